@@ -23,7 +23,7 @@ export const openEnds: readonly string[] = ['.astro', '.css', '.svg', '.mdx', '.
 
 /**
  * Says what is wrong with one import between two files of the tree, or null where nothing is.
- * Both are paths from the root with forward slashes, such as `src/bench/index.ts`.
+ * Both are paths from the root with forward slashes, such as `sim/rig/index.ts`.
  */
 export function judge(from: string, to: string): string | null {
 	const [fromLayer = '', fromRoom = ''] = from.split('/');

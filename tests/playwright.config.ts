@@ -1,0 +1,32 @@
+import { fileURLToPath } from 'node:url';
+import { defineConfig } from '@playwright/test';
+import { browserFlags, findBrowser } from './house/browser.ts';
+
+const root = fileURLToPath(new URL('..', import.meta.url));
+const port = Number(process.env['PREP_BAY_PORT'] ?? 4331);
+
+// the workers read this file again: they must all find the same browser
+process.env['PREP_BAY_BROWSER'] = await findBrowser();
+
+export default defineConfig({
+	testDir: fileURLToPath(new URL('.', import.meta.url)),
+	testMatch: '**/*.spec.ts',
+	outputDir: fileURLToPath(new URL('.out/playwright/', import.meta.url)),
+	fullyParallel: true,
+	forbidOnly: true,
+	retries: 0,
+	timeout: 90_000,
+	expect: { timeout: 15_000 },
+	reporter: [['list'], [fileURLToPath(new URL('./house/playwright-counts.ts', import.meta.url))]],
+	use: {
+		baseURL: `http://127.0.0.1:${port}`,
+		launchOptions: { executablePath: process.env['PREP_BAY_BROWSER'], args: [...browserFlags] },
+		trace: 'retain-on-failure',
+	},
+	webServer: {
+		command: `node tests/server.ts dist ${port}`,
+		cwd: root,
+		url: `http://127.0.0.1:${port}/`,
+		reuseExistingServer: false,
+	},
+});
