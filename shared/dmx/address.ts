@@ -1,0 +1,119 @@
+import { InputError, requireWhole } from '../error/index.ts';
+
+/** Slots in one universe. Source: ANSI E1.11, a packet carries at most 512 data slots after the start code. */
+export const LAST_SLOT = 512;
+
+/** Hands a start address or slot number back if it is one: a whole number from 1 to 512. Throws `address.range`. */
+export function requireAddress(address: number, path = 'start', what = 'A start address'): number {
+	return requireWhole(address, { lo: 1, hi: LAST_SLOT, code: 'address.range', path, what });
+}
+
+/**
+ * Hands a footprint back if it is one: how many slots a fixture takes in its mode, 1 to 512.
+ * (E1.20 also knows footprint 0, a device that takes no slots; it has no start address, so nothing here applies to it.)
+ * @throws InputError `footprint.range`.
+ */
+export function requireFootprint(footprint: number, path = 'footprint'): number {
+	return requireWhole(footprint, { lo: 1, hi: LAST_SLOT, code: 'footprint.range', path, what: 'A footprint' });
+}
+
+/**
+ * The number of the last slot a fixture takes: start + footprint − 1. It may lie past 512 (up to 1023); ask `runsPast`.
+ * @throws InputError `address.range`, `footprint.range`.
+ */
+export function lastSlot(start: number, footprint: number): number {
+	return requireAddress(start) + requireFootprint(footprint) - 1;
+}
+
+/**
+ * How many of a fixture's slots lie past 512 and so are never sent to it (they do not go on in the next universe):
+ * 0 when it fits.
+ * @throws InputError `address.range`, `footprint.range`.
+ */
+export function slotsPast(start: number, footprint: number): number {
+	return Math.max(0, lastSlot(start, footprint) - LAST_SLOT);
+}
+
+/** Whether a fixture's footprint runs past slot 512. Throws `address.range`, `footprint.range`. */
+export function runsPast(start: number, footprint: number): boolean {
+	return lastSlot(start, footprint) > LAST_SLOT;
+}
+
+/** The highest start address at which a footprint still fits: 513 − footprint. Throws `footprint.range`. */
+export function highestStart(footprint: number): number {
+	return LAST_SLOT + 1 - requireFootprint(footprint);
+}
+
+/**
+ * The slot, counted on the desk, of a fixture's nth slot (n from 1): start + n − 1.
+ * @throws InputError `address.range`, `slot.range` when n is not 1 to 512, `address.past-end` when it lies past 512.
+ */
+export function slotOf(start: number, n: number): number {
+	requireAddress(start);
+	requireWhole(n, { lo: 1, hi: LAST_SLOT, code: 'slot.range', path: 'n', what: "A fixture's slot number" });
+	const slot = start + n - 1;
+	if (slot > LAST_SLOT) {
+		throw new InputError(
+			'address.past-end',
+			'n',
+			`Slot ${n} of a fixture at ${start} would be ${slot}, past ${LAST_SLOT}: start at ${LAST_SLOT + 1 - n} or lower.`,
+		);
+	}
+	return slot;
+}
+
+/**
+ * How many fixtures of one footprint fit back to back from a start address (1 unless told) to slot 512.
+ * @throws InputError `address.range`, `footprint.range`.
+ */
+export function howManyFit(footprint: number, from = 1): number {
+	return Math.floor((LAST_SLOT + 1 - requireAddress(from, 'from')) / requireFootprint(footprint));
+}
+
+/**
+ * The start address of the nth fixture (n from 1) of a row of one footprint, back to back from `first`:
+ * first + (n − 1) × footprint.
+ * @throws InputError `address.range`, `footprint.range`, `count.range` when n is not 1 to 512, `address.past-end` when
+ * that fixture would not fit whole.
+ */
+export function nthAddress(first: number, footprint: number, n: number): number {
+	requireAddress(first, 'first');
+	requireFootprint(footprint);
+	requireWhole(n, { lo: 1, hi: LAST_SLOT, code: 'count.range', path: 'n', what: 'The number of a fixture in a row' });
+	const start = first + (n - 1) * footprint;
+	if (start + footprint - 1 > LAST_SLOT) {
+		const fit = howManyFit(footprint, first);
+		throw new InputError(
+			'address.past-end',
+			'n',
+			`Fixture ${n} would run past ${LAST_SLOT}: from ${first} with footprint ${footprint} ${fit} ${fit === 1 ? 'fits' : 'fit'}.`,
+		);
+	}
+	return start;
+}
+
+/** A row of start addresses, and where it ends early. */
+export type Row = {
+	/** The start addresses of the fixtures that fit, in the order of their footprints. */
+	readonly starts: readonly number[];
+	/** The index of the first footprint that runs past 512, and with it all after it; null when all fit. */
+	readonly stopsAt: number | null;
+};
+
+/**
+ * Start addresses for fixtures of these footprints, back to back from `first`, in one universe.
+ * @throws InputError `address.range`, `footprint.range` (with the footprint's place as its path).
+ */
+export function backToBack(first: number, footprints: readonly number[]): Row {
+	let next = requireAddress(first, 'first');
+	footprints.forEach((footprint, i) => {
+		requireFootprint(footprint, `footprints[${i}]`);
+	});
+	const starts: number[] = [];
+	for (const [i, footprint] of footprints.entries()) {
+		if (next + footprint - 1 > LAST_SLOT) return { starts, stopsAt: i };
+		starts.push(next);
+		next += footprint;
+	}
+	return { starts, stopsAt: null };
+}
