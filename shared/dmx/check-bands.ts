@@ -15,8 +15,8 @@ export type BandProblemKind =
 /** One thing wrong with a slot's bands, and where. */
 export type BandProblem = {
 	readonly kind: BandProblemKind;
-	/** The band it shows at, as a path into the list: `[2]`. A gap is put at the band behind it, or else at the last. */
-	readonly path: string;
+	/** The band it shows at, its place in the list from 0. A gap is put at the band behind it, or else at the last. */
+	readonly index: number;
 	/** The values in question, both included: the gap, the shared values, the band's own ends, or what lies outside. */
 	readonly from: number;
 	readonly to: number;
@@ -34,7 +34,7 @@ function ownProblems(band: Band, i: number): BandProblem[] {
 	const name = `Band ${i + 1} (${from} to ${to})`;
 	const at = (kind: BandProblemKind, lo: number, hi: number, what: string): BandProblem => ({
 		kind,
-		path: `[${i}]`,
+		index: i,
 		from: lo,
 		to: hi,
 		sentence: `${name} ${what}`,
@@ -57,7 +57,7 @@ function ownProblems(band: Band, i: number): BandProblem[] {
  */
 export function checkBands(bands: readonly Band[]): BandProblem[] {
 	if (bands.length === 0) {
-		return [{ kind: 'none', path: '', from: 0, to: TOP_LEVEL, sentence: 'There are no bands: 0 to 255 do nothing.' }];
+		return [{ kind: 'none', index: 0, from: 0, to: TOP_LEVEL, sentence: 'There are no bands: 0 to 255 do nothing.' }];
 	}
 
 	const found = bands.flatMap(ownProblems);
@@ -70,7 +70,7 @@ export function checkBands(bands: readonly Band[]): BandProblem[] {
 		if (before !== undefined && band.from < before.from) {
 			found.push({
 				kind: 'out-of-order',
-				path: `[${band.i}]`,
+				index: band.i,
 				from: band.from,
 				to: band.to,
 				sentence: `Band ${band.i + 1} (${band.from} to ${band.to}) is listed behind band ${before.i + 1}, which starts higher, at ${before.from}.`,
@@ -82,7 +82,7 @@ export function checkBands(bands: readonly Band[]): BandProblem[] {
 	let reachedBy = 0; // by which band, from 1; 0 for none
 	const gap = (to: number, i: number) => {
 		const place = `${run(reached + 1, to)} ${reached + 1 === to ? 'belongs' : 'belong'} to no band`;
-		found.push({ kind: 'gap', path: `[${i}]`, from: reached + 1, to, sentence: `${place}: close the gap.` });
+		found.push({ kind: 'gap', index: i, from: reached + 1, to, sentence: `${place}: close the gap.` });
 	};
 	for (const band of sound.toSorted((a, b) => a.from - b.from)) {
 		const from = Math.max(0, Math.min(band.from, TOP_LEVEL + 1));
@@ -93,7 +93,7 @@ export function checkBands(bands: readonly Band[]): BandProblem[] {
 			const [one, other] = [reachedBy, band.i + 1].sort((a, b) => a - b);
 			found.push({
 				kind: 'overlap',
-				path: `[${band.i}]`,
+				index: band.i,
 				from,
 				to: sharedTo,
 				sentence: `Bands ${one} and ${other} both hold ${run(from, sharedTo)}: each value belongs to one band.`,

@@ -65,7 +65,7 @@ export {
 	type StartCodeId,
 	startCodeOf,
 } from './startcodes.ts';
-export { breakToBreak, E111, isDataLost, type PacketShape, packetMicroseconds, refreshRate } from './timing.ts';
+export { breakToBreak, isDataLost, type PacketShape, packetMicroseconds, refreshRate, TIMING } from './timing.ts';
 export { fromAbsolute, LAST_UNIVERSE, requireUniverse, type Spot, spread, toAbsolute } from './universe.ts';
 export {
 	type CoarseFine,

@@ -2,35 +2,35 @@ import { requireNumber, requireWhole } from '../error/index.ts';
 import { LAST_SLOT } from './address.ts';
 
 /**
- * Times on the line, in microseconds. Source: ANSI E1.11, read in tables that restate it (makers' and open-source
- * drivers'), since the standard itself was not to be had; `loss` alone is from memory for the standard, though makers'
- * manuals say the same.
+ * Times on the line; `Us` is microseconds, `Ms` milliseconds. Source: ANSI E1.11, read in tables that restate it (makers'
+ * and open-source drivers'), since the standard itself was not to be had. `lossOfDataMs` is from memory, though a maker's
+ * manual says the same.
  */
-export const E111 = Object.freeze({
+export const TIMING = Object.freeze({
 	/** Bits a second. */
 	bitRate: 250_000,
 	/** One bit: 1 / 250,000 s. */
-	bit: 4,
+	bitUs: 4,
 	/** One slot: 1 start bit, 8 data bits, 2 stop bits. */
-	slot: 44,
+	slotUs: 44,
 	/** What a transmitter must keep to. */
 	transmitter: Object.freeze({
-		shortestBreak: 92,
-		shortestMarkAfterBreak: 12,
+		shortestBreakUs: 92,
+		shortestMarkAfterBreakUs: 12,
 		/** Break to break, at least. */
-		shortestPacket: 1204,
+		shortestPacketUs: 1204,
 		/** Break to break, at most. */
-		longestPacket: 1_000_000,
+		longestPacketUs: 1_000_000,
 	}),
 	/** What a receiver must still take. */
 	receiver: Object.freeze({
-		shortestBreak: 88,
-		shortestMarkAfterBreak: 8,
-		shortestPacket: 1196,
-		longestPacket: 1_250_000,
+		shortestBreakUs: 88,
+		shortestMarkAfterBreakUs: 8,
+		shortestPacketUs: 1196,
+		longestPacketUs: 1_250_000,
 	}),
 	/** No packet for this long is loss of data; what then happens is the fixture's loss setting. Some receivers wait 1.25 s. */
-	loss: 1_000_000,
+	lossOfDataMs: 1000,
 });
 
 /** The parts of a packet that may be longer than the least, each in microseconds. */
@@ -46,7 +46,7 @@ export type PacketShape = {
 };
 
 function atLeast(found: number, lo: number, path: keyof PacketShape, what: string): number {
-	return requireNumber(found, { lo, hi: E111.transmitter.longestPacket, code: 'timing.range', path, what });
+	return requireNumber(found, { lo, hi: TIMING.transmitter.longestPacketUs, code: 'timing.range', path, what });
 }
 
 /**
@@ -57,16 +57,16 @@ function atLeast(found: number, lo: number, path: keyof PacketShape, what: strin
  */
 export function packetMicroseconds(slots: number, shape: PacketShape = {}): number {
 	requireWhole(slots, { lo: 0, hi: LAST_SLOT, code: 'slots.range', path: 'slots', what: 'The number of data slots' });
-	const { shortestBreak, shortestMarkAfterBreak } = E111.transmitter;
+	const { shortestBreakUs, shortestMarkAfterBreakUs } = TIMING.transmitter;
 	return (
-		atLeast(shape.break ?? shortestBreak, shortestBreak, 'break', 'A break, in microseconds,') +
+		atLeast(shape.break ?? shortestBreakUs, shortestBreakUs, 'break', 'A break, in microseconds,') +
 		atLeast(
-			shape.markAfterBreak ?? shortestMarkAfterBreak,
-			shortestMarkAfterBreak,
+			shape.markAfterBreak ?? shortestMarkAfterBreakUs,
+			shortestMarkAfterBreakUs,
 			'markAfterBreak',
 			'A mark after break, in microseconds,',
 		) +
-		(slots + 1) * E111.slot +
+		(slots + 1) * TIMING.slotUs +
 		slots * atLeast(shape.betweenSlots ?? 0, 0, 'betweenSlots', 'An idle time between slots, in microseconds,') +
 		atLeast(shape.beforeBreak ?? 0, 0, 'beforeBreak', 'A mark before break, in microseconds,')
 	);
@@ -78,7 +78,7 @@ export function packetMicroseconds(slots: number, shape: PacketShape = {}): numb
  * @throws InputError `slots.range`, `timing.range`.
  */
 export function breakToBreak(slots: number, shape: PacketShape = {}): number {
-	return Math.max(packetMicroseconds(slots, shape), E111.transmitter.shortestPacket);
+	return Math.max(packetMicroseconds(slots, shape), TIMING.transmitter.shortestPacketUs);
 }
 
 /**
@@ -89,7 +89,7 @@ export function refreshRate(slots: number, shape: PacketShape = {}): number {
 	return 1_000_000 / breakToBreak(slots, shape);
 }
 
-/** Whether a receiver has lost data when its last packet was this many microseconds ago: from 1 s on. */
-export function isDataLost(microseconds: number): boolean {
-	return microseconds >= E111.loss;
+/** Whether a receiver whose last packet was this many milliseconds ago has lost data: from 1000 on. */
+export function isDataLost(milliseconds: number): boolean {
+	return milliseconds >= TIMING.lossOfDataMs;
 }
