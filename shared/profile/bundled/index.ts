@@ -1,0 +1,13 @@
+/** The bundled fixtures: invented, so that they are nobody's. */
+import type { Profile } from '../schema.ts';
+import { cobble } from './cobble.ts';
+import { picket8 } from './picket-8.ts';
+import { tallow6 } from './tallow-6.ts';
+
+/** In the order a bench offers them. */
+export const BUNDLED: readonly Profile[] = Object.freeze([tallow6, picket8, cobble]);
+
+/** The bundled profile of that id, or undefined. */
+export function bundledProfile(id: string): Profile | undefined {
+	return BUNDLED.find((profile) => profile.id === id);
+}

@@ -1,0 +1,31 @@
+import { InputError } from '../error/index.ts';
+import type { Mode, Profile, Slot } from './schema.ts';
+
+/** The mode of that id. @throws InputError `mode.unknown`. */
+export function modeOf(profile: Profile, id: string): Mode {
+	const mode = profile.modes.find((each) => each.id === id);
+	if (!mode)
+		throw new InputError(
+			'mode.unknown',
+			'mode',
+			`${profile.name} has no mode '${id}'. Its modes: ${profile.modes.map((each) => each.id).join(', ')}.`,
+		);
+	return mode;
+}
+
+/** Slots a mode takes on the line (E1.20: footprint), 1..512. */
+export function footprintOf(mode: Mode): number {
+	return Math.max(...mode.slots.map((slot) => Math.max(slot.at, slot.fine ?? 0)));
+}
+
+/** Which slot of the chart stands at number `n` of the footprint, and whether it is the fine half; null past the end. */
+export function slotAt(
+	mode: Mode,
+	n: number,
+): { readonly slot: Slot; readonly part: 'whole' | 'coarse' | 'fine' } | null {
+	for (const slot of mode.slots) {
+		if (slot.at === n) return { slot, part: slot.fine === undefined ? 'whole' : 'coarse' };
+		if (slot.fine === n) return { slot, part: 'fine' };
+	}
+	return null;
+}

@@ -1,0 +1,44 @@
+/**
+ * What a fixture is, as data: its panel and menu, its modes with their slots and bands, its emitters,
+ * its power, and what it can be set to. A profile opens a simulated fixture and answers the papers'
+ * questions; nothing about a fixture is known anywhere else. The three bundled fixtures are invented,
+ * and between them have what crews meet: a four-character display, a text display, ten DIP switches;
+ * battery and mains; one cell and eight.
+ */
+export { BUNDLED, bundledProfile } from './bundled/index.ts';
+export { footprintOf, modeOf, slotAt } from './chart.ts';
+export { checkProfile, checkValue, readProfile } from './check.ts';
+export {
+	type Band,
+	type DipPanel,
+	type Effect,
+	type Emitter,
+	type HeldColour,
+	KEYS,
+	type Key,
+	type KeyedPanel,
+	type LeafItem,
+	type MenuItem,
+	type Mode,
+	type Panel,
+	PROGRAMME_KINDS,
+	type Profile,
+	type ProfileInput,
+	type Programme,
+	profileSchema,
+	type Slot,
+	SOUND_ANSWERS,
+} from './schema.ts';
+export {
+	idText,
+	LOSSES,
+	SETTING_KEYS,
+	type SettingKey,
+	type Settings,
+	type SettingValue,
+	type SomeSettings,
+	settingsSchema,
+	someSettingsSchema,
+	WORKS,
+	whole,
+} from './settings.ts';

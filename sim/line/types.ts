@@ -1,0 +1,60 @@
+import type { Port, SheetCable, SheetSplitter } from '../../shared/sheet/index.ts';
+
+/** Who talks on a line: a desk output, or a fixture that leads. */
+export type Talker =
+	| { readonly kind: 'desk'; readonly port: Port; readonly output: string; readonly universe: number }
+	| { readonly kind: 'leader'; readonly port: Port; readonly fixture: string };
+
+/** A fixture as the line sees it: two sockets wired through, and a receiver across them. */
+export interface Receiver {
+	readonly fixture: string;
+	/** In unit loads (EIA-485). */
+	readonly unitLoads: number;
+	/** Plugged into mains, so that its common has a second way home through earth. */
+	readonly earthed: boolean;
+	/** Its receiver chip is dead: the loop-through still passes. */
+	readonly dead: boolean;
+	/** Socket whose contact is bad, if any: nothing passes between it and the cable. */
+	readonly badSocket: 'in' | 'out' | null;
+}
+
+/** Everything that decides what reaches whom. */
+export interface Wiring {
+	readonly receivers: readonly Receiver[];
+	readonly talkers: readonly Talker[];
+	readonly cables: readonly SheetCable[];
+	readonly splitters: readonly SheetSplitter[];
+	readonly terminators: readonly Port[];
+}
+
+/** What weakens or stops the signal on its way to one receiver. */
+export type LineCause =
+	| { readonly cause: 'no-talker' }
+	| { readonly cause: 'no-cable' }
+	| { readonly cause: 'splitter-off'; readonly splitter: string }
+	| { readonly cause: 'bad-socket'; readonly port: Port }
+	| { readonly cause: 'pair-open'; readonly cables: readonly string[] }
+	| { readonly cause: 'one-wire-open'; readonly wire: 'minus' | 'plus'; readonly cables: readonly string[] }
+	| { readonly cause: 'common-open'; readonly cables: readonly string[] }
+	| { readonly cause: 'swapped'; readonly cables: readonly string[] }
+	| { readonly cause: 'collision'; readonly talkers: readonly Talker[] }
+	| { readonly cause: 'no-terminator'; readonly port: Port; readonly metres: number }
+	| { readonly cause: 'too-long'; readonly metres: number }
+	| { readonly cause: 'too-many-loads'; readonly loads: number }
+	| { readonly cause: 'microphone-cable'; readonly cables: readonly string[]; readonly metres: number }
+	| { readonly cause: 'split'; readonly port: Port }
+	| { readonly cause: 'ring'; readonly cables: readonly string[] }
+	| { readonly cause: 'extra-terminators'; readonly count: number }
+	| { readonly cause: 'receiver-dead' };
+
+/** What one receiver gets. `rate` is the share of frames that arrive damaged, 0 to 1. */
+export interface Reception {
+	readonly fixture: string;
+	readonly quality: 'clean' | 'marginal' | 'nothing';
+	readonly rate: number;
+	/** Whose frames they are; null where nothing talks or everything collides. */
+	readonly talker: Talker | null;
+	/** Cables and devices from talker to receiver, in order: the way the frames come. */
+	readonly path: readonly { readonly cable: string | null; readonly device: string }[];
+	readonly causes: readonly LineCause[];
+}
