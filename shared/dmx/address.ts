@@ -86,7 +86,7 @@ export function nthAddress(first: number, footprint: number, n: number): number 
 		throw new InputError(
 			'address.past-end',
 			'n',
-			`Fixture ${n} would run past ${LAST_SLOT}: from ${first} with footprint ${footprint} ${fit} ${fit === 1 ? 'fits' : 'fit'}.`,
+			`Fixture ${n} would run past ${LAST_SLOT}: from ${first} on, ${fit} of footprint ${footprint} ${fit === 1 ? 'fits' : 'fit'}.`,
 		);
 	}
 	return start;

@@ -7,8 +7,8 @@ export const TOP_LEVEL = 255;
  * How a level and a percent are turned into each other.
  * - `half-up`: to the nearest whole, a half upwards: 50 % is 127.5, so 128. The rule of this house: every whole
  *   percent comes back as itself.
- * - `truncate`: what is behind the point is dropped: 50 % is 127, and 127 reads 49 %. Some desks and printed charts do
- *   this; it is here to explain why a desk and a display disagree by one.
+ * - `truncate`: what is behind the point is dropped: 50 % is 127, and 127 reads 49 %. Some desks do this and printed
+ *   charts mix the two; it is here to explain why a desk and a display disagree by one.
  */
 export type Rounding = 'half-up' | 'truncate';
 

@@ -1,17 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { InputError, requireNumber, requireWhole, shown } from '../../../shared/error/index.ts';
+import { requireNumber, requireWhole, shown } from '../../../shared/error/index.ts';
+import { thrownBy } from '../thrown.ts';
 
 const limits = { lo: 1, hi: 9, code: 'thing.range', path: 'things[2]', what: 'A thing' };
-
-function thrownBy(act: () => unknown): InputError {
-	try {
-		act();
-	} catch (error) {
-		if (error instanceof InputError) return error;
-		throw error;
-	}
-	throw new Error('nothing was thrown');
-}
 
 describe('requireWhole', () => {
 	test('hands back a whole number within its limits, both included', () => {

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { InputError } from '../../../shared/error/index.ts';
 import { hash01, makeRandom } from '../../../shared/random/index.ts';
+import { runs } from '../../runs.ts';
+import { thrownBy } from '../thrown.ts';
 
 const seed = fc.integer({ min: 0, max: Number.MAX_SAFE_INTEGER });
 
@@ -9,16 +10,6 @@ const seed = fc.integer({ min: 0, max: Number.MAX_SAFE_INTEGER });
 function chiSquare(counts: readonly number[]): number {
 	const share = counts.reduce((sum, n) => sum + n, 0) / counts.length;
 	return counts.reduce((sum, n) => sum + (n - share) ** 2 / share, 0);
-}
-
-function codeOf(act: () => unknown): string {
-	try {
-		act();
-	} catch (error) {
-		if (error instanceof InputError) return error.code;
-		throw error;
-	}
-	return 'nothing thrown';
 }
 
 describe('a stream', () => {
@@ -70,7 +61,7 @@ describe('int', () => {
 				const seen = new Set(Array.from({ length: 200 }, () => random.int(lo, lo + width)));
 				expect([...seen].sort((a, b) => a - b)).toEqual(Array.from({ length: width + 1 }, (_, i) => lo + i));
 			}),
-			{ numRuns: 50 },
+			{ numRuns: runs(50) },
 		);
 	});
 
@@ -99,7 +90,7 @@ describe('int', () => {
 		[0, Number.NaN],
 		[0, 2 ** 32],
 	])('refuses %s to %s', (lo, hi) => {
-		expect(codeOf(() => makeRandom(1).int(lo, hi))).toBe('random.int');
+		expect(thrownBy(() => makeRandom(1).int(lo, hi)).code).toBe('random.int');
 	});
 });
 
@@ -152,7 +143,7 @@ describe('chance', () => {
 	});
 
 	test.each([-0.1, 1.1, Number.NaN])('refuses %s', (p) => {
-		expect(codeOf(() => makeRandom(1).chance(p))).toBe('random.chance');
+		expect(thrownBy(() => makeRandom(1).chance(p)).code).toBe('random.chance');
 	});
 });
 
@@ -229,12 +220,12 @@ describe('hash01', () => {
 
 	test('refuses what is not a whole number and says which', () => {
 		expect(() => hash01(1, 2.5)).toThrow('hash01 takes whole numbers only; found 2.5.');
-		expect(codeOf(() => hash01(1, Number.POSITIVE_INFINITY))).toBe('random.whole');
+		expect(thrownBy(() => hash01(1, Number.POSITIVE_INFINITY)).code).toBe('random.whole');
 	});
 });
 
 test.each([-1, 0.5, 2 ** 53, Number.NaN])('makeRandom refuses the seed %s', (s) => {
-	expect(codeOf(() => makeRandom(s))).toBe('random.seed');
+	expect(thrownBy(() => makeRandom(s)).code).toBe('random.seed');
 });
 
 test('pinned: saved papers and drills are rebuilt from their seed, so these must never change', () => {
