@@ -1,0 +1,40 @@
+import { createHash } from 'node:crypto';
+import { readFileSync } from 'node:fs';
+import mdx from '@astrojs/mdx';
+import preact from '@astrojs/preact';
+import { defineConfig } from 'astro/config';
+import { offline } from './src/offline/index.ts';
+
+// the one script that stands in the page itself: it sets the theme before anything is painted
+const early = readFileSync(new URL('./src/theme/early.js', import.meta.url));
+const hashOfEarly = `sha256-${createHash('sha256').update(early).digest('base64')}`;
+
+export default defineConfig({
+	output: 'static',
+	trailingSlash: 'always',
+	publicDir: './src/static',
+	// its colours are style attributes of its own
+	markdown: { syntaxHighlight: false },
+	devToolbar: { enabled: false },
+	// Safari 16.4 and its like of 2023: a crew's old phone
+	vite: { build: { target: 'es2022' } },
+	security: {
+		csp: {
+			directives: [
+				"default-src 'none'",
+				"connect-src 'self'",
+				"font-src 'self'",
+				"img-src 'self' data:",
+				"manifest-src 'self'",
+				"worker-src 'self'",
+				"base-uri 'none'",
+				"form-action 'none'",
+			],
+			scriptDirective: { hashes: [hashOfEarly] },
+			// attributes alone: a drawing places its parts by them
+			styleDirective: { resources: [{ resource: "'unsafe-inline'", kind: 'attribute' }] },
+		},
+	},
+	// offline comes last: it lists what the others have made
+	integrations: [mdx(), preact(), offline()],
+});

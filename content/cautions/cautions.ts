@@ -1,0 +1,139 @@
+/** Permanent: saved work, drills and lessons name them. Never reused for something else. */
+export const cautionIds = [
+	'hanging',
+	'height',
+	'lifting',
+	'mains',
+	'batteries',
+	'ultraviolet',
+	'flashing',
+	'hot',
+	'staring',
+	'live-show',
+] as const;
+export type CautionId = (typeof cautionIds)[number];
+
+export interface Caution {
+	/** A few words, as the heading. */
+	readonly title: string;
+	/** What can happen, in one sentence. */
+	readonly harm: string;
+	/** What to do about it, each in a line of its own, the first first. */
+	readonly care: readonly string[];
+	/** Whose word comes before ours, where it is someone in particular. */
+	readonly defer: string;
+}
+
+/** Stands with every caution. */
+export const siteFirst =
+	'The rules of the place, the local code and the competent person on site come before anything written here.';
+
+/** The cautions, each the usual practice of the trade. */
+export const cautions: Readonly<Record<CautionId, Caution>> = {
+	hanging: {
+		title: 'Overhead: two fixings, always',
+		harm: 'A fixture that comes down can kill the person under it.',
+		care: [
+			'Fit a secondary safety bond, rated for the load, to everything overhead: round the structure and through the fixture’s own bond point, with as little slack as will go.',
+			'Use hardware with a rating marked on it, for that bar and that weight. No string, no cable ties, no found wire.',
+			'Clear and mark off the floor below before anything goes up. Nobody stands under the work.',
+			'Look at clamp, bolt and bond after the fixture is aimed, and again before doors.',
+		],
+		defer: 'Only the person responsible for rigging says what may hang, where, and from what.',
+	},
+	height: {
+		title: 'Working at height',
+		harm: 'A fall can kill, even from low down.',
+		care: [
+			'Do it from the floor if it can be done from the floor: aim before it is hung, use the remote or the desk.',
+			'Use a ladder, tower or lift only if you are trained for it, and it is the right one, in date, on firm ground.',
+			'Have someone with you. Tools on lanyards, pockets empty, both hands free to climb.',
+		],
+		defer: 'The competent person on site says who may go up, and with what.',
+	},
+	lifting: {
+		title: 'Lifting and carrying',
+		harm: 'Backs, toes and fingers are easily hurt at load-in and load-out.',
+		care: [
+			'Read the weight on the case. If in doubt, two people, and one of them counts.',
+			'Legs, not back; the load close; no twisting. Look at the way before you carry along it.',
+			'Gloves for cases, bars and truss. Keep fingers out from under.',
+		],
+		defer: 'The place’s own manual-handling rules hold.',
+	},
+	mains: {
+		title: 'Mains electricity',
+		harm: 'Mains can kill. Wet ground and damaged cable make it likelier.',
+		care: [
+			'Look along the cable and at both plugs before you plug in. Damaged, wet, taped or out of test: put it aside and label it.',
+			'Feed through a residual-current device where the rules ask for one, and always outdoors.',
+			'Do not open a fixture. There is nothing inside for you to set. Label it and hand it to a competent repairer.',
+			'Changing a fuse, a plug or an inlet: isolate and unplug first, and only if you are competent to do it.',
+			'Add up the current before you link one fixture to the next, and stay within the least of cable, socket and supply.',
+		],
+		defer: 'Supplies and distribution belong to the licensed or competent electrician on site.',
+	},
+	batteries: {
+		title: 'Batteries and charging',
+		harm: 'A lithium pack that is damaged, covered or wrongly charged can burn, and is hard to put out.',
+		care: [
+			'Charge with the approved charger or inlet only, on a hard surface that will not burn, in air, in sight of someone.',
+			'Never cover a fixture that charges, and do not charge it shut in its case unless the maker says the case is made for that.',
+			'Swollen, dropped hard, wet, hot, smelling: do not charge it, do not use it. Put it outside away from people and say so.',
+			'Let a hot fixture cool before it goes on charge, and charge inside the temperatures on its label.',
+		],
+		defer: 'The maker’s manual and the place’s fire rules hold.',
+	},
+	ultraviolet: {
+		title: 'Ultraviolet',
+		harm: 'Ultraviolet looks dim and hurts eyes and skin all the same.',
+		care: [
+			'Keep faces out of the beam. Aim it at walls, ceilings and scenery, not at seats or at the height of eyes.',
+			'Keep to the distance and the time the maker gives. Nobody works in the beam.',
+			'Warn people with light-sensitive skin or eyes, and those whose medicine makes them so.',
+		],
+		defer: 'The maker’s exposure limits and the venue’s assessment hold.',
+	},
+	flashing: {
+		title: 'Flashing light',
+		harm: 'Flashing can bring on a seizure in someone with photosensitive epilepsy, and can make others ill.',
+		care: [
+			'Do not flash where people did not expect it. Put the warning at the doors, where it is read before going in.',
+			'Keep rates low, bursts short, and never let several fixtures flash out of step into a faster rate.',
+			'Know how to stop it at once: the desk’s strip, or the fixture’s own panel.',
+			'While setting up, say aloud that it is coming.',
+		],
+		defer: 'The venue’s strobe policy and the local licence hold.',
+	},
+	hot: {
+		title: 'Hot surfaces',
+		harm: 'Housings and lenses get hot enough to burn skin, and cloth.',
+		care: [
+			'Give it the clear space the label asks for, from drapes, paper, foam and people.',
+			'Keep the vents free. No bag, no coat, no cover while it is lit.',
+			'After use, let it cool before you handle or case it. Gloves if you cannot wait.',
+		],
+		defer: 'The label on the fixture holds.',
+	},
+	staring: {
+		title: 'Bright emitters',
+		harm: 'Looking into an emitter near to can hurt the eye before it feels bright.',
+		care: [
+			'Never look into the lens to see whether it works: look at the wall it lights.',
+			'Point it away, or turn it down, before you lean over it to read the panel.',
+			'No lens, mirror or magnifier in the beam near to.',
+		],
+		defer: 'The risk group and distance on the fixture’s label hold.',
+	},
+	'live-show': {
+		title: 'People are in the room',
+		harm: 'A lamp that goes dark, jumps or flashes in a running show can put people in danger on stairs and stages.',
+		care: [
+			'Ask the operator before you touch panel, cable or power. Wait for the word.',
+			'Look before you try, and try before you swap: leave the rest of the line alone.',
+			'Unplugging one fixture can take every fixture after it with it.',
+			'Keep exit signs and escape lighting out of it.',
+		],
+		defer: 'The show’s operator or stage manager says when.',
+	},
+};

@@ -1,0 +1,25 @@
+/** The bench page's words around the bench itself. */
+export const benchPage = {
+	title: 'Bench: Prep Bay',
+	description: 'Simulated LED fixtures with panel, line, desk and remote, and the light they throw on a wall.',
+	heading: 'The bench',
+	lead: 'Simulated fixtures on a bench, and the wall they light.',
+	needsScript: 'The bench runs in the page and needs JavaScript, which is turned off here.',
+} as const;
+
+/** The about page's words around its prose. */
+export const aboutPage = {
+	title: 'About: Prep Bay',
+	description: 'What the simulated rig works out, what it leaves out, and the cautions for the real work.',
+	heading: 'About Prep Bay',
+	cautionsHeading: 'Cautions',
+} as const;
+
+/** The page for an address with nothing at it. */
+export const lostPage = {
+	title: 'Nothing here: Prep Bay',
+	description: 'There is no page at this address.',
+	heading: 'No signal',
+	lead: 'There is no page at this address.',
+	back: 'Back to the start',
+} as const;
