@@ -198,6 +198,46 @@ describe('bands of a slot', () => {
 			],
 		},
 		{
+			what: 'wholly below 0',
+			bands: [
+				{ from: -9, to: -5 },
+				{ from: 0, to: 255 },
+			],
+			problems: [
+				{
+					kind: 'below-zero',
+					index: 0,
+					from: -9,
+					to: -5,
+					sentence: 'Band 1 (-9 to -5) starts below 0: values are 0 to 255.',
+				},
+			],
+		},
+		{
+			what: 'two bands with the same end, then a third: it is named against the first of them',
+			bands: [
+				{ from: 0, to: 50 },
+				{ from: 40, to: 50 },
+				{ from: 50, to: 255 },
+			],
+			problems: [
+				{
+					kind: 'overlap',
+					index: 1,
+					from: 40,
+					to: 50,
+					sentence: 'Bands 1 and 2 both hold 40 to 50: each value belongs to one band.',
+				},
+				{
+					kind: 'overlap',
+					index: 2,
+					from: 50,
+					to: 50,
+					sentence: 'Bands 1 and 3 both hold 50: each value belongs to one band.',
+				},
+			],
+		},
+		{
 			what: 'wholly outside, which leaves a gap as well',
 			bands: [
 				{ from: 0, to: 199 },

@@ -58,6 +58,14 @@ describe('overlaps', () => {
 		]);
 	});
 
+	test('the same start with another footprint is not lying on each other exactly', () => {
+		const found = overlaps([
+			{ id: 'a', universe: 1, start: 10, footprint: 5 },
+			{ id: 'b', universe: 1, start: 10, footprint: 6 },
+		]);
+		expect(found.map(({ to, identical }) => [to, identical])).toEqual([[14, false]]);
+	});
+
 	test('neighbours do not overlap, and what runs past 512 meets nobody', () => {
 		expect(
 			overlaps([
