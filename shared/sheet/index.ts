@@ -7,6 +7,7 @@ export { portsOf, profileFor, readSheet, splitPort } from './check.ts';
 export {
 	cableSchema,
 	type Port,
+	portText,
 	type RigSheet,
 	type RigSheetInput,
 	type SheetCable,

@@ -10,7 +10,7 @@ const name = v.pipe(v.string(), v.trim(), v.minLength(1), v.maxLength(60));
 const metres = (least: number, most: number) => v.pipe(v.number(), v.finite(), v.minValue(least), v.maxValue(most));
 
 /** A socket: device id, colon, socket id: `wash-1:in`, `desk:a`, `split:3`. */
-const portText = v.pipe(
+export const portText = v.pipe(
 	v.string(),
 	v.regex(/^[a-z][a-z0-9-]{0,39}:[a-z0-9]{1,8}$/, 'a socket such as wash-1:in, wash-1:out or desk:a'),
 );

@@ -1,0 +1,26 @@
+import type { Gear } from './gear.ts';
+import { settleDraw } from './power.ts';
+import { leadersOf, settle } from './settle.ts';
+import { tell } from './step.ts';
+
+/** Moves the clock to `target`, stopping wherever something happens by itself: a key repeats, a panel sleeps, data is lost, a battery ends. */
+export function advance(gear: Gear, target: number): void {
+	for (;;) {
+		settleDraw(gear);
+		const next = nextOf(gear);
+		if (next === null || next > target) break;
+		const before = leadersOf(gear);
+		gear.now = next;
+		for (const [id, unit] of gear.units)
+			if (unit.deadline !== null && unit.deadline <= next) tell(gear, id, { type: 'clock.advance', now: next });
+		settle(gear, before);
+	}
+	gear.now = target;
+}
+
+function nextOf(gear: Gear): number | null {
+	let next: number | null = null;
+	for (const { deadline } of gear.units.values())
+		if (deadline !== null && (next === null || deadline < next)) next = deadline;
+	return next;
+}

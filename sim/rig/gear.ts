@@ -1,0 +1,147 @@
+import type { Profile } from '../../shared/profile/index.ts';
+import {
+	type Port,
+	profileFor,
+	type RigSheet,
+	type SheetCable,
+	type SheetFixture,
+	type SheetSplitter,
+} from '../../shared/sheet/index.ts';
+import { type FixtureState, inputFrom, startFixture } from '../fixture/index.ts';
+import type { Condition } from '../light/index.ts';
+import type { Reception } from '../line/index.ts';
+
+/** A fixture with nothing wrong in it. */
+export const UNHARMED: Condition = Object.freeze({
+	deadEmitters: [],
+	foldBack: 1,
+	covered: false,
+	receiverDead: false,
+	badSocket: null,
+	sensorDead: false,
+	microphoneDead: false,
+	displayDead: false,
+	batteryHealth: 1,
+	chargerDead: false,
+});
+
+/** One fixture of an open rig. Replaced, never changed, when anything about it changes. */
+export interface Unit {
+	readonly placed: SheetFixture;
+	readonly profile: Profile;
+	readonly state: FixtureState;
+	readonly condition: Condition;
+	/** Where its mains plug is now, and whether something hides it from the remote. */
+	readonly plug: string;
+	readonly hidden: boolean;
+	/** The last frame it had before data went, from slot 1; null while there is data or never was. */
+	readonly kept: Uint8Array | null;
+	/** The next time something happens in it by itself, ms; null when nothing will. */
+	readonly deadline: number | null;
+}
+
+export interface DeskOutput {
+	readonly id: string;
+	readonly universe: number;
+	readonly on: boolean;
+	/** 0 is levels; anything else a receiver must ignore. */
+	readonly startCode: number;
+}
+
+export interface Patch {
+	readonly fixture: string;
+	readonly universe: number;
+	readonly address: number;
+	readonly mode: string;
+}
+
+export interface Desk {
+	readonly name: string;
+	readonly outputs: readonly DeskOutput[];
+	readonly patch: readonly Patch[];
+	/** Levels as entered, by universe; arrays are replaced, never written into once shared. */
+	readonly levels: ReadonlyMap<number, Uint8Array>;
+	readonly master: number;
+}
+
+/** Everything an open rig holds. The maps are this rig's own; what is in them is immutable, so a fork copies maps only. */
+export interface Gear {
+	readonly sheet: RigSheet;
+	now: number;
+	readonly units: Map<string, Unit>;
+	desk: Desk | null;
+	cables: readonly SheetCable[];
+	splitters: readonly SheetSplitter[];
+	terminators: readonly Port[];
+	remote: { readonly code: number; readonly battery: boolean } | null;
+	/** Power in the hall's sockets. */
+	hallPower: boolean;
+	/** What there is to hear, 0..1. */
+	sound: number;
+	/** What reaches each fixture, as the wiring stands. */
+	receptions: ReadonlyMap<string, Reception>;
+	/** What the receptions were worked out from; another text means work them out again. */
+	wiringKey: string;
+	/** Fixtures whose draw may have changed since the clock last moved. */
+	readonly stale: Set<string>;
+}
+
+/** Gear as a sheet has it, before anything has settled. */
+export function gearFrom(sheet: RigSheet): Gear {
+	const units = new Map<string, Unit>();
+	for (const [i, placed] of sheet.fixtures.entries()) {
+		const profile = profileFor(sheet, placed.profile, `fixtures[${i}].profile`);
+		const state = startFixture(profile, inputFrom(profile, placed, false));
+		units.set(placed.id, {
+			placed,
+			profile,
+			state,
+			condition: UNHARMED,
+			plug: placed.plug,
+			hidden: placed.hidden,
+			kept: null,
+			deadline: null,
+		});
+	}
+	return {
+		sheet,
+		now: 0,
+		units,
+		desk: sheet.desk && {
+			name: sheet.desk.name,
+			outputs: sheet.desk.outputs.map((output) => ({ ...output, startCode: 0 })),
+			patch: sheet.desk.patch,
+			levels: levelsFrom(sheet.desk.levels),
+			master: sheet.desk.master,
+		},
+		cables: sheet.cables,
+		splitters: sheet.splitters,
+		terminators: sheet.terminators,
+		remote: sheet.remote,
+		hallPower: true,
+		sound: 0,
+		receptions: new Map(),
+		wiringKey: '',
+		stale: new Set(units.keys()),
+	};
+}
+
+/** Another holder of the same things. */
+export function forkGear(gear: Gear): Gear {
+	return { ...gear, units: new Map(gear.units), stale: new Set(gear.stale) };
+}
+
+function levelsFrom(
+	list: readonly { readonly universe: number; readonly slot: number; readonly level: number }[],
+): Map<number, Uint8Array> {
+	const levels = new Map<number, Uint8Array>();
+	for (const { universe, slot, level } of list) {
+		let frame = levels.get(universe);
+		if (!frame) {
+			frame = new Uint8Array(512);
+			levels.set(universe, frame);
+		}
+		frame[slot - 1] = level;
+	}
+	return levels;
+}

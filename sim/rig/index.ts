@@ -1,0 +1,16 @@
+/**
+ * A rig sheet opened: fixtures, line, desk and remote as one simulated thing that events drive and a log replays. `send` and
+ * `wait` change it, `look` says what a person would see, `why` gives the reason trail from source to light.
+ *
+ * Modelled: everything a hand can do to panels, plugs, cables, desk and remote, and what follows from it, with time jumping from
+ * one thing that happens to the next. Frames are not sent one by one: a frame is worked out when somebody looks, since nothing
+ * but a look depends on it. Left out: the delay of a frame (23 ms) between leader and follower, the moments in which plugs
+ * bounce, a desk's own fades; a tech would see none of them. Real kit differs most in what a receiver makes of damaged frames.
+ */
+
+export { type Desk, type DeskOutput, type Gear, type Patch, UNHARMED, type Unit } from './gear.ts';
+export { readsFrom } from './plan.ts';
+export { REASON_IDS, type Reason, type ReasonId } from './reason.ts';
+export { openRig, replay } from './rig.ts';
+export { frameAt, frameOfDesk } from './source.ts';
+export type { OpenOptions, Rig, Sight } from './types.ts';

@@ -1,0 +1,76 @@
+import {
+	chargeAt,
+	displayOf,
+	driveOf,
+	type FixtureContext,
+	panelOf,
+	powerOf,
+	sensorOf,
+	signalOf,
+} from '../fixture/index.ts';
+import { cellLight, wholeLight } from '../light/index.ts';
+import { outputsOf } from './emit.ts';
+import type { Gear, Unit } from './gear.ts';
+import { isByLine, planAt } from './plan.ts';
+import { isLit } from './settle.ts';
+import { unitOf } from './step.ts';
+import type { Sight } from './types.ts';
+
+/** Share of damaged frames from which a person sees a light jump (common practice, no source: about one a second). */
+const SEEN_RATE = 0.02;
+
+/** What a person standing there sees of a fixture now. */
+export function lookAt(gear: Gear, id: string): Sight {
+	const unit = unitOf(gear, id);
+	const { profile, state, condition } = unit;
+	const context: FixtureContext = { ...state.context, now: gear.now };
+	const display = displayOf(profile, panelOf(state), signalOf(state), context);
+	const lit = isLit(unit);
+	const plan = planAt(gear, unit, gear.now);
+	const outputs = outputsOf(unit, plan);
+	const emitters = profile.emitters.length;
+	const cells = Array.from({ length: profile.cells }, (_, cell) =>
+		cellLight(profile, outputs.subarray(cell * emitters, (cell + 1) * emitters), condition.covered),
+	);
+	const whole = profile.cells === 1 && cells[0] ? cells[0] : wholeLight(profile, outputs, condition.covered);
+	const shows = whole.brightness > 0 || whole.ultraviolet > 0;
+	return {
+		fixture: id,
+		display:
+			condition.displayDead && display.kind === 'keyed'
+				? { ...display, lit: false, lines: display.lines.map((line) => ' '.repeat(line.length)) }
+				: display,
+		lamps: {
+			power: lit || powerOf(state) === 'charging' ? 'lit' : 'out',
+			data: lit ? dataLamp(gear, unit) : 'out',
+			battery: batteryLamp(unit, context),
+			sensor: profile.sensor ? (sensorOf(state) === 'listening' && !condition.sensorDead ? 'lit' : 'out') : null,
+		},
+		light: {
+			cells,
+			whole,
+			flashes: shows ? plan.strobe : 0,
+			flicker: lit && isByLine(driveOf(state)) && damage(gear, unit) >= SEEN_RATE,
+			moving: lit && plan.moving,
+		},
+	};
+}
+
+/** Share of frames that reach a fixture damaged, 0 where it has none. */
+function damage(gear: Gear, unit: Unit): number {
+	const reception = gear.receptions.get(unit.placed.id);
+	return unit.state.context.data && reception?.quality === 'marginal' ? reception.rate : 0;
+}
+
+function dataLamp(gear: Gear, unit: Unit): Sight['lamps']['data'] {
+	if (unit.state.context.data) return damage(gear, unit) >= SEEN_RATE ? 'flickering' : 'steady';
+	return isByLine(driveOf(unit.state)) ? 'blinking' : 'out';
+}
+
+function batteryLamp(unit: Unit, context: FixtureContext): Sight['lamps']['battery'] {
+	const { battery } = unit.profile.power;
+	if (!battery || !context.battery) return null;
+	const share = chargeAt(context, context.now, battery.chargeWatts) / battery.wattHours;
+	const charging = context.live && context.battery.takesCharge && share * battery.wattHours < context.battery.capacity;
+	return { bars: Math.min(4, Math.ceil(share * 4)) as 0 | 1 | 2 | 3 | 4, charging };
+}

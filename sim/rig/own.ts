@@ -1,0 +1,108 @@
+import type { Profile } from '../../shared/profile/index.ts';
+import {
+	type Heard,
+	heardSince,
+	heldLevels,
+	programmeAverage,
+	programmeFlashes,
+	programmeLevels,
+	secondsAStep,
+} from '../light/index.ts';
+import type { Unit } from './gear.ts';
+
+/** When to look: a time on the rig's clock, ms, or the mean over all of it, for what is drawn. */
+export type Moment = number | 'mean';
+
+/** Light as some source asks for it, before dim curve, limit and the lamp's own wrongs. */
+export interface Plan {
+	/** 0..1 by cell, then emitter. */
+	readonly levels: Float32Array;
+	/** 0..1 by cell. */
+	readonly intensity: Float32Array;
+	/** Flashes a second; 0 steady. The levels are those of the lit part of a flash. */
+	readonly strobe: number;
+	/** Whether it changes by itself as time goes on, flashes aside. */
+	readonly moving: boolean;
+	/** The programme that runs, by index in the profile, and its speed; null where none does. */
+	readonly programme: { readonly index: number; readonly speed: number } | null;
+}
+
+/** No light asked for. */
+export function darkPlan(profile: Profile): Plan {
+	return {
+		levels: new Float32Array(profile.cells * profile.emitters.length),
+		intensity: new Float32Array(profile.cells),
+		strobe: 0,
+		moving: false,
+		programme: null,
+	};
+}
+
+/** A held colour. @param intensity 0..1 by cell */
+export function heldPlan(profile: Profile, index: number, intensity: Float32Array, strobe: number): Plan {
+	const levels = new Float32Array(profile.cells * profile.emitters.length);
+	heldLevels(profile, index, levels);
+	return { levels, intensity, strobe, moving: false, programme: null };
+}
+
+/**
+ * A programme that began at `since`.
+ * @param speed 1..100
+ * @param heard with its `since` on the rig's clock
+ */
+export function programmePlan(
+	profile: Profile,
+	index: number,
+	since: number,
+	moment: Moment,
+	speed: number,
+	heard: Heard,
+	intensity: Float32Array,
+): Plan {
+	const levels = new Float32Array(profile.cells * profile.emitters.length);
+	const programme = { index, speed };
+	if (moment === 'mean') {
+		programmeAverage(profile, index, speed, heard, levels);
+		return { levels, intensity, strobe: 0, moving: true, programme };
+	}
+	const strobe = programmeFlashes(profile, index, speed);
+	const elapsed = moment - since;
+	programmeLevels(
+		profile,
+		index,
+		strobe > 0 ? startOfFlash(profile, index, speed, elapsed) : elapsed,
+		speed,
+		heardSince(heard, since),
+		levels,
+	);
+	return { levels, intensity, strobe, moving: strobe === 0, programme };
+}
+
+/** A strobe is looked at in its lit part: its rate is told apart. */
+function startOfFlash(profile: Profile, index: number, speed: number, elapsed: number): number {
+	const flash = 1000 * secondsAStep(profile, index, speed);
+	// a hair past the start, so that rounding cannot land in the flash before
+	return (Math.floor(elapsed / flash) + 1e-6) * flash;
+}
+
+/** What the fixture's own panel asks for: its held colour or its programme, as set. */
+export function ownPlan(unit: Unit, moment: Moment, asProgramme = false): Plan {
+	const { profile } = unit;
+	const { settings, heard, programmeSince } = unit.state.context;
+	const intensity = new Float32Array(profile.cells).fill(settings.level / 100);
+	if (settings.work === 'programme' || asProgramme) {
+		const index = profile.programmes.findIndex((programme) => programme.id === settings.programme);
+		return programmePlan(profile, index, programmeSince, moment, settings.speed, heardBy(unit, heard), intensity);
+	}
+	return heldPlan(
+		profile,
+		profile.held.findIndex((held) => held.id === settings.held),
+		intensity,
+		settings.strobe,
+	);
+}
+
+/** A fixture with no microphone, or a dead one, hears nothing. */
+export function heardBy(unit: Unit, heard: Heard): Heard {
+	return unit.profile.microphone && !unit.condition.microphoneDead ? heard : { level: 0, beats: 0, since: 0 };
+}

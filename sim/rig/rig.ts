@@ -1,0 +1,81 @@
+import { InputError } from '../../shared/error/index.ts';
+import type { RigSheet } from '../../shared/sheet/index.ts';
+import type { RigEvent } from '../event/index.ts';
+import { faultEvents } from '../fault/index.ts';
+import { advance } from './clock.ts';
+import { forkGear, type Gear, gearFrom } from './gear.ts';
+import { lookAt } from './look.ts';
+import { apply } from './send.ts';
+import { leadersOf, settle } from './settle.ts';
+import type { OpenOptions, Rig } from './types.ts';
+import { whyOf } from './why.ts';
+
+/**
+ * Opens a rig from a sheet: every fixture set and wired as the sheet says, at clock zero.
+ * @param sheet as `readSheet` gives it
+ * @param options `faults`: put in before anybody looks; they are no part of the log
+ * @throws InputError `fault.*` for a fault that does not fit this rig
+ */
+export function openRig(sheet: RigSheet, options: OpenOptions = {}): Rig {
+	const gear = gearFrom(sheet);
+	settle(gear, new Map());
+	for (const event of (options.faults ?? []).flatMap((fault) => faultEvents(sheet, fault))) change(gear, event);
+	return rigOf(gear, []);
+}
+
+/**
+ * A rig with a log played into it: the same sheet and log give the same rig, state for state.
+ * @throws InputError as `send` does, for an event that fits nothing; `path` says which
+ */
+export function replay(sheet: RigSheet, log: readonly RigEvent[], options: OpenOptions = {}): Rig {
+	const rig = openRig(sheet, options);
+	for (const [i, event] of log.entries()) {
+		try {
+			if (event.type === 'clock.wait') rig.wait(event.ms);
+			else rig.send(event);
+		} catch (error) {
+			throw error instanceof InputError ? new InputError(error.code, `[${i}].${error.path}`, error.message) : error;
+		}
+	}
+	return rig;
+}
+
+function change(gear: Gear, event: RigEvent): void {
+	const before = leadersOf(gear);
+	apply(gear, event);
+	settle(gear, before);
+}
+
+function rigOf(gear: Gear, log: RigEvent[]): Rig {
+	return {
+		sheet: gear.sheet,
+		get now() {
+			return gear.now;
+		},
+		get log() {
+			return log;
+		},
+		send(event) {
+			change(gear, event);
+			log.push(event);
+		},
+		wait(milliseconds) {
+			if (!(Number.isFinite(milliseconds) && milliseconds >= 0))
+				throw new InputError(
+					'rig.wait',
+					'milliseconds',
+					`A rig waits a number of milliseconds from 0 up, not ${milliseconds}.`,
+				);
+			if (milliseconds === 0) return;
+			advance(gear, gear.now + milliseconds);
+			// waits in a row are one wait: a live bench makes many small ones
+			const last = log.at(-1);
+			if (last?.type === 'clock.wait') log[log.length - 1] = { type: 'clock.wait', ms: last.ms + milliseconds };
+			else log.push({ type: 'clock.wait', ms: milliseconds });
+		},
+		look: (fixture) => lookAt(gear, fixture),
+		why: (fixture) => whyOf(gear, fixture),
+		fork: () => rigOf(forkGear(gear), [...log]),
+		gear,
+	};
+}

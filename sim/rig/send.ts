@@ -1,0 +1,153 @@
+import { InputError } from '../../shared/error/index.ts';
+import { checkValue, type SettingKey } from '../../shared/profile/index.ts';
+import type { RigEvent } from '../event/index.ts';
+import { deskEvent, isDeskEvent } from './desk.ts';
+import type { Gear } from './gear.ts';
+import { replace, tell, unitOf } from './step.ts';
+import { isLineEvent, lineEvent } from './wiring.ts';
+
+/**
+ * Puts one event into the gear; what follows from it is `settle`'s.
+ * @throws InputError `event.*` or `rig.*` where it fits nothing in this rig; the gear is then as it was
+ */
+export function apply(gear: Gear, event: RigEvent): void {
+	if (isDeskEvent(event)) deskEvent(gear, event);
+	else if (isLineEvent(event)) lineEvent(gear, event);
+	else fixtureEvent(gear, event);
+}
+
+type Handled = Parameters<typeof deskEvent>[1] | Parameters<typeof lineEvent>[1];
+
+function fixtureEvent(gear: Gear, event: Exclude<RigEvent, Handled>): void {
+	switch (event.type) {
+		case 'clock.wait':
+			throw new InputError(
+				'event.wait',
+				'type',
+				'Time moves by wait, not by send. Call rig.wait with the milliseconds.',
+			);
+		case 'key.tap':
+		case 'key.down':
+		case 'key.up': {
+			if (unitOf(gear, event.fixture).profile.panel.kind === 'dip')
+				throw new InputError(
+					'event.key',
+					'fixture',
+					`'${event.fixture}' has switches and no keys. Flip a switch instead.`,
+				);
+			if (event.type !== 'key.up') tell(gear, event.fixture, { type: 'key.down', key: event.key });
+			if (event.type !== 'key.down') tell(gear, event.fixture, { type: 'key.up', key: event.key });
+			return;
+		}
+		case 'switch.flip': {
+			if (unitOf(gear, event.fixture).profile.panel.kind !== 'dip')
+				throw new InputError(
+					'event.switch',
+					'fixture',
+					`'${event.fixture}' has keys and no DIP switches. Press a key instead.`,
+				);
+			tell(gear, event.fixture, { type: 'switch.flip', switch: event.switch, up: event.up });
+			return;
+		}
+		case 'slide.move': {
+			const { panel } = unitOf(gear, event.fixture).profile;
+			const slide = panel.kind === 'dip' ? panel.slides.find((each) => each.id === event.slide) : undefined;
+			if (!slide || event.to >= slide.positions.length)
+				throw new InputError(
+					'event.slide',
+					'slide',
+					`'${event.fixture}' has no slide '${event.slide}' with a position ${event.to}.`,
+				);
+			tell(gear, event.fixture, { type: 'slide.move', slide: event.slide, to: event.to });
+			return;
+		}
+		case 'power.switch':
+			tell(gear, event.fixture, { type: 'power.switch', on: event.on });
+			return;
+		case 'mains.plug':
+			plugMains(gear, event.fixture, event.into);
+			return;
+		case 'hall.power':
+			gear.hallPower = event.on;
+			return;
+		case 'remote.press':
+			pressRemote(gear, event.button);
+			return;
+		case 'remote.become':
+			gear.remote = { code: event.code, battery: event.battery };
+			return;
+		case 'sight.block': {
+			const unit = unitOf(gear, event.fixture);
+			replace(gear, event.fixture, { ...unit, hidden: event.hidden });
+			return;
+		}
+		case 'sound.play':
+			gear.sound = event.level;
+			for (const [id, unit] of gear.units) {
+				if (unit.profile.microphone && !unit.condition.microphoneDead)
+					tell(gear, id, { type: 'sound.hear', level: event.level });
+			}
+			return;
+		case 'settings.become': {
+			const { profile } = unitOf(gear, event.fixture);
+			if (profile.panel.kind === 'dip')
+				throw new InputError('event.settings', 'fixture', `${profile.name} is set by its switches alone. Flip those.`);
+			for (const [key, value] of Object.entries(event.change))
+				checkValue(profile, key as SettingKey, value, `change.${key}`);
+			tell(gear, event.fixture, { type: 'settings.become', change: event.change });
+			return;
+		}
+		case 'condition.become': {
+			const unit = unitOf(gear, event.fixture);
+			const condition = { ...unit.condition, ...event.change };
+			replace(gear, event.fixture, { ...unit, condition });
+			const { battery } = unit.profile.power;
+			if (
+				battery &&
+				(condition.batteryHealth !== unit.condition.batteryHealth ||
+					condition.chargerDead !== unit.condition.chargerDead)
+			) {
+				tell(gear, event.fixture, {
+					type: 'battery.become',
+					capacity: battery.wattHours * condition.batteryHealth,
+					takesCharge: !condition.chargerDead,
+				});
+			}
+			return;
+		}
+	}
+}
+
+function plugMains(gear: Gear, fixture: string, into: string): void {
+	const unit = unitOf(gear, fixture);
+	let at = into;
+	while (at !== 'wall' && at !== 'none') {
+		const feeder = gear.units.get(at);
+		if (!feeder?.profile.power.link)
+			throw new InputError(
+				'event.mains',
+				'into',
+				`'${at}' has no mains link socket on this rig. Plug into the wall, or into a fixture that has one.`,
+			);
+		if (at === fixture)
+			throw new InputError(
+				'event.mains',
+				'into',
+				`That would feed '${fixture}' from itself. One of the row must be in the wall.`,
+			);
+		at = feeder.plug;
+	}
+	replace(gear, fixture, { ...unit, plug: into });
+}
+
+/** The remote's flash reaches every fixture it can see; each decides for itself. */
+function pressRemote(gear: Gear, button: string): void {
+	const { remote } = gear;
+	if (!remote)
+		throw new InputError('event.remote', 'type', 'There is no remote on this rig. Give the sheet one first.');
+	if (!remote.battery) return;
+	for (const [id, unit] of gear.units) {
+		if (unit.profile.sensor && !unit.hidden && !unit.condition.sensorDead)
+			tell(gear, id, { type: 'remote.hear', code: remote.code, button });
+	}
+}

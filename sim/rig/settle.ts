@@ -1,0 +1,86 @@
+import { carriesLevels } from '../../shared/dmx/index.ts';
+import { driveOf, type FixtureState, isRunning, powerOf } from '../fixture/index.ts';
+import { type Reception, receptions, type Talker, type Wiring } from '../line/index.ts';
+import type { Gear, Unit } from './gear.ts';
+import { settleMains } from './power.ts';
+import { frameOfDesk, frameOfLeader } from './source.ts';
+import { replace, tell } from './step.ts';
+
+/** Whether a fixture is sending its own light down the line. */
+export function isLeading(state: FixtureState): boolean {
+	return driveOf(state).startsWith('leading');
+}
+
+/** Leaders as they stand, so that what they last sent is known after they have stopped. */
+export function leadersOf(gear: Gear): ReadonlyMap<string, Unit> {
+	return new Map([...gear.units].filter(([, unit]) => isLeading(unit.state)));
+}
+
+/**
+ * Follows the consequences of a change until nothing more changes: mains, then who talks, then what reaches whom,
+ * then who has data. One pass is enough: what a fixture receives never changes what it sends.
+ * @param before leaders as they stood before the change
+ */
+export function settle(gear: Gear, before: ReadonlyMap<string, Unit>): void {
+	settleMains(gear);
+	const old = gear.receptions;
+	const wiring = wiringOf(gear);
+	const key = keyOf(wiring);
+	if (key !== gear.wiringKey) {
+		gear.wiringKey = key;
+		gear.receptions = receptions(wiring);
+	}
+	for (const [id, unit] of gear.units) {
+		const present = hasData(gear, gear.receptions.get(id));
+		if (present === unit.state.context.data) continue;
+		const lost = old.get(id);
+		const kept = present || !lost ? null : lastFrame(gear, lost, before);
+		if (kept !== unit.kept) replace(gear, id, { ...unit, kept });
+		tell(gear, id, { type: 'data.change', present });
+	}
+}
+
+/** What the line can carry now, as `sim/line` takes it. */
+function wiringOf(gear: Gear): Wiring {
+	const talkers: Talker[] = [];
+	if (gear.desk && gear.hallPower) {
+		for (const output of gear.desk.outputs)
+			if (output.on)
+				talkers.push({ kind: 'desk', port: `desk:${output.id}`, output: output.id, universe: output.universe });
+	}
+	const receivers = [];
+	for (const [fixture, unit] of gear.units) {
+		if (isLeading(unit.state)) talkers.push({ kind: 'leader', port: `${fixture}:out`, fixture });
+		receivers.push({
+			fixture,
+			unitLoads: unit.profile.unitLoads,
+			earthed: unit.plug !== 'none',
+			dead: unit.condition.receiverDead,
+			badSocket: unit.condition.badSocket,
+		});
+	}
+	const splitters = gear.splitters.map((splitter) => ({ ...splitter, on: splitter.on && gear.hallPower }));
+	return { receivers, talkers, cables: gear.cables, splitters, terminators: gear.terminators };
+}
+
+const keyOf = (wiring: Wiring): string => JSON.stringify(wiring);
+
+/** Whether what a receiver gets is data it can use: frames of levels, at least some of them whole. */
+function hasData(gear: Gear, reception: Reception | undefined): boolean {
+	if (!reception || reception.quality === 'nothing') return false;
+	const { talker } = reception;
+	if (talker?.kind !== 'desk') return true;
+	return carriesLevels(gear.desk?.outputs.find((output) => output.id === talker.output)?.startCode ?? 0);
+}
+
+/** The frame that was there just before data went. */
+function lastFrame(gear: Gear, reception: Reception, before: ReadonlyMap<string, Unit>): Uint8Array | null {
+	const { talker } = reception;
+	if (!talker) return null;
+	if (talker.kind === 'desk') return frameOfDesk(gear, talker.universe);
+	const leader = before.get(talker.fixture);
+	return leader ? frameOfLeader(leader, gear.now) : null;
+}
+
+/** Whether the unit runs at all. */
+export const isLit = (unit: Unit): boolean => isRunning(powerOf(unit.state));

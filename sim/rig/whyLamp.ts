@@ -1,0 +1,57 @@
+import { driveOf } from '../fixture/index.ts';
+import { outputsOf } from './emit.ts';
+import type { Gear, Unit } from './gear.ts';
+import { lookAt } from './look.ts';
+import { planAt } from './plan.ts';
+import { type Reason, reason } from './reason.ts';
+
+/** From what is asked of the lamp to what is seen. */
+export function whyLamp(gear: Gear, unit: Unit): Reason[] {
+	const trail: Reason[] = [];
+	const { profile, condition, state } = unit;
+	const { settings } = state.context;
+	const plan = planAt(gear, unit, gear.now);
+	const asked = profile.emitters.filter((_, e) => {
+		for (let cell = 0; cell < profile.cells; cell++)
+			if ((plan.levels[cell * profile.emitters.length + e] ?? 0) > 0) return true;
+		return false;
+	});
+	const own = driveOf(state) !== 'line' && driveOf(state) !== 'following';
+	if (own && settings.level === 0) trail.push(reason('level.nothing', 'stops', { level: 0 }));
+	if (asked.length === 0 && plan.programme && profile.programmes[plan.programme.index]?.kind === 'sound')
+		trail.push(reason('level.silence', 'stops', { hearing: settings.hearing }));
+	if (settings.limit < 100) trail.push(reason('level.limit', 'shapes', { limit: settings.limit }));
+	if (settings.curve !== 'straight') trail.push(reason('level.curve', 'shapes', { curve: settings.curve }));
+	const dead = asked.filter((emitter) => condition.deadEmitters.includes(emitter.id)).map((emitter) => emitter.id);
+	if (dead.length > 0)
+		trail.push(reason('lamp.dead-emitter', dead.length === asked.length ? 'stops' : 'shapes', { emitters: dead }));
+	if (condition.foldBack < 1)
+		trail.push(
+			reason('lamp.folded-back', condition.foldBack === 0 ? 'stops' : 'shapes', {
+				percent: Math.round(condition.foldBack * 100),
+			}),
+		);
+	if (condition.covered) trail.push(reason('lamp.covered', 'stops', {}));
+	return [...trail, ...whySeen(gear, unit)];
+}
+
+function whySeen(gear: Gear, unit: Unit): Reason[] {
+	const { light } = lookAt(gear, unit.placed.id);
+	const { whole } = light;
+	if (whole.brightness === 0 && whole.ultraviolet === 0) {
+		const lit = outputsOf(unit, planAt(gear, unit, gear.now)).some((output) => output > 0);
+		return [reason('light.dark', 'stops', { emitting: lit })];
+	}
+	const trail = [
+		reason('light.shows', 'passes', {
+			words: whole.words,
+			colour: whole.colour,
+			brightness: Math.round(whole.brightness * 100),
+		}),
+	];
+	if (whole.ultraviolet > 0)
+		trail.push(reason('light.ultraviolet', 'shapes', { percent: Math.round(whole.ultraviolet * 100) }));
+	if (light.flashes > 0) trail.push(reason('light.flashes', 'shapes', { rate: Math.round(light.flashes * 10) / 10 }));
+	if (light.flicker) trail.push(reason('light.flickers', 'shapes', {}));
+	return trail;
+}

@@ -1,0 +1,181 @@
+import { LAST_SLOT, lastSlot } from '../../shared/dmx/index.ts';
+import { type Band, footprintOf, modeOf, type Slot } from '../../shared/profile/index.ts';
+import { driveOf, signalOf } from '../fixture/index.ts';
+import type { LineCause } from '../line/index.ts';
+import type { Gear, Unit } from './gear.ts';
+import { readFrame, readsFrom } from './plan.ts';
+import { type Reason, reason } from './reason.ts';
+import { frameAt } from './source.ts';
+import { programmeFacts } from './whyDrive.ts';
+
+/** Where the frames come from, how they fare on the way, which slots are read, and what they say. */
+export function whyLine(gear: Gear, unit: Unit): Reason[] {
+	return [...whySource(gear, unit), ...whySignal(unit), ...whyAddress(gear, unit), ...whySlots(gear, unit)];
+}
+
+function whySource(gear: Gear, unit: Unit): Reason[] {
+	const reception = gear.receptions.get(unit.placed.id);
+	if (!reception) return [];
+	const { talker, path, causes } = reception;
+	const trail: Reason[] = [];
+	// what is wrong on the way stops the light only if a last look was not kept
+	const effect = unit.state.context.data ? 'shapes' : 'passes';
+	if (talker?.kind === 'desk') {
+		const output = gear.desk?.outputs.find((each) => each.id === talker.output);
+		trail.push(reason('source.desk', 'passes', { universe: talker.universe, output: talker.output }));
+		if (output && output.startCode !== 0) trail.push(reason('source.start-code', effect, { code: output.startCode }));
+		if (gear.desk && gear.desk.master < 255) trail.push(reason('source.master', 'shapes', { level: gear.desk.master }));
+	} else if (talker?.kind === 'leader') {
+		const leader = gear.units.get(talker.fixture);
+		trail.push(
+			reason('source.leader', 'passes', { fixture: talker.fixture, mode: leader?.state.context.settings.mode ?? null }),
+		);
+	} else if (causes.every(({ cause }) => cause !== 'collision')) trail.push(reason('source.none', effect, {}));
+	for (const cause of causes) {
+		const { cause: id, ...facts } = cause;
+		if (id !== 'no-talker')
+			trail.push(reason(`line.${id}`, effect, { ...plainFacts(facts), rate: Math.round(reception.rate * 100) }));
+	}
+	if (causes.length === 0)
+		trail.push(
+			reason('line.clean', 'passes', {
+				devices: path.map((hop) => hop.device),
+				cables: path.flatMap((hop) => hop.cable ?? []),
+			}),
+		);
+	return trail;
+}
+
+/** A cause's own facts as JSON: ids, numbers, lists of ids. */
+function plainFacts(facts: Omit<LineCause, 'cause'>): Reason['facts'] {
+	return Object.fromEntries(
+		Object.entries(facts).map(([key, value]) => [key, Array.isArray(value) ? value.map(plain) : plain(value)]),
+	);
+}
+
+const plain = (value: unknown): string | number => {
+	if (typeof value === 'number' || typeof value === 'string') return value;
+	const talker = value as { kind: string; output?: string; fixture?: string };
+	return talker.kind === 'desk' ? `desk:${talker.output}` : `${talker.fixture}`;
+};
+
+function whySignal(unit: Unit): Reason[] {
+	const { settings } = unit.state.context;
+	switch (signalOf(unit.state)) {
+		case 'none':
+			return [reason('signal.never', 'stops', {})];
+		case 'dark':
+			return [reason('signal.dark', 'stops', {})];
+		case 'overdue':
+			return [reason('signal.overdue', 'shapes', {})];
+		case 'holding':
+			return [reason('signal.holding', 'shapes', {})];
+		case 'running':
+			return [
+				reason('signal.running', 'shapes', programmeFacts(unit, settings.programme, settings.speed, settings.level)),
+			];
+		case 'present':
+			return [];
+	}
+}
+
+/** Whether it still goes by a frame: the one there is, or the last there was. */
+const hasFrame = (unit: Unit): boolean => ['present', 'overdue', 'holding'].includes(signalOf(unit.state));
+
+function whyAddress(gear: Gear, unit: Unit): Reason[] {
+	if (!hasFrame(unit)) return [];
+	const { settings } = unit.state.context;
+	const footprint = footprintOf(modeOf(unit.profile, settings.mode));
+	const from = readsFrom(unit);
+	const last = lastSlot(from, footprint);
+	const trail = [
+		reason(driveOf(unit.state) === 'following' ? 'address.follows' : 'address.reads', 'passes', {
+			address: from,
+			last: Math.min(last, LAST_SLOT),
+			footprint,
+			mode: settings.mode,
+		}),
+	];
+	if (last > LAST_SLOT) trail.push(reason('address.past-end', 'shapes', { last, slots: last - LAST_SLOT }));
+	const { talker } = gear.receptions.get(unit.placed.id) ?? {};
+	const patch = gear.desk?.patch.find((each) => each.fixture === unit.placed.id);
+	if (talker?.kind === 'desk' && patch) {
+		if (patch.universe !== talker.universe)
+			trail.push(reason('address.universe-differs', 'shapes', { desk: patch.universe, line: talker.universe }));
+		if (patch.address !== from)
+			trail.push(reason('address.patch-differs', 'shapes', { desk: patch.address, fixture: from }));
+		if (patch.mode !== settings.mode)
+			trail.push(reason('address.mode-differs', 'shapes', { other: patch.mode, fixture: settings.mode }));
+	}
+	const leader = talker?.kind === 'leader' ? gear.units.get(talker.fixture) : undefined;
+	if (leader && leader.state.context.settings.mode !== settings.mode)
+		trail.push(
+			reason('address.mode-differs', 'shapes', { other: leader.state.context.settings.mode, fixture: settings.mode }),
+		);
+	if (leader && from !== 1) trail.push(reason('address.patch-differs', 'shapes', { desk: 1, fixture: from }));
+	return trail;
+}
+
+function whySlots(gear: Gear, unit: Unit): Reason[] {
+	const frame = hasFrame(unit) ? frameAt(gear, unit, gear.now) : null;
+	if (!frame) return [];
+	const from = readsFrom(unit);
+	const value = (slot: Slot): number => frame[from + slot.at - 2] ?? 0;
+	const ask = readFrame(unit, frame);
+	const { slots } = modeOf(unit.profile, unit.state.context.settings.mode);
+	const trail: Reason[] = [];
+	let taken = false;
+	for (const slot of slots) {
+		if (slot.drives.kind !== 'bands') continue;
+		const band = slot.drives.bands.find((each) => each.from <= value(slot) && value(slot) <= each.to);
+		if (!band) continue;
+		trail.push(bandReason(unit, slot, band, from, value(slot), ask, taken));
+		taken ||= band.effect.do === 'programme' || band.effect.do === 'held';
+	}
+	const colours = slots.filter((slot) => slot.drives.kind === 'emitter');
+	const facts = { slots: colours.map((slot) => from + slot.at - 1), values: colours.map(value) };
+	if (taken) trail.push(reason('slots.ignored', 'shapes', { slots: facts.slots }));
+	else trail.push(reason('slots.colours', facts.values.every((each) => each === 0) ? 'stops' : 'passes', facts));
+	for (const slot of slots) {
+		if (slot.drives.kind === 'intensity') {
+			const word = value(slot) * 256 + (slot.fine === undefined ? 0 : (frame[from + slot.fine - 2] ?? 0));
+			trail.push(
+				reason('slots.intensity', word === 0 ? 'stops' : 'passes', { slot: from + slot.at - 1, value: value(slot) }),
+			);
+		}
+	}
+	// what stops the light comes last, so that a trail cut there still tells what was asked
+	return trail.sort((a, b) => Number(a.effect === 'stops') - Number(b.effect === 'stops'));
+}
+
+function bandReason(
+	unit: Unit,
+	slot: Slot,
+	band: Band,
+	from: number,
+	value: number,
+	ask: { readonly strobe: number; readonly speed: number },
+	taken: boolean,
+): Reason {
+	const facts = { slot: from + slot.at - 1, name: slot.name, value, band: band.name, from: band.from, to: band.to };
+	const { effect } = band;
+	switch (effect.do) {
+		case 'programme':
+			return taken
+				? reason('slots.band', 'passes', facts)
+				: reason('slots.programme', 'shapes', {
+						...facts,
+						...programmeFacts(unit, effect.programme, Math.round(ask.speed), 100),
+					});
+		case 'held':
+			return taken
+				? reason('slots.band', 'passes', facts)
+				: reason('slots.held', 'shapes', { ...facts, held: effect.held });
+		case 'dark':
+			return reason('slots.dark', 'stops', facts);
+		case 'strobe':
+			return reason('slots.strobe', 'shapes', { ...facts, rate: Math.round(ask.strobe * 10) / 10 });
+		default:
+			return reason('slots.band', 'passes', facts);
+	}
+}

@@ -1,0 +1,83 @@
+import { InputError } from '../../shared/error/index.ts';
+import { type Port, portsOf, type SheetCable } from '../../shared/sheet/index.ts';
+import type { RigEvent } from '../event/index.ts';
+import type { Gear } from './gear.ts';
+
+type LineEvent = Extract<RigEvent, { type: `cable.${string}` | `terminator.${string}` }>;
+
+export const isLineEvent = (event: RigEvent): event is LineEvent =>
+	event.type.startsWith('cable.') || event.type.startsWith('terminator.');
+
+/** @throws InputError `event.cable`, `event.socket` or `event.terminator` where hands could not do it. */
+export function lineEvent(gear: Gear, event: LineEvent): void {
+	switch (event.type) {
+		case 'cable.lay': {
+			const { cable } = event;
+			if (gear.cables.some((each) => each.id === cable.id))
+				throw new InputError(
+					'event.cable',
+					'cable.id',
+					`There is a cable '${cable.id}' already. Give the new one another id.`,
+				);
+			if (cable.from !== null && cable.from === cable.to)
+				throw new InputError('event.socket', 'cable.to', 'Both ends of a cable cannot be in one socket.');
+			for (const port of [cable.from, cable.to]) if (port !== null) requireFree(gear, port);
+			gear.cables = [...gear.cables, cable];
+			return;
+		}
+		case 'cable.lift':
+			cableOf(gear, event.cable);
+			gear.cables = gear.cables.filter((cable) => cable.id !== event.cable);
+			return;
+		case 'cable.plug': {
+			const cable = cableOf(gear, event.cable);
+			if (cable[event.end] !== null)
+				throw new InputError(
+					'event.cable',
+					'end',
+					`That end of '${event.cable}' is in ${cable[event.end]}. Unplug it first.`,
+				);
+			requireFree(gear, event.port);
+			change(gear, event.cable, { [event.end]: event.port });
+			return;
+		}
+		case 'cable.unplug':
+			if (cableOf(gear, event.cable)[event.end] === null)
+				throw new InputError('event.cable', 'end', `That end of '${event.cable}' hangs loose already.`);
+			change(gear, event.cable, { [event.end]: null });
+			return;
+		case 'cable.become':
+			cableOf(gear, event.cable);
+			change(gear, event.cable, event.change);
+			return;
+		case 'terminator.fit':
+			requireFree(gear, event.port);
+			gear.terminators = [...gear.terminators, event.port];
+			return;
+		case 'terminator.remove':
+			if (!gear.terminators.includes(event.port))
+				throw new InputError('event.terminator', 'port', `There is no terminator in ${event.port}.`);
+			gear.terminators = gear.terminators.filter((port) => port !== event.port);
+			return;
+	}
+}
+
+function cableOf(gear: Gear, id: string): SheetCable {
+	const cable = gear.cables.find((each) => each.id === id);
+	if (!cable) throw new InputError('event.cable', 'cable', `There is no cable '${id}' on this rig.`);
+	return cable;
+}
+
+function change(gear: Gear, id: string, to: Partial<SheetCable>): void {
+	gear.cables = gear.cables.map((cable) => (cable.id === id ? { ...cable, ...to } : cable));
+}
+
+/** A socket takes one plug: a cable's or a terminator's. */
+function requireFree(gear: Gear, port: Port): void {
+	if (!portsOf(gear.sheet).includes(port))
+		throw new InputError('event.socket', 'port', `There is no socket '${port}' on this rig.`);
+	const cable = gear.cables.find((each) => each.from === port || each.to === port);
+	if (cable) throw new InputError('event.socket', 'port', `${port} has cable '${cable.id}' in it. Unplug that first.`);
+	if (gear.terminators.includes(port))
+		throw new InputError('event.socket', 'port', `${port} has a terminator in it. Take that out first.`);
+}
