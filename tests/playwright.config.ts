@@ -15,6 +15,7 @@ export default defineConfig({
 	fullyParallel: true,
 	forbidOnly: true,
 	retries: 0,
+	workers: 2,
 	timeout: 90_000,
 	expect: { timeout: 15_000 },
 	reporter: [['list'], [fileURLToPath(new URL('./house/playwright-counts.ts', import.meta.url))]],

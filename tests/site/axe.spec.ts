@@ -1,0 +1,22 @@
+import AxeBuilder from '@axe-core/playwright';
+import { expect, test } from '@playwright/test';
+import { pages } from './pages.ts';
+
+test.use({ serviceWorkers: 'block' });
+
+for (const page of pages) {
+	for (const colorScheme of ['dark', 'light'] as const) {
+		for (const width of [390, 1280]) {
+			test(`axe finds nothing on ${page}, ${colorScheme}, ${width} wide`, async ({ browser, baseURL }) => {
+				const context = await browser.newContext({ colorScheme, viewport: { width, height: 844 } });
+				const tab = await context.newPage();
+				await tab.goto(`${baseURL}${page}`);
+				await tab.waitForLoadState('networkidle');
+				const { violations, passes } = await new AxeBuilder({ page: tab }).analyze();
+				expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`)).toEqual([]);
+				expect(passes.length).toBeGreaterThan(10);
+				await context.close();
+			});
+		}
+	}
+}

@@ -1,0 +1,81 @@
+import { expect, test } from '@playwright/test';
+import { pages } from './pages.ts';
+
+test.use({ serviceWorkers: 'block' });
+
+for (const page of pages) {
+	test(`${page} asks nothing of any other origin, breaks no policy, and says nothing in the console`, async ({
+		page: tab,
+		baseURL,
+	}) => {
+		const asked: string[] = [];
+		const said: string[] = [];
+		tab.on('request', (request) => asked.push(request.url()));
+		// the test itself blocks the service worker, and Playwright says so
+		tab.on('console', (message) => {
+			if (!message.text().includes('Service Worker registration blocked')) said.push(message.text());
+		});
+		tab.on('pageerror', (error) => said.push(error.message));
+		await tab.goto(page);
+		await tab.evaluate(() => window.scrollTo(0, document.body.scrollHeight));
+		await tab.waitForLoadState('networkidle');
+		expect(asked.length).toBeGreaterThan(1);
+		expect(asked.filter((url) => !url.startsWith(`${baseURL}/`) && !url.startsWith('data:'))).toEqual([]);
+		expect(said).toEqual([]);
+	});
+
+	test(`every link on ${page} leads somewhere`, async ({ page: tab, request, baseURL }) => {
+		await tab.goto(page);
+		const links = await tab.locator('a[href]').evaluateAll((all) => all.map((it) => (it as HTMLAnchorElement).href));
+		expect(links.length).toBeGreaterThan(2);
+		for (const link of new Set(links)) {
+			const { origin, pathname, hash } = new URL(link);
+			expect(origin, link).toBe(baseURL);
+			const answer = await request.get(link, { maxRedirects: 0 });
+			expect(answer.status(), link).toBe(200);
+			if (hash !== '') expect(await answer.text(), link).toMatch(new RegExp(`\\sid=["']?${hash.slice(1)}["'\\s>]`));
+			expect(pathname, 'a page ends in a slash').toMatch(/\/$|\.\w+$/);
+		}
+	});
+
+	test(`${page} fits a screen 320 wide, with controls a finger can hit`, async ({ page: tab }) => {
+		await tab.setViewportSize({ width: 320, height: 640 });
+		await tab.goto(page);
+		expect(await tab.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);
+		const small = await tab
+			.locator('button:visible, .button:visible, nav a:visible, label:has(input):visible, select:visible')
+			.evaluateAll((all) => all.filter((it) => it.getBoundingClientRect().height < 48).map((it) => it.outerHTML));
+		expect(small).toEqual([]);
+	});
+}
+
+test('the first Tab reaches the skip link, and it leads past the header', async ({ page: tab }) => {
+	await tab.goto('/about/');
+	await tab.keyboard.press('Tab');
+	const skip = tab.locator('.skip');
+	await expect(skip).toBeFocused();
+	expect((await skip.boundingBox())?.height).toBeGreaterThanOrEqual(48);
+	await tab.keyboard.press('Enter');
+	await expect(tab.locator('main')).toBeFocused();
+	await tab.keyboard.press('Tab');
+	expect(await tab.evaluate(() => document.activeElement?.closest('header'))).toBeNull();
+});
+
+test('what is not there is the not-found page, and a missing slash is put right', async ({ page: tab }) => {
+	expect((await tab.goto('/nowhere/'))?.status()).toBe(404);
+	await expect(tab.getByRole('heading', { level: 1 })).toHaveText('No signal');
+	await tab.goto('/about?from=a#cautions');
+	expect(new URL(tab.url()).pathname).toBe('/about/');
+});
+
+test('on paper a page is its words, black on white', async ({ page: tab }) => {
+	await tab.emulateMedia({ media: 'print', colorScheme: 'dark' });
+	await tab.goto('/about/');
+	await expect(tab.locator('nav')).toBeHidden();
+	await expect(tab.locator('footer')).toBeHidden();
+	await expect(tab.locator('.caution').first()).toBeVisible();
+	const ink = await tab
+		.locator('body')
+		.evaluate((body) => [getComputedStyle(body).color, getComputedStyle(body).backgroundColor]);
+	expect(ink).toEqual(['rgb(0, 0, 0)', 'rgb(255, 255, 255)']);
+});

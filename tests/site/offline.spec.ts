@@ -1,0 +1,43 @@
+import { expect, test } from '@playwright/test';
+import { serve } from '../server.ts';
+import { built, pages } from './pages.ts';
+import { untilKept } from './versions.ts';
+
+test('after one visit every page opens with the network off, seen before or not', async ({ page: tab }) => {
+	const site = await serve(built);
+	await tab.goto(`${site.origin}/`);
+	await untilKept(tab);
+	await site.close();
+
+	await tab.reload();
+	await expect(tab.getByRole('heading', { level: 1 })).toBeVisible();
+	for (const page of pages) {
+		await tab.goto(`${site.origin}${page}`);
+		await expect(tab.getByRole('heading', { level: 1 })).toBeVisible();
+		// drawn as it should be: the stylesheet and the fonts are there too
+		expect(await tab.evaluate(() => getComputedStyle(document.documentElement).getPropertyValue('--target'))).toBe(
+			'3rem',
+		);
+		expect(
+			await tab.evaluate(() =>
+				document.fonts.ready.then(() => document.fonts.check('1rem "Atkinson Hyperlegible Next"')),
+			),
+		).toBe(true);
+	}
+
+	await tab.goto(`${site.origin}/nowhere/`);
+	await expect(tab.getByRole('heading', { level: 1 })).toHaveText('No signal');
+	await tab.goto(`${site.origin}/about?from=elsewhere`);
+	await expect(tab.getByRole('heading', { level: 1 })).toHaveText('About Prep Bay');
+});
+
+test('a visit whose worker is refused still has the site, from the network', async ({ browser, baseURL }) => {
+	const context = await browser.newContext({ serviceWorkers: 'block' });
+	const tab = await context.newPage();
+	const errors: string[] = [];
+	tab.on('pageerror', (error) => errors.push(error.message));
+	await tab.goto(`${baseURL}/`);
+	await expect(tab.getByRole('heading', { level: 1 })).toBeVisible();
+	expect(errors).toEqual([]);
+	await context.close();
+});

@@ -1,0 +1,53 @@
+import { wcagContrast } from 'culori';
+import { describe, expect, it } from 'vitest';
+import { filesUnder, textOf } from '../../house/tree.ts';
+
+const tokens = textOf('src/ui/styles/tokens.css');
+const declared = new Map([...tokens.matchAll(/(--[\w-]+):\s*([^;]+);/g)].map((it) => [it[1] ?? '', it[2] ?? '']));
+
+/** A token as a plain colour in one theme. */
+function colour(name: string, theme: 'light' | 'dark'): string {
+	const value = declared.get(name) ?? '';
+	const pair = /^light-dark\(\s*var\(([\w-]+)\),\s*var\(([\w-]+)\)\s*\)$/.exec(value);
+	if (pair) return colour((theme === 'light' ? pair[1] : pair[2]) ?? '', theme);
+	const other = /^var\(([\w-]+)\)$/.exec(value);
+	return other ? colour(other[1] ?? '', theme) : value;
+}
+
+const grounds = ['--ground', '--surface', '--raised', '--well'];
+
+describe('the tokens', () => {
+	// WCAG 2.2, 1.4.3: 4.5 to 1 for text; 1.4.11: 3 to 1 for the edges of controls and what shows focus. Read.
+	const asked: [ink: string, ground: string, ratio: number][] = [
+		...['--text', '--text-soft', '--link', '--good', '--wrong'].flatMap((ink) =>
+			grounds.map((it): [string, string, number] => [ink, it, 4.5]),
+		),
+		...grounds.map((it): [string, string, number] => ['--line', it, 3]),
+		['--on-accent', '--accent', 4.5],
+		['--on-tape', '--tape-top', 4.5],
+		['--on-tape', '--tape-bottom', 4.5],
+	];
+	it.each(
+		asked.flatMap(([ink, ground, ratio]) =>
+			(['light', 'dark'] as const).map((theme) => ({ ink, ground, ratio, theme })),
+		),
+	)('$ink on $ground, $theme, stands out by $ratio to 1', ({ ink, ground, ratio, theme }) => {
+		expect(wcagContrast(colour(ink, theme), colour(ground, theme))).toBeGreaterThanOrEqual(ratio);
+	});
+
+	it('are the only place that names a raw colour', () => {
+		const styled = filesUnder('src', ['.css', '.astro', '.tsx']).filter((file) => !file.endsWith('tokens.css'));
+		expect(styled.filter((file) => textOf(file).includes('--raw-'))).toEqual([]);
+	});
+
+	it('are all there: no style names one that is not', () => {
+		const own = /(--[\w-]+):/g;
+		const missing = filesUnder('src', ['.css', '.astro']).flatMap((file) => {
+			const text = textOf(file);
+			const here = new Set([...text.matchAll(own)].map((it) => it[1]));
+			const named = [...text.matchAll(/var\((--[\w-]+)\)/g)].map((it) => it[1] ?? '');
+			return named.filter((name) => !declared.has(name) && !here.has(name)).map((name) => `${file}: ${name}`);
+		});
+		expect(missing).toEqual([]);
+	});
+});

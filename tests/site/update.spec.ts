@@ -1,0 +1,113 @@
+import { cpSync } from 'node:fs';
+import path from 'node:path';
+import { expect, type Page, test } from '@playwright/test';
+import { type Served, serve } from '../server.ts';
+import { pages } from './pages.ts';
+import { drop, makeVersion, untilKept, versionsOf } from './versions.ts';
+
+let one: string;
+let two: string;
+let site: Served;
+
+test.beforeAll(async () => {
+	[one, two] = await Promise.all([makeVersion('one'), makeVersion('two')]);
+});
+test.afterAll(() => {
+	drop(one);
+	drop(two);
+});
+test.beforeEach(async ({ page: tab }) => {
+	site = await serve(one);
+	await tab.goto(`${site.origin}/`);
+	await untilKept(tab);
+});
+test.afterEach(() => site.close().catch(() => undefined));
+
+const notice = (tab: Page) => tab.locator('.update-sheet');
+
+async function expectAll(tab: Page, version: string): Promise<void> {
+	for (const page of pages) {
+		await tab.goto(`${site.origin}${page}`);
+		expect(await versionsOf(tab), page).toEqual([version, version]);
+	}
+}
+
+test('a new version waits until it is taken, then stands in every open page at once', async ({
+	page: tab,
+	context,
+}) => {
+	site.use(two);
+	await tab.goto(`${site.origin}/about/`);
+	await expect(notice(tab)).toBeVisible();
+	// ready, and not a part of it shows
+	await expectAll(tab, 'one');
+	const other = await context.newPage();
+	await expectAll(other, 'one');
+
+	await other.goto(`${site.origin}/bench/`);
+	await expect(notice(other)).toBeVisible();
+	await tab.goto(`${site.origin}/about/`);
+	await expect(notice(tab)).toBeVisible();
+	await notice(tab).getByRole('button', { name: 'Take it now' }).click();
+	for (const it of [tab, other]) await expect.poll(() => versionsOf(it).catch(() => null)).toEqual(['two', 'two']);
+	await expect(notice(tab)).toBeHidden();
+	await expectAll(tab, 'two');
+	await site.close();
+	await expectAll(tab, 'two');
+});
+
+test('later means later: the notice goes, the old version stays whole', async ({ page: tab }) => {
+	site.use(two);
+	await tab.goto(`${site.origin}/about/`);
+	await notice(tab).getByRole('button', { name: 'Later' }).click();
+	await expect(notice(tab)).toBeHidden();
+	await site.close();
+	await expectAll(tab, 'one');
+});
+
+test('when every page is closed the new version is there at the next visit', async ({ page: tab, context }) => {
+	site.use(two);
+	await tab.goto(`${site.origin}/about/`);
+	await expect(notice(tab)).toBeVisible();
+	await tab.close();
+	await expect
+		.poll(async () => {
+			const next = await context.newPage();
+			await next.goto(`${site.origin}/`);
+			const versions = await versionsOf(next);
+			await next.close();
+			return versions;
+		})
+		.toEqual(['two', 'two']);
+});
+
+test('a host caught halfway through an update changes nothing, until the rest is there', async ({ page: tab }) => {
+	const half = await makeVersion('half');
+	try {
+		// the new worker's list is up; one page is still the old one's
+		cpSync(path.join(one, 'about/index.html'), path.join(half, 'about/index.html'));
+		site.use(half);
+		const refused = await tab.evaluate(async () => {
+			const registration = await navigator.serviceWorker.ready;
+			const found = new Promise<string>((resolve) => {
+				registration.addEventListener('updatefound', () => {
+					const worker = registration.installing;
+					worker?.addEventListener('statechange', () => {
+						if (worker.state === 'redundant' || worker.state === 'installed') resolve(worker.state);
+					});
+				});
+			});
+			await registration.update();
+			return found;
+		});
+		expect(refused).toBe('redundant');
+		await expectAll(tab, 'one');
+		await expect(notice(tab)).toHaveCount(0);
+
+		site.use(two);
+		await tab.goto(`${site.origin}/about/`);
+		await expect(notice(tab)).toBeVisible();
+	} finally {
+		drop(half);
+	}
+});

@@ -1,0 +1,45 @@
+import { cpSync, mkdtempSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import type { Page } from '@playwright/test';
+import { writeServiceWorker } from '../../src/offline/index.ts';
+import { built } from './pages.ts';
+
+/**
+ * Makes a folder that is the built site as version `name`: every page and every stylesheet says which version it is of, every
+ * fingerprinted file has a name of its own, and the service worker is written anew by the site's own build step.
+ * Remove it with `drop`.
+ */
+export async function makeVersion(name: string): Promise<string> {
+	const folder = mkdtempSync(path.join(tmpdir(), `prep-bay-${name}-`));
+	cpSync(built, folder, { recursive: true });
+	rmSync(path.join(folder, 'sw.js'));
+	const assets = readdirSync(path.join(folder, '_astro'));
+	const renamed = new Map(assets.map((file) => [file, file.replace(/(\.\w+)$/, `${name}$1`)]));
+	for (const file of readdirSync(folder, { recursive: true }) as string[]) {
+		if (!/\.(html|css|js)$/.test(file)) continue;
+		let text = readFileSync(path.join(folder, file), 'utf8');
+		for (const [from, to] of renamed) text = text.replaceAll(from, to);
+		if (file.endsWith('.html')) text = text.replace('<html ', `<html data-version="${name}" `);
+		if (file.endsWith('.css')) text += `:root{--version:${name}}`;
+		writeFileSync(path.join(folder, file), text);
+	}
+	for (const [from, to] of renamed) renameSync(path.join(folder, '_astro', from), path.join(folder, '_astro', to));
+	await writeServiceWorker(folder);
+	return folder;
+}
+
+export const drop = (folder: string): void => rmSync(folder, { recursive: true, force: true });
+
+/** Which versions a page is made of: its markup's, then its stylesheet's. */
+export function versionsOf(tab: Page): Promise<[string | undefined, string]> {
+	return tab.evaluate(() => [
+		document.documentElement.dataset['version'],
+		getComputedStyle(document.documentElement).getPropertyValue('--version').trim(),
+	]);
+}
+
+/** Waits until the service worker answers for the page: the whole site is then on the device. */
+export async function untilKept(tab: Page): Promise<void> {
+	await tab.waitForFunction(() => navigator.serviceWorker.controller?.state === 'activated');
+}
