@@ -1,8 +1,9 @@
-import * as v from 'valibot';
 import { checkBands } from '../dmx/index.ts';
 import { InputError } from '../error/index.ts';
-import { type MenuItem, type Profile, profileSchema, type Slot } from './schema.ts';
-import { type SettingKey, type SettingValue, settingsSchema } from './settings.ts';
+import { checkPanel } from './check-panel.ts';
+import { checkValue, idsOf, refer, unique } from './refer.ts';
+import { type Profile, profileSchema, type Slot } from './schema.ts';
+import { readShape } from './shape.ts';
 
 /**
  * Reads a fixture profile from outside.
@@ -12,18 +13,13 @@ import { type SettingKey, type SettingValue, settingsSchema } from './settings.t
  *   `profile.reference`, `profile.panel` or `profile.default` where the parts do not fit each other. `path` is the place.
  */
 export function readProfile(input: unknown): Profile {
-	const read = v.safeParse(profileSchema, input);
-	if (!read.success) {
-		const issue = read.issues[0];
-		const path = v.getDotPath(issue) ?? '';
-		throw new InputError(
-			'profile.shape',
-			path,
-			`The profile does not fit at ${path || 'its top'}: ${issue.message}. Mend that place and read it again.`,
-		);
-	}
-	checkProfile(read.output);
-	return read.output;
+	const profile = readShape(profileSchema, input, {
+		code: 'profile.shape',
+		what: 'The profile',
+		mend: 'Mend that place and read it again.',
+	});
+	checkProfile(profile);
+	return profile;
 }
 
 /** Holds a well-shaped profile to what its parts say of each other. @throws InputError as {@link readProfile}. */
@@ -49,10 +45,9 @@ export function checkProfile(profile: Profile): void {
 		}
 	}
 	for (const [i, mode] of profile.modes.entries()) checkMode(profile, mode.slots, `modes[${i}]`);
+	for (const key of ['mode', 'held', 'programme'] as const)
+		checkValue(profile, key, profile.defaults[key], `defaults.${key}`, 'profile.default');
 	checkPanel(profile);
-	refer(idsOf(profile.modes), profile.defaults.mode, 'defaults.mode', 'a mode', 'profile.default');
-	refer(held, profile.defaults.held, 'defaults.held', 'a held colour', 'profile.default');
-	refer(idsOf(profile.programmes), profile.defaults.programme, 'defaults.programme', 'a programme', 'profile.default');
 }
 
 function checkMode(profile: Profile, slots: readonly Slot[], place: string): void {
@@ -99,6 +94,12 @@ function checkMode(profile: Profile, slots: readonly Slot[], place: string): voi
 				if (band.effect.do === 'held') refer(idsOf(profile.held), band.effect.held, `${at}.held`, 'a held colour');
 				if (band.effect.do === 'programme')
 					refer(idsOf(profile.programmes), band.effect.programme, `${at}.programme`, 'a programme');
+				if (band.effect.do === 'strobe' && band.effect.slow > band.effect.fast)
+					throw new InputError(
+						'profile.band',
+						at,
+						`'${band.id}' strobes from ${band.effect.slow} to ${band.effect.fast} a second: the rate rises across a band.`,
+					);
 			}
 			const problem = checkBands(drives.bands)[0];
 			if (problem)
@@ -118,113 +119,4 @@ function checkMode(profile: Profile, slots: readonly Slot[], place: string): voi
 				`Slot ${number} is left out, though the chart runs to ${last}. Name it, or close the gap.`,
 			);
 	}
-}
-
-function checkPanel(profile: Profile): void {
-	const { panel } = profile;
-	if (panel.kind === 'dip') {
-		for (const [i, slide] of panel.slides.entries())
-			for (const [n, position] of slide.positions.entries())
-				checkSets(profile, position.sets, `panel.slides[${i}].positions[${n}].sets`);
-		const used = new Map<number, string>();
-		for (const [i, field] of panel.fields.entries()) {
-			for (const number of field.switches) {
-				if (used.has(number))
-					throw new InputError(
-						'profile.panel',
-						`panel.fields[${i}].switches`,
-						`Switch ${number} is used by '${used.get(number)}' and by '${field.id}'.`,
-					);
-				used.set(number, field.id);
-			}
-			const wanted = 2 ** field.switches.length;
-			if (field.choices.length !== wanted) {
-				throw new InputError(
-					'profile.panel',
-					`panel.fields[${i}].choices`,
-					`${field.switches.length} switches make ${wanted} choices; '${field.id}' lists ${field.choices.length}.`,
-				);
-			}
-			for (const [n, choice] of field.choices.entries())
-				checkSets(profile, choice.sets, `panel.fields[${i}].choices[${n}].sets`);
-		}
-		return;
-	}
-	const columns = panel.columns;
-	const seen = new Set<string>();
-	const walk = (items: readonly MenuItem[], place: string): void => {
-		for (const [i, item] of items.entries()) {
-			const path = `${place}[${i}]`;
-			if (seen.has(item.id))
-				throw new InputError('profile.id', `${path}.id`, `Two menu items are called '${item.id}'. Ids are used once.`);
-			seen.add(item.id);
-			if (item.label.length > columns)
-				throw new InputError(
-					'profile.panel',
-					`${path}.label`,
-					`'${item.label}' does not fit a display of ${columns} characters.`,
-				);
-			if (item.kind === 'menu') walk(item.items, `${path}.items`);
-			if (item.kind === 'number' && item.least >= item.most)
-				throw new InputError(
-					'profile.panel',
-					path,
-					`'${item.id}' runs from ${item.least} to ${item.most}: the first must be the smaller.`,
-				);
-			if (item.kind === 'number')
-				for (const edge of [item.least, item.most]) checkValue(profile, item.setting, edge, path);
-			if (item.kind === 'choice') {
-				for (const [n, option] of item.options.entries()) {
-					if (option.label.length > columns)
-						throw new InputError(
-							'profile.panel',
-							`${path}.options[${n}].label`,
-							`'${option.label}' does not fit a display of ${columns} characters.`,
-						);
-					checkValue(profile, item.setting, option.value as SettingValue, `${path}.options[${n}].value`);
-				}
-			}
-		}
-	};
-	walk(panel.menu, 'panel.menu');
-}
-
-function checkSets(profile: Profile, sets: object, place: string): void {
-	for (const [key, value] of Object.entries(sets)) checkValue(profile, key as SettingKey, value, `${place}.${key}`);
-}
-
-/** Whether a fixture of this profile can be set so. @throws InputError `profile.reference` naming `place`. */
-export function checkValue(profile: Profile, key: SettingKey, value: unknown, place: string): void {
-	if (!v.is(settingsSchema.entries[key], value)) {
-		throw new InputError(
-			'profile.reference',
-			place,
-			`'${key}' cannot be ${JSON.stringify(value)}. Give a value the setting takes.`,
-		);
-	}
-	const ids =
-		key === 'mode' ? profile.modes : key === 'held' ? profile.held : key === 'programme' ? profile.programmes : null;
-	if (ids) refer(idsOf(ids), value as string, place, key === 'held' ? 'a held colour' : `a ${key}`);
-}
-
-function idsOf(things: readonly { readonly id: string }[]): ReadonlySet<string> {
-	return new Set(things.map((thing) => thing.id));
-}
-
-function unique(things: readonly { readonly id: string }[], place: string): void {
-	const seen = new Set<string>();
-	for (const [i, thing] of things.entries()) {
-		if (seen.has(thing.id))
-			throw new InputError(
-				'profile.id',
-				`${place}[${i}].id`,
-				`Two of them are called '${thing.id}'. Ids are used once.`,
-			);
-		seen.add(thing.id);
-	}
-}
-
-function refer(known: ReadonlySet<string>, id: string, place: string, what: string, code = 'profile.reference'): void {
-	if (!known.has(id))
-		throw new InputError(code, place, `'${id}' is not ${what} of this fixture. Known: ${[...known].join(', ')}.`);
 }

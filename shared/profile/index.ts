@@ -7,7 +7,8 @@
  */
 export { BUNDLED, bundledProfile } from './bundled/index.ts';
 export { footprintOf, modeOf, slotAt } from './chart.ts';
-export { checkProfile, checkValue, readProfile } from './check.ts';
+export { checkProfile, readProfile } from './check.ts';
+export { checkValue } from './refer.ts';
 export {
 	type Band,
 	type DipPanel,
@@ -42,3 +43,4 @@ export {
 	WORKS,
 	whole,
 } from './settings.ts';
+export { readShape } from './shape.ts';

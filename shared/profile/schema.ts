@@ -16,7 +16,10 @@ const emitterSchema = v.strictObject({
 	id: idText,
 	name: title,
 	/** CIE 1931 chromaticity x, y. */
-	xy: v.tuple([amount(0, 1), amount(0, 1)]),
+	xy: v.pipe(
+		v.tuple([amount(0, 1), amount(0, 1)]),
+		v.check(([x, y]) => x + y <= 1, 'Expected a chromaticity: x and y come to 1 at most'),
+	),
 	/** Luminous flux at full, lumens (all cells together). */
 	lumens: amount(0, 1e5),
 	/** Electrical power at full, watts (all cells together). */
@@ -37,17 +40,20 @@ export const PROGRAMME_KINDS = ['change', 'fade', 'pulse', 'strobe', 'sound'] as
 /** How a sound programme answers: next colour on a beat, swell with loudness, flash on a beat, or run along the cells. */
 export const SOUND_ANSWERS = ['step', 'swell', 'flash', 'run'] as const;
 
-const programmeSchema = v.strictObject({
-	id: idText,
-	name: title,
-	kind: v.picklist(PROGRAMME_KINDS),
-	answer: v.optional(v.picklist(SOUND_ANSWERS)),
-	/** Held colours it goes through, in order. */
-	colours: v.pipe(v.array(idText), v.minLength(1)),
-	/** Seconds a step (strobe: seconds a flash) at speed 1 and at speed 100. */
-	slowest: amount(0.02, 600),
-	fastest: amount(0.02, 600),
-});
+const programmeSchema = v.pipe(
+	v.strictObject({
+		id: idText,
+		name: title,
+		kind: v.picklist(PROGRAMME_KINDS),
+		answer: v.optional(v.picklist(SOUND_ANSWERS)),
+		/** Held colours it goes through, in order. */
+		colours: v.pipe(v.array(idText), v.minLength(1)),
+		/** Seconds a step (strobe: seconds a flash) at speed 1 and at speed 100. */
+		slowest: amount(0.02, 600),
+		fastest: amount(0.02, 600),
+	}),
+	v.check(({ slowest, fastest }) => slowest >= fastest, 'Expected a slowest step no shorter than the fastest'),
+);
 
 // ---- slots ---------------------------------------------------------------------------------
 
@@ -86,7 +92,7 @@ const slotSchema = v.strictObject({
 		v.strictObject({ kind: v.literal('bands'), bands: v.pipe(v.array(bandSchema), v.minLength(1)) }),
 	]),
 	/** Cells it drives, from 1; absent: all. */
-	cells: v.optional(v.array(whole(1, 64))),
+	cells: v.optional(v.pipe(v.array(whole(1, 64)), v.minLength(1))),
 });
 
 const modeSchema = v.strictObject({ id: idText, name: title, slots: v.pipe(v.array(slotSchema), v.minLength(1)) });
@@ -172,7 +178,11 @@ const panelSchema = v.variant('kind', [
 			v.strictObject({
 				id: idText,
 				title,
-				positions: v.pipe(v.array(v.strictObject({ label, sets: someSettingsSchema })), v.minLength(2)),
+				positions: v.pipe(
+					v.array(v.strictObject({ label, sets: someSettingsSchema })),
+					v.minLength(2),
+					v.maxLength(10),
+				),
 			}),
 		),
 		/** With switch 10 up the other nine mean this instead of an address; lowest switch is the lowest bit. */
@@ -205,11 +215,14 @@ export const profileSchema = v.strictObject({
 		/** Watts drawn with the light out. */
 		idleWatts: amount(0, 100),
 	}),
-	optics: v.strictObject({
-		/** Beam angle at half the peak, field angle at a tenth, degrees. */
-		beam: amount(1, 170),
-		field: amount(1, 175),
-	}),
+	optics: v.pipe(
+		v.strictObject({
+			/** Beam angle at half the peak, field angle at a tenth, degrees. */
+			beam: amount(1, 170),
+			field: amount(1, 175),
+		}),
+		v.check(({ beam, field }) => beam <= field, 'Expected a beam angle no wider than the field angle'),
+	),
 	cells: whole(1, 64),
 	emitters: v.pipe(v.array(emitterSchema), v.minLength(1)),
 	held: v.pipe(v.array(heldSchema), v.minLength(1)),

@@ -7,7 +7,10 @@ import * as v from 'valibot';
 
 const idText = v.pipe(
 	v.string(),
-	v.regex(/^[a-z][a-z0-9-]{0,39}$/, 'an id: small letters, digits and hyphens, at most 40'),
+	v.regex(
+		/^[a-z][a-z0-9-]{0,39}$/,
+		'Expected an id: a small letter, then small letters, digits and hyphens, at most 40 in all',
+	),
 );
 const whole = (least: number, most: number) => v.pipe(v.number(), v.integer(), v.minValue(least), v.maxValue(most));
 

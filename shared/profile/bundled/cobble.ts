@@ -158,15 +158,6 @@ export const cobble: Profile = {
 			slowest: 1,
 			fastest: 0.1,
 		},
-		{
-			id: 'ear-run',
-			name: 'Sound: run',
-			kind: 'sound',
-			answer: 'run',
-			colours: ['cyan', 'orange'],
-			slowest: 2,
-			fastest: 0.3,
-		},
 	],
 	modes: [
 		{

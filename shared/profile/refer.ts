@@ -1,0 +1,52 @@
+import * as v from 'valibot';
+import { InputError } from '../error/index.ts';
+import type { Profile } from './schema.ts';
+import { type SettingKey, settingsSchema } from './settings.ts';
+
+type Named = { readonly id: string };
+
+export function idsOf(things: readonly Named[]): ReadonlySet<string> {
+	return new Set(things.map((thing) => thing.id));
+}
+
+/** Each id once. @throws InputError `profile.id` at the second of two. */
+export function unique(things: readonly Named[], place: string): void {
+	const seen = new Set<string>();
+	for (const [i, thing] of things.entries()) {
+		if (seen.has(thing.id))
+			throw new InputError(
+				'profile.id',
+				`${place}[${i}].id`,
+				`Two of them are called '${thing.id}'. Ids are used once.`,
+			);
+		seen.add(thing.id);
+	}
+}
+
+/** An id that must be known. @throws InputError with that code, naming `place`. */
+export function refer(
+	known: ReadonlySet<string>,
+	id: string,
+	place: string,
+	what: string,
+	code = 'profile.reference',
+): void {
+	if (!known.has(id))
+		throw new InputError(code, place, `'${id}' is not ${what} of this fixture. Known: ${[...known].join(', ')}.`);
+}
+
+/** Whether a fixture of this profile can be set so. @throws InputError `profile.reference`, or the code given, naming `place`. */
+export function checkValue(
+	profile: Profile,
+	key: SettingKey,
+	value: unknown,
+	place: string,
+	code = 'profile.reference',
+): void {
+	if (!v.is(settingsSchema.entries[key], value)) {
+		throw new InputError(code, place, `'${key}' cannot be ${JSON.stringify(value)}. Give a value the setting takes.`);
+	}
+	const ids =
+		key === 'mode' ? profile.modes : key === 'held' ? profile.held : key === 'programme' ? profile.programmes : null;
+	if (ids) refer(idsOf(ids), value as string, place, key === 'held' ? 'a held colour' : `a ${key}`, code);
+}
