@@ -1,6 +1,13 @@
-import * as v from 'valibot';
 import { InputError } from '../error/index.ts';
-import { bundledProfile, checkProfile, checkValue, modeOf, type Profile, type SettingKey } from '../profile/index.ts';
+import {
+	bundledProfile,
+	checkProfile,
+	checkValue,
+	modeOf,
+	type Profile,
+	readShape,
+	type SettingKey,
+} from '../profile/index.ts';
 import { type Port, type RigSheet, type SheetFixture, sheetSchema } from './schema.ts';
 
 /**
@@ -11,18 +18,13 @@ import { type Port, type RigSheet, type SheetFixture, sheetSchema } from './sche
  *   or `sheet.mains` where the parts do not fit each other; and what `readProfile` throws for profiles inside it.
  */
 export function readSheet(input: unknown): RigSheet {
-	const read = v.safeParse(sheetSchema, input);
-	if (!read.success) {
-		const issue = read.issues[0];
-		const path = v.getDotPath(issue) ?? '';
-		throw new InputError(
-			'sheet.shape',
-			path,
-			`The rig sheet does not fit at ${path || 'its top'}: ${issue.message}. Mend that place and open it again.`,
-		);
-	}
-	checkSheet(read.output);
-	return read.output;
+	const sheet = readShape(sheetSchema, input, {
+		code: 'sheet.shape',
+		what: 'The rig sheet',
+		mend: 'Mend that place and open it again.',
+	});
+	checkSheet(sheet);
+	return sheet;
 }
 
 /** The profile a sheet's fixture goes by: the sheet's own first, then the bundled ones. @throws InputError `sheet.reference`. */
@@ -56,11 +58,10 @@ export function portsOf(sheet: RigSheet): Port[] {
 }
 
 function checkSheet(sheet: RigSheet): void {
-	sheet.profiles.forEach((profile) => {
-		checkProfile(profile);
-	});
+	sheet.profiles.forEach(checkOwnProfile);
 	once(sheet.profiles, 'profiles', 'profile');
-	once([...sheet.fixtures, ...sheet.splitters], 'fixtures', 'device', ['desk', 'wall', 'none']);
+	const devices = once(sheet.fixtures, 'fixtures', 'device', new Set(['desk', 'wall', 'none']));
+	once(sheet.splitters, 'splitters', 'device', devices);
 	once(sheet.cables, 'cables', 'cable');
 	for (const [i, fixture] of sheet.fixtures.entries()) checkFixture(sheet, fixture, `fixtures[${i}]`);
 	checkMains(sheet);
@@ -87,15 +88,26 @@ function checkSheet(sheet: RigSheet): void {
 	checkDesk(sheet);
 }
 
+/** A profile of the sheet's own, with its place in the sheet before the path of whatever is wrong in it. */
+function checkOwnProfile(profile: Profile, i: number): void {
+	try {
+		checkProfile(profile);
+	} catch (error) {
+		throw error instanceof InputError
+			? new InputError(error.code, `profiles[${i}].${error.path}`, error.message)
+			: error;
+	}
+}
+
 function checkFixture(sheet: RigSheet, fixture: SheetFixture, place: string): void {
 	const profile = profileFor(sheet, fixture.profile, `${place}.profile`);
 	for (const [key, value] of Object.entries(fixture.settings))
-		checkValue(profile, key as SettingKey, value, `${place}.settings.${key}`);
+		checkValue(profile, key as SettingKey, value, `${place}.settings.${key}`, 'sheet.settings');
 	const dip = profile.panel.kind === 'dip' ? profile.panel : null;
 	if (!dip && (fixture.switches || fixture.slides))
 		throw new InputError(
 			'sheet.settings',
-			`${place}.switches`,
+			`${place}.${fixture.switches ? 'switches' : 'slides'}`,
 			`${profile.name} has no switches; set it by its settings.`,
 		);
 	if (dip && Object.keys(fixture.settings).length > 0) {
@@ -185,13 +197,14 @@ function checkDesk(sheet: RigSheet): void {
 	}
 }
 
+/** Each id once, and none of those taken. Hands back all that are taken now. */
 function once(
 	things: readonly { readonly id: string }[],
 	place: string,
 	what: string,
-	kept: readonly string[] = [],
-): void {
-	const seen = new Set(kept);
+	taken: ReadonlySet<string> = new Set(),
+): ReadonlySet<string> {
+	const seen = new Set(taken);
 	for (const [i, thing] of things.entries()) {
 		if (seen.has(thing.id))
 			throw new InputError(
@@ -201,4 +214,5 @@ function once(
 			);
 		seen.add(thing.id);
 	}
+	return seen;
 }

@@ -12,7 +12,7 @@ const metres = (least: number, most: number) => v.pipe(v.number(), v.finite(), v
 /** A socket: device id, colon, socket id: `wash-1:in`, `desk:a`, `split:3`. */
 export const portText = v.pipe(
 	v.string(),
-	v.regex(/^[a-z][a-z0-9-]{0,39}:[a-z0-9]{1,8}$/, 'a socket such as wash-1:in, wash-1:out or desk:a'),
+	v.regex(/^[a-z][a-z0-9-]{0,39}:[a-z0-9]{1,8}$/, 'Expected a socket such as wash-1:in, wash-1:out or desk:a'),
 );
 
 /** One conductor of a cable: sound, or broken somewhere along it. */
@@ -67,7 +67,7 @@ export const deskSchema = v.strictObject({
 	outputs: v.pipe(
 		v.array(
 			v.strictObject({
-				id: v.pipe(v.string(), v.regex(/^[a-z]$/, 'one small letter')),
+				id: v.pipe(v.string(), v.regex(/^[a-z]$/, 'Expected one small letter')),
 				universe: whole(1, 63999),
 				on: v.optional(v.boolean(), true),
 			}),
