@@ -1,0 +1,11 @@
+/**
+ * The rig in words: its reason trail, its text twin, its log. Pure functions from what the rig says of itself to sentences;
+ * the words come from `content/reasons` and `content/rig`, the facts from the rig, and nothing is decided here but grammar.
+ */
+export { describeChange } from './change.ts';
+export { describe, describeLamps, describeLight, describeRig } from './describe.ts';
+export { describeDisplay, describePanel } from './display.ts';
+export { eventText } from './event.ts';
+export { cableName, cableText, fixtureName, modeName, portText } from './names.ts';
+export { reasonStage, reasonText } from './reason.ts';
+export { settingTitle, settingValueText } from './settings.ts';
