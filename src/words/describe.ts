@@ -11,12 +11,12 @@ export function describeLamps(lamps: Sight['lamps']): string {
 }
 
 /** The text twin of what is seen of a fixture, but for its display: its name, its light, the lamps on its back. */
-export function describe(rig: Rig, fixtureId: string): string {
+export function describeFixture(rig: Rig, fixtureId: string): string {
 	const sight = rig.look(fixtureId);
 	return `${fixtureId}: ${describeLight(sight.light)}. ${describeLamps(sight.lamps)}`;
 }
 
 /** The text twin of the whole rig, in the order of the sheet. */
 export function describeRig(rig: Rig): string[] {
-	return rig.sheet.fixtures.map(({ id }) => describe(rig, id));
+	return rig.sheet.fixtures.map(({ id }) => describeFixture(rig, id));
 }

@@ -3,7 +3,7 @@
  * the words come from `content/reasons` and `content/rig`, the facts from the rig, and nothing is decided here but grammar.
  */
 export { describeChange } from './change.ts';
-export { describe, describeLamps, describeLight, describeRig } from './describe.ts';
+export { describeFixture, describeLamps, describeLight, describeRig } from './describe.ts';
 export { describeDisplay, describePanel } from './display.ts';
 export { eventText } from './event.ts';
 export { cableName, cableText, fixtureName, modeName, portText } from './names.ts';
