@@ -1,0 +1,155 @@
+import { InputError } from '../../shared/error/index.ts';
+import type { Profile, Programme } from '../../shared/profile/index.ts';
+import { heldTable, spread } from './held.ts';
+import { soundAverage, soundLevels } from './sound.ts';
+import { STROBE_DUTY } from './strobe.ts';
+import type { Heard } from './types.ts';
+
+/** A programme with its colours found, by emitter. */
+interface Found {
+	readonly programme: Programme;
+	readonly colours: readonly Float32Array[];
+}
+
+const found = new WeakMap<Profile, readonly Found[]>();
+
+function programmeOf(profile: Profile, index: number): Found {
+	let all = found.get(profile);
+	if (all === undefined) {
+		const held = heldTable(profile);
+		all = profile.programmes.map((programme) => ({
+			programme,
+			colours: programme.colours.map((id) => held[profile.held.findIndex((it) => it.id === id)] as Float32Array),
+		}));
+		found.set(profile, all);
+	}
+	const one = all[index];
+	if (one === undefined) {
+		throw new InputError(
+			'programme.index',
+			'programme',
+			`Programmes of ${profile.name} run from 0 to ${all.length - 1}; found ${index}.`,
+		);
+	}
+	return one;
+}
+
+/**
+ * Seconds a step takes (strobe: seconds a flash). Between slowest (speed 1) and fastest (speed 100) each notch of speed
+ * is the same ratio: `slowest × (fastest / slowest) ^ ((speed - 1) / 99)`.
+ * @param speed 1..100; past the ends it stays at the end
+ * @throws InputError `programme.index`
+ */
+export function secondsAStep(profile: Profile, index: number, speed: number): number {
+	return stepOf(programmeOf(profile, index).programme, speed);
+}
+
+function stepOf({ slowest, fastest }: Programme, speed: number): number {
+	const share = (Math.min(100, Math.max(1, speed)) - 1) / 99;
+	return slowest * (fastest / slowest) ** share;
+}
+
+/**
+ * What a programme asks of the emitters at a moment. A function of its arguments alone: asked twice, it says the same.
+ *
+ * - change: each step one colour
+ * - fade: crossfades from each colour to the next, in levels, one step a crossfade
+ * - pulse: each step one swell of a colour from nothing to full and back (the square of a sine)
+ * - strobe: each step one flash of a colour, lit for its first half
+ * - sound: see `soundLevels`
+ * @param index into the profile's programmes, from 0
+ * @param elapsedMs milliseconds since it began
+ * @param speed 1..100
+ * @param heard by the microphone; its `since` on the programme's own clock, as from `heardSince`
+ * @param out written over: 0..1 by cell, then emitter
+ * @throws InputError `programme.index`
+ */
+export function programmeLevels(
+	profile: Profile,
+	index: number,
+	elapsedMs: number,
+	speed: number,
+	heard: Heard,
+	out: Float32Array,
+): void {
+	const { programme, colours } = programmeOf(profile, index);
+	const seconds = stepOf(programme, speed);
+	const steps = Math.max(0, elapsedMs) / 1000 / seconds;
+	const whole = Math.floor(steps);
+	const part = steps - whole;
+	const colour = colours[whole % colours.length] as Float32Array;
+	if (programme.kind === 'change') spread(colour, 1, out);
+	else if (programme.kind === 'pulse') spread(colour, Math.sin(Math.PI * part) ** 2, out);
+	else if (programme.kind === 'strobe') spread(colour, part < STROBE_DUTY ? 1 : 0, out);
+	else if (programme.kind === 'fade') {
+		crossfade(colour, colours[(whole + 1) % colours.length] as Float32Array, part, out);
+	} else soundLevels(programme.answer ?? 'step', colours, elapsedMs, seconds, heard, profile.cells, out);
+}
+
+function crossfade(from: Float32Array, to: Float32Array, part: number, out: Float32Array): void {
+	const emitters = from.length;
+	for (let at = 0; at < out.length; at += emitters) {
+		for (let e = 0; e < emitters; e++) {
+			out[at + e] = (from[e] as number) * (1 - part) + (to[e] as number) * part;
+		}
+	}
+}
+
+/**
+ * Flashes a second a programme means to give: those of a strobe programme. 0 for every other kind: changes, fades and
+ * swells are no strobe, and a sound programme flashes as the music does. For what a screen may draw, see `screenPace`.
+ * @throws InputError `programme.index`
+ */
+export function programmeFlashes(profile: Profile, index: number, speed: number): number {
+	const { programme } = programmeOf(profile, index);
+	return programme.kind === 'strobe' ? 1 / stepOf(programme, speed) : 0;
+}
+
+/**
+ * Rises and falls of light a second, at most, that a programme may make: each flash of a strobe, each swell of a pulse, and
+ * every two steps of a change or fade. 0 for sound, whose pace is the music's.
+ * @throws InputError `programme.index`
+ */
+export function programmeSwings(profile: Profile, index: number, speed: number): number {
+	const { programme } = programmeOf(profile, index);
+	const steps = 1 / stepOf(programme, speed);
+	if (programme.kind === 'sound') return 0;
+	return programme.kind === 'strobe' || programme.kind === 'pulse' ? steps : steps / 2;
+}
+
+/**
+ * What a programme asks on average over one round of its colours, for the battery's draw.
+ * Where sound decides, what was heard last stands for the whole, at two beats a second (see `soundAverage`).
+ * @param out written over: 0..1 by cell, then emitter
+ * @throws InputError `programme.index`
+ */
+export function programmeAverage(
+	profile: Profile,
+	index: number,
+	speed: number,
+	heard: Heard,
+	out: Float32Array,
+): void {
+	const { programme, colours } = programmeOf(profile, index);
+	out.fill(0);
+	const emitters = profile.emitters.length;
+	const gain = meanGain(programme, speed, heard, profile.cells) / colours.length;
+	for (const colour of colours) {
+		for (let at = 0; at < out.length; at++) (out[at] as number) += (colour[at % emitters] as number) * gain;
+	}
+}
+
+function meanGain(programme: Programme, speed: number, heard: Heard, cells: number): number {
+	switch (programme.kind) {
+		case 'change':
+		case 'fade':
+			return 1;
+		case 'pulse':
+			// the mean of a sine squared
+			return 0.5;
+		case 'strobe':
+			return STROBE_DUTY;
+		case 'sound':
+			return soundAverage(programme.answer ?? 'step', stepOf(programme, speed), heard, cells);
+	}
+}
