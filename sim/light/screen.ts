@@ -1,0 +1,94 @@
+import type { Profile } from '../../shared/profile/index.ts';
+import { programmeSwings } from './programme.ts';
+import { linearOfHex } from './screen-colour.ts';
+
+/** WCAG 2.2, 2.3.1 (read): no more than three flashes in any one second. */
+export const MOST_FLASHES = 3;
+
+/**
+ * The rate at which a strobe may be drawn: its own, but at most three flashes a second.
+ * @param hz flashes a second the fixture gives
+ * @param realRate true only where the person has turned real-rate flashing on after a warning
+ */
+export function screenFlashes(hz: number, realRate = false): number {
+	return realRate ? hz : Math.min(hz, MOST_FLASHES);
+}
+
+/**
+ * How fast a programme's clock may run on a screen, 0..1: multiply the time handed to `programmeLevels` by it. Below 1 where
+ * its flashes, swells or steps would pass three rises and falls a second.
+ * @throws InputError `programme.index`
+ */
+export function screenPace(profile: Profile, index: number, speed: number, realRate = false): number {
+	const swings = programmeSwings(profile, index, speed);
+	return realRate || swings <= MOST_FLASHES ? 1 : MOST_FLASHES / swings;
+}
+
+/** Turns of one measure (luminance, or whether it is a saturated red) within the last second. */
+interface Turns {
+	/** Which way the last counted change went; 0 before the first. */
+	readonly way: -1 | 0 | 1;
+	/** Farthest value reached that way since. */
+	readonly reached: number;
+	/** Milliseconds of each counted change. */
+	readonly at: readonly number[];
+}
+
+/** What a picture showed in the last second, so that the next change can be judged. Immutable. */
+export interface FlashWatch {
+	/** The colour to draw, `#rrggbb`. */
+	readonly shown: string;
+	readonly luminance: Turns;
+	readonly red: Turns;
+}
+
+/** WCAG 2.2 (read): opposing changes of 10 % of maximum relative luminance. Some of that is kept back for rounding to 8 bit. */
+const LUMINANCE_STEP = 0.09;
+/** WCAG 2.2 (read): R / (R + G + B) of 0.8 and more is a saturated red. */
+const SATURATED_RED = 0.8;
+/** Two opposing changes make a flash. */
+const MOST_TURNS = 2 * MOST_FLASHES;
+
+/** A watch that has seen nothing but this colour. */
+export function watchFlashes(colour: string): FlashWatch {
+	const { luminance, red } = measure(colour);
+	return {
+		shown: colour,
+		luminance: { way: 0, reached: luminance, at: [] },
+		red: { way: 0, reached: red, at: [] },
+	};
+}
+
+/**
+ * Lets a colour onto the screen unless it would be one change too many for three flashes in a second; then the last one
+ * stays. Call it for every picture drawn, also while nothing changes, so that a colour held back comes in later.
+ * Stricter than WCAG 2.2, 2.3.1: it counts bright images and any turn to or from a saturated red, and allows for no small area.
+ * @param atMs milliseconds, never falling from call to call
+ * @param colour `#rrggbb` that the light has now
+ */
+export function limitFlashes(watch: FlashWatch, atMs: number, colour: string): FlashWatch {
+	if (colour === watch.shown) return watch;
+	const now = measure(colour);
+	const luminance = turn(watch.luminance, now.luminance, atMs, LUMINANCE_STEP);
+	const red = turn(watch.red, now.red, atMs, 0.5);
+	if (luminance.at.length > MOST_TURNS || red.at.length > MOST_TURNS) return watch;
+	return { shown: colour, luminance, red };
+}
+
+function measure(colour: string): { readonly luminance: number; readonly red: number } {
+	const { r, g, b } = linearOfHex(colour);
+	const sum = r + g + b;
+	return {
+		luminance: 0.2126 * r + 0.7152 * g + 0.0722 * b,
+		red: sum > 0 && r / sum >= SATURATED_RED ? 1 : 0,
+	};
+}
+
+function turn(turns: Turns, value: number, atMs: number, step: number): Turns {
+	const at = turns.at.filter((time) => time > atMs - 1000);
+	const moved = value - turns.reached;
+	const way = moved > 0 ? 1 : -1;
+	if (way === turns.way) return { way, reached: value, at };
+	if (Math.abs(moved) < step) return { ...turns, at };
+	return { way, reached: value, at: [...at, atMs] };
+}

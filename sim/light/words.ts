@@ -1,0 +1,96 @@
+import { linearOf, shownHue } from './screen-colour.ts';
+import { colourTemperature, distanceFromLocus } from './white.ts';
+
+/** Where one name ends and the next begins. Each border belongs to the name above it. */
+export const BORDERS = Object.freeze({
+	/** Output of the strongest emitter, 0..1: below, the light is faint, or dim. */
+	faint: 0.02,
+	dim: 0.2,
+	/** A white: this near the Planckian locus (Duv, either side), from amber's end (kelvin) to pale blue's. */
+	nearLocus: 0.012,
+	warmest: 2500,
+	/** Kelvin: warm white, then white, then cool white. */
+	white: 4000,
+	cool: 7000,
+	coolest: 15000,
+	/** Purity (see `purityOf`): below, a pale colour; above, deep, since no screen reaches it. */
+	pale: 0.72,
+	deep: 1.02,
+});
+
+/** Families by OKLCH hue as shown, degrees: each from its number up to the next one's. Before the first comes the last. */
+export const FAMILIES: readonly { readonly from: number; readonly name: string; readonly deepens?: true }[] =
+	Object.freeze([
+		{ from: 10, name: 'red', deepens: true },
+		{ from: 34, name: 'orange' },
+		{ from: 47, name: 'amber' },
+		{ from: 82, name: 'yellow' },
+		{ from: 116, name: 'yellow-green' },
+		{ from: 136, name: 'green', deepens: true },
+		{ from: 166, name: 'turquoise' },
+		{ from: 186, name: 'cyan' },
+		{ from: 222, name: 'sky blue' },
+		{ from: 250, name: 'blue', deepens: true },
+		{ from: 284, name: 'violet' },
+		{ from: 312, name: 'purple' },
+		{ from: 322, name: 'magenta' },
+		{ from: 344, name: 'pink' },
+	]);
+
+/** What the visible light is like, apart from how strong it is. */
+export interface Chroma {
+	/** OKLCH hue as shown on the screen, degrees. */
+	readonly hue: number;
+	/** `1 − weakest / strongest` channel of linear sRGB: 0 is the screen's white, 1 its edge, more lies beyond it. */
+	readonly purity: number;
+	/** Kelvin, and distance from the Planckian locus in CIE 1960 u, v. */
+	readonly kelvin: number;
+	readonly duv: number;
+}
+
+/** Measures a chromaticity for naming. */
+export function chromaOf(xy: readonly [number, number]): Chroma {
+	const [x, y] = xy;
+	const height = Math.max(y, 1e-6);
+	const xyz = [x / height, 1, (1 - x - y) / height] as const;
+	const { r, g, b } = linearOf(xyz);
+	return {
+		hue: shownHue(xyz),
+		purity: 1 - Math.min(r, g, b) / Math.max(r, g, b),
+		kelvin: colourTemperature(xy),
+		duv: distanceFromLocus(xy),
+	};
+}
+
+/** The plain English name of a chromaticity, with no word of how strong it is: 'warm white', 'pale green', 'deep blue'. */
+export function colourName(xy: readonly [number, number]): string {
+	const { hue, purity, kelvin, duv } = chromaOf(xy);
+	if (Math.abs(duv) < BORDERS.nearLocus && kelvin >= BORDERS.warmest && kelvin < BORDERS.coolest) {
+		if (kelvin < BORDERS.white) return 'warm white';
+		return kelvin < BORDERS.cool ? 'white' : 'cool white';
+	}
+	const family = FAMILIES.findLast((it) => hue >= it.from) ?? FAMILIES.at(-1);
+	const name = family?.name ?? '';
+	if (purity < BORDERS.pale) return name === 'red' ? 'pink' : `pale ${name}`;
+	return purity >= BORDERS.deep && family?.deepens ? `deep ${name}` : name;
+}
+
+/**
+ * What a person would call a light: 'dark', 'dim deep blue', 'warm white', 'red with ultraviolet'.
+ * Ultraviolet is always said, since it harms whether or not it is seen.
+ * @param xy chromaticity of the light but for its ultraviolet emitters; null when there is none
+ * @param level output of the strongest visible emitter, 0..1
+ * @param ultraviolet output of the strongest ultraviolet emitter, 0..1
+ */
+export function lightWords(xy: readonly [number, number] | null, level: number, ultraviolet: number): string {
+	if (ultraviolet > 0 && (level <= 0 || xy === null)) {
+		return `${strength(ultraviolet)}violet glow (ultraviolet)`;
+	}
+	if (xy === null) return 'dark';
+	return `${strength(level)}${colourName(xy)}${ultraviolet > 0 ? ' with ultraviolet' : ''}`;
+}
+
+function strength(level: number): string {
+	if (level < BORDERS.faint) return 'faint ';
+	return level < BORDERS.dim ? 'dim ' : '';
+}

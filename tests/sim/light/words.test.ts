@@ -1,0 +1,129 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { BUNDLED } from '../../../shared/profile/index.ts';
+import { cellLight } from '../../../sim/light/index.ts';
+import { linearOf } from '../../../sim/light/screen-colour.ts';
+import { BORDERS, type Chroma, chromaOf, colourName, FAMILIES, lightWords } from '../../../sim/light/words.ts';
+import { runs } from '../../runs.ts';
+
+const chromaticity = fc
+	.tuple(fc.double({ min: 0, max: 0.75, noNaN: true }), fc.double({ min: 0, max: 0.85, noNaN: true }))
+	.filter(([x, y]) => x + y <= 1);
+
+/** What is said of strength and colour: all the words there are. */
+const spoken = new RegExp(
+	`^(faint |dim )?(warm white|cool white|white|(deep |pale )?(${FAMILIES.map((it) => it.name).join('|')})|violet glow \\(ultraviolet\\))( with ultraviolet)?$`,
+);
+
+/** How near a chromaticity is to a border, as a share of what is measured. */
+function nearest({ hue, purity, kelvin, duv }: Chroma): number {
+	const ratio = (a: number, b: number) => Math.abs(a / b - 1);
+	return Math.min(
+		...FAMILIES.map(({ from }) => Math.abs(hue - from) / 360),
+		...[BORDERS.pale, BORDERS.deep].map((it) => ratio(purity, it)),
+		...[BORDERS.warmest, BORDERS.white, BORDERS.cool, BORDERS.coolest].map((it) => ratio(kelvin, it)),
+		ratio(Math.abs(duv), BORDERS.nearLocus),
+	);
+}
+
+describe('names of colours', () => {
+	it('are there for every chromaticity and strength, in words we know', () => {
+		fc.assert(
+			fc.property(
+				chromaticity,
+				fc.double({ min: 0, max: 1, noNaN: true }),
+				fc.constantFrom(0, 0.001, 0.5, 1),
+				(xy, level, ultraviolet) => {
+					expect(lightWords(xy, level, ultraviolet)).toMatch(spoken);
+				},
+			),
+			{ numRuns: runs(1000) },
+		);
+		expect(lightWords(null, 0, 0)).toBe('dark');
+	});
+
+	it('stay the same under a tiny change, but at the stated borders', () => {
+		fc.assert(
+			fc.property(
+				chromaticity,
+				fc.double({ min: -1e-5, max: 1e-5, noNaN: true }),
+				fc.double({ min: -1e-5, max: 1e-5, noNaN: true }),
+				([x, y], dx, dy) => {
+					fc.pre(y > 0.02 && nearest(chromaOf([x, y])) > 0.01);
+					expect(colourName([x + dx, y + dy])).toBe(colourName([x, y]));
+				},
+			),
+			{ numRuns: runs(1000) },
+		);
+	});
+
+	it('do not hang on brightness, only on strength', () => {
+		fc.assert(
+			fc.property(chromaticity, (xy) => {
+				const name = colourName(xy);
+				expect(lightWords(xy, 1, 0)).toBe(name);
+				expect(lightWords(xy, BORDERS.dim, 0)).toBe(name);
+				expect(lightWords(xy, BORDERS.dim - 1e-9, 0)).toBe(`dim ${name}`);
+				expect(lightWords(xy, BORDERS.faint - 1e-9, 0)).toBe(`faint ${name}`);
+			}),
+			{ numRuns: runs(200) },
+		);
+	});
+
+	it('call a lone emitter by its family', () => {
+		const family: Readonly<Record<string, RegExp>> = {
+			red: /red$/,
+			green: /green$/,
+			blue: /blue$/,
+			amber: /amber$/,
+			white: /white$/,
+			'warm-white': /white$/,
+			ultraviolet: /violet/,
+		};
+		for (const profile of BUNDLED) {
+			for (const [e, emitter] of profile.emitters.entries()) {
+				for (const level of [1, 0.5, 0.1, 0.01]) {
+					const outputs = profile.emitters.map((_, i) => (i === e ? level : 0));
+					expect(cellLight(profile, outputs).words).toMatch(family[emitter.id] as RegExp);
+				}
+			}
+		}
+	});
+
+	it('say white of red, green and blue mixed to the white point', () => {
+		const profile = BUNDLED[0] as (typeof BUNDLED)[number];
+		const [red, green, blue] = [0, 1, 2].map((e) => {
+			const [x, y] = profile.emitters[e]?.xy ?? [0, 1];
+			const share = (profile.emitters[e]?.lumens ?? 0) / profile.emitters.reduce((sum, it) => sum + it.lumens, 0);
+			return linearOf([(x / y) * share, share, ((1 - x - y) / y) * share]);
+		}) as [ReturnType<typeof linearOf>, ReturnType<typeof linearOf>, ReturnType<typeof linearOf>];
+		// Cramer's rule: the shares of the three that make linear red, green and blue alike
+		const det = (a: typeof red, b: typeof red, c: typeof red) =>
+			a.r * (b.g * c.b - c.g * b.b) - b.r * (a.g * c.b - c.g * a.b) + c.r * (a.g * b.b - b.g * a.b);
+		const grey = { r: 1, g: 1, b: 1 };
+		const shares = [det(grey, green, blue), det(red, grey, blue), det(red, green, grey)];
+		const most = Math.max(...shares);
+		const light = cellLight(profile, [...shares.map((it) => it / most), 0, 0, 0]);
+		expect(light.xy?.[0]).toBeCloseTo(0.3127, 3);
+		expect(light.xy?.[1]).toBeCloseTo(0.329, 3);
+		expect(light.words).toBe('white');
+		const { r, g, b } = { r: light.colour.slice(1, 3), g: light.colour.slice(3, 5), b: light.colour.slice(5, 7) };
+		expect([g, b]).toEqual([r, r]);
+	});
+
+	it('are told apart where the trade tells them apart', () => {
+		const names = new Map<string, [number, number]>([
+			['warm white', [0.4476, 0.4074]],
+			['white', [0.3127, 0.329]],
+			['cool white', [0.299, 0.3149]],
+			['yellow', [0.4193, 0.5053]],
+			['cyan', [0.2246, 0.3287]],
+			['magenta', [0.3209, 0.1542]],
+			['amber', [0.5752, 0.4242]],
+			['orange', [0.627, 0.3725]],
+			['pink', [0.4, 0.28]],
+			['pale green', [0.31, 0.42]],
+		]);
+		for (const [name, xy] of names) expect(colourName(xy), String(xy)).toBe(name);
+	});
+});
