@@ -8,6 +8,7 @@ import { chromium } from '@playwright/test';
 export const browserFlags: readonly string[] = [
 	'--no-sandbox',
 	'--disable-gpu',
+	'--disable-dev-shm-usage',
 	'--disable-quic',
 	'--no-first-run',
 	'--disable-background-networking',

@@ -16,8 +16,7 @@ function missingFrom(text: string): string[] {
 		const npm = /^npm (?:run )?([\w:-]+)/.exec(span);
 		if (npm) return npm[1] === 'ci' || npm[1] === 'install' || (npm[1] ?? '') in scripts ? [] : span;
 		const file = span.replace(/^(?:npx vitest run --config|node|bash) +/, '').replace(/[#:].*$/, '');
-		if (!/^(?:\.?[\w@-][\w.@-]*\/|\.[\w-]+$|[\w-]+\.(?:md|json|mjs|ts)$)/.test(file) || /[*<>{}…\s]/.test(file))
-			return [];
+		if (!/^(?:\.?[\w@-][\w.@-]*\/|[\w-]+\.(?:md|json|mjs|ts)$)/.test(file) || /[*<>{}…\s]/.test(file)) return [];
 		const top = file.split('/')[0] ?? '';
 		const ours = /^(shared|sim|content|src|tests|\.ci|\.[\w]+)$/.test(top) || /\.(md|json|mjs)$/.test(top);
 		return ours && !existsSync(path.join(root, file)) ? span : [];
