@@ -1,9 +1,10 @@
+import { panelOf, repeatsAt } from '../fixture/index.ts';
 import type { Gear } from './gear.ts';
 import { settleDraw } from './power.ts';
 import { leadersOf, settle } from './settle.ts';
 import { tell } from './step.ts';
 
-/** Moves the clock to `target`, stopping wherever something happens by itself: a key repeats, a panel sleeps, data is lost, a battery ends. */
+/** Moves the clock to `target`, stopping wherever something happens by itself: a panel sleeps, data is lost, a battery ends. */
 export function advance(gear: Gear, target: number): void {
 	for (;;) {
 		settleDraw(gear);
@@ -16,6 +17,10 @@ export function advance(gear: Gear, target: number): void {
 		settle(gear, before);
 	}
 	gear.now = target;
+	for (const [id, { state }] of gear.units) {
+		const repeats = repeatsAt(panelOf(state), state.context);
+		if (repeats !== null && repeats <= target) tell(gear, id, { type: 'clock.advance', now: target });
+	}
 }
 
 function nextOf(gear: Gear): number | null {

@@ -7,7 +7,7 @@ import {
 	type SheetFixture,
 	type SheetSplitter,
 } from '../../shared/sheet/index.ts';
-import { type FixtureState, inputFrom, startFixture } from '../fixture/index.ts';
+import { type FixtureState, inputFrom, nextDeadline, panelOf, startFixture } from '../fixture/index.ts';
 import type { Condition } from '../light/index.ts';
 import type { Reception } from '../line/index.ts';
 
@@ -100,7 +100,7 @@ export function gearFrom(sheet: RigSheet): Gear {
 			plug: placed.plug,
 			hidden: placed.hidden,
 			kept: null,
-			deadline: null,
+			deadline: nextDeadline(profile, panelOf(state), false, state.context),
 		});
 	}
 	return {
