@@ -17,9 +17,9 @@ export function advance(gear: Gear, target: number): void {
 		settle(gear, before);
 	}
 	gear.now = target;
+	// even where no repeat is due yet: where the clock stood last must not hang on how a wait was cut
 	for (const [id, { state }] of gear.units) {
-		const repeats = repeatsAt(panelOf(state), state.context);
-		if (repeats !== null && repeats <= target) tell(gear, id, { type: 'clock.advance', now: target });
+		if (repeatsAt(panelOf(state), state.context) !== null) tell(gear, id, { type: 'clock.advance', now: target });
 	}
 }
 
