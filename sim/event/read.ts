@@ -61,6 +61,8 @@ const eventSchema = v.variant('type', [
 			minus: v.exactOptional(cableEntries.minus.wrapped),
 			plus: v.exactOptional(cableEntries.plus.wrapped),
 			swapped: v.exactOptional(on),
+			from: v.exactOptional(cableEntries.from),
+			to: v.exactOptional(cableEntries.to),
 		}),
 	}),
 	v.strictObject({ type: kind('terminator.fit'), port: portText }),
@@ -85,6 +87,7 @@ const eventSchema = v.variant('type', [
 	v.strictObject({ type: kind('sight.block'), fixture, hidden: on }),
 	v.strictObject({ type: kind('sound.play'), level: share }),
 	v.strictObject({ type: kind('settings.become'), fixture, change: someSettingsSchema }),
+	v.strictObject({ type: kind('charge.become'), fixture, charge: share }),
 	v.strictObject({ type: kind('condition.become'), fixture, change: conditionSchema }),
 ]);
 

@@ -34,11 +34,11 @@ export type RigEvent =
 	| { readonly type: 'cable.lift'; readonly cable: string }
 	| { readonly type: 'cable.plug'; readonly cable: string; readonly end: 'from' | 'to'; readonly port: Port }
 	| { readonly type: 'cable.unplug'; readonly cable: string; readonly end: 'from' | 'to' }
-	/** Lends or mends wires, length and kind of a cable: breaking things, and putting in a known-good one. */
+	/** What a cable is and where its ends are, however it came about: breaking things, and putting in a known-good one. A Y lead is two ends in one socket. */
 	| {
 			readonly type: 'cable.become';
 			readonly cable: string;
-			readonly change: Partial<Pick<SheetCable, 'kind' | 'length' | 'common' | 'minus' | 'plus' | 'swapped'>>;
+			readonly change: Partial<Omit<SheetCable, 'id'>>;
 	  }
 	| { readonly type: 'terminator.fit'; readonly port: Port }
 	| { readonly type: 'terminator.remove'; readonly port: Port }
@@ -62,6 +62,8 @@ export type RigEvent =
 	| { readonly type: 'sound.play'; readonly level: number }
 	/** Somebody set it before you came: settings change with no hand on the panel. Keyed panels only. */
 	| { readonly type: 'settings.become'; readonly fixture: string; readonly change: SomeSettings }
+	/** Charge in a battery, 0 to 1 of what it holds: a flat one, or a fresh one put in. */
+	| { readonly type: 'charge.become'; readonly fixture: string; readonly charge: number }
 	// what is wrong inside a fixture
 	| { readonly type: 'condition.become'; readonly fixture: string; readonly change: Partial<Condition> };
 

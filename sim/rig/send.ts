@@ -97,6 +97,14 @@ function fixtureEvent(gear: Gear, event: Exclude<RigEvent, Handled>): void {
 			tell(gear, event.fixture, { type: 'settings.become', change: event.change });
 			return;
 		}
+		case 'charge.become': {
+			const { profile, state } = unitOf(gear, event.fixture);
+			const { battery } = state.context;
+			if (!battery) throw new InputError('event.charge', 'fixture', `${profile.name} has no battery to charge.`);
+			const { capacity, takesCharge } = battery;
+			tell(gear, event.fixture, { type: 'battery.become', capacity, takesCharge, wattHours: capacity * event.charge });
+			return;
+		}
 		case 'condition.become': {
 			const unit = unitOf(gear, event.fixture);
 			const condition = { ...unit.condition, ...event.change };

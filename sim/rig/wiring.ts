@@ -48,6 +48,7 @@ export function lineEvent(gear: Gear, event: LineEvent): void {
 			return;
 		case 'cable.become':
 			cableOf(gear, event.cable);
+			for (const port of [event.change.from, event.change.to]) if (port) requireSocket(gear, port);
 			change(gear, event.cable, event.change);
 			return;
 		case 'terminator.fit':
@@ -74,10 +75,14 @@ function change(gear: Gear, id: string, to: Partial<SheetCable>): void {
 
 /** A socket takes one plug: a cable's or a terminator's. */
 function requireFree(gear: Gear, port: Port): void {
-	if (!portsOf(gear.sheet).includes(port))
-		throw new InputError('event.socket', 'port', `There is no socket '${port}' on this rig.`);
+	requireSocket(gear, port);
 	const cable = gear.cables.find((each) => each.from === port || each.to === port);
 	if (cable) throw new InputError('event.socket', 'port', `${port} has cable '${cable.id}' in it. Unplug that first.`);
 	if (gear.terminators.includes(port))
 		throw new InputError('event.socket', 'port', `${port} has a terminator in it. Take that out first.`);
+}
+
+function requireSocket(gear: Gear, port: Port): void {
+	if (!portsOf(gear.sheet).includes(port))
+		throw new InputError('event.socket', 'port', `There is no socket '${port}' on this rig.`);
 }
