@@ -1,22 +1,76 @@
+import { fixtureLine, lamps as lampWords, light as lightWords, warnings } from '../../content/rig/index.ts';
 import type { Rig, Sight } from '../../sim/rig/index.ts';
+import { fill, sentence } from './fill.ts';
+import { plainKinds } from './kinds.ts';
+import { fixtureName } from './names.ts';
+
+type Light = Sight['light'];
+type Cell = Light['whole'];
+
+/** Whether a person would call it dark: nothing is seen, and no ultraviolet comes out either. */
+export const isDark = ({ brightness, ultraviolet }: Cell): boolean => brightness === 0 && ultraviolet === 0;
 
 /** A fixture's light in words: colour, brightness, flashes, movement, flicker. No name, no full stop. */
-export function describeLight(light: Sight['light']): string {
-	return `${light.whole.words}, ${Math.round(light.whole.brightness * 100)} %`;
+export function describeLight(light: Light): string {
+	return [
+		coloursText(light),
+		...(light.flashes > 0 ? [fill(lightWords.flashing, { rate: light.flashes }, plainKinds)] : []),
+		...(light.moving ? [lightWords.moving] : []),
+		...(light.flicker ? [lightWords.flicker] : []),
+	].join(', ');
 }
 
-/** The small lamps on its back, as one sentence. */
-export function describeLamps(lamps: Sight['lamps']): string {
-	return `Power lamp ${lamps.power}, data lamp ${lamps.data}.`;
+/** Colour and brightness, of the whole light where its cells are alike and by runs of cells where not. */
+export function coloursText({ cells, whole }: Light): string {
+	const runs = new Map<string, { cells: number[]; cell: Cell }>();
+	for (const [i, cell] of cells.entries()) {
+		const key = `${cell.words} ${Math.round(cell.brightness * 100)}`;
+		const run = runs.get(key);
+		if (run) run.cells.push(i + 1);
+		else runs.set(key, { cells: [i + 1], cell });
+	}
+	if (runs.size < 2) return cellText(cells[0] ?? whole);
+	return [...runs.values()].map((run) => cellText(run.cell, run.cells)).join(', ');
 }
 
-/** The text twin of what is seen of a fixture, but for its display: its name, its light, the lamps on its back. */
+function cellText(cell: Cell, cells: readonly number[] | null = null): string {
+	const facts = { colour: cell.words, brightness: cell.brightness * 100, cells };
+	if (isDark(cell)) return cells ? fill(lightWords.cellsDark, facts, plainKinds) : lightWords.dark;
+	return fill(cells ? lightWords.cells : lightWords.lit, facts, plainKinds);
+}
+
+/** What has to be said with a light that can harm, as sentences. */
+export function warningsFor(light: Light): string[] {
+	return [
+		...(light.flashes > 0 ? [warnings.flashing] : []),
+		...(light.whole.ultraviolet > 0 ? [warnings.ultraviolet] : []),
+	];
+}
+
+/** The small lamps on a fixture's back: 'power lamp lit, data lamp steady'. No full stop. */
+export function describeLamps({ power, data, battery, sensor }: Sight['lamps']): string {
+	return [
+		lampWords.power[power],
+		lampWords.data[data],
+		...(battery ? [fill(lampWords.battery, { ...battery })] : []),
+		...(sensor ? [lampWords.sensor[sensor]] : []),
+	].join(', ');
+}
+
+/** The text twin of what is seen of a fixture, but for its display: its name, its light with its warnings, the lamps on its back. */
 export function describeFixture(rig: Rig, fixtureId: string): string {
-	const sight = rig.look(fixtureId);
-	return `${fixtureId}: ${describeLight(sight.light)}. ${describeLamps(sight.lamps)}`;
+	const { light, lamps } = rig.look(fixtureId);
+	return sentence(fixtureLine, {
+		name: fixtureName(rig, fixtureId),
+		light: describeLight(light),
+		warnings: warningsFor(light)
+			.map((warning) => `${warning} `)
+			.join(''),
+		lamps: describeLamps(lamps),
+	});
 }
 
-/** The text twin of the whole rig, in the order of the sheet. */
+/** The text twin of the whole rig, a line for each fixture, in the order of the sheet. */
 export function describeRig(rig: Rig): string[] {
-	return rig.sheet.fixtures.map(({ id }) => describeFixture(rig, id));
+	return [...rig.gear.units.keys()].map((id) => describeFixture(rig, id));
 }

@@ -1,28 +1,46 @@
+import { cableWords, deskName, sockets } from '../../content/rig/index.ts';
 import type { Profile } from '../../shared/profile/index.ts';
-import type { Port } from '../../shared/sheet/index.ts';
+import { type Port, type SheetCable, splitPort } from '../../shared/sheet/index.ts';
 import type { Rig } from '../../sim/rig/index.ts';
+import { fill } from './fill.ts';
 
-/** What the crew calls a fixture: its name on the sheet. */
+/** What the crew calls a fixture: its name on the sheet; its id where the sheet has no such fixture. */
 export function fixtureName(rig: Rig, fixtureId: string): string {
-	return rig.sheet.fixtures.find((fixture) => fixture.id === fixtureId)?.name ?? fixtureId;
+	return rig.gear.units.get(fixtureId)?.placed.name ?? fixtureId;
 }
 
-/** A mode's name in its profile. */
+/** What the crew calls a fixture, a splitter or the desk. */
+export function deviceName(rig: Rig, device: string): string {
+	if (device === 'desk') return rig.gear.desk?.name ?? deskName;
+	return rig.gear.splitters.find((splitter) => splitter.id === device)?.name ?? fixtureName(rig, device);
+}
+
+/** A mode's name in its profile; its id where the profile has no such mode. */
 export function modeName(profile: Profile, modeId: string): string {
 	return profile.modes.find((mode) => mode.id === modeId)?.name ?? modeId;
 }
 
 /** A socket by the names people use: 'wash 1, data in', 'desk, output A', 'splitter, output 2'. */
-export function portText(port: Port, _rig: Rig): string {
-	return port;
+export function portText(port: Port, rig: Rig): string {
+	const { device, socket } = splitPort(port);
+	const known =
+		socket === 'in' || socket === 'out' ? sockets[socket] : fill(sockets.output, { id: socket.toUpperCase() });
+	return fill(sockets.at, { device: deviceName(rig, device), socket: known });
 }
 
-/** A cable by its number or name alone: 'cable 3'. */
+/** A cable by its number or name alone: 'cable 3'. Known by its id, so that one taken away still has its name. */
 export function cableName(cableId: string): string {
-	return cableId;
+	const id = cableId.replace(/^(cable|c(?=-?\d))-?/, '').replaceAll('-', ' ');
+	return fill(cableWords.name, { id: id || cableId });
 }
 
-/** A cable by its name and where it runs: 'cable 3, from desk, output A, to wash 1, data in'. */
-export function cableText(_rig: Rig, cableId: string): string {
-	return cableName(cableId);
+/** A cable by its name and where it runs: 'cable 3 (from desk, output A to wash 1, data in)'. */
+export function cableText(rig: Rig, cableId: string): string {
+	const name = cableName(cableId);
+	const cable = cableOf(rig, cableId);
+	if (!cable) return name;
+	const at = (port: Port | null): string | null => (port === null ? null : portText(port, rig));
+	return fill(cableWords.ends, { name, from: at(cable.from), to: at(cable.to) });
 }
+
+const cableOf = (rig: Rig, id: string): SheetCable | undefined => rig.gear.cables.find((cable) => cable.id === id);

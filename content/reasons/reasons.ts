@@ -1,0 +1,176 @@
+import type { Says } from '../rig/index.ts';
+
+const band = 'Slot {slot as slot} ({name}) stands at {value as level}, in {from} to {to}: {band}.';
+const spoils = '[ That spoils {spoiled as percent} of the frames.]';
+
+/** Words for every link of a reason trail. */
+export const reasons = {
+	// ---- what feeds it
+	'power.off': 'Its own power switch is off.',
+	'power.charging':
+		'Its own power switch is off and mains reaches it: it stands on charge, with its battery at {percent as percent}.',
+	'power.no-mains': [
+		{ when: { plug: 'none' }, says: 'It runs on mains alone, and its mains lead is plugged into nothing.' },
+		{ says: 'It runs on mains alone, and none comes from {plug as feed}.' },
+	],
+	'power.hall-dark': 'It runs on mains alone, and the hall’s mains is off.',
+	'power.flat': 'It is switched on, but its battery is empty and no mains reaches it.',
+	'power.battery': 'It runs on its battery, which is at {percent as percent}[ and gives {watts} W].',
+	'power.mains': 'It runs on mains from {plug as feed}.',
+
+	// ---- what decides
+	'drive.line': 'It is set to obey the line, from start address {address} on, in mode “{mode as mode}”.',
+	'drive.follow': 'It is set to follow a leader, in mode “{mode as mode}”.',
+	'drive.held':
+		'It is set to its own held colour, {held as held}, at {level as percent}[, flashing {strobe as rate}]. It takes no light from the line.',
+	'drive.programme': [
+		{
+			when: { kind: 'sound' },
+			says: 'It is set to its own programme “{programme as programme}”, at {level as percent}: {answer as does}. It takes no light from the line.',
+		},
+		{
+			says: 'It is set to its own programme “{programme as programme}”, at speed {speed} of 100 and {level as percent}. It takes no light from the line.',
+		},
+	],
+	'drive.leading': 'It leads: it sends its own light down the line from slot 1, laid out as mode “{mode as mode}”.',
+	'drive.remote-shut': 'Its remote sensor is set shut, so the remote changes nothing here.',
+	'drive.remote-hidden': 'The remote does not reach its sensor, so the remote changes nothing here.',
+
+	// ---- where the frames come from
+	'source.none': 'Neither a desk nor a leader sends its way.',
+	'source.desk': '{output as output} sends universe {universe} its way.',
+	'source.start-code':
+		'Those frames have start code {code}[ ({code as startCode})]. Only start code 0 carries levels, so they are ignored.',
+	'source.master': 'The desk’s master stands at {level as level} and holds the light down.',
+	'source.leader': '{fixture as name} leads this line, and sends its own light laid out as mode “{mode as theirMode}”.',
+
+	// ---- how they fare on the way
+	'line.no-cable': 'No cable leads to its data sockets from anything that sends.',
+	'line.splitter-off': '{splitter as device} has no power, so nothing leaves it.',
+	'line.bad-socket': 'The contact in {port as port} is bad: nothing passes between that socket and its plug.',
+	'line.pair-open': 'Both data wires are open on the way, in {cables as cables}, so nothing gets past.',
+	'line.one-wire-open': [
+		{
+			when: { spoiled: null },
+			says: 'One of the two data wires, {wire as wire}, is open[ in {cables as cables}].',
+		},
+		{
+			says: `One of the two data wires, {wire as wire}, is open[ in {cables as cables}], so the signal is half there.${spoils}`,
+		},
+	],
+	'line.common-open': `The common wire is open[ in {cables as cables}], and mains earth does not join the two ends in its place.${spoils}`,
+	'line.swapped':
+		'The two data wires change places on the way[, in {cables as cables}], so what arrives is upside down.',
+	'line.collision': '{sockets as ports} drive this line at once, so every frame is spoiled.',
+	'line.no-terminator': `The line runs {metres as metres} past its last terminator to an open end at {port as port}, and the echo comes back.${spoils}`,
+	'line.too-long': `It is {metres as metres} of cable to here, and {most as metres} is the most.${spoils}`,
+	'line.too-many-loads': `This line carries {loads} unit loads, and {most} is the most.${spoils}`,
+	'line.microphone-cable': `{metres as metres} of the way is microphone cable ({cables as cables}), which is not made for this signal.${spoils}`,
+	'line.split': `Two plugs share {port as port}, and a line must not branch without a splitter.${spoils}`,
+	'line.ring': `The line runs in a ring[ through {cables as cables}], so the signal meets itself.${spoils}`,
+	'line.extra-terminators': `There are {count} terminators on this line, and {most} is the most.${spoils}`,
+	'line.receiver-dead': 'Its line receiver is dead: it passes the line on and hears nothing itself.',
+	'line.clean': 'Nothing is wrong on the way[: it comes by {cables as cables}].',
+
+	// ---- whether there is data
+	'signal.never': 'It has had no data since it came on, so it stays dark.',
+	'signal.overdue': 'Its data has just stopped. Until a second is up it keeps its last look.',
+	'signal.holding': 'Its data is gone, and it is set to keep its last look.',
+	'signal.dark': 'Its data is gone, and it is set to go dark then.',
+	'signal.running': [
+		{
+			when: { kind: 'sound' },
+			says: 'Its data is gone, and it is set to run its own programme then: “{programme as programme}”, at {level as percent}.',
+		},
+		{
+			says: 'Its data is gone, and it is set to run its own programme then: “{programme as programme}”, at speed {speed} of 100 and {level as percent}.',
+		},
+	],
+
+	// ---- which slots it reads
+	'address.reads':
+		'It reads {span?slot|slots} {span as numbers} as mode “{mode as mode}”, which takes {footprint} {footprint?slot|slots}.',
+	'address.follows':
+		'As a follower it reads {span?slot|slots} {span as numbers} as mode “{mode as mode}”, which takes {footprint} {footprint?slot|slots}.',
+	'address.past-end':
+		'Its slots run on to {last}, and a universe ends at {end}: {slots} of them {slots?does|do} not exist, and {slots?reads|read} as 0.',
+	'address.universe-differs': 'The desk has it in universe {desk}, and this line carries universe {line}.',
+	'address.patch-differs': [
+		{
+			when: { talker: 'leader' },
+			says: 'A leader sends from slot {desk} on, and this one reads from slot {fixture} on.',
+		},
+		{ says: 'The desk has it at start address {desk}, and it is set to {fixture}.' },
+	],
+	'address.mode-differs': [
+		{
+			when: { talker: 'leader' },
+			says: 'The leader sends as mode “{other as theirMode}”, and this one reads as mode “{fixture as mode}”.',
+		},
+		{ says: 'The desk has it in mode “{other as mode}”, and it is set to mode “{fixture as mode}”.' },
+	],
+
+	// ---- what the slots say
+	'slots.intensity': [
+		{
+			when: { effect: 'stops' },
+			says: 'Slot {slot as slot} ({slotName}) stands at {value as level}, so no light gets out.',
+		},
+		{ says: 'Slot {slot as slot} ({slotName}) stands at {value as level}.' },
+	],
+	'slots.colours': [
+		{
+			when: { effect: 'stops' },
+			says: 'All its colour slots[, {slots as numbers},] stand at 0, so no colour is asked for.',
+		},
+		{ says: 'Of its colour slots, {slots as numbers}, these are up: {raised}.' },
+	],
+	'slots.band': [
+		{ when: { overruled: true }, says: `${band} Another slot has taken over, so this changes nothing.` },
+		{ says: band },
+	],
+	'slots.programme': [
+		{
+			when: { kind: 'sound' },
+			says: `${band} That starts the programme “{programme as programme}”: {answer as does}.`,
+		},
+		{ says: `${band} That starts the programme “{programme as programme}”, at speed {speed} of 100.` },
+	],
+	'slots.held': `${band} That calls up the held colour {held as held}.`,
+	'slots.dark': `${band} That shuts the light off.`,
+	'slots.strobe': `${band} That makes it flash {rate as rate}.`,
+	'slots.ignored': 'Its colour slots[, {slots as numbers},] are ignored.',
+
+	// ---- how bright it may be
+	'level.nothing': 'Its own brightness is set to 0 %, so no light gets out.',
+	'level.silence': [
+		{ when: { hearing: 0 }, says: 'The programme waits for sound, and its microphone is set to hear nothing.' },
+		{ says: 'The programme waits for sound, and it hears none. Its microphone is set to {hearing as percent}.' },
+	],
+	'level.limit': 'Its highest output is set to {limit as percent}, and all below comes down in proportion.',
+	'level.curve': 'Its dim curve is {curve as curve}.',
+
+	// ---- what is wrong with the lamp
+	'lamp.dead-emitter': [
+		{
+			when: { effect: 'stops' },
+			says: 'All that is asked for is {emitters as emitters}, which {emitters?does|do} not light.',
+		},
+		{ says: 'Asked for and not lighting: {emitters as emitters}.' },
+	],
+	'lamp.folded-back': [
+		{ when: { percent: 0 }, says: 'It is too hot, and has shut its light off to cool.' },
+		{ says: 'It is too hot, and holds its light back to {percent as percent}.' },
+	],
+	'lamp.covered': 'Something covers its lens, so no light gets out. Cover nothing that is lit: it gets hot.',
+
+	// ---- what is seen
+	'light.dark': [
+		{ when: { emitting: true }, says: 'Its emitters are lit, too faintly to see.' },
+		{ says: 'No emitter is lit.' },
+	],
+	'light.shows': 'What is seen is {words}, at {brightness as brightness}.',
+	'light.ultraviolet': 'Ultraviolet is at {percent as brightness}: barely seen, still strong. Do not look in.',
+	'light.flashes': 'It flashes {rate as rate}. Warn people before they see it.',
+	'light.flickers': 'It jumps about, since [{damaged as percent} of its ]frames arrive damaged.',
+} as const satisfies Record<string, Says>;

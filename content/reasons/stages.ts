@@ -1,0 +1,13 @@
+/** Titles of the stages, by the first part of a reason’s id, from what feeds the lamp to what is seen of it. */
+export const stages = {
+	power: 'Power',
+	drive: 'What decides',
+	source: 'Where it comes from',
+	line: 'The line',
+	signal: 'Data',
+	address: 'Address',
+	slots: 'Slots',
+	level: 'Brightness',
+	lamp: 'Lamp',
+	light: 'Light',
+} as const;

@@ -1,0 +1,111 @@
+/** How lists are strung together. `more` is what stands for the rest of a long one. */
+export const listWords = { comma: ', ', and: ' and ', to: ' to ', more: '{count} more' } as const;
+
+/** Sockets, by their ids: a fixture’s two, a splitter’s input, and what a desk’s or a splitter’s output is called. */
+export const sockets = { in: 'data in', out: 'data out', output: 'output {id}', at: '{device}, {socket}' } as const;
+
+/** What a rig with no desk of its own calls one. */
+export const deskName = 'the desk';
+
+/** A cable by its id, and by where it runs. */
+export const cableWords = {
+	name: 'cable {id}',
+	ends: [
+		{ when: { from: null, to: null }, says: '{name}, plugged into nothing' },
+		{ when: { from: null }, says: '{name}, plugged into {to} at one end only' },
+		{ when: { to: null }, says: '{name}, plugged into {from} at one end only' },
+		{ says: '{name} (from {from} to {to})' },
+	],
+} as const;
+
+/** Where a mains plug may be. */
+export const feeds = { wall: 'the wall', none: 'nothing', fixture: 'the mains link of {name}' } as const;
+
+/** Numbers with their units. */
+export const amounts = {
+	percent: '{n} %',
+	hardly: 'less than 1 %',
+	metres: '{n} m',
+	rate: [{ when: { n: 1 }, says: 'once a second' }, { says: '{n} times a second' }],
+	milliseconds: '{n} {n?millisecond|milliseconds}',
+	seconds: '{n} {n?second|seconds}',
+	minutes: '{n} {n?minute|minutes}',
+	hours: '{n} {n?hour|hours}',
+	pastEnd: '{n}, past the end of the universe',
+} as const;
+
+/** The conductors of a cable. */
+export const wires = { common: 'common', minus: 'data minus', plus: 'data plus' } as const;
+
+export const curves = {
+	straight: 'straight: the output follows the level',
+	square: 'square: low levels give less light than in a straight line',
+	soft: 'soft: it moves slowly near out and near full',
+} as const;
+
+/** What a built-in programme does, by its kind, and (sound) by how it answers. */
+export const programmeKinds = {
+	change: 'one colour after another',
+	fade: 'one colour melting into the next',
+	pulse: 'slow swells of light',
+	strobe: 'flashes',
+	sound: 'answers what the microphone hears',
+	step: 'the next colour on each beat',
+	swell: 'brighter as it gets louder',
+	flash: 'a flash on each beat',
+	run: 'light that runs along on each beat',
+} as const;
+
+/** The four keys, by id. */
+export const keyNames = { back: 'Back', down: 'Down', up: 'Up', set: 'Set' } as const;
+
+/** Buttons of the remote; for a held colour or a programme {name} is which. */
+export const remoteButtons = {
+	light: 'Light',
+	dark: 'Dark',
+	brighter: 'Brighter',
+	dimmer: 'Dimmer',
+	faster: 'Faster',
+	slower: 'Slower',
+	held: 'Held colour {name}',
+	programme: 'Programme {name}',
+} as const;
+
+/** Start codes by the ids of the line’s arithmetic. */
+export const startCodes = {
+	levels: 'levels',
+	text: 'text',
+	test: 'a test packet',
+	'utf8-text': 'text in UTF-8',
+	maker: 'data of one maker’s own',
+	rdm: 'remote device management',
+	'system-information': 'system information',
+} as const;
+
+/** What is wrong inside a fixture, or right again, by the condition’s key; the fact is {value}. */
+export const conditions = {
+	deadEmitters: [
+		{ when: { some: false }, says: 'all emitters light again' },
+		{ says: 'dead {value?emitter|emitters}: {value as emitters}' },
+	],
+	foldBack: [
+		{ when: { value: 1 }, says: 'it is cool' },
+		{ when: { value: 0 }, says: 'it is too hot and shuts its light off' },
+		{ says: 'it is hot and holds back to {value as share}' },
+	],
+	covered: [{ when: { value: true }, says: 'something covers its lens' }, { says: 'its lens is free' }],
+	receiverDead: [{ when: { value: true }, says: 'its line receiver is dead' }, { says: 'its line receiver works' }],
+	badSocket: [
+		{ when: { value: 'in' }, says: 'its data in socket has a bad contact' },
+		{ when: { value: 'out' }, says: 'its data out socket has a bad contact' },
+		{ says: 'both its data sockets are good' },
+	],
+	sensorDead: [{ when: { value: true }, says: 'its remote sensor is dead' }, { says: 'its remote sensor works' }],
+	microphoneDead: [{ when: { value: true }, says: 'its microphone is dead' }, { says: 'its microphone works' }],
+	displayDead: [{ when: { value: true }, says: 'its display is dead' }, { says: 'its display works' }],
+	batteryHealth: [
+		{ when: { value: 1 }, says: 'its battery is as good as new' },
+		{ says: 'its battery holds {value as share} of what it did when new' },
+	],
+	chargerDead: [{ when: { value: true }, says: 'its charger is dead' }, { says: 'its charger works' }],
+} as const;

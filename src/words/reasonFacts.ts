@@ -1,0 +1,62 @@
+import { formatLevel, LAST_SLOT } from '../../shared/dmx/index.ts';
+import { modeOf, type Slot } from '../../shared/profile/index.ts';
+import { LINE_LIMITS } from '../../sim/line/index.ts';
+import { type Reason, type Rig, readsFrom, type Unit } from '../../sim/rig/index.ts';
+import type { Facts } from './fill.ts';
+import { listed } from './kinds.ts';
+
+/** The most a line bears of what a cause has too much of. */
+const MOST: Readonly<Record<string, number>> = {
+	'line.too-long': LINE_LIMITS.dataMetres,
+	'line.too-many-loads': LINE_LIMITS.unitLoads,
+	'line.extra-terminators': LINE_LIMITS.terminators,
+};
+
+/** A reason's own facts, and those that can be worked out beside them from the same rig. */
+export function reasonFacts(rig: Rig, unit: Unit, reason: Reason): Facts {
+	const reception = rig.gear.receptions.get(unit.placed.id);
+	const { facts } = reason;
+	const damaged =
+		unit.state.context.data && reception?.quality === 'marginal' ? Math.round(reception.rate * 100) : null;
+	return {
+		...facts,
+		effect: reason.effect,
+		talker: reception?.talker?.kind ?? null,
+		end: LAST_SLOT,
+		most: MOST[reason.id] ?? null,
+		damaged,
+		// a share of frames is told beside a cause only where it is the only one
+		spoiled: reception?.causes.length === 1 ? damaged : null,
+		span: spanOf(facts['address'], facts['last']),
+		...slotFacts(unit, facts),
+	};
+}
+
+function spanOf(first: unknown, last: unknown): number[] {
+	if (typeof first !== 'number' || typeof last !== 'number') return [];
+	return Array.from({ length: last - first + 1 }, (_, i) => first + i);
+}
+
+/** What the mode's chart says of the slots a reason names. */
+function slotFacts(unit: Unit, { slot, slots, values, value }: Reason['facts']): Facts {
+	const chart = modeOf(unit.profile, unit.state.context.settings.mode).slots;
+	const from = readsFrom(unit);
+	const slotAt = (number: unknown): Slot | undefined => chart.find((each) => each.at === Number(number) - from + 1);
+	const one = slotAt(slot);
+	const band =
+		one?.drives.kind === 'bands' && typeof value === 'number'
+			? one.drives.bands.find((each) => each.from <= value && value <= each.to)
+			: undefined;
+	const raised =
+		Array.isArray(slots) && Array.isArray(values)
+			? slots.flatMap((number, i) => {
+					const level = Number(values[i]);
+					return level > 0 ? [`${slotAt(number)?.name ?? number} at ${formatLevel(level)}`] : [];
+				})
+			: [];
+	return {
+		slotName: one?.name ?? null,
+		overruled: band?.effect.do === 'programme' || band?.effect.do === 'held',
+		raised: listed(raised),
+	};
+}
