@@ -47,7 +47,8 @@ function tests(runner: 'vitest' | 'playwright', command: string): void {
 	if (counts.failed > 0) broken.push(runner);
 }
 
-step('format and lint', 'biome ci --error-on-warnings .');
+// biome colours a file and a pipe too, unless it is told
+step('format and lint', `biome ci --error-on-warnings${process.stdout.isTTY ? '' : ' --colors=off'} .`);
 step('layers', 'depcruise --config tests/house/dependency-cruiser.config.mjs shared sim content src');
 step('dead code', 'knip --no-progress');
 step('astro types', 'astro check --minimumFailingSeverity hint');

@@ -5,4 +5,4 @@
  * page of the site is closed. So a page never runs with parts of another version. Build-time code: no page loads it.
  */
 export { offline } from './integration.ts';
-export { workerFile, writeServiceWorker } from './worker.ts';
+export { writeServiceWorker } from './worker.ts';

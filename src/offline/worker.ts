@@ -4,7 +4,7 @@ import path from 'node:path';
 import { generateSW } from 'workbox-build';
 
 /** The service worker's name in the built site; it must stand at the top to answer for every page. */
-export const workerFile = 'sw.js';
+const workerFile = 'sw.js';
 
 const kept = ['html', 'js', 'css', 'woff2', 'svg', 'png', 'json', 'webmanifest', 'txt'];
 

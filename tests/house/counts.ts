@@ -9,7 +9,7 @@ export interface Counts {
 }
 
 /** Where the runs leave what they made; ignored by git. */
-export const outFolder: string = fileURLToPath(new URL('../.out/', import.meta.url));
+const outFolder = fileURLToPath(new URL('../.out/', import.meta.url));
 
 const file = (runner: string) => `${outFolder}${runner}-counts.json`;
 

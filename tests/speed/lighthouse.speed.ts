@@ -1,11 +1,11 @@
 import { execFile } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { promisify } from 'node:util';
 import { expect, test } from 'vitest';
 import { browserFlags, findBrowser } from '../house/browser.ts';
-import { root } from '../house/tree.ts';
 import { serve } from '../server.ts';
 import { built, pages } from '../site/pages.ts';
 
@@ -24,7 +24,7 @@ test('the built site, by Lighthouse', async () => {
 			await run(
 				process.execPath,
 				[
-					path.join(root, 'node_modules/lighthouse/cli/index.js'),
+					createRequire(import.meta.url).resolve('lighthouse/cli/index.js'),
 					`${site.origin}${page}`,
 					'--quiet',
 					'--output=json',
