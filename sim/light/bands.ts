@@ -1,7 +1,6 @@
 import type { Band, Profile } from '../../shared/profile/index.ts';
 
-/** What a value of a band slot does, as small numbers for the table. */
-export const LEAVES_ALONE = 0;
+/** What a value of a band slot does, as small numbers for the table; 0 leaves the light alone. */
 export const CLOSES = 1;
 export const STROBES = 2;
 export const HOLDS = 3;
@@ -9,7 +8,7 @@ export const RUNS = 4;
 
 /** One band slot, looked up by value 0..255. */
 export interface BandTable {
-	/** `LEAVES_ALONE`, `CLOSES`, `STROBES`, `HOLDS` or `RUNS`. */
+	/** `CLOSES`, `STROBES`, `HOLDS`, `RUNS`, or 0. */
 	readonly does: Uint8Array;
 	/** Index of the held colour or programme, where it has one. */
 	readonly which: Uint16Array;
@@ -18,7 +17,7 @@ export interface BandTable {
 }
 
 /** Flashes a second at a value of a strobe band: from slow at its first value to fast at its last, in a straight line. */
-export function strobeRate(band: { from: number; to: number }, slow: number, fast: number, value: number): number {
+function strobeRate(band: { from: number; to: number }, slow: number, fast: number, value: number): number {
 	return band.to === band.from ? slow : slow + ((fast - slow) * (value - band.from)) / (band.to - band.from);
 }
 

@@ -1,27 +1,20 @@
 import { levelOfFraction, splitWord, wordOfFraction } from '../../shared/dmx/index.ts';
 import { type Band, footprintOf, modeOf, type Profile, type Slot } from '../../shared/profile/index.ts';
-import { strobeRate } from './bands.ts';
 import { cellsOf, inChartOrder } from './chart.ts';
 
 /**
  * The frame a leader sends: its own light, laid out by its mode's chart, so that a follower in the same mode shows the same.
  *
  * What is lost on the way: an emitter the mode has no slot for; the difference between cells that share a slot (the
- * brightest is sent, so that no follower is darker than its leader); flashing, in a mode without a strobe band; and what
- * lies between two values of a slot. Where a mode has no intensity slot the intensity is worked into the levels.
+ * brightest is sent, so that no follower is darker than its leader); and what lies between two values of a slot. Where a mode
+ * has no intensity slot the intensity is worked into the levels. Band slots stand where they leave the light alone: a leader's
+ * flashes and steps travel as frames that change.
  * @param levels 0..1 by cell, then emitter
  * @param intensity 0..1, over all cells
- * @param strobe flashes a second, 0 is steady; sent by the nearest value of a strobe band
  * @returns levels 0..255 of the footprint, the first for slot 1
  * @throws InputError `mode.unknown` where the profile has no such mode
  */
-export function frameOf(
-	profile: Profile,
-	modeId: string,
-	levels: Float32Array,
-	intensity: number,
-	strobe = 0,
-): Uint8Array {
+export function frameOf(profile: Profile, modeId: string, levels: Float32Array, intensity: number): Uint8Array {
 	const mode = modeOf(profile, modeId);
 	const frame = new Uint8Array(footprintOf(mode));
 	const slots = inChartOrder(mode);
@@ -36,7 +29,6 @@ export function frameOf(
 		if (fresh) for (const cell of cells) carried.add(cell);
 	}
 
-	let flashes = strobe;
 	for (const slot of slots) {
 		const { drives } = slot;
 		if (drives.kind === 'emitter') {
@@ -47,10 +39,7 @@ export function frameOf(
 			});
 			write(frame, slot, Math.max(0, ...shares));
 		} else if (drives.kind === 'bands') {
-			const flashing = flashes > 0 ? strobeValue(drives.bands, flashes) : null;
-			// one strobe band is enough: the first is the one that is read
-			if (flashing !== null) flashes = 0;
-			frame[slot.at - 1] = flashing ?? quietValue(drives.bands);
+			frame[slot.at - 1] = quietValue(drives.bands);
 		}
 	}
 	return frame;
@@ -60,23 +49,6 @@ export function frameOf(
 function quietValue(bands: readonly Band[]): number {
 	const quiet = bands.find((it) => it.effect.do === 'open') ?? bands.find((it) => it.effect.do === 'nothing');
 	return quiet?.from ?? 0;
-}
-
-/** The value of a strobe band nearest in flashes a second; null without one. */
-function strobeValue(bands: readonly Band[], flashes: number): number | null {
-	let nearest: number | null = null;
-	let off = Number.POSITIVE_INFINITY;
-	for (const band of bands) {
-		if (band.effect.do !== 'strobe') continue;
-		for (let value = band.from; value <= band.to; value++) {
-			const distance = Math.abs(strobeRate(band, band.effect.slow, band.effect.fast, value) - flashes);
-			if (distance < off) {
-				off = distance;
-				nearest = value;
-			}
-		}
-	}
-	return nearest;
 }
 
 function write(frame: Uint8Array, slot: Slot, share: number): void {

@@ -18,14 +18,6 @@ export function heldTable(profile: Profile): readonly Float32Array[] {
 	return table;
 }
 
-/** Writes one colour, `gain` (0..1) times over, to every cell of `out` (cells × emitters). */
-export function spread(colour: Float32Array, gain: number, out: Float32Array): void {
-	const emitters = colour.length;
-	for (let at = 0; at < out.length; at += emitters) {
-		for (let e = 0; e < emitters; e++) out[at + e] = (colour[e] as number) * gain;
-	}
-}
-
 /**
  * The levels of a held colour.
  * @param held index into the profile's held colours, from 0
@@ -38,5 +30,5 @@ export function heldLevels(profile: Profile, held: number, out: Float32Array): v
 		const last = profile.held.length - 1;
 		throw new InputError('held.index', 'held', `Held colours of ${profile.name} run from 0 to ${last}; found ${held}.`);
 	}
-	spread(colour, 1, out);
+	for (let at = 0; at < out.length; at += colour.length) out.set(colour, at);
 }

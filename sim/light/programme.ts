@@ -1,27 +1,29 @@
 import { InputError } from '../../shared/error/index.ts';
 import type { Profile, Programme } from '../../shared/profile/index.ts';
-import { heldTable, spread } from './held.ts';
+import { heldTable } from './held.ts';
 import { soundAverage, soundLevels } from './sound.ts';
 import { STROBE_DUTY } from './strobe.ts';
 import type { Heard } from './types.ts';
 
-/** A programme with its colours found, by emitter. */
+/** A programme made ready: its colours by emitter, and seconds a step at each speed 1..100 (index 0 is unused). */
 interface Found {
 	readonly programme: Programme;
 	readonly colours: readonly Float32Array[];
+	readonly seconds: Float64Array;
 }
 
-const found = new WeakMap<Profile, readonly Found[]>();
+const ready = new WeakMap<Profile, readonly Found[]>();
 
 function programmeOf(profile: Profile, index: number): Found {
-	let all = found.get(profile);
+	let all = ready.get(profile);
 	if (all === undefined) {
 		const held = heldTable(profile);
 		all = profile.programmes.map((programme) => ({
 			programme,
 			colours: programme.colours.map((id) => held[profile.held.findIndex((it) => it.id === id)] as Float32Array),
+			seconds: Float64Array.from({ length: 101 }, (_, speed) => secondsAt(programme, speed)),
 		}));
-		found.set(profile, all);
+		ready.set(profile, all);
 	}
 	const one = all[index];
 	if (one === undefined) {
@@ -34,19 +36,27 @@ function programmeOf(profile: Profile, index: number): Found {
 	return one;
 }
 
+function secondsAt({ slowest, fastest }: Programme, speed: number): number {
+	return slowest * (fastest / slowest) ** ((speed - 1) / 99);
+}
+
+/** A whole speed 1..100: the nearest. */
+function notch(speed: number): number {
+	return Math.min(100, Math.max(1, Math.round(speed)));
+}
+
+function stepOf({ seconds }: Found, speed: number): number {
+	return seconds[notch(speed)] as number;
+}
+
 /**
  * Seconds a step takes (strobe: seconds a flash). Between slowest (speed 1) and fastest (speed 100) each notch of speed
  * is the same ratio: `slowest × (fastest / slowest) ^ ((speed - 1) / 99)`.
- * @param speed 1..100; past the ends it stays at the end
+ * @param speed 1..100, to the nearest whole; past the ends it stays at the end
  * @throws InputError `programme.index`
  */
 export function secondsAStep(profile: Profile, index: number, speed: number): number {
-	return stepOf(programmeOf(profile, index).programme, speed);
-}
-
-function stepOf({ slowest, fastest }: Programme, speed: number): number {
-	const share = (Math.min(100, Math.max(1, speed)) - 1) / 99;
-	return slowest * (fastest / slowest) ** share;
+	return stepOf(programmeOf(profile, index), speed);
 }
 
 /**
@@ -72,26 +82,28 @@ export function programmeLevels(
 	heard: Heard,
 	out: Float32Array,
 ): void {
-	const { programme, colours } = programmeOf(profile, index);
-	const seconds = stepOf(programme, speed);
-	const steps = Math.max(0, elapsedMs) / 1000 / seconds;
+	const { programme, colours, seconds } = programmeOf(profile, index);
+	if (programme.kind === 'sound') {
+		soundLevels(programme.answer ?? 'step', colours, elapsedMs, seconds, notch(speed), heard, profile.cells, out);
+		return;
+	}
+	const steps = Math.max(0, elapsedMs) / 1000 / (seconds[notch(speed)] as number);
 	const whole = Math.floor(steps);
 	const part = steps - whole;
-	const colour = colours[whole % colours.length] as Float32Array;
-	if (programme.kind === 'change') spread(colour, 1, out);
-	else if (programme.kind === 'pulse') spread(colour, Math.sin(Math.PI * part) ** 2, out);
-	else if (programme.kind === 'strobe') spread(colour, part < STROBE_DUTY ? 1 : 0, out);
+	const from = colours[whole % colours.length] as Float32Array;
+	const to = colours[(whole + 1) % colours.length] as Float32Array;
+	// one loop for all kinds, here: a fraction handed to a function may be put on the heap
+	let keep = 1;
+	let take = 0;
+	if (programme.kind === 'pulse') keep = Math.sin(Math.PI * part) ** 2;
+	else if (programme.kind === 'strobe') keep = part < STROBE_DUTY ? 1 : 0;
 	else if (programme.kind === 'fade') {
-		crossfade(colour, colours[(whole + 1) % colours.length] as Float32Array, part, out);
-	} else soundLevels(programme.answer ?? 'step', colours, elapsedMs, seconds, heard, profile.cells, out);
-}
-
-function crossfade(from: Float32Array, to: Float32Array, part: number, out: Float32Array): void {
+		keep = 1 - part;
+		take = part;
+	}
 	const emitters = from.length;
 	for (let at = 0; at < out.length; at += emitters) {
-		for (let e = 0; e < emitters; e++) {
-			out[at + e] = (from[e] as number) * (1 - part) + (to[e] as number) * part;
-		}
+		for (let e = 0; e < emitters; e++) out[at + e] = (from[e] as number) * keep + (to[e] as number) * take;
 	}
 }
 
@@ -101,8 +113,8 @@ function crossfade(from: Float32Array, to: Float32Array, part: number, out: Floa
  * @throws InputError `programme.index`
  */
 export function programmeFlashes(profile: Profile, index: number, speed: number): number {
-	const { programme } = programmeOf(profile, index);
-	return programme.kind === 'strobe' ? 1 / stepOf(programme, speed) : 0;
+	const found = programmeOf(profile, index);
+	return found.programme.kind === 'strobe' ? 1 / stepOf(found, speed) : 0;
 }
 
 /**
@@ -111,10 +123,11 @@ export function programmeFlashes(profile: Profile, index: number, speed: number)
  * @throws InputError `programme.index`
  */
 export function programmeSwings(profile: Profile, index: number, speed: number): number {
-	const { programme } = programmeOf(profile, index);
-	const steps = 1 / stepOf(programme, speed);
-	if (programme.kind === 'sound') return 0;
-	return programme.kind === 'strobe' || programme.kind === 'pulse' ? steps : steps / 2;
+	const found = programmeOf(profile, index);
+	const { kind } = found.programme;
+	if (kind === 'sound') return 0;
+	const steps = 1 / stepOf(found, speed);
+	return kind === 'strobe' || kind === 'pulse' ? steps : steps / 2;
 }
 
 /**
@@ -130,16 +143,18 @@ export function programmeAverage(
 	heard: Heard,
 	out: Float32Array,
 ): void {
-	const { programme, colours } = programmeOf(profile, index);
+	const found = programmeOf(profile, index);
+	const { colours } = found;
 	out.fill(0);
 	const emitters = profile.emitters.length;
-	const gain = meanGain(programme, speed, heard, profile.cells) / colours.length;
+	const gain = meanGain(found, speed, heard, profile.cells) / colours.length;
 	for (const colour of colours) {
 		for (let at = 0; at < out.length; at++) (out[at] as number) += (colour[at % emitters] as number) * gain;
 	}
 }
 
-function meanGain(programme: Programme, speed: number, heard: Heard, cells: number): number {
+function meanGain(found: Found, speed: number, heard: Heard, cells: number): number {
+	const { programme } = found;
 	switch (programme.kind) {
 		case 'change':
 		case 'fade':
@@ -150,6 +165,6 @@ function meanGain(programme: Programme, speed: number, heard: Heard, cells: numb
 		case 'strobe':
 			return STROBE_DUTY;
 		case 'sound':
-			return soundAverage(programme.answer ?? 'step', stepOf(programme, speed), heard, cells);
+			return soundAverage(programme.answer ?? 'step', stepOf(found, speed), heard, cells);
 	}
 }

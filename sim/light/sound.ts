@@ -1,5 +1,4 @@
 import type { SOUND_ANSWERS } from '../../shared/profile/index.ts';
-import { spread } from './held.ts';
 import type { Heard } from './types.ts';
 
 type SoundAnswer = (typeof SOUND_ANSWERS)[number];
@@ -26,7 +25,8 @@ export function heardSince(heard: Heard, began: number): Heard {
  * Without a beat step and run stand still; in silence swell is dark.
  * @param colours by emitter
  * @param elapsedMs milliseconds since it began
- * @param seconds a step
+ * @param seconds a step, by speed
+ * @param speed index into `seconds`
  * @param heard its `since` on the programme's own clock
  * @param out written over: 0..1 by cell, then emitter
  */
@@ -34,25 +34,33 @@ export function soundLevels(
 	answer: SoundAnswer,
 	colours: readonly Float32Array[],
 	elapsedMs: number,
-	seconds: number,
+	seconds: Float64Array,
+	speed: number,
 	heard: Heard,
 	cells: number,
 	out: Float32Array,
 ): void {
-	const count = colours.length;
-	if (answer === 'step') {
-		spread(colours[heard.beats % count] as Float32Array, 1, out);
-	} else if (answer === 'swell') {
-		const step = Math.floor(Math.max(0, elapsedMs) / 1000 / seconds);
-		spread(colours[step % count] as Float32Array, Math.min(1, Math.max(0, heard.level)), out);
+	const { beats } = heard;
+	const step = seconds[speed] as number;
+	// which colour, how strong, and in which cell alone (or in all)
+	let which = beats;
+	let gain = 1;
+	let only = -1;
+	if (answer === 'swell') {
+		which = Math.floor(Math.max(0, elapsedMs) / 1000 / step);
+		gain = Math.min(1, Math.max(0, heard.level));
 	} else if (answer === 'flash') {
-		const age = Math.max(0, elapsedMs - heard.since) / 1000;
-		const left = heard.beats > 0 ? Math.max(0, 1 - age / seconds) : 0;
-		spread(colours[Math.max(0, heard.beats - 1) % count] as Float32Array, left, out);
-	} else {
-		out.fill(0);
-		const colour = colours[Math.floor(heard.beats / cells) % count] as Float32Array;
-		out.set(colour, (heard.beats % cells) * colour.length);
+		which = Math.max(0, beats - 1);
+		gain = beats > 0 ? Math.max(0, 1 - Math.max(0, elapsedMs - heard.since) / 1000 / step) : 0;
+	} else if (answer === 'run') {
+		which = Math.floor(beats / cells);
+		only = beats % cells;
+	}
+	const colour = colours[which % colours.length] as Float32Array;
+	const emitters = colour.length;
+	for (let cell = 0; cell < cells; cell++) {
+		const strength = only < 0 || only === cell ? gain : 0;
+		for (let e = 0; e < emitters; e++) out[cell * emitters + e] = (colour[e] as number) * strength;
 	}
 }
 

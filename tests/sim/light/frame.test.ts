@@ -50,18 +50,6 @@ describe("a leader's frame", () => {
 		expect([...readBack(lab, 'odd', frameOf(lab, 'odd', violet, 1)).levels]).toEqual(Array(12).fill(0));
 	});
 
-	it('puts the strobe on the band and value nearest in flashes a second', () => {
-		fc.assert(
-			fc.property(fc.double({ min: 2, max: 12, noNaN: true }), (hz) => {
-				const frame = frameOf(lab, 'odd', new Float32Array(12).fill(1), 1, hz);
-				// the band rises by a tenth of a flash a value
-				expect(Math.abs(readBack(lab, 'odd', frame).strobe - hz)).toBeLessThanOrEqual(0.05 + 1e-6);
-			}),
-			{ numRuns: runs(100) },
-		);
-		expect(readBack(lab, 'odd', frameOf(lab, 'odd', new Float32Array(12), 1, 25)).strobe).toBe(12);
-	});
-
 	it('takes levels and intensity past their ends as the ends', () => {
 		const frame = frameOf(lab, 'three', new Float32Array(12).fill(7), Number.NaN);
 		expect([...frame]).toEqual([0, 0, 0]);
