@@ -20,7 +20,8 @@ const EXPOSURE = 4;
 /**
  * How far, in OKLab, a colour may stray from the straight way towards grey on its way into the screen's gamut. CSS Color 4
  * takes 0.02, one just noticeable step; but spectral emitters lie so far out that such a way ends in mud (465 nm in
- * #004290). At 0.08 pure emitters stay pure colours, and any hue stays within 20 degrees (as tested).
+ * #004290). At 0.08 pure emitters stay pure colours, and every mix of them lies within 20 degrees of the hue of its
+ * dominant wavelength (as tested).
  */
 const STRAY = 0.08;
 
