@@ -5,8 +5,8 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { promisify } from 'node:util';
 import { expect, test } from 'vitest';
+import { serve } from '../../src/serve/index.ts';
 import { browserFlags, findBrowser } from '../house/browser.ts';
-import { serve } from '../server.ts';
 import { built, pages } from '../site/pages.ts';
 
 const run = promisify(execFile);

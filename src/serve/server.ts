@@ -2,7 +2,6 @@ import { createReadStream, existsSync, statSync } from 'node:fs';
 import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import path from 'node:path';
-import { fileURLToPath } from 'node:url';
 
 const types: Readonly<Record<string, string>> = {
 	'.css': 'text/css; charset=utf-8',
@@ -74,10 +73,4 @@ export async function serve(folder: string, port = 0): Promise<Served> {
 				server.closeAllConnections();
 			}),
 	};
-}
-
-if (process.argv[1] === fileURLToPath(import.meta.url)) {
-	const [folder = 'dist', port = '4330'] = process.argv.slice(2);
-	const { origin } = await serve(folder, Number(port));
-	console.log(`${folder} is at ${origin}/`);
 }
