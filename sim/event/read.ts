@@ -68,6 +68,10 @@ const eventSchema = v.variant('type', [
 	v.strictObject({ type: kind('terminator.fit'), port: portText }),
 	v.strictObject({ type: kind('terminator.remove'), port: portText }),
 	v.strictObject({ type: kind('desk.level'), universe, slot: whole(1, 512), level }),
+	v.strictObject({
+		type: kind('desk.recall'),
+		levels: v.pipe(v.array(v.strictObject({ universe, slot: whole(1, 512), level })), v.maxLength(512 * 64)),
+	}),
 	v.strictObject({ type: kind('desk.master'), level }),
 	v.strictObject({ type: kind('desk.output'), output, on }),
 	v.strictObject({ type: kind('desk.universe'), output, universe }),

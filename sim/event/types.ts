@@ -44,6 +44,11 @@ export type RigEvent =
 	| { readonly type: 'terminator.remove'; readonly port: Port }
 	// the desk
 	| { readonly type: 'desk.level'; readonly universe: number; readonly slot: number; readonly level: number }
+	/** A kept look called up: these levels, and all others out. */
+	| {
+			readonly type: 'desk.recall';
+			readonly levels: readonly { readonly universe: number; readonly slot: number; readonly level: number }[];
+	  }
 	| { readonly type: 'desk.master'; readonly level: number }
 	| { readonly type: 'desk.output'; readonly output: string; readonly on: boolean }
 	| { readonly type: 'desk.universe'; readonly output: string; readonly universe: number }

@@ -1,7 +1,7 @@
 import { InputError } from '../../shared/error/index.ts';
 import { modeOf } from '../../shared/profile/index.ts';
 import type { RigEvent } from '../event/index.ts';
-import type { Desk, DeskOutput, Gear } from './gear.ts';
+import { type Desk, type DeskOutput, type Gear, levelsFrom } from './gear.ts';
 import { unitOf } from './step.ts';
 
 type DeskEvent = Extract<RigEvent, { type: `desk.${string}` }>;
@@ -24,6 +24,8 @@ function changed(gear: Gear, desk: Desk, event: DeskEvent): Desk {
 			frame[event.slot - 1] = event.level;
 			return { ...desk, levels: new Map(desk.levels).set(event.universe, frame) };
 		}
+		case 'desk.recall':
+			return { ...desk, levels: levelsFrom(event.levels) };
 		case 'desk.master':
 			return { ...desk, master: event.level };
 		case 'desk.output':

@@ -131,7 +131,8 @@ export function forkGear(gear: Gear): Gear {
 	return { ...gear, units: new Map(gear.units), stale: new Set(gear.stale) };
 }
 
-function levelsFrom(
+/** Frames by universe, from a list of what stands up. */
+export function levelsFrom(
 	list: readonly { readonly universe: number; readonly slot: number; readonly level: number }[],
 ): Map<number, Uint8Array> {
 	const levels = new Map<number, Uint8Array>();

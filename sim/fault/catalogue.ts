@@ -1,0 +1,47 @@
+import { InputError } from '../../shared/error/index.ts';
+import type { RigSheet } from '../../shared/sheet/index.ts';
+import type { PlacedFault, RigEvent } from '../event/index.ts';
+import { DESK } from './desk.ts';
+import { LAMP } from './lamp.ts';
+import { LINE } from './line.ts';
+import { PANEL } from './panel.ts';
+import { POWER } from './power.ts';
+import { REMOTE } from './remote.ts';
+import type { Fault } from './types.ts';
+
+/** Every kind of fault, by family. */
+export const FAULTS: readonly Fault[] = Object.freeze([...POWER, ...PANEL, ...REMOTE, ...LINE, ...DESK, ...LAMP]);
+
+/** The fault of that id. @throws InputError `fault.unknown`. */
+export function faultOf(id: string): Fault {
+	const fault = FAULTS.find((each) => each.id === id);
+	if (!fault)
+		throw new InputError('fault.unknown', 'fault', `No fault is called '${id}'. Choose one of the catalogue's.`);
+	return fault;
+}
+
+/** Every fault in every place it can sit on this rig, with its weight there. */
+export function placedFaults(sheet: RigSheet): { readonly placed: PlacedFault; readonly weight: number }[] {
+	return FAULTS.flatMap((fault) =>
+		fault.spots(sheet).map(({ place, detail, share }) => ({
+			placed: detail === undefined ? { fault: fault.id, place } : { fault: fault.id, place, detail },
+			weight: fault.weight * (share ?? 1),
+		})),
+	);
+}
+
+/**
+ * What a fault changes in a rig that is as its sheet says.
+ * @throws InputError `fault.unknown`, or `fault.place` where it cannot sit there on this rig
+ */
+export function faultEvents(sheet: RigSheet, placed: PlacedFault): RigEvent[] {
+	const fault = faultOf(placed.fault);
+	const spot = fault.spots(sheet).find(({ place, detail }) => place === placed.place && detail === placed.detail);
+	if (!spot)
+		throw new InputError(
+			'fault.place',
+			'place',
+			`'${placed.fault}' cannot sit at '${placed.place}'${placed.detail ? ` (${placed.detail})` : ''} on this rig.`,
+		);
+	return fault.events(sheet, spot);
+}

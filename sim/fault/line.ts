@@ -1,0 +1,141 @@
+import type { RigSheet, SheetCable } from '../../shared/sheet/index.ts';
+import type { RigEvent } from '../event/index.ts';
+import { laid } from './sheet.ts';
+import type { Fault } from './types.ts';
+
+const atCables = (sheet: RigSheet) => laid(sheet).map(({ id }) => ({ place: id }));
+
+/** A fault that changes a cable's own self. */
+function badCable(
+	id: string,
+	weight: number,
+	change: Partial<Omit<SheetCable, 'id'>>,
+	more: Partial<Fault> = {},
+): Fault {
+	return {
+		id,
+		family: 'line',
+		weight,
+		mend: 'replace-cable',
+		cautions: [],
+		spots: atCables,
+		events: (_, { place }): RigEvent[] => [{ type: 'cable.become', cable: place, change }],
+		...more,
+	};
+}
+
+/** Faults of cables, connectors and terminators. */
+export const LINE: readonly Fault[] = [
+	{
+		id: 'cable-out',
+		family: 'line',
+		weight: 8,
+		mend: 'plug-cable',
+		cautions: [],
+		spots: (sheet) =>
+			laid(sheet).flatMap(({ id }) => [
+				{ place: id, detail: 'from', share: 0.5 },
+				{ place: id, detail: 'to', share: 0.5 },
+			]),
+		events: (_, { place, detail }) => [
+			{ type: 'cable.become', cable: place, change: detail === 'from' ? { from: null } : { to: null } },
+		],
+	},
+	badCable('cable-dead', 4, { minus: 'open', plus: 'open' }),
+	badCable('minus-open', 3, { minus: 'open' }),
+	badCable('plus-open', 3, { plus: 'open' }),
+	badCable('common-open', 2, { common: 'open' }),
+	badCable('wires-swapped', 3, { swapped: true }),
+	{
+		...badCable('microphone-cable', 4, { kind: 'microphone' }),
+		events: (_, { place }) => [{ type: 'cable.become', cable: place, change: { kind: 'microphone' } }],
+	},
+	{
+		id: 'cable-too-long',
+		family: 'line',
+		weight: 1,
+		mend: 'replace-cable',
+		cautions: [],
+		spots: atCables,
+		// somebody took the drum instead of the short one
+		events: (_, { place }) => [{ type: 'cable.become', cable: place, change: { length: 600 } }],
+	},
+	{
+		id: 'terminator-missing',
+		family: 'line',
+		weight: 6,
+		mend: 'fit-terminator',
+		cautions: [],
+		spots: (sheet) => sheet.terminators.map((port) => ({ place: port })),
+		events: (_, { place }) => [{ type: 'terminator.remove', port: place }],
+	},
+	{
+		id: 'universes-exchanged',
+		family: 'line',
+		weight: 5,
+		mend: 'right-way-round',
+		cautions: [],
+		spots: (sheet) => (fromDesk(sheet).length >= 2 ? [{ place: 'rig' }] : []),
+		events: (sheet) => {
+			const [one, two] = fromDesk(sheet);
+			if (!one || !two) return [];
+			return [
+				{ type: 'cable.become', cable: one.id, change: swapEnd(one, two) },
+				{ type: 'cable.become', cable: two.id, change: swapEnd(two, one) },
+			];
+		},
+	},
+	{
+		id: 'bad-socket-in',
+		family: 'line',
+		weight: 2,
+		mend: 'swap-fixture',
+		cautions: [],
+		spots: (sheet) => usedSockets(sheet, 'in'),
+		events: (_, { place }) => [{ type: 'condition.become', fixture: place, change: { badSocket: 'in' } }],
+	},
+	{
+		id: 'bad-socket-out',
+		family: 'line',
+		weight: 2,
+		mend: 'swap-fixture',
+		cautions: [],
+		spots: (sheet) => usedSockets(sheet, 'out'),
+		events: (_, { place }) => [{ type: 'condition.become', fixture: place, change: { badSocket: 'out' } }],
+	},
+	{
+		id: 'split-without-splitter',
+		family: 'line',
+		weight: 3,
+		mend: 'part-line',
+		cautions: [],
+		// the cable to the last fixture is taken from the first one's socket by a Y lead
+		spots: (sheet) =>
+			chained(sheet)
+				.slice(-1)
+				.filter(() => chained(sheet).length >= 3)
+				.map(({ id }) => ({ place: id })),
+		events: (sheet, { place }) => {
+			const [first] = chained(sheet);
+			return first ? [{ type: 'cable.become', cable: place, change: { from: first.from } }] : [];
+		},
+	},
+];
+
+/** Cables that start at the desk, by output. */
+const fromDesk = (sheet: RigSheet): SheetCable[] =>
+	laid(sheet).filter(({ from, to }) => from?.startsWith('desk:') || to?.startsWith('desk:'));
+
+/** Cables from one fixture's out to another's in. */
+const chained = (sheet: RigSheet): SheetCable[] =>
+	laid(sheet).filter(({ from, to }) => from?.endsWith(':out') && to?.endsWith(':in'));
+
+function swapEnd(mine: SheetCable, other: SheetCable): { from: string | null } | { to: string | null } {
+	const theirs = other.from?.startsWith('desk:') ? other.from : other.to;
+	return mine.from?.startsWith('desk:') ? { from: theirs } : { to: theirs };
+}
+
+function usedSockets(sheet: RigSheet, socket: 'in' | 'out'): { place: string }[] {
+	const used = new Set(laid(sheet).flatMap(({ from, to }) => [from, to]));
+	return sheet.fixtures.filter(({ id }) => used.has(`${id}:${socket}`)).map(({ id }) => ({ place: id }));
+}

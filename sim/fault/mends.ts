@@ -1,0 +1,182 @@
+import type { RigSheet } from '../../shared/sheet/index.ts';
+import type { RigEvent } from '../event/index.ts';
+import { cableOf, deskOf, meant } from './sheet.ts';
+import type { Mend, MendId, Need } from './types.ts';
+
+type Does = (sheet: RigSheet, place: string) => RigEvent[];
+
+function mend(
+	id: MendId,
+	seconds: number,
+	does: Does,
+	more: { needs?: Need[]; cautions?: string[]; disturbs?: boolean } = {},
+): Mend {
+	return {
+		id,
+		seconds,
+		needs: more.needs ?? [],
+		cautions: more.cautions ?? [],
+		disturbs: more.disturbs ?? false,
+		events: does,
+	};
+}
+
+/** The cable's wires and kind as they should be, ends left where they are. */
+const soundCable: Does = (sheet, place) => {
+	const { kind, length, common, minus, plus, swapped } = cableOf(sheet, place);
+	return [{ type: 'cable.become', cable: place, change: { kind, length, common, minus, plus, swapped } }];
+};
+
+const pluggedCable: Does = (sheet, place) => {
+	const { from, to } = cableOf(sheet, place);
+	return [{ type: 'cable.become', cable: place, change: { from, to } }];
+};
+
+/** A known-good fixture of the same kind, set as the sheet says and left as it was plugged. */
+const freshFixture: Does = (sheet, place) => {
+	const { profile, settings, isDip } = meant(sheet, place);
+	return [
+		{
+			type: 'condition.become',
+			fixture: place,
+			change: {
+				deadEmitters: [],
+				foldBack: 1,
+				covered: false,
+				receiverDead: false,
+				badSocket: null,
+				sensorDead: false,
+				microphoneDead: false,
+				displayDead: false,
+				batteryHealth: 1,
+				chargerDead: false,
+			},
+		},
+		...(isDip ? [] : [{ type: 'settings.become' as const, fixture: place, change: settings }]),
+		...(profile.power.battery ? [{ type: 'charge.become' as const, fixture: place, charge: 1 }] : []),
+	];
+};
+
+const meantLevels: Does = (sheet) => [{ type: 'desk.recall', levels: deskOf(sheet).levels }];
+
+/** Every mend, by id. Seconds are `common practice, no source`: for a practised hand already standing there. */
+export const MENDS: Readonly<Record<MendId, Mend>> = Object.freeze({
+	'switch-on': mend('switch-on', 5, (_, place) => [{ type: 'power.switch', fixture: place, on: true }]),
+	'fresh-battery': mend('fresh-battery', 90, (_, place) => [{ type: 'charge.become', fixture: place, charge: 1 }], {
+		needs: ['spare-battery'],
+		cautions: ['batteries'],
+		disturbs: true,
+	}),
+	'plug-mains': mend(
+		'plug-mains',
+		20,
+		(sheet, place) => [{ type: 'mains.plug', fixture: place, into: meant(sheet, place).fixture.plug }],
+		{ cautions: ['mains'] },
+	),
+	'restore-hall': mend('restore-hall', 120, () => [{ type: 'hall.power', on: true }], { cautions: ['mains'] }),
+	'set-panel': mend('set-panel', 25, (sheet, place) => [
+		{ type: 'settings.become', fixture: place, change: meant(sheet, place).settings },
+	]),
+	'set-switches': mend('set-switches', 25, (sheet, place) => {
+		const { fixture, profile } = meant(sheet, place);
+		const slides = profile.panel.kind === 'dip' ? profile.panel.slides : [];
+		return [
+			...Array.from({ length: 10 }, (_, i) => ({
+				type: 'switch.flip' as const,
+				fixture: place,
+				switch: i + 1,
+				up: fixture.switches?.[i] ?? false,
+			})),
+			...slides.map((slide, i) => ({
+				type: 'slide.move' as const,
+				fixture: place,
+				slide: slide.id,
+				to: fixture.slides?.[i] ?? 0,
+			})),
+		];
+	}),
+	'open-sensor': mend('open-sensor', 20, (sheet, place) => [
+		{ type: 'settings.become', fixture: place, change: { sensor: meant(sheet, place).settings.sensor } },
+	]),
+	'clear-sight': mend('clear-sight', 20, (sheet, place) => [
+		{ type: 'sight.block', fixture: place, hidden: meant(sheet, place).fixture.hidden },
+	]),
+	'remote-battery': mend(
+		'remote-battery',
+		40,
+		(sheet) => (sheet.remote ? [{ type: 'remote.become', ...sheet.remote, battery: true }] : []),
+		{ needs: ['spare-battery'] },
+	),
+	'remote-code': mend('remote-code', 20, (sheet) => (sheet.remote ? [{ type: 'remote.become', ...sheet.remote }] : [])),
+	'plug-cable': mend('plug-cable', 15, pluggedCable),
+	'replace-cable': mend(
+		'replace-cable',
+		75,
+		(sheet, place) => [...pluggedCable(sheet, place), ...soundCable(sheet, place)],
+		{ needs: ['spare-cable'], disturbs: true },
+	),
+	'fit-terminator': mend(
+		'fit-terminator',
+		15,
+		(sheet, place) => (sheet.terminators.includes(place) ? [{ type: 'terminator.fit', port: place }] : []),
+		{ needs: ['terminator'] },
+	),
+	'remove-terminator': mend('remove-terminator', 15, (_, place) => [{ type: 'terminator.remove', port: place }]),
+	'part-line': mend('part-line', 150, pluggedCable, { disturbs: true }),
+	'right-way-round': mend(
+		'right-way-round',
+		30,
+		(sheet) => sheet.cables.flatMap((cable) => pluggedCable(sheet, cable.id)),
+		{ needs: ['desk'], disturbs: true },
+	),
+	'output-on': mend(
+		'output-on',
+		10,
+		(sheet, place) => [
+			{ type: 'desk.output', output: place, on: deskOf(sheet).outputs.find(({ id }) => id === place)?.on ?? true },
+		],
+		{ needs: ['desk'] },
+	),
+	'raise-master': mend('raise-master', 5, (sheet) => [{ type: 'desk.master', level: deskOf(sheet).master }], {
+		needs: ['desk'],
+	}),
+	'set-universe': mend(
+		'set-universe',
+		30,
+		(sheet, place) => [
+			{
+				type: 'desk.universe',
+				output: place,
+				universe: deskOf(sheet).outputs.find(({ id }) => id === place)?.universe ?? 1,
+			},
+		],
+		{ needs: ['desk'], disturbs: true },
+	),
+	'set-patch': mend(
+		'set-patch',
+		45,
+		(sheet, place) => {
+			const patch = deskOf(sheet).patch.find((each) => each.fixture === place);
+			return patch ? [{ type: 'desk.patch', ...patch }, ...meantLevels(sheet, place)] : [];
+		},
+		{ needs: ['desk'], disturbs: true },
+	),
+	'set-levels': mend('set-levels', 15, meantLevels, { needs: ['desk'] }),
+	'let-cool': mend(
+		'let-cool',
+		600,
+		(_, place) => [{ type: 'condition.become', fixture: place, change: { foldBack: 1 } }],
+		{ cautions: ['hot'] },
+	),
+	'clear-lens': mend(
+		'clear-lens',
+		15,
+		(_, place) => [{ type: 'condition.become', fixture: place, change: { covered: false } }],
+		{ cautions: ['staring', 'hot'] },
+	),
+	'swap-fixture': mend('swap-fixture', 300, freshFixture, {
+		needs: ['spare-fixture'],
+		cautions: ['hanging', 'lifting'],
+		disturbs: true,
+	}),
+});

@@ -1,0 +1,80 @@
+import type { Profile, Settings } from '../../shared/profile/index.ts';
+import {
+	profileFor,
+	type RigSheet,
+	type SheetCable,
+	type SheetDesk,
+	type SheetFixture,
+	splitPort,
+} from '../../shared/sheet/index.ts';
+import { inputFrom } from '../fixture/index.ts';
+
+/** A fixture of a sheet with its profile and the settings it is meant to have. */
+export interface Meant {
+	readonly fixture: SheetFixture;
+	readonly profile: Profile;
+	readonly settings: Settings;
+	readonly isDip: boolean;
+}
+
+/** Every fixture as it is meant to be. */
+export function meantOf(sheet: RigSheet): Meant[] {
+	return sheet.fixtures.map((fixture) => {
+		const profile = profileFor(sheet, fixture.profile);
+		return {
+			fixture,
+			profile,
+			settings: inputFrom(profile, fixture, false).settings,
+			isDip: profile.panel.kind === 'dip',
+		};
+	});
+}
+
+export function meant(sheet: RigSheet, id: string): Meant {
+	const found = meantOf(sheet).find(({ fixture }) => fixture.id === id);
+	if (!found) throw new RangeError(`no fixture ${id}`);
+	return found;
+}
+
+export function cableOf(sheet: RigSheet, id: string): SheetCable {
+	const found = sheet.cables.find((cable) => cable.id === id);
+	if (!found) throw new RangeError(`no cable ${id}`);
+	return found;
+}
+
+export function deskOf(sheet: RigSheet): SheetDesk {
+	if (!sheet.desk) throw new RangeError('no desk');
+	return sheet.desk;
+}
+
+/** Cables with both ends in. */
+export const laid = (sheet: RigSheet): SheetCable[] =>
+	sheet.cables.filter(({ from, to }) => from !== null && to !== null);
+
+/** Whether a setting can be reached on this panel's menu. */
+export function canSet(profile: Profile, key: keyof Settings): boolean {
+	if (profile.panel.kind === 'dip') return false;
+	return profile.panel.menu.some((item) =>
+		item.kind === 'menu'
+			? item.items.some((leaf) => 'setting' in leaf && leaf.setting === key)
+			: 'setting' in item && item.setting === key,
+	);
+}
+
+/** Levels that stand on a fixture's slots, by its patch: slot of the universe to level. */
+export function levelsOn(
+	sheet: RigSheet,
+	id: string,
+	footprint: number,
+): { readonly universe: number; readonly slot: number; readonly level: number }[] {
+	const patch = sheet.desk?.patch.find((each) => each.fixture === id);
+	if (!patch || !sheet.desk) return [];
+	return sheet.desk.levels.filter(
+		({ universe, slot }) => universe === patch.universe && slot >= patch.address && slot < patch.address + footprint,
+	);
+}
+
+/** The fixture or desk at each end of a cable, in the sheet's order. */
+export function endsOf(cable: SheetCable): string[] {
+	return [cable.from, cable.to].flatMap((port) => (port === null ? [] : splitPort(port).device));
+}

@@ -1,0 +1,84 @@
+import type { RigSheet } from '../../shared/sheet/index.ts';
+import type { PlacedFault, RigEvent } from '../event/index.ts';
+
+export type FaultFamily = 'power' | 'panel' | 'remote' | 'line' | 'desk' | 'fixture' | 'light';
+
+/** Where one fault can sit: a fixture, a cable, a socket, a desk output, or the rig as a whole (`rig`). */
+export interface Spot {
+	readonly place: string;
+	/** Which of the kind, where a place can have it in more than one way. */
+	readonly detail?: string;
+	/** Weight of this way against others at the same place; 1 where left out. */
+	readonly share?: number;
+}
+
+/** One kind of fault: a small change to a rig. Words for it are content's, by id. */
+export interface Fault {
+	/** Permanent. */
+	readonly id: string;
+	readonly family: FaultFamily;
+	/** How common it is against the others, at one place: `common practice, no source`. */
+	readonly weight: number;
+	/** What mends it: an id of the mends, done at the fault's place (or where `mendAt` says). */
+	readonly mend: MendId;
+	/** Ids of the cautions that go with looking for it or mending it. */
+	readonly cautions: readonly string[];
+	/** Where it can sit on this rig, in the order of the sheet. */
+	spots(sheet: RigSheet): Spot[];
+	/** What changes in a rig that is as its sheet says. */
+	events(sheet: RigSheet, spot: Spot): RigEvent[];
+	/** Where its mend is done, if not at its own place. */
+	mendAt?(sheet: RigSheet, spot: Spot): string;
+}
+
+/** What a check or a mend may need beyond two hands. */
+export type Need =
+	| 'ladder'
+	| 'spare-cable'
+	| 'spare-fixture'
+	| 'spare-battery'
+	| 'second-person'
+	| 'desk'
+	| 'terminator';
+
+export const MEND_IDS = Object.freeze([
+	'switch-on',
+	'fresh-battery',
+	'plug-mains',
+	'restore-hall',
+	'set-panel',
+	'set-switches',
+	'open-sensor',
+	'clear-sight',
+	'remote-battery',
+	'remote-code',
+	'plug-cable',
+	'replace-cable',
+	'fit-terminator',
+	'remove-terminator',
+	'part-line',
+	'right-way-round',
+	'output-on',
+	'raise-master',
+	'set-universe',
+	'set-patch',
+	'set-levels',
+	'let-cool',
+	'clear-lens',
+	'swap-fixture',
+] as const);
+export type MendId = (typeof MEND_IDS)[number];
+
+/** A way to put something right. Doing it changes the rig to what its sheet says at that place. */
+export interface Mend {
+	readonly id: MendId;
+	/** `common practice, no source`. */
+	readonly seconds: number;
+	readonly needs: readonly Need[];
+	readonly cautions: readonly string[];
+	/** Whether doing it darkens or disturbs a running show. */
+	readonly disturbs: boolean;
+	events(sheet: RigSheet, place: string): RigEvent[];
+}
+
+export type { PlacedFault };
