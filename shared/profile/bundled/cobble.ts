@@ -105,12 +105,12 @@ export const cobble: Profile = {
 	held: [
 		{ id: 'red', name: 'red', levels: { red: 255 } },
 		{ id: 'orange', name: 'orange', levels: { red: 255, green: 70 } },
-		{ id: 'yellow', name: 'yellow', levels: { red: 255, green: 170 } },
+		{ id: 'yellow', name: 'yellow', levels: { red: 230, green: 255 } },
 		{ id: 'green', name: 'green', levels: { green: 255 } },
-		{ id: 'cyan', name: 'cyan', levels: { green: 220, blue: 255 } },
+		{ id: 'cyan', name: 'cyan', levels: { green: 255, blue: 120 } },
 		{ id: 'blue', name: 'blue', levels: { blue: 255 } },
 		{ id: 'magenta', name: 'magenta', levels: { red: 255, blue: 255 } },
-		{ id: 'white', name: 'white', levels: { red: 255, green: 215, blue: 200 } },
+		{ id: 'white', name: 'white', levels: { red: 215, green: 255, blue: 110 } },
 	],
 	programmes: [
 		{

@@ -145,7 +145,7 @@ export const picket8: Profile = {
 	held: [
 		{ id: 'warm', name: 'warm white', levels: { 'warm-white': 255 } },
 		{ id: 'red', name: 'red', levels: { red: 255 } },
-		{ id: 'gold', name: 'gold', levels: { red: 220, green: 60, 'warm-white': 120 } },
+		{ id: 'gold', name: 'gold', levels: { red: 220, green: 100, 'warm-white': 120 } },
 		{ id: 'green', name: 'green', levels: { green: 255 } },
 		{ id: 'ice', name: 'ice blue', levels: { green: 140, blue: 255, 'warm-white': 100 } },
 		{ id: 'blue', name: 'blue', levels: { blue: 255 } },

@@ -138,7 +138,7 @@ export const tallow6: Profile = {
 		emitter('blue', 'Blue', 95, 11),
 		emitter('white', 'White', 720, 12),
 		emitter('amber', 'Amber', 260, 10),
-		emitter('ultraviolet', 'Ultraviolet', 4, 9),
+		emitter('ultraviolet', 'Ultraviolet', 0.5, 9),
 	],
 	held: [
 		{ id: 'candle', name: 'candle', levels: { white: 140, amber: 255 } },
@@ -148,7 +148,7 @@ export const tallow6: Profile = {
 		{ id: 'rose', name: 'rose', levels: { red: 255, blue: 90, white: 60 } },
 		{ id: 'violet', name: 'violet', levels: { red: 110, blue: 255 } },
 		{ id: 'blue', name: 'blue', levels: { blue: 255 } },
-		{ id: 'sea', name: 'sea green', levels: { green: 200, blue: 160 } },
+		{ id: 'sea', name: 'turquoise', levels: { green: 200, blue: 60 } },
 		{ id: 'green', name: 'green', levels: { green: 255 } },
 		{ id: 'ultraviolet', name: 'ultraviolet', levels: { ultraviolet: 255 } },
 	],
@@ -266,7 +266,7 @@ export const tallow6: Profile = {
 					[54, 'amber', 'Amber', { do: 'held', held: 'amber' }],
 					[90, 'rose', 'Rose', { do: 'held', held: 'rose' }],
 					[133, 'violet', 'Violet', { do: 'held', held: 'violet' }],
-					[199, 'sea', 'Sea green', { do: 'held', held: 'sea' }],
+					[199, 'sea', 'Turquoise', { do: 'held', held: 'sea' }],
 					[255, 'white', 'White', { do: 'held', held: 'white' }],
 				]),
 				bands(11, 'function', 'Function', [
