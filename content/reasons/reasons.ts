@@ -22,14 +22,14 @@ export const reasons = {
 	'drive.line': 'It is set to obey the line, from start address {address} on, in mode “{mode as mode}”.',
 	'drive.follow': 'It is set to follow a leader, in mode “{mode as mode}”.',
 	'drive.held':
-		'It is set to its own held colour, {held as held}, at {level as percent}[, flashing {strobe as rate}]. It takes no light from the line.',
+		'It is set to its own held colour, {held as held}, at {level as percent} brightness[, flashing {strobe as rate}]. It takes no light from the line.',
 	'drive.programme': [
 		{
 			when: { kind: 'sound' },
-			says: 'It is set to its own programme “{programme as programme}”, at {level as percent}: {answer as does}. It takes no light from the line.',
+			says: 'It is set to its own programme “{programme as programme}”, at {level as percent} brightness: {answer as does}. It takes no light from the line.',
 		},
 		{
-			says: 'It is set to its own programme “{programme as programme}”, at speed {speed} of 100 and {level as percent}. It takes no light from the line.',
+			says: 'It is set to its own programme “{programme as programme}”, at speed {speed} of 100 and {level as percent} brightness. It takes no light from the line.',
 		},
 	],
 	'drive.leading': 'It leads: it sends its own light down the line from slot 1, laid out as mode “{mode as mode}”.',
@@ -60,12 +60,12 @@ export const reasons = {
 	],
 	'line.common-open': `The common wire is open[ in {cables as cables}], and mains earth does not join the two ends in its place.${spoils}`,
 	'line.swapped':
-		'The two data wires change places on the way[, in {cables as cables}], so what arrives is upside down.',
+		'The two data wires change places on the way[, in {cables as cables}], so the signal arrives the wrong way round.',
 	'line.collision': '{sockets as ports} drive this line at once, so every frame is spoiled.',
-	'line.no-terminator': `The line runs {metres as metres} past its last terminator to an open end at {port as port}, and the echo comes back.${spoils}`,
+	'line.no-terminator': `The line runs on for {metres as metres} to an open end at {port as port}, with no terminator there, and the echo comes back.${spoils}`,
 	'line.too-long': `It is {metres as metres} of cable to here, and {most as metres} is the most.${spoils}`,
 	'line.too-many-loads': `This line carries {loads} unit loads, and {most} is the most.${spoils}`,
-	'line.microphone-cable': `{metres as metres} of the way is microphone cable ({cables as cables}), which is not made for this signal.${spoils}`,
+	'line.microphone-cable': `{metres as metres} of the way is microphone cable, which is not made for this signal: {cables as cables}.${spoils}`,
 	'line.split': `Two plugs share {port as port}, and a line must not branch without a splitter.${spoils}`,
 	'line.ring': `The line runs in a ring[ through {cables as cables}], so the signal meets itself.${spoils}`,
 	'line.extra-terminators': `There are {count} terminators on this line, and {most} is the most.${spoils}`,
@@ -80,18 +80,17 @@ export const reasons = {
 	'signal.running': [
 		{
 			when: { kind: 'sound' },
-			says: 'Its data is gone, and it is set to run its own programme then: “{programme as programme}”, at {level as percent}.',
+			says: 'Its data is gone, and it is set to run its own programme then: “{programme as programme}”, at {level as percent} brightness.',
 		},
 		{
-			says: 'Its data is gone, and it is set to run its own programme then: “{programme as programme}”, at speed {speed} of 100 and {level as percent}.',
+			says: 'Its data is gone, and it is set to run its own programme then: “{programme as programme}”, at speed {speed} of 100 and {level as percent} brightness.',
 		},
 	],
 
 	// ---- which slots it reads
-	'address.reads':
-		'It reads {span?slot|slots} {span as numbers} as mode “{mode as mode}”, which takes {footprint} {footprint?slot|slots}.',
+	'address.reads': 'It reads {span?slot|slots} {span as numbers} as mode “{mode as mode}”, a footprint of {footprint}.',
 	'address.follows':
-		'As a follower it reads {span?slot|slots} {span as numbers} as mode “{mode as mode}”, which takes {footprint} {footprint?slot|slots}.',
+		'As a follower it reads {span?slot|slots} {span as numbers} as mode “{mode as mode}”, a footprint of {footprint}.',
 	'address.past-end':
 		'Its slots run on to {last}, and a universe ends at {end}: {slots} of them {slots?does|do} not exist, and {slots?reads|read} as 0.',
 	'address.universe-differs': 'The desk has it in universe {desk}, and this line carries universe {line}.',
@@ -148,18 +147,21 @@ export const reasons = {
 		{ says: 'The programme waits for sound, and it hears none. Its microphone is set to {hearing as percent}.' },
 	],
 	'level.limit': 'Its highest output is set to {limit as percent}, and all below comes down in proportion.',
-	'level.curve': 'Its dim curve is {curve as curve}.',
+	'level.curve': 'Its dim curve is {curve as curve}: {curve as bends}.',
 
 	// ---- what is wrong with the lamp
 	'lamp.dead-emitter': [
 		{
 			when: { effect: 'stops' },
-			says: 'All that is asked for is {emitters as emitters}, which {emitters?does|do} not light.',
+			says: 'Its {emitters as emitters} {emitters?emitter does|emitters do} not light, and nothing else is asked for.',
 		},
-		{ says: 'Asked for and not lighting: {emitters as emitters}.' },
+		{
+			says: 'Its {emitters as emitters} {emitters?emitter does|emitters do} not light, though {emitters?it is|they are} asked to.',
+		},
 	],
 	'lamp.folded-back': [
 		{ when: { percent: 0 }, says: 'It is too hot, and has shut its light off to cool.' },
+		{ when: { percent: 100 }, says: 'It is hot, and holds its light back a little.' },
 		{ says: 'It is too hot, and holds its light back to {percent as percent}.' },
 	],
 	'lamp.covered': 'Something covers its lens, so no light gets out. Cover nothing that is lit: it gets hot.',
@@ -169,7 +171,10 @@ export const reasons = {
 		{ when: { emitting: true }, says: 'Its emitters are lit, too faintly to see.' },
 		{ says: 'No emitter is lit.' },
 	],
-	'light.shows': 'What is seen is {words}, at {brightness as brightness}.',
+	'light.shows': [
+		{ when: { uneven: true }, says: 'What is seen is {seen}.' },
+		{ says: 'What is seen is {words} at {brightness as brightness}.' },
+	],
 	'light.ultraviolet': 'Ultraviolet is at {percent as brightness}: barely seen, still strong. Do not look in.',
 	'light.flashes': 'It flashes {rate as rate}. Warn people before they see it.',
 	'light.flickers': 'It jumps about, since [{damaged as percent} of its ]frames arrive damaged.',

@@ -34,6 +34,10 @@ export const events = {
 	'terminator.fit': 'Terminator fitted in {port as port}',
 	'terminator.remove': 'Terminator taken out of {port as port}',
 	'desk.level': 'Slot {slot} of universe {universe} set to {level as level}',
+	'desk.recall': [
+		{ when: { up: 0 }, says: 'A look called up on the desk: every slot at 0' },
+		{ says: 'A look called up on the desk: {up} {up?slot|slots} up, all others at 0' },
+	],
 	'desk.master': 'The desk’s master set to {level as level}',
 	'desk.output': [
 		{ when: { on: true }, says: '{output as output} switched on' },
@@ -52,10 +56,13 @@ export const events = {
 		{ says: '{fixture as name} in sight of the remote' },
 	],
 	'sound.play': [{ when: { level: 0 }, says: 'The sound stopped' }, { says: 'Sound played at {level as share}' }],
-	'settings.become': '{fixture as name} had been set before: {changes as list}',
+	'settings.become': 'Somebody had set {fixture as name}: {changes as list}',
 	'charge.become': '{fixture as name} has its battery at {charge as share}',
 	'condition.become': '{fixture as name}: {changes as list}',
 } as const satisfies Record<string, Says>;
+
+/** One setting that somebody set. */
+export const settingChange = '“{title}” to {value}';
 
 /** What changed in a cable, by what changed; the fact is {value}. */
 export const cableChanges = {

@@ -9,11 +9,12 @@
  *
  * A fact at the start of a sentence gets its capital by itself.
  */
-export { cableChanges, events } from './events.ts';
+export { cableChanges, events, settingChange } from './events.ts';
 export {
 	amounts,
 	cableWords,
 	conditions,
+	curveBends,
 	curves,
 	deskName,
 	feeds,

@@ -37,10 +37,12 @@ export const amounts = {
 /** The conductors of a cable. */
 export const wires = { common: 'common', minus: 'data minus', plus: 'data plus' } as const;
 
-export const curves = {
-	straight: 'straight: the output follows the level',
-	square: 'square: low levels give less light than in a straight line',
-	soft: 'soft: it moves slowly near out and near full',
+/** Dim curves: what each is called, and what it does. */
+export const curves = { straight: 'straight', square: 'square', soft: 'soft' } as const;
+export const curveBends = {
+	straight: 'the output follows the level',
+	square: 'low levels give less light than a straight one would',
+	soft: 'it moves slowly near out and near full',
 } as const;
 
 /** What a built-in programme does, by its kind, and (sound) by how it answers. */

@@ -22,24 +22,20 @@ export function describeChange(before: Sight, after: Sight, name: string): strin
 	const restless = (was.moving && is.moving) || (was.flicker && is.flicker);
 	const kind = kindOf(was, is, restless);
 	if (!kind) return null;
-	const facts = {
-		name,
-		now: [describeLight(is), ...endings(was, is)].join(', '),
-		brightness: is.whole.brightness * 100,
-	};
+	const now = [describeLight(is), ...(kind === 'became' ? endings(was, is) : [])].join(', ');
+	const facts = { name, now, brightness: is.whole.brightness * 100 };
 	return [sentence(changes[kind], facts, plainKinds), ...newWarnings(was, is)].join(' ');
 }
 
 function kindOf(was: Light, is: Light, restless: boolean): keyof typeof changes | null {
 	const flashes = Math.abs(was.flashes - is.flashes) >= SEEN_RATE || was.flashes > 0 !== is.flashes > 0;
 	const manner = flashes || was.moving !== is.moving || was.flicker !== is.flicker;
-	if (!restless) {
-		if (!isDark(was.whole) && isDark(is.whole)) return 'wentDark';
-		if (isDark(was.whole)) return isDark(is.whole) ? null : 'cameUp';
-	}
-	if (manner || (!restless && hues(was) !== hues(is))) return 'became';
+	if (restless && !manner) return null;
+	if (isDark(is.whole)) return isDark(was.whole) ? null : 'wentDark';
+	if (isDark(was.whole)) return 'cameUp';
+	if (manner || hues(was) !== hues(is)) return 'became';
 	const by = is.whole.brightness - was.whole.brightness;
-	if (restless || Math.abs(by) < SEEN) return null;
+	if (Math.abs(by) < SEEN) return null;
 	return by > 0 ? 'brighter' : 'dimmer';
 }
 

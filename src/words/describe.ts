@@ -12,6 +12,8 @@ export const isDark = ({ brightness, ultraviolet }: Cell): boolean => brightness
 
 /** A fixture's light in words: colour, brightness, flashes, movement, flicker. No name, no full stop. */
 export function describeLight(light: Light): string {
+	// what nobody sees does not move
+	if (isDark(light.whole)) return lightWords.dark;
 	return [
 		coloursText(light),
 		...(light.flashes > 0 ? [fill(lightWords.flashing, { rate: light.flashes }, plainKinds)] : []),

@@ -1,4 +1,4 @@
-import { cableChanges, conditions, events, type Says } from '../../content/rig/index.ts';
+import { cableChanges, conditions, events, type Says, settingChange } from '../../content/rig/index.ts';
 import type { SettingKey, SettingValue } from '../../shared/profile/index.ts';
 import type { Port } from '../../shared/sheet/index.ts';
 import type { RigEvent, RigEventType } from '../../sim/event/index.ts';
@@ -38,6 +38,8 @@ function moreFacts(rig: Rig, unit: Unit | undefined, event: RigEvent): Facts {
 			return { port: portBefore(rig, event) };
 		case 'cable.become':
 			return { changes: changesText(rig, unit, cableChanges, event.change) };
+		case 'desk.recall':
+			return { up: event.levels.filter(({ level }) => level > 0).length };
 		case 'desk.start-code':
 			return { meaning: startCodeWords(event.code) };
 		case 'settings.become':
@@ -54,7 +56,7 @@ function moreFacts(rig: Rig, unit: Unit | undefined, event: RigEvent): Facts {
 }
 
 const settingText = (unit: Unit, key: SettingKey, value: SettingValue): string =>
-	`${settingTitle(key)}: ${settingValueText(unit.profile, key, value)}`;
+	fill(settingChange, { title: settingTitle(key), value: settingValueText(unit.profile, key, value) });
 
 function changesText(
 	rig: Rig,

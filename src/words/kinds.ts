@@ -1,4 +1,13 @@
-import { amounts, curves, keyNames, listWords, programmeKinds, startCodes, wires } from '../../content/rig/index.ts';
+import {
+	amounts,
+	curveBends,
+	curves,
+	keyNames,
+	listWords,
+	programmeKinds,
+	startCodes,
+	wires,
+} from '../../content/rig/index.ts';
 import { formatLevel, LAST_SLOT, startCodeOf } from '../../shared/dmx/index.ts';
 import type { Key, Profile } from '../../shared/profile/index.ts';
 import { fill } from './fill.ts';
@@ -34,6 +43,7 @@ export function numbersText(numbers: readonly number[]): string {
 
 const tenths = (n: number): number => Math.round(n * 10) / 10;
 const percent = (n: number): string => fill(amounts.percent, { n });
+const some = (n: number): string => (n < 0.5 ? amounts.hardly : percent(Math.round(n)));
 
 /** A stretch of time, ms: '300 milliseconds', '1.5 seconds', '2 minutes and 5 seconds'. */
 function timeText(ms: number): string {
@@ -51,10 +61,10 @@ function timeText(ms: number): string {
 export const plainKinds = {
 	level: (n: number) => formatLevel(n),
 	percent,
-	/** 0..1. */
-	share: (n: number) => percent(Math.round(n * 100)),
-	/** 0..100, of something that is there: it never rounds to nothing. */
-	brightness: (n: number) => (n < 0.5 ? amounts.hardly : percent(Math.round(n))),
+	/** 0..1; what is there never rounds to nothing. */
+	share: (n: number) => (n > 0 ? some(n * 100) : percent(0)),
+	/** 0..100, of something that is there. */
+	brightness: some,
 	rate: (n: number) => fill(amounts.rate, { n: tenths(n) }),
 	metres: (n: number) => fill(amounts.metres, { n: tenths(n) }),
 	time: timeText,
@@ -63,6 +73,7 @@ export const plainKinds = {
 	slot: (n: number) => (n > LAST_SLOT ? fill(amounts.pastEnd, { n }) : `${n}`),
 	wire: (id: keyof typeof wires) => wires[id],
 	curve: (id: keyof typeof curves) => curves[id],
+	bends: (id: keyof typeof curveBends) => curveBends[id],
 	does: (id: keyof typeof programmeKinds) => programmeKinds[id],
 	key: (key: Key) => keyNames[key],
 	startCode: (code: number) => startCodeWords(code),

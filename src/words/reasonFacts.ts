@@ -1,7 +1,8 @@
 import { formatLevel, LAST_SLOT } from '../../shared/dmx/index.ts';
 import { modeOf, type Slot } from '../../shared/profile/index.ts';
 import { LINE_LIMITS } from '../../sim/line/index.ts';
-import { type Reason, type Rig, readsFrom, type Unit } from '../../sim/rig/index.ts';
+import { type Reason, type Rig, readsFrom, type Sight, type Unit } from '../../sim/rig/index.ts';
+import { coloursText } from './describe.ts';
 import type { Facts } from './fill.ts';
 import { listed } from './kinds.ts';
 
@@ -29,7 +30,13 @@ export function reasonFacts(rig: Rig, unit: Unit, reason: Reason): Facts {
 		spoiled: reception?.causes.length === 1 ? damaged : null,
 		span: spanOf(facts['address'], facts['last']),
 		...slotFacts(unit, facts),
+		...(reason.id === 'light.shows' ? seenFacts(rig.look(unit.placed.id)) : {}),
 	};
+}
+
+/** Cells that do not show the same are told by themselves: together they make a colour that nobody sees. */
+function seenFacts({ light }: Sight): Facts {
+	return { uneven: light.cells.some((cell) => cell.words !== light.whole.words), seen: coloursText(light) };
 }
 
 function spanOf(first: unknown, last: unknown): number[] {

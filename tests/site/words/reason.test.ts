@@ -1,0 +1,146 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { reasons, stages } from '../../../content/reasons/index.ts';
+import type { Says } from '../../../content/rig/index.ts';
+import { openRig, REASON_IDS, type Reason, type ReasonId, type Rig } from '../../../sim/rig/index.ts';
+import { asked } from '../../../src/words/fill.ts';
+import { reasonStage, reasonText } from '../../../src/words/index.ts';
+import { profileKinds } from '../../../src/words/kinds.ts';
+import { reasonFacts } from '../../../src/words/reasonFacts.ts';
+import { rigKinds } from '../../../src/words/rigKinds.ts';
+import { runs } from '../../runs.ts';
+import { anyEvent } from '../../sim/rig/events.ts';
+import { led, mixed } from '../../sim/rig/sheets.ts';
+import { type Scene, scenes } from './scenes.ts';
+import { readsWell } from './wording.ts';
+
+const unitOf = (rig: Rig, id: string) => {
+	const unit = rig.gear.units.get(id);
+	if (!unit) throw new Error(`no ${id} in this rig`);
+	return unit;
+};
+
+function sceneOf(id: ReasonId): Scene & { readonly reason: Reason } {
+	const { rig, fixture } = scenes[id]();
+	const reason = rig.why(fixture).find((each) => each.id === id);
+	if (!reason) throw new Error(`the scene for ${id} has ${rig.why(fixture).map((each) => each.id)}`);
+	return { rig, fixture, reason };
+}
+
+describe('the words of the reason trail', () => {
+	it('are there for every reason, and for nothing else', () => {
+		expect(Object.keys(reasons).sort()).toEqual([...REASON_IDS].sort());
+	});
+
+	it('have a title for every stage, and for nothing else', () => {
+		expect(Object.keys(stages).sort()).toEqual([...new Set(REASON_IDS.map((id) => id.split('.')[0] ?? ''))].sort());
+		for (const id of REASON_IDS) expect(reasonStage({ id })).toMatch(/^[A-Z]/);
+	});
+
+	it.each(REASON_IDS)('%s: a rig gives it, and all that its words ask for', (id) => {
+		const { rig, fixture, reason } = sceneOf(id);
+		const unit = unitOf(rig, fixture);
+		const { facts, kinds } = asked(reasons[id] as Says);
+		expect(Object.keys(reasonFacts(rig, unit, reason))).toEqual(expect.arrayContaining([...facts]));
+		const known = [...Object.keys({ ...rigKinds(rig), ...profileKinds(unit.profile) }), 'theirMode'];
+		expect(known).toEqual(expect.arrayContaining([...kinds]));
+		readsWell(reasonText(rig, fixture, reason));
+	});
+
+	it.each([mixed, led])('read well whatever is done to $name', (sheet) => {
+		fc.assert(
+			fc.property(fc.array(anyEvent(sheet), { maxLength: 30 }), (events) => {
+				const rig = openRig(sheet);
+				for (const event of events) {
+					try {
+						if (event.type === 'clock.wait') rig.wait(event.ms);
+						else rig.send(event);
+					} catch {}
+				}
+				for (const { id } of sheet.fixtures) for (const reason of rig.why(id)) readsWell(reasonText(rig, id, reason));
+			}),
+			{ numRuns: runs(60) },
+		);
+	});
+});
+
+describe('what they say', () => {
+	const says = (id: ReasonId): string => {
+		const { rig, fixture, reason } = sceneOf(id);
+		return reasonText(rig, fixture, reason);
+	};
+
+	it('gives a level as value and percent, and its band by name and range', () => {
+		expect(says('slots.programme')).toBe(
+			'Slot 2 (Function) stands at 100 (39 %), in 51 to 117: Colour fade. That starts the programme “Colour fade”, at speed 1 of 100.',
+		);
+		expect(says('slots.ignored')).toBe('Its colour slots, 4 to 9, are ignored.');
+	});
+
+	it('names cables, sockets and fixtures as people do', () => {
+		expect(says('line.pair-open')).toBe(
+			'Both data wires are open on the way, in cable 2 (from wash 1, house left, data out to bar 1, data in), so nothing gets past.',
+		);
+		expect(says('line.collision')).toBe(
+			'Desk, output A and wash 1, house left, data out drive this line at once, so every frame is spoiled.',
+		);
+		expect(says('source.leader')).toBe('Leader leads this line, and sends its own light laid out as mode “9 slots”.');
+		expect(says('line.clean')).toBe('Nothing is wrong on the way: it comes by cable 1, cable 2 and cable 3.');
+	});
+
+	it('tells the desk’s idea of a fixture from a leader’s', () => {
+		expect(says('address.patch-differs')).toBe('The desk has it at start address 11, and it is set to 12.');
+		expect(says('address.mode-differs')).toBe(
+			'The leader sends as mode “9 slots”, and this one reads as mode “12 slots”.',
+		);
+	});
+
+	it('counts what lies past the end of the universe', () => {
+		expect(says('address.past-end')).toBe(
+			'Its slots run on to 520, and a universe ends at 512: 8 of them do not exist, and read as 0.',
+		);
+	});
+
+	it('says what share of frames a wrong spoils where it is the only one, and leaves it out where there are more', () => {
+		expect(says('line.common-open')).toMatch(/That spoils 30 % of the frames\.$/);
+		const { rig, fixture } = scenes['line.one-wire-open']();
+		rig.send({ type: 'cable.become', cable: 'c3', change: { length: 400 } });
+		const wrongs = rig.why(fixture).filter(({ id }) => id.startsWith('line.'));
+		expect(wrongs.length).toBeGreaterThan(1);
+		for (const wrong of wrongs) expect(reasonText(rig, fixture, wrong)).not.toMatch(/spoils/);
+	});
+
+	it('takes the most that a line bears from the line', () => {
+		expect(says('line.too-long')).toMatch(/^It is 4\d\d m of cable to here, and 300 m is the most\./);
+		expect(says('line.too-many-loads')).toMatch(/^This line carries 34 unit loads, and 32 is the most\./);
+	});
+
+	it('warns where it speaks of ultraviolet, of flashes and of a covered lens', () => {
+		expect(says('light.ultraviolet')).toBe('Ultraviolet is at 100 %: barely seen, still strong. Do not look in.');
+		expect(says('light.flashes')).toMatch(/Warn people before they see it\.$/);
+		expect(says('lamp.covered')).toMatch(/Cover nothing that is lit: it gets hot\.$/);
+	});
+
+	it('says of a bar whose cells differ what each stretch shows, and not the colour they add up to', () => {
+		const { rig } = scenes['light.shows']();
+		rig.send({ type: 'settings.become', fixture: 'bar-1', change: { mode: 'halves' } });
+		// left half blue, right half red; intensity up, shutter open
+		for (const [at, level] of [
+			[1, 255],
+			[7, 255],
+			[3, 0],
+			[4, 0],
+			[2, 0],
+			[5, 0],
+			[6, 0],
+			[8, 0],
+			[9, 255],
+			[11, 30],
+		] as const)
+			rig.send({ type: 'desk.level', universe: 1, slot: 10 + at, level });
+		const shows = rig.why('bar-1').find(({ id }) => id === 'light.shows');
+		expect(shows && reasonText(rig, 'bar-1', shows)).toMatch(
+			/^What is seen is cells 1 to 4 deep blue at \d+ %, cells 5 to 8 deep red at \d+ %\.$/,
+		);
+	});
+});

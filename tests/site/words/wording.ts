@@ -1,0 +1,15 @@
+import { expect } from 'vitest';
+
+/** A sentence or more with nothing left unfilled, no name of code, no double space: what any reader may be shown. */
+export function readsWell(text: string): void {
+	expect(text).toMatch(/^[A-Z0-9“].*[.]$/);
+	hasNoSeams(text);
+}
+
+/** The same of a line that is no sentence. */
+export function hasNoSeams(text: string): void {
+	expect(text).not.toMatch(/[{}[\]]|undefined|null|NaN|\[object|true|false| {2}| [,.;:]|, ?[.,]|\(\)|“”/);
+	expect(text).not.toMatch(/\b(desk:[a-z]|[a-z]+-\d+:(in|out)|wash-1|bar-1|old-1|f-[123])\b/);
+	expect(text.trim()).toBe(text);
+	expect(text).not.toBe('');
+}
