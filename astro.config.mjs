@@ -5,9 +5,11 @@ import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
 import { offline } from './src/offline/index.ts';
 
-// the one script that stands in the page itself: it sets the theme before anything is painted
-const early = readFileSync(new URL('./src/theme/early.js', import.meta.url));
-const hashOfEarly = `sha256-${createHash('sha256').update(early).digest('base64')}`;
+/** What the policy calls a file whose text stands in the page itself. */
+const hashOf = (file) => {
+	const text = readFileSync(new URL(file, import.meta.url));
+	return `sha256-${createHash('sha256').update(text).digest('base64')}`;
+};
 
 export default defineConfig({
 	output: 'static',
@@ -30,9 +32,13 @@ export default defineConfig({
 				"base-uri 'none'",
 				"form-action 'none'",
 			],
-			scriptDirective: { hashes: [hashOfEarly] },
+			// sets the theme before anything is painted
+			scriptDirective: { hashes: [hashOf('./src/theme/early.js')] },
 			// attributes alone: a drawing places its parts by them
-			styleDirective: { resources: [{ resource: "'unsafe-inline'", kind: 'attribute' }] },
+			styleDirective: {
+				hashes: [hashOf('./src/ui/styles/layers.css')],
+				resources: [{ resource: "'unsafe-inline'", kind: 'attribute' }],
+			},
 		},
 	},
 	// offline comes last: it lists what the others have made

@@ -24,6 +24,23 @@ for (const page of pages) {
 		expect(said).toEqual([]);
 	});
 
+	// Symptom: a page's own look lost to the shared one. Cause: the build put the page's style first, which ranked its layer last.
+	test(`the layers of ${page} rank as they should`, async ({ page: tab }) => {
+		await tab.goto(page);
+		const [first] = await tab.evaluate(() =>
+			[...document.styleSheets].flatMap((sheet) =>
+				[...sheet.cssRules].flatMap((rule) =>
+					rule instanceof CSSLayerStatementRule
+						? [[...rule.nameList]]
+						: rule instanceof CSSLayerBlockRule
+							? [[rule.name]]
+							: [],
+				),
+			),
+		);
+		expect(first).toEqual(['tokens', 'base', 'parts', 'layout', 'features', 'print', 'always']);
+	});
+
 	test(`every link on ${page} leads somewhere`, async ({ page: tab, request, baseURL }) => {
 		await tab.goto(page);
 		const links = await tab.locator('a[href]').evaluateAll((all) => all.map((it) => (it as HTMLAnchorElement).href));

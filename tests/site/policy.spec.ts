@@ -26,6 +26,10 @@ for (const page of pages) {
 		for (const [, , text = ''] of inline) {
 			expect(policy.get('script-src')).toContain(`'sha256-${createHash('sha256').update(text).digest('base64')}'`);
 		}
+		const styles = [...markup.matchAll(/<style\b[^>]*>([\s\S]*?)<\/style>/g)];
+		for (const [, text = ''] of styles) {
+			expect(policy.get('style-src')).toContain(`'sha256-${createHash('sha256').update(text).digest('base64')}'`);
+		}
 		expect(markup).not.toMatch(/\son\w+=["']/);
 	});
 }
