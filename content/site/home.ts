@@ -10,7 +10,7 @@ export const home = {
 	picture:
 		'A wall at night with five fixtures on the floor in front of it. Four throw tall pools of colour: amber, rose, blue and green. The third is dark.',
 	pictureNote: 'Four of five. Which way would you look first?',
-	dayHeading: 'The job, in the order it is done',
+	dayHeading: 'The job, step by step',
 	day: [
 		{ step: 'Charge', words: 'Full packs, the right charger, and how long this look will last on them.' },
 		{ step: 'Hang', words: 'Rated hardware, a safety bond on everything overhead, clear floor below.' },
