@@ -12,7 +12,7 @@ import { plainKinds } from './kinds.ts';
  */
 export function describeDisplay(display: PanelDisplay, profile: Profile, item: MenuItem | null = null): string {
 	if (display.kind === 'switches') return switchesText(display, profile);
-	const lines = display.lines.map((line) => line.trim());
+	const lines = display.lines.map((line) => line.trim().replaceAll(/ +/g, ' '));
 	if (!display.lit) return displays.dark;
 	const { state } = display;
 	if (state === 'dark' || state === 'asleep') return displays.dark;
