@@ -37,7 +37,8 @@ export type LineCause =
 	| { readonly cause: 'one-wire-open'; readonly wire: 'minus' | 'plus'; readonly cables: readonly string[] }
 	| { readonly cause: 'common-open'; readonly cables: readonly string[] }
 	| { readonly cause: 'swapped'; readonly cables: readonly string[] }
-	| { readonly cause: 'collision'; readonly talkers: readonly Talker[] }
+	/** `sockets`: all that drive the line, splitter outputs among them; `talkers`: whose frames those are. */
+	| { readonly cause: 'collision'; readonly talkers: readonly Talker[]; readonly sockets: readonly Port[] }
 	| { readonly cause: 'no-terminator'; readonly port: Port; readonly metres: number }
 	| { readonly cause: 'too-long'; readonly metres: number }
 	| { readonly cause: 'too-many-loads'; readonly loads: number }
@@ -47,14 +48,40 @@ export type LineCause =
 	| { readonly cause: 'extra-terminators'; readonly count: number }
 	| { readonly cause: 'receiver-dead' };
 
-/** What one receiver gets. `rate` is the share of frames that arrive damaged, 0 to 1. */
+/** What one receiver gets. `rate` is the share of frames that arrive damaged, 0 to 1; with quality `nothing` it is 1. */
 export interface Reception {
 	readonly fixture: string;
 	readonly quality: 'clean' | 'marginal' | 'nothing';
 	readonly rate: number;
-	/** Whose frames they are; null where nothing talks or everything collides. */
+	/** Whose frames they are, or (quality `nothing`) would be; null where nothing talks or everything collides. */
 	readonly talker: Talker | null;
 	/** Cables and devices from talker to receiver, in order: the way the frames come. */
 	readonly path: readonly { readonly cable: string | null; readonly device: string }[];
+	/** What weakens or stops them, from talker to receiver; empty exactly when the quality is `clean`. */
 	readonly causes: readonly LineCause[];
+}
+
+/** One line as it is plugged, from splitter to splitter. */
+export interface Segment {
+	/** Its first driving socket, else its first socket. */
+	readonly id: Port;
+	/** Sockets with a plug of it in them, sorted. */
+	readonly ports: readonly Port[];
+	/** Cables, outwards from the first driving socket, ends in the air among them. */
+	readonly cables: readonly string[];
+	readonly talkers: readonly Talker[];
+	/** Sockets that drive it or would: talkers' and splitters' outputs, with or without power. More than one is a collision. */
+	readonly drives: readonly Port[];
+	/** Fixtures on it, outwards from the first driving socket. */
+	readonly receivers: readonly string[];
+	/** Splitters whose input is on it. */
+	readonly feeds: readonly string[];
+	/** Metres of cable in all. */
+	readonly metres: number;
+	/** Unit loads in all. */
+	readonly unitLoads: number;
+	/** Sockets of it with a terminator in them, sorted. */
+	readonly terminators: readonly Port[];
+	/** Each end that is not driven: where a terminator belongs, or a splitter's input, which has its own. */
+	readonly farEnds: readonly Port[];
 }

@@ -1,0 +1,106 @@
+import { blame, stops } from './blame.ts';
+import { type Drives, talkersBehind } from './drives.ts';
+import { LINE_RATES } from './limits.ts';
+import { sortedBy } from './order.ts';
+import type { Drive, Plant, Tap } from './parts.ts';
+import { type Reach, reach } from './reach.ts';
+import type { LineCause, Receiver, Reception } from './types.ts';
+import { grow, pathOf, type Ways } from './ways.ts';
+import { weaken } from './weaken.ts';
+
+type Heard = Pick<Reception, 'quality' | 'rate' | 'talker' | 'causes'>;
+
+const NO_CAUSES: readonly LineCause[] = Object.freeze([]);
+const SILENT: Heard = {
+	quality: 'nothing',
+	rate: 1,
+	talker: null,
+	causes: Object.freeze([{ cause: 'no-talker' } as const]),
+};
+const UNPLUGGED: Heard = { ...SILENT, causes: Object.freeze([{ cause: 'no-cable' } as const]) };
+
+/** Makes an ear for a plant whose drives are settled: it tells what any fixture gets. */
+export function listen(plant: Plant, drives: Drives): (receiver: Receiver) => Reception {
+	// Where something sends, the ways start there; only lines where nothing does are walked from splitters that stand idle.
+	const shared = grow(drives.idle, grow(drives.active));
+	const own = new Map<Drive, Ways>();
+	const inputs = new Map<Tap, Heard>();
+
+	/** The shared ways, unless another drive's way came first to a tap that hears only this one. */
+	function waysOf(tap: Tap, what: Reach): Ways {
+		if (what.kind !== 'one' || shared.get(tap)?.source === what.drive) return shared;
+		const known = own.get(what.drive) ?? grow([what.drive]);
+		own.set(what.drive, known);
+		return known;
+	}
+
+	/** What a splitter's output passes on. `asked` breaks the circle of splitters that feed only each other. */
+	function upstream(drive: Drive, asked: readonly Drive[]): Heard | null {
+		if (drive.splitter === null) return null;
+		if (drive.input === null) return UNPLUGGED;
+		if (asked.includes(drive)) return SILENT;
+		const known = inputs.get(drive.input);
+		if (known !== undefined) return known;
+		const what = reach(drive.input);
+		const heard = hear(drive.input, what, waysOf(drive.input, what), [...asked, drive]);
+		// What an idle circle hears hangs on where one came into it, so only what is heard is kept.
+		if (heard.quality !== 'nothing') inputs.set(drive.input, heard);
+		return heard;
+	}
+
+	function hear(tap: Tap, what: Reach, ways: Ways, asked: readonly Drive[]): Heard {
+		if (what.kind === 'many') return collision(what.drives);
+		const way = ways.get(tap);
+		if (way === undefined) return leadsAnywhere(tap) ? SILENT : UNPLUGGED;
+		const before = upstream(way.source, asked);
+		const talker = before === null ? way.source.talker : before.talker;
+		const earlier = before === null ? NO_CAUSES : before.causes;
+		if (what.kind === 'none') {
+			const { splitter } = way.source;
+			const off: LineCause[] =
+				splitter !== null && !splitter.on ? [{ cause: 'splitter-off', splitter: splitter.id }] : [];
+			return { quality: 'nothing', rate: 1, talker, causes: [...earlier, ...off, ...stops(blame(way))] };
+		}
+		const here = weaken(way, what, ways, plant);
+		if (here.length === 0) return before ?? { quality: 'clean', rate: 0, talker, causes: NO_CAUSES };
+		const causes = [...earlier, ...here.map((trouble) => trouble.cause)];
+		if (what.pair !== 'straight' && what.pair !== 'half') return { quality: 'nothing', rate: 1, talker, causes };
+		// Losses that do not know of each other: one of them, or the other, or both at once counted once.
+		const rate = here.reduce((sum, trouble) => sum + trouble.rate - sum * trouble.rate, before?.rate ?? 0);
+		return { quality: 'marginal', rate, talker, causes };
+	}
+
+	function collision(reaching: readonly Drive[]): Heard {
+		const talkers = talkersBehind(reaching);
+		const sockets = sortedBy(reaching, (drive) => drive.port).map((drive) => drive.port);
+		return {
+			quality: 'marginal',
+			rate: LINE_RATES.collision,
+			talker: null,
+			causes: [{ cause: 'collision', talkers, sockets }],
+		};
+	}
+
+	return ({ fixture, dead }) => {
+		const tap = plant.taps.get(fixture);
+		if (tap === undefined) return { fixture, ...UNPLUGGED, path: [] };
+		const what = reach(tap);
+		const ways = waysOf(tap, what);
+		const { quality, rate, talker, causes } = hear(tap, what, ways, []);
+		const path = pathOf(ways.get(tap), (input) => waysOf(input, reach(input)).get(input));
+		if (!dead) return { fixture, quality, rate, talker, path, causes };
+		return { fixture, quality: 'nothing', rate: 1, talker, path, causes: [...causes, { cause: 'receiver-dead' }] };
+	};
+}
+
+/** Whether any cable leads from here to another socket. */
+function leadsAnywhere(tap: Tap): boolean {
+	return tap.legs.some((leg) => {
+		const other = leg.from === tap ? leg.to : leg.from;
+		if (other === tap || other.kind === 'loose') return false;
+		return (
+			leg.cable !== null ||
+			other.legs.some((next) => next !== leg && next.from.kind !== 'loose' && next.to.kind !== 'loose')
+		);
+	});
+}

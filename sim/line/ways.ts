@@ -1,0 +1,116 @@
+import { LINE_LIMITS } from './limits.ts';
+import type { Drive, Leg, Tap } from './parts.ts';
+import type { Reception } from './types.ts';
+
+/** How the frames come to one tap, with sums from its source on. */
+export interface Way {
+	readonly source: Drive;
+	readonly tap: Tap;
+	/** One step back, and the leg from there; null at the source itself. */
+	readonly before: Way | null;
+	readonly leg: Leg | null;
+	readonly steps: number;
+	/** Its entry in a path; null for the contact of a bad socket. */
+	readonly step: Step | null;
+	/** Metres of cable, and of microphone cable, from the source. */
+	readonly metres: number;
+	readonly microphone: number;
+	/** Metres since the last terminator (or the source), and the same with what the loads add. */
+	readonly open: number;
+	readonly openLoaded: number;
+}
+
+export type Ways = ReadonlyMap<Tap, Way>;
+
+type Step = Reception['path'][number];
+
+/**
+ * Walks out from all sources at once, by whole cables first, then those with one data wire left, then dead ones; among
+ * equals by fewest steps, then cable id. What a dead cable leads to is still on the way, so that the break can be named.
+ */
+export function grow(sources: readonly Drive[], ways: Map<Tap, Way> = new Map()): Map<Tap, Way> {
+	let queue: Tap[] = [];
+	let half: [Tap, Leg][] = [];
+	let dead: [Tap, Leg][] = [];
+	for (const source of sources) {
+		if (ways.has(source.tap)) continue;
+		ways.set(source.tap, {
+			source,
+			tap: source.tap,
+			before: null,
+			leg: null,
+			steps: 0,
+			step: { cable: null, device: source.tap.device },
+			metres: 0,
+			microphone: 0,
+			open: 0,
+			openLoaded: 0,
+		});
+		queue.push(source.tap);
+	}
+	while (queue.length > 0) {
+		for (const tap of queue) {
+			for (const leg of tap.legs) {
+				if (leg.wires === 2) visit(tap, leg, queue);
+				else (leg.wires === 1 ? half : dead).push([tap, leg]);
+			}
+		}
+		queue = [];
+		for (const [tap, leg] of half) visit(tap, leg, queue);
+		half = [];
+		if (queue.length > 0) continue;
+		for (const [tap, leg] of dead) visit(tap, leg, queue);
+		dead = [];
+	}
+	return ways;
+
+	function visit(from: Tap, leg: Leg, next: Tap[]): void {
+		const tap = leg.from === from ? leg.to : leg.from;
+		const before = ways.get(from);
+		if (before === undefined || ways.has(tap)) return;
+		const matched = tap.terminators > 0;
+		ways.set(tap, {
+			source: before.source,
+			tap,
+			before,
+			leg,
+			steps: before.steps + 1,
+			step: leg.cable === null ? null : { cable: leg.cable.id, device: tap.device },
+			metres: before.metres + leg.metres,
+			microphone: before.microphone + (leg.cable?.kind === 'microphone' ? leg.metres : 0),
+			open: matched ? 0 : before.open + leg.metres,
+			openLoaded: matched ? 0 : before.openLoaded + leg.metres + tap.loads * LINE_LIMITS.metresPerLoad,
+		});
+		next.push(tap);
+	}
+}
+
+/** The ways from the source's own to this one, in order. */
+export function along(way: Way): Way[] {
+	const back: Way[] = [];
+	for (let at: Way | null = way; at !== null; at = at.before) back.push(at);
+	return back.reverse();
+}
+
+/**
+ * Cables and devices from the talker to the end of this way, through any splitters; empty where nothing leads here. `wayTo`
+ * gives the way to a splitter's input.
+ */
+export function pathOf(way: Way | undefined, wayTo: (input: Tap) => Way | undefined): Step[] {
+	const back: Step[] = [];
+	const seen: Tap[] = [];
+	let at = way;
+	while (at !== undefined) {
+		if (at.before !== null) {
+			if (at.step !== null) back.push(at.step);
+			at = at.before;
+			continue;
+		}
+		const { input } = at.source;
+		const earlier = input === null || seen.includes(input) ? undefined : wayTo(input);
+		if (earlier === undefined && at.step !== null) back.push(at.step);
+		if (input !== null) seen.push(input);
+		at = earlier;
+	}
+	return back.reverse();
+}
