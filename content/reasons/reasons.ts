@@ -34,7 +34,11 @@ export const reasons = {
 	],
 	'drive.leading': 'It leads: it sends its own light down the line from slot 1, laid out as mode “{mode as mode}”.',
 	'drive.remote-shut': 'Its remote sensor is set shut, so the remote changes nothing here.',
-	'drive.remote-hidden': 'The remote does not reach its sensor, so the remote changes nothing here.',
+	'drive.remote-hidden': 'Something stands between the remote and its sensor, so the remote changes nothing here.',
+	'drive.sensor-dead': 'Its remote sensor is dead, so the remote changes nothing here.',
+	'drive.remote-flat': 'The remote’s own battery is flat, so the remote changes nothing here.',
+	'drive.remote-code':
+		'The remote sends code {remote} and this fixture heeds code {fixture}, so the remote changes nothing here.',
 
 	// ---- where the frames come from
 	'source.none': 'Neither a desk nor a leader sends its way.',

@@ -17,17 +17,20 @@ export interface Meant {
 	readonly isDip: boolean;
 }
 
-/** Every fixture as it is meant to be. */
-export function meantOf(sheet: RigSheet): Meant[] {
-	return sheet.fixtures.map((fixture) => {
-		const profile = profileFor(sheet, fixture.profile);
-		return {
-			fixture,
-			profile,
-			settings: inputFrom(profile, fixture, false).settings,
-			isDip: profile.panel.kind === 'dip',
-		};
-	});
+const known = new WeakMap<RigSheet, readonly Meant[]>();
+
+/** Every fixture as it is meant to be. Worked out once a sheet. */
+export function meantOf(sheet: RigSheet): readonly Meant[] {
+	let all = known.get(sheet);
+	if (!all) {
+		all = sheet.fixtures.map((fixture) => {
+			const profile = profileFor(sheet, fixture.profile);
+			const { settings } = inputFrom(profile, fixture, false);
+			return { fixture, profile, settings, isDip: profile.panel.kind === 'dip' };
+		});
+		known.set(sheet, all);
+	}
+	return all;
 }
 
 export function meant(sheet: RigSheet, id: string): Meant {

@@ -17,7 +17,7 @@ import { unitOf } from './step.ts';
 import type { Sight } from './types.ts';
 
 /** Share of damaged frames from which a person sees a light jump (common practice, no source: about one a second). */
-const SEEN_RATE = 0.02;
+export const SEEN_DAMAGE = 0.02;
 
 /** What a person standing there sees of a fixture now. */
 export function lookAt(gear: Gear, id: string): Sight {
@@ -50,20 +50,21 @@ export function lookAt(gear: Gear, id: string): Sight {
 			cells,
 			whole,
 			flashes: shows ? plan.strobe : 0,
-			flicker: lit && isByLine(driveOf(state)) && damage(gear, unit) >= SEEN_RATE,
-			moving: lit && plan.moving,
+			flicker: lit && isByLine(driveOf(state)) && damageOf(gear, unit) >= SEEN_DAMAGE && !condition.covered,
+			// a programme at no brightness moves nothing
+			moving: lit && plan.moving && outputsOf(unit, planAt(gear, unit, 'mean'), 'mean').some((output) => output > 0),
 		},
 	};
 }
 
 /** Share of frames that reach a fixture damaged, 0 where it has none. */
-function damage(gear: Gear, unit: Unit): number {
+export function damageOf(gear: Gear, unit: Unit): number {
 	const reception = gear.receptions.get(unit.placed.id);
 	return unit.state.context.data && reception?.quality === 'marginal' ? reception.rate : 0;
 }
 
 function dataLamp(gear: Gear, unit: Unit): Sight['lamps']['data'] {
-	if (unit.state.context.data) return damage(gear, unit) >= SEEN_RATE ? 'flickering' : 'steady';
+	if (unit.state.context.data) return damageOf(gear, unit) >= SEEN_DAMAGE ? 'flickering' : 'steady';
 	return isByLine(driveOf(unit.state)) ? 'blinking' : 'out';
 }
 

@@ -1,4 +1,5 @@
 import { chargeAt, driveOf, powerOf } from '../fixture/index.ts';
+import { meanWatts } from './emit.ts';
 import type { Gear, Unit } from './gear.ts';
 import { type Reason, reason } from './reason.ts';
 
@@ -14,7 +15,7 @@ export function whyPower(gear: Gear, unit: Unit): Reason[] {
 		case 'mains':
 			return [reason('power.mains', 'passes', { plug })];
 		case 'battery':
-			return [reason('power.battery', 'passes', { percent, watts: Math.round(context.watts) })];
+			return [reason('power.battery', 'passes', { percent, watts: Math.round(meanWatts(gear, unit)) })];
 		case 'charging':
 			return [reason('power.charging', 'stops', { percent })];
 		case 'flat':
@@ -46,7 +47,11 @@ export function whyDrive(gear: Gear, unit: Unit): Reason[] {
 	if (drive.startsWith('leading')) trail.push(reason('drive.leading', 'passes', { mode: settings.mode }));
 	if (profile.sensor && gear.remote) {
 		if (settings.sensor === 'shut') trail.push(reason('drive.remote-shut', 'passes', {}));
-		else if (hidden || condition.sensorDead) trail.push(reason('drive.remote-hidden', 'passes', {}));
+		else if (condition.sensorDead) trail.push(reason('drive.sensor-dead', 'passes', {}));
+		else if (hidden) trail.push(reason('drive.remote-hidden', 'passes', {}));
+		else if (!gear.remote.battery) trail.push(reason('drive.remote-flat', 'passes', {}));
+		else if (gear.remote.code !== settings.code)
+			trail.push(reason('drive.remote-code', 'passes', { remote: gear.remote.code, fixture: settings.code }));
 	}
 	return trail;
 }

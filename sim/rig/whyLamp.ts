@@ -1,4 +1,4 @@
-import { driveOf } from '../fixture/index.ts';
+import { driveOf, signalOf } from '../fixture/index.ts';
 import { outputsOf } from './emit.ts';
 import type { Gear, Unit } from './gear.ts';
 import { lookAt } from './look.ts';
@@ -17,7 +17,8 @@ export function whyLamp(gear: Gear, unit: Unit): Reason[] {
 		return false;
 	});
 	const own = driveOf(state) !== 'line' && driveOf(state) !== 'following';
-	if (own && settings.level === 0) trail.push(reason('level.nothing', 'stops', { level: 0 }));
+	if ((own || signalOf(state) === 'running') && settings.level === 0)
+		trail.push(reason('level.nothing', 'stops', { level: 0 }));
 	if (asked.length === 0 && plan.programme && profile.programmes[plan.programme.index]?.kind === 'sound')
 		trail.push(reason('level.silence', 'stops', { hearing: settings.hearing }));
 	if (settings.limit < 100) trail.push(reason('level.limit', 'shapes', { limit: settings.limit }));
@@ -38,7 +39,7 @@ export function whyLamp(gear: Gear, unit: Unit): Reason[] {
 function whySeen(gear: Gear, unit: Unit): Reason[] {
 	const { light } = lookAt(gear, unit.placed.id);
 	const { whole } = light;
-	if (whole.brightness === 0 && whole.ultraviolet === 0) {
+	if (whole.brightness === 0 && whole.ultraviolet === 0 && !light.flicker) {
 		const lit = outputsOf(unit, planAt(gear, unit, gear.now)).some((output) => output > 0);
 		return [reason('light.dark', 'stops', { emitting: lit })];
 	}

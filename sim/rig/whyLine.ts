@@ -3,6 +3,7 @@ import { type Band, footprintOf, modeOf, type Slot } from '../../shared/profile/
 import { driveOf, signalOf } from '../fixture/index.ts';
 import type { LineCause } from '../line/index.ts';
 import type { Gear, Unit } from './gear.ts';
+import { damageOf, SEEN_DAMAGE } from './look.ts';
 import { readFrame, readsFrom } from './plan.ts';
 import { type Reason, reason } from './reason.ts';
 import { frameAt } from './source.ts';
@@ -116,31 +117,37 @@ function whyAddress(gear: Gear, unit: Unit): Reason[] {
 	return trail;
 }
 
+/** Whether so many talk at once that no frame is anybody's. */
+const isGarbled = (gear: Gear, unit: Unit): boolean =>
+	unit.state.context.data && !gear.receptions.get(unit.placed.id)?.talker;
+
 function whySlots(gear: Gear, unit: Unit): Reason[] {
-	const frame = hasFrame(unit) ? frameAt(gear, unit, gear.now) : null;
+	// as sent and not as damaged on the way: a level nobody sent explains nothing
+	const frame = hasFrame(unit) && !isGarbled(gear, unit) ? frameAt(gear, unit, 'mean') : null;
 	if (!frame) return [];
+	const stops = damageOf(gear, unit) < SEEN_DAMAGE ? 'stops' : 'shapes';
 	const from = readsFrom(unit);
 	const value = (slot: Slot): number => frame[from + slot.at - 2] ?? 0;
 	const ask = readFrame(unit, frame);
-	const { slots } = modeOf(unit.profile, unit.state.context.settings.mode);
+	const slots = [...modeOf(unit.profile, unit.state.context.settings.mode).slots].sort((a, b) => a.at - b.at);
 	const trail: Reason[] = [];
 	let taken = false;
 	for (const slot of slots) {
 		if (slot.drives.kind !== 'bands') continue;
 		const band = slot.drives.bands.find((each) => each.from <= value(slot) && value(slot) <= each.to);
 		if (!band) continue;
-		trail.push(bandReason(unit, slot, band, from, value(slot), ask, taken));
+		trail.push(bandReason(unit, slot, band, from, value(slot), ask, taken, stops));
 		taken ||= band.effect.do === 'programme' || band.effect.do === 'held';
 	}
 	const colours = slots.filter((slot) => slot.drives.kind === 'emitter');
 	const facts = { slots: colours.map((slot) => from + slot.at - 1), values: colours.map(value) };
 	if (taken) trail.push(reason('slots.ignored', 'shapes', { slots: facts.slots }));
-	else trail.push(reason('slots.colours', facts.values.every((each) => each === 0) ? 'stops' : 'passes', facts));
+	else trail.push(reason('slots.colours', facts.values.every((each) => each === 0) ? stops : 'passes', facts));
 	for (const slot of slots) {
 		if (slot.drives.kind === 'intensity') {
 			const word = value(slot) * 256 + (slot.fine === undefined ? 0 : (frame[from + slot.fine - 2] ?? 0));
 			trail.push(
-				reason('slots.intensity', word === 0 ? 'stops' : 'passes', { slot: from + slot.at - 1, value: value(slot) }),
+				reason('slots.intensity', word === 0 ? stops : 'passes', { slot: from + slot.at - 1, value: value(slot) }),
 			);
 		}
 	}
@@ -156,6 +163,7 @@ function bandReason(
 	value: number,
 	ask: { readonly strobe: number; readonly speed: number },
 	taken: boolean,
+	stops: Reason['effect'],
 ): Reason {
 	const facts = { slot: from + slot.at - 1, name: slot.name, value, band: band.name, from: band.from, to: band.to };
 	const { effect } = band;
@@ -172,7 +180,7 @@ function bandReason(
 				? reason('slots.band', 'passes', facts)
 				: reason('slots.held', 'shapes', { ...facts, held: effect.held });
 		case 'dark':
-			return reason('slots.dark', 'stops', facts);
+			return reason('slots.dark', stops, facts);
 		case 'strobe':
 			return reason('slots.strobe', 'shapes', { ...facts, rate: Math.round(ask.strobe * 10) / 10 });
 		default:

@@ -83,6 +83,10 @@ export const scenes: Readonly<Record<ReasonId, () => Scene>> = {
 	'drive.programme': () => scene(led, 'lead', set('lead', { work: 'programme', programme: 'ear-step', level: 60 })),
 	'drive.leading': () => scene(led, 'lead'),
 	'drive.remote-shut': () => scene(mixed, 'wash-1', set('wash-1', { sensor: 'shut' })),
+	'drive.sensor-dead': () =>
+		scene(mixed, 'wash-1', { type: 'condition.become', fixture: 'wash-1', change: { sensorDead: true } }),
+	'drive.remote-flat': () => scene(mixed, 'wash-1', { type: 'remote.become', code: 1, battery: false }),
+	'drive.remote-code': () => scene(mixed, 'wash-1', { type: 'remote.become', code: 2, battery: true }),
 	'drive.remote-hidden': () => scene(mixed, 'wash-1', { type: 'sight.block', fixture: 'wash-1', hidden: true }),
 	'source.none': () => scene(mixed, 'wash-1', ...lost),
 	'source.desk': () => scene(mixed, 'bar-1'),
