@@ -1,0 +1,42 @@
+import type { Need } from '../../fault/index.ts';
+import type { Witness } from '../witness.ts';
+
+/** Free to the rig, reversible, or one part replaced by a known-good one; a mend is tried, and the complaint looked at again. */
+export type CheckSort = 'look' | 'try' | 'swap' | 'mend';
+
+/** One check in one place of a rig. */
+export interface Check {
+	/** `kind@place`: permanent for a rig. */
+	readonly id: string;
+	/** Permanent; words are content's. */
+	readonly kind: string;
+	readonly sort: CheckSort;
+	/** What it is about: a fixture, cable, socket or output id, `desk`, `remote` or `rig`. */
+	readonly place: string;
+	/** A second thing it is about, such as another fixture's strips. */
+	readonly other?: string;
+	/** The device the tech stands at to do it. */
+	readonly at: string;
+	/** Seconds once there (common practice, no source). */
+	readonly seconds: number;
+	readonly needs: readonly Need[];
+	/** Whether it darkens or changes a running show. */
+	readonly disturbs: boolean;
+	readonly cautions: readonly string[];
+	/** Chance of a wrong answer (common practice, no source). */
+	readonly error: number;
+	/** What it shows on a rig. Outcome ids are the kind's own; words are content's. */
+	read(w: Witness): string;
+	/** A text on which `read` depends wholly: rigs with the same text show the same. Null: read it every time. */
+	key(w: Witness): string | null;
+}
+
+export interface CheckKind {
+	readonly kind: string;
+	readonly sort: CheckSort;
+	readonly seconds: number;
+	readonly needs?: readonly Need[];
+	readonly disturbs?: boolean;
+	readonly cautions?: readonly string[];
+	readonly error?: number;
+}

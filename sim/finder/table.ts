@@ -1,0 +1,126 @@
+import type { RigSheet } from '../../shared/sheet/index.ts';
+import type { PlacedFault } from '../event/index.ts';
+import { faultOf, MENDS, type MendId, placedFaults } from '../fault/index.ts';
+import { type Check, checksOf } from './checks/index.ts';
+import { COMPLAINTS, type Complaint } from './complaints.ts';
+import { faultyWitness, meantWitness, signatureOf, type Witness } from './witness.ts';
+
+/** One thing that may be wrong, as the rig testifies it can show this complaint. */
+export interface Candidate {
+	readonly faults: readonly PlacedFault[];
+	readonly weight: number;
+	/** What mends it, and where: `id@place`, joined by `+` where there are two. */
+	readonly mend: string;
+	readonly witness: Witness;
+}
+
+/** Which check shows what under which candidate. */
+export interface Bench {
+	readonly sheet: RigSheet;
+	readonly complaint: Complaint;
+	readonly meant: Witness;
+	readonly candidates: readonly Candidate[];
+	readonly checks: readonly Check[];
+	/** `outcomes[check][candidate]`. */
+	readonly outcomes: readonly (readonly string[])[];
+}
+
+/** The mend of a placed fault: which, and where it is done. */
+export function mendFor(sheet: RigSheet, placed: PlacedFault): { readonly id: MendId; readonly place: string } {
+	const fault = faultOf(placed.fault);
+	return { id: fault.mend, place: fault.mendAt?.(sheet, placed) ?? placed.place };
+}
+
+const mendText = (sheet: RigSheet, placed: PlacedFault): string => {
+	const { id, place } = mendFor(sheet, placed);
+	return `${id}@${place}`;
+};
+
+/** Asks of each kept text once. */
+function remembering(read: (w: Witness) => string, key: (w: Witness) => string | null): (w: Witness) => string {
+	const known = new Map<string, string>();
+	return (w) => {
+		const text = key(w);
+		if (text === null) return read(w);
+		let answer = known.get(text);
+		if (answer === undefined) {
+			answer = read(w);
+			known.set(text, answer);
+		}
+		return answer;
+	};
+}
+
+/**
+ * Every placed fault under which the rig shows the complaint.
+ * @param weigh turns a fault's weight into the one that this device has learnt
+ */
+export function candidatesFor(
+	sheet: RigSheet,
+	meant: Witness,
+	complaint: Complaint,
+	weigh: (placed: PlacedFault, weight: number) => number = (_, weight) => weight,
+): Candidate[] {
+	const showing = COMPLAINTS[complaint.kind];
+	const decides = [complaint.fixture, ...(showing.others?.(meant, complaint.fixture) ?? [])];
+	const shows = remembering(
+		(w) => `${showing.holds(w, meant, complaint.fixture)}`,
+		(w) => decides.map((id) => signatureOf(w.rig, id)).join('§'),
+	);
+	return placedFaults(sheet).flatMap(({ placed, weight }) => {
+		const w = faultyWitness(meant, [placed]);
+		return shows(w) === 'true'
+			? [{ faults: [placed], weight: weigh(placed, weight), mend: mendText(sheet, placed), witness: w }]
+			: [];
+	});
+}
+
+/** Two faults at once that show the complaint together, out of those that are each more likely; with weights multiplied. */
+export function pairsFor(
+	sheet: RigSheet,
+	meant: Witness,
+	complaint: Complaint,
+	singles: readonly { readonly placed: PlacedFault; readonly weight: number }[],
+): Candidate[] {
+	const showing = COMPLAINTS[complaint.kind];
+	return singles.flatMap((one, i) =>
+		singles.slice(i + 1).flatMap((two): Candidate[] => {
+			const w = faultyWitness(meant, [one.placed, two.placed]);
+			if (!showing.holds(w, meant, complaint.fixture)) return [];
+			return [
+				{
+					faults: [one.placed, two.placed],
+					weight: one.weight * two.weight,
+					mend: [mendText(sheet, one.placed), mendText(sheet, two.placed)].sort().join('+'),
+					witness: w,
+				},
+			];
+		}),
+	);
+}
+
+/** The whole outcome table of a complaint: each check read off each candidate's rig. */
+export function tableFor(
+	sheet: RigSheet,
+	complaint: Complaint,
+	meant: Witness = meantWitness(sheet),
+	candidates: readonly Candidate[] = candidatesFor(sheet, meant, complaint),
+): Bench {
+	const mends = new Map<string, { readonly id: MendId; readonly place: string }>();
+	for (const { faults } of candidates)
+		for (const fault of faults) mends.set(mendText(sheet, fault), mendFor(sheet, fault));
+	const all = checksOf(sheet, meant, complaint, [...mends.values()]);
+	const kept: Check[] = [];
+	const outcomes: string[][] = [];
+	for (const check of all) {
+		const read = remembering(check.read, check.key);
+		const row = candidates.map(({ witness }) => read(witness));
+		// a check that shows one thing whatever is wrong tells nothing; a mend is kept, for the end of the walk
+		if (row.every((outcome) => outcome === row[0]) && !check.kind.startsWith('mend-')) continue;
+		kept.push(check);
+		outcomes.push(row);
+	}
+	return { sheet, complaint, meant, candidates, checks: kept, outcomes };
+}
+
+export const mendSeconds = (id: MendId): number => MENDS[id].seconds;

@@ -1,0 +1,131 @@
+import type { RigSheet } from '../../shared/sheet/index.ts';
+import type { PlacedFault, RigEvent } from '../event/index.ts';
+import { faultEvents } from '../fault/index.ts';
+import { panelOf } from '../fixture/index.ts';
+import { openRig, type Rig, type Sight, type Unit } from '../rig/index.ts';
+
+/** Milliseconds a rig is left alone before anybody looks: longer than the loss of data takes to show. */
+const SETTLE_MS = 3000;
+
+/**
+ * A rig that testifies: how it looks at rest and after each stimulus. Stimuli are done on forks and kept, since many checks
+ * share one.
+ */
+export interface Witness {
+	readonly rig: Rig;
+	/** The rig after some events and a settling wait. `key` names them: the same key must always mean the same events. */
+	after(key: string, events: (rig: Rig) => readonly RigEvent[], ms?: number): Rig;
+	rest(fixture: string): Sight;
+}
+
+/** The rig as its sheet has it, settled. */
+export function meantWitness(sheet: RigSheet): Witness {
+	const rig = openRig(sheet);
+	rig.wait(SETTLE_MS);
+	return witness(rig);
+}
+
+/** The same rig with some faults come about, settled. Forked, so that what no fault touched stays the very same object. */
+export function faultyWitness(meant: Witness, faults: readonly PlacedFault[]): Witness {
+	const rig = meant.rig.fork();
+	for (const fault of faults) for (const event of faultEvents(rig.sheet, fault)) rig.send(event);
+	rig.wait(SETTLE_MS);
+	return witness(rig);
+}
+
+export function witness(rig: Rig): Witness {
+	const kept = new Map<string, Rig>();
+	const sights = new Map<string, Sight>();
+	return {
+		rig,
+		after(key, events, ms = SETTLE_MS) {
+			let after = kept.get(key);
+			if (!after) {
+				after = rig.fork();
+				for (const event of events(rig)) after.send(event);
+				after.wait(ms);
+				kept.set(key, after);
+			}
+			return after;
+		},
+		rest(fixture) {
+			let sight = sights.get(fixture);
+			if (!sight) {
+				sight = rig.look(fixture);
+				sights.set(fixture, sight);
+			}
+			return sight;
+		},
+	};
+}
+
+const names = new WeakMap<object, number>();
+let last = 0;
+
+/** A number for an object: the same object, the same number. */
+export function nameOf(thing: object | null | undefined): number {
+	if (!thing) return 0;
+	let name = names.get(thing);
+	if (name === undefined) {
+		name = ++last;
+		names.set(thing, name);
+	}
+	return name;
+}
+
+/** What a fixture's own state amounts to: the same text for states that no check could tell apart. */
+const unitTexts = new WeakMap<Unit, string>();
+function unitText(unit: Unit | undefined): string {
+	if (!unit) return '-';
+	let text = unitTexts.get(unit);
+	if (text === undefined) {
+		const { settings, on, live, data, switches, slides, battery } = unit.state.context;
+		text = JSON.stringify([
+			unit.placed.id,
+			settings,
+			on,
+			live,
+			data,
+			switches,
+			slides,
+			battery && [battery.wattHours, battery.capacity, battery.takesCharge],
+			unit.condition,
+			unit.plug,
+			unit.hidden,
+			unit.kept && [...unit.kept],
+			panelOf(unit.state),
+		]);
+		unitTexts.set(unit, text);
+	}
+	return text;
+}
+
+/** What hands could change on a fixture itself, as a text: the same text, nothing for a mend to put right. */
+export function selfText(unit: Unit | undefined): string {
+	if (!unit) return '-';
+	const { settings, on, switches, slides, battery } = unit.state.context;
+	return JSON.stringify([
+		settings,
+		on,
+		switches,
+		slides,
+		battery && [battery.wattHours < 0.5 * battery.capacity, battery.capacity, battery.takesCharge],
+		unit.condition,
+		unit.plug,
+		unit.hidden,
+	]);
+}
+
+/**
+ * A text on which everything depends that a fixture can be seen to do: itself, what reaches it, who sends that, the desk, the
+ * remote and the hall. Two rigs with the same text for a fixture answer every check on it alike, so one need be asked.
+ */
+export function signatureOf(rig: Rig, fixture: string): string {
+	const { gear } = rig;
+	const reception = gear.receptions.get(fixture);
+	const leader = reception?.talker?.kind === 'leader' ? unitText(gear.units.get(reception.talker.fixture)) : '';
+	const from = reception
+		? `${reception.quality}${reception.rate}${JSON.stringify(reception.talker)}${JSON.stringify(reception.causes)}`
+		: '';
+	return `${unitText(gear.units.get(fixture))}|${from}|${leader}|${nameOf(gear.desk)}|${gear.remote?.code ?? ''}${gear.remote?.battery ?? ''}|${gear.hallPower}`;
+}
