@@ -82,7 +82,7 @@ describe('the terminator (E1.11, EIA-485)', () => {
 });
 
 describe('wires', () => {
-	test('one data wire open: the line may half work, and a terminator then makes it worse (read: see facts of E1.11)', () => {
+	test('one data wire open: the line may half work, and a terminator then makes it worse (read in a text that quotes E1.11)', () => {
 		for (const wire of ['minus', 'plus']) {
 			const open = withCables(chain(4), { c2: { [wire]: 'open' } });
 			const bare = { ...open, terminators: [] };
