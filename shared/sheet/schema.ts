@@ -34,7 +34,7 @@ export const cableSchema = v.strictObject({
 	swapped: v.optional(v.boolean(), false),
 });
 
-export const fixtureSchema = v.strictObject({
+const fixtureSchema = v.strictObject({
 	id: idText,
 	/** What the crew calls it: 'wash 3, house left'. */
 	name,
@@ -61,7 +61,7 @@ export const fixtureSchema = v.strictObject({
 	hidden: v.optional(v.boolean(), false),
 });
 
-export const deskSchema = v.strictObject({
+const deskSchema = v.strictObject({
 	name,
 	/** Output sockets: a letter, the universe it carries (E1.31: 1 to 63999), and whether it sends. */
 	outputs: v.pipe(
