@@ -1,0 +1,17 @@
+/**
+ * The finder: from what somebody complains of to the cause and the mend. A check's outcome under a suspect is whatever the rig,
+ * opened with that suspect's fault, shows; from that table come the weights after each answer and the next check, by
+ * `sim/sequence`.
+ *
+ * Modelled: one fault, two at once, and one suspect more for what the model does not know; answers that are now and then wrong;
+ * walks between fixtures, desk and cables; what a gig does not allow. Left out: faults that come and go, and what a check
+ * wears out. Seconds, weights and slips are common practice with no source; they move the order of the checks and not what a check shows.
+ */
+export { sequence } from '../sequence/index.ts';
+export { CHECK_KINDS, type Check, type CheckSort } from './checks/index.ts';
+export { COMPLAINT_KINDS, type Complaint, type ComplaintKind, complaintsOf } from './complaints.ts';
+export { finderOn, openFinder } from './finder.ts';
+export { type Learnt, learn } from './learn.ts';
+export { type Bench, type Candidate, candidatesFor, tableFor } from './table.ts';
+export type { Finder, FinderOptions, NextCheck, PlacedMend, Step, Suspect, Verdict } from './types.ts';
+export { meantWitness, type Witness } from './witness.ts';

@@ -1,0 +1,88 @@
+import type { PlacedFault } from '../event/index.ts';
+import type { MendId, Need } from '../fault/index.ts';
+import type { Check } from './checks/index.ts';
+import type { Learnt } from './learn.ts';
+
+/** What a gig allows, and what this device has learnt. */
+export interface FinderOptions {
+	/** Needs that cannot be met: no ladder, no spare cable ... */
+	readonly without?: readonly Need[];
+	/** A show is running: nothing that darkens or changes it. */
+	readonly showRunning?: boolean;
+	/** Nobody to watch a lamp while a strip is raised. */
+	readonly alone?: boolean;
+	readonly learnt?: Learnt;
+	/** Where the tech stands at the start: a fixture's id or `desk`. Default: at the fixture complained of. */
+	readonly here?: string;
+}
+
+/** One thing that may be wrong. */
+export interface Suspect {
+	/** Text of its faults: permanent for a rig. `unknown` for what the model does not know. */
+	readonly id: string;
+	/** None for `unknown`. */
+	readonly faults: readonly PlacedFault[];
+	/** Its share of all that is left in question, 0 to 1. */
+	readonly weight: number;
+	readonly mends: readonly PlacedMend[];
+	/** Checks whose answers speak against it: the check, what was seen, what it would have shown. */
+	readonly against: readonly { readonly check: string; readonly seen: string; readonly predicted: string }[];
+}
+
+export interface PlacedMend {
+	readonly id: MendId;
+	readonly place: string;
+	readonly seconds: number;
+}
+
+/** A check proposed, and why. */
+export interface NextCheck {
+	readonly check: Check;
+	/** The walk there and the doing, seconds. */
+	readonly seconds: number;
+	/** What it can show, each with its chance and the suspects who would show it. */
+	readonly outcomes: readonly { readonly id: string; readonly chance: number; readonly suspects: readonly string[] }[];
+	/** How much it tells, bits. */
+	readonly bits: number;
+	/** Expected seconds from here to the cause, where that could be worked out. */
+	readonly expected: number | null;
+	/** `exact`: no order of checks is better in the mean; `played`: best of those tried to the end; `ranked`: most told a second. */
+	readonly by: 'exact' | 'played' | 'ranked';
+}
+
+/** The cause, or the few that nothing left to do can part. */
+export interface Verdict {
+	/** Heaviest first. */
+	readonly suspects: readonly Suspect[];
+	/** Mends in the order of least expected seconds: weight over seconds (Heckerman, Breese and Rommelse 1995). */
+	readonly mends: readonly (PlacedMend & { readonly weight: number; readonly check: string })[];
+	/** Share of all that is in question, 0 to 1. */
+	readonly sure: number;
+	/** A mend has been done and the complaint is gone. */
+	readonly confirmed: boolean;
+	/** Why the walk ends: one mend holds nearly all; nothing left parts them; the model does not know. */
+	readonly because: 'sure' | 'no-check-left' | 'unknown' | 'mended';
+}
+
+export type Step =
+	| { readonly did: 'answer'; readonly check: string; readonly outcome: string }
+	/** Cannot be done, or cannot be told. */
+	| { readonly did: 'cannot'; readonly check: string };
+
+export interface Finder {
+	suspects(): Suspect[];
+	next(): NextCheck | null;
+	/** @throws InputError `finder.check` or `finder.outcome`. */
+	answer(check: string, outcome: string): void;
+	/** Sets a check aside: it cannot be done now, or the answer cannot be told. It is not asked again. @throws InputError `finder.check`. */
+	cannot(check: string): void;
+	/** Takes the last step back; nothing where there is none. */
+	undo(): void;
+	verdict(): Verdict | null;
+	/** The walk so far: enough, with the sheet and the complaint, to stand here again. */
+	readonly steps: readonly Step[];
+	/** Seconds spent, walks included. */
+	readonly spent: number;
+	/** Every check of this rig and complaint, by id. */
+	check(id: string): Check | undefined;
+}
