@@ -1,0 +1,52 @@
+import { InputError } from '../../shared/error/index.ts';
+import type { RigEvent, RigEventType } from '../event/index.ts';
+import type { Drill, Hand } from './types.ts';
+
+/** Which hand an event takes; what is not here is nobody's hand, and has no place in a drill. */
+const HAND_OF: Readonly<Partial<Record<RigEventType, Hand>>> = Object.freeze({
+	'key.tap': 'panel',
+	'key.down': 'panel',
+	'key.up': 'panel',
+	'switch.flip': 'panel',
+	'slide.move': 'panel',
+	'power.switch': 'power',
+	'desk.level': 'desk',
+	'desk.master': 'desk',
+	'desk.output': 'desk',
+	'desk.universe': 'desk',
+	'cable.lay': 'line',
+	'cable.lift': 'line',
+	'cable.plug': 'line',
+	'cable.unplug': 'line',
+	'terminator.fit': 'line',
+	'terminator.remove': 'line',
+	'mains.plug': 'mains',
+	'remote.press': 'remote',
+});
+
+/** Whether a drill leaves this event to the learner. Waiting always is. */
+export function isInHand(drill: Pick<Drill, 'hands'>, event: RigEvent): boolean {
+	if (event.type === 'clock.wait') return true;
+	const hand = HAND_OF[event.type];
+	return hand !== undefined && drill.hands.includes(hand);
+}
+
+/** @throws InputError `drill.hands` at the first event that is not in hand. */
+export function requireInHand(drill: Pick<Drill, 'hands'>, log: readonly RigEvent[]): void {
+	const at = log.findIndex((event) => !isInHand(drill, event));
+	if (at < 0) return;
+	throw new InputError(
+		'drill.hands',
+		`[${at}].type`,
+		`This drill is done by ${drill.hands.join(', ')}, and '${log[at]?.type}' is none of these. Start the drill again.`,
+	);
+}
+
+/**
+ * Presses in a log. A tap, a key going down (a hold of any length is one press), a switch, a slide, a desk entry, a plug put
+ * in or pulled, a cable laid or lifted, a terminator, a button of the remote and a power switch count one each; letting go of
+ * a key and waiting count nothing.
+ */
+export function pressesOf(log: readonly RigEvent[]): number {
+	return log.reduce((sum, { type }) => sum + (type === 'key.up' || type === 'clock.wait' ? 0 : 1), 0);
+}

@@ -1,0 +1,18 @@
+/**
+ * Drills: tasks on a rig, generated from a seed without end. A drill is plain JSON: the sheet as the learner finds it and a
+ * goal made of tagged conditions; it is marked by replaying the learner's log and looking at the rig, and its shortest way is
+ * worked out over the machine itself, so that hints and the fewest presses are computed and never typed.
+ *
+ * Modelled: what hands may touch (each drill says which), presses counted one by one, everything that was right made part
+ * of the goal so that spoiling it shows, and cautions found by walking the way. Left out: how long a person takes to think
+ * and to walk, and how steadily a key is held (a hold of any length is one press, let go exactly in time); so a
+ * shortest way may hold a key longer than anybody would. Neither changes what is right.
+ */
+export { findingsOf } from './check.ts';
+export { isInHand, pressesOf } from './hands.ts';
+export { DRILL_IDS, type DrillKind } from './ids.ts';
+export { DRILL_KINDS, type DrillKindInfo } from './list.ts';
+export { makeDrill } from './make.ts';
+export { markDrill } from './mark.ts';
+export type { Condition, Drill, Facts, Finding, Hand, Mark, Range, Scene, Source, Told } from './types.ts';
+export { shortestWay } from './way/index.ts';

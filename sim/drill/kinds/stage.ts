@@ -1,0 +1,141 @@
+import { LAST_SLOT } from '../../../shared/dmx/index.ts';
+import {
+	bundledProfile,
+	footprintOf,
+	modeOf,
+	type Profile,
+	type SettingKey,
+	type SettingValue,
+	type SomeSettings,
+} from '../../../shared/profile/index.ts';
+import type { Random } from '../../../shared/random/index.ts';
+import type { Port, RigSheetInput } from '../../../shared/sheet/index.ts';
+import { ALL_DOWN } from '../../fixture/index.ts';
+import { frameOf, heldLevels } from '../../light/index.ts';
+import type { Condition, Facts, Hand, Scene } from '../types.ts';
+import { dipWay } from '../way/index.ts';
+import type { Allowed } from '../wish.ts';
+
+export type FixtureInput = RigSheetInput['fixtures'][number];
+type CableInput = NonNullable<RigSheetInput['cables']>[number];
+type DeskInput = NonNullable<RigSheetInput['desk']>;
+type PatchInput = DeskInput['patch'][number];
+type LevelInput = NonNullable<DeskInput['levels']>[number];
+
+/** What a kind makes of a stream of chance; what must be kept is added by `finish`. */
+export interface Made {
+	readonly scene: Scene;
+	readonly rig: Pick<RigSheetInput, 'fixtures' | 'desk' | 'cables' | 'terminators' | 'remote'>;
+	readonly goal: readonly Condition[];
+	readonly hands: readonly Hand[];
+	readonly facts: Facts;
+	/** Settings of fixtures with targets that are neither asked nor kept. */
+	readonly free?: readonly SettingKey[];
+}
+
+/** A bundled profile, which is there. */
+export function profileOf(id: 'tallow-6' | 'picket-8' | 'cobble'): Profile {
+	const profile = bundledProfile(id);
+	if (!profile) throw new RangeError(`no bundled profile '${id}'`);
+	return profile;
+}
+
+export const TALLOW = profileOf('tallow-6');
+export const PICKET = profileOf('picket-8');
+export const COBBLE = profileOf('cobble');
+export const KEYED = Object.freeze([TALLOW, PICKET]);
+
+const NAMES: Readonly<Record<string, readonly [id: string, name: string]>> = Object.freeze({
+	'tallow-6': ['wash', 'Wash'],
+	'picket-8': ['bar', 'Bar'],
+	cobble: ['floor', 'Floor'],
+});
+
+/** The id of the nth fixture (from 1) of a profile on a drill's rig: `wash-1`, `bar-1`, `floor-1`. */
+export const idOf = (profile: Profile, n: number): string => `${NAMES[profile.id]?.[0]}-${n}`;
+
+/**
+ * The nth fixture (from 1) of a rig, on mains, its display never going dark unless told: reading a task costs no press.
+ * @param settings what differs from the profile's defaults; a fixture with switches is stood so that it has them
+ */
+export function fixture(scene: Scene, profile: Profile, n: number, settings: SomeSettings): FixtureInput {
+	const overhead = scene !== 'bench' && profile !== COBBLE;
+	const placed = {
+		id: idOf(profile, n),
+		name: `${NAMES[profile.id]?.[1]} ${n}`,
+		profile: profile.id,
+		place: { x: 1 + 2 * n, y: overhead ? 4 : 0.5, throw: 3, overhead },
+		plug: 'wall',
+	};
+	if (profile.panel.kind !== 'dip') return { ...placed, settings: { sleep: 0, ...settings } };
+	return { ...placed, ...standing(profile, settings) };
+}
+
+/** How switches and slides stand for some settings, with as few up as will do. */
+function standing(profile: Profile, settings: SomeSettings): Pick<FixtureInput, 'switches' | 'slides'> {
+	const down = profile.panel.kind === 'dip' ? profile.panel.slides.map(() => 0) : [];
+	const wish = new Map(Object.entries(settings).map(([key, value]) => [key as SettingKey, { value } as Allowed]));
+	const events = dipWay(profile, 'new', ALL_DOWN, down, wish);
+	if (!events) throw new RangeError(`no switches of ${profile.id} for ${JSON.stringify(settings)}`);
+	const switches = [...ALL_DOWN];
+	const slides = [...down];
+	for (const event of events) {
+		if (event.type === 'switch.flip') switches[event.switch - 1] = event.up;
+		if (event.type === 'slide.move' && profile.panel.kind === 'dip')
+			slides[profile.panel.slides.findIndex(({ id }) => id === event.slide)] = event.to;
+	}
+	return { switches, slides };
+}
+
+/** Data cables from a first socket through every fixture in turn, and a terminator in the last. */
+export function line(
+	first: Port | null,
+	ids: readonly string[],
+	metres = 8,
+): { cables: CableInput[]; terminators: Port[] } {
+	const cables = ids.flatMap((id, i): CableInput[] => {
+		const from = i === 0 ? first : `${ids[i - 1]}:out`;
+		const name = from === first ? `${from?.replace(':', '-')}-${id}` : `${ids[i - 1]}-${id}`;
+		return from === null ? [] : [{ id: name, kind: 'data', length: metres, from, to: `${id}:in` }];
+	});
+	return { cables, terminators: ids.length === 0 ? [] : [`${ids.at(-1)}:out`] };
+}
+
+/** Levels that bring up one held colour of a fixture from a desk, by its mode's chart. */
+export function levelsFor(
+	profile: Profile,
+	mode: string,
+	at: Pick<PatchInput, 'universe' | 'address'>,
+	held: string,
+): LevelInput[] {
+	const levels = new Float32Array(profile.cells * profile.emitters.length);
+	heldLevels(
+		profile,
+		profile.held.findIndex(({ id }) => id === held),
+		levels,
+	);
+	return [...frameOf(profile, mode, levels, 1)]
+		.map((level, i) => ({ universe: at.universe, slot: at.address + i, level }))
+		.filter(({ level, slot }) => level > 0 && slot <= LAST_SLOT);
+}
+
+export const setting = (fixtureId: string, key: SettingKey, value: SettingValue): Condition => ({
+	is: 'setting',
+	fixture: fixtureId,
+	key,
+	value,
+});
+
+export const footprint = (profile: Profile, mode: string): number => footprintOf(modeOf(profile, mode));
+
+/** A start address at which the mode fits; no higher than the switches of a fixture that has them can say. */
+export function anyAddress(random: Random, profile: Profile, mode: string): number {
+	return random.int(1, LAST_SLOT + 1 - Math.max(2, footprint(profile, mode)));
+}
+
+/** One of the items that is not this one. */
+export function another<T>(random: Random, items: readonly T[], not: T): T {
+	return random.pick(items.filter((item) => item !== not));
+}
+
+export const ids = (things: readonly { readonly id: string }[]): string[] => things.map(({ id }) => id);

@@ -1,0 +1,81 @@
+import { InputError, shown } from '../../shared/error/index.ts';
+import { SETTING_KEYS, type SettingKey } from '../../shared/profile/index.ts';
+import { makeRandom } from '../../shared/random/index.ts';
+import { profileFor, type RigSheet, readSheet, type SheetFixture } from '../../shared/sheet/index.ts';
+import { openRig } from '../rig/index.ts';
+import { cautionsFor } from './cautions.ts';
+import { findingsOf } from './check.ts';
+import { DRILL_IDS, type DrillKind } from './ids.ts';
+import { KINDS, type Made } from './kinds/index.ts';
+import type { Condition, Drill } from './types.ts';
+import { wishOfCondition } from './wish.ts';
+
+/** Draws before a kind that only makes rigs that are right already is given up. */
+const TRIES = 100;
+
+/**
+ * A drill of a kind: the same seed gives the same drill, always and everywhere. Its start is never solved already.
+ * @param seed a whole number from 0 to 2^53 - 1
+ * @throws InputError `drill.kind` for a kind there is not, `random.seed` for a seed out of range
+ */
+export function makeDrill(kind: DrillKind, seed: number): Drill {
+	if (!DRILL_IDS.includes(kind))
+		throw new InputError(
+			'drill.kind',
+			'kind',
+			`There is no drill ${shown(kind)}. The kinds are ${DRILL_IDS.join(', ')}.`,
+		);
+	const random = makeRandom(seed).fork(kind);
+	for (let n = 0; n < TRIES; n++) {
+		const drill = finish(kind, seed, KINDS[kind].make(random.fork(`draw ${n}`)));
+		const rig = openRig(drill.sheet);
+		if (findingsOf(drill, rig).length > 0) return { ...drill, ...cautionsFor(drill, rig) };
+	}
+	throw new Error(`no drill '${kind}' of seed ${seed} is still to be done`);
+}
+
+/** The whole drill: the sheet read, and everything that was right made part of the goal. */
+function finish(kind: DrillKind, seed: number, made: Made): Drill {
+	const { scene, hands, facts } = made;
+	const sheet = readSheet({ version: 1, name: 'Lantern Row Hall', ...made.rig });
+	const goal = [
+		...made.goal,
+		...sheet.fixtures.flatMap((placed) => keptBy(sheet, placed, made)),
+		...keptByDesk(sheet, made),
+	];
+	return { version: 1, kind, seed, scene, sheet, goal, hands, facts, cautions: [], disturbs: false };
+}
+
+/** What stays of a fixture: its power, and every setting that the goal neither asks for nor leaves free. */
+function keptBy(sheet: RigSheet, placed: SheetFixture, made: Made): Condition[] {
+	const fixture = placed.id;
+	const asked = made.goal.flatMap((it) =>
+		'fixture' in it && it.fixture === fixture ? wishOfCondition(sheet, it).map(([key]) => key) : [],
+	);
+	const free = asked.length > 0 ? (made.free ?? []) : [];
+	const keys = keepable(sheet, placed, asked.length > 0).filter((key) => !asked.includes(key) && !free.includes(key));
+	return [...(keys.length > 0 ? [{ is: 'kept', fixture, keys } as const] : []), { is: 'on', fixture }];
+}
+
+/** Switches mean one thing or another as a whole, so where they must move only what the slides say can be kept. */
+function keepable(sheet: RigSheet, placed: SheetFixture, isAsked: boolean): readonly SettingKey[] {
+	const { panel } = profileFor(sheet, placed.profile);
+	if (panel.kind !== 'dip' || !isAsked) return SETTING_KEYS;
+	const slid = new Set(panel.slides.flatMap(({ positions }) => positions.flatMap(({ sets }) => Object.keys(sets))));
+	return SETTING_KEYS.filter((key) => slid.has(key));
+}
+
+/** Where the desk is in hand: its master, its outputs and all levels not asked for. */
+function keptByDesk(sheet: RigSheet, made: Made): Condition[] {
+	const { desk } = sheet;
+	if (!desk || !made.hands.includes('desk')) return [];
+	const outputs = desk.outputs
+		.filter(({ id }) => !made.goal.some((it) => it.is === 'output' && it.output === id))
+		.map(({ id, universe }): Condition => ({ is: 'output', output: id, universe }));
+	const universes = new Set(desk.patch.map(({ universe }) => universe));
+	const levels = [...universes].map((universe): Condition => {
+		const except = made.goal.flatMap((it) => (it.is === 'slot' && it.universe === universe ? [it.slot] : []));
+		return { is: 'levels-kept', universe, except };
+	});
+	return [...outputs, { is: 'master', level: desk.master }, ...levels];
+}

@@ -1,0 +1,39 @@
+import type { RigEvent } from '../event/index.ts';
+import { openRig, replay } from '../rig/index.ts';
+import { findingsOf } from './check.ts';
+import { pressesOf, requireInHand } from './hands.ts';
+import type { Drill, Mark } from './types.ts';
+import { fewestPresses } from './way/index.ts';
+
+const fewest = new WeakMap<Drill, number>();
+
+/** The fewest presses from the start, worked out once a drill. */
+function fewestOf(drill: Drill): number {
+	let presses = fewest.get(drill);
+	if (presses === undefined) {
+		presses = fewestPresses(drill, openRig(drill.sheet));
+		fewest.set(drill, presses);
+	}
+	return presses;
+}
+
+/**
+ * Marks a learner's log: played from the start of the drill, and looked at where it ends. Nothing that was typed or clicked
+ * elsewhere counts.
+ * @throws InputError `drill.hands` for an event the drill does not leave to the learner, and as `replay` for one that fits
+ *   nothing
+ */
+export function markDrill(drill: Drill, log: readonly RigEvent[]): Mark {
+	requireInHand(drill, log);
+	const rig = replay(drill.sheet, log);
+	const wrong = findingsOf(drill, rig);
+	const off = new Set(wrong.map(({ at }) => at));
+	return {
+		done: wrong.length === 0,
+		right: drill.goal.flatMap((_, at) => (off.has(at) ? [] : [at])),
+		wrong,
+		presses: pressesOf(log),
+		fewest: fewestOf(drill),
+		milliseconds: rig.now,
+	};
+}

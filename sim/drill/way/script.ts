@@ -1,0 +1,126 @@
+import type { Key, KeyedPanel, Profile } from '../../../shared/profile/index.ts';
+import type { RigEvent } from '../../event/index.ts';
+import {
+	type FixtureEvent,
+	type FixtureState,
+	holdFor,
+	nextDeadline,
+	panelOf,
+	signalOf,
+	stepFixture,
+} from '../../fixture/index.ts';
+import type { Wish } from '../wish.ts';
+import { heldWay, type Press, panelWay, viewOf } from './panel.ts';
+
+/** Events of one fixture, each so many ms after the way begins. */
+export interface Script {
+	readonly presses: number;
+	/** A key still held from before is let go at `at`, on its own. */
+	readonly release: Timed | null;
+	/** What follows, from 0 ms on. */
+	readonly steps: readonly Timed[];
+	/** From the first step to the last, ms. */
+	readonly length: number;
+	/** How long the panel would stay as it is if nobody touched it, ms; Infinity where it would for good. */
+	readonly patience: number;
+}
+
+export interface Timed {
+	readonly at: number;
+	readonly event: RigEvent;
+}
+
+/**
+ * A shortest way for one fixture with keys, walked on the machine itself: each press is the first of `panelWay`, and the
+ * machine must then need one fewer.
+ * @param now the rig's clock, ms
+ */
+export function panelScript(profile: Profile, fixture: string, start: FixtureState, now: number, wish: Wish): Script {
+	const hand = new Hand(profile, fixture, start, now);
+	let release: Timed | null = null;
+	const { held } = start.context;
+	if (held) {
+		const { repeats } = heldWay(profile, hand.state, wish);
+		hand.wait(onward(profile.panel as KeyedPanel, hand.state, repeats));
+		release = { at: hand.at, event: { type: 'key.up', fixture, key: held.key } };
+		hand.tell({ type: 'key.up', key: held.key });
+	}
+	const patience = patienceOf(profile, hand.state);
+	const begun = hand.at;
+	let { presses, first } = panelWay(profile, viewOf(hand.state), wish);
+	const total = presses;
+	while (first) {
+		hand.press(first);
+		const next = panelWay(profile, viewOf(hand.state), wish);
+		if (next.presses !== presses - 1)
+			throw new Error(`the way of ${profile.id} is off: after ${JSON.stringify(first)} ${next.presses} of ${presses}`);
+		({ presses, first } = next);
+	}
+	const steps = hand.done.map(({ at, event }) => ({ at: at - begun, event }));
+	return { presses: total, release, steps, length: hand.at - begun, patience };
+}
+
+/** Milliseconds until a held key has repeated so often more, or (Set on a locked panel) has opened it. */
+function onward(panel: KeyedPanel, state: FixtureState, repeats: number): number {
+	const { held, now } = state.context;
+	if (!held || repeats === 0) return 0;
+	if (held.key === 'set') return held.since + panel.unlockHold - now;
+	return held.nextAt + (repeats - 1) * panel.repeat.every - now;
+}
+
+/** Milliseconds until an untouched panel sleeps or locks by itself. */
+function patienceOf(profile: Profile, state: FixtureState): number {
+	const panel = panelOf(state);
+	const next = nextDeadline(profile, panel, signalOf(state) === 'overdue', state.context);
+	return next === null ? Number.POSITIVE_INFINITY : next - state.context.now;
+}
+
+/** One hand at one fixture: presses, and what it wrote down. */
+class Hand {
+	readonly done: Timed[] = [];
+	state: FixtureState;
+	/** Milliseconds since the way began. */
+	at = 0;
+	readonly #profile: Profile;
+	readonly #fixture: string;
+	readonly #now: number;
+
+	constructor(profile: Profile, fixture: string, state: FixtureState, now: number) {
+		this.#profile = profile;
+		this.#fixture = fixture;
+		this.#now = now;
+		this.state = state;
+		if (state.context.now < now) this.tell({ type: 'clock.advance', now });
+	}
+
+	tell(event: FixtureEvent): void {
+		this.state = stepFixture(this.#profile, this.state, event);
+	}
+
+	wait(ms: number): void {
+		if (ms <= 0) return;
+		this.at += ms;
+		this.tell({ type: 'clock.advance', now: this.#now + this.at });
+	}
+
+	press(press: Press): void {
+		const fixture = this.#fixture;
+		if (press.do === 'power') {
+			this.#write({ type: 'power.switch', fixture, on: press.on });
+			this.tell({ type: 'power.switch', on: press.on });
+			return;
+		}
+		const { repeat, unlockHold } = this.#profile.panel as KeyedPanel;
+		const key: Key = press.do === 'unlock' ? 'set' : press.key;
+		const ms = press.do === 'unlock' ? unlockHold : holdFor({ repeat } as KeyedPanel, press.repeats);
+		this.#write(ms === 0 ? { type: 'key.tap', fixture, key } : { type: 'key.down', fixture, key });
+		this.tell({ type: 'key.down', key });
+		this.wait(ms);
+		if (ms > 0) this.#write({ type: 'key.up', fixture, key });
+		this.tell({ type: 'key.up', key });
+	}
+
+	#write(event: RigEvent): void {
+		this.done.push({ at: this.at, event });
+	}
+}

@@ -1,0 +1,119 @@
+import { InputError } from '../../../shared/error/index.ts';
+import type { RigEvent } from '../../event/index.ts';
+import { type Rig, replay, type Unit } from '../../rig/index.ts';
+import { pressesOf, requireInHand } from '../hands.ts';
+import type { Drill } from '../types.ts';
+import { type Wish, wishFor } from '../wish.ts';
+import { deskWay } from './desk.ts';
+import { dipWay } from './dip.ts';
+import { lineWay } from './line.ts';
+import { mainsWay } from './mains.ts';
+import { heldWay, panelWay, viewOf } from './panel.ts';
+import { remoteWay } from './remote.ts';
+import { panelScript, type Script, type Timed } from './script.ts';
+
+/**
+ * The fewest events that finish a drill from where a log leaves the learner: a list that, played after the log, makes it
+ * done, with as few presses as there can be. Its first event is the hint. Empty when the drill is done.
+ *
+ * A hold is three events: `key.down`, `clock.wait`, `key.up`. Panels are worked one after another where each stays
+ * awake and open long enough, and otherwise all at once, so that none falls asleep on the way.
+ * @throws InputError `drill.hands` for a log with events that are not in hand, as `replay` for one that fits nothing, and
+ *   `drill.stuck` where hands cannot finish it any more (no log of hands leads there in the drills made here)
+ */
+export function shortestWay(drill: Drill, log: readonly RigEvent[] = []): RigEvent[] {
+	requireInHand(drill, log);
+	return wayOn(drill, replay(drill.sheet, log));
+}
+
+/** The fewest presses from where a rig stands. @throws InputError `drill.stuck` */
+export function fewestPresses(drill: Drill, rig: Rig): number {
+	const panels = panelParts(drill, rig).map(({ id, unit, wish }) => {
+		const { profile, state } = unit;
+		if (profile.panel.kind === 'dip') return pressesOf(dipEvents(id, unit, wish));
+		return state.context.held ? heldWay(profile, state, wish).presses : panelWay(profile, viewOf(state), wish).presses;
+	});
+	const presses = panels.reduce((sum, each) => sum + each, pressesOf(elsewhere(drill, rig)));
+	return presses === Number.POSITIVE_INFINITY ? stuck() : presses;
+}
+
+/** As {@link shortestWay}, from where a rig stands; the rig stays as it is. @throws InputError `drill.stuck` */
+export function wayOn(drill: Drill, rig: Rig): RigEvent[] {
+	const events = elsewhere(drill, rig);
+	const scripts: Script[] = [];
+	for (const { id, unit, wish } of panelParts(drill, rig)) {
+		if (unit.profile.panel.kind === 'dip') events.push(...dipEvents(id, unit, wish));
+		else scripts.push(panelScript(unit.profile, id, unit.state, rig.now, wish));
+	}
+	if (scripts.some(({ presses }) => presses === Number.POSITIVE_INFINITY)) stuck();
+	return [...events, ...inTime(together(scripts.filter(({ presses }) => presses > 0)))];
+}
+
+/** A fixture that hands on itself may change, and what its settings must come to. */
+interface PanelPart {
+	readonly id: string;
+	readonly unit: Unit;
+	readonly wish: Wish;
+}
+
+function panelParts(drill: Drill, rig: Rig): PanelPart[] {
+	if (!drill.hands.includes('power')) return [];
+	const isPanel = drill.hands.includes('panel');
+	return [...rig.gear.units].map(([id, unit]) => ({ id, unit, wish: isPanel ? wishFor(drill, id) : new Map() }));
+}
+
+function dipEvents(fixture: string, unit: Unit, wish: Wish): RigEvent[] {
+	const { on, switches, slides } = unit.state.context;
+	const moves = dipWay(unit.profile, fixture, switches, slides, wish) ?? stuck();
+	return on ? moves : [...moves, { type: 'power.switch', fixture, on: true }];
+}
+
+/** What is done away from the panels: mains, line, desk and remote. */
+function elsewhere(drill: Drill, rig: Rig): RigEvent[] {
+	const events = [...mainsWay(drill, rig), ...lineWay(drill, rig), ...deskWay(drill, rig)];
+	if (!drill.hands.includes('remote')) return events;
+	const wishes = new Map([...rig.gear.units.keys()].map((id) => [id, wishFor(drill, id)]));
+	return [...events, ...(remoteWay(rig, wishes) ?? stuck())];
+}
+
+/**
+ * Panels one after another, the least patient first; or, where one of them would sleep or lock before its turn, all from the
+ * start, each with hands of its own.
+ */
+function together(scripts: readonly Script[]): Timed[] {
+	const released = Math.max(0, ...scripts.map(({ release }) => release?.at ?? 0));
+	const order = scripts.toSorted((a, b) => a.patience - b.patience);
+	const starts = new Map<Script, number>();
+	let next = released;
+	for (const script of order) {
+		starts.set(script, next);
+		next += script.length;
+	}
+	const begun = (script: Script): number => script.release?.at ?? 0;
+	const isPatient = order.every((script) => (starts.get(script) ?? 0) < begun(script) + script.patience);
+	return order.flatMap((script) => {
+		const start = isPatient ? (starts.get(script) ?? 0) : begun(script);
+		const steps = script.steps.map(({ at, event }) => ({ at: at + start, event }));
+		return script.release ? [script.release, ...steps] : steps;
+	});
+}
+
+/** Events in order of time, with the waits between them. */
+function inTime(timed: readonly Timed[]): RigEvent[] {
+	const events: RigEvent[] = [];
+	let now = 0;
+	for (const { at, event } of timed.toSorted((a, b) => a.at - b.at)) {
+		if (at > now) events.push({ type: 'clock.wait', ms: at - now });
+		now = at;
+		events.push(event);
+	}
+	return events;
+}
+
+function stuck(): never {
+	throw new InputError(
+		'drill.stuck',
+		'log',
+		'From here the hands of this drill cannot finish it any more. Start it again.',
+	);
+}
