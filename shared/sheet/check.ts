@@ -1,14 +1,10 @@
 import { InputError } from '../error/index.ts';
-import {
-	bundledProfile,
-	checkProfile,
-	checkValue,
-	modeOf,
-	type Profile,
-	readShape,
-	type SettingKey,
-} from '../profile/index.ts';
+import { checkProfile, checkValue, modeOf, type Profile, readShape, type SettingKey } from '../profile/index.ts';
+import { portsOf, profileFor } from './find.ts';
 import { type Port, type RigSheet, type SheetFixture, sheetSchema } from './schema.ts';
+
+// apart, so that a page that opens rigs need not carry what reads them
+export { portsOf, profileFor, splitPort } from './find.ts';
 
 /**
  * Reads a rig sheet from outside.
@@ -25,36 +21,6 @@ export function readSheet(input: unknown): RigSheet {
 	});
 	checkSheet(sheet);
 	return sheet;
-}
-
-/** The profile a sheet's fixture goes by: the sheet's own first, then the bundled ones. @throws InputError `sheet.reference`. */
-export function profileFor(sheet: RigSheet, id: string, path = 'profile'): Profile {
-	const profile = sheet.profiles.find((each) => each.id === id) ?? bundledProfile(id);
-	if (!profile)
-		throw new InputError(
-			'sheet.reference',
-			path,
-			`No fixture profile is called '${id}'. Add it to the sheet's profiles, or choose a bundled one.`,
-		);
-	return profile;
-}
-
-/** Splits `device:socket`. */
-export function splitPort(port: Port): { readonly device: string; readonly socket: string } {
-	const colon = port.indexOf(':');
-	return { device: port.slice(0, colon), socket: port.slice(colon + 1) };
-}
-
-/** Every data socket of the rig, in the order of the sheet. */
-export function portsOf(sheet: RigSheet): Port[] {
-	return [
-		...(sheet.desk?.outputs.map((output) => `desk:${output.id}`) ?? []),
-		...sheet.splitters.flatMap((splitter) => [
-			`${splitter.id}:in`,
-			...Array.from({ length: splitter.outputs }, (_, i) => `${splitter.id}:${i + 1}`),
-		]),
-		...sheet.fixtures.flatMap((fixture) => [`${fixture.id}:in`, `${fixture.id}:out`]),
-	];
 }
 
 function checkSheet(sheet: RigSheet): void {

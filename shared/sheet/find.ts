@@ -1,0 +1,33 @@
+import { InputError } from '../error/index.ts';
+import { bundledProfile, type Profile } from '../profile/index.ts';
+import type { Port, RigSheet } from './schema.ts';
+
+/** The profile a sheet's fixture goes by: the sheet's own first, then the bundled ones. @throws InputError `sheet.reference`. */
+export function profileFor(sheet: RigSheet, id: string, path = 'profile'): Profile {
+	const profile = sheet.profiles.find((each) => each.id === id) ?? bundledProfile(id);
+	if (!profile)
+		throw new InputError(
+			'sheet.reference',
+			path,
+			`No fixture profile is called '${id}'. Add it to the sheet's profiles, or choose a bundled one.`,
+		);
+	return profile;
+}
+
+/** Splits `device:socket`. */
+export function splitPort(port: Port): { readonly device: string; readonly socket: string } {
+	const colon = port.indexOf(':');
+	return { device: port.slice(0, colon), socket: port.slice(colon + 1) };
+}
+
+/** Every data socket of the rig, in the order of the sheet. */
+export function portsOf(sheet: RigSheet): Port[] {
+	return [
+		...(sheet.desk?.outputs.map((output) => `desk:${output.id}`) ?? []),
+		...sheet.splitters.flatMap((splitter) => [
+			`${splitter.id}:in`,
+			...Array.from({ length: splitter.outputs }, (_, i) => `${splitter.id}:${i + 1}`),
+		]),
+		...sheet.fixtures.flatMap((fixture) => [`${fixture.id}:in`, `${fixture.id}:out`]),
+	];
+}
