@@ -1,7 +1,7 @@
 import { InputError } from '../error/index.ts';
 import { checkValue, unique } from './refer.ts';
+import type { SettingKey } from './rules.ts';
 import type { DipPanel, KeyedPanel, LeafItem, Profile } from './schema.ts';
-import type { SettingKey } from './settings.ts';
 
 /** What a text display puts before a value being edited: an arrow and a space. */
 const EDIT_MARK = 2;

@@ -10,6 +10,15 @@ export { footprintOf, modeOf, slotAt } from './chart.ts';
 export { checkProfile, readProfile } from './check.ts';
 export { checkValue } from './refer.ts';
 export {
+	LOSSES,
+	SETTING_KEYS,
+	type SettingKey,
+	type Settings,
+	type SettingValue,
+	type SomeSettings,
+	WORKS,
+} from './rules.ts';
+export {
 	type Band,
 	type DipPanel,
 	type Effect,
@@ -30,17 +39,5 @@ export {
 	type Slot,
 	SOUND_ANSWERS,
 } from './schema.ts';
-export {
-	idText,
-	LOSSES,
-	SETTING_KEYS,
-	type SettingKey,
-	type Settings,
-	type SettingValue,
-	type SomeSettings,
-	settingsSchema,
-	someSettingsSchema,
-	WORKS,
-	whole,
-} from './settings.ts';
+export { idText, settingsSchema, someSettingsSchema, whole } from './settings.ts';
 export { readShape } from './shape.ts';

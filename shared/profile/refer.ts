@@ -1,7 +1,6 @@
-import * as v from 'valibot';
 import { InputError } from '../error/index.ts';
+import { isSettingValue, type SettingKey } from './rules.ts';
 import type { Profile } from './schema.ts';
-import { type SettingKey, settingsSchema } from './settings.ts';
 
 type Named = { readonly id: string };
 
@@ -43,7 +42,7 @@ export function checkValue(
 	place: string,
 	code = 'profile.reference',
 ): void {
-	if (!v.is(settingsSchema.entries[key], value)) {
+	if (!isSettingValue(key, value)) {
 		throw new InputError(code, place, `'${key}' cannot be ${JSON.stringify(value)}. Give a value the setting takes.`);
 	}
 	const ids =

@@ -1,5 +1,5 @@
+import type { SomeSettings } from '../rules.ts';
 import type { Profile } from '../schema.ts';
-import type { SomeSettings } from '../settings.ts';
 import { bands, colour, emitter, intensity, speedSlot } from './parts.ts';
 
 const held = (id: string, title: string): { title: string; sets: SomeSettings } => ({
