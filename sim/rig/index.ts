@@ -11,6 +11,6 @@
 export { type Desk, type DeskOutput, type Gear, type Patch, UNHARMED, type Unit } from './gear.ts';
 export { readsFrom } from './plan.ts';
 export { REASON_IDS, type Reason, type ReasonId } from './reason.ts';
-export { openRig, replay } from './rig.ts';
+export { openRig, openUnharmed, replay } from './rig.ts';
 export { frameAt, frameOfDesk } from './source.ts';
 export type { OpenOptions, Rig, Sight } from './types.ts';

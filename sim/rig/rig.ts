@@ -17,9 +17,15 @@ import { whyOf } from './why.ts';
  * @throws InputError `fault.*` for a fault that does not fit this rig
  */
 export function openRig(sheet: RigSheet, options: OpenOptions = {}): Rig {
+	const { gear } = openUnharmed(sheet);
+	for (const event of (options.faults ?? []).flatMap((fault) => faultEvents(sheet, fault))) change(gear, event);
+	return rigOf(gear, []);
+}
+
+/** As `openRig`, with nothing wrong in it: a page that opens rigs so need not carry the fault catalogue. */
+export function openUnharmed(sheet: RigSheet): Rig {
 	const gear = gearFrom(sheet);
 	settle(gear, new Map());
-	for (const event of (options.faults ?? []).flatMap((fault) => faultEvents(sheet, fault))) change(gear, event);
 	return rigOf(gear, []);
 }
 
