@@ -4,6 +4,7 @@ import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
 import { offline } from './src/offline/index.ts';
+import { chunks, withoutColourText } from './src/slim/index.ts';
 
 /** What the policy calls a file whose text stands in the page itself. */
 const hashOf = (file) => {
@@ -19,7 +20,11 @@ export default defineConfig({
 	markdown: { syntaxHighlight: false },
 	devToolbar: { enabled: false },
 	// Safari 16.4 and its like of 2023: a crew's old phone
-	vite: { build: { target: 'es2022' } },
+	vite: {
+		build: { target: 'es2022' },
+		plugins: [withoutColourText()],
+		environments: { client: { build: { modulePreload: false, rolldownOptions: { output: { codeSplitting: chunks } } } } },
+	},
 	security: {
 		csp: {
 			directives: [
