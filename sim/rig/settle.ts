@@ -24,11 +24,10 @@ export function leadersOf(gear: Gear): ReadonlyMap<string, Unit> {
 export function settle(gear: Gear, before: ReadonlyMap<string, Unit>): void {
 	settleMains(gear);
 	const old = gear.receptions;
-	const wiring = wiringOf(gear);
-	const key = keyOf(wiring);
+	const key = wiringKeyOf(gear);
 	if (key !== gear.wiringKey) {
 		gear.wiringKey = key;
-		gear.receptions = receptions(wiring);
+		gear.receptions = receptions(wiringOf(gear));
 	}
 	for (const [id, unit] of gear.units) {
 		const present = hasData(gear, gear.receptions.get(id));
@@ -63,7 +62,32 @@ function wiringOf(gear: Gear): Wiring {
 	return { receivers, talkers, cables: gear.cables, splitters, terminators: gear.terminators };
 }
 
-const keyOf = (wiring: Wiring): string => JSON.stringify(wiring);
+const numbers = new WeakMap<object, number>();
+let last = 0;
+
+/** A number for an object that is never written into: the same object, the same number. */
+function numberOf(thing: object): number {
+	let number = numbers.get(thing);
+	if (number === undefined) {
+		number = ++last;
+		numbers.set(thing, number);
+	}
+	return number;
+}
+
+/** A short text of all that `wiringOf` looks at: while it stays the same, so does what reaches whom. */
+function wiringKeyOf(gear: Gear): string {
+	let key = `${numberOf(gear.cables)},${numberOf(gear.splitters)},${numberOf(gear.terminators)},${gear.hallPower}`;
+	for (const output of gear.hallPower ? (gear.desk?.outputs ?? []) : [])
+		if (output.on) key += `,${output.id}${output.universe}`;
+	for (const { state, condition, plug } of gear.units.values()) {
+		key += isLeading(state) ? ';L' : ';';
+		if (plug !== 'none') key += 'e';
+		if (condition.receiverDead) key += 'd';
+		if (condition.badSocket) key += condition.badSocket;
+	}
+	return key;
+}
 
 /** Whether what a receiver gets is data it can use: frames of levels, at least some of them whole. */
 function hasData(gear: Gear, reception: Reception | undefined): boolean {
