@@ -1,5 +1,34 @@
-export { type Plan, type PlanLimits, Planner } from './plan.ts';
-export { type Search, suspectsByMend } from './search.ts';
+/**
+ * The bare solver of the finder: which check to make next, and the whole tree of checks, so that the guilty suspect is
+ * found in the fewest expected seconds. It knows nothing of rigs: weights, seconds and a table of outcomes go in.
+ *
+ * It models one guilty suspect, checks with several outcomes and unequal seconds, mends that clear several suspects,
+ * checks that are the mend itself and give its seconds back (`Refund`), walking from place to place, and wrong answers:
+ * one that is wrong stays wrong when asked again, each wrong one is as likely as the next, and errors of different
+ * checks have nothing to do with each other. It leaves out two faults at once (give each pair as a suspect of its own),
+ * checks whose seconds change with what was found, and checks that change the rig. `sequence` finds the optimum up to
+ * 30 suspects and comes within a few thousandths of it above; `bestCheck`, with wrong answers, is a rollout: no proof,
+ * but fewer seconds in play than information a second, on which it stands (tests/sim/sequence measures both).
+ */
+export { type AskOptions, bestCheck, USUAL_CELLS } from './best.ts';
+export { type MendOrder, orderMends } from './mends.ts';
+export type { Plan } from './plan.ts';
+export { type RankedCheck, type RankOptions, rankChecks } from './rank.ts';
+export { numberMends, type Search, suspectsByMend } from './search.ts';
 export { makeSeconds, type Seconds, secondsFrom } from './seconds.ts';
 export { sequence } from './sequence.ts';
-export { makeOutcomeTable, type OutcomeTable } from './table.ts';
+export { classesOf, makeOutcomeTable, type OutcomeTable, pickSuspects } from './table.ts';
+export type {
+	CheckNode,
+	LeafNode,
+	Outcome,
+	Places,
+	Policy,
+	Refund,
+	SequenceOptions,
+	TestBranch,
+	TestNode,
+	TestProblem,
+	TestTree,
+} from './types.ts';
+export { entropyOf, outcomesOf, sharesByMend, splitBy, updateWeights } from './weights.ts';

@@ -1,0 +1,112 @@
+import { InputError, requireNumber } from '../../shared/error/index.ts';
+import { type Plan, Planner } from './plan.ts';
+import { rankChecks } from './rank.ts';
+import { type Search, suspectsByMend } from './search.ts';
+import { LEAST_TOLD, SoftPlayer } from './soft.ts';
+import { sharesByMend } from './weights.ts';
+
+/** What the next check hangs on besides the search. */
+export interface AskOptions {
+	/** Chance of a wrong answer to each check, 0 to 0.5. All 0: answers are never wrong, and suspects may be struck out. */
+	readonly errors: ArrayLike<number>;
+	/** Checks not to be made: those answered (asked again, they would repeat their error) and those that cannot be. */
+	readonly excluded?: Iterable<number>;
+	/** Where the tech stands. Default: place 0. */
+	readonly here?: number;
+	/** Cells of the outcome table to look at before settling for the best so far. Default: `USUAL_CELLS`. */
+	readonly cells?: number;
+}
+
+/** Cells looked at for one check: about 10 ms on a desk machine of 2020 (tests/speed measures it). */
+export const USUAL_CELLS = 1_000_000;
+
+/** How many of the best checks are played to the end. */
+const WIDTH = 8;
+/** Branches less likely than this are guessed from their entropy. */
+const BRANCH = 0.05;
+/** Suspects below this share of the heaviest are left out of play: two wrong answers away, at an error rate of .05. */
+const FAINT = 0.003;
+
+function requireAsking(search: Search, errors: ArrayLike<number>): void {
+	const { table, weights, mends, seconds } = search;
+	const lengths: [string, number, number][] = [
+		['weights', weights.length, table.suspects],
+		['mends', mends.length, table.suspects],
+		['seconds.base', seconds.base.length, table.checks],
+		['errors', errors.length, table.checks],
+	];
+	for (const [path, found, wanted] of lengths) {
+		if (found === wanted) continue;
+		throw new InputError('sequence.lengths', path, `Here ${path} must be ${wanted} long; found ${found}.`);
+	}
+	for (let check = 0; check < errors.length; check++) {
+		const path = `errors[${check}]`;
+		requireNumber(errors[check] as number, {
+			lo: 0,
+			hi: 0.5,
+			code: 'sequence.error-rate',
+			path,
+			what: 'An error rate',
+		});
+	}
+	const sum = weights.reduce((total, weight) => total + (weight >= 0 ? weight : Number.NaN), 0);
+	if (!(sum > 0 && Number.isFinite(sum))) {
+		const found = Number.isNaN(sum) ? 'one is below 0 or no number' : `these sum to ${sum}`;
+		throw new InputError(
+			'sequence.weights',
+			'weights',
+			`Weights are 0 or more and sum to a finite number above 0; ${found}.`,
+		);
+	}
+}
+
+/**
+ * The next check for a tech whose answers may be wrong.
+ *
+ * Where no answer is ever wrong this is the planner of `sequence`: exact with few suspects left. Otherwise the best
+ * checks by information a second are each played to the end over the answers that may come, right and wrong, with
+ * weights shifted and never struck out; the one with the fewest expected seconds is named. The same search always
+ * gives the same check, on every machine: work is counted in cells, not in time.
+ *
+ * @returns null where the search is over: one mend holds the share `search.settled`, or no check left tells anything.
+ * @throws InputError `sequence.lengths`, `sequence.error-rate`, `sequence.weights`.
+ */
+export function bestCheck(search: Search, options: AskOptions): Plan | null {
+	const { errors, excluded = [], here = 0, cells = USUAL_CELLS } = options;
+	requireAsking(search, errors);
+	if (sharesByMend(search).some((share) => share >= search.settled)) return null;
+	const barred = new Set(excluded);
+	const checks = Int32Array.from(Array.from(search.seconds.base.keys()).filter((check) => !barred.has(check)));
+	let heaviest = 0;
+	for (const weight of search.weights) heaviest = Math.max(heaviest, weight);
+	const faint = heaviest * FAINT;
+	const certain = checks.every((check) => errors[check] === 0);
+	const inPlay = [...search.weights.keys()].filter((suspect) => {
+		const weight = search.weights[suspect] as number;
+		return certain ? weight > 0 : weight >= faint;
+	});
+	const suspects = suspectsByMend(search, inPlay);
+	if (certain) {
+		const limits = { exactAt: 24, tries: cells / 20, width: 14, leafAt: 8, cells };
+		return new Planner(search).plan(suspects, checks, here, limits);
+	}
+	const ranked = rankChecks(search, suspectsByMend(search), checks, { here, errors }).filter(
+		(item) => item.gain >= LEAST_TOLD,
+	);
+	const first = ranked[0];
+	if (first === undefined) return null;
+	const useful = Int32Array.from(ranked, (item) => item.check).sort();
+	const player = new SoftPlayer(search, errors, { cells, branch: BRANCH, faint: FAINT });
+	let check = first.check;
+	let least = Number.POSITIVE_INFINITY;
+	for (const item of ranked.slice(0, WIDTH)) {
+		const cost = player.cost(item.check, suspects, useful, here, item.rate, least);
+		if (Number.isNaN(cost)) break;
+		if (cost >= least * (1 - 1e-9)) continue;
+		least = cost;
+		check = item.check;
+	}
+	const done = least < Number.POSITIVE_INFINITY;
+	const looked = checks.length * search.weights.length + player.looked;
+	return { check, expected: done ? least : null, by: done ? 'played' : 'ranked', ranked, looked };
+}

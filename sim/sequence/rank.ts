@@ -1,0 +1,80 @@
+import { Scorer } from './gain.ts';
+import type { Search } from './search.ts';
+import { secondsFrom } from './seconds.ts';
+
+/** A check that parts some of those left. */
+export interface RankedCheck {
+	readonly check: number;
+	/** What its answer tells about the mend, in bits, 0 or more. */
+	readonly gain: number;
+	/** Expected seconds: walking included, what it gives back taken off. */
+	readonly seconds: number;
+	/** Bits a second; infinite for a free check that tells something. */
+	readonly rate: number;
+}
+
+/** Bits a second of a check that tells `gain` and takes `seconds`; 0 for one that tells nothing, free or not. */
+export function rateOf(gain: number, seconds: number): number {
+	return gain > 0 ? gain / seconds : 0;
+}
+
+/**
+ * Whether a check with this rate, seconds and number comes before another: more bits a second, then fewer seconds,
+ * then the order of the table. In single precision, so that rounding in the sums never decides.
+ */
+export function comesFirst(
+	rateA: number,
+	secondsA: number,
+	checkA: number,
+	rateB: number,
+	secondsB: number,
+	checkB: number,
+): boolean {
+	const rate = Math.fround(rateA);
+	const other = Math.fround(rateB);
+	if (rate !== other) return rate > other;
+	const takes = Math.fround(secondsA);
+	const otherTakes = Math.fround(secondsB);
+	return takes === otherTakes ? checkA < checkB : takes < otherTakes;
+}
+
+/** What `rankChecks` may be told besides the search. */
+export interface RankOptions {
+	/** Where the tech stands. Default: place 0. */
+	readonly here?: number;
+	/** Chance of a wrong answer to each check, 0 to below 1. Default: none is ever wrong. */
+	readonly errors?: ArrayLike<number>;
+	/** A scorer of this search to use again. */
+	readonly scorer?: Scorer;
+}
+
+/**
+ * Every check that parts those left, best first by information a second; where none tells of the mend by itself
+ * (though two together may), by information about the suspect.
+ * @param suspects those left, those with one mend side by side (see `suspectsByMend`).
+ * @param checks those that may be made.
+ */
+export function rankChecks(
+	search: Search,
+	suspects: Int32Array,
+	checks: Int32Array,
+	options: RankOptions = {},
+): RankedCheck[] {
+	const { here = 0, errors, scorer = new Scorer(search) } = options;
+	const rank = (byMend: boolean): RankedCheck[] => {
+		const ranked: RankedCheck[] = [];
+		for (const check of checks) {
+			const error = errors?.[check] ?? 0;
+			const told = scorer.information(check, suspects, 0, suspects.length, error, byMend);
+			if (!scorer.parts) continue;
+			const full = secondsFrom(search.seconds, here, check);
+			const { weight } = scorer;
+			const seconds = weight > 0 ? scorer.spent(check, full, error) / weight : full;
+			const gain = weight > 0 ? told / weight : 0;
+			ranked.push({ check, gain, seconds, rate: rateOf(gain, seconds) });
+		}
+		return ranked.sort((a, b) => (comesFirst(a.rate, a.seconds, a.check, b.rate, b.seconds, b.check) ? -1 : 1));
+	};
+	const ranked = rank(true);
+	return ranked.some((item) => item.gain > 0) ? ranked : rank(false);
+}

@@ -1,0 +1,152 @@
+import { InputError } from '../../shared/error/index.ts';
+import { solveExactly } from './exact.ts';
+import { type PlanLimits, Planner } from './plan.ts';
+import { checkProblem } from './problem.ts';
+import { type Search, suspectsByMend } from './search.ts';
+import { secondsFrom } from './seconds.ts';
+import { cutSmall, MOST_EXACT } from './small.ts';
+import { classesOf, pickSuspects } from './table.ts';
+import type { Outcome, Policy, SequenceOptions, TestBranch, TestNode, TestProblem, TestTree } from './types.ts';
+
+/** Names the next check for those left, or null where none parts them. */
+type Chooser = (suspects: Int32Array, here: number) => number | null;
+
+interface Merged {
+	readonly search: Search;
+	readonly members: readonly (readonly number[])[];
+}
+
+/** Puts suspects that no check tells apart together; one that holds different mends counts as a mend of its own. */
+function merge(search: Search): Merged {
+	const classes = classesOf(search.table);
+	const members: number[][] = [];
+	classes.forEach((at, suspect) => {
+		members[at] ??= [];
+		(members[at] as number[]).push(suspect);
+	});
+	const lead = members.map((list) => list[0] as number);
+	const own = search.weights.length;
+	return {
+		members,
+		search: {
+			...search,
+			table: pickSuspects(search.table, lead),
+			weights: Float64Array.from(members, (list) => list.reduce((sum, s) => sum + (search.weights[s] as number), 0)),
+			mends: Int32Array.from(members, (list, at) => {
+				const mend = search.mends[list[0] as number] as number;
+				return list.every((suspect) => search.mends[suspect] === mend) ? mend : own + at;
+			}),
+		},
+	};
+}
+
+/** Asks the exact solver, for any set of suspects out of those it was made for. */
+function exactChooser(search: Search, suspects: Int32Array, checks: Int32Array, tries?: number): Chooser | null {
+	const small = cutSmall(search, suspects, checks);
+	const exact = solveExactly(small, tries);
+	const bits = new Map(small.members.flatMap((list, at) => list.map((suspect) => [suspect, 1 << at] as const)));
+	const choose: Chooser = (left, here) => {
+		let mask = 0;
+		for (const suspect of left) mask |= bits.get(suspect) as number;
+		const at = exact.choice(mask, here);
+		return at < 0 ? null : (small.checks[at] as number);
+	};
+	choose(suspects, 0);
+	return exact.over ? null : choose;
+}
+
+/** The first check of an order that parts those left. */
+function orderChooser(search: Search, order: readonly number[]): Chooser {
+	const { cells, suspects: width } = search.table;
+	return (left) => {
+		const parts = (check: number) => {
+			const first = cells[check * width + (left[0] as number)];
+			return left.some((suspect) => cells[check * width + suspect] !== first);
+		};
+		return order.find(parts) ?? null;
+	};
+}
+
+function requireOrder(order: readonly number[], checks: number): readonly number[] {
+	const sorted = [...order].sort((a, b) => a - b);
+	if (sorted.length !== checks || sorted.some((check, i) => check !== i)) {
+		throw new InputError(
+			'sequence.order',
+			'order',
+			`An order names each of the ${checks} checks once, by number from 0.`,
+		);
+	}
+	return order;
+}
+
+/** How far the default policy looks with so many suspects left. */
+function limitsFor(suspects: number, cells: number): PlanLimits {
+	return { exactAt: 0, tries: 0, width: 14, leafAt: suspects <= 64 ? 16 : suspects <= 256 ? 10 : 8, cells };
+}
+
+/**
+ * Finds which checks to make, in which order, so that the guilty suspect, or one mend that clears all who are left, is
+ * found in the fewest expected seconds. Suspects that no check can part end in one leaf.
+ *
+ * @returns the tree and its expected cost, in the unit of the costs.
+ * @throws InputError `sequence.*` for a problem that is none (see `checkProblem`), `sequence.exact-size` for `exact` over
+ * more than 30 suspects that checks can part, `sequence.order` and `sequence.exact-at` for options that are none.
+ */
+export function sequence(problem: TestProblem, policy: Policy = 'rollout', options: SequenceOptions = {}): TestTree {
+	const { search, members } = merge(checkProblem(problem));
+	const { table, seconds, weights, mends } = search;
+	const { costs, places } = problem;
+	const { exactAt = 24, tries = 2_000_000, cells = 4_000_000 } = options;
+	const checks = Int32Array.from(costs, (_, check) => check);
+	const everyone = suspectsByMend(search);
+	const planner = new Planner(search);
+	let cost = 0;
+
+	function rootChooser(): Chooser {
+		if (policy === 'gain') return (left, here) => planner.rank(left, checks, here)[0]?.check ?? null;
+		if (policy === 'rollout')
+			return (left, here) => planner.plan(left, checks, here, limitsFor(left.length, cells))?.check ?? null;
+		if (policy === 'order') {
+			const cheapest = [...checks].sort((a, b) => (costs[a] as number) - (costs[b] as number) || a - b);
+			return orderChooser(search, requireOrder(options.order ?? cheapest, checks.length));
+		}
+		if (everyone.length <= MOST_EXACT) return exactChooser(search, everyone, checks) as Chooser;
+		throw new InputError(
+			'sequence.exact-size',
+			'policy',
+			`The exact policy takes at most ${MOST_EXACT} suspects that checks can part; here are ${everyone.length}. Use the default policy.`,
+		);
+	}
+
+	const namesOf = (left: Int32Array) => [...left].flatMap((at) => members[at] as number[]).sort((a, b) => a - b);
+
+	function build(left: Int32Array, here: number, chooser: Chooser): TestNode {
+		const mend = mends[left[0] as number];
+		if (left.every((suspect) => mends[suspect] === mend)) return { suspects: namesOf(left) };
+		let choose = chooser;
+		if (policy === 'rollout' && chooser === root && left.length <= exactAt) {
+			choose = exactChooser(search, left, checks, tries) ?? chooser;
+		}
+		const check = choose(left, here);
+		if (check === null) return { suspects: namesOf(left) };
+		const takes = secondsFrom(seconds, here, check);
+		const branches: TestBranch[] = [];
+		for (let outcome = 0; outcome < (table.counts[check] as number); outcome++) {
+			const part = left.filter((suspect) => table.cells[check * table.suspects + suspect] === outcome);
+			if (part.length === 0) continue;
+			const refund = seconds.refundOutcome[check] === outcome ? (seconds.refund[check] as number) : 0;
+			cost += part.reduce((sum, suspect) => sum + (weights[suspect] as number), 0) * (takes - refund);
+			branches.push({
+				outcome: table.labels[check]?.[outcome] as Outcome,
+				suspects: namesOf(part),
+				...(refund > 0 ? { refund } : {}),
+				node: build(part, seconds.place[check] as number, choose),
+			});
+		}
+		return { check, cost: takes, branches };
+	}
+
+	const root = rootChooser();
+	const tree = build(everyone, places?.at ?? 0, root);
+	return { expectedCost: cost, tree };
+}

@@ -1,0 +1,89 @@
+/** What a check can show: a number or a text, told apart by kind and value (1 is not '1'). */
+export type Outcome = number | string;
+
+/**
+ * Seconds an outcome gives back, because the check has then already done what comes next: in 'mend and see', 'cleared'
+ * gives back the mend. The sum to be least is then the time until all is well, less the mend that is needed anyway.
+ */
+export interface Refund {
+	readonly outcome: Outcome;
+	/** 0 to the check's own cost. */
+	readonly seconds: number;
+}
+
+/** Where checks are made, and how long it takes to walk from place to place. Places are numbered from 0. */
+export interface Places {
+	/** Where the tech stands at the start. */
+	readonly at: number;
+	/** The place of each check. */
+	readonly of: readonly number[];
+	/** Seconds from place to place: `walk[from][to]`, 0 or more. */
+	readonly walk: readonly (readonly number[])[];
+}
+
+/** The bare question: one suspect is guilty; which checks, in which order, find it in the fewest expected seconds? */
+export interface TestProblem {
+	/** How likely each suspect is: 0 or more, on any scale, not all 0. */
+	readonly weights: readonly number[];
+	/** What each check takes: 0 or more, in seconds (any one unit will do). */
+	readonly costs: readonly number[];
+	/** `outcomes[check][suspect]`: what the check shows when that suspect is the guilty one. */
+	readonly outcomes: readonly (readonly Outcome[])[];
+	/** Which mend clears each suspect; those left with one mend between them need no more checks. Default: each its own. */
+	readonly mends?: readonly (number | string)[];
+	/** For each check, what one of its outcomes gives back; null for none. */
+	readonly refunds?: readonly (Refund | null)[];
+	readonly places?: Places;
+}
+
+/**
+ * How the next check is chosen.
+ * - `exact`: the least expected cost there is; at most 30 suspects that checks can part.
+ * - `rollout` (default): exact from 24 such suspects down; above, the best checks by `gain` are each played to the end.
+ * - `gain`: most information per second.
+ * - `order`: the first check of a fixed order that parts those left.
+ */
+export type Policy = 'exact' | 'rollout' | 'gain' | 'order';
+
+/** What only some policies look at. */
+export interface SequenceOptions {
+	/** `order`: every check once, first to last. Default: cheapest first. */
+	readonly order?: readonly number[];
+	/** `rollout`: with this many suspects left or fewer, solve exactly; 0 to 30. Default 24. */
+	readonly exactAt?: number;
+	/** `rollout`: checks the exact solver tries before it gives way to play. Default 2,000,000. */
+	readonly tries?: number;
+	/** `rollout`: cells of the outcome table looked at for one choice before settling for the best so far. Default 4,000,000. */
+	readonly cells?: number;
+}
+
+/** A check to make. */
+export interface CheckNode {
+	readonly check: number;
+	/** Seconds, walking included. */
+	readonly cost: number;
+	readonly branches: readonly TestBranch[];
+}
+
+/** What one outcome of a check leads to. */
+export interface TestBranch {
+	readonly outcome: Outcome;
+	/** The suspects that show this outcome here, in ascending order. */
+	readonly suspects: readonly number[];
+	/** Seconds given back on this outcome; absent where nothing is. */
+	readonly refund?: number;
+	readonly node: TestNode;
+}
+
+/** The end of a walk: one suspect, several with one mend, or several that no check can part. In ascending order. */
+export interface LeafNode {
+	readonly suspects: readonly number[];
+}
+
+export type TestNode = CheckNode | LeafNode;
+
+export interface TestTree {
+	/** Seconds from the root to a leaf, each suspect counting by its share of the weight. */
+	readonly expectedCost: number;
+	readonly tree: TestNode;
+}
