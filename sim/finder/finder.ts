@@ -1,15 +1,7 @@
 import { InputError } from '../../shared/error/index.ts';
 import type { RigSheet } from '../../shared/sheet/index.ts';
 import { MENDS } from '../fault/index.ts';
-import {
-	makeOutcomeTable,
-	makeSeconds,
-	type Plan,
-	Planner,
-	type Search,
-	secondsFrom,
-	suspectsByMend,
-} from '../sequence/index.ts';
+import { bestCheck, makeOutcomeTable, makeSeconds, type Plan, type Search, secondsFrom } from '../sequence/index.ts';
 import type { Check } from './checks/index.ts';
 import { COMPLAINTS, type Complaint } from './complaints.ts';
 import { weighBy } from './learn.ts';
@@ -24,11 +16,6 @@ const SURE = 0.95;
 
 /** The weight of what the model does not know, against all it knows (common practice, no source). */
 const UNKNOWN = 0.03;
-
-/** Suspects lighter than this share of the heaviest are left out of planning, though never out of the account. */
-const FAINT = 0.004;
-
-const LIMITS = Object.freeze({ exactAt: 12, tries: 200_000, width: 12, leafAt: 8, cells: 1_500_000 });
 
 /**
  * Opens a finder: from a complaint to the cause in the fewest expected seconds. Every outcome it reckons with is read off a rig
@@ -94,6 +81,7 @@ class Walk {
 	private weights: Float64Array;
 	private readonly prior: Float64Array;
 	private readonly search: Omit<Search, 'weights'>;
+	private readonly errors: Float64Array;
 	private readonly byId: ReadonlyMap<string, number>;
 	private asked: ReadonlySet<number> = new Set();
 	private here: number;
@@ -113,6 +101,7 @@ class Walk {
 		);
 		this.weights = this.prior;
 		this.search = this.searchOf();
+		this.errors = Float64Array.from(bench.checks, ({ error }) => error);
 	}
 
 	private start(): number {
@@ -242,13 +231,10 @@ class Walk {
 	}
 
 	private planAfresh(): Plan | null {
-		const heaviest = Math.max(...this.weights);
-		const alive = [...this.weights.keys()].filter((at) => (this.weights[at] ?? 0) >= FAINT * heaviest);
-		const open = [...this.bench.checks.keys()].filter(
-			(at) => !this.asked.has(at) && this.isAllowed(this.bench.checks[at] as Check),
+		const excluded = [...this.bench.checks.keys()].filter(
+			(at) => this.asked.has(at) || !this.isAllowed(this.bench.checks[at] as Check),
 		);
-		const search: Search = { ...this.search, weights: this.weights };
-		return new Planner(search).plan(suspectsByMend(search, alive), Int32Array.from(open), this.here, LIMITS);
+		return bestCheck({ ...this.search, weights: this.weights }, { errors: this.errors, excluded, here: this.here });
 	}
 
 	suspects(): Suspect[] {

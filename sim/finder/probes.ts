@@ -35,18 +35,21 @@ function atRest(slot: Slot): number {
 
 /** Raises a fixture's strips at the desk: intensity and the wanted colours full, functions at rest; or all of it out. */
 function raise(rig: Rig, fixture: string, wanted: (emitter: string) => boolean, full: 0 | 255): RigEvent[] {
-	return stripsOf(rig, fixture).flatMap(({ slot, at, fine, universe }): RigEvent[] => {
+	const raised = stripsOf(rig, fixture).flatMap(({ slot, at, fine, universe }) => {
 		const { drives } = slot;
-		const level =
-			drives.kind === 'bands'
-				? atRest(slot)
-				: drives.kind === 'emitter' && !wanted(drives.emitter)
-					? 0
-					: drives.kind === 'speed'
-						? 0
-						: full;
-		const set = (slotNumber: number): RigEvent => ({ type: 'desk.level', universe, slot: slotNumber, level });
-		return fine === null || fine > 512 ? [set(at)] : [set(at), set(fine)];
+		const isOut = drives.kind === 'speed' || (drives.kind === 'emitter' && !wanted(drives.emitter));
+		const level = drives.kind === 'bands' ? atRest(slot) : isOut ? 0 : full;
+		return (fine === null || fine > 512 ? [at] : [at, fine]).map((number) => ({ universe, slot: number, level }));
+	});
+	return raised.length === 0 ? [] : [{ type: 'desk.recall', levels: [...standing(rig), ...raised] }];
+}
+
+/** All that stands up at the desk. */
+function standing(rig: Rig): { universe: number; slot: number; level: number }[] {
+	return [...(rig.gear.desk?.levels ?? [])].flatMap(([universe, frame]) => {
+		const up: { universe: number; slot: number; level: number }[] = [];
+		for (let i = 0; i < frame.length; i++) if (frame[i]) up.push({ universe, slot: i + 1, level: frame[i] as number });
+		return up;
 	});
 }
 

@@ -3,7 +3,7 @@ import type { PlacedFault } from '../event/index.ts';
 import { faultOf, MENDS, type MendId, placedFaults } from '../fault/index.ts';
 import { type Check, checksOf } from './checks/index.ts';
 import { COMPLAINTS, type Complaint } from './complaints.ts';
-import { faultyWitness, meantWitness, signatureOf, type Witness } from './witness.ts';
+import { faultyWitness, meantWitness, type Witness } from './witness.ts';
 
 /** One thing that may be wrong, as the rig testifies it can show this complaint. */
 export interface Candidate {
@@ -65,7 +65,7 @@ export function candidatesFor(
 	const decides = [complaint.fixture, ...(showing.others?.(meant, complaint.fixture) ?? [])];
 	const shows = remembering(
 		(w) => `${showing.holds(w, meant, complaint.fixture)}`,
-		(w) => decides.map((id) => signatureOf(w.rig, id)).join('§'),
+		(w) => decides.map((id) => w.signature(id)).join(),
 	);
 	return placedFaults(sheet).flatMap(({ placed, weight }) => {
 		const w = faultyWitness(meant, [placed]);
@@ -110,11 +110,16 @@ export function tableFor(
 	for (const { faults } of candidates)
 		for (const fault of faults) mends.set(mendText(sheet, fault), mendFor(sheet, fault));
 	const all = checksOf(sheet, meant, complaint, [...mends.values()]);
+	const reads = all.map((check) => remembering(check.read, check.key));
+	const columns = candidates.map(({ witness }) => {
+		const column = reads.map((read) => read(witness));
+		witness.forget();
+		return column;
+	});
 	const kept: Check[] = [];
 	const outcomes: string[][] = [];
-	for (const check of all) {
-		const read = remembering(check.read, check.key);
-		const row = candidates.map(({ witness }) => read(witness));
+	for (const [at, check] of all.entries()) {
+		const row = columns.map((column) => column[at] ?? '');
 		// a check that shows one thing whatever is wrong tells nothing; a mend is kept, for the end of the walk
 		if (row.every((outcome) => outcome === row[0]) && !check.kind.startsWith('mend-')) continue;
 		kept.push(check);

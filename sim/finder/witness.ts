@@ -16,6 +16,10 @@ export interface Witness {
 	/** The rig after some events and a settling wait. `key` names them: the same key must always mean the same events. */
 	after(key: string, events: (rig: Rig) => readonly RigEvent[], ms?: number): Rig;
 	rest(fixture: string): Sight;
+	/** What a fixture's checks depend on, as a number: see `signatureOf`. */
+	signature(fixture: string): number;
+	/** Lets go of what was kept, once nobody will ask again. */
+	forget(): void;
 }
 
 /** The rig as its sheet has it, settled. */
@@ -36,6 +40,7 @@ export function faultyWitness(meant: Witness, faults: readonly PlacedFault[]): W
 export function witness(rig: Rig): Witness {
 	const kept = new Map<string, Rig>();
 	const sights = new Map<string, Sight>();
+	const signatures = new Map<string, number>();
 	return {
 		rig,
 		after(key, events, ms = SETTLE_MS) {
@@ -56,7 +61,31 @@ export function witness(rig: Rig): Witness {
 			}
 			return sight;
 		},
+		signature(fixture) {
+			let number = signatures.get(fixture);
+			if (number === undefined) {
+				number = numberFor(signatureOf(rig, fixture));
+				signatures.set(fixture, number);
+			}
+			return number;
+		},
+		forget() {
+			kept.clear();
+			sights.clear();
+		},
 	};
+}
+
+const texts = new Map<string, number>();
+
+/** A number for a text: the same text, the same number. */
+function numberFor(text: string): number {
+	let number = texts.get(text);
+	if (number === undefined) {
+		number = texts.size;
+		texts.set(text, number);
+	}
+	return number;
 }
 
 const names = new WeakMap<object, number>();
@@ -120,12 +149,11 @@ export function selfText(unit: Unit | undefined): string {
  * A text on which everything depends that a fixture can be seen to do: itself, what reaches it, who sends that, the desk, the
  * remote and the hall. Two rigs with the same text for a fixture answer every check on it alike, so one need be asked.
  */
-export function signatureOf(rig: Rig, fixture: string): string {
+function signatureOf(rig: Rig, fixture: string): string {
 	const { gear } = rig;
 	const reception = gear.receptions.get(fixture);
 	const leader = reception?.talker?.kind === 'leader' ? unitText(gear.units.get(reception.talker.fixture)) : '';
-	const from = reception
-		? `${reception.quality}${reception.rate}${JSON.stringify(reception.talker)}${JSON.stringify(reception.causes)}`
-		: '';
+	// what weakened the signal cannot be seen, only how it fares
+	const from = reception ? `${reception.quality}${reception.rate}${JSON.stringify(reception.talker)}` : '';
 	return `${unitText(gear.units.get(fixture))}|${from}|${leader}|${nameOf(gear.desk)}|${gear.remote?.code ?? ''}${gear.remote?.battery ?? ''}|${gear.hallPower}`;
 }

@@ -18,6 +18,31 @@ const DARK = 1e-4;
  */
 export function cellLight(profile: Profile, outputs: ArrayLike<number>, covered = false): CellLight {
 	const levels = profile.emitters.map((_, e) => (covered ? 0 : (outputs[e] ?? 0)));
+	const seen = seenBy(profile);
+	const key = levels.join();
+	let light = seen.get(key);
+	if (!light) {
+		light = workOut(profile, levels);
+		if (seen.size >= MOST_SEEN) seen.clear();
+		seen.set(key, light);
+	}
+	return light;
+}
+
+/** Lights worked out before, by profile: a rig shows few different ones, and colour takes a while. */
+const known = new WeakMap<Profile, Map<string, CellLight>>();
+const MOST_SEEN = 2000;
+
+function seenBy(profile: Profile): Map<string, CellLight> {
+	let seen = known.get(profile);
+	if (!seen) {
+		seen = new Map();
+		known.set(profile, seen);
+	}
+	return seen;
+}
+
+function workOut(profile: Profile, levels: readonly number[]): CellLight {
 	let strongest = 0;
 	let ultraviolet = 0;
 	for (const [e, emitter] of profile.emitters.entries()) {

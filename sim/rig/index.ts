@@ -9,6 +9,7 @@
  */
 
 export { type Desk, type DeskOutput, type Gear, type Patch, UNHARMED, type Unit } from './gear.ts';
+export { dataLampAfter } from './lamp.ts';
 export { readsFrom } from './plan.ts';
 export { REASON_IDS, type Reason, type ReasonId } from './reason.ts';
 export { openRig, openUnharmed, replay } from './rig.ts';

@@ -64,7 +64,12 @@ export function damageOf(gear: Gear, unit: Unit): number {
 }
 
 function dataLamp(gear: Gear, unit: Unit): Sight['lamps']['data'] {
-	if (unit.state.context.data) return damageOf(gear, unit) >= SEEN_DAMAGE ? 'flickering' : 'steady';
+	return lampFor(unit, unit.state.context.data, damageOf(gear, unit));
+}
+
+/** What a running fixture's data lamp does, by whether it has data and the share of it that is damaged. */
+export function lampFor(unit: Unit, data: boolean, damage: number): Sight['lamps']['data'] {
+	if (data) return damage >= SEEN_DAMAGE ? 'flickering' : 'steady';
 	return isByLine(driveOf(unit.state)) ? 'blinking' : 'out';
 }
 

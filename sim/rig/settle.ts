@@ -13,7 +13,9 @@ export function isLeading(state: FixtureState): boolean {
 
 /** Leaders as they stand, so that what they last sent is known after they have stopped. */
 export function leadersOf(gear: Gear): ReadonlyMap<string, Unit> {
-	return new Map([...gear.units].filter(([, unit]) => isLeading(unit.state)));
+	const leaders = new Map<string, Unit>();
+	for (const [id, unit] of gear.units) if (isLeading(unit.state)) leaders.set(id, unit);
+	return leaders;
 }
 
 /**
@@ -40,7 +42,7 @@ export function settle(gear: Gear, before: ReadonlyMap<string, Unit>): void {
 }
 
 /** What the line can carry now, as `sim/line` takes it. */
-function wiringOf(gear: Gear): Wiring {
+export function wiringOf(gear: Gear): Wiring {
 	const talkers: Talker[] = [];
 	if (gear.desk && gear.hallPower) {
 		for (const output of gear.desk.outputs)
@@ -90,7 +92,7 @@ function wiringKeyOf(gear: Gear): string {
 }
 
 /** Whether what a receiver gets is data it can use: frames of levels, at least some of them whole. */
-function hasData(gear: Gear, reception: Reception | undefined): boolean {
+export function hasData(gear: Gear, reception: Reception | undefined): boolean {
 	if (!reception || reception.quality === 'nothing') return false;
 	const { talker } = reception;
 	if (talker?.kind !== 'desk') return true;

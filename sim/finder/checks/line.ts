@@ -1,5 +1,5 @@
 import type { RigEvent } from '../../event/index.ts';
-import type { Rig } from '../../rig/index.ts';
+import { dataLampAfter, type Rig } from '../../rig/index.ts';
 import type { Witness } from '../witness.ts';
 import type { CheckKind } from './types.ts';
 
@@ -42,27 +42,18 @@ export const CABLE_LOOKS: readonly CableKind[] = [
 	},
 ];
 
-/** A known-good cable in place of one: what reaches the fixtures past it. */
-export function withGoodCable(w: Witness, meant: Witness, id: string): Rig {
-	const good = cableOf(meant.rig, id);
-	if (!good) return w.rig;
-	const { id: _, ...change } = good;
-	return w.after(`good ${id}`, (): RigEvent[] => [{ type: 'cable.become', cable: id, change }]);
-}
-
-/** The line ended at a fixture: nothing plugged into its out socket, and a terminator there. What the tech does to split a line in half. */
-export function endedAt(w: Witness, fixture: string): Rig {
-	return w.after(`ended ${fixture}`, (rig): RigEvent[] => {
-		const port = `${fixture}:out`;
-		const lifted = rig.gear.cables.filter(({ from, to }) => from === port || to === port);
-		const fit: RigEvent[] = rig.gear.terminators.includes(port) ? [] : [{ type: 'terminator.fit', port }];
-		return [
-			...lifted.map(
-				({ id, from }): RigEvent => ({ type: 'cable.unplug', cable: id, end: from === port ? 'from' : 'to' }),
-			),
-			...fit,
-		];
-	});
+/** The data lamp of a fixture with the line ended there: nothing in its out socket but a terminator. What a tech does to split a line in half. */
+export function lampWhenEnded({ rig }: Witness, fixture: string): string {
+	const port = `${fixture}:out`;
+	const { cables, terminators } = rig.gear;
+	const lifted = cables.flatMap(({ id, from, to }): RigEvent[] =>
+		from === port || to === port ? [{ type: 'cable.unplug', cable: id, end: from === port ? 'from' : 'to' }] : [],
+	);
+	return dataLampAfter(
+		rig,
+		fixture,
+		terminators.includes(port) ? lifted : [...lifted, { type: 'terminator.fit', port }],
+	);
 }
 
 /** The desk's cable, or the leader's, carried straight to a fixture: one known-good cable and nothing between. */

@@ -5,10 +5,10 @@ import { COMPLAINTS, type Complaint } from '../complaints.ts';
 import { answersStrips, followsLeader } from '../probes.ts';
 import { cableSpot, leaderOf, routeOf } from '../route.ts';
 import { isLit } from '../seen.ts';
-import { nameOf, selfText, signatureOf, type Witness, witness } from '../witness.ts';
+import { nameOf, selfText, type Witness, witness } from '../witness.ts';
 import { DESK_LOOKS } from './desk.ts';
 import { FIXTURE_LOOKS, FIXTURE_TRIES, type FixtureKind } from './fixture.ts';
-import { CABLE_LOOKS, endedAt, straightTo } from './line.ts';
+import { CABLE_LOOKS, lampWhenEnded, straightTo } from './line.ts';
 import type { Check, CheckKind, CheckSort } from './types.ts';
 
 /** A wrong answer to a look at something plain (common practice, no source). */
@@ -129,7 +129,7 @@ function onFixture(sheet: RigSheet, meant: Witness, kind: FixtureKind, fixture: 
 		check(
 			bare,
 			(w) => kind.read(w, fixture, meant),
-			(w) => signatureOf(w.rig, fixture),
+			(w) => `${w.signature(fixture)}`,
 		),
 	];
 }
@@ -153,12 +153,12 @@ function neighbourChecks(meant: Witness, { fixture }: Complaint, near: readonly 
 			check(
 				{ ...kind, place: fixture, other },
 				(w) => (answersStrips(w, other, fixture) ? 'answers' : 'still'),
-				(w) => signatureOf(w.rig, fixture),
+				(w) => `${w.signature(fixture)}`,
 			),
 			check(
 				{ ...kind, place: other, other: fixture },
 				(w) => (answersStrips(w, fixture, other) ? 'answers' : 'still'),
-				(w) => signatureOf(w.rig, other),
+				(w) => `${w.signature(other)}`,
 			),
 		]);
 }
@@ -176,7 +176,7 @@ function leaderCheck({ fixture }: Complaint, leader: string): Check {
 			error: 0.03,
 		},
 		(w) => followsLeader(w, leader, fixture),
-		(w) => `${signatureOf(w.rig, fixture)}|${signatureOf(w.rig, leader)}`,
+		(w) => `${w.signature(fixture)}|${w.signature(leader)}`,
 	);
 }
 
@@ -185,7 +185,7 @@ function lineChecks(meant: Witness, { fixture }: Complaint, route: readonly stri
 	const talker = meant.rig.gear.receptions.get(fixture)?.talker;
 	// a leader hears itself
 	if (!talker || (talker.kind === 'leader' && talker.fixture === fixture)) return [];
-	const wired = (w: Witness, id: string): string => `${w.rig.gear.wiringKey}|${signatureOf(w.rig, id)}`;
+	const wired = (w: Witness, id: string): string => `${w.rig.gear.wiringKey}|${w.signature(id)}`;
 	const ended = route
 		.filter((id) => id !== leaderOf(meant.rig))
 		.map((id) =>
@@ -200,7 +200,7 @@ function lineChecks(meant: Witness, { fixture }: Complaint, route: readonly stri
 					disturbs: true,
 					error: 0.03,
 				},
-				(w) => endedAt(w, id).look(id).lamps.data,
+				(w) => lampWhenEnded(w, id),
 				(w) => wired(w, id),
 			),
 		);
