@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import { InputError } from '../../shared/error/index.ts';
-import { idText, KEYS, someSettingsSchema, whole } from '../../shared/profile/index.ts';
+import { idText, KEYS, readShape, someSettingsSchema, whole } from '../../shared/profile/index.ts';
 import { cableSchema, portText } from '../../shared/sheet/index.ts';
 import type { RigEvent } from './types.ts';
 
@@ -95,17 +95,19 @@ const eventSchema = v.variant('type', [
 	v.strictObject({ type: kind('condition.become'), fixture, change: conditionSchema }),
 ]);
 
-/** One event from outside. @throws InputError `event.shape` with the place. */
+/** One event from outside. @param place where it stood, for the error's path. @throws InputError `event.shape` with the place. */
 export function readEvent(input: unknown, place = ''): RigEvent {
-	const read = v.safeParse(eventSchema, input);
-	if (read.success) return read.output as RigEvent;
-	const issue = read.issues[0];
-	const path = [place, v.getDotPath(issue) ?? ''].filter(Boolean).join('.');
-	throw new InputError(
-		'event.shape',
-		path,
-		`Something in the log is no event of a rig: ${issue.message}. The rig can be opened without its log.`,
-	);
+	try {
+		return readShape(eventSchema, input, {
+			code: 'event.shape',
+			what: 'An event of the log',
+			mend: 'The rig can be opened without its log.',
+		}) as RigEvent;
+	} catch (error) {
+		if (!(error instanceof InputError)) throw error;
+		const dot = place && error.path && !error.path.startsWith('[') ? '.' : '';
+		throw new InputError(error.code, `${place}${dot}${error.path}`, error.message);
+	}
 }
 
 /** A log from outside. @throws InputError `log.shape` or `log.length`, or as {@link readEvent}. */
