@@ -5,7 +5,6 @@ import {
 	type SheetCable,
 	type SheetDesk,
 	type SheetFixture,
-	splitPort,
 } from '../../shared/sheet/index.ts';
 import { inputFrom } from '../fixture/index.ts';
 
@@ -75,9 +74,4 @@ export function levelsOn(
 	return sheet.desk.levels.filter(
 		({ universe, slot }) => universe === patch.universe && slot >= patch.address && slot < patch.address + footprint,
 	);
-}
-
-/** The fixture or desk at each end of a cable, in the sheet's order. */
-export function endsOf(cable: SheetCable): string[] {
-	return [cable.from, cable.to].flatMap((port) => (port === null ? [] : splitPort(port).device));
 }

@@ -1,6 +1,6 @@
 import type { RigSheet } from '../../shared/sheet/index.ts';
 import type { PlacedFault } from '../event/index.ts';
-import { faultOf, MENDS, type MendId, placedFaults } from '../fault/index.ts';
+import { faultOf, type MendId, placedFaults } from '../fault/index.ts';
 import { type Check, checksOf } from './checks/index.ts';
 import { COMPLAINTS, type Complaint } from './complaints.ts';
 import { faultyWitness, meantWitness, type Witness } from './witness.ts';
@@ -127,5 +127,3 @@ export function tableFor(
 	}
 	return { sheet, complaint, meant, candidates, checks: kept, outcomes };
 }
-
-export const mendSeconds = (id: MendId): number => MENDS[id].seconds;

@@ -4,7 +4,7 @@ import type { Gear, Unit } from './gear.ts';
 import { tell } from './step.ts';
 
 /** Whether mains reaches a fixture's inlet: down its plug, through others' link sockets, to a live wall. A link passes power whatever its own switch says. */
-export function isLive(gear: Gear, unit: Unit): boolean {
+function isLive(gear: Gear, unit: Unit): boolean {
 	let at = unit.plug;
 	for (let hops = 0; hops <= gear.units.size; hops++) {
 		if (at === 'wall') return gear.hallPower;

@@ -7,7 +7,7 @@ import { frameOfDesk, frameOfLeader } from './source.ts';
 import { replace, tell } from './step.ts';
 
 /** Whether a fixture is sending its own light down the line. */
-export function isLeading(state: FixtureState): boolean {
+function isLeading(state: FixtureState): boolean {
 	return driveOf(state).startsWith('leading');
 }
 
