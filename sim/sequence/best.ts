@@ -1,8 +1,8 @@
 import { InputError, requireNumber } from '../../shared/error/index.ts';
 import { type Plan, Planner } from './plan.ts';
-import { rankChecks } from './rank.ts';
+import { type RankedCheck, rankChecks } from './rank.ts';
 import { type Search, suspectsByMend } from './search.ts';
-import { LEAST_TOLD, SoftPlayer } from './soft.ts';
+import { FAINT, LEAST_TOLD, SoftPlayer } from './soft.ts';
 import { sharesByMend } from './weights.ts';
 
 /** What the next check hangs on besides the search. */
@@ -22,10 +22,8 @@ export const USUAL_CELLS = 1_000_000;
 
 /** How many of the best checks are played to the end. */
 const WIDTH = 8;
-/** Branches less likely than this are guessed from their entropy. */
-const BRANCH = 0.05;
-/** Suspects below this share of the heaviest are left out of play: two wrong answers away, at an error rate of .05. */
-const FAINT = 0.003;
+/** Branches less likely than this are guessed from their entropy: the finest grain that the cells allow. */
+const BRANCHES = [0.02, 0.08, 0.32];
 
 function requireAsking(search: Search, errors: ArrayLike<number>): void {
 	const { table, weights, mends, seconds } = search;
@@ -96,17 +94,28 @@ export function bestCheck(search: Search, options: AskOptions): Plan | null {
 	const first = ranked[0];
 	if (first === undefined) return null;
 	const useful = Int32Array.from(ranked, (item) => item.check).sort();
-	const player = new SoftPlayer(search, errors, { cells, branch: BRANCH, faint: FAINT });
+	const player = new SoftPlayer(search, errors);
+	player.limit = cells;
+	const play = (item: RankedCheck, most: number) => player.cost(item.check, suspects, useful, here, item.rate, most);
 	let check = first.check;
-	let least = Number.POSITIVE_INFINITY;
-	for (const item of ranked.slice(0, WIDTH)) {
-		const cost = player.cost(item.check, suspects, useful, here, item.rate, least);
-		if (Number.isNaN(cost)) break;
-		if (cost >= least * (1 - 1e-9)) continue;
-		least = cost;
-		check = item.check;
+	let least = Number.NaN;
+	for (const branch of BRANCHES) {
+		player.branch = branch;
+		player.limit = player.looked + (cells - player.looked) / 4;
+		least = play(first, Number.POSITIVE_INFINITY);
+		if (!Number.isNaN(least)) break;
 	}
-	const done = least < Number.POSITIVE_INFINITY;
+	player.limit = cells;
+	if (!Number.isNaN(least)) {
+		for (const item of ranked.slice(1, WIDTH)) {
+			const cost = play(item, least);
+			if (Number.isNaN(cost)) break;
+			if (cost >= least * (1 - 1e-9)) continue;
+			least = cost;
+			check = item.check;
+		}
+	}
+	const done = !Number.isNaN(least);
 	const looked = checks.length * search.weights.length + player.looked;
 	return { check, expected: done ? least : null, by: done ? 'played' : 'ranked', ranked, looked };
 }

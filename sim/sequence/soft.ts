@@ -3,18 +3,14 @@ import { comesFirst, rateOf } from './rank.ts';
 import type { Search } from './search.ts';
 import { secondsFrom } from './seconds.ts';
 
-/** Limits of soft play. */
-export interface SoftLimits {
-	/** Cells of the outcome table that may be looked at. */
-	readonly cells: number;
-	/** A branch less likely than this is not played but guessed. */
-	readonly branch: number;
-	/** A suspect with less than this share of the heaviest one's weight is left out of the choice of checks. */
-	readonly faint: number;
-}
+/** Suspects below this share of the heaviest are left out of play: two wrong answers away, at an error rate of .05. */
+export const FAINT = 0.003;
 
 /** A check that tells less than this, in bits, is not worth asking. */
 export const LEAST_TOLD = 1e-6;
+
+/** The checks still to come tell less a second than the one just made: measured so that `expected` comes true on average. */
+const SLOWER = 1.5;
 
 /** Entropy, in bits, that is left when one mend holds the share `settled` and one other the rest. */
 function entropyAt(settled: number): number {
@@ -27,21 +23,23 @@ function entropyAt(settled: number): number {
  * information a second. A branch that is hardly likely is guessed from its entropy. It keeps its working space.
  */
 export class SoftPlayer {
-	/** Cells looked at so far. */
+	/** Cells of the outcome table looked at so far. */
 	looked = 0;
+	/** Cells that may be looked at before a line of play is given up. */
+	limit = Number.POSITIVE_INFINITY;
+	/** A branch less likely than this is not played but guessed. */
+	branch = 0.02;
 
 	private readonly search: Search;
 	private readonly errors: ArrayLike<number>;
-	private readonly limits: SoftLimits;
 	private readonly scorer: Scorer;
 	private readonly weights: Float64Array[] = [];
 	private readonly suspects: Int32Array[] = [];
 	private readonly checks: Int32Array[] = [];
 
-	constructor(search: Search, errors: ArrayLike<number>, limits: SoftLimits) {
+	constructor(search: Search, errors: ArrayLike<number>) {
 		this.search = search;
 		this.errors = errors;
-		this.limits = limits;
 		this.scorer = new Scorer(search);
 	}
 
@@ -131,12 +129,12 @@ export class SoftPlayer {
 		const { settled } = this.search;
 		const { heaviest, entropy } = this.standing(depth, size);
 		if (heaviest >= settled) return 0;
-		if (chance < this.limits.branch) {
-			return rate > 0 ? (chance * Math.max(0, entropy - entropyAt(settled))) / rate : 0;
+		if (chance < this.branch) {
+			return rate > 0 ? (chance * SLOWER * Math.max(0, entropy - entropyAt(settled))) / rate : 0;
 		}
 		const kept = this.dropFaint(depth, size);
 		this.looked += kept * checksSize;
-		if (this.looked > this.limits.cells) return Number.NaN;
+		if (this.looked > this.limit) return Number.NaN;
 		const { scorer } = this;
 		scorer.weights = this.weights[depth] as Float64Array;
 		const suspects = this.suspects[depth] as Int32Array;
@@ -196,7 +194,7 @@ export class SoftPlayer {
 		for (let i = 0; i < size; i++) {
 			const suspect = before[i] as number;
 			const weight = weights[suspect] as number;
-			if (weight < top * this.limits.faint) continue;
+			if (weight < top * FAINT) continue;
 			suspects[kept++] = suspect;
 			sum += weight;
 		}
