@@ -5,6 +5,7 @@
  */
 export { bundledRig, RIG_IDS, type RigId } from './bundled/index.ts';
 export { portsOf, profileFor, readSheet, splitPort } from './check.ts';
+export { QUICK_LINKS, QUICK_MOST, type QuickLink, type QuickRig, quickSheet } from './quick.ts';
 export {
 	cableSchema,
 	type Port,
