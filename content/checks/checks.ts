@@ -1,0 +1,424 @@
+import type { Says } from '../rig/index.ts';
+import type { Spot } from './spots.ts';
+
+/** Words for one kind of check. */
+export interface CheckWords {
+	/** A few words, with what it is about. No full stop. */
+	readonly title: Says;
+	/** One sentence or more, each to be done: where to look, what to do, how to put it back. */
+	readonly does: Says;
+	/** What would be seen, for a large button, by outcome. No full stop. */
+	readonly outcomes: Readonly<Record<string, Says>>;
+	/** Where to look or to put a hand. */
+	readonly spot: Spot;
+}
+
+const DATA = { steady: 'Steady', flickering: 'Flickering', blinking: 'Blinking slowly', out: 'Out' } as const;
+const NO_DISPLAY = 'The display stays dark';
+const watch = 'Look at the wall it lights, never into the lens';
+const strips = 'take its strips to full, then to 0, with functions at rest';
+
+/** Reading one setting off a panel. */
+const panel: CheckWords = {
+	title: '{setting}: {place as name}',
+	does: [
+		{
+			when: { panel: 'code' },
+			says: '[If it says it is locked, hold Set for {unlock as time}. ]On its display go to {menu}. Press Set to see the value, then Back to leave it as it was.',
+		},
+		{
+			says: '[If it says it is locked, hold Set for {unlock as time}. ]On its display go to {menu} and read the line below. Change nothing.',
+		},
+	],
+	outcomes: {
+		'as-meant': 'It reads {shown}[ ({gloss})]',
+		other: 'It reads something else',
+		'no-display': NO_DISPLAY,
+	},
+	spot: 'display',
+};
+
+/** Every kind of check but those that try a mend. */
+export const checks: Readonly<Record<string, CheckWords>> = {
+	// ---- the light, from the floor
+	lit: {
+		title: 'Is {place as name} lit?',
+		does: `${watch}.`,
+		outcomes: { lit: 'There is light', dark: 'No light that I can see' },
+		spot: 'wall',
+	},
+	ultraviolet: {
+		title: 'Ultraviolet from {place as name}',
+		does: 'Keep out of the beam. Look whether white cloth or paper glows where it points.',
+		outcomes: { on: 'White things glow', off: 'Nothing glows' },
+		spot: 'wall',
+	},
+	colour: {
+		title: 'Colour of {place as name}',
+		does: `${watch}. Mind the colour alone, not how bright it is.`,
+		outcomes: {
+			dark: 'No light',
+			'as-meant': [{ when: { colour: null }, says: 'As it should be' }, { says: '{colour}, as it should be' }],
+			other: 'Another colour',
+		},
+		spot: 'wall',
+	},
+	brightness: {
+		title: 'How bright is {place as name}?',
+		does: `${watch}. Compare it with a like fixture, or with what the look asks for.`,
+		outcomes: {
+			dark: 'No light',
+			dimmer: 'Clearly dimmer than it should be',
+			'as-meant': 'As bright as it should be',
+			brighter: 'Brighter than it should be',
+		},
+		spot: 'wall',
+	},
+	flashing: {
+		title: 'Does {place as name} flash?',
+		does: 'Look at the wall it lights for a few seconds, and away again if it flashes.',
+		outcomes: { flashing: 'It flashes', steady: 'No flashes' },
+		spot: 'wall',
+	},
+	moving: {
+		title: 'Does {place as name} change by itself?',
+		does: 'Let nobody touch desk, panel or remote. Watch the wall it lights for a while.',
+		outcomes: { moving: 'It goes through colours or levels', still: 'It stays as it is' },
+		spot: 'wall',
+	},
+	jumping: {
+		title: 'Does {place as name} jump about?',
+		does: 'Watch the wall it lights for light that twitches at random, in no beat.',
+		outcomes: { jumping: 'It jumps at random', calm: 'It is calm' },
+		spot: 'wall',
+	},
+
+	// ---- the back of a fixture
+	'power-lamp': {
+		title: 'Power lamp: {place as name}',
+		does: 'Look at the power lamp on its back.',
+		outcomes: { lit: 'Lit', out: 'Out' },
+		spot: 'power-lamp',
+	},
+	'data-lamp': {
+		title: 'Data lamp: {place as name}',
+		does: 'Look at the data lamp on its back for some seconds.',
+		outcomes: DATA,
+		spot: 'data-lamp',
+	},
+	'battery-lamp': {
+		title: 'Battery lamp: {place as name}',
+		does: 'Count the bars of its battery lamp.',
+		outcomes: { empty: 'No bar', low: 'One bar', good: 'Two bars or more', charging: 'It says that it charges' },
+		spot: 'battery-lamp',
+	},
+	'sensor-lamp': {
+		title: 'Sensor lamp: {place as name}',
+		does: 'Look at the lamp beside its remote sensor.',
+		outcomes: { lit: 'Lit', out: 'Out' },
+		spot: 'sensor-lamp',
+	},
+	display: {
+		title: 'Display: {place as name}',
+		does: 'Look at its display. If it is dark, press Back once to wake it.',
+		outcomes: { readable: 'It can be read', locked: 'It says that it is locked', dark: 'It stays dark' },
+		spot: 'display',
+	},
+	'power-switch': {
+		title: 'Power switch: {place as name}',
+		does: 'Look which way its own power switch stands, and leave it so.',
+		outcomes: { on: 'On', off: 'Off' },
+		spot: 'power-switch',
+	},
+	'mains-plug': {
+		title: 'Mains lead: {place as name}',
+		does: 'Follow its mains lead by eye to the other plug. Touch nothing that is damaged or wet.',
+		outcomes: { in: 'Plugged into {plug as feed}', out: 'Plugged into nothing' },
+		spot: 'mains',
+	},
+	'socket-in': {
+		title: 'Data in socket: {place as name}',
+		does: 'Look whether a plug is in its data in socket, pushed home.[ {cableIn as cable} belongs there.]',
+		outcomes: { plugged: 'A plug is in it', empty: 'It is empty' },
+		spot: 'socket-in',
+	},
+	'socket-out': {
+		title: 'Data out socket: {place as name}',
+		does: 'Look whether a plug is in its data out socket, pushed home.[ {cableOut as cable} belongs there.]',
+		outcomes: { plugged: 'A plug is in it', empty: 'It is empty' },
+		spot: 'socket-out',
+	},
+	terminator: {
+		title: 'Terminator: {place as name}',
+		does: 'Look whether a terminator is in its data out socket.',
+		outcomes: { in: 'A terminator is in it', missing: 'There is none' },
+		spot: 'socket-out',
+	},
+	lens: {
+		title: 'Lens: {place as name}',
+		does: 'Look from the side, never into it, whether something covers the lens.',
+		outcomes: { covered: 'Something covers it', clear: 'It is clear' },
+		spot: 'lens',
+	},
+	heat: {
+		title: 'Is {place as name} too hot?',
+		does: 'Hold the back of a hand near its housing without touching it. Compare it with a like fixture.',
+		outcomes: { hot: 'Far hotter than usual', warm: 'Warm, as usual' },
+		spot: 'lens',
+	},
+	switches: {
+		title: 'Ten switches: {place as name}',
+		does: 'Read the ten switches from 1 to 10. Up is on.',
+		outcomes: {
+			'as-meant': [{ when: { allDown: true }, says: 'All ten down' }, { says: '{up as numbers} up, the others down' }],
+			other: 'At least one is otherwise',
+		},
+		spot: 'switches',
+	},
+	slides: {
+		title: 'Slides: {place as name}',
+		does: 'Read where each of its small slides stands.',
+		outcomes: { 'as-meant': '{slides as list}', other: 'At least one stands elsewhere' },
+		spot: 'slides',
+	},
+	'sight-line': {
+		title: 'View to {place as name}',
+		does: 'Stand where you use the remote, and look for its sensor.',
+		outcomes: { clear: 'I can see the sensor', blocked: 'Something is in the way' },
+		spot: 'sensor-lamp',
+	},
+
+	// ---- its panel
+	'panel-address': panel,
+	'panel-mode': panel,
+	'panel-work': panel,
+	'panel-lead': panel,
+	'panel-held': panel,
+	'panel-level': panel,
+	'panel-strobe': panel,
+	'panel-programme': panel,
+	'panel-limit': panel,
+	'panel-curve': panel,
+	'panel-loss': panel,
+	'panel-sensor': panel,
+	'panel-code': panel,
+	'panel-hearing': panel,
+
+	// ---- tries on a fixture
+	'desk-strips': {
+		title: 'Strips of {place as name}',
+		does: `At the desk, ${strips}. Watch it meanwhile, then put its strips back.`,
+		outcomes: { answers: 'It answers', still: 'Nothing changes' },
+		spot: 'desk-screen',
+	},
+	'desk-colours': {
+		title: 'Colour by colour: {place as name}',
+		does: 'At the desk, with intensity up and functions at rest, raise its colour strips one at a time. Then put them back.',
+		outcomes: {
+			all: 'Each brings its own colour',
+			missing: 'One or more bring nothing',
+			other: 'A wrong colour, or it moves by itself',
+			none: 'None brings any light',
+		},
+		spot: 'desk-screen',
+	},
+	'desk-restart': {
+		title: 'Desk silent: {place as name}',
+		does: 'Switch the desk’s outputs off for three seconds and watch it. Then switch them on again.',
+		outcomes: {
+			'as-meant': [
+				{ when: { loss: 'dark' }, says: 'It is dark meanwhile' },
+				{ when: { loss: 'programme' }, says: 'It runs its own programme' },
+				{ says: 'It keeps its look' },
+			],
+			other: 'It does something else',
+		},
+		spot: 'desk-output',
+	},
+	'held-at-panel': {
+		title: 'Its own light: {place as name}',
+		does: 'At its panel, set its own held colour {own as held}, full brightness, no flashes. Look, then set all back as it was.',
+		outcomes: { lights: 'It lights', dark: 'It stays dark', 'no-display': NO_DISPLAY },
+		spot: 'keys',
+	},
+	'power-cycle': {
+		title: 'Off and on again: {place as name}',
+		does: 'Switch it off at its own power switch. Wait three seconds, switch it on, and look.',
+		outcomes: { same: 'As before', other: 'It looks different now', dark: 'It stays dark' },
+		spot: 'power-switch',
+	},
+	'remote-close': {
+		title: 'Remote held close: {place as name}',
+		does: 'Go as near its sensor as you safely can, with nothing between. Press a colour it does not show, then set it back.',
+		outcomes: { answers: 'It answers', still: 'Nothing changes' },
+		spot: 'remote',
+	},
+	clap: {
+		title: 'A clap: {place as name}',
+		does: 'Clap loudly beside it, and look at the wall it lights.',
+		outcomes: { answers: 'It answers', still: 'Nothing changes' },
+		spot: 'wall',
+	},
+	charger: {
+		title: 'On its charger: {place as name}',
+		does: 'Plug in its approved charger, switch the fixture off and look at its battery lamp. Then put it back as it was.',
+		outcomes: { charges: 'It says that it charges', not: 'It does not' },
+		spot: 'battery-lamp',
+	},
+	'neighbour-strips': {
+		title: 'Does {place as name} answer strips of {other as name}?',
+		does: 'Watch {place as name}. At the desk, take the strips of {other as name} to full, then to 0, with functions at rest. Put them back.',
+		outcomes: { answers: 'It answers them', still: 'It takes no notice' },
+		spot: 'desk-screen',
+	},
+	'leader-change': {
+		title: 'Does {place as name} follow {other as name}?',
+		does: 'At the panel of {other as name}, set another held colour of one emitter, at full brightness. Watch, then set it back.',
+		outcomes: {
+			follows: 'It takes the same colour',
+			differs: 'It changes, but not to that',
+			still: 'It stays lit as it was',
+			dark: 'It stays dark',
+		},
+		spot: 'keys',
+	},
+
+	// ---- the line
+	'cable-ends': {
+		title: 'Both plugs: {place as cable}',
+		does: 'Look at both plugs of {place as cableEnds}.',
+		outcomes: {
+			'both-in': 'Both are in',
+			'near-out': 'The one[ for {from as port}] is out',
+			'far-out': 'The one[ for {to as port}] is out',
+		},
+		spot: 'cable',
+	},
+	'cable-kind': {
+		title: 'Kind of cable: {place as cable}',
+		does: 'Find {place as cableEnds}. Read what is printed along it, or lay it beside a cable you know.',
+		outcomes: { data: 'Data cable', microphone: 'Microphone cable' },
+		spot: 'cable',
+	},
+	'cable-length': {
+		title: 'Length: {place as cable}',
+		does: 'Find {place as cableEnds}. Pace it out, coils and drum too.',
+		outcomes: { 'as-meant': 'About {length as metres}', longer: 'More than twice {length as metres}' },
+		spot: 'cable',
+	},
+	'cable-place': {
+		title: 'Where {place as cable} goes',
+		does: 'Follow {place as cable} by hand, from one plug to the other.',
+		outcomes: {
+			'as-meant': 'From {from as port} to {to as port}',
+			loose: 'A plug of it is in nothing',
+			elsewhere: 'It goes somewhere else',
+		},
+		spot: 'cable',
+	},
+	'line-ended': {
+		title: 'End the line at {place as name}',
+		does: [
+			{
+				when: { cableOut: null },
+				says: 'See that there is a terminator in its data out socket and nothing else. Look at its data lamp.',
+			},
+			{
+				says: 'Unplug {cableOut as cable} from its data out socket and fit a terminator there. Look at its data lamp, then put the cable back.',
+			},
+		],
+		outcomes: DATA,
+		spot: 'socket-out',
+	},
+	'line-straight': {
+		title: 'A good cable straight to {place as name}',
+		does: 'Run a known-good data cable from {source as port} to its data in socket, and put a terminator in its data out. Look, then put all back.',
+		outcomes: {
+			dark: 'No light',
+			steady: 'Lit, data lamp steady',
+			flickering: 'Lit, data lamp flickering',
+			blinking: 'Lit, data lamp blinking slowly',
+			out: 'Lit, data lamp out',
+		},
+		spot: 'socket-in',
+	},
+
+	// ---- the desk
+	'desk-output': {
+		title: 'Is {place as output} on?',
+		does: 'Look on the desk’s screen whether {place as output} sends.',
+		outcomes: { on: 'It sends', off: 'It does not, or the desk is dark' },
+		spot: 'desk-output',
+	},
+	'desk-universe': {
+		title: 'Universe of {place as output}',
+		does: 'Look on the desk’s screen which universe {place as output} sends.',
+		outcomes: { 'as-meant': 'Universe {universe}', other: 'Another universe' },
+		spot: 'desk-output',
+	},
+	'desk-master': {
+		title: 'The desk’s master',
+		does: 'Look where the master of the desk stands.',
+		outcomes: { up: 'Up, or nearly', low: 'Well down', out: 'At 0 (0 %)' },
+		spot: 'desk-screen',
+	},
+	'desk-patch': {
+		title: 'Patch of {place as name}',
+		does: 'Look on the desk’s screen where it is patched, and in which mode.',
+		outcomes: {
+			'as-meant': 'Universe {patchUniverse}, start address {patchAddress}, mode “{patchMode as mode}”',
+			other: 'At least one of these differs',
+		},
+		spot: 'desk-screen',
+	},
+	'desk-intensity': {
+		title: 'Intensity strip of {place as name}',
+		does: 'Read its intensity on the desk’s screen.',
+		outcomes: { 'as-meant': '{intensity as list}', other: 'Another level' },
+		spot: 'desk-screen',
+	},
+	'desk-functions': {
+		title: 'Function strips of {place as name}',
+		does: 'Read its function, shutter and speed strips on the desk’s screen, as many as it has.',
+		outcomes: { 'as-meant': '{functions as list}', other: 'At least one stands elsewhere' },
+		spot: 'desk-screen',
+	},
+	'desk-colour-strips': {
+		title: 'Colour strips of {place as name}',
+		does: 'Read its colour strips on the desk’s screen.',
+		outcomes: {
+			'as-meant': [
+				{ when: { colours: null }, says: 'All at 0 (0 %)' },
+				{ says: '{colours as list}[, {otherColours} at 0]' },
+			],
+			other: 'At least one stands elsewhere',
+		},
+		spot: 'desk-screen',
+	},
+
+	// ---- hall and remote
+	'hall-power': {
+		title: 'The hall’s mains',
+		does: 'Look whether anything else that is plugged into the hall’s sockets has power.',
+		outcomes: { on: 'It has power', off: 'All of it is dark' },
+		spot: 'hall',
+	},
+	'remote-lamp': {
+		title: 'Lamp of the remote',
+		does: 'Cover the window of the remote with a hand, press a button and look at its own lamp.',
+		outcomes: { blinks: 'It blinks', dead: 'It stays dark' },
+		spot: 'remote',
+	},
+	'remote-code': {
+		title: 'Code of the remote',
+		does: 'Look which code the remote is set to.',
+		outcomes: { 'as-meant': 'Code {code}', other: 'Another code' },
+		spot: 'remote',
+	},
+};
+
+/** A mend, tried: its own words, and these. */
+export const mendTried = {
+	does: '{does} Then look whether that cleared it.',
+	outcomes: { cleared: 'That cleared it', still: 'It is as wrong as before' },
+} as const;

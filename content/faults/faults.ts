@@ -1,0 +1,427 @@
+import type { Says } from '../rig/index.ts';
+
+/** Words for one fault. Each may differ by the fault's detail, or by any other fact. */
+export interface FaultWords {
+	/** A few words, no full stop: the cause as a tech would say it. Where it sits is said beside it. */
+	readonly name: Says;
+	/** One or two sentences: what has happened, and what it does. */
+	readonly cause: Says;
+	/** What to write on the tape on that fixture or cable: at most 40 characters, no full stop. */
+	readonly tape: Says;
+}
+
+const comesFrom = 'Its light should come from {meantWork as work}.';
+const label = 'Address {meantAddress}, {footprint} {footprint?slot|slots}';
+const labels: Says = [
+	{ when: { meantWork: 'line' }, says: label },
+	{ when: { meantWork: 'follow' }, says: 'Follower, {footprint} {footprint?slot|slots}' },
+	{ when: { meantWork: 'held' }, says: 'Held: {meantHeld as held}' },
+	{ says: 'Own: {meantProgramme as programme}' },
+];
+const strip = 'At the desk its strip “{strip}” stands at {level as level}, in the band “{band}”.';
+const stripTape = (which: string): Says => [
+	{ when: { restFrom: null }, says: `${which} strip: keep it at rest` },
+	{ says: `${which} strip: {restFrom} to {restTo}` },
+];
+
+/** Every fault of the catalogue, by id. */
+export const faults: Readonly<Record<string, FaultWords>> = {
+	// ---- power and battery
+	'switched-off': {
+		name: 'Switched off at its own switch',
+		cause: 'Its own power switch is off, so it makes no light. The line still passes through it to the next fixture.',
+		tape: 'Leave switched on',
+	},
+	'battery-flat': {
+		name: 'Battery flat',
+		cause: 'Its battery is empty. Without mains it cannot light.',
+		tape: 'Battery flat: charge it first',
+	},
+	'battery-low': {
+		name: 'Battery nearly empty',
+		cause: 'Its battery is down to {charge as share}. It may light now, and it goes out before the night is over.',
+		tape: 'Battery low: charge it first',
+	},
+	'battery-worn': {
+		name: 'Battery worn out',
+		cause:
+			'Its battery charges full, and holds only {health as share} of what it did when new. It goes out long before it should.',
+		tape: 'BAD: battery worn, runs short',
+	},
+	'charger-dead': {
+		name: 'Takes no charge',
+		cause: 'Its own charger is dead. Mains reaches it, and its battery does not fill.',
+		tape: 'BAD: takes no charge',
+	},
+	'mains-unplugged': {
+		name: 'Mains lead pulled out',
+		cause: 'Its mains lead should be in {plug as feed} and is plugged into nothing.',
+		tape: 'Mains lead: leave in',
+	},
+	'hall-power-off': {
+		name: 'Hall’s mains off',
+		cause: 'The mains in the hall’s sockets is off. Everything that runs on mains alone is dark, the desk with it.',
+		tape: 'On hall mains: ask before switching off',
+	},
+
+	// ---- settings at a panel
+	'wrong-mode': {
+		name: 'Wrong mode',
+		cause:
+			'It is in mode “{isMode as mode}” and should be in “{meantMode as mode}”. Its slots lie in another order, so levels land on the wrong things.',
+		tape: labels,
+	},
+	'wrong-address': {
+		name: [
+			{ when: { detail: 'one-up' }, says: 'Start address one slot out' },
+			{ when: { detail: 'default' }, says: 'Start address as it came' },
+			{ says: 'Start address of another fixture' },
+		],
+		cause: [
+			{
+				when: { detail: 'neighbour' },
+				says: 'It is set to start address {isAddress}, where another fixture starts, and should be at {meantAddress}. It reads the slots of that one.',
+			},
+			{
+				says: 'It is set to start address {isAddress} and should be at {meantAddress}. It reads slots that are not its own.',
+			},
+		],
+		tape: labels,
+	},
+	'left-on-held': {
+		name: 'Left on its own held colour',
+		cause: `It is set to its own held colour, {isHeld as held}, and takes no light from the line. ${comesFrom}`,
+		tape: labels,
+	},
+	'left-on-programme': {
+		name: 'Left on its own programme',
+		cause: `It is set to its own programme “{isProgramme as programme}” and takes no light from the line. ${comesFrom}`,
+		tape: labels,
+	},
+	'left-on-sound': {
+		name: 'Left on sound',
+		cause: `It is set to its own programme “{isProgramme as programme}”, and in a silent room that stays still or dark. ${comesFrom}`,
+		tape: labels,
+	},
+	'follower-under-desk': {
+		name: 'Set to follow, under a desk',
+		cause: [
+			{
+				when: { follows: 'slot-one' },
+				says: 'It is set to follow a leader, and a desk drives this line. It reads from slot 1 on, whatever its start address.',
+			},
+			{ says: `It is set to follow a leader, and a desk drives this line. ${comesFrom}` },
+		],
+		tape: labels,
+	},
+	'follower-on-line': {
+		name: 'Set to the line instead of following',
+		cause: 'It reads the line from start address {isAddress} on. It should follow its leader, who sends from slot 1.',
+		tape: labels,
+	},
+	'leader-not-leading': {
+		name: 'Leader does not lead',
+		cause: 'It is not set to lead, so it sends nothing down the line and its followers get no data.',
+		tape: 'Leader: leave lead on',
+	},
+	'second-leader': {
+		name: 'A second leader on the line',
+		cause: 'It is set to lead, and another fixture leads this line already. Two talkers at once spoil every frame.',
+		tape: labels,
+	},
+	'leader-under-desk': {
+		name: 'Left leading, under a desk',
+		cause:
+			'It is set to lead, while a desk sends down the same line. Two talkers at once spoil every frame, and it runs its own programme “{isProgramme as programme}”.',
+		tape: labels,
+	},
+	'limit-low': {
+		name: 'Highest output set low',
+		cause:
+			'Its highest output is set to {isLimit as percent} and should be {meantLimit as percent}. All that it shows comes down with it.',
+		tape: 'Highest output: {meantLimit as percent}',
+	},
+	'level-down': {
+		name: 'Own brightness at {isLevel as percent}',
+		cause: [
+			{
+				when: { isLevel: 0 },
+				says: 'Its own brightness is set to {isLevel as percent} and should be {meantLevel as percent}. No light gets out.',
+			},
+			{ says: 'Its own brightness is set to {isLevel as percent} and should be {meantLevel as percent}.' },
+		],
+		tape: 'Brightness: {meantLevel as percent}',
+	},
+	'strobe-left-on': {
+		name: 'Its own strobe left on',
+		cause: 'It is set to flash its held colour {isStrobe as strobe}, and it should be {meantStrobe as strobe}.',
+		tape: 'Held: {meantHeld as held}, {meantStrobe as strobe}',
+	},
+	'strobe-programme': {
+		name: 'Left on its strobe programme',
+		cause: `It is set to its own programme “{isProgramme as programme}”, at speed {isSpeed} of 100. ${comesFrom}`,
+		tape: labels,
+	},
+	'wrong-held': {
+		name: 'Another held colour',
+		cause: 'It is set to the held colour {isHeld as held} and should be at {meantHeld as held}.',
+		tape: labels,
+	},
+	'curve-wrong': {
+		name: 'Another dim curve',
+		cause:
+			'Its dim curve is {isCurve as curve} and should be {meantCurve as curve}. On the one it has, {isCurve as bends}.',
+		tape: 'Dim curve: {meantCurve as curve}',
+	},
+	'loss-set-wrong': {
+		name: 'Set wrongly for when data goes',
+		cause:
+			'When data goes it is set to {isLoss as loss}, and it should {meantLoss as loss}. With good data nobody sees it.',
+		tape: 'No data: {meantLoss as loss}',
+	},
+	'hearing-nothing': {
+		name: 'Microphone turned right down',
+		cause: 'Its microphone is set to {isHearing as percent}, so a programme that waits for sound hears nothing.',
+		tape: 'Microphone: {meantHearing as percent}',
+	},
+	'back-at-defaults': {
+		name: 'Settings back as it came',
+		cause:
+			'All its settings are back as it came: start address {isAddress}, mode “{isMode as mode}”, light from {isWork as work}.',
+		tape: labels,
+	},
+	'one-switch-wrong': {
+		name: [
+			{ when: { isUp: true }, says: 'Switch {detail} up, and should be down' },
+			{ says: 'Switch {detail} down, and should be up' },
+		],
+		cause: [
+			{
+				when: { isUp: true },
+				says: 'Switch {detail} is up. That makes the start address {isAddress}, and it should be {meantAddress}.',
+			},
+			{ says: 'Switch {detail} is down. That makes the start address {isAddress}, and it should be {meantAddress}.' },
+		],
+		tape: labels,
+	},
+	'tenth-switch-up': {
+		name: 'Switch 10 left up',
+		cause:
+			'Switch 10 is up, so the other nine no longer make a start address. Its light comes from {isWork as work}, and should come from {meantWork as work}.',
+		tape: 'Switch 10 down. Address {meantAddress}',
+	},
+	'slide-wrong': {
+		name: 'Slide “{slide}” in the wrong place',
+		cause:
+			'Slide “{slide}” stands at {isPosition} and should stand at {meantPosition}. That is mode “{isMode as mode}”, so levels land on the wrong things.',
+		tape: labels,
+	},
+
+	// ---- between the remote and the lamp
+	'sensor-shut': {
+		name: 'Remote sensor set shut',
+		cause: 'Its remote sensor is set shut, so no press of the remote reaches it.',
+		tape: 'Remote sensor: open',
+	},
+	'sensor-left-open': {
+		name: 'Remote sensor left open',
+		cause: 'Its remote sensor is set open and should be shut, so a press meant for others reaches it too.',
+		tape: 'Remote sensor: shut',
+	},
+	'out-of-sight': {
+		name: 'Out of the remote’s sight',
+		cause: 'Something stands between its sensor and the remote, so no press reaches it.',
+		tape: 'Keep the sensor in sight',
+	},
+	'remote-battery-flat': {
+		name: 'Remote’s battery flat',
+		cause: 'The battery of the remote is flat, so it sends nothing to any fixture.',
+		tape: 'Remote: carry a spare battery',
+	},
+	'remote-other-code': {
+		name: 'Remote on another code',
+		cause: 'The remote sends code {isSent} and should send code {code}. Fixtures that heed code {code} take no notice.',
+		tape: 'Remote: code {code}',
+	},
+	'fixture-other-code': {
+		name: 'On another remote code',
+		cause: 'It heeds remote code {isCode} and should heed code {meantCode}, so it takes no notice of this remote.',
+		tape: 'Remote code {meantCode}',
+	},
+	'sensor-dead': {
+		name: 'Remote sensor dead',
+		cause: 'Its remote sensor is dead. All else in it works, from its panel and from the line.',
+		tape: 'BAD: remote sensor dead',
+	},
+
+	// ---- cables, sockets, terminators
+	'cable-out': {
+		name: 'Plug pulled out',
+		cause: 'One of its plugs is out: the one that belongs in {loose as port}. Nothing gets past it.',
+		tape: 'Both plugs: push until they latch',
+	},
+	'cable-dead': {
+		name: 'Both data wires broken',
+		cause: 'Both data wires are broken somewhere along it, so nothing gets past.',
+		tape: 'BAD CABLE: both data wires broken',
+	},
+	'minus-open': {
+		name: 'Data minus broken',
+		cause:
+			'Its data minus wire is broken, so the signal is half there. Fixtures beyond may jump about, or get nothing.',
+		tape: 'BAD CABLE: data minus broken',
+	},
+	'plus-open': {
+		name: 'Data plus broken',
+		cause: 'Its data plus wire is broken, so the signal is half there. Fixtures beyond may jump about, or get nothing.',
+		tape: 'BAD CABLE: data plus broken',
+	},
+	'common-open': {
+		name: 'Common broken',
+		cause:
+			'Its common wire is broken. Fixtures beyond may jump about, where mains earth does not join the two ends in its place.',
+		tape: 'BAD CABLE: common broken',
+	},
+	'wires-swapped': {
+		name: 'Data wires swapped',
+		cause: 'Its two data wires change places along it, so the signal arrives the wrong way round.',
+		tape: 'BAD CABLE: data wires swapped',
+	},
+	'microphone-cable': {
+		name: 'Microphone cable in the line',
+		cause: 'It is a microphone cable, which is not made for this signal. Frames may arrive damaged.',
+		tape: 'MICROPHONE CABLE: not for data',
+	},
+	'cable-too-long': {
+		name: 'Cable far too long',
+		cause:
+			'It is {isLength as metres} long and should be about {length as metres}. So much cable wears the signal down.',
+		tape: '{isLength as metres}: too long for here',
+	},
+	'terminator-missing': {
+		name: 'No terminator',
+		cause: 'There is no terminator in {place as port}, so the signal echoes back from the open end.',
+		tape: 'End of line: terminator here',
+	},
+	'universes-exchanged': {
+		name: 'Two universes exchanged',
+		cause: 'At the desk two cables are in each other’s outputs. It should be {plugs as list}.',
+		tape: 'Check the output before you plug in',
+	},
+	'bad-socket-in': {
+		name: 'Bad data in socket',
+		cause: 'The contact in its data in socket is bad: nothing passes between that socket and its plug.',
+		tape: 'BAD: data in socket',
+	},
+	'bad-socket-out': {
+		name: 'Bad data out socket',
+		cause: 'The contact in its data out socket is bad: nothing passes between that socket and its plug.',
+		tape: 'BAD: data out socket',
+	},
+	'split-without-splitter': {
+		name: 'Line split with no splitter',
+		cause:
+			'It starts from {isFrom as port}, beside another plug, by a Y lead. A line must not branch without a splitter: the branches echo.',
+		tape: 'No Y leads on a data line',
+	},
+
+	// ---- the desk
+	'output-off': {
+		name: 'Desk output off',
+		cause: '{place as output} is switched off, so nothing is sent down its line.',
+		tape: 'Output: leave on',
+	},
+	'master-down': {
+		name: [{ when: { detail: 'out' }, says: 'Master at 0' }, { says: 'Master low' }],
+		cause: 'The desk’s master stands at {isMaster as level} and holds down all that the desk asks for.',
+		tape: 'Master: {master as level}',
+	},
+	'wrong-universe': {
+		name: 'Output on another universe',
+		cause:
+			'{place as output} sends universe {isUniverse} and should send {universe}. Its line gets the levels of others, or none.',
+		tape: 'Universe {universe}',
+	},
+	'patched-elsewhere': {
+		name: 'Patched at another start address',
+		cause:
+			'The desk has it at start address {isPatchAddress} and should have it at {patchAddress}. Its strips raise slots that are not its own.',
+		tape: 'Address {patchAddress}, universe {patchUniverse}',
+	},
+	'patched-other-universe': {
+		name: 'Patched in another universe',
+		cause:
+			'The desk has it in universe {isPatchUniverse} and should have it in {patchUniverse}. Its strips go down another line.',
+		tape: 'Address {patchAddress}, universe {patchUniverse}',
+	},
+	'levels-down': {
+		name: 'Its strips are down',
+		cause: 'At the desk {strips as list} {strips?stands|stand} at 0, so no light is asked for.',
+		tape: 'Nothing wrong: strips were down',
+	},
+	'wrong-colour-slots': {
+		name: 'Wrong colour strips raised',
+		cause: 'At the desk the levels of its colour strips each stand one strip away from where they belong.',
+		tape: 'Nothing wrong: wrong strips were up',
+	},
+	'function-left-up': {
+		name: 'Function strip left up',
+		cause: `${strip} That starts a programme of the fixture’s own.`,
+		tape: stripTape('Function'),
+	},
+	'strobe-left-up': {
+		name: 'Strobe strip left up',
+		cause: `${strip} That makes it flash.`,
+		tape: stripTape('Strobe'),
+	},
+	'shutter-closed': {
+		name: 'Shutter closed at the desk',
+		cause: `${strip} That shuts the light off.`,
+		tape: stripTape('Shutter'),
+	},
+
+	// ---- the fixture itself, and its light on the way out
+	'emitter-dead': {
+		name: '{detail as emitter} emitter dead',
+		cause: 'Its {detail as emitter} emitter does not light. Colours that need it come out wrong, or not at all.',
+		tape: 'BAD: {detail as emitter} emitter dead',
+	},
+	'receiver-dead': {
+		name: 'Line receiver dead',
+		cause: 'Its line receiver is dead: it passes the line on and hears nothing itself.',
+		tape: 'BAD: line receiver dead',
+	},
+	'folded-back': {
+		name: 'Too hot, holding back',
+		cause: 'It is too hot, and holds its light back to {foldBack as share} to save itself.',
+		tape: 'Ran hot: give it air',
+	},
+	'display-dead': {
+		name: 'Display dead',
+		cause: 'Its display is dead. It lights and obeys as before, and nothing can be read off it.',
+		tape: 'BAD: display dead',
+	},
+	'microphone-dead': {
+		name: 'Microphone dead',
+		cause: 'Its microphone is dead, so a programme that waits for sound hears nothing.',
+		tape: 'BAD: microphone dead',
+	},
+	'lens-covered': {
+		name: 'Something over the lens',
+		cause: 'Something covers its lens, so no light gets out, and what covers it gets hot.',
+		tape: 'Keep the lens clear',
+	},
+	'ultraviolet-alone': {
+		name: 'Ultraviolet alone',
+		cause: 'At the desk only its ultraviolet strip is up. It is lit, though an eye barely sees it.',
+		tape: 'ULTRAVIOLET: do not look in',
+	},
+};
+
+/** The suspect that stands for all that the finder does not know. */
+export const unknown = {
+	name: 'Something this finder does not know',
+	cause:
+		'What was seen fits none of the faults it knows. Put a known-good fixture in its place, and hand this one to a competent repairer.',
+	tape: 'Fault not found: have it tested',
+} as const;

@@ -1,0 +1,196 @@
+import type { Spot } from '../checks/index.ts';
+import type { Says } from '../rig/index.ts';
+
+/** Words for one mend. Facts are what the sheet says of its place. */
+export interface MendWords {
+	/** What it comes to, in a few words, with its place. No full stop. */
+	readonly title: Says;
+	/** One to three short sentences: what to do. */
+	readonly does: Says;
+	/** One sentence or two: how to tell that it is mended. */
+	readonly confirm: Says;
+	/** Where the hands go. */
+	readonly spot: Spot;
+}
+
+const steady = 'The data lamps of the fixtures beyond it burn steady.';
+const rest = 'Then hold its other settings to the sheet.';
+const leads = '[{leads} ]';
+
+/** Every mend of the catalogue, by id. */
+export const mends: Readonly<Record<string, MendWords>> = {
+	'switch-on': {
+		title: 'Switch on {place as name}',
+		does: 'Switch it on at its own power switch.',
+		confirm: 'Its power lamp is lit.',
+		spot: 'power-switch',
+	},
+	'fresh-battery': {
+		title: 'A full battery for {place as name}',
+		does: 'Fit a charged pack of the maker’s own kind, if it goes in from outside. If not, put a charged fixture of the same kind in its place.',
+		confirm: 'Its battery lamp shows four bars.',
+		spot: 'battery-lamp',
+	},
+	'plug-mains': {
+		title: 'Plug in the mains lead of {place as name}',
+		does: 'Look along the lead and at both its plugs. If they are sound and dry, plug it into {plug as feed}.',
+		confirm: 'Its power lamp is lit, or its battery lamp says that it charges.',
+		spot: 'mains',
+	},
+	'restore-hall': {
+		title: 'Get the hall’s mains back',
+		does: 'Ask whoever is responsible for the supply to look why it went and to restore it. Do not reset a breaker yourself.',
+		confirm: 'The desk and all that runs on mains come up again.',
+		spot: 'hall',
+	},
+	'set-panel': {
+		title: 'Set {place as name} as on the sheet',
+		does: [
+			{
+				when: { meantWork: 'line' },
+				says: `At its panel, set the light to come from the line, start address {meantAddress}, mode “{meantMode as mode}”. ${leads}${rest}`,
+			},
+			{
+				when: { meantWork: 'follow' },
+				says: `At its panel, set it to follow a leader, in mode “{meantMode as mode}”. ${rest}`,
+			},
+			{
+				when: { meantWork: 'held' },
+				says: `At its panel, set its own held colour {meantHeld as held}, at {meantLevel as percent} brightness, {meantStrobe as strobe}. ${leads}${rest}`,
+			},
+			{
+				says: `At its panel, set its own programme “{meantProgramme as programme}”, at {meantLevel as percent} brightness. ${leads}${rest}`,
+			},
+		],
+		confirm: 'Read each value again on the display. Then look whether the light is right.',
+		spot: 'keys',
+	},
+	'set-switches': {
+		title: 'Set the switches of {place as name}',
+		does: [
+			{ when: { allDown: true }, says: 'Put all ten switches down[, and the slides so: {slides as list}].' },
+			{
+				says: 'Put {up?switch|switches} {up as numbers} up and the others down[, and the slides so: {slides as list}].',
+			},
+		],
+		confirm: 'Read the switches once more from 1 to 10, then each slide.',
+		spot: 'switches',
+	},
+	'open-sensor': {
+		title: [
+			{ when: { meantSensor: 'open' }, says: 'Open the remote sensor of {place as name}' },
+			{ says: 'Shut the remote sensor of {place as name}' },
+		],
+		does: 'At its panel, set “Remote sensor” to {meantSensor as sensor}.',
+		confirm: [
+			{ when: { meantSensor: 'open' }, says: 'Its sensor lamp is lit, and it answers the remote.' },
+			{ says: 'Its sensor lamp is out, and it takes no notice of the remote.' },
+		],
+		spot: 'keys',
+	},
+	'clear-sight': {
+		title: 'Clear the view to {place as name}',
+		does: 'Move what stands in the way, or stand where you can see its sensor.',
+		confirm: 'It answers the remote from there.',
+		spot: 'sensor-lamp',
+	},
+	'remote-battery': {
+		title: 'A fresh battery for the remote',
+		does: 'Put a fresh battery in the remote, the right way round.',
+		confirm: 'The remote’s own lamp blinks at a press.',
+		spot: 'remote',
+	},
+	'remote-code': {
+		title: 'Set the remote to code {code}',
+		does: 'Set the remote to code {code}, as on the sheet.',
+		confirm: 'The fixtures that should answer the remote do.',
+		spot: 'remote',
+	},
+	'plug-cable': {
+		title: 'Plug in {place as cable}',
+		does: 'Plug in both its ends, from {from as port} to {to as port}. Push each plug until it latches.',
+		confirm: steady,
+		spot: 'cable',
+	},
+	'replace-cable': {
+		title: 'Replace {place as cable}',
+		does: 'Lay a known-good data cable in its place, from {from as port} to {to as port}. Tape the old one and put it with the repairs.',
+		confirm: steady,
+		spot: 'cable',
+	},
+	'fit-terminator': {
+		title: 'Fit a terminator in {place as port}',
+		does: 'Push a terminator into {place as port}.',
+		confirm: 'The light no longer jumps, and the data lamps of its line burn steady.',
+		spot: 'socket-out',
+	},
+	'remove-terminator': {
+		title: 'Take the terminator out of {place as port}',
+		does: 'Take the terminator out of {place as port}. Leave the one at the far end of the line.',
+		confirm: 'The light no longer jumps, and the data lamps of its line burn steady.',
+		spot: 'socket-out',
+	},
+	'part-line': {
+		title: 'Take the Y lead out of the line',
+		does: 'Take the Y lead out. Run {place as cable} from {from as port} to {to as port}, so that the line goes from one fixture to the next.',
+		confirm: 'No light jumps, and every data lamp of the line burns steady.',
+		spot: 'cable',
+	},
+	'right-way-round': {
+		title: 'Each cable in its own output',
+		does: 'At the desk, put each cable in its own output: {plugs as list}.',
+		confirm: 'Each fixture answers its own strips, and no others.',
+		spot: 'desk-output',
+	},
+	'output-on': {
+		title: 'Switch on {place as output}',
+		does: 'At the desk, switch on {place as output}.',
+		confirm: 'The data lamps of its line burn steady.',
+		spot: 'desk-output',
+	},
+	'raise-master': {
+		title: 'Set the master to {master as level}',
+		does: 'Say aloud that light is coming. Then bring the desk’s master to {master as level}.',
+		confirm: 'All that the desk asks for is lit, as bright as it should be.',
+		spot: 'desk-screen',
+	},
+	'set-universe': {
+		title: 'Set {place as output} to universe {universe}',
+		does: 'At the desk, set {place as output} to universe {universe}.',
+		confirm: 'The fixtures of its line answer their own strips.',
+		spot: 'desk-output',
+	},
+	'set-patch': {
+		title: 'Patch {place as name} as on the sheet',
+		does: 'At the desk, patch it in universe {patchUniverse} at start address {patchAddress}, mode “{patchMode as mode}”. Then call up the look again.',
+		confirm: 'It answers its own strips, and nothing else does.',
+		spot: 'desk-screen',
+	},
+	'set-levels': {
+		title: 'Strips of {place as name} as on the sheet',
+		does: [
+			{ when: { raised: null }, says: 'At the desk, take all its strips to 0.' },
+			{ says: 'At the desk, set its strips so: {raised as list}[; {others} at 0].' },
+		],
+		confirm: 'Its colour and brightness are right, and it does nothing by itself.',
+		spot: 'desk-screen',
+	},
+	'let-cool': {
+		title: 'Let {place as name} cool',
+		does: 'Turn it down or off for {mendTime as time}, in clear air. Take away what crowds its vents.',
+		confirm: 'It comes back to its full brightness, and stays there.',
+		spot: 'lens',
+	},
+	'clear-lens': {
+		title: 'Clear the lens of {place as name}',
+		does: 'Turn it down. Take away what covers the lens, without looking into it.',
+		confirm: 'Its light falls on the wall again.',
+		spot: 'lens',
+	},
+	'swap-fixture': {
+		title: 'A spare in place of {place as name}',
+		does: 'Put a known-good fixture of the same kind in its place, set as on the sheet. Tape the old one and hand it to a competent repairer.',
+		confirm: 'The spare does what the sheet asks.',
+		spot: 'wall',
+	},
+};
