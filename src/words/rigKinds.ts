@@ -1,15 +1,14 @@
 import { feeds, remoteButtons } from '../../content/rig/index.ts';
 import type { Port } from '../../shared/sheet/index.ts';
-import type { Rig } from '../../sim/rig/index.ts';
 import { fill } from './fill.ts';
 import { listed, plainKinds } from './kinds.ts';
-import { cableName, cableText, deviceName, fixtureName, portText } from './names.ts';
+import { cableName, cableText, deviceName, fixtureName, type Named, portText } from './names.ts';
 
 /** Most cables told with where they run; more go by their names alone. */
 const TOLD_IN_FULL = 2;
 
 /** Kinds whose ids are a rig's: fixtures, sockets, cables. Those that need nothing but the value are among them. */
-export function rigKinds(rig: Rig) {
+export function rigKinds(rig: Named) {
 	return {
 		...plainKinds,
 		name: (id: string) => fixtureName(rig, id),
@@ -27,7 +26,7 @@ export function rigKinds(rig: Rig) {
 }
 
 /** A button of the remote. Colours and programmes go by the name that some fixture of the rig has for them. */
-function buttonText(rig: Rig, button: string): string {
+function buttonText(rig: Named, button: string): string {
 	const [kind = '', id] = button.split(':');
 	const words = (remoteButtons as Readonly<Record<string, string>>)[kind] ?? button;
 	if (id === undefined) return words;

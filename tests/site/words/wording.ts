@@ -9,7 +9,14 @@ export function readsWell(text: string): void {
 /** The same of a line that is no sentence. */
 export function hasNoSeams(text: string): void {
 	expect(text).not.toMatch(/[{}[\]]|undefined|null|NaN|\[object|true|false| {2}| [,.;:]|, ?[.,]|\(\)|“”/);
-	expect(text).not.toMatch(/\b(desk:[a-z]|[a-z]+-\d+:(in|out)|wash-1|bar-1|old-1|f-[123])\b/);
+	expect(text).not.toMatch(/\b(desk:[a-z]|[a-z]+-\d+:(in|out)|wash-1|bar-1|old-1|[fq]-[1234]|c[123])\b/);
 	expect(text.trim()).toBe(text);
 	expect(text).not.toBe('');
+}
+
+/** So many sentences at most, none of more than thirty words. */
+export function isShort(text: string, most: number): void {
+	const sentences = text.split(/(?<=[.?]) (?=[A-Z“])/);
+	expect(sentences.length).toBeLessThanOrEqual(most);
+	for (const each of sentences) expect(each.split(' ').length, each).toBeLessThanOrEqual(30);
 }
