@@ -12,9 +12,10 @@ export function cautionsFor(drill: Drill, rig: Rig): Pick<Drill, 'cautions' | 'd
 	const walk = walkOf(drill, rig);
 	const { fixtures } = drill.sheet;
 	const isTouched = drill.hands.some((hand) => hand !== 'desk' && hand !== 'remote');
-	const disturbs = drill.scene === 'show' && walk.takesAway;
+	const isShow = drill.scene === 'show';
+	const disturbs = isShow && walk.takesAway;
 	const cautions = [
-		...(disturbs ? ['live-show'] : []),
+		...(isShow ? ['live-show'] : []),
 		...(isTouched && fixtures.some(({ place }) => place.overhead) ? ['hanging', 'height'] : []),
 		...(drill.hands.includes('mains') ? ['mains'] : []),
 		...(drill.scene === 'bench' && walk.charges ? ['batteries'] : []),
@@ -38,10 +39,15 @@ function walkOf(drill: Drill, rig: Rig): Walk {
 	const way = wayOn(drill, rig);
 	const start = sightsOf(rig);
 	let takesAway = false;
+	let seen = standOf(rig);
 	for (const event of way) {
 		if (event.type === 'clock.wait') rig.wait(event.ms);
 		else rig.send(event);
-		if (drill.scene === 'show' && !takesAway) {
+		const stand = standOf(rig);
+		// most presses of a key change nothing that a lamp could show
+		const isNew = stand.some((part, i) => part !== seen[i]);
+		seen = stand;
+		if (drill.scene === 'show' && isNew && !takesAway) {
 			const now = sightsOf(rig);
 			takesAway = start.some((was, i) => (was.lit && now[i]?.lit !== true) || (was.data && now[i]?.data !== true));
 		}
@@ -56,6 +62,13 @@ function walkOf(drill: Drill, rig: Rig): Walk {
 		flashes: all.some((sight) => sight.flashes),
 	};
 }
+
+/** What the light of a rig hangs on, to be compared part by part. */
+const standOf = ({ gear }: Rig): readonly unknown[] => [
+	gear.desk,
+	gear.receptions,
+	...[...gear.units.values()].flatMap(({ state }) => [state.context.settings, state.context.on, state.context.live]),
+];
 
 function sightsOf(rig: Rig): { lit: boolean; data: boolean; ultraviolet: boolean; flashes: boolean }[] {
 	return [...rig.gear.units].map(([id, unit]) => {

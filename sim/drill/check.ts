@@ -139,14 +139,12 @@ export function unitOf(rig: Rig, fixture: string): Unit {
 	return unit;
 }
 
-/** Who is heard: `universe 2`, a leader's id, `nothing`, or, of frames that come damaged, `damaged`. */
+/** Who is heard: `universe 2`, a leader's id, or `nothing`; `collision` where more than one talks; `damaged` where frames come spoilt. */
 function sourceOf(rig: Rig, fixture: string): string {
 	const reception = rig.gear.receptions.get(fixture);
-	if (!reception || reception.quality === 'nothing')
-		return reception?.causes.some(({ cause }) => cause === 'collision') ? 'collision' : 'nothing';
-	if (reception.quality === 'marginal') return 'damaged';
-	const { talker } = reception;
-	return talker ? sourceText(talker) : 'nothing';
+	if (reception?.causes.some(({ cause }) => cause === 'collision')) return 'collision';
+	if (!reception?.talker || reception.quality === 'nothing') return 'nothing';
+	return reception.quality === 'marginal' ? 'damaged' : sourceText(reception.talker);
 }
 
 const sourceText = (source: Source): string =>

@@ -1,7 +1,7 @@
 import { InputError, shown } from '../../shared/error/index.ts';
 import { SETTING_KEYS, type SettingKey } from '../../shared/profile/index.ts';
 import { makeRandom } from '../../shared/random/index.ts';
-import { profileFor, type RigSheet, readSheet, type SheetFixture } from '../../shared/sheet/index.ts';
+import { profileFor, type RigSheet, type SheetFixture } from '../../shared/sheet/index.ts';
 import { openRig } from '../rig/index.ts';
 import { cautionsFor } from './cautions.ts';
 import { findingsOf } from './check.ts';
@@ -34,16 +34,32 @@ export function makeDrill(kind: DrillKind, seed: number): Drill {
 	throw new Error(`no drill '${kind}' of seed ${seed} is still to be done`);
 }
 
-/** The whole drill: the sheet read, and everything that was right made part of the goal. */
+/** The whole drill: the sheet laid out, and everything that was right made part of the goal. */
 function finish(kind: DrillKind, seed: number, made: Made): Drill {
 	const { scene, hands, facts } = made;
-	const sheet = readSheet({ version: 1, name: 'Lantern Row Hall', ...made.rig });
+	const sheet = sheetOf(made.rig);
 	const goal = [
 		...made.goal,
 		...sheet.fixtures.flatMap((placed) => keptBy(sheet, placed, made)),
 		...keptByDesk(sheet, made),
 	];
 	return { version: 1, kind, seed, scene, sheet, goal, hands, facts, cautions: [], disturbs: false };
+}
+
+/** A whole sheet, as `readSheet` would give it; a page that makes drills need not carry what reads them. */
+function sheetOf(rig: Made['rig']): RigSheet {
+	return {
+		version: 1,
+		name: 'Lantern Row Hall',
+		hall: { width: 16, height: 6 },
+		desk: null,
+		splitters: [],
+		cables: [],
+		terminators: [],
+		remote: null,
+		profiles: [],
+		...rig,
+	};
 }
 
 /** What stays of a fixture: its power, and every setting that the goal neither asks for nor leaves free. */

@@ -98,7 +98,7 @@ export interface Drill {
 	readonly facts: Facts;
 	/** Ids of `content/cautions`, to be shown before the first hand is laid on. */
 	readonly cautions: readonly string[];
-	/** With people in the room, the shortest way takes light or data from a lamp that had it. Then `live-show` is among the cautions. */
+	/** With people in the room, and the shortest way takes light or data from a lamp that had it. */
 	readonly disturbs: boolean;
 }
 

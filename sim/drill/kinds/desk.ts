@@ -4,7 +4,20 @@ import type { Random } from '../../../shared/random/index.ts';
 import { compileMode, makeAsk } from '../../light/index.ts';
 import type { Condition, Range } from '../types.ts';
 import { rangesOf } from './ranges.ts';
-import { COBBLE, fixture, footprint, idOf, ids, levelsFor, line, type Made, PICKET, setting, TALLOW } from './stage.ts';
+import {
+	COBBLE,
+	desk,
+	fixture,
+	footprint,
+	idOf,
+	ids,
+	levelsFor,
+	line,
+	type Made,
+	PICKET,
+	setting,
+	TALLOW,
+} from './stage.ts';
 
 // Kinds done at the desk. What a value does is asked of the data plane, never typed.
 
@@ -36,17 +49,16 @@ function patched(random: Random, profile: Profile, mode: string, scene: Made['sc
 			fixtures: both.map((each, i) =>
 				fixture(scene, each.profile, i + 1, { work: 'line', mode: each.mode, address: each.address }),
 			),
-			desk: {
-				name: 'Desk',
-				outputs: [{ id: 'a', universe: UNIVERSE }],
-				patch: both.map((each) => ({ fixture: each.id, universe: UNIVERSE, address: each.address, mode: each.mode })),
-				levels: both.flatMap((each) => {
+			desk: desk(
+				[UNIVERSE],
+				both.map((each) => ({ fixture: each.id, universe: UNIVERSE, address: each.address, mode: each.mode })),
+				both.flatMap((each) => {
 					const held = each === one ? up : random.pick(ids(TALLOW.held));
 					return held === null
 						? []
 						: levelsFor(each.profile, each.mode, { universe: UNIVERSE, address: each.address }, held);
 				}),
-			},
+			),
 			...line('desk:a', ids(both)),
 		},
 	};

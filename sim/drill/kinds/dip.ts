@@ -1,14 +1,15 @@
 import type { Random } from '../../../shared/random/index.ts';
+import type { SheetFixture } from '../../../shared/sheet/index.ts';
 import { settingsFromDip } from '../../fixture/index.ts';
 import type { Condition } from '../types.ts';
-import { another, anyAddress, COBBLE, type FixtureInput, fixture, ids, type Made, setting } from './stage.ts';
+import { another, anyAddress, COBBLE, fixture, ids, type Made, setting } from './stage.ts';
 
 // Kinds done at ten switches.
 
 const hands = ['panel', 'power'] as const;
 
 /** Switches and slides as anybody may have left them. */
-function anyhow(random: Random): FixtureInput {
+function anyhow(random: Random): SheetFixture {
 	const panel = COBBLE.panel.kind === 'dip' ? COBBLE.panel : null;
 	const placed = fixture('bench', COBBLE, 1, {});
 	return {

@@ -6,6 +6,7 @@ import {
 	another,
 	anyAddress,
 	COBBLE,
+	desk,
 	fixture,
 	footprint,
 	idOf,
@@ -123,12 +124,11 @@ export function leaderLeftOn(random: Random): Made {
 		scene: 'show',
 		rig: {
 			fixtures,
-			desk: {
-				name: 'Desk',
-				outputs: [{ id: 'a', universe: 1 }],
+			desk: desk(
+				[1],
 				patch,
-				levels: patch.flatMap((each) => levelsFor(profile, mode, each, random.pick(ids(profile.held)))),
-			},
+				patch.flatMap((each) => levelsFor(profile, mode, each, random.pick(ids(profile.held)))),
+			),
 			...line('desk:a', row),
 		},
 		goal: patch.flatMap(({ fixture: id, address }): Condition[] => [

@@ -1,10 +1,11 @@
 import type { Random } from '../../../shared/random/index.ts';
-import type { RigSheetInput } from '../../../shared/sheet/index.ts';
+import type { SheetCable } from '../../../shared/sheet/index.ts';
 import type { Condition } from '../types.ts';
 import {
 	another,
 	anyAddress,
 	COBBLE,
+	desk,
 	fixture,
 	footprint,
 	idOf,
@@ -59,14 +60,11 @@ function litRow(random: Random, scene: Made['scene'], count: number) {
 		mode,
 		row,
 		fixtures: row.map(({ n, address }) => fixture(scene, profile, n, { work: 'line', mode, address })),
-		desk: {
-			name: 'Desk',
-			outputs: [{ id: 'a', universe: 1 }],
-			patch: row.map(({ id, address }) => ({ fixture: id, universe: 1, address, mode })),
-			levels: row.flatMap(({ address }) =>
-				levelsFor(profile, mode, { universe: 1, address }, random.pick(ids(profile.held))),
-			),
-		},
+		desk: desk(
+			[1],
+			row.map(({ id, address }) => ({ fixture: id, universe: 1, address, mode })),
+			row.flatMap(({ address }) => levelsFor(profile, mode, { universe: 1, address }, random.pick(ids(profile.held)))),
+		),
 	};
 }
 
@@ -91,7 +89,7 @@ function joinedRow(row: readonly string[]): Condition[] {
 
 export function cableMissing(random: Random): Made {
 	const count = random.int(3, 5);
-	const { profile, row, fixtures, desk } = litRow(random, 'show', count);
+	const { profile, row, fixtures, desk: lit } = litRow(random, 'show', count);
 	const whole = line('desk:a', ids(row));
 	const at = random.int(0, count - 1);
 	const what = random.pick(['missing', 'loose', 'microphone', 'open', 'swapped'] as const);
@@ -99,7 +97,7 @@ export function cableMissing(random: Random): Made {
 		scene: 'show',
 		rig: {
 			fixtures,
-			desk,
+			desk: lit,
 			terminators: whole.terminators,
 			cables: whole.cables.flatMap((cable, i) => (i === at ? damaged(cable, what) : cable)),
 		},
@@ -109,9 +107,7 @@ export function cableMissing(random: Random): Made {
 	};
 }
 
-type Cables = NonNullable<RigSheetInput['cables']>;
-
-function damaged(cable: Cables[number], what: 'missing' | 'loose' | 'microphone' | 'open' | 'swapped'): Cables {
+function damaged(cable: SheetCable, what: 'missing' | 'loose' | 'microphone' | 'open' | 'swapped'): SheetCable[] {
 	switch (what) {
 		case 'missing':
 			return [];
@@ -130,7 +126,7 @@ function damaged(cable: Cables[number], what: 'missing' | 'loose' | 'microphone'
 export function lineLonger(random: Random): Made {
 	const old = random.int(2, 3);
 	const added = random.int(1, 2);
-	const { profile, mode, row, fixtures, desk } = litRow(random, 'rig', old + added);
+	const { profile, mode, row, fixtures, desk: lit } = litRow(random, 'rig', old + added);
 	const { cables, terminators } = line('desk:a', ids(row.slice(0, old)));
 	const fresh = row.slice(old);
 	return {
@@ -141,7 +137,7 @@ export function lineLonger(random: Random): Made {
 					? each
 					: fixture('rig', profile, i + 1, { work: 'line', mode, address: anyAddress(random, profile, mode) }),
 			),
-			desk,
+			desk: lit,
 			cables,
 			terminators,
 		},
@@ -178,7 +174,7 @@ export function remoteThree(random: Random): Made {
 	});
 	return {
 		scene: 'rig',
-		rig: { fixtures: [...row, apart], remote: { code } },
+		rig: { fixtures: [...row, apart], remote: { code, battery: true } },
 		goal: row.flatMap(({ id }): Condition[] => [
 			setting(id, 'work', 'held'),
 			setting(id, 'held', held),

@@ -6,6 +6,7 @@ import {
 	another,
 	anyAddress,
 	COBBLE,
+	desk,
 	fixture,
 	footprint,
 	idOf,
@@ -77,12 +78,11 @@ export function rowAsOne(random: Random): Made {
 		scene: 'rig',
 		rig: {
 			fixtures,
-			desk: {
-				name: 'Desk',
-				outputs: [{ id: 'a', universe: 1 }],
-				patch: row.map(({ id }) => ({ fixture: id, universe: 1, address, mode })),
-				levels: levelsFor(profile, mode, { universe: 1, address }, random.pick(ids(profile.held))),
-			},
+			desk: desk(
+				[1],
+				row.map(({ id }) => ({ fixture: id, universe: 1, address, mode })),
+				levelsFor(profile, mode, { universe: 1, address }, random.pick(ids(profile.held))),
+			),
 			...line('desk:a', ids(row)),
 		},
 		goal: row.flatMap(({ id }): Condition[] => [
@@ -162,15 +162,11 @@ export function twoUniverses(random: Random): Made {
 					address: random.chance(0.6) ? address : anyAddress(random, profile, mode),
 				}),
 			),
-			desk: {
-				name: 'Desk',
-				outputs: [
-					{ id: 'a', universe: a },
-					{ id: 'b', universe: b },
-				],
-				patch: plans.map(({ id, universe, address, mode }) => ({ fixture: id, universe, address, mode })),
-				levels: plans.flatMap((plan) => levelsFor(profile, plan.mode, plan, random.pick(ids(profile.held)))),
-			},
+			desk: desk(
+				[a, b],
+				plans.map(({ id, universe, address, mode }) => ({ fixture: id, universe, address, mode })),
+				plans.flatMap((plan) => levelsFor(profile, plan.mode, plan, random.pick(ids(profile.held)))),
+			),
 			cables: ends.flatMap(({ cables }) => cables),
 			terminators: ends.flatMap(({ terminators }) => terminators),
 		},

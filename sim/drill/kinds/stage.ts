@@ -1,4 +1,4 @@
-import { LAST_SLOT } from '../../../shared/dmx/index.ts';
+import { LAST_SLOT, TOP_LEVEL } from '../../../shared/dmx/index.ts';
 import {
 	bundledProfile,
 	footprintOf,
@@ -9,23 +9,20 @@ import {
 	type SomeSettings,
 } from '../../../shared/profile/index.ts';
 import type { Random } from '../../../shared/random/index.ts';
-import type { Port, RigSheetInput } from '../../../shared/sheet/index.ts';
+import type { Port, RigSheet, SheetCable, SheetDesk, SheetFixture } from '../../../shared/sheet/index.ts';
 import { ALL_DOWN } from '../../fixture/index.ts';
 import { frameOf, heldLevels } from '../../light/index.ts';
 import type { Condition, Facts, Hand, Scene } from '../types.ts';
 import { dipWay } from '../way/index.ts';
 import type { Allowed } from '../wish.ts';
 
-export type FixtureInput = RigSheetInput['fixtures'][number];
-type CableInput = NonNullable<RigSheetInput['cables']>[number];
-type DeskInput = NonNullable<RigSheetInput['desk']>;
-type PatchInput = DeskInput['patch'][number];
-type LevelInput = NonNullable<DeskInput['levels']>[number];
+type Patch = SheetDesk['patch'][number];
+type Level = SheetDesk['levels'][number];
 
 /** What a kind makes of a stream of chance; what must be kept is added by `finish`. */
 export interface Made {
 	readonly scene: Scene;
-	readonly rig: Pick<RigSheetInput, 'fixtures' | 'desk' | 'cables' | 'terminators' | 'remote'>;
+	readonly rig: Pick<RigSheet, 'fixtures'> & Partial<Pick<RigSheet, 'desk' | 'cables' | 'terminators' | 'remote'>>;
 	readonly goal: readonly Condition[];
 	readonly hands: readonly Hand[];
 	readonly facts: Facts;
@@ -34,7 +31,7 @@ export interface Made {
 }
 
 /** A bundled profile, which is there. */
-export function profileOf(id: 'tallow-6' | 'picket-8' | 'cobble'): Profile {
+function profileOf(id: 'tallow-6' | 'picket-8' | 'cobble'): Profile {
 	const profile = bundledProfile(id);
 	if (!profile) throw new RangeError(`no bundled profile '${id}'`);
 	return profile;
@@ -58,21 +55,24 @@ export const idOf = (profile: Profile, n: number): string => `${NAMES[profile.id
  * The nth fixture (from 1) of a rig, on mains, its display never going dark unless told: reading a task costs no press.
  * @param settings what differs from the profile's defaults; a fixture with switches is stood so that it has them
  */
-export function fixture(scene: Scene, profile: Profile, n: number, settings: SomeSettings): FixtureInput {
+export function fixture(scene: Scene, profile: Profile, n: number, settings: SomeSettings): SheetFixture {
 	const overhead = scene !== 'bench' && profile !== COBBLE;
 	const placed = {
 		id: idOf(profile, n),
 		name: `${NAMES[profile.id]?.[1]} ${n}`,
 		profile: profile.id,
 		place: { x: 1 + 2 * n, y: overhead ? 4 : 0.5, throw: 3, overhead },
+		on: true,
 		plug: 'wall',
+		charge: 1,
+		hidden: false,
 	};
 	if (profile.panel.kind !== 'dip') return { ...placed, settings: { sleep: 0, ...settings } };
-	return { ...placed, ...standing(profile, settings) };
+	return { ...placed, settings: {}, ...standing(profile, settings) };
 }
 
 /** How switches and slides stand for some settings, with as few up as will do. */
-function standing(profile: Profile, settings: SomeSettings): Pick<FixtureInput, 'switches' | 'slides'> {
+function standing(profile: Profile, settings: SomeSettings): { switches: boolean[]; slides: number[] } {
 	const down = profile.panel.kind === 'dip' ? profile.panel.slides.map(() => 0) : [];
 	const wish = new Map(Object.entries(settings).map(([key, value]) => [key as SettingKey, { value } as Allowed]));
 	const events = dipWay(profile, 'new', ALL_DOWN, down, wish);
@@ -87,16 +87,18 @@ function standing(profile: Profile, settings: SomeSettings): Pick<FixtureInput, 
 	return { switches, slides };
 }
 
+const SOUND = Object.freeze({ common: 'sound', minus: 'sound', plus: 'sound', swapped: false });
+
 /** Data cables from a first socket through every fixture in turn, and a terminator in the last. */
 export function line(
 	first: Port | null,
 	ids: readonly string[],
 	metres = 8,
-): { cables: CableInput[]; terminators: Port[] } {
-	const cables = ids.flatMap((id, i): CableInput[] => {
+): { cables: SheetCable[]; terminators: Port[] } {
+	const cables = ids.flatMap((id, i): SheetCable[] => {
 		const from = i === 0 ? first : `${ids[i - 1]}:out`;
 		const name = from === first ? `${from?.replace(':', '-')}-${id}` : `${ids[i - 1]}-${id}`;
-		return from === null ? [] : [{ id: name, kind: 'data', length: metres, from, to: `${id}:in` }];
+		return from === null ? [] : [{ id: name, kind: 'data', length: metres, from, to: `${id}:in`, ...SOUND }];
 	});
 	return { cables, terminators: ids.length === 0 ? [] : [`${ids.at(-1)}:out`] };
 }
@@ -105,9 +107,9 @@ export function line(
 export function levelsFor(
 	profile: Profile,
 	mode: string,
-	at: Pick<PatchInput, 'universe' | 'address'>,
+	at: Pick<Patch, 'universe' | 'address'>,
 	held: string,
-): LevelInput[] {
+): Level[] {
 	const levels = new Float32Array(profile.cells * profile.emitters.length);
 	heldLevels(
 		profile,
@@ -117,6 +119,17 @@ export function levelsFor(
 	return [...frameOf(profile, mode, levels, 1)]
 		.map((level, i) => ({ universe: at.universe, slot: at.address + i, level }))
 		.filter(({ level, slot }) => level > 0 && slot <= LAST_SLOT);
+}
+
+/** A desk with these outputs, each sending, and its master full. */
+export function desk(outputs: readonly number[], patch: Patch[], levels: Level[]): SheetDesk {
+	return {
+		name: 'Desk',
+		outputs: outputs.map((universe, i) => ({ id: 'abcdefgh'.charAt(i), universe, on: true })),
+		patch,
+		levels,
+		master: TOP_LEVEL,
+	};
 }
 
 export const setting = (fixtureId: string, key: SettingKey, value: SettingValue): Condition => ({

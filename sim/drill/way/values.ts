@@ -16,53 +16,7 @@ export interface ValueWay {
 	readonly first: ValuePress | null;
 }
 
-/** Values of an item as small numbers, and where one step, or one big step, leads from each. */
-interface Steps {
-	readonly values: SettingValue[];
-	readonly index: ReadonlyMap<SettingValue, number>;
-	/** By key, then value: after one step; after one big step. */
-	readonly one: Readonly<Record<'up' | 'down', readonly number[]>>;
-	readonly big: Readonly<Record<'up' | 'down', readonly number[]>>;
-}
-
-const stepsMade = new WeakMap<EditableItem, Steps>();
-
-function stepsOf(panel: KeyedPanel, item: EditableItem): Steps {
-	let steps = stepsMade.get(item);
-	if (!steps) {
-		const values: SettingValue[] =
-			item.kind === 'choice'
-				? item.options.map(({ value }) => value as SettingValue)
-				: Array.from({ length: item.most - item.least + 1 }, (_, i) => item.least + i);
-		const index = new Map(values.map((value, i) => [value, i]));
-		const along = (key: 'up' | 'down', size: number) =>
-			values.map((value) => index.get(stepValue(item, value, direction(key), size)) ?? 0);
-		const { bigStep } = panel.repeat;
-		steps = {
-			values,
-			index,
-			one: { up: along('up', 1), down: along('down', 1) },
-			big: { up: along('up', bigStep), down: along('down', bigStep) },
-		};
-		stepsMade.set(item, steps);
-	}
-	return steps;
-}
-
-/** How far each value is from one it started at, worked out a press at a time and no further than was asked. */
-interface Spread {
-	/** Presses to each value; -1 where not reached yet. */
-	readonly presses: Int16Array;
-	/** Milliseconds held on the quickest of the ways with that many presses. */
-	readonly ms: Float64Array;
-	/** The first press of that way. */
-	readonly first: (ValuePress | null)[];
-	/** Values reached in exactly `depth` presses. */
-	edge: readonly number[];
-	depth: number;
-}
-
-const spreads = new WeakMap<EditableItem, Map<number, Spread>>();
+const UP_AND_DOWN = ['up', 'down'] as const;
 
 /**
  * The fewest presses of Up and Down that bring an edited value to an allowed one, over the machine's own steps: a hold of any
@@ -71,105 +25,129 @@ const spreads = new WeakMap<EditableItem, Map<number, Spread>>();
  */
 export function valueWay(panel: KeyedPanel, item: EditableItem, from: SettingValue, to: Allowed): ValueWay | null {
 	if (allows(to, from)) return { presses: 0, first: null };
-	const steps = stepsOf(panel, item);
-	const start = steps.index.get(from);
-	// a value this panel cannot show steps onto its list first
-	if (start === undefined) return fromOutside(panel, item, from, to);
-	const spread = spreadFrom(item, start, steps.values.length);
-	for (;;) {
-		const found = nearest(spread, steps, to);
-		if (found) return found;
-		if (spread.edge.length === 0) return null;
-		widen(panel, steps, spread);
-	}
-}
-
-function spreadFrom(item: EditableItem, start: number, size: number): Spread {
-	let bySource = spreads.get(item);
-	if (!bySource) {
-		bySource = new Map();
-		spreads.set(item, bySource);
-	}
-	let spread = bySource.get(start);
-	if (!spread) {
-		spread = {
-			presses: new Int16Array(size).fill(-1),
-			ms: new Float64Array(size),
-			first: new Array<ValuePress | null>(size).fill(null),
-			edge: [start],
-			depth: 0,
-		};
-		spread.presses[start] = 0;
-		bySource.set(start, spread);
-	}
-	return spread;
-}
-
-function nearest(spread: Spread, steps: Steps, to: Allowed): ValueWay | null {
-	let best = -1;
-	const consider = (i: number | undefined): void => {
-		if (i === undefined || (spread.presses[i] ?? -1) < 0) return;
-		const closer =
-			best < 0 ||
-			(spread.presses[i] ?? 0) < (spread.presses[best] ?? 0) ||
-			(spread.presses[i] === spread.presses[best] && (spread.ms[i] ?? 0) < (spread.ms[best] ?? 0));
-		if (closer) best = i;
-	};
-	if ('value' in to) consider(steps.index.get(to.value));
-	else for (const { from, to: last } of to.within) for (let v = from; v <= last; v++) consider(steps.index.get(v));
-	return best < 0 ? null : { presses: spread.presses[best] ?? 0, first: spread.first[best] ?? null };
-}
-
-/** One press further in every direction. */
-function widen(panel: KeyedPanel, steps: Steps, spread: Spread): void {
-	const next = spread.depth + 1;
-	const edge: number[] = [];
-	for (const from of spread.edge) {
-		const since = spread.ms[from] ?? 0;
-		for (const key of ['up', 'down'] as const) {
-			holds(panel, steps, from, key, (to, repeats) => {
-				const ms = since + holdFor(panel, repeats);
-				const known = spread.presses[to] ?? -1;
-				if (known >= 0 && (known < next || (spread.ms[to] ?? 0) <= ms)) return;
-				if (known < 0) edge.push(to);
-				spread.presses[to] = next;
-				spread.ms[to] = ms;
-				spread.first[to] = spread.depth === 0 ? { key, repeats } : (spread.first[from] ?? null);
-			});
+	const holds = holdsOf(panel, item);
+	const at = holds.index.get(from);
+	if (at === undefined) return fromOutside(panel, item, from, to);
+	const { presses, ms } = distancesTo(panel, item, to);
+	const here = presses[at] ?? -1;
+	if (here < 0) return null;
+	let first: ValuePress | null = null;
+	let least = Number.POSITIVE_INFINITY;
+	for (const key of UP_AND_DOWN) {
+		for (const [repeats, next] of (holds.by[key][at] ?? []).entries()) {
+			const spent = holdFor(panel, repeats) + (ms[next] ?? 0);
+			if (presses[next] !== here - 1 || spent >= least) continue;
+			least = spent;
+			first = { key, repeats };
 		}
 	}
-	spread.edge = edge;
-	spread.depth = next;
+	return { presses: here, first };
 }
 
-/** Every value a hold of one key passes, with its repeats, until it stands still or comes round. */
-function holds(
-	panel: KeyedPanel,
-	steps: Steps,
-	from: number,
-	key: 'up' | 'down',
-	visit: (to: number, repeats: number) => void,
-): void {
-	const one = steps.one[key];
-	const big = steps.big[key];
+/** Values of an item as small numbers, and where a hold of either key leads from each. */
+interface Holds {
+	readonly values: readonly SettingValue[];
+	readonly index: ReadonlyMap<SettingValue, number>;
+	/** By key and value: the value reached after 0 repeats, 1, 2 and so on, until all that come have been. */
+	readonly by: Readonly<Record<'up' | 'down', readonly Uint16Array[]>>;
+}
+
+const holdsMade = new WeakMap<EditableItem, Holds>();
+
+function holdsOf(panel: KeyedPanel, item: EditableItem): Holds {
+	let holds = holdsMade.get(item);
+	if (!holds) {
+		const values: SettingValue[] =
+			item.kind === 'choice'
+				? item.options.map(({ value }) => value as SettingValue)
+				: Array.from({ length: item.most - item.least + 1 }, (_, i) => item.least + i);
+		const index = new Map(values.map((value, i) => [value, i]));
+		const steps = (key: 'up' | 'down', size: number): number[] =>
+			values.map((value) => index.get(stepValue(item, value, direction(key), size)) ?? 0);
+		const along = (key: 'up' | 'down'): Uint16Array[] => {
+			const one = steps(key, 1);
+			const big = steps(key, panel.repeat.bigStep);
+			return values.map((_, from) => passed(panel, one, big, from));
+		};
+		holds = { values, index, by: { up: along('up'), down: along('down') } };
+		holdsMade.set(item, holds);
+	}
+	return holds;
+}
+
+/** What a hold passes from a value, until it stands still or comes round in big steps. */
+function passed(panel: KeyedPanel, one: readonly number[], big: readonly number[], from: number): Uint16Array {
 	let at = one[from] ?? from;
-	visit(at, 0);
-	const { quickAfter } = panel.repeat;
+	const all = [at];
 	let round = at;
 	for (let repeat = 1; ; repeat++) {
-		at = (repeat > quickAfter ? big : one)[at] ?? at;
-		visit(at, repeat);
-		if (repeat <= quickAfter) round = at;
-		else if (at === round || at === big[at]) return;
+		const isQuick = repeat > panel.repeat.quickAfter;
+		at = (isQuick ? big : one)[at] ?? at;
+		if (isQuick && at === round) return Uint16Array.from(all);
+		all.push(at);
+		if (!isQuick) round = at;
+		else if (at === big[at]) return Uint16Array.from(all);
 	}
 }
 
+/** By value: the fewest presses to an allowed one, -1 where none leads there; and the least time held on such a way, ms. */
+interface Distances {
+	readonly presses: Int16Array;
+	readonly ms: Float64Array;
+}
+
+/** Goals remembered for each item, at most. */
+const REMEMBERED = 600;
+const distancesMade = new WeakMap<EditableItem, Map<string, Distances>>();
+
+function distancesTo(panel: KeyedPanel, item: EditableItem, to: Allowed): Distances {
+	let byGoal = distancesMade.get(item);
+	if (!byGoal || byGoal.size >= REMEMBERED) {
+		byGoal = new Map();
+		distancesMade.set(item, byGoal);
+	}
+	const goal = JSON.stringify(to);
+	let distances = byGoal.get(goal);
+	if (!distances) {
+		distances = search(panel, holdsOf(panel, item), to);
+		byGoal.set(goal, distances);
+	}
+	return distances;
+}
+
+/** Breadth first, from the allowed values backwards: each round finds those one press from what the last round found. */
+function search(panel: KeyedPanel, holds: Holds, to: Allowed): Distances {
+	const presses = Int16Array.from(holds.values, (value) => (allows(to, value) ? 0 : -1));
+	const ms = new Float64Array(presses.length);
+	for (let round = 1, found = true; found; round++) {
+		found = false;
+		for (let from = 0; from < presses.length; from++) {
+			if (presses[from] !== -1) continue;
+			let least = Number.POSITIVE_INFINITY;
+			for (const key of UP_AND_DOWN) {
+				const along = holds.by[key][from] as Uint16Array;
+				for (let repeats = 0; repeats < along.length; repeats++) {
+					const next = along[repeats] as number;
+					if (presses[next] !== round - 1) continue;
+					least = Math.min(least, holdFor(panel, repeats) + (ms[next] as number));
+				}
+			}
+			if (least === Number.POSITIVE_INFINITY) continue;
+			presses[from] = round;
+			ms[from] = least;
+			found = true;
+		}
+	}
+	return { presses, ms };
+}
+
+/** A value this panel cannot show steps onto its list first. */
 function fromOutside(panel: KeyedPanel, item: EditableItem, from: SettingValue, to: Allowed): ValueWay | null {
+	const { values } = holdsOf(panel, item);
 	let best: ValueWay | null = null;
-	for (const key of ['up', 'down'] as const) {
+	for (const key of UP_AND_DOWN) {
 		let at = from;
-		const { length } = stepsOf(panel, item).values;
-		for (let repeats = 0; repeats < length; repeats++) {
+		for (let repeats = 0; repeats < values.length; repeats++) {
 			at = stepValue(item, at, direction(key), stepSize(panel, repeats));
 			const rest = valueWay(panel, item, at, to);
 			if (rest && (!best || rest.presses + 1 < best.presses))

@@ -99,7 +99,7 @@ export function open(profile: Profile, settings: SomeSettings): FixtureState {
 }
 
 /** A value the panel can show for this setting, or the default where it has no item for it. */
-export function anyValue(random: Random, profile: Profile, key: SettingKey): SettingValue {
+function anyValue(random: Random, profile: Profile, key: SettingKey): SettingValue {
 	const item = menuMap(profile.panel as KeyedPanel).bySetting.get(key)?.item;
 	if (item?.kind === 'choice') return random.pick(item.options).value as SettingValue;
 	return item ? random.int(item.least, item.most) : profile.defaults[key];
