@@ -4,7 +4,7 @@ import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
 import { offline } from './src/offline/index.ts';
-import { chunks, withoutColourText } from './src/slim/index.ts';
+import { leanChunks, leanColour } from './src/slim/index.ts';
 
 /** What the policy calls a file whose text stands in the page itself. */
 const hashOf = (file) => {
@@ -20,11 +20,7 @@ export default defineConfig({
 	markdown: { syntaxHighlight: false },
 	devToolbar: { enabled: false },
 	// Safari 16.4 and its like of 2023: a crew's old phone
-	vite: {
-		build: { target: 'es2022' },
-		plugins: [withoutColourText()],
-		environments: { client: { build: { modulePreload: false, rolldownOptions: { output: { codeSplitting: chunks } } } } },
-	},
+	vite: { build: { target: 'es2022' }, plugins: [leanColour(), leanChunks()] },
 	security: {
 		csp: {
 			directives: [

@@ -1,5 +1,5 @@
 import path from 'node:path';
-import type { Rolldown } from 'vite';
+import type { Plugin, Rolldown } from 'vite';
 
 interface Modules {
 	getModuleInfo(id: string): { readonly isEntry: boolean; readonly importers: readonly string[] } | null;
@@ -15,7 +15,7 @@ function neededBy(id: string, modules: Modules, seen: Set<string>, found: Set<st
 }
 
 /** One file for what each page's islands need from the start, one for what several share, one for each thing fetched later. */
-export const chunks: Exclude<Rolldown.OutputOptions['codeSplitting'], boolean | undefined> = {
+const codeSplitting: Exclude<Rolldown.OutputOptions['codeSplitting'], boolean | undefined> = {
 	groups: [
 		{
 			tags: ['$initial'],
@@ -27,3 +27,19 @@ export const chunks: Exclude<Rolldown.OutputOptions['codeSplitting'], boolean | 
 		},
 	],
 };
+
+/** Lean files for the browser: grouped, with no list of what to fetch ahead, and with frozen tables that nobody reads left out. */
+export function leanChunks(): Plugin {
+	return {
+		name: 'prep-bay-lean-chunks',
+		configEnvironment: (name) =>
+			name === 'client'
+				? {
+						build: {
+							modulePreload: false,
+							rolldownOptions: { output: { codeSplitting }, treeshake: { manualPureFunctions: ['Object.freeze'] } },
+						},
+					}
+				: null,
+	};
+}

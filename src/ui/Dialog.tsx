@@ -14,9 +14,14 @@ export interface DialogProps {
 /** A modal dialog on the browser's own `<dialog>`: it holds the focus, and gives it back where it came from. */
 export function Dialog({ open, onClose, title, closeWords, children }: DialogProps): JSX.Element {
 	const box = useRef<HTMLDialogElement>(null);
+	const heading = useRef<HTMLHeadingElement>(null);
 	const id = useId();
 	useEffect(() => {
-		if (open && !box.current?.open) box.current?.showModal();
+		if (open && !box.current?.open) {
+			box.current?.showModal();
+			// reading starts at the top: the first control may stand below what shows
+			heading.current?.focus();
+		}
 		if (!open && box.current?.open) box.current.close();
 	}, [open]);
 	return (
@@ -31,7 +36,7 @@ export function Dialog({ open, onClose, title, closeWords, children }: DialogPro
 			}}
 		>
 			<div class="dialog-sheet">
-				<h2 class="tape tape-2" id={id}>
+				<h2 class="tape tape-2" id={id} ref={heading} tabIndex={-1}>
 					<span>{title}</span>
 				</h2>
 				{children}

@@ -1,0 +1,42 @@
+/** Words of a fixture's back, and of the row. */
+export const backWords = {
+	panel: (name: string) => `Panel of ${name}`,
+	display: (name: string) => `Display of ${name}`,
+	keys: { back: 'Back', down: 'Down', up: 'Up', set: 'Set' },
+	keysHint:
+		'With the display in focus: arrows for Up and Down, Enter for Set, Escape or Backspace for Back. Hold to repeat.',
+	switchName: (n: number) => `Switch ${n}`,
+	up: 'up',
+	down: 'down',
+	switches: 'Ten switches',
+	lamps: 'Lamps',
+	power: { name: 'Power', out: 'out', lit: 'lit' },
+	data: { name: 'Data', out: 'out', steady: 'steady', flickering: 'flickering', blinking: 'blinking' },
+	battery: { name: 'Battery', bars: (bars: number) => `${bars} of 4`, charging: 'charging' },
+	sensor: { name: 'Remote sensor', out: 'out', lit: 'listening' },
+	powerSwitch: 'Power switch',
+	mainsLead: 'Mains lead in',
+	nowhere: 'nothing',
+	wall: 'the wall',
+	linkOf: (name: string) => `the link of ${name}`,
+	linkFeeds: (names: string) => `Mains link feeds ${names}.`,
+	linkFree: 'Mains link: nothing in it.',
+	sockets: { in: 'Data in', out: 'Data out' },
+	in: 'in',
+	out: 'out',
+	why: 'Why?',
+	whyOf: (name: string) => `Why does ${name} look like that?`,
+	takeInHand: (name: string) => `Take ${name} in hand`,
+	noDisplay: 'No display',
+} as const;
+
+/** What stands on the cards of the row: the desk’s outputs, and lights whose cells differ. */
+export const rowWords = {
+	carries: (letter: string, universe: number) => `${letter}: universe ${universe}`,
+	silent: (letter: string) => `${letter}: off`,
+	differ: (light: string) => `${light}, its cells each their own`,
+} as const;
+
+/** What a screen reader hears of the wall’s picture. */
+export const wallLabel =
+	'The hall’s wall with its lamps and the light they throw. The row tells each lamp’s light in words.';

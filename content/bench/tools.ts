@@ -1,0 +1,46 @@
+/** Words of the drawer of things that break, of the reason trail and of the log. */
+export const breakWords = {
+	hint: 'What is broken here shows nowhere but in what the rig does, and in the reason trail. Put it right, or undo.',
+	hall: 'Mains of the hall',
+	hallWords: ['off', 'on'] as const,
+	what: 'What to break',
+	choose: 'Choose a cable or a fixture',
+	cables: 'Cables',
+	fixtures: 'Fixtures',
+	desk: 'Desk outputs',
+	wire: { common: 'Common', minus: 'Data minus', plus: 'Data plus' },
+	wireWords: ['broken', 'sound'] as const,
+	swapped: 'Data wires change places',
+	microphone: 'It is a microphone cable',
+	length: 'Length in metres',
+	badLength: 'A cable is 0.1 to 2000 metres long. Type a number, such as 5.',
+	noYes: ['no', 'yes'] as const,
+	receiverDead: 'Line receiver dead',
+	sensorDead: 'Remote sensor dead',
+	microphoneDead: 'Microphone dead',
+	displayDead: 'Display dead',
+	covered: 'Lens covered',
+	chargerDead: 'Takes no charge',
+	socket: 'Bad socket',
+	sockets: { none: 'neither', in: 'data in', out: 'data out' },
+	emitterDead: (name: string) => `${name} emitters dead`,
+	foldBack: 'Held back by its own heat to',
+	foldBacks: { 1: 'not at all', 0.6: '60 %', 0.3: '30 %', 0: 'nothing' },
+	health: 'Battery holds',
+	healths: { 1: 'all it held when new', 0.6: '60 % of new', 0.25: '25 % of new', 0: 'nothing' },
+	startCode: 'Start code it sends',
+	startCodes: { 0: '0: levels', 23: '23: text', 85: '85: test' },
+	mend: 'Put all of it right',
+} as const;
+
+export const whyWords = {
+	title: (name: string) => `Why ${name} looks like that`,
+	lead: 'From the source to the light. The trail ends where something stops it.',
+	effects: { passes: 'goes on', shapes: 'changes it', stops: 'stops here' },
+	close: 'Close',
+} as const;
+
+export const logWords = {
+	none: 'Nothing has been done yet.',
+	more: (count: number) => `${count} earlier lines`,
+} as const;

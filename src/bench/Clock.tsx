@@ -1,0 +1,52 @@
+import type { JSX } from 'preact';
+import { useEffect, useRef } from 'preact/hooks';
+import { benchWords } from '../../content/bench/index.ts';
+import { SPEEDS } from '../rig/index.ts';
+import { Toggle } from '../ui/index.ts';
+import { timeText } from './time.ts';
+import { useBench } from './view.ts';
+
+/** The bench's clock: how fast it runs, or that it stands. */
+export default function Clock(): JSX.Element {
+	const { store, onFrame } = useBench();
+	const words = benchWords.clock;
+	const face = useRef<HTMLElement>(null);
+	useEffect(
+		() =>
+			onFrame(() => {
+				const text = timeText(store.rig.now);
+				if (face.current && face.current.textContent !== text) face.current.textContent = text;
+			}),
+		[store, onFrame],
+	);
+	return (
+		<div class="clock">
+			<p>
+				<span class="value" ref={face} /> {words.since}
+			</p>
+			<fieldset class="slide">
+				<legend>{words.speed}</legend>
+				<div class="slide-track">
+					{SPEEDS.map((speed) => (
+						<label key={speed} class="slide-stop">
+							<input
+								type="radio"
+								name="clock-speed"
+								checked={store.speed === speed}
+								onChange={() => store.setClock(store.running, speed)}
+							/>
+							<span>{words.speeds[speed]}</span>
+						</label>
+					))}
+				</div>
+			</fieldset>
+			<Toggle
+				label={words.label}
+				words={words.runs}
+				on={store.running}
+				onChange={(runs) => store.setClock(runs, store.speed)}
+			/>
+			<p class="hint">{words.hint}</p>
+		</div>
+	);
+}

@@ -1,0 +1,127 @@
+import type { JSX } from 'preact';
+import { useEffect, useState } from 'preact/hooks';
+import { benchWords } from '../../content/bench/index.ts';
+import { BEFORE_KEY, findKept, forget, holdsRig, keep, type RigStore } from '../rig/index.ts';
+import { Button, Notice } from '../ui/index.ts';
+import { Bench } from './Bench.tsx';
+import { later } from './later.tsx';
+import { type Opening, openBench, openLink } from './opening.ts';
+
+const LayOut = later(() => import('./LayOut.tsx'));
+const Share = later(() => import('./Share.tsx'));
+
+const storage = () => localStorage;
+/** Milliseconds between a change and its keeping. */
+const KEEP_AFTER_MS = 800;
+
+/** The free bench: lay out what you like, break it yourself, share it. It is kept on the device. */
+export function FreeBench(): JSX.Element {
+	const [opening, set] = useState<Opening | null>(null);
+	useEffect(() => {
+		const show = (opened: Opening) => {
+			// from here on it lives in the device's store: loading the page again must not throw away what was done since
+			if (holdsRig(location.hash)) history.replaceState(null, '', location.pathname + location.search);
+			set(opened);
+		};
+		openBench(location.hash, storage).then(show);
+		const hear = () => {
+			if (holdsRig(location.hash)) openLink(location.hash, storage).then(show);
+		};
+		window.addEventListener('hashchange', hear);
+		return () => window.removeEventListener('hashchange', hear);
+	}, []);
+	if (!opening) return <p class="coming">{benchWords.loading}</p>;
+	return <Opened opening={opening} />;
+}
+
+function Opened({ opening }: { opening: Opening }): JSX.Element {
+	const { store } = opening;
+	const [trouble, setTrouble] = useState(opening.trouble);
+	const [ownAside, setOwnAside] = useState(opening.ownAside);
+	const [open, setOpen] = useState<'layOut' | 'share' | null>(null);
+	const kept = useKeeping(store, opening.trouble === null);
+	useEffect(() => {
+		setTrouble(opening.trouble);
+		setOwnAside(opening.ownAside);
+	}, [opening]);
+
+	const bar = (
+		<>
+			<div class="bench-ways">
+				<Button look="main" onClick={() => setOpen('layOut')}>
+					{benchWords.layOut}
+				</Button>
+				<Button disabled={!store.canUndo} onClick={store.undo}>
+					{benchWords.undo}
+				</Button>
+				<Button onClick={() => setOpen('share')}>{benchWords.share}</Button>
+			</div>
+			{trouble && (
+				<Notice kind="wrong">
+					<p role="alert">{trouble}</p>
+					<Button look="quiet" onClick={() => setTrouble(null)}>
+						{benchWords.dismiss}
+					</Button>
+				</Notice>
+			)}
+			{ownAside && (
+				<Notice>
+					<p>{benchWords.notices.ownAside}</p>
+					<Button
+						onClick={async () => {
+							const { kept: before } = await findKept(storage, BEFORE_KEY);
+							if (before && store.open(before)) forget(storage, BEFORE_KEY);
+							setOwnAside(false);
+						}}
+					>
+						{benchWords.notices.bringBack}
+					</Button>
+				</Notice>
+			)}
+			{!kept && (
+				<Notice>
+					<p>{benchWords.notices.notKept}</p>
+				</Notice>
+			)}
+			{open === 'layOut' && <LayOut store={store} onClose={() => setOpen(null)} />}
+			{open === 'share' && <Share store={store} onClose={() => setOpen(null)} />}
+		</>
+	);
+	return <Bench store={store} bar={bar} />;
+}
+
+/**
+ * Keeps the bench on the device a moment after each change, and when the page is left. Returns false once the device has refused.
+ * @param atOnce false where what stands there is no bench of the person's yet, such as the empty one after a broken link
+ */
+function useKeeping(store: RigStore, atOnce: boolean): boolean {
+	const [kept, set] = useState(true);
+	useEffect(() => {
+		let timer = 0;
+		// the clock alone does not make a bench the person's own
+		let touched = atOnce;
+		const { sheet } = store.rig;
+		const isUntouched = () => store.rig.sheet === sheet && store.rig.log.every(({ type }) => type === 'clock.wait');
+		const save = () => {
+			window.clearTimeout(timer);
+			timer = 0;
+			if (touched) set(keep(storage, store.rig));
+		};
+		const stop = store.subscribe(() => {
+			touched ||= !isUntouched();
+			if (timer === 0) timer = window.setTimeout(save, KEEP_AFTER_MS);
+		});
+		const leave = () => {
+			if (document.hidden) save();
+		};
+		document.addEventListener('visibilitychange', leave);
+		window.addEventListener('pagehide', save);
+		return () => {
+			stop();
+			save();
+			document.removeEventListener('visibilitychange', leave);
+			window.removeEventListener('pagehide', save);
+		};
+	}, [store, atOnce]);
+	return kept;
+}

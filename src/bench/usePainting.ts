@@ -1,0 +1,86 @@
+import type { RefObject } from 'preact';
+import { useEffect, useRef } from 'preact/hooks';
+import type { Rig, Sight } from '../../sim/rig/index.ts';
+import { useBench } from './view.ts';
+import type { WallPicture } from './wall.ts';
+import { BLANK, colourAt, isRestless, paint } from './wallLight.ts';
+
+/** How the wall is drawn: as it is within the flash limit, at the real rate, or standing still. */
+export type Pace = 'limited' | 'real' | 'still';
+
+/**
+ * Paints the wall's pools frame by frame, past Preact: only a pool whose colour changed is touched, and only lamps that change
+ * by themselves are looked at again. Elements to paint carry `data-pool` and take their colour from the attribute `color`.
+ */
+export function usePainting(box: RefObject<SVGSVGElement>, picture: WallPicture, pace: Pace): void {
+	const { store, onFrame } = useBench();
+	const painting = useRef(BLANK);
+	useEffect(() => {
+		const { sheet } = store.rig;
+		const shown = new Map<Element, string>();
+		const elements = [...(box.current?.querySelectorAll('[data-pool]') ?? [])];
+		const stills = new Map<string, readonly unknown[]>();
+		let drawn = -1;
+		let pending = false;
+
+		const paintNow = (atMs: number) => {
+			const { rig } = store;
+			// laid out anew: the picture of it comes with the next draw
+			if (rig.sheet !== sheet) return;
+			const fresh = drawn !== store.version;
+			const restless = picture.lamps.filter(({ fixture }) => isRestless(store.look(fixture)));
+			if (!fresh && !pending && (restless.length === 0 || pace === 'still')) return;
+			drawn = store.version;
+			const wanted = new Map<string, string>();
+			for (const { fixture, pools } of picture.lamps) {
+				const sight = sightFor(rig, fixture, store.look(fixture), pace, stills);
+				for (const { key, cell } of pools) {
+					const held = painting.current.pools.get(key)?.shown;
+					const gated =
+						pace === 'still'
+							? sight?.light.cells[cell]?.colour
+							: sight && colourAt(sight, cell, rig.now, pace === 'real');
+					wanted.set(key, gated ?? held ?? '#000000');
+				}
+			}
+			if (pace === 'real') {
+				painting.current = BLANK;
+				for (const element of elements) show(element, wanted.get(keyOf(element)));
+				return;
+			}
+			painting.current = paint(painting.current, atMs, wanted);
+			pending = false;
+			for (const [key, { shown: colour }] of painting.current.pools) pending ||= colour !== wanted.get(key);
+			for (const element of elements) show(element, painting.current.pools.get(keyOf(element))?.shown);
+		};
+		const show = (element: Element, colour = '#000000') => {
+			if (shown.get(element) === colour) return;
+			shown.set(element, colour);
+			element.setAttribute('color', colour);
+		};
+		paintNow(performance.now());
+		return onFrame(paintNow);
+	}, [store, onFrame, picture, pace, box]);
+}
+
+const keyOf = (element: Element): string => element.getAttribute('data-pool') ?? '';
+
+/** What to draw of a lamp; null where a lamp that moves stands still and nothing but time has changed for it. */
+function sightFor(
+	rig: Rig,
+	fixture: string,
+	seen: Sight,
+	pace: Pace,
+	stills: Map<string, readonly unknown[]>,
+): Sight | null {
+	if (!isRestless(seen)) {
+		stills.delete(fixture);
+		return seen;
+	}
+	if (pace !== 'still') return rig.look(fixture);
+	const { units, desk, receptions } = rig.gear;
+	const now = [units.get(fixture), desk, receptions];
+	const before = stills.get(fixture);
+	stills.set(fixture, now);
+	return before?.every((part, i) => part === now[i]) ? null : seen;
+}

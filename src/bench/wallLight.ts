@@ -1,0 +1,65 @@
+import {
+	type FlashWatch,
+	limitFlashes,
+	MOST_FLASHES,
+	screenFlashes,
+	strobeGate,
+	watchFlashes,
+} from '../../sim/light/index.ts';
+import type { Sight } from '../../sim/rig/index.ts';
+
+/** Whether a lamp's light must be looked at again for every picture, since it changes by itself. */
+export const isRestless = ({ light }: Sight): boolean => light.moving || light.flashes > 0 || light.flicker;
+
+/** Whether the screen shows fewer changes than the lamp makes. */
+export const isCapped = ({ light }: Sight): boolean => light.flashes > MOST_FLASHES || light.flicker;
+
+/**
+ * The colour to draw for a cell at a moment: that of the light, or black in the dark part of a flash.
+ * @param nowMs the rig's clock
+ * @param realRate only where the person has asked for it after a warning
+ */
+export function colourAt(sight: Sight, cell: number, nowMs: number, realRate: boolean): string {
+	const { light } = sight;
+	const lit = strobeGate(screenFlashes(light.flashes, realRate), nowMs) === 1;
+	return lit ? (light.cells[cell]?.colour ?? '#000000') : '#000000';
+}
+
+/** What the wall showed in the last second: each pool by itself, and the moments at which any of them turned. */
+export interface Painting {
+	readonly pools: ReadonlyMap<string, FlashWatch>;
+	readonly turns: readonly number[];
+}
+
+export const BLANK: Painting = Object.freeze({ pools: new Map(), turns: [] });
+
+/** Two opposing turns make a flash. */
+const MOST_TURNS = 2 * MOST_FLASHES;
+
+/**
+ * The next picture of the wall: each pool as it is wanted, unless that would be one flash too many in a second for the pool by
+ * itself or for all of them together (lamps out of step flash the wall faster than any one of them does). What is held back
+ * comes in as soon as it may, so call it for every picture while anything wanted is not shown.
+ * @param atMs milliseconds, never falling
+ * @param wanted pool to `#rrggbb`
+ */
+export function paint(before: Painting, atMs: number, wanted: ReadonlyMap<string, string>): Painting {
+	const turns = before.turns.filter((at) => at > atMs - 1000);
+	const pools = new Map<string, FlashWatch>();
+	for (const [key, colour] of wanted) {
+		const watch = before.pools.get(key) ?? watchFlashes('#000000');
+		const next = limitFlashes(watch, atMs, colour);
+		if (next !== watch && turnedAt(next, atMs) && turns.at(-1) !== atMs) {
+			if (turns.length >= MOST_TURNS) {
+				pools.set(key, watch);
+				continue;
+			}
+			turns.push(atMs);
+		}
+		pools.set(key, next);
+	}
+	return { pools, turns };
+}
+
+const turnedAt = (watch: FlashWatch, atMs: number): boolean =>
+	watch.luminance.at.at(-1) === atMs || watch.red.at.at(-1) === atMs;
