@@ -15,4 +15,4 @@ export { DRILL_KINDS, type DrillKindInfo } from './list.ts';
 export { makeDrill } from './make.ts';
 export { markDrill } from './mark.ts';
 export type { Condition, Drill, Facts, Finding, Hand, Mark, Range, Scene, Source, Told } from './types.ts';
-export { shortestWay } from './way/index.ts';
+export { fewestPresses, shortestWay } from './way/index.ts';

@@ -22,7 +22,7 @@ export function unmetKeys(wish: Wish, settings: Settings): SettingKey[] {
 }
 
 /** Settings a fixture has at the start of a drill. @throws InputError `sheet.reference` */
-export function startSettings(sheet: Drill['sheet'], fixture: string): Settings {
+function startSettings(sheet: Drill['sheet'], fixture: string): Settings {
 	const placed = sheet.fixtures.find(({ id }) => id === fixture);
 	if (!placed) throw new RangeError(`no fixture '${fixture}' in the drill's sheet`);
 	return inputFrom(profileFor(sheet, placed.profile), placed, false).settings;

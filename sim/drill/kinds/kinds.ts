@@ -1,6 +1,6 @@
 import type { Random } from '../../../shared/random/index.ts';
 import type { DrillKind } from '../ids.ts';
-import { deskBand, deskPercent, strobeLeftOn } from './desk.ts';
+import { deskBand, deskPercent } from './desk.ts';
 import { addressDip, dipColour } from './dip.ts';
 import { followersMode, leaderLeftOn, leaderThree } from './lead.ts';
 import {
@@ -16,6 +16,7 @@ import {
 import { cableMissing, lineLonger, mainsRow, remoteThree } from './plugs.ts';
 import { rowAsOne, rowBackToBack, sensorsAudience, twoUniverses } from './row.ts';
 import type { Made } from './stage.ts';
+import { strobeLeftOn } from './strobe.ts';
 
 export type Level = 'easy' | 'middle' | 'hard';
 

@@ -44,10 +44,13 @@ const STUCK: PanelWay = Object.freeze({ presses: Number.POSITIVE_INFINITY, first
 /**
  * The fewest presses that bring a fixture with keys to a wish, over the machine itself: menu moves, edits by taps and holds,
  * an edit in progress finished or backed out of, all set back to defaults where that is shorter, a panel woken, a lock opened,
- * and the fixture switched off and on where that is the quickest way out of a menu. Exact, and never more than one above
- * what is needed after any press (the tests hold it to both), so each `first` is a step of a shortest way. What it leaves
- * out: hands on other things (plugs, a remote), which a drill that asks this does not give; and waiting on purpose for sleep or
- * lock, which saves nothing: each drops an edit as Back does, and costs a press to undo.
+ * and the fixture switched off and on where that is the quickest way out of a menu.
+ *
+ * Exact: 0 only where the wish is met, and no press brings it down by more than one, nor any wait at all (the tests hold it to
+ * both, and to plain search over a whole small menu), so no shorter way exists; and each `first` brings it down by one. Waiting
+ * on purpose for sleep or lock saves nothing: either drops an edit as Back does, and costs a press to undo. Left out: hands on
+ * plugs and remotes, which no drill gives together with panels; and menus in which two items edit one setting (the first is
+ * taken).
  */
 export function panelWay(profile: Profile, view: View, wish: Wish): PanelWay {
 	const panel = profile.panel as KeyedPanel;
