@@ -10,8 +10,7 @@ import {
 	type Slot,
 	type SomeSettings,
 } from '../profile/index.ts';
-import { readSheet } from './check.ts';
-import type { RigSheet, RigSheetInput } from './schema.ts';
+import type { RigSheet, SheetCable, SheetDesk, SheetFixture } from './schema.ts';
 
 /** How a rig without a sheet is linked: on a desk, behind a leader, not at all, or on a desk with two universes. */
 export const QUICK_LINKS = Object.freeze(['desk', 'leader', 'alone', 'two-universes'] as const);
@@ -33,8 +32,8 @@ const PITCH = 2;
 const MARGIN = 2;
 const THROW = 3;
 const CABLE = 5;
+const SOUND = { common: 'sound', minus: 'sound', plus: 'sound', swapped: false } as const;
 
-type Fixture = RigSheetInput['fixtures'][number];
 /** Where a fixture hangs on the desk: universe and start address. */
 type Spot = { readonly universe: number; readonly address: number };
 
@@ -63,16 +62,18 @@ export function quickSheet({ count, linked, profile: id }: QuickRig): RigSheet {
 	const mode = modeOf(profile, profile.defaults.mode);
 	const spots = linked === 'desk' || linked === 'two-universes' ? spotsFor(count, linked, footprintOf(mode)) : null;
 	const names = Array.from({ length: count }, (_, i) => `${profile.shape}-${i + 1}`);
-	return readSheet({
+	return {
 		version: 1,
 		name: `${count} × ${profile.name}`,
 		hall: { width: Math.max(8, 2 * MARGIN + PITCH * (count - 1)), height: 6 },
 		fixtures: names.map((name, i) => fixture(profile, name, i, settingsFor(linked, i, spots?.[i]))),
 		desk: spots && desk(linked, names, spots, profile, mode),
 		cables: linked === 'alone' ? [] : chains(linked, names),
+		splitters: [],
 		terminators: linked === 'alone' ? [] : ends(linked, names).map((name) => `${name}:out`),
-		remote: profile.sensor ? { code: profile.defaults.code } : null,
-	});
+		remote: profile.sensor ? { code: profile.defaults.code, battery: true } : null,
+		profiles: [],
+	};
 }
 
 /** How many of them hang on the first output: half, the odd one with the first. */
@@ -92,14 +93,19 @@ function settingsFor(linked: QuickLink, i: number, spot: Spot | undefined): Some
 	return { work: 'held' };
 }
 
-function fixture(profile: Profile, id: string, i: number, settings: SomeSettings): Fixture {
+function fixture(profile: Profile, id: string, i: number, settings: SomeSettings): SheetFixture {
 	return {
 		id,
 		name: id.replace('-', ' '),
 		profile: profile.id,
-		place: { x: MARGIN + PITCH * i, y: 0, throw: THROW },
-		...(profile.panel.kind === 'dip' ? { switches: switchesSetting(profile.panel, settings) } : { settings }),
+		place: { x: MARGIN + PITCH * i, y: 0, throw: THROW, overhead: false },
+		...(profile.panel.kind === 'dip'
+			? { settings: {}, switches: switchesSetting(profile.panel, settings) }
+			: { settings }),
+		on: true,
 		plug: profile.power.battery ? 'none' : 'wall',
+		charge: 1,
+		hidden: false,
 	};
 }
 
@@ -122,7 +128,7 @@ function desk(
 	spots: readonly Spot[],
 	profile: Profile,
 	mode: Mode,
-): RigSheetInput['desk'] {
+): SheetDesk {
 	const levels = spots.flatMap(({ universe, address }) =>
 		mode.slots.flatMap((slot) => {
 			const level = litLevel(profile, slot);
@@ -131,9 +137,10 @@ function desk(
 	);
 	return {
 		name: 'desk',
-		outputs: [{ id: 'a', universe: 1 }, ...(linked === 'two-universes' ? [{ id: 'b', universe: 2 }] : [])],
+		outputs: (linked === 'two-universes' ? ['a', 'b'] : ['a']).map((id, i) => ({ id, universe: i + 1, on: true })),
 		patch: names.map((name, i) => ({ fixture: name, ...(spots[i] as Spot), mode: mode.id })),
 		levels,
+		master: 255,
 	};
 }
 
@@ -160,10 +167,10 @@ function runsOf(linked: QuickLink, names: readonly string[]): { from: string; to
 	];
 }
 
-function chains(linked: QuickLink, names: readonly string[]): RigSheetInput['cables'] {
+function chains(linked: QuickLink, names: readonly string[]): SheetCable[] {
 	return runsOf(linked, names)
 		.flatMap(({ from, to }) => to.map((name, i) => ({ from: i === 0 ? from : `${to[i - 1]}:out`, to: `${name}:in` })))
-		.map((ends, i) => ({ id: `cable-${i + 1}`, kind: 'data' as const, length: CABLE, ...ends }));
+		.map((plugs, i) => ({ id: `cable-${i + 1}`, kind: 'data', length: CABLE, ...plugs, ...SOUND }));
 }
 
 const ends = (linked: QuickLink, names: readonly string[]): string[] =>

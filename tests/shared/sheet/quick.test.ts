@@ -30,7 +30,7 @@ function settled(quick: QuickRig): Rig {
 }
 
 describe('a rig from three answers', () => {
-	test('is a sheet like any other', () => {
+	test('is a sheet like any other, with nothing left out for its reader to fill in', () => {
 		fc.assert(
 			fc.property(quickRigs, (quick) => {
 				const sheet = quickSheet(quick);
