@@ -107,7 +107,7 @@ export const LINE: readonly Fault[] = [
 		id: 'split-without-splitter',
 		family: 'line',
 		weight: 3,
-		mend: 'part-line',
+		mend: 'plug-cable',
 		cautions: [],
 		// the cable to the last fixture is taken from the first one's socket by a Y lead
 		spots: (sheet) =>

@@ -1,9 +1,10 @@
+import { footprintOf, modeOf } from '../../shared/profile/index.ts';
 import type { RigSheet } from '../../shared/sheet/index.ts';
 import type { RigEvent } from '../event/index.ts';
 import { cableOf, deskOf, meant } from './sheet.ts';
-import type { Mend, MendId, Need } from './types.ts';
+import type { DeskPatch, Mend, MendId, Need, Standing } from './types.ts';
 
-type Does = (sheet: RigSheet, place: string) => RigEvent[];
+type Does = (sheet: RigSheet, place: string, now?: Standing) => RigEvent[];
 
 function mend(
 	id: MendId,
@@ -57,7 +58,24 @@ const freshFixture: Does = (sheet, place) => {
 	];
 };
 
-const meantLevels: Does = (sheet) => [{ type: 'desk.recall', levels: deskOf(sheet).levels }];
+/** The strips of one fixture set as the sheet has them, wherever the desk's patch sends them. */
+const meantLevels: Does = (sheet, place, now) => {
+	const patch = now?.patch ?? deskOf(sheet).patch;
+	const [here, wanted] = [patch, deskOf(sheet).patch].map((each) => each.find(({ fixture }) => fixture === place));
+	return here && wanted ? levelsOver(sheet, place, here, wanted) : [];
+};
+
+/** For each slot from one start on, the level that the sheet has as far behind another. */
+function levelsOver(sheet: RigSheet, place: string, to: DeskPatch[number], from: DeskPatch[number]): RigEvent[] {
+	const { levels } = deskOf(sheet);
+	const footprint = footprintOf(modeOf(meant(sheet, place).profile, from.mode));
+	return Array.from({ length: Math.min(footprint, 513 - to.address, 513 - from.address) }, (_, i) => ({
+		type: 'desk.level' as const,
+		universe: to.universe,
+		slot: to.address + i,
+		level: levels.find(({ universe, slot }) => universe === from.universe && slot === from.address + i)?.level ?? 0,
+	}));
+}
 
 /** Every mend, by id. Seconds are `common practice, no source`: for a practised hand already standing there. */
 export const MENDS: Readonly<Record<MendId, Mend>> = Object.freeze({
@@ -104,17 +122,13 @@ export const MENDS: Readonly<Record<MendId, Mend>> = Object.freeze({
 	'remote-battery': mend(
 		'remote-battery',
 		40,
-		(sheet) => (sheet.remote ? [{ type: 'remote.become', ...sheet.remote, battery: true }] : []),
+		(sheet, _, now) =>
+			sheet.remote ? [{ type: 'remote.become', ...(now?.remote ?? sheet.remote), battery: true }] : [],
 		{ needs: ['spare-battery'] },
 	),
 	'remote-code': mend('remote-code', 20, (sheet) => (sheet.remote ? [{ type: 'remote.become', ...sheet.remote }] : [])),
 	'plug-cable': mend('plug-cable', 15, pluggedCable),
-	'replace-cable': mend(
-		'replace-cable',
-		75,
-		(sheet, place) => [...pluggedCable(sheet, place), ...soundCable(sheet, place)],
-		{ needs: ['spare-cable'], disturbs: true },
-	),
+	'replace-cable': mend('replace-cable', 75, soundCable, { needs: ['spare-cable'], disturbs: true }),
 	'fit-terminator': mend(
 		'fit-terminator',
 		15,
@@ -155,9 +169,16 @@ export const MENDS: Readonly<Record<MendId, Mend>> = Object.freeze({
 	'set-patch': mend(
 		'set-patch',
 		45,
-		(sheet, place) => {
-			const patch = deskOf(sheet).patch.find((each) => each.fixture === place);
-			return patch ? [{ type: 'desk.patch', ...patch }, ...meantLevels(sheet, place)] : [];
+		(sheet, place, now) => {
+			const patch = now?.patch ?? deskOf(sheet).patch;
+			const [here, wanted] = [patch, deskOf(sheet).patch].map((each) => each.find(({ fixture }) => fixture === place));
+			if (!here || !wanted) return [];
+			// the strips leave the slots they were sent to, and those go back to whose they are
+			return [
+				{ type: 'desk.patch', ...wanted },
+				...levelsOver(sheet, place, here, here),
+				...levelsOver(sheet, place, wanted, wanted),
+			];
 		},
 		{ needs: ['desk'], disturbs: true },
 	),

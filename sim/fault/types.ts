@@ -69,6 +69,13 @@ export const MEND_IDS = Object.freeze([
 ] as const);
 export type MendId = (typeof MEND_IDS)[number];
 
+/** How a rig stands where a mend may not take it for what the sheet says: a mend puts one thing right and no other. */
+export interface Standing {
+	/** Which says where the desk's strips send. */
+	readonly patch: DeskPatch | undefined;
+	readonly remote: RigSheet['remote'];
+}
+
 /** A way to put something right. Doing it changes the rig to what its sheet says at that place. */
 export interface Mend {
 	readonly id: MendId;
@@ -78,7 +85,15 @@ export interface Mend {
 	readonly cautions: readonly string[];
 	/** Whether doing it darkens or disturbs a running show. */
 	readonly disturbs: boolean;
-	events(sheet: RigSheet, place: string): RigEvent[];
+	/** @param now what stands that the sheet does not say; left out, all is as the sheet has it */
+	events(sheet: RigSheet, place: string, now?: Standing): RigEvent[];
 }
+
+export type DeskPatch = readonly {
+	readonly fixture: string;
+	readonly universe: number;
+	readonly address: number;
+	readonly mode: string;
+}[];
 
 export type { PlacedFault };

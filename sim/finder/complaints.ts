@@ -143,7 +143,9 @@ export const COMPLAINTS: Readonly<Record<ComplaintKind, Showing>> = {
 	dim: {
 		fits: isMeantLit,
 		holds: (seen, meant, at) =>
-			brightnessAgainst(seen.rest(at), meant.rest(at)) === 'dimmer' && sameColour(seen.rest(at), meant.rest(at)),
+			!seen.rest(at).light.flicker &&
+			brightnessAgainst(seen.rest(at), meant.rest(at)) === 'dimmer' &&
+			sameColour(seen.rest(at), meant.rest(at)),
 	},
 	'goes-out': {
 		fits: (meant, at) => isMeantLit(meant, at) && looksLit(afterHours(meant, at)),

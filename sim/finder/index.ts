@@ -10,8 +10,9 @@
 export { sequence } from '../sequence/index.ts';
 export { CHECK_KINDS, type Check, type CheckSort } from './checks/index.ts';
 export { COMPLAINT_KINDS, type Complaint, type ComplaintKind, complaintsOf } from './complaints.ts';
-export { finderOn, openFinder } from './finder.ts';
+export { finderOn, openBench, openFinder } from './finder.ts';
 export { type Learnt, learn } from './learn.ts';
 export { type Bench, type Candidate, candidatesFor, tableFor } from './table.ts';
 export type { Finder, FinderOptions, NextCheck, PlacedMend, Step, Suspect, Verdict } from './types.ts';
-export { meantWitness, type Witness } from './witness.ts';
+export { together } from './widen.ts';
+export { faultyWitness, meantWitness, type Witness, witness } from './witness.ts';

@@ -195,7 +195,7 @@ export function afterPowerCycle(w: Witness, fixture: string): Sight {
 export function onHeldWhite(w: Witness, fixture: string): Sight | null {
 	const unit = w.rig.gear.units.get(fixture);
 	const display = w.rest(fixture).display;
-	if (!unit || display.kind !== 'keyed' || display.state === 'dark') return null;
+	if (!unit || unit.condition.displayDead || display.kind !== 'keyed' || display.state === 'dark') return null;
 	const white = unit.profile.held[0]?.id ?? '';
 	return w
 		.after(

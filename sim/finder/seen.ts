@@ -1,10 +1,11 @@
 import type { Sight } from '../rig/index.ts';
 
-/** Whether any light comes out, ultraviolet alone included. */
-export const isLit = ({ light }: Sight): boolean => light.whole.brightness > 0 || light.whole.ultraviolet > 0;
+/** Whether any light comes out, ultraviolet alone included. A light that jumps is lit, dark as it may be for a moment. */
+export const isLit = ({ light }: Sight): boolean =>
+	light.flicker || light.whole.brightness > 0 || light.whole.ultraviolet > 0;
 
 /** Whether an eye sees it lit: ultraviolet alone does not count in a lit hall. */
-export const looksLit = ({ light }: Sight): boolean => light.whole.brightness > 0.03;
+export const looksLit = ({ light }: Sight): boolean => light.flicker || light.whole.brightness > 0.03;
 
 /** Smallest change of a level that an eye beside the lamp sees (common practice, no source). */
 const SEEN = 0.04;
@@ -15,6 +16,11 @@ export function sameLight(a: Sight, b: Sight): boolean {
 	if (a.light.flashes > 0 !== b.light.flashes > 0) return false;
 	// what moves or jumps cannot be held to one colour
 	if (a.light.moving || a.light.flicker) return true;
+	return sameLevels(a, b);
+}
+
+/** Whether two sights are the same light at their moments, whatever it does before and after. */
+export function sameLevels(a: Sight, b: Sight): boolean {
 	return a.light.cells.every((cell, i) => {
 		const other = b.light.cells[i];
 		return other !== undefined && cell.levels.every((level, e) => Math.abs(level - (other.levels[e] ?? 0)) <= SEEN);

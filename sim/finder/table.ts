@@ -31,7 +31,8 @@ export function mendFor(sheet: RigSheet, placed: PlacedFault): { readonly id: Me
 	return { id: fault.mend, place: fault.mendAt?.(sheet, placed) ?? placed.place };
 }
 
-const mendText = (sheet: RigSheet, placed: PlacedFault): string => {
+/** A placed fault's mend and its place, as a text: `id@place`. */
+export const mendText = (sheet: RigSheet, placed: PlacedFault): string => {
 	const { id, place } = mendFor(sheet, placed);
 	return `${id}@${place}`;
 };
@@ -73,30 +74,6 @@ export function candidatesFor(
 			? [{ faults: [placed], weight: weigh(placed, weight), mend: mendText(sheet, placed), witness: w }]
 			: [];
 	});
-}
-
-/** Two faults at once that show the complaint together, out of those that are each more likely; with weights multiplied. */
-export function pairsFor(
-	sheet: RigSheet,
-	meant: Witness,
-	complaint: Complaint,
-	singles: readonly { readonly placed: PlacedFault; readonly weight: number }[],
-): Candidate[] {
-	const showing = COMPLAINTS[complaint.kind];
-	return singles.flatMap((one, i) =>
-		singles.slice(i + 1).flatMap((two): Candidate[] => {
-			const w = faultyWitness(meant, [one.placed, two.placed]);
-			if (!showing.holds(w, meant, complaint.fixture)) return [];
-			return [
-				{
-					faults: [one.placed, two.placed],
-					weight: one.weight * two.weight,
-					mend: [mendText(sheet, one.placed), mendText(sheet, two.placed)].sort().join('+'),
-					witness: w,
-				},
-			];
-		}),
-	);
 }
 
 /** The whole outcome table of a complaint: each check read off each candidate's rig. */

@@ -27,6 +27,8 @@ export function lookAt(gear: Gear, id: string): Sight {
 	const display = displayOf(profile, panelOf(state), signalOf(state), context);
 	const lit = isLit(unit);
 	const plan = planAt(gear, unit, gear.now);
+	// what it does as time goes on is told from frames as sent: a damaged one is gone in a moment
+	const sent = damageOf(gear, unit) > 0 ? planAt(gear, unit, gear.now, true) : plan;
 	const outputs = outputsOf(unit, plan);
 	const emitters = profile.emitters.length;
 	const cells = Array.from({ length: profile.cells }, (_, cell) =>
@@ -49,10 +51,10 @@ export function lookAt(gear: Gear, id: string): Sight {
 		light: {
 			cells,
 			whole,
-			flashes: shows ? plan.strobe : 0,
+			flashes: shows ? sent.strobe : 0,
 			flicker: lit && isByLine(driveOf(state)) && damageOf(gear, unit) >= SEEN_DAMAGE && !condition.covered,
 			// a programme at no brightness moves nothing
-			moving: lit && plan.moving && outputsOf(unit, planAt(gear, unit, 'mean'), 'mean').some((output) => output > 0),
+			moving: lit && sent.moving && outputsOf(unit, planAt(gear, unit, 'mean'), 'mean').some((output) => output > 0),
 		},
 	};
 }

@@ -4,15 +4,15 @@ import type { Gear, Unit } from './gear.ts';
 import { darkPlan, heardBy, heldPlan, type Moment, ownPlan, type Plan, programmePlan } from './own.ts';
 import { frameAt } from './source.ts';
 
-/** What drives a fixture's light at a time, and what it asks for. */
-export function planAt(gear: Gear, unit: Unit, moment: Moment): Plan {
+/** What drives a fixture's light at a time, and what it asks for. @param asSent by frames as sent, whatever damaged them on the way */
+export function planAt(gear: Gear, unit: Unit, moment: Moment, asSent = false): Plan {
 	const drive = driveOf(unit.state);
 	if (drive === 'unpowered') return darkPlan(unit.profile);
 	if (!isByLine(drive)) return ownPlan(unit, moment);
 	const signal = signalOf(unit.state);
 	if (signal === 'none' || signal === 'dark') return darkPlan(unit.profile);
 	if (signal === 'running') return ownPlan(unit, moment, true);
-	const frame = frameAt(gear, unit, moment);
+	const frame = frameAt(gear, unit, moment, asSent);
 	if (!frame) return darkPlan(unit.profile);
 	return withLeadersFlash(gear, unit, framePlan(unit, readFrame(unit, frame), moment), moment);
 }

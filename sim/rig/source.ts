@@ -54,9 +54,10 @@ const FRAME_MS = 1000 / 44;
 
 /**
  * The frame a fixture makes of what reaches it at a time: whole, damaged, or the one it kept.
+ * @param asSent as if nothing had damaged it on the way
  * @returns 512 levels, or null where it has none
  */
-export function frameAt(gear: Gear, unit: Unit, moment: Moment): Uint8Array | null {
+export function frameAt(gear: Gear, unit: Unit, moment: Moment, asSent = false): Uint8Array | null {
 	if (!unit.state.context.data) return unit.kept;
 	const reception = gear.receptions.get(unit.placed.id);
 	if (!reception) return null;
@@ -64,7 +65,7 @@ export function frameAt(gear: Gear, unit: Unit, moment: Moment): Uint8Array | nu
 	const leader = talker?.kind === 'leader' ? gear.units.get(talker.fixture) : undefined;
 	const whole =
 		talker?.kind === 'desk' ? frameOfDesk(gear, talker.universe) : leader ? frameOfLeader(leader, moment) : EMPTY;
-	if (reception.quality !== 'marginal' || moment === 'mean') return whole;
+	if (asSent || reception.quality !== 'marginal' || moment === 'mean') return whole;
 	const number = Math.floor(moment / FRAME_MS);
 	const seat = seatOf(unit.placed.id);
 	return hash01(seat, number) < rate ? damaged(whole, seat, number) : whole;

@@ -10,7 +10,7 @@ import {
 	onHeldWhite,
 	whileDeskRestarts,
 } from '../probes.ts';
-import { brightnessAgainst, isLit, looksLit, sameColour, sameLight } from '../seen.ts';
+import { brightnessAgainst, isLit, looksLit, sameColour, sameLevels, sameLight } from '../seen.ts';
 import type { Witness } from '../witness.ts';
 import type { CheckKind } from './types.ts';
 
@@ -19,6 +19,8 @@ export interface FixtureKind extends CheckKind {
 	/** Whether it makes sense on this fixture of the rig as meant. */
 	fits(unit: Unit, meant: Witness): boolean;
 	read(w: Witness, fixture: string, meant: Witness): string;
+	/** Whether it looks at what is plugged into the fixture, which the fixture itself does not say. */
+	readonly ofPlugs?: boolean;
 }
 
 const unitOf = (w: Witness, fixture: string): Unit | undefined => w.rig.gear.units.get(fixture);
@@ -36,7 +38,7 @@ function look(
 	seconds: number,
 	read: FixtureKind['read'],
 	fits: FixtureKind['fits'] = always,
-	more: Partial<CheckKind> = {},
+	more: Partial<FixtureKind> = {},
 ): FixtureKind {
 	return { kind, sort: 'look', seconds, read, fits, ...more };
 }
@@ -85,9 +87,11 @@ export const FIXTURE_LOOKS: readonly FixtureKind[] = [
 	look('colour', 4, (w, at, meant) => {
 		const [now, wanted] = [w.rest(at), meant.rest(at)];
 		if (!looksLit(now)) return 'dark';
-		return sameColour(now, wanted) ? 'as-meant' : 'other';
+		return sameColour(now, wanted) && !now.light.flicker ? 'as-meant' : 'other';
 	}),
-	look('brightness', 5, (w, at, meant) => brightnessAgainst(w.rest(at), meant.rest(at))),
+	look('brightness', 5, (w, at, meant) =>
+		w.rest(at).light.flicker ? 'dimmer' : brightnessAgainst(w.rest(at), meant.rest(at)),
+	),
 	look('flashing', 3, (w, at) => (w.rest(at).light.flashes > 0 ? 'flashing' : 'steady'), always, {
 		cautions: ['flashing'],
 	}),
@@ -116,18 +120,21 @@ export const FIXTURE_LOOKS: readonly FixtureKind[] = [
 		8,
 		(w, at) => (plugged(w, `${at}:in`) ? 'plugged' : 'empty'),
 		(unit, meant) => plugged(meant, `${unit.placed.id}:in`),
+		{ ofPlugs: true },
 	),
 	look(
 		'socket-out',
 		8,
 		(w, at) => (plugged(w, `${at}:out`) ? 'plugged' : 'empty'),
 		(unit, meant) => plugged(meant, `${unit.placed.id}:out`),
+		{ ofPlugs: true },
 	),
 	look(
 		'terminator',
 		8,
 		(w, at) => (hasTerminator(w, `${at}:out`) ? 'in' : 'missing'),
 		(unit, meant) => hasTerminator(meant, `${unit.placed.id}:out`),
+		{ ofPlugs: true },
 	),
 	look('lens', 6, (w, at) => (unitOf(w, at)?.condition.covered ? 'covered' : 'clear'), always, {
 		cautions: ['staring', 'hot'],
@@ -254,7 +261,7 @@ export const FIXTURE_TRIES: readonly FixtureKind[] = [
 	attempt(
 		'clap',
 		5,
-		(w, at) => (sameLight(afterClap(w, at), w.rest(at)) ? 'still' : 'answers'),
+		(w, at) => (sameLevels(afterClap(w, at), w.rest(at)) ? 'still' : 'answers'),
 		(unit) => unit.profile.microphone && unit.state.context.settings.work === 'programme',
 	),
 	attempt('charger', 20, (w, at) => (onCharger(w, at).lamps.battery?.charging ? 'charges' : 'not'), hasBattery, {

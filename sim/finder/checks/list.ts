@@ -1,6 +1,6 @@
 import type { RigSheet } from '../../../shared/sheet/index.ts';
 import { splitPort } from '../../../shared/sheet/index.ts';
-import { MENDS, type MendId } from '../../fault/index.ts';
+import { MENDS, type MendId, type Need } from '../../fault/index.ts';
 import { COMPLAINTS, type Complaint } from '../complaints.ts';
 import { answersStrips, followsLeader } from '../probes.ts';
 import { cableSpot, leaderOf, routeOf } from '../route.ts';
@@ -113,23 +113,36 @@ const FROM_THE_FLOOR = new Set([
 	'sight-line',
 ]);
 
+/** Metres along the wall within which one person at the desk can watch a lamp (common practice, no source). */
+const IN_SIGHT = 15;
+
 function onFixture(sheet: RigSheet, meant: Witness, kind: FixtureKind, fixture: string): Check[] {
 	const unit = meant.rig.gear.units.get(fixture);
 	if (!unit || !kind.fits(unit, meant)) return [];
-	const overhead = sheet.fixtures.find(({ id }) => id === fixture)?.place.overhead && !FROM_THE_FLOOR.has(kind.kind);
+	const placed = sheet.fixtures.find(({ id }) => id === fixture)?.place;
+	const overhead = placed?.overhead && !FROM_THE_FLOOR.has(kind.kind);
+	// a lamp far from the desk wants somebody to watch it
+	const far = kind.needs?.includes('desk') && placed && Math.abs(placed.x - sheet.hall.width / 2) > IN_SIGHT;
+	const needs: Need[] = [
+		...(kind.needs ?? []),
+		...(overhead ? ['ladder' as const] : []),
+		...(far ? ['second-person' as const] : []),
+	];
 	const bare: Bare = {
 		...kind,
 		place: fixture,
 		at: kind.needs?.includes('desk') ? 'desk' : fixture,
-		...(overhead
-			? { needs: [...(kind.needs ?? []), 'ladder' as const], cautions: [...(kind.cautions ?? []), 'height', 'hanging'] }
-			: {}),
+		needs,
+		...(overhead ? { cautions: [...(kind.cautions ?? []), 'height', 'hanging'] } : {}),
 	};
 	return [
 		check(
 			bare,
 			(w) => kind.read(w, fixture, meant),
-			(w) => `${w.signature(fixture)}`,
+			(w) =>
+				kind.ofPlugs
+					? `${w.signature(fixture)},${nameOf(w.rig.gear.cables)},${nameOf(w.rig.gear.terminators)}`
+					: `${w.signature(fixture)}`,
 		),
 	];
 }
@@ -281,6 +294,8 @@ function hallChecks(meant: Witness): Check[] {
 const SWAPS = new Set<MendId>(['fresh-battery', 'remote-battery', 'replace-cable', 'swap-fixture', 'fit-terminator']);
 
 /** Doing a mend, and looking whether the complaint is gone. */
+const standingOf = ({ rig }: Witness) => ({ patch: rig.gear.desk?.patch, remote: rig.gear.remote });
+
 function mendCheck(
 	sheet: RigSheet,
 	meant: Witness,
@@ -313,7 +328,7 @@ function mendCheck(
 			if (isUntouched(w, meant, sheet, place)) return 'still';
 			const after = w.after(`mend ${id} ${place}`, () =>
 				mend
-					.events(sheet, place)
+					.events(sheet, place, standingOf(w))
 					.filter((event) => event.type !== 'terminator.fit' || !w.rig.gear.terminators.includes(event.port)),
 			);
 			return COMPLAINTS[complaint.kind].holds(witness(after), meant, complaint.fixture) ? 'still' : 'cleared';

@@ -1,0 +1,84 @@
+import type { PlacedFault } from '../../../sim/event/index.ts';
+import { MENDS } from '../../../sim/fault/index.ts';
+import {
+	type Bench,
+	type Finder,
+	type FinderOptions,
+	finderOn,
+	type Verdict,
+	type Witness,
+	witness,
+} from '../../../sim/finder/index.ts';
+
+/** How one walk went. */
+export interface Walked {
+	readonly verdict: Verdict | null;
+	readonly spent: number;
+	readonly asked: number;
+	/** Mends done on the rig that is really broken, `id@place`. */
+	readonly mended: readonly string[];
+	readonly cleared: boolean;
+}
+
+/** Most questions a walk may ask before it counts as lost. */
+const MOST = 80;
+
+/**
+ * A tech who answers as the broken rig shows, and does what the verdict says until the complaint is gone.
+ * @param slip the number of the one answer that is wrong (from 0): the next of the outcomes instead
+ */
+export function walkGig(bench: Bench, broken: Witness, options: FinderOptions = {}, slip = -1): Walked {
+	const finder = finderOn(bench, options);
+	let rig = broken;
+	let asked = 0;
+	const mended: string[] = [];
+	const answer = (id: string): void => {
+		const check = finder.check(id);
+		if (!check) throw new Error(`no check ${id}`);
+		let outcome = check.read(rig);
+		if (id.startsWith('mend-')) {
+			const [mend, ...place] = id.slice('mend-'.length).split('@');
+			const at = place.join('@');
+			mended.push(`${mend}@${at}`);
+			const events = MENDS[mend as keyof typeof MENDS]
+				.events(bench.sheet, at, { patch: rig.rig.gear.desk?.patch, remote: rig.rig.gear.remote })
+				.filter((event) => event.type !== 'terminator.fit' || !rig.rig.gear.terminators.includes(event.port));
+			rig = witness(rig.after(`mended ${mended.length}`, () => events));
+		} else if (asked === slip) {
+			const all = known(finder, id, bench);
+			outcome = all[(all.indexOf(outcome) + 1) % all.length] ?? outcome;
+		}
+		asked++;
+		finder.answer(id, fitting(finder, id, bench, outcome));
+	};
+	for (;;) {
+		const next = finder.next();
+		if (asked > MOST) break;
+		if (next) {
+			answer(next.check.id);
+			continue;
+		}
+		const verdict = finder.verdict();
+		const mend = verdict?.confirmed ? undefined : verdict?.mends[0];
+		if (!mend) break;
+		answer(mend.check);
+	}
+	const verdict = finder.verdict();
+	return { verdict, spent: finder.spent, asked, mended, cleared: verdict?.confirmed ?? false };
+}
+
+/** The outcomes a check is offered with. */
+function known(finder: Finder, id: string, bench: Bench): string[] {
+	const next = finder.next();
+	if (next?.check.id === id) return next.outcomes.map((outcome) => outcome.id);
+	return [...new Set(bench.outcomes[bench.checks.findIndex((check) => check.id === id)])];
+}
+
+/** What a tech answers who sees something no button names: the button that is nearest, here the first. */
+function fitting(finder: Finder, id: string, bench: Bench, outcome: string): string {
+	const all = id.startsWith('mend-') ? ['still', 'cleared'] : known(finder, id, bench);
+	return all.includes(outcome) ? outcome : (all[0] ?? outcome);
+}
+
+export const textOf = (faults: readonly PlacedFault[]): string =>
+	faults.map(({ fault, place, detail }) => `${fault}@${place}${detail ? `:${detail}` : ''}`).join('+');
