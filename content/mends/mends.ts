@@ -124,18 +124,6 @@ export const mends: Readonly<Record<string, MendWords>> = {
 		confirm: 'The light no longer jumps, and the data lamps of its line burn steady.',
 		spot: 'socket-out',
 	},
-	'remove-terminator': {
-		title: 'Take the terminator out of {place as port}',
-		does: 'Take the terminator out of {place as port}. Leave the one at the far end of the line.',
-		confirm: 'The light no longer jumps, and the data lamps of its line burn steady.',
-		spot: 'socket-out',
-	},
-	'part-line': {
-		title: 'Take the Y lead out of the line',
-		does: 'Take the Y lead out. Run {place as cable} from {from as port} to {to as port}, so that the line goes from one fixture to the next.',
-		confirm: 'No light jumps, and every data lamp of the line burns steady.',
-		spot: 'cable',
-	},
 	'right-way-round': {
 		title: 'Each cable in its own output',
 		does: 'At the desk, put each cable in its own output: {plugs as list}.',

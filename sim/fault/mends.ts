@@ -135,8 +135,6 @@ export const MENDS: Readonly<Record<MendId, Mend>> = Object.freeze({
 		(sheet, place) => (sheet.terminators.includes(place) ? [{ type: 'terminator.fit', port: place }] : []),
 		{ needs: ['terminator'] },
 	),
-	'remove-terminator': mend('remove-terminator', 15, (_, place) => [{ type: 'terminator.remove', port: place }]),
-	'part-line': mend('part-line', 150, pluggedCable, { disturbs: true }),
 	'right-way-round': mend(
 		'right-way-round',
 		30,

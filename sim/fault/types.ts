@@ -55,8 +55,6 @@ export const MEND_IDS = Object.freeze([
 	'plug-cable',
 	'replace-cable',
 	'fit-terminator',
-	'remove-terminator',
-	'part-line',
 	'right-way-round',
 	'output-on',
 	'raise-master',

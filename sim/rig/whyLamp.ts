@@ -10,7 +10,9 @@ export function whyLamp(gear: Gear, unit: Unit): Reason[] {
 	const trail: Reason[] = [];
 	const { profile, condition, state } = unit;
 	const { settings } = state.context;
-	const plan = planAt(gear, unit, gear.now);
+	const plan = planAt(gear, unit, gear.now, true);
+	// damaged frames light what no whole one asks for
+	const stops = lookAt(gear, unit.placed.id).light.flicker ? 'shapes' : 'stops';
 	const asked = profile.emitters.filter((_, e) => {
 		for (let cell = 0; cell < profile.cells; cell++)
 			if ((plan.levels[cell * profile.emitters.length + e] ?? 0) > 0) return true;
@@ -18,17 +20,17 @@ export function whyLamp(gear: Gear, unit: Unit): Reason[] {
 	});
 	const own = driveOf(state) !== 'line' && driveOf(state) !== 'following';
 	if ((own || signalOf(state) === 'running') && settings.level === 0)
-		trail.push(reason('level.nothing', 'stops', { level: 0 }));
+		trail.push(reason('level.nothing', stops, { level: 0 }));
 	if (asked.length === 0 && plan.programme && profile.programmes[plan.programme.index]?.kind === 'sound')
-		trail.push(reason('level.silence', 'stops', { hearing: settings.hearing }));
+		trail.push(reason('level.silence', stops, { hearing: settings.hearing }));
 	if (settings.limit < 100) trail.push(reason('level.limit', 'shapes', { limit: settings.limit }));
 	if (settings.curve !== 'straight') trail.push(reason('level.curve', 'shapes', { curve: settings.curve }));
 	const dead = asked.filter((emitter) => condition.deadEmitters.includes(emitter.id)).map((emitter) => emitter.id);
 	if (dead.length > 0)
-		trail.push(reason('lamp.dead-emitter', dead.length === asked.length ? 'stops' : 'shapes', { emitters: dead }));
+		trail.push(reason('lamp.dead-emitter', dead.length === asked.length ? stops : 'shapes', { emitters: dead }));
 	if (condition.foldBack < 1)
 		trail.push(
-			reason('lamp.folded-back', condition.foldBack === 0 ? 'stops' : 'shapes', {
+			reason('lamp.folded-back', condition.foldBack === 0 ? stops : 'shapes', {
 				percent: Math.round(condition.foldBack * 100),
 			}),
 		);

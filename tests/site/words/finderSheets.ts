@@ -27,7 +27,7 @@ export const kept: RigSheet = readSheet({
 			profile: 'tallow-6',
 			place: { x: 1, y: 4, throw: 3, overhead: true },
 			plug: 'wall',
-			settings: { work: 'line', lock: 'on', sensor: 'shut', loss: 'dark' },
+			settings: { work: 'line', lock: 'on', sensor: 'shut', code: 3, loss: 'dark' },
 		},
 		{
 			id: 'q-2',
