@@ -2,7 +2,7 @@ import { InputError, shown } from '../../shared/error/index.ts';
 import { SETTING_KEYS, type SettingKey } from '../../shared/profile/index.ts';
 import { makeRandom } from '../../shared/random/index.ts';
 import { profileFor, type RigSheet, type SheetFixture } from '../../shared/sheet/index.ts';
-import { openRig } from '../rig/index.ts';
+import { openUnharmed } from '../rig/index.ts';
 import { cautionsFor } from './cautions.ts';
 import { findingsOf } from './check.ts';
 import { DRILL_IDS, type DrillKind } from './ids.ts';
@@ -28,7 +28,7 @@ export function makeDrill(kind: DrillKind, seed: number): Drill {
 	const random = makeRandom(seed).fork(kind);
 	for (let n = 0; n < TRIES; n++) {
 		const drill = finish(kind, seed, KINDS[kind].make(random.fork(`draw ${n}`)));
-		const rig = openRig(drill.sheet);
+		const rig = openUnharmed(drill.sheet);
 		if (findingsOf(drill, rig).length > 0) return { ...drill, ...cautionsFor(drill, rig) };
 	}
 	throw new Error(`no drill '${kind}' of seed ${seed} is still to be done`);

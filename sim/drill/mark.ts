@@ -1,5 +1,5 @@
 import type { RigEvent } from '../event/index.ts';
-import { openRig, replay } from '../rig/index.ts';
+import { openUnharmed, replayUnharmed } from '../rig/index.ts';
 import { findingsOf } from './check.ts';
 import { pressesOf, requireInHand } from './hands.ts';
 import type { Drill, Mark } from './types.ts';
@@ -11,7 +11,7 @@ const fewest = new WeakMap<Drill, number>();
 function fewestOf(drill: Drill): number {
 	let presses = fewest.get(drill);
 	if (presses === undefined) {
-		presses = fewestPresses(drill, openRig(drill.sheet));
+		presses = fewestPresses(drill, openUnharmed(drill.sheet));
 		fewest.set(drill, presses);
 	}
 	return presses;
@@ -25,7 +25,7 @@ function fewestOf(drill: Drill): number {
  */
 export function markDrill(drill: Drill, log: readonly RigEvent[]): Mark {
 	requireInHand(drill, log);
-	const rig = replay(drill.sheet, log);
+	const rig = replayUnharmed(drill.sheet, log);
 	const wrong = findingsOf(drill, rig);
 	const off = new Set(wrong.map(({ at }) => at));
 	return {

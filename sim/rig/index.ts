@@ -12,6 +12,6 @@ export { type Desk, type DeskOutput, type Gear, type Patch, UNHARMED, type Unit 
 export { dataLampAfter } from './lamp.ts';
 export { readsFrom } from './plan.ts';
 export { REASON_IDS, type Reason, type ReasonId } from './reason.ts';
-export { openRig, openUnharmed, replay } from './rig.ts';
+export { openRig, openUnharmed, replay, replayUnharmed } from './rig.ts';
 export { frameAt, frameOfDesk } from './source.ts';
 export type { OpenOptions, Rig, Sight } from './types.ts';

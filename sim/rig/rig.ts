@@ -34,7 +34,15 @@ export function openUnharmed(sheet: RigSheet): Rig {
  * @throws InputError as `send` does, for an event that fits nothing; `path` says which
  */
 export function replay(sheet: RigSheet, log: readonly RigEvent[], options: OpenOptions = {}): Rig {
-	const rig = openRig(sheet, options);
+	return played(openRig(sheet, options), log);
+}
+
+/** As `replay`, with nothing wrong in the rig but what the log does to it. @throws InputError as `replay` */
+export function replayUnharmed(sheet: RigSheet, log: readonly RigEvent[]): Rig {
+	return played(openUnharmed(sheet), log);
+}
+
+function played(rig: Rig, log: readonly RigEvent[]): Rig {
 	for (const [i, event] of log.entries()) {
 		try {
 			if (event.type === 'clock.wait') rig.wait(event.ms);

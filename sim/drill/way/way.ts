@@ -1,6 +1,6 @@
 import { InputError } from '../../../shared/error/index.ts';
 import type { RigEvent } from '../../event/index.ts';
-import { type Rig, replay, type Unit } from '../../rig/index.ts';
+import { type Rig, replayUnharmed, type Unit } from '../../rig/index.ts';
 import { pressesOf, requireInHand } from '../hands.ts';
 import type { Drill } from '../types.ts';
 import { type Wish, wishFor } from '../wish.ts';
@@ -23,7 +23,7 @@ import { panelScript, type Script, type Timed } from './script.ts';
  */
 export function shortestWay(drill: Drill, log: readonly RigEvent[] = []): RigEvent[] {
 	requireInHand(drill, log);
-	return wayOn(drill, replay(drill.sheet, log));
+	return wayOn(drill, replayUnharmed(drill.sheet, log));
 }
 
 /** The fewest presses from where a rig stands. @throws InputError `drill.stuck` */
