@@ -1,0 +1,133 @@
+import { expect, test } from 'vitest';
+import { makeRandom } from '../../../shared/random/index.ts';
+import { bundledRig, RIG_IDS, type RigId } from '../../../shared/sheet/index.ts';
+import {
+	type Bench,
+	type Complaint,
+	complaintsOf,
+	faultyWitness,
+	meantWitness,
+	openBench,
+	sequence,
+	together,
+} from '../../../sim/finder/index.ts';
+import { textOf, walkGig } from './gig.ts';
+
+/**
+ * The closed loop in full: for each complaint of each bundled rig, each fault in each place that causes it is put into the rig, and
+ * the rig answers the finder's checks. Of the long line the ends and the middle stand for all.
+ */
+const ENDS = new Set(['bar-1', 'bar-12', 'bar-24']);
+
+/** Pairs of faults tried on each complaint, each of which shows it by itself. */
+const PAIRS = 6;
+
+interface Row {
+	rig: RigId;
+	complaints: number;
+	faults: number;
+	found: number;
+	/** Seconds to the end of the mend: weighted by the faults' weights, and least expected for answers never wrong. */
+	seconds: number;
+	least: number;
+	slipped: number;
+	'found, slipped': number;
+	'seconds, slipped': number;
+	pairs: number;
+	'both mended': number;
+}
+
+/** Expected seconds of the best tree if no answer is ever wrong: exact, or null where too many suspects are left to solve. */
+function leastSeconds(bench: Bench): number | null {
+	const looks = bench.checks.flatMap((check, at) => (check.kind.startsWith('mend-') ? [] : [at]));
+	try {
+		return sequence(
+			{
+				weights: bench.candidates.map(({ weight }) => weight),
+				costs: looks.map((at) => bench.checks[at]?.seconds ?? 0),
+				outcomes: looks.map((at) => bench.outcomes[at] ?? []),
+				mends: bench.candidates.map(({ mend }) => mend),
+			},
+			'exact',
+		).expectedCost;
+	} catch {
+		return null;
+	}
+}
+
+test.each(RIG_IDS)('the closed loop on %s', (id) => {
+	const random = makeRandom(11).fork(id);
+	const sheet = bundledRig(id);
+	const meant = meantWitness(sheet);
+	const row: Row = {
+		rig: id,
+		complaints: 0,
+		faults: 0,
+		found: 0,
+		seconds: 0,
+		least: 0,
+		slipped: 0,
+		'found, slipped': 0,
+		'seconds, slipped': 0,
+		pairs: 0,
+		'both mended': 0,
+	};
+	const missed: string[] = [];
+	let solved = 0;
+	let solvedSeconds = 0;
+	const complaints = complaintsOf(meant, sheet).filter(
+		({ fixture }: Complaint) => id !== 'long-line' || ENDS.has(fixture),
+	);
+	for (const complaint of complaints) {
+		const bench = openBench(sheet, complaint);
+		if (bench.candidates.length === 0) continue;
+		row.complaints++;
+		let weighted = 0;
+		let all = 0;
+		for (const { faults, weight } of bench.candidates) {
+			const name = textOf(faults);
+			const walked = walkGig(bench, faultyWitness(meant, faults));
+			const found = walked.cleared && walked.verdict?.suspects.some((suspect) => suspect.id === name);
+			row.faults++;
+			row.seconds += walked.spent;
+			if (found) row.found++;
+			else missed.push(`${complaint.kind} ${complaint.fixture}: ${name}, mended ${walked.mended.join(', ')}`);
+			weighted += weight * walked.spent;
+			all += weight;
+			const looks = walked.asked - walked.mended.length;
+			if (looks <= 0) continue;
+			const slip = walkGig(bench, faultyWitness(meant, faults), {}, random.int(0, looks - 1));
+			row.slipped++;
+			row['seconds, slipped'] += slip.spent;
+			if (slip.cleared && slip.verdict?.suspects.some((suspect) => suspect.id === name)) row['found, slipped']++;
+		}
+		const least = leastSeconds(bench);
+		if (least !== null) {
+			solved++;
+			row.least += least;
+			solvedSeconds += weighted / all;
+		}
+		for (let n = 0; n < PAIRS && bench.candidates.length > 3; n++) {
+			const [one, two] = random.shuffle(bench.candidates);
+			if (!one || !two || one.mend === two.mend) continue;
+			const both = together(meant, [...one.faults, ...two.faults]);
+			if (!both) continue;
+			row.pairs++;
+			if (walkGig(bench, both).cleared) row['both mended']++;
+		}
+	}
+	console.table([
+		{
+			...row,
+			seconds: (row.seconds / row.faults).toFixed(1),
+			'seconds, slipped': (row['seconds, slipped'] / row.slipped).toFixed(1),
+			'by weight': (solvedSeconds / solved).toFixed(1),
+			least: (row.least / solved).toFixed(1),
+			'of complaints': solved,
+		},
+	]);
+	if (missed.length > 0) console.log(missed.join('\n'));
+	expect(missed).toEqual([]);
+	expect(row['found, slipped'] / row.slipped).toBeGreaterThanOrEqual(0.95);
+	if (row.pairs > 0) expect(row['both mended'] / row.pairs).toBeGreaterThanOrEqual(0.9);
+});
