@@ -26,7 +26,7 @@ export const backWords = {
 	out: 'out',
 	why: 'Why?',
 	whyOf: (name: string) => `Why does ${name} look like that?`,
-	takeInHand: (name: string) => `Take ${name} in hand`,
+	takeInHand: 'Take in hand',
 	noDisplay: 'No display',
 } as const;
 

@@ -26,7 +26,7 @@ export const cableWords = {
 	unplug: 'Unplug',
 	unplugEnd: (cable: string, port: string) => `Unplug ${cable} from ${port}`,
 	lift: 'Take away',
-	liftOne: (cable: string) => `Take ${cable} away`,
+	liftOne: (cable: string) => `Take away ${cable}`,
 	plugIntoOf: (cable: string, end: string) => `Plug ${end} of ${cable} into`,
 	lay: 'Lay a cable',
 	layFrom: 'From',

@@ -22,7 +22,7 @@ export const layOutWords = {
 	on: 'On the bench',
 	nameOf: (name: string) => `Name of ${name}`,
 	remove: 'Take away',
-	removeOne: (name: string) => `Take ${name} away`,
+	removeOne: (name: string) => `Take away ${name}`,
 	/** What the crew calls a fixture that is set down, by its shape; a number is put behind. */
 	kinds: { wash: 'Wash', bar: 'Bar' },
 	clear: 'Clear the bench',

@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { benchWords } from '../../content/bench/index.ts';
-import { BEFORE_KEY, findKept, forget, holdsRig, keep, type RigStore } from '../rig/index.ts';
+import { BEFORE_KEY, findKept, forget, holdsRig, keep, type RigStore, useRig } from '../rig/index.ts';
 import { Button, Notice } from '../ui/index.ts';
 import { Bench } from './Bench.tsx';
 import { later } from './later.tsx';
@@ -36,6 +36,7 @@ export function FreeBench(): JSX.Element {
 
 function Opened({ opening }: { opening: Opening }): JSX.Element {
 	const { store } = opening;
+	useRig(store);
 	const [trouble, setTrouble] = useState(opening.trouble);
 	const [ownAside, setOwnAside] = useState(opening.ownAside);
 	const [open, setOpen] = useState<'layOut' | 'share' | null>(null);

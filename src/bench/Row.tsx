@@ -65,16 +65,9 @@ function Card({ fixture, number }: { fixture: string; number: number }): JSX.Ele
 	const face = display.kind === 'keyed' ? (display.lit ? display.lines[0]?.trim() || ' ' : ' ') : backWords.noDisplay;
 	return (
 		<li class="card" data-selected={inHand}>
-			<button
-				type="button"
-				class="card-name"
-				aria-pressed={inHand}
-				aria-label={`${number}, ${backWords.takeInHand(name)}`}
-				onClick={() => select(fixture)}
-			>
-				<span class="card-number" aria-hidden="true">
-					{number}
-				</span>
+			<button type="button" class="card-name" aria-pressed={inHand} onClick={() => select(fixture)}>
+				<span class="visually-hidden">{backWords.takeInHand} </span>
+				<span class="card-number">{number}</span>
 				<Tape>{name}</Tape>
 			</button>
 			<span

@@ -30,7 +30,7 @@ export function mendEvents(rig: Rig): RigEvent[] {
 			.filter(({ common, minus, plus, swapped }) => swapped || [common, minus, plus].includes('open'))
 			.map(({ id }) => ({ type: 'cable.become', cable: id, change: SOUND }) as const),
 		...[...units]
-			.filter(([, { condition }]) => condition !== UNHARMED)
+			.filter(([, { condition }]) => JSON.stringify(condition) !== JSON.stringify(UNHARMED))
 			.map(([fixture]) => ({ type: 'condition.become', fixture, change: UNHARMED }) as const),
 		...(desk?.outputs ?? [])
 			.filter(({ startCode }) => startCode !== 0)

@@ -3,7 +3,7 @@ import { useEffect, useRef } from 'preact/hooks';
 import type { Rig, Sight } from '../../sim/rig/index.ts';
 import { useBench } from './view.ts';
 import type { WallPicture } from './wall.ts';
-import { BLANK, colourAt, isRestless, paint } from './wallLight.ts';
+import { BLANK, beatAt, colourAt, isJumpy, isRestless, paint } from './wallLight.ts';
 
 /** How the wall is drawn: as it is within the flash limit, at the real rate, or standing still. */
 export type Pace = 'limited' | 'real' | 'still';
@@ -22,6 +22,7 @@ export function usePainting(box: RefObject<SVGSVGElement>, picture: WallPicture,
 		const stills = new Map<string, readonly unknown[]>();
 		let drawn = -1;
 		let pending = false;
+		let lastBeat = Number.NaN;
 
 		const paintNow = (atMs: number) => {
 			const { rig } = store;
@@ -31,18 +32,22 @@ export function usePainting(box: RefObject<SVGSVGElement>, picture: WallPicture,
 			const restless = picture.lamps.filter(({ fixture }) => isRestless(store.look(fixture)));
 			if (!fresh && !pending && (restless.length === 0 || pace === 'still')) return;
 			drawn = store.version;
+			const beat = beatAt(atMs);
 			const wanted = new Map<string, string>();
 			for (const { fixture, pools } of picture.lamps) {
-				const sight = sightFor(rig, fixture, store.look(fixture), pace, stills);
+				const seen = store.look(fixture);
+				const jumps = isJumpy(seen) && pace === 'limited';
+				// between beats what jumps stays as it is drawn
+				const sight = jumps && beat === lastBeat ? null : sightFor(rig, fixture, seen, pace, stills);
 				for (const { key, cell } of pools) {
-					const held = painting.current.pools.get(key)?.shown;
-					const gated =
+					const colour =
 						pace === 'still'
 							? sight?.light.cells[cell]?.colour
-							: sight && colourAt(sight, cell, rig.now, pace === 'real');
-					wanted.set(key, gated ?? held ?? '#000000');
+							: sight && colourAt(sight, cell, jumps ? beat : atMs, pace === 'real');
+					wanted.set(key, colour ?? painting.current.pools.get(key)?.shown ?? '#000000');
 				}
 			}
+			lastBeat = beat;
 			if (pace === 'real') {
 				painting.current = BLANK;
 				for (const element of elements) show(element, wanted.get(keyOf(element)));

@@ -18,18 +18,17 @@ export function useTelling(store: RigStore): { text: string; turn: number; tell:
 		let spokeAt = -QUIET_MS;
 		before.current = lookAll();
 		const speak = async () => {
-			// fetched at the first change: a bench that is only looked at needs none of it
-			const { changesBetween } = await import('./changes.ts');
 			due.current = 0;
+			const was = before.current ?? new Map<string, Sight>();
 			const after = lookAll();
-			const changes = changesBetween(
-				before.current ?? after,
-				after,
-				(id) => store.rig.gear.units.get(id)?.placed.name ?? id,
-			);
 			before.current = after;
-			const text = [...asides.current, changes].filter(Boolean).join(' ');
-			asides.current = [];
+			const told = asides.current.splice(0);
+			if ([...after].some(([id, { light }]) => JSON.stringify(light) !== JSON.stringify(was.get(id)?.light))) {
+				// fetched at the first change: a bench that is only looked at needs none of it
+				const { changesBetween } = await import('./changes.ts');
+				told.push(changesBetween(was, after, (id) => store.rig.gear.units.get(id)?.placed.name ?? id));
+			}
+			const text = told.filter(Boolean).join(' ');
 			if (text === '') return;
 			spokeAt = performance.now();
 			set(({ turn }) => ({ text, turn: turn + 1 }));

@@ -1,0 +1,68 @@
+import { expect, type Page, test } from '@playwright/test';
+import { display, drawer, key, layOut, lightOf, openFresh, take } from './open.ts';
+
+test.use({ serviceWorkers: 'block', viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true });
+
+/** A finger put down and taken off again after a while. */
+async function hold(tab: Page, at: { x: number; y: number }, until: () => Promise<void>): Promise<void> {
+	const client = await tab.context().newCDPSession(tab);
+	await client.send('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints: [at] });
+	await until();
+	await client.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
+}
+
+test('the panel by touch: mode, and an address by holding Up', async ({ page: tab }) => {
+	await openFresh(tab);
+	await layOut(tab, 'One battery wash');
+	await tab.getByRole('switch', { name: 'Power switch' }).tap();
+	await key(tab, 'Down').tap();
+	await key(tab, 'Set').tap();
+	await key(tab, 'Set').tap();
+	await key(tab, 'Up').scrollIntoViewIfNeeded();
+	const box = await key(tab, 'Up').boundingBox();
+	if (!box) throw new Error('no key');
+	await hold(tab, { x: box.x + box.width / 2, y: box.y + box.height / 2 }, async () => {
+		await expect.poll(async () => Number(await display(tab))).toBeGreaterThan(20);
+	});
+	const reached = Number(await display(tab));
+	await tab.waitForTimeout(500);
+	expect(Number(await display(tab))).toBe(reached);
+	await key(tab, 'Down').tap();
+	expect(Number(await display(tab))).toBe(reached - 1);
+	await key(tab, 'Set').tap();
+	expect(await display(tab)).toBe('STRT');
+});
+
+test('the whole page works one-handed: take in hand, cable by the list, desk by typing', async ({ page: tab }) => {
+	await openFresh(tab);
+	expect(await tab.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
+	await take(tab, 'Wash 3').tap();
+	await expect(tab.locator('.back').getByRole('heading', { name: 'Wash 3' })).toBeVisible();
+	const cables = await drawer(tab, 'cables');
+	await cables.getByRole('button', { name: 'Unplug cable 1 from Wash 1, data in' }).tap();
+	await expect(tab.locator('.lamp[data-lamp="data"]')).toContainText('blinking');
+	await cables.getByRole('combobox', { name: 'Plug Second end of cable 1 into' }).selectOption('wash-1:in');
+	await expect(tab.locator('.lamp[data-lamp="data"]')).toContainText('steady');
+	const desk = await drawer(tab, 'desk');
+	await desk.getByRole('textbox', { name: 'Intensity, slot 19' }).fill('out');
+	await tab.keyboard.press('Enter');
+	await expect(lightOf(tab, 'Wash 3')).toHaveText('dark');
+	// the wall stays in sight while the desk is worked
+	await expect(tab.locator('.wall-picture')).toBeInViewport();
+	expect(await tab.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
+});
+
+test('every control on the page can be hit with a finger', async ({ page: tab }) => {
+	await openFresh(tab);
+	await layOut(tab, 'Mixed panels');
+	for (const id of ['desk', 'cables', 'remote', 'sound', 'breaker', 'clock', 'log']) await drawer(tab, id);
+	await take(tab, 'Old wash').tap();
+	await expect(tab.locator('.dip').first()).toBeVisible();
+	const small = await tab
+		.locator('.bench')
+		.locator('button:visible, select:visible, summary:visible, label:has(input):visible, input:visible')
+		.evaluateAll((all) =>
+			all.filter((it) => it.getBoundingClientRect().height < 47.9).map((it) => it.outerHTML.slice(0, 120)),
+		);
+	expect(small).toEqual([]);
+});
