@@ -5,6 +5,12 @@ import type { Ground } from './walk.ts';
 /** The share one mend must hold for the walk to end. */
 export const SURE = 0.95;
 
+/**
+ * An answer to any check but a mend: what was seen is nothing that any suspect would show. It speaks against all of them, and so
+ * for what the model does not know.
+ */
+export const ELSE = 'something-else';
+
 export const isMend = ({ kind }: { readonly kind: string }): boolean => kind.startsWith('mend-');
 
 /** Text of a candidate's faults: permanent for a rig. */

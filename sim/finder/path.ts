@@ -2,7 +2,7 @@ import { InputError } from '../../shared/error/index.ts';
 import { MENDS } from '../fault/index.ts';
 import { bestCheck, type Plan, type Search, secondsFrom } from '../sequence/index.ts';
 import type { Check } from './checks/index.ts';
-import { idOf, isMend, layOut, SURE } from './layout.ts';
+import { ELSE, idOf, isMend, layOut, SURE } from './layout.ts';
 import { normalise, reweigh } from './posterior.ts';
 import { type Bench, type Candidate, mendFor, mendText } from './table.ts';
 import type { FinderOptions, NextCheck, PlacedMend, Step, Suspect, Verdict } from './types.ts';
@@ -70,7 +70,8 @@ export class Walk {
 				'check',
 				`There is no check '${step.check}' in this walk. Answer the one that is asked.`,
 			);
-		if (step.did === 'answer' && !this.answersOf(at).includes(step.outcome)) {
+		const isElse = step.did === 'answer' && step.outcome === ELSE && !isMend(this.bench.checks[at] as Check);
+		if (step.did === 'answer' && !isElse && !this.answersOf(at).includes(step.outcome)) {
 			throw new InputError(
 				'finder.outcome',
 				'outcome',

@@ -72,7 +72,7 @@ export type Step =
 export interface Finder {
 	suspects(): Suspect[];
 	next(): NextCheck | null;
-	/** @throws InputError `finder.check` or `finder.outcome`. */
+	/** Takes an outcome the check can show, or `ELSE`. @throws InputError `finder.check` or `finder.outcome`. */
 	answer(check: string, outcome: string): void;
 	/** Sets a check aside: it cannot be done now, or the answer cannot be told. It is not asked again. @throws InputError `finder.check`. */
 	cannot(check: string): void;

@@ -33,8 +33,21 @@ export function meantWitness(sheet: RigSheet): Witness {
 export function faultyWitness(meant: Witness, faults: readonly PlacedFault[]): Witness {
 	const rig = meant.rig.fork();
 	for (const fault of faults) for (const event of faultEvents(rig.sheet, fault)) rig.send(event);
+	for (const event of coldStart(rig)) rig.send(event);
 	rig.wait(SETTLE_MS);
 	return witness(rig);
+}
+
+/** Off and on again for those that keep a look from before the fault came: a crew meets them as they came up that day. */
+function coldStart(rig: Rig): RigEvent[] {
+	return [...rig.gear.units].flatMap(([fixture, { kept, state }]): RigEvent[] =>
+		kept && state.context.on
+			? [
+					{ type: 'power.switch', fixture, on: false },
+					{ type: 'power.switch', fixture, on: true },
+				]
+			: [],
+	);
 }
 
 export function witness(rig: Rig): Witness {
