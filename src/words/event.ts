@@ -13,10 +13,15 @@ const words: Readonly<Record<RigEventType, Says>> = events;
 
 /** The log's line for one event: 'Set pressed on wash 2', 'Slot 14 of universe 1 set to 128 (50 %)'. No full stop. */
 export function eventText(rig: Rig, event: RigEvent): string {
+	return eventIn(words[event.type], rig, event);
+}
+
+/** An event in another template than the log's, filled from the same facts and any more that it asks for. */
+export function eventIn(says: Says, rig: Rig, event: RigEvent, more: Facts = {}): string {
 	const unit = 'fixture' in event ? rig.gear.units.get(event.fixture) : undefined;
 	return sentence(
-		words[event.type],
-		{ ...event, ...moreFacts(rig, unit, event) },
+		says,
+		{ ...event, ...moreFacts(rig, unit, event), ...more },
 		{
 			...rigKinds(rig),
 			...(unit ? profileKinds(unit.profile) : { mode: (id: string) => id }),

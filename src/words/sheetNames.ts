@@ -34,6 +34,10 @@ export function placeText(sheet: RigSheet, place: string): string {
 	return (places as Readonly<Record<string, string>>)[place] ?? deviceName(named, place);
 }
 
+/** The profile of a fixture of a sheet; undefined where there is no such fixture. */
+export const sheetProfile = (sheet: RigSheet, fixture: string): Profile | undefined =>
+	namedBy(sheet).gear.units.get(fixture)?.profile;
+
 /** A place named in as few words as will do: 'cable 3', 'output A'. */
 export function placeName(sheet: RigSheet, place: string): string {
 	const isOf = (things: readonly { readonly id: string }[] | undefined) =>

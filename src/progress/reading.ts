@@ -1,0 +1,76 @@
+import * as v from 'valibot';
+import { InputError } from '../../shared/error/index.ts';
+import type { KindRecord, Progress } from './result.ts';
+import { type Migration, VERSION } from './version.ts';
+
+/** What was read: what could be, and what could not, by the name it stood under. */
+export interface ReadProgress {
+	readonly progress: Progress;
+	readonly damaged: Readonly<Record<string, unknown>>;
+}
+
+const count = v.pipe(v.number(), v.safeInteger(), v.minValue(0));
+const resultSchema = v.pipe(
+	v.object({ presses: count, fewest: count, hints: count, milliseconds: count, seed: count }),
+	v.check(({ presses, fewest }) => presses >= fewest, 'no drill is done in fewer presses than the fewest'),
+);
+const recordSchema = v.pipe(
+	v.object({ done: count, best: v.nullable(resultSchema), streak: count, longest: count, last: count }),
+	v.check(({ streak, longest }) => longest >= streak, 'the longest row is no shorter than this one'),
+	v.check(({ done, best, longest }) => done > 0 === (best !== null) && longest <= done, 'a row is of drills done'),
+);
+const KIND = /^[a-z0-9]+(-[a-z0-9]+)*$/;
+/** Longest name of a kind, and most of them: a file from elsewhere is not trusted with more. */
+const LONGEST_KIND = 60;
+const MOST_KINDS = 500;
+
+/**
+ * Progress as it is kept or exported, from text. Each entry is read by itself: one that is damaged does not take the others along.
+ * @param migrations for the tests; those of this version unless told
+ * @throws InputError `progress.damaged` where the whole cannot be read, `progress.newer` where a newer version wrote it
+ */
+export function readProgress(
+	text: string,
+	migrations: readonly Migration[] | null = null,
+	version = VERSION,
+): ReadProgress {
+	const kinds = kindsOf(text, migrations ?? MIGRATIONS, version);
+	const progress = new Map<string, KindRecord>();
+	const damaged: [string, unknown][] = [];
+	for (const [kind, found] of Object.entries(kinds)) {
+		const read = v.safeParse(recordSchema, found);
+		if (KIND.test(kind) && kind.length <= LONGEST_KIND && progress.size < MOST_KINDS && read.success)
+			progress.set(kind, read.output);
+		else damaged.push([kind, found]);
+	}
+	return { progress, damaged: Object.fromEntries(damaged) };
+}
+
+/** From one version to the next: the first makes 2 of 1. None yet: nothing but version 1 was ever written. */
+const MIGRATIONS: readonly Migration[] = Object.freeze([]);
+
+function kindsOf(text: string, migrations: readonly Migration[], version: number): Readonly<Record<string, unknown>> {
+	let whole: unknown;
+	try {
+		whole = JSON.parse(text);
+	} catch {
+		throw damagedWhole();
+	}
+	if (!isRecord(whole) || !Number.isSafeInteger(whole['version']) || Number(whole['version']) < 1) throw damagedWhole();
+	const from = Number(whole['version']);
+	if (from > version)
+		throw new InputError(
+			'progress.newer',
+			'version',
+			'These results were written by a newer Prep Bay. Load the page again.',
+		);
+	const { kinds } = migrations.slice(from - 1, version - 1).reduce((old, migrate) => migrate(old), whole);
+	if (!isRecord(kinds)) throw damagedWhole();
+	return kinds;
+}
+
+const isRecord = (value: unknown): value is Record<string, unknown> =>
+	typeof value === 'object' && value !== null && !Array.isArray(value);
+
+const damagedWhole = (): InputError =>
+	new InputError('progress.damaged', '', 'These are no results of Prep Bay, or they are damaged.');

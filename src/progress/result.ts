@@ -1,0 +1,93 @@
+/** How one drill went, once it was marked done. */
+export interface Result {
+	readonly presses: number;
+	/** The fewest there could have been. */
+	readonly fewest: number;
+	readonly hints: number;
+	/** On the rig's clock. */
+	readonly milliseconds: number;
+	readonly seed: number;
+}
+
+/** What is kept of one kind of drill. */
+export interface KindRecord {
+	/** Times it was done. */
+	readonly done: number;
+	readonly best: Result | null;
+	/** Done in a row, now and at most, each right at the first marking and with no hint. */
+	readonly streak: number;
+	readonly longest: number;
+	/** When it was marked last, ms since 1970. */
+	readonly last: number;
+}
+
+/** Records by kind. Kinds that this version does not know are kept as they are. */
+export type Progress = ReadonlyMap<string, KindRecord>;
+
+export const NO_PROGRESS: Progress = new Map();
+
+const NONE: KindRecord = Object.freeze({ done: 0, best: null, streak: 0, longest: 0, last: 0 });
+
+/** Smaller is better: hints first, then presses more than there had to be, then time; the rest only so that no two are equal. */
+const rankOf = ({ hints, presses, fewest, milliseconds, seed }: Result): readonly number[] => [
+	hints,
+	presses - fewest,
+	milliseconds,
+	presses,
+	seed,
+];
+
+/** The better of two results. */
+export function betterOf(a: Result | null, b: Result | null): Result | null {
+	if (!a || !b) return a ?? b;
+	const [left, right] = [rankOf(a), rankOf(b)];
+	const at = left.findIndex((value, i) => value !== right[i]);
+	return at < 0 || (left[at] ?? 0) < (right[at] ?? 0) ? a : b;
+}
+
+/**
+ * Progress after a drill was done.
+ * @param clean right at the first marking and with no hint: only such a one lengthens the row, any other ends it
+ * @param now ms since 1970
+ */
+export function withDone(progress: Progress, kind: string, result: Result, clean: boolean, now: number): Progress {
+	const was = progress.get(kind) ?? NONE;
+	const streak = clean ? was.streak + 1 : 0;
+	return new Map(progress).set(kind, {
+		done: was.done + 1,
+		best: betterOf(was.best, result),
+		streak,
+		longest: Math.max(was.longest, streak),
+		last: now,
+	});
+}
+
+/** Progress after a drill was marked and something was still wrong: the row ends. */
+export function withMiss(progress: Progress, kind: string, now: number): Progress {
+	const was = progress.get(kind) ?? NONE;
+	return new Map(progress).set(kind, { ...was, streak: 0, last: now });
+}
+
+/**
+ * Two devices' progress as one: the better result, the higher count, the row of whichever was marked later. The same twice
+ * changes nothing, and it does not matter which comes first.
+ */
+export function merged(a: Progress, b: Progress): Progress {
+	const all = new Map(a);
+	for (const [kind, other] of b) {
+		const own = all.get(kind);
+		all.set(kind, own ? mergedRecord(own, other) : other);
+	}
+	return all;
+}
+
+function mergedRecord(a: KindRecord, b: KindRecord): KindRecord {
+	const later = a.last > b.last || (a.last === b.last && a.streak >= b.streak) ? a : b;
+	return {
+		done: Math.max(a.done, b.done),
+		best: betterOf(a.best, b.best),
+		streak: later.streak,
+		longest: Math.max(a.longest, b.longest),
+		last: later.last,
+	};
+}

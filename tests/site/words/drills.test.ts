@@ -1,0 +1,150 @@
+import { describe, expect, it } from 'vitest';
+import { findings, hints } from '../../../content/drills/index.ts';
+import { DRILL_IDS, type Drill, type Finding, makeDrill, markDrill, shortestWay } from '../../../sim/drill/index.ts';
+import { openUnharmed } from '../../../sim/rig/index.ts';
+import { conditionText, drillTask, findingText, hintText } from '../../../src/words/index.ts';
+import { isShort, readsWell } from './wording.ts';
+
+const SEEDS = 30;
+
+const drillsOf = (kind: (typeof DRILL_IDS)[number]): Drill[] =>
+	Array.from({ length: SEEDS }, (_, seed) => makeDrill(kind, seed));
+
+/** Ids that a reader must never meet. */
+const hasNoIds = (drill: Drill, text: string) => {
+	for (const { id } of [...drill.sheet.fixtures, ...drill.sheet.cables]) expect(text, text).not.toContain(id);
+};
+
+describe('a drill in words', () => {
+	it.each(DRILL_IDS)('%s: task, conditions, findings and every hint of its way read well', (kind) => {
+		for (const drill of drillsOf(kind)) {
+			const task = drillTask(drill);
+			readsWell(task);
+			isShort(task, 3);
+			hasNoIds(drill, task);
+			for (const condition of drill.goal) {
+				readsWell(conditionText(drill, condition));
+				hasNoIds(drill, conditionText(drill, condition));
+			}
+			const { wrong } = markDrill(drill, []);
+			expect(wrong.length).toBeGreaterThan(0);
+			for (const finding of wrong) {
+				readsWell(findingText(drill, finding));
+				hasNoIds(drill, findingText(drill, finding));
+			}
+			const rig = openUnharmed(drill.sheet);
+			for (let way = shortestWay(drill); way.length > 0; way = way.slice(1)) {
+				const said = hintText(rig, way) ?? '';
+				readsWell(said.replace(/“[^”]*”/g, 'it'));
+				hasNoIds(drill, said);
+				const [next] = way;
+				if (next?.type === 'clock.wait') rig.wait(next.ms);
+				else if (next) rig.send(next);
+			}
+			expect(hintText(rig, [])).toBeNull();
+		}
+	});
+
+	it('the task of a drill names what its goal asks: an address, a mode, a colour', () => {
+		for (const kind of ['address-keys', 'mode-address', 'locked-address', 'address-dip'] as const)
+			for (const drill of drillsOf(kind)) expect(drillTask(drill)).toContain(`${drill.facts['address']}`);
+	});
+
+	it('a finding says what is and what is wanted', () => {
+		const drill = makeDrill('address-keys', 3);
+		const [finding] = markDrill(drill, []).wrong;
+		if (!finding) throw new Error('nothing is wrong');
+		expect(findingText(drill, finding)).toBe('Wash 1, start address: slot 61; wanted: slot 484.');
+	});
+
+	it('every kind of finding has words that differ with what was found', () => {
+		const drill = makeDrill('cable-missing', 3);
+		const base = { at: 0, condition: { is: 'on', fixture: 'wash-1' } } as const;
+		const all: readonly (Omit<Finding, 'at' | 'condition'> & { says: string })[] = [
+			{ place: 'wash-1', what: 'power', found: 'off', wanted: 'on', says: 'Wash 1 is off.' },
+			{
+				place: 'wash-1',
+				what: 'mains',
+				found: 'none',
+				wanted: 'wash-2',
+				says: 'The mains lead of Wash 1 is in nothing, and it should be in the mains link of Wash 2.',
+			},
+			{ place: 'wash-1', what: 'light', found: 'flashes', wanted: 'steady', says: 'Wash 1 still flashes.' },
+			{ place: 'wash-1', what: 'light', found: 'dark', wanted: 'lit', says: 'Wash 1 gives no light.' },
+			{
+				place: 'wash-1',
+				what: 'data',
+				found: 'collision',
+				wanted: 'universe 2',
+				says: 'Wash 1 hears two talkers at once, and it should hear the desk, universe 2.',
+			},
+			{
+				place: 'wash-1:out',
+				what: 'cable',
+				found: 'loose',
+				wanted: 'wash-2:in',
+				says: 'Wash 1, data out is joined to a cable whose other end hangs loose, and it should be joined to Wash 2, data in.',
+			},
+			{
+				place: 'wash-1:out',
+				what: 'cable',
+				found: 'unfit',
+				wanted: 'wash-2:in',
+				says: 'The cable from Wash 1, data out to Wash 2, data in will not do: wrong kind, too long, or not sound.',
+			},
+			{
+				place: 'wash-1:out',
+				what: 'terminator',
+				found: 'fitted',
+				wanted: 'none',
+				says: 'There is a terminator in Wash 1, data out, and there should be none.',
+			},
+			{
+				place: 'desk:a',
+				what: 'universe',
+				found: 2,
+				wanted: 1,
+				says: 'Desk, output A carries universe 2, and it should carry universe 1.',
+			},
+			{
+				place: 'desk:a',
+				what: 'output',
+				found: 'off',
+				wanted: 'on',
+				says: 'Desk, output A sends nothing, and it should be sending.',
+			},
+			{
+				place: 'desk',
+				what: 'master',
+				found: 0,
+				wanted: 255,
+				says: 'The desk’s master stands at 0 (0 %), and it should stand at 255 (100 %).',
+			},
+			{
+				place: 'desk',
+				what: 'slot 12',
+				found: 3,
+				wanted: [0, 0, 10, 20],
+				says: 'Slot 12 of universe 1: 3 (1 %); wanted: 0 (0 %), or anything from 10 (4 %) to 20 (8 %).',
+			},
+		];
+		for (const { says, ...finding } of all) expect(findingText(drill, { ...base, ...finding })).toBe(says);
+		const told = new Set(all.map(({ what }) => (what.startsWith('slot') ? 'slot' : what)));
+		expect([...told, 'setting'].sort()).toEqual(Object.keys(findings).sort());
+	});
+
+	it('a hold is told whole, with what the display reads when it is let go', () => {
+		const drill = makeDrill('locked-address', 3);
+		const said = hintText(openUnharmed(drill.sheet), shortestWay(drill));
+		expect(said).toBe('Hold Set on Wash 1 for about 2 seconds, until its display reads SRCE, and let go.');
+	});
+
+	it('every hint is met on some way of some drill, or is a step back that a learner may need', () => {
+		const met = new Set(
+			DRILL_IDS.flatMap((kind) => drillsOf(kind).flatMap((drill) => shortestWay(drill).map((e) => e.type))),
+		);
+		for (const type of met) expect(Object.keys(hints)).toContain(type);
+		const back = Object.keys(hints).filter((type) => !met.has(type as keyof typeof hints));
+		expect(back.sort()).toEqual(['cable.unplug', 'desk.master', 'desk.output']);
+	});
+});
