@@ -1,6 +1,7 @@
 import type { ComponentChildren, JSX } from 'preact';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { benchWords } from '../../content/bench/index.ts';
+import type { Hand as Touch } from '../../sim/drill/index.ts';
 import { type OnFrame, type RigStore, runClock, useRig } from '../rig/index.ts';
 import { Button, Live, Notice } from '../ui/index.ts';
 import { lightCautions } from './cautions.ts';
@@ -27,12 +28,14 @@ export interface BenchProps {
 	bar?: ComponentChildren;
 	/** A panel of somebody else's, such as a drill's marks, after the fixture in hand. */
 	side?: ComponentChildren;
+	/** What hands may touch; everything where it is left out. */
+	hands?: readonly Touch[];
 	/** Tools left out: a drill has no drawer of things to break. */
 	without?: readonly ('desk' | 'cables' | 'remote' | 'sound' | 'breaker' | 'log' | 'clock')[];
 }
 
 /** A rig on the bench: the wall, the row, the fixture in hand, the tools. Everything done goes to the store. */
-export function Bench({ store, bar, side, without = [] }: BenchProps): JSX.Element {
+export function Bench({ store, bar, side, hands, without = [] }: BenchProps): JSX.Element {
 	useRig(store);
 	const { rig } = store;
 	const [picked, select] = useState<string | null>(null);
@@ -72,7 +75,20 @@ export function Bench({ store, bar, side, without = [] }: BenchProps): JSX.Eleme
 		},
 		[],
 	);
-	const view: BenchView = { store, selected, select, hand, hold, onFrame, why: ask, tell: telling.tell, next, setNext };
+	const view: BenchView = {
+		store,
+		selected,
+		select,
+		hand,
+		hold,
+		onFrame,
+		why: ask,
+		can: (touch) => hands?.includes(touch) ?? true,
+		free: hands === undefined,
+		tell: telling.tell,
+		next,
+		setNext,
+	};
 	const sights = rig.sheet.fixtures.map(({ id }) => store.look(id));
 	const lights = lightCautions(sights);
 	return (

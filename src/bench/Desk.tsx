@@ -12,7 +12,7 @@ import { useBench } from './view.ts';
 
 /** The desk: outputs, master, strips by fixture, and the patch that names them. */
 export default function Desk(): JSX.Element {
-	const { store, selected } = useBench();
+	const { store, selected, free } = useBench();
 	const { desk } = store.rig.gear;
 	if (!desk)
 		return (
@@ -37,18 +37,20 @@ export default function Desk(): JSX.Element {
 						onRest={store.rest}
 					/>
 				</div>
-				<div class="desk-all">
-					<Button onClick={() => store.send({ type: 'desk.recall', levels: [] })}>{deskWords.allOut}</Button>
-					<Button onClick={() => store.send({ type: 'desk.recall', levels: levelsWith(desk, fullOf(groups)) })}>
-						{deskWords.allFull}
-					</Button>
-				</div>
+				{free && (
+					<div class="desk-all">
+						<Button onClick={() => store.send({ type: 'desk.recall', levels: [] })}>{deskWords.allOut}</Button>
+						<Button onClick={() => store.send({ type: 'desk.recall', levels: levelsWith(desk, fullOf(groups)) })}>
+							{deskWords.allFull}
+						</Button>
+					</div>
+				)}
 			</div>
 			<p class="hint">{deskWords.entryHint}</p>
 			{groups.map((group) => (
 				<Group key={group.fixture} group={group} startsOpen={group.fixture === selected} />
 			))}
-			<Patch desk={desk} />
+			{free && <Patch desk={desk} />}
 		</div>
 	);
 }

@@ -13,7 +13,8 @@ interface Props {
 
 /** Ten switches, and the small slides beside them. */
 export default function DipPanel({ fixture, name, panel, display }: Props): JSX.Element {
-	const { store } = useBench();
+	const { store, can } = useBench();
+	const off = !can('panel');
 	return (
 		<fieldset class="panel">
 			<legend class="visually-hidden">{backWords.panel(name)}</legend>
@@ -25,6 +26,7 @@ export default function DipPanel({ fixture, name, panel, display }: Props): JSX.
 						type="button"
 						role="switch"
 						class="dip"
+						disabled={off}
 						aria-checked={up}
 						aria-label={`${backWords.switchName(i + 1)}: ${up ? backWords.up : backWords.down}`}
 						onClick={() => store.send({ type: 'switch.flip', fixture, switch: i + 1, up: !up })}
@@ -46,6 +48,7 @@ export default function DipPanel({ fixture, name, panel, display }: Props): JSX.
 								<label key={label} class="slide-stop">
 									<input
 										type="radio"
+										disabled={off}
 										name={`${fixture}-${slide.id}`}
 										checked={i === at}
 										onChange={() => store.send({ type: 'slide.move', fixture, slide: slide.id, to: i })}

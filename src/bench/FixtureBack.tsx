@@ -15,7 +15,7 @@ const DipPanel = later(() => import('./DipPanel.tsx'));
 
 /** The back of the fixture in hand: panel, lamps, sockets, mains, power switch. */
 export function FixtureBack({ fixture }: { fixture: string }): JSX.Element | null {
-	const { store, why } = useBench();
+	const { store, why, can } = useBench();
 	const mainsId = useId();
 	const { rig } = store;
 	const unit = rig.gear.units.get(fixture);
@@ -57,6 +57,7 @@ export function FixtureBack({ fixture }: { fixture: string }): JSX.Element | nul
 						<select
 							id={mainsId}
 							value={plug}
+							disabled={!can('mains')}
 							onChange={(event) => store.send({ type: 'mains.plug', fixture, into: event.currentTarget.value })}
 						>
 							{mainsChoices(rig, fixture).map(({ value, words }) => (
@@ -74,6 +75,7 @@ export function FixtureBack({ fixture }: { fixture: string }): JSX.Element | nul
 						<Toggle
 							label={backWords.powerSwitch}
 							on={state.context.on}
+							disabled={!can('power')}
 							onChange={(on) => store.send({ type: 'power.switch', fixture, on })}
 						/>
 					</div>

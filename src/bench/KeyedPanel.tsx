@@ -6,6 +6,7 @@ import type { Sight } from '../../sim/rig/index.ts';
 import { keyFor } from './fixtureBack.ts';
 import { later } from './later.tsx';
 import { type HeldKeys, useHeldKeys } from './useHeldKeys.ts';
+import { useBench } from './view.ts';
 
 const SpokenPanel = later(() => import('./SpokenPanel.tsx'), true);
 
@@ -18,13 +19,14 @@ interface Props {
 
 /** A display and its four keys. Keys are held by finger, mouse and keyboard alike; the display takes the keyboard's own keys. */
 export function KeyedPanel({ fixture, name, panel, display }: Props): JSX.Element {
+	const { can } = useBench();
 	const keys = useHeldKeys(fixture);
 	// in place before the first press, so that a screen reader hears what comes of it
 	const [near, come] = useState(false);
 
 	const press = (event: KeyboardEvent, act: (key: Key) => void) => {
 		const key = keyFor(event.key);
-		if (!key || event.ctrlKey || event.altKey || event.metaKey) return;
+		if (!key || !can('panel') || event.ctrlKey || event.altKey || event.metaKey) return;
 		event.preventDefault();
 		if (!event.repeat) act(key);
 	};
@@ -53,7 +55,7 @@ export function KeyedPanel({ fixture, name, panel, display }: Props): JSX.Elemen
 			</div>
 			<div class="keys">
 				{panel.keys.map((key) => (
-					<KeyButton key={key} name={key} keys={keys} />
+					<KeyButton key={key} name={key} keys={keys} off={!can('panel')} />
 				))}
 			</div>
 			<p class="keys-hint" id={`${fixture}-keys`}>
@@ -64,7 +66,7 @@ export function KeyedPanel({ fixture, name, panel, display }: Props): JSX.Elemen
 	);
 }
 
-function KeyButton({ name, keys }: { name: Key; keys: HeldKeys }): JSX.Element {
+function KeyButton({ name, keys, off }: { name: Key; keys: HeldKeys; off: boolean }): JSX.Element {
 	// what only clicks, as some screen readers do, is a tap; a finger or a key has been told already
 	const told = useRef(false);
 	const down = () => {
@@ -76,6 +78,7 @@ function KeyButton({ name, keys }: { name: Key; keys: HeldKeys }): JSX.Element {
 		<button
 			type="button"
 			class="key"
+			disabled={off}
 			data-key={name}
 			onPointerDown={(event) => {
 				if (event.button !== 0) return;

@@ -10,7 +10,7 @@ const PLAIN = ['light', 'dark', 'brighter', 'dimmer', 'faster', 'slower'] as con
 
 /** The remote: who is in sight of it, its code and battery, its buttons. */
 export default function Remote(): JSX.Element {
-	const { store, tell } = useBench();
+	const { store, tell, free } = useBench();
 	const codeId = useId();
 	const { gear } = store.rig;
 	const { remote } = gear;
@@ -23,42 +23,46 @@ export default function Remote(): JSX.Element {
 	return (
 		<div class="remote">
 			<Plan />
-			<ul class="remote-sight" aria-label={remoteWords.sight}>
-				{lines.map(({ fixture, name, hidden }) => (
-					<li key={fixture}>
-						<Toggle
-							label={remoteWords.hide(name)}
-							words={remoteWords.hideWords}
-							on={hidden}
-							onChange={(next) => store.send({ type: 'sight.block', fixture, hidden: next })}
-						/>
-					</li>
-				))}
-			</ul>
-			<div class="remote-set">
-				<div class="field">
-					<label for={codeId}>{remoteWords.code}</label>
-					<select
-						id={codeId}
-						value={remote.code}
-						onChange={(event) =>
-							store.send({ type: 'remote.become', ...remote, code: Number(event.currentTarget.value) })
-						}
-					>
-						{[1, 2, 3, 4].map((code) => (
-							<option key={code} value={code}>
-								{code}
-							</option>
+			{free && (
+				<>
+					<ul class="remote-sight" aria-label={remoteWords.sight}>
+						{lines.map(({ fixture, name, hidden }) => (
+							<li key={fixture}>
+								<Toggle
+									label={remoteWords.hide(name)}
+									words={remoteWords.hideWords}
+									on={hidden}
+									onChange={(next) => store.send({ type: 'sight.block', fixture, hidden: next })}
+								/>
+							</li>
 						))}
-					</select>
-				</div>
-				<Toggle
-					label={remoteWords.battery}
-					words={remoteWords.batteryWords}
-					on={remote.battery}
-					onChange={(battery) => store.send({ type: 'remote.become', ...remote, battery })}
-				/>
-			</div>
+					</ul>
+					<div class="remote-set">
+						<div class="field">
+							<label for={codeId}>{remoteWords.code}</label>
+							<select
+								id={codeId}
+								value={remote.code}
+								onChange={(event) =>
+									store.send({ type: 'remote.become', ...remote, code: Number(event.currentTarget.value) })
+								}
+							>
+								{[1, 2, 3, 4].map((code) => (
+									<option key={code} value={code}>
+										{code}
+									</option>
+								))}
+							</select>
+						</div>
+						<Toggle
+							label={remoteWords.battery}
+							words={remoteWords.batteryWords}
+							on={remote.battery}
+							onChange={(battery) => store.send({ type: 'remote.become', ...remote, battery })}
+						/>
+					</div>
+				</>
+			)}
 			<div class="remote-keys">
 				{PLAIN.map((button) => (
 					<Button key={button} onClick={() => press(button, remoteWords.names[button])}>
@@ -100,16 +104,16 @@ function Plan(): JSX.Element {
 				return (
 					<g key={fixture} data-hidden={hidden}>
 						<path class="plan-sight" d={`M${me.x} ${me.y}L${hidden ? block.x : at.x} ${hidden ? block.y : at.y}`} />
-						{hidden && <rect class="plan-block" x={block.x - 46} y={block.y - 16} width="92" height="32" rx="4" />}
-						<circle class="plan-lamp" cx={at.x} cy={at.y} r="34" />
-						<text class="plan-number" x={at.x} y={at.y + 13} text-anchor="middle">
+						{hidden && <rect class="plan-block" x={block.x - 70} y={block.y - 22} width="140" height="44" rx="4" />}
+						<circle class="plan-lamp" cx={at.x} cy={at.y} r="52" />
+						<text class="plan-number" x={at.x} y={at.y + 19} text-anchor="middle">
 							{number}
 						</text>
 					</g>
 				);
 			})}
-			<circle class="plan-me" cx={me.x} cy={me.y} r="40" />
-			<text class="plan-you" x={me.x + 60} y={me.y + 14}>
+			<circle class="plan-me" cx={me.x} cy={me.y} r="56" />
+			<text class="plan-you" x={me.x + 80} y={me.y + 20}>
 				{remoteWords.you}
 			</text>
 		</svg>

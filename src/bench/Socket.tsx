@@ -7,7 +7,7 @@ import { useBench } from './view.ts';
 
 /** A data socket: a press plugs in, pulls out, or takes the terminator out, by what is in it and what the hand holds. */
 export function Socket({ port, label }: { port: Port; label: string }): JSX.Element {
-	const { store, hand, hold, tell, next } = useBench();
+	const { store, hand, hold, tell, next, can } = useBench();
 	const { rig } = store;
 	const found = inSocket(rig, port);
 	const what =
@@ -21,6 +21,7 @@ export function Socket({ port, label }: { port: Port; label: string }): JSX.Elem
 		<button
 			type="button"
 			class="socket"
+			disabled={!can('line')}
 			data-port={port}
 			data-in={waits ? 'cable' : found.kind}
 			data-waits={waits}

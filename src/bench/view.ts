@@ -1,5 +1,6 @@
 import { createContext } from 'preact';
 import { useContext } from 'preact/hooks';
+import type { Hand as Touch } from '../../sim/drill/index.ts';
 import type { OnFrame, RigStore } from '../rig/index.ts';
 import type { Hand } from './hand.ts';
 
@@ -16,6 +17,10 @@ export interface BenchView {
 	onFrame(listener: OnFrame): () => void;
 	/** Opens a fixture's reason trail. */
 	why(fixture: string): void;
+	/** Whether hands may go there: all may on a free bench, those of a drill on a drill's. */
+	can(touch: Touch): boolean;
+	/** Whether everything may be done, also what no drill leaves to a hand: the patch, the remote's code, what hides a fixture. */
+	readonly free: boolean;
 	/** Words for the screen reader alone. */
 	tell(words: string): void;
 	/** Kind and length of the next cable laid by pressing sockets. */
