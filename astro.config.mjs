@@ -20,7 +20,16 @@ export default defineConfig({
 	markdown: { syntaxHighlight: false },
 	devToolbar: { enabled: false },
 	// Safari 16.4 and its like of 2023: a crew's old phone
-	vite: { build: { target: 'es2022' }, plugins: [leanColour(), leanChunks()] },
+	vite: {
+		build: { target: 'es2022' },
+		plugins: [leanColour(), leanChunks()],
+		// a worker is a build of its own, and as lean
+		worker: {
+			format: 'es',
+			plugins: () => [leanColour()],
+			rolldownOptions: { treeshake: { manualPureFunctions: ['Object.freeze'] } },
+		},
+	},
 	security: {
 		csp: {
 			directives: [
@@ -43,5 +52,6 @@ export default defineConfig({
 		},
 	},
 	// offline comes last: it lists what the others have made
-	integrations: [mdx(), preact(), offline()],
+	// only markup is for the JSX compiler: what it prints of other TypeScript is not always what it read
+	integrations: [mdx(), preact({ include: ['src/**/*.tsx'] }), offline()],
 });

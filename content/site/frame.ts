@@ -6,6 +6,7 @@ export const frame = {
 	navLabel: 'Site',
 	nav: [
 		{ href: '/bench/', words: 'Bench' },
+		{ href: '/finder/', words: 'Finder' },
 		{ href: '/about/', words: 'About' },
 	],
 	theme: { heading: 'Look', words: { system: 'As the device', light: 'Light', dark: 'Dark' } },

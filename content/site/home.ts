@@ -7,6 +7,8 @@ export const home = {
 	job: 'The van is unloaded, doors are in two hours, and there is a stack of LED fixtures to get onto the wall: charged, hung safely, in the right mode, at the right address, linked, and answering the desk. Prep Bay is a bench to practise that on. The fixtures on it are simulated all the way down, so what you press, plug and set does what it would do, and you can always ask why.',
 	start: 'Go to the bench',
 	startHref: '/bench/',
+	find: 'Find a fault',
+	findHref: '/finder/',
 	picture:
 		'A wall at night with five fixtures on the floor in front of it. Four throw tall pools of colour: amber, rose, blue and green. The third is dark.',
 	pictureNote: 'Four of five. Which way would you look first?',
@@ -29,7 +31,7 @@ export const home = {
 		{
 			who: 'Techs before a gig',
 			words:
-				'Build the rig you are about to meet, break it the way it may break, and see what that looks like from the floor.',
+				'Something is dark and doors are soon: say what is wrong, and the finder takes you to the cause, one look at a time. Before that, build the rig on the bench and break it the way it may break.',
 		},
 		{ who: 'Trainers', words: 'Set a bench up the way you want it, send it as a link, and watch people work it out.' },
 	],

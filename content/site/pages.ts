@@ -7,6 +7,15 @@ export const benchPage = {
 	needsScript: 'The bench runs in the page and needs JavaScript, which is turned off here.',
 } as const;
 
+/** The finder page's words around the finder itself. */
+export const finderPage = {
+	title: 'Finder: Prep Bay',
+	description: 'From what is wrong with a fixture to the cause, one check at a time. Works on a phone with no network.',
+	heading: 'The finder',
+	lead: 'Say what is wrong. Then one look, try or swap at a time, in the order that gets you to the cause soonest.',
+	needsScript: 'The finder works the rig out in the page and needs JavaScript, which is turned off here.',
+} as const;
+
 /** The about page's words around its prose. */
 export const aboutPage = {
 	title: 'About: Prep Bay',

@@ -1,0 +1,84 @@
+/** Words of the finder as a whole. */
+export const finderWords = {
+	loading: 'Getting the finder…',
+	startAgain: 'Start again',
+	startAgainSure: 'Start again and lose this walk?',
+	startAgainYes: 'Start again',
+	keepOn: 'Keep on',
+	otherComplaint: 'Another complaint',
+	on: (rig: string) => `On ${rig}`,
+	spent: (time: string) => `Spent so far: ${time}`,
+	close: 'Close',
+	dismiss: 'Dismiss',
+	troubles: {
+		damaged: 'The walk kept on this device was damaged. It has been set aside, and this is a fresh start.',
+		damagedCounts:
+			'The verdicts counted on this device were damaged. They have been set aside, and counting starts again.',
+		noFit:
+			'The walk kept on this device does not fit this version of the finder. Its steps have been set aside; the rig and the complaint still stand.',
+		notKept: 'This device keeps nothing for this page, so the walk is gone when the page closes.',
+		noWorker:
+			'This browser cannot run the finder, or it could not be fetched. Check the network once, or use a newer browser.',
+		broke: 'The finder broke down over this. That is a fault of its own. Go back a step, or start again.',
+	},
+} as const;
+
+/** What the gig allows. */
+export const allowWords = {
+	title: 'At this gig',
+	hint: 'Checks that need what is not there are left out.',
+	all: 'Everything at hand, no show running',
+	without: (things: string) => `No ${things}`,
+	have: {
+		ladder: 'Ladder',
+		'spare-cable': 'Spare data cable',
+		'spare-fixture': 'Spare fixture',
+		'spare-battery': 'Spare battery',
+		terminator: 'Spare terminator',
+	},
+	lacks: {
+		ladder: 'ladder',
+		'spare-cable': 'spare cable',
+		'spare-fixture': 'spare fixture',
+		'spare-battery': 'spare battery',
+		terminator: 'spare terminator',
+	},
+	haveWords: ['No', 'Yes'] as const,
+	show: 'A show is running',
+	showOn: 'show running',
+	alone: 'I am alone',
+	aloneOn: 'alone',
+} as const;
+
+/** The log of a walk. */
+export const logWords = {
+	title: 'Log of the walk',
+	none: 'Nothing done yet.',
+	began: (when: string) => `Begun ${when}`,
+	spent: (time: string) => `Reckoned time spent: ${time}`,
+	cannot: 'could not be done',
+	unsure: 'not sure',
+	line: (at: number, check: string, seen: string) => `${at}. ${check}: ${seen}`,
+	verdict: 'Verdict',
+	open: 'Still open',
+	print: 'Print',
+	copy: 'Copy',
+	keep: 'Save as a file',
+	copied: 'Copied.',
+	copyFailed: 'This browser would not copy it. Save it as a file instead.',
+	file: 'finder-log.txt',
+} as const;
+
+/** Verdicts counted on the device. */
+export const countWords = {
+	title: 'Verdicts on this device',
+	says: 'Each confirmed verdict is counted on this device alone. What turned up here before is looked for a little sooner; what the rig shows always counts for more.',
+	none: 'None counted yet.',
+	total: (count: number) => (count === 1 ? '1 verdict counted.' : `${count} verdicts counted.`),
+	save: 'Save them as a file',
+	reset: 'Set them to nothing',
+	resetSure: 'Really forget them all?',
+	resetYes: 'Forget them',
+	resetNo: 'Keep them',
+	file: 'finder-verdicts.json',
+} as const;

@@ -1,0 +1,69 @@
+/** The first screen. */
+export const startWords = {
+	quick: 'No sheet? Three taps',
+	otherWays: 'A rig with names',
+	otherHint: 'With a sheet, every fixture bears its own name and every value is the one you meant.',
+	step: (at: number, of: number) => `${at} of ${of}`,
+	back: 'Back',
+} as const;
+
+/** Three taps in place of a sheet. */
+export const quickWords = {
+	count: 'How many fixtures?',
+	countOne: (n: number) => `${n} ${n === 1 ? 'fixture' : 'fixtures'}`,
+	linked: 'How are they linked?',
+	links: {
+		desk: { name: 'To a desk', more: 'One line, from one to the next' },
+		leader: { name: 'A leader and followers', more: 'The first leads, no desk' },
+		alone: { name: 'Each alone', more: 'No data cables at all' },
+		'two-universes': { name: 'To a desk, two universes', more: 'Half on each output' },
+	},
+	panel: 'What is on the back?',
+	panels: {
+		'tallow-6': { name: 'A display of four characters', more: 'Battery wash, four keys, a remote' },
+		'picket-8': { name: 'A display with lines of text', more: 'Mains bar, four keys' },
+		cobble: { name: 'Ten small switches', more: 'Older mains wash, no display' },
+	},
+	/** Said wherever a value of such a rig is named. */
+	assumed: 'With no sheet, addresses and levels are stand-ins. Where yours differ, go by what you meant.',
+} as const;
+
+/** The rigs of the made-up hall, by their ids. */
+export const bundledWords = {
+	'one-wash': { name: 'One wash by the door', more: 'Alone, on mains, with a remote' },
+	'four-in-line': { name: 'Four washes on a desk', more: 'One line, one universe' },
+	'leader-and-three': { name: 'A leader and three followers', more: 'Battery washes, no desk' },
+	'two-universes': { name: 'Bars on two universes', more: 'Four, over the stage' },
+	'mixed-panels': { name: 'Whatever was in the store', more: 'Displays and switches on one line' },
+	'long-line': { name: 'Twenty-four bars round the yard', more: 'One long line' },
+} as const;
+
+/** A rig sheet of one's own. */
+export const sheetWords = {
+	bundled: 'Rigs of Lantern Row Hall',
+	own: 'A sheet of your own',
+	file: 'Open a file',
+	paste: 'Paste a sheet, or a link to a bench',
+	open: 'Open what is pasted',
+	empty: 'There is nothing to open. Paste the text of a rig sheet, or a link that a bench made.',
+	notJson: 'That is no rig sheet and no link to a bench. A sheet begins with { and is JSON.',
+	unreadable: 'That file cannot be read. Choose the file of a rig sheet.',
+	long: 'That is longer than any rig sheet. Choose another file.',
+	none: 'There is no fixture on this sheet, so there is nothing to find fault with. Put one on it first.',
+	crowded: (count: number, most: number) =>
+		`This sheet has ${count} fixtures and the finder works with ${most} at most. Cut it down to the line in question.`,
+} as const;
+
+export const fixtureWords = {
+	title: 'Which one?',
+	hint: 'The one that does wrong. If several do, the first of them along the line.',
+} as const;
+
+export const complaintWords = {
+	title: 'What is wrong?',
+	with: (fixture: string) => `With ${fixture}`,
+	none: 'None of these?',
+	noneSays:
+		'These are all the complaints known here that this rig can have with this fixture. For anything else, put a known-good fixture in its place and have this one looked at by a competent repairer.',
+	nothing: 'By its sheet this fixture is meant to do nothing that could be missed. Choose another one.',
+} as const;

@@ -1,0 +1,32 @@
+export const verdictWords = {
+	because: {
+		sure: (share: string) => `What you saw leaves ${share} for this.`,
+		'no-check-left':
+			'No check that can be done now tells these apart. Mend in this order; it is the quickest on average.',
+		unknown: 'None of what I know fits what you saw.',
+		mended: 'The complaint is gone.',
+	},
+	title: 'The cause',
+	titleFew: 'One of these',
+	titleUnknown: 'None of what I know fits',
+	titleMended: 'Mended',
+	was: 'It was',
+	wasLikely: 'Most likely it was',
+	others: (count: number) => (count === 1 ? 'Or one other' : `Or one of ${count} others`),
+	othersSay: 'The same mend clears these too, and nothing that was looked at tells them apart.',
+	ordered: (at: number, of: number, title: string) => `${at} of ${of}: ${title}`,
+	confirm: 'How to tell:',
+	done: 'Done: the complaint is gone',
+	still: 'Done: still there',
+	lacks: (needs: string) => `You said there is no ${needs}.`,
+	disturbs: 'This disturbs the show. Wait for a moment when it may.',
+	tape: 'Write on the tape',
+	unknownNext:
+		'What was seen is below, with what speaks against each suspect. An answer may have been wrong: go back and look again at the one you were least sure of.',
+	asides: (count: number) => (count === 1 ? 'One check was set aside.' : `${count} checks were set aside.`),
+	bringBack: 'I can do them now',
+	back: 'Back',
+	counted: 'This verdict is counted on this device, and makes the finder look here a little sooner next time.',
+	another: 'Look for another fault',
+	said: (title: string) => `Verdict. ${title}.`,
+} as const;

@@ -1,0 +1,15 @@
+import type { JSX } from 'preact';
+import { type CautionId, cautions, siteFirst } from '../../content/cautions/index.ts';
+import { CautionBox } from '../ui/index.ts';
+
+/** The cautions where the hands would be. */
+export function Cautions({ ids }: { ids: readonly CautionId[] }): JSX.Element | null {
+	if (ids.length === 0) return null;
+	return (
+		<div class="check-cautions">
+			{[...new Set(ids)].map((id, i, all) => (
+				<CautionBox key={id} caution={cautions[id]} {...(i === all.length - 1 ? { siteFirst } : {})} />
+			))}
+		</div>
+	);
+}

@@ -1,0 +1,8 @@
+/**
+ * The finder on screen: from what is wrong, to the cause, one check a screen. `Finder` is the whole of it, for its page. What is
+ * kept is a walk: the rig, the complaint, the steps; everything shown is worked out from that in a worker (`work.ts`, words and
+ * all), so that the page stays light and never stands still. The page's store (`store.ts`) sends a walk and draws the view that
+ * comes back; a walk is written to the device at every step, and taken up again from there. What is shown is decided in the plain
+ * `.ts` file beside each component.
+ */
+export { Finder } from './Finder.tsx';
