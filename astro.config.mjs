@@ -4,7 +4,7 @@ import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
 import { offline } from './src/offline/index.ts';
-import { leanChunks, leanColour } from './src/slim/index.ts';
+import { leanChunks, leanColour, leanWorker } from './src/slim/index.ts';
 
 /** What the policy calls a file whose text stands in the page itself. */
 const hashOf = (file) => {
@@ -26,7 +26,7 @@ export default defineConfig({
 		// a worker is a build of its own, and as lean
 		worker: {
 			format: 'es',
-			plugins: () => [leanColour()],
+			plugins: () => [leanColour(), leanWorker()],
 			rolldownOptions: { treeshake: { manualPureFunctions: ['Object.freeze'] } },
 		},
 	},

@@ -53,7 +53,7 @@ function viewAnswer(
  * What would be seen. Where no sheet says what is meant, the value that a rig of three answers only stands in for is put
  * beside the words instead of among them.
  */
-export function answerWords(
+function answerWords(
 	{ sheet, meant, isQuick }: Ground,
 	check: Check,
 	outcome: string,

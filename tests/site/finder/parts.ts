@@ -18,7 +18,7 @@ export function memory(): { readonly items: Map<string, string>; readonly storag
 }
 
 /** What the worker does, asked with no worker between: everything goes through JSON, as nothing else may cross. */
-export function askHere(): Ask {
+function askHere(): Ask {
 	const work = makeWork();
 	return async (ask, asks, onStage) => {
 		const act = work[ask] as (asks: unknown, tell: (stage: never) => void) => Promise<unknown>;
