@@ -68,7 +68,7 @@ export class Scorer {
 		let weight = 0;
 		for (let outcome = 0; outcome <= count; outcome++) weight += masses[outcome] as number;
 		this.weight = weight;
-		if (!this.parts) return 0;
+		if (!this.parts || count === 1) return 0;
 		const silent = masses[count] as number;
 		const known = weight - silent;
 		const wrong = count > 1 ? error / (count - 1) : 0;

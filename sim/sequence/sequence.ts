@@ -1,4 +1,4 @@
-import { InputError } from '../../shared/error/index.ts';
+import { InputError, requireWhole, shown } from '../../shared/error/index.ts';
 import { solveExactly } from './exact.ts';
 import { type PlanLimits, Planner } from './plan.ts';
 import { checkProblem } from './problem.ts';
@@ -79,9 +79,26 @@ function requireOrder(order: readonly number[], checks: number): readonly number
 	return order;
 }
 
+function requirePolicy(policy: Policy, options: SequenceOptions): void {
+	if (!['exact', 'rollout', 'gain', 'order'].includes(policy)) {
+		throw new InputError(
+			'sequence.policy',
+			'policy',
+			`A policy is exact, rollout, gain or order; found ${shown(policy)}.`,
+		);
+	}
+	const limits = { exactAt: [0, MOST_EXACT], leafAt: [1, MOST_EXACT], tries: [1, 1e12], cells: [1, 1e12] } as const;
+	for (const path of ['exactAt', 'leafAt', 'tries', 'cells'] as const) {
+		const [lo, hi] = limits[path];
+		if (options[path] !== undefined)
+			requireWhole(options[path], { lo, hi, code: 'sequence.limit', path, what: 'This limit' });
+	}
+}
+
 /** How far the default policy looks with so many suspects left. */
-function limitsFor(suspects: number, cells: number): PlanLimits {
-	return { exactAt: 0, tries: 0, width: 14, leafAt: suspects <= 64 ? 16 : suspects <= 256 ? 10 : 8, cells };
+function limitsFor(suspects: number, cells: number, leafAt?: number): PlanLimits {
+	const leaves = suspects <= 64 ? 16 : suspects <= 256 ? 10 : 8;
+	return { exactAt: 0, tries: 0, width: 14, leafAt: leafAt ?? leaves, cells };
 }
 
 /**
@@ -90,13 +107,14 @@ function limitsFor(suspects: number, cells: number): PlanLimits {
  *
  * @returns the tree and its expected cost, in the unit of the costs.
  * @throws InputError `sequence.*` for a problem that is none (see `checkProblem`), `sequence.exact-size` for `exact` over
- * more than 30 suspects that checks can part, `sequence.order` and `sequence.exact-at` for options that are none.
+ * more than 30 suspects that checks can part, `sequence.policy`, `sequence.order` and `sequence.limit` for options that are none.
  */
 export function sequence(problem: TestProblem, policy: Policy = 'rollout', options: SequenceOptions = {}): TestTree {
+	requirePolicy(policy, options);
 	const { search, members } = merge(checkProblem(problem));
 	const { table, seconds, weights, mends } = search;
 	const { costs, places } = problem;
-	const { exactAt = 24, tries = 2_000_000, cells = 4_000_000 } = options;
+	const { exactAt = 30, tries = 2_000_000, cells = 4_000_000 } = options;
 	const checks = Int32Array.from(costs, (_, check) => check);
 	const everyone = suspectsByMend(search);
 	const planner = new Planner(search);
@@ -105,7 +123,8 @@ export function sequence(problem: TestProblem, policy: Policy = 'rollout', optio
 	function rootChooser(): Chooser {
 		if (policy === 'gain') return (left, here) => planner.rank(left, checks, here)[0]?.check ?? null;
 		if (policy === 'rollout')
-			return (left, here) => planner.plan(left, checks, here, limitsFor(left.length, cells))?.check ?? null;
+			return (left, here) =>
+				planner.plan(left, checks, here, limitsFor(left.length, cells, options.leafAt))?.check ?? null;
 		if (policy === 'order') {
 			const cheapest = [...checks].sort((a, b) => (costs[a] as number) - (costs[b] as number) || a - b);
 			return orderChooser(search, requireOrder(options.order ?? cheapest, checks.length));

@@ -29,6 +29,10 @@ export class SoftPlayer {
 	limit = Number.POSITIVE_INFINITY;
 	/** A branch less likely than this is not played but guessed. */
 	branch = 0.02;
+	/** Seconds lost by ending on a wrong mend. */
+	wrongSeconds = 0;
+	/** The part of the cost last told that stands for ending on a wrong mend. */
+	regret = 0;
 
 	private readonly search: Search;
 	private readonly errors: ArrayLike<number>;
@@ -44,7 +48,7 @@ export class SoftPlayer {
 	}
 
 	/**
-	 * Expected seconds from making `check` to the end.
+	 * Expected seconds from making `check` to the end, those lost by ending on a wrong mend included.
 	 * @param suspects those in question, those with one mend side by side; the weights are the search's, of any sum.
 	 * @param checks those that may be made, `check` among them.
 	 * @param rate bits a second of `check`, to guess by.
@@ -52,6 +56,7 @@ export class SoftPlayer {
 	 * @returns NaN where the limit of cells was passed.
 	 */
 	cost(check: number, suspects: Int32Array, checks: Int32Array, here: number, rate: number, most: number): number {
+		this.regret = 0;
 		const weights = this.level(0);
 		let sum = 0;
 		for (const suspect of suspects) sum += this.search.weights[suspect] as number;
@@ -85,7 +90,7 @@ export class SoftPlayer {
 		const suspects = this.suspects[depth] as Int32Array;
 		const count = table.counts[check] as number;
 		const row = check * table.suspects;
-		const error = this.errors[check] as number;
+		const error = count > 1 ? (this.errors[check] as number) : 0;
 		const wrong = count > 1 ? error / (count - 1) : 0;
 		const next = this.level(depth + 1);
 		const place = seconds.place[check] as number;
@@ -128,9 +133,10 @@ export class SoftPlayer {
 	): number {
 		const { settled } = this.search;
 		const { heaviest, entropy } = this.standing(depth, size);
-		if (heaviest >= settled) return 0;
+		if (heaviest >= settled) return this.end(chance, 1 - heaviest);
 		if (chance < this.branch) {
-			return rate > 0 ? (chance * SLOWER * Math.max(0, entropy - entropyAt(settled))) / rate : 0;
+			const more = rate > 0 ? (SLOWER * Math.max(0, entropy - entropyAt(settled))) / rate : 0;
+			return chance * more + this.end(chance, (1 - settled) / 2);
 		}
 		const kept = this.dropFaint(depth, size);
 		this.looked += kept * checksSize;
@@ -158,8 +164,15 @@ export class SoftPlayer {
 			bestRate = each;
 			bestSpent = spent;
 		}
-		if (best < 0) return 0;
+		if (best < 0) return this.end(chance, 1 - heaviest);
 		return this.make(best, depth, kept, left, chance, here, bestRate, Number.POSITIVE_INFINITY);
+	}
+
+	/** What it costs to end here, with this chance of being here and of being wrong. */
+	private end(chance: number, wrong: number): number {
+		const lost = chance * wrong * this.wrongSeconds;
+		this.regret += lost;
+		return lost;
 	}
 
 	/** The share of the heaviest mend, and the entropy over mends in bits, of weights just laid in. */

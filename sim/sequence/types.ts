@@ -39,7 +39,7 @@ export interface TestProblem {
 /**
  * How the next check is chosen.
  * - `exact`: the least expected cost there is; at most 30 suspects that checks can part.
- * - `rollout` (default): exact from 24 such suspects down; above, the best checks by `gain` are each played to the end.
+ * - `rollout` (default): exact from 30 such suspects down where that is not too long; else the best checks by `gain` are each played to the end.
  * - `gain`: most information per second.
  * - `order`: the first check of a fixed order that parts those left.
  */
@@ -49,10 +49,12 @@ export type Policy = 'exact' | 'rollout' | 'gain' | 'order';
 export interface SequenceOptions {
 	/** `order`: every check once, first to last. Default: cheapest first. */
 	readonly order?: readonly number[];
-	/** `rollout`: with this many suspects left or fewer, solve exactly; 0 to 30. Default 24. */
+	/** `rollout`: with this many suspects left or fewer, solve exactly; 0 to 30. Default 30. */
 	readonly exactAt?: number;
 	/** `rollout`: checks the exact solver tries before it gives way to play. Default 2,000,000. */
 	readonly tries?: number;
+	/** `rollout`: with this many left or fewer, a line of play is solved exactly; 1 to 30. Default by size: 16, 10 or 8. */
+	readonly leafAt?: number;
 	/** `rollout`: cells of the outcome table looked at for one choice before settling for the best so far. Default 4,000,000. */
 	readonly cells?: number;
 }

@@ -38,13 +38,14 @@ export function updateWeights(
 		requireWhole(answer, answers);
 	}
 	const updated = Float64Array.from(weights);
-	const wrong = outcomeCount > 1 ? errorRate / (outcomeCount - 1) : 1;
+	const slip = outcomeCount > 1 ? errorRate : 0;
+	const wrong = slip / Math.max(1, outcomeCount - 1);
 	let sum = 0;
 	for (let suspect = 0; suspect < updated.length; suspect++) {
 		const outcome = outcomesOfCheck[suspect] as number;
 		let likely = 1;
 		if (answer !== 'unknown') {
-			likely = outcome >= outcomeCount ? 1 / outcomeCount : outcome === answer ? 1 - errorRate : wrong;
+			likely = outcome >= outcomeCount ? 1 / outcomeCount : outcome === answer ? 1 - slip : wrong;
 		}
 		updated[suspect] = (updated[suspect] as number) * likely;
 		sum += updated[suspect] as number;
