@@ -103,13 +103,17 @@ function useKeeping(store: RigStore, atOnce: boolean): boolean {
 		let touched = atOnce;
 		const { sheet } = store.rig;
 		const isUntouched = () => store.rig.sheet === sheet && store.rig.log.every(({ type }) => type === 'clock.wait');
+		let saved: readonly unknown[] = [];
 		const save = () => {
 			window.clearTimeout(timer);
 			timer = 0;
 			if (touched) set(keep(storage, store.rig));
+			saved = [store.rig.sheet, store.rig.log.length];
 		};
 		const stop = store.subscribe(() => {
 			touched ||= !isUntouched();
+			// while nobody does anything there is only the clock to keep, and leaving the page sees to that
+			if (saved[0] === store.rig.sheet && saved[1] === store.rig.log.length) return;
 			if (timer === 0) timer = window.setTimeout(save, KEEP_AFTER_MS);
 		});
 		const leave = () => {

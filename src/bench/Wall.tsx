@@ -5,6 +5,8 @@ import { type Pace, usePainting } from './usePainting.ts';
 import { useBench } from './view.ts';
 import { type WallLamp, type WallPicture, wallOf } from './wall.ts';
 
+/** Pools past which they are laid over each other plainly: adding their light up would choke a phone. */
+const MANY = 48;
 /** Metres past which a wall may be wider than what shows of it. */
 const LONG = 16;
 
@@ -57,10 +59,8 @@ export function Wall({ pace }: { pace: Pace }): JSX.Element {
 function Pools({ lamps, width, height }: WallPicture): JSX.Element {
 	const pools = lamps.flatMap((lamp) => lamp.pools);
 	return (
-		<g class="wall-light">
+		<g class="wall-light" data-many={pools.length > MANY}>
 			<defs>
-				<Fade id="throw-up" from={1} />
-				<Fade id="throw-down" from={0} />
 				<clipPath id="hall-clip">
 					<rect x="0" y={-height * 100} width={width * 100} height={height * 100} />
 				</clipPath>
@@ -73,6 +73,19 @@ function Pools({ lamps, width, height }: WallPicture): JSX.Element {
 						<stop offset="1" stop-color="currentColor" stop-opacity="0" />
 					</radialGradient>
 				))}
+				{pools.map(({ key, y, lens: [, from] }) => (
+					<linearGradient
+						key={key}
+						id={`throw-${key}`}
+						data-pool={key}
+						x2="0"
+						y1={y > from ? 1 : 0}
+						y2={y > from ? 0 : 1}
+					>
+						<stop offset="0" stop-color="currentColor" stop-opacity="0.32" />
+						<stop offset="1" stop-color="currentColor" stop-opacity="0" />
+					</linearGradient>
+				))}
 			</defs>
 			{lamps
 				.filter(({ overhead }) => !overhead)
@@ -81,14 +94,15 @@ function Pools({ lamps, width, height }: WallPicture): JSX.Element {
 				))}
 			{lamps.map(({ pools: own }) =>
 				own.map(({ key, lens: [x, y], x: cx, y: cy, rx, ry, half }) => (
-					<g key={key} data-pool={key} opacity={own.length > 1 ? 0.42 : 1}>
+					<g key={key} data-pool={key}>
 						<path
 							class="wall-throw"
-							mask={cy > y ? 'url(#throw-up)' : 'url(#throw-down)'}
+							fill={`url(#throw-${key})`}
 							d={`M${x * 100 - 5} ${-y * 100}L${(cx - rx * half) * 100} ${-cy * 100}H${(cx + rx * half) * 100}L${x * 100 + 5} ${-y * 100}Z`}
 						/>
 						<ellipse
 							clip-path="url(#hall-clip)"
+							opacity={own.length > 1 ? 0.42 : 1}
 							cx={cx * 100}
 							cy={-cy * 100}
 							rx={rx * 100}
@@ -99,21 +113,6 @@ function Pools({ lamps, width, height }: WallPicture): JSX.Element {
 				)),
 			)}
 		</g>
-	);
-}
-
-/** Lets a throw fade out on its way, from the bottom (1) or the top (0) of its shape. */
-function Fade({ id, from }: { id: string; from: 0 | 1 }): JSX.Element {
-	return (
-		<>
-			<linearGradient id={`${id}-fall`} x1="0" x2="0" y1={from} y2={1 - from}>
-				<stop offset="0" stop-color="#fff" stop-opacity="0.9" />
-				<stop offset="1" stop-color="#fff" stop-opacity="0" />
-			</linearGradient>
-			<mask id={id} maskContentUnits="objectBoundingBox">
-				<rect width="1" height="1" fill={`url(#${id}-fall)`} />
-			</mask>
-		</>
 	);
 }
 

@@ -31,8 +31,7 @@ export interface StripGroup {
 }
 
 /** Level that stands on a slot of a desk. */
-const levelAt = (desk: Desk, universe: number, slot: number): number =>
-	desk.levels.get(universe)?.[slot - 1] ?? 0;
+const levelAt = (desk: Desk, universe: number, slot: number): number => desk.levels.get(universe)?.[slot - 1] ?? 0;
 
 /** Strips by fixture, in the order of the sheet, named by the patch: what the desk thinks each is. */
 export function stripGroups(rig: Rig): StripGroup[] {

@@ -8,6 +8,9 @@ import { BLANK, beatAt, colourAt, isJumpy, isRestless, paint } from './wallLight
 /** How the wall is drawn: as it is within the flash limit, at the real rate, or standing still. */
 export type Pace = 'limited' | 'real' | 'still';
 
+/** Least time between two pictures of a wall that moves, ms: smooth enough for a fade, and half the work. */
+const LEAST_MS = 30;
+
 /**
  * Paints the wall's pools frame by frame, past Preact: only a pool whose colour changed is touched, and only lamps that change
  * by themselves are looked at again. Elements to paint carry `data-pool` and take their colour from the attribute `color`.
@@ -22,6 +25,7 @@ export function usePainting(box: RefObject<SVGSVGElement>, picture: WallPicture,
 		const stills = new Map<string, readonly unknown[]>();
 		let drawn = -1;
 		let pending = false;
+		let paintedAt = Number.NEGATIVE_INFINITY;
 		let lastBeat = Number.NaN;
 
 		const paintNow = (atMs: number) => {
@@ -31,6 +35,8 @@ export function usePainting(box: RefObject<SVGSVGElement>, picture: WallPicture,
 			const fresh = drawn !== store.version;
 			const restless = picture.lamps.filter(({ fixture }) => isRestless(store.look(fixture)));
 			if (!fresh && !pending && (restless.length === 0 || pace === 'still')) return;
+			if (!fresh && pace === 'limited' && atMs - paintedAt < LEAST_MS) return;
+			paintedAt = atMs;
 			drawn = store.version;
 			const beat = beatAt(atMs);
 			const wanted = new Map<string, string>();

@@ -53,7 +53,7 @@ export interface RigStore {
 const MOST_STEPS = 60;
 /** Events after which no more are taken: what reads a log takes so many, with room for waits and for keys still down. */
 export const FULL_LOG = 19_900;
-/** Milliseconds after which lamps that follow a battery are looked at again. */
+/** Milliseconds after which what changes by itself is looked at again: batteries, and light that moves. */
 const SLOW_LOOK_MS = 1000;
 
 /** What a fixture's back shows, as one text to compare. */
@@ -177,9 +177,12 @@ export function rigStore(sheet: RigSheet, log: readonly RigEvent[] = []): RigSto
 			for (const unit of rig.gear.units.values()) if (unit !== before[at++]) return changed();
 			if (unseen < SLOW_LOOK_MS) return;
 			unseen = 0;
-			// a battery runs down with nothing else happening: its lamp and its display tell
-			for (const [id, unit] of rig.gear.units)
-				if (unit.profile.power.battery && backOf(store.look(id)) !== backOf(rig.look(id))) return changed();
+			for (const [id, unit] of rig.gear.units) {
+				const { light } = store.look(id);
+				// a battery runs down with nothing else happening: its lamp and its display tell
+				const spent = unit.profile.power.battery && backOf(store.look(id)) !== backOf(rig.look(id));
+				if (spent || light.moving || light.flicker) return changed();
+			}
 		},
 		setClock(nextRunning, nextSpeed) {
 			running = nextRunning;
