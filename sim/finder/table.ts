@@ -3,7 +3,7 @@ import type { PlacedFault } from '../event/index.ts';
 import { faultOf, type MendId, placedFaults } from '../fault/index.ts';
 import { type Check, checksOf } from './checks/index.ts';
 import { COMPLAINTS, type Complaint } from './complaints.ts';
-import { faultyWitness, meantWitness, type Witness } from './witness.ts';
+import { faultyWitness, leavesAlone, meantWitness, type Witness } from './witness.ts';
 
 /** One thing that may be wrong, as the rig testifies it can show this complaint. */
 export interface Candidate {
@@ -69,6 +69,7 @@ export function candidatesFor(
 		(w) => decides.map((id) => w.signature(id)).join(),
 	);
 	return placedFaults(sheet).flatMap(({ placed, weight }) => {
+		if (leavesAlone(meant, [placed], decides)) return [];
 		const w = faultyWitness(meant, [placed]);
 		return shows(w) === 'true'
 			? [{ faults: [placed], weight: weigh(placed, weight), mend: mendText(sheet, placed), witness: w }]

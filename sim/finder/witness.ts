@@ -31,11 +31,22 @@ export function meantWitness(sheet: RigSheet): Witness {
 
 /** The same rig with some faults come about, settled. Forked, so that what no fault touched stays the very same object. */
 export function faultyWitness(meant: Witness, faults: readonly PlacedFault[]): Witness {
-	const rig = meant.rig.fork();
-	for (const fault of faults) for (const event of faultEvents(rig.sheet, fault)) rig.send(event);
-	for (const event of coldStart(rig)) rig.send(event);
+	const rig = broken(meant, faults);
+	rig.sendTogether(coldStart(rig));
 	rig.wait(SETTLE_MS);
 	return witness(rig);
+}
+
+function broken(meant: Witness, faults: readonly PlacedFault[]): Rig {
+	const rig = meant.rig.fork();
+	for (const fault of faults) rig.sendTogether(faultEvents(rig.sheet, fault));
+	return rig;
+}
+
+/** Whether faults leave some fixtures wholly as they were, so that nothing about them can be complained of. */
+export function leavesAlone(meant: Witness, faults: readonly PlacedFault[], fixtures: readonly string[]): boolean {
+	const rig = broken(meant, faults);
+	return fixtures.every((fixture) => numberFor(signatureOf(rig, fixture)) === meant.signature(fixture));
 }
 
 /** Off and on again for those that keep a look from before the fault came: a crew meets them as they came up that day. */
@@ -60,7 +71,7 @@ export function witness(rig: Rig): Witness {
 			let after = kept.get(key);
 			if (!after) {
 				after = rig.fork();
-				for (const event of events(rig)) after.send(event);
+				after.sendTogether(events(rig));
 				after.wait(ms);
 				kept.set(key, after);
 			}

@@ -54,9 +54,9 @@ function played(rig: Rig, log: readonly RigEvent[]): Rig {
 	return rig;
 }
 
-function change(gear: Gear, event: RigEvent): void {
+function change(gear: Gear, ...events: readonly RigEvent[]): void {
 	const before = leadersOf(gear);
-	apply(gear, event);
+	for (const event of events) apply(gear, event);
 	settle(gear, before);
 }
 
@@ -72,6 +72,10 @@ function rigOf(gear: Gear, log: RigEvent[]): Rig {
 		send(event) {
 			change(gear, event);
 			log.push(event);
+		},
+		sendTogether(events) {
+			change(gear, ...events);
+			log.push(...events);
 		},
 		wait(milliseconds) {
 			if (!(Number.isFinite(milliseconds) && milliseconds >= 0))

@@ -41,6 +41,8 @@ export interface Rig {
 	readonly log: readonly RigEvent[];
 	/** Every change goes through here. Throws InputError on an event that fits nothing in the rig. */
 	send(event: RigEvent): void;
+	/** Several changes as one moment: what follows from them is worked out once. For those who ask of many rigs. */
+	sendTogether(events: readonly RigEvent[]): void;
 	/** The only thing that moves the clock. Logged as `clock.wait`. */
 	wait(milliseconds: number): void;
 	look(fixture: string): Sight;

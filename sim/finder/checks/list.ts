@@ -193,30 +193,44 @@ function leaderCheck({ fixture }: Complaint, leader: string): Check {
 	);
 }
 
+/** Most places at which a line is ended to split it: any more and none of them tells more than the next. */
+const MOST_ENDS = 16;
+
+/** Some of a line's fixtures: those around one, and the rest evenly. */
+function spreadOver(route: readonly string[], around: number): readonly string[] {
+	if (route.length <= MOST_ENDS) return route;
+	const stride = route.length / (MOST_ENDS / 2);
+	return route.filter(
+		(_, at) => Math.abs(at - around) <= MOST_ENDS / 4 || Math.floor(at / stride) !== Math.floor((at - 1) / stride),
+	);
+}
+
 /** Splitting the line: ended at a fixture, what does that fixture get? And one good cable straight from the source. */
 function lineChecks(meant: Witness, { fixture }: Complaint, route: readonly string[]): Check[] {
 	const talker = meant.rig.gear.receptions.get(fixture)?.talker;
 	// a leader hears itself
 	if (!talker || (talker.kind === 'leader' && talker.fixture === fixture)) return [];
 	const wired = (w: Witness, id: string): string => `${w.rig.gear.wiringKey}|${w.signature(id)}`;
-	const ended = route
-		.filter((id) => id !== leaderOf(meant.rig))
-		.map((id) =>
-			check(
-				{
-					kind: 'line-ended',
-					sort: 'try',
-					seconds: 40,
-					place: id,
-					at: id,
-					needs: ['terminator'],
-					disturbs: true,
-					error: 0.03,
-				},
-				(w) => lampWhenEnded(w, id),
-				(w) => wired(w, id),
-			),
-		);
+	const leader = leaderOf(meant.rig);
+	const ended = spreadOver(
+		route.filter((id) => id !== leader),
+		route.indexOf(fixture),
+	).map((id) =>
+		check(
+			{
+				kind: 'line-ended',
+				sort: 'try',
+				seconds: 40,
+				place: id,
+				at: id,
+				needs: ['terminator'],
+				disturbs: true,
+				error: 0.03,
+			},
+			(w) => lampWhenEnded(w, id),
+			(w) => wired(w, id),
+		),
+	);
 	const straight = check(
 		{
 			kind: 'line-straight',
