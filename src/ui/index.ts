@@ -12,4 +12,3 @@ export { Notice, type NoticeProps } from './Notice.tsx';
 export { proseParts } from './proseParts.tsx';
 export { Tape, type TapeProps } from './Tape.tsx';
 export { Toggle, type ToggleProps } from './Toggle.tsx';
-export { VisuallyHidden } from './VisuallyHidden.tsx';
