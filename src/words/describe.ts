@@ -50,7 +50,7 @@ export function warningsFor(light: Light): string[] {
 }
 
 /** The small lamps on a fixture's back: 'power lamp lit, data lamp steady'. No full stop. */
-export function describeLamps({ power, data, battery, sensor }: Sight['lamps']): string {
+function describeLamps({ power, data, battery, sensor }: Sight['lamps']): string {
 	return [
 		lampWords.power[power],
 		lampWords.data[data],
