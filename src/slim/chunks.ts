@@ -8,7 +8,11 @@ const codeSplitting: Exclude<Rolldown.OutputOptions['codeSplitting'], boolean | 
 	groups: [
 		{
 			tags: ['$initial'],
-			name: (id, modules) => [...neededBy(id, modules)].sort().join('-') || null,
+			name(id, modules) {
+				const found = [...neededBy(id, modules)].sort();
+				// what three need most pages load: one file of it is smaller than several
+				return found.length > 2 ? 'shared' : found.join('-') || null;
+			},
 		},
 	],
 };
