@@ -7,7 +7,6 @@ export const drillWords = {
 	badLink: 'This link holds no drill that there is. Pick one from the list.',
 	failed: 'This part could not be loaded. Check the network and try again.',
 	again: 'Try again',
-	task: 'Task',
 	begin: 'Begin',
 	disturbs: 'This one disturbs a running show',
 	disturbsWords:
@@ -28,8 +27,8 @@ export const drillWords = {
 		remote: 'the remote',
 	},
 	notInHand: (hands: string) => `This drill is done by ${hands} alone.`,
-	cautions: 'Before you lay a hand on it',
-	ways: 'Drill',
+	ways: 'Ways on',
+	bar: 'This drill',
 	mark: 'Mark it',
 	hint: 'Hint',
 	startAgain: 'Start again',
@@ -41,8 +40,6 @@ export const drillWords = {
 	copyFailed: 'The browser would not copy it. The page’s address is the link: copy that.',
 	nothingLeft: 'Nothing is left to do. Mark it.',
 	hintWord: 'Hint',
-	holdHintOff: 'Hints count, and are shown in the mark.',
-	marked: 'Marked',
 	done: 'Done',
 	notYet: 'Not yet',
 	doneWords: 'Everything is as the task asks.',
@@ -62,5 +59,4 @@ export const drillWords = {
 		'This device keeps nothing for this page, so results are gone when it closes. Export them from the list to keep them.',
 	result: (presses: number, fewest: number, time: string, hints: number) =>
 		`${presses} presses, of ${fewest} at the fewest, in ${time}, ${hints === 0 ? 'no hints' : hints === 1 ? '1 hint' : `${hints} hints`}`,
-	seed: (seed: number) => `Seed ${seed}`,
 } as const;

@@ -6,6 +6,7 @@ export const frame = {
 	navLabel: 'Site',
 	nav: [
 		{ href: '/bench/', words: 'Bench' },
+		{ href: '/drills/', words: 'Drills' },
 		{ href: '/finder/', words: 'Finder' },
 		{ href: '/about/', words: 'About' },
 	],

@@ -7,6 +7,8 @@ export const home = {
 	job: 'The van is unloaded, doors are in two hours, and there is a stack of LED fixtures to get onto the wall: charged, hung safely, in the right mode, at the right address, linked, and answering the desk. Prep Bay is a bench to practise that on. The fixtures on it are simulated all the way down, so what you press, plug and set does what it would do, and you can always ask why.',
 	start: 'Go to the bench',
 	startHref: '/bench/',
+	drill: 'Do a drill',
+	drillHref: '/drills/',
 	find: 'Find a fault',
 	findHref: '/finder/',
 	picture:
@@ -26,7 +28,7 @@ export const home = {
 		{
 			who: 'New hands',
 			words:
-				'Meet a fixture you have never seen, find your way round its panel, and get it lit. The bench tells you what is still wrong and why.',
+				'Meet a fixture you have never seen, find your way round its panel, and get it lit. Drills give you a task, mark it, and say what is still wrong; the bench says why.',
 		},
 		{
 			who: 'Techs before a gig',

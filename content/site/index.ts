@@ -1,8 +1,8 @@
 /**
- * The site's own words: what stands in its frame on every page, and on the home, bench, finder, about and not-found pages.
+ * The site's own words: what stands in its frame on every page, and on the home, bench, drill, finder, about and not-found pages.
  * A page or a way in is named here only once it exists.
  */
 
 export { frame } from './frame.ts';
 export { home } from './home.ts';
-export { aboutPage, benchPage, finderPage, lostPage } from './pages.ts';
+export { aboutPage, benchPage, drillPage, drillsPage, finderPage, lostPage } from './pages.ts';

@@ -7,6 +7,23 @@ export const benchPage = {
 	needsScript: 'The bench runs in the page and needs JavaScript, which is turned off here.',
 } as const;
 
+/** The words around the list of drills. */
+export const drillsPage = {
+	title: 'Drills: Prep Bay',
+	description:
+		'Tasks on simulated fixtures, made fresh each time and marked: addresses, modes, rows, lines, leaders, desk and remote.',
+	heading: 'Drills',
+	lead: 'Each is made fresh, as often as you like, and marked by the rig itself: what is right, what is still wrong, and how many presses it takes at the fewest.',
+	needsScript: 'Drills run in the page and need JavaScript, which is turned off here.',
+} as const;
+
+/** The words around one drill. */
+export const drillPage = {
+	title: 'Drill: Prep Bay',
+	description: 'One drill on the bench: a task, the fixtures to do it with, a mark and hints.',
+	heading: 'Drill',
+} as const;
+
 /** The finder page's words around the finder itself. */
 export const finderPage = {
 	title: 'Finder: Prep Bay',

@@ -62,6 +62,12 @@ export function withDone(progress: Progress, kind: string, result: Result, clean
 	});
 }
 
+/** Progress after the same drill was done once more: a better result is kept, and the row is not lengthened by it. */
+export function withAgain(progress: Progress, kind: string, result: Result): Progress {
+	const was = progress.get(kind) ?? NONE;
+	return new Map(progress).set(kind, { ...was, done: Math.max(1, was.done), best: betterOf(was.best, result) });
+}
+
 /** Progress after a drill was marked and something was still wrong: the row ends. */
 export function withMiss(progress: Progress, kind: string, now: number): Progress {
 	const was = progress.get(kind) ?? NONE;

@@ -10,8 +10,8 @@ const codeSplitting: Exclude<Rolldown.OutputOptions['codeSplitting'], boolean | 
 			tags: ['$initial'],
 			name(id, modules) {
 				const found = [...neededBy(id, modules)].sort();
-				// what three need most pages load: one file of it is smaller than several
-				return found.length > 2 ? 'shared' : found.join('-') || null;
+				// what the bench shares with two and more: one file of it is smaller than several
+				return found.length > 2 && found.includes('bench') ? 'shared' : found.join('-') || null;
 			},
 		},
 	],

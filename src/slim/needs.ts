@@ -30,6 +30,12 @@ function namesTaken(text: string, from: string, by: string): Map<string, string>
 	return found ? taken : null;
 }
 
+/** Whether one module imports from another, rather than handing its things on. */
+const usesItself = (text: string, from: string, by: string): boolean =>
+	[...text.matchAll(FROM)].some(
+		([, word, , source = '']) => word === 'import' && path.resolve(path.dirname(by), source) === from,
+	);
+
 /**
  * The islands and scripts that need a module from the start, by the names of their folders. A folder's door (`index.ts`) hands
  * on what it names and needs nothing itself: who comes through it needs only what they take.
@@ -49,10 +55,13 @@ export function neededBy(
 	const about = modules.getModuleInfo(id);
 	if (about?.isEntry) found.add(path.basename(path.dirname(id)));
 	for (const importer of about?.importers ?? []) {
-		const taken = namesTaken(modules.getModuleInfo(importer)?.code ?? '', id, importer);
+		const importerText = modules.getModuleInfo(importer)?.code ?? '';
+		const taken = namesTaken(importerText, id, importer);
 		// through a door, only those who take something that is asked after
 		if (isDoor && names && taken && ![...taken.keys()].some((name) => names.has(name))) continue;
-		const onward = path.basename(importer) === 'index.ts' && taken ? [...taken] : null;
+		// a door that takes something to use it, and not to hand it on, needs it as any other does
+		const isHanding = path.basename(importer) === 'index.ts' && taken && !usesItself(importerText, id, importer);
+		const onward = isHanding ? [...taken] : null;
 		const handed = onward?.filter(([name]) => !isDoor || !names || names.has(name)).map(([, as]) => as);
 		neededBy(importer, modules, handed ? new Set(handed) : null, seen, found);
 	}

@@ -1,0 +1,80 @@
+import type { JSX } from 'preact';
+import { drillWords, progressWords } from '../../content/drills/index.ts';
+import type { Drill, Mark } from '../../sim/drill/index.ts';
+import { minutesText, type Opened } from '../progress/index.ts';
+import { Notice } from '../ui/index.ts';
+import { conditionText, findingText } from '../words/index.ts';
+import { type Attempt, resultOf } from './attempt.ts';
+
+interface Props {
+	drill: Drill;
+	mark: Mark;
+	attempt: Attempt;
+	/** What is on the device since, once it is known. */
+	kept: Opened | null;
+}
+
+/** A mark in words: what is still wrong, what is right, presses against the fewest, time, hints, and how it compares. */
+export function Marks({ drill, mark, attempt, kept }: Props): JSX.Element {
+	const { done, wrong, right, presses, fewest, milliseconds } = mark;
+	const record = kept?.progress.get(drill.kind);
+	const best = record?.best;
+	const isBest = done && best && JSON.stringify(best) === JSON.stringify(resultOf(drill, mark, attempt));
+	return (
+		<section class="drill-mark" data-done={done} aria-labelledby="drill-mark">
+			<h3 id="drill-mark" tabIndex={-1}>
+				{done ? drillWords.done : drillWords.notYet}
+			</h3>
+			<p>{done ? drillWords.doneWords : drillWords.wrongCount(wrong.length)}</p>
+			{wrong.length > 0 && (
+				<ul class="drill-wrong" aria-label={drillWords.wrong}>
+					{wrong.map((finding) => (
+						<li key={`${finding.at} ${finding.place} ${finding.what}`}>{findingText(drill, finding)}</li>
+					))}
+				</ul>
+			)}
+			{right.length > 0 && (
+				<details class="drill-right">
+					<summary>{drillWords.right(right.length)}</summary>
+					<ul>
+						{right.map((at) => {
+							const condition = drill.goal[at];
+							return condition && <li key={at}>{conditionText(drill, condition)}</li>;
+						})}
+					</ul>
+				</details>
+			)}
+			<dl class="drill-numbers">
+				<dt>{drillWords.presses}</dt>
+				<dd>{drillWords.pressesOf(presses, fewest)}</dd>
+				<dt>{drillWords.time}</dt>
+				<dd>{minutesText(milliseconds)}</dd>
+				<dt>{drillWords.hints}</dt>
+				<dd>{drillWords.hintsUsed(attempt.hints)}</dd>
+				{record && best && (
+					<>
+						<dt>{drillWords.best}</dt>
+						<dd>
+							{isBest
+								? drillWords.isBest
+								: drillWords.result(best.presses, best.fewest, minutesText(best.milliseconds), best.hints)}
+						</dd>
+						<dt>{drillWords.streak}</dt>
+						<dd>{record.streak}</dd>
+					</>
+				)}
+			</dl>
+			{done && <p class="hint">{drillWords.cleanCounts}</p>}
+			{kept && !kept.keeps && (
+				<Notice>
+					<p>{drillWords.notKept}</p>
+				</Notice>
+			)}
+			{kept && kept.damaged !== null && (
+				<Notice kind="wrong">
+					<p>{progressWords.damaged(kept.damaged === 'whole' ? 0 : kept.damaged)}</p>
+				</Notice>
+			)}
+		</section>
+	);
+}

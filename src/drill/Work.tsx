@@ -1,0 +1,89 @@
+import type { JSX } from 'preact';
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { drillWords } from '../../content/drills/index.ts';
+import { type Drill, type Mark, markDrill, shortestWay } from '../../sim/drill/index.ts';
+import { Bench } from '../bench/index.ts';
+import { changeProgress, type Opened } from '../progress/index.ts';
+import type { RigStore } from '../rig/index.ts';
+import { Button, Live } from '../ui/index.ts';
+import { hintText } from '../words/index.ts';
+import { type Attempt, markedAttempt, progressAfter } from './attempt.ts';
+import { DrillCautions } from './DrillCautions.tsx';
+import { Marks } from './Marks.tsx';
+
+interface Props {
+	drill: Drill;
+	store: RigStore;
+	attempt: Attempt;
+	onAttempt: (attempt: Attempt) => void;
+	onRestart: () => void;
+}
+
+/** Cautions the bench itself shows where they apply. */
+const ON_BENCH = ['hanging', 'batteries', 'mains', 'ultraviolet', 'flashing'];
+const ALWAYS_OUT = ['sound', 'breaker', 'clock', 'log'] as const;
+
+/** The bench of a drill at work, the bar to mark it and ask for a hint, and the mark. */
+export function Work({ drill, store, attempt, onAttempt, onRestart }: Props): JSX.Element {
+	const [mark, setMark] = useState<Mark | null>(null);
+	const [kept, keep] = useState<Opened | null>(null);
+	const [hint, say] = useState({ text: '', turn: 0 });
+	const marks = useRef<HTMLDivElement>(null);
+
+	const markIt = async () => {
+		const got = markDrill(drill, store.rig.log);
+		setMark(got);
+		say(({ turn }) => ({ text: '', turn }));
+		onAttempt(markedAttempt(attempt, got));
+		const now = Date.now();
+		keep(
+			await changeProgress(
+				() => localStorage,
+				(own) => progressAfter(own, drill, got, attempt, now),
+			),
+		);
+	};
+	// brought into sight and read from its top
+	useEffect(() => {
+		if (mark) marks.current?.querySelector('h3')?.focus();
+	}, [mark]);
+	const giveHint = () => {
+		const text = hintText(store.rig, shortestWay(drill, store.rig.log));
+		say(({ turn }) => ({ text: text ?? drillWords.nothingLeft, turn: turn + 1 }));
+		if (text !== null && !attempt.done) onAttempt({ ...attempt, hints: attempt.hints + 1 });
+	};
+	const out = (['desk', 'cables', 'remote'] as const).filter(
+		(tool) => !drill.hands.includes(tool === 'cables' ? 'line' : tool),
+	);
+	const rest = drill.cautions.filter((id) => !ON_BENCH.includes(id));
+	return (
+		<>
+			<Bench
+				store={store}
+				hands={drill.hands}
+				without={[...ALWAYS_OUT, ...out]}
+				side={
+					<>
+						<div ref={marks}>{mark && <Marks {...{ drill, mark, attempt, kept }} />}</div>
+						{rest.length > 0 && <DrillCautions ids={rest} />}
+					</>
+				}
+			/>
+			<section class="drill-bar" aria-label={drillWords.bar}>
+				{hint.text !== '' && (
+					<p class="drill-hint">
+						<strong>{drillWords.hintWord}</strong> {hint.text}
+					</p>
+				)}
+				<Button look="main" onClick={markIt}>
+					{drillWords.mark}
+				</Button>
+				<Button onClick={giveHint}>{drillWords.hint}</Button>
+				<Button look="quiet" onClick={onRestart}>
+					{drillWords.startAgain}
+				</Button>
+			</section>
+			<Live text={hint.text} turn={hint.turn} />
+		</>
+	);
+}
