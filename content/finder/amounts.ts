@@ -6,3 +6,6 @@ export const amountWords = {
 	percent: (n: number) => `${n} %`,
 	hardly: 'under 1 %',
 } as const;
+
+/** A title with what follows it: a question has its mark already. */
+export const led = (title: string, mark: ':' | '.'): string => (title.endsWith('?') ? title : `${title}${mark}`);

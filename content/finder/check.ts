@@ -1,3 +1,5 @@
+import { led } from './amounts.ts';
+
 /** Round one check. */
 export const checkWords = {
 	ask: 'What do you see?',
@@ -12,7 +14,7 @@ export const checkWords = {
 	/** In place of a value that a rig without a sheet only stands in for. */
 	asMeant: 'As you meant it',
 	asMeantNote: (words: string) => `stand-in: ${words}`,
-	next: (title: string, does: string) => `Next check. ${title}. ${does}`,
+	next: (title: string, does: string) => `Next check. ${led(title, '.')} ${does}`,
 	working: 'Working it out',
 	stages: {
 		fetching: 'Getting the finder ready…',
@@ -49,7 +51,7 @@ export const suspectWords = {
 	fitting: 'Still fit: nothing seen so far speaks against them',
 	against: 'Something seen speaks against them',
 	ruledOut: (check: string, seen: string, predicted: string) =>
-		`${check}: you saw “${seen}”; it would be “${predicted}”.`,
+		`${led(check, ':')} you saw “${seen}”; it would be “${predicted}”.`,
 	pair: ' and ',
 	at: (name: string, place: string) => `${name}: ${place}`,
 	more: (count: number) => `Show ${count} more`,

@@ -1,3 +1,5 @@
+import { led } from './amounts.ts';
+
 /** Words of the finder as a whole. */
 export const finderWords = {
 	loading: 'Getting the finder…',
@@ -58,7 +60,7 @@ export const logWords = {
 	spent: (time: string) => `Reckoned time spent: ${time}`,
 	cannot: 'could not be done',
 	unsure: 'not sure',
-	line: (at: number, check: string, seen: string) => `${at}. ${check}: ${seen}`,
+	line: (at: number, check: string, seen: string) => `${at}. ${led(check, ':')} ${seen}`,
 	verdict: 'Verdict',
 	open: 'Still open',
 	print: 'Print',

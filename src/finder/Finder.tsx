@@ -35,7 +35,7 @@ export function Finder(): JSX.Element {
 		top.current?.querySelector<HTMLElement>('[data-begin]')?.focus({ preventScroll: true });
 	}, [turn]);
 	return (
-		<div class="finder" ref={top} data-phase={phase} data-busy={scene.stage !== null}>
+		<div class="finder" ref={top} data-phase={phase} data-turn={turn} data-busy={scene.stage !== null}>
 			{trouble !== null && (
 				<Notice kind="wrong">
 					<p>{trouble}</p>

@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { logWords } from '../../content/finder/index.ts';
+import { led, logWords } from '../../content/finder/index.ts';
 import { Button, Live } from '../ui/index.ts';
 import { timeText } from './amounts.ts';
 import { allowsText, logText, seenText, verdictLines } from './log.ts';
@@ -34,7 +34,7 @@ export function Log({ scene: { view, laid, walk, allows } }: { scene: Scene }): 
 				<ol class="walk-log-list">
 					{view.log.map((line, i) => (
 						<li key={i} data-did={line.did}>
-							{line.check}: <strong>{seenText(line)}</strong>
+							{led(line.check, ':')} <strong>{seenText(line)}</strong>
 						</li>
 					))}
 				</ol>

@@ -31,7 +31,7 @@ export function Suspects({ suspects }: { suspects: readonly SuspectView[] }): JS
 				<span class="visually-hidden">{open ? suspectWords.hide : suspectWords.show}</span>
 			</button>
 			<div class="suspects-list" id={list}>
-				<Tape>{suspectWords.title}</Tape>
+				<Tape level={2}>{suspectWords.title}</Tape>
 				<Part title={suspectWords.fitting} suspects={unknown ? [...fitting, unknown] : fitting} />
 				<Part title={suspectWords.against} suspects={against} />
 			</div>

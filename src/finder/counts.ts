@@ -1,13 +1,20 @@
 import type { Learnt } from '../../sim/finder/index.ts';
 import type { VerdictView } from './view.ts';
 
-/** Share of the causes a mend may have cleared at which the heaviest is taken to have been it. */
+/** Share of what a mend may have cleared at which one kind of fault is taken to have been it. */
 const LIKELY = 0.5;
 
 /** Kinds of the faults a verdict adds to the count: none before a mend has confirmed it, nor where it may as well have been another. */
 export function countable(verdict: VerdictView | null): readonly string[] {
-	const cause = verdict?.because === 'mended' ? verdict.causes[0] : undefined;
-	return cause && cause.share >= LIKELY ? cause.faults : [];
+	if (verdict?.because !== 'mended') return [];
+	const shares = new Map<string, { readonly faults: readonly string[]; share: number }>();
+	for (const { faults, share } of verdict.causes) {
+		const kind = faults.join('+');
+		const known = shares.get(kind);
+		if (known) known.share += share;
+		else shares.set(kind, { faults, share });
+	}
+	return [...shares.values()].find(({ share }) => share >= LIKELY)?.faults ?? [];
 }
 
 /** The count with one verdict fewer: it was taken back. */
