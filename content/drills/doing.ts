@@ -22,7 +22,7 @@ export const drillWords = {
 		panel: 'panels',
 		power: 'power switches',
 		desk: 'the desk',
-		line: 'cables and terminators',
+		line: 'the line',
 		mains: 'mains leads',
 		remote: 'the remote',
 	},

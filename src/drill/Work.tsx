@@ -62,12 +62,8 @@ export function Work({ drill, store, attempt, onAttempt, onRestart }: Props): JS
 				store={store}
 				hands={drill.hands}
 				without={[...ALWAYS_OUT, ...out]}
-				side={
-					<>
-						<div ref={marks}>{mark && <Marks {...{ drill, mark, attempt, kept }} />}</div>
-						{rest.length > 0 && <DrillCautions ids={rest} />}
-					</>
-				}
+				bar={<div ref={marks}>{mark && <Marks {...{ drill, mark, attempt, kept }} />}</div>}
+				side={rest.length > 0 && <DrillCautions ids={rest} />}
 			/>
 			<section class="drill-bar" aria-label={drillWords.bar}>
 				{hint.text !== '' && (
