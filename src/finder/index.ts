@@ -5,4 +5,7 @@
  * comes back; a walk is written to the device at every step, and taken up again from there. What is shown is decided in the plain
  * `.ts` file beside each component.
  */
+
+export { shareText, timeText } from './amounts.ts';
+export { Cautions } from './Cautions.tsx';
 export { Finder } from './Finder.tsx';

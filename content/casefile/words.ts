@@ -1,0 +1,41 @@
+/** The page's words around the tree itself. */
+export const treePage = {
+	title: 'Fault tree to print: Prep Bay',
+	description:
+		'A fault tree for a rig and a complaint, worked out from the rig, on one page for the lid of the flight case.',
+	heading: 'A tree for the lid',
+	lead: 'What to check, in what order, and what each thing seen leads to: worked out for one rig and one complaint, to print and keep where there is no phone.',
+	needsScript: 'The tree is worked out in the page and needs JavaScript, which is turned off here.',
+	finder: 'To the finder',
+	finderHref: '/finder/',
+	practise: 'Practise on a hidden fault',
+	practiseHref: '/finder/practise/',
+} as const;
+
+export const casefileWords = {
+	loading: 'Getting it ready…',
+	rig: 'Rig',
+	fixture: 'Fixture',
+	complaint: 'What is wrong',
+	work: 'Work the tree out',
+	print: 'Print',
+	opening: 'Opening the rig…',
+	working: 'Putting every fault into the rig and working out the order. A long line takes some seconds…',
+	nothing: 'By its sheet this fixture is meant to do nothing that could be missed. Choose another one.',
+	noRig: (rig: string) => `No bundled rig is called '${rig}'. Choose one of those listed.`,
+	none: 'No fault known here shows like that on this rig, so there is no tree. Choose another complaint.',
+	badLink: 'That link names no rig, fixture and complaint known here. Choose them below.',
+	noWorker: 'This browser cannot work the tree out, or the parts for it could not be fetched. Check the network once.',
+	broke: 'Working it out broke down. That is a fault of this page’s own. Choose another complaint.',
+	title: (complaint: string) => complaint,
+	basis: (rig: string, complaint: string, suspects: number, expected: number) =>
+		`Worked out for ${rig}, ${complaint}, from ${suspects} ${suspects === 1 ? 'suspect' : 'suspects'}; expected ${expected} seconds.`,
+	how: 'Start at the top. Do the check, go to what you see, and go on from there. Shares are of all that may be wrong. If a mend does not help, do the next; an answer may have been wrong.',
+	done: (ends: number) => `The tree is worked out. It has ${ends} ${ends === 1 ? 'end' : 'ends'}.`,
+	mends: 'Mend',
+	more: (count: number) => `and ${count} more`,
+	cautions: 'Cautions',
+	cautionMark: (letters: string) => `caution ${letters}`,
+	cautionHref: '/about/#cautions',
+	cautionMore: 'The cautions in full',
+} as const;

@@ -1,0 +1,68 @@
+import AxeBuilder from '@axe-core/playwright';
+import { expect, type Page, test } from '@playwright/test';
+
+test.use({ serviceWorkers: 'block' });
+
+/** From the chooser to the tree. */
+async function work(tab: Page): Promise<void> {
+	await tab.getByLabel('Rig').selectOption('four-in-line');
+	await tab.getByLabel('Fixture').selectOption('wash-3');
+	await tab.getByLabel('What is wrong').selectOption('no-answer');
+	await tab.getByRole('button', { name: 'Work the tree out' }).click();
+	await expect(tab.locator('.tree')).toBeVisible({ timeout: 60_000 });
+}
+
+/** Pages that the tab prints to on A4. */
+async function sheetsOf(tab: Page): Promise<number> {
+	const pdf = await tab.pdf({ format: 'A4', preferCSSPageSize: true });
+	return pdf.toString('latin1').match(/\/Type\s*\/Page\b/g)?.length ?? 0;
+}
+
+test('a tree is worked out, stands in the address, and prints on one A4 page with no frame', async ({ page: tab }) => {
+	await tab.setViewportSize({ width: 390, height: 844 });
+	await tab.goto('/finder/tree/');
+	await work(tab);
+	await expect(tab.locator('.tree-basis')).toHaveText(
+		/^Worked out for .+, Wash 3, centre right does not answer the desk, from \d+ suspects; expected \d+ seconds\.$/,
+	);
+	const ends = Number(await tab.locator('.tree').getAttribute('data-ends'));
+	expect(ends).toBeGreaterThan(10);
+	await expect(tab.locator('.tree-end')).toHaveCount(ends);
+	expect(await tab.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
+	const words = await tab.locator('.tree').textContent();
+	await tab.reload();
+	await expect(tab.locator('.tree')).toHaveText(words ?? '', { timeout: 60_000 });
+	await tab.emulateMedia({ media: 'print', colorScheme: 'dark' });
+	for (const gone of ['.site-head', '.site-foot', '.casefile-choose', '.casefile-top', '.casefile-ways'])
+		await expect(tab.locator(gone), gone).toBeHidden();
+	expect(await tab.evaluate(() => getComputedStyle(document.body).backgroundColor)).toBe('rgb(255, 255, 255)');
+	expect(
+		await tab
+			.locator('.tree-seen')
+			.first()
+			.evaluate((it) => getComputedStyle(it).color),
+	).toBe('rgb(0, 0, 0)');
+	expect(await sheetsOf(tab)).toBe(1);
+});
+
+test('a link that fits nothing gets a sentence, and the chooser stays', async ({ page: tab }) => {
+	for (const bad of ['#rig=barn&fixture=wash-1&complaint=dark', '#rig=one-wash&fixture=wash-9&complaint=dark']) {
+		await tab.goto('about:blank');
+		await tab.goto(`/finder/tree/${bad}`);
+		await expect(tab.locator('.notice-wrong')).toContainText('names no rig, fixture and complaint known here');
+		await expect(tab.getByRole('button', { name: 'Work the tree out' })).toBeEnabled();
+	}
+});
+
+for (const colorScheme of ['dark', 'light'] as const) {
+	for (const width of [390, 1280]) {
+		test(`axe finds nothing on a tree, ${colorScheme}, ${width} wide`, async ({ page: tab }) => {
+			await tab.emulateMedia({ colorScheme });
+			await tab.setViewportSize({ width, height: 844 });
+			await tab.goto('/finder/tree/#rig=two-universes&fixture=bar-3&complaint=dark');
+			await expect(tab.locator('.tree')).toBeVisible({ timeout: 60_000 });
+			const { violations } = await new AxeBuilder({ page: tab }).analyze();
+			expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`)).toEqual([]);
+		});
+	}
+}

@@ -1,0 +1,69 @@
+import { describe, expect, it } from 'vitest';
+import { bundledRig } from '../../../shared/sheet/index.ts';
+import { openBench } from '../../../sim/finder/index.ts';
+import { fittingTree, MOST_ENDS } from '../../../src/casefile/fit.ts';
+import { readTreeLink, treeLink } from '../../../src/casefile/link.ts';
+import type { TreeNode } from '../../../src/casefile/view.ts';
+import { casefileWork } from '../../../src/casefile/work.ts';
+
+const bench = openBench(bundledRig('mixed-panels'), { kind: 'no-answer', fixture: 'old-1' });
+
+const endsOf = (node: TreeNode): number =>
+	node.kind === 'end' ? 1 : node.branches.reduce((sum, branch) => sum + endsOf(branch.node), 0);
+
+describe('a tree made to fit the paper', () => {
+	it.each([1, 4, 9, 15, MOST_ENDS])('has at most %i ends, and holds every suspect', (most) => {
+		const { tree, ends } = fittingTree(bench, most);
+		expect(ends).toBeLessThanOrEqual(most);
+		const held: string[] = [];
+		const walk = (node: typeof tree): void => {
+			if (node.kind === 'end') held.push(...node.suspects.map(({ id }) => id));
+			else for (const branch of node.branches) walk(branch.tree);
+		};
+		walk(tree);
+		expect(new Set(held).size).toBe(bench.candidates.length);
+	});
+
+	it('uses the room there is', () => {
+		expect(fittingTree(bench, 15).ends).toBeGreaterThan(fittingTree(bench, 4).ends);
+	});
+});
+
+describe('a tree in words', () => {
+	it('has as many ends as it says, and a cause and a mend at each', () => {
+		const view = casefileWork.tree({ rig: 'four-in-line', fixture: 'wash-3', complaint: 'no-answer' });
+		expect(endsOf(view.root)).toBe(view.ends);
+		expect(view.complaint).toBe('Wash 3, centre right does not answer the desk');
+		const walk = (node: TreeNode): void => {
+			if (node.kind === 'check') for (const branch of node.branches) walk(branch.node);
+			else {
+				expect(node.causes.length).toBeGreaterThan(0);
+				expect(node.mends.length).toBeGreaterThan(0);
+			}
+		};
+		walk(view.root);
+	});
+
+	it('is refused in a sentence where no fault shows like that', () => {
+		expect(() => casefileWork.tree({ rig: 'one-wash', fixture: 'wash-1', complaint: 'goes-out' })).toThrow(
+			'so there is no tree',
+		);
+		expect(() => casefileWork.fixtures({ rig: 'barn' })).toThrow("No bundled rig is called 'barn'");
+	});
+});
+
+describe('a link to a tree', () => {
+	const of = { rig: 'long-line', fixture: 'bar-3', complaint: 'dark' } as const;
+	it('reads back what it was made of', () => {
+		expect(readTreeLink(treeLink(of), ['long-line'])).toEqual({ is: 'tree', of });
+	});
+	it.each(['#rig=barn&fixture=bar-3&complaint=dark', '#rig=long-line', '#<b>', `${treeLink(of)}&more=1`])(
+		'is bad: %s',
+		(fragment) => {
+			expect(readTreeLink(fragment, ['long-line'])).toEqual({ is: 'bad' });
+		},
+	);
+	it('is nothing where there is no fragment', () => {
+		expect(readTreeLink('', ['long-line'])).toEqual({ is: 'nothing' });
+	});
+});
