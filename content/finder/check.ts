@@ -10,17 +10,14 @@ export const checkWords = {
 	cannot: 'Can’t do this now',
 	unsure: 'Not sure',
 	back: 'Back',
-	picture: (spot: string) => `Where: ${spot}.`,
 	/** In place of a value that a rig without a sheet only stands in for. */
 	asMeant: 'As you meant it',
 	asMeantNote: (words: string) => `stand-in: ${words}`,
 	next: (title: string, does: string) => `Next check. ${led(title, '.')} ${does}`,
-	working: 'Working it out',
 	stages: {
 		fetching: 'Getting the finder ready…',
 		opening: 'Opening the rig as it is meant to be…',
-		suspects: 'Putting each fault that could be into the rig, and keeping those that show this…',
-		table: 'Reading off what each check would show with each of them…',
+		table: 'Putting each fault that could be into the rig, and reading off what each check would show…',
 		choosing: 'Choosing the check that gets you there soonest…',
 	},
 } as const;

@@ -24,6 +24,8 @@ export const quickWords = {
 		'picket-8': { name: 'A display with lines of text', more: 'Mains bar, four keys' },
 		cobble: { name: 'Ten small switches', more: 'Older mains wash, no display' },
 	},
+	/** What such a rig is called: it has no name of its own. */
+	named: (fixtures: string, link: string) => `${fixtures}: ${link.charAt(0).toLowerCase()}${link.slice(1)}`,
 	/** Said wherever a value of such a rig is named. */
 	assumed: 'With no sheet, addresses and levels are stand-ins. Where yours differ, go by what you meant.',
 } as const;

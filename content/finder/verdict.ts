@@ -3,7 +3,6 @@ export const verdictWords = {
 		sure: (share: string) => `What you saw leaves ${share} for this.`,
 		'no-check-left':
 			'No check that can be done now tells these apart. Mend in this order; it is the quickest on average.',
-		unknown: 'None of what I know fits what you saw.',
 		mended: 'The complaint is gone.',
 	},
 	title: 'The cause',
@@ -22,7 +21,7 @@ export const verdictWords = {
 	disturbs: 'This disturbs the show. Wait for a moment when it may.',
 	tape: 'Write on the tape',
 	unknownNext:
-		'What was seen is below, with what speaks against each suspect. An answer may have been wrong: go back and look again at the one you were least sure of.',
+		'An answer may have been wrong. The walk so far is below: go back and look again at what you were least sure of.',
 	asides: (count: number) => (count === 1 ? 'One check was set aside.' : `${count} checks were set aside.`),
 	bringBack: 'I can do them now',
 	back: 'Back',

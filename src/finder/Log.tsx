@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { led, logWords } from '../../content/finder/index.ts';
 import { Button, Live } from '../ui/index.ts';
 import { timeText } from './amounts.ts';
@@ -14,6 +14,11 @@ const whenText = (ms: number): string =>
 export function Log({ scene: { view, laid, walk, allows } }: { scene: Scene }): JSX.Element | null {
 	const [open, set] = useState(false);
 	const [said, say] = useState({ words: '', turn: 0 });
+	const isLost = view?.verdict?.because === 'unknown';
+	// where the finder has nothing more to say, the walk is all there is
+	useEffect(() => {
+		if (isLost) set(true);
+	}, [isLost]);
 	if (!view || !laid || !walk) return null;
 	const began = whenText(walk.began);
 	const text = () => logText({ view, rig: laid.name, allows, began });

@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { useId, useState } from 'preact/hooks';
+import { useEffect, useId, useState } from 'preact/hooks';
 import { suspectWords } from '../../content/finder/index.ts';
 import { Button, Tape } from '../ui/index.ts';
 import { shareText } from './amounts.ts';
@@ -11,8 +11,10 @@ import { Bar } from './Why.tsx';
 const FEW = 8;
 
 /** The set that still fits, always in view: a line with the heaviest three, and the whole of it behind. */
-export function Suspects({ suspects }: { suspects: readonly SuspectView[] }): JSX.Element {
+export function Suspects({ suspects, turn }: { suspects: readonly SuspectView[]; turn: number }): JSX.Element {
 	const [open, set] = useState(false);
+	// a new check begins at its own words, not under a long list
+	useEffect(() => set(false), [turn]);
 	const list = useId();
 	const { fitting, against, unknown } = part(suspects);
 	return (

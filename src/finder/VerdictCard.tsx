@@ -31,11 +31,13 @@ export function VerdictCard({ store, verdict, allows, stage, counted }: Props): 
 				<p>{becauseOf(verdict)}</p>
 			</header>
 			{stage !== null && <p class="hint">{checkWords.stages[stage]}</p>}
-			<ul class="causes">
-				{(mended ? shown.slice(0, 1) : shown).map((cause) => (
-					<Cause key={cause.id} cause={cause} mended={mended} alone={shown.length === 1} />
-				))}
-			</ul>
+			{shown.length > 0 && (
+				<ul class="causes">
+					{(mended ? shown.slice(0, 1) : shown).map((cause) => (
+						<Cause key={cause.id} cause={cause} mended={mended} alone={shown.length === 1} />
+					))}
+				</ul>
+			)}
 			{mended && shown.length > 1 && (
 				<details class="fold">
 					<summary>{verdictWords.others(shown.length - 1)}</summary>
@@ -49,7 +51,12 @@ export function VerdictCard({ store, verdict, allows, stage, counted }: Props): 
 					</ul>
 				</details>
 			)}
-			{because === 'unknown' && <p>{verdictWords.unknownNext}</p>}
+			{because === 'unknown' && (
+				<>
+					<p>{verdictWords.unknownNext}</p>
+					{causes[0] && <TapeWords tape={causes[0].tape} />}
+				</>
+			)}
 			{!mended && because !== 'unknown' && (
 				<ol class="mends">
 					{mends.map((mend, i) => (
@@ -100,17 +107,21 @@ function Cause({ cause, mended, alone }: { cause: CauseView; mended: boolean; al
 				{cause.name} {!mended && !alone && <span class="value">{shareText(cause.share)}</span>}
 			</h3>
 			<p>{cause.cause}</p>
-			{(mended || alone) && (
-				<div class="tape-words">
-					<p>{verdictWords.tape}</p>
-					{cause.tape.map((words) => (
-						<p key={words} class="tape-strip">
-							<Tape>{words}</Tape>
-						</p>
-					))}
-				</div>
-			)}
+			{(mended || alone) && <TapeWords tape={cause.tape} />}
 		</li>
+	);
+}
+
+function TapeWords({ tape }: Pick<CauseView, 'tape'>): JSX.Element {
+	return (
+		<div class="tape-words">
+			<p>{verdictWords.tape}</p>
+			{tape.map((words) => (
+				<p key={words} class="tape-strip">
+					<Tape>{words}</Tape>
+				</p>
+			))}
+		</div>
 	);
 }
 

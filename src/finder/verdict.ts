@@ -11,7 +11,9 @@ export function titleOf({ because, causes }: VerdictView): string {
 }
 
 /** Why the walk ends here, in a sentence. */
-export function becauseOf({ because, sure }: VerdictView): string {
+export function becauseOf({ because, sure, causes }: VerdictView): string {
+	// what stands for all that is not known says it best
+	if (because === 'unknown') return causes[0]?.cause ?? '';
 	return because === 'sure' ? verdictWords.because.sure(shareText(sure)) : verdictWords.because[because];
 }
 

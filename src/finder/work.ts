@@ -1,5 +1,5 @@
-import type { RigSheet } from '../../shared/sheet/index.ts';
-import { quickSheet } from '../../shared/sheet/index.ts';
+import { quickWords } from '../../content/finder/index.ts';
+import { quickSheet, type RigSheet } from '../../shared/sheet/index.ts';
 import { complaintsOf, meantWitness, openBench, type Witness } from '../../sim/finder/index.ts';
 import { complaintText } from '../words/index.ts';
 import type { Asks, Stage } from './protocol.ts';
@@ -53,9 +53,10 @@ export function makeWork(): Work {
 		},
 		async lay({ rig }) {
 			const { name, fixtures } = await sheets(rig);
+			const isQuick = rig.kind === 'quick';
 			return {
-				name,
-				isQuick: rig.kind === 'quick',
+				name: isQuick ? quickWords.named(quickWords.countOne(rig.count), quickWords.links[rig.linked].name) : name,
+				isQuick,
 				fixtures: fixtures.map((each) => ({ id: each.id, name: each.name })),
 			};
 		},
