@@ -11,7 +11,11 @@ const codeSplitting: Exclude<Rolldown.OutputOptions['codeSplitting'], boolean | 
 			name(id, modules) {
 				const found = [...neededBy(id, modules)].sort();
 				// what the bench shares with two and more: one file of it is smaller than several
-				return found.length > 2 && found.includes('bench') ? 'shared' : found.join('-') || null;
+				if (found.length > 2 && found.includes('bench')) return 'shared';
+				// what belongs to no page may be needed later by another, which then need not fetch the file of the page that had it first
+				const [, nobodys] = /\/(?:src|content)\/(ui|words|cautions|checks)\//.exec(id) ?? [];
+				if (nobodys !== undefined && found.length > 0 && !found.includes('bench')) return nobodys;
+				return found.join('-') || null;
 			},
 		},
 	],

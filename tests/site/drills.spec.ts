@@ -1,0 +1,331 @@
+import { readFileSync } from 'node:fs';
+import { gzipSync } from 'node:zlib';
+import AxeBuilder from '@axe-core/playwright';
+import { expect, type Locator, type Page, type Response, test } from '@playwright/test';
+import { type DrillKind, makeDrill, shortestWay } from '../../sim/drill/index.ts';
+import { PROGRESS_ASIDE_KEY, PROGRESS_KEY } from '../../src/progress/keep.ts';
+import { display, drawer, key } from './bench/open.ts';
+
+test.use({ serviceWorkers: 'block', viewport: { width: 1280, height: 900 } });
+
+/** Opens a drill, and begins it. */
+async function begin(tab: Page, kind: DrillKind, seed: number): Promise<void> {
+	await tab.goto(`/drills/do/#kind=${kind}&seed=${seed}`);
+	await tab.getByRole('button', { name: /^(Begin|I have the operator’s word: begin)$/ }).click();
+	await expect(tab.locator('.stage')).toBeVisible();
+}
+
+const press = (tab: Page, name: 'Mark it' | 'Hint' | 'Start again' | 'Another like it' | 'Give me the next kind') =>
+	tab.getByRole('button', { name, exact: true });
+const mark = (tab: Page): Locator => tab.locator('.drill-mark');
+const number = (tab: Page, name: string): Locator => mark(tab).locator(`dt:text-is("${name}") + dd`);
+const card = (tab: Page, kind: DrillKind): Locator => tab.locator(`[data-kind="${kind}"]`);
+
+/** The shortest way of a drill whose every step is a press of a key. */
+const keysOf = (kind: DrillKind, seed: number) =>
+	shortestWay(makeDrill(kind, seed)).map((event) => {
+		if (event.type !== 'key.tap') throw new Error(`this way has a ${event.type}`);
+		return event.key;
+	});
+
+const NAMES = { back: 'Back', down: 'Down', up: 'Up', set: 'Set' } as const;
+
+/** A kind and seed whose way is a few presses of keys. */
+const PANEL = ['loss-setting', 15] as const;
+
+async function doPanel(tab: Page): Promise<void> {
+	for (const each of keysOf(...PANEL)) await key(tab, NAMES[each]).click();
+}
+
+test('by mouse: wrong first, then right, then once more right at once; a reload keeps it', async ({ page: tab }) => {
+	await begin(tab, ...PANEL);
+	await press(tab, 'Mark it').click();
+	await expect(mark(tab).getByRole('heading')).toHaveText('Not yet');
+	await expect(mark(tab).getByRole('heading')).toBeFocused();
+	await expect(mark(tab)).toContainText('1 thing is still wrong.');
+	await expect(mark(tab).locator('.drill-wrong')).toContainText('Wash 1, when data goes:');
+	await expect(number(tab, 'Presses')).toHaveText(`0, of ${keysOf(...PANEL).length} at the fewest`);
+
+	await doPanel(tab);
+	await press(tab, 'Mark it').click();
+	await expect(mark(tab).getByRole('heading')).toHaveText('Done');
+	const fewest = keysOf(...PANEL).length;
+	await expect(number(tab, 'Presses')).toHaveText(`${fewest}, of ${fewest} at the fewest`);
+	await expect(number(tab, 'Hints')).toHaveText('none');
+	await expect(number(tab, 'Your best')).toHaveText('This is your best so far.');
+	await expect(number(tab, 'In a row')).toHaveText('0');
+
+	await tab.goto('/drills/');
+	await expect(card(tab, 'loss-setting')).toContainText(`${fewest} presses, of ${fewest} at the fewest`);
+	await expect(card(tab, 'loss-setting')).toContainText('0 right in a row; longest 0. Done once.');
+	await expect(tab.locator('.drills-next')).toContainText('Begun and not firm yet: 0 of 3 right in a row.');
+
+	// a visit later it is right at once, which begins a row
+	await begin(tab, ...PANEL);
+	await doPanel(tab);
+	await press(tab, 'Mark it').click();
+	await expect(number(tab, 'In a row')).toHaveText('1');
+	await tab.goto('/drills/');
+	await tab.reload();
+	await expect(card(tab, 'loss-setting')).toContainText('1 right in a row; longest 1. Done 2 times.');
+	await expect(card(tab, 'address-keys')).toContainText('Not done yet.');
+});
+
+test('hints lead to done, count, and are shown in the mark', async ({ page: tab }) => {
+	await begin(tab, 'address-dip', 3);
+	let hints = 0;
+	for (; hints < 20; hints++) {
+		await press(tab, 'Hint').click();
+		const said = (await tab.locator('.drill-hint').textContent()) ?? '';
+		if (said.includes('Nothing is left to do')) break;
+		const [, switchNumber, to] = /Flip switch (\d+) (up|down) on Floor 1/.exec(said) ?? [];
+		expect(switchNumber, said).toBeDefined();
+		const before = to === 'up' ? 'down' : 'up';
+		await tab.getByRole('switch', { name: `Switch ${switchNumber}: ${before}`, exact: true }).click();
+	}
+	expect(hints).toBe(shortestWay(makeDrill('address-dip', 3)).length);
+	await press(tab, 'Mark it').click();
+	await expect(mark(tab).getByRole('heading')).toHaveText('Done');
+	await expect(number(tab, 'Hints')).toHaveText(`${hints}`);
+	await expect(number(tab, 'In a row')).toHaveText('0');
+	// starting again takes no hint back
+	await press(tab, 'Start again').click();
+	await expect(mark(tab)).toHaveCount(0);
+	await press(tab, 'Mark it').click();
+	await expect(number(tab, 'Hints')).toHaveText(`${hints}`);
+});
+
+test('by keyboard alone: from the list to done', async ({ page: tab }) => {
+	const tabTo = async (target: Locator, by: 'Tab' | 'Shift+Tab' = 'Tab') => {
+		for (let i = 0; i < 120; i++) {
+			await tab.keyboard.press(by);
+			if (await target.evaluate((element) => element === document.activeElement)) return;
+		}
+		throw new Error(`no ${by} leads to ${target}`);
+	};
+	await tab.goto('/drills/');
+	await expect(tab.locator('.drills-next')).toBeVisible();
+	await tabTo(tab.getByRole('link', { name: 'Practise: One address, by keys' }));
+	await tab.keyboard.press('Enter');
+	await expect(tab.getByRole('heading', { name: 'One address, by keys' })).toBeVisible();
+	await tab.goto('/drills/do/#kind=address-keys&seed=295');
+	const start = tab.getByRole('button', { name: 'Begin' });
+	await expect(start).toBeVisible();
+	await tabTo(start);
+	await tab.keyboard.press('Enter');
+	await expect(tab.getByRole('heading', { name: 'One address, by keys' })).toBeFocused();
+	await tabTo(tab.getByRole('group', { name: 'Display of Wash 1' }));
+	const pressed = { back: 'Escape', down: 'ArrowDown', up: 'ArrowUp', set: 'Enter' } as const;
+	for (const each of keysOf('address-keys', 295)) await tab.keyboard.press(pressed[each]);
+	await tabTo(press(tab, 'Mark it'));
+	await tab.keyboard.press('Enter');
+	await expect(mark(tab).getByRole('heading')).toHaveText('Done');
+	await expect(mark(tab).getByRole('heading')).toBeFocused();
+});
+
+test.describe('on a phone', () => {
+	test.use({ viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true });
+
+	test('the remote by touch, its bar in reach of the thumb all the while', async ({ page: tab }) => {
+		await begin(tab, 'remote-three', 3);
+		expect(await tab.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
+		const remote = await drawer(tab, 'remote');
+		// its code and who is hidden are no part of the drill
+		await expect(remote.getByRole('combobox')).toHaveCount(0);
+		await expect(remote.getByRole('switch')).toHaveCount(0);
+		await expect(press(tab, 'Mark it')).toBeInViewport();
+		await remote.getByRole('button', { name: 'rose' }).tap();
+		await remote.getByRole('button', { name: 'Light', exact: true }).tap();
+		await press(tab, 'Mark it').tap();
+		await expect(mark(tab).getByRole('heading')).toHaveText('Done');
+		await expect(mark(tab).getByRole('heading')).toBeInViewport();
+		expect(await tab.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
+		const small = await tab
+			.locator('main')
+			.locator('button:visible, select:visible, summary:visible, a.button:visible')
+			.evaluateAll((all) => all.filter((it) => it.getBoundingClientRect().height < 47.9).map((it) => it.outerHTML));
+		expect(small).toEqual([]);
+	});
+});
+
+test('only what the drill leaves to a hand can be touched', async ({ page: tab }) => {
+	await begin(tab, ...PANEL);
+	await expect(tab.locator('.row .socket').first()).toBeDisabled();
+	await expect(tab.locator('.case-power select')).toBeDisabled();
+	await expect(tab.getByRole('switch', { name: 'Power switch' })).toBeEnabled();
+	await expect(tab.locator('[data-tool]')).toHaveCount(0);
+	await begin(tab, 'desk-percent', 1);
+	const desk = await drawer(tab, 'desk');
+	await expect(desk.getByRole('button', { name: 'All out' })).toHaveCount(0);
+	await expect(desk.getByText('Patch', { exact: true })).toHaveCount(0);
+	await begin(tab, 'mains-row', 3);
+	await expect(key(tab, 'Set')).toBeDisabled();
+	await expect(tab.locator('.case-power select')).toBeEnabled();
+});
+
+test('what would disturb a running show says so before anything can be touched', async ({ page: tab }) => {
+	const seed = Array.from({ length: 400 }, (_, n) => n).find((n) => makeDrill('cable-missing', n).disturbs);
+	if (seed === undefined) throw new Error('no such drill');
+	await tab.goto(`/drills/do/#kind=cable-missing&seed=${seed}`);
+	await expect(tab.getByText('This one disturbs a running show')).toBeVisible();
+	await expect(tab.getByRole('heading', { name: /People are in the room/ })).toBeVisible();
+	await expect(tab.locator('.bench')).toHaveCount(0);
+	await tab.getByRole('button', { name: 'I have the operator’s word: begin' }).click();
+	await expect(tab.locator('.stage')).toBeVisible();
+	// and stands where the hands are
+	await expect(tab.getByRole('heading', { name: /People are in the room/ })).toBeVisible();
+});
+
+test('another like it, the next kind, and the same address the same drill', async ({ page: tab, browser, baseURL }) => {
+	await tab.goto('/drills/do/#kind=held-colour');
+	await expect(tab).toHaveURL(/#kind=held-colour&seed=\d+$/);
+	const address = tab.url();
+	const task = await tab.locator('.drill-what').textContent();
+	await press(tab, 'Another like it').click();
+	await expect(tab).not.toHaveURL(address);
+	await expect(tab).toHaveURL(/#kind=held-colour&seed=\d+$/);
+	await press(tab, 'Give me the next kind').click();
+	await expect(tab).toHaveURL(/#kind=address-keys&seed=\d+$/);
+	await expect(tab.getByRole('heading', { name: 'One address, by keys' })).toBeVisible();
+	await expect(tab.getByRole('button', { name: 'Begin' })).toBeVisible();
+	const context = await browser.newContext({ serviceWorkers: 'block', baseURL: baseURL ?? '' });
+	const other = await context.newPage();
+	await other.goto(address);
+	await expect(other.locator('.drill-what')).toHaveText(task ?? '');
+	await context.close();
+});
+
+for (const fragment of ['#kind=juggling&seed=1', '#kind=address-keys&seed=-1', '#%%%']) {
+	test(`${fragment} gives one sentence and the list`, async ({ page: tab }) => {
+		await tab.goto(`/drills/do/${fragment}`);
+		await expect(tab.getByRole('alert')).toHaveText('This link holds no drill that there is. Pick one from the list.');
+		await card(tab, 'defaults').getByRole('link').click();
+		await expect(tab.getByRole('heading', { name: 'Back to defaults' })).toBeVisible();
+	});
+}
+
+test('results go to a file, are cleared only when that is confirmed, and come back', async ({ page: tab }) => {
+	await begin(tab, ...PANEL);
+	await doPanel(tab);
+	await press(tab, 'Mark it').click();
+	await expect(mark(tab)).toContainText('Your best');
+	await tab.goto('/drills/');
+	const coming = tab.waitForEvent('download');
+	await tab.getByRole('button', { name: 'Export to a file' }).click();
+	const file = await (await coming).path();
+	expect(JSON.parse(readFileSync(file, 'utf8'))).toMatchObject({ version: 1, kinds: { 'loss-setting': { done: 1 } } });
+
+	await tab.getByRole('button', { name: 'Clear' }).click();
+	await tab.getByRole('dialog').getByRole('button', { name: 'Keep them' }).click();
+	await expect(card(tab, 'loss-setting')).toContainText('Done once');
+	await tab.getByRole('button', { name: 'Clear' }).click();
+	await tab.getByRole('dialog').getByRole('button', { name: 'Clear them' }).click();
+	await expect(card(tab, 'loss-setting')).toContainText('Not done yet.');
+	await tab.reload();
+	await expect(card(tab, 'loss-setting')).toContainText('Not done yet.');
+
+	await tab.locator('input[type=file]').setInputFiles(file);
+	await expect(card(tab, 'loss-setting')).toContainText('Done once');
+	await expect(tab.getByText('Taken in: results of 1 kind.').first()).toBeAttached();
+	await tab.locator('input[type=file]').setInputFiles({
+		name: 'list.json',
+		mimeType: 'application/json',
+		buffer: Buffer.from('["milk"]'),
+	});
+	await expect(tab.getByText('This file holds no results of Prep Bay').first()).toBeAttached();
+	await expect(card(tab, 'loss-setting')).toContainText('Done once');
+});
+
+test('what is damaged on the device is set aside and said, and the rest is there', async ({ page: tab }) => {
+	const good = {
+		done: 2,
+		best: { presses: 9, fewest: 7, hints: 0, milliseconds: 9000, seed: 1 },
+		streak: 1,
+		longest: 2,
+	};
+	const text = JSON.stringify({
+		version: 1,
+		kinds: { 'held-colour': { ...good, last: 5 }, defaults: { done: 'lots' } },
+	});
+	await tab.goto('/drills/');
+	await expect(tab.locator('.drills-next')).toBeVisible();
+	await tab.evaluate(([at, it]) => localStorage.setItem(at ?? '', it ?? ''), [PROGRESS_KEY, text]);
+	await tab.reload();
+	await expect(tab.getByRole('alert').first()).toHaveText(
+		'1 result kept on this device was damaged and set aside. The rest is all there.',
+	);
+	await expect(card(tab, 'held-colour')).toContainText('9 presses, of 7 at the fewest');
+	await expect(card(tab, 'defaults')).toContainText('Not done yet.');
+	const aside = () => tab.evaluate((at) => localStorage.getItem(at), PROGRESS_ASIDE_KEY);
+	expect(JSON.parse((await aside()) ?? '')).toEqual([{ defaults: { done: 'lots' } }]);
+	const coming = tab.waitForEvent('download');
+	await tab.getByRole('button', { name: 'Save what was set aside' }).click();
+	expect(readFileSync(await (await coming).path(), 'utf8')).toBe(await aside());
+
+	await tab.evaluate((at) => localStorage.setItem(at, '{"version":1,"kin'), PROGRESS_KEY);
+	await tab.reload();
+	await expect(tab.getByRole('alert').first()).toContainText('It has been set aside, and you start afresh.');
+	expect(JSON.parse((await aside()) ?? '')).toHaveLength(2);
+});
+
+for (const colorScheme of ['dark', 'light'] as const) {
+	for (const width of [390, 1280]) {
+		test(`axe finds nothing on the way through a drill, ${colorScheme}, ${width} wide`, async ({
+			browser,
+			baseURL,
+		}) => {
+			const context = await browser.newContext({
+				colorScheme,
+				viewport: { width, height: 844 },
+				baseURL: baseURL ?? '',
+				serviceWorkers: 'block',
+			});
+			const tab = await context.newPage();
+			const clean = async (what: string) => {
+				const { violations, passes } = await new AxeBuilder({ page: tab }).analyze();
+				expect(violations.map(({ id, nodes }) => `${what}: ${id}: ${nodes.map(({ html }) => html).join(' ')}`)).toEqual(
+					[],
+				);
+				expect(passes.length).toBeGreaterThan(10);
+			};
+			await tab.goto('/drills/do/#kind=leader-left-on&seed=3');
+			await expect(tab.locator('.drill-begin .caution').first()).toBeVisible();
+			await clean('before it begins');
+			await begin(tab, ...PANEL);
+			await press(tab, 'Hint').click();
+			await clean('at work, with a hint');
+			await press(tab, 'Mark it').click();
+			await mark(tab).locator('summary').click();
+			await clean('marked, not yet');
+			await doPanel(tab);
+			await press(tab, 'Mark it').click();
+			await expect(mark(tab)).toContainText('Your best');
+			await clean('marked, done');
+			await tab.goto('/drills/');
+			await expect(card(tab, 'loss-setting')).toContainText('Done once');
+			await clean('the list, with a result');
+			await tab.getByRole('button', { name: 'Clear' }).click();
+			await expect(tab.getByRole('dialog')).toBeVisible();
+			await clean('asked whether to clear');
+			await context.close();
+		});
+	}
+}
+
+test('a drill at work, the bench with it, keeps to its weight', async ({ page: tab }) => {
+	const answers: Response[] = [];
+	tab.on('response', (response) => answers.push(response));
+	await begin(tab, ...PANEL);
+	await press(tab, 'Hint').click();
+	await press(tab, 'Mark it').click();
+	await expect(mark(tab)).toContainText('At the fewest'.toLowerCase());
+	await tab.waitForLoadState('networkidle');
+	const scripts = answers.filter((answer) => answer.request().resourceType() === 'script');
+	const weights = await Promise.all(
+		scripts.map(async (answer) => gzipSync(await answer.body(), { level: 9 }).length / 1000),
+	);
+	const all = weights.reduce((sum, kB) => sum + kB, 0);
+	console.log(`a drill at work: script ${all.toFixed(1)} kB`);
+	expect(all).toBeLessThanOrEqual(115);
+	expect(await display(tab)).not.toBe('');
+});
