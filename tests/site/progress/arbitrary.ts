@@ -8,7 +8,7 @@ const anyResult: fc.Arbitrary<Result> = fc
 	.map(({ more, ...rest }) => ({ ...rest, presses: rest.fewest + more }));
 
 /** A record that doing drills could lead to. */
-export const anyRecord: fc.Arbitrary<KindRecord> = fc
+const anyRecord: fc.Arbitrary<KindRecord> = fc
 	.record({ done: fc.nat({ max: 50 }), longest: fc.nat(), streak: fc.nat(), last: fc.nat(), best: anyResult })
 	.map(({ done, longest, streak, last, best }) => {
 		const most = done === 0 ? 0 : longest % (done + 1);
