@@ -26,7 +26,12 @@ export function readSheet(input: unknown): RigSheet {
 function checkSheet(sheet: RigSheet): void {
 	sheet.profiles.forEach(checkOwnProfile);
 	once(sheet.profiles, 'profiles', 'profile');
-	const devices = once(sheet.fixtures, 'fixtures', 'device', new Set(['desk', 'wall', 'none', 'hand', 'remote', 'rig']));
+	const devices = once(
+		sheet.fixtures,
+		'fixtures',
+		'device',
+		new Set(['desk', 'wall', 'none', 'hand', 'remote', 'rig']),
+	);
 	once(sheet.splitters, 'splitters', 'device', devices);
 	once(sheet.cables, 'cables', 'cable');
 	for (const [i, fixture] of sheet.fixtures.entries()) checkFixture(sheet, fixture, `fixtures[${i}]`);
