@@ -87,7 +87,9 @@ test('the checks are large, searched by words, and one with a caution shows it b
 	await expect(tab.locator('.hidden-count')).toContainText('No check has these words');
 	await tab.getByLabel('Search the checks').fill('');
 	await tab.locator('[data-sort="mend"]').click();
-	for (const place of await tab.locator('.hidden-checks details:not([open]) > summary').all()) await place.click();
+	await tab.locator('.hidden-checks details').evaluateAll((all) => {
+		for (const place of all) (place as HTMLDetailsElement).open = true;
+	});
 	for (const row of await tab.locator('.hidden-check').all())
 		expect((await row.boundingBox())?.height).toBeGreaterThanOrEqual(48);
 	await tab.locator('[data-check^="mend-swap-fixture@"] .hidden-check').first().click();
