@@ -17,6 +17,7 @@ export const casefileWords = {
 	rig: 'Rig',
 	fixture: 'Fixture',
 	complaint: 'What is wrong',
+	choose: 'Choose…',
 	work: 'Work the tree out',
 	print: 'Print',
 	opening: 'Opening the rig…',

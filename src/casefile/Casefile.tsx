@@ -14,7 +14,6 @@ const makeAsk = (): Ask<CasefileWork> =>
 	askWorker<CasefileWork>(() => new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' }));
 
 const RIGS = Object.keys(bundledWords);
-const [FIRST = ''] = RIGS;
 
 /** What is chosen so far; empty for not yet known. */
 interface Choice {
@@ -31,11 +30,11 @@ const wordsFor = (error: unknown): string => {
 /** Chooses a rig and a complaint, and shows the tree for them. */
 export function Casefile(): JSX.Element {
 	const [ask] = useState(makeAsk);
-	const [choice, setChoice] = useState<Choice>({ rig: FIRST, fixture: '', complaint: '' });
+	const [choice, setChoice] = useState<Choice>({ rig: '', fixture: '', complaint: '' });
 	const [fixtures, setFixtures] = useState<readonly NamedView[]>([]);
 	const [complaints, setComplaints] = useState<readonly NamedView[] | null>(null);
 	const [tree, setTree] = useState<TreeView | null>(null);
-	const [doing, setDoing] = useState<'opening' | 'working' | null>('opening');
+	const [doing, setDoing] = useState<'opening' | 'working' | null>(null);
 	const [trouble, setTrouble] = useState<string | null>(null);
 	// what was asked last: an answer to anything before it is let fall
 	const asked = useRef(0);
@@ -78,10 +77,7 @@ export function Casefile(): JSX.Element {
 		const take = (): void => {
 			const link = readTreeLink(location.hash, RIGS);
 			if (link.is === 'tree') void open(link.of, true);
-			else
-				void open({ rig: FIRST, fixture: '', complaint: '' }, false).then(() => {
-					if (link.is === 'bad') setTrouble(casefileWords.badLink);
-				});
+			else if (link.is === 'bad') setTrouble(casefileWords.badLink);
 		};
 		take();
 		addEventListener('hashchange', take);

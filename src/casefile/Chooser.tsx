@@ -65,7 +65,14 @@ function Choose({ label, name, from, value, onChoose }: ChooseProps): JSX.Elemen
 	return (
 		<p class="casefile-field">
 			<label for={id}>{label}</label>
-			<select id={id} name={name} value={value} onChange={({ currentTarget }) => onChoose(currentTarget.value)}>
+			<select
+				id={id}
+				name={name}
+				value={value}
+				disabled={from.length === 0}
+				onChange={({ currentTarget }) => onChoose(currentTarget.value)}
+			>
+				{value === '' && <option value="">{casefileWords.choose}</option>}
 				{from.map((each) => (
 					<option key={each.id} value={each.id} selected={each.id === value}>
 						{each.name}
