@@ -1,12 +1,9 @@
-/** Words of the bench as a whole: its bar, its parts, its notices. */
+/** Words of the bench as a whole: its bar and its parts. */
 export const benchWords = {
 	loading: 'Setting up the bench…',
 	empty: 'There is nothing on the bench. Lay one out, or add a fixture.',
 	parts: {
-		bar: 'The bench',
-		wall: 'The wall',
 		row: 'The row',
-		back: 'In hand',
 		desk: 'Desk',
 		cables: 'Cables',
 		remote: 'Remote',
@@ -17,28 +14,9 @@ export const benchWords = {
 	},
 	layOut: 'Lay out',
 	undo: 'Undo',
-	startAgain: 'Start again',
 	share: 'Share',
-	close: 'Close',
 	dismiss: 'Dismiss',
 	coming: 'One moment…',
 	failed: 'This part could not be loaded. Check the network and try again.',
 	again: 'Try again',
-	lampsMore: (count: number) => `${count} more lamps changed.`,
-	notices: {
-		ownAside: 'A link took the place of your own bench, which is kept.',
-		bringBack: 'Bring mine back',
-		damagedStore: 'The bench kept on this device was damaged. It has been set aside, and this is a fresh one.',
-		notKept: 'This device keeps nothing for this page, so the bench is gone when the page closes. Share it to keep it.',
-		badLink: (sentence: string) => `${sentence} The bench is empty meanwhile.`,
-		noFit: 'This link holds no rig that fits together, so the bench is empty. Ask for a new link.',
-	},
-	clock: {
-		label: 'Clock',
-		runs: ['stands', 'runs'] as const,
-		speed: 'How fast',
-		speeds: { 1: 'As it is', 60: 'A minute a second', 600: 'Ten minutes a second' },
-		hint: 'Fast clocks are for batteries: watch one run down or fill up.',
-		since: 'since this bench was laid out.',
-	},
 } as const;

@@ -41,6 +41,21 @@ export const whyWords = {
 } as const;
 
 export const logWords = {
+	startAgain: 'Start again',
 	none: 'Nothing has been done yet.',
 	more: (count: number) => `${count} earlier lines`,
+} as const;
+
+export const clockWords = {
+	label: 'Clock',
+	runs: ['stands', 'runs'] as const,
+	speed: 'How fast',
+	speeds: { 1: 'As it is', 60: 'A minute a second', 600: 'Ten minutes a second' },
+	hint: 'Fast clocks are for batteries: watch one run down or fill up.',
+	since: 'since this bench was laid out.',
+} as const;
+
+/** Where more lamps changed at once than are told one by one. */
+export const tellingWords = {
+	more: (count: number) => (count === 1 ? 'One more lamp changed.' : `${count} more lamps changed.`),
 } as const;

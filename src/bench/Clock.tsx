@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
-import { benchWords } from '../../content/bench/index.ts';
+import { clockWords as words } from '../../content/bench/index.ts';
 import { SPEEDS } from '../rig/index.ts';
 import { Toggle } from '../ui/index.ts';
 import { timeText } from './time.ts';
@@ -9,7 +9,6 @@ import { useBench } from './view.ts';
 /** The bench's clock: how fast it runs, or that it stands. */
 export default function Clock(): JSX.Element {
 	const { store, onFrame } = useBench();
-	const words = benchWords.clock;
 	const face = useRef<HTMLElement>(null);
 	useEffect(
 		() =>

@@ -1,12 +1,13 @@
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { benchWords } from '../../content/bench/index.ts';
-import { BEFORE_KEY, findKept, forget, holdsRig, keep, type RigStore, useRig } from '../rig/index.ts';
-import { Button, Notice } from '../ui/index.ts';
+import { holdsRig, keep, type RigStore, useRig } from '../rig/index.ts';
+import { Button } from '../ui/index.ts';
 import { Bench } from './Bench.tsx';
 import { later } from './later.tsx';
-import { type Opening, openBench, openLink } from './opening.ts';
+import { type Opening, openBench } from './opening.ts';
 
+const FreeNotices = later(() => import('./FreeNotices.tsx'));
 const LayOut = later(() => import('./LayOut.tsx'));
 const Share = later(() => import('./Share.tsx'));
 
@@ -16,36 +17,30 @@ const KEEP_AFTER_MS = 800;
 
 /** The free bench: lay out what you like, break it yourself, share it. It is kept on the device. */
 export function FreeBench(): JSX.Element {
-	const [opening, set] = useState<Opening | null>(null);
+	// counted, so that each opening starts with notices of its own
+	const [[opening, turn], set] = useState<[Opening | null, number]>([null, 0]);
 	useEffect(() => {
 		const show = (opened: Opening) => {
 			// from here on it lives in the device's store: loading the page again must not throw away what was done since
 			if (holdsRig(location.hash)) history.replaceState(null, '', location.pathname + location.search);
-			set(opened);
+			set(([, before]) => [opened, before + 1]);
 		};
 		openBench(location.hash, storage).then(show);
 		const hear = () => {
-			if (holdsRig(location.hash)) openLink(location.hash, storage).then(show);
+			if (holdsRig(location.hash)) openBench(location.hash, storage).then(show);
 		};
 		window.addEventListener('hashchange', hear);
 		return () => window.removeEventListener('hashchange', hear);
 	}, []);
 	if (!opening) return <p class="coming">{benchWords.loading}</p>;
-	return <Opened opening={opening} />;
+	return <Opened key={turn} opening={opening} />;
 }
 
 function Opened({ opening }: { opening: Opening }): JSX.Element {
 	const { store } = opening;
 	useRig(store);
-	const [trouble, setTrouble] = useState(opening.trouble);
-	const [ownAside, setOwnAside] = useState(opening.ownAside);
 	const [open, setOpen] = useState<'layOut' | 'share' | null>(null);
 	const kept = useKeeping(store, opening.trouble === null);
-	useEffect(() => {
-		setTrouble(opening.trouble);
-		setOwnAside(opening.ownAside);
-	}, [opening]);
-
 	const bar = (
 		<>
 			<div class="bench-ways">
@@ -57,32 +52,8 @@ function Opened({ opening }: { opening: Opening }): JSX.Element {
 				</Button>
 				<Button onClick={() => setOpen('share')}>{benchWords.share}</Button>
 			</div>
-			{trouble && (
-				<Notice kind="wrong">
-					<p role="alert">{trouble}</p>
-					<Button look="quiet" onClick={() => setTrouble(null)}>
-						{benchWords.dismiss}
-					</Button>
-				</Notice>
-			)}
-			{ownAside && (
-				<Notice>
-					<p>{benchWords.notices.ownAside}</p>
-					<Button
-						onClick={async () => {
-							const { kept: before } = await findKept(storage, BEFORE_KEY);
-							if (before && store.open(before)) forget(storage, BEFORE_KEY);
-							setOwnAside(false);
-						}}
-					>
-						{benchWords.notices.bringBack}
-					</Button>
-				</Notice>
-			)}
-			{!kept && (
-				<Notice>
-					<p>{benchWords.notices.notKept}</p>
-				</Notice>
+			{(opening.trouble || opening.ownAside || !kept) && (
+				<FreeNotices opening={opening} kept={kept} storage={storage} />
 			)}
 			{open === 'layOut' && <LayOut store={store} onClose={() => setOpen(null)} />}
 			{open === 'share' && <Share store={store} onClose={() => setOpen(null)} />}

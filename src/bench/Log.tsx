@@ -22,7 +22,7 @@ export default function Log(): JSX.Element {
 					{benchWords.undo}
 				</Button>
 				<Button disabled={lines.length === 0} onClick={store.restart}>
-					{benchWords.startAgain}
+					{logWords.startAgain}
 				</Button>
 			</div>
 			{lines.length === 0 && <p>{logWords.none}</p>}

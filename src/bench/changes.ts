@@ -1,4 +1,4 @@
-import { benchWords } from '../../content/bench/index.ts';
+import { tellingWords } from '../../content/bench/index.ts';
 import type { Sight } from '../../sim/rig/index.ts';
 import { describeChange } from '../words/index.ts';
 
@@ -16,5 +16,5 @@ export function changesBetween(
 		return (was && describeChange(was, sight, nameOf(fixture))) ?? [];
 	});
 	const rest = changes.length - MOST_LAMPS;
-	return [...changes.slice(0, MOST_LAMPS), ...(rest > 0 ? [benchWords.lampsMore(rest)] : [])].join(' ');
+	return [...changes.slice(0, MOST_LAMPS), ...(rest > 0 ? [tellingWords.more(rest)] : [])].join(' ');
 }

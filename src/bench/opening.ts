@@ -1,17 +1,5 @@
-import { benchWords } from '../../content/bench/index.ts';
-import { isInputError } from '../../shared/error/index.ts';
-import {
-	BEFORE_KEY,
-	findKept,
-	holdsRig,
-	type Kept,
-	keep,
-	type RigStore,
-	readLink,
-	rigStore,
-	setAside,
-} from '../rig/index.ts';
-import { emptySheet, fourInLine } from './firstSheet.ts';
+import { holdsRig, isKept, type RigStore, rigStore } from '../rig/index.ts';
+import { fourInLine } from './firstSheet.ts';
 
 /** How a bench came to be on the page. */
 export interface Opening {
@@ -22,43 +10,17 @@ export interface Opening {
 	readonly trouble: string | null;
 }
 
-type Keeping = () => Pick<Storage, 'getItem' | 'setItem' | 'removeItem'>;
+export type Keeping = () => Pick<Storage, 'getItem' | 'setItem' | 'removeItem'>;
+
+/** The ready-made bench of a first visit. */
+export const firstBench = (): RigStore => rigStore(fourInLine());
 
 /**
- * Opens the bench that a link holds, else the one kept on the device, else a ready-made one. A link that cannot be opened leaves
- * an empty bench and a sentence; a kept one that cannot is set aside and said.
+ * Opens the bench that a link holds, else the one kept on the device, else a ready-made one. What reads the first two is fetched
+ * only where there is something to read.
  */
 export async function openBench(fragment: string, storage: Keeping): Promise<Opening> {
-	if (holdsRig(fragment)) return openLink(fragment, storage);
-	const { kept, damaged } = await findKept(storage);
-	if (kept) {
-		try {
-			return { store: storeOf(kept), ownAside: false, trouble: null };
-		} catch (error) {
-			if (!isInputError(error)) throw error;
-			setAside(storage);
-		}
-	}
-	const trouble = damaged || kept ? benchWords.notices.damagedStore : null;
-	return { store: rigStore(fourInLine()), ownAside: false, trouble };
-}
-
-/** Opens what a link holds. What was kept on the device is kept on, under another name. */
-export async function openLink(fragment: string, storage: Keeping): Promise<Opening> {
-	const { kept: own } = await findKept(storage);
-	const ownAside = own !== null && keep(storage, own, BEFORE_KEY);
-	try {
-		return { store: storeOf(await readLink(fragment)), ownAside, trouble: null };
-	} catch (error) {
-		if (!isInputError(error)) throw error;
-		return { store: rigStore(emptySheet()), ownAside, trouble: troubleOf(error) };
-	}
-}
-
-const storeOf = ({ sheet, log }: Kept): RigStore => rigStore(sheet, log);
-
-/** One sentence about a link: its own where the link itself is off, a plain one where its insides do not fit. */
-function troubleOf({ code, message }: { code: string; message: string }): string {
-	const own = code.startsWith('link.') || code === 'log.slow';
-	return own ? benchWords.notices.badLink(message) : benchWords.notices.noFit;
+	if (!holdsRig(fragment) && !isKept(storage)) return { store: firstBench(), ownAside: false, trouble: null };
+	const { openKept, openLink } = await import('./reopening.ts');
+	return holdsRig(fragment) ? openLink(fragment, storage) : openKept(storage);
 }

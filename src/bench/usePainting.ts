@@ -3,7 +3,7 @@ import { useEffect, useRef } from 'preact/hooks';
 import type { Rig, Sight } from '../../sim/rig/index.ts';
 import { useBench } from './view.ts';
 import type { WallPicture } from './wall.ts';
-import { BLANK, beatAt, colourAt, isJumpy, isRestless, paint } from './wallLight.ts';
+import { BLANK, beatAt, colourAt, isJumpy, isRestless, paint, withJump } from './wallLight.ts';
 
 /** How the wall is drawn: as it is within the flash limit, at the real rate, or standing still. */
 export type Pace = 'limited' | 'real' | 'still';
@@ -18,6 +18,7 @@ const LEAST_MS = 30;
 export function usePainting(box: RefObject<SVGSVGElement>, picture: WallPicture, pace: Pace): void {
 	const { store, onFrame } = useBench();
 	const painting = useRef(BLANK);
+	const jumped = useRef<readonly number[]>([]);
 	useEffect(() => {
 		const { sheet } = store.rig;
 		const shown = new Map<Element, string>();
@@ -28,7 +29,9 @@ export function usePainting(box: RefObject<SVGSVGElement>, picture: WallPicture,
 		let paintedAt = Number.NEGATIVE_INFINITY;
 		let lastBeat = Number.NaN;
 
-		const paintNow = (atMs: number) => {
+		const paintNow = () => {
+			// the frame's own time may be well past when the page is held up
+			const atMs = performance.now();
 			const { rig } = store;
 			// laid out anew: the picture of it comes with the next draw
 			if (rig.sheet !== sheet) return;
@@ -39,12 +42,15 @@ export function usePainting(box: RefObject<SVGSVGElement>, picture: WallPicture,
 			paintedAt = atMs;
 			drawn = store.version;
 			const beat = beatAt(atMs);
+			const jump = beat === lastBeat ? null : withJump(jumped.current, atMs);
+			let anyJumps = false;
 			const wanted = new Map<string, string>();
 			for (const { fixture, pools } of picture.lamps) {
 				const seen = store.look(fixture);
 				const jumps = isJumpy(seen) && pace === 'limited';
 				// between beats what jumps stays as it is drawn
-				const sight = jumps && beat === lastBeat ? null : sightFor(rig, fixture, seen, pace, stills);
+				anyJumps ||= jumps;
+				const sight = jumps && !jump ? null : sightFor(rig, fixture, seen, pace, stills);
 				for (const { key, cell } of pools) {
 					const colour =
 						pace === 'still'
@@ -53,7 +59,8 @@ export function usePainting(box: RefObject<SVGSVGElement>, picture: WallPicture,
 					wanted.set(key, colour ?? painting.current.pools.get(key)?.shown ?? '#000000');
 				}
 			}
-			lastBeat = beat;
+			if (jump && anyJumps) jumped.current = jump;
+			if (jump) lastBeat = beat;
 			if (pace === 'real') {
 				painting.current = BLANK;
 				for (const element of elements) show(element, wanted.get(keyOf(element)));
@@ -69,7 +76,7 @@ export function usePainting(box: RefObject<SVGSVGElement>, picture: WallPicture,
 			shown.set(element, colour);
 			element.setAttribute('color', colour);
 		};
-		paintNow(performance.now());
+		paintNow();
 		return onFrame(paintNow);
 	}, [store, onFrame, picture, pace, box]);
 }

@@ -14,6 +14,9 @@ export const isRestless = ({ light }: Sight): boolean => light.moving || light.f
 /** Whether the screen shows fewer changes than the lamp makes. */
 export const isCapped = ({ light }: Sight): boolean => light.flashes > MOST_FLASHES || light.flicker;
 
+/** Two opposing turns make a flash. */
+const MOST_TURNS = 2 * MOST_FLASHES;
+
 /** Time on the screen is taken a little slow, since a frame may come late: three flashes in 1.06 s and not in 1. */
 const SLOW = 0.94;
 
@@ -21,7 +24,19 @@ const SLOW = 0.94;
  * All lamps that jump (flash, or flicker on damaged data) do so on one beat, this many ms apart, so that lamps out of step do not
  * flash the wall faster than any one of them does.
  */
-export const BEAT_MS = 1000 / (2 * MOST_FLASHES * SLOW);
+export const BEAT_MS = 1000 / (MOST_TURNS * SLOW);
+
+/** A second, and the margin. */
+const WINDOW_MS = 1000 / SLOW;
+
+/**
+ * The moments of the last second at which lamps that jump were drawn anew, with this one; null where it would be one too many: a
+ * page that was held up draws late, and the next beat would come too soon after.
+ */
+export function withJump(jumps: readonly number[], atMs: number): number[] | null {
+	const recent = jumps.filter((at) => at > atMs - WINDOW_MS);
+	return recent.length < MOST_TURNS ? [...recent, atMs] : null;
+}
 
 /** Whether a lamp's light jumps, rather than moves smoothly. */
 export const isJumpy = ({ light }: Sight): boolean => light.flashes > 0 || light.flicker;
@@ -47,9 +62,6 @@ export interface Painting {
 }
 
 export const BLANK: Painting = Object.freeze({ pools: new Map(), turns: [] });
-
-/** Two opposing turns make a flash. */
-const MOST_TURNS = 2 * MOST_FLASHES;
 
 /**
  * The next picture of the wall: each pool as it is wanted, unless that would be one flash too many in a second for the pool by

@@ -7,7 +7,7 @@
 export { type OnFrame, runClock } from './clock.ts';
 export { withDesk, withFixture, withName, withoutFixture } from './edit.ts';
 export { freeId } from './freeId.ts';
-export { ASIDE_KEY, BEFORE_KEY, type Found, findKept, forget, KEEP_KEY, keep, setAside } from './keep.ts';
+export { ASIDE_KEY, BEFORE_KEY, type Found, findKept, forget, isKept, KEEP_KEY, keep, setAside } from './keep.ts';
 export { holdsRig, type Kept, MOST } from './kept.ts';
 export { linkOf, readLink } from './link.ts';
 export { minusLast, type PlayOptions, playBack } from './play.ts';

@@ -25,6 +25,15 @@ export function keep(store: () => Store, { sheet, log }: Kept, key = KEEP_KEY): 
 	}
 }
 
+/** Whether anything is kept; it may still be damaged. */
+export function isKept(store: () => Store): boolean {
+	try {
+		return store().getItem(KEEP_KEY) !== null;
+	} catch {
+		return false;
+	}
+}
+
 /** The bench that is kept, if any. What cannot be read is set aside, so that it neither stops the page nor is lost. */
 export async function findKept(store: () => Store, key = KEEP_KEY): Promise<Found> {
 	let text: string | null;

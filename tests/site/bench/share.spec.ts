@@ -17,6 +17,8 @@ test('a link opened elsewhere gives the same rig', async ({ page: tab, browser, 
 	await key(tab, 'Set').click();
 	await tab.locator('.row [data-port="bar-1:out"]').click();
 	await tab.getByRole('button', { name: 'Take the cable away' }).click();
+	// a second after its data has gone it goes dark; from then on nothing changes by itself
+	await expect(lightOf(tab, 'Old wash')).toHaveText('dark');
 	const before = await lights(tab);
 	const face = await tab.locator('.display').textContent();
 	await tab.getByRole('button', { name: 'Share' }).click();

@@ -11,6 +11,7 @@ import {
 	isJumpy,
 	isRestless,
 	paint,
+	withJump,
 } from '../../../src/bench/wallLight.ts';
 import { runs } from '../../runs.ts';
 import { sheetOf } from './sheets.ts';
@@ -111,6 +112,24 @@ describe('a strobe on the screen', () => {
 		expect(changes(20)).toBeLessThanOrEqual(Math.ceil(10_000 / BEAT_MS));
 		expect(changes(20)).toBeGreaterThan(50);
 		expect(changes(20, true)).toBeGreaterThan(380);
+	});
+
+	it('waits where a page held up has drawn late', () => {
+		fc.assert(
+			fc.property(fc.array(fc.integer({ min: 1, max: 400 }), { maxLength: 60 }), (gaps) => {
+				let jumps: readonly number[] = [];
+				let at = 0;
+				const drawn: number[] = [];
+				for (const gap of gaps) {
+					at += gap;
+					const next = withJump(jumps, at);
+					if (!next) continue;
+					jumps = next;
+					drawn.push(at);
+				}
+				expect(mostInASecond(drawn)).toBeLessThanOrEqual(6);
+			}),
+		);
 	});
 
 	it('is told as what it is', () => {
