@@ -6,7 +6,7 @@ import { tap } from './finder/hidden.ts';
 
 test.use({ serviceWorkers: 'block' });
 
-const page = 25;
+const page = 27;
 const worker = 86;
 const reading = 12;
 
