@@ -5,7 +5,8 @@ import { holdsRig, keep, type RigStore, useRig } from '../rig/index.ts';
 import { Button } from '../ui/index.ts';
 import { Bench } from './Bench.tsx';
 import { later } from './later.tsx';
-import { type Opening, openBench } from './opening.ts';
+import type { Opening } from './opened.ts';
+import { openBench } from './opening.ts';
 
 const FreeNotices = later(() => import('./FreeNotices.tsx'));
 const LayOut = later(() => import('./LayOut.tsx'));

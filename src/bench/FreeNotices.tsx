@@ -3,7 +3,7 @@ import { useState } from 'preact/hooks';
 import { benchWords, noticeWords } from '../../content/bench/index.ts';
 import { BEFORE_KEY, findKept, forget } from '../rig/index.ts';
 import { Button, Notice } from '../ui/index.ts';
-import type { Keeping, Opening } from './opening.ts';
+import type { Keeping, Opening } from './opened.ts';
 
 interface Props {
 	opening: Opening;

@@ -1,19 +1,5 @@
-import { holdsRig, isKept, type RigStore, rigStore } from '../rig/index.ts';
-import { fourInLine } from './firstSheet.ts';
-
-/** How a bench came to be on the page. */
-export interface Opening {
-	readonly store: RigStore;
-	/** A link took its place, and the person's own stands kept beside it. */
-	readonly ownAside: boolean;
-	/** A sentence about what went wrong on the way, if anything. */
-	readonly trouble: string | null;
-}
-
-export type Keeping = () => Pick<Storage, 'getItem' | 'setItem' | 'removeItem'>;
-
-/** The ready-made bench of a first visit. */
-export const firstBench = (): RigStore => rigStore(fourInLine());
+import { holdsRig, isKept } from '../rig/index.ts';
+import { firstBench, type Keeping, type Opening } from './opened.ts';
 
 /**
  * Opens the bench that a link holds, else the one kept on the device, else a ready-made one. What reads the first two is fetched

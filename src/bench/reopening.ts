@@ -2,7 +2,7 @@ import { noticeWords } from '../../content/bench/index.ts';
 import { isInputError } from '../../shared/error/index.ts';
 import { BEFORE_KEY, findKept, type Kept, keep, type RigStore, readLink, rigStore, setAside } from '../rig/index.ts';
 import { emptySheet } from './firstSheet.ts';
-import { firstBench, type Keeping, type Opening } from './opening.ts';
+import { firstBench, type Keeping, type Opening } from './opened.ts';
 
 /** Opens the bench kept on the device; one that cannot be read or played is set aside, and said. */
 export async function openKept(storage: Keeping): Promise<Opening> {
