@@ -112,7 +112,7 @@ export function Bench({ store, bar, side, hands, without = [] }: BenchProps): JS
 						<Wall pace={pace} />
 						<div class="stage-row">
 							{(real || sights.some(isRestless)) && <WallNotes pace={pace} onReal={setReal} />}
-							{lights.length > 0 && <Cautions ids={lights} />}
+							{lights.length > 0 && <Cautions ids={lights} level={2} />}
 							<Row />
 							{hand && <HandBar />}
 						</div>
