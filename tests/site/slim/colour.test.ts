@@ -1,33 +1,15 @@
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import path from 'node:path';
-import { pathToFileURL } from 'node:url';
 import fc from 'fast-check';
-import { build } from 'vite';
-import { afterAll, beforeAll, expect, it } from 'vitest';
+import { beforeAll, expect, it } from 'vitest';
 import { BUNDLED } from '../../../shared/profile/index.ts';
 import * as whole from '../../../sim/light/index.ts';
 import { leanColour } from '../../../src/slim/index.ts';
-import { root } from '../../house/tree.ts';
 import { runs } from '../../runs.ts';
-
-const folder = mkdtempSync(path.join(tmpdir(), 'prep-bay-slim-'));
-afterAll(() => rmSync(folder, { recursive: true }));
+import { leanDoor } from './lean.ts';
 
 let lean: typeof whole;
 
 beforeAll(async () => {
-	const entry = path.join(folder, 'entry.ts');
-	writeFileSync(entry, `export * from '${path.join(root, 'sim/light/index.ts')}';`);
-	await build({
-		root,
-		configFile: false,
-		publicDir: false,
-		logLevel: 'error',
-		plugins: [leanColour()],
-		build: { outDir: folder, emptyOutDir: false, lib: { entry, formats: ['es'], fileName: 'lean' } },
-	});
-	lean = await import(pathToFileURL(path.join(folder, 'lean.js')).href);
+	lean = await leanDoor('sim/light/index.ts', leanColour());
 });
 
 it('shows and names every light as the whole colour library does', () => {
