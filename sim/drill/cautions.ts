@@ -1,6 +1,6 @@
 import { isRunning, powerOf } from '../fixture/index.ts';
 import type { Rig } from '../rig/index.ts';
-import type { Drill } from './types.ts';
+import type { Task } from './types.ts';
 import { wayOn } from './way/index.ts';
 
 /**
@@ -8,7 +8,7 @@ import { wayOn } from './way/index.ts';
  * the shortest way, so that nothing has to be remembered when a kind is written.
  * @param rig the drill's rig at the start; walked along the way
  */
-export function cautionsFor(drill: Drill, rig: Rig): Pick<Drill, 'cautions' | 'disturbs'> {
+export function cautionsFor(drill: Task, rig: Rig): Pick<Task, 'cautions' | 'disturbs'> {
 	const walk = walkOf(drill, rig);
 	const { fixtures } = drill.sheet;
 	const isTouched = drill.hands.some((hand) => hand !== 'desk' && hand !== 'remote');
@@ -35,7 +35,7 @@ interface Walk {
 }
 
 /** Looks at every lamp at the start and at the end, and with people in the room after each event between. */
-function walkOf(drill: Drill, rig: Rig): Walk {
+function walkOf(drill: Task, rig: Rig): Walk {
 	const way = wayOn(drill, rig);
 	const start = sightsOf(rig);
 	let takesAway = false;

@@ -2,11 +2,11 @@ import type { Port } from '../../shared/sheet/index.ts';
 import { isRunning, powerOf } from '../fixture/index.ts';
 import type { Rig, Unit } from '../rig/index.ts';
 import { isSoundJoin } from './join.ts';
-import type { Condition, Drill, Finding, Range, Source, Told } from './types.ts';
+import type { Condition, Finding, Range, Source, Task, Told } from './types.ts';
 import { allows, isInside, wishOfCondition } from './wish.ts';
 
 /** What is not as the drill asks, in the order of its goal; empty when it is done. Read off the rig and nothing else. */
-export function findingsOf(drill: Pick<Drill, 'sheet' | 'goal'>, rig: Rig): Finding[] {
+export function findingsOf(drill: Pick<Task, 'sheet' | 'goal'>, rig: Rig): Finding[] {
 	return drill.goal.flatMap((condition, at) =>
 		judge(drill.sheet, condition, rig).map((finding) => ({ at, condition, ...finding })),
 	);
@@ -14,7 +14,7 @@ export function findingsOf(drill: Pick<Drill, 'sheet' | 'goal'>, rig: Rig): Find
 
 type Wrong = Pick<Finding, 'place' | 'what' | 'found' | 'wanted'>;
 
-function judge(sheet: Drill['sheet'], condition: Condition, rig: Rig): Wrong[] {
+function judge(sheet: Task['sheet'], condition: Condition, rig: Rig): Wrong[] {
 	switch (condition.is) {
 		case 'setting':
 		case 'setting-within':
@@ -94,7 +94,7 @@ function judge(sheet: Drill['sheet'], condition: Condition, rig: Rig): Wrong[] {
 }
 
 function judgeSettings(
-	sheet: Drill['sheet'],
+	sheet: Task['sheet'],
 	condition: Extract<Condition, { readonly fixture: string }>,
 	rig: Rig,
 ): Wrong[] {
@@ -107,7 +107,7 @@ function judgeSettings(
 }
 
 function judgeLevels(
-	sheet: Drill['sheet'],
+	sheet: Task['sheet'],
 	condition: Extract<Condition, { readonly is: 'levels-kept' }>,
 	rig: Rig,
 ): Wrong[] {
@@ -122,7 +122,7 @@ function judgeLevels(
 }
 
 /** Levels of a universe that stand up in the sheet, by slot. */
-export function keptLevels(sheet: Drill['sheet'], universe: number): ReadonlyMap<number, number> {
+export function keptLevels(sheet: Task['sheet'], universe: number): ReadonlyMap<number, number> {
 	return new Map(
 		(sheet.desk?.levels ?? []).filter((each) => each.universe === universe).map(({ slot, level }) => [slot, level]),
 	);

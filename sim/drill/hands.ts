@@ -1,6 +1,6 @@
 import { InputError } from '../../shared/error/index.ts';
 import type { RigEvent, RigEventType } from '../event/index.ts';
-import type { Drill, Hand } from './types.ts';
+import type { Hand, Task } from './types.ts';
 
 /** Which hand an event takes; what is not here is nobody's hand, and has no place in a drill. */
 const HAND_OF: Readonly<Partial<Record<RigEventType, Hand>>> = Object.freeze({
@@ -25,14 +25,14 @@ const HAND_OF: Readonly<Partial<Record<RigEventType, Hand>>> = Object.freeze({
 });
 
 /** Whether a drill leaves this event to the learner. Waiting always is. */
-export function isInHand(drill: Pick<Drill, 'hands'>, event: RigEvent): boolean {
+export function isInHand(drill: Pick<Task, 'hands'>, event: RigEvent): boolean {
 	if (event.type === 'clock.wait') return true;
 	const hand = HAND_OF[event.type];
 	return hand !== undefined && drill.hands.includes(hand);
 }
 
 /** @throws InputError `drill.hands` at the first event that is not in hand. */
-export function requireInHand(drill: Pick<Drill, 'hands'>, log: readonly RigEvent[]): void {
+export function requireInHand(drill: Pick<Task, 'hands'>, log: readonly RigEvent[]): void {
 	const at = log.findIndex((event) => !isInHand(drill, event));
 	if (at < 0) return;
 	throw new InputError(

@@ -7,7 +7,7 @@ import { cautionsFor } from './cautions.ts';
 import { findingsOf } from './check.ts';
 import { DRILL_IDS, type DrillKind } from './ids.ts';
 import { KINDS, type Made } from './kinds/index.ts';
-import type { Condition, Drill } from './types.ts';
+import type { Condition, Drill, Task } from './types.ts';
 import { wishOfCondition } from './wish.ts';
 
 /** Draws before a kind that only makes rigs that are right already is given up. */
@@ -34,16 +34,42 @@ export function makeDrill(kind: DrillKind, seed: number): Drill {
 	throw new Error(`no drill '${kind}' of seed ${seed} is still to be done`);
 }
 
-/** The whole drill: the sheet laid out, and everything that was right made part of the goal. */
-function finish(kind: DrillKind, seed: number, made: Made): Drill {
-	const { scene, hands, facts } = made;
+/**
+ * A task of one's own, on a rig of one's own: everything that was right is made part of its goal, and its cautions are looked
+ * up, as with a drill.
+ * @throws InputError `task.solved` where nothing is left to do, `drill.stuck` where the hands cannot do it
+ */
+export function makeTask(made: Omit<Made, 'facts'>): Task {
+	const task = taskOf(made);
+	const rig = openUnharmed(task.sheet);
+	if (findingsOf(task, rig).length === 0)
+		throw new InputError(
+			'task.solved',
+			'goal',
+			'This task is done before it begins. Ask for something that is not so yet.',
+		);
+	return { ...task, ...cautionsFor(task, rig) };
+}
+
+/** The whole drill. */
+const finish = (kind: DrillKind, seed: number, made: Made): Drill => ({
+	version: 1,
+	kind,
+	seed,
+	...taskOf(made),
+	facts: made.facts,
+});
+
+/** The sheet laid out, and everything that was right made part of the goal. */
+function taskOf(made: Omit<Made, 'facts'>): Task {
+	const { scene, hands } = made;
 	const sheet = sheetOf(made.rig);
 	const goal = [
 		...made.goal,
 		...sheet.fixtures.flatMap((placed) => keptBy(sheet, placed, made)),
 		...keptByDesk(sheet, made),
 	];
-	return { version: 1, kind, seed, scene, sheet, goal, hands, facts, cautions: [], disturbs: false };
+	return { scene, sheet, goal, hands, cautions: [], disturbs: false };
 }
 
 /** A whole sheet, as `readSheet` would give it; a page that makes drills need not carry what reads them. */
@@ -63,7 +89,7 @@ function sheetOf(rig: Made['rig']): RigSheet {
 }
 
 /** What stays of a fixture: its power, and every setting that the goal neither asks for nor leaves free. */
-function keptBy(sheet: RigSheet, placed: SheetFixture, made: Made): Condition[] {
+function keptBy(sheet: RigSheet, placed: SheetFixture, made: Omit<Made, 'facts'>): Condition[] {
 	const fixture = placed.id;
 	const asked = made.goal.flatMap((it) =>
 		'fixture' in it && it.fixture === fixture ? wishOfCondition(sheet, it).map(([key]) => key) : [],
@@ -82,7 +108,7 @@ function keepable(sheet: RigSheet, placed: SheetFixture, isAsked: boolean): read
 }
 
 /** Where the desk is in hand: its master, its outputs and all levels not asked for. */
-function keptByDesk(sheet: RigSheet, made: Made): Condition[] {
+function keptByDesk(sheet: RigSheet, made: Omit<Made, 'facts'>): Condition[] {
 	const { desk } = sheet;
 	if (!desk || !made.hands.includes('desk')) return [];
 	const outputs = desk.outputs

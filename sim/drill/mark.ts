@@ -2,13 +2,13 @@ import type { RigEvent } from '../event/index.ts';
 import { openUnharmed, replayUnharmed } from '../rig/index.ts';
 import { findingsOf } from './check.ts';
 import { pressesOf, requireInHand } from './hands.ts';
-import type { Drill, Mark } from './types.ts';
+import type { Mark, Task } from './types.ts';
 import { fewestPresses } from './way/index.ts';
 
-const fewest = new WeakMap<Drill, number>();
+const fewest = new WeakMap<Task, number>();
 
 /** The fewest presses from the start, worked out once a drill. */
-function fewestOf(drill: Drill): number {
+function fewestOf(drill: Task): number {
 	let presses = fewest.get(drill);
 	if (presses === undefined) {
 		presses = fewestPresses(drill, openUnharmed(drill.sheet));
@@ -23,7 +23,7 @@ function fewestOf(drill: Drill): number {
  * @throws InputError `drill.hands` for an event the drill does not leave to the learner, and as `replay` for one that fits
  *   nothing
  */
-export function markDrill(drill: Drill, log: readonly RigEvent[]): Mark {
+export function markDrill(drill: Task, log: readonly RigEvent[]): Mark {
 	requireInHand(drill, log);
 	const rig = replayUnharmed(drill.sheet, log);
 	const wrong = findingsOf(drill, rig);

@@ -84,22 +84,26 @@ export type Scene = 'bench' | 'rig' | 'show';
 /** What the words of a drill need, by name; which names a kind gives stands in `DRILL_KINDS`. */
 export type Facts = Readonly<Record<string, Told>>;
 
-/** A task on a rig: plain JSON, whole and unchanged by a round trip. */
-export interface Drill {
-	readonly version: 1;
-	readonly kind: DrillKind;
-	readonly seed: number;
+/** What is to be done on a rig, and can be marked: plain JSON, whole and unchanged by a round trip. */
+export interface Task {
 	readonly scene: Scene;
 	/** The rig as the learner finds it. */
 	readonly sheet: RigSheet;
 	/** Done when all hold at once. */
 	readonly goal: readonly Condition[];
 	readonly hands: readonly Hand[];
-	readonly facts: Facts;
 	/** Ids of `content/cautions`, to be shown before the first hand is laid on. */
 	readonly cautions: readonly string[];
 	/** With people in the room, and the shortest way takes light or data from a lamp that had it. */
 	readonly disturbs: boolean;
+}
+
+/** A task that a kind made from a seed, with what its words need. */
+export interface Drill extends Task {
+	readonly version: 1;
+	readonly kind: DrillKind;
+	readonly seed: number;
+	readonly facts: Facts;
 }
 
 /** How a learner's log stands against the drill. */

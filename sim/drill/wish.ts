@@ -1,7 +1,7 @@
 import { SETTING_KEYS, type SettingKey, type Settings, type SettingValue } from '../../shared/profile/index.ts';
 import { profileFor } from '../../shared/sheet/index.ts';
 import { inputFrom } from '../fixture/index.ts';
-import type { Condition, Drill, Range } from './types.ts';
+import type { Condition, Range, Task } from './types.ts';
 
 /** What a setting may be. */
 export type Allowed = { readonly value: SettingValue } | { readonly within: readonly Range[] };
@@ -22,14 +22,14 @@ export function unmetKeys(wish: Wish, settings: Settings): SettingKey[] {
 }
 
 /** Settings a fixture has at the start of a drill. @throws InputError `sheet.reference` */
-function startSettings(sheet: Drill['sheet'], fixture: string): Settings {
+function startSettings(sheet: Task['sheet'], fixture: string): Settings {
 	const placed = sheet.fixtures.find(({ id }) => id === fixture);
 	if (!placed) throw new RangeError(`no fixture '${fixture}' in the drill's sheet`);
 	return inputFrom(profileFor(sheet, placed.profile), placed, false).settings;
 }
 
 /** What one condition asks of its fixture's settings, key by key; empty where it asks nothing of any. */
-export function wishOfCondition(sheet: Drill['sheet'], condition: Condition): [SettingKey, Allowed][] {
+export function wishOfCondition(sheet: Task['sheet'], condition: Condition): [SettingKey, Allowed][] {
 	switch (condition.is) {
 		case 'setting':
 			return [[condition.key, { value: condition.value }]];
@@ -50,7 +50,7 @@ export function wishOfCondition(sheet: Drill['sheet'], condition: Condition): [S
 }
 
 /** What a drill's goal asks of one fixture's settings, taken together. */
-export function wishFor(drill: Pick<Drill, 'sheet' | 'goal'>, fixture: string): Wish {
+export function wishFor(drill: Pick<Task, 'sheet' | 'goal'>, fixture: string): Wish {
 	return new Map(
 		drill.goal.flatMap((condition) =>
 			'fixture' in condition && condition.fixture === fixture ? wishOfCondition(drill.sheet, condition) : [],

@@ -2,7 +2,7 @@ import { type ConditionIs, conditions, drills, findings, states } from '../../co
 import type { Says } from '../../content/rig/index.ts';
 import { formatLevel } from '../../shared/dmx/index.ts';
 import { type Profile, SETTING_KEYS, type SettingKey, type SettingValue } from '../../shared/profile/index.ts';
-import type { Condition, Drill, Finding, Range, Source, Told } from '../../sim/drill/index.ts';
+import type { Condition, Drill, Finding, Range, Source, Task, Told } from '../../sim/drill/index.ts';
 import { type Facts, fill, type Kinds, sentence } from './fill.ts';
 import { listed } from './kinds.ts';
 import { settingTitle, settingValueText } from './settings.ts';
@@ -20,7 +20,7 @@ export function drillTask(drill: Drill): string {
 }
 
 /** One condition of a drill's goal, as a sentence that is true once it holds. */
-export function conditionText(drill: Drill, condition: Condition): string {
+export function conditionText(drill: Pick<Task, 'sheet'>, condition: Condition): string {
 	const fixture = 'fixture' in condition ? condition.fixture : '';
 	const profile = sheetProfile(drill.sheet, fixture);
 	const facts: Facts = {
@@ -37,7 +37,7 @@ export function conditionText(drill: Drill, condition: Condition): string {
 }
 
 /** What one thing is and what it should be, as a sentence. */
-export function findingText(drill: Drill, finding: Finding): string {
+export function findingText(drill: Pick<Task, 'sheet'>, finding: Finding): string {
 	const { place, what, found, wanted } = finding;
 	const facts = { place: placeText(drill.sheet, place), found, wanted };
 	if (isSetting(what)) {
@@ -55,7 +55,7 @@ export function findingText(drill: Drill, finding: Finding): string {
 }
 
 /** What was found and what was wanted, in words, where they are neither settings nor levels of slots. */
-function wordsOf(drill: Drill, { what, found, wanted }: Finding): Facts {
+function wordsOf(drill: Pick<Task, 'sheet'>, { what, found, wanted }: Finding): Facts {
 	const both = (say: (told: Told) => string): Facts => ({ found: say(found), wanted: say(wanted) });
 	const { feed } = kindsFor(drill, '') as { feed: (plug: string) => string };
 	switch (what) {
@@ -97,30 +97,28 @@ function toldRanges(told: readonly (string | number)[], say: (n: number) => stri
 	return rangesText(ranges, say);
 }
 
-function heardText(drill: Drill, told: string): string {
+function heardText(drill: Pick<Task, 'sheet'>, told: string): string {
 	if (told === 'nothing' || told === 'collision' || told === 'damaged') return states[told];
 	const universe = /^universe (\d+)$/.exec(told)?.[1];
 	return universe === undefined ? leaderText(drill, told) : fill(states.desk, { universe });
 }
 
-function joinedText(drill: Drill, told: Told): string {
+function joinedText(drill: Pick<Task, 'sheet'>, told: Told): string {
 	if (told === null) return states.nothing;
 	return told === 'loose' ? states.loose : placeText(drill.sheet, String(told));
 }
 
-const leaderText = (drill: Drill, fixture: string): string =>
+const leaderText = (drill: Pick<Task, 'sheet'>, fixture: string): string =>
 	fill(states.leader, { name: placeText(drill.sheet, fixture) });
 
 /** Kinds for a drill's words; ids of a profile's own are those of this fixture's. */
-function kindsFor({ sheet, ...drill }: Drill, fixture: string): Kinds {
+function kindsFor({ sheet }: Pick<Task, 'sheet'>, fixture: string): Kinds {
 	return {
 		...sheetKinds(sheet, fixture),
 		names: (ids: readonly string[]) => listed(ids.map((id) => placeText(sheet, id))),
 		counts: (numbers: readonly number[]) => listed(numbers.map(String)),
 		output: (id: string) => placeText(sheet, `desk:${id}`),
 		source: (source: Source) =>
-			source.kind === 'desk'
-				? fill(states.desk, { universe: source.universe })
-				: leaderText({ sheet, ...drill }, source.fixture),
+			source.kind === 'desk' ? fill(states.desk, { universe: source.universe }) : leaderText({ sheet }, source.fixture),
 	};
 }

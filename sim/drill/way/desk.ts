@@ -2,14 +2,14 @@ import { middleOf } from '../../../shared/dmx/index.ts';
 import type { RigEvent } from '../../event/index.ts';
 import type { Rig } from '../../rig/index.ts';
 import { keptLevels, levelOf } from '../check.ts';
-import type { Drill, Range } from '../types.ts';
+import type { Range, Task } from '../types.ts';
 import { isInside } from '../wish.ts';
 
 /**
  * The desk's entries: each slot, the master and each output stands for itself, so one entry for each that is wrong is
  * fewest. A slot is brought to the middle of the nearest range, the safest value there.
  */
-export function deskWay(drill: Drill, rig: Rig): RigEvent[] {
+export function deskWay(drill: Task, rig: Rig): RigEvent[] {
 	return drill.goal.flatMap((condition): RigEvent[] => {
 		switch (condition.is) {
 			case 'slot': {

@@ -2,7 +2,7 @@ import { type Port, type SheetCable, splitPort } from '../../../shared/sheet/ind
 import type { RigEvent } from '../../event/index.ts';
 import type { Rig } from '../../rig/index.ts';
 import { isFit, isSoundJoin, type Join } from '../join.ts';
-import type { Drill } from '../types.ts';
+import type { Task } from '../types.ts';
 
 /** Metres of a cable laid by a way, unless the join wants it shorter. */
 const LAID_METRES = 10;
@@ -13,7 +13,7 @@ const LAID_METRES = 10;
  * first, one press a cable however many sockets it frees, and none makes a join by going. A cable that already has one end
  * in the right socket and the other loose need not go: it is plugged. Sockets of different joins are different sockets.
  */
-export function lineWay(drill: Drill, rig: Rig): RigEvent[] {
+export function lineWay(drill: Task, rig: Rig): RigEvent[] {
 	const joins = drill.goal.filter((it) => it.is === 'joined');
 	const ended = drill.goal.find((it) => it.is === 'terminators')?.ports ?? [];
 	if (joins.length === 0 && !drill.goal.some((it) => it.is === 'terminators')) return [];

@@ -2,7 +2,7 @@ import { InputError } from '../../../shared/error/index.ts';
 import type { RigEvent } from '../../event/index.ts';
 import { type Rig, replayUnharmed, type Unit } from '../../rig/index.ts';
 import { pressesOf, requireInHand } from '../hands.ts';
-import type { Drill } from '../types.ts';
+import type { Task } from '../types.ts';
 import { type Wish, wishFor } from '../wish.ts';
 import { deskWay } from './desk.ts';
 import { dipWay } from './dip.ts';
@@ -21,13 +21,13 @@ import { panelScript, type Script, type Timed } from './script.ts';
  * @throws InputError `drill.hands` for a log with events that are not in hand, as `replay` for one that fits nothing, and
  *   `drill.stuck` where hands cannot finish it any more (no log of hands leads there in the drills made here)
  */
-export function shortestWay(drill: Drill, log: readonly RigEvent[] = []): RigEvent[] {
+export function shortestWay(drill: Task, log: readonly RigEvent[] = []): RigEvent[] {
 	requireInHand(drill, log);
 	return wayOn(drill, replayUnharmed(drill.sheet, log));
 }
 
 /** The fewest presses from where a rig stands. @throws InputError `drill.stuck` */
-export function fewestPresses(drill: Drill, rig: Rig): number {
+export function fewestPresses(drill: Task, rig: Rig): number {
 	const panels = panelParts(drill, rig).map(({ id, unit, wish }) => {
 		const { profile, state } = unit;
 		if (profile.panel.kind === 'dip') return pressesOf(dipEvents(id, unit, wish));
@@ -38,7 +38,7 @@ export function fewestPresses(drill: Drill, rig: Rig): number {
 }
 
 /** As {@link shortestWay}, from where a rig stands; the rig stays as it is. @throws InputError `drill.stuck` */
-export function wayOn(drill: Drill, rig: Rig): RigEvent[] {
+export function wayOn(drill: Task, rig: Rig): RigEvent[] {
 	const events = elsewhere(drill, rig);
 	const scripts: Script[] = [];
 	for (const { id, unit, wish } of panelParts(drill, rig)) {
@@ -56,7 +56,7 @@ interface PanelPart {
 	readonly wish: Wish;
 }
 
-function panelParts(drill: Drill, rig: Rig): PanelPart[] {
+function panelParts(drill: Task, rig: Rig): PanelPart[] {
 	if (!drill.hands.includes('power')) return [];
 	const isPanel = drill.hands.includes('panel');
 	return [...rig.gear.units].map(([id, unit]) => ({ id, unit, wish: isPanel ? wishFor(drill, id) : new Map() }));
@@ -69,7 +69,7 @@ function dipEvents(fixture: string, unit: Unit, wish: Wish): RigEvent[] {
 }
 
 /** What is done away from the panels: mains, line, desk and remote. */
-function elsewhere(drill: Drill, rig: Rig): RigEvent[] {
+function elsewhere(drill: Task, rig: Rig): RigEvent[] {
 	const events = [...mainsWay(drill, rig), ...lineWay(drill, rig), ...deskWay(drill, rig)];
 	if (!drill.hands.includes('remote')) return events;
 	const wishes = new Map([...rig.gear.units.keys()].map((id) => [id, wishFor(drill, id)]));
