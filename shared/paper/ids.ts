@@ -1,0 +1,106 @@
+/**
+ * Ids of the kinds of question, permanent and never used again: papers, links and results are keyed by them. The first group
+ * is pure arithmetic on profiles and sheets; the second is read from a rig and comes from `sim/paper`.
+ */
+export const PLAIN_KIND_IDS = [
+	'value-function',
+	'function-values',
+	'band-edge',
+	'band-middle',
+	'percent-of-value',
+	'value-of-percent',
+	'hex-of-value',
+	'value-of-hex',
+	'slot-does',
+	'match-slots',
+	'bands-in-order',
+	'desk-slot',
+	'footprint',
+	'last-slot',
+	'next-free',
+	'nth-address',
+	'overlaps',
+	'runs-past',
+	'how-many-fit',
+	'dip-to-address',
+	'address-to-dip',
+	'coarse-fine',
+	'value-of-pair',
+] as const;
+
+export const RIG_KIND_IDS = [
+	'frame-look',
+	'follow-setting',
+	'row-roles',
+	'display-says',
+	'first-check',
+	'caution-here',
+	'on-the-bench',
+] as const;
+
+export const KIND_IDS = [...PLAIN_KIND_IDS, ...RIG_KIND_IDS] as const;
+export type PlainKindId = (typeof PLAIN_KIND_IDS)[number];
+export type RigKindId = (typeof RIG_KIND_IDS)[number];
+export type KindId = PlainKindId | RigKindId;
+
+/** What a question is about, for a recipe, a table and the next paper. Permanent. */
+export const TOPIC_IDS = [
+	'levels',
+	'bands',
+	'modes',
+	'addresses',
+	'switches',
+	'linking',
+	'panel',
+	'faults',
+	'care',
+] as const;
+export type TopicId = (typeof TOPIC_IDS)[number];
+
+/** How hard. */
+export const LEVELS = ['easy', 'middle', 'hard'] as const;
+export type Level = (typeof LEVELS)[number];
+
+/**
+ * The real mistakes behind wrong options and wrong answers, permanent. Words for each are in `content/papers`. `none-known`
+ * is never one: a wrong answer that looks like no mistake has none.
+ */
+export const MISTAKE_IDS = [
+	'off-by-one-low',
+	'off-by-one-high',
+	'percent-for-value',
+	'value-for-percent',
+	'hex-read-as-decimal',
+	'decimal-read-as-hex',
+	'digits-swapped',
+	'out-of-256',
+	'footprint-not-added',
+	'footprint-added-twice',
+	'other-modes-chart',
+	'other-fixtures-chart',
+	'bands-from-the-wrong-end',
+	'next-band',
+	'other-edge',
+	'part-of-a-band',
+	'slot-in-fixture-not-on-desk',
+	'first-counted-as-zero',
+	'one-fixture-too-many',
+	'one-fixture-too-few',
+	'past-512',
+	'wrapped-past-512',
+	'switches-reversed',
+	'other-wiring',
+	'switch-number-for-weight',
+	'coarse-and-fine-swapped',
+	'fine-ignored',
+	'wrong-order',
+	'other-role',
+	'other-setting',
+	'frame-slot-shifted',
+	'function-slot-missed',
+	'later-check',
+	'caution-not-here',
+	'some-missed',
+	'one-too-many',
+] as const;
+export type MistakeId = (typeof MISTAKE_IDS)[number];
