@@ -49,7 +49,7 @@ function OneDrill({ drill, order, isFirst }: { drill: Drill } & Pick<Asked, 'ord
 				<p class="drill-where">{`${drillWords.scene[drill.scene]} ${drillWords.hands}: ${handsText(drill)}.`}</p>
 			</section>
 			{store ? (
-				<Work key={starts} {...{ drill, store, attempt }} onAttempt={change} onRestart={begin} />
+				<Work key={starts} {...{ drill, store, attempt }} under={drill} onAttempt={change} onRestart={begin} />
 			) : (
 				<Begin drill={drill} onBegin={begin} />
 			)}

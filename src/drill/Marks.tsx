@@ -1,13 +1,14 @@
 import type { JSX } from 'preact';
 import { drillWords, progressWords } from '../../content/drills/index.ts';
-import type { Drill, Mark } from '../../sim/drill/index.ts';
+import type { Mark, Task } from '../../sim/drill/index.ts';
 import { minutesText, type Opened } from '../progress/index.ts';
 import { Notice } from '../ui/index.ts';
 import { conditionText, findingText } from '../words/index.ts';
-import { type Attempt, resultOf } from './attempt.ts';
+import { type Attempt, resultOf, type Under } from './attempt.ts';
 
 interface Props {
-	drill: Drill;
+	drill: Task;
+	under: Under;
 	mark: Mark;
 	attempt: Attempt;
 	/** What is on the device since, once it is known. */
@@ -15,11 +16,11 @@ interface Props {
 }
 
 /** A mark in words: what is still wrong, what is right, presses against the fewest, time, hints, and how it compares. */
-export function Marks({ drill, mark, attempt, kept }: Props): JSX.Element {
+export function Marks({ drill, under, mark, attempt, kept }: Props): JSX.Element {
 	const { done, wrong, right, presses, fewest, milliseconds } = mark;
-	const record = kept?.progress.get(drill.kind);
+	const record = kept?.progress.get(under.kind);
 	const best = record?.best;
-	const isBest = done && best && JSON.stringify(best) === JSON.stringify(resultOf(drill, mark, attempt));
+	const isBest = done && best && JSON.stringify(best) === JSON.stringify(resultOf(under, mark, attempt));
 	return (
 		<section class="drill-mark" data-done={done} aria-labelledby="drill-mark">
 			<h3 id="drill-mark" tabIndex={-1}>

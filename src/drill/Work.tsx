@@ -1,18 +1,19 @@
 import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { drillWords } from '../../content/drills/index.ts';
-import { type Drill, type Mark, markDrill, shortestWay } from '../../sim/drill/index.ts';
+import { type Mark, markDrill, shortestWay, type Task } from '../../sim/drill/index.ts';
 import { Bench } from '../bench/index.ts';
 import { changeProgress, type Opened } from '../progress/index.ts';
 import type { RigStore } from '../rig/index.ts';
 import { Button, Live } from '../ui/index.ts';
 import { hintText } from '../words/index.ts';
-import { type Attempt, markedAttempt, progressAfter } from './attempt.ts';
+import { type Attempt, markedAttempt, progressAfter, type Under } from './attempt.ts';
 import { DrillCautions } from './DrillCautions.tsx';
 import { Marks } from './Marks.tsx';
 
 interface Props {
-	drill: Drill;
+	drill: Task;
+	under: Under;
 	store: RigStore;
 	attempt: Attempt;
 	onAttempt: (attempt: Attempt) => void;
@@ -24,7 +25,7 @@ const ON_BENCH = ['hanging', 'batteries', 'mains', 'ultraviolet', 'flashing'];
 const ALWAYS_OUT = ['sound', 'breaker', 'clock', 'log'] as const;
 
 /** The bench of a drill at work, the bar to mark it and ask for a hint, and the mark. */
-export function Work({ drill, store, attempt, onAttempt, onRestart }: Props): JSX.Element {
+export function Work({ drill, under, store, attempt, onAttempt, onRestart }: Props): JSX.Element {
 	const [mark, setMark] = useState<Mark | null>(null);
 	const [kept, keep] = useState<Opened | null>(null);
 	const [hint, say] = useState({ text: '', turn: 0 });
@@ -39,7 +40,7 @@ export function Work({ drill, store, attempt, onAttempt, onRestart }: Props): JS
 		keep(
 			await changeProgress(
 				() => localStorage,
-				(own) => progressAfter(own, drill, got, attempt, now),
+				(own) => progressAfter(own, under, got, attempt, now),
 			),
 		);
 	};
@@ -62,7 +63,7 @@ export function Work({ drill, store, attempt, onAttempt, onRestart }: Props): JS
 				store={store}
 				hands={drill.hands}
 				without={[...ALWAYS_OUT, ...out]}
-				bar={<div ref={marks}>{mark && <Marks {...{ drill, mark, attempt, kept }} />}</div>}
+				bar={<div ref={marks}>{mark && <Marks {...{ drill, under, mark, attempt, kept }} />}</div>}
 				side={rest.length > 0 && <DrillCautions ids={rest} />}
 			/>
 			<section class="drill-bar" aria-label={drillWords.bar}>

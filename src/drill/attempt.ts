@@ -1,4 +1,4 @@
-import type { Drill, Mark } from '../../sim/drill/index.ts';
+import type { Mark } from '../../sim/drill/index.ts';
 import { type Progress, type Result, withAgain, withDone, withMiss } from '../progress/index.ts';
 
 /** How a drill has gone so far, over every start of it: starting again takes back neither hints nor wrong markings. */
@@ -9,6 +9,12 @@ export interface Attempt {
 	readonly done: boolean;
 }
 
+/** The name under which results are kept, and the seed that is kept with them: a drill's own, or a lesson's. */
+export interface Under {
+	readonly kind: string;
+	readonly seed: number;
+}
+
 export const FRESH: Attempt = Object.freeze({ hints: 0, misses: 0, done: false });
 
 /** The attempt after a marking. */
@@ -17,7 +23,7 @@ export function markedAttempt(attempt: Attempt, { done }: Mark): Attempt {
 }
 
 /** What a mark comes to, to be kept. */
-export const resultOf = ({ seed }: Drill, mark: Mark, { hints }: Attempt): Result => ({
+export const resultOf = ({ seed }: Under, mark: Mark, { hints }: Attempt): Result => ({
 	presses: mark.presses,
 	fewest: mark.fewest,
 	hints,
@@ -30,9 +36,9 @@ export const resultOf = ({ seed }: Drill, mark: Mark, { hints }: Attempt): Resul
  * @param attempt as it stood before this marking
  * @param now ms since 1970
  */
-export function progressAfter(progress: Progress, drill: Drill, mark: Mark, attempt: Attempt, now: number): Progress {
-	if (!mark.done) return attempt.misses === 0 && !attempt.done ? withMiss(progress, drill.kind, now) : progress;
-	const result = resultOf(drill, mark, attempt);
-	if (attempt.done) return withAgain(progress, drill.kind, result);
-	return withDone(progress, drill.kind, result, attempt.hints === 0 && attempt.misses === 0, now);
+export function progressAfter(progress: Progress, under: Under, mark: Mark, attempt: Attempt, now: number): Progress {
+	if (!mark.done) return attempt.misses === 0 && !attempt.done ? withMiss(progress, under.kind, now) : progress;
+	const result = resultOf(under, mark, attempt);
+	if (attempt.done) return withAgain(progress, under.kind, result);
+	return withDone(progress, under.kind, result, attempt.hints === 0 && attempt.misses === 0, now);
 }

@@ -1,10 +1,10 @@
 import { drillWords } from '../../content/drills/index.ts';
-import { type Drill, isInHand } from '../../sim/drill/index.ts';
+import { isInHand, type Task } from '../../sim/drill/index.ts';
 import type { RigEvent } from '../../sim/event/index.ts';
 import { type RigStore, rigStore } from '../rig/index.ts';
 
 /** The hands of a drill in words: 'panels and power switches'. */
-export function handsText({ hands }: Pick<Drill, 'hands'>): string {
+export function handsText({ hands }: Pick<Task, 'hands'>): string {
 	return new Intl.ListFormat('en-GB').format(hands.map((hand) => drillWords.handWords[hand]));
 }
 
@@ -12,7 +12,7 @@ export function handsText({ hands }: Pick<Drill, 'hands'>): string {
  * A drill's rig as the learner finds it, in a store that takes nothing but what the drill leaves to a hand: the rest becomes a
  * sentence, so that its log can always be marked.
  */
-export function drillStore(drill: Drill): RigStore {
+export function drillStore(drill: Task): RigStore {
 	const store = rigStore(drill.sheet);
 	const guarded = (send: (event: RigEvent) => boolean) => (event: RigEvent) => {
 		if (isInHand(drill, event)) return send(event);

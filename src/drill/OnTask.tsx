@@ -1,0 +1,34 @@
+import type { JSX } from 'preact';
+import { useState } from 'preact/hooks';
+import type { Task } from '../../sim/drill/index.ts';
+import type { RigStore } from '../rig/index.ts';
+import { type Attempt, FRESH, type Under } from './attempt.ts';
+import { drillStore } from './guard.ts';
+import { Work } from './Work.tsx';
+
+interface Props {
+	task: Task;
+	under: Under;
+	/** Told once the marker says that it is done. */
+	onDone?: () => void;
+}
+
+/** A task of somebody else's, such as a lesson's: its bench at once, marked and hinted as a drill is. Cautions are theirs to show first. */
+export default function OnTask({ task, under, onDone }: Props): JSX.Element {
+	const [[store, starts], start] = useState<readonly [RigStore, number]>(() => [drillStore(task), 0]);
+	const [attempt, change] = useState<Attempt>(FRESH);
+	const hear = (next: Attempt) => {
+		change(next);
+		if (next.done && !attempt.done) onDone?.();
+	};
+	return (
+		<div class="drill" data-at-work="true">
+			<Work
+				key={starts}
+				{...{ drill: task, under, store, attempt }}
+				onAttempt={hear}
+				onRestart={() => start([drillStore(task), starts + 1])}
+			/>
+		</div>
+	);
+}
