@@ -42,7 +42,9 @@ describe.each(BUNDLED.map((profile): [string, Profile] => [profile.id, profile])
 	});
 
 	it('stands on as many nodes, and is lean', () => {
-		const idsOf = (machine: whole.FixtureState['machine']): string[] => [...machine.idMap.keys()];
+		const idsOf = (machine: object): string[] => [
+			...(machine as { readonly idMap: Map<string, unknown> }).idMap.keys(),
+		];
 		expect(idsOf(lean.fixtureMachine(profile))).toEqual(idsOf(whole.fixtureMachine(profile)));
 		expect('provide' in whole.fixtureMachine(profile)).toBe(true);
 		expect('provide' in lean.fixtureMachine(profile)).toBe(false);
