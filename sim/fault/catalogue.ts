@@ -7,7 +7,7 @@ import { LINE } from './line.ts';
 import { PANEL } from './panel.ts';
 import { POWER } from './power.ts';
 import { REMOTE } from './remote.ts';
-import type { Fault } from './types.ts';
+import type { Fault, Spot } from './types.ts';
 
 /** Every kind of fault, by family. */
 export const FAULTS: readonly Fault[] = Object.freeze([...POWER, ...PANEL, ...REMOTE, ...LINE, ...DESK, ...LAMP]);
@@ -20,10 +20,27 @@ export function faultOf(id: string): Fault {
 	return fault;
 }
 
+const known = new WeakMap<RigSheet, Map<Fault, readonly Spot[]>>();
+
+/** Where a fault can sit on a sheet. Worked out once a sheet: a finder asks of a thousand placed faults. */
+function spotsOf(sheet: RigSheet, fault: Fault): readonly Spot[] {
+	let all = known.get(sheet);
+	if (!all) {
+		all = new Map();
+		known.set(sheet, all);
+	}
+	let spots = all.get(fault);
+	if (!spots) {
+		spots = fault.spots(sheet);
+		all.set(fault, spots);
+	}
+	return spots;
+}
+
 /** Every fault in every place it can sit on this rig, with its weight there. */
 export function placedFaults(sheet: RigSheet): { readonly placed: PlacedFault; readonly weight: number }[] {
 	return FAULTS.flatMap((fault) =>
-		fault.spots(sheet).map(({ place, detail, share }) => ({
+		spotsOf(sheet, fault).map(({ place, detail, share }) => ({
 			placed: detail === undefined ? { fault: fault.id, place } : { fault: fault.id, place, detail },
 			weight: fault.weight * (share ?? 1),
 		})),
@@ -36,7 +53,7 @@ export function placedFaults(sheet: RigSheet): { readonly placed: PlacedFault; r
  */
 export function faultEvents(sheet: RigSheet, placed: PlacedFault): RigEvent[] {
 	const fault = faultOf(placed.fault);
-	const spot = fault.spots(sheet).find(({ place, detail }) => place === placed.place && detail === placed.detail);
+	const spot = spotsOf(sheet, fault).find(({ place, detail }) => place === placed.place && detail === placed.detail);
 	if (!spot)
 		throw new InputError(
 			'fault.place',

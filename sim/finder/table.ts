@@ -3,7 +3,7 @@ import type { PlacedFault } from '../event/index.ts';
 import { faultOf, type MendId, placedFaults } from '../fault/index.ts';
 import { type Check, checksOf } from './checks/index.ts';
 import { COMPLAINTS, type Complaint } from './complaints.ts';
-import { faultyWitness, leavesAlone, meantWitness, type Witness } from './witness.ts';
+import { meantWitness, type Witness, witnessAt } from './witness.ts';
 
 /** One thing that may be wrong, as the rig testifies it can show this complaint. */
 export interface Candidate {
@@ -69,12 +69,34 @@ export function candidatesFor(
 		(w) => decides.map((id) => w.signature(id)).join(),
 	);
 	return placedFaults(sheet).flatMap(({ placed, weight }) => {
-		if (leavesAlone(meant, [placed], decides)) return [];
-		const w = faultyWitness(meant, [placed]);
-		return shows(w) === 'true'
+		const w = witnessAt(meant, [placed], decides);
+		return w && shows(w) === 'true'
 			? [{ faults: [placed], weight: weigh(placed, weight), mend: mendText(sheet, placed), witness: w }]
 			: [];
 	});
+}
+
+/** Reads every check off a rig, in their order. Checks with one and the same key are looked up together, and read once for each text of it. */
+function readerOf(checks: readonly Check[]): (w: Witness) => string[] {
+	const groups = new Map<Check['key'], { readonly at: number[]; readonly known: Map<string, readonly string[]> }>();
+	for (const [at, { key }] of checks.entries()) {
+		const group = groups.get(key);
+		if (group) group.at.push(at);
+		else groups.set(key, { at: [at], known: new Map() });
+	}
+	return (w) => {
+		const column = new Array<string>(checks.length);
+		for (const [key, { at, known }] of groups) {
+			const text = key(w);
+			let answers = text === null ? undefined : known.get(text);
+			if (!answers) {
+				answers = at.map((each) => checks[each]?.read(w) ?? '');
+				if (text !== null) known.set(text, answers);
+			}
+			for (const [i, each] of at.entries()) column[each] = answers[i] ?? '';
+		}
+		return column;
+	};
 }
 
 /** The whole outcome table of a complaint: each check read off each candidate's rig. */
@@ -88,9 +110,9 @@ export function tableFor(
 	for (const { faults } of candidates)
 		for (const fault of faults) mends.set(mendText(sheet, fault), mendFor(sheet, fault));
 	const all = checksOf(sheet, meant, complaint, [...mends.values()]);
-	const reads = all.map((check) => remembering(check.read, check.key));
+	const read = readerOf(all);
 	const columns = candidates.map(({ witness }) => {
-		const column = reads.map((read) => read(witness));
+		const column = read(witness);
 		witness.forget();
 		return column;
 	});

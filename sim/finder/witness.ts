@@ -2,6 +2,7 @@ import type { RigSheet } from '../../shared/sheet/index.ts';
 import type { PlacedFault, RigEvent } from '../event/index.ts';
 import { faultEvents } from '../fault/index.ts';
 import { panelOf } from '../fixture/index.ts';
+import type { Reception } from '../line/index.ts';
 import { openRig, type Rig, type Sight, type Unit } from '../rig/index.ts';
 
 /** Milliseconds a rig is left alone before anybody looks: longer than the loss of data takes to show. */
@@ -31,7 +32,10 @@ export function meantWitness(sheet: RigSheet): Witness {
 
 /** The same rig with some faults come about, settled. Forked, so that what no fault touched stays the very same object. */
 export function faultyWitness(meant: Witness, faults: readonly PlacedFault[]): Witness {
-	const rig = broken(meant, faults);
+	return settled(broken(meant, faults));
+}
+
+function settled(rig: Rig): Witness {
 	rig.sendTogether(coldStart(rig));
 	rig.wait(SETTLE_MS);
 	return witness(rig);
@@ -43,10 +47,11 @@ function broken(meant: Witness, faults: readonly PlacedFault[]): Rig {
 	return rig;
 }
 
-/** Whether faults leave some fixtures wholly as they were, so that nothing about them can be complained of. */
-export function leavesAlone(meant: Witness, faults: readonly PlacedFault[], fixtures: readonly string[]): boolean {
+/** As `faultyWitness`, or null where the faults leave some fixtures wholly as they were, so that nothing about them can be complained of. */
+export function witnessAt(meant: Witness, faults: readonly PlacedFault[], fixtures: readonly string[]): Witness | null {
 	const rig = broken(meant, faults);
-	return fixtures.every((fixture) => numberFor(signatureOf(rig, fixture)) === meant.signature(fixture));
+	const isAlone = fixtures.every((fixture) => signatureOf(rig, fixture) === meant.signature(fixture));
+	return isAlone ? null : settled(rig);
 }
 
 /** Off and on again for those that keep a look from before the fault came: a crew meets them as they came up that day. */
@@ -88,7 +93,7 @@ export function witness(rig: Rig): Witness {
 		signature(fixture) {
 			let number = signatures.get(fixture);
 			if (number === undefined) {
-				number = numberFor(signatureOf(rig, fixture));
+				number = signatureOf(rig, fixture);
 				signatures.set(fixture, number);
 			}
 			return number;
@@ -126,58 +131,63 @@ export function nameOf(thing: object | null | undefined): number {
 	return name;
 }
 
-/** What a fixture's own state amounts to: the same text for states that no check could tell apart. */
-const unitTexts = new WeakMap<Unit, string>();
-function unitText(unit: Unit | undefined): string {
-	if (!unit) return '-';
-	let text = unitTexts.get(unit);
-	if (text === undefined) {
-		const { settings, on, live, data, switches, slides, battery } = unit.state.context;
-		text = JSON.stringify([
-			unit.placed.id,
-			settings,
-			on,
-			live,
-			data,
-			switches,
-			slides,
-			battery && [battery.wattHours, battery.capacity, battery.takesCharge],
-			unit.condition,
-			unit.plug,
-			unit.hidden,
-			unit.kept && [...unit.kept],
-			panelOf(unit.state),
-		]);
-		unitTexts.set(unit, text);
+const contents = new WeakMap<object, number>();
+
+/** A number for what an object that is never written into holds: the same content, the same number. Each object is read once. */
+function contentOf(thing: object | null | undefined): number {
+	if (!thing) return 0;
+	let number = contents.get(thing);
+	if (number === undefined) {
+		number = numberFor(ArrayBuffer.isView(thing) ? `${thing}` : JSON.stringify(thing));
+		contents.set(thing, number);
 	}
-	return text;
+	return number;
 }
 
-/** What hands could change on a fixture itself, as a text: the same text, nothing for a mend to put right. */
-export function selfText(unit: Unit | undefined): string {
-	if (!unit) return '-';
-	const { settings, on, switches, slides, battery } = unit.state.context;
-	return JSON.stringify([
-		settings,
-		on,
-		switches,
-		slides,
-		battery && [battery.wattHours < 0.5 * battery.capacity, battery.capacity, battery.takesCharge],
-		unit.condition,
-		unit.plug,
-		unit.hidden,
-	]);
+/** A number for what each thing is worked out to be: worked out once. */
+function oncePer<T extends object>(work: (thing: T) => string): (thing: T | null | undefined) => number {
+	const known = new WeakMap<T, number>();
+	return (thing) => {
+		if (!thing) return 0;
+		let number = known.get(thing);
+		if (number === undefined) {
+			number = numberFor(work(thing));
+			known.set(thing, number);
+		}
+		return number;
+	};
 }
+
+/** What a fixture's own state amounts to: the same number for states that no check could tell apart. */
+const stateOf = oncePer((unit: Unit) => {
+	const { settings, on, live, data, switches, slides, battery } = unit.state.context;
+	const charge = battery ? `${battery.wattHours},${battery.capacity},${battery.takesCharge}` : '';
+	const panel = JSON.stringify(panelOf(unit.state));
+	return `${unit.placed.id}|${contentOf(settings)}|${on}${live}${data}|${contentOf(switches)}|${contentOf(slides)}|${charge}|${contentOf(unit.condition)}|${unit.plug}|${unit.hidden}|${contentOf(unit.kept)}|${panel}`;
+});
+
+/** What hands could change on a fixture itself, as a number: the same, nothing for a mend to put right. */
+export const selfOf = oncePer((unit: Unit) => {
+	const { settings, on, switches, slides, battery } = unit.state.context;
+	const charge = battery
+		? `${battery.wattHours < 0.5 * battery.capacity},${battery.capacity},${battery.takesCharge}`
+		: '';
+	return `${contentOf(settings)}|${on}|${contentOf(switches)}|${contentOf(slides)}|${charge}|${contentOf(unit.condition)}|${unit.plug}|${unit.hidden}`;
+});
+
+/** What reaches a fixture: what weakened the signal cannot be seen, only how it fares. */
+const arrivalOf = oncePer(
+	(reception: Reception) => `${reception.quality}${reception.rate}${contentOf(reception.talker)}`,
+);
 
 /**
- * A text on which everything depends that a fixture can be seen to do: itself, what reaches it, who sends that, the desk, the
- * remote and the hall. Two rigs with the same text for a fixture answer every check on it alike, so one need be asked.
+ * A number on which everything depends that a fixture can be seen to do: itself, what reaches it, who sends that, the desk, the
+ * remote and the hall. Two rigs with the same number for a fixture answer every check on it alike, so one need be asked.
  */
-function signatureOf(rig: Rig, fixture: string): string {
-	const { gear } = rig;
+function signatureOf({ gear }: Rig, fixture: string): number {
 	const reception = gear.receptions.get(fixture);
-	const leader = reception?.talker?.kind === 'leader' ? unitText(gear.units.get(reception.talker.fixture)) : '';
-	// what weakened the signal cannot be seen, only how it fares
-	const from = reception ? `${reception.quality}${reception.rate}${JSON.stringify(reception.talker)}` : '';
-	return `${unitText(gear.units.get(fixture))}|${from}|${leader}|${nameOf(gear.desk)}|${gear.remote?.code ?? ''}${gear.remote?.battery ?? ''}|${gear.hallPower}`;
+	const leader = reception?.talker?.kind === 'leader' ? stateOf(gear.units.get(reception.talker.fixture)) : 0;
+	return numberFor(
+		`${stateOf(gear.units.get(fixture))}|${arrivalOf(reception)}|${leader}|${nameOf(gear.desk)}|${gear.remote?.code ?? ''}${gear.remote?.battery ?? ''}|${gear.hallPower}`,
+	);
 }

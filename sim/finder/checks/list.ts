@@ -1,18 +1,17 @@
 import type { RigSheet } from '../../../shared/sheet/index.ts';
-import { splitPort } from '../../../shared/sheet/index.ts';
-import { MENDS, type MendId, type Need } from '../../fault/index.ts';
-import { COMPLAINTS, type Complaint } from '../complaints.ts';
+import type { MendId, Need } from '../../fault/index.ts';
+import type { Complaint } from '../complaints.ts';
 import { answersStrips, followsLeader } from '../probes.ts';
 import { cableSpot, leaderOf, routeOf } from '../route.ts';
 import { isLit } from '../seen.ts';
-import { nameOf, selfText, type Witness, witness } from '../witness.ts';
+import { nameOf, type Witness } from '../witness.ts';
 import { DESK_LOOKS } from './desk.ts';
 import { FIXTURE_LOOKS, FIXTURE_TRIES, type FixtureKind } from './fixture.ts';
 import { CABLE_LOOKS, lampWhenEnded, straightTo } from './line.ts';
-import type { Check, CheckKind, CheckSort } from './types.ts';
-
-/** A wrong answer to a look at something plain (common practice, no source). */
-const SLIP = 0.02;
+import { type Bare, check, type KeyOf } from './make.ts';
+import { mendCheck } from './mend.ts';
+import type { Check, CheckSort } from './types.ts';
+import { pluggedInto, wiredUpTo } from './wired.ts';
 
 /** Kinds asked of fixtures beside the one complained of: what tells of the line and of who talks on it. */
 const BESIDE = new Set([
@@ -39,27 +38,6 @@ const BESIDE = new Set([
 /** Most fixtures of a line that are asked besides: the nearest. */
 const MOST_BESIDE = 24;
 
-type Bare = CheckKind & { readonly place: string; readonly at: string; readonly other?: string };
-
-function check(kind: Bare, read: (w: Witness) => string, key: (w: Witness) => string | null): Check {
-	const { place, other } = kind;
-	return {
-		id: `${kind.kind}@${place}${other ? `+${other}` : ''}`,
-		kind: kind.kind,
-		sort: kind.sort,
-		place,
-		...(other === undefined ? {} : { other }),
-		at: kind.at,
-		seconds: kind.seconds,
-		needs: kind.needs ?? [],
-		disturbs: kind.disturbs ?? false,
-		cautions: kind.cautions ?? [],
-		error: kind.error ?? SLIP,
-		read,
-		key,
-	};
-}
-
 /**
  * The checks this rig has for a complaint: on the fixture complained of, on those of its line, on cables, desk, hall and remote,
  * and each mend in question, tried to see whether it clears the complaint.
@@ -78,15 +56,16 @@ export function checksOf(
 		.filter((id) => id !== complaint.fixture)
 		.sort((a, b) => Math.abs(route.indexOf(a) - here) - Math.abs(route.indexOf(b) - here))
 		.slice(0, MOST_BESIDE);
+	const keys = keysFor();
 	const beside = leader && leader !== complaint.fixture && !near.includes(leader) ? [...near, leader] : near;
 	return [
-		...[...FIXTURE_LOOKS, ...FIXTURE_TRIES].flatMap((kind) => onFixture(sheet, meant, kind, complaint.fixture)),
+		...[...FIXTURE_LOOKS, ...FIXTURE_TRIES].flatMap((kind) => onFixture(sheet, meant, kind, complaint.fixture, keys)),
 		...beside.flatMap((id) =>
 			FIXTURE_LOOKS.concat(FIXTURE_TRIES)
 				.filter(({ kind }) => BESIDE.has(kind))
-				.flatMap((kind) => onFixture(sheet, meant, kind, id)),
+				.flatMap((kind) => onFixture(sheet, meant, kind, id, keys)),
 		),
-		...neighbourChecks(meant, complaint, near.slice(0, 6)),
+		...neighbourChecks(meant, complaint, near.slice(0, 6), keys),
 		...(leader && leader !== complaint.fixture ? [leaderCheck(complaint, leader)] : []),
 		...lineChecks(meant, complaint, route),
 		...cableChecks(sheet, meant),
@@ -94,6 +73,29 @@ export function checksOf(
 		...hallChecks(meant),
 		...mends.map((mend) => mendCheck(sheet, meant, complaint, mend)),
 	];
+}
+
+interface Keys {
+	/** What a fixture can be seen to do. */
+	of(fixture: string): KeyOf;
+	/** What is plugged into it. */
+	plugged(fixture: string): KeyOf;
+}
+
+/** Keys of fixtures, each made once: checks with the very same key are looked up together. */
+function keysFor(): Keys {
+	const once = (make: (fixture: string) => KeyOf): ((fixture: string) => KeyOf) => {
+		const made = new Map<string, KeyOf>();
+		return (fixture) => {
+			const key = made.get(fixture) ?? make(fixture);
+			made.set(fixture, key);
+			return key;
+		};
+	};
+	return {
+		of: once((fixture) => (w) => `${w.signature(fixture)}`),
+		plugged: once((fixture) => (w) => pluggedInto(w.rig, fixture)),
+	};
 }
 
 /** Overhead fixtures are reached by a ladder for all that is not seen from the floor. */
@@ -116,7 +118,7 @@ const FROM_THE_FLOOR = new Set([
 /** Metres along the wall within which one person at the desk can watch a lamp (common practice, no source). */
 const IN_SIGHT = 15;
 
-function onFixture(sheet: RigSheet, meant: Witness, kind: FixtureKind, fixture: string): Check[] {
+function onFixture(sheet: RigSheet, meant: Witness, kind: FixtureKind, fixture: string, keys: Keys): Check[] {
 	const unit = meant.rig.gear.units.get(fixture);
 	if (!unit || !kind.fits(unit, meant)) return [];
 	const placed = sheet.fixtures.find(({ id }) => id === fixture)?.place;
@@ -135,20 +137,11 @@ function onFixture(sheet: RigSheet, meant: Witness, kind: FixtureKind, fixture: 
 		needs,
 		...(overhead ? { cautions: [...(kind.cautions ?? []), 'height', 'hanging'] } : {}),
 	};
-	return [
-		check(
-			bare,
-			(w) => kind.read(w, fixture, meant),
-			(w) =>
-				kind.ofPlugs
-					? `${w.signature(fixture)},${nameOf(w.rig.gear.cables)},${nameOf(w.rig.gear.terminators)}`
-					: `${w.signature(fixture)}`,
-		),
-	];
+	return [check(bare, (w) => kind.read(w, fixture, meant), kind.ofPlugs ? keys.plugged(fixture) : keys.of(fixture))];
 }
 
 /** Raising another's strips, with an eye on the one complained of; and raising its own, with an eye on the other. */
-function neighbourChecks(meant: Witness, { fixture }: Complaint, near: readonly string[]): Check[] {
+function neighbourChecks(meant: Witness, { fixture }: Complaint, near: readonly string[], keys: Keys): Check[] {
 	const patched = new Set(meant.rig.gear.desk?.patch.map((patch) => patch.fixture));
 	if (!patched.has(fixture)) return [];
 	const kind = {
@@ -166,12 +159,12 @@ function neighbourChecks(meant: Witness, { fixture }: Complaint, near: readonly 
 			check(
 				{ ...kind, place: fixture, other },
 				(w) => (answersStrips(w, other, fixture) ? 'answers' : 'still'),
-				(w) => `${w.signature(fixture)}`,
+				keys.of(fixture),
 			),
 			check(
 				{ ...kind, place: other, other: fixture },
 				(w) => (answersStrips(w, fixture, other) ? 'answers' : 'still'),
-				(w) => `${w.signature(other)}`,
+				keys.of(other),
 			),
 		]);
 }
@@ -210,7 +203,6 @@ function lineChecks(meant: Witness, { fixture }: Complaint, route: readonly stri
 	const talker = meant.rig.gear.receptions.get(fixture)?.talker;
 	// a leader hears itself
 	if (!talker || (talker.kind === 'leader' && talker.fixture === fixture)) return [];
-	const wired = (w: Witness, id: string): string => `${w.rig.gear.wiringKey}|${w.signature(id)}`;
 	const leader = leaderOf(meant.rig);
 	const ended = spreadOver(
 		route.filter((id) => id !== leader),
@@ -228,7 +220,7 @@ function lineChecks(meant: Witness, { fixture }: Complaint, route: readonly stri
 				error: 0.03,
 			},
 			(w) => lampWhenEnded(w, id),
-			(w) => wired(w, id),
+			(w) => wiredUpTo(w.rig, id),
 		),
 	);
 	const straight = check(
@@ -246,39 +238,34 @@ function lineChecks(meant: Witness, { fixture }: Complaint, route: readonly stri
 			isLit(straightTo(w, talker.port, fixture).look(fixture))
 				? straightTo(w, talker.port, fixture).look(fixture).lamps.data
 				: 'dark',
-		(w) => wired(w, fixture),
+		// from a desk's socket there is then nothing but one good cable and the fixture; a leader may hang on more
+		talker.kind === 'desk'
+			? (w) => `${w.signature(fixture)}`
+			: (w) => `${w.rig.gear.wiringKey}|${w.signature(fixture)}`,
 	);
 	return [...ended, straight];
 }
 
 function cableChecks(sheet: RigSheet, meant: Witness): Check[] {
-	return sheet.cables.flatMap(({ id }) =>
-		CABLE_LOOKS.map((kind) =>
-			check(
-				{ ...kind, place: id, at: cableSpot(sheet, id) },
-				(w) => kind.read(w, id, meant),
-				(w) => `${nameOf(w.rig.gear.cables.find((cable) => cable.id === id))}`,
-			),
-		),
-	);
+	return sheet.cables.flatMap(({ id }) => {
+		const key: KeyOf = (w) => `${nameOf(w.rig.gear.cables.find((cable) => cable.id === id))}`;
+		return CABLE_LOOKS.map((kind) =>
+			check({ ...kind, place: id, at: cableSpot(sheet, id) }, (w) => kind.read(w, id, meant), key),
+		);
+	});
 }
 
 function deskChecks(sheet: RigSheet, meant: Witness, { fixture }: Complaint, beside: readonly string[]): Check[] {
 	if (!sheet.desk) return [];
 	const asked = new Set([fixture, ...beside]);
+	const key: KeyOf = (w) => `${nameOf(w.rig.gear.desk)}${w.rig.gear.hallPower}`;
 	const places = {
 		output: sheet.desk.outputs.map(({ id }) => id),
 		patch: sheet.desk.patch.map((patch) => patch.fixture).filter((id) => asked.has(id)),
 		desk: ['desk'],
 	};
 	return DESK_LOOKS.flatMap((kind) =>
-		places[kind.per].map((place) =>
-			check(
-				{ ...kind, place, at: 'desk' },
-				(w) => kind.read(w, place, meant),
-				(w) => `${nameOf(w.rig.gear.desk)}${w.rig.gear.hallPower}`,
-			),
-		),
+		places[kind.per].map((place) => check({ ...kind, place, at: 'desk' }, (w) => kind.read(w, place, meant), key)),
 	);
 }
 
@@ -303,64 +290,4 @@ function hallChecks(meant: Witness): Check[] {
 			remote,
 		),
 	];
-}
-
-const SWAPS = new Set<MendId>(['fresh-battery', 'remote-battery', 'replace-cable', 'swap-fixture', 'fit-terminator']);
-
-/** Doing a mend, and looking whether the complaint is gone. */
-const standingOf = ({ rig }: Witness) => ({ patch: rig.gear.desk?.patch, remote: rig.gear.remote });
-
-function mendCheck(
-	sheet: RigSheet,
-	meant: Witness,
-	complaint: Complaint,
-	{ id, place }: { readonly id: MendId; readonly place: string },
-): Check {
-	const mend = MENDS[id];
-	const { device } = place.includes(':') ? splitPort(place) : { device: place };
-	const isCable = sheet.cables.some((cable) => cable.id === place);
-	const overhead = sheet.fixtures.find((fixture) => fixture.id === device)?.place.overhead ?? false;
-	const at = mend.needs.includes('desk')
-		? 'desk'
-		: isCable
-			? cableSpot(sheet, place)
-			: place === 'rig' || place === 'remote'
-				? 'hand'
-				: device;
-	return check(
-		{
-			kind: `mend-${id}`,
-			sort: SWAPS.has(id) ? 'swap' : 'mend',
-			seconds: mend.seconds,
-			needs: overhead && at === device ? [...mend.needs, 'ladder'] : mend.needs,
-			cautions: overhead && at === device ? [...mend.cautions, 'height', 'hanging'] : mend.cautions,
-			disturbs: mend.disturbs,
-			place,
-			at,
-		},
-		(w) => {
-			if (isUntouched(w, meant, sheet, place)) return 'still';
-			const after = w.after(`mend ${id} ${place}`, () =>
-				mend
-					.events(sheet, place, standingOf(w))
-					.filter((event) => event.type !== 'terminator.fit' || !w.rig.gear.terminators.includes(event.port)),
-			);
-			return COMPLAINTS[complaint.kind].holds(witness(after), meant, complaint.fixture) ? 'still' : 'cleared';
-		},
-		(w) => (isUntouched(w, meant, sheet, place) ? 'untouched' : null),
-	);
-}
-
-/** Whether a place is as the sheet has it, so that a mend there would change nothing. */
-function isUntouched(w: Witness, meant: Witness, sheet: RigSheet, place: string): boolean {
-	const [now, was] = [w.rig.gear, meant.rig.gear];
-	if (place === 'rig') return now.hallPower === was.hallPower && now.cables === was.cables;
-	if (place === 'remote') return now.remote === was.remote;
-	if (place.includes(':')) return now.terminators === was.terminators;
-	if (sheet.cables.some(({ id }) => id === place))
-		return now.cables.find(({ id }) => id === place) === was.cables.find(({ id }) => id === place);
-	const unit = was.units.get(place);
-	// a fixture's own self and its strips at the desk are both named by the fixture
-	if (unit) return now.desk === was.desk && selfText(now.units.get(place)) === selfText(unit);
-	return now.desk === was.desk;
 }

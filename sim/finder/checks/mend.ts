@@ -1,0 +1,115 @@
+import { type RigSheet, splitPort } from '../../../shared/sheet/index.ts';
+import type { RigEvent } from '../../event/index.ts';
+import { MENDS, type MendId } from '../../fault/index.ts';
+import type { Rig } from '../../rig/index.ts';
+import { COMPLAINTS, type Complaint } from '../complaints.ts';
+import { cableSpot } from '../route.ts';
+import { selfOf, type Witness, witness } from '../witness.ts';
+import { check } from './make.ts';
+import type { Check } from './types.ts';
+
+const SWAPS = new Set<MendId>(['fresh-battery', 'remote-battery', 'replace-cable', 'swap-fixture', 'fit-terminator']);
+
+/** Doing a mend, and looking whether the complaint is gone. */
+export function mendCheck(
+	sheet: RigSheet,
+	meant: Witness,
+	complaint: Complaint,
+	{ id, place }: { readonly id: MendId; readonly place: string },
+): Check {
+	const mend = MENDS[id];
+	const { device } = place.includes(':') ? splitPort(place) : { device: place };
+	const isCable = sheet.cables.some((cable) => cable.id === place);
+	const overhead = sheet.fixtures.find((fixture) => fixture.id === device)?.place.overhead ?? false;
+	const at = mend.needs.includes('desk')
+		? 'desk'
+		: isCable
+			? cableSpot(sheet, place)
+			: place === 'rig' || place === 'remote'
+				? 'hand'
+				: device;
+	const eventsOn = ({ gear }: Rig): RigEvent[] =>
+		mend
+			.events(sheet, place, { patch: gear.desk?.patch, remote: gear.remote })
+			.filter((event) => event.type !== 'terminator.fit' || !gear.terminators.includes(event.port));
+	const isIdle = (w: Witness): boolean =>
+		isUntouched(w, meant, sheet, place) || eventsOn(w.rig).every((event) => changesNothing(w.rig, event));
+	return check(
+		{
+			kind: `mend-${id}`,
+			sort: SWAPS.has(id) ? 'swap' : 'mend',
+			seconds: mend.seconds,
+			needs: overhead && at === device ? [...mend.needs, 'ladder'] : mend.needs,
+			cautions: overhead && at === device ? [...mend.cautions, 'height', 'hanging'] : mend.cautions,
+			disturbs: mend.disturbs,
+			place,
+			at,
+		},
+		(w) => {
+			if (isIdle(w)) return 'still';
+			const after = w.after(`mend ${id} ${place}`, eventsOn);
+			return COMPLAINTS[complaint.kind].holds(witness(after), meant, complaint.fixture) ? 'still' : 'cleared';
+		},
+		(w) => (isIdle(w) ? 'untouched' : null),
+	);
+}
+
+/** Whether a place is as the sheet has it, so that a mend there would change nothing. */
+function isUntouched(w: Witness, meant: Witness, sheet: RigSheet, place: string): boolean {
+	const [now, was] = [w.rig.gear, meant.rig.gear];
+	if (place === 'rig') return now.hallPower === was.hallPower && now.cables === was.cables;
+	if (place === 'remote') return now.remote === was.remote;
+	if (place.includes(':')) return now.terminators === was.terminators;
+	if (sheet.cables.some(({ id }) => id === place))
+		return now.cables.find(({ id }) => id === place) === was.cables.find(({ id }) => id === place);
+	const unit = was.units.get(place);
+	// a fixture's own self and its strips at the desk are both named by the fixture
+	if (unit) return now.desk === was.desk && selfOf(now.units.get(place)) === selfOf(unit);
+	return now.desk === was.desk;
+}
+
+/** Whether the fields of `change` are what `thing` has already. */
+function has(thing: object | undefined, change: object): boolean {
+	return Object.entries(change).every(([key, value]) => {
+		const now = (thing as Record<string, unknown> | undefined)?.[key];
+		return now === value || (typeof value === 'object' && JSON.stringify(now) === JSON.stringify(value));
+	});
+}
+
+/** Whether an event leaves a rig as it is: what it would set stands so already. False where that cannot be told. */
+function changesNothing({ gear }: Rig, event: RigEvent): boolean {
+	switch (event.type) {
+		case 'cable.become':
+			return has(
+				gear.cables.find(({ id }) => id === event.cable),
+				event.change,
+			);
+		case 'settings.become':
+			return has(gear.units.get(event.fixture)?.state.context.settings, event.change);
+		case 'condition.become':
+			return has(gear.units.get(event.fixture)?.condition, event.change);
+		case 'charge.become': {
+			const battery = gear.units.get(event.fixture)?.state.context.battery;
+			// what a rig has drawn since it opened is no more than a hair
+			return battery != null && Math.abs(battery.wattHours - battery.capacity * event.charge) < 0.01 * battery.capacity;
+		}
+		case 'power.switch':
+			return gear.units.get(event.fixture)?.state.context.on === event.on;
+		case 'mains.plug':
+			return gear.units.get(event.fixture)?.plug === event.into;
+		case 'sight.block':
+			return gear.units.get(event.fixture)?.hidden === event.hidden;
+		case 'hall.power':
+			return gear.hallPower === event.on;
+		case 'desk.level':
+			return (gear.desk?.levels.get(event.universe)?.[event.slot - 1] ?? 0) === event.level;
+		case 'desk.output':
+			return gear.desk?.outputs.find(({ id }) => id === event.output)?.on === event.on;
+		case 'desk.universe':
+			return gear.desk?.outputs.find(({ id }) => id === event.output)?.universe === event.universe;
+		case 'desk.master':
+			return gear.desk?.master === event.level;
+		default:
+			return false;
+	}
+}
