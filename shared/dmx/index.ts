@@ -45,16 +45,18 @@ export {
 	requirePercent,
 	TOP_LEVEL,
 } from './level.ts';
-export { EIA485, isOverloaded, lineOhms, mostReceivers, totalUnitLoads } from './loads.ts';
+export { EIA485, isOverloaded, lineOhms, mostReceivers, totalUnitLoads, unitLoadsLeft } from './loads.ts';
 export { parseLevel } from './parse-level.ts';
 export { type Conductor, conductorOf, PINS, pinOf } from './pins.ts';
 export {
+	howManyMore,
 	type NamedPlacement,
 	nextFreeAddress,
 	type Overlap,
 	overlaps,
 	type Placement,
 	type Search,
+	slotsLeft,
 	slotsTaken,
 } from './placement.ts';
 export {

@@ -41,6 +41,11 @@ export function isOverloaded(loads: readonly number[]): boolean {
 	return totalUnitLoads(loads) > EIA485.mostUnitLoads;
 }
 
+/** Unit loads a line with these receivers has room for still: 32 less their sum, and never less than 0. Throws InputError `load.range`. */
+export function unitLoadsLeft(loads: readonly number[]): number {
+	return Math.max(0, EIA485.mostUnitLoads - totalUnitLoads(loads));
+}
+
 /** How many receivers of one unit load each (a share of 1 unit load) one line may carry. Throws InputError `load.range`. */
 export function mostReceivers(load: number): number {
 	return Math.floor(EIA485.mostUnitLoads / requireLoad(load, 'load'));

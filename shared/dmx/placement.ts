@@ -113,3 +113,27 @@ export function slotsTaken(taken: readonly Placement[], universe = 1): number {
 	});
 	return used.reduce((sum, one) => sum + one, 0);
 }
+
+/**
+ * How many slots of one universe are free (0 to 512): 512 less those taken.
+ * @throws InputError `universe.range`, `address.range`, `footprint.range`.
+ */
+export function slotsLeft(taken: readonly Placement[], universe = 1): number {
+	return LAST_SLOT - slotsTaken(taken, universe);
+}
+
+/**
+ * How many more fixtures of one footprint find room in a universe without touching a taken slot; fewer than the free slots
+ * would hold where they lie in gaps too small.
+ * @throws InputError `universe.range`, `address.range`, `footprint.range`.
+ */
+export function howManyMore(taken: readonly Placement[], footprint: number, universe = 1): number {
+	let more = 0;
+	let from: number | null = nextFreeAddress(taken, footprint, { universe });
+	while (from !== null) {
+		more++;
+		const after: number = from + footprint;
+		from = after > LAST_SLOT ? null : nextFreeAddress(taken, footprint, { universe, from: after });
+	}
+	return more;
+}

@@ -1,11 +1,5 @@
-import { InputError, requireNumber, shown } from '../error/index.ts';
-
-function above0(found: number, path: string, what: string): number {
-	if (!(found > 0 && found < Number.POSITIVE_INFINITY)) {
-		throw new InputError('optics.range', path, `${what} is more than 0; found ${shown(found)}.`);
-	}
-	return found;
-}
+import { requireNumber } from '../error/index.ts';
+import { above0, radians, requireBeam } from './limits.ts';
 
 /**
  * Diameter in metres of the pool a round beam makes square on a wall: `2 d tan(θ / 2)`.
@@ -15,12 +9,52 @@ function above0(found: number, path: string, what: string): number {
  */
 export function poolDiameter(metres: number, degrees: number): number {
 	above0(metres, 'metres', 'A throw in metres');
-	above0(degrees, 'degrees', 'A beam angle in degrees');
-	if (degrees >= 180) {
-		throw new InputError('optics.range', 'degrees', `A beam angle is less than 180 degrees; found ${shown(degrees)}.`);
-	}
-	return 2 * metres * Math.tan((degrees * Math.PI) / 360);
+	return 2 * metres * Math.tan(radians(requireBeam(degrees)) / 2);
 }
+
+/** A round beam's pool on a flat wall, in metres. */
+export type Pool = {
+	/** Its edges along the wall, from the foot of the square throw, on the side the beam is aimed to; the near one may lie behind it. */
+	readonly near: number;
+	/** Infinity where the light at this edge runs along the wall and never meets it. */
+	readonly far: number;
+	/** Where the middle of the beam lands; Infinity where it never does. */
+	readonly aim: number;
+	/** From near to far. */
+	readonly long: number;
+	/** Across that, at the pool's widest. */
+	readonly wide: number;
+};
+
+/**
+ * The pool of a round beam that meets a wall at an angle. A cone cut by a plane is an ellipse: its edges are at
+ * `d tan(tilt ± θ / 2)`, and its width is `2 d sin(θ/2) / √(cos²(θ/2) − sin²(tilt))` (plane geometry of the cone, recalculated;
+ * the edge is read in an antenna maker's note on beams that touch the ground). Square on, both are the diameter.
+ * @param metres from lens to wall, square to it, more than 0
+ * @param degrees beam angle or field angle, more than 0 and less than 180
+ * @param tilt degrees between the beam's axis and the wall's normal, 0 (square on) to 90 (along the wall)
+ * @throws InputError `optics.range`
+ */
+export function poolOnWall(metres: number, degrees: number, tilt: number): Pool {
+	above0(metres, 'metres', 'A throw in metres');
+	const half = radians(requireBeam(degrees)) / 2;
+	const turn = radians(requireTilt(tilt));
+	const at = (angle: number): number =>
+		angle >= Math.PI / 2 - 1e-9 ? Number.POSITIVE_INFINITY : metres * Math.tan(angle);
+	const near = metres * Math.tan(turn - half);
+	const far = at(turn + half);
+	const spread = Math.cos(half) ** 2 - Math.sin(turn) ** 2;
+	return {
+		near,
+		far,
+		aim: at(turn),
+		long: far - near,
+		wide: far === Number.POSITIVE_INFINITY ? far : (2 * metres * Math.sin(half)) / Math.sqrt(spread),
+	};
+}
+
+const requireTilt = (tilt: number): number =>
+	requireNumber(tilt, { lo: 0, hi: 90, code: 'optics.range', path: 'tilt', what: 'A tilt in degrees' });
 
 /**
  * Illuminance in lux: `I cos θ / d²` (CIE e-ILV 912, read). Holds from about five times the source's size.
@@ -34,5 +68,5 @@ export function illuminance(candela: number, metres: number, incidence = 0): num
 	requireNumber(candela, { ...limits, hi: Number.MAX_VALUE, path: 'candela', what: 'An intensity in candela' });
 	requireNumber(incidence, { ...limits, hi: 90, path: 'incidence', what: 'An angle of incidence in degrees' });
 	above0(metres, 'metres', 'A distance in metres');
-	return (candela * Math.cos((incidence * Math.PI) / 180)) / metres ** 2;
+	return (candela * Math.cos(radians(incidence))) / metres ** 2;
 }

@@ -1,5 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { EIA485, isOverloaded, lineOhms, mostReceivers, totalUnitLoads } from '../../shared/dmx/index.ts';
+import {
+	EIA485,
+	isOverloaded,
+	lineOhms,
+	mostReceivers,
+	totalUnitLoads,
+	unitLoadsLeft,
+} from '../../shared/dmx/index.ts';
 
 // EIA-485 as E1.11 uses it. `read` means read in a text that restates the standard, named beside the check.
 
@@ -13,6 +20,13 @@ describe('EIA-485: loads', () => {
 	test('receivers of an eighth of a unit load: 256 (read: a transceiver’s manual)', () => {
 		expect(mostReceivers(1 / 8)).toBe(256);
 		expect(totalUnitLoads(new Array<number>(256).fill(1 / 8))).toBe(32);
+	});
+
+	test('sixteen whole loads and sixty-four eighths: 8 loads of 32 are left (recalculated)', () => {
+		const loads = [...new Array<number>(16).fill(1), ...new Array<number>(64).fill(1 / 8)];
+		expect(unitLoadsLeft(loads)).toBe(8);
+		expect(unitLoadsLeft(new Array<number>(40).fill(1))).toBe(0);
+		expect(unitLoadsLeft([])).toBe(EIA485.mostUnitLoads);
 	});
 
 	test('receivers of a quarter and a half: 128 and 64 (recalculated)', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { illuminance, peakCandela, poolDiameter } from '../../shared/optics/index.ts';
+import { illuminance, peakCandela, poolDiameter, poolOnWall, uniformity } from '../../shared/optics/index.ts';
 
 describe('illuminance: E = I cos θ / d² (CIE e-ILV 912, read)', () => {
 	it.each([
@@ -7,6 +7,17 @@ describe('illuminance: E = I cos θ / d² (CIE e-ILV 912, read)', () => {
 		[10_000, 5, 60, 200],
 	])('%i cd at %i m and %i degrees: %i lx', (candela, metres, degrees, lux) => {
 		expect(illuminance(candela, metres, degrees)).toBeCloseTo(lux, 9);
+	});
+
+	it('is the inverse square and the cosine law in one (read: an illuminating society’s definitions, 9.1.2)', () => {
+		for (const [candela, metres, degrees] of [
+			[700, 2, 30],
+			[50, 7, 45],
+			[9000, 12, 80],
+		] as const) {
+			const said = (candela * Math.cos((degrees * Math.PI) / 180)) / metres ** 2;
+			expect(illuminance(candela, metres, degrees)).toBeCloseTo(said, 9);
+		}
 	});
 
 	it('inverse square: 100 cd gives 25 lx at 2 m, 11 lx at 3 m (read)', () => {
@@ -26,6 +37,37 @@ describe('pool diameter: 2 d tan(θ / 2) (recalculated)', () => {
 		[1, 90, 2],
 	])('at %i m a beam of %i degrees is %f m across', (metres, degrees, across) => {
 		expect(poolDiameter(metres, degrees)).toBeCloseTo(across, 4);
+	});
+});
+
+describe('pool diameter, worked examples', () => {
+	it('36° at 2 m: 1.30 m across, 1.33 m² (read: a calculator’s own example)', () => {
+		const across = poolDiameter(2, 36);
+		expect(across).toBeCloseTo(1.3, 2);
+		expect(Math.PI * (across / 2) ** 2).toBeCloseTo(1.327, 3);
+	});
+
+	it('10° at 25 feet: 4.37 feet (read: a lamp dealer’s explanation)', () => {
+		expect(poolDiameter(25, 10)).toBeCloseTo(4.37, 2);
+	});
+});
+
+describe('a beam that meets a surface at an angle', () => {
+	it('70° wide, level, 200 feet up: its lower half-power edge comes down after 286 feet (read: an antenna maker’s bulletin, 1998)', () => {
+		const { near, far } = poolOnWall(200, 70, 90);
+		expect(Math.round(near)).toBe(286);
+		expect(far).toBe(Number.POSITIVE_INFINITY);
+	});
+
+	it('a cone of half angle 15° leaning 30°, cut at 1: from tan 15° to tan 45°, 0.7321 long (recalculated)', () => {
+		const { near, far, long } = poolOnWall(1, 30, 30);
+		expect([near, far, long].map((each) => each.toFixed(4))).toEqual(['0.2679', '1.0000', '0.7321']);
+	});
+});
+
+describe('uniformity: least over mean (EN 12464-1, read in a planner’s guide that quotes it)', () => {
+	it('0.6 at a mean of 300 lx means 180 lx at the darkest point (read)', () => {
+		expect(uniformity([180, 420, 300])).toBeCloseTo(0.6, 12);
 	});
 });
 

@@ -1,6 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type NamedPlacement, nextFreeAddress, overlaps, slotsTaken } from '../../../shared/dmx/index.ts';
+import {
+	howManyMore,
+	type NamedPlacement,
+	nextFreeAddress,
+	overlaps,
+	slotsLeft,
+	slotsTaken,
+} from '../../../shared/dmx/index.ts';
 import { runs } from '../../runs.ts';
 import { thrownBy } from '../thrown.ts';
 
@@ -143,4 +150,25 @@ test('slots taken are counted once each', () => {
 			expect(slotsTaken(taken)).toBe(used.size);
 		}),
 	);
+});
+
+test('slots left are those not taken, and as many more fit as can be placed one by one', () => {
+	fc.assert(
+		fc.property(placements, fc.integer({ min: 1, max: 120 }), (taken, footprint) => {
+			expect(slotsLeft(taken) + slotsTaken(taken)).toBe(512);
+			const row = [...taken];
+			let more = 0;
+			for (let at = nextFreeAddress(row, footprint); at !== null; at = nextFreeAddress(row, footprint)) {
+				row.push({ universe: 1, start: at, footprint });
+				more++;
+			}
+			expect(howManyMore(taken, footprint)).toBe(more);
+			expect(more * footprint).toBeLessThanOrEqual(slotsLeft(taken));
+		}),
+		{ numRuns: runs(60) },
+	);
+	expect(howManyMore([], 512)).toBe(1);
+	expect(howManyMore([{ universe: 1, start: 256, footprint: 1 }], 256)).toBe(1);
+	expect(howManyMore([], 9, 2)).toBe(56);
+	expect(thrownBy(() => howManyMore([], 0)).code).toBe('footprint.range');
 });

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { InputError } from '../../../shared/error/index.ts';
-import { illuminance, poolDiameter } from '../../../shared/optics/index.ts';
+import { illuminance, poolDiameter, poolOnWall } from '../../../shared/optics/index.ts';
 import { runs } from '../../runs.ts';
 
 const metres = fc.double({ min: 0.01, max: 1000, noNaN: true });
@@ -27,6 +27,64 @@ describe('a pool', () => {
 	])('at %s m and %s degrees is refused', (d, a, sentence) => {
 		expect(() => poolDiameter(d, a)).toThrow(InputError);
 		expect(() => poolDiameter(d, a)).toThrow(sentence);
+	});
+});
+
+describe('a pool at an angle', () => {
+	const tilts = fc.double({ min: 0, max: 89, noNaN: true });
+
+	it('is an ellipse whose edge lies on the cone', () => {
+		fc.assert(
+			fc.property(
+				metres,
+				degrees,
+				tilts,
+				fc.double({ min: 0, max: 2 * Math.PI, noNaN: true }),
+				(d, beam, tilt, turn) => {
+					fc.pre(tilt + beam / 2 < 88);
+					const { near, far, long, wide } = poolOnWall(d, beam, tilt);
+					const [x, y] = [(near + far) / 2 + (long / 2) * Math.cos(turn), (wide / 2) * Math.sin(turn)];
+					const lean = (tilt * Math.PI) / 180;
+					// the angle between the axis and the ray to that point
+					const cosine = (x * Math.sin(lean) + d * Math.cos(lean)) / Math.hypot(x, y, d);
+					expect(cosine).toBeCloseTo(Math.cos((beam * Math.PI) / 360), 9);
+				},
+			),
+			{ numRuns: runs(200) },
+		);
+	});
+
+	it('square on is a circle about the foot of the throw', () => {
+		fc.assert(
+			fc.property(metres, degrees, (d, beam) => {
+				const across = poolDiameter(d, beam);
+				const { near, far, aim, long, wide } = poolOnWall(d, beam, 0);
+				expect(aim).toBe(0);
+				for (const each of [2 * far, -2 * near, long, wide]) expect(each / across).toBeCloseTo(1, 9);
+			}),
+			{ numRuns: runs(50) },
+		);
+	});
+
+	it('that runs along the wall has no far edge', () => {
+		const { near, far, long, wide, aim } = poolOnWall(2, 40, 75);
+		expect([far, long, wide]).toEqual([Infinity, Infinity, Infinity]);
+		expect(near).toBeCloseTo(2 * Math.tan((55 * Math.PI) / 180), 9);
+		expect(aim).toBeCloseTo(2 * Math.tan((75 * Math.PI) / 180), 9);
+	});
+
+	it.each([
+		[0, 25, 0, 'metres'],
+		[1, 180, 0, 'degrees'],
+		[1, 25, 91, 'tilt'],
+		[1, 25, -1, 'tilt'],
+	])('of %s m, %s and %s degrees is refused', (d, beam, tilt, path) => {
+		try {
+			poolOnWall(d, beam, tilt);
+			expect.unreachable();
+		} catch (error) {
+			expect(error).toMatchObject({ code: 'optics.range', path });
+		}
 	});
 });
 
