@@ -4,7 +4,7 @@ import { type Reception, receptions, type Talker, type Wiring } from '../line/in
 import type { Gear, Unit } from './gear.ts';
 import { settleMains } from './power.ts';
 import { frameOfDesk, frameOfLeader } from './source.ts';
-import { replace, tell } from './step.ts';
+import { heirOf, replace, tell } from './step.ts';
 
 /** Whether a fixture is sending its own light down the line. */
 function isLeading(state: FixtureState): boolean {
@@ -36,7 +36,12 @@ export function settle(gear: Gear, before: ReadonlyMap<string, Unit>): void {
 		if (present === unit.state.context.data) continue;
 		const lost = old.get(id);
 		const kept = present || !lost ? null : lastFrame(gear, lost, before);
-		if (kept !== unit.kept) replace(gear, id, { ...unit, kept });
+		if (kept !== unit.kept)
+			replace(
+				gear,
+				id,
+				heirOf(unit, `kept ${kept && numberOf(kept)}`, () => ({ ...unit, kept })),
+			);
 		tell(gear, id, { type: 'data.change', present });
 	}
 }

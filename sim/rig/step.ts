@@ -14,19 +14,48 @@ export function unitOf(gear: Gear, id: string): Unit {
 	return unit;
 }
 
+const heirs = new WeakMap<Unit, Map<string, Unit>>();
+
+/**
+ * What a unit becomes by something that happens to it, worked out once for that very unit: forks of one rig share units, and the
+ * same things happen to many of them. An heir is held no longer than the unit it comes from.
+ * @param what a text of all that decides what it becomes
+ */
+export function heirOf(unit: Unit, what: string, make: () => Unit): Unit {
+	let known = heirs.get(unit);
+	if (!known) {
+		known = new Map();
+		heirs.set(unit, known);
+	}
+	let heir = known.get(what);
+	if (!heir) {
+		heir = make();
+		known.set(what, heir);
+	}
+	return heir;
+}
+
 /** Tells a fixture something, its clock brought up to the rig's first. */
 export function tell(gear: Gear, id: string, event: FixtureEvent): void {
 	const unit = unitOf(gear, id);
+	replace(
+		gear,
+		id,
+		heirOf(unit, `${gear.now}${JSON.stringify(event)}`, () => told(gear, unit, event)),
+	);
+}
+
+function told(gear: Gear, unit: Unit, event: FixtureEvent): Unit {
 	const { profile } = unit;
 	let { state } = unit;
 	if (event.type !== 'clock.advance' && state.context.now < gear.now)
 		state = stepFixture(profile, state, { type: 'clock.advance', now: gear.now });
 	state = stepFixture(profile, state, event);
-	replace(gear, id, {
+	return {
 		...unit,
 		state,
 		deadline: nextDeadline(profile, panelOf(state), signalOf(state) === 'overdue', state.context),
-	});
+	};
 }
 
 /** Puts a unit's new self in its place, and marks what it draws as out of date. */
