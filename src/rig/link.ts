@@ -1,5 +1,4 @@
-import { toBase64url } from './base64url.ts';
-import { deflateText } from './deflate.ts';
+import { deflateText, toBase64url } from '../pack/index.ts';
 import { type Kept, LINK_VERSION } from './kept.ts';
 
 /** The fragment, with its `#`, that opens this rig on any bench: sheet and log as JSON, deflated, in base64url. */

@@ -1,8 +1,7 @@
 import { InputError } from '../../shared/error/index.ts';
 import { readSheet } from '../../shared/sheet/index.ts';
 import { readLog } from '../../sim/event/index.ts';
-import { fromBase64url } from './base64url.ts';
-import { inflateText } from './deflate.ts';
+import { fromBase64url, inflateText } from '../pack/index.ts';
 import { type Kept, LINK_VERSION, MOST } from './kept.ts';
 
 /** Characters of a fragment, and bytes of what it inflates to. A full log of the longest kind stays under both. */
