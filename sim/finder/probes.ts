@@ -1,6 +1,5 @@
 import { modeOf, type Slot } from '../../shared/profile/index.ts';
-import type { RigEvent } from '../event/index.ts';
-import type { Patch, Rig, Sight } from '../rig/index.ts';
+import { lookUnder, type Patch, type Rig, type Sight } from '../rig/index.ts';
 import { isLit, sameColour, sameLight } from './seen.ts';
 import type { Witness } from './witness.ts';
 
@@ -33,38 +32,66 @@ function atRest(slot: Slot): number {
 	return band ? Math.floor((band.from + band.to) / 2) : 0;
 }
 
-/** Raises a fixture's strips at the desk: intensity and the wanted colours full, functions at rest; or all of it out. */
-function raise(rig: Rig, fixture: string, wanted: (emitter: string) => boolean, full: 0 | 255): RigEvent[] {
-	const raised = stripsOf(rig, fixture).flatMap(({ slot, at, fine, universe }) => {
+type Levels = ReadonlyMap<number, Uint8Array>;
+
+/** The desk's levels with a fixture's strips raised: intensity and the wanted colours full, functions at rest; or all of it out. */
+function raised(rig: Rig, fixture: string, wanted: (emitter: string) => boolean, full: 0 | 255): Levels {
+	const levels = new Map(rig.gear.desk?.levels);
+	const fresh = new Set<number>();
+	for (const { slot, at, fine, universe } of stripsOf(rig, fixture)) {
 		const { drives } = slot;
 		const isOut = drives.kind === 'speed' || (drives.kind === 'emitter' && !wanted(drives.emitter));
+		if (!fresh.has(universe)) levels.set(universe, levels.get(universe)?.slice() ?? new Uint8Array(512));
+		fresh.add(universe);
+		const frame = levels.get(universe);
+		if (!frame) continue;
 		const level = drives.kind === 'bands' ? atRest(slot) : isOut ? 0 : full;
-		return (fine === null || fine > 512 ? [at] : [at, fine]).map((number) => ({ universe, slot: number, level }));
-	});
-	return raised.length === 0 ? [] : [{ type: 'desk.recall', levels: [...standing(rig), ...raised] }];
+		frame[at - 1] = level;
+		if (fine !== null && fine <= 512) frame[fine - 1] = level;
+	}
+	return levels;
 }
 
-/** All that stands up at the desk. */
-function standing(rig: Rig): { universe: number; slot: number; level: number }[] {
-	return [...(rig.gear.desk?.levels ?? [])].flatMap(([universe, frame]) => {
-		const up: { universe: number; slot: number; level: number }[] = [];
-		for (let i = 0; i < frame.length; i++) if (frame[i]) up.push({ universe, slot: i + 1, level: frame[i] as number });
-		return up;
-	});
+const known = new WeakMap<object, Map<string, Levels>>();
+
+/** Levels worked out once a desk: most rigs in question have one and the same. @param what names the raising */
+function raisedOnce(rig: Rig, what: string, raise: () => Levels): Levels {
+	const desk = rig.gear.desk;
+	if (!desk) return new Map();
+	let all = known.get(desk);
+	if (!all) {
+		all = new Map();
+		known.set(desk, all);
+	}
+	let levels = all.get(what);
+	if (!levels) {
+		levels = raise();
+		all.set(what, levels);
+	}
+	return levels;
 }
 
 /** Milliseconds a tech waits after raising a strip. */
 const AT_ONCE = 200;
 
-const deskFull = (w: Witness, fixture: string): Rig =>
-	w.after(`desk-full ${fixture}`, (rig) => raise(rig, fixture, () => true, 255), AT_ONCE);
-const deskOut = (w: Witness, fixture: string): Rig =>
-	w.after(`desk-out ${fixture}`, (rig) => raise(rig, fixture, () => true, 0), AT_ONCE);
+const withFull = ({ rig }: Witness, strips: string, seen: string): Sight =>
+	lookUnder(
+		rig,
+		seen,
+		raisedOnce(rig, `full ${strips}`, () => raised(rig, strips, () => true, 255)),
+		AT_ONCE,
+	);
+const withOut = ({ rig }: Witness, strips: string, seen: string): Sight =>
+	lookUnder(
+		rig,
+		seen,
+		raisedOnce(rig, `out ${strips}`, () => raised(rig, strips, () => true, 0)),
+		AT_ONCE,
+	);
 
 /** Whether fixture `seen` changes as the strips of `strips` go from full to out at the desk. */
 export function answersStrips(w: Witness, strips: string, seen: string): boolean {
-	const [full, out] = [deskFull(w, strips), deskOut(w, strips)];
-	return !sameLight(full.look(seen), out.look(seen));
+	return !sameLight(withFull(w, strips, seen), withOut(w, strips, seen));
 }
 
 /** How a fixture takes its own strips: each colour raised by itself. */
@@ -75,9 +102,11 @@ export function coloursByDesk(w: Witness, fixture: string): 'all' | 'missing' | 
 		slot.drives.kind === 'emitter' ? [slot.drives.emitter] : [],
 	);
 	const results = [...new Set(strips)].map((emitter): 'right' | 'dark' | 'other' => {
-		const { light } = w
-			.after(`desk-${emitter} ${fixture}`, (rig) => raise(rig, fixture, (id) => id === emitter, 255), AT_ONCE)
-			.look(fixture);
+		const { rig } = w;
+		const levels = raisedOnce(rig, `colour ${emitter} ${fixture}`, () =>
+			raised(rig, fixture, (id) => id === emitter, 255),
+		);
+		const { light } = lookUnder(rig, fixture, levels, AT_ONCE);
 		const at = unit.profile.emitters.findIndex(({ id }) => id === emitter);
 		const lit = unit.profile.emitters.map((_, e) => light.cells.some((cell) => (cell.levels[e] ?? 0) > 0.03));
 		if (light.moving || !lit.some(Boolean)) return light.moving ? 'other' : 'dark';

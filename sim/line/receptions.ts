@@ -15,15 +15,17 @@ import type { Reception, Wiring } from './types.ts';
  * - `marginal` with `talker` null: a collision; every frame is garbage, though something is on the line.
  * - `causes` go from talker to receiver: what spoils a splitter's input comes before what is wrong on the line it feeds.
  *
+ * @param of only these fixtures, for those who ask of many wirings; left out, all
  * @throws InputError `line.device-twice`, `line.cable-twice`, `line.talker-twice`, `line.leader-unknown`, `line.loads`, `line.length`.
  */
-export function receptions(wiring: Wiring): ReadonlyMap<string, Reception> {
+export function receptions(wiring: Wiring, of?: readonly string[]): ReadonlyMap<string, Reception> {
 	checkWiring(wiring);
 	const plant = lay(wiring);
 	const drives = settle(plant, wiring);
 	stretch(plant);
 	const receive = listen(plant, drives);
 	const all = new Map<string, Reception>();
-	for (const receiver of wiring.receivers) all.set(receiver.fixture, receive(receiver));
+	for (const receiver of wiring.receivers)
+		if (!of || of.includes(receiver.fixture)) all.set(receiver.fixture, receive(receiver));
 	return all;
 }

@@ -10,6 +10,7 @@
 
 export { type Desk, type DeskOutput, type Gear, type Patch, UNHARMED, type Unit } from './gear.ts';
 export { dataLampAfter } from './lamp.ts';
+export { lookUnder } from './look.ts';
 export { readsFrom } from './plan.ts';
 export { REASON_IDS, type Reason, type ReasonId } from './reason.ts';
 export { openRig, openUnharmed, replay, replayUnharmed } from './rig.ts';

@@ -17,6 +17,6 @@ export function dataLampAfter(rig: Rig, fixture: string, events: readonly RigEve
 	const unit = unitOf(gear, fixture);
 	if (!isLit(unit)) return 'out';
 	for (const event of events) if (isLineEvent(event)) lineEvent(gear, event);
-	const reception = receptions(wiringOf(gear)).get(fixture);
+	const reception = receptions(wiringOf(gear), [fixture]).get(fixture);
 	return lampFor(unit, hasData(gear, reception), reception?.quality === 'marginal' ? reception.rate : 0);
 }

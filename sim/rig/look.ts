@@ -59,6 +59,21 @@ export function lookAt(gear: Gear, id: string): Sight {
 	};
 }
 
+/**
+ * What a person sees of a fixture a moment after other levels stand at the desk. Nothing is told of it and no time passes for
+ * anything else: for those who ask of many rigs. The rig stays as it is.
+ * @param levels 512 a universe, slot 1 first; taken as they are
+ * @param milliseconds from now, too few for anything to happen by itself
+ */
+export function lookUnder(
+	{ gear }: { readonly gear: Readonly<Gear> },
+	fixture: string,
+	levels: ReadonlyMap<number, Uint8Array>,
+	milliseconds: number,
+): Sight {
+	return lookAt({ ...gear, now: gear.now + milliseconds, desk: gear.desk && { ...gear.desk, levels } }, fixture);
+}
+
 /** Share of frames that reach a fixture damaged, 0 where it has none. */
 export function damageOf(gear: Gear, unit: Unit): number {
 	const reception = gear.receptions.get(unit.placed.id);
