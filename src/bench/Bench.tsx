@@ -28,6 +28,8 @@ export interface BenchProps {
 	bar?: ComponentChildren;
 	/** A panel of somebody else's, such as a drill's marks, after the fixture in hand. */
 	side?: ComponentChildren;
+	/** The fixture in hand at first; the first of the row unless told. */
+	first?: string | null;
 	/** What hands may touch; everything where it is left out. */
 	hands?: readonly Touch[];
 	/** Tools left out: a drill has no drawer of things to break. */
@@ -35,10 +37,10 @@ export interface BenchProps {
 }
 
 /** A rig on the bench: the wall, the row, the fixture in hand, the tools. Everything done goes to the store. */
-export function Bench({ store, bar, side, hands, without = [] }: BenchProps): JSX.Element {
+export function Bench({ store, bar, side, first = null, hands, without = [] }: BenchProps): JSX.Element {
 	useRig(store);
 	const { rig } = store;
-	const [picked, select] = useState<string | null>(null);
+	const [picked, select] = useState<string | null>(first);
 	const [held, hold] = useState<Hand | null>(null);
 	const [asked, ask] = useState<string | null>(null);
 	const [next, setNext] = useState<BenchView['next']>({ kind: 'data', length: 5 });
