@@ -1,5 +1,5 @@
 import { InputError } from '../../shared/error/index.ts';
-import { type Port, portsOf, type SheetCable } from '../../shared/sheet/index.ts';
+import { type Port, portsOf, type RigSheet, type SheetCable } from '../../shared/sheet/index.ts';
 import type { RigEvent } from '../event/index.ts';
 import type { Gear } from './gear.ts';
 
@@ -82,7 +82,19 @@ function requireFree(gear: Gear, port: Port): void {
 		throw new InputError('event.socket', 'port', `${port} has a terminator in it. Take that out first.`);
 }
 
+const sockets = new WeakMap<RigSheet, ReadonlySet<Port>>();
+
+/** Every data socket of a sheet. Worked out once a sheet. */
+function socketsOf(sheet: RigSheet): ReadonlySet<Port> {
+	let all = sockets.get(sheet);
+	if (!all) {
+		all = new Set(portsOf(sheet));
+		sockets.set(sheet, all);
+	}
+	return all;
+}
+
 function requireSocket(gear: Gear, port: Port): void {
-	if (!portsOf(gear.sheet).includes(port))
+	if (!socketsOf(gear.sheet).has(port))
 		throw new InputError('event.socket', 'port', `There is no socket '${port}' on this rig.`);
 }
