@@ -57,6 +57,40 @@ export const TOPIC_IDS = [
 ] as const;
 export type TopicId = (typeof TOPIC_IDS)[number];
 
+/** What each kind is about: the one place that says so; a kind takes its topic from here. */
+export const KIND_TOPICS: Readonly<Record<KindId, TopicId>> = Object.freeze({
+	'value-function': 'bands',
+	'function-values': 'bands',
+	'band-edge': 'bands',
+	'band-middle': 'bands',
+	'percent-of-value': 'levels',
+	'value-of-percent': 'levels',
+	'hex-of-value': 'levels',
+	'value-of-hex': 'levels',
+	'slot-does': 'modes',
+	'match-slots': 'modes',
+	'bands-in-order': 'bands',
+	'desk-slot': 'addresses',
+	footprint: 'modes',
+	'last-slot': 'addresses',
+	'next-free': 'addresses',
+	'nth-address': 'addresses',
+	overlaps: 'addresses',
+	'runs-past': 'addresses',
+	'how-many-fit': 'addresses',
+	'dip-to-address': 'switches',
+	'address-to-dip': 'switches',
+	'coarse-fine': 'levels',
+	'value-of-pair': 'levels',
+	'frame-look': 'bands',
+	'follow-setting': 'linking',
+	'row-roles': 'linking',
+	'display-says': 'panel',
+	'first-check': 'faults',
+	'caution-here': 'care',
+	'on-the-bench': 'panel',
+});
+
 /** How hard. */
 export const LEVELS = ['easy', 'middle', 'hard'] as const;
 export type Level = (typeof LEVELS)[number];

@@ -1,0 +1,107 @@
+import type { Band, Mode, Profile, Slot } from '../profile/index.ts';
+import { footprintOf, slotAt } from '../profile/index.ts';
+import { say } from './draft.ts';
+import type { Ground, Say } from './types.ts';
+
+/** A slot with bands, and where it is. */
+export interface BandSlot {
+	readonly profile: Profile;
+	readonly mode: Mode;
+	readonly slot: Slot;
+	readonly bands: readonly Band[];
+}
+
+const same = (a: string, b: string): boolean => a.trim().toLowerCase() === b.trim().toLowerCase();
+
+/** A function of a slot: the name of one band or more, and all their values. */
+export interface Doing {
+	readonly name: string;
+	readonly bands: readonly Band[];
+}
+
+/** What a slot can do, by name: two bands of one name are one thing to do. */
+export function doingsOf(bands: readonly Band[]): Doing[] {
+	const found: { name: string; bands: Band[] }[] = [];
+	for (const band of bands) {
+		const known = found.find(({ name }) => same(name, band.name));
+		if (known) known.bands.push(band);
+		else found.push({ name: band.name, bands: [band] });
+	}
+	return found;
+}
+
+/** Fewest different functions of a slot that questions are asked about: a right one and two wrong. */
+const LEAST_DOINGS = 3;
+
+/** Every slot with enough bands to ask about, over all modes of all fixtures. */
+export function bandSlots({ profiles }: Ground): BandSlot[] {
+	return profiles.flatMap((profile) =>
+		profile.modes.flatMap((mode) =>
+			mode.slots.flatMap((slot) => {
+				const bands = slot.drives.kind === 'bands' ? slot.drives.bands : [];
+				return doingsOf(bands).length >= LEAST_DOINGS ? [{ profile, mode, slot, bands }] : [];
+			}),
+		),
+	);
+}
+
+/** Slots that the other modes of a fixture, and then the other fixtures, have for the same job: for charts mixed up. */
+export function twinsOf(
+	{ profile, mode, slot }: BandSlot,
+	all: readonly BandSlot[],
+): { readonly modes: readonly BandSlot[]; readonly fixtures: readonly BandSlot[] } {
+	const alike = all.filter((each) => same(each.slot.name, slot.name));
+	return {
+		modes: alike.filter((each) => each.profile === profile && each.mode !== mode),
+		fixtures: alike.filter((each) => each.profile !== profile),
+	};
+}
+
+/** Bands whose name no other band of the slot has: what 'the band of that name' can mean. */
+export const namedOnce = (bands: readonly Band[]): Band[] =>
+	bands.filter((band) => bands.every((each) => each === band || !same(each.name, band.name)));
+
+/** A chart of bands as a fact: first value, last value, name, and so on. */
+export const chartOf = (bands: readonly Band[]): (string | number)[] =>
+	bands.flatMap(({ from, to, name }) => [from, to, name]);
+
+/** One number of a footprint: which slot stands there, and whether it is half of a pair. */
+export interface Numbered {
+	readonly n: number;
+	readonly name: string;
+	readonly part: 'whole' | 'coarse' | 'fine';
+}
+
+/** Every number of a mode's footprint, rising. */
+export function numbersOf(mode: Mode): Numbered[] {
+	return Array.from({ length: footprintOf(mode) }, (_, i) => {
+		const here = slotAt(mode, i + 1);
+		return { n: i + 1, name: here?.slot.name ?? '', part: here?.part ?? 'whole' };
+	});
+}
+
+/** What a number of the footprint is called. */
+export const slotSay = ({ name, part }: Numbered): Say => say('slot', { name, part });
+
+/** Whether two read alike. */
+export const readsAlike = (a: Numbered, b: Numbered): boolean => a.part === b.part && same(a.name, b.name);
+
+/** A chart of slots as a fact: number, part, name, and so on. */
+export const slotChartOf = (mode: Mode): (string | number)[] =>
+	numbersOf(mode).flatMap(({ n, part, name }) => [n, part, name]);
+
+/** A mode of a fixture. */
+export interface ModeAt {
+	readonly profile: Profile;
+	readonly mode: Mode;
+}
+
+/** Longest chart that a question spells out, in slots, where a shorter one is to be had. */
+const LONGEST_CHART = 16;
+
+/** Modes that hold to a condition; those with short charts alone, where there are any. */
+export function modesWhere({ profiles }: Ground, holds: (at: ModeAt) => boolean): ModeAt[] {
+	const all = profiles.flatMap((profile) => profile.modes.map((mode) => ({ profile, mode }))).filter(holds);
+	const short = all.filter(({ mode }) => footprintOf(mode) <= LONGEST_CHART);
+	return short.length > 0 ? short : all;
+}

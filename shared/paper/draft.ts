@@ -1,0 +1,158 @@
+import type { RigSheet } from '../sheet/index.ts';
+import { canonical } from './digest.ts';
+import type { MistakeId } from './ids.ts';
+import type { Answer, Chance, Draft, Facts, KnownMistake, Option, Say } from './types.ts';
+
+/** Something to say, and what fills it. */
+export const say = (id: string, facts: Facts = {}): Say => ({ say: id, facts });
+
+/** `a`, `b`, `c` ... for a place from 0 on. */
+const letter = (place: number): string => String.fromCharCode(97 + place);
+
+/** Options in a new order, lettered by where they land: an id tells nothing of what is right. */
+export function lettered<T>(
+	chance: Chance,
+	things: readonly T[],
+	label: (thing: T) => Say,
+): { readonly options: Option[]; idOf(thing: T): string; readonly inOrder: readonly T[] } {
+	const inOrder = chance.shuffle(things);
+	return {
+		inOrder,
+		options: inOrder.map((thing, place) => ({ id: letter(place), label: label(thing) })),
+		idOf: (thing) => letter(inOrder.indexOf(thing)),
+	};
+}
+
+/** What a draft is, beside its asking. */
+export interface About {
+	readonly facts: Facts;
+	readonly bench?: RigSheet | null;
+}
+
+/** A wrong option or number, and the mistake behind it. */
+export type Wrong<T> = readonly [mistake: MistakeId, wrong: T];
+
+/** Most wrong options beside the right one. */
+const WRONG_OPTIONS = 3;
+
+/** How two labels are told apart: what is equal here would read the same. */
+const read = (label: Say): string => canonical(label).toLowerCase();
+
+/** The first few wrong labels that differ from the right one and from each other, for `one`. */
+export function wrongLabels(right: Say, wrongs: readonly Wrong<Say>[]): Wrong<Say>[] {
+	const seen = new Set([read(right)]);
+	const kept: Wrong<Say>[] = [];
+	for (const wrong of wrongs) {
+		const text = read(wrong[1]);
+		if (seen.has(text) || kept.length === WRONG_OPTIONS) continue;
+		seen.add(text);
+		kept.push(wrong);
+	}
+	return kept;
+}
+
+/** One right among up to four: the likeliest mistakes come first in `wrongs`; labels that read alike are left out. */
+export function oneOf(chance: Chance, about: About, right: Say, wrongs: readonly Wrong<Say>[]): Draft {
+	const kept = wrongLabels(right, wrongs);
+	const { options, idOf } = lettered(chance, [right, ...kept.map(([, label]) => label)], (label) => label);
+	return draft(about, {
+		ask: { form: 'one', options },
+		key: { form: 'one', right: idOf(right) },
+		mistakes: kept.map(([mistake, label]) => ({ mistake, answer: { form: 'one', chose: idOf(label) } })),
+	});
+}
+
+/** What a typed number counts, and how far typing goes: wide enough for wrong answers. */
+export interface Typed {
+	readonly unit: 'value' | 'percent' | 'slot' | 'address' | 'slots' | 'fixtures' | 'word';
+	readonly base?: 10 | 16;
+}
+
+const TYPED_TO: Readonly<Record<Typed['unit'], number>> = {
+	value: 999,
+	percent: 999,
+	slot: 9999,
+	address: 9999,
+	slots: 9999,
+	fixtures: 999,
+	word: 99999,
+};
+
+/** A whole number to be typed; `rights` are all that are right. */
+export function numberOf(
+	about: About,
+	typed: Typed,
+	rights: readonly number[],
+	wrongs: readonly Wrong<number>[],
+): Draft {
+	const base = typed.base ?? 10;
+	const most = base === 16 ? 0xfff : TYPED_TO[typed.unit];
+	const seen = new Set(rights);
+	const mistakes: KnownMistake[] = [];
+	for (const [mistake, value] of wrongs) {
+		if (seen.has(value) || !Number.isInteger(value) || value < 0 || value > most) continue;
+		seen.add(value);
+		mistakes.push({ mistake, answer: { form: 'number', value } });
+	}
+	return draft(about, {
+		ask: { form: 'number', least: 0, most, base, unit: typed.unit },
+		key: { form: 'number', within: ranges(rights) },
+		mistakes,
+	});
+}
+
+/** Whole numbers as runs, both ends included. */
+function ranges(numbers: readonly number[]): { from: number; to: number }[] {
+	const runs: { from: number; to: number }[] = [];
+	for (const n of [...numbers].sort((a, b) => a - b)) {
+		const run = runs.at(-1);
+		if (run && n <= run.to + 1) run.to = n;
+		else runs.push({ from: n, to: n });
+	}
+	return runs;
+}
+
+/** Several of many; each mistake is the things it would choose. Empty choices, the right set and repeats are left out. */
+export function severalOf<T>(
+	chance: Chance,
+	about: About,
+	things: readonly T[],
+	label: (thing: T) => Say,
+	isRight: (thing: T) => boolean,
+	wrongs: readonly Wrong<readonly T[]>[],
+): Draft {
+	const { options, idOf } = lettered(chance, things, label);
+	const ids = (chosen: readonly T[]): string[] => chosen.map(idOf).sort();
+	const right = ids(things.filter(isRight));
+	const answers = wrongs.map(([mistake, chosen]) => ({
+		mistake,
+		answer: { form: 'several' as const, chose: ids(chosen) },
+	}));
+	return draft(about, {
+		ask: { form: 'several', options },
+		key: { form: 'several', right },
+		mistakes: fresh(answers, ({ chose }) => chose.join(' '), right.join(' ')).filter(
+			({ answer }) => answer.chose.length > 0,
+		),
+	});
+}
+
+/** Mistakes whose answers are neither the right one nor given before. */
+export function fresh<A extends Answer>(
+	mistakes: readonly { readonly mistake: MistakeId; readonly answer: A }[],
+	text: (answer: A) => string,
+	right: string,
+): { readonly mistake: MistakeId; readonly answer: A }[] {
+	const seen = new Set([right]);
+	return mistakes.filter(({ answer }) => {
+		const own = text(answer);
+		if (seen.has(own)) return false;
+		seen.add(own);
+		return true;
+	});
+}
+
+/** The whole draft. */
+export function draft({ facts, bench = null }: About, rest: Pick<Draft, 'ask' | 'key' | 'mistakes'>): Draft {
+	return { facts, ...rest, bench };
+}

@@ -1,0 +1,45 @@
+import { InputError } from '../error/index.ts';
+import { BUNDLED, bundledProfile, checkProfile, type Profile } from '../profile/index.ts';
+import { bundledRig, profileFor, RIG_IDS, type RigId, type RigSheet, readSheet } from '../sheet/index.ts';
+import type { PaperRecipe } from './recipe.ts';
+import type { Ground } from './types.ts';
+
+/**
+ * What a recipe's questions are made on: its own fixtures and the bundled ones it names; with neither, those of its rig; without
+ * a rig, every bundled fixture.
+ * @throws InputError `paper.profile` or `paper.rig` where the recipe names one that is not there, and what `checkProfile` and
+ * `readSheet` throw.
+ */
+export function groundOf(recipe: PaperRecipe): Ground {
+	for (const profile of recipe.own) checkProfile(profile);
+	const sheet = sheetOf(recipe.rig);
+	const named = recipe.profiles.map((id, i) => {
+		const profile = bundledProfile(id);
+		if (profile) return profile;
+		throw new InputError(
+			'paper.profile',
+			`profiles[${i}]`,
+			`No bundled fixture is called '${id}'. Choose from ${BUNDLED.map((each) => each.id).join(', ')}, or bring it whole under own.`,
+		);
+	});
+	const chosen = distinct([...recipe.own, ...named]);
+	const profiles = chosen.length > 0 || !sheet ? chosen : distinct(fixturesOf(sheet));
+	return { profiles: profiles.length > 0 ? profiles : BUNDLED, sheet };
+}
+
+function sheetOf(rig: PaperRecipe['rig']): RigSheet | null {
+	if (rig === null) return null;
+	if (typeof rig !== 'string') return readSheet(rig);
+	if ((RIG_IDS as readonly string[]).includes(rig)) return bundledRig(rig as RigId);
+	throw new InputError(
+		'paper.rig',
+		'rig',
+		`No bundled rig is called '${rig}'. Choose from ${RIG_IDS.join(', ')}, or bring a rig sheet whole.`,
+	);
+}
+
+const fixturesOf = (sheet: RigSheet): Profile[] => sheet.fixtures.map(({ profile }) => profileFor(sheet, profile));
+
+/** The first of each id. */
+const distinct = (profiles: readonly Profile[]): Profile[] =>
+	profiles.filter(({ id }, i) => profiles.findIndex((each) => each.id === id) === i);

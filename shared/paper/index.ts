@@ -1,0 +1,49 @@
+/**
+ * Papers: questions set from a recipe and a seed, and marked. The same recipe and seed always set the same paper; another seed an
+ * equivalent one. Every right answer, every wrong option and the mistake behind it is worked out here from profiles, sheets and
+ * the arithmetic of the line; the words are in `content/papers`. Kinds that are read from a rig come from `sim/paper`, through
+ * `PaperSources`. Marking goes by the answers alone, against the paper set anew, never by a score that was sent.
+ */
+export { groundOf } from './ground.ts';
+export {
+	KIND_IDS,
+	KIND_TOPICS,
+	type KindId,
+	LEVELS,
+	type Level,
+	MISTAKE_IDS,
+	type MistakeId,
+	PLAIN_KIND_IDS,
+	RIG_KIND_IDS,
+	type RigKindId,
+	TOPIC_IDS,
+	type TopicId,
+} from './ids.ts';
+export { markPaper } from './mark.ts';
+export { readAnswers, readPaper, readRecipe } from './read.ts';
+export { type PaperRecipe, type PaperRecipeInput, recipeSchema } from './recipe.ts';
+export { kindsFor, needsRig, topicsOf } from './schedule.ts';
+export { setPaper, TOP_SEED } from './set.ts';
+export type {
+	Answer,
+	Answers,
+	Ask,
+	Chance,
+	Draft,
+	Facts,
+	Form,
+	Ground,
+	Item,
+	ItemMark,
+	Key,
+	Kind,
+	KnownMistake,
+	Misfit,
+	Option,
+	Paper,
+	PaperMark,
+	PaperSources,
+	PracticalMark,
+	Say,
+	Told,
+} from './types.ts';

@@ -1,0 +1,159 @@
+import { isInputError } from '../error/index.ts';
+import type { MistakeId } from './ids.ts';
+import type { Answer, Ask, Item, Key, Misfit, PaperSources, PracticalMark } from './types.ts';
+
+/** What an answer to one question comes to. */
+export type Verdict =
+	| { readonly fits: false; readonly code: Misfit['code']; readonly sentence: string }
+	| {
+			readonly fits: true;
+			readonly right: boolean;
+			readonly share: number;
+			readonly gave: string;
+			readonly practical: PracticalMark | null;
+	  };
+
+const misfit = (code: Misfit['code'], sentence: string): Verdict => ({ fits: false, code, sentence });
+const judged = (
+	right: boolean,
+	gave: string,
+	share = right ? 1 : 0,
+	practical: PracticalMark | null = null,
+): Verdict => ({
+	fits: true,
+	right,
+	share,
+	gave,
+	practical,
+});
+
+/** Judges one answer against the key of its question, which the paper's own recipe has set. */
+export function judge(item: Item, answer: Answer, sources?: PaperSources): Verdict {
+	const { ask, key } = item;
+	if (answer.form !== ask.form || answer.form !== key.form) {
+		return misfit('answer-form', `This question is answered by '${ask.form}', and '${answer.form}' came.`);
+	}
+	return checkAnswer(ask, answer) ?? judgeFitting(item, key, answer, sources);
+}
+
+/** What is wrong with an answer before it is right or wrong: options that are not there, numbers out of reach. */
+function checkAnswer(ask: Ask, answer: Answer): Verdict | null {
+	switch (answer.form) {
+		case 'one':
+			return checkOptions(ask, [answer.chose], false);
+		case 'several':
+			return checkOptions(ask, answer.chose, false);
+		case 'order':
+			return checkOptions(ask, answer.order, true);
+		case 'match':
+			return ask.form === 'match' ? checkPairs(ask, answer.pairs) : null;
+		case 'number':
+			return ask.form === 'number' && !isWhole(answer.value, ask.least, ask.most)
+				? misfit('answer-range', `A whole number from ${ask.least} to ${ask.most} answers this; ${answer.value} came.`)
+				: null;
+		case 'switches':
+			return ask.form === 'switches' && !(isOnce(answer.up) && answer.up.every((n) => isWhole(n, 1, ask.count)))
+				? misfit('answer-range', `Switches 1 to ${ask.count}, each once, answer this; others came.`)
+				: null;
+		default:
+			return null;
+	}
+}
+
+const isWhole = (n: number, least: number, most: number): boolean => Number.isInteger(n) && n >= least && n <= most;
+const isOnce = (things: readonly unknown[]): boolean => new Set(things).size === things.length;
+const idsOf = (options: readonly { readonly id: string }[]): string[] => options.map(({ id }) => id);
+
+function checkOptions(ask: Ask, chosen: readonly string[], all: boolean): Verdict | null {
+	const known = 'options' in ask ? idsOf(ask.options) : [];
+	if (isOnce(chosen) && chosen.every((id) => known.includes(id)) && (!all || chosen.length === known.length))
+		return null;
+	return misfit(
+		'answer-option',
+		`The options here are ${known.join(', ')}, ${all ? 'all of them' : 'each'} once; something else came.`,
+	);
+}
+
+function checkPairs(
+	{ left, right }: Extract<Ask, { form: 'match' }>,
+	pairs: Readonly<Record<string, string>>,
+): Verdict | null {
+	const fits = Object.entries(pairs).every(([a, b]) => idsOf(left).includes(a) && idsOf(right).includes(b));
+	return fits ? null : misfit('answer-option', 'A pair came with one that is not in this question.');
+}
+
+/** An answer as one short text: equal answers read equal. */
+export function gaveText(answer: Answer): string {
+	switch (answer.form) {
+		case 'one':
+			return answer.chose;
+		case 'several':
+			return [...answer.chose].sort().join(' ');
+		case 'number':
+			return String(answer.value);
+		case 'order':
+			return answer.order.join(' ');
+		case 'switches':
+			return [...answer.up].sort((a, b) => a - b).join(' ');
+		case 'match':
+			return Object.entries(answer.pairs)
+				.map(([left, right]) => `${left}=${right}`)
+				.sort()
+				.join(' ');
+		default:
+			return '';
+	}
+}
+
+function judgeFitting(item: Item, key: Key, answer: Answer, sources?: PaperSources): Verdict {
+	const gave = gaveText(answer);
+	if (answer.form === 'one' && key.form === 'one') return judged(answer.chose === key.right, gave);
+	if (answer.form === 'number' && key.form === 'number') {
+		return judged(
+			key.within.some(({ from, to }) => from <= answer.value && answer.value <= to),
+			gave,
+		);
+	}
+	if (answer.form === 'switches' && key.form === 'switches') {
+		return judged(gave === gaveText({ form: 'switches', up: key.up }), gave);
+	}
+	if (answer.form === 'several' && key.form === 'several') {
+		const hits = answer.chose.filter((id) => key.right.includes(id)).length;
+		const share = (hits - (answer.chose.length - hits)) / Math.max(1, key.right.length);
+		return judged(hits === key.right.length && answer.chose.length === hits, gave, Math.max(0, share));
+	}
+	if (answer.form === 'order' && key.form === 'order') {
+		const hits = answer.order.filter((id, i) => key.right[i] === id).length;
+		return judged(hits === key.right.length, gave, hits / key.right.length);
+	}
+	if (answer.form === 'match' && key.form === 'match') {
+		const wanted = Object.entries(key.right);
+		const given = new Map(Object.entries(answer.pairs));
+		const hits = wanted.filter(([left, right]) => given.get(left) === right).length;
+		return judged(hits === wanted.length, gave, hits / wanted.length);
+	}
+	return answer.form === 'practical' ? judgePractical(item, answer.log, sources) : judged(false, gave);
+}
+
+function judgePractical(item: Item, log: readonly unknown[], sources?: PaperSources): Verdict {
+	try {
+		const mark = sources?.practical(item, log);
+		if (!mark) return misfit('log-bad', 'This was done on the bench, and no bench is at hand to play it again.');
+		return judged(mark.done, `${mark.right}/${mark.of}`, mark.of === 0 ? 0 : mark.right / mark.of, mark);
+	} catch (thrown) {
+		if (isInputError(thrown)) return misfit('log-bad', thrown.message);
+		throw thrown;
+	}
+}
+
+/** The mistake a wrong answer looks like: one known for this question, else what choosing too few, too many or another order is. */
+export function looksLike({ mistakes, key }: Item, answer: Answer): MistakeId | null {
+	const gave = gaveText(answer);
+	const known = mistakes.find((each) => gaveText(each.answer) === gave);
+	if (known) return known.mistake;
+	if (answer.form === 'order') return 'wrong-order';
+	if (answer.form !== 'several' || key.form !== 'several') return null;
+	const hits = answer.chose.filter((id) => key.right.includes(id)).length;
+	if (hits === answer.chose.length && hits > 0) return 'some-missed';
+	return hits === key.right.length ? 'one-too-many' : null;
+}

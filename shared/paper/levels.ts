@@ -1,0 +1,45 @@
+import { levelOfPercent, TOP_LEVEL } from '../dmx/index.ts';
+import type { Mode, Profile, Slot } from '../profile/index.ts';
+import type { RigSheet } from '../sheet/index.ts';
+import { benchWith } from './bench.ts';
+import type { Level } from './ids.ts';
+import type { Chance, Ground } from './types.ts';
+
+/** Whole percents in their steps: fifths and the half, tenths, and every one between out and full. */
+const EASY_PERCENTS = [0, 20, 40, 50, 60, 80, 100];
+const MIDDLE_PERCENTS = [5, 10, 15, 25, 30, 35, 45, 55, 65, 70, 75, 85, 90, 95];
+
+/** A whole percent (0 to 100): a round one, one by fives, or any. */
+export function roundPercent(chance: Chance, level: Level): number {
+	if (level === 'hard') return chance.int(1, 99);
+	return chance.pick(level === 'easy' ? EASY_PERCENTS : MIDDLE_PERCENTS);
+}
+
+/** A value (0 to 255): of a round percent, of one by fives, or any. */
+export function roundValue(chance: Chance, level: Level): number {
+	return level === 'hard' ? chance.int(1, TOP_LEVEL - 1) : levelOfPercent(roundPercent(chance, level));
+}
+
+/** A bench whose first fixture has its first slot that dims at a level; null where no slot dims. */
+export function lamp({ profiles }: Ground, level: number): RigSheet | null {
+	for (const profile of profiles) {
+		for (const mode of profile.modes) {
+			const slot = dimmer(profile, mode);
+			if (slot) return benchWith({ profile, mode, address: 1, levels: halves(slot, level) });
+		}
+	}
+	return null;
+}
+
+const dimmer = ({ emitters }: Profile, { slots }: Mode): Slot | undefined =>
+	slots.find(({ drives }) => drives.kind === 'intensity') ??
+	slots.find(
+		({ drives }) =>
+			drives.kind === 'emitter' && emitters.some(({ id, ultraviolet }) => id === drives.emitter && !ultraviolet),
+	);
+
+/** An 8-bit level on a slot, both halves of a pair at it: level × 257 of 65535 is the same share. */
+const halves = ({ at, fine }: Slot, level: number): Record<number, number> => ({
+	[at]: level,
+	...(fine === undefined ? {} : { [fine]: level }),
+});

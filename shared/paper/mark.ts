@@ -1,0 +1,98 @@
+import { canonical } from './digest.ts';
+import { judge, looksLike } from './judge.ts';
+import { setPaper } from './set.ts';
+import type { Answers, Item, ItemMark, Misfit, Paper, PaperMark, PaperSources } from './types.ts';
+
+/**
+ * Marks answers to a paper. The paper is set anew from its recipe and seed and the answers are marked against that, so a key, a
+ * question or a score that somebody changed has no say; what differs is told as a misfit.
+ * @throws InputError as `setPaper` does, where the recipe sets no paper.
+ */
+export function markPaper(paper: Paper, answers: Answers, sources?: PaperSources): PaperMark {
+	const { set, altered } = held(paper, sources);
+	const given = new Map(Object.entries(answers));
+	const misfits: Misfit[] = altered ? [alteredPaper] : [];
+	const items = set.items.map((item) => {
+		const answer = given.get(item.id);
+		given.delete(item.id);
+		if (!answer) return unanswered(item);
+		const verdict = judge(item, answer, sources);
+		if (!verdict.fits) {
+			misfits.push({ code: verdict.code, item: item.id, sentence: verdict.sentence });
+			return unanswered(item);
+		}
+		const { right, share, gave, practical } = verdict;
+		return itemMark(item, {
+			answered: true,
+			right,
+			score: right ? 1 : 0,
+			share,
+			looksLike: right ? null : looksLike(item, answer),
+			gave,
+			practical,
+		});
+	});
+	for (const id of given.keys()) {
+		misfits.push({
+			code: 'unknown-item',
+			item: id,
+			sentence: 'An answer came to a question that is not in this paper.',
+		});
+	}
+	const score = items.filter(({ right }) => right).length;
+	const of = items.length;
+	const percent = Math.floor((200 * score + of) / (2 * of));
+	return { paper: set.mark, items, score, of, percent, passed: percent >= set.recipe.pass, misfits };
+}
+
+const alteredPaper: Misfit = {
+	code: 'paper-altered',
+	item: '',
+	sentence:
+		'The paper is not the one that its recipe and seed set, so it was changed after. It is marked as it was set.',
+};
+
+type Outcome = Omit<ItemMark, 'item' | 'kind' | 'topic' | 'level'>;
+
+const itemMark = ({ id, kind, topic, level }: Item, outcome: Outcome): ItemMark => ({
+	item: id,
+	kind,
+	topic,
+	level,
+	...outcome,
+});
+
+const unanswered = (item: Item): ItemMark =>
+	itemMark(item, { answered: false, right: false, score: 0, share: 0, looksLike: null, gave: null, practical: null });
+
+interface Held {
+	readonly set: Paper;
+	readonly altered: boolean;
+}
+
+/** Papers kept set, the last few; and for each paper handed in, what it was found to be. */
+const KEPT = 8;
+const kept = new Map<string, { readonly set: Paper; readonly sources: PaperSources | undefined }>();
+const found = new WeakMap<Paper, { readonly held: Held; readonly sources: PaperSources | undefined }>();
+
+/** The paper as its recipe and seed set it, and whether the one handed in differs. */
+function held(paper: Paper, sources?: PaperSources): Held {
+	const known = found.get(paper);
+	if (known && known.sources === sources) return known.held;
+	const set = settled(paper, sources);
+	const altered = paper.mark !== set.mark || canonical(paper.items) !== canonical(set.items);
+	const now = { set, altered };
+	found.set(paper, { held: now, sources });
+	return now;
+}
+
+function settled({ recipe, seed }: Paper, sources?: PaperSources): Paper {
+	const name = canonical([recipe, seed]);
+	const known = kept.get(name);
+	if (known && known.sources === sources) return known.set;
+	const set = setPaper(recipe, seed, sources);
+	kept.delete(name);
+	kept.set(name, { set, sources });
+	for (const oldest of kept.keys()) if (kept.size > KEPT) kept.delete(oldest);
+	return set;
+}

@@ -1,0 +1,131 @@
+import * as v from 'valibot';
+import { readShape, whole } from '../profile/index.ts';
+import { sheetSchema } from '../sheet/index.ts';
+import { KIND_IDS, LEVELS, MISTAKE_IDS, TOPIC_IDS } from './ids.ts';
+import { requirePlain } from './plain.ts';
+import { type PaperRecipe, recipeSchema } from './recipe.ts';
+import type { Answers, Paper } from './types.ts';
+
+const short = v.pipe(v.string(), v.maxLength(200));
+const itemId = v.pipe(
+	v.string(),
+	v.regex(/^[a-z][a-z-]{0,30}-[0-9a-f]{8}$/, 'Expected a question id: its kind and eight hex digits'),
+);
+const optionId = v.pipe(v.string(), v.regex(/^[a-z][a-z0-9-]{0,39}$/, 'Expected the id of an option'));
+const optionIds = v.pipe(v.array(optionId), v.maxLength(60));
+const pairs = v.pipe(
+	v.record(optionId, optionId),
+	v.check((held) => Object.keys(held).length <= 60, 'Expected at most 60 pairs'),
+);
+const number = whole(-1_000_000, 1_000_000);
+const switches = v.pipe(v.array(whole(1, 64)), v.maxLength(64));
+
+const answerSchema = v.variant('form', [
+	v.strictObject({ form: v.literal('one'), chose: optionId }),
+	v.strictObject({ form: v.literal('several'), chose: optionIds }),
+	v.strictObject({ form: v.literal('number'), value: number }),
+	v.strictObject({ form: v.literal('order'), order: optionIds }),
+	v.strictObject({ form: v.literal('switches'), up: switches }),
+	v.strictObject({ form: v.literal('match'), pairs }),
+	v.strictObject({ form: v.literal('practical'), log: v.pipe(v.array(v.unknown()), v.maxLength(20_000)) }),
+]);
+
+/** Answers by question id, at most 100. */
+export const answersSchema = v.pipe(
+	v.record(itemId, answerSchema),
+	v.check((held) => Object.keys(held).length <= 100, 'Expected at most 100 answers'),
+);
+
+const told = v.union([
+	v.pipe(v.string(), v.maxLength(2000)),
+	v.pipe(v.number(), v.finite()),
+	v.boolean(),
+	v.null(),
+	v.pipe(v.array(v.union([short, v.pipe(v.number(), v.finite())])), v.maxLength(2000)),
+]);
+const facts = v.record(v.pipe(v.string(), v.regex(/^[A-Za-z]\w{0,39}$/)), told);
+const say = v.strictObject({ say: short, facts });
+const options = v.pipe(v.array(v.strictObject({ id: optionId, label: say })), v.minLength(1), v.maxLength(60));
+
+const askSchema = v.variant('form', [
+	v.strictObject({ form: v.literal('one'), options }),
+	v.strictObject({ form: v.literal('several'), options }),
+	v.strictObject({
+		form: v.literal('number'),
+		least: number,
+		most: number,
+		base: v.picklist([10, 16]),
+		unit: v.pipe(v.string(), v.maxLength(20)),
+	}),
+	v.strictObject({ form: v.literal('order'), options }),
+	v.strictObject({ form: v.literal('switches'), count: whole(1, 64) }),
+	v.strictObject({ form: v.literal('match'), left: options, right: options }),
+	v.strictObject({
+		form: v.literal('practical'),
+		drill: v.strictObject({ kind: short, seed: whole(0, Number.MAX_SAFE_INTEGER) }),
+	}),
+]);
+
+const keySchema = v.variant('form', [
+	v.strictObject({ form: v.literal('one'), right: optionId }),
+	v.strictObject({ form: v.literal('several'), right: optionIds }),
+	v.strictObject({
+		form: v.literal('number'),
+		within: v.pipe(v.array(v.strictObject({ from: number, to: number })), v.minLength(1), v.maxLength(60)),
+	}),
+	v.strictObject({ form: v.literal('order'), right: optionIds }),
+	v.strictObject({ form: v.literal('switches'), up: switches }),
+	v.strictObject({ form: v.literal('match'), right: pairs }),
+	v.strictObject({ form: v.literal('practical') }),
+]);
+
+const paperSchema = v.strictObject({
+	version: v.literal(1),
+	recipe: recipeSchema,
+	seed: whole(0, 0xffffffff),
+	items: v.pipe(
+		v.array(
+			v.strictObject({
+				id: itemId,
+				kind: v.picklist(KIND_IDS),
+				topic: v.picklist(TOPIC_IDS),
+				level: v.picklist(LEVELS),
+				facts,
+				ask: askSchema,
+				key: keySchema,
+				mistakes: v.pipe(
+					v.array(v.strictObject({ mistake: v.picklist(MISTAKE_IDS), answer: answerSchema })),
+					v.maxLength(60),
+				),
+				bench: v.nullable(sheetSchema),
+			}),
+		),
+		v.minLength(1),
+		v.maxLength(100),
+	),
+	mark: v.pipe(v.string(), v.regex(/^[0-9a-f]{16}$/, 'Expected 16 hex digits')),
+});
+
+/** A recipe as it came from outside, its optional parts filled in. @throws InputError `paper.recipe`, naming the place. */
+export function readRecipe(input: unknown): PaperRecipe {
+	const words = { code: 'paper.recipe', what: 'The recipe of the paper', mend: 'Change it there, or build it anew.' };
+	requirePlain(input, words.code, words.what);
+	return readShape(recipeSchema, input, words);
+}
+
+/**
+ * A paper as it came from outside: its shape and bounds. Whether it is the paper that its recipe and seed set, `markPaper` says.
+ * @throws InputError `paper.shape`, naming the place.
+ */
+export function readPaper(input: unknown): Paper {
+	const words = { code: 'paper.shape', what: 'The paper', mend: 'Ask whoever set it for the file or link again.' };
+	requirePlain(input, words.code, words.what);
+	return readShape(paperSchema, input, words) as Paper;
+}
+
+/** Answers as they came from outside: shapes and bounds. @throws InputError `paper.answers`, naming the place. */
+export function readAnswers(input: unknown): Answers {
+	const words = { code: 'paper.answers', what: 'The answers', mend: 'Ask whoever sat the paper to hand it in again.' };
+	requirePlain(input, words.code, words.what);
+	return readShape(answersSchema, input, words);
+}

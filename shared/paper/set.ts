@@ -1,0 +1,59 @@
+import { requireWhole } from '../error/index.ts';
+import { makeRandom, type Random } from '../random/index.ts';
+import { canonical, digest, longDigest } from './digest.ts';
+import { groundOf } from './ground.ts';
+import { LEVELS, TOPIC_IDS } from './ids.ts';
+import { readRecipe } from './read.ts';
+import type { PaperRecipe, PaperRecipeInput } from './recipe.ts';
+import { type Place, schedule } from './schedule.ts';
+import type { Draft, Ground, Item, Paper, PaperSources } from './types.ts';
+
+/** Highest seed, so that one fits a link: 2^32 − 1. */
+export const TOP_SEED = 0xffffffff;
+
+/** Draws of a question's contents before one that stands in the paper already is taken again. */
+const TRIES = 24;
+
+/**
+ * Sets a paper. Kinds, topics and levels hang on the recipe alone; the seed (a whole number from 0 to `TOP_SEED`) moves contents and
+ * order, so another seed sets an equivalent paper, and the same seed always the same.
+ * @throws InputError `paper.recipe`, `paper.seed`, `paper.profile`, `paper.rig`, `paper.needs-rig`, `paper.empty`.
+ */
+export function setPaper(input: PaperRecipeInput, seed: number, sources?: PaperSources): Paper {
+	const recipe = readRecipe(input);
+	requireWhole(seed, { lo: 0, hi: TOP_SEED, code: 'paper.seed', path: 'seed', what: "A paper's seed" });
+	const ground = groundOf(recipe);
+	const chance = makeRandom(seed);
+	const taken = new Set<string>();
+	const set = schedule(recipe, ground, sources).map((place, i) => {
+		const item = itemAt(place, ground, (attempt) => chance.fork(`${i} ${place.kind.id} ${attempt}`), taken);
+		taken.add(item.id);
+		return item;
+	});
+	const items = inOrder(set, recipe.order, chance.fork('order'));
+	return { version: 1, recipe, seed, items, mark: markOf(recipe, seed, items) };
+}
+
+/** A paper's mark. Benches are left out: they follow from the rest, and are most of its length. */
+function markOf(recipe: PaperRecipe, seed: number, items: readonly Item[]): string {
+	return longDigest(canonical([recipe, seed, items.map(({ bench: _, ...rest }) => rest)]));
+}
+
+function itemAt({ kind, level }: Place, ground: Ground, fork: (attempt: number) => Random, taken: Set<string>): Item {
+	const { id, topic } = kind;
+	let draft: Draft | null = null;
+	let name = '';
+	// where the fixtures have no more to ask, the last draw stands a second time, under a number of its own
+	for (let attempt = 0; attempt === 0 || taken.has(name); attempt++) {
+		if (attempt < TRIES || !draft) draft = kind.make(ground, fork(attempt), level);
+		name = `${id}-${digest(canonical([draft.facts, draft.ask]), Math.max(0, attempt - TRIES + 1))}`;
+	}
+	return { id: name, kind: id, topic, level, ...(draft as Draft) };
+}
+
+function inOrder(items: readonly Item[], order: PaperRecipe['order'], chance: Random): Item[] {
+	const mixed = chance.shuffle(items);
+	if (order === 'by-topic') return mixed.sort((a, b) => TOPIC_IDS.indexOf(a.topic) - TOPIC_IDS.indexOf(b.topic));
+	if (order === 'easy-first') return mixed.sort((a, b) => LEVELS.indexOf(a.level) - LEVELS.indexOf(b.level));
+	return mixed;
+}
