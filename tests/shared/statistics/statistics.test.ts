@@ -1,0 +1,178 @@
+import * as fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import {
+	alpha,
+	alphaInterval,
+	correlation,
+	exactInterval,
+	kr20,
+	mean,
+	variance,
+	wilsonInterval,
+} from '../../../shared/statistics/index.ts';
+import { runs } from '../../runs.ts';
+import { thrownBy } from '../thrown.ts';
+
+const value = fc.double({ min: -1000, max: 1000, noNaN: true });
+const share = fc.nat(300).chain((of) => fc.tuple(fc.nat(of), fc.constant(of)));
+
+describe('moments', () => {
+	test('of nothing are null', () => {
+		expect(mean([])).toBeNull();
+		expect(variance([])).toBeNull();
+		expect(correlation([], [])).toBeNull();
+		expect(correlation([1, 1, 1], [1, 2, 3])).toBeNull();
+		expect(correlation([0.1, 0.1, 0.1, 0.1], [1, 2, 3, 4])).toBeNull();
+	});
+
+	test('a correlation lies from -1 to 1, is the same both ways round, and does not care for units', () => {
+		fc.assert(
+			fc.property(fc.array(fc.tuple(fc.integer({ min: -99, max: 99 }), fc.integer({ min: -99, max: 99 }))), (pairs) => {
+				const [xs, ys] = [pairs.map(([x]) => x), pairs.map(([, y]) => y)];
+				const r = correlation(xs, ys);
+				expect(correlation(ys, xs)).toBe(r);
+				if (r === null) return;
+				expect(Math.abs(r)).toBeLessThanOrEqual(1);
+				expect(
+					correlation(
+						xs.map((x) => 3 * x + 7),
+						ys,
+					) ?? 9,
+				).toBeCloseTo(r, 9);
+				expect(
+					correlation(
+						xs,
+						ys.map((y) => -y),
+					) ?? 9,
+				).toBeCloseTo(-r, 9);
+			}),
+			runs(200),
+		);
+	});
+
+	test('variance by its other formula, the mean of squares less the square of the mean', () => {
+		fc.assert(
+			fc.property(fc.array(value, { minLength: 1, maxLength: 50 }), (values) => {
+				const squares = mean(values.map((each) => each ** 2)) ?? 0;
+				expect(variance(values)).toBeCloseTo(squares - (mean(values) ?? 0) ** 2, 4);
+			}),
+			runs(200),
+		);
+	});
+
+	test('lists of two lengths are refused', () => {
+		expect(thrownBy(() => correlation([1], [1, 2])).code).toBe('statistics.length');
+	});
+});
+
+describe('intervals of a share', () => {
+	test('hold the share, stay in 0 to 1, mirror, and the exact one reaches at least as far from the middle of many', () => {
+		fc.assert(
+			fc.property(share, ([hits, of]) => {
+				for (const interval of [wilsonInterval, exactInterval]) {
+					const found = interval(hits, of);
+					if (of === 0) {
+						expect(found).toBeNull();
+						continue;
+					}
+					const mirrored = interval(of - hits, of);
+					expect(found?.from).toBeGreaterThanOrEqual(0);
+					expect(found?.to).toBeLessThanOrEqual(1);
+					expect(found?.from).toBeLessThanOrEqual(hits / of + 1e-12);
+					expect(found?.to).toBeGreaterThanOrEqual(hits / of - 1e-12);
+					expect(1 - (mirrored?.to ?? 9)).toBeCloseTo(found?.from ?? 9, 6);
+				}
+			}),
+			runs(300),
+		);
+	});
+
+	test('the exact interval’s ends are where 2.5 % of such draws would lie beyond', () => {
+		const tail = (p: number, from: number, to: number, of: number): number => {
+			let chance = (1 - p) ** of;
+			let sum = 0;
+			for (let k = 0; k <= of; k++) {
+				if (k >= from && k <= to) sum += chance;
+				chance *= ((of - k) / (k + 1)) * (p / (1 - p));
+			}
+			return sum;
+		};
+		fc.assert(
+			fc.property(
+				fc.integer({ min: 2, max: 60 }).chain((of) => fc.tuple(fc.integer({ min: 1, max: of - 1 }), fc.constant(of))),
+				([hits, of]) => {
+					const { from, to } = exactInterval(hits, of) ?? { from: 0, to: 1 };
+					expect(tail(from, hits, of, of)).toBeCloseTo(0.025, 5);
+					expect(tail(to, 0, hits, of)).toBeCloseTo(0.025, 5);
+				},
+			),
+			runs(100),
+		);
+	});
+
+	test('nonsense is refused with a sentence', () => {
+		expect(thrownBy(() => wilsonInterval(3, 2)).code).toBe('statistics.share');
+		expect(thrownBy(() => exactInterval(-1, 2)).message).toBe(
+			'How many of them is a whole number from 0 to 2; found -1.',
+		);
+	});
+});
+
+describe('how far a paper measures one thing', () => {
+	const scores = fc
+		.tuple(fc.integer({ min: 2, max: 12 }), fc.integer({ min: 2, max: 12 }))
+		.chain(([people, questions]) =>
+			fc.array(fc.array(fc.constantFrom(0, 1), { minLength: questions, maxLength: questions }), {
+				minLength: people,
+				maxLength: people,
+			}),
+		);
+
+	test('never past 1; 1 where each person has all questions alike; the order of people and questions is all one', () => {
+		fc.assert(
+			fc.property(scores, (rows) => {
+				const figure = kr20(rows);
+				if (figure === null) return;
+				expect(figure).toBeLessThanOrEqual(1 + 1e-12);
+				expect(kr20(rows.toReversed()) ?? 9).toBeCloseTo(figure, 9);
+				expect(kr20(rows.map((row) => row.toReversed())) ?? 9).toBeCloseTo(figure, 9);
+				const { from, to } = alphaInterval(figure, rows.length, rows[0]?.length ?? 0) ?? { from: 9, to: -9 };
+				expect(from).toBeLessThanOrEqual(figure + 1e-9);
+				expect(to).toBeGreaterThanOrEqual(figure - 1e-9);
+			}),
+			runs(200),
+		);
+		expect(
+			kr20([
+				[1, 1, 1],
+				[0, 0, 0],
+				[1, 1, 1],
+			]),
+		).toBeCloseTo(1, 12);
+	});
+
+	test('is null where nobody differs, or there is one person or one question', () => {
+		expect(
+			kr20([
+				[1, 0],
+				[0, 1],
+			]),
+		).toBeNull();
+		expect(kr20([[1, 0]])).toBeNull();
+		expect(kr20([[1], [0]])).toBeNull();
+		expect(kr20([])).toBeNull();
+		expect(alphaInterval(null, 9, 9)).toBeNull();
+	});
+
+	test('nonsense is refused with a sentence', () => {
+		expect(
+			thrownBy(() =>
+				kr20([
+					[0.5, 1],
+					[1, 1],
+				]),
+			).code,
+		).toBe('statistics.right');
+		expect(thrownBy(() => alpha([[1, 2], [1]])).code).toBe('statistics.length');
+	});
+});
