@@ -81,9 +81,11 @@ function findingOf({
 	difficulty,
 	pointBiserial,
 }: Pick<ItemFigures, 'of' | 'difficulty' | 'pointBiserial'>): ItemFinding {
+	// sums taken in another order differ in the last digits, and must not find otherwise
+	const telling = pointBiserial === null ? null : Math.round(pointBiserial * 1e9) / 1e9;
 	if (of < LIMITS.people) return 'too-few';
-	if (pointBiserial !== null && pointBiserial < LIMITS.upsideDown) return 'upside-down';
+	if (telling !== null && telling < LIMITS.upsideDown) return 'upside-down';
 	if (difficulty >= LIMITS.easy) return 'too-easy';
 	if (difficulty <= LIMITS.hard) return 'too-hard';
-	return pointBiserial !== null && pointBiserial < LIMITS.little ? 'tells-little' : 'sound';
+	return telling !== null && telling < LIMITS.little ? 'tells-little' : 'sound';
 }
