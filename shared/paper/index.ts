@@ -4,6 +4,15 @@
  * the arithmetic of the line; the words are in `content/papers`. Kinds that are read from a rig come from `sim/paper`, through
  * `PaperSources`. Marking goes by the answers alone, against the paper set anew, never by a score that was sent.
  */
+export {
+	analyse,
+	type Given,
+	type GroupFigures,
+	type ItemAnalysis,
+	type ItemFigures,
+	type ItemFinding,
+	type PersonFigures,
+} from './analyse/index.ts';
 export { groundOf } from './ground.ts';
 export {
 	KIND_IDS,
