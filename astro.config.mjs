@@ -4,7 +4,7 @@ import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
 import { offline } from './src/offline/index.ts';
-import { leanChunks, leanColour, leanMachine, leanWorker } from './src/slim/index.ts';
+import { leanChunks, leanMachine, leanWorker } from './src/slim/index.ts';
 
 /** What the policy calls a file whose text stands in the page itself. */
 const hashOf = (file) => {
@@ -22,11 +22,11 @@ export default defineConfig({
 	// Safari 16.4 and its like of 2023: a crew's old phone
 	vite: {
 		build: { target: 'es2022' },
-		plugins: [leanColour(), leanMachine(), leanChunks()],
+		plugins: [leanMachine(), leanChunks()],
 		// a worker is a build of its own, and as lean
 		worker: {
 			format: 'es',
-			plugins: () => [leanColour(), leanMachine(), leanWorker()],
+			plugins: () => [leanMachine(), leanWorker()],
 			rolldownOptions: { treeshake: { manualPureFunctions: ['Object.freeze'] } },
 		},
 	},

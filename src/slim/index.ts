@@ -1,9 +1,8 @@
 /**
  * What keeps the scripts of bench and finder light: build-time code that no page loads. `leanChunks` puts all that one page's
- * islands need at once into one file (many small files compress worse than one); `leanColour` and `leanMachine` leave out parts
- * of the colour and the machine library that they name and nothing here reaches; `leanWorker` leaves reason trails out of workers.
+ * islands need at once into one file (many small files compress worse than one); `leanMachine` leaves out parts of the machine
+ * library that it names and nothing here reaches; `leanWorker` leaves reason trails out of workers.
  */
 export { leanChunks } from './chunks.ts';
-export { leanColour } from './colour.ts';
 export { leanMachine } from './machine.ts';
 export { leanWorker } from './worker.ts';
