@@ -1,0 +1,26 @@
+/**
+ * How papers and results get about with no network: as links, QR codes and files, out to the learners and back. What comes in is
+ * sorted into what it is, held to its bounds before it is parsed, and never run; a class's results are laid side by side, kept on
+ * the device, and written out for a table, a learning platform or a record store. Marks are never carried: they are worked out
+ * from the answers by whoever is handed in here as a `PaperMarker`.
+ */
+export { newAttempt } from './attempt.ts';
+export { paperFile, resultFile, storeFile } from './files.ts';
+export { readHandedIn } from './handedIn.ts';
+export { paperFragment, resultFragment } from './link.ts';
+export { readPaperLink, readResultLink } from './readLink.ts';
+export { LONGEST_NAME, tidyName } from './schema.ts';
+export { settingOnce } from './setOnce.ts';
+export type {
+	Handed,
+	Held,
+	KeptName,
+	KeptPaper,
+	KeptResult,
+	PaperMarker,
+	PaperSetter,
+	PaperSlip,
+	Refused,
+	Result,
+	Taken,
+} from './types.ts';

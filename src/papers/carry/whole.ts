@@ -1,0 +1,55 @@
+import { isInputError } from '../../../shared/error/index.ts';
+import { readKeptName, readKeptPaper, readKeptResult } from './schema.ts';
+import type { Held, KeptName, KeptPaper, KeptResult, Refused } from './types.ts';
+
+/** Most of each that a store file is read for: more than any school year. */
+const MOST = 20_000;
+
+/** A store's lists, in the order they are written. */
+export const heldParts = ({ papers, results, names }: Held): Held => ({ papers, results, names });
+
+/**
+ * A store from a file, each record read by itself: one that is damaged does not take the others along.
+ * @param from what the file is called
+ */
+export function heldFrom(
+	file: Readonly<Record<string, unknown>>,
+	from: string,
+): { held: Held; refused: readonly Refused[] } {
+	const refused: Refused[] = [];
+	const all = <T>(list: string, what: string, read: (record: unknown) => T): T[] => {
+		const records = file[list];
+		if (!Array.isArray(records)) {
+			refused.push({ from: `${from}, ${list}`, code: 'handed.shape', sentence: `There is no list of ${list} in it.` });
+			return [];
+		}
+		if (records.length > MOST)
+			refused.push({
+				from: `${from}, ${list}`,
+				code: 'handed.long',
+				sentence: `It has ${records.length} ${list}; the first ${MOST} were read. Split the file to read the rest.`,
+			});
+		return records.slice(0, MOST).flatMap((record, i) => {
+			const { is, error } = attempt(() => read(record));
+			if (is) return [is.value];
+			refused.push({ from: `${from}, ${what} ${i + 1}`, ...error });
+			return [];
+		});
+	};
+	const papers = all<KeptPaper>('papers', 'paper', readKeptPaper);
+	const results = all<KeptResult>('results', 'result', readKeptResult);
+	const names = all<KeptName>('names', 'name', readKeptName);
+	return { held: { papers, results, names }, refused };
+}
+
+/** What came of reading: a value, or an `InputError`'s code and sentence. Any other thing thrown is a bug, and goes on. */
+function attempt<T>(
+	read: () => T,
+): { is: { value: T }; error?: never } | { is: null; error: { code: string; sentence: string } } {
+	try {
+		return { is: { value: read() } };
+	} catch (error) {
+		if (!isInputError(error)) throw error;
+		return { is: null, error: { code: error.code, sentence: error.message } };
+	}
+}
