@@ -1,0 +1,19 @@
+/**
+ * The words of the job, each with a plain definition, the standard it comes from, other forms that mean it, and what to read next.
+ * Ids are permanent: lessons link to them as `/glossary/#id`, and saved reviews name them. What is linked and how is the site's.
+ */
+import { light } from './light.ts';
+import { line } from './line.ts';
+import { panel } from './panel.ts';
+import { power } from './power.ts';
+import { site } from './site.ts';
+import { slots } from './slots.ts';
+import type { Term } from './types.ts';
+
+/** Every term, sorted by its name. */
+export const terms: readonly Term[] = [...site, ...power, ...panel, ...slots, ...line, ...light].sort((a, b) =>
+	a.term.localeCompare(b.term, 'en-GB'),
+);
+
+export { type Term, type TermSource, termSources } from './types.ts';
+export { glossaryPage } from './words.ts';
