@@ -4,5 +4,7 @@
  * Nothing that a rig shows, and no answer, is typed in a lesson: those are worked out.
  */
 export { courseWords, plans, ways } from './course.ts';
+export { figureWords } from './figures.ts';
 export { PART_IDS, type PartId, parts } from './parts.ts';
-export { calcWords, figureWords, lessonWords } from './words.ts';
+export { calcWords } from './reckon.ts';
+export { lessonWords } from './words.ts';

@@ -31,12 +31,3 @@ export const lessonWords = {
 	all: 'All lessons',
 	done: 'Done',
 } as const;
-
-/** Words of the reckoners: sliders with the formula beside them. */
-export const calcWords = {
-	formula: 'The sum',
-	with: 'With these numbers',
-} as const;
-
-/** What each drawing shows, for those who cannot see it. */
-export const figureWords = {} as const;

@@ -1,0 +1,85 @@
+/** Words of the drawings: what each shows, for those who cannot see it, and the line under it. */
+export const figureWords = {
+	conductors: {
+		common: 'common',
+		'data-minus': 'data −',
+		'data-plus': 'data +',
+		'second-minus': 'second −',
+		'second-plus': 'second +',
+	},
+	figures: {
+		bond: {
+			shows:
+				'A wash hung from a bar by a rated clamp. A safety bond runs round the bar and through the bond point of the wash, with little slack.',
+			caption: 'Two fixings: the clamp holds it, and the bond catches it.',
+		},
+		ways: {
+			shows:
+				'Three lights: one stands on the floor, one sits on a bracket at a wall, one hangs from a bar by a clamp. The two that are off the floor each have a safety bond.',
+			caption: 'Floor, bracket, clamp. All that is off the floor has a bond.',
+		},
+		column: {
+			shows:
+				'Cut open from the side: a light stands at the foot inside a hollow column and shines up it. Another stands between a screen and a wall, and shines up the wall behind the screen.',
+			caption: 'Inside a column, and behind a facade.',
+		},
+		coil: {
+			shows: 'A cable in even round loops, held by a tie. Both plugs hang free of the coil.',
+			caption: 'Even loops, one tie, plugs free.',
+		},
+		throw: {
+			shows:
+				'From the side: a light, its beam, and a wall. The throw is the way from light to wall. The beam angle is how far the beam opens. The pool is how tall the light is on the wall.',
+			caption: 'Throw, beam angle and pool.',
+		},
+		graze: {
+			shows:
+				'From the side: a light close under a rough wall shines steeply up it. Another stands further off from a wall and is tilted up at it.',
+			caption: 'Close shows texture. Further off looks smooth.',
+		},
+		overlap: {
+			shows:
+				'Two rows of three round pools on a wall. In the first they stand apart, with dark between. In the second they run into each other.',
+			caption: 'Pools that just touch leave dips. Let them run into each other.',
+		},
+		square: {
+			shows:
+				'A beam that opens from a light. At twice the throw it covers four times the wall, so each part gets a quarter of the light.',
+			caption: 'Twice the throw, a quarter of the light.',
+		},
+		pins: {
+			shows:
+				'The faces of a five-pin and a three-pin data socket. Pin 1 is common, 2 is data minus, 3 is data plus. Pins 4 and 5 are a second pair.',
+			caption: 'What each pin carries. On a plug the number stands beside the pin.',
+		},
+		daisy: {
+			shows:
+				'A desk, then three lights in a row. A cable runs from each out to the next in. In the out of the last stands a terminator.',
+			caption: 'Out to in, out to in, and a terminator at the end.',
+		},
+		frame: {
+			shows:
+				'One frame in a row: a break, a start code of 0, then slots 1 to 512. A lamp at address 1 with 9 slots reads slots 1 to 9. The next lamp starts at 10.',
+			caption: 'One frame, sent over and over.',
+		},
+		half: {
+			shows:
+				'Eight lamps on one line. The first five are lit and the last three are dark. The first place to look is between 4 and 5, then at 6.',
+			caption: 'Look in the middle: each look halves what is left.',
+		},
+		lead: {
+			shows: 'Four lamps in a row on one line. The first leads, and an arrow runs from it to the three that follow.',
+			caption: 'One leads. The rest do as it does.',
+		},
+		switches: {
+			shows:
+				'Ten small switches. Each of the first nine has a weight, from 1 to 256. Those that are up are added to make the start address 24.',
+			caption: 'Add the weights of the switches that are up.',
+		},
+		bands: {
+			shows:
+				'The function slot of a battery wash as a tall bar from 0 to 255, cut into bands. Each band has a name and its first and last value.',
+			caption: 'One slot, many bands. Drawn from the chart of the Tallow 6.',
+		},
+	},
+} as const;

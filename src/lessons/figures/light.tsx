@@ -1,0 +1,94 @@
+import type { JSX } from 'preact';
+import { Arrow, Label, Span } from './parts.tsx';
+
+/** A beam from a lamp to a wall: throw, beam angle, pool. */
+export function Throw(): JSX.Element {
+	return (
+		<g>
+			<path class="f-solid" d="M340 16h12v208h-12z" />
+			<path class="f-beam" d="M72 120L340 44V196Z" />
+			<path class="f-part" d="M34 96h38v48H34z" />
+			<Span from={[72, 214]} to={[340, 214]} />
+			<Label x={206} y={234} middle>
+				throw
+			</Label>
+			<Span from={[368, 44]} to={[368, 196]} />
+			<Label x={394} y={32} end>
+				pool
+			</Label>
+			<path class="f-line" d="M130 104A60 60 0 0 1 130 136" />
+			<Label x={142} y={125}>
+				beam angle
+			</Label>
+		</g>
+	);
+}
+
+/** Two lamps at a wall, seen from the side: one close under it, one further off and tilted. */
+export function Graze(): JSX.Element {
+	return (
+		<g>
+			<path class="f-soft" d="M12 210H388" />
+			<path class="f-solid" d="M160 14h12v196h-12zM364 14h12v196h-12z" />
+			<path class="f-rough" d="M160 40l-6 8 6 8-6 8 6 8-6 8 6 8-6 8 6 8-6 8 6 8-6 8 6 8-6 8 6 8-6 8 6 8" />
+			<path class="f-beam" d="M130 188L158 18H98Z" />
+			<path class="f-part" d="M116 188h28l6 20h-40z" />
+			<Label x={92} y={232} middle>
+				close: texture
+			</Label>
+			<path class="f-beam" d="M232 186L364 36V150Z" />
+			<path class="f-part" d="M212 190l22-14 14 22-22 12z" />
+			<Label x={300} y={232} middle>
+				further, tilted: smooth
+			</Label>
+		</g>
+	);
+}
+
+/** A row of pools on a wall: first apart, then overlapping. */
+export function Overlap(): JSX.Element {
+	const row = (y: number, step: number, label: string) => (
+		<g>
+			{[0, 1, 2].map((n) => (
+				<ellipse key={n} class="f-beam" cx={200 + (n - 1) * step} cy={y} rx="62" ry="44" />
+			))}
+			<Span from={[200 - step, y]} to={[200, y]} />
+			<Label x={200} y={y + 70} middle>
+				{label}
+			</Label>
+		</g>
+	);
+	return (
+		<g>
+			{row(58, 128, 'too far apart: dark between')}
+			{row(190, 80, 'closer: even')}
+		</g>
+	);
+}
+
+/** Throw doubled: the same light over four times the wall. */
+export function Square(): JSX.Element {
+	return (
+		<g>
+			<path class="f-beam" d="M30 120L360 20V220Z" />
+			<path class="f-part" d="M10 104h24v32H10z" />
+			<path class="f-line" d="M195 70v100M195 120h0" />
+			<path class="f-line" d="M360 20v200M360 120h0" />
+			<Span from={[34, 226]} to={[195, 226]} />
+			<Span from={[34, 246]} to={[360, 246]} />
+			<Label x={114} y={218} middle>
+				1 × throw
+			</Label>
+			<Label x={280} y={240} middle>
+				2 × throw
+			</Label>
+			<Arrow from={[140, 40]} to={[190, 72]} />
+			<Label x={60} y={34}>
+				1 part of light
+			</Label>
+			<Label x={262} y={124}>
+				¼ of it
+			</Label>
+		</g>
+	);
+}
