@@ -23,6 +23,15 @@ export function lettered<T>(
 	};
 }
 
+/** Options as they stand, lettered in turn: where their order is given by what they are. */
+export const inTurn = <T>(
+	things: readonly T[],
+	label: (thing: T) => Say,
+): { options: Option[]; idOf(thing: T): string } => ({
+	options: things.map((thing, place) => ({ id: letter(place), label: label(thing) })),
+	idOf: (thing) => letter(things.indexOf(thing)),
+});
+
 /** What a draft is, beside its asking. */
 export interface About {
 	readonly facts: Facts;

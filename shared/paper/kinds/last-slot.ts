@@ -30,6 +30,7 @@ export const lastSlotKind: Kind = {
 					each,
 					count: footprint / each,
 					footprint,
+					after: right + 1,
 					last: right,
 				},
 				bench: count === 1 ? benchWith({ profile, mode, address: start }) : null,

@@ -1,6 +1,6 @@
 import { benchWith } from '../bench.ts';
 import { modesWhere, type Numbered, numbersOf, readsAlike, slotChartOf, slotSay } from '../chart.ts';
-import { draft, fresh, lettered, say } from '../draft.ts';
+import { draft, fresh, inTurn, lettered, say } from '../draft.ts';
 import { KIND_TOPICS, LEVELS } from '../ids.ts';
 import { startFor } from '../places.ts';
 import type { Answer, Ground, Kind } from '../types.ts';
@@ -35,7 +35,7 @@ export const matchSlots: Kind = {
 		// the odd one out stands before the run or behind it: what a count one off would take for the first or the last
 		const extraFirst = chance.chance(0.5);
 		const asked = extraFirst ? run.slice(1) : run.slice(0, ROWS);
-		const left = lettered(chance, asked, ({ n }) => say('desk-slot', { slot: start + n - 1 }));
+		const left = inTurn(asked, ({ n }) => say('desk-slot', { slot: start + n - 1 }));
 		const right = lettered(chance, run, slotSay);
 		const pairs = (shift: number): Record<string, string> =>
 			Object.fromEntries(
@@ -49,7 +49,7 @@ export const matchSlots: Kind = {
 		];
 		return draft(
 			{
-				facts: { fixture: profile.name, mode: mode.name, start, slotChart: slotChartOf(mode), count: ROWS },
+				facts: { fixture: profile.name, mode: mode.name, start, slotChart: slotChartOf(mode), less: start - 1 },
 				bench: benchWith({ profile, mode, address: start }),
 			},
 			{

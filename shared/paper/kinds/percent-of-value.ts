@@ -13,21 +13,22 @@ export const percentOfValue: Kind = {
 	fits: () => true,
 	make(ground, chance, level) {
 		const value = roundValue(chance, level);
-		const rights = [percentOf(value), percentOf(value, 'truncate')];
 		const percent = percentOf(value);
+		const dropped = percentOf(value, 'truncate');
+		const hundredths = Math.floor((value * 10000) / TOP_LEVEL) / 100;
 		return numberOf(
 			{
-				facts: { value, percent, dropped: rights[1] ?? 0, hundredths: Math.floor((value * 10000) / TOP_LEVEL) / 100 },
+				facts: { value, percent, dropped, same: dropped === percent, hundredths },
 				bench: lamp(ground, value),
 			},
 			{ unit: 'percent' },
-			rights,
+			[percent, dropped],
 			[
 				['value-for-percent', value],
 				['out-of-256', Math.floor((value * 100) / 256)],
 				['digits-swapped', swapped(percent)],
 				['off-by-one-high', percent + 1],
-				['off-by-one-low', Math.min(...rights) - 1],
+				['off-by-one-low', dropped - 1],
 			],
 		);
 	},

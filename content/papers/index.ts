@@ -1,0 +1,10 @@
+/**
+ * Words for the papers: what kinds of question, topics and levels are called; for each kind what is asked, how the answer is come
+ * by and why; the options; and a sentence for each mistake. Templates are filled in `src/words`, by the grammar in `content/rig`.
+ * The words of the screens around them stand in `screens.ts`.
+ */
+export { answers, labels, units } from './labels.ts';
+export { mistakes } from './mistakes.ts';
+export { levelNames, topicNames } from './names.ts';
+export { questions } from './questions.ts';
+export type { QuestionSays } from './says.ts';

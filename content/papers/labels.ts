@@ -1,0 +1,61 @@
+import type { Says } from '../rig/index.ts';
+
+/** Options that several kinds of question have, by the id of their wording. */
+export const labels = {
+	name: '{name}',
+	value: '{value}',
+	'desk-slot': 'Slot {slot}',
+	slot: [
+		{ when: { part: 'coarse' }, says: '{name}, coarse' },
+		{ when: { part: 'fine' }, says: '{name}, fine' },
+		{ says: '{name}' },
+	],
+	stretch: [{ when: { single: true }, says: '{from} alone' }, { says: '{from} to {to}' }],
+	pair: 'Coarse {coarse}, fine {fine}',
+	placed: '{name}: slots {start} to {last} of universe {universe}',
+	'runs-fits': 'All of it fits: its last slot is {last}.',
+	'runs-past': '{past} {past?slot lies|slots lie} past the end and {past?gets|get} nothing.',
+	'runs-on': '{past} {past?slot goes|slots go} on in universe {next}, from slot 1.',
+	'ends-value': '{name}, up to {end}',
+	'ends-percent': '{name}, up to {end} %',
+	'ends-hex': '{name}, up to x{end}',
+} as const satisfies Record<string, Says>;
+
+/** A typed number with what it counts, by the unit of the question. */
+export const units = {
+	value: '{n}',
+	percent: '{n} %',
+	slot: 'slot {n}',
+	address: 'address {n}',
+	slots: '{n} {n?slot|slots}',
+	fixtures: '{n} {n?fixture|fixtures}',
+	word: '{n}',
+} as const satisfies Record<string, Says>;
+
+/** Answers in words where they are no option. */
+export const answers = {
+	upTo: '{from} to {to}',
+	or: ' or ',
+	arrow: '{left}: {right}',
+	numbered: '{n}. {text}',
+	switchesUp: [
+		{ when: { none: true }, says: 'no switch up' },
+		{ says: '{up?switch|switches} {up as every} up, the others down' },
+	],
+	done: 'Done on the bench.',
+	nothing: 'No answer',
+	unknownOption: 'an option that is not there',
+	bandLine: [{ when: { single: true }, says: '{from}: {name}' }, { says: '{from} to {to}: {name}' }],
+	slotLine: [
+		{ when: { part: 'coarse' }, says: '{n}: {name}, coarse' },
+		{ when: { part: 'fine' }, says: '{n}: {name}, fine' },
+		{ says: '{n}: {name}' },
+	],
+	placeLine: '{name}: from {start}, {footprint} {footprint?slot|slots}',
+	nameLine: [{ when: { pair: true }, says: '{name}, coarse and fine' }, { says: '{name}' }],
+	startLine: 'from {from}: {name}',
+	endLine: 'up to {to}: {name}',
+	semicolon: ';',
+	stop: '.',
+	plus: ' + ',
+} as const satisfies Record<string, Says>;

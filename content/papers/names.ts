@@ -1,0 +1,15 @@
+/** What questions are about, by topic. */
+export const topicNames = {
+	levels: 'Levels',
+	bands: 'Bands of values',
+	modes: 'Modes and slots',
+	addresses: 'Addresses',
+	switches: 'Address switches',
+	linking: 'Leader and followers',
+	panel: 'Panel and display',
+	faults: 'Finding faults',
+	care: 'Cautions',
+} as const;
+
+/** How hard. */
+export const levelNames = { easy: 'Easy', middle: 'Middling', hard: 'Hard' } as const;
