@@ -8,3 +8,4 @@ export { mistakes } from './mistakes.ts';
 export { levelNames, topicNames } from './names.ts';
 export { questions } from './questions.ts';
 export type { QuestionSays } from './says.ts';
+export { papersPage, paperWords, printPage, printWords, sitPage, sitWords, trainerWords } from './screens.ts';

@@ -11,9 +11,11 @@ export function handsText({ hands }: Pick<Task, 'hands'>): string {
 /**
  * A drill's rig as the learner finds it, in a store that takes nothing but what the drill leaves to a hand: the rest becomes a
  * sentence, so that its log can always be marked.
+ * @param log what was done before, played back first
+ * @throws InputError where that log does not fit
  */
-export function drillStore(drill: Task): RigStore {
-	const store = rigStore(drill.sheet);
+export function drillStore(drill: Task, log: readonly RigEvent[] = []): RigStore {
+	const store = rigStore(drill.sheet, log);
 	const guarded = (send: (event: RigEvent) => boolean) => (event: RigEvent) => {
 		if (isInHand(drill, event)) return send(event);
 		store.say(drillWords.notInHand(handsText(drill)));

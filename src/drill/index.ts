@@ -7,4 +7,5 @@
  */
 export { DrillPage } from './DrillPage.tsx';
 export { Fetched } from './Fetched.tsx';
+export { drillStore, handsText } from './guard.ts';
 export { taskAtWork } from './taskAtWork.ts';

@@ -3,6 +3,7 @@
  * the words come from `content/reasons` and `content/rig`, the facts from the rig, and nothing is decided here but grammar.
  * A drill's words stand beside them: its task, its conditions, what was found instead, the next step.
  * The finder's words stand beside them: faults, mends and complaints worded from a sheet, checks from a sheet and its rig.
+ * So do the papers': what a question asks, its options, what is right, the working and why.
  */
 export { describeChange } from './change.ts';
 export type { PlacedCheck } from './checkFacts.ts';
@@ -14,6 +15,17 @@ export { faultCause, faultName, faultTape, mendConfirm, mendText, mendTitle } fr
 export { checkDoes, checkTitle, complaintText, outcomeText, spotOf } from './finder.ts';
 export { hintText } from './hint.ts';
 export { cableName, cableText, fixtureName, modeName, portText } from './names.ts';
+export {
+	answerText,
+	keyText,
+	kindName,
+	mistakeText,
+	optionText,
+	questionAsk,
+	questionChart,
+	whyText,
+	workingText,
+} from './papers.ts';
 export { reasonStage, reasonText } from './reason.ts';
 export { settingTitle, settingValueText } from './settings.ts';
 export { placeName, placeText } from './sheetNames.ts';
