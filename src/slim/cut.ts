@@ -1,6 +1,6 @@
 /** What is to go from the code of one file. */
 export interface Cut {
-	/** Functions, classes and constants, by name: they stay, with nothing in them. */
+	/** Functions, classes, constants and members of objects, by name: they stay, with nothing in them. */
 	readonly empty: readonly string[];
 	/** Statements and members of classes, by the words they open with: they go. */
 	readonly leaveOut: readonly string[];
@@ -14,6 +14,8 @@ interface Node {
 	readonly start: number;
 	readonly end: number;
 	readonly id?: { readonly name?: string } | null;
+	/** Of a member of an object. */
+	readonly key?: { readonly name?: string };
 	/** Of a function or a class. */
 	readonly body?: Node;
 	/** Of a constant. */
@@ -41,8 +43,9 @@ export function cutCode(code: string, program: object, cut: Cut): string {
 	};
 	const isCut = (node: Node): boolean => {
 		const text = code.slice(node.start, node.end);
-		const name = node.id?.name ?? '';
+		const name = node.id?.name ?? node.key?.name ?? '';
 		if (cut.empty.includes(name)) {
+			if (node.type === 'Property') return edit(name, node, `${name}: null`);
 			if (node.type === 'VariableDeclarator' && node.init) return edit(name, node.init, 'null');
 			if (node.type.endsWith('Declaration') && node.body) return edit(name, node.body, '{}');
 		}

@@ -3,8 +3,8 @@ import { type Cut, cutCode } from './cut.ts';
 
 /**
  * What the fixture machines never come to in XState 5.33.3: actors (they are stepped, never run), things invoked or delayed,
- * history, final states, routes, targets by id, guards made of guards, messages to others, inspection, a machine as kept data,
- * and what is said of a chart that is wrong. package.json holds the library to that version, and a build stops where something
+ * history, final states, routes, tags, what is done on coming and going, targets by id, events by pattern, guards made of guards,
+ * messages to others, inspection, a machine as kept data, and what is said of a chart that is wrong. package.json holds the library to that version, and a build stops where something
  * named here is not in it. A test holds the machines to those of the whole library.
  */
 const CUTS: Readonly<Record<string, Cut>> = {
@@ -32,6 +32,8 @@ const CUTS: Readonly<Record<string, Cut>> = {
 			'spawnChild',
 			'stopChild',
 			'stopChildren',
+			'toJSON',
+			'wildcardCandidates',
 		],
 		leaveOut: [
 			'const defaultOptions =',
@@ -43,6 +45,8 @@ const CUTS: Readonly<Record<string, Cut>> = {
 			'for (const delayedTransition of stateNode.after)',
 			'if (!resolvedTarget && _target)',
 			'if (!stateNode.states)',
+			"if (typeof target !== 'string')",
+			'if (isInternalTarget && !stateNode.parent)',
 			// choosing a transition
 			'if (!isInline && !resolved)',
 			"if (typeof resolved !== 'function')",
@@ -50,7 +54,11 @@ const CUTS: Readonly<Record<string, Cut>> = {
 			'actorScope.actionExecutor =',
 			'const originalExecutor =',
 			'for (const historyNode of getHistoryNodes(exitStateNode))',
+			'nextSnapshot = resolveActionsAndContext(nextSnapshot, event, actorScope, [...s.exit,',
+			'actions.push(...stateNodeToEnter.entry)',
 			'for (const invokeDef of stateNodeToEnter.invoke)',
+			'if (statesForDefaultEntry.has(stateNodeToEnter))',
+			'nextSnapshot = resolveActionsAndContext(nextSnapshot, event, actorScope, actions, internalQueue, stateNodeToEnter',
 			"if (stateNodeToEnter.type === 'final')",
 			"if (nextState.status === 'done')",
 			"if (!resolvedAction || !('resolve' in resolvedAction))",
@@ -76,8 +84,13 @@ const CUTS: Readonly<Record<string, Cut>> = {
 			"typeof statePath === 'string' && isStateId(statePath)": 'false',
 			"descriptor.endsWith('.*')": 'false',
 			"'check' in resolved": 'false',
-			'stateNodeToEnter.invoke.map(invokeDef => invokeDef.id)': 'undefined',
-			'...s.invoke.map(def => stopChild(def.id))': '',
+			'isHistoryNode(s)': 'false',
+			'isHistoryNode(sn)': 'false',
+			'isHistoryNode(child)': 'false',
+			'isHistoryNode(initialState)': 'false',
+			'exactMatch ? [...exactMatch, ...wildcardCandidates] : wildcardCandidates': 'exactMatch ?? []',
+			'toStatePath(statePath).slice()': 'statePath.split(STATE_DELIMITER)',
+			'new Set(config._nodes.flatMap(sn => sn.tags))': 'null',
 		},
 	},
 	StateMachine: {
@@ -99,6 +112,19 @@ const CUTS: Readonly<Record<string, Cut>> = {
 			'this.getPersistedSnapshot =',
 			'this.restoreSnapshot =',
 			'this.start =',
+			...[
+				'description',
+				'entry',
+				'events',
+				'exit',
+				'history',
+				'meta',
+				'options',
+				'output',
+				'schemas',
+				'tags',
+				'version',
+			].map((name) => `this.${name} =`),
 			'toJSON()',
 			"if (this.type === 'compound' && !this.config.initial)",
 		],
@@ -117,9 +143,24 @@ const CUTS: Readonly<Record<string, Cut>> = {
 		],
 		instead: {},
 	},
+	xstate: {
+		empty: [
+			'cancel',
+			'createAction',
+			'createStateConfig',
+			'emit',
+			'extend',
+			'log',
+			'sendTo',
+			'spawnChild',
+			'stopChild',
+		],
+		leaveOut: [],
+		instead: {},
+	},
 };
 
-const FILE = /[\\/]xstate[\\/]dist[\\/](\w+)-[0-9a-f]{8}\.esm\.js$/;
+const FILE = /[\\/]xstate[\\/]dist[\\/](\w+?)(?:-[0-9a-f]{8})?\.esm\.js$/;
 
 /** Leaves out of the machine library what is never reached. */
 export function leanMachine(): Plugin {

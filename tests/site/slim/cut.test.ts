@@ -6,8 +6,9 @@ const code = `function kept() { return emptied(1) || never ? spread(...none) : 2
 function emptied(x) { return x; }
 class Told { get it() { return 1; } other() { return this.it; } }
 const text = toString();
+const made = { shown: text, hidden: text + '', bare: 1 };
 if (never) { kept(); }
-export { kept, Told, text };`;
+export { kept, Told, text, made };`;
 
 const cut = (what: Partial<Cut>): string =>
 	cutCode(code, parseAst(code), { empty: [], leaveOut: [], instead: {}, ...what });
@@ -17,10 +18,13 @@ it('leaves code alone where nothing is named', () => {
 });
 
 it('empties, leaves out and puts in place what is named, and nothing else', () => {
-	expect(cut({ empty: ['emptied', 'text'], leaveOut: ['get it()', 'if (never)'], instead: { '...none': '' } })).toBe(
+	expect(
+		cut({ empty: ['emptied', 'text', 'hidden'], leaveOut: ['get it()', 'if (never)'], instead: { '...none': '' } }),
+	).toBe(
 		code
 			.replace('{ return x; }', '{}')
 			.replace('toString()', 'null')
+			.replace("hidden: text + ''", 'hidden: null')
 			.replace('get it() { return 1; }', '')
 			.replace('if (never) { kept(); }', ';')
 			.replace('...none', ''),

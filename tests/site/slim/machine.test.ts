@@ -15,7 +15,17 @@ beforeAll(async () => {
 });
 
 /** All of a snapshot that is data; of the chart's nodes, their ids. */
-function snapshotOf({ _nodes, machine, matches, hasTag, can, getMeta, toJSON, ...data }: whole.FixtureState): unknown {
+function snapshotOf({
+	_nodes,
+	machine,
+	tags,
+	matches,
+	hasTag,
+	can,
+	getMeta,
+	toJSON,
+	...data
+}: whole.FixtureState): unknown {
 	return { ...data, nodes: (_nodes as { readonly id: string }[]).map(({ id }) => id) };
 }
 
