@@ -10,6 +10,7 @@ export const finderWords = {
 	otherComplaint: 'Another complaint',
 	on: (rig: string) => `On ${rig}`,
 	spent: (time: string) => `Spent so far: ${time}`,
+	isPart: 'This check stands. The rest of this rig is still being worked out, and rarer suspects may join.',
 	close: 'Close',
 	dismiss: 'Dismiss',
 	troubles: {

@@ -5,7 +5,7 @@ import { weighBy } from './learn.ts';
 import { Walk } from './path.ts';
 import { type Bench, candidatesFor, tableFor } from './table.ts';
 import type { Finder, FinderOptions, Step } from './types.ts';
-import { meantWitness } from './witness.ts';
+import { meantWitness, type Witness } from './witness.ts';
 
 /**
  * Opens a finder: from a complaint to the cause in the fewest expected seconds. Every outcome it reckons with is read off a rig
@@ -17,13 +17,13 @@ export function openFinder(sheet: RigSheet, complaint: Complaint, options: Finde
 	return finderOn(openBench(sheet, complaint, options), options);
 }
 
-/** The table a finder walks on, which takes a while for a large rig. @throws InputError as {@link openFinder}. */
+/** The table a finder walks on, which takes a while for a large rig. @param meant the sheet's own rig, where it is open already @throws InputError as {@link openFinder}. */
 export function openBench(
 	sheet: RigSheet,
 	complaint: Complaint,
 	{ learnt = {} }: Pick<FinderOptions, 'learnt'> = {},
+	meant: Witness = meantWitness(sheet),
 ): Bench {
-	const meant = meantWitness(sheet);
 	if (!meant.rig.gear.units.has(complaint.fixture) || !COMPLAINTS[complaint.kind].fits(meant, complaint.fixture)) {
 		throw new InputError(
 			'finder.complaint',

@@ -14,6 +14,7 @@ export { finderOn, openBench, openFinder } from './finder.ts';
 export { type FaultDrill, hiddenRig, makeFaultDrill } from './hidden.ts';
 export { ELSE } from './layout.ts';
 export { type Learnt, learn } from './learn.ts';
+export { openPart } from './part.ts';
 export { type ReviewedStep, reviewWalk } from './review.ts';
 export { type Bench, type Candidate, candidatesFor, tableFor } from './table.ts';
 export { type FaultTree, faultTree, type PrintedTree } from './tree.ts';

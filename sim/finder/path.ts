@@ -194,9 +194,17 @@ export class Walk {
 			const excluded = [...this.bench.checks.keys()].filter(
 				(at) => this.asked.has(at) || !this.isAllowed(this.bench.checks[at] as Check),
 			);
-			this.planned = bestCheck({ ...this.search, weights: this.weights }, { errors, excluded, here: this.here });
+			const plan = bestCheck({ ...this.search, weights: this.weights }, { errors, excluded, here: this.here });
+			this.planned = plan && this.beginning(plan, excluded);
 		}
 		return this.planned;
+	}
+
+	/** The plan with the check that this walk is to begin with in place of the best, while nothing else was asked. */
+	private beginning(plan: Plan, excluded: readonly number[]): Plan {
+		const first = this.byId.get(this.options.first ?? '');
+		if (first === undefined || first === plan.check || this.asked.size > 0 || excluded.includes(first)) return plan;
+		return { ...plan, check: first, expected: null, by: 'ranked' };
 	}
 
 	next(): NextCheck | null {

@@ -55,12 +55,14 @@ function remembering(read: (w: Witness) => string, key: (w: Witness) => string |
 /**
  * Every placed fault under which the rig shows the complaint.
  * @param weigh turns a fault's weight into the one that this device has learnt
+ * @param all those to try; left out, every fault in every place
  */
 export function candidatesFor(
 	sheet: RigSheet,
 	meant: Witness,
 	complaint: Complaint,
 	weigh: (placed: PlacedFault, weight: number) => number = (_, weight) => weight,
+	all: ReturnType<typeof placedFaults> = placedFaults(sheet),
 ): Candidate[] {
 	const showing = COMPLAINTS[complaint.kind];
 	const decides = [complaint.fixture, ...(showing.others?.(meant, complaint.fixture) ?? [])];
@@ -68,7 +70,7 @@ export function candidatesFor(
 		(w) => `${showing.holds(w, meant, complaint.fixture)}`,
 		(w) => decides.map((id) => w.signature(id)).join(),
 	);
-	return placedFaults(sheet).flatMap(({ placed, weight }) => {
+	return all.flatMap(({ placed, weight }) => {
 		const w = witnessAt(meant, [placed], decides);
 		return w && shows(w) === 'true'
 			? [{ faults: [placed], weight: weigh(placed, weight), mend: mendText(sheet, placed), witness: w }]
@@ -99,17 +101,18 @@ function readerOf(checks: readonly Check[]): (w: Witness) => string[] {
 	};
 }
 
-/** The whole outcome table of a complaint: each check read off each candidate's rig. */
+/** The outcome table of a complaint: each check read off each candidate's rig. @param wanted which checks; left out, all */
 export function tableFor(
 	sheet: RigSheet,
 	complaint: Complaint,
 	meant: Witness = meantWitness(sheet),
 	candidates: readonly Candidate[] = candidatesFor(sheet, meant, complaint),
+	wanted: (check: Check) => boolean = () => true,
 ): Bench {
 	const mends = new Map<string, { readonly id: MendId; readonly place: string }>();
 	for (const { faults } of candidates)
 		for (const fault of faults) mends.set(mendText(sheet, fault), mendFor(sheet, fault));
-	const all = checksOf(sheet, meant, complaint, [...mends.values()]);
+	const all = checksOf(sheet, meant, complaint, [...mends.values()]).filter(wanted);
 	const read = readerOf(all);
 	const columns = candidates.map(({ witness }) => {
 		const column = read(witness);

@@ -14,6 +14,8 @@ export interface FinderOptions {
 	readonly learnt?: Learnt;
 	/** Where the tech stands at the start: a fixture's id or `desk`. Default: at the fixture complained of. */
 	readonly here?: string;
+	/** Asked before anything else is answered or set aside, where the gig allows it: what was chosen on part of the table. */
+	readonly first?: string;
 }
 
 /** One thing that may be wrong. */

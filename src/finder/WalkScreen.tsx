@@ -39,6 +39,7 @@ export function WalkScreen({ store, scene }: { store: FinderStore; scene: Scene 
 								counted={(walk?.counted.length ?? 0) > 0}
 							/>
 						)}
+						{view.isPart && <p class="hint">{finderWords.isPart}</p>}
 						{laid?.isQuick && <p class="hint">{quickWords.assumed}</p>}
 						<div class="walk-foot">
 							<Allowed store={store} allows={allows} />

@@ -20,7 +20,15 @@ export interface Asks {
 		readonly asks: { readonly rig: RigChoice; readonly fixture: string };
 		readonly gives: readonly ComplaintView[];
 	};
-	readonly look: { readonly asks: { readonly walk: SetWalk; readonly allows: Allows }; readonly gives: WalkView };
+	readonly look: {
+		readonly asks: {
+			readonly walk: SetWalk;
+			readonly allows: Allows;
+			/** Whether a first check will do that was chosen on part of the table: the whole takes longer on a large rig. */
+			readonly isPartEnough: boolean;
+		};
+		readonly gives: WalkView;
+	};
 }
 export type AskName = keyof Asks;
 

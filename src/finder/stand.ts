@@ -9,17 +9,22 @@ export interface Stand {
 	at(walk: Pick<SetWalk, 'steps'>, allows: Allows): Finder;
 }
 
-export function standOn(bench: Bench): Stand {
+/** @param firstOf the check a walk begins with, where that is not the best of this bench; asked for walks with no steps alone */
+export function standOn(bench: Bench, firstOf: (allows: Allows) => string | undefined = () => undefined): Stand {
 	let key = '';
+	let isBegun = false;
 	let finder: Finder | null = null;
 	let taken: WalkStep[] = [];
 	return {
 		bench,
 		at({ steps }, allows) {
 			const options = JSON.stringify(allows);
-			if (!finder || key !== options) {
-				finder = finderOn(bench, optionsOf(allows));
+			const begins = steps.length === 0;
+			if (!finder || key !== options || (begins && !isBegun)) {
+				const first = begins ? firstOf(allows) : undefined;
+				finder = finderOn(bench, { ...optionsOf(allows), ...(first === undefined ? {} : { first }) });
 				key = options;
+				isBegun = begins;
 				taken = [];
 			}
 			while (taken.length > shared(taken, steps)) {

@@ -7,7 +7,16 @@ import { COUNTS_KEY, KEPT_KEY } from './keys.ts';
 import type { Stage } from './protocol.ts';
 import { type Scene, START } from './scene.ts';
 import type { LaidView, WalkView } from './view.ts';
-import { type Allows, freshWalk, isSet, type RigChoice, stepBack, type Walk, withAsides } from './walk.ts';
+import {
+	type Allows,
+	freshWalk,
+	isSet,
+	type RigChoice,
+	type SetWalk,
+	stepBack,
+	type Walk,
+	withAsides,
+} from './walk.ts';
 
 /** The finder as the page holds it: what is done goes in, the scene comes out. Nothing throws; trouble becomes a sentence. */
 export interface FinderStore {
@@ -131,13 +140,20 @@ export function finderStore({ ask, storage, clock }: StoreParts): FinderStore {
 		const { walk, allows } = scene;
 		if (!isSet(walk)) return;
 		await fetch(
-			(stage) => ask('look', { walk, allows }, stage),
+			(stage) => ask('look', { walk, allows, isPartEnough: true }, stage),
 			(view) => {
 				use(view);
 				count();
+				return view.isPart && scene.walk === walk ? lookWhole(walk, allows) : undefined;
 			},
 		);
 	};
+	/** The same once the whole table is there. The page goes on meanwhile: what is answered by then is asked about anew. */
+	const lookWhole = (walk: SetWalk, allows: Allows): Promise<void> =>
+		fetch(
+			() => ask('look', { walk, allows, isPartEnough: false }),
+			(view) => set({ view }),
+		);
 	/** A verdict that a mend has confirmed is counted once, and no longer counted when it is taken back. */
 	const count = (): void => {
 		const { walk, view, learnt } = scene;

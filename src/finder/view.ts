@@ -114,4 +114,6 @@ export interface WalkView {
 	readonly log: readonly LogLineView[];
 	/** Seconds, walks included. */
 	readonly spent: number;
+	/** Worked out on part of the table: the check stands, and what else is in question may still grow. */
+	readonly isPart: boolean;
 }

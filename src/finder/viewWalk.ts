@@ -41,6 +41,7 @@ export function viewWalk(bench: Bench, finder: Finder, walk: SetWalk): WalkView 
 			};
 		}),
 		spent: finder.spent,
+		isPart: false,
 	};
 }
 

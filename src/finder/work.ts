@@ -1,12 +1,12 @@
 import { quickWords } from '../../content/finder/index.ts';
 import { quickSheet, type RigSheet } from '../../shared/sheet/index.ts';
-import { complaintsOf, meantWitness, openBench, type Witness } from '../../sim/finder/index.ts';
+import { complaintsOf, meantWitness, openBench, openPart, type Witness } from '../../sim/finder/index.ts';
 import { complaintText } from '../words/index.ts';
 import type { Asks, Stage } from './protocol.ts';
 import { type Stand, standOn } from './stand.ts';
 import type { ComplaintView, LaidView } from './view.ts';
 import { viewWalk } from './viewWalk.ts';
-import type { RigChoice, SetWalk } from './walk.ts';
+import type { Allows, RigChoice, SetWalk } from './walk.ts';
 
 // what reads sheets, links and kept walks carries a schema library, and most visits bring none of them
 const reading = () => import('./reading.ts');
@@ -25,20 +25,32 @@ export function makeWork(): Work {
 	const sheets = remember<RigChoice, RigSheet | Promise<RigSheet>>(sheetOf);
 	let meant: { readonly sheet: RigSheet; readonly witness: Witness } | null = null;
 	let table: { readonly key: string; readonly stand: Stand } | null = null;
+	let part: { readonly key: string; readonly stand: Stand | null } | null = null;
 
 	const meantOf = (sheet: RigSheet): Witness => {
 		if (meant?.sheet !== sheet) meant = { sheet, witness: meantWitness(sheet) };
 		return meant.witness;
 	};
-	const standOf = async (
-		{ rig, fixture, complaint, learnt }: SetWalk,
-		tell: (stage: Stage) => void,
-	): Promise<Stand> => {
-		const key = JSON.stringify([rig, fixture, complaint, learnt]);
+	const keyOf = ({ rig, fixture, complaint, learnt }: SetWalk): string =>
+		JSON.stringify([rig, fixture, complaint, learnt]);
+	/** On part of the table; null for a rig too small to need it. */
+	const partOf = (walk: SetWalk, sheet: RigSheet): Stand | null => {
+		const key = keyOf(walk);
+		if (part?.key !== key) {
+			const { fixture, complaint, learnt } = walk;
+			const bench = openPart(sheet, { kind: complaint, fixture }, { learnt }, meantOf(sheet));
+			part = { key, stand: bench && standOn(bench) };
+		}
+		return part.stand;
+	};
+	const wholeOf = (walk: SetWalk, sheet: RigSheet): Stand => {
+		const key = keyOf(walk);
 		if (table?.key !== key) {
-			tell('table');
-			const bench = openBench(await sheets(rig), { kind: complaint, fixture }, { learnt });
-			table = { key, stand: standOn(bench) };
+			const { fixture, complaint, learnt } = walk;
+			const bench = openBench(sheet, { kind: complaint, fixture }, { learnt }, meantOf(sheet));
+			// so that a walk begins alike, whether the whole table was there or not
+			const firstOf = (allows: Allows) => partOf(walk, sheet)?.at({ steps: [] }, allows).next()?.check.id;
+			table = { key, stand: standOn(bench, firstOf) };
 		}
 		return table.stand;
 	};
@@ -70,8 +82,16 @@ export function makeWork(): Work {
 				...complaintText(sheet, complaint),
 			}));
 		},
-		async look({ walk, allows }, tell) {
-			const stand = await standOf(walk, tell);
+		async look({ walk, allows, isPartEnough }, tell) {
+			const sheet = await sheets(walk.rig);
+			if (isPartEnough && walk.steps.length === 0 && table?.key !== keyOf(walk)) {
+				tell('table');
+				const stand = partOf(walk, sheet);
+				const finder = stand?.at(walk, allows);
+				if (stand && finder?.next()) return { ...viewWalk(stand.bench, finder, walk), isPart: true };
+			}
+			if (table?.key !== keyOf(walk)) tell('table');
+			const stand = wholeOf(walk, sheet);
 			tell('choosing');
 			return viewWalk(stand.bench, stand.at(walk, allows), walk);
 		},

@@ -15,6 +15,7 @@ import {
 	meantWitness,
 	openBench,
 	openFinder,
+	openPart,
 	together,
 } from '../../../sim/finder/index.ts';
 import { runs } from '../../runs.ts';
@@ -182,6 +183,55 @@ describe.each(SCENES)('a walk on %s, %s at %s', (rig, kind, fixture) => {
 				walked.verdict?.suspects.map(({ id }) => id),
 				textOf(faults),
 			).toContain(textOf(faults));
+		}
+	});
+});
+
+describe('part of a table', () => {
+	const sheet = bundledRig('long-line');
+
+	test('is for large rigs alone', () => {
+		for (const id of RIG_IDS.filter((rig) => rig !== 'long-line')) {
+			const small = bundledRig(id);
+			const [complaint] = complaintsOf(meantWitness(small), small);
+			if (!complaint) throw new Error(`nothing to complain of on ${id}`);
+			expect(openPart(small, complaint), id).toBeNull();
+		}
+	});
+
+	test.each([
+		['no-answer', 'bar-12'],
+		['dark', 'bar-1'],
+		['flicker', 'bar-24'],
+		['dead-beyond', 'bar-6'],
+	] as const)('holds nothing that the whole does not, of %s at %s', (kind, fixture) => {
+		const part = openPart(sheet, { kind, fixture });
+		const whole = openBench(sheet, { kind, fixture });
+		if (!part) throw new Error('this rig was to be large');
+		const at = new Map(whole.candidates.map(({ faults }, i) => [textOf(faults), i]));
+		const rows = new Map(whole.checks.map(({ id }, i) => [id, whole.outcomes[i] ?? []]));
+		expect(part.candidates.length).toBeLessThan(whole.candidates.length);
+		for (const [row, { id }] of part.checks.entries()) {
+			for (const [i, { faults }] of part.candidates.entries())
+				expect(rows.get(id)?.[at.get(textOf(faults)) ?? -1], `${id} ${textOf(faults)}`).toBe(part.outcomes[row]?.[i]);
+		}
+	});
+
+	test('gives a check to begin with, and every fault is found from there', () => {
+		const complaint = { kind: 'dark', fixture: 'bar-12' } as const;
+		const part = openPart(sheet, complaint);
+		const first = part && finderOn(part).next()?.check.id;
+		if (!first) throw new Error('there was to be a first check');
+		const bench = benchOf('long-line', 'dark', 'bar-12');
+		const finder = finderOn(bench, { first });
+		expect(finder.next()?.check.id).toBe(first);
+		finder.cannot(first);
+		expect(finder.next()?.check.id).not.toBe(first);
+		finder.undo();
+		expect(finder.next()?.check.id).toBe(first);
+		for (const { faults } of bench.candidates.filter((_, at) => at % 7 === 0)) {
+			const walked = walkGig(bench, faultyWitness(bench.meant, faults), { first });
+			expect(walked.cleared, textOf(faults)).toBe(true);
 		}
 	});
 });

@@ -130,6 +130,55 @@ describe('a walk', () => {
 	});
 });
 
+describe('a large rig', () => {
+	/** Complains of the long line's twelfth bar; each view the page was given, in order. */
+	async function long(store: FinderStore): Promise<NonNullable<FinderStore['scene']['view']>[]> {
+		await store.open();
+		await store.choose({ kind: 'bundled', id: 'long-line' });
+		await store.pickFixture('bar-12');
+		const views: NonNullable<FinderStore['scene']['view']>[] = [];
+		store.subscribe(() => {
+			const { view } = store.scene;
+			if (view && view !== views.at(-1)) views.push(view);
+		});
+		await store.pickComplaint('dark');
+		return views;
+	}
+
+	test('asks its first check before the rest is worked out, and keeps to it', async () => {
+		const { store } = storeOn();
+		const views = await long(store);
+		expect(views.map(({ isPart }) => isPart)).toEqual([true, false]);
+		const [part, whole] = views;
+		expect(whole?.check?.id).toBe(part?.check?.id);
+		expect(whole?.check?.answers.map(({ id }) => id)).toEqual(part?.check?.answers.map(({ id }) => id));
+		expect(whole?.suspects.length).toBeGreaterThan(part?.suspects.length ?? 0);
+		expect(store.scene.stage).toBeNull();
+		await store.setAside(part?.check?.id ?? '', 'cannot');
+		await store.back();
+		expect(store.scene.view).toEqual(whole);
+	});
+
+	test('takes an answer given before the rest is there for what it is', async () => {
+		const { store } = storeOn();
+		const other = storeOn().store;
+		await long(other);
+		const { check } = other.scene.view ?? {};
+		const outcome = check?.answers[0]?.id ?? '';
+		await other.answer(check?.id ?? '', outcome);
+		const answered = new Promise<void>((done) => {
+			store.subscribe(() => {
+				const { view, walk } = store.scene;
+				if (view?.isPart && walk?.steps.length === 0) store.answer(view.check?.id ?? '', outcome).then(done);
+			});
+		});
+		await long(store);
+		await answered;
+		expect(store.scene.walk?.steps).toHaveLength(1);
+		expect(store.scene.view).toEqual(other.scene.view);
+	});
+});
+
 describe('verdicts', () => {
 	test('are counted once a mend has helped, taken back with Back, and kept apart from the walk', async () => {
 		const device = memory();

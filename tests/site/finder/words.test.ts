@@ -121,6 +121,7 @@ test('the log as text has every step, the end, and the time', () => {
 			{ check: 'Is wash 2 lit?', seen: null, did: 'unsure' },
 		],
 		spent: 34,
+		isPart: false,
 	};
 	expect(logText({ view, rig: 'Four washes', allows: ALLOWS_ALL, began: '25 Nov 2026, 18:05' })).toBe(
 		`Wash 3 is dark
