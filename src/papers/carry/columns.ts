@@ -1,14 +1,17 @@
 import { damaged } from './bounds.ts';
 
 /** Fewest records that are worth laying out in columns. */
-const FEWEST = 4;
+const FEWEST = 8;
 
 /**
  * JSON with its longer lists of like records laid out in columns, `{"#": [keys, column ...]}`, and whole numbers as steps,
  * `{"+": [first, step ...]}`: a row of two dozen fixtures deflates to half of what it did. `fromColumns` undoes it.
  */
 export function inColumns(value: unknown): unknown {
-	if (Array.isArray(value)) return likeRecords(value) ? columnsOf(value) : value.map(inColumns);
+	if (Array.isArray(value)) {
+		const records = likeRecords(value);
+		return records ? columnsOf(records) : value.map(inColumns);
+	}
 	if (!isRecord(value)) return value;
 	return Object.fromEntries(Object.entries(value).map(([key, held]) => [key, inColumns(held)]));
 }
@@ -18,10 +21,13 @@ function columnsOf(records: readonly Record<string, unknown>[]): unknown {
 	return { '#': [keys, ...keys.map((key) => steps(records.map((record) => record[key])))] };
 }
 
-function likeRecords(list: readonly unknown[]): list is readonly Record<string, unknown>[] {
-	if (list.length < FEWEST) return false;
-	const keys = isRecord(list[0]) ? Object.keys(list[0]).join() : '';
-	return keys !== '' && list.every((each) => isRecord(each) && Object.keys(each).join() === keys);
+/** The list, if it is long enough and each of it has the same keys in the same order. */
+function likeRecords(list: readonly unknown[]): readonly Record<string, unknown>[] | null {
+	const records = list.filter(isRecord);
+	if (list.length < FEWEST || records.length < list.length) return null;
+	const keysOf = (record: object): string => JSON.stringify(Object.keys(record));
+	const keys = keysOf(records[0] ?? {});
+	return keys !== '[]' && records.every((record) => keysOf(record) === keys) ? records : null;
 }
 
 function steps(column: readonly unknown[]): unknown {

@@ -8,9 +8,16 @@ export { newAttempt } from './attempt.ts';
 export { paperFile, resultFile, storeFile } from './files.ts';
 export { readHandedIn } from './handedIn.ts';
 export { paperFragment, resultFragment } from './link.ts';
+export { QrCode, type QrCodeProps } from './QrCode.tsx';
+export { qrDrawing } from './qr.ts';
+export { readFiles } from './readFiles.ts';
 export { readPaperLink, readResultLink } from './readLink.ts';
 export { LONGEST_NAME, tidyName } from './schema.ts';
 export { settingOnce } from './setOnce.ts';
+export type { Aside } from './shelf.ts';
+export type { ClassRow, ClassTable, Flag, SortedOut } from './sort.ts';
+export { sortResults } from './sortResults.ts';
+export { openPaperStore, type PaperStore, type TakenIn } from './store.ts';
 export type {
 	Handed,
 	Held,

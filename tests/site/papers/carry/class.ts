@@ -6,9 +6,9 @@ import {
 	type Paper,
 	PLAIN_KIND_IDS,
 	setPaper,
-} from '../../../shared/paper/index.ts';
-import { makeRandom, type Random } from '../../../shared/random/index.ts';
-import type { Result } from '../../../src/papers/carry/index.ts';
+} from '../../../../shared/paper/index.ts';
+import { makeRandom, type Random } from '../../../../shared/random/index.ts';
+import type { Result } from '../../../../src/papers/carry/index.ts';
 
 /** Plain kinds, so that no rig is needed. */
 export const PLAIN = {

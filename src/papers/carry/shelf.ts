@@ -1,0 +1,115 @@
+import { type DBSchema, deleteDB, type IDBPDatabase, openDB } from 'idb';
+import type { Refused } from './types.ts';
+
+/** What each list of records is kept under. */
+export type List = 'papers' | 'results' | 'names';
+export const LISTS: readonly List[] = ['papers', 'results', 'names'];
+
+/** A record that could not be read, moved out of the way as it was. */
+export interface Aside extends Refused {
+	readonly list: List;
+	readonly key: string;
+	readonly found: unknown;
+}
+
+/** Where records lie by key: a database, or memory. Every call may be refused by the device, and then throws. */
+export interface Shelf {
+	all(list: List): Promise<readonly (readonly [key: string, record: unknown])[]>;
+	put(list: List, key: string, record: unknown): Promise<void>;
+	remove(list: List, key: string): Promise<void>;
+	setAside(aside: Aside): Promise<void>;
+	asides(): Promise<readonly Aside[]>;
+	/** Everything, set aside or not. */
+	clear(): Promise<void>;
+	close(): void;
+}
+
+interface Tables extends DBSchema {
+	papers: { key: string; value: unknown };
+	results: { key: string; value: unknown };
+	names: { key: string; value: unknown };
+	aside: { key: string; value: Aside };
+}
+
+export const DATABASE = 'prep-bay.papers';
+/** Of the tables; each record says its own version besides. */
+export const DATABASE_VERSION = 1;
+
+/**
+ * The database of this device.
+ * @param lost called when the browser closes it, or another tab needs a newer one: nothing more is kept then
+ * @throws whatever the browser refuses with
+ */
+export async function openShelf(lost: () => void): Promise<Shelf> {
+	const base: IDBPDatabase<Tables> = await openDB<Tables>(DATABASE, DATABASE_VERSION, {
+		upgrade(opened, from) {
+			// one step a version, each from the last: what is there stays there
+			if (from < 1) for (const table of [...LISTS, 'aside'] as const) opened.createObjectStore(table);
+		},
+		blocking() {
+			base.close();
+			lost();
+		},
+		terminated: lost,
+	});
+	return {
+		async all(list) {
+			const reading = base.transaction(list).store;
+			const [keys, records] = await Promise.all([reading.getAllKeys(), reading.getAll()]);
+			return keys.map((key, i) => [String(key), records[i]] as const);
+		},
+		put: async (list, key, record) => void (await base.put(list, record, key)),
+		async remove(list, key) {
+			const both = base.transaction([list, 'aside'], 'readwrite');
+			await Promise.all([
+				both.objectStore(list).delete(key),
+				both.objectStore('aside').delete(asideKey(list, key)),
+				both.done,
+			]);
+		},
+		async setAside(aside) {
+			const both = base.transaction([aside.list, 'aside'], 'readwrite');
+			await Promise.all([
+				both.objectStore('aside').put(aside, asideKey(aside.list, aside.key)),
+				both.objectStore(aside.list).delete(aside.key),
+				both.done,
+			]);
+		},
+		asides: () => base.getAll('aside'),
+		async clear() {
+			const tables = [...LISTS, 'aside'] as const;
+			const all = base.transaction(tables, 'readwrite');
+			await Promise.all([...tables.map((table) => all.objectStore(table).clear()), all.done]);
+		},
+		close: () => base.close(),
+	};
+}
+
+/** Takes the whole database off the device. */
+export const dropShelf = (): Promise<void> => deleteDB(DATABASE);
+
+const asideKey = (list: List, key: string): string => `${list} ${key}`;
+
+/** A shelf in memory, for a device that keeps nothing. */
+export function memoryShelf(): Shelf {
+	const lists: Record<List, Map<string, unknown>> = { papers: new Map(), results: new Map(), names: new Map() };
+	const asides = new Map<string, Aside>();
+	return {
+		all: async (list) => [...lists[list]],
+		put: async (list, key, record) => void lists[list].set(key, record),
+		async remove(list, key) {
+			lists[list].delete(key);
+			asides.delete(asideKey(list, key));
+		},
+		async setAside(aside) {
+			asides.set(asideKey(aside.list, aside.key), aside);
+			lists[aside.list].delete(aside.key);
+		},
+		asides: async () => [...asides.values()],
+		async clear() {
+			for (const list of LISTS) lists[list].clear();
+			asides.clear();
+		},
+		close() {},
+	};
+}
