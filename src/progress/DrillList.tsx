@@ -1,12 +1,12 @@
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { drillWords, levels, progressWords } from '../../content/drills/index.ts';
-import { Button, Live, Notice, Tape } from '../ui/index.ts';
-import { Keeping } from './Keeping.tsx';
+import { Trouble } from '../shelf/index.ts';
+import { Button, Live, Tape } from '../ui/index.ts';
+import { DrillKeeping } from './DrillKeeping.tsx';
 import { asideText, type Opened, openProgress } from './keep.ts';
 import { FIRM, suggestNext } from './next.ts';
 import type { KindRecord } from './result.ts';
-import { saveFile } from './saveFile.ts';
 import { minutesText } from './time.ts';
 
 /** A kind as the page hands it in, so that the list need not carry the drills themselves. */
@@ -27,7 +27,14 @@ export function DrillList({ kinds }: { kinds: readonly ListedKind[] }): JSX.Elem
 	useEffect(() => void openProgress(storage).then(open), []);
 	return (
 		<div class="drills">
-			{opened && <Trouble opened={opened} onDone={() => open({ ...opened, damaged: null })} />}
+			{opened && (
+				<Trouble
+					words={progressWords}
+					found={opened}
+					aside={() => asideText(storage)}
+					onDone={() => open({ ...opened, damaged: null })}
+				/>
+			)}
 			{opened && <Next kinds={kinds} opened={opened} />}
 			{(['easy', 'middle', 'hard'] as const).map((level) => (
 				<section key={level} class="drills-level" aria-labelledby={`level-${level}`}>
@@ -44,7 +51,7 @@ export function DrillList({ kinds }: { kinds: readonly ListedKind[] }): JSX.Elem
 				</section>
 			))}
 			{opened && (
-				<Keeping
+				<DrillKeeping
 					progress={opened.progress}
 					onChange={(next, words) => {
 						open(next);
@@ -108,26 +115,5 @@ function Kind({ kind, record, known }: KindProps): JSX.Element {
 				{progressWords.practise}
 			</Button>
 		</li>
-	);
-}
-
-function Trouble({ opened, onDone }: { opened: Opened; onDone: () => void }): JSX.Element | null {
-	const { damaged, keeps } = opened;
-	if (damaged === null && keeps) return null;
-	return (
-		<Notice kind="wrong">
-			{damaged !== null && <p role="alert">{progressWords.damaged(damaged === 'whole' ? 0 : damaged)}</p>}
-			{!keeps && <p>{progressWords.notKept}</p>}
-			{damaged !== null && (
-				<div class="drills-ways">
-					<Button onClick={() => saveFile(progressWords.asideName, asideText(storage) ?? '')}>
-						{progressWords.saveAside}
-					</Button>
-					<Button look="quiet" onClick={onDone}>
-						{progressWords.dismiss}
-					</Button>
-				</div>
-			)}
-		</Notice>
 	);
 }

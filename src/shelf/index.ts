@@ -3,4 +3,7 @@
  * entry where the reader can tell them apart; a change reads again first, since another tab may have written meanwhile; and a
  * browser that keeps nothing is no error. What reads text is fetched when there is some.
  */
+export { Keeping } from './Keeping.tsx';
 export { type Found, type Read, type Shelf, type Store, shelfOf } from './shelf.ts';
+export { Trouble } from './Trouble.tsx';
+export type { KeepingWords } from './words.ts';

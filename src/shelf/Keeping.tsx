@@ -1,0 +1,73 @@
+import type { JSX } from 'preact';
+import { useRef, useState } from 'preact/hooks';
+import { Button, Dialog, Tape } from '../ui/index.ts';
+import { saveFile } from './saveFile.ts';
+import type { KeepingWords } from './words.ts';
+
+interface Props {
+	words: KeepingWords;
+	/** What an export holds; null where there is nothing to export or to clear. */
+	text: string | null;
+	onExported: () => void;
+	/** Text of a chosen file: told whatever it holds. */
+	onImport: (text: string) => void;
+	onClear: () => void;
+	/** What came of the last thing done here. */
+	said: string;
+}
+
+/** What is kept on the device: to a file, from a file, and away. */
+export function Keeping({ words, text, onExported, onImport, onClear, said }: Props): JSX.Element {
+	const file = useRef<HTMLInputElement>(null);
+	const [asks, ask] = useState(false);
+	return (
+		<section class="keeping" aria-labelledby="kept">
+			<Tape level={2} id="kept">
+				{words.kept}
+			</Tape>
+			<p>{words.keptWords}</p>
+			<div class="keeping-ways">
+				<Button
+					disabled={text === null}
+					onClick={() => {
+						saveFile(words.fileName, text ?? '');
+						onExported();
+					}}
+				>
+					{words.export}
+				</Button>
+				<Button onClick={() => file.current?.click()}>{words.import}</Button>
+				<input
+					ref={file}
+					type="file"
+					accept="application/json,.json"
+					hidden
+					onChange={async (event) => {
+						const { currentTarget: input } = event;
+						const [chosen] = input.files ?? [];
+						if (chosen) onImport(await chosen.text());
+						// the same file may be chosen again
+						input.value = '';
+					}}
+				/>
+				<Button look="quiet" disabled={text === null} onClick={() => ask(true)}>
+					{words.clear}
+				</Button>
+			</div>
+			<p aria-hidden="true">{said}</p>
+			{asks && (
+				<Dialog open onClose={() => ask(false)} title={words.clearTitle} closeWords={words.keep}>
+					<p>{words.clearWords}</p>
+					<Button
+						onClick={() => {
+							ask(false);
+							onClear();
+						}}
+					>
+						{words.clearDo}
+					</Button>
+				</Dialog>
+			)}
+		</section>
+	);
+}
