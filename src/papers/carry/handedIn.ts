@@ -2,6 +2,7 @@ import { InputError, isInputError } from '../../../shared/error/index.ts';
 import { damaged, endOfJson, LONGEST_TEXT } from './bounds.ts';
 import { readFile } from './files.ts';
 import { PAPER_LINK, readPaperLink, readResultLink } from './readLink.ts';
+import { refusedFor } from './refuse.ts';
 import type { Handed, PaperSetter } from './types.ts';
 
 /** Most pieces that one text is taken apart into, and most that may be cut short before the rest is left. */
@@ -24,7 +25,7 @@ export async function readHandedIn(text: string, set: PaperSetter, from = 'The t
 			handed.push(await readPiece(piece, set, name));
 		} catch (error) {
 			if (!isInputError(error)) throw error;
-			handed.push({ is: 'refused', from: name, code: error.code, sentence: error.message });
+			handed.push({ is: 'refused', ...refusedFor(name, error) });
 		}
 	}
 	return handed;

@@ -1,4 +1,4 @@
-import { type DBSchema, deleteDB, type IDBPDatabase, openDB } from 'idb';
+import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
 import type { Refused } from './types.ts';
 
 /** What each list of records is kept under. */
@@ -84,9 +84,6 @@ export async function openShelf(lost: () => void): Promise<Shelf> {
 		close: () => base.close(),
 	};
 }
-
-/** Takes the whole database off the device. */
-export const dropShelf = (): Promise<void> => deleteDB(DATABASE);
 
 const asideKey = (list: List, key: string): string => `${list} ${key}`;
 

@@ -1,5 +1,6 @@
 import { isInputError } from '../../../shared/error/index.ts';
 import { inKeyOrder } from './check.ts';
+import { refusedFor } from './refuse.ts';
 import { readKeptName, readKeptPaper, readKeptResult, tidyName } from './schema.ts';
 import { type Aside, LISTS, type List, memoryShelf, openShelf, type Shelf } from './shelf.ts';
 import type { Held, KeptName, KeptPaper, KeptResult, PaperSlip, Taken } from './types.ts';
@@ -140,7 +141,7 @@ async function readable<T>(
 			if (!isInputError(error)) throw error;
 			// a newer version wrote it, and will want it where it is
 			if (error.code === 'handed.version') continue;
-			const aside: Aside = { list, key, found, from: `${list} ${key}`, code: error.code, sentence: error.message };
+			const aside: Aside = { list, key, found, ...refusedFor(`${list} ${key}`, error) };
 			await on((from) => from.setAside(aside));
 		}
 	}

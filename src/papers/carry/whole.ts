@@ -1,4 +1,5 @@
 import { isInputError } from '../../../shared/error/index.ts';
+import { refusedFor } from './refuse.ts';
 import { readKeptName, readKeptPaper, readKeptResult } from './schema.ts';
 import type { Held, KeptName, KeptPaper, KeptResult, Refused } from './types.ts';
 
@@ -30,26 +31,17 @@ export function heldFrom(
 				sentence: `It has ${records.length} ${list}; the first ${MOST} were read. Split the file to read the rest.`,
 			});
 		return records.slice(0, MOST).flatMap((record, i) => {
-			const { is, error } = attempt(() => read(record));
-			if (is) return [is.value];
-			refused.push({ from: `${from}, ${what} ${i + 1}`, ...error });
-			return [];
+			try {
+				return [read(record)];
+			} catch (error) {
+				if (!isInputError(error)) throw error;
+				refused.push(refusedFor(`${from}, ${what} ${i + 1}`, error));
+				return [];
+			}
 		});
 	};
 	const papers = all<KeptPaper>('papers', 'paper', readKeptPaper);
 	const results = all<KeptResult>('results', 'result', readKeptResult);
 	const names = all<KeptName>('names', 'name', readKeptName);
 	return { held: { papers, results, names }, refused };
-}
-
-/** What came of reading: a value, or an `InputError`'s code and sentence. Any other thing thrown is a bug, and goes on. */
-function attempt<T>(
-	read: () => T,
-): { is: { value: T }; error?: never } | { is: null; error: { code: string; sentence: string } } {
-	try {
-		return { is: { value: read() } };
-	} catch (error) {
-		if (!isInputError(error)) throw error;
-		return { is: null, error: { code: error.code, sentence: error.message } };
-	}
 }
