@@ -28,9 +28,12 @@ export function conditionOf(goal: Goal, rig: Rig): Condition {
 }
 
 /** What a task's words may name in braces. */
-export function goalFacts(goal: Goal): Readonly<Record<string, number>> {
+export function goalFacts(goal: Goal, rig: Rig): Readonly<Record<string, number>> {
 	if (goal.is === 'lasts') return { hours: goal.hours };
-	return goal.is === 'lux' ? { lux: goal.lux } : {};
+	if (goal.is !== 'lux') return {};
+	const metres = unitAt(rig, goal.fixture, 100).placed.place.throw;
+	const candela = luxAt(rig, goal.fixture, 100) * metres ** 2;
+	return { lux: goal.lux, throw: metres, candela: Math.round(candela) };
 }
 
 /** Hours a fixture's battery lasts with its own brightness at a percent, from what is in it now. */
@@ -62,6 +65,8 @@ const within = (fixture: string, from: number, to: number): Condition => ({
 function rigAt(rig: Rig, fixture: string, level: number): Rig {
 	const at = rig.fork();
 	at.send({ type: 'settings.become', fixture, change: { level } });
+	// what it draws is reckoned once time goes on
+	at.wait(1);
 	return at;
 }
 

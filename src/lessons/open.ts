@@ -55,7 +55,7 @@ export function taskOf({ task, bench }: Pick<Lesson, 'task' | 'bench'>): SetTask
 		);
 	const rig = openUnharmed(sheet);
 	const conditions = goal.map((each) => conditionOf(each, rig));
-	const facts = Object.assign({}, ...goal.map((each) => goalFacts(each)));
+	const facts = Object.assign({}, ...goal.map((each) => goalFacts(each, rig)));
 	const says = task.says.replace(/\{(\w+)\}/g, (whole, name: string) => String(facts[name] ?? whole));
 	return { task: makeTask({ scene, hands, rig: sheet, goal: conditions, free }), says };
 }

@@ -1,0 +1,100 @@
+import { fleschKincaid } from 'flesch-kincaid';
+import { syllable } from 'syllable';
+import { describe, expect, it } from 'vitest';
+import { PART_IDS } from '../../content/lessons/index.ts';
+import { makeTask, markDrill, shortestWay } from '../../sim/drill/index.ts';
+import { openUnharmed } from '../../sim/rig/index.ts';
+import { partsOf, practiceOf, seenOf } from '../../src/lessons/index.ts';
+import { figures } from '../../src/lessons/figures/index.tsx';
+import { RECKON_IDS } from '../../src/lessons/reckon/sums.ts';
+import { lessonFiles, proseOf } from './lessons.ts';
+
+const files = lessonFiles();
+const lessons = files.map(({ lesson }) => lesson);
+
+/** Grade of a text by Flesch and Kincaid (1975), the trade's own terms read as one short word each. */
+function gradeOf(text: string): number {
+	const sentences = text.split(/[.!?:]+(?=\s|$)|\n\n/).filter((each) => /[a-z]/i.test(each));
+	const words = text.match(/[A-Za-z’'-]+/g) ?? [];
+	const trade = /^(fixtures?|address(es)?|terminators?|universes?|programmes?|intensity|facade|battery|batteries|colours?|emitters?|ultraviolet|followers?|leaders?|receivers?|splitters?|defaults?|sensors?|connectors?|footprints?|candela|microphones?|percent|brightness|display|safety)$/i;
+	const syllables = words.reduce((sum, word) => sum + (trade.test(word) ? 1 : syllable(word)), 0);
+	return fleschKincaid({ sentence: sentences.length, word: words.length, syllable: syllables });
+}
+
+describe('the course', () => {
+	it('has lessons in every part, each at its own place', () => {
+		expect(lessons.length).toBeGreaterThanOrEqual(20);
+		expect(new Set(lessons.map(({ order }) => order)).size).toBe(lessons.length);
+		for (const part of partsOf(lessons)) expect(part.lessons.length, part.id).toBeGreaterThan(0);
+		expect(partsOf(lessons).flatMap((part) => part.lessons.map(({ id }) => id))).toEqual(
+			lessons.toSorted((a, b) => a.order - b.order).map(({ id }) => id),
+		);
+		expect(new Set(lessons.map(({ part }) => part)).size).toBe(PART_IDS.length);
+	});
+});
+
+describe.each(files)('$lesson.id', (file) => {
+	const { lesson, body } = file;
+
+	it('says why it matters, in words of its own, and shows only drawings and reckoners there are', () => {
+		expect(body).toMatch(/^## Why it matters$/m);
+		for (const [, tag, id = ''] of body.matchAll(/<([A-Z]\w*) id="([a-z-]+)" \/>/g)) {
+			if (tag === 'Figure') expect(Object.keys(figures)).toContain(id);
+			else if (tag === 'Reckon') expect(RECKON_IDS).toContain(id);
+			else if (tag === 'Care') expect(lesson.cautions).toContain(id);
+			else expect(tag).toBe('Cases');
+		}
+		expect(body.match(/<[A-Z]\w*/g)?.length ?? 0).toBe([...body.matchAll(/<([A-Z]\w*)( id="[a-z-]+")? \/>/g)].length);
+	});
+
+	it('carries the caution of everything it touches', () => {
+		for (const tag of lesson.tags) expect(lesson.cautions).toContain(tag);
+		const { task } = practiceOf(lesson);
+		for (const caution of task.cautions) expect(lesson.cautions, `its task touches ${caution}`).toContain(caution);
+		const text = proseOf(file);
+		const touches = {
+			hanging: /\b(hang|hung|overhead|clamp|bracket)\b/i,
+			mains: /\bmains\b/i,
+			batteries: /\b(charger|charging|on charge)\b/i,
+			ultraviolet: /\bultraviolet\b/i,
+			flashing: /\b(strobe|flash)/i,
+			height: /\bladder\b/i,
+		} as const;
+		for (const [caution, word] of Object.entries(touches))
+			if (word.test(text)) expect(lesson.cautions, `it speaks of ${word.exec(text)?.[0]}`).toContain(caution);
+		expect(text).not.toMatch(/\bopen (up )?(the|a) (fixture|lamp|light|housing)\b/i);
+	});
+
+	it('stands on a bench that opens, and its slip shows', () => {
+		const { sheet, log, slip, hand } = practiceOf(lesson);
+		const rig = openUnharmed(sheet);
+		for (const event of [...log, ...slip]) event.type === 'clock.wait' ? rig.wait(event.ms) : rig.send(event);
+		if (hand !== null) expect(sheet.fixtures.map(({ id }) => id)).toContain(hand);
+		const seen = seenOf(lesson);
+		expect(seen.some(({ before, after }) => before !== after)).toBe(true);
+	});
+
+	it('sets a task that is not done, is done by its shortest way, and is undone by half of that', () => {
+		const { task, says } = practiceOf(lesson);
+		expect(says).not.toMatch(/[{}]/);
+		expect(markDrill(task, []).done).toBe(false);
+		const way = shortestWay(task);
+		const mark = markDrill(task, way);
+		expect(mark.done).toBe(true);
+		expect(mark.presses).toBe(mark.fewest);
+		expect(mark.fewest).toBeLessThanOrEqual(90);
+		expect(JSON.parse(JSON.stringify(task))).toEqual(task);
+	});
+
+	it('reads easily', () => {
+		expect(gradeOf(proseOf(file))).toBeLessThanOrEqual(8);
+	});
+});
+
+describe('a task of a lesson', () => {
+	it('that is done before it begins is refused', () => {
+		const { task } = practiceOf(lessons.find(({ task }) => 'goal' in task) ?? lessons[0]!);
+		const { scene, sheet, hands } = task;
+		expect(() => makeTask({ scene, rig: sheet, hands, goal: [] })).toThrow(/done before it begins/);
+	});
+});

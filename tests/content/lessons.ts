@@ -1,0 +1,41 @@
+import path from 'node:path';
+import { type Lesson, readLesson } from '../../src/lessons/index.ts';
+import { filesUnder, textOf } from '../house/tree.ts';
+
+export interface LessonFile {
+	readonly lesson: Lesson;
+	/** The text under the front matter. */
+	readonly body: string;
+}
+
+/** A lesson's file: `key: value` in front, each value in JSON, then the text. */
+export function partOf(text: string): { data: Record<string, unknown>; body: string } {
+	const [, front = '', body = ''] = /^---\n([\s\S]*?)\n---\n([\s\S]*)$/.exec(text) ?? [];
+	const keys = [...front.matchAll(/^([a-z]+):/gm)];
+	const data = Object.fromEntries(
+		keys.map(({ 0: found, 1: key = '', index }, i) => [
+			key,
+			JSON.parse(front.slice(index + found.length, keys[i + 1]?.index)) as unknown,
+		]),
+	);
+	return { data, body };
+}
+
+/** Every lesson, as it stands in `content/lessons`. */
+export const lessonFiles = (): LessonFile[] =>
+	filesUnder('content/lessons', ['.mdx']).map((file) => {
+		const { data, body } = partOf(textOf(file));
+		return { lesson: readLesson(data, path.basename(file, '.mdx')), body };
+	});
+
+/** What a person reads of a lesson, as plain text: its prose and the sentences of its front matter, with no markup. */
+export function proseOf({ lesson, body }: LessonFile): string {
+	const prose = body
+		.replace(/<[A-Z][^>]*\/>/g, '')
+		.replace(/^#+ .*$/gm, '')
+		.replace(/\[([^\]]*)\]\([^)]*\)/g, '$1')
+		.replace(/[*_`]/g, '')
+		.replace(/^\s*[-\d.]+\s+/gm, '');
+	const says = 'says' in lesson.task ? [lesson.task.says] : [];
+	return [...lesson.outcome, prose, lesson.slip.words, ...lesson.try, ...says, ...lesson.card].join('\n\n');
+}
