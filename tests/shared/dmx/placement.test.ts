@@ -159,7 +159,7 @@ test('slots left are those not taken, and as many more fit as can be placed one 
 			const row = [...taken];
 			let more = 0;
 			for (let at = nextFreeAddress(row, footprint); at !== null; at = nextFreeAddress(row, footprint)) {
-				row.push({ universe: 1, start: at, footprint });
+				row.push({ id: `more-${more}`, universe: 1, start: at, footprint });
 				more++;
 			}
 			expect(howManyMore(taken, footprint)).toBe(more);
