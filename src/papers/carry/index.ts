@@ -5,6 +5,7 @@
  * from the answers by whoever is handed in here as a `PaperMarker`.
  */
 export { newAttempt } from './attempt.ts';
+export { classCsv } from './csv.ts';
 export { paperFile, resultFile, storeFile } from './files.ts';
 export { readHandedIn } from './handedIn.ts';
 export { paperFragment, resultFragment } from './link.ts';
