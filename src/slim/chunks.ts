@@ -1,7 +1,13 @@
 import type { Plugin, Rolldown } from 'vite';
-import { neededBy } from './needs.ts';
+import { fetchedFrom, neededBy } from './needs.ts';
 
-/** One file for what each page's islands need from the start, one for what several share, one for each thing fetched later. */
+/** Components of the bench: what one of them fetches is a part of it to be shown. */
+const BENCH = /\/src\/bench\/\w+\.tsx$/;
+
+/**
+ * One file for what each page's islands need from the start, one for what several share, one for all the parts that a bench
+ * fetches later (they are many and small, and alone would come to a third more), and one for each other thing fetched later.
+ */
 const codeSplitting: Exclude<Rolldown.OutputOptions['codeSplitting'], boolean | undefined> = {
 	// a group takes what is its own, and not what that needs of others
 	includeDependenciesRecursively: false,
@@ -16,6 +22,13 @@ const codeSplitting: Exclude<Rolldown.OutputOptions['codeSplitting'], boolean | 
 				const [, nobodys] = /\/(?:src|content)\/(ui|words|cautions|checks)\//.exec(id) ?? [];
 				if (nobodys !== undefined && found.length > 0 && !found.includes('bench')) return nobodys;
 				return found.join('-') || null;
+			},
+		},
+		{
+			name(id, modules) {
+				if (neededBy(id, modules).size > 0) return null;
+				const from = [...fetchedFrom(id, modules)];
+				return from.length > 0 && from.every((each) => BENCH.test(each)) ? 'drawers' : null;
 			},
 		},
 	],

@@ -7,6 +7,8 @@ export interface Modules {
 		readonly isEntry: boolean;
 		/** Modules that import it plainly (not when they come to it). */
 		readonly importers: readonly string[];
+		/** Modules that come to it later. */
+		readonly dynamicImporters: readonly string[];
 	} | null;
 }
 
@@ -36,25 +38,46 @@ const usesItself = (text: string, from: string, by: string): boolean =>
 		([, word, , source = '']) => word === 'import' && path.resolve(path.dirname(by), source) === from,
 	);
 
+type About = NonNullable<ReturnType<Modules['getModuleInfo']>>;
+
+/** The islands and scripts that need a module from the start, by the names of their folders. */
+export function neededBy(id: string, modules: Modules): Set<string> {
+	const found = new Set<string>();
+	goUp(id, modules, (needing, { isEntry }) => {
+		if (isEntry) found.add(path.basename(path.dirname(needing)));
+	});
+	return found;
+}
+
+/** The modules that come to it later, or to what needs it. */
+export function fetchedFrom(id: string, modules: Modules): Set<string> {
+	const found = new Set<string>();
+	goUp(id, modules, (_, { dynamicImporters }) => {
+		for (const importer of dynamicImporters) found.add(importer);
+	});
+	return found;
+}
+
 /**
- * The islands and scripts that need a module from the start, by the names of their folders. A folder's door (`index.ts`) hands
- * on what it names and needs nothing itself: who comes through it needs only what they take.
+ * Goes through all that needs a module plainly, the module first. A folder's door (`index.ts`) hands on what it names and needs
+ * nothing itself: who comes through it needs only what they take.
  * @param names what is needed of the module; null for all of it
  */
-export function neededBy(
+function goUp(
 	id: string,
 	modules: Modules,
+	tell: (id: string, about: About) => void,
 	names: ReadonlySet<string> | null = null,
 	seen = new Set<string>(),
-	found = new Set<string>(),
-): Set<string> {
+): void {
 	const isDoor = path.basename(id) === 'index.ts';
 	const mark = isDoor && names ? `${id} ${[...names].sort().join()}` : id;
-	if (seen.has(mark)) return found;
+	if (seen.has(mark)) return;
 	seen.add(mark);
 	const about = modules.getModuleInfo(id);
-	if (about?.isEntry) found.add(path.basename(path.dirname(id)));
-	for (const importer of about?.importers ?? []) {
+	if (!about) return;
+	tell(id, about);
+	for (const importer of about.importers) {
 		const importerText = modules.getModuleInfo(importer)?.code ?? '';
 		const taken = namesTaken(importerText, id, importer);
 		// through a door, only those who take something that is asked after
@@ -63,7 +86,6 @@ export function neededBy(
 		const isHanding = path.basename(importer) === 'index.ts' && taken && !usesItself(importerText, id, importer);
 		const onward = isHanding ? [...taken] : null;
 		const handed = onward?.filter(([name]) => !isDoor || !names || names.has(name)).map(([, as]) => as);
-		neededBy(importer, modules, handed ? new Set(handed) : null, seen, found);
+		goUp(importer, modules, tell, handed ? new Set(handed) : null, seen);
 	}
-	return found;
 }

@@ -1,8 +1,6 @@
-import { gzipSync } from 'node:zlib';
 import { expect, type Response, test } from '@playwright/test';
 import { markupOf, pages } from './pages.ts';
-
-// kB here is 1000 bytes, each file compressed by itself with gzip: what a plain host sends.
+import { sumOf, told, weightOf } from './weigh.ts';
 
 test.use({ serviceWorkers: 'block' });
 
@@ -19,23 +17,20 @@ for (const page of pages) {
 		await tab.evaluate(() => window.scrollTo(0, document.body.scrollHeight));
 		await tab.waitForLoadState('networkidle');
 		const weights = await Promise.all(
-			answers.map(async (response) => ({
-				type: response.request().resourceType(),
-				kB: gzipSync(await response.body(), { level: 9 }).length / 1000,
-			})),
+			answers.map(async (response) => ({ type: response.request().resourceType(), ...(await weightOf(response)) })),
 		);
-		const sum = (types: RegExp) => weights.filter((it) => types.test(it.type)).reduce((total, it) => total + it.kB, 0);
+		const sum = (types: RegExp) => sumOf(weights.filter((it) => types.test(it.type)));
 		const script = sum(/^script$/);
 		const all = sum(/^(?!font)/);
 		const font = sum(/^font$/);
-		console.log(`${page} ${all.toFixed(1)} kB, of it script ${script.toFixed(1)}; fonts ${font.toFixed(1)} besides`);
-		expect(font).toBeLessThanOrEqual(55);
+		console.log(`${page} ${told(all)}, of it script ${told(script)}; fonts ${told(font)} besides`);
+		expect(font.sent).toBeLessThanOrEqual(55);
 		if (live) {
-			expect(script).toBeLessThanOrEqual(bench);
+			expect(script.sent).toBeLessThanOrEqual(bench);
 		} else {
-			expect(all).toBeLessThanOrEqual(words);
+			expect(all.sent).toBeLessThanOrEqual(words);
 			// its own small script stands in the page: a framework would come as a file
-			expect(script).toBe(0);
+			expect(script.sent).toBe(0);
 		}
 	});
 }
