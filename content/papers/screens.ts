@@ -22,7 +22,6 @@ export const paperWords = {
 	close: 'Close',
 	questions: (n: number) => count(n, 'question', 'questions'),
 	minutes: (n: number) => count(n, 'minute', 'minutes'),
-	level: { easy: 'Easy', middle: 'Middling', hard: 'Hard' },
 } as const;
 
 /** Around the trainer's page. */
@@ -191,6 +190,8 @@ export const trainerWords = {
 	pasteUse: 'Use this rig',
 	pasteEmpty: 'Paste the text of a rig sheet, or a link that a bench made.',
 	pasteNot: 'That is no rig sheet and no link to a bench. A sheet begins with { and is JSON.',
+	pasteNone: 'There is no fixture on this sheet. Put one on it first.',
+	notPaper: 'That is a result, not a paper. Use the link or the file of the paper itself.',
 	pasteLong: 'That is longer than any rig sheet. Cut it down to the line in question.',
 	ownIs: (name: string, n: number) => `${name}, ${count(n, 'fixture', 'fixtures')}`,
 	topics: 'Topics',
