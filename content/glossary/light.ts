@@ -32,7 +32,7 @@ export const light: readonly Term[] = [
 		see: ['additive-mixing'],
 	},
 	{
-		id: 'white-point',
+		id: 'colour-temperature',
 		term: 'Colour temperature',
 		forms: ['warm white', 'cold white', 'kelvin'],
 		says: 'How warm or cold a white is, in kelvin. Low numbers look warm, high ones cold.',

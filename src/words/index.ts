@@ -12,8 +12,10 @@ export { describeDisplay, describePanel } from './display.ts';
 export { conditionText, drillTask, findingText } from './drills.ts';
 export { eventText } from './event.ts';
 export { faultCause, faultName, faultTape, mendConfirm, mendText, mendTitle } from './fault.ts';
+export { fill } from './fill.ts';
 export { checkDoes, checkTitle, complaintText, outcomeText, spotOf } from './finder.ts';
 export { hintText } from './hint.ts';
+export { startCodeWords } from './kinds.ts';
 export { cableName, cableText, fixtureName, modeName, portText } from './names.ts';
 export {
 	answerText,

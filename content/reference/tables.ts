@@ -1,0 +1,154 @@
+/** Address and switch tables. */
+export const addressWords = {
+	next: {
+		heading: 'Start addresses back to back',
+		says: [
+			'The next free address is the start address plus the footprint. Each column is one footprint, the number of slots a fixture takes in its mode; each row is one more fixture.',
+			'Example: {n} fixtures of {footprint} slots from address 1. The last of them starts at {start}, and the next free address is {next}.',
+		],
+		caption: 'Start address of each fixture of a row, by footprint',
+		first: 'Fixture',
+		column: '{n} {n?slot|slots}',
+		none: '–',
+	},
+	fit: {
+		heading: 'How many fit in one universe',
+		says: [
+			'A universe has {slots} slots. A fixture whose last slot would lie past {slots} loses what is past it: it does not go on in the next universe.',
+		],
+		caption: 'Fixtures that fit from address 1, by footprint',
+		head: ['Footprint', 'How many fit', 'Last one starts at', 'Slots left over', 'Highest start address'],
+	},
+	weights: {
+		heading: 'Address switches: weights',
+		says: [
+			'Each of the nine switches adds its weight when it is on. A tenth, where there is one, has another job.',
+			'Read the label for which way is on. Fixtures are wired in one of two ways. By the plain sum, all down counts as {sumDown}, and {sumMissing} cannot be set. Counted from zero, the address is the sum and one more: all down is {plusDown}, all up is {plusUp}.',
+			'A fixture one slot out is often wired the other way.',
+		],
+		caption: 'What each switch adds',
+		head: ['Switch', 'Adds'],
+		exampleCaption: 'Worked examples',
+		exampleHead: ['Address', 'Up, plain sum', 'Up, counted from zero'],
+	},
+	sum: {
+		heading: 'Address switches: plain sum',
+		says: [
+			'Find the address. The row says which of switches 1 to 5 are up, the column which of 6 to 9. All others are down.',
+		],
+		caption: 'Start addresses 1 to {highest} by switches, plain sum',
+	},
+	plus: {
+		heading: 'Address switches: counted from zero',
+		says: ['The same, for fixtures whose address is the sum of the switches and one more.'],
+		caption: 'Start addresses 1 to {highest} by switches, counted from zero',
+	},
+	corner: '1–5 up',
+	none: 'none',
+	cannot: 'cannot be set',
+} as const;
+
+/** Level tables. */
+export const levelWords = {
+	percents: {
+		heading: 'Percent to level',
+		says: [
+			'The level to type for a percent, and every level that is shown as that percent. Some desks drop what is behind the point instead, and then a display can be one percent lower.',
+		],
+		caption: 'Levels by percent',
+		head: ['Percent', 'Type', 'Hex', 'Shown so'],
+		to: '{from} to {to}',
+	},
+	levels: {
+		heading: 'Level to percent and hex',
+		says: [
+			'Each cell is one level with its percent. The row gives the first digit in hex, the column the second: {example} is {hex}.',
+		],
+		caption: 'All {count} levels',
+		corner: 'Hex',
+	},
+} as const;
+
+/** Line and network tables. */
+export const lineWords = {
+	pins: {
+		heading: 'Pins',
+		says: ['Looking at the numbers moulded beside the pins. Source: ANSI E1.11.'],
+		caption: 'What is on each pin',
+		head: ['Pin', 'Wire', 'On three-pin plugs'],
+		wires: {
+			common: 'Common, and the cable’s screen',
+			'data-minus': 'Data minus',
+			'data-plus': 'Data plus',
+			'second-minus': 'Second pair, minus: seldom wired',
+			'second-plus': 'Second pair, plus: seldom wired',
+		},
+		yes: 'Yes',
+		no: 'Not there',
+	},
+	limits: {
+		heading: 'What a line bears',
+		says: [
+			'Out of one, into the next, a terminator in the last. For more than this, put in a splitter: each of its outputs is a fresh line.',
+		],
+		caption: 'Limits of one line',
+		head: ['What', 'Limit', 'Source'],
+		rows: {
+			loads: ['Unit loads', 'EIA-485'],
+			eighths: ['Receivers of an eighth of a load each', 'EIA-485'],
+			terminator: ['Terminator, across pins 2 and 3 at the far end', 'ANSI E1.11'],
+			terminators: ['Terminators, one at each end at most', 'EIA-485'],
+			metres: ['Data cable from the desk to the last receiver', 'Makers’ wiring notes'],
+			open: ['Cable past the last terminator', 'Makers’ rule of thumb, worked out'],
+			microphone: ['Microphone cable on the way', 'Common practice, no source'],
+			talkers: ['Controllers on one line', 'EIA-485'],
+		},
+		ohms: '{n} Ω',
+		metres: '{n} m',
+	},
+	timing: {
+		heading: 'Timing',
+		says: ['Source: ANSI E1.11. What a receiver must still take is from memory.'],
+		caption: 'Times on the line',
+		head: ['What', 'Sent', 'Still taken'],
+		rows: {
+			bit: 'One bit',
+			slot: 'One slot: start bit, eight bits, two stop bits',
+			break: 'Break, at least',
+			mark: 'Mark after break, at least',
+			shortest: 'From break to break, at least',
+			longest: 'From break to break, at most',
+			loss: 'Loss of data after',
+		},
+		microseconds: '{n} µs',
+		seconds: '{n} s',
+		rateCaption: 'How often a packet goes out, at the fastest',
+		rateHead: ['Slots', 'One packet takes', 'Packets a second'],
+	},
+	codes: {
+		heading: 'Start codes',
+		says: ['The first value of a packet says what the rest is. A fixture takes its levels from code 0 alone.'],
+		caption: 'Start codes with a name',
+		head: ['Code', 'Hex', 'What follows'],
+	},
+	network: {
+		heading: 'Universes on a network',
+		says: [
+			'Source: ANSI E1.31. Port {port}. A universe without a packet for {loss} seconds is lost. A full packet is {bytes} bytes.',
+			'The address is 239.255, then the universe divided by 256, then what is left over.',
+		],
+		caption: 'Multicast address by universe',
+		head: ['Universe', 'Address'],
+	},
+} as const;
+
+/** The table of cautions. */
+export const cautionWords = {
+	where: {
+		heading: 'Where each is said',
+		caption: 'Cautions, and the bundled fixtures that carry them',
+		head: ['Caution', 'What can happen', 'Fixtures that carry it'],
+		none: 'None: it goes with the place and the work',
+	},
+	whole: 'Each in full, with what to do',
+} as const;
