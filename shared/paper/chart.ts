@@ -105,3 +105,22 @@ export function modesWhere({ profiles }: Ground, holds: (at: ModeAt) => boolean)
 	const short = all.filter(({ mode }) => footprintOf(mode) <= LONGEST_CHART);
 	return short.length > 0 ? short : all;
 }
+
+/** The same chart by first values alone: first value, name, and so on. By last values: last value, name. */
+export const startsOf = (bands: readonly Band[]): (string | number)[] =>
+	bands.flatMap(({ from, name }) => [from, name]);
+export const endsOf = (bands: readonly Band[]): (string | number)[] => bands.flatMap(({ to, name }) => [to, name]);
+
+/** The other modes of a fixture. */
+export const otherModes = ({ modes }: Profile, mode: Mode): Mode[] => modes.filter((each) => each !== mode);
+
+/** The slots of a mode as a chart lists them, one entry for a pair, in order of their (coarse) numbers. */
+export const entriesOf = (mode: Mode): Numbered[] => numbersOf(mode).filter(({ part }) => part !== 'fine');
+
+/** Whether a mode has a pair, and the fine half of every pair stands right behind the coarse: then a list in order says it all. */
+export const isInPairs = ({ slots }: Mode): boolean =>
+	slots.some(({ fine }) => fine !== undefined) && slots.every(({ at, fine }) => fine === undefined || fine === at + 1);
+
+/** A chart of slots without numbers as a fact: 1 or 2 slots, name, and so on. */
+export const slotNamesOf = (mode: Mode): (string | number)[] =>
+	entriesOf(mode).flatMap(({ name, part }) => [part === 'coarse' ? 2 : 1, name]);

@@ -43,3 +43,18 @@ const halves = ({ at, fine }: Slot, level: number): Record<number, number> => ({
 	[at]: level,
 	...(fine === undefined ? {} : { [fine]: level }),
 });
+
+/** The two hexadecimal digits of a value, each 0 to 15. */
+export const nibbles = (value: number): { high: number; low: number } => ({ high: value >> 4, low: value & 15 });
+
+/** What a value's hexadecimal digits come to when they are taken for tens and ones: x33 is 33, xA5 is 105. */
+export const asTens = (value: number): number => nibbles(value).high * 10 + nibbles(value).low;
+
+/** A value (1 to 255) to be read or written in hexadecimal: easy has one digit that counts, middle no letters, hard a letter. */
+export function hexValue(chance: Chance, level: Level): number {
+	if (level === 'easy') return chance.chance(0.5) ? chance.int(10, 15) : chance.int(1, 15) * 16;
+	if (level === 'middle') return chance.int(1, 9) * 16 + chance.int(1, 9);
+	const letter = chance.int(10, 15);
+	const other = chance.int(1, 15);
+	return chance.chance(0.5) ? letter * 16 + other : other * 16 + letter;
+}

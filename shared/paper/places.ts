@@ -1,5 +1,6 @@
 import { highestStart, howManyFit } from '../dmx/index.ts';
-import { footprintOf } from '../profile/index.ts';
+import { footprintOf, type Mode, modeOf, type Profile } from '../profile/index.ts';
+import { profileFor } from '../sheet/index.ts';
 import type { ModeAt } from './chart.ts';
 import type { Level } from './ids.ts';
 import type { Chance, Ground } from './types.ts';
@@ -16,3 +17,46 @@ export const modesThatRow = ({ profiles }: Ground): ModeAt[] =>
 	profiles
 		.flatMap((profile) => profile.modes.map((mode) => ({ profile, mode })))
 		.filter(({ mode }) => howManyFit(footprintOf(mode)) >= 3);
+
+/** A fixture on the line, and what it is called in a list. */
+export interface Placed {
+	readonly name: string;
+	readonly universe: number;
+	readonly start: number;
+	readonly footprint: number;
+}
+
+/** One of several fixtures of a question: its profile's name and a letter. */
+export const placedOf = (profile: Profile, mode: Mode, i: number, start: number, universe = 1): Placed => ({
+	name: `${profile.name} ${String.fromCharCode(65 + i)}`,
+	universe,
+	start,
+	footprint: footprintOf(mode),
+});
+
+/** Fixtures as a fact: name, start address, footprint, and so on. */
+export const placedPart = (taken: readonly Placed[]): (string | number)[] =>
+	taken.flatMap(({ name, start, footprint }) => [name, start, footprint]);
+
+/** Longest list of fixtures that a question prints, and widest footprint among them. */
+const LONGEST_LIST = 8;
+const WIDEST = 40;
+
+/** Modes narrow enough that several stand in one universe with room to spare; any mode where there is none. */
+export const shortModes = (ground: Ground): ModeAt[] =>
+	modesThatRow(ground).filter(({ mode }) => footprintOf(mode) <= WIDEST);
+
+/** The rig's fixtures in the universe of its first, as its desk has them; null where there is no rig, or a long one. */
+export function rigPlaces({ sheet }: Ground): { taken: Placed[]; universe: number } | null {
+	const universe = sheet?.desk?.patch[0]?.universe;
+	if (!sheet?.desk || universe === undefined) return null;
+	const here = sheet.desk.patch.filter((each) => each.universe === universe);
+	if (here.length > LONGEST_LIST) return null;
+	const taken = here.flatMap(({ fixture, address, mode }) => {
+		const placed = sheet.fixtures.find(({ id }) => id === fixture);
+		if (!placed) return [];
+		const footprint = footprintOf(modeOf(profileFor(sheet, placed.profile), mode));
+		return [{ name: placed.name, universe, start: address, footprint }];
+	});
+	return { taken, universe };
+}

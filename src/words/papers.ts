@@ -14,8 +14,23 @@ const kinds: Kinds = {
 	...rigPaperKinds,
 	hex: (n: number) => (n > 255 ? n.toString(16).toUpperCase() : hexOf(n)),
 	sum: (numbers: readonly number[]) => numbers.join(answers.plus),
+	/** Stretches of values as a flat list: from, to, and so on. */
+	stretches: (flat: Flat) =>
+		listed(inRows(flat, 2).map(([from, to]) => (from === to ? String(from) : fill(answers.upTo, { from, to })))),
+	/** Who shares what as a flat list: one, another, from, to, and so on. */
+	sharings: (flat: Flat) =>
+		inRows(flat, 4)
+			.map(([first, second, from, to]) => fill(answers.shares, { first, second, from, to, single: from === to }))
+			.join(' '),
+	inTurn: (names: readonly string[]) => names.join(`${answers.semicolon} `),
 	every: (things: readonly (string | number)[]) => everyOne(things.map(String)),
 };
+
+/** A table as a plain fact holds it. */
+type Flat = (string | number)[];
+
+const inRows = (flat: Flat, width: number): Flat[] =>
+	Array.from({ length: Math.floor(flat.length / width) }, (_, i) => flat.slice(i * width, (i + 1) * width));
 
 /** A list in full, however long. */
 const everyOne = (things: readonly string[]): string =>
@@ -162,15 +177,15 @@ function numbered(item: Item, n: number): string {
 
 /** A chart in lines, from the facts that hold one: flat lists, so that they are plain. */
 function chartLines(facts: Facts): string[] {
-	const rows = (fact: string, width: number): (string | number)[][] => {
+	const rows = (fact: string, width: number): Flat[] => {
 		const flat = facts[fact];
-		if (!Array.isArray(flat)) return [];
-		return Array.from({ length: flat.length / width }, (_, i) => flat.slice(i * width, (i + 1) * width));
+		return Array.isArray(flat) ? inRows(flat, width) : [];
 	};
+	const hex = facts['hex'] === true;
 	return [
 		...rows('chart', 3).map(([from, to, name]) => fill(answers.bandLine, { from, to, name, single: from === to })),
-		...rows('starts', 2).map(([from, name]) => fill(answers.startLine, { from, name })),
-		...rows('ends', 2).map(([to, name]) => fill(answers.endLine, { to, name })),
+		...rows('starts', 2).map(([from, name]) => fill(answers.startLine, { from, name, hex }, kinds)),
+		...rows('ends', 2).map(([to, name]) => fill(answers.endLine, { to, name, hex }, kinds)),
 		...rows('slotChart', 3).map(([n, part, name]) => fill(answers.slotLine, { n, part, name })),
 		...rows('slotNames', 2).map(([width, name]) => fill(answers.nameLine, { name, pair: width === 2 })),
 		...rows('placed', 3).map(([name, start, footprint]) => fill(answers.placeLine, { name, start, footprint })),

@@ -1,0 +1,116 @@
+import { bandOf, levelOfPercent, middleOf, TOP_LEVEL } from '../../dmx/index.ts';
+import type { Band } from '../../profile/index.ts';
+import { benchWith } from '../bench.ts';
+import { type BandSlot, bandSlots, chartOf, type Doing, doingsOf, namedOnce, startsOf, twinsOf } from '../chart.ts';
+import { type About, oneOf, say, severalOf, type Wrong } from '../draft.ts';
+import { KIND_TOPICS, LEVELS, type Level } from '../ids.ts';
+import type { Chance, Draft, Kind, Say } from '../types.ts';
+
+/** Values offered, at most. */
+const OFFERED = 6;
+
+/**
+ * Which values give this function? Easy: its whole stretch, one of four, from a chart of first values; middle: several of six
+ * values, from a chart; hard: the same with values on the edges, from a chart of first values.
+ */
+export const functionValues: Kind = {
+	id: 'function-values',
+	topic: KIND_TOPICS['function-values'],
+	forms: ['one', 'several'],
+	levels: LEVELS,
+	fits: (ground) => bandSlots(ground).length > 0,
+	make(ground, chance, level) {
+		const all = bandSlots(ground);
+		const named = all.filter(({ bands }) => namedOnce(bands).length > 0);
+		if (level === 'easy' && named.length > 0) return stretchOf(chance.pick(named), all, chance);
+		return valuesOf(chance.pick(all), chance, level);
+	},
+};
+
+const about = ({ profile, mode, slot }: BandSlot, name: string, chart: About['facts'], level: number): About => ({
+	facts: { fixture: profile.name, mode: mode.name, slot: slot.name, n: slot.at, name, ...chart },
+	bench: benchWith({ profile, mode, address: 1, levels: { [slot.at]: level } }),
+});
+
+const stretch = (from: number, to: number): Say => say('stretch', { from, to, single: from === to });
+
+function stretchOf(here: BandSlot, all: readonly BandSlot[], chance: Chance): Draft {
+	const { bands } = here;
+	const band = chance.pick(namedOnce(bands));
+	const { from, to, name } = band;
+	const beside = bands.filter((each) => each !== band);
+	const near = [...beside].sort((a, b) => Math.abs(a.from - from) - Math.abs(b.from - from));
+	const others = twinsOf(here, all).modes.flatMap((twin) => namedOnce(twin.bands).filter((each) => each.name === name));
+	const wrongs: Wrong<Say>[] = [
+		...(to < TOP_LEVEL ? [['off-by-one-high', stretch(from, to + 1)] as const] : []),
+		...(from > 0 ? [['off-by-one-low', stretch(from - 1, to)] as const] : []),
+		...(to > from + 1 ? [['part-of-a-band', stretch(middleOf(band), to)] as const] : []),
+		...others.slice(0, 1).map((each): Wrong<Say> => ['other-modes-chart', stretch(each.from, each.to)]),
+		['bands-from-the-wrong-end', stretch(TOP_LEVEL - to, TOP_LEVEL - from)],
+	];
+	const neighbours = near.map((each): Wrong<Say> => ['next-band', stretch(each.from, each.to)]);
+	const facts = { starts: startsOf(bands), form: 'one', from, to, last: to === TOP_LEVEL, next: to + 1 };
+	return oneOf(chance, about(here, name, facts, middleOf(band)), stretch(from, to), [
+		...chance.shuffle(wrongs),
+		...neighbours,
+	]);
+}
+
+function valuesOf(here: BandSlot, chance: Chance, level: Level): Draft {
+	const { bands } = here;
+	const doing = chance.pick(doingsOf(bands));
+	const gives = (value: number): boolean => isIn(doing.bands, value);
+	const [rights, wrongs] = level === 'hard' ? edgeValues(doing, bands) : innerValues(doing, bands, chance);
+	const right = chance.shuffle([...new Set(rights)]).slice(0, chance.int(2, 3));
+	const wrong = chance.shuffle([...new Set(wrongs)].filter((value) => !gives(value))).slice(0, OFFERED - right.length);
+	const values = [...right, ...wrong].sort((a, b) => a - b);
+	const after = bands[bands.indexOf(doing.bands.at(-1) as Band) + 1];
+	const first = doing.bands[0] as Band;
+	const charted = level === 'hard' ? { starts: startsOf(bands) } : { chart: chartOf(bands) };
+	const facts = { ...charted, form: 'several', stretches: doing.bands.flatMap(({ from, to }) => [from, to]) };
+	return severalOf(
+		chance,
+		about(here, doing.name, facts, middleOf(first)),
+		values,
+		(value) => say('value', { value }),
+		gives,
+		[
+			['off-by-one-high', values.filter((value) => gives(value) || gives(value - 1))],
+			['off-by-one-low', values.filter((value) => gives(value) || gives(value + 1))],
+			['bands-from-the-wrong-end', values.filter((value) => gives(TOP_LEVEL - value))],
+			['percent-for-value', values.filter((value) => value <= 100 && gives(levelOfPercent(value)))],
+			['part-of-a-band', values.filter((value) => isPart(doing, value))],
+			...(after ? [['next-band', values.filter((value) => isIn([after], value))] as const] : []),
+		],
+	);
+}
+
+const isIn = (bands: readonly Band[], value: number): boolean =>
+	value >= 0 && value <= TOP_LEVEL && bandOf(bands, value) !== undefined;
+
+/** In the first of two bands of one name; of a single band, in it but on neither edge. */
+function isPart({ bands }: Doing, value: number): boolean {
+	const first = bands[0] as Band;
+	return bands.length > 1 ? isIn([first], value) : first.from < value && value < first.to;
+}
+
+/** Values on the edges of what gives it, and just past them. */
+function edgeValues({ bands }: Doing, all: readonly Band[]): [number[], number[]] {
+	const beside = bands
+		.flatMap(({ from, to }) => [from - 1, to + 1])
+		.filter((value) => value >= 0 && value <= TOP_LEVEL);
+	return [
+		bands.flatMap((band) => [band.from, band.to, middleOf(band)]),
+		[...beside, ...all.flatMap(({ from, to }) => [from, to])],
+	];
+}
+
+/** Values well inside what gives it, and inside what does not. */
+function innerValues({ bands }: Doing, all: readonly Band[], chance: Chance): [number[], number[]] {
+	const inside = (band: Band): number[] => [
+		middleOf(band),
+		chance.int(Math.min(band.from + 1, band.to), Math.max(band.to - 1, band.from)),
+		chance.int(Math.min(band.from + 1, band.to), Math.max(band.to - 1, band.from)),
+	];
+	return [bands.flatMap(inside), all.filter((band) => !bands.includes(band)).flatMap(inside)];
+}
