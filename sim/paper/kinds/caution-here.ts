@@ -1,0 +1,81 @@
+import { KIND_TOPICS, type Kind, LEVELS, type Level, say, severalOf, type Wrong } from '../../../shared/paper/index.ts';
+import { profileFor } from '../../../shared/sheet/index.ts';
+import { DRILL_IDS, type Drill } from '../../drill/index.ts';
+import { drillable, drillFacts, drillsOn } from '../drills.ts';
+
+const DRAWS = 50;
+const MOST_WRONG = 3;
+
+/** Which cautions go with this task? More go with a harder one. They are those that the drill's own rig calls for. */
+export const cautionHere: Kind = {
+	id: 'caution-here',
+	topic: KIND_TOPICS['caution-here'],
+	forms: ['several'],
+	levels: LEVELS,
+	fits: (ground) => drillable(ground).length > 0,
+	make(ground, chance, level) {
+		let drill: Drill | null = null;
+		for (const each of drillsOn(ground, chance, DRILL_IDS, DRAWS)) {
+			if (each.cautions.length === 0 || elsewhere(each).length < 2) continue;
+			if (!drill || distance(each, level) < distance(drill, level)) drill = each;
+			if (distance(drill, level) === 0) break;
+		}
+		if (!drill) throw new RangeError('no drill on these fixtures has a caution');
+		const right = drill.cautions;
+		const wrong = chance.shuffle(elsewhere(drill)).slice(0, MOST_WRONG);
+		const slips: Wrong<readonly string[]>[] = [
+			...wrong.map((id): Wrong<readonly string[]> => ['caution-not-here', [...right, id]]),
+			...right.map((id): Wrong<readonly string[]> => ['some-missed', right.filter((each) => each !== id)]),
+			['one-too-many', [...right, ...wrong]],
+		];
+		const { sheet } = drill;
+		return severalOf(
+			chance,
+			{
+				facts: {
+					...drillFacts(drill),
+					overhead: isOverhead(drill),
+					charges: drill.scene === 'bench' && hasBattery(drill),
+					hands: [...drill.hands],
+					rigged: sheet.fixtures.map(({ name }) => name),
+				},
+				bench: sheet,
+			},
+			[...right, ...wrong],
+			(id) => say(`caution-${id}`),
+			(id) => right.includes(id),
+			slips,
+		);
+	},
+};
+
+/** How far the number of a drill's cautions is from what the level asks: one, two, or three and more. */
+function distance({ cautions }: Drill, level: Level): number {
+	if (level === 'hard') return Math.max(0, 3 - cautions.length);
+	return Math.abs(cautions.length - (level === 'easy' ? 1 : 2));
+}
+
+const isOverhead = ({ sheet }: Drill): boolean => sheet.fixtures.some(({ place }) => place.overhead);
+const hasBattery = ({ sheet }: Drill): boolean =>
+	sheet.fixtures.some(({ profile }) => profileFor(sheet, profile).power.battery !== null);
+
+/**
+ * Cautions that this task plainly does not call for: what they speak of is not on its rig at all. One that it could be said to touch
+ * is left out, so that nobody is marked wrong for taking care.
+ */
+function elsewhere(drill: Drill): string[] {
+	const { cautions, scene, hands } = drill;
+	const never: readonly (readonly [id: string, isFar: boolean])[] = [
+		['live-show', scene !== 'show'],
+		['hanging', !isOverhead(drill)],
+		['height', !isOverhead(drill)],
+		['mains', !hands.includes('mains') && !hands.includes('power')],
+		['batteries', !hasBattery(drill)],
+		['ultraviolet', drill.sheet.fixtures.every(({ profile }) => !hasUltraviolet(drill, profile))],
+		['flashing', !('speed' in drill.facts) && !('programme' in drill.facts)],
+	];
+	return never.flatMap(([id, isFar]) => (isFar && !cautions.includes(id) ? [id] : []));
+}
+
+const hasUltraviolet = ({ sheet }: Drill, profile: string): boolean =>
+	profileFor(sheet, profile).emitters.some(({ ultraviolet }) => ultraviolet);

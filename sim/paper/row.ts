@@ -1,0 +1,140 @@
+import { modeOf, type Profile, type Settings, type SomeSettings } from '../../shared/profile/index.ts';
+import type { RigSheet } from '../../shared/sheet/index.ts';
+import { openUnharmed } from '../rig/index.ts';
+import { type Seen, seenOf, tellsApart } from './seen.ts';
+import { deskWith, idAt, levelsOf, lineThrough, nameAt, sheetFor, stand } from './stage.ts';
+
+/** How one fixture of a row is set. */
+export type Part = Pick<Settings, 'work' | 'lead' | 'mode' | 'held' | 'address'>;
+
+/** Like fixtures side by side, in one line or more. */
+export interface Row {
+	readonly profile: Profile;
+	readonly mode: string;
+	/** Places of the row, from 0, line by line: a desk feeds the first line, where there is one. */
+	readonly lines: readonly (readonly number[])[];
+	readonly desk: { readonly address: number; readonly held: string } | null;
+}
+
+/** What a part says of a fixture. With switches, what stands alone has no address of its own, and who follows no colour. */
+function settingsOf({ panel }: Profile, { work, lead, mode, held, address }: Part): SomeSettings {
+	if (panel.kind !== 'dip') return { work, lead, mode, held, address };
+	if (work === 'line') return { work, mode, address };
+	return work === 'held' ? { work, lead, mode, held } : { work, lead, mode };
+}
+
+/** The row as a sheet; null where switches cannot say one of its parts. */
+export function rowSheet({ profile, mode, lines, desk }: Row, parts: readonly Part[]): RigSheet | null {
+	const fixtures = parts.flatMap((part, i) => stand(profile, i + 1, settingsOf(profile, part)) ?? []);
+	if (fixtures.length < parts.length) return null;
+	const wired = lines.map((line, i) =>
+		lineThrough(
+			desk && i === 0 ? 'desk:a' : null,
+			line.map((at) => idAt(profile, at + 1)),
+		),
+	);
+	const patched = desk ? (lines[0] ?? []) : [];
+	return sheetFor(profile.name, [profile], {
+		fixtures,
+		desk:
+			desk &&
+			deskWith(
+				patched.map((at) => ({ fixture: idAt(profile, at + 1), universe: 1, address: desk.address, mode })),
+				levelsOf(profile, mode, desk.address, desk.held),
+			),
+		cables: wired.flatMap(({ cables }) => cables),
+		terminators: wired.flatMap(({ terminators }) => terminators),
+	});
+}
+
+/** What each fixture of a sheet shows; null where one of them shows what is not told in a few words. */
+export function seenAlong(sheet: RigSheet): readonly Seen[] | null {
+	const rig = openUnharmed(sheet);
+	const seen = sheet.fixtures.flatMap(({ id }) => seenOf(rig, id) ?? []);
+	return seen.length === sheet.fixtures.length ? seen : null;
+}
+
+/** Whether two rows show the same, place by place. */
+export const looksAlike = (a: readonly Seen[] | null, b: readonly Seen[] | null): boolean =>
+	a !== null && b !== null && a.length === b.length && a.every((seen, i) => !tellsApart(seen, b[i] as Seen));
+
+/** Held colours of a fixture that a leader's row shows alike, each plainly another than the rest; and the mode it shows them in. */
+export interface Led {
+	readonly profile: Profile;
+	readonly mode: string;
+	readonly colours: readonly string[];
+}
+
+const known = new WeakMap<Profile, readonly Led[]>();
+
+/** The modes in which this fixture leads and follows at its own panel, with at least three colours. Found on the rig, once. */
+export function ledModes(profile: Profile): readonly Led[] {
+	let led = known.get(profile);
+	if (!led) {
+		led = canLead(profile) ? profile.modes.flatMap(({ id }) => ledIn(profile, id) ?? []) : [];
+		known.set(profile, led);
+	}
+	return led;
+}
+
+/** Whether its panel can say both who leads and who follows. */
+function canLead({ panel }: Profile): boolean {
+	if (panel.kind === 'dip') {
+		const sets = panel.fields.flatMap(({ choices }) => choices.map((choice) => choice.sets));
+		return sets.some(({ work }) => work === 'follow') && sets.some(({ lead }) => lead === 'on');
+	}
+	const leaves = panel.menu.flatMap((item) => (item.kind === 'menu' ? item.items : [item]));
+	const says = (setting: string, value: string): boolean =>
+		leaves.some(
+			(item) => item.kind === 'choice' && item.setting === setting && item.options.some((it) => it.value === value),
+		);
+	return says('work', 'follow') && says('work', 'held') && says('lead', 'on');
+}
+
+function ledIn(profile: Profile, mode: string): Led | null {
+	const row: Row = { profile, mode, lines: [[0, 1]], desk: null };
+	const told: { held: string; seen: Seen }[] = [];
+	for (const { id: held } of profile.held) {
+		const sheet = rowSheet(row, [leading(profile, mode, held), following(profile, mode, held)]);
+		const [leader, follower] = (sheet && seenAlong(sheet)) ?? [];
+		if (!leader || !follower || tellsApart(leader, follower) || leader.runs.every(({ percent }) => percent === 0))
+			continue;
+		if (told.every(({ seen }) => tellsApart(seen, leader))) told.push({ held, seen: leader });
+	}
+	return told.length >= 3 ? { profile, mode, colours: told.map(({ held }) => held) } : null;
+}
+
+/** Where a fixture of the row reads when it follows, and where it is left when that has no say: far from slot one. */
+export const followsAt = (profile: Profile): number => (profile.follows === 'own-address' ? 1 : AWAY);
+const AWAY = 201;
+
+export const leading = (profile: Profile, mode: string, held: string): Part => ({
+	work: 'held',
+	lead: 'on',
+	mode,
+	held,
+	address: followsAt(profile),
+});
+
+export const following = (profile: Profile, mode: string, held: string): Part => ({
+	...leading(profile, mode, held),
+	work: 'follow',
+	lead: 'off',
+});
+
+/**
+ * The row as a fact, fixture by fixture: its name, who decides its light, whether it leads, its mode, its own colour, and its start
+ * address (0 where its switches say none).
+ */
+export function rowFacts({ profile }: Row, parts: readonly Part[]): (string | number)[] {
+	return parts.flatMap(({ work, lead, mode, held, address }, i) => [
+		nameAt(profile, i + 1),
+		work,
+		lead,
+		modeOf(profile, mode).name,
+		heldName(profile, held),
+		profile.panel.kind === 'dip' && work !== 'line' ? 0 : address,
+	]);
+}
+
+export const heldName = ({ held }: Profile, id: string): string => held.find((each) => each.id === id)?.name ?? id;

@@ -1,0 +1,63 @@
+import { InputError } from '../../shared/error/index.ts';
+import {
+	type Answers,
+	type Item,
+	markPaper,
+	type Paper,
+	type PaperMark,
+	type PaperRecipeInput,
+	type PaperSources,
+	type PracticalMark,
+	setPaper,
+} from '../../shared/paper/index.ts';
+import { type Drill, type DrillKind, makeDrill, markDrill } from '../drill/index.ts';
+import { readLog } from '../event/index.ts';
+import { cautionHere } from './kinds/caution-here.ts';
+import { displaySays } from './kinds/display-says.ts';
+import { firstCheck } from './kinds/first-check.ts';
+import { followSetting } from './kinds/follow-setting.ts';
+import { frameLook } from './kinds/frame-look.ts';
+import { onTheBench } from './kinds/on-the-bench.ts';
+import { rowRoles } from './kinds/row-roles.ts';
+
+/** The kinds of question that are read from a rig, and how what is done on the bench is marked. */
+export const RIG_SOURCES: PaperSources = Object.freeze({
+	kinds: Object.freeze([frameLook, followSetting, rowRoles, displaySays, firstCheck, cautionHere, onTheBench]),
+	practical,
+});
+
+/** Sets a paper with the kinds that are read from a rig beside the plain ones. @throws InputError as `setPaper`. */
+export const setRigPaper = (recipe: PaperRecipeInput, seed: number): Paper => setPaper(recipe, seed, RIG_SOURCES);
+
+/** Marks answers to a paper, and what was done on the bench by playing its log. @throws InputError as `markPaper`. */
+export const markRigPaper = (paper: Paper, answers: Answers): PaperMark => markPaper(paper, answers, RIG_SOURCES);
+
+/** Drills kept made, the last few: a class hands in the same ones. */
+const KEPT = 64;
+const kept = new Map<string, Drill>();
+
+function drillOf(kind: string, seed: number): Drill {
+	const name = `${kind} ${seed}`;
+	const drill = kept.get(name) ?? makeDrill(kind as DrillKind, seed);
+	kept.delete(name);
+	kept.set(name, drill);
+	for (const oldest of kept.keys()) if (kept.size > KEPT) kept.delete(oldest);
+	return drill;
+}
+
+/**
+ * Marks what was done on the bench: the drill is made anew from its kind and seed, and the log played into it.
+ * @throws InputError `paper.practical` for a question that is none, `log.shape`, `log.length`, `event.shape` for a log that is none,
+ * `drill.hands` for a hand the drill does not give, and as `replay` for an event that fits nothing
+ */
+function practical({ ask }: Item, log: readonly unknown[]): PracticalMark {
+	if (ask.form !== 'practical')
+		throw new InputError(
+			'paper.practical',
+			'ask',
+			`Only a question to be done on the bench is marked by a log; this one is answered as '${ask.form}'.`,
+		);
+	const drill = drillOf(ask.drill.kind, ask.drill.seed);
+	const { done, right, presses, fewest, milliseconds } = markDrill(drill, readLog(log));
+	return { done, right: right.length, of: drill.goal.length, presses, fewest, milliseconds };
+}
