@@ -2,4 +2,4 @@
 
 export { fixtureWords } from './fixtures.ts';
 export { pageWords, referenceFrame } from './pages.ts';
-export { addressWords, cautionWords, levelWords, lineWords } from './tables.ts';
+export { addressWords, cautionWords, faultWords, levelWords, lineWords } from './tables.ts';

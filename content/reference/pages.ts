@@ -16,6 +16,10 @@ export const pageWords = {
 		heading: 'The bundled fixtures',
 		lead: 'Figures, ways through the panel, and what every slot does. All of them are invented, so you will not meet them in a hall. What you learn here is how to read a chart.',
 	},
+	faults: {
+		heading: 'Faults',
+		lead: 'Every fault this site knows, what it does on a rig, and what puts it right. To find which one you have, use the finder.',
+	},
 	cautions: {
 		heading: 'Cautions',
 		lead: 'What can hurt, and where in this site it is said again.',

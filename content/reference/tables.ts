@@ -142,6 +142,23 @@ export const lineWords = {
 	},
 } as const;
 
+/** Tables of faults, by family. */
+export const faultWords = {
+	headings: {
+		power: 'Power and battery',
+		panel: 'Settings at a panel',
+		remote: 'The remote',
+		line: 'The line',
+		desk: 'At the desk',
+		fixture: 'The fixture itself',
+		light: 'What is in the way of the light',
+	},
+	says: ['Each example is from one of the bundled rigs. Names in it are those of that rig.'],
+	caption: '{heading}: faults',
+	head: ['Fault', 'For example', 'What puts it right', 'Cautions'],
+	none: '–',
+} as const;
+
 /** The table of cautions. */
 export const cautionWords = {
 	where: {

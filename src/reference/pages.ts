@@ -1,6 +1,7 @@
 import { pageWords } from '../../content/reference/index.ts';
 import { fitSection, nextSection } from './addresses.ts';
 import { cautionSection } from './cautions.ts';
+import { faultSections } from './faults.ts';
 import { fixtureSections } from './fixtures.ts';
 import { levelSection, percentSection } from './levels.ts';
 import { codeSection, limitSection, networkSection, pinSection, timingSection } from './line.ts';
@@ -14,6 +15,7 @@ export function referencePages(): ReferencePage[] {
 		levels: [percentSection(), levelSection()],
 		line: [pinSection(), limitSection(), timingSection(), codeSection(), networkSection()],
 		fixtures: fixtureSections(),
+		faults: faultSections(),
 		cautions: [cautionSection()],
 	};
 	return (Object.keys(sections) as ReferencePage['id'][]).map((id) => ({

@@ -4,6 +4,8 @@ export interface ReferenceTable {
 	readonly head: readonly string[];
 	/** As many cells a row as there are heads; the first is the row's own head. */
 	readonly rows: readonly (readonly string[])[];
+	/** Permanent ids of the rows, where links lead to single ones. */
+	readonly ids?: readonly string[];
 	/** Parts it is folded into, side by side where there is room; 1 unless told. */
 	readonly fold?: number;
 	/** `grid`: cells are figures, set close. `text` unless told. */
@@ -24,7 +26,7 @@ export interface ReferenceSection {
 /** One page of the reference. */
 export interface ReferencePage {
 	/** Permanent: its address. */
-	readonly id: 'addresses' | 'levels' | 'line' | 'fixtures' | 'cautions';
+	readonly id: 'addresses' | 'levels' | 'line' | 'fixtures' | 'faults' | 'cautions';
 	readonly heading: string;
 	readonly lead: string;
 	readonly sections: readonly ReferenceSection[];

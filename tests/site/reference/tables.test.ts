@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { BUNDLED, type KeyedPanel } from '../../../shared/profile/index.ts';
+import { FAULTS } from '../../../sim/fault/index.ts';
 import { foldedTables, referencePages } from '../../../src/reference/index.ts';
 
 const pages = referencePages();
@@ -23,6 +24,7 @@ describe('the reference', () => {
 			'levels: percent-to-level level-to-percent',
 			'line: pins limits timing start-codes network',
 			'fixtures: tallow-6 picket-8 cobble',
+			'faults: power panel remote line desk fixture light',
 			'cautions: where',
 		]);
 	});
@@ -43,6 +45,22 @@ describe('the reference', () => {
 			expect(parts).toHaveLength(table.fold ?? 1);
 			expect(parts.flatMap(({ rows }) => rows)).toEqual(table.rows);
 			expect(new Set(parts.map(({ caption }) => caption)).size).toBe(parts.length);
+		}
+	});
+});
+
+describe('faults', () => {
+	it('are all there, each with a place to link to, what it does and what puts it right', () => {
+		const faultTables = sections.flatMap((section) => section.tables).filter(({ ids }) => ids);
+		const ids = faultTables.flatMap(({ ids: list = [] }) => list);
+		expect(new Set(ids).size).toBe(ids.length);
+		for (const { id } of FAULTS) expect(ids).toContain(`fault-${id}`);
+		for (const { ids: list, rows } of faultTables) {
+			expect(list).toHaveLength(rows.length);
+			for (const [, does, mend] of rows) {
+				expect(does).toMatch(/^[A-Z].*[.]$/);
+				expect(mend).toMatch(/^[A-Z].*[.]$/);
+			}
 		}
 	});
 });
