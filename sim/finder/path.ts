@@ -88,7 +88,7 @@ export class Walk {
 		const key = JSON.stringify(prefix);
 		let bench = this.wider.get(key);
 		if (!bench) {
-			bench = widen(this.narrow, doubt.weights, doubt.mended);
+			bench = widen(this.narrow, doubt.weights, doubt.mended, new Set(prefix.map(({ check }) => check)));
 			this.wider.set(key, bench);
 		}
 		this.stand(bench, steps);

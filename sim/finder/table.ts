@@ -37,18 +37,24 @@ export const mendText = (sheet: RigSheet, placed: PlacedFault): string => {
 	return `${id}@${place}`;
 };
 
-/** Asks of each kept text once. */
-function remembering(read: (w: Witness) => string, key: (w: Witness) => string | null): (w: Witness) => string {
-	const known = new Map<string, string>();
+/** The fixtures on which it hangs whether a complaint holds. */
+const decidersOf = (meant: Witness, { kind, fixture }: Complaint): readonly string[] => [
+	fixture,
+	...(COMPLAINTS[kind].others?.(meant, fixture) ?? []),
+];
+
+/** Tells whether a rig shows a complaint; of rigs that are alike in all that decides it, one is asked. */
+export function showingOf(meant: Witness, complaint: Complaint): (w: Witness) => boolean {
+	const decides = decidersOf(meant, complaint);
+	const known = new Map<string, boolean>();
 	return (w) => {
-		const text = key(w);
-		if (text === null) return read(w);
-		let answer = known.get(text);
-		if (answer === undefined) {
-			answer = read(w);
-			known.set(text, answer);
+		const text = decides.map((id) => w.signature(id)).join();
+		let holds = known.get(text);
+		if (holds === undefined) {
+			holds = COMPLAINTS[complaint.kind].holds(w, meant, complaint.fixture);
+			known.set(text, holds);
 		}
-		return answer;
+		return holds;
 	};
 }
 
@@ -64,29 +70,25 @@ export function candidatesFor(
 	weigh: (placed: PlacedFault, weight: number) => number = (_, weight) => weight,
 	all: ReturnType<typeof placedFaults> = placedFaults(sheet),
 ): Candidate[] {
-	const showing = COMPLAINTS[complaint.kind];
-	const decides = [complaint.fixture, ...(showing.others?.(meant, complaint.fixture) ?? [])];
-	const shows = remembering(
-		(w) => `${showing.holds(w, meant, complaint.fixture)}`,
-		(w) => decides.map((id) => w.signature(id)).join(),
-	);
+	const decides = decidersOf(meant, complaint);
+	const shows = showingOf(meant, complaint);
 	return all.flatMap(({ placed, weight }) => {
 		const w = witnessAt(meant, [placed], decides);
-		return w && shows(w) === 'true'
+		return w && shows(w)
 			? [{ faults: [placed], weight: weigh(placed, weight), mend: mendText(sheet, placed), witness: w }]
 			: [];
 	});
 }
 
 /** Reads every check off a rig, in their order. Checks with one and the same key are looked up together, and read once for each text of it. */
-function readerOf(checks: readonly Check[]): (w: Witness) => string[] {
+function readerOf(checks: readonly Check[]): (candidate: Candidate) => string[] {
 	const groups = new Map<Check['key'], { readonly at: number[]; readonly known: Map<string, readonly string[]> }>();
 	for (const [at, { key }] of checks.entries()) {
 		const group = groups.get(key);
 		if (group) group.at.push(at);
 		else groups.set(key, { at: [at], known: new Map() });
 	}
-	return (w) => {
+	return ({ witness: w }) => {
 		const column = new Array<string>(checks.length);
 		for (const [key, { at, known }] of groups) {
 			const text = key(w);
@@ -97,6 +99,7 @@ function readerOf(checks: readonly Check[]): (w: Witness) => string[] {
 			}
 			for (const [i, each] of at.entries()) column[each] = answers[i] ?? '';
 		}
+		w.forget();
 		return column;
 	};
 }
@@ -114,11 +117,22 @@ export function tableFor(
 		for (const fault of faults) mends.set(mendText(sheet, fault), mendFor(sheet, fault));
 	const all = checksOf(sheet, meant, complaint, [...mends.values()]).filter(wanted);
 	const read = readerOf(all);
-	const columns = candidates.map(({ witness }) => {
-		const column = read(witness);
-		witness.forget();
-		return column;
-	});
+	return benchOf({ all, read, columns: candidates.map(read) }, { sheet, complaint, meant, candidates });
+}
+
+/** What a table was made with, kept so that it can be widened without reading again what was read. */
+interface Making {
+	/** Every check, those that tell nothing among them. */
+	readonly all: readonly Check[];
+	readonly read: (candidate: Candidate) => string[];
+	/** By candidate, what each of `all` shows. */
+	readonly columns: readonly (readonly string[])[];
+}
+
+const makings = new WeakMap<Bench, Making>();
+
+function benchOf(making: Making, of: Omit<Bench, 'checks' | 'outcomes'>): Bench {
+	const { all, columns } = making;
 	const kept: Check[] = [];
 	const outcomes: string[][] = [];
 	for (const [at, check] of all.entries()) {
@@ -128,5 +142,37 @@ export function tableFor(
 		kept.push(check);
 		outcomes.push(row);
 	}
-	return { sheet, complaint, meant, candidates, checks: kept, outcomes };
+	const bench = { ...of, checks: kept, outcomes };
+	makings.set(bench, making);
+	return bench;
+}
+
+/** One more candidate for a bench. */
+export interface More extends Candidate {
+	/** The candidate of the bench whose look is left once a mend has been done: but for what was asked before, it is taken to look like that. */
+	readonly left: Candidate | null;
+}
+
+/**
+ * A bench with more candidates behind its own.
+ * @param more whose mends are mends of the bench's own candidates
+ * @param asked ids of the checks that were answered so far
+ */
+export function withMore(bench: Bench, more: readonly More[], asked: ReadonlySet<string>): Bench {
+	const { sheet, complaint, meant } = bench;
+	const candidates = [...bench.candidates, ...more];
+	const making = makings.get(bench);
+	if (!making) return tableFor(sheet, complaint, meant, candidates);
+	const { all, read, columns } = making;
+	const own = new Map(bench.candidates.map((candidate, at) => [candidate, columns[at] ?? []]));
+	const before = [...all.entries()].filter(([, { id }]) => asked.has(id));
+	const added = more.map((each) => {
+		const left = each.left && own.get(each.left);
+		if (!left) return read(each);
+		const column = [...left];
+		for (const [at, check] of before) column[at] = check.read(each.witness);
+		each.witness.forget();
+		return column;
+	});
+	return benchOf({ ...making, columns: [...columns, ...added] }, { sheet, complaint, meant, candidates });
 }

@@ -103,9 +103,7 @@ export function bestCheck(search: Search, options: AskOptions): Plan | null {
 		const limits = { exactAt: 24, tries: cells / 20, width: 14, leafAt: 8, cells };
 		return new Planner(search).plan(suspects, checks, here, limits);
 	}
-	const ranked = rankChecks(search, suspectsByMend(search), checks, { here, errors }).filter(
-		(item) => item.gain >= LEAST_TOLD,
-	);
+	const ranked = rankChecks(search, suspects, checks, { here, errors }).filter((item) => item.gain >= LEAST_TOLD);
 	const first = ranked[0];
 	if (first === undefined) return null;
 	const useful = Int32Array.from(ranked, (item) => item.check).sort();
@@ -135,6 +133,6 @@ export function bestCheck(search: Search, options: AskOptions): Plan | null {
 		}
 	}
 	const done = !Number.isNaN(least);
-	const looked = checks.length * search.weights.length + player.looked;
+	const looked = checks.length * suspects.length + player.looked;
 	return { check, expected: done ? least - regret : null, by: done ? 'played' : 'ranked', ranked, looked };
 }
