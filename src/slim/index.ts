@@ -1,7 +1,8 @@
 /**
  * What keeps the scripts of bench and finder light: build-time code that no page loads. `leanChunks` puts all that one page's
  * islands need at once into one file (many small files compress worse than one); `leanMachine` leaves out parts of the machine
- * library that it names and nothing here reaches; `leanWorker` leaves reason trails out of workers.
+ * library that it names and nothing here reaches; `leanWorker` leaves reason trails, and what reads the bundled rigs, out of
+ * workers.
  */
 export { leanChunks } from './chunks.ts';
 export { leanMachine } from './machine.ts';
