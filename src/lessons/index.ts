@@ -4,6 +4,7 @@
  * out then is: the sheet, the goal, what a slip looks like. In the page only a small island waits where the bench stands; bench,
  * marker and questions are fetched once that comes into view. Results go to `src/progress`, under a lesson's own name.
  */
+export { type Check, checksOf } from './checks.ts';
 export { type Part, partsOf, toLearn } from './course.ts';
 export { checksKey, lessonKey } from './kept.ts';
 export { type PracticeData, practiceOf } from './practice.ts';

@@ -2,6 +2,7 @@ import * as v from 'valibot';
 import { cautionIds } from '../../content/cautions/index.ts';
 import { PART_IDS } from '../../content/lessons/index.ts';
 import { InputError } from '../../shared/error/index.ts';
+import { KIND_IDS } from '../../shared/paper/index.ts';
 import { idText, SETTING_KEYS, whole } from '../../shared/profile/index.ts';
 import { QUICK_LINKS, RIG_IDS } from '../../shared/sheet/index.ts';
 import { DRILL_IDS } from '../../sim/drill/index.ts';
@@ -73,7 +74,7 @@ const lessonSchema = v.strictObject({
 	task: taskSchema,
 	/** Kinds of question, by their ids, drawn fresh each time. */
 	checks: v.strictObject({
-		kinds: v.pipe(v.array(v.string()), v.minLength(1)),
+		kinds: v.pipe(v.array(v.picklist(KIND_IDS)), v.minLength(1)),
 		profiles: v.optional(v.array(v.string()), []),
 		count: v.optional(whole(3, 6), 3),
 	}),

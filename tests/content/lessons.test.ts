@@ -3,10 +3,13 @@ import { syllable } from 'syllable';
 import { describe, expect, it } from 'vitest';
 import { PART_IDS } from '../../content/lessons/index.ts';
 import { makeTask, markDrill, shortestWay } from '../../sim/drill/index.ts';
+import { markRigPaper, setRigPaper } from '../../sim/paper/index.ts';
 import { openUnharmed } from '../../sim/rig/index.ts';
-import { partsOf, practiceOf, seenOf } from '../../src/lessons/index.ts';
 import { figures } from '../../src/lessons/figures/index.tsx';
+import { checksOf, partsOf, practiceOf, seenOf } from '../../src/lessons/index.ts';
+import { sheetOf } from '../../src/lessons/open.ts';
 import { RECKON_IDS } from '../../src/lessons/reckon/sums.ts';
+import { asksOf } from '../../src/lessons/round.ts';
 import { lessonFiles, proseOf } from './lessons.ts';
 
 const files = lessonFiles();
@@ -16,7 +19,8 @@ const lessons = files.map(({ lesson }) => lesson);
 function gradeOf(text: string): number {
 	const sentences = text.split(/[.!?:]+(?=\s|$)|\n\n/).filter((each) => /[a-z]/i.test(each));
 	const words = text.match(/[A-Za-z’'-]+/g) ?? [];
-	const trade = /^(fixtures?|address(es)?|terminators?|universes?|programmes?|intensity|facade|battery|batteries|colours?|emitters?|ultraviolet|followers?|leaders?|receivers?|splitters?|defaults?|sensors?|connectors?|footprints?|candela|microphones?|percent|brightness|display|safety)$/i;
+	const trade =
+		/^(fixtures?|address(es)?|terminators?|universes?|programmes?|intensity|facade|battery|batteries|colours?|emitters?|ultraviolet|followers?|leaders?|receivers?|splitters?|defaults?|sensors?|connectors?|footprints?|candela|microphones?|percent|brightness|display|safety)$/i;
 	const syllables = words.reduce((sum, word) => sum + (trade.test(word) ? 1 : syllable(word)), 0);
 	return fleschKincaid({ sentence: sentences.length, word: words.length, syllable: syllables });
 }
@@ -86,6 +90,20 @@ describe.each(files)('$lesson.id', (file) => {
 		expect(JSON.parse(JSON.stringify(task))).toEqual(task);
 	});
 
+	it('asks three and more questions that can be set, fresh each time, and are marked', () => {
+		const checks = checksOf(lesson);
+		expect(lesson.checks.count).toBeGreaterThanOrEqual(3);
+		expect(asksOf(checks, lesson.checks.count, [7, 8, 9, 10, 11, 12])).toHaveLength(lesson.checks.count);
+		for (const { recipe, skill } of checks) {
+			// what hangs on the finder takes a second to set
+			const draws = skill.kind === 'first-check' ? 1 : 6;
+			const drawn = Array.from({ length: draws }, (_, n) => setRigPaper(recipe, 101 + n));
+			expect(drawn.every(({ items }) => items.length === 1)).toBe(true);
+			if (draws > 1) expect(new Set(drawn.map(({ items }) => items[0]?.id)).size, skill.kind).toBeGreaterThan(1);
+			for (const paper of drawn.slice(0, 1)) expect(markRigPaper(paper, {}).score).toBe(0);
+		}
+	});
+
 	it('reads easily', () => {
 		expect(gradeOf(proseOf(file))).toBeLessThanOrEqual(8);
 	});
@@ -93,8 +111,7 @@ describe.each(files)('$lesson.id', (file) => {
 
 describe('a task of a lesson', () => {
 	it('that is done before it begins is refused', () => {
-		const { task } = practiceOf(lessons.find(({ task }) => 'goal' in task) ?? lessons[0]!);
-		const { scene, sheet, hands } = task;
-		expect(() => makeTask({ scene, rig: sheet, hands, goal: [] })).toThrow(/done before it begins/);
+		const sheet = sheetOf({ rig: 'one-wash', change: {}, log: [] });
+		expect(() => makeTask({ scene: 'bench', rig: sheet, hands: ['panel'], goal: [] })).toThrow(/done before it begins/);
 	});
 });

@@ -1,0 +1,23 @@
+import { changeProgress, withDone } from '../progress/index.ts';
+import { keepLearnt } from '../review/index.ts';
+import type { Check } from './checks.ts';
+
+/** How a round went. */
+export interface Went {
+	readonly right: number;
+	readonly of: number;
+}
+
+/**
+ * Keeps a round of checks on the device, among the drills' results and under the lesson's own name (each wrong answer is a press
+ * more than there had to be), and gives what was asked to the review.
+ */
+export async function keepRound(under: string, checks: readonly Check[], { right, of }: Went): Promise<void> {
+	const now = Date.now();
+	const result = { presses: 2 * of - right, fewest: of, hints: 0, milliseconds: 0, seed: 0 };
+	await changeProgress(
+		() => localStorage,
+		(progress) => withDone(progress, under, result, right === of, now),
+	);
+	await keepLearnt(checks.map(({ skill }) => skill));
+}
