@@ -107,10 +107,9 @@ function edgeValues({ bands }: Doing, all: readonly Band[]): [number[], number[]
 
 /** Values well inside what gives it, and inside what does not. */
 function innerValues({ bands }: Doing, all: readonly Band[], chance: Chance): [number[], number[]] {
-	const inside = (band: Band): number[] => [
-		middleOf(band),
-		chance.int(Math.min(band.from + 1, band.to), Math.max(band.to - 1, band.from)),
-		chance.int(Math.min(band.from + 1, band.to), Math.max(band.to - 1, band.from)),
-	];
+	const inside = (band: Band): number[] => {
+		const [least, most] = band.to - band.from > 1 ? [band.from + 1, band.to - 1] : [band.from, band.to];
+		return [middleOf(band), chance.int(least, most), chance.int(least, most)];
+	};
 	return [bands.flatMap(inside), all.filter((band) => !bands.includes(band)).flatMap(inside)];
 }
