@@ -24,7 +24,7 @@ export const exportWords = {
 	orderPrompt: 'Put them in order, the first on top.',
 	matchPrompt: 'Give each one on the left its one on the right.',
 	numberPrompt: 'Type a whole number.',
-	hexPrompt: 'Type the value in hexadecimal, two digits, capitals.',
+	hexPrompt: 'Type hexadecimal digits only, with no x before them.',
 	readmeTitle: 'What is in this package',
 	readmeLeftOut: 'Left out, since they are done on the bench and no platform has one:',
 	readmeNone: 'Every question of the paper is in it.',
