@@ -8,5 +8,15 @@ export { answers, labels, units } from './labels.ts';
 export { mistakes } from './mistakes.ts';
 export { levelNames, topicNames } from './names.ts';
 export { questions } from './questions.ts';
+export { rigParts, rigQuestions } from './rig-questions.ts';
 export type { QuestionSays } from './says.ts';
-export { papersPage, paperWords, printPage, printWords, sitPage, sitWords, trainerWords } from './screens.ts';
+export {
+	learnWords,
+	papersPage,
+	paperWords,
+	printPage,
+	printWords,
+	sitPage,
+	sitWords,
+	trainerWords,
+} from './screens.ts';

@@ -50,7 +50,7 @@ export function askKeys(profile: Profile, panel: KeyedPanel, chance: Chance, lev
 					fixture: profile.name,
 					profile: profile.id,
 					panel: panel.kind,
-					first: shownAfter(sheet, []),
+					shown: shownAfter(sheet, []),
 					presses: presses.flatMap(({ key, times }) => [key, times]),
 					top: panel.menu.map((each) => each.label),
 					menu: presses.some(({ key }) => key === 'set') && menu ? menu.label : null,
@@ -58,7 +58,7 @@ export function askKeys(profile: Profile, panel: KeyedPanel, chance: Chance, lev
 					item: presses.filter(({ key }) => key === 'set').length > (menu ? 1 : 0) ? item.label : null,
 					options: item.kind === 'choice' ? item.options.map((each) => each.label) : [],
 					value: valueText(item, (settings[item.setting] ?? profile.defaults[item.setting]) as string | number),
-					lines: right,
+					steps: stepsOf(sheet, presses),
 				},
 				bench: sheet,
 			},
@@ -86,6 +86,13 @@ export function shownAfter(sheet: RigSheet, presses: readonly Press[]): string[]
 	const { display } = rig.look(placed.id);
 	return display.kind === 'keyed' ? display.lines.map((line) => line.trim()) : [];
 }
+
+/** What is shown after each key, as a fact: the key, how often it is pressed, and two lines. */
+const stepsOf = (sheet: RigSheet, presses: readonly Press[]): (string | number)[] =>
+	presses.flatMap(({ key, times }, i) => {
+		const [first = '', second = ''] = shownAfter(sheet, presses.slice(0, i + 1));
+		return [key, times, first, second];
+	});
 
 /** The way to an item, as far as the level goes. */
 function pressesFor(panel: KeyedPanel, chance: Chance, level: Level, menu: Menu | null, item: Editable): Press[] {

@@ -4,7 +4,7 @@ import { hexOf } from '../../shared/dmx/index.ts';
 import type { Answer, Item, ItemMark, Key, KindId, MistakeId, Option, Say } from '../../shared/paper/index.ts';
 import { type Facts, fill, type Kinds, sentence } from './fill.ts';
 import { listed, plainKinds } from './kinds.ts';
-import { rigPaperKinds, rigQuestions } from './rigPapers.ts';
+import { rigChartLines, rigPaperKinds, rigQuestions } from './rigPapers.ts';
 
 const all: Readonly<Record<string, QuestionSays>> = { ...questions, ...rigQuestions };
 
@@ -189,5 +189,6 @@ function chartLines(facts: Facts): string[] {
 		...rows('slotChart', 3).map(([n, part, name]) => fill(answers.slotLine, { n, part, name })),
 		...rows('slotNames', 2).map(([width, name]) => fill(answers.nameLine, { name, pair: width === 2 })),
 		...rows('placed', 3).map(([name, start, footprint]) => fill(answers.placeLine, { name, start, footprint })),
+		...rigChartLines(facts),
 	];
 }

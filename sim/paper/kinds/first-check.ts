@@ -58,6 +58,7 @@ function asked(sheet: RigSheet, { complaint, best, others }: Opening, chance: Ch
 	const fit = clear.length >= 2 ? clear : others.slice(-MOST_WRONG);
 	const wrongs = level === 'hard' ? fit.slice(0, MOST_WRONG) : chance.shuffle(fit).slice(0, MOST_WRONG);
 	const nearest = Math.min(...wrongs.map(({ expected }) => expected));
+	const furthest = Math.max(...wrongs.map(({ expected }) => expected));
 	const lead = sheet.fixtures.find(
 		(placed) => inputFrom(profileFor(sheet, placed.profile), placed, false).settings.lead === 'on',
 	);
@@ -73,7 +74,8 @@ function asked(sheet: RigSheet, { complaint, best, others }: Opening, chance: Ch
 				leader: lead?.name ?? null,
 				seconds: Math.round(best.expected),
 				next: Math.round(nearest),
-				worst: Math.round(Math.max(...wrongs.map(({ expected }) => expected))),
+				worst: Math.round(furthest),
+				same: Math.round(nearest) === Math.round(furthest),
 			},
 			bench: sheet,
 		},

@@ -66,6 +66,7 @@ export const frameLook: Kind = {
 					frame: [...frame].flat(),
 					slotChart: slotChartOf(mode),
 					bandChart: bandChartOf(mode),
+					reading: readingOf(at, start, frame),
 				},
 				bench: sheet,
 			},
@@ -177,6 +178,14 @@ function restOf(slot: Slot): number {
 	const rest = bandsOf(slot).find(atRest);
 	return rest ? middleOf(rest) : 0;
 }
+
+/** What each slot reads, as a fact: its name, its level, and what that does where it has bands. What stands at 0 and does nothing is left out. */
+const readingOf = ({ mode }: At, start: number, frame: Frame): (string | number)[] =>
+	mode.slots.flatMap((slot) => {
+		const level = frame.get(start + slot.at - 1) ?? 0;
+		const band = bandOf(bandsOf(slot), level) as Band | undefined;
+		return level > 0 || band ? [slot.name, level, band?.name ?? ''] : [];
+	});
 
 /** What other readings of the same frame come to, as sheets: opened and looked at like the right one. */
 function misreadings(ground: Ground, chance: Chance, at: At, start: number, frame: Frame): Wrong<RigSheet | null>[] {
