@@ -1,4 +1,4 @@
-import { canonical } from './digest.ts';
+import { sameJson } from './digest.ts';
 import { judge, looksLike } from './judge.ts';
 import { setPaper } from './set.ts';
 import type { Answers, Item, ItemMark, Misfit, Paper, PaperMark, PaperSources } from './types.ts';
@@ -70,29 +70,14 @@ interface Held {
 	readonly altered: boolean;
 }
 
-/** Papers kept set, the last few; and for each paper handed in, what it was found to be. */
-const KEPT = 8;
-const kept = new Map<string, { readonly set: Paper; readonly sources: PaperSources | undefined }>();
 const found = new WeakMap<Paper, { readonly held: Held; readonly sources: PaperSources | undefined }>();
 
-/** The paper as its recipe and seed set it, and whether the one handed in differs. */
+/** The paper as its recipe and seed set it, and whether the one handed in differs; found out once for each paper handed in. */
 function held(paper: Paper, sources?: PaperSources): Held {
 	const known = found.get(paper);
 	if (known && known.sources === sources) return known.held;
-	const set = settled(paper, sources);
-	const altered = paper.mark !== set.mark || canonical(paper.items) !== canonical(set.items);
-	const now = { set, altered };
+	const set = setPaper(paper.recipe, paper.seed, sources);
+	const now = { set, altered: paper.mark !== set.mark || !sameJson(paper.items, set.items) };
 	found.set(paper, { held: now, sources });
 	return now;
-}
-
-function settled({ recipe, seed }: Paper, sources?: PaperSources): Paper {
-	const name = canonical([recipe, seed]);
-	const known = kept.get(name);
-	if (known && known.sources === sources) return known.set;
-	const set = setPaper(recipe, seed, sources);
-	kept.delete(name);
-	kept.set(name, { set, sources });
-	for (const oldest of kept.keys()) if (kept.size > KEPT) kept.delete(oldest);
-	return set;
 }

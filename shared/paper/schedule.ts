@@ -63,19 +63,15 @@ export function schedule(recipe: PaperRecipe, ground: Ground, sources?: PaperSou
 		);
 	}
 	const used = new Map<string, number>();
-	const uses = (...key: string[]): number => used.get(key.join(' ')) ?? 0;
-	const use = (...key: string[]): unknown => used.set(key.join(' '), uses(...key) + 1);
+	const uses = (name: string): number => used.get(name) ?? 0;
+	const weigh = (kind: Kind, level: Level): number =>
+		(uses(kind.id) * 128 + uses(kind.topic)) * 128 + uses(kind.id + level);
 	return Array.from({ length: recipe.count }, (_, i) => {
 		const level = levels[i % levels.length] as Level;
-		const weigh = (kind: Kind): number => (uses(kind.id) * 128 + uses(kind.topic)) * 128 + uses(kind.id, level);
-		let kind: Kind | undefined;
-		for (const each of fitting) {
-			if (each.levels.includes(level) && (!kind || weigh(each) < weigh(kind))) kind = each;
-		}
-		const chosen = kind as Kind;
-		use(chosen.id);
-		use(chosen.topic);
-		use(chosen.id, level);
-		return { kind: chosen, level };
+		const able = fitting.filter((each) => each.levels.includes(level));
+		const weights = able.map((kind) => weigh(kind, level));
+		const kind = able[weights.indexOf(Math.min(...weights))] as Kind;
+		for (const name of [kind.id, kind.topic, kind.id + level]) used.set(name, uses(name) + 1);
+		return { kind, level };
 	});
 }

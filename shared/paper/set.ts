@@ -14,14 +14,30 @@ export const TOP_SEED = 0xffffffff;
 /** Draws of a question's contents before one that stands in the paper already is taken again. */
 const TRIES = 24;
 
+/** Papers kept once set: the last few, so that many results of one paper set it once. */
+const KEPT = 8;
+const kept = new Map<string, { readonly paper: Paper; readonly sources: PaperSources | undefined }>();
+
 /**
  * Sets a paper. Kinds, topics and levels hang on the recipe alone; the seed (a whole number from 0 to `TOP_SEED`) moves contents and
- * order, so another seed sets an equivalent paper, and the same seed always the same.
+ * order, so another seed sets an equivalent paper, and the same seed always the same. What is handed out is kept, and not to be
+ * changed.
  * @throws InputError `paper.recipe`, `paper.seed`, `paper.profile`, `paper.rig`, `paper.needs-rig`, `paper.empty`.
  */
 export function setPaper(input: PaperRecipeInput, seed: number, sources?: PaperSources): Paper {
 	const recipe = readRecipe(input);
 	requireWhole(seed, { lo: 0, hi: TOP_SEED, code: 'paper.seed', path: 'seed', what: "A paper's seed" });
+	const name = canonical([recipe, seed]);
+	const known = kept.get(name);
+	if (known && known.sources === sources) return known.paper;
+	const paper = setAnew(recipe, seed, sources);
+	kept.delete(name);
+	kept.set(name, { paper, sources });
+	for (const oldest of kept.keys()) if (kept.size > KEPT) kept.delete(oldest);
+	return paper;
+}
+
+function setAnew(recipe: PaperRecipe, seed: number, sources: PaperSources | undefined): Paper {
 	const ground = groundOf(recipe);
 	const chance = makeRandom(seed);
 	const taken = new Set<string>();
@@ -36,7 +52,8 @@ export function setPaper(input: PaperRecipeInput, seed: number, sources?: PaperS
 
 /** A paper's mark. Benches are left out: they follow from the rest, and are most of its length. */
 function markOf(recipe: PaperRecipe, seed: number, items: readonly Item[]): string {
-	return longDigest(canonical([recipe, seed, items.map(({ bench: _, ...rest }) => rest)]));
+	const asked = items.map(({ bench: _, ...rest }) => rest);
+	return longDigest(canonical([recipe, seed]) + JSON.stringify(asked));
 }
 
 function itemAt({ kind, level }: Place, ground: Ground, fork: (attempt: number) => Random, taken: Set<string>): Item {
@@ -46,7 +63,7 @@ function itemAt({ kind, level }: Place, ground: Ground, fork: (attempt: number) 
 	// where the fixtures have no more to ask, the last draw stands a second time, under a number of its own
 	for (let attempt = 0; attempt === 0 || taken.has(name); attempt++) {
 		if (attempt < TRIES || !draft) draft = kind.make(ground, fork(attempt), level);
-		name = `${id}-${digest(canonical([draft.facts, draft.ask]), Math.max(0, attempt - TRIES + 1))}`;
+		name = `${id}-${digest(JSON.stringify([draft.facts, draft.ask]), Math.max(0, attempt - TRIES + 1))}`;
 	}
 	return { id: name, kind: id, topic, level, ...(draft as Draft) };
 }
