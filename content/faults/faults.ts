@@ -256,7 +256,7 @@ export const faults: Readonly<Record<string, FaultWords>> = {
 
 	// ---- cables, sockets, terminators
 	'cable-out': {
-		name: 'Plug pulled out',
+		name: 'Plug out of {loose as port}',
 		cause: 'One of its plugs is out: the one that belongs in {loose as port}. Nothing gets past it.',
 		tape: 'Both plugs: push until they latch',
 	},
@@ -317,6 +317,12 @@ export const faults: Readonly<Record<string, FaultWords>> = {
 		name: 'Bad data out socket',
 		cause: 'The contact in its data out socket is bad: nothing passes between that socket and its plug.',
 		tape: 'BAD: data out socket',
+	},
+	'too-many-loads': {
+		name: 'Line input loads the line too much',
+		cause:
+			'Its line input has gone bad and weighs on the line like {loads} more fixtures. With the others that is too many loads, and everybody on the line may jump about.',
+		tape: 'BAD: line input drags the line down',
 	},
 	'split-without-splitter': {
 		name: 'Line split with no splitter',

@@ -102,6 +102,10 @@ export const conditions = {
 		{ when: { value: 'out' }, says: 'its data out socket has a bad contact' },
 		{ says: 'both its data sockets are good' },
 	],
+	extraLoads: [
+		{ when: { value: 0 }, says: 'its line input loads the line as it should' },
+		{ says: 'its line input loads the line with {value} unit loads more than it should' },
+	],
 	sensorDead: [{ when: { value: true }, says: 'its remote sensor is dead' }, { says: 'its remote sensor works' }],
 	microphoneDead: [{ when: { value: true }, says: 'its microphone is dead' }, { says: 'its microphone works' }],
 	displayDead: [{ when: { value: true }, says: 'its display is dead' }, { says: 'its display works' }],

@@ -25,6 +25,7 @@ const conditionSchema = v.strictObject({
 	covered: v.exactOptional(on),
 	receiverDead: v.exactOptional(on),
 	badSocket: v.exactOptional(v.nullable(v.picklist(['in', 'out']))),
+	extraLoads: v.exactOptional(v.pipe(v.number(), v.finite(), v.minValue(0), v.maxValue(64))),
 	sensorDead: v.exactOptional(on),
 	microphoneDead: v.exactOptional(on),
 	displayDead: v.exactOptional(on),

@@ -104,6 +104,15 @@ export const LINE: readonly Fault[] = [
 		events: (_, { place }) => [{ type: 'condition.become', fixture: place, change: { badSocket: 'out' } }],
 	},
 	{
+		id: 'too-many-loads',
+		family: 'line',
+		weight: 1,
+		mend: 'swap-fixture',
+		cautions: [],
+		spots: (sheet) => usedSockets(sheet, 'in'),
+		events: (_, { place }) => [{ type: 'condition.become', fixture: place, change: { extraLoads: BAD_INPUT } }],
+	},
+	{
 		id: 'split-without-splitter',
 		family: 'line',
 		weight: 3,
@@ -121,6 +130,9 @@ export const LINE: readonly Fault[] = [
 		},
 	},
 ];
+
+/** Unit loads that a line input gone bad puts on beyond its own: with a few others more than the 32 of EIA-485 (ours, no source). */
+const BAD_INPUT = 30;
 
 /** Cables that start at the desk, by output. */
 const fromDesk = (sheet: RigSheet): SheetCable[] =>

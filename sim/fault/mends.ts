@@ -46,6 +46,7 @@ const freshFixture: Does = (sheet, place) => {
 				covered: false,
 				receiverDead: false,
 				badSocket: null,
+				extraLoads: 0,
 				sensorDead: false,
 				microphoneDead: false,
 				displayDead: false,

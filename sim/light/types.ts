@@ -50,6 +50,8 @@ export interface Condition {
 	readonly receiverDead: boolean;
 	/** A data socket with a bad contact. */
 	readonly badSocket: 'in' | 'out' | null;
+	/** Unit loads that its line input puts on the line beyond those of its profile; 0 is sound. */
+	readonly extraLoads: number;
 	readonly sensorDead: boolean;
 	readonly microphoneDead: boolean;
 	readonly displayDead: boolean;

@@ -18,6 +18,7 @@ export const UNHARMED: Condition = Object.freeze({
 	covered: false,
 	receiverDead: false,
 	badSocket: null,
+	extraLoads: 0,
 	sensorDead: false,
 	microphoneDead: false,
 	displayDead: false,

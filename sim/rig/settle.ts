@@ -59,7 +59,7 @@ export function wiringOf(gear: Gear): Wiring {
 		if (isLeading(unit.state)) talkers.push({ kind: 'leader', port: `${fixture}:out`, fixture });
 		receivers.push({
 			fixture,
-			unitLoads: unit.profile.unitLoads,
+			unitLoads: unit.profile.unitLoads + unit.condition.extraLoads,
 			earthed: unit.plug !== 'none',
 			dead: unit.condition.receiverDead,
 			badSocket: unit.condition.badSocket,
@@ -92,6 +92,7 @@ function wiringKeyOf(gear: Gear): string {
 		if (plug !== 'none') key += 'e';
 		if (condition.receiverDead) key += 'd';
 		if (condition.badSocket) key += condition.badSocket;
+		if (condition.extraLoads > 0) key += condition.extraLoads;
 	}
 	return key;
 }

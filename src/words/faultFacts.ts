@@ -51,7 +51,11 @@ function eventFacts(sheet: RigSheet, event: RigEvent): Facts {
 		case 'charge.become':
 			return { charge: event.charge };
 		case 'condition.become':
-			return { health: event.change.batteryHealth ?? null, foldBack: event.change.foldBack ?? null };
+			return {
+				health: event.change.batteryHealth ?? null,
+				foldBack: event.change.foldBack ?? null,
+				loads: event.change.extraLoads ?? null,
+			};
 		case 'remote.become':
 			return { isSent: event.code };
 		case 'cable.become':

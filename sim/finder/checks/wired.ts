@@ -62,9 +62,9 @@ const nodeTexts = new WeakMap<Unit, string>();
 function nodeText(unit: Unit): string {
 	let text = nodeTexts.get(unit);
 	if (text === undefined) {
-		const { receiverDead, badSocket } = unit.condition;
+		const { receiverDead, badSocket, extraLoads } = unit.condition;
 		const leads = driveOf(unit.state).startsWith('leading');
-		text = `|${unit.placed.id}${leads ? 'L' : ''}${unit.plug !== 'none' ? 'e' : ''}${receiverDead ? 'd' : ''}${badSocket ?? ''}`;
+		text = `|${unit.placed.id}${leads ? 'L' : ''}${unit.plug !== 'none' ? 'e' : ''}${receiverDead ? 'd' : ''}${badSocket ?? ''}${extraLoads || ''}`;
 		nodeTexts.set(unit, text);
 	}
 	return text;

@@ -124,6 +124,8 @@ export function anyEvent(sheet: RigSheet): fc.Arbitrary<RigEvent> {
 					{ receiverDead: false },
 					{ badSocket: 'in' },
 					{ badSocket: null },
+					{ extraLoads: 30 },
+					{ extraLoads: 0 },
 					{ chargerDead: true },
 					{ displayDead: true },
 				),

@@ -89,6 +89,7 @@ describe('the words of a fault', () => {
 		[mixed, at('wrong-address', 'bar-1', 'one-up'), 'Start address one slot out'],
 		[mixed, at('one-switch-wrong', 'old-1', '4'), 'Switch 4 up, and should be down'],
 		[mixed, at('emitter-dead', 'bar-1', 'warm-white'), 'Warm white emitter dead'],
+		[mixed, at('cable-out', 'c2', 'to'), 'Plug out of bar 1, data in'],
 		[led, at('level-down', 'lead', 'low'), 'Own brightness at 5 %'],
 	] as const)('go by the rig: %#', (sheet, placed, name) => {
 		expect(faultName(sheet, placed)).toBe(name);
@@ -104,6 +105,7 @@ describe('the words of a fault', () => {
 		[mixed, at('function-left-up', 'wash-1'), /“Function” stands at 32 \(13 %\), in the band “Colour change”\./],
 		[kept, at('universes-exchanged', 'rig'), /It should be cable 1 in output A and cable 2 in output B\.$/],
 		[kept, at('wrong-universe', 'b'), /^Output B sends universe 18 and should send 8\./],
+		[mixed, at('too-many-loads', 'bar-1'), /weighs on the line like 30 more fixtures\./],
 		[led, at('split-without-splitter', 'c3'), /^It starts from leader, data out, beside another plug/],
 	] as const)('tell what happened: %#', (sheet, placed, cause) => {
 		expect(faultCause(sheet, placed)).toMatch(cause);
