@@ -1,4 +1,4 @@
-import { correction, generate } from 'lean-qr';
+import { correction, generate, mode } from 'lean-qr';
 import { InputError } from '../../../shared/error/index.ts';
 
 /** Empty modules round a code (ISO/IEC 18004, from memory: at least 4). */
@@ -8,6 +8,9 @@ const QUIET = 4;
 export const MOST_QR_BYTES = 2953;
 /** And at the next, which a crumpled or ill-lit sheet can do with. */
 const MOST_AT_MIDDLE = 2331;
+
+/** Ways of writing that every reader we know takes as it was meant: not all of them know a Western alphabet from UTF-8. */
+const MODES = [mode.numeric, mode.alphaNumeric, mode.ascii, mode.utf8];
 
 /** A QR code to be drawn. */
 export interface QrDrawing {
@@ -25,7 +28,8 @@ export function qrDrawing(text: string): QrDrawing {
 	const bytes = new TextEncoder().encode(text).length;
 	if (bytes > MOST_QR_BYTES)
 		throw new InputError('qr.long', '', 'This is more than one QR code carries. Hand it out as a link or a file.');
-	const code = generate(text, { minCorrectionLevel: bytes > MOST_AT_MIDDLE ? correction.L : correction.M });
+	const minCorrectionLevel = bytes > MOST_AT_MIDDLE ? correction.L : correction.M;
+	const code = generate(text, { minCorrectionLevel, modes: MODES });
 	let path = '';
 	for (let y = 0; y < code.size; y++) {
 		for (let x = 0; x < code.size; x++) {
