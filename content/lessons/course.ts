@@ -5,15 +5,47 @@ export const courseWords = {
 		'Short lessons on setting up LED fixtures, from the case and back into it. Each has a live bench, a task that is marked, and checks drawn fresh each time.',
 	heading: 'The course',
 	lead: 'Short lessons that follow the day, from the case to a lit rig and back into the case. In each you learn one thing, try it on a live bench, and do it yourself while the bench marks your work.',
-	list: 'All lessons, in the order of the day',
+	waysHeading: 'Where to begin',
+	listHeading: 'All lessons, in the order of the day',
+	lessons: (count: number, minutes: number) => `${count} lessons, ${minutes} minutes in all.`,
 	minutes: (minutes: number) => `${minutes} min`,
 	done: 'Done',
-	ways: 'Where to begin',
-	plan: 'Print this plan',
-	total: (minutes: number) => `${minutes} minutes of lessons`,
 } as const;
 
-/** Ways in for the three who come here. */
-export const ways = [] as readonly { id: string; who: string; words: string; lessons: readonly string[] }[];
+/** A list of lessons for somebody. */
+interface Way {
+	/** Permanent. */
+	readonly id: string;
+	readonly who: string;
+	readonly words: string;
+	/** Ids, in order. */
+	readonly lessons: readonly string[];
+	/** Elsewhere on the site. */
+	readonly more: readonly { readonly href: string; readonly words: string }[];
+}
 
-export const plans = [] as readonly { id: string; title: string; words: string; lessons: readonly string[] }[];
+/** Ways in for the three who come here. */
+export const ways: readonly Way[] = [
+	{
+		id: 'new-hand',
+		who: 'You are new to this',
+		words: 'Begin at the top and go down, one or two lessons a day. These are the first five.',
+		lessons: ['the-case', 'charge-and-hours', 'label-and-test', 'addresses-before-the-van', 'floor-bracket-clamp-bond'],
+		more: [{ href: '/drills/', words: 'Practise with drills' }],
+	},
+	{
+		id: 'ten-minutes',
+		who: 'You have ten minutes before a gig',
+		words:
+			'Read the cards at the foot of these, and do the task of one. If a lamp is dark right now, go to the finder.',
+		lessons: ['how-to-think', 'modes-and-footprints', 'when-data-goes', 'when-the-desk-comes-back'],
+		more: [{ href: '/finder/', words: 'A lamp is dark now: the finder' }],
+	},
+	{
+		id: 'trainer',
+		who: 'You teach a crew',
+		words: 'Two plans, for one hour and for one day, with times, tasks and what to bring. They print.',
+		lessons: [],
+		more: [{ href: '/lessons/plan/', words: 'The two plans' }],
+	},
+];

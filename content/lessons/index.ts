@@ -3,8 +3,9 @@
  * YAML reads as it stands), and here the words round all of them: the parts of the day, the page's own headings, the ways in.
  * Nothing that a rig shows, and no answer, is typed in a lesson: those are worked out.
  */
-export { courseWords, plans, ways } from './course.ts';
+export { courseWords, ways } from './course.ts';
 export { figureWords } from './figures.ts';
 export { PART_IDS, type PartId, parts } from './parts.ts';
+export { type Plan, plans, planWords } from './plans.ts';
 export { calcWords } from './reckon.ts';
 export { lessonWords } from './words.ts';

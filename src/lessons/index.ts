@@ -10,3 +10,4 @@ export { checksKey, lessonKey } from './kept.ts';
 export { type PracticeData, practiceOf } from './practice.ts';
 export { type Lesson, readLesson } from './schema.ts';
 export { type Seen, seenOf } from './slip.ts';
+export { type Row, timetableOf } from './timetable.ts';

@@ -1,0 +1,90 @@
+/** Words of the trainer's page. */
+export const planWords = {
+	title: 'Plans for a trainer: one hour and one day, Prep Bay',
+	description:
+		'What to teach a crew in one hour, or in one day: times, what they can do afterwards, and the task of each lesson.',
+	heading: 'Plans for a trainer',
+	lead: 'Each row is one lesson. You show it on the bench, they do its task, and the bench marks it. Times are counted from the start.',
+	course: 'Back to the course',
+	bring: 'To bring',
+	columns: { at: 'At', lesson: 'Lesson', can: 'They will be able to' },
+	pause: 'Pause',
+	end: 'End',
+	total: (minutes: number) => `${Math.floor(minutes / 60)} h ${String(minutes % 60).padStart(2, '0')} min`,
+	at: (minutes: number) => `${Math.floor(minutes / 60)}:${String(minutes % 60).padStart(2, '0')}`,
+} as const;
+
+/** A plan to teach by. */
+export interface Plan {
+	/** Permanent. */
+	readonly id: string;
+	readonly title: string;
+	readonly words: string;
+	readonly bring: readonly string[];
+	/** Minutes of class to a minute of lesson: a group takes longer than one. Common practice, no source. */
+	readonly pace: number;
+	/** Ids in order; `pause` is a break of so many minutes. */
+	readonly rows: readonly (string | { readonly pause: number })[];
+}
+
+export const plans: readonly Plan[] = [
+	{
+		id: 'hour',
+		title: 'One hour',
+		words: 'For a crew that goes out tonight: the things that save a first hour on site. Leave the rest to the drills.',
+		bring: [
+			'One phone or tablet to each pair',
+			'This plan, printed',
+			'One real light of yours, to find the same things on',
+		],
+		pace: 1.3,
+		rows: [
+			'floor-bracket-clamp-bond',
+			'a-panel-you-never-saw',
+			'modes-and-footprints',
+			'daisy-chain',
+			'when-data-goes',
+			'how-to-think',
+		],
+	},
+	{
+		id: 'day',
+		title: 'One day',
+		words:
+			'The whole course in the order of the day, with real kit beside the bench where you have it. End with a paper.',
+		bring: [
+			'One phone or tablet to each pair',
+			'A few of your own lights, cables and a terminator',
+			'Rated clamps and bonds to look at, and nobody goes up',
+			'A paper for the end, set from the same kinds of question',
+		],
+		pace: 1.5,
+		rows: [
+			'the-case',
+			'charge-and-hours',
+			'label-and-test',
+			'addresses-before-the-van',
+			'floor-bracket-clamp-bond',
+			'throw-pool-overlap',
+			{ pause: 15 },
+			'power-along-the-row',
+			'a-panel-you-never-saw',
+			'text-and-switches',
+			'held-colours',
+			'slots-and-frames',
+			'modes-and-footprints',
+			{ pause: 45 },
+			'bands',
+			'daisy-chain',
+			'two-universes',
+			'when-data-goes',
+			'leader-and-follower',
+			'when-the-desk-comes-back',
+			{ pause: 15 },
+			'how-to-think',
+			'look-before-you-swap',
+			'a-flash-nobody-asked-for',
+			'cool-coil-charge-log',
+		],
+	},
+];
