@@ -37,15 +37,8 @@ export const plans: readonly Plan[] = [
 			'This plan, printed',
 			'One real light of yours, to find the same things on',
 		],
-		pace: 1.3,
-		rows: [
-			'floor-bracket-clamp-bond',
-			'a-panel-you-never-saw',
-			'modes-and-footprints',
-			'daisy-chain',
-			'when-data-goes',
-			'how-to-think',
-		],
+		pace: 1.2,
+		rows: ['floor-bracket-clamp-bond', 'a-panel-you-never-saw', 'modes-and-footprints', 'daisy-chain', 'how-to-think'],
 	},
 	{
 		id: 'day',
