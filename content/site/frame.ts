@@ -4,11 +4,14 @@ export const frame = {
 	skip: 'Skip to the page',
 	homeLink: 'Prep Bay, home',
 	navLabel: 'Site',
+	/** A page stands under the first entry whose own address, or one of `under`, its address begins with. */
 	nav: [
-		{ href: '/bench/', words: 'Bench' },
-		{ href: '/drills/', words: 'Drills' },
-		{ href: '/finder/', words: 'Finder' },
-		{ href: '/about/', words: 'About' },
+		{ href: '/lessons/', words: 'Lessons', under: ['/review/'] },
+		{ href: '/bench/', words: 'Bench', under: [] },
+		{ href: '/drills/', words: 'Drills', under: [] },
+		{ href: '/finder/', words: 'Finder', under: [] },
+		{ href: '/papers/', words: 'Papers', under: [] },
+		{ href: '/search/', words: 'Look up', under: ['/glossary/', '/reference/'] },
 	],
 	theme: { heading: 'Look', words: { system: 'As the device', light: 'Light', dark: 'Dark' } },
 	update: {
@@ -19,4 +22,6 @@ export const frame = {
 	foot: 'Everything here is simulated. Real gear can hurt you: read the cautions, and ask the competent person on site.',
 	cautionsLink: 'Cautions',
 	cautionsHref: '/about/#cautions',
+	aboutLink: 'About this site',
+	aboutHref: '/about/',
 } as const;

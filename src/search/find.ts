@@ -1,0 +1,67 @@
+import MiniSearch, { type Options } from 'minisearch';
+import type { DocKind, SearchDoc } from './types.ts';
+
+/** Most results shown. */
+const MOST = 40;
+/** Letters of text shown with a result. */
+const EXCERPT = 160;
+
+/** A result as it is shown. */
+export interface Found {
+	readonly href: string;
+	readonly kind: DocKind;
+	readonly title: string;
+	readonly excerpt: string;
+}
+
+/** What the build and the page must agree on. Every word asked for must be there; the last may be a beginning; long ones may be misspelt. */
+const options: Options<SearchDoc> = {
+	fields: ['title', 'also', 'text'],
+	storeFields: ['kind', 'title', 'text'],
+	searchOptions: {
+		combineWith: 'AND',
+		prefix: true,
+		fuzzy: (term) => (term.length > 4 ? 0.2 : false),
+		boost: { title: 5, also: 3 },
+		boostDocument: (_, __, stored) => (stored?.['kind'] === 'term' ? 1.4 : 1),
+	},
+};
+
+export type SearchIndex = MiniSearch<SearchDoc>;
+
+/** The index of these places, as text to be kept in a file. */
+export function indexText(docs: readonly SearchDoc[]): string {
+	const index = new MiniSearch<SearchDoc>(options);
+	index.addAll(docs);
+	return JSON.stringify(index);
+}
+
+/** The index out of such a file. */
+export const readIndex = (text: string): SearchIndex => MiniSearch.loadJSON<SearchDoc>(text, options);
+
+/** What is found, best first, and how many there are in all; nothing for an empty query. */
+export function find(index: SearchIndex, query: string): { readonly found: readonly Found[]; readonly count: number } {
+	const asked = query.trim().toLowerCase();
+	const all = asked === '' ? [] : index.search(query);
+	// what is called just that comes first, however often the word stands elsewhere
+	const isNamed = (title: unknown): boolean => String(title).toLowerCase() === asked;
+	const ranked = [...all.filter(({ title }) => isNamed(title)), ...all.filter(({ title }) => !isNamed(title))];
+	const found = ranked.slice(0, MOST).map((result) => ({
+		href: String(result.id),
+		kind: result['kind'] as DocKind,
+		title: String(result['title']),
+		excerpt: excerptOf(String(result['text']), result.terms),
+	}));
+	return { found, count: all.length };
+}
+
+/** The part of a text round the first of the words that were found in it, cut at whole words. */
+export function excerptOf(text: string, words: readonly string[]): string {
+	if (text.length <= EXCERPT) return text;
+	const low = text.toLowerCase();
+	const at = Math.min(...words.map((word) => low.indexOf(word)).filter((place) => place >= 0), text.length);
+	const from = at === text.length || at < EXCERPT / 2 ? 0 : text.lastIndexOf(' ', at - EXCERPT / 3) + 1;
+	const cut = text.slice(from, from + EXCERPT);
+	const whole = from + EXCERPT < text.length ? cut.slice(0, cut.lastIndexOf(' ')) : cut;
+	return `${from > 0 ? '… ' : ''}${whole}${from + EXCERPT < text.length ? ' …' : ''}`;
+}

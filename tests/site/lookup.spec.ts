@@ -1,0 +1,73 @@
+import { readFileSync } from 'node:fs';
+import path from 'node:path';
+import { expect, test } from '@playwright/test';
+import { serve } from '../../src/serve/index.ts';
+import { built, markupOf } from './pages.ts';
+import { untilKept } from './versions.ts';
+
+test('with the network off, search finds a term and a fault, and leads to their places', async ({ page: tab }) => {
+	const site = await serve(built);
+	await tab.goto(`${site.origin}/`);
+	await untilKept(tab);
+	await site.close();
+
+	await tab.goto(`${site.origin}/search/`);
+	const box = tab.getByRole('searchbox');
+	await box.fill('terminat');
+	const results = tab.locator('.search-results a');
+	await expect(results.first()).toHaveText('Terminator');
+	// by keyboard alone: Enter goes to the first result, Enter follows it
+	await box.press('Enter');
+	await expect(results.first()).toBeFocused();
+	await tab.keyboard.press('Enter');
+	await expect(tab).toHaveURL(`${site.origin}/glossary/#terminator`);
+	await expect(tab.locator('#terminator')).toBeInViewport();
+
+	// the search stands in the address: going back finds it again
+	await tab.goBack();
+	await expect(box).toHaveValue('terminat');
+	await box.fill('battery flat');
+	await results.getByText('Battery flat', { exact: true }).click();
+	await expect(tab).toHaveURL(`${site.origin}/reference/faults/#fault-battery-flat`);
+	await expect(tab.locator('#fault-battery-flat')).toBeInViewport();
+
+	await tab.goto(`${site.origin}/search/?q=zzzzzz`);
+	await expect(tab.getByText('Nothing found for “zzzzzz”.')).toBeVisible();
+});
+
+test('every place that can be found is there', () => {
+	const index = JSON.parse(readFileSync(path.join(built, 'search-index.json'), 'utf8')) as {
+		documentIds: Record<string, string>;
+	};
+	const places = Object.values(index.documentIds);
+	expect(places.length).toBeGreaterThan(300);
+	for (const place of places) {
+		const [page = '', id] = place.split('#');
+		const markup = markupOf(page);
+		if (id !== undefined) expect(markup, place).toMatch(new RegExp(`\\sid=["']?${id}["'\\s>]`));
+	}
+});
+
+test.describe('on paper', () => {
+	test.use({ serviceWorkers: 'block' });
+
+	test('each section of the reference begins a sheet, and no table is cut off', async ({ page: tab }) => {
+		await tab.emulateMedia({ media: 'print' });
+		// A4 less its margins, in pixels
+		await tab.setViewportSize({ width: 718, height: 1000 });
+		for (const page of ['addresses', 'levels', 'line', 'fixtures', 'faults']) {
+			await tab.goto(`/reference/${page}/`);
+			await expect(tab.locator('.reference-here')).toBeHidden();
+			const breaks = await tab
+				.locator('.reference-section')
+				.evaluateAll((all) => all.map((it) => getComputedStyle(it).breakBefore));
+			expect(breaks.slice(1).every((it) => it === 'page')).toBe(true);
+			const wide = await tab
+				.locator('.reference-table table')
+				.evaluateAll((all) =>
+					all.filter((it) => it.getBoundingClientRect().right > 718).map((it) => it.getAttribute('aria-label')),
+				);
+			expect(wide).toEqual([]);
+		}
+	});
+});
