@@ -74,23 +74,22 @@ export const sitWords = {
 	hole: 'Questions so far',
 	back: 'Back',
 	next: 'Next',
-	flag: 'Come back to this',
-	flagOff: 'Flagged to come back to',
+	flag: 'Flag it',
 	review: 'Look over',
 	reviewTitle: 'Before you hand in',
 	reviewCount: (answered: number, open: number, flags: number) =>
 		[
 			count(answered, 'answered', 'answered'),
 			open > 0 ? `${open} not answered` : '',
-			flags > 0 ? `${flags} to come back to` : '',
+			flags > 0 ? `${flags} flagged` : '',
 		]
 			.filter(Boolean)
 			.join(', '),
 	row: (at: number, answered: boolean, flagged: boolean) =>
-		`Question ${at}: ${answered ? 'answered' : 'not answered'}${flagged ? ', to come back to' : ''}`,
+		`Question ${at}: ${answered ? 'answered' : 'not answered'}${flagged ? ', flagged' : ''}`,
 	answered: 'Answered',
 	notAnswered: 'Not answered',
-	flagged: 'Come back',
+	flagged: 'Flagged',
 	saved: 'Kept.',
 	notKept: 'This device keeps nothing for this page. Hand in before you close it, or the answers are gone.',
 	handIn: 'Hand in',
@@ -150,7 +149,7 @@ export const sitWords = {
 	working: 'The working',
 	why: 'Why',
 	trail: 'What the rig says',
-	trailComing: 'Opening the rig…',
+	trailNone: 'This rig cannot be opened here. Try it on the bench.',
 	tryIt: 'Try it on the bench',
 	score: (score: number, of: number) => `${score} of ${of}`,
 	percent: (percent: number, pass: number) => `${percent} %, and ${pass} % passes.`,
@@ -240,6 +239,8 @@ export const trainerWords = {
 	take: 'Take them in',
 	taking: 'Reading…',
 	took: (n: number) => `${count(n, 'result', 'results')} taken in.`,
+	hadAlready: (n: number) => `${count(n, 'result was', 'results were')} here already.`,
+	notRead: (n: number) => `${count(n, 'piece', 'pieces')} could not be read.`,
 	tookNone: 'Nothing was taken in.',
 	tookPaper: (title: string) => `‘${title}’ is a paper, and is kept with the others.`,
 	refused: 'Could not be read',
@@ -255,6 +256,8 @@ export const trainerWords = {
 	no: 'not yet',
 	when: 'Handed in',
 	took2: 'Took',
+	minutes2: (n: number) => paperWords.minutes(n),
+	unset: 'No paper for these',
 	over: (n: number) => `${paperWords.minutes(n)} over`,
 	notes: 'Notes',
 	tryOf: (n: number) => `Try ${n}`,
@@ -287,6 +290,7 @@ export const trainerWords = {
 	looks: (mistake: string) => mistake,
 	next: 'What to set next',
 	nextWhy: (topics: string) => `Most was missed on ${topics}. This paper asks after that, with new questions.`,
+	nextWhyKinds: 'Some kinds of question were missed. This paper asks after those, with new questions.',
 	nextNone: 'Nothing stands out as missed. A harder paper, or other fixtures, may be the next step.',
 	nextDo: 'Set that paper',
 	nextTitle: (title: string) => `${title}: again`.slice(0, 60),
@@ -300,13 +304,15 @@ export const trainerWords = {
 	importAll: 'Bring a file in',
 	csv: 'The table as CSV',
 	qti: 'Questions as QTI',
-	qtiHint: 'For a learning platform.',
 	xapi: 'Results as xAPI',
-	xapiHint: 'For a record store of your own. Names go with it.',
+	exportHint:
+		'QTI is for a learning platform. xAPI is for a record store of your own, and names go with it. Nothing is sent: each is a file.',
+	importHow: 'To bring a saved file back, choose it under ‘Gather it in’.',
 	saved: 'The file is saved.',
 	exports: 'For this paper',
 	papers: 'Papers',
 	paperAgain: 'Take it up again',
+	paperAgainOne: (title: string) => `Take up ${title} again`,
 	paperDelete: 'Delete',
 	paperDeleteOne: (title: string) => `Delete ${title}`,
 	paperDeleteAsk: (title: string) => `Delete ‘${title}’?`,
@@ -319,6 +325,10 @@ export const trainerWords = {
 	clearWords: 'All of it is gone from this device for good. Save it to a file first if it may be wanted.',
 	clearDo: 'Delete all of it',
 	deleted: 'Deleted.',
+	gone: 'This paper is not kept here any more. Pick another one.',
+	pasted: 'What was pasted',
+	differs: 'Another result with the same number is here already, and this one is not the same. The first one was kept.',
+	allFile: 'papers and results',
 } as const;
 
 /** The printed page. */
@@ -339,4 +349,69 @@ export const printWords = {
 	tick: { one: 'Tick one.', several: 'Tick all that are right.' },
 	switchesBox: 'Mark each switch up or down.',
 	working: 'Working',
+} as const;
+
+const percent = (share: number): number => Math.round(share * 100);
+const two = (figure: number): string => figure.toFixed(2).replace('-', '\u2212');
+
+/** What the figures say, in plain sentences. Limits stand where they are used, in `shared/paper/analyse` and `src/papers/learn`. */
+export const learnWords = {
+	people: (n: number) => `${count(n, 'person', 'people')} counted.`,
+	leftOut: (n: number) => `${count(n, 'result is', 'results are')} left out here: second tries, and what does not fit.`,
+	mean: (mean: number, passed: number, of: number) => `${percent(mean)} % right on average. ${passed} of ${of} passed.`,
+	kr20: 'How steady the paper is',
+	kr20Says: (figure: number, low: number, high: number) =>
+		`KR-20 is ${two(figure)}; with so many people it may be anywhere from ${two(low)} to ${two(high)}.`,
+	kr20Alone: (figure: number) => `KR-20 is ${two(figure)}. With so few people its interval cannot be told.`,
+	kr20None: 'KR-20 cannot be told yet: it takes two people or more, and scores that differ.',
+	kr20Means: {
+		firm: 'A second paper like it would rank people much the same. You can go by single scores.',
+		fair: 'Good enough to steer what you teach next. For a judgement on one person, ask more.',
+		weak: 'Too loose to judge anyone by. More questions, or clearer ones, would firm it up.',
+	},
+	error: (questions: number) =>
+		`Two times in three, a second paper like it would put a person within ${questions.toFixed(1)} questions of this score.`,
+	right: (right: number, of: number, low: number, high: number) =>
+		`${right} of ${of} had it right. From a crew like this one, expect ${percent(low)} to ${percent(high)} %.`,
+	discrimination: (figure: number) =>
+		figure >= 0
+			? `Of the strongest, ${percent(figure)} in 100 more had it right than of the weakest (discrimination ${two(figure)}).`
+			: `Of the weakest, ${percent(-figure)} in 100 more had it right than of the strongest (discrimination ${two(figure)}).`,
+	discriminationNone: 'Too few people to set the strongest against the weakest: it takes four.',
+	biserial: (figure: number) =>
+		figure >= 0.3
+			? `Who had it right tended to do well elsewhere (point-biserial ${two(figure)}).`
+			: figure >= 0.1
+				? `Having it right went a little with doing well elsewhere (point-biserial ${two(figure)}).`
+				: figure > -0.1
+					? `Having it right did not go with doing well elsewhere (point-biserial ${two(figure)}).`
+					: `Who had it right tended to do worse elsewhere (point-biserial ${two(figure)}).`,
+	biserialNone: 'All had it right, or all wrong, or all scored alike: so it tells nobody apart.',
+	findings: {
+		'too-few': 'Too few to judge the question by',
+		'upside-down': 'Look at this question',
+		'too-easy': 'Easy for this crew',
+		'too-hard': 'Hard for this crew',
+		'tells-little': 'Tells little',
+		sound: 'Sound',
+	},
+	findingSays: {
+		'too-few': 'With ten people or more it can be said whether the question itself is good.',
+		'upside-down': 'The stronger people got it wrong. It may be read another way than it was meant.',
+		'too-easy': 'Nearly all had it right: a warm-up, or time to ask something harder.',
+		'too-hard': 'Nearly all had it wrong: teach it again before you ask it again.',
+		'tells-little': 'Right or wrong hardly goes with the rest of the paper.',
+		sound: 'It tells those who can from those who cannot yet.',
+	},
+	drew: (answer: string, n: number, names: string) => `${answer}: ${n} (${names})`,
+	drewNone: 'Not answered',
+	drewHead: 'Wrong answers, and who gave them',
+	more: (n: number) => `and ${n} more`,
+	topic: (right: number, of: number) => `${right} of ${of} right`,
+	weakest: (topics: string) => `Go over ${topics}.`,
+	strong: 'Nothing stands out.',
+	score: (score: number, of: number, percentRight: number) => `${score} of ${of} (${percentRight} %)`,
+	figures: 'What the figures say',
+	topicFirst: 'Weakest first.',
+	bars: 'The bar is the share right; the line through it is where the true share may lie (95 in 100).',
 } as const;

@@ -17,13 +17,7 @@ async function sourcesFor(recipe: Pick<PaperRecipe, 'kinds' | 'topics'>): Promis
 	return needsRig(recipe) ? rigSources() : undefined;
 }
 
-// TEMPORARY until sim/paper stands
-export const rigSources = async (): Promise<PaperSources> => ({
-	kinds: [],
-	practical: () => {
-		throw new Error('no rig yet');
-	},
-});
+export const rigSources = async (): Promise<PaperSources> => (await import('../../sim/paper/index.ts')).RIG_SOURCES;
 
 /** Sets a paper once, for as long as it is among the last few. @throws InputError as `setPaper` does */
 export const setAny: PaperSetter = settingOnce(async (input: PaperRecipeInput, seed: number): Promise<Paper> => {

@@ -1,5 +1,6 @@
-import type { Answers, KindId, PaperRecipe, PaperRecipeInput, TopicId } from '../../shared/paper/index.ts';
+import type { Answers, KindId, Paper, PaperRecipe, PaperRecipeInput, TopicId } from '../../shared/paper/index.ts';
 import type { Sitting } from './sit/sitting.ts';
+import type { TrainerWork } from './trainer/work.ts';
 import type { KeyView, MarkedView, PaperMarked, PaperView } from './view.ts';
 
 /** A paper by what it is set from. */
@@ -48,12 +49,14 @@ export interface PastedRig {
 }
 
 /** Everything the pages can ask of the worker. Each throws `InputError` with its sentence on what it cannot take. */
-export interface PapersWork {
+export interface PapersWork extends TrainerWork {
 	stock(asks: null): { readonly fixtures: readonly Named[]; readonly rigs: readonly Named[] };
 	offer(asks: { readonly recipe: PaperRecipeInput }): Promise<Offer>;
 	pasted(asks: { readonly text: string }): Promise<PastedRig>;
 	/** A recipe as the builder has it, held to its schema and set. */
 	set(asks: { readonly recipe: PaperRecipeInput; readonly seed: number }): Promise<OpenedPaper>;
+	/** The paper itself, for what reads results in the page. */
+	paper(asks: { readonly recipe: PaperRecipeInput; readonly seed: number }): Promise<Paper>;
 	keys(asks: PaperRef): Promise<readonly KeyView[]>;
 	/** A paper from a link, a fragment, or the text of a file. */
 	open(asks: { readonly text: string }): Promise<OpenedPaper>;

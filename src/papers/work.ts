@@ -12,6 +12,7 @@ import { fileNameOf } from './fileName.ts';
 import type { Handing, PaperRef, PapersWork } from './protocol.ts';
 import { showKeys, showMark, showMarks, showPaper } from './shown.ts';
 import { readSitting } from './sit/readSitting.ts';
+import { trainerWork } from './trainer/work.ts';
 
 /** Characters of a pasted rig that are read at all. */
 const LONGEST_SHEET = 4_000_000;
@@ -22,6 +23,7 @@ const setOf = async ({ recipe, seed }: PaperRef): Promise<Paper> => setAny(recip
 
 /** Everything the pages can ask, done with no page at hand: the same under test as in the worker. */
 export const papersWork: PapersWork = {
+	...trainerWork,
 	stock: () => ({
 		fixtures: BUNDLED.map(({ id, name }) => ({ id, name })),
 		rigs: Object.entries(bundledWords).map(([id, { name }]) => ({ id, name })),
@@ -50,6 +52,7 @@ export const papersWork: PapersWork = {
 		const recipe = readRecipe(input);
 		return { recipe, seed, view: showPaper(await setAny(recipe, seed)) };
 	},
+	paper: async ({ recipe, seed }) => setAny(recipe, seed),
 	keys: async (ref) => showKeys(await setOf(ref)),
 	async open({ text }) {
 		const found = await readHandedIn(text, setAny);

@@ -52,8 +52,8 @@ export function AtQuestion(props: Props): JSX.Element | null {
 						<span class="sit-topic">{question.topicName}</span>
 					</h2>
 					<TimeLeft left={left} />
-					<Holes paper={paper} sitting={sitting} />
 				</header>
+				<Holes paper={paper} sitting={sitting} />
 				{resumed && sitting.told.length === 0 && answer !== null && <p class="sit-soft">{sitWords.resumed}</p>}
 				<p class="sit-ask" id="sit-ask">
 					{question.text}

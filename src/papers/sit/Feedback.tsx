@@ -1,11 +1,9 @@
 import type { JSX } from 'preact';
 import { sitWords } from '../../../content/papers/index.ts';
 import { Live } from '../../ui/index.ts';
-import { later } from '../later.tsx';
 import type { MarkedView } from '../view.ts';
+import { TryIt } from './TryIt.tsx';
 import { verdictOf } from './verdict.ts';
-
-const OnTheRig = later(() => import('./OnTheRig.tsx'));
 
 interface Props {
 	marked: MarkedView;
@@ -50,7 +48,7 @@ export function Feedback({ marked, announce = false }: Props): JSX.Element {
 					</>
 				)}
 			</dl>
-			{bench !== null && <OnTheRig sheet={bench} />}
+			{bench !== null && <TryIt sheet={bench} />}
 			{announce && <Live text={`${verdict}. ${right ? '' : (looksLike ?? '')}`} />}
 		</div>
 	);

@@ -3,11 +3,16 @@ import { useEffect, useState } from 'preact/hooks';
 import { trainerWords } from '../../../content/papers/index.ts';
 import { Notice, Tape } from '../../ui/index.ts';
 import { askPapers, troubleText } from '../asking.ts';
+import type { PaperRef } from '../protocol.ts';
 import { Build, type Stock } from './Build.tsx';
-import { type Draft, readDraft } from './draft.ts';
+import { type Draft, draftOf, readDraft } from './draft.ts';
+import { Gather } from './Gather.tsx';
 import { GiveOut } from './GiveOut.tsx';
+import { Kept } from './Kept.tsx';
 import { keepDraft, keptDraft } from './keepDraft.ts';
+import { Learn } from './Learn.tsx';
 import { Preview } from './Preview.tsx';
+import { useKept } from './useKept.ts';
 import { usePaper } from './usePaper.ts';
 
 const PARTS = Object.entries(trainerWords.parts) as [keyof typeof trainerWords.parts, string][];
@@ -27,6 +32,13 @@ export default function Trainer(): JSX.Element {
 	};
 	const read = readDraft(draft);
 	const paper = usePaper(ask, read.recipe, draft.seed);
+	const kept = useKept(ask);
+	const takeUp = ({ recipe, seed }: PaperRef) => {
+		change(draftOf(recipe, seed));
+		const top = document.getElementById('build');
+		top?.scrollIntoView();
+		top?.focus();
+	};
 	return (
 		<div class="trainer">
 			<nav class="trainer-parts" aria-label={trainerWords.partsLabel}>
@@ -61,7 +73,33 @@ export default function Trainer(): JSX.Element {
 				<Tape level={2} id="give">
 					{trainerWords.parts.give}
 				</Tape>
-				<GiveOut ask={ask} opened={paper.opened} onGiven={() => {}} />
+				<GiveOut
+					ask={ask}
+					opened={paper.opened}
+					onGiven={() => {
+						const { opened } = paper;
+						if (opened)
+							void ask('keepPaper', { recipe: opened.recipe, seed: opened.seed }).then(() => kept.look(kept.picked));
+					}}
+				/>
+			</section>
+			<section class="trainer-part" aria-labelledby="gather">
+				<Tape level={2} id="gather">
+					{trainerWords.parts.gather}
+				</Tape>
+				<Gather ask={ask} kept={kept} />
+			</section>
+			<section class="trainer-part" aria-labelledby="learn">
+				<Tape level={2} id="learn">
+					{trainerWords.parts.learn}
+				</Tape>
+				<Learn learn={kept.shown?.learn ?? null} onNext={(recipe) => takeUp({ recipe, seed: draft.seed + 1 })} />
+			</section>
+			<section class="trainer-part" aria-labelledby="keep">
+				<Tape level={2} id="keep">
+					{trainerWords.parts.keep}
+				</Tape>
+				<Kept ask={ask} kept={kept} onTakeUp={takeUp} />
 			</section>
 		</div>
 	);

@@ -1,0 +1,149 @@
+import { learnWords, topicNames, trainerWords } from '../../../content/papers/index.ts';
+import {
+	analyse,
+	type ItemAnalysis,
+	type ItemFigures,
+	type Paper,
+	type PaperRecipe,
+} from '../../../shared/paper/index.ts';
+import { answerText, keyText, mistakeText, questionAsk } from '../../words/index.ts';
+import type { ClassRow, ClassTable } from '../carry/index.ts';
+import type { ItemView, LearnView, PersonView, TopicView } from './views.ts';
+
+/** Names said before the rest is only counted. */
+const MOST_NAMES = 4;
+
+/** KR-20 from which a paper is called firm, and fair: common practice, no source. */
+const FIRM = 0.8;
+const FAIR = 0.6;
+
+/** A topic of one person's is weak below this share: the same that `analyse` calls missed. */
+const WEAK = 0.7;
+
+/**
+ * What a class table shows, in words: of first tries alone, and of those in which everything fits, so that neither practice nor
+ * tampering bends a figure. Null with nobody left.
+ */
+export function learnFrom({ paper, rows }: ClassTable): LearnView | null {
+	const counted = rows.filter(({ attemptNo, flags }) => attemptNo === 1 && flags.length === 0);
+	if (counted.length === 0) return null;
+	const figures = analyse(counted.map(({ mark }) => mark));
+	return {
+		people: figures.people,
+		leftOut: rows.length - counted.length,
+		tenths: tenthsOf(counted),
+		pass: paper.recipe.pass,
+		says: [
+			learnWords.people(figures.people),
+			learnWords.mean(figures.mean / figures.questions, figures.passed, figures.people),
+			...(rows.length > counted.length ? [learnWords.leftOut(rows.length - counted.length)] : []),
+		],
+		steady: steadyOf(figures),
+		items: figures.items.map((each, at) => itemOf(paper, each, at, counted)),
+		topics: figures.topics.map(topicOf),
+		persons: figures.persons.map((each) => personOf(each, counted)),
+		next: nextOf(paper.recipe, figures),
+	};
+}
+
+function tenthsOf(rows: readonly ClassRow[]): number[] {
+	const tenths = Array.from({ length: 10 }, () => 0);
+	for (const { mark } of rows) {
+		const at = Math.min(9, Math.floor(mark.percent / 10));
+		tenths[at] = (tenths[at] ?? 0) + 1;
+	}
+	return tenths;
+}
+
+function steadyOf({ kr20, kr20Interval, error }: ItemAnalysis): string[] {
+	if (kr20 === null) return [learnWords.kr20None];
+	return [
+		kr20Interval ? learnWords.kr20Says(kr20, kr20Interval.from, kr20Interval.to) : learnWords.kr20Alone(kr20),
+		learnWords.kr20Means[kr20 >= FIRM ? 'firm' : kr20 >= FAIR ? 'fair' : 'weak'],
+		...(error === null ? [] : [learnWords.error(error)]),
+	];
+}
+
+function itemOf(paper: Paper, figures: ItemFigures, at: number, rows: readonly ClassRow[]): ItemView {
+	const { item: id, right, of, difficulty, interval, discrimination, pointBiserial, finding, topic } = figures;
+	const item = paper.items.find((each) => each.id === id);
+	return {
+		id,
+		at: at + 1,
+		text: item ? questionAsk(item) : '',
+		topicName: topicNames[topic],
+		share: difficulty,
+		low: interval.from,
+		high: interval.to,
+		finding: learnWords.findings[finding],
+		marked: finding === 'upside-down' || finding === 'too-hard',
+		key: item ? keyText(item) : '',
+		says: [
+			learnWords.findingSays[finding],
+			learnWords.right(right, of, interval.from, interval.to),
+			discrimination === null ? learnWords.discriminationNone : learnWords.discrimination(discrimination),
+			pointBiserial === null ? learnWords.biserialNone : learnWords.biserial(pointBiserial),
+		],
+		drew: figures.given
+			.filter((given) => !given.right)
+			.map((given) => {
+				const who = rows.filter(({ mark }) => mark.items.some((one) => one.item === id && one.gave === given.gave));
+				const answer = who[0]?.taken.result.answers[id];
+				const words = given.gave === null || !item ? learnWords.drewNone : answerText(item, answer);
+				return {
+					says: learnWords.drew(words, given.count, namesOf(who)),
+					mistake: given.looksLike === null ? null : mistakeText(given.looksLike),
+				};
+			}),
+	};
+}
+
+function namesOf(rows: readonly ClassRow[]): string {
+	const names = rows.map(({ name }) => name || trainerWords.nameless);
+	const shown = names.slice(0, MOST_NAMES).join(', ');
+	return names.length > MOST_NAMES ? `${shown} ${learnWords.more(names.length - MOST_NAMES)}` : shown;
+}
+
+const topicOf = ({ id, right, of, share, interval }: ItemAnalysis['topics'][number]): TopicView => ({
+	id,
+	name: topicNames[id],
+	share,
+	low: interval.from,
+	high: interval.to,
+	says: learnWords.topic(right, of),
+});
+
+function personOf(figures: ItemAnalysis['persons'][number], rows: readonly ClassRow[]): PersonView {
+	const { at, score, percent, passed, topics } = figures;
+	const row = rows[at];
+	const weak = topics.filter(({ share }) => share < WEAK).map(({ id }) => topicNames[id]);
+	return {
+		attempt: row?.taken.result.attempt ?? '',
+		name: row?.name || trainerWords.nameless,
+		says: learnWords.score(score, row?.mark.of ?? 0, percent),
+		share: percent / 100,
+		passed,
+		weak: weak.length > 0 ? learnWords.weakest(listOf(weak)) : learnWords.strong,
+	};
+}
+
+const listOf = (things: readonly string[]): string =>
+	new Intl.ListFormat('en-GB').format(things.map((each) => each.charAt(0).toLowerCase() + each.slice(1)));
+
+/** The next paper: the kinds that were missed, on the same fixtures, as hard as before. Null where none were. */
+function nextOf(recipe: PaperRecipe, { missed, kinds }: ItemAnalysis): LearnView['next'] {
+	const asked = missed.kinds.length > 0 ? missed.kinds : kinds.filter(({ share }) => share < 1).map(({ id }) => id);
+	if (missed.kinds.length === 0 && missed.topics.length === 0) return null;
+	const topics = missed.topics.length > 0 ? missed.topics.map((id) => topicNames[id]) : [];
+	return {
+		why: topics.length > 0 ? trainerWords.nextWhy(listOf(topics)) : trainerWords.nextWhyKinds,
+		recipe: {
+			...recipe,
+			title: trainerWords.nextTitle(recipe.title),
+			topics: [],
+			kinds: [...asked],
+			// twice over each, and no more than they just sat
+			count: Math.min(Math.max(recipe.count, 1), Math.max(5, 2 * asked.length)),
+		},
+	};
+}

@@ -1,0 +1,13 @@
+import { trainerWords } from '../../../content/papers/index.ts';
+import type { TakenView } from './views.ts';
+
+/** What became of what was brought in, in a sentence or two. */
+export function takenText({ fresh, again, papers, refused }: TakenView): string {
+	const parts = [
+		...(fresh > 0 ? [trainerWords.took(fresh)] : []),
+		...(again > 0 ? [trainerWords.hadAlready(again)] : []),
+		...papers.map(trainerWords.tookPaper),
+		...(refused.length > 0 ? [trainerWords.notRead(refused.length)] : []),
+	];
+	return parts.length > 0 ? parts.join(' ') : trainerWords.tookNone;
+}

@@ -1,0 +1,55 @@
+import { useCallback, useEffect, useState } from 'preact/hooks';
+import { type AskPapers, troubleText } from '../asking.ts';
+import type { ClassView, HoldView } from './views.ts';
+
+export interface KeptHand {
+	/** Null until it is known. */
+	readonly hold: HoldView | null;
+	/** The paper whose results are shown; null where none has any, or is picked. */
+	readonly picked: string | null;
+	readonly shown: ClassView | null;
+	readonly trouble: string;
+	/** Looks again, and shows this paper if it is named. */
+	look(mark?: string | null): Promise<void>;
+}
+
+/** What is kept on this device, and the class table of one paper of it; looked at again whenever something was changed. */
+export function useKept(ask: AskPapers): KeptHand {
+	const [hold, setHold] = useState<HoldView | null>(null);
+	const [picked, pick] = useState<string | null>(null);
+	const [shown, show] = useState<ClassView | null>(null);
+	const [trouble, tell] = useState('');
+	const look = useCallback(
+		async (mark: string | null = null) => {
+			try {
+				const found = await ask('hold', null);
+				setHold(found);
+				pick((before) => {
+					const wanted = mark ?? before;
+					const there = found.papers.find((each) => each.mark === wanted);
+					return (there ?? found.papers.find(({ results }) => results > 0))?.mark ?? null;
+				});
+				tell('');
+			} catch (error) {
+				tell(troubleText(error));
+			}
+		},
+		[ask],
+	);
+	useEffect(() => void look(), [look]);
+	useEffect(() => {
+		if (picked === null) return show(null);
+		let gone = false;
+		ask('classOf', { mark: picked }).then(
+			(found) => {
+				if (!gone) show(found);
+			},
+			(error: unknown) => tell(troubleText(error)),
+		);
+		return () => {
+			gone = true;
+		};
+		// what is held may have changed under the same mark
+	}, [picked, hold]);
+	return { hold, picked, shown, trouble, look };
+}

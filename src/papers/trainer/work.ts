@@ -1,0 +1,181 @@
+import { trainerWords } from '../../../content/papers/index.ts';
+import { InputError } from '../../../shared/error/index.ts';
+import type { PaperRecipe } from '../../../shared/paper/index.ts';
+import {
+	type ClassTable,
+	classCsv,
+	type Handed,
+	openPaperStore,
+	type PaperStore,
+	type Refused,
+	readHandedIn,
+	type SortedOut,
+	sortResults,
+	storeFile,
+	type Taken,
+} from '../carry/index.ts';
+import { markAny, setAny } from '../engine.ts';
+import { fileNameOf } from '../fileName.ts';
+import { showClass } from './classView.ts';
+import type { ClassView, FileView, HoldView, TakenView } from './views.ts';
+
+/** What the trainer's page alone asks: of results, and of what is kept on this device. */
+export interface TrainerWork {
+	/** Sorts pasted text, or the fragment of a link, into what it is. */
+	readText(asks: { readonly text: string }): Promise<readonly Handed[]>;
+	/** Takes in what was sorted. */
+	takeIn(asks: { readonly handed: readonly Handed[] }): Promise<TakenView>;
+	hold(asks: null): Promise<HoldView>;
+	classOf(asks: { readonly mark: string }): Promise<ClassView>;
+	keepPaper(asks: { readonly recipe: PaperRecipe; readonly seed: number }): Promise<void>;
+	/** What a kept paper is set from. */
+	keptPaper(asks: { readonly mark: string }): Promise<{ readonly recipe: PaperRecipe; readonly seed: number }>;
+	rename(asks: { readonly attempt: string; readonly name: string }): Promise<void>;
+	removeResult(asks: { readonly attempt: string }): Promise<void>;
+	removePaper(asks: { readonly mark: string }): Promise<void>;
+	removeAll(asks: null): Promise<void>;
+	exportAll(asks: null): Promise<FileView>;
+	exportClass(asks: { readonly mark: string; readonly as: 'csv' | 'qti' | 'xapi' }): Promise<FileView>;
+}
+
+let opened: Promise<PaperStore> | null = null;
+const store = (): Promise<PaperStore> => {
+	opened ??= openPaperStore();
+	return opened;
+};
+
+export const trainerWork: TrainerWork = {
+	readText: ({ text }) => readHandedIn(text, setAny, trainerWords.pasted),
+	async takeIn({ handed }) {
+		const kept = await store();
+		const refused: Refused[] = [];
+		const papers: string[] = [];
+		const pile: Taken[] = [];
+		for (const each of handed) {
+			if (each.is === 'refused') refused.push(each);
+			else if (each.is === 'store') {
+				await kept.putHeld(each.held);
+				refused.push(...each.refused);
+				papers.push(...each.held.papers.map(({ recipe }) => recipe.title));
+				pile.push(...each.held.results);
+			} else if (each.is === 'paper') {
+				const { mark } = await setAny(each.recipe, each.seed);
+				await kept.putPaper(each, mark);
+				papers.push(each.recipe.title);
+			} else pile.push(each);
+		}
+		const inStore = handed.flatMap((each) => (each.is === 'store' ? each.held.results.length : []));
+		const taken = await kept.putResults(pile);
+		const brought = inStore.reduce((sum, n) => sum + n, 0);
+		const last = pile.at(-1)?.result;
+		if (last) await keepPapersOf(kept, pile);
+		return {
+			fresh: taken.fresh + brought,
+			again: Math.max(0, taken.again - brought),
+			papers: [...new Set(papers)],
+			refused: [
+				...refused.map(({ from, sentence }) => ({ from, sentence })),
+				...taken.differ.map(({ result }) => ({
+					from: result.name || trainerWords.nameless,
+					sentence: trainerWords.differs,
+				})),
+			],
+			paper: last ? await markOf(last) : null,
+		};
+	},
+	async hold() {
+		const kept = await store();
+		const { papers, results } = await kept.held();
+		const { tables, unset } = await sorted(kept);
+		const counts = new Map(tables.map(({ paper, rows }) => [paper.mark, rows.length]));
+		return {
+			keeps: kept.keeps(),
+			asides: (await kept.asides()).map(({ from, sentence }) => `${from}: ${sentence}`),
+			papers: papers
+				.toSorted((a, b) => b.kept - a.kept)
+				.map(({ mark, recipe, seed }) => ({
+					mark,
+					title: recipe.title,
+					seed,
+					questions: recipe.count,
+					results: counts.get(mark) ?? 0,
+				})),
+			results: results.length,
+			unset: unset.map(({ taken, name, flag }) => ({
+				attempt: taken.result.attempt,
+				name,
+				sentence: flag.sentence,
+			})),
+		};
+	},
+	classOf: async ({ mark }) => showClass(await tableOf(mark)),
+	async keepPaper({ recipe, seed }) {
+		const { mark } = await setAny(recipe, seed);
+		await (await store()).putPaper({ recipe, seed }, mark);
+	},
+	async keptPaper({ mark }) {
+		const found = (await (await store()).held()).papers.find((each) => each.mark === mark);
+		if (!found) throw gone();
+		return { recipe: found.recipe, seed: found.seed };
+	},
+	rename: async ({ attempt, name }) => (await store()).putName(attempt, name),
+	removeResult: async ({ attempt }) => (await store()).removeResult(attempt),
+	async removePaper({ mark }) {
+		const kept = await store();
+		// by what is in its table: a result may say of itself that it belongs elsewhere
+		for (const { taken } of (await sorted(kept)).tables.find(({ paper }) => paper.mark === mark)?.rows ?? [])
+			await kept.removeResult(taken.result.attempt);
+		await kept.removePaper(mark);
+	},
+	removeAll: async () => (await store()).removeAll(),
+	async exportAll() {
+		return {
+			name: fileNameOf(trainerWords.allFile),
+			type: 'application/json',
+			content: storeFile(await (await store()).held()),
+		};
+	},
+	async exportClass({ mark, as }) {
+		const table = await tableOf(mark);
+		const { title } = table.paper.recipe;
+		if (as === 'csv') return { name: fileNameOf(title, '.csv'), type: 'text/csv', content: classCsv(table) };
+		throw gone();
+	},
+};
+
+const sorted = async (kept: PaperStore): Promise<SortedOut> => {
+	const { results, names } = await kept.held();
+	return sortResults(results, { set: setAny, mark: markAny, names });
+};
+
+/** The table of a paper; of one with no results, an empty one. */
+async function tableOf(mark: string): Promise<ClassTable> {
+	const kept = await store();
+	const table = (await sorted(kept)).tables.find(({ paper }) => paper.mark === mark);
+	if (table) return table;
+	const paper = (await kept.held()).papers.find((each) => each.mark === mark);
+	if (!paper) throw gone();
+	return { paper: await setAny(paper.recipe, paper.seed), rows: [] };
+}
+
+/** The mark of the paper that a result belongs to as it is set here; null where none can be. */
+async function markOf({ recipe, seed }: Taken['result']): Promise<string | null> {
+	try {
+		return (await setAny(recipe, seed)).mark;
+	} catch {
+		return null;
+	}
+}
+
+/** Keeps the papers of results that came without theirs, so that each is in the list. */
+async function keepPapersOf(kept: PaperStore, pile: readonly Taken[]): Promise<void> {
+	const there = new Set((await kept.held()).papers.map(({ mark }) => mark));
+	for (const { result } of pile) {
+		const mark = await markOf(result);
+		if (mark === null || there.has(mark)) continue;
+		there.add(mark);
+		await kept.putPaper({ recipe: result.recipe, seed: result.seed }, mark);
+	}
+}
+
+const gone = (): InputError => new InputError('papers.gone', '', trainerWords.gone);
