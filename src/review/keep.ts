@@ -1,5 +1,6 @@
 import { shelfOf } from '../shelf/index.ts';
-import { NO_DECK } from './deck.ts';
+import { NO_DECK, withLearnt } from './deck.ts';
+import { type Skill, skillText } from './skill.ts';
 import { deckText } from './version.ts';
 
 /** The deck on this device. */
@@ -9,3 +10,11 @@ export const deckShelf = shelfOf(
 	async () => (await import('./reading.ts')).readDeck,
 	deckText,
 );
+
+/** Puts skills into the deck on this device, where it can be kept at all. Those that are there stay as they stand. */
+export async function keepLearnt(skills: readonly Skill[]): Promise<void> {
+	await deckShelf.change(
+		() => localStorage,
+		(deck) => withLearnt(deck, skills.map(skillText), Date.now()),
+	);
+}
