@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { searchPage as words } from '../../content/search/index.ts';
-import { Field, Live, Notice } from '../ui/index.ts';
+import { Field, Notice } from '../ui/index.ts';
 import { find, readIndex, type SearchIndex } from './find.ts';
 import { Results } from './Results.tsx';
 import { told } from './told.ts';
@@ -50,9 +50,13 @@ export function Search(): JSX.Element {
 				value={query}
 				onInput={(event) => type(event.currentTarget.value)}
 			/>
-			{index === 'failed' ? <Notice kind="wrong">{words.failed}</Notice> : null}
-			<p class="search-count">{index === 'fetching' ? words.loading : told(query, found.length, count)}</p>
-			<Live text={index === 'fetching' || query === '' ? '' : told(query, found.length, count)} />
+			<div role="status">
+				{index === 'failed' ? (
+					<Notice kind="wrong">{words.failed}</Notice>
+				) : (
+					<p class="search-count">{index === 'fetching' ? words.loading : told(query, found.length, count)}</p>
+				)}
+			</div>
 			<Results list={list} found={found} />
 		</form>
 	);
