@@ -77,7 +77,10 @@ export function Review({ names }: Props): JSX.Element {
 				text={deck.size === 0 ? null : deckText(deck)}
 				onExported={() => say(words.exported)}
 				onImport={take}
-				onClear={() => change(() => NO_DECK, words.cleared)}
+				onClear={() => {
+					deckShelf.clear(storage);
+					change(() => NO_DECK, words.cleared);
+				}}
 				said={said}
 			/>
 			<Live text={said} />
