@@ -3,6 +3,7 @@
  * YAML reads as it stands), and here the words round all of them: the parts of the day, the page's own headings, the ways in.
  * Nothing that a rig shows, and no answer, is typed in a lesson: those are worked out.
  */
+export { type Case, cases, caseWords } from './cases.ts';
 export { courseWords, ways } from './course.ts';
 export { figureWords } from './figures.ts';
 export { PART_IDS, type PartId, parts } from './parts.ts';

@@ -4,7 +4,6 @@ import {
 	howManyFit,
 	isOverloaded,
 	LAST_SLOT,
-	lastSlot,
 	mostReceivers,
 	totalUnitLoads,
 } from '../../../shared/dmx/index.ts';
@@ -144,7 +143,8 @@ function slots(kits: readonly Kit[]): Reckoner {
 		reckon({ first = 1, count = 8 }, { mode }) {
 			const { footprint } = chosen(modes, mode);
 			const fit = howManyFit(footprint, first);
-			const end = lastSlot(first, footprint * count);
+			// past 512 too, so that it can be said
+			const end = first + footprint * count - 1;
 			const over = count > fit;
 			return [
 				{
