@@ -35,7 +35,7 @@ function cellsOf({ name, attemptNo, mark, milliseconds, taken, flags }: ClassRow
 }
 
 /** One field: harmless to a spreadsheet, and quoted where it holds a comma, a quote or a line's end. */
-export function cell(value: string | number): string {
+function cell(value: string | number): string {
 	if (typeof value === 'number') return String(value);
 	const safe = /^\s*[=+\-@\uff1d\uff0b\uff0d\uff20\t\r]/.test(value) ? `'${value}` : value;
 	return /[",\r\n]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;

@@ -6,7 +6,7 @@ import type { Held, PaperSlip, Refused, Result, Taken } from './types.ts';
 import { heldFrom, heldParts } from './whole.ts';
 
 /** The version that files have. */
-export const FILE_VERSION = 1;
+const FILE_VERSION = 1;
 
 /** A paper as a file: JSON, laid out to be looked at. */
 export const paperFile = ({ recipe, seed }: PaperSlip): string => sealed('paper', { recipe, seed });

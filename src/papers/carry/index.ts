@@ -2,18 +2,15 @@
  * How papers and results get about with no network: as links, QR codes and files, out to the learners and back. What comes in is
  * sorted into what it is, held to its bounds before it is parsed, and never run; a class's results are laid side by side, kept on
  * the device, and written out for a table, a learning platform or a record store. Marks are never carried: they are worked out
- * from the answers by whoever is handed in here as a `PaperMarker`.
+ * from the answers by whoever is handed in here as a `PaperMarker`. What a page fetches only when it is asked for (codes, pictures,
+ * packages, statements) is taken from its own file.
  */
 export { newAttempt } from './attempt.ts';
 export { classCsv } from './csv.ts';
 export { paperFile, resultFile, storeFile } from './files.ts';
 export { readHandedIn } from './handedIn.ts';
 export { paperFragment, resultFragment } from './link.ts';
-export { QrCode, type QrCodeProps } from './QrCode.tsx';
-export { qrDrawing } from './qr.ts';
-export { readFiles } from './readFiles.ts';
 export { readPaperLink, readResultLink } from './readLink.ts';
-export { LONGEST_NAME, tidyName } from './schema.ts';
 export { settingOnce } from './setOnce.ts';
 export type { Aside } from './shelf.ts';
 export type { ClassRow, ClassTable, Flag, SortedOut } from './sort.ts';

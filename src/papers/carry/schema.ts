@@ -5,7 +5,7 @@ import { readShape } from '../../../shared/profile/index.ts';
 import type { KeptName, KeptPaper, KeptResult, PaperSlip, Result } from './types.ts';
 
 /** Most characters of a name. */
-export const LONGEST_NAME = 80;
+const LONGEST_NAME = 80;
 
 const count = (most: number) => v.pipe(v.number(), v.safeInteger(), v.minValue(0), v.maxValue(most));
 const hex16 = v.pipe(v.string(), v.regex(/^[0-9a-f]{16}$/, '16 hex digits'));

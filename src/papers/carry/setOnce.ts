@@ -10,6 +10,8 @@ export function settingOnce(set: PaperSetter): PaperSetter {
 	return (recipe, seed) => {
 		const key = JSON.stringify([recipe, seed]);
 		const known = papers.get(key) ?? set(recipe, seed);
+		// what failed may do the next time: a part that was not to be fetched, say
+		if (known instanceof Promise) known.catch(() => papers.delete(key));
 		papers.delete(key);
 		papers.set(key, known);
 		if (papers.size > MOST) for (const oldest of [...papers.keys()].slice(0, 1)) papers.delete(oldest);

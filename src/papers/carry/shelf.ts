@@ -15,7 +15,8 @@ export interface Aside extends Refused {
 /** Where records lie by key: a database, or memory. Every call may be refused by the device, and then throws. */
 export interface Shelf {
 	all(list: List): Promise<readonly (readonly [key: string, record: unknown])[]>;
-	put(list: List, key: string, record: unknown): Promise<void>;
+	/** Puts all of them, or none where the device refuses. */
+	put(list: List, records: readonly (readonly [key: string, record: unknown])[]): Promise<void>;
 	remove(list: List, key: string): Promise<void>;
 	setAside(aside: Aside): Promise<void>;
 	asides(): Promise<readonly Aside[]>;
@@ -58,7 +59,10 @@ export async function openShelf(lost: () => void): Promise<Shelf> {
 			const [keys, records] = await Promise.all([reading.getAllKeys(), reading.getAll()]);
 			return keys.map((key, i) => [String(key), records[i]] as const);
 		},
-		put: async (list, key, record) => void (await base.put(list, record, key)),
+		async put(list, records) {
+			const writing = base.transaction(list, 'readwrite');
+			await Promise.all([...records.map(([key, record]) => writing.store.put(record, key)), writing.done]);
+		},
 		async remove(list, key) {
 			const both = base.transaction([list, 'aside'], 'readwrite');
 			await Promise.all([
@@ -93,7 +97,9 @@ export function memoryShelf(): Shelf {
 	const asides = new Map<string, Aside>();
 	return {
 		all: async (list) => [...lists[list]],
-		put: async (list, key, record) => void lists[list].set(key, record),
+		async put(list, records) {
+			for (const [key, record] of records) lists[list].set(key, record);
+		},
 		async remove(list, key) {
 			lists[list].delete(key);
 			asides.delete(asideKey(list, key));

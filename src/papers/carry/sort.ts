@@ -55,7 +55,7 @@ export async function markTaken(taken: Taken, set: PaperSetter, mark: PaperMarke
 }
 
 /** What does not fit in a result that was marked: what its answers show, its score, its paper and its check. */
-export function flagsOf({ taken: { result, whole }, paper, mark }: Marked): readonly Flag[] {
+function flagsOf({ taken: { result, whole }, paper, mark }: Marked): readonly Flag[] {
 	const flags: Flag[] = [...mark.misfits];
 	const told = new Set(flags.map(({ code }) => code));
 	const flag = (code: Flag['code'], sentence: string): void => {

@@ -19,8 +19,8 @@ export interface PaperStore {
 	putResults(taken: readonly Taken[]): Promise<TakenIn>;
 	/** The trainer's own name for an attempt; empty takes it away. */
 	putName(attempt: string, name: string): Promise<void>;
-	/** Adds what a file held; what is there already stays. */
-	putHeld(held: Held): Promise<void>;
+	/** Adds what a file held; what is there already stays. @returns what became of its results */
+	putHeld(held: Held): Promise<TakenIn>;
 	/** Takes a paper away for good, its results and their names with it. */
 	removePaper(mark: string): Promise<void>;
 	/** Takes a result and its name away for good. */
@@ -59,7 +59,9 @@ export async function openPaperStore(now: () => number = Date.now): Promise<Pape
 		if (tried !== memory) {
 			try {
 				return await act(tried);
-			} catch {
+			} catch (error) {
+				// so a browser refuses: full, closed, taken away
+				if (!(error instanceof DOMException)) throw error;
 				if (shelf === tried) await moveTo(memory, tried);
 				shelf = memory;
 				tried.close();
@@ -72,45 +74,53 @@ export async function openPaperStore(now: () => number = Date.now): Promise<Pape
 		results: await readable(on, 'results', readKeptResult),
 		names: await readable(on, 'names', readKeptName),
 	});
-	const put = (list: List, key: string, record: KeptPaper | KeptResult | KeptName): Promise<void> =>
-		on((to) => to.put(list, key, record));
+	const put = <T extends KeptPaper | KeptResult | KeptName>(
+		list: List,
+		records: readonly T[],
+		keyOf: (record: T) => string,
+	): Promise<void> => {
+		const keyed = records.map((record) => [keyOf(record), record] as const);
+		return on((to) => to.put(list, keyed));
+	};
+	const takeIn = async (come: readonly KeptResult[]): Promise<TakenIn> => {
+		const there = new Map((await all()).results.map(({ result }) => [result.attempt, result]));
+		const fresh: KeptResult[] = [];
+		const differ: Taken[] = [];
+		for (const kept of come) {
+			const { result, whole } = kept;
+			const own = there.get(result.attempt);
+			if (!own) fresh.push(kept);
+			else if (inKeyOrder(own) !== inKeyOrder(result)) differ.push({ result, whole });
+			if (!own) there.set(result.attempt, result);
+		}
+		await put('results', fresh, attemptOf);
+		return { fresh: fresh.length, again: come.length - fresh.length - differ.length, differ };
+	};
 	const remove = (list: List, key: string): Promise<void> => on((from) => from.remove(list, key));
 
 	const store: PaperStore = {
 		keeps: () => shelf !== memory,
 		held: all,
 		asides: () => on((from) => from.asides()),
-		putPaper: ({ recipe, seed }, mark) => put('papers', mark, { version: 1, recipe, seed, mark, kept: now() }),
-		async putResults(taken) {
-			const there = new Map((await all()).results.map(({ result }) => [result.attempt, result]));
-			let fresh = 0;
-			const differ: Taken[] = [];
-			for (const { result, whole } of taken) {
-				const own = there.get(result.attempt);
-				if (own && inKeyOrder(own) !== inKeyOrder(result)) differ.push({ result, whole });
-				if (own) continue;
-				there.set(result.attempt, result);
-				await put('results', result.attempt, { version: 1, result, whole, kept: now() });
-				fresh++;
-			}
-			return { fresh, again: taken.length - fresh - differ.length, differ };
-		},
+		putPaper: ({ recipe, seed }, mark) =>
+			put<KeptPaper>('papers', [{ version: 1, recipe, seed, mark, kept: now() }], markOf),
+		putResults: (taken) =>
+			takeIn(taken.map(({ result, whole }) => ({ version: 1 as const, result, whole, kept: now() }))),
 		async putName(attempt, typed) {
 			const name = tidyName(typed);
-			await (name === '' ? remove('names', attempt) : put('names', attempt, { version: 1, attempt, name }));
+			await (name === ''
+				? remove('names', attempt)
+				: put<KeptName>('names', [{ version: 1, attempt, name }], ownAttempt));
 		},
 		async putHeld(held) {
 			const there = await all();
-			const missing = <T>(own: readonly T[], come: readonly T[], key: (record: T) => string): T[] => {
-				const keys = new Set(own.map(key));
-				return come.filter((record) => !keys.has(key(record)));
+			const missing = <T>(own: readonly T[], come: readonly T[], keyOf: (record: T) => string): T[] => {
+				const keys = new Set(own.map(keyOf));
+				return come.filter((record) => !keys.has(keyOf(record)));
 			};
-			for (const paper of missing(there.papers, held.papers, ({ mark }) => mark))
-				await put('papers', paper.mark, paper);
-			for (const kept of missing(there.results, held.results, ({ result }) => result.attempt))
-				await put('results', kept.result.attempt, kept);
-			for (const name of missing(there.names, held.names, ({ attempt }) => attempt))
-				await put('names', name.attempt, name);
+			await put('papers', missing(there.papers, held.papers, markOf), markOf);
+			await put('names', missing(there.names, held.names, ownAttempt), ownAttempt);
+			return takeIn(held.results);
 		},
 		async removePaper(mark) {
 			for (const { result } of (await all()).results)
@@ -126,6 +136,10 @@ export async function openPaperStore(now: () => number = Date.now): Promise<Pape
 	};
 	return store;
 }
+
+const markOf = ({ mark }: KeptPaper): string => mark;
+const attemptOf = ({ result }: KeptResult): string => result.attempt;
+const ownAttempt = ({ attempt }: KeptName): string => attempt;
 
 /** The records of a list that can be read; what cannot is set aside, so that it neither stops the rest nor is lost. */
 async function readable<T>(
@@ -151,7 +165,7 @@ async function readable<T>(
 async function moveTo(memory: Shelf, from: Shelf): Promise<void> {
 	for (const list of LISTS) {
 		try {
-			for (const [key, record] of await from.all(list)) await memory.put(list, key, record);
+			await memory.put(list, await from.all(list));
 		} catch {
 			// what may not be read any more stays on the device
 		}

@@ -9,7 +9,7 @@ import { uuidOf } from './uuid.ts';
  * Whose accounts the names are, where the trainer says nothing else. It leads nowhere (RFC 2606: `.invalid` never does): nobody's
  * mail address is made up.
  */
-export const HOME_PAGE = 'https://prep-bay.invalid/crew';
+const HOME_PAGE = 'https://prep-bay.invalid/crew';
 const ACTIVITIES = 'https://prep-bay.invalid/papers';
 const VERBS = 'http://adlnet.gov/expapi/verbs';
 const TYPES = 'http://adlnet.gov/expapi/activities';

@@ -19,7 +19,7 @@ export const PLAIN = {
 };
 
 /** Some answer of an item's own form: often right, else a known mistake, else anything its form holds. */
-export function someAnswer(item: Item, chance: Random): Answer {
+function someAnswer(item: Item, chance: Random): Answer {
 	const roll = chance.int(0, 9);
 	if (roll < 6) return rightAnswer(item);
 	const mistake = item.mistakes[chance.int(0, Math.max(0, item.mistakes.length - 1))];

@@ -118,3 +118,16 @@ describe('columns', () => {
 		);
 	});
 });
+
+it('a paper that could not be set is tried again: a part may have been out of reach', async () => {
+	let tries = 0;
+	const trying = settingOnce(async (recipe, seed) => {
+		if (tries++ === 0) throw new Error('not to be fetched');
+		return setPaper(recipe, seed);
+	});
+	const { recipe } = plainPaper(1, 3);
+	await expect(trying(recipe, 1)).rejects.toThrow('not to be fetched');
+	expect((await trying(recipe, 1)).items).toHaveLength(3);
+	await trying(recipe, 1);
+	expect(tries).toBe(2);
+});

@@ -112,7 +112,7 @@ describe('what a trainer keeps', () => {
 		await store.putResults([taken(10), taken(11)]);
 		const [read] = await readHandedIn(text, setPaper, 'all.json');
 		expect(read).toEqual({ is: 'store', from: 'all.json', held, refused: [] });
-		if (read?.is === 'store') await store.putHeld(read.held);
+		if (read?.is === 'store') expect(await store.putHeld(read.held)).toEqual({ fresh: 1, again: 1, differ: [] });
 		const after = await store.held();
 		expect([after.papers.length, after.results.length, after.names.length]).toEqual([1, 3, 1]);
 		store.close();
