@@ -31,7 +31,11 @@ const answerSchema = v.variant('form', [
 ]);
 
 /** Answers by question id, at most 100. */
-export const answersSchema = v.pipe(
+const answersSchema = v.pipe(
+	v.custom<object>(
+		(held) => typeof held === 'object' && held !== null && !Array.isArray(held),
+		'Expected answers by question id',
+	),
 	v.record(itemId, answerSchema),
 	v.check((held) => Object.keys(held).length <= 100, 'Expected at most 100 answers'),
 );

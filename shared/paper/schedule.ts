@@ -40,8 +40,8 @@ export function topicsOf(ground: Ground, sources?: PaperSources): readonly Topic
 }
 
 /**
- * Which kinds at which levels, by the recipe alone: levels in turn, and for each the kind that has been asked least, then whose
- * topic has, then that has been asked least at this level. Kinds that the fixtures cannot carry are left out.
+ * Which kinds at which levels, by the recipe alone: kinds in turn, topic by topic, levels in turn along them. Kinds that the fixtures
+ * cannot carry are left out.
  * @throws InputError `paper.needs-rig` where kinds of the rig are asked for and none are given, `paper.empty` where nothing fits.
  */
 export function schedule(recipe: PaperRecipe, ground: Ground, sources?: PaperSources): Place[] {
@@ -62,16 +62,23 @@ export function schedule(recipe: PaperRecipe, ground: Ground, sources?: PaperSou
 			'No question of these kinds and topics can be asked about these fixtures. Choose more kinds or topics, or other fixtures.',
 		);
 	}
-	const used = new Map<string, number>();
-	const uses = (name: string): number => used.get(name) ?? 0;
-	const weigh = (kind: Kind, level: Level): number =>
-		(uses(kind.id) * 128 + uses(kind.topic)) * 128 + uses(kind.id + level);
+	const able = inTurn(fitting.filter((kind) => levels.some((level) => kind.levels.includes(level))));
 	return Array.from({ length: recipe.count }, (_, i) => {
-		const level = levels[i % levels.length] as Level;
-		const able = fitting.filter((each) => each.levels.includes(level));
-		const weights = able.map((kind) => weigh(kind, level));
-		const kind = able[weights.indexOf(Math.min(...weights))] as Kind;
-		for (const name of [kind.id, kind.topic, kind.id + level]) used.set(name, uses(name) + 1);
-		return { kind, level };
+		const round = Math.floor(i / able.length);
+		const kind = able[i % able.length] as Kind;
+		// from one round to the next a kind moves on by one level, and so comes to each
+		const turned = levels.map((_, step) => levels[((i % able.length) + round + step) % levels.length] as Level);
+		return { kind, level: turned.find((level) => kind.levels.includes(level)) as Level };
 	});
+}
+
+/** Kinds with their topics by turns, so that a short paper is about as much as a long one. */
+function inTurn(kinds: readonly Kind[]): Kind[] {
+	const nth = new Map<TopicId, number>();
+	const turns = kinds.map((kind) => {
+		const turn = nth.get(kind.topic) ?? 0;
+		nth.set(kind.topic, turn + 1);
+		return { kind, turn };
+	});
+	return turns.sort((a, b) => a.turn - b.turn).map(({ kind }) => kind);
 }

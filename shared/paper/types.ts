@@ -52,7 +52,7 @@ export type Key =
 	| { readonly form: 'match'; readonly right: Readonly<Record<string, string>> }
 	| { readonly form: 'practical' };
 
-/** An answer as it travels: plain JSON, checked by `answersSchema`. `log` is a list of rig events, read by who marks it. */
+/** An answer as it travels: plain JSON, checked by `readAnswers`. `log` is a list of rig events, read by who marks it. */
 export type Answer =
 	| { readonly form: 'one'; readonly chose: string }
 	| { readonly form: 'several'; readonly chose: readonly string[] }
