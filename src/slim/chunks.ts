@@ -1,12 +1,12 @@
 import type { Plugin, Rolldown } from 'vite';
 import { fetchedFrom, neededBy } from './needs.ts';
 
-/** Components of the bench: what one of them fetches is a part of it to be shown. */
-const BENCH = /\/src\/bench\/\w+\.tsx$/;
+/** What fetches the tools in the bench's drawers, each as it is opened. */
+const TOOLS = /\/src\/bench\/Tools\.tsx$/;
 
 /**
- * One file for what each page's islands need from the start, one for what several share, one for all the parts that a bench
- * fetches later (they are many and small, and alone would come to a third more), and one for each other thing fetched later.
+ * One file for what each page's islands need from the start, one for what several share, one for all the tools of a bench (they
+ * are many and small, and alone would come to a third more), and one for each other thing fetched later.
  */
 const codeSplitting: Exclude<Rolldown.OutputOptions['codeSplitting'], boolean | undefined> = {
 	// a group takes what is its own, and not what that needs of others
@@ -28,7 +28,7 @@ const codeSplitting: Exclude<Rolldown.OutputOptions['codeSplitting'], boolean | 
 			name(id, modules) {
 				if (neededBy(id, modules).size > 0) return null;
 				const from = [...fetchedFrom(id, modules)];
-				return from.length > 0 && from.every((each) => BENCH.test(each)) ? 'drawers' : null;
+				return from.length > 0 && from.every((each) => TOOLS.test(each)) ? 'drawers' : null;
 			},
 		},
 	],
