@@ -28,6 +28,11 @@ interface Heard {
 	readonly predicted: readonly (string | null)[];
 }
 
+interface Laid {
+	readonly standing: readonly number[];
+	readonly search: Omit<Search, 'weights'>;
+}
+
 /** Where a walk stands: weights, what may still be asked, where the tech is. Made again from the steps each time, so that undo is exact. */
 export class Walk {
 	spent = 0;
@@ -37,7 +42,9 @@ export class Walk {
 	private readonly wider = new Map<string, Bench>();
 	private bench: Bench;
 	private byId: ReadonlyMap<string, number> = new Map();
-	private search: Omit<Search, 'weights'>;
+	private search!: Omit<Search, 'weights'>;
+	/** What a bench was laid out as, by the mends done: a walk is gone through again at each step. */
+	private readonly laid = new Map<Bench, Map<string, Laid>>();
 	/** Weights with `unknown` last. */
 	private weights: Float64Array;
 	private standing: readonly number[] = [];
@@ -52,8 +59,6 @@ export class Walk {
 		this.bench = bench;
 		this.options = options;
 		this.ground = groundOf(bench.sheet);
-		this.standing = bench.candidates.map((_, at) => at);
-		this.search = layOut(bench, this.ground, this.standing);
 		this.weights = new Float64Array();
 		this.replay([]);
 	}
@@ -141,20 +146,29 @@ export class Walk {
 
 	/** Takes mends done into account: of two faults, one mended, the other's look is left. */
 	private standAs(done: ReadonlySet<string>): void {
+		const laid = this.laid.get(this.bench) ?? new Map<string, Laid>();
+		this.laid.set(this.bench, laid);
+		const key = [...done].sort().join();
+		let now = laid.get(key);
+		if (!now) {
+			const standing = this.standingAfter(done);
+			const before = [...laid.values()].find((each) => each.standing.every((at, i) => at === standing[i]));
+			now = before ?? { standing, search: layOut(this.bench, this.ground, standing) };
+			laid.set(key, now);
+		}
+		this.standing = now.standing;
+		this.search = now.search;
+	}
+
+	/** For each candidate, the one whose look it has once those mends are done; -1 for none. */
+	private standingAfter(done: ReadonlySet<string>): readonly number[] {
 		const { candidates, sheet } = this.bench;
+		if (done.size === 0) return candidates.map((_, at) => at);
 		const alone = new Map(candidates.map((candidate, at) => [idOf(candidate), at]));
-		const standing = candidates.map(({ faults }, at) => {
+		return candidates.map(({ faults }, at) => {
 			const left = faults.filter((fault) => !done.has(mendText(sheet, fault)));
 			return faults.length === 1 || left.length === faults.length ? at : (alone.get(idOf({ faults: left })) ?? -1);
 		});
-		if (
-			standing.length === this.standing.length &&
-			standing.every((at, i) => at === this.standing[i]) &&
-			this.search.table.suspects === standing.length + 1
-		)
-			return;
-		this.standing = standing;
-		this.search = layOut(this.bench, this.ground, standing);
 	}
 
 	private prior(): Float64Array {

@@ -6,8 +6,9 @@ import { faultyWitness, type Witness } from './witness.ts';
 /** Share of all weight that two faults at once are given, once one alone does not explain what was seen (common practice, no source). */
 const PAIRS = 0.1;
 
-/** How many of the heaviest are paired with each other. */
+/** How many of the heaviest are paired with each other; and how many where a mend was done, since one of those is then likely. */
 const PAIRED = 14;
+const PAIRED_BESIDE = 8;
 
 /** How many of those that one mend would have cleared are paired with all others: the heaviest. */
 const DONE = 3;
@@ -29,7 +30,7 @@ export function widen(
 	const numbers = new Map(candidates.map((candidate, at) => [candidate, at]));
 	const weightOf = (candidate: Candidate): number => weights[numbers.get(candidate) ?? -1] ?? 0;
 	const byWeight = [...candidates].sort((a, b) => weightOf(b) - weightOf(a));
-	const heavy = byWeight.slice(0, PAIRED);
+	const heavy = byWeight.slice(0, mended.size > 0 ? PAIRED_BESIDE : PAIRED);
 	const done = [...mended].flatMap((mend) => byWeight.filter((each) => each.mend === mend).slice(0, DONE));
 	const pairs = new Map<string, readonly [Candidate, Candidate]>();
 	const add = (one: Candidate, two: Candidate): void => {

@@ -1,6 +1,7 @@
 import type { CautionId } from '../../content/cautions/index.ts';
 import { unknown } from '../../content/faults/index.ts';
 import { suspectWords } from '../../content/finder/index.ts';
+import type { RigSheet } from '../../shared/sheet/index.ts';
 import { MENDS } from '../../sim/fault/index.ts';
 import type { Bench, Finder, Suspect, Verdict } from '../../sim/finder/index.ts';
 import {
@@ -45,48 +46,72 @@ export function viewWalk(bench: Bench, finder: Finder, walk: SetWalk): WalkView 
 	};
 }
 
-function suspectName({ sheet }: Ground, { faults }: Suspect): string {
+const names = new WeakMap<RigSheet, Map<string, string>>();
+
+/** Worked out once a sheet: suspects stand in view at every step. */
+function suspectName({ sheet }: Ground, { id, faults }: Suspect): string {
 	if (faults.length === 0) return unknown.name;
-	return faults
-		.map((placed) => suspectWords.at(faultName(sheet, placed), placeName(sheet, placed.place)))
-		.join(suspectWords.pair);
+	const known = names.get(sheet) ?? new Map<string, string>();
+	names.set(sheet, known);
+	let name = known.get(id);
+	if (name === undefined) {
+		name = faults
+			.map((placed) => suspectWords.at(faultName(sheet, placed), placeName(sheet, placed.place)))
+			.join(suspectWords.pair);
+		known.set(id, name);
+	}
+	return name;
 }
 
 function viewSuspects(ground: Ground, finder: Finder, steps: SetWalk['steps']): SuspectView[] {
 	// in the words of the person, whatever the finder took it for
 	const saw = new Map(steps.flatMap((step) => (step.did === 'answer' ? [[step.check, step.outcome]] : [])));
+	const wordsOf = wordsOnce(ground, finder);
 	const named = finder.suspects().map((suspect) => ({ suspect, name: suspectName(ground, suspect) }));
 	const times = new Map<string, number>();
 	for (const { name } of named) times.set(name, (times.get(name) ?? 0) + 1);
 	return named.map(({ suspect, name }) => ({
-		...viewSuspect(ground, finder, suspect, saw),
+		id: suspect.id,
 		name,
 		more: times.get(name) === 1 ? null : causeOf(ground, suspect),
+		share: suspect.weight,
+		against: suspect.against.map(({ check, seen, predicted }) => ({
+			check: wordsOf(check).title,
+			seen: wordsOf(check).seen(saw.get(check) ?? seen),
+			predicted: wordsOf(check).seen(predicted),
+		})),
 	}));
+}
+
+interface CheckSays {
+	readonly title: string;
+	seen(outcome: string): string;
+}
+
+/** A check's title and what it shows, in words that are filled in once: the same few speak against nearly every suspect. */
+function wordsOnce(ground: Ground, finder: Finder): (id: string) => CheckSays {
+	const known = new Map<string, CheckSays>();
+	return (id) => {
+		let says = known.get(id);
+		if (!says) {
+			const check = finder.check(id);
+			const outcomes = new Map<string, string>();
+			says = {
+				title: check ? checkTitle(ground.sheet, ground.meant, check) : id,
+				seen(outcome) {
+					const words = outcomes.get(outcome) ?? seenWords(ground, check, outcome);
+					outcomes.set(outcome, words);
+					return words;
+				},
+			};
+			known.set(id, says);
+		}
+		return says;
+	};
 }
 
 function causeOf({ sheet }: Ground, { faults }: Suspect): string {
 	return faults.length === 0 ? unknown.cause : faults.map((placed) => faultCause(sheet, placed)).join(' ');
-}
-
-function viewSuspect(
-	ground: Ground,
-	finder: Finder,
-	suspect: Suspect,
-	saw: ReadonlyMap<string, string>,
-): Omit<SuspectView, 'name' | 'more'> {
-	return {
-		id: suspect.id,
-		share: suspect.weight,
-		against: suspect.against.map(({ check: id, seen, predicted }) => {
-			const check = finder.check(id);
-			return {
-				check: check ? checkTitle(ground.sheet, ground.meant, check) : id,
-				seen: seenWords(ground, check, saw.get(id) ?? seen),
-				predicted: seenWords(ground, check, predicted),
-			};
-		}),
-	};
 }
 
 function viewVerdict(ground: Ground, verdict: Verdict, { steps }: SetWalk): VerdictView {
