@@ -3,7 +3,9 @@ import { profileFor } from '../../../shared/sheet/index.ts';
 import { DRILL_IDS, type Drill } from '../../drill/index.ts';
 import { drillable, drillFacts, drillsOn } from '../drills.ts';
 
-const DRAWS = 50;
+const DRAWS = 60;
+/** Drills with a caution, after which the one that comes nearest to the level will do. */
+const ENOUGH = 6;
 const MOST_WRONG = 3;
 
 /** Which cautions go with this task? More go with a harder one. They are those that the drill's own rig calls for. */
@@ -15,10 +17,12 @@ export const cautionHere: Kind = {
 	fits: (ground) => drillable(ground).length > 0,
 	make(ground, chance, level) {
 		let drill: Drill | null = null;
+		let met = 0;
 		for (const each of drillsOn(ground, chance, DRILL_IDS, DRAWS)) {
 			if (each.cautions.length === 0 || elsewhere(each).length < 2) continue;
 			if (!drill || distance(each, level) < distance(drill, level)) drill = each;
-			if (distance(drill, level) === 0) break;
+			met++;
+			if (distance(drill, level) === 0 || met >= ENOUGH) break;
 		}
 		if (!drill) throw new RangeError('no drill on these fixtures has a caution');
 		const right = drill.cautions;
@@ -34,6 +38,7 @@ export const cautionHere: Kind = {
 			{
 				facts: {
 					...drillFacts(drill),
+					seed: drill.seed,
 					overhead: isOverhead(drill),
 					charges: drill.scene === 'bench' && hasBattery(drill),
 					calls: [...right],

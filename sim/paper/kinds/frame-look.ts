@@ -10,6 +10,7 @@ import {
 	type Wrong,
 } from '../../../shared/paper/index.ts';
 import { type Band, footprintOf, type Mode, type Profile, type Slot } from '../../../shared/profile/index.ts';
+import { makeRandom } from '../../../shared/random/index.ts';
 import type { RigSheet } from '../../../shared/sheet/index.ts';
 import { openUnharmed } from '../../rig/index.ts';
 import { bandChartOf, slotChartOf } from '../chart.ts';
@@ -27,8 +28,10 @@ type Frame = ReadonlyMap<number, number>;
 
 /** Longest chart that a question spells out, where a shorter one is to be had. */
 const LONGEST = 16;
-/** Draws before a question with fewer wrong options than three will do. */
+/** Draws before a question with two wrong options will do, and draws in which a mode must show that it can be asked about. */
 const DRAWS = 40;
+const PROBES = 6;
+const LEAST_WRONG = 2;
 const MOST_WRONG = 3;
 /** Levels that a learner is told without a chart of their own: easy and middle, and those of the slots beside. */
 const INTENSITIES = [64, 128, 191];
@@ -46,13 +49,8 @@ export const frameLook: Kind = {
 	fits: (ground) => placesIn(ground).length > 0,
 	make(ground, chance, level) {
 		const places = placesIn(ground);
-		let best: Asked | null = null;
-		for (let n = 0; n < DRAWS; n++) {
-			const asked = ask(ground, chance, level, chance.pick(places));
-			if (asked && (!best || asked.wrongs.length > best.wrongs.length)) best = asked;
-			if (best && best.wrongs.length >= MOST_WRONG) break;
-		}
-		if (!best || best.wrongs.length === 0) throw new RangeError('no frame tells any two looks apart');
+		const best = bestOf(ground, chance, level, places, DRAWS);
+		if (!best) throw new RangeError('no frame tells any two looks apart');
 		const { at, start, frame, seen, wrongs, sheet } = best;
 		const { profile, mode } = at;
 		return oneOf(
@@ -85,13 +83,37 @@ interface Asked {
 	readonly wrongs: readonly Wrong<Seen>[];
 }
 
-const hasLight = (mode: Mode): boolean =>
-	mode.slots.some(({ drives }) => drives.kind === 'emitter' || drives.kind === 'bands');
+/** The first of some draws with three wrong options, or else the one with most; null where none has two. */
+function bestOf(ground: Ground, chance: Chance, level: Level, places: readonly At[], draws: number): Asked | null {
+	let best: Asked | null = null;
+	for (let n = 0; n < draws; n++) {
+		const asked = ask(ground, chance, level, chance.pick(places));
+		if (asked && asked.wrongs.length > (best?.wrongs.length ?? LEAST_WRONG - 1)) best = asked;
+		if (best && best.wrongs.length >= MOST_WRONG) break;
+	}
+	return best;
+}
 
-function placesIn({ profiles }: Ground): At[] {
-	const all = profiles.flatMap((profile) => profile.modes.filter(hasLight).map((mode) => ({ profile, mode })));
+const known = new WeakMap<Profile, readonly At[]>();
+
+/** Modes of a fixture that can be asked about at every level, by itself: tried once a fixture, the same way everywhere. */
+function modesOf(profile: Profile): readonly At[] {
+	let modes = known.get(profile);
+	if (!modes) {
+		const alone = { profiles: [profile], sheet: null };
+		modes = profile.modes
+			.filter((mode) => footprintOf(mode) < LAST_SLOT - 2)
+			.map((mode) => ({ profile, mode }))
+			.filter((at) => LEVELS.every((level) => bestOf(alone, makeRandom(0).fork(level), level, [at], PROBES) !== null));
+		known.set(profile, modes);
+	}
+	return modes;
+}
+
+function placesIn({ profiles }: Ground): readonly At[] {
+	const all = profiles.flatMap(modesOf);
 	const short = all.filter(({ mode }) => footprintOf(mode) <= LONGEST);
-	return short.length > 0 ? short : all.filter(({ mode }) => footprintOf(mode) < LAST_SLOT - 2);
+	return short.length > 0 ? short : all;
 }
 
 function ask(ground: Ground, chance: Chance, level: Level, at: At): Asked | null {
