@@ -121,6 +121,37 @@ describe('xAPI statements', () => {
 		expect(none.statements.filter(({ verb }) => verb.id.endsWith('/completed'))).toHaveLength(3);
 	});
 
+	it('tell a task on the bench as `other`, with no pattern that a response could be held to', async () => {
+		const { table } = await classOf(1);
+		const [row] = table.rows;
+		const [item] = table.paper.items;
+		const [mark] = row?.mark.items ?? [];
+		if (!row || !item || !mark) throw new Error('no row');
+		const bench = {
+			...table.paper,
+			items: [
+				{
+					...item,
+					ask: { form: 'practical' as const, drill: { kind: 'leader-three', seed: 1 } },
+					key: { form: 'practical' as const },
+				},
+			],
+		};
+		const done = {
+			...row,
+			taken: {
+				...row.taken,
+				result: { ...row.taken.result, answers: { [item.id]: { form: 'practical' as const, log: [] } } },
+			},
+			mark: { ...row.mark, items: [{ ...mark, answered: true, right: true, share: 1 }] },
+		};
+		const [statement] = statementsOf({ paper: bench, rows: [done] }) as unknown as readonly Statement[];
+		expect(validate(statement)).toEqual([]);
+		expect(statement?.object.definition.interactionType).toBe('other');
+		expect(statement?.object.definition.correctResponsesPattern).toBeUndefined();
+		expect(statement?.result.response).toBe('done');
+	});
+
 	it('make up no mail address, and no name that nobody typed', async () => {
 		const { statements } = await classOf(3);
 		expect(JSON.stringify(statements)).not.toMatch(/mbox|mailto/);
