@@ -1,0 +1,87 @@
+import { type Ground, type Item, type Level, RIG_KIND_IDS, type RigKindId } from '../../../shared/paper/index.ts';
+import { BUNDLED, type Profile, type Settings, type SomeSettings } from '../../../shared/profile/index.ts';
+import { makeRandom } from '../../../shared/random/index.ts';
+import { readSheet } from '../../../shared/sheet/index.ts';
+import { settingsFromDip } from '../../../sim/fixture/index.ts';
+import { RIG_SOURCES } from '../../../sim/paper/index.ts';
+import { openRig, type Rig, type Sight } from '../../../sim/rig/index.ts';
+import { throughJson } from '../../shared/json.ts';
+
+/** All bundled fixtures, then each alone. */
+const GROUNDS: readonly Ground[] = [BUNDLED, ...BUNDLED.map((profile) => [profile])].map((profiles) => ({
+	profiles,
+	sheet: null,
+}));
+
+/** An item of a kind, from a number: grounds and levels come in turn. */
+export function itemOf(id: RigKindId, number: number): Item {
+	const kind = RIG_SOURCES.kinds.find((each) => each.id === id);
+	const ground = GROUNDS[Math.floor(number / 3) % GROUNDS.length] as Ground;
+	if (!kind?.fits(ground)) throw new Error(`'${id}' does not fit`);
+	const level = kind.levels[number % kind.levels.length] as Level;
+	const draft = kind.make(ground, makeRandom(number).fork(id), level);
+	return { id: `${id}-00000000`, kind: id, topic: kind.topic, level, ...draft };
+}
+
+export const itemsOf = (id: RigKindId, count: number): Item[] => Array.from({ length: count }, (_, i) => itemOf(id, i));
+
+export const everyKind = RIG_KIND_IDS;
+
+export const profileOf = (item: Item): Profile => {
+	const profile = BUNDLED.find(({ id }) => id === item.facts['profile']);
+	if (!profile) throw new Error('the item names no bundled fixture');
+	return profile;
+};
+
+/** The item's bench, as a file would bring it, read and opened anew. */
+export const freshRig = ({ bench }: Item): Rig => openRig(readSheet(throughJson(bench)));
+
+/** The fact as a table. */
+export function table(item: Item, fact: string, width: number): (string | number)[][] {
+	const flat = item.facts[fact] as readonly (string | number)[];
+	return Array.from({ length: flat.length / width }, (_, i) => flat.slice(i * width, (i + 1) * width));
+}
+
+/** Sets a fixture of a rig as a hand would leave it: with switches, by trying all that they can say. */
+export function setTo(rig: Rig, fixture: string, change: SomeSettings): void {
+	const unit = rig.gear.units.get(fixture);
+	if (!unit) throw new Error(`no ${fixture}`);
+	const { panel } = unit.profile;
+	if (panel.kind !== 'dip') {
+		rig.send({ type: 'settings.become', fixture, change });
+		return;
+	}
+	const { switches, slides, settings } = unit.state.context;
+	const wanted = Object.entries(change);
+	const mode = panel.slides.findIndex(({ id }) => id === 'mode');
+	const kept = { work: settings.work, lead: settings.lead, mode: settings.mode, ...change };
+	for (let turn = 0; turn < 2; turn++) {
+		for (let code = 0; code < 1024; code++) {
+			const up = Array.from({ length: 10 }, (_, i) => (code & (2 ** i)) !== 0);
+			const to =
+				change.mode === undefined
+					? slides
+					: slides.map((at, i) => (i === mode ? positionOf(panel, mode, change.mode ?? '') : at));
+			const made: Settings = settingsFromDip(unit.profile, panel, up, to);
+			const asked = turn === 0 ? { ...kept } : change;
+			if (!Object.entries(asked).every(([key, value]) => made[key as keyof Settings] === value)) continue;
+			if (wanted.some(([key, value]) => made[key as keyof Settings] !== value)) continue;
+			for (const [i, isUp] of up.entries())
+				if (isUp !== switches[i]) rig.send({ type: 'switch.flip', fixture, switch: i + 1, up: isUp });
+			for (const [i, at] of to.entries())
+				if (at !== slides[i]) rig.send({ type: 'slide.move', fixture, slide: panel.slides[i]?.id ?? '', to: at });
+			return;
+		}
+	}
+	throw new Error(`no switches for ${JSON.stringify(change)}`);
+}
+
+function positionOf(panel: Extract<Profile['panel'], { kind: 'dip' }>, slide: number, mode: string): number {
+	return panel.slides[slide]?.positions.findIndex(({ sets }) => sets.mode === mode) ?? -1;
+}
+
+/** What is seen of a light in one text: words, output to a tenth, flashes and movement. */
+export function lightText({ light }: Sight): string {
+	const cells = light.cells.map(({ words, levels }) => `${words} ${Math.round(10 * Math.max(...levels))}`);
+	return `${cells.join(',')} ${light.flashes.toFixed(1)} ${light.moving} ${light.flicker}`;
+}
