@@ -11,7 +11,7 @@ export interface LessonText {
 }
 
 /** Markdown and components of a lesson as plain words. */
-export function plainText(markdown: string): string {
+function plainText(markdown: string): string {
 	return markdown
 		.replaceAll(/\{\/\*[\s\S]*?\*\/\}/g, ' ')
 		.replaceAll(/<[^>]*>/g, ' ')

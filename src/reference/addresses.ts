@@ -12,7 +12,7 @@ const FOOTPRINTS = 40;
 const EXAMPLE = { n: 8, footprint: 9 };
 
 /** Every footprint that has a column, smallest first. */
-export const columns: readonly number[] = [
+const columns: readonly number[] = [
 	...new Set([...COMMON, ...BUNDLED.flatMap(({ modes }) => modes.map(footprintOf))]),
 ].sort((a, b) => a - b);
 
