@@ -6,7 +6,16 @@ export const questions = {
 		name: 'What a value does',
 		ask: 'Slot {n} (“{slot}”) of {fixture}, in mode “{mode}”, stands at value {value}. What does it do?',
 		chart: 'The chart of that slot:',
-		working: ['{value} lies in the band from {from} to {to}.', 'That band is “{name}”.'],
+		working: [
+			[
+				{
+					when: { byStarts: true },
+					says: 'A band runs to one below where the next one starts, so {value} lies in the one from {from} to {to}.',
+				},
+				{ says: '{value} lies in the band from {from} to {to}.' },
+			],
+			'That band is “{name}”.',
+		],
 		why: 'A slot with bands does one thing from the first value of a band to its last, both included.',
 	},
 	'percent-of-value': {
@@ -106,6 +115,10 @@ export const questions = {
 				{
 					when: { form: 'one' },
 					says: '“{name}” starts at {from}. The next band starts at {next}, so it ends one below, at {to}.',
+				},
+				{
+					when: { byStarts: true },
+					says: 'A band runs to one below where the next one starts, so “{name}” runs over {stretches as stretches}.',
 				},
 				{ says: '“{name}” runs over {stretches as stretches}.' },
 			],
@@ -262,14 +275,14 @@ export const questions = {
 		ask: [
 			{
 				when: { part: 'coarse' },
-				says: '{fixture}[ (“{crew}”)] is in mode “{mode}” with start address {start}. Which slot of the desk is its “{name}”, coarse?',
+				says: '{fixture}[ (“{crew}”)] is in mode “{mode}” with start address {start}[ in universe {otherUniverse}]. Which slot of the desk is its “{name}”, coarse?',
 			},
 			{
 				when: { part: 'fine' },
-				says: '{fixture}[ (“{crew}”)] is in mode “{mode}” with start address {start}. Which slot of the desk is its “{name}”, fine?',
+				says: '{fixture}[ (“{crew}”)] is in mode “{mode}” with start address {start}[ in universe {otherUniverse}]. Which slot of the desk is its “{name}”, fine?',
 			},
 			{
-				says: '{fixture}[ (“{crew}”)] is in mode “{mode}” with start address {start}. Which slot of the desk is its “{name}”?',
+				says: '{fixture}[ (“{crew}”)] is in mode “{mode}” with start address {start}[ in universe {otherUniverse}]. Which slot of the desk is its “{name}”?',
 			},
 		],
 		chart: [

@@ -11,6 +11,8 @@ export interface Stand {
 	readonly universe?: number;
 	/** What the desk sends it, by slot within the fixture, 0 to 255; any other slot stands where it gives light. */
 	readonly levels?: Readonly<Record<number, number>>;
+	/** A slot within the fixture: where it is a colour, the other colours are out. */
+	readonly alone?: number;
 }
 
 const SOUND = { common: 'sound', minus: 'sound', plus: 'sound', swapped: false } as const;
@@ -20,11 +22,17 @@ const SOUND = { common: 'sound', minus: 'sound', plus: 'sound', swapped: false }
  * footprint would run past 512, or its switches reach neither that address nor that mode).
  */
 export function benchWith(stand: Stand): RigSheet | null {
-	const { profile, mode, address, universe = 1, levels = {} } = stand;
+	const { profile, mode, address, universe = 1, levels = {}, alone } = stand;
 	if (address + footprintOf(mode) - 1 > LAST_SLOT) return null;
 	const set = settingOf(profile, mode, address);
 	if (!set) return null;
-	const up = Array.from({ length: footprintOf(mode) }, (_, i) => levels[i + 1] ?? litLevel(profile, mode, i + 1));
+	const isColour = (n: number | undefined): boolean =>
+		mode.slots.some(({ at, drives }) => at === n && drives.kind === 'emitter');
+	const lit = (n: number): number => {
+		if (n === alone) return isColour(n) ? 255 : litLevel(profile, mode, n);
+		return isColour(alone) && isColour(n) ? 0 : litLevel(profile, mode, n);
+	};
+	const up = Array.from({ length: footprintOf(mode) }, (_, i) => levels[i + 1] ?? lit(i + 1));
 	const id = `${profile.shape}-1`;
 	return {
 		version: 1,

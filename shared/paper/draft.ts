@@ -48,7 +48,7 @@ const WRONG_OPTIONS = 3;
 const read = (label: Say): string => canonical(label).toLowerCase();
 
 /** The first few wrong labels that differ from the right one and from each other, for `one`. */
-export function wrongLabels(right: Say, wrongs: readonly Wrong<Say>[]): Wrong<Say>[] {
+function wrongLabels(right: Say, wrongs: readonly Wrong<Say>[]): Wrong<Say>[] {
 	const seen = new Set([read(right)]);
 	const kept: Wrong<Say>[] = [];
 	for (const wrong of wrongs) {

@@ -83,7 +83,7 @@ function checkPairs(
 }
 
 /** An answer as one short text: equal answers read equal. */
-export function gaveText(answer: Answer): string {
+function gaveText(answer: Answer): string {
 	switch (answer.form) {
 		case 'one':
 			return answer.chose;

@@ -25,7 +25,7 @@ export function lamp({ profiles }: Ground, level: number): RigSheet | null {
 	for (const profile of profiles) {
 		for (const mode of profile.modes) {
 			const slot = dimmer(profile, mode);
-			if (slot) return benchWith({ profile, mode, address: 1, levels: halves(slot, level) });
+			if (slot) return benchWith({ profile, mode, address: 1, levels: halves(slot, level), alone: slot.at });
 		}
 	}
 	return null;

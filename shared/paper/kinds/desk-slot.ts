@@ -30,6 +30,7 @@ interface At {
 	readonly mode: Mode;
 	readonly start: number;
 	readonly crew: string | null;
+	readonly universe: number;
 }
 
 const modesOf = (ground: Ground) => modesWhere(ground, ({ mode }) => told(mode).length > 0);
@@ -37,11 +38,11 @@ const modesOf = (ground: Ground) => modesWhere(ground, ({ mode }) => told(mode).
 /** The rig's own fixtures, as its desk has them, for the easy and middling ones. */
 function patched({ sheet }: Ground): At[] {
 	if (!sheet?.desk) return [];
-	return sheet.desk.patch.flatMap(({ fixture, address, mode }) => {
+	return sheet.desk.patch.flatMap(({ fixture, universe, address, mode }) => {
 		const placed = sheet.fixtures.find(({ id }) => id === fixture);
 		if (!placed) return [];
 		const profile = profileFor(sheet, placed.profile);
-		return [{ profile, mode: modeOf(profile, mode), start: address, crew: placed.name }];
+		return [{ profile, mode: modeOf(profile, mode), start: address, crew: placed.name, universe }];
 	});
 }
 
@@ -54,7 +55,7 @@ function pickAt(ground: Ground, chance: Chance, level: Level): At {
 	const all = modesOf(ground);
 	const paired = all.filter(({ mode }) => isInPairs(mode));
 	const { profile, mode } = chance.pick(level === 'hard' && paired.length > 0 ? paired : all);
-	return { profile, mode, start: startFor(chance, level, footprintOf(mode)), crew: null };
+	return { profile, mode, start: startFor(chance, level, footprintOf(mode)), crew: null, universe: 1 };
 }
 
 /**
@@ -68,7 +69,7 @@ export const deskSlot: Kind = {
 	levels: LEVELS,
 	fits: (ground) => modesOf(ground).length > 0,
 	make(ground, chance, level) {
-		const { profile, mode, start, crew } = pickAt(ground, chance, level);
+		const { profile, mode, start, crew, universe } = pickAt(ground, chance, level);
 		const counted = level === 'hard' && isInPairs(mode);
 		const wanted = chance.pick(told(mode));
 		const { n, name, part } = wanted;
@@ -82,6 +83,7 @@ export const deskSlot: Kind = {
 				facts: {
 					fixture: profile.name,
 					crew,
+					otherUniverse: universe === 1 ? null : universe,
 					mode: mode.name,
 					start,
 					n,
@@ -92,7 +94,7 @@ export const deskSlot: Kind = {
 					counted,
 					...(counted ? { slotNames: slotNamesOf(mode) } : { slotChart: slotChartOf(mode) }),
 				},
-				bench: benchWith({ profile, mode, address: start }),
+				bench: benchWith({ profile, mode, address: start, universe, alone: n }),
 			},
 			{ unit: 'slot' },
 			[right],

@@ -66,7 +66,8 @@ function valuesOf(here: BandSlot, chance: Chance, level: Level): Draft {
 	const values = [...right, ...wrong].sort((a, b) => a - b);
 	const after = bands[bands.indexOf(doing.bands.at(-1) as Band) + 1];
 	const first = doing.bands[0] as Band;
-	const charted = level === 'hard' ? { starts: startsOf(bands) } : { chart: chartOf(bands) };
+	const charted =
+		level === 'hard' ? { starts: startsOf(bands), byStarts: true } : { chart: chartOf(bands), byStarts: false };
 	const facts = { ...charted, form: 'several', stretches: doing.bands.flatMap(({ from, to }) => [from, to]) };
 	return severalOf(
 		chance,

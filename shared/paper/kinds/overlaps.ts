@@ -26,7 +26,6 @@ export const overlapsKind: Kind = {
 			{
 				facts: {
 					count: placed.length,
-					level,
 					others: level === 'hard',
 					pairs: pairsOf(placed).flatMap(({ first, second, from, to }) => [first, second, from, to]),
 					single: pairsOf(placed).length === 1,

@@ -64,7 +64,7 @@ export const slotDoes: Kind = {
 					counted: hard,
 					...(hard ? { slotNames: slotNamesOf(mode) } : { slotChart: slotChartOf(mode) }),
 				},
-				bench: benchWith({ profile, mode, address: start }),
+				bench: benchWith({ profile, mode, address: start, alone: right.n }),
 			},
 			slotSay(right),
 			[

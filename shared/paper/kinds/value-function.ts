@@ -1,13 +1,13 @@
 import { bandOf, levelOfPercent, middleOf, TOP_LEVEL } from '../../dmx/index.ts';
 import type { Band } from '../../profile/index.ts';
 import { benchWith } from '../bench.ts';
-import { type BandSlot, bandSlots, chartOf, twinsOf } from '../chart.ts';
+import { type BandSlot, bandSlots, chartOf, startsOf, twinsOf } from '../chart.ts';
 import { oneOf, say, type Wrong } from '../draft.ts';
 import type { MistakeId } from '../ids.ts';
 import { KIND_TOPICS, LEVELS, type Level } from '../ids.ts';
 import type { Chance, Kind, Say } from '../types.ts';
 
-/** Which function does this value give? Easy: in the middle of a band; middle: inside one; hard: on its edge. */
+/** Which function does this value give? Easy: in the middle of a band; middle: inside one; hard: on its edge, from first values alone. */
 export const valueFunction: Kind = {
 	id: 'value-function',
 	topic: KIND_TOPICS['value-function'],
@@ -29,7 +29,8 @@ export const valueFunction: Kind = {
 					slot: slot.name,
 					n: slot.at,
 					value,
-					chart: chartOf(bands),
+					...(level === 'hard' ? { starts: startsOf(bands) } : { chart: chartOf(bands) }),
+					byStarts: level === 'hard',
 					from: band.from,
 					to: band.to,
 					name: band.name,

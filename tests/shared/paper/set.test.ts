@@ -169,4 +169,4 @@ describe('what can be asked', () => {
 	});
 });
 
-const PINNED = ['cd5583f7784dc3a5', '82d2cdd62da4a13a'];
+const PINNED = ['bc26226ac8f6c000', '9dc7a0b22dc8cd1c'];
