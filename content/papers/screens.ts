@@ -302,11 +302,14 @@ export const trainerWords = {
 		`${count(n, 'entry', 'entries')} kept here could not be read and ${n === 1 ? 'is' : 'are'} set aside. The rest is all there.`,
 	exportAll: 'Save everything to a file',
 	importAll: 'Bring a file in',
-	csv: 'The table as CSV',
-	qti: 'Questions as QTI',
-	xapi: 'Results as xAPI',
+	exportAs: {
+		csv: 'The table as CSV',
+		'qti-3': 'Questions as QTI 3.0',
+		'qti-2': 'Questions as QTI 2.2',
+		xapi: 'Results as xAPI',
+	},
 	exportHint:
-		'QTI is for a learning platform. xAPI is for a record store of your own, and names go with it. Nothing is sent: each is a file.',
+		'QTI is for a learning platform. xAPI is for a record store of your own, and names go with it. Questions on the bench stay out of QTI. Nothing is sent: each is a file.',
 	importHow: 'To bring a saved file back, choose it under ‘Gather it in’.',
 	saved: 'The file is saved.',
 	exports: 'For this paper',

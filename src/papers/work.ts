@@ -12,7 +12,7 @@ import { fileNameOf } from './fileName.ts';
 import type { Handing, PaperRef, PapersWork } from './protocol.ts';
 import { showKeys, showMark, showMarks, showPaper } from './shown.ts';
 import { readSitting } from './sit/readSitting.ts';
-import { trainerWork } from './trainer/work.ts';
+import type { TrainerWork } from './trainer/work.ts';
 
 /** Characters of a pasted rig that are read at all. */
 const LONGEST_SHEET = 4_000_000;
@@ -21,9 +21,29 @@ const MOST_QR = 2953;
 
 const setOf = async ({ recipe, seed }: PaperRef): Promise<Paper> => setAny(recipe, seed);
 
+/** Fetched with the first thing that only a trainer asks: a learner's phone need not carry it. */
+const trainers =
+	<N extends keyof TrainerWork>(name: N) =>
+	async (asks: Parameters<TrainerWork[N]>[0]): Promise<Awaited<ReturnType<TrainerWork[N]>>> => {
+		const { trainerWork } = await import('./trainer/work.ts');
+		const act = trainerWork[name] as (asks: unknown) => Promise<Awaited<ReturnType<TrainerWork[N]>>>;
+		return act(asks);
+	};
+
 /** Everything the pages can ask, done with no page at hand: the same under test as in the worker. */
 export const papersWork: PapersWork = {
-	...trainerWork,
+	readText: trainers('readText'),
+	takeIn: trainers('takeIn'),
+	hold: trainers('hold'),
+	classOf: trainers('classOf'),
+	keepPaper: trainers('keepPaper'),
+	keptPaper: trainers('keptPaper'),
+	rename: trainers('rename'),
+	removeResult: trainers('removeResult'),
+	removePaper: trainers('removePaper'),
+	removeAll: trainers('removeAll'),
+	exportAll: trainers('exportAll'),
+	exportClass: trainers('exportClass'),
 	stock: () => ({
 		fixtures: BUNDLED.map(({ id, name }) => ({ id, name })),
 		rigs: Object.entries(bundledWords).map(([id, { name }]) => ({ id, name })),

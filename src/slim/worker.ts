@@ -6,6 +6,9 @@ const TRAIL = /[\\/]sim[\\/]rig[\\/]why\.ts$/;
 
 const NEVER = `export const whyOf = () => { throw new Error('a rig in a worker tells no reasons'); };`;
 
+/** A worker that asks a rig why all the same: papers word what a fixture does by it. */
+const TELLS = /[\\/]src[\\/]papers[\\/]worker\.ts/;
+
 /** The bundled rigs, each read and checked when it is first asked for. */
 const RIGS = /[\\/]shared[\\/]sheet[\\/]bundled[\\/]index\.ts$/;
 
@@ -20,11 +23,15 @@ export const bundledRig = (id) => sheets[id];`;
  * bundled rigs stand in it as they have been read, so that what reads a sheet comes only with a sheet of somebody's own.
  */
 export function leanWorker(): Plugin {
+	let tells = false;
 	return {
 		name: 'prep-bay-lean-worker',
 		enforce: 'pre',
+		buildStart({ input }) {
+			tells = Object.values(input).some((entry) => TELLS.test(entry));
+		},
 		load(id) {
-			if (TRAIL.test(id)) return NEVER;
+			if (TRAIL.test(id)) return tells ? null : NEVER;
 			return RIGS.test(id) ? rigsAsRead() : null;
 		},
 	};

@@ -7,6 +7,9 @@ import type { PaperRef } from '../protocol.ts';
 import { saveText } from '../saveText.ts';
 import type { KeptHand } from './useKept.ts';
 import type { FileView, KeptView } from './views.ts';
+import type { ClassExport } from './work.ts';
+
+const EXPORTS = Object.entries(trainerWords.exportAs) as [ClassExport, string][];
 
 interface Props {
 	ask: AskPapers;
@@ -80,9 +83,11 @@ export function Kept({ ask, kept: { hold, picked, shown, look }, onTakeUp }: Pro
 				<div class="kept-exports">
 					<h3>{`${trainerWords.exports}: ${shown.title}`}</h3>
 					<div class="papers-ways">
-						<Button onClick={() => save(ask('exportClass', { mark: picked, as: 'csv' }))}>{trainerWords.csv}</Button>
-						<Button onClick={() => save(ask('exportClass', { mark: picked, as: 'qti' }))}>{trainerWords.qti}</Button>
-						<Button onClick={() => save(ask('exportClass', { mark: picked, as: 'xapi' }))}>{trainerWords.xapi}</Button>
+						{EXPORTS.map(([as, name]) => (
+							<Button key={as} onClick={() => save(ask('exportClass', { mark: picked, as }))}>
+								{name}
+							</Button>
+						))}
 					</div>
 					<p class="build-soft">{trainerWords.exportHint}</p>
 				</div>

@@ -10,6 +10,9 @@ import { answerText, keyText, mistakeText, questionAsk } from '../../words/index
 import type { ClassRow, ClassTable } from '../carry/index.ts';
 import type { ItemView, LearnView, PersonView, TopicView } from './views.ts';
 
+/** Topics named in one sentence: the weakest. */
+const MOST_TOPICS = 3;
+
 /** Names said before the rest is only counted. */
 const MOST_NAMES = 4;
 
@@ -116,7 +119,10 @@ const topicOf = ({ id, right, of, share, interval }: ItemAnalysis['topics'][numb
 function personOf(figures: ItemAnalysis['persons'][number], rows: readonly ClassRow[]): PersonView {
 	const { at, score, percent, passed, topics } = figures;
 	const row = rows[at];
-	const weak = topics.filter(({ share }) => share < WEAK).map(({ id }) => topicNames[id]);
+	const weak = topics
+		.filter(({ share }) => share < WEAK)
+		.slice(0, MOST_TOPICS)
+		.map(({ id }) => topicNames[id]);
 	return {
 		attempt: row?.taken.result.attempt ?? '',
 		name: row?.name || trainerWords.nameless,
@@ -134,7 +140,7 @@ const listOf = (things: readonly string[]): string =>
 function nextOf(recipe: PaperRecipe, { missed, kinds }: ItemAnalysis): LearnView['next'] {
 	const asked = missed.kinds.length > 0 ? missed.kinds : kinds.filter(({ share }) => share < 1).map(({ id }) => id);
 	if (missed.kinds.length === 0 && missed.topics.length === 0) return null;
-	const topics = missed.topics.length > 0 ? missed.topics.map((id) => topicNames[id]) : [];
+	const topics = missed.topics.slice(0, MOST_TOPICS).map((id) => topicNames[id]);
 	return {
 		why: topics.length > 0 ? trainerWords.nextWhy(listOf(topics)) : trainerWords.nextWhyKinds,
 		recipe: {

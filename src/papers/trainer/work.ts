@@ -19,6 +19,9 @@ import { fileNameOf } from '../fileName.ts';
 import { showClass } from './classView.ts';
 import type { ClassView, FileView, HoldView, TakenView } from './views.ts';
 
+/** A table for a spreadsheet, questions for a learning platform, statements for a record store. */
+export type ClassExport = 'csv' | 'qti-3' | 'qti-2' | 'xapi';
+
 /** What the trainer's page alone asks: of results, and of what is kept on this device. */
 export interface TrainerWork {
 	/** Sorts pasted text, or the fragment of a link, into what it is. */
@@ -35,7 +38,7 @@ export interface TrainerWork {
 	removePaper(asks: { readonly mark: string }): Promise<void>;
 	removeAll(asks: null): Promise<void>;
 	exportAll(asks: null): Promise<FileView>;
-	exportClass(asks: { readonly mark: string; readonly as: 'csv' | 'qti' | 'xapi' }): Promise<FileView>;
+	exportClass(asks: { readonly mark: string; readonly as: ClassExport }): Promise<FileView>;
 }
 
 let opened: Promise<PaperStore> | null = null;
@@ -139,7 +142,14 @@ export const trainerWork: TrainerWork = {
 		const table = await tableOf(mark);
 		const { title } = table.paper.recipe;
 		if (as === 'csv') return { name: fileNameOf(title, '.csv'), type: 'text/csv', content: classCsv(table) };
-		throw gone();
+		if (as === 'xapi') {
+			const { xapiFile } = await import('../carry/xapi.ts');
+			return { name: fileNameOf(`${title} xapi`), type: 'application/json', content: xapiFile(table) };
+		}
+		const { qtiZip } = await import('../carry/qti.ts');
+		const version = as === 'qti-3' ? '3.0' : '2.2';
+		const { zip } = qtiZip(table.paper, version);
+		return { name: fileNameOf(`${title} qti ${version}`, '.zip'), type: 'application/zip', content: zip };
 	},
 };
 
