@@ -1,7 +1,7 @@
 import { InputError } from '../../../shared/error/index.ts';
 import { damaged, otherVersion } from './bounds.ts';
 import { checkOf, inKeyOrder } from './check.ts';
-import { newerThan, readResult, readSlip } from './schema.ts';
+import { readResult, readSlip } from './schema.ts';
 import type { Held, PaperSlip, Refused, Result, Taken } from './types.ts';
 import { heldFrom, heldParts } from './whole.ts';
 
@@ -38,7 +38,7 @@ export type FromFile =
 export function readFile(file: unknown, from: string): FromFile {
 	const said = isRecord(file) ? file['prepBay'] : undefined;
 	if (!isRecord(file) || !(said === 'paper' || said === 'result' || said === 'papers')) throw unknownFile();
-	if (newerThan(FILE_VERSION, file)) throw otherVersion();
+	if (typeof file['version'] === 'number' && file['version'] > FILE_VERSION) throw otherVersion();
 	if (file['version'] !== FILE_VERSION) throw damaged();
 	if (said === 'papers') return { is: 'store', ...heldFrom(file, from) };
 	const content = file[said];

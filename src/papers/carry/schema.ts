@@ -1,7 +1,7 @@
 import * as v from 'valibot';
-import { InputError } from '../../../shared/error/index.ts';
 import { readAnswers, readRecipe, TOP_SEED } from '../../../shared/paper/index.ts';
 import { readShape } from '../../../shared/profile/index.ts';
+import { migrated } from './migrate.ts';
 import type { KeptName, KeptPaper, KeptResult, PaperSlip, Result } from './types.ts';
 
 /** Most characters of a name. */
@@ -69,17 +69,5 @@ export function readKeptName(input: unknown): KeptName {
 export const tidyName = (typed: string): string => v.parse(name, typed.slice(0, LONGEST_NAME));
 
 function held<S extends v.GenericSchema>(schema: S, input: unknown, what: string): v.InferOutput<S> {
-	if (newerThan(1, input))
-		throw new InputError(
-			'handed.version',
-			'version',
-			'This was made by a newer version of Prep Bay. Load the page again to get the newest.',
-		);
-	return readShape(schema, input, { code: 'handed.shape', what, mend: 'Ask for it again.' });
-}
-
-/** Whether something says of itself that a later version wrote it. */
-export function newerThan(version: number, input: unknown): boolean {
-	const said: unknown = typeof input === 'object' && input !== null ? Reflect.get(input, 'version') : undefined;
-	return typeof said === 'number' && said > version;
+	return readShape(schema, migrated(input), { code: 'handed.shape', what, mend: 'Ask for it again.' });
 }

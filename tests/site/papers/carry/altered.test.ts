@@ -1,16 +1,20 @@
 import { deflateRawSync, inflateRawSync } from 'node:zlib';
-import { expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { markPaper, setPaper } from '../../../../shared/paper/index.ts';
 import { makeRandom, type Random } from '../../../../shared/random/index.ts';
 import { checkOf } from '../../../../src/papers/carry/check.ts';
 import {
 	type Handed,
+	paperFile,
+	paperFragment,
 	readHandedIn,
 	resultFile,
 	resultFragment,
 	settingOnce,
 	sortResults,
+	storeFile,
 } from '../../../../src/papers/carry/index.ts';
+import { type Migration, migrated } from '../../../../src/papers/carry/migrate.ts';
 import { runs } from '../../../runs.ts';
 import { plainPaper, sat } from './class.ts';
 
@@ -200,4 +204,61 @@ it('says in a sentence of its own what else it may be', async () => {
 	expect(await codes(packed(deep(100)))).toEqual(['handed.deep']);
 	expect(await codes('{"prepBay":"'.repeat(200_000))).toHaveLength(52);
 	expect(await codes(`${file}${file}\n${link}`)).toEqual(['result', 'result', 'result']);
+});
+
+describe('records of other versions', () => {
+	const steps: readonly Migration[] = [
+		(old) => ({ ...old, name: `${old['name']} 2` }),
+		({ name, ...rest }) => ({ ...rest, called: name }),
+	];
+
+	it('are brought up step by step from whichever they are', () => {
+		expect(migrated({ version: 1, name: 'a' }, steps)).toEqual({ version: 3, called: 'a 2' });
+		expect(migrated({ version: 2, name: 'a' }, steps)).toEqual({ version: 3, called: 'a' });
+		expect(migrated({ version: 3, called: 'a' }, steps)).toEqual({ version: 3, called: 'a' });
+	});
+
+	it('of a newer one are refused, and of none are left to the schema', () => {
+		expect(() => migrated({ version: 4 }, steps)).toThrow(/another version of Prep Bay/);
+		for (const odd of [
+			null,
+			7,
+			'x',
+			[],
+			{},
+			{ version: '1' },
+			{ version: 0 },
+			{ version: 1.5 },
+			{ version: Number.NaN },
+		])
+			expect(migrated(odd, steps)).toBe(odd);
+	});
+});
+
+it('300 altered papers and stores: each a clear sentence, or the same; what can be read of a store is', async () => {
+	const chance = makeRandom(11);
+	const slip = { recipe: paper.recipe, seed: paper.seed };
+	const held = {
+		papers: [{ version: 1 as const, ...slip, mark: paper.mark, kept: 1 }],
+		results: [{ version: 1 as const, result, whole: true, kept: 1 }],
+		names: [{ version: 1 as const, attempt: result.attempt, name: 'Pim' }],
+	};
+	const texts = [await paperFragment(slip), paperFile(slip), storeFile(held)];
+	const seen: Record<string, number> = {};
+	for (let i = 0; i < runs(300); i++) {
+		const bytes = Buffer.from(texts[i % 3] ?? '');
+		for (let turn = chance.int(1, 3); turn > 0; turn--) {
+			const bit = chance.int(0, bytes.length * 8 - 1);
+			bytes[bit >> 3] = (bytes[bit >> 3] ?? 0) ^ (1 << (bit & 7));
+		}
+		const text = chance.chance(0.2) ? bytes.toString().slice(0, chance.int(0, bytes.length)) : bytes.toString();
+		for (const each of await readHandedIn(text, set)) {
+			const outcome = each.is === 'store' && each.refused.length > 0 ? 'store in part' : each.is;
+			seen[outcome] = (seen[outcome] ?? 0) + 1;
+			if (each.is === 'paper') expect({ recipe: each.recipe, seed: each.seed }).toEqual(slip);
+			for (const { sentence } of each.is === 'store' ? each.refused : each.is === 'refused' ? [each] : [])
+				expect(sentence).toMatch(/^[A-Z](?!.*(undefined|Expected|Invalid)).{15,600}[.!?]$/s);
+		}
+	}
+	console.log(`Altered papers and stores: ${JSON.stringify(seen)}`);
 });
