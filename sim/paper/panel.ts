@@ -57,7 +57,7 @@ export function askKeys(profile: Profile, panel: KeyedPanel, chance: Chance, lev
 					inside: presses.some(({ key }) => key === 'set') && menu ? menu.items.map((each) => each.label) : [],
 					item: presses.filter(({ key }) => key === 'set').length > (menu ? 1 : 0) ? item.label : null,
 					options: item.kind === 'choice' ? item.options.map((each) => each.label) : [],
-					value: valueText(item, (settings[item.setting] ?? profile.defaults[item.setting]) as string | number),
+					value: valueText(item, placed.settings[item.setting] ?? profile.defaults[item.setting]),
 					steps: stepsOf(sheet, presses),
 				},
 				bench: sheet,

@@ -1,4 +1,4 @@
-import { type Ground, type Item, type Level, RIG_KIND_IDS, type RigKindId } from '../../../shared/paper/index.ts';
+import { type Ground, type Item, LEVELS, type Level, type RigKindId } from '../../../shared/paper/index.ts';
 import { BUNDLED, type Profile, type Settings, type SomeSettings } from '../../../shared/profile/index.ts';
 import { makeRandom } from '../../../shared/random/index.ts';
 import { readSheet } from '../../../shared/sheet/index.ts';
@@ -13,19 +13,20 @@ const GROUNDS: readonly Ground[] = [BUNDLED, ...BUNDLED.map((profile) => [profil
 	sheet: null,
 }));
 
-/** An item of a kind, from a number: grounds and levels come in turn. */
-export function itemOf(id: RigKindId, number: number): Item {
+/** An item of a kind, from a number: grounds and levels come in turn unless they are given. */
+export function itemOf(
+	id: RigKindId,
+	number: number,
+	ground = GROUNDS[Math.floor(number / 3) % GROUNDS.length] as Ground,
+	level = LEVELS[number % LEVELS.length] as Level,
+): Item {
 	const kind = RIG_SOURCES.kinds.find((each) => each.id === id);
-	const ground = GROUNDS[Math.floor(number / 3) % GROUNDS.length] as Ground;
 	if (!kind?.fits(ground)) throw new Error(`'${id}' does not fit`);
-	const level = kind.levels[number % kind.levels.length] as Level;
 	const draft = kind.make(ground, makeRandom(number).fork(id), level);
 	return { id: `${id}-00000000`, kind: id, topic: kind.topic, level, ...draft };
 }
 
 export const itemsOf = (id: RigKindId, count: number): Item[] => Array.from({ length: count }, (_, i) => itemOf(id, i));
-
-export const everyKind = RIG_KIND_IDS;
 
 export const profileOf = (item: Item): Profile => {
 	const profile = BUNDLED.find(({ id }) => id === item.facts['profile']);
