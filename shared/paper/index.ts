@@ -24,6 +24,7 @@ export {
 	MISTAKE_IDS,
 	type MistakeId,
 	PLAIN_KIND_IDS,
+	type PlainKindId,
 	RIG_KIND_IDS,
 	type RigKindId,
 	TOPIC_IDS,

@@ -35,13 +35,14 @@ interface At {
 
 const modesOf = (ground: Ground) => modesWhere(ground, ({ mode }) => told(mode).length > 0);
 
-/** The rig's own fixtures, as its desk has them, for the easy and middling ones. */
-function patched({ sheet }: Ground): At[] {
+/** The rig's fixtures that the paper is about, as its desk has them, for the easy and middling ones. */
+function patched({ sheet, profiles }: Ground): At[] {
 	if (!sheet?.desk) return [];
 	return sheet.desk.patch.flatMap(({ fixture, universe, address, mode }) => {
 		const placed = sheet.fixtures.find(({ id }) => id === fixture);
 		if (!placed) return [];
 		const profile = profileFor(sheet, placed.profile);
+		if (profiles.every(({ id }) => id !== profile.id)) return [];
 		return [{ profile, mode: modeOf(profile, mode), start: address, crew: placed.name, universe }];
 	});
 }
