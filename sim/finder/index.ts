@@ -1,7 +1,7 @@
 /**
  * The finder: from what somebody complains of to the cause and the mend. A check's outcome under a suspect is whatever the rig,
  * opened with that suspect's fault, shows; from that table come the weights after each answer and the next check, by
- * `sim/sequence`.
+ * `sim/sequence`. On a large rig the first check is chosen on part of that table (`openPart`), which the whole then takes in.
  *
  * Modelled: one fault, two at once, and one suspect more for what the model does not know; answers that are now and then wrong;
  * walks between fixtures, desk and cables; what a gig does not allow. Left out: faults that come and go, and what a check
