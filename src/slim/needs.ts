@@ -40,11 +40,14 @@ const usesItself = (text: string, from: string, by: string): boolean =>
 
 type About = NonNullable<ReturnType<Modules['getModuleInfo']>>;
 
-/** The islands and scripts that need a module from the start, by the names of their folders. */
+/** What an entry is called: an island by its folder; a small script of a page by that too, and apart from the islands there. */
+const nameOf = (id: string): string => `${path.basename(path.dirname(id))}${id.includes('.astro?') ? '-words' : ''}`;
+
+/** The islands and scripts that need a module from the start, by name. */
 export function neededBy(id: string, modules: Modules): Set<string> {
 	const found = new Set<string>();
 	goUp(id, modules, (needing, { isEntry }) => {
-		if (isEntry) found.add(path.basename(path.dirname(needing)));
+		if (isEntry) found.add(nameOf(needing));
 	});
 	return found;
 }
