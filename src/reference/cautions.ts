@@ -14,6 +14,7 @@ export function cautionSection(): ReferenceSection {
 			{
 				caption: words.where.caption,
 				head: words.where.head,
+				look: 'cards',
 				rows: cautionIds.map((id) => [
 					cautions[id].title,
 					cautions[id].harm,

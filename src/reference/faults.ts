@@ -38,6 +38,7 @@ export function faultSections(): ReferenceSection[] {
 					caption: fill(words.caption, { heading }),
 					head: words.head,
 					ids: shown.map(({ id }) => id),
+					look: 'cards',
 					rows: shown.map(({ name, cells }) => [name, ...cells]),
 				},
 			],

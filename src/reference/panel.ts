@@ -51,6 +51,7 @@ export function wayTable(profile: Profile, panel: KeyedPanel): ReferenceTable {
 	return {
 		caption: fill(words.ways.caption, { name: profile.name }),
 		head: words.ways.head,
+		look: 'cards',
 		rows: waysOf(profile, panel).map(({ item, menu, keys }) => [
 			item.title,
 			menu ? `${menu.label} › ${item.label}` : item.label,

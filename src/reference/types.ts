@@ -8,8 +8,8 @@ export interface ReferenceTable {
 	readonly ids?: readonly string[];
 	/** Parts it is folded into, side by side where there is room; 1 unless told. */
 	readonly fold?: number;
-	/** `grid`: cells are figures, set close. `text` unless told. */
-	readonly look?: 'text' | 'grid';
+	/** `grid`: cells are figures, set close. `cards`: cells are sentences, and on a phone each row is a card. `text` unless told. */
+	readonly look?: 'text' | 'grid' | 'cards';
 }
 
 /** A heading with what stands under it. */
