@@ -5,7 +5,7 @@ import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
 import { offline } from './src/offline/index.ts';
 import { leanChunks, leanMachine, leanWorker } from './src/slim/index.ts';
-import { linkTerms } from './src/terms/index.ts';
+import { termLinks } from './src/terms/index.ts';
 
 /** What the policy calls a file whose text stands in the page itself. */
 const hashOf = (file) => {
@@ -23,7 +23,7 @@ export default defineConfig({
 	// Safari 16.4 and its like of 2023: a crew's old phone
 	vite: {
 		build: { target: 'es2022' },
-		plugins: [leanMachine(), leanChunks()],
+		plugins: [termLinks(), leanMachine(), leanChunks()],
 		// a worker is a build of its own, and as lean
 		worker: {
 			format: 'es',
@@ -54,5 +54,5 @@ export default defineConfig({
 	},
 	// offline comes last: it lists what the others have made
 	// only markup is for the JSX compiler: what it prints of other TypeScript is not always what it read
-	integrations: [mdx({ rehypePlugins: [linkTerms] }), preact({ include: ['src/**/*.tsx'] }), offline()],
+	integrations: [mdx(), preact({ include: ['src/**/*.tsx'] }), offline()],
 });

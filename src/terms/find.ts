@@ -20,13 +20,13 @@ export function finderOf(all: readonly Term[] = terms): (text: string) => Found[
 		.toSorted((a, b) => b.form.length - a.form.length);
 	const ids = new Map(forms.flatMap(({ id, form }) => [[form, id] as const, [`${form}s`, id] as const]));
 	const pattern = new RegExp(
-		`(?<![\\p{L}\\p{N}-])(?:${forms.map(({ form }) => escaped(form)).join('|')})s?(?![\\p{L}\\p{N}-])`,
+		`(?<![\\p{L}\\p{N}-])(?:${forms.map(({ form }) => escaped(form).replaceAll(' ', '\\s+')).join('|')})s?(?![\\p{L}\\p{N}-])`,
 		'giu',
 	);
 	const used = new Set<string>();
 	return (text) =>
 		[...text.matchAll(pattern)].flatMap(({ 0: word, index }) => {
-			const id = ids.get(word.toLowerCase());
+			const id = ids.get(word.toLowerCase().replace(/\s+/g, ' '));
 			if (id === undefined || used.has(id)) return [];
 			used.add(id);
 			return { id, from: index, to: index + word.length };

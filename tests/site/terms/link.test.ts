@@ -1,15 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { terms } from '../../../content/glossary/index.ts';
-import { finderOf, linkTerms, type Node } from '../../../src/terms/index.ts';
-
-const text = (value: string): Node => ({ type: 'text', value });
-const p = (...children: Node[]): Node => ({ type: 'element', tagName: 'p', children });
-const run = (path: string, ...children: Node[]): Node => {
-	const tree: Node = { type: 'root', children };
-	linkTerms()(tree, { path });
-	return tree;
-};
-const LESSON = '/x/content/lessons/a.mdx';
+import { finderOf, withLinks } from '../../../src/terms/index.ts';
+import { filesUnder, textOf } from '../../house/tree.ts';
 
 describe('terms in a text', () => {
 	const find = () =>
@@ -39,20 +31,28 @@ describe('terms in a text', () => {
 
 describe('a lesson', () => {
 	it('has each term linked where it first stands, and its words unchanged', () => {
-		const tree = run(LESSON, p(text('One universe and a terminator.')), p(text('That universe again.')));
-		const links = JSON.stringify(tree).match(/"\/glossary\/#[a-z0-9-]+"/g);
-		expect(links).toEqual(['"/glossary/#universe"', '"/glossary/#terminator"']);
-		const words = (node: Node): string => node.value ?? (node.children ?? []).map(words).join('');
-		expect(words(tree)).toBe('One universe and a terminator.That universe again.');
+		const text = '---\ntitle: "universe"\n---\n\nOne universe and a start\naddress.\n\nThat universe again.\n';
+		const linked = withLinks(text);
+		expect(linked.match(/\/glossary\/#[a-z0-9-]+/g)).toEqual(['/glossary/#universe', '/glossary/#start-address']);
+		expect(linked.replace(/\[([^\]]*)\]\(\/glossary[^)]*\)/g, '$1')).toBe(text);
 	});
 
-	it('keeps headings, links, code and components as they are, and other pages too', () => {
-		for (const tagName of ['h2', 'a', 'code']) {
-			const kept: Node = { type: 'element', tagName, children: [text('universe')] };
-			expect(run(LESSON, kept).children).toEqual([{ type: 'element', tagName, children: [text('universe')] }]);
-		}
-		const component: Node = { type: 'mdxJsxFlowElement', children: [text('universe')] };
-		expect(JSON.stringify(run(LESSON, component))).not.toContain('glossary');
-		expect(JSON.stringify(run('/x/content/site/about.mdx', p(text('universe'))))).not.toContain('glossary');
+	it('keeps headings, links, code and components as they are', () => {
+		for (const kept of ['## A universe', '[a universe](/x/)', '`universe`', '<Figure id="universe" />'])
+			expect(withLinks(kept)).toBe(kept);
+		expect(withLinks('[a universe](/x/) and a universe')).toBe(
+			'[a universe](/x/) and a [universe](/glossary/#universe)',
+		);
+	});
+
+	it('leads only to terms that the glossary has, in every lesson', () => {
+		const ids = new Set(terms.map(({ id }) => id));
+		const counts = filesUnder('content/lessons', ['.mdx']).map((file) => {
+			const links = [...withLinks(textOf(file)).matchAll(/\]\(\/glossary\/#([a-z0-9-]+)\)/g)].map(([, id = '']) => id);
+			expect(new Set(links).size, file).toBe(links.length);
+			for (const id of links) expect(ids).toContain(id);
+			return links.length;
+		});
+		expect(Math.min(...counts)).toBeGreaterThan(0);
 	});
 });

@@ -1,0 +1,164 @@
+import AxeBuilder from '@axe-core/playwright';
+import { expect, type Locator, type Page, test } from '@playwright/test';
+import type { Task } from '../../sim/drill/index.ts';
+import { shortestWay } from '../../sim/drill/index.ts';
+import { practiceOf } from '../../src/lessons/index.ts';
+import { serve } from '../../src/serve/index.ts';
+import { lessonFiles } from '../content/lessons.ts';
+import { key } from './bench/open.ts';
+import { built } from './pages.ts';
+import { untilKept } from './versions.ts';
+
+const NAMES = { back: 'Back', down: 'Down', up: 'Up', set: 'Set' } as const;
+const PRESSED = { back: 'Escape', down: 'ArrowDown', up: 'ArrowUp', set: 'Enter' } as const;
+
+/** The keys of a lesson's task, from its shortest way. */
+function keysOf(id: string): (keyof typeof NAMES)[] {
+	const lesson = lessonFiles().find((each) => each.lesson.id === id)?.lesson;
+	if (!lesson) throw new Error(`no lesson ${id}`);
+	const task: Task = practiceOf(lesson).task;
+	return shortestWay(task).map((event) => {
+		if (event.type !== 'key.tap') throw new Error(`this way has a ${event.type}`);
+		return event.key;
+	});
+}
+
+const step = (tab: Page, name: string): Locator => tab.locator('.practice-step', { hasText: name });
+const markIt = (tab: Page): Locator => tab.getByRole('button', { name: 'Mark it', exact: true });
+const mark = (tab: Page): Locator => tab.locator('.drill-mark');
+
+/** Scrolls the bench into view, and waits until it stands. */
+async function benchOf(tab: Page): Promise<void> {
+	await tab.locator('.practice').scrollIntoViewIfNeeded();
+	await expect(tab.locator('.stage')).toBeVisible({ timeout: 30_000 });
+}
+
+/** Answers a round of checks with whatever comes first, and sees it marked each time. */
+async function roundOf(tab: Page, count: number, press: (target: Locator) => Promise<void>): Promise<void> {
+	await tab.locator('.lesson-checks').scrollIntoViewIfNeeded();
+	const begin = tab.getByRole('button', { name: 'Ask me' });
+	await expect(tab.locator('.lesson-checks astro-island')).not.toHaveAttribute('ssr', '');
+	await press(begin);
+	for (let n = 1; n <= count; n++) {
+		await expect(tab.getByRole('heading', { name: `Question ${n} of ${count}` })).toBeVisible();
+		await press(tab.getByRole('button', { name: 'I don’t know' }));
+		await expect(tab.locator('.sit-feedback')).toBeVisible();
+		await press(tab.getByRole('button', { name: n < count ? 'Next question' : 'How did it go?' }));
+	}
+	await expect(tab.getByRole('heading', { name: `0 of ${count} right` })).toBeFocused();
+}
+
+test.describe('by touch, 390 wide', () => {
+	test.use({ serviceWorkers: 'block', viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true });
+
+	test('a lesson is read, tried, slipped, done, checked, and kept over a reload', async ({ page: tab }) => {
+		const scripts: string[] = [];
+		tab.on('request', (request) => request.resourceType() === 'script' && scripts.push(request.url()));
+		await tab.goto('/lessons/lock-and-defaults/');
+		await tab.waitForLoadState('networkidle');
+		expect(scripts, 'no script before a bench scrolls into view').toEqual([]);
+		await benchOf(tab);
+		expect(await tab.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
+		await step(tab, 'A slip, on purpose').tap();
+		await expect(tab.locator('.back-light')).toContainText('dark');
+		await step(tab, 'Your turn').tap();
+		await expect(tab.locator('.practice-task')).toContainText('locked');
+		await expect(markIt(tab)).toBeVisible();
+		await markIt(tab).tap();
+		await expect(mark(tab).getByRole('heading')).toHaveText('Not yet');
+		// hints lead there, step by step
+		await tab.getByRole('button', { name: 'Hint', exact: true }).tap();
+		await expect(tab.locator('.drill-hint')).toContainText('Hold Set');
+		expect(await tab.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
+		await roundOf(tab, 3, (target) => target.tap());
+	});
+
+	test('what is done is marked on the list, and a reload keeps it', async ({ page: tab }) => {
+		await tab.goto('/lessons/a-panel-you-never-saw/');
+		await benchOf(tab);
+		await step(tab, 'Your turn').tap();
+		await expect(markIt(tab)).toBeVisible();
+		for (const each of keysOf('a-panel-you-never-saw')) await key(tab, NAMES[each]).tap();
+		await markIt(tab).tap();
+		await expect(mark(tab).getByRole('heading')).toHaveText('Done');
+		await expect(tab.locator('.practice .notice-good')).toContainText('kept on this device');
+		await tab.goto('/lessons/');
+		const row = tab.locator('[data-lesson="a-panel-you-never-saw"]');
+		await expect(row.locator('.course-done')).toHaveText('Done');
+		await tab.reload();
+		await expect(row.locator('.course-done')).toHaveText('Done');
+		await expect(tab.locator('.course-done')).toHaveCount(1);
+	});
+});
+
+test.describe('on a wide screen', () => {
+	test.use({ serviceWorkers: 'block', viewport: { width: 1280, height: 900 } });
+
+	test('a lesson is done by keyboard alone', async ({ page: tab }) => {
+		const tabTo = async (target: Locator) => {
+			for (let i = 0; i < 120; i++) {
+				await tab.keyboard.press('Tab');
+				if (await target.evaluate((element) => element === document.activeElement)) return;
+			}
+			throw new Error(`no Tab leads to ${target}`);
+		};
+		await tab.goto('/lessons/when-data-goes/');
+		await tab.locator('.lesson-jumps a', { hasText: 'On the bench' }).focus();
+		await tab.keyboard.press('Enter');
+		await benchOf(tab);
+		await tabTo(step(tab, 'Your turn'));
+		await tab.keyboard.press('Enter');
+		await expect(markIt(tab)).toBeVisible();
+		await tabTo(tab.locator('.display'));
+		for (const each of keysOf('when-data-goes')) await tab.keyboard.press(PRESSED[each]);
+		await tabTo(markIt(tab));
+		await tab.keyboard.press('Enter');
+		await expect(mark(tab).getByRole('heading')).toHaveText('Done');
+		await expect(mark(tab).getByRole('heading')).toBeFocused();
+	});
+
+	test('sliders recompute, terms lead to the glossary, and axe finds nothing with a slip on the bench', async ({
+		page: tab,
+	}) => {
+		await tab.goto('/lessons/charge-and-hours/');
+		const reckon = tab.locator('.reckon');
+		await reckon.scrollIntoViewIfNeeded();
+		await expect(tab.locator('astro-island:has(.reckon)')).not.toHaveAttribute('ssr', '');
+		const before = await reckon.locator('dl').textContent();
+		await reckon.getByRole('slider', { name: 'Brightness' }).fill('50');
+		await expect(reckon.locator('dl')).not.toHaveText(before ?? '');
+		const term = tab.locator('.lesson-words a[href^="/glossary/"]').first();
+		const href = (await term.getAttribute('href')) ?? '';
+		expect(href).toMatch(/^\/glossary\/#[a-z0-9-]+$/);
+		await benchOf(tab);
+		await step(tab, 'A slip, on purpose').click();
+		await expect(tab.locator('.stage')).toBeVisible();
+		const { violations } = await new AxeBuilder({ page: tab }).analyze();
+		expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`)).toEqual([]);
+	});
+
+	test('a card and a plan print with no frame round them', async ({ page: tab }) => {
+		await tab.emulateMedia({ media: 'print' });
+		await tab.goto('/lessons/plan/');
+		await expect(tab.locator('.site-nav')).toBeHidden();
+		await expect(tab.locator('.plan table').first()).toBeVisible();
+		await tab.goto('/lessons/bands/');
+		await expect(tab.locator('.lesson-card-sheet')).toBeVisible();
+		await expect(tab.locator('.practice')).toBeHidden();
+	});
+});
+
+test('with the network off a lesson never opened before is done', async ({ page: tab }) => {
+	const site = await serve(built);
+	await tab.goto(`${site.origin}/`);
+	await untilKept(tab);
+	await site.close();
+	await tab.goto(`${site.origin}/lessons/a-panel-you-never-saw/`);
+	await benchOf(tab);
+	await step(tab, 'Your turn').click();
+	await expect(markIt(tab)).toBeVisible();
+	for (const each of keysOf('a-panel-you-never-saw')) await key(tab, NAMES[each]).click();
+	await markIt(tab).click();
+	await expect(mark(tab).getByRole('heading')).toHaveText('Done');
+	await roundOf(tab, 3, (target) => target.click());
+});
