@@ -7,6 +7,7 @@ import {
 	KIND_TOPICS,
 	LEVELS,
 	MISTAKE_IDS,
+	type PaperRecipeInput,
 	RIG_KIND_IDS,
 	type RigKindId,
 	readPaper,
@@ -19,8 +20,12 @@ import { throughJson } from '../../shared/json.ts';
 import { groundFor } from '../../shared/paper/grounds.ts';
 import { itemOf, itemsOf } from './items.ts';
 
-const recipe = (count: number, kinds: readonly RigKindId[] = RIG_KIND_IDS) =>
-	({ version: 1, title: 'From the rig', count, kinds: [...kinds] }) as const;
+const recipe = (count: number, kinds: readonly RigKindId[] = RIG_KIND_IDS): PaperRecipeInput => ({
+	version: 1,
+	title: 'From the rig',
+	count,
+	kinds: [...kinds],
+});
 
 function rightAnswer(key: Key): Answer | null {
 	if (key.form === 'one') return { form: 'one', chose: key.right };
