@@ -77,7 +77,7 @@ const label = (lines: readonly string[]): Say =>
 		: say('one-line', { line: lines[0] ?? '' });
 
 /** The lines of the display, without the blanks around them; an empty line reads as null does. */
-export function shownAfter(sheet: RigSheet, presses: readonly Press[]): string[] {
+function shownAfter(sheet: RigSheet, presses: readonly Press[]): string[] {
 	const rig = openUnharmed(sheet);
 	const [placed] = sheet.fixtures;
 	if (!placed) return [];
