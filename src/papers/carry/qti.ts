@@ -4,7 +4,7 @@ import { InputError } from '../../../shared/error/index.ts';
 import type { Item, Paper } from '../../../shared/paper/index.ts';
 import { askedLines } from './asked.ts';
 import { qtiItem } from './qtiItem.ts';
-import { qtiManifest, qtiTest } from './qtiPackage.ts';
+import { qtiManifest, qtiTest, README } from './qtiPackage.ts';
 import { type QtiVersion, versioned } from './qtiVersion.ts';
 import { xmlText } from './xml.ts';
 
@@ -39,7 +39,7 @@ export function qtiFiles(paper: Paper, version: QtiVersion): QtiFiles {
 			'imsmanifest.xml': xmlText(qtiManifest(paper, within, version)),
 			'test.xml': xmlText(versioned(qtiTest(paper, within), version)),
 			...Object.fromEntries(texts),
-			'readme.txt': readme(leftOut),
+			[README]: readme(leftOut),
 		},
 		leftOut,
 	};

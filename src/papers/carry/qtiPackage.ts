@@ -3,6 +3,9 @@ import type { Paper } from '../../../shared/paper/index.ts';
 import { namespaces, QTI, type QtiVersion } from './qtiVersion.ts';
 import { type Element, element } from './xml.ts';
 
+/** What says which questions were left out. */
+export const README = 'readme.txt';
+
 /** An item's file in the package. */
 export interface ItemFile {
 	readonly id: string;
@@ -61,6 +64,11 @@ export function qtiManifest({ mark }: Paper, items: readonly ItemFile[], version
 			),
 			...items.map(({ id, path }) =>
 				element('resource', { identifier: id, type: itemType, href: path }, element('file', { href: path })),
+			),
+			element(
+				'resource',
+				{ identifier: 'readme', type: 'webcontent', href: README },
+				element('file', { href: README }),
 			),
 		),
 	);
