@@ -12,7 +12,7 @@ const compress = {
 };
 
 /** How a file's bytes are sent (RFC 9110, 8.4.1: content codings). */
-export type Encoding = keyof typeof compress;
+type Encoding = keyof typeof compress;
 
 /**
  * The smallest encoding that a browser takes; null where it is to have the bytes as they are.

@@ -6,7 +6,7 @@ test.use({ serviceWorkers: 'block' });
 
 // kB of 1000 bytes
 const page = 24;
-const worker = 67;
+const worker = 68;
 const reading = 11;
 
 test('the finder keeps to its weight: the page at once, the worker with the first tap, what reads with a kept walk', async ({

@@ -5,7 +5,7 @@ import type { BrowserContext, Page, Response } from '@playwright/test';
  * What files weigh on the way, in kB of 1000 bytes: `sent` as the server sent them, in the best encoding that the browser asks
  * for; `gzip` as a host would send them that knows no better.
  */
-export interface Weight {
+interface Weight {
 	readonly sent: number;
 	readonly gzip: number;
 }
