@@ -29,6 +29,8 @@ const LEAST_GAP = 0.15;
 const LEAST_SECONDS = 2;
 /** Checks that are played to the end to see how much worse they are: the least worth asking is of no interest. */
 const MOST_PLAYED = 9;
+/** Worse ones after which no more are looked for: a question takes three. */
+const ENOUGH = 5;
 
 const known = new WeakMap<RigSheet, Map<string, Opening | null>>();
 const fitting = new WeakMap<RigSheet, readonly Complaint[]>();
@@ -60,27 +62,26 @@ function workOut(bench: Bench, complaint: Complaint): Opening | null {
 	const best = finderOn(bench).next()?.check;
 	const expected = best ? expectedFrom(bench, best) : null;
 	if (!best || expected === null) return null;
-	const kinds = new Set([`${best.kind}@${best.place}`]);
-	const others = bench.checks
-		.filter((check) => {
-			const key = `${check.kind}@${check.place}`;
-			const isNew = !kinds.has(key);
-			kinds.add(key);
-			return isNew;
-		})
-		// those whose outcomes part the suspects at all
-		.filter((check) => new Set(bench.outcomes[bench.checks.indexOf(check)]).size > 1)
-		.sort((a, b) => a.seconds - b.seconds || (a.id < b.id ? -1 : 1))
-		.slice(0, MOST_PLAYED)
-		.flatMap((check) => {
-			const seconds = expectedFrom(bench, check);
-			return seconds !== null && seconds >= Math.max(expected * (1 + LEAST_GAP), expected + LEAST_SECONDS)
-				? [{ check, expected: seconds }]
-				: [];
-		})
-		.sort((a, b) => a.expected - b.expected);
+	const seen = new Set([placeOf(best)]);
+	const others: First[] = [];
+	let played = 0;
+	// quick ones first: what takes long is seldom a temptation
+	for (const check of [...bench.checks].sort((a, b) => a.seconds - b.seconds || (a.id < b.id ? -1 : 1))) {
+		if (others.length >= ENOUGH || played >= MOST_PLAYED) break;
+		const outcomes = new Set(bench.outcomes[bench.checks.indexOf(check)]);
+		if (seen.has(placeOf(check)) || outcomes.size < 2) continue;
+		seen.add(placeOf(check));
+		played++;
+		const seconds = expectedFrom(bench, check);
+		if (seconds !== null && seconds >= Math.max(expected * (1 + LEAST_GAP), expected + LEAST_SECONDS))
+			others.push({ check, expected: seconds });
+	}
+	others.sort((a, b) => a.expected - b.expected);
 	return others.length >= 2 ? { complaint, best: { check: best, expected }, others } : null;
 }
+
+/** What reads alike: a kind of check at a place, whatever else it is about. */
+const placeOf = ({ kind, place }: Check): string => `${kind}@${place}`;
 
 /** Seconds from the start to the cause if this check comes first and the finder goes on after it; null where it cannot say. */
 function expectedFrom(bench: Bench, check: Check): number | null {

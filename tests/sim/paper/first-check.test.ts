@@ -64,7 +64,7 @@ describe('what to check first', () => {
 	});
 
 	it('takes less time than any other that is offered, every walk played to its end with true answers', () => {
-		for (const item of items.slice(0, runs(2, 60))) {
+		for (const item of items.slice(0, runs(1, 60))) {
 			if (item.ask.form !== 'one' || item.key.form !== 'one') throw new Error('another form');
 			const { right } = item.key;
 			const { bench, ofOption } = openingOf(item);
