@@ -141,10 +141,10 @@ export const rigQuestions: Readonly<Record<string, QuestionSays>> = {
 		ask: [
 			{
 				when: { panel: 'dip' },
-				says: '{fixture} is set by ten switches. With switch 10 up, the others say what it does: {wants as every}. Each switch of a group counts twice the one before, the first 1. Which switches are up, with all others down?',
+				says: '{fixture} is set by ten switches. With switch 10 up, the others say what it does. In each group the first switch counts 1 and each next one twice as much. It should do this: {wants as every}. Which switches are up, with all others down?',
 			},
 			{
-				says: 'The display of {fixture} shows {shown as lines}.[ “{item}” stands at {value}.] You press {presses as presses}. Down goes on along a list and lowers a value. What does it show then?',
+				says: 'The display of {fixture} shows {shown as lines}.[ “{item}” stands at {value}.] You press {presses as presses}. Down goes on along a list, from its end to its start again, and lowers a value. What does it show then?',
 			},
 		],
 		chart: [{ when: { panel: 'dip' }, says: 'What the switches count:' }, { says: 'Its menu, in order:' }],
@@ -220,7 +220,7 @@ export const rigParts = {
 	quoted: '“{line}”',
 	below: '“{first}”, below it “{second}”',
 	step: '{press} shows {lines}',
-	field: '{title}: {at} in switches {switches as every}',
+	field: '{title}: {at} in {switches?switch|switches} {switches as every}',
 	bandLine: [{ when: { single: true }, says: '{slot} {from}: {name}' }, { says: '{slot} {from} to {to}: {name}' }],
 	rowLine: [
 		{
@@ -234,6 +234,6 @@ export const rigParts = {
 	colourLine: '{name}: {colour}',
 	listLine: '{things as inTurn}',
 	insideLine: 'in “{title}”: {things as inTurn}',
-	choicesLine: '{title}, switches {switches as every}: {things as inTurn}',
+	choicesLine: '{title}, {switches?switch|switches} {switches as every}: {things as inTurn}',
 	choice: '{at} {title}',
 } as const satisfies Record<string, Says>;
