@@ -1,4 +1,5 @@
 import { deflateRawSync, inflateRawSync } from 'node:zlib';
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { markPaper, setPaper } from '../../../../shared/paper/index.ts';
 import { makeRandom, type Random } from '../../../../shared/random/index.ts';
@@ -261,4 +262,21 @@ it('300 altered papers and stores: each a clear sentence, or the same; what can 
 		}
 	}
 	console.log(`Altered papers and stores: ${JSON.stringify(seen)}`);
+});
+
+it('any text and any JSON at all is sorted, and never throws', async () => {
+	const framed = fc.json().map((json) => `{"prepBay":"result","version":1,"result":${json},"check":"00000000"}`);
+	const stored = fc
+		.json()
+		.map((json) => `{"prepBay":"papers","version":1,"papers":[${json}],"results":[${json}],"names":[${json}]}`);
+	const linked = fc.json().map(packed);
+	const junk = fc.oneof(fc.string(), fc.string({ unit: 'binary' }), fc.json(), framed, stored, linked);
+	await fc.assert(
+		fc.asyncProperty(fc.array(junk, { minLength: 1, maxLength: 3 }), async (texts) => {
+			const handed = await readHandedIn(texts.join('\n'), set);
+			expect(handed.length).toBeGreaterThan(0);
+			for (const each of handed) expect(['refused', 'store']).toContain(each.is);
+		}),
+		{ numRuns: runs(300) },
+	);
 });
