@@ -168,7 +168,7 @@ export const light: readonly Term[] = [
 		id: 'field-angle',
 		term: 'Field angle',
 		says: 'The angle across a beam to where it has fallen to a tenth of its brightest. Past it, light is spill.',
-		from: 'CIE',
+		from: 'trade',
 		see: ['beam-angle', 'spill'],
 	},
 	{

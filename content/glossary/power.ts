@@ -76,7 +76,7 @@ export const power: readonly Term[] = [
 	{
 		id: 'rcd',
 		term: 'Residual-current device',
-		forms: ['RCD', 'RCBO'],
+		forms: ['RCD'],
 		says: 'A switch that cuts the power when current leaks away to earth, as it does through a person.',
 		from: 'IEC 61008',
 		see: ['earth', 'breaker'],

@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
+import AxeBuilder from '@axe-core/playwright';
 import { expect, test } from '@playwright/test';
 import { serve } from '../../src/serve/index.ts';
 import { built, markupOf } from './pages.ts';
@@ -46,6 +47,25 @@ test('every place that can be found is there', () => {
 		const markup = markupOf(page);
 		if (id !== undefined) expect(markup, place).toMatch(new RegExp(`\\sid=["']?${id}["'\\s>]`));
 	}
+});
+
+test.describe('with results on the page', () => {
+	test.use({ serviceWorkers: 'block', viewport: { width: 390, height: 844 } });
+
+	for (const colorScheme of ['dark', 'light'] as const)
+		test(`axe finds nothing, ${colorScheme}, and nothing runs off a phone`, async ({ page: tab }) => {
+			await tab.emulateMedia({ colorScheme });
+			for (const [query, says] of [
+				['start address', 'The first'],
+				['zzzzzz', 'Nothing found'],
+			]) {
+				await tab.goto(`/search/?q=${query}`);
+				await expect(tab.getByRole('status').filter({ hasText: says })).toBeVisible();
+				const { violations } = await new AxeBuilder({ page: tab }).analyze();
+				expect(violations.map(({ id }) => id)).toEqual([]);
+				expect(await tab.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
+			}
+		});
 });
 
 test.describe('on paper', () => {
