@@ -102,7 +102,7 @@ test.describe('on a wide screen', () => {
 			}
 			throw new Error(`no Tab leads to ${target}`);
 		};
-		await tab.goto('/lessons/when-data-goes/');
+		await tab.goto('/lessons/label-and-test/');
 		await tab.locator('.lesson-jumps a', { hasText: 'On the bench' }).focus();
 		await tab.keyboard.press('Enter');
 		await benchOf(tab);
@@ -110,7 +110,7 @@ test.describe('on a wide screen', () => {
 		await tab.keyboard.press('Enter');
 		await expect(markIt(tab)).toBeVisible();
 		await tabTo(tab.locator('.display'));
-		for (const each of keysOf('when-data-goes')) await tab.keyboard.press(PRESSED[each]);
+		for (const each of keysOf('label-and-test')) await tab.keyboard.press(PRESSED[each]);
 		await tabTo(markIt(tab));
 		await tab.keyboard.press('Enter');
 		await expect(mark(tab).getByRole('heading')).toHaveText('Done');
