@@ -68,7 +68,7 @@ describe('the kinds that are read from a rig', () => {
 	});
 
 	it('can be set on every sort of ground that they fit, fixtures of nobody’s among them', () => {
-		for (let number = 0; number < runs(12, 300); number++) {
+		for (let number = 0; number < runs(8, 300); number++) {
 			const ground = groundFor(number);
 			for (const kind of RIG_SOURCES.kinds) {
 				if (!kind.fits(ground)) continue;
