@@ -46,7 +46,7 @@ describe('moments', () => {
 					) ?? 9,
 				).toBeCloseTo(-r, 9);
 			}),
-			runs(200),
+			{ numRuns: runs(200) },
 		);
 	});
 
@@ -56,7 +56,7 @@ describe('moments', () => {
 				const squares = mean(values.map((each) => each ** 2)) ?? 0;
 				expect(variance(values)).toBeCloseTo(squares - (mean(values) ?? 0) ** 2, 4);
 			}),
-			runs(200),
+			{ numRuns: runs(200) },
 		);
 	});
 
@@ -83,7 +83,7 @@ describe('intervals of a share', () => {
 					expect(1 - (mirrored?.to ?? 9)).toBeCloseTo(found?.from ?? 9, 6);
 				}
 			}),
-			runs(300),
+			{ numRuns: runs(300) },
 		);
 	});
 
@@ -106,7 +106,7 @@ describe('intervals of a share', () => {
 					expect(tail(to, 0, hits, of)).toBeCloseTo(0.025, 5);
 				},
 			),
-			runs(100),
+			{ numRuns: runs(100) },
 		);
 	});
 
@@ -140,7 +140,7 @@ describe('how far a paper measures one thing', () => {
 				expect(from).toBeLessThanOrEqual(figure + 1e-9);
 				expect(to).toBeGreaterThanOrEqual(figure - 1e-9);
 			}),
-			runs(200),
+			{ numRuns: runs(200) },
 		);
 		expect(
 			kr20([

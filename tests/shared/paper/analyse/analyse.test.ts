@@ -59,7 +59,7 @@ describe('an analysis', () => {
 					expect(item.interval.to).toBeGreaterThanOrEqual(item.difficulty - 1e-12);
 				}
 			}),
-			runs(150),
+			{ numRuns: runs(150) },
 		);
 	});
 
@@ -76,7 +76,7 @@ describe('an analysis', () => {
 					expect(back?.items[at]?.finding).toBe(item.finding);
 				}
 			}),
-			runs(60),
+			{ numRuns: runs(60) },
 		);
 	});
 
