@@ -102,7 +102,8 @@ function wordsOf(kind: PlainKindId, seed: number): void {
 		// a question must not say its own answer, unless its chart does
 		if (item.key.form === 'number' && item.ask.form === 'number' && item.ask.unit === 'address') {
 			const right = item.key.within[0]?.from ?? 0;
-			if (right > 60) expect(questionAsk(item).split(/\D+/), what).not.toContain(String(right));
+			// small numbers and 256 stand in it for other things
+			if (right > 60 && right !== 256) expect(questionAsk(item).split(/\D+/), what).not.toContain(String(right));
 		}
 	}
 }
