@@ -9,7 +9,7 @@ export interface LessonFile {
 }
 
 /** A lesson's file: `key: value` in front, each value in JSON, then the text. */
-export function partOf(text: string): { data: Record<string, unknown>; body: string } {
+function partOf(text: string): { data: Record<string, unknown>; body: string } {
 	const [, front = '', body = ''] = /^---\n([\s\S]*?)\n---\n([\s\S]*)$/.exec(text) ?? [];
 	const keys = [...front.matchAll(/^([a-z]+):/gm)];
 	const data = Object.fromEntries(

@@ -12,7 +12,7 @@ import { amps, batteryHours, chainWatts, chargeHours } from '../../../shared/pow
 import type { Kit, Pick, Reckoner, Slider } from './types.ts';
 
 /** A number with so many decimals, and none that say nothing. */
-export const round = (n: number, decimals = 1): string =>
+const round = (n: number, decimals = 1): string =>
 	n === Number.POSITIVE_INFINITY ? words.endless : String(Number(n.toFixed(decimals)));
 
 const slider = (id: keyof typeof words.sliders, least: number, most: number, step: number, start: number): Slider => ({
