@@ -42,13 +42,17 @@ export const modeQuestions = {
 	footprint: {
 		name: 'How many slots',
 		ask: [
-			{ when: { count: 1, more: 0 }, says: 'How many slots does {fixture} take in mode “{mode}”?' },
+			// a mode is often named by its slots, which would be telling
+			{ when: { count: 1, more: 0 }, says: 'How many slots does this mode of {fixture} take?' },
 			{ when: { more: 0 }, says: 'How many slots do {count} × {fixture} in mode “{mode}” take together?' },
 			{
 				says: 'How many slots do {count} × {fixture} in mode “{mode}” and {more} × {moreFixture} in mode “{moreMode}” take together? Each of the latter takes {moreEach} {moreEach?slot|slots}.',
 			},
 		],
-		chart: 'The slots of {fixture} in mode “{mode}”, in order:',
+		chart: [
+			{ when: { count: 1, more: 0 }, says: 'The slots of {fixture} in this mode, in order:' },
+			{ says: 'The slots of {fixture} in mode “{mode}”, in order:' },
+		],
 		working: [
 			[
 				{ when: { pairs: 0 }, says: 'The chart lists {entries} {entries?slot|slots}.' },
