@@ -56,7 +56,8 @@ function runsOf({ cells }: Sight['light']): Run[] {
 	const runs: { cells: number[]; colour: string; percent: number; xy: Run['xy'] }[] = [];
 	for (const [i, { words, levels, brightness, ultraviolet, xy }] of cells.entries()) {
 		const percent = brightness === 0 && ultraviolet === 0 ? 0 : Math.round(100 * Math.max(...levels));
-		const known = runs.find((run) => run.colour === words && run.percent === percent);
+		// what is dark has no colour, whatever it would have
+		const known = runs.find((run) => run.percent === percent && (percent === 0 || run.colour === words));
 		if (known) known.cells.push(i + 1);
 		else runs.push({ cells: [i + 1], colour: words, percent, xy });
 	}
