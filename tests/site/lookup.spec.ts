@@ -58,7 +58,7 @@ test.describe('with results on the page', () => {
 			for (const [query, says] of [
 				['start address', 'The first'],
 				['zzzzzz', 'Nothing found'],
-			]) {
+			] as const) {
 				await tab.goto(`/search/?q=${query}`);
 				await expect(tab.getByRole('status').filter({ hasText: says })).toBeVisible();
 				const { violations } = await new AxeBuilder({ page: tab }).analyze();
