@@ -14,6 +14,8 @@ import {
 export interface Walked {
 	readonly verdict: Verdict | null;
 	readonly spent: number;
+	/** Seconds of it that went on looks, tries and swaps, walks to them included: the rest went on mends. */
+	readonly looking: number;
 	readonly asked: number;
 	/** Mends done on the rig that is really broken, `id@place`. */
 	readonly mended: readonly string[];
@@ -31,6 +33,7 @@ export function walkGig(bench: Bench, broken: Witness, options: FinderOptions = 
 	const finder = finderOn(bench, options);
 	let rig = broken;
 	let asked = 0;
+	let looking = 0;
 	const mended: string[] = [];
 	const answer = (id: string): void => {
 		const check = finder.check(id);
@@ -49,7 +52,9 @@ export function walkGig(bench: Bench, broken: Witness, options: FinderOptions = 
 			outcome = all[(all.indexOf(outcome) + 1) % all.length] ?? outcome;
 		}
 		asked++;
+		const before = finder.spent;
 		finder.answer(id, fitting(finder, id, bench, outcome));
+		if (!id.startsWith('mend-')) looking += finder.spent - before;
 	};
 	for (;;) {
 		const next = finder.next();
@@ -64,7 +69,7 @@ export function walkGig(bench: Bench, broken: Witness, options: FinderOptions = 
 		answer(mend.check);
 	}
 	const verdict = finder.verdict();
-	return { verdict, spent: finder.spent, asked, mended, cleared: verdict?.confirmed ?? false };
+	return { verdict, spent: finder.spent, looking, asked, mended, cleared: verdict?.confirmed ?? false };
 }
 
 /** The outcomes a check is offered with. */
