@@ -133,7 +133,10 @@ function changesOf({ profile, mode }: Led, parts: readonly Part[], stray: number
 	const isDip = profile.panel.kind === 'dip';
 	const modes = profile.modes.map(({ id }) => id);
 	const own: Change[] = [
-		...(['line', 'held', 'follow'] as const).map((value) => ({ at: stray, key: 'work' as const, value })),
+		// with switches, to obey the line is to have some address: one of them follows as well
+		...(['line', 'held', 'follow'] as const)
+			.filter((value) => value !== 'line' || !isDip)
+			.map((value) => ({ at: stray, key: 'work' as const, value })),
 		{ at: stray, key: 'lead', value: 'on' },
 		...modes.map((value) => ({ at: stray, key: 'mode' as const, value })),
 		...(isDip && found.work !== 'line'

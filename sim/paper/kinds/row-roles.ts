@@ -58,7 +58,10 @@ export const rowRoles: Kind = {
 		const { profile, mode } = led;
 		const plan = [planFor(led, chance, level, true), planFor(led, chance, level, false)].find(isSound) as Plan;
 		const places = plan.row.lines.flat();
-		const offered = ROLES.filter((role) => plan.right.includes(role) || !canStandIn(plan, role));
+		// with no desk there is none to obey, and what minds the line at slot 1 follows all the same
+		const offered = ROLES.filter(
+			(role) => plan.right.includes(role) || (!(role === 'desk' && !plan.row.desk) && !canStandIn(plan, role)),
+		);
 		const left = lettered(chance, places, (at) => say('fixture', { name: nameAt(profile, at + 1) }));
 		const right = lettered(chance, offered, (role) => say(`role-${role}`));
 		const pairs = (roles: readonly Role[]): Record<string, string> =>

@@ -42,6 +42,14 @@ describe('the setting that makes it follow', () => {
 		});
 		expect(wrong.slice(0, 3)).toEqual([]);
 	});
+
+	// a row of switches had two right options: 'obey the line' leaves the address open, and at slot 1 it follows the leader too
+	it('never offers to obey the line where that does not say from which slot', () => {
+		for (const item of itemsOf('follow-setting', runs(24, 200))) {
+			if (item.ask.form !== 'one' || profileOf(item).panel.kind !== 'dip') continue;
+			expect(item.ask.options.map(({ label }) => label.facts['value'])).not.toContain('line');
+		}
+	});
 });
 
 describe('roles in a row', () => {
