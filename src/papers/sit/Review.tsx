@@ -40,17 +40,14 @@ export function Review({ paper, sitting, left, onGo, onHandIn }: Props): JSX.Ele
 					const isFlagged = sitting.flagged.includes(id);
 					return (
 						<li key={id}>
-							<button
-								type="button"
-								class="sit-row"
-								data-answered={isAnswered}
-								aria-label={sitWords.row(at + 1, isAnswered, isFlagged)}
-								onClick={() => onGo(at)}
-							>
-								<span class="sit-row-n">{at + 1}</span>
-								<span class="sit-row-text">{text}</span>
+							<button type="button" class="sit-row" data-answered={isAnswered} onClick={() => onGo(at)}>
+								<span class="sit-row-n">
+									<span class="visually-hidden">{sitWords.question} </span>
+									{at + 1}
+								</span>{' '}
+								<span class="sit-row-text">{text}</span>{' '}
 								<span class="sit-row-state">
-									{isFlagged && <strong>{sitWords.flagged}</strong>}
+									{isFlagged && <strong>{sitWords.flagged}</strong>}{' '}
 									{isAnswered ? sitWords.answered : sitWords.notAnswered}
 								</span>
 							</button>

@@ -10,7 +10,6 @@ import { Bench } from '../../../bench/index.ts';
 import { drillStore, handsText } from '../../../drill/index.ts';
 import type { RigStore } from '../../../rig/index.ts';
 import { Button, CautionBox } from '../../../ui/index.ts';
-import { drillTask } from '../../../words/index.ts';
 import { worthKeeping } from '../logs.ts';
 
 interface Props {
@@ -43,7 +42,6 @@ export default function Practical({ kind, seed, disabled, log, onLog }: Props): 
 	const rest = drill.cautions.filter((id) => !ON_BENCH.includes(id));
 	return (
 		<div class="sit-practical">
-			<p class="sit-task">{drillTask(drill)}</p>
 			<p class="sit-soft">{`${drillWords.scene[drill.scene]} ${drillWords.hands}: ${handsText(drill)}.`}</p>
 			{!store && (
 				<>
