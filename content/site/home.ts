@@ -5,12 +5,11 @@ export const home = {
 		'Practise setting up battery and mains LED fixtures on simulated gear: power, mode, address, line, light. Works on a phone with no network.',
 	heading: 'Lit before doors',
 	job: 'The van is unloaded, doors are in two hours, and there is a stack of LED fixtures to get onto the wall: charged, hung safely, in the right mode, at the right address, linked, and answering the desk. Prep Bay is a bench to practise that on. The fixtures on it are simulated all the way down, so what you press, plug and set does what it would do, and you can always ask why.',
-	start: 'Go to the bench',
-	startHref: '/bench/',
-	drill: 'Do a drill',
-	drillHref: '/drills/',
-	find: 'Find a fault',
-	findHref: '/finder/',
+	ways: [
+		{ href: '/lessons/', words: 'Learn it' },
+		{ href: '/bench/', words: 'Go to the bench' },
+		{ href: '/finder/', words: 'Find a fault' },
+	],
 	picture:
 		'A wall at night with five fixtures on the floor in front of it. Four throw tall pools of colour: amber, rose, blue and green. The third is dark.',
 	pictureNote: 'Four of five. Which way would you look first?',
@@ -28,14 +27,30 @@ export const home = {
 		{
 			who: 'New hands',
 			words:
-				'Meet a fixture you have never seen, find your way round its panel, and get it lit. Drills give you a task, mark it, and say what is still wrong; the bench says why.',
+				'Lessons follow the day from the case to the wall and back, each with a bench in the page to do it on. Meet a fixture you have never seen, get it lit, and be told why it looks like that. What you learnt is asked again before it fades.',
+			ways: [
+				{ href: '/lessons/', words: 'Take a lesson' },
+				{ href: '/drills/', words: 'Do a drill' },
+			],
 		},
 		{
 			who: 'Techs before a gig',
 			words:
 				'Something is dark and doors are soon: say what is wrong, and the finder takes you to the cause, one look at a time. Before that, build the rig on the bench and break it the way it may break.',
+			ways: [
+				{ href: '/finder/', words: 'Find a fault' },
+				{ href: '/reference/', words: 'Look something up' },
+			],
 		},
-		{ who: 'Trainers', words: 'Set a bench up the way you want it, send it as a link, and watch people work it out.' },
+		{
+			who: 'Trainers',
+			words:
+				'Set a paper on the fixtures your crew will touch, hand it out by link, code or on paper, have it marked by the rig, and see what to teach again. Or send a bench or a drill as a link.',
+			ways: [
+				{ href: '/papers/', words: 'Set a paper' },
+				{ href: '/lessons/plan/', words: 'Plan a training day' },
+			],
+		},
 	],
 	offlineHeading: 'In a basement, in a field',
 	offline:
