@@ -262,6 +262,8 @@ export const trainerWords = {
 	removeDo: 'Delete it',
 	removeKeep: 'Keep it',
 	rename: (who: string) => `Name for ${who}`,
+	learnNoneFits:
+		'Each result of this paper has something that does not fit, so none is counted here. The notes in the table say what.',
 	learnNone: 'With two results or more of one paper, this shows what to go over again.',
 	plotScores: 'How the scores lie',
 	plotScoresAlt: (words: string) => `A bar for each tenth of the score. ${words}`,

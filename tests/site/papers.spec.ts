@@ -7,7 +7,8 @@ import { paperFragment, resultFragment } from '../../src/papers/carry/link.ts';
 import { readPaperLink } from '../../src/papers/carry/readLink.ts';
 import { serve } from '../../src/serve/index.ts';
 import { built } from './pages.ts';
-import { give, giveByKeys, placeOf, rightAnswer, tabTo } from './papers/answering.ts';
+import { give, giveByKeys, placeOf, tabTo } from './papers/answering.ts';
+import { rightAnswer } from './papers/rightAnswer.ts';
 import { untilKept } from './versions.ts';
 
 test.use({ viewport: { width: 1280, height: 900 } });

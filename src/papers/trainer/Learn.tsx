@@ -8,12 +8,14 @@ import type { ItemView, LearnView } from './views.ts';
 interface Props {
 	/** Null with nobody to learn from. */
 	learn: LearnView | null;
+	/** Results there are, counted or not. */
+	results: number;
 	onNext: (recipe: PaperRecipe) => void;
 }
 
 /** What a paper shows once people have sat it: what to go over again, and which questions are at fault themselves. */
-export function Learn({ learn, onNext }: Props): JSX.Element {
-	if (!learn) return <p class="build-soft">{trainerWords.learnNone}</p>;
+export function Learn({ learn, results, onNext }: Props): JSX.Element {
+	if (!learn) return <p class="build-soft">{results > 0 ? trainerWords.learnNoneFits : trainerWords.learnNone}</p>;
 	return (
 		<div class="learn">
 			<div class="learn-top">

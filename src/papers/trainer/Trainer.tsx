@@ -93,7 +93,11 @@ export default function Trainer(): JSX.Element {
 				<Tape level={2} id="learn">
 					{trainerWords.parts.learn}
 				</Tape>
-				<Learn learn={kept.shown?.learn ?? null} onNext={(recipe) => takeUp({ recipe, seed: draft.seed + 1 })} />
+				<Learn
+					results={kept.shown?.rows.length ?? 0}
+					learn={kept.shown?.learn ?? null}
+					onNext={(recipe) => takeUp({ recipe, seed: draft.seed + 1 })}
+				/>
 			</section>
 			<section class="trainer-part" aria-labelledby="keep">
 				<Tape level={2} id="keep">
