@@ -1,10 +1,10 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, test } from '@playwright/test';
-import { pages } from './pages.ts';
+import { sampled } from './pages.ts';
 
 test.use({ serviceWorkers: 'block' });
 
-for (const page of pages) {
+for (const page of sampled) {
 	for (const colorScheme of ['dark', 'light'] as const) {
 		for (const width of [390, 1280]) {
 			test(`axe finds nothing on ${page}, ${colorScheme}, ${width} wide`, async ({ browser, baseURL }) => {

@@ -1,20 +1,25 @@
 import { expect, type Response, test } from '@playwright/test';
-import { markupOf, pages } from './pages.ts';
-import { sumOf, told, weightOf } from './weigh.ts';
+import { isLesson, markupOf, pages, sampled } from './pages.ts';
+import { sumOf, told, weighScripts, weightOf } from './weigh.ts';
 
 test.use({ serviceWorkers: 'block' });
 
 const words = 30;
 const bench = 70;
+/** A lesson's bench, its checks and its sliders. */
+const lesson = 80;
 
 for (const page of pages) {
-	const live = markupOf(page).includes('<astro-island');
+	// a lesson is a page of words until its bench scrolls into view
+	const live = !isLesson(page) && markupOf(page).includes('<astro-island');
 
 	test(`${page} keeps to its weight`, async ({ page: tab }) => {
+		// on a phone: a wide screen may show a lesson's sliders at once
+		if (isLesson(page)) await tab.setViewportSize({ width: 390, height: 844 });
 		const answers: Response[] = [];
 		tab.on('response', (response) => answers.push(response));
 		await tab.goto(page);
-		await tab.evaluate(() => window.scrollTo(0, document.body.scrollHeight));
+		if (!isLesson(page)) await tab.evaluate(() => window.scrollTo(0, document.body.scrollHeight));
 		await tab.waitForLoadState('networkidle');
 		const weights = await Promise.all(
 			answers.map(async (response) => ({ type: response.request().resourceType(), ...(await weightOf(response)) })),
@@ -32,5 +37,19 @@ for (const page of pages) {
 			// its own small script stands in the page: a framework would come as a file
 			expect(script.sent).toBe(0);
 		}
+	});
+}
+
+for (const page of sampled.filter(isLesson)) {
+	test(`${page} carries a bench once it comes into view`, async ({ page: tab }) => {
+		const scripts = weighScripts(tab);
+		await tab.goto(page);
+		await tab.locator('.practice').scrollIntoViewIfNeeded();
+		await expect(tab.locator('.stage')).toBeVisible({ timeout: 30_000 });
+		await tab.evaluate(() => window.scrollTo(0, document.body.scrollHeight));
+		await tab.waitForLoadState('networkidle');
+		const script = await scripts();
+		console.log(`${page} scripts once its bench is there ${told(script)}`);
+		expect(script.sent).toBeLessThanOrEqual(lesson);
 	});
 }

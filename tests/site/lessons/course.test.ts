@@ -108,7 +108,7 @@ describe('what is kept of a lesson', () => {
 				const progress = keys.reduce((all, key) => withDone(all, key, result, true, 1), NO_PROGRESS);
 				expect(doneIn(progressText(progress), IDS)).toEqual(IDS.filter((id) => done.includes(id)));
 			}),
-			runs(50),
+			{ numRuns: runs(50) },
 		);
 	});
 
@@ -117,7 +117,7 @@ describe('what is kept of a lesson', () => {
 			fc.property(fc.oneof(fc.string(), fc.json()), (text) => {
 				expect(doneIn(text, IDS)).toEqual([]);
 			}),
-			runs(100),
+			{ numRuns: runs(100) },
 		);
 		expect(doneIn(null, IDS)).toEqual([]);
 		expect(doneIn('{"kinds":{"lesson-bands":{"done":"yes"}}}', IDS)).toEqual([]);
@@ -134,7 +134,7 @@ describe('a round of checks', () => {
 				const times = ['a', 'b', 'c'].map((title) => asked.filter((each) => each === title).length);
 				expect(Math.max(...times) - Math.min(...times)).toBeLessThanOrEqual(1);
 			}),
-			runs(50),
+			{ numRuns: runs(50) },
 		);
 	});
 });
