@@ -2,7 +2,7 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import type { AskPapers } from '../asking.ts';
 import type { PaperView } from '../view.ts';
 import { type Hold, type Holders, holdSitting } from './hold.ts';
-import { keepSitting, setSittingAside, sittingText } from './keepSitting.ts';
+import { forgetSitting, keepSitting, setSittingAside, sittingText } from './keepSitting.ts';
 import type { Sitting } from './sitting.ts';
 
 const storage = () => localStorage;
@@ -84,6 +84,7 @@ export function useSitting(paper: PaperView, ask: AskPapers): SittingHand {
 			if (!mayWrite.current) return;
 			set(next);
 			if (next) setKeeps(keepSitting(storage, next));
+			else forgetSitting(storage, paper.mark);
 		},
 		takeOver: () => again(turn + 1),
 	};

@@ -20,6 +20,8 @@ const PARTS = Object.entries(trainerWords.parts) as [keyof typeof trainerWords.p
 /** The trainer's page: set a paper, give it out, gather it in, see what it shows, and what is kept here. */
 export default function Trainer(): JSX.Element {
 	const [ask] = useState(askPapers);
+	// what sets the preview may take seconds: results do not wait for it
+	const [askClass] = useState(askPapers);
 	const [draft, setDraft] = useState<Draft>(() => keptDraft(() => localStorage));
 	const [stock, setStock] = useState<Stock | null>(null);
 	const [trouble, tell] = useState('');
@@ -32,12 +34,11 @@ export default function Trainer(): JSX.Element {
 	};
 	const read = readDraft(draft);
 	const paper = usePaper(ask, read.recipe, draft.seed);
-	const kept = useKept(ask);
+	const kept = useKept(askClass);
 	const takeUp = ({ recipe, seed }: PaperRef) => {
 		change(draftOf(recipe, seed));
-		const top = document.getElementById('build');
-		top?.scrollIntoView();
-		top?.focus();
+		document.getElementById('build')?.scrollIntoView();
+		document.querySelector<HTMLInputElement>('.build input')?.focus({ preventScroll: true });
 	};
 	return (
 		<div class="trainer">
@@ -79,7 +80,9 @@ export default function Trainer(): JSX.Element {
 					onGiven={() => {
 						const { opened } = paper;
 						if (opened)
-							void ask('keepPaper', { recipe: opened.recipe, seed: opened.seed }).then(() => kept.look(kept.picked));
+							void askClass('keepPaper', { recipe: opened.recipe, seed: opened.seed }).then(() =>
+								kept.look(kept.picked),
+							);
 					}}
 				/>
 			</section>
@@ -87,7 +90,7 @@ export default function Trainer(): JSX.Element {
 				<Tape level={2} id="gather">
 					{trainerWords.parts.gather}
 				</Tape>
-				<Gather ask={ask} kept={kept} />
+				<Gather ask={askClass} kept={kept} />
 			</section>
 			<section class="trainer-part" aria-labelledby="learn">
 				<Tape level={2} id="learn">
@@ -103,7 +106,7 @@ export default function Trainer(): JSX.Element {
 				<Tape level={2} id="keep">
 					{trainerWords.parts.keep}
 				</Tape>
-				<Kept ask={ask} kept={kept} onTakeUp={takeUp} />
+				<Kept ask={askClass} kept={kept} onTakeUp={takeUp} />
 			</section>
 		</div>
 	);
