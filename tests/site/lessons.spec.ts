@@ -1,23 +1,27 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, type Locator, type Page, test } from '@playwright/test';
-import type { Task } from '../../sim/drill/index.ts';
-import { shortestWay } from '../../sim/drill/index.ts';
+import { shortestWay, type Task } from '../../sim/drill/index.ts';
+import type { RigEvent } from '../../sim/event/index.ts';
 import { practiceOf } from '../../src/lessons/index.ts';
 import { serve } from '../../src/serve/index.ts';
 import { lessonFiles } from '../content/lessons.ts';
-import { key } from './bench/open.ts';
+import { drawer, key, take } from './bench/open.ts';
 import { built } from './pages.ts';
 import { untilKept } from './versions.ts';
 
 const NAMES = { back: 'Back', down: 'Down', up: 'Up', set: 'Set' } as const;
 const PRESSED = { back: 'Escape', down: 'ArrowDown', up: 'ArrowUp', set: 'Enter' } as const;
 
-/** The keys of a lesson's task, from its shortest way. */
-function keysOf(id: string): (keyof typeof NAMES)[] {
+/** A lesson's task. */
+function taskOf(id: string): Task {
 	const lesson = lessonFiles().find((each) => each.lesson.id === id)?.lesson;
 	if (!lesson) throw new Error(`no lesson ${id}`);
-	const task: Task = practiceOf(lesson).task;
-	return shortestWay(task).map((event) => {
+	return practiceOf(lesson).task;
+}
+
+/** The keys of a lesson's task, from its shortest way. */
+function keysOf(id: string): (keyof typeof NAMES)[] {
+	return shortestWay(taskOf(id)).map((event) => {
 		if (event.type !== 'key.tap') throw new Error(`this way has a ${event.type}`);
 		return event.key;
 	});
@@ -31,6 +35,36 @@ const mark = (tab: Page): Locator => tab.locator('.drill-mark');
 async function benchOf(tab: Page): Promise<void> {
 	await tab.locator('.practice').scrollIntoViewIfNeeded();
 	await expect(tab.locator('.stage')).toBeVisible({ timeout: 30_000 });
+}
+
+/** Does one step of a way on the bench, by touch. */
+async function touch(tab: Page, { sheet }: Task, event: RigEvent): Promise<void> {
+	if ('fixture' in event && sheet.fixtures.length > 1) {
+		const name = sheet.fixtures.find(({ id }) => id === event.fixture)?.name ?? '';
+		await take(tab, name).tap();
+	}
+	switch (event.type) {
+		case 'key.tap':
+			return key(tab, NAMES[event.key]).tap();
+		case 'switch.flip':
+			return tab.getByRole('switch', { name: new RegExp(`^Switch ${event.switch}:`) }).tap();
+		case 'slide.move': {
+			const slide = tab.locator('.panel .slide').nth(event.slide === 'mode' ? 0 : event.slide === 'loss' ? 1 : 2);
+			return slide.locator('.slide-stop').nth(event.to).tap();
+		}
+		case 'desk.level': {
+			const strip = (await drawer(tab, 'desk')).getByRole('textbox', { name: new RegExp(`, slot ${event.slot}$`) });
+			await strip.fill(`${event.level}`);
+			return strip.press('Enter');
+		}
+		case 'remote.press': {
+			const word = event.button.replace(/^held:/, '').replace(/^[a-z]/, (first) => `[${first}${first.toUpperCase()}]`);
+			const button = (await drawer(tab, 'remote')).getByRole('button', { name: new RegExp(`^${word}$`) });
+			return button.tap();
+		}
+		default:
+			throw new Error(`no touch for ${event.type}`);
+	}
 }
 
 /** Answers a round of checks with whatever comes first, and sees it marked each time. */
@@ -72,6 +106,27 @@ test.describe('by touch, 390 wide', () => {
 		expect(await tab.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
 		await roundOf(tab, 3, (target) => target.tap());
 	});
+
+	for (const id of [
+		'label-and-test',
+		'floor-bracket-clamp-bond',
+		'text-and-switches',
+		'bands',
+		'as-one-or-apart',
+		'look-before-you-swap',
+		'cool-coil-charge-log',
+	])
+		test(`${id}, one of each part of the course, is done`, async ({ page: tab }) => {
+			const task = taskOf(id);
+			await tab.goto(`/lessons/${id}/`);
+			await benchOf(tab);
+			await step(tab, 'Your turn').tap();
+			await expect(markIt(tab)).toBeVisible();
+			for (const event of shortestWay(task)) await touch(tab, task, event);
+			await markIt(tab).tap();
+			await expect(mark(tab).getByRole('heading')).toHaveText('Done');
+			expect(await tab.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
+		});
 
 	test('what is done is marked on the list, and a reload keeps it', async ({ page: tab }) => {
 		await tab.goto('/lessons/a-panel-you-never-saw/');
