@@ -87,7 +87,7 @@ test('set, given out by link, sat by two (one with no network, one by keyboard),
 	await expect(offline.locator('.sit-score-big')).toContainText('4 of 4');
 	const fromOffline = await resultLink(offline);
 	await button(offline, 'Show the QR code').click();
-	await expect(offline.getByRole('img', { name: /A QR code that holds the result/ })).toBeVisible();
+	const code = await offline.getByRole('img', { name: /A QR code that holds the result/ }).screenshot();
 	const coming = offline.waitForEvent('download');
 	await button(offline, 'Save as a file').click();
 	const file = readFileSync(await (await coming).path(), 'utf8');
@@ -121,14 +121,19 @@ test('set, given out by link, sat by two (one with no network, one by keyboard),
 	altered.result.attempt = '00000000000000aa';
 	altered.result.name = 'Bo';
 	altered.result.answers = {};
-	await trainer
-		.getByLabel('Paste links or the text of results')
-		.fill(`${fromKeys}\n${JSON.stringify(altered)}\n${fromOffline}\n{"prepBay":`);
+	await trainer.getByLabel('Paste links or the text of results').fill(fromKeys);
 	await button(trainer, 'Take them in').click();
+	await expect(rows).toHaveCount(2);
+	await trainer.getByLabel('Choose files').setInputFiles([
+		{ name: 'bo.json', mimeType: 'application/json', buffer: Buffer.from(JSON.stringify(altered)) },
+		{ name: 'code.png', mimeType: 'image/png', buffer: code },
+		{ name: 'half.json', mimeType: 'application/json', buffer: Buffer.from('{"prepBay":') },
+	]);
 	await expect(rows).toHaveCount(3);
 	await expect(trainer.locator('.gather-said')).toHaveText(
-		'2 results taken in. 1 result was here already. 1 piece could not be read.',
+		'1 result taken in. 1 result was here already. 1 piece could not be read.',
 	);
+	await expect(trainer.locator('.gather-refused')).toContainText('half.json:');
 	const row = (name: string) => rows.filter({ has: trainer.getByLabel(`Name for ${name}`, { exact: true }) });
 	await expect(row('Ash')).toContainText('4 / 4 (100 %)');
 	await expect(row('Ash')).toContainText('yes');
