@@ -52,13 +52,14 @@ export const printPage = {
 /** The learner's page. */
 export const sitWords = {
 	none: 'No paper is open here.',
+	last: 'Go on with the paper you began',
 	noneWays: 'Open the link your trainer gave you, choose the paper’s file, or paste the link here.',
 	paste: 'The link to the paper',
 	openPasted: 'Open the paper',
 	file: 'Open a paper’s file',
 	notPaper: 'That holds no paper. Use the whole link or the file your trainer gave you.',
 	begin: 'Begin',
-	about: (n: number, pass: number) => `${paperWords.questions(n)}. ${pass} in 100 passes.`,
+	about: (n: number, pass: number) => `${paperWords.questions(n)}.${pass > 0 ? ` ${pass} % right is a pass.` : ''}`,
 	noLimit: 'Take the time you need.',
 	limit: (n: number) =>
 		`You have ${paperWords.minutes(n)} from when you begin. The time runs on if the page is closed.`,
@@ -145,7 +146,7 @@ export const sitWords = {
 	trailNone: 'This rig cannot be opened here. Try it on the bench.',
 	tryIt: 'Try it on the bench',
 	score: (score: number, of: number) => `${score} of ${of}`,
-	percent: (percent: number, pass: number) => `${percent} %, and ${pass} % passes.`,
+	percent: (percent: number, pass: number) => `${percent} % right.${pass > 0 ? ` ${pass} % is a pass.` : ''}`,
 	passed: 'Passed',
 	notPassed: 'Not passed yet',
 	done: 'Handed in',
@@ -214,6 +215,7 @@ export const trainerWords = {
 	another: 'Another set',
 	anotherHint: 'Other questions of the same kinds, just as hard.',
 	setting: 'Setting the paper…',
+	isSet: (title: string, n: number, seed: number) => `${title}: ${count(n, 'question', 'questions')}, set ${seed}.`,
 	seed: (n: number) => `Set ${n}`,
 	formShort: { number: 'A number to type.', switches: 'Switches to set.', practical: 'Done on the bench.' },
 	right: 'Right',

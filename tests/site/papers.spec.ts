@@ -192,13 +192,37 @@ test('a reload keeps the answers; a second tab cannot spoil them, and may take o
 	await button(second, 'Go on in this tab').click();
 	await expect(second.locator('.sit-where')).toContainText('Question 2 of 4');
 	await expect(tab.getByRole('alert').filter({ hasText: 'taken over in another tab' })).toBeVisible();
+	// with no link at hand the paper begun last is found
+	await second.goto('/papers/sit/');
+	await button(second, 'Go on with the paper you began').click();
+	await expect(second.locator('.sit-where')).toContainText('Question 2 of 4');
 	// a damaged one is set aside and said
 	await second.evaluate(() => {
-		for (const key of Object.keys(localStorage)) if (key.startsWith('prep-bay.sitting')) localStorage.setItem(key, '{');
+		for (const key of Object.keys(localStorage))
+			if (/^prep-bay\.sitting\.[0-9a-f]{16}$/.test(key)) localStorage.setItem(key, '{');
 	});
 	await second.reload();
 	await expect(second.getByText('What was kept of this paper was damaged.')).toBeVisible();
 	await expect(button(second, 'Begin')).toBeVisible();
+});
+
+test('when time is up the answers stand, and are handed in as they are', async ({ browser, baseURL }) => {
+	const recipe = recipeOf({ minutes: 6, count: 2, kinds: ['percent-of-value'] });
+	const [first] = setPaper(recipe, 3).items;
+	if (!first) throw new Error('no question');
+	const tab = await fresh(browser, baseURL, 390);
+	await tab.clock.install();
+	await begin(tab, await fragmentOf(recipe));
+	await give(tab, rightAnswer(first));
+	await tab.clock.runFor(61_000);
+	await expect(tab.getByRole('status').filter({ hasText: 'Five minutes left.' })).toHaveCount(1);
+	await tab.clock.runFor(300_000);
+	await expect(tab.getByText('Time is up.').first()).toBeVisible();
+	await tab.getByRole('button', { name: /^Question 1 / }).click();
+	await expect(tab.getByLabel('Your answer')).toBeDisabled();
+	await button(tab, 'Look over').click();
+	await button(tab, 'Hand in').click();
+	await expect(tab.locator('.sit-score-big')).toContainText('1 of 2');
 });
 
 test('feedback after each question: what the answer looks like, the working, and the rig to try it on', async ({

@@ -2,6 +2,7 @@ import type { JSX } from 'preact';
 import { useId, useState } from 'preact/hooks';
 import { sitWords } from '../../../content/papers/index.ts';
 import { Button, Notice } from '../../ui/index.ts';
+import { lastPaper } from './keepSitting.ts';
 
 /** Bytes of a file that is read at all. */
 const MOST_BYTES = 2_000_000;
@@ -11,6 +12,7 @@ export function OpenPaper({ onText }: { onText: (text: string) => void }): JSX.E
 	const id = useId();
 	const [text, type] = useState('');
 	const [wrong, tell] = useState(false);
+	const [last] = useState(() => lastPaper(() => localStorage));
 	const takeFile = async (file: File | undefined) => {
 		if (!file) return;
 		const read = file.size > MOST_BYTES ? null : await file.text().catch(() => null);
@@ -20,6 +22,11 @@ export function OpenPaper({ onText }: { onText: (text: string) => void }): JSX.E
 	return (
 		<section class="sit-open" aria-labelledby={`${id}-none`}>
 			<h2 id={`${id}-none`}>{sitWords.none}</h2>
+			{last !== null && (
+				<Button look="main" onClick={() => onText(last)}>
+					{sitWords.last}
+				</Button>
+			)}
 			<p>{sitWords.noneWays}</p>
 			<form
 				class="sit-open-paste"
@@ -36,7 +43,7 @@ export function OpenPaper({ onText }: { onText: (text: string) => void }): JSX.E
 					value={text}
 					onInput={(event) => type(event.currentTarget.value)}
 				/>
-				<Button look="main" type="submit">
+				<Button look={last === null ? 'main' : 'plain'} type="submit">
 					{sitWords.openPasted}
 				</Button>
 			</form>

@@ -21,7 +21,11 @@ export default function Sit(): JSX.Element {
 		setTrouble(null);
 		try {
 			const found = await ask('open', { text });
-			if (mine === asked.current) open(found);
+			const { link } = await ask('handPaper', { recipe: found.recipe, seed: found.seed, page: '' });
+			if (mine !== asked.current) return;
+			// whichever way it came, loading the page again opens it again
+			if (location.hash !== link) history.replaceState(null, '', link);
+			open(found);
 		} catch (error) {
 			if (mine === asked.current) setTrouble(troubleText(error));
 		}

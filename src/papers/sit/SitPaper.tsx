@@ -7,6 +7,7 @@ import { newAttempt } from '../carry/index.ts';
 import type { OpenedPaper } from '../protocol.ts';
 import { AtQuestion } from './AtQuestion.tsx';
 import { Done } from './Done.tsx';
+import { keepLast } from './keepSitting.ts';
 import { Review } from './Review.tsx';
 import { Start } from './Start.tsx';
 import { answered, begin, handedIn, movedTo, type Sitting, secondsLeft, timeToSay } from './sitting.ts';
@@ -38,7 +39,13 @@ export function SitPaper({ ask, opened }: { ask: AskPapers; opened: OpenedPaper 
 	if (!sitting) {
 		return (
 			<>
-				<Start paper={paper} onBegin={() => change(begin(paper, newAttempt(), Date.now()))} />
+				<Start
+					paper={paper}
+					onBegin={() => {
+						keepLast(() => localStorage, location.hash);
+						change(begin(paper, newAttempt(), Date.now()));
+					}}
+				/>
 				{notices}
 			</>
 		);
@@ -51,6 +58,7 @@ export function SitPaper({ ask, opened }: { ask: AskPapers; opened: OpenedPaper 
 					opened={opened}
 					sitting={sitting}
 					onFresh={() => {
+						keepLast(() => localStorage, null);
 						change(null);
 						review(false);
 					}}

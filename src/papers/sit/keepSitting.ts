@@ -42,3 +42,26 @@ export function setSittingAside(store: () => Store, paper: string): void {
 		// it stays, and is met again next time
 	}
 }
+
+/** Under which the paper begun last stands: its fragment, so that it is found again when its link is not at hand. */
+const LAST = 'prep-bay.sitting.last';
+
+/** Keeps the fragment of the paper begun last; null takes it away. */
+export function keepLast(store: () => Store, fragment: string | null): void {
+	try {
+		if (fragment === null) store().removeItem(LAST);
+		else store().setItem(LAST, fragment);
+	} catch {
+		// the link is still the way back
+	}
+}
+
+/** The fragment of the paper begun last; null where there is none. What it holds is read as any link is. */
+export function lastPaper(store: () => Store): string | null {
+	try {
+		const text = store().getItem(LAST);
+		return text?.startsWith('#paper=') ? text : null;
+	} catch {
+		return null;
+	}
+}

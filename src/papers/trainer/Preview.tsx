@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { trainerWords } from '../../../content/papers/index.ts';
-import { Button, Notice, Toggle } from '../../ui/index.ts';
+import { Button, Live, Notice, Toggle } from '../../ui/index.ts';
 import { type AskPapers, troubleText } from '../asking.ts';
 import { Chart } from '../Chart.tsx';
 import type { OpenedPaper } from '../protocol.ts';
@@ -83,6 +83,7 @@ export function Preview({ ask, opened, trouble, onAnother }: Props): JSX.Element
 					);
 				})}
 			</ol>
+			<Live text={opened ? trainerWords.isSet(opened.view.title, questions.length, opened.seed) : ''} />
 			{questions.length > FIRST && (
 				<Button look="quiet" onClick={() => showAll(!all)}>
 					{all ? trainerWords.previewFewer : trainerWords.previewMore}
