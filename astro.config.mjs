@@ -22,7 +22,11 @@ export default defineConfig({
 	devToolbar: { enabled: false },
 	// Safari 16.4 and its like of 2023: a crew's old phone
 	vite: {
-		build: { target: 'es2022' },
+		build: {
+			target: 'es2022',
+			// Astro marks each lesson with a directive of its own, and the bundler would warn of every one; how long plugins take is no fault
+			rolldownOptions: { checks: { moduleLevelDirective: false, pluginTimings: false } },
+		},
 		plugins: [termLinks(), leanMachine(), leanChunks()],
 		// a worker is a build of its own, and as lean
 		worker: {

@@ -6,6 +6,7 @@ import { solve } from '../../../src/lessons/cases.ts';
 import { doneIn } from '../../../src/lessons/done.ts';
 import { checksKey, lessonKey, timetableOf } from '../../../src/lessons/index.ts';
 import { asksOf } from '../../../src/lessons/round.ts';
+import { importProgress } from '../../../src/progress/carry.ts';
 import { withDone } from '../../../src/progress/index.ts';
 import { NO_PROGRESS } from '../../../src/progress/result.ts';
 import { progressText } from '../../../src/progress/version.ts';
@@ -110,6 +111,23 @@ describe('what is kept of a lesson', () => {
 			}),
 			{ numRuns: runs(50) },
 		);
+	});
+
+	it('goes to another device with the drills’ results, and the better one stays', async () => {
+		const result = (presses: number) => ({ presses, fewest: 3, hints: 0, milliseconds: 1000, seed: 0 });
+		const here = withDone(NO_PROGRESS, lessonKey('bands'), result(9), true, 1);
+		const there = withDone(
+			withDone(NO_PROGRESS, lessonKey('bands'), result(3), true, 2),
+			checksKey('bands'),
+			result(6),
+			false,
+			2,
+		);
+		const taken = await importProgress(here, progressText(there));
+		if (taken.is !== 'taken') throw new Error(taken.is);
+		expect(taken.damaged).toBe(0);
+		expect(taken.progress.get(lessonKey('bands'))?.best?.presses).toBe(3);
+		expect(taken.progress.get(checksKey('bands'))?.done).toBe(1);
 	});
 
 	it('is none where what is kept is damaged', () => {
