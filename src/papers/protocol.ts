@@ -41,6 +41,14 @@ export interface Offer {
 	}[];
 }
 
+/** What there is to make papers of, known as the site is built. */
+export interface Stock {
+	readonly fixtures: readonly Named[];
+	readonly rigs: readonly Named[];
+	/** With every fixture and every topic. */
+	readonly offer: Offer;
+}
+
 /** A rig that was pasted. */
 export interface PastedRig {
 	readonly sheet: Exclude<PaperRecipe['rig'], string | null>;
@@ -50,7 +58,6 @@ export interface PastedRig {
 
 /** Everything the pages can ask of the worker. Each throws `InputError` with its sentence on what it cannot take. */
 export interface PapersWork extends TrainerWork {
-	stock(asks: null): { readonly fixtures: readonly Named[]; readonly rigs: readonly Named[] };
 	offer(asks: { readonly recipe: PaperRecipeInput }): Promise<Offer>;
 	pasted(asks: { readonly text: string }): Promise<PastedRig>;
 	/** A recipe as the builder has it, held to its schema and set. */

@@ -1,8 +1,6 @@
-import { bundledWords } from '../../content/finder/index.ts';
 import { topicNames, trainerWords } from '../../content/papers/index.ts';
 import { InputError } from '../../shared/error/index.ts';
 import { groundOf, kindsFor, type Paper, RIG_KIND_IDS, readRecipe, TOPIC_IDS } from '../../shared/paper/index.ts';
-import { BUNDLED } from '../../shared/profile/index.ts';
 import { readSheet } from '../../shared/sheet/index.ts';
 import { holdsRig, MOST, readLink } from '../rig/index.ts';
 import { kindName } from '../words/index.ts';
@@ -44,10 +42,6 @@ export const papersWork: PapersWork = {
 	removeAll: trainers('removeAll'),
 	exportAll: trainers('exportAll'),
 	exportClass: trainers('exportClass'),
-	stock: () => ({
-		fixtures: BUNDLED.map(({ id, name }) => ({ id, name })),
-		rigs: Object.entries(bundledWords).map(([id, { name }]) => ({ id, name })),
-	}),
 	async offer({ recipe: input }) {
 		const recipe = readRecipe(input);
 		const all = kindsFor(groundOf(recipe), await rigSources());

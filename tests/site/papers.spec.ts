@@ -373,6 +373,7 @@ for (const colorScheme of ['dark', 'light'] as const) {
 			),
 		);
 		await tab.goto('/papers/');
+		await button(tab, 'Set the paper').click();
 		await expect(tab.locator('.preview-list li').first()).toBeVisible();
 		await tab.getByLabel('Paste links or the text of results').fill(`${own}\n${one}\n${two}\nnonsense {"a":`);
 		await button(tab, 'Take them in').click();
@@ -415,4 +416,31 @@ test('a plain paper keeps to its weight on the learner’s page; the rig comes o
 	expect(plain).toBeLessThanOrEqual(110);
 	expect(rig).toBeGreaterThan(plain);
 	expect(rig).toBeLessThanOrEqual(260);
+});
+
+test('the trainer’s page comes light, and what sets and reads with the first paper', async ({ browser, baseURL }) => {
+	const tab = await fresh(browser, baseURL);
+	const sizes = new Map<string, number>();
+	tab.context().on('response', async (response) => {
+		const { pathname } = new URL(response.url());
+		if (pathname.endsWith('.js')) sizes.set(pathname, gzipSync(await response.body(), { level: 9 }).length / 1000);
+	});
+	const total = () => [...sizes.values()].reduce((sum, kB) => sum + kB, 0);
+	await tab.goto('/papers/');
+	await expect(button(tab, 'Set the paper')).toBeVisible();
+	await tab.waitForLoadState('networkidle');
+	const atRest = total();
+	await button(tab, 'Set the paper').click();
+	await expect(tab.locator('.preview-list li').first()).toBeVisible();
+	await tab.waitForLoadState('networkidle');
+	const set = total();
+	await tab.getByLabel('Paste links or the text of results').fill('nothing');
+	await button(tab, 'Take them in').click();
+	await expect(tab.locator('.gather-refused')).toBeVisible();
+	await tab.waitForLoadState('networkidle');
+	console.log(
+		`papers ${atRest.toFixed(1)} kB of script, ${set.toFixed(1)} with a paper set, ${total().toFixed(1)} with a class`,
+	);
+	expect(atRest).toBeLessThanOrEqual(45);
+	expect(total()).toBeLessThanOrEqual(300);
 });

@@ -3,23 +3,17 @@ import { levelNames, trainerWords } from '../../../content/papers/index.ts';
 import type { Level } from '../../../shared/paper/index.ts';
 import { Field } from '../../ui/index.ts';
 import type { AskPapers } from '../asking.ts';
-import type { Named, Offer } from '../protocol.ts';
+import type { Offer, Stock } from '../protocol.ts';
 import { Chips } from './Chips.tsx';
 import { type Draft, type Read, withOrWithout } from './draft.ts';
 import { OwnRig } from './OwnRig.tsx';
-
-export interface Stock {
-	readonly fixtures: readonly Named[];
-	readonly rigs: readonly Named[];
-}
 
 interface Props {
 	ask: AskPapers;
 	draft: Draft;
 	read: Read;
 	stock: Stock;
-	/** Null until it is known. */
-	offer: Offer | null;
+	offer: Offer;
 	onChange: (draft: Draft) => void;
 }
 
@@ -123,13 +117,13 @@ export function Build({ ask, draft, read, stock, offer, onChange }: Props): JSX.
 
 interface AskedProps {
 	draft: Draft;
-	offer: Offer | null;
+	offer: Offer;
 	put: (some: Partial<Draft>) => void;
 }
 
 /** Topics, and within them the kinds of question, which most people leave alone. */
 function Asked({ draft, offer, put }: AskedProps): JSX.Element {
-	const kinds = offer?.kinds ?? [];
+	const kinds = offer.kinds;
 	const known = kinds.map(({ id }) => id);
 	return (
 		<>
@@ -137,7 +131,7 @@ function Asked({ draft, offer, put }: AskedProps): JSX.Element {
 				legend={trainerWords.topics}
 				hint={trainerWords.topicsHint}
 				many
-				options={(offer?.topics ?? []).map(({ id, name, fits }) => ({
+				options={offer.topics.map(({ id, name, fits }) => ({
 					id,
 					name,
 					off: !fits && !draft.topics.includes(id),
@@ -162,7 +156,7 @@ function Asked({ draft, offer, put }: AskedProps): JSX.Element {
 					onPick={(kind) => put({ kinds: withOrWithout(draft.kinds, kind) })}
 				/>
 			</details>
-			{offer && kinds.length === 0 && <p class="field-error">{trainerWords.kindsNone}</p>}
+			{kinds.length === 0 && <p class="field-error">{trainerWords.kindsNone}</p>}
 		</>
 	);
 }

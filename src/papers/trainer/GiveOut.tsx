@@ -9,6 +9,8 @@ import type { Handing, OpenedPaper } from '../protocol.ts';
 interface Props {
 	ask: AskPapers;
 	opened: OpenedPaper | null;
+	/** False while nobody has asked for a paper. */
+	started: boolean;
 	/** Told when it goes out, so that it is kept. */
 	onGiven: () => void;
 }
@@ -17,7 +19,7 @@ interface Props {
 const SHORT_LINK = 2000;
 
 /** Ways to give the paper out: link, code, file, paper. */
-export function GiveOut({ ask, opened, onGiven }: Props): JSX.Element {
+export function GiveOut({ ask, opened, started, onGiven }: Props): JSX.Element {
 	const [handing, hand] = useState<Handing | null>(null);
 	const [trouble, tell] = useState('');
 	useEffect(() => {
@@ -37,7 +39,7 @@ export function GiveOut({ ask, opened, onGiven }: Props): JSX.Element {
 		};
 	}, [opened]);
 	if (trouble !== '') return <Notice kind="wrong">{trouble}</Notice>;
-	if (!opened) return <p class="build-soft">{trainerWords.giveNot}</p>;
+	if (!opened) return <p class="build-soft">{started ? trainerWords.giveNot : trainerWords.giveUnset}</p>;
 	if (!handing) return <p class="papers-wait">{paperWords.loading}</p>;
 	const fragment = handing.link.slice(handing.link.indexOf('#'));
 	return (

@@ -12,6 +12,9 @@ interface Props {
 	opened: OpenedPaper | null;
 	/** Why there is no paper; empty where there is, or it is being set. */
 	trouble: string;
+	/** False while nobody has asked for a paper. */
+	started: boolean;
+	onStart: () => void;
 	onAnother: () => void;
 }
 
@@ -19,7 +22,7 @@ interface Props {
 const FIRST = 3;
 
 /** The paper as its boxes stand: its first questions, with what is right if one asks. */
-export function Preview({ ask, opened, trouble, onAnother }: Props): JSX.Element {
+export function Preview({ ask, opened, trouble, started, onStart, onAnother }: Props): JSX.Element {
 	const [all, showAll] = useState(false);
 	const [keyed, showKey] = useState(false);
 	const [keys, setKeys] = useState<readonly KeyView[]>([]);
@@ -40,6 +43,19 @@ export function Preview({ ask, opened, trouble, onAnother }: Props): JSX.Element
 	const questions = opened?.view.questions ?? [];
 	const shown = all ? questions : questions.slice(0, FIRST);
 	const wrong = trouble || failed;
+	if (!started) {
+		return (
+			<section class="preview" aria-labelledby="preview">
+				<h3 id="preview">{trainerWords.preview}</h3>
+				<p>{trainerWords.notSet}</p>
+				<div class="papers-ways">
+					<Button look="main" onClick={onStart}>
+						{trainerWords.setIt}
+					</Button>
+				</div>
+			</section>
+		);
+	}
 	return (
 		<section class="preview" aria-labelledby="preview" aria-busy={!opened && wrong === ''}>
 			<header class="preview-head">

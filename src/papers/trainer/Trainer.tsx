@@ -1,11 +1,11 @@
 import type { JSX } from 'preact';
-import { useEffect, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 import { trainerWords } from '../../../content/papers/index.ts';
-import { Notice, Tape } from '../../ui/index.ts';
-import { askPapers, troubleText } from '../asking.ts';
-import type { PaperRef } from '../protocol.ts';
-import { Build, type Stock } from './Build.tsx';
-import { type Draft, draftOf, readDraft } from './draft.ts';
+import { Tape } from '../../ui/index.ts';
+import { askPapers } from '../asking.ts';
+import type { PaperRef, Stock } from '../protocol.ts';
+import { Build } from './Build.tsx';
+import { type Draft, draftOf, FIRST_DRAFT, readDraft } from './draft.ts';
 import { Gather } from './Gather.tsx';
 import { GiveOut } from './GiveOut.tsx';
 import { Kept } from './Kept.tsx';
@@ -18,22 +18,20 @@ import { usePaper } from './usePaper.ts';
 const PARTS = Object.entries(trainerWords.parts) as [keyof typeof trainerWords.parts, string][];
 
 /** The trainer's page: set a paper, give it out, gather it in, see what it shows, and what is kept here. */
-export default function Trainer(): JSX.Element {
+export default function Trainer({ stock }: { stock: Stock }): JSX.Element {
 	const [ask] = useState(askPapers);
 	// what sets the preview may take seconds: results do not wait for it
 	const [askClass] = useState(askPapers);
 	const [draft, setDraft] = useState<Draft>(() => keptDraft(() => localStorage));
-	const [stock, setStock] = useState<Stock | null>(null);
-	const [trouble, tell] = useState('');
-	useEffect(() => {
-		ask('stock', null).then(setStock, (error: unknown) => tell(troubleText(error)));
-	}, []);
+	// whoever left a paper here finds it set; a first visit fetches nothing until a paper is asked for
+	const [started, start] = useState(draft !== FIRST_DRAFT);
 	const change = (next: Draft) => {
+		start(true);
 		setDraft(next);
 		keepDraft(() => localStorage, next);
 	};
 	const read = readDraft(draft);
-	const paper = usePaper(ask, read.recipe, draft.seed);
+	const paper = usePaper(ask, read.recipe, draft.seed, started);
 	const kept = useKept(askClass);
 	const takeUp = ({ recipe, seed }: PaperRef) => {
 		change(draftOf(recipe, seed));
@@ -51,21 +49,25 @@ export default function Trainer(): JSX.Element {
 					))}
 				</ol>
 			</nav>
-			{trouble !== '' && (
-				<Notice kind="wrong">
-					<p role="alert">{trouble}</p>
-				</Notice>
-			)}
 			<section class="trainer-part" aria-labelledby="build">
 				<Tape level={2} id="build">
 					{trainerWords.parts.build}
 				</Tape>
 				<div class="trainer-build">
-					{stock && <Build ask={ask} draft={draft} read={read} stock={stock} offer={paper.offer} onChange={change} />}
+					<Build
+						ask={ask}
+						draft={draft}
+						read={read}
+						stock={stock}
+						offer={paper.offer ?? stock.offer}
+						onChange={change}
+					/>
 					<Preview
 						ask={ask}
 						opened={paper.opened}
 						trouble={paper.trouble}
+						started={started}
+						onStart={() => change(draft)}
 						onAnother={() => change({ ...draft, seed: draft.seed + 1 })}
 					/>
 				</div>
@@ -75,6 +77,7 @@ export default function Trainer(): JSX.Element {
 					{trainerWords.parts.give}
 				</Tape>
 				<GiveOut
+					started={started}
 					ask={ask}
 					opened={paper.opened}
 					onGiven={() => {

@@ -1,5 +1,6 @@
 import { useCallback, useEffect, useState } from 'preact/hooks';
 import { type AskPapers, troubleText } from '../asking.ts';
+import { isAnythingKept } from './isKept.ts';
 import type { ClassView, HoldView } from './views.ts';
 
 export interface KeptHand {
@@ -12,6 +13,9 @@ export interface KeptHand {
 	/** Looks again, and shows this paper if it is named. */
 	look(mark?: string | null): Promise<void>;
 }
+
+/** Before anything was ever kept. */
+const NOTHING: HoldView = { keeps: true, asides: [], papers: [], results: 0, unset: [] };
 
 /** What is kept on this device, and the class table of one paper of it; looked at again whenever something was changed. */
 export function useKept(ask: AskPapers): KeptHand {
@@ -36,7 +40,10 @@ export function useKept(ask: AskPapers): KeptHand {
 		},
 		[ask],
 	);
-	useEffect(() => void look(), [look]);
+	useEffect(() => {
+		const ask = typeof indexedDB === 'undefined' ? undefined : indexedDB.databases?.bind(indexedDB);
+		isAnythingKept(ask).then((may) => (may ? look() : setHold((before) => before ?? NOTHING)));
+	}, [look]);
 	useEffect(() => {
 		if (picked === null) return show(null);
 		let gone = false;

@@ -6,11 +6,15 @@ import type { Offer, OpenedPaper } from '../protocol.ts';
 /** Milliseconds after the last change before the paper is set: nobody waits for each letter of a title. */
 const AFTER_MS = 250;
 
-/** The paper of a recipe, set a moment after it last changed; the one before stays until then. */
+/**
+ * The paper of a recipe, set a moment after it last changed; the one before stays until then.
+ * @param started false while nobody has asked for a paper: nothing is fetched then
+ */
 export function usePaper(
 	ask: AskPapers,
 	recipe: PaperRecipeInput | null,
 	seed: number,
+	started: boolean,
 ): { opened: OpenedPaper | null; offer: Offer | null; trouble: string } {
 	const [opened, open] = useState<OpenedPaper | null>(null);
 	const [offer, setOffer] = useState<Offer | null>(null);
@@ -19,6 +23,7 @@ export function usePaper(
 	const text = JSON.stringify([recipe, seed]);
 	useEffect(() => {
 		const mine = ++asked.current;
+		if (!started) return;
 		if (!recipe) {
 			open(null);
 			return;
@@ -39,6 +44,6 @@ export function usePaper(
 		};
 		const timer = window.setTimeout(set, opened ? AFTER_MS : 0);
 		return () => window.clearTimeout(timer);
-	}, [text]);
+	}, [text, started]);
 	return { opened, offer, trouble: recipe ? trouble : '' };
 }
