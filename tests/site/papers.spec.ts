@@ -263,8 +263,12 @@ test('a question on the bench is answered by what is done there, and that surviv
 	await tab.reload();
 	await expect(tab.locator('.sit-bench')).toContainText('1 thing done on the bench so far.');
 	await expect(power).toHaveAttribute('aria-checked', 'false');
+	// gone on at once: what was done last is kept, and one stays gone on
+	await power.click();
 	await button(tab, 'Hand in').click();
 	await expect(tab.locator('.sit-review')).toContainText('1 answered');
+	await button(tab, 'Back').click();
+	await expect(tab.locator('.sit-bench')).toContainText('2 things done on the bench so far.');
 });
 
 test('on paper: questions, answer sheet and key, black on white, each from a page of its own', async ({

@@ -18,14 +18,16 @@ interface Props {
 	left: number | null;
 	resumed: boolean;
 	onAnswer: (item: string, answer: Answer | null) => void;
-	onChange: (next: Sitting) => void;
+	onChange: (how: (now: Sitting) => Sitting) => void;
+	/** What was last said of keeping: shown too. */
+	said: string;
 	onReview: () => void;
 	askMark: (item: string) => Promise<MarkedView>;
 }
 
 /** One question: its words, what it is answered with, and the bar to go on. */
 export function AtQuestion(props: Props): JSX.Element | null {
-	const { paper, sitting, left, resumed, onAnswer, onChange, onReview, askMark } = props;
+	const { paper, sitting, left, resumed, said, onAnswer, onChange, onReview, askMark } = props;
 	const heading = useRef<HTMLHeadingElement>(null);
 	const [marked, setMarked] = useState<MarkedView | null>(null);
 	const [trouble, setTrouble] = useState('');
@@ -42,7 +44,7 @@ export function AtQuestion(props: Props): JSX.Element | null {
 	const isFlagged = sitting.flagged.includes(id);
 	const isLast = sitting.at === paper.questions.length - 1;
 	const mayCheck = paper.feedback === 'each' && !told;
-	const go = (by: -1 | 1) => onChange(movedTo(sitting, sitting.at + by, paper));
+	const go = (by: -1 | 1) => onChange((now) => movedTo(now, now.at + by, paper));
 	return (
 		<>
 			<article class="sit-question" data-form={question.ask.form}>
@@ -78,7 +80,7 @@ export function AtQuestion(props: Props): JSX.Element | null {
 					type="button"
 					class="button button-plain sit-flag"
 					aria-pressed={isFlagged}
-					onClick={() => onChange(flagged(sitting, id, !isFlagged))}
+					onClick={() => onChange((now) => flagged(now, id, !isFlagged))}
 				>
 					<svg viewBox="0 0 20 20" width="20" height="20" aria-hidden="true">
 						<path d="M5 18V3h10l-2.5 3.5L15 10H5" />
@@ -88,9 +90,11 @@ export function AtQuestion(props: Props): JSX.Element | null {
 				<Button look="quiet" onClick={onReview}>
 					{sitWords.review}
 				</Button>
-				<span class="sit-bar-gap" />
+				<span class="sit-bar-gap" aria-hidden="true">
+					{said}
+				</span>
 				{mayCheck && answer !== null ? (
-					<Button look="main" onClick={() => onChange(toldOf(sitting, id))}>
+					<Button look="main" onClick={() => onChange((now) => toldOf(now, id))}>
 						{sitWords.check}
 					</Button>
 				) : (

@@ -21,6 +21,7 @@ export function SitPaper({ ask, opened }: { ask: AskPapers; opened: OpenedPaper 
 	const [said, say] = useState({ text: '', turn: 0 });
 	const left = useSecondsLeft(sitting, paper, (which) => tell(sitWords.timeSay[which]));
 	const over = left === 0;
+	const act = (how: (now: Sitting) => Sitting) => change((now) => now && how(now));
 	const tell = (text: string) => say(({ turn }) => ({ text, turn: turn + 1 }));
 	useKeptSaid(sitting, keeps, tell);
 	useEffect(() => {
@@ -43,7 +44,7 @@ export function SitPaper({ ask, opened }: { ask: AskPapers; opened: OpenedPaper 
 					paper={paper}
 					onBegin={() => {
 						keepLast(() => localStorage, location.hash);
-						change(begin(paper, newAttempt(), Date.now()));
+						change(() => begin(paper, newAttempt(), Date.now()));
 					}}
 				/>
 				{notices}
@@ -59,7 +60,7 @@ export function SitPaper({ ask, opened }: { ask: AskPapers; opened: OpenedPaper 
 					sitting={sitting}
 					onFresh={() => {
 						keepLast(() => localStorage, null);
-						change(null);
+						change(() => null);
 						review(false);
 					}}
 				/>
@@ -74,10 +75,10 @@ export function SitPaper({ ask, opened }: { ask: AskPapers; opened: OpenedPaper 
 				<Review
 					{...shared}
 					onGo={(at) => {
-						change(movedTo(sitting, at, paper));
+						act((now) => movedTo(now, at, paper));
 						review(false);
 					}}
-					onHandIn={(name) => change(handedIn(sitting, paper, name, Date.now()))}
+					onHandIn={(name) => act((now) => handedIn(now, paper, name, Date.now()))}
 				/>
 			) : (
 				<AtQuestion
@@ -85,9 +86,10 @@ export function SitPaper({ ask, opened }: { ask: AskPapers; opened: OpenedPaper 
 					{...shared}
 					resumed={resumed}
 					onAnswer={(item, answer) => {
-						if (!over) change(answered(sitting, item, answer));
+						if (!over) act((now) => answered(now, item, answer));
 					}}
-					onChange={change}
+					onChange={act}
+					said={said.text}
 					onReview={() => review(true)}
 					askMark={(item) =>
 						ask('markOne', { recipe: opened.recipe, seed: opened.seed, answers: sitting.answers, item })

@@ -19,6 +19,9 @@ export type Hand =
 	| { readonly is: 'elsewhere'; readonly lost: boolean }
 	| { readonly is: 'held' };
 
+/** From how a sitting stands to how it is to stand; null is none. */
+export type Change = (sitting: Sitting | null) => Sitting | null;
+
 export interface SittingHand {
 	readonly hand: Hand;
 	/** Null before it is begun. */
@@ -28,7 +31,8 @@ export interface SittingHand {
 	readonly damaged: boolean;
 	/** False once the device has refused to keep it. */
 	readonly keeps: boolean;
-	change(next: Sitting | null): void;
+	/** Changes it as it stands by then: two changes at once do not undo each other. */
+	change(how: Change): void;
 	takeOver(): void;
 }
 
@@ -41,6 +45,7 @@ export function useSitting(paper: PaperView, ask: AskPapers): SittingHand {
 	const [keeps, setKeeps] = useState(true);
 	const [turn, again] = useState(0);
 	const mayWrite = useRef(false);
+	const latest = useRef<Sitting | null>(null);
 	useEffect(() => {
 		let hold: Hold | null = null;
 		let gone = false;
@@ -63,6 +68,7 @@ export function useSitting(paper: PaperView, ask: AskPapers): SittingHand {
 						});
 			if (gone) return;
 			mayWrite.current = true;
+			latest.current = kept;
 			set(kept);
 			resume(kept !== null);
 			setHand({ is: 'held' });
@@ -80,8 +86,10 @@ export function useSitting(paper: PaperView, ask: AskPapers): SittingHand {
 		resumed,
 		damaged,
 		keeps,
-		change(next) {
+		change(how) {
 			if (!mayWrite.current) return;
+			const next = how(latest.current);
+			latest.current = next;
 			set(next);
 			if (next) setKeeps(keepSitting(storage, next));
 			else forgetSitting(storage, paper.mark);

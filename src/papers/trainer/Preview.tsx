@@ -92,7 +92,7 @@ export function Preview({ ask, opened, trouble, started, onStart, onAnother }: P
 							{key && (
 								<p class="preview-key">
 									<strong>{trainerWords.right}:</strong> {key.right}
-									{key.working !== '' && <span> {key.working}</span>}
+									{key.working !== '' && <span class="preview-working">{key.working}</span>}
 								</p>
 							)}
 						</li>
