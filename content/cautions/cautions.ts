@@ -68,7 +68,7 @@ export const cautions: Readonly<Record<CautionId, Caution>> = {
 			'Look along the cable and at both plugs before you plug in. Damaged, wet, taped or out of test: put it aside and label it.',
 			'Feed through a residual-current device where the rules ask for one, and always outdoors.',
 			'Do not open a fixture. There is nothing inside for you to set. Label it and hand it to a competent repairer.',
-			'Changing a fuse, a plug or an inlet: isolate and unplug first, and only if you are competent to do it.',
+			'A blown fuse or a damaged plug: unplug it, label it, and leave it to a competent person. It failed for a reason.',
 			'Add up the current before you link one fixture to the next, and stay within the least of cable, socket and supply.',
 		],
 		defer: 'Supplies and distribution belong to the licensed or competent electrician on site.',
@@ -79,7 +79,8 @@ export const cautions: Readonly<Record<CautionId, Caution>> = {
 		care: [
 			'Charge with the approved charger or inlet only, on a hard surface that will not burn, in air, in sight of someone.',
 			'Never cover a fixture that charges, and do not charge it shut in its case unless the maker says the case is made for that.',
-			'Swollen, dropped hard, wet, hot, smelling: do not charge it, do not use it. Put it outside away from people and say so.',
+			'Swollen, dropped hard, or wet: do not charge it, do not use it. Keep it away from people and from what burns, and say so.',
+			'Hot by itself, smelling, hissing or smoking: keep away, get people out, and raise the alarm. Do not breathe the smoke.',
 			'Let a hot fixture cool before it goes on charge, and charge inside the temperatures on its label.',
 		],
 		defer: 'The maker’s manual and the place’s fire rules hold.',

@@ -127,7 +127,7 @@ export const site: readonly Term[] = [
 	{
 		id: 'risk-group',
 		term: 'Risk group',
-		says: 'A label that says how much a light can hurt eyes or skin, from none to high. It gives a distance to keep.',
+		says: 'A class that says how much a light can hurt eyes or skin, from none to high. The label or manual gives it, and the distance to keep.',
 		from: 'IEC 62471',
 		see: ['ultraviolet'],
 	},

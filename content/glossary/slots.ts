@@ -22,7 +22,7 @@ export const slots: readonly Term[] = [
 		id: 'percent',
 		term: 'Percent',
 		everyday: true,
-		says: 'A level as a share of full: 255 is 100 %, 128 is 50 %. Desks round in different ways, so a percent can stand for two or three levels.',
+		says: 'A level as a share of full: 255 is 100 %, 128 is 50 %. Desks round in different ways, so one percent can stand for several levels.',
 		from: 'trade',
 		see: ['level', 'band'],
 	},

@@ -46,6 +46,13 @@ export function faultSections(): ReferenceSection[] {
 	});
 }
 
+/** A fault's name with the rig's own names, numbers and letters left out: one fixture, output, switch or level stands for all. */
+function withoutPlaces({ fixtures }: RigSheet, name: string): string {
+	return fixtures
+		.reduce((left, fixture) => left.replace(fixture.name.toLowerCase(), ''), name.toLowerCase())
+		.replaceAll(/\d+|\b[a-z]\b/g, '');
+}
+
 /** One example for each name a fault goes by. */
 function examplesOf(fault: Fault, sheets: readonly RigSheet[]): Example[] {
 	const byName = new Map<string, Example>();
@@ -54,8 +61,7 @@ function examplesOf(fault: Fault, sheets: readonly RigSheet[]): Example[] {
 			const { place, detail } = spot;
 			const placed = { fault: fault.id, place, ...(detail === undefined ? {} : { detail }) };
 			const name = faultName(sheet, placed);
-			// one switch or level stands for all
-			const kind = name.replaceAll(/\d+/g, '');
+			const kind = withoutPlaces(sheet, name);
 			if (byName.has(kind)) continue;
 			const id = byName.size === 0 ? `fault-${fault.id}` : `fault-${fault.id}-${byName.size + 1}`;
 			const mend = mendText(sheet, fault.mend, fault.mendAt?.(sheet, spot) ?? place);

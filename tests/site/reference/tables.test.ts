@@ -65,6 +65,13 @@ describe('faults', () => {
 	});
 });
 
+describe('faults of a line', () => {
+	it('stand once for each kind of socket, however many fixtures could have them', () => {
+		const ids = sections.flatMap((section) => section.tables).flatMap(({ ids: list = [] }) => list);
+		expect(ids.filter((id) => id.startsWith('fault-cable-out'))).toHaveLength(3);
+	});
+});
+
 describe('addresses', () => {
 	it('go on by the footprint', () => {
 		const { head, rows } = tableOf('back-to-back');
