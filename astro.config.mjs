@@ -24,8 +24,8 @@ export default defineConfig({
 	vite: {
 		build: {
 			target: 'es2022',
-			// Astro marks each lesson with a directive of its own, and the bundler would warn of every one; how long plugins take is no fault
-			rolldownOptions: { checks: { moduleLevelDirective: false, pluginTimings: false } },
+			// Astro marks each lesson with a directive of its own, and the bundler would warn of each; how long it takes is no fault
+			rolldownOptions: { checks: { moduleLevelDirective: false, bundlerTimings: false } },
 		},
 		plugins: [termLinks(), leanMachine(), leanChunks()],
 		// a worker is a build of its own, and as lean

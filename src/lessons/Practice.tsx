@@ -35,7 +35,7 @@ export function Practice({ data }: { data: PracticeData }): JSX.Element {
 					</button>
 				))}
 			</fieldset>
-			<div class="practice-words">
+			<div class="practice-words" aria-live="polite">
 				{step === 'try' && (
 					<>
 						<p>{words.tryLead}</p>

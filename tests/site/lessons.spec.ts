@@ -137,6 +137,8 @@ test.describe('by touch, 390 wide', () => {
 		await markIt(tab).tap();
 		await expect(mark(tab).getByRole('heading')).toHaveText('Done');
 		await expect(tab.locator('.practice .notice-good')).toContainText('kept on this device');
+		await tab.reload();
+		await expect(tab.locator('.lesson-where .course-done')).toHaveText('Done');
 		await tab.goto('/lessons/');
 		const row = tab.locator('[data-lesson="a-panel-you-never-saw"]');
 		await expect(row.locator('.course-done')).toHaveText('Done');

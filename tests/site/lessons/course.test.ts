@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { cases, plans, ways } from '../../../content/lessons/index.ts';
 import { makeFaultDrill } from '../../../sim/finder/index.ts';
 import { solve } from '../../../src/lessons/cases.ts';
-import { doneIn } from '../../../src/lessons/done.ts';
+import { doneIn } from '../../../src/lessons/done/done.ts';
 import { checksKey, lessonKey, timetableOf } from '../../../src/lessons/index.ts';
 import { asksOf } from '../../../src/lessons/round.ts';
 import { importProgress } from '../../../src/progress/carry.ts';

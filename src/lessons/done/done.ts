@@ -1,4 +1,4 @@
-import { lessonKey } from './kept.ts';
+import { lessonKey } from '../kept.ts';
 
 /**
  * Which lessons' tasks are done, by the text that `src/progress` keeps: only looked at, and whatever does not look like results
