@@ -1,11 +1,12 @@
 import { trainerWords } from '../../../content/papers/index.ts';
-import { InputError } from '../../../shared/error/index.ts';
-import type { PaperRecipe } from '../../../shared/paper/index.ts';
+import { InputError, isInputError } from '../../../shared/error/index.ts';
+import type { PaperMark, PaperRecipe } from '../../../shared/paper/index.ts';
 import {
 	type ClassTable,
 	classCsv,
 	type Handed,
 	openPaperStore,
+	type PaperMarker,
 	type PaperStore,
 	type Refused,
 	readHandedIn,
@@ -13,6 +14,7 @@ import {
 	sortResults,
 	storeFile,
 	type Taken,
+	type TakenIn,
 } from '../carry/index.ts';
 import { markAny, setAny } from '../engine.ts';
 import { fileNameOf } from '../fileName.ts';
@@ -54,34 +56,42 @@ export const trainerWork: TrainerWork = {
 		const refused: Refused[] = [];
 		const papers: string[] = [];
 		const pile: Taken[] = [];
+		const stored: Taken[] = [];
+		const taken: TakenIn[] = [];
 		for (const each of handed) {
 			if (each.is === 'refused') refused.push(each);
 			else if (each.is === 'store') {
-				await kept.putHeld(each.held);
+				taken.push(await kept.putHeld(each.held));
 				refused.push(...each.refused);
 				papers.push(...each.held.papers.map(({ recipe }) => recipe.title));
-				pile.push(...each.held.results);
+				stored.push(...each.held.results);
 			} else if (each.is === 'paper') {
-				const { mark } = await setAny(each.recipe, each.seed);
-				await kept.putPaper(each, mark);
-				papers.push(each.recipe.title);
+				try {
+					const { mark } = await setAny(each.recipe, each.seed);
+					await kept.putPaper(each, mark);
+					papers.push(each.recipe.title);
+				} catch (error) {
+					if (!isInputError(error)) throw error;
+					refused.push({ from: each.from, code: error.code, sentence: error.message });
+				}
 			} else pile.push(each);
 		}
-		const inStore = handed.flatMap((each) => (each.is === 'store' ? each.held.results.length : []));
-		const taken = await kept.putResults(pile);
-		const brought = inStore.reduce((sum, n) => sum + n, 0);
-		const last = pile.at(-1)?.result;
-		if (last) await keepPapersOf(kept, pile);
+		taken.push(await kept.putResults(pile));
+		const all = [...stored, ...pile];
+		const last = all.at(-1)?.result;
+		if (last) await keepPapersOf(kept, all);
 		return {
-			fresh: taken.fresh + brought,
-			again: Math.max(0, taken.again - brought),
+			fresh: taken.reduce((sum, { fresh }) => sum + fresh, 0),
+			again: taken.reduce((sum, { again }) => sum + again, 0),
 			papers: [...new Set(papers)],
 			refused: [
 				...refused.map(({ from, sentence }) => ({ from, sentence })),
-				...taken.differ.map(({ result }) => ({
-					from: result.name || trainerWords.nameless,
-					sentence: trainerWords.differs,
-				})),
+				...taken
+					.flatMap(({ differ }) => differ)
+					.map(({ result }) => ({
+						from: result.name || trainerWords.nameless,
+						sentence: trainerWords.differs,
+					})),
 			],
 			paper: last ? await markOf(last) : null,
 		};
@@ -130,7 +140,10 @@ export const trainerWork: TrainerWork = {
 			await kept.removeResult(taken.result.attempt);
 		await kept.removePaper(mark);
 	},
-	removeAll: async () => (await store()).removeAll(),
+	async removeAll() {
+		marks.clear();
+		await (await store()).removeAll();
+	},
 	async exportAll() {
 		return {
 			name: fileNameOf(trainerWords.allFile),
@@ -153,9 +166,21 @@ export const trainerWork: TrainerWork = {
 	},
 };
 
+/** Marks kept, so that a class is not marked anew whenever it is looked at; emptied when there are too many. */
+const MOST_MARKS = 5000;
+const marks = new Map<string, PaperMark>();
+
+const markOnce: PaperMarker = async (paper, answers) => {
+	const key = `${paper.mark} ${JSON.stringify(answers)}`;
+	const known = marks.get(key) ?? (await markAny(paper, answers));
+	if (marks.size >= MOST_MARKS) marks.clear();
+	marks.set(key, known);
+	return known;
+};
+
 const sorted = async (kept: PaperStore): Promise<SortedOut> => {
 	const { results, names } = await kept.held();
-	return sortResults(results, { set: setAny, mark: markAny, names });
+	return sortResults(results, { set: setAny, mark: markOnce, names });
 };
 
 /** The table of a paper; of one with no results, an empty one. */
@@ -172,7 +197,8 @@ async function tableOf(mark: string): Promise<ClassTable> {
 async function markOf({ recipe, seed }: Taken['result']): Promise<string | null> {
 	try {
 		return (await setAny(recipe, seed)).mark;
-	} catch {
+	} catch (error) {
+		if (!isInputError(error)) throw error;
 		return null;
 	}
 }

@@ -110,6 +110,14 @@ test('a trainer’s name goes over the learner’s, what does not fit is left ou
 	expect((await work.classOf({ mark })).rows.map(({ name }) => name).toSorted()).toEqual(['Bo', 'Bo', 'Zoe']);
 });
 
+test('a paper that cannot be set here is told by name, and the rest is taken in', async () => {
+	const { recipe: whole, seed } = await work.set({ recipe, seed: 2 });
+	const broken = { is: 'paper' as const, from: 'old.json', recipe: { ...whole, profiles: ['gone'] }, seed };
+	const taken = await work.takeIn({ handed: [broken, { ...broken, from: 'new.json', recipe: whole }] });
+	expect(taken).toMatchObject({ fresh: 0, papers: ['Friday'], paper: null });
+	expect(taken.refused).toMatchObject([{ from: 'old.json', sentence: expect.stringMatching(/^No bundled fixture/) }]);
+});
+
 test('a paper with no results has an empty class and nothing to learn from', async () => {
 	const ref = await work.set({ recipe, seed: 8 });
 	await work.keepPaper(ref);
