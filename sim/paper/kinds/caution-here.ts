@@ -19,7 +19,7 @@ export const cautionHere: Kind = {
 		let drill: Drill | null = null;
 		let met = 0;
 		for (const each of drillsOn(ground, chance, DRILL_IDS, DRAWS)) {
-			if (each.cautions.length === 0 || elsewhere(each).length < 2) continue;
+			if (each.cautions.length === 0 || elsewhere(each).length < 2 || !isTold(each)) continue;
 			if (!drill || distance(each, level) < distance(drill, level)) drill = each;
 			met++;
 			if (distance(drill, level) === 0 || met >= ENOUGH) break;
@@ -52,6 +52,24 @@ export const cautionHere: Kind = {
 		);
 	},
 };
+
+/**
+ * Whether the task's words say enough to see each of its cautions. What a lamp of the rig happens to do is not in them: ultraviolet
+ * and flashing count only where the task names the colour or the programme, or is about a lamp left flashing.
+ */
+function isTold({ kind, cautions, facts, sheet }: Drill): boolean {
+	const profiles = sheet.fixtures.map(({ profile }) => profileFor(sheet, profile));
+	const named = new Set(Object.values(facts).flat());
+	const namesUltraviolet = profiles.some(({ held, emitters }) =>
+		held.some(
+			({ id, levels }) => named.has(id) && emitters.some((one) => one.ultraviolet && (levels[one.id] ?? 0) > 0),
+		),
+	);
+	const namesFlashing =
+		kind === 'strobe-left-on' ||
+		profiles.some(({ programmes }) => programmes.some(({ id, kind: does }) => named.has(id) && does === 'strobe'));
+	return (namesUltraviolet || !cautions.includes('ultraviolet')) && (namesFlashing || !cautions.includes('flashing'));
+}
 
 /** How far the number of a drill's cautions is from what the level asks: one, two, or three and more. */
 function distance({ cautions }: Drill, level: Level): number {

@@ -53,6 +53,14 @@ describe('the words of questions read from a rig', () => {
 		}
 	});
 
+	it('say whatever a caution hangs on: no lamp that nobody speaks of flashes or shines ultraviolet', () => {
+		for (const item of itemsOf('caution-here', runs(24, 600))) {
+			const said = questionText(item).toLowerCase();
+			if (/Ultraviolet/.test(keyText(item))) expect(said).toContain('ultraviolet');
+			if (/Flashing/.test(keyText(item))) expect(said).toMatch(/strobe|flashing by itself/);
+		}
+	});
+
 	it('tell a task on the bench as the drill itself does, whatever the drill', () => {
 		const item = itemOf('on-the-bench', 0, { profiles: BUNDLED, sheet: null }, LEVELS[0]);
 		for (const kind of DRILL_IDS) {
