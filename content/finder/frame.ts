@@ -55,6 +55,9 @@ export const allowWords = {
 
 /** The log of a walk. */
 export const logWords = {
+	tree: 'A tree of all checks, to print',
+	treeHref: (fixture: string, complaint: string) =>
+		`/finder/tree/#rig=finder&fixture=${fixture}&complaint=${complaint}`,
 	title: 'Log of the walk',
 	none: 'Nothing done yet.',
 	began: (when: string) => `Begun ${when}`,

@@ -3,17 +3,27 @@ import { useCallback, useEffect, useRef, useState } from 'preact/hooks';
 import { casefileWords } from '../../content/casefile/index.ts';
 import { bundledWords } from '../../content/finder/index.ts';
 import { type Ask, askWorker, NoWorker, Refused } from '../asking/index.ts';
+import { KEPT_KEY } from '../finder/index.ts';
 import { Button, Live, Notice } from '../ui/index.ts';
 import { Chooser } from './Chooser.tsx';
 import { readTreeLink, treeLink } from './link.ts';
 import { Sheet } from './Sheet.tsx';
-import type { NamedView, TreeOf, TreeView } from './view.ts';
+import { FINDERS, type NamedView, type TreeOf, type TreeView } from './view.ts';
 import type { CasefileWork } from './work.ts';
 
 const makeAsk = (): Ask<CasefileWork> =>
 	askWorker<CasefileWork>(() => new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' }));
 
-const RIGS = Object.keys(bundledWords);
+const BUNDLED: readonly NamedView[] = Object.entries(bundledWords).map(([id, { name }]) => ({ id, name }));
+
+/** What the finder keeps on this device; null where there is nothing, or nothing may be read. */
+function keptText(): string | null {
+	try {
+		return localStorage.getItem(KEPT_KEY);
+	} catch {
+		return null;
+	}
+}
 
 /** What is chosen so far; empty for not yet known. */
 interface Choice {
@@ -30,6 +40,8 @@ const wordsFor = (error: unknown): string => {
 /** Chooses a rig and a complaint, and shows the tree for them. */
 export function Casefile(): JSX.Element {
 	const [ask] = useState(makeAsk);
+	const [kept] = useState(keptText);
+	const [rigs, setRigs] = useState(BUNDLED);
 	const [choice, setChoice] = useState<Choice>({ rig: '', fixture: '', complaint: '' });
 	const [fixtures, setFixtures] = useState<readonly NamedView[]>([]);
 	const [complaints, setComplaints] = useState<readonly NamedView[] | null>(null);
@@ -46,9 +58,9 @@ export function Casefile(): JSX.Element {
 			setTrouble(null);
 			setTree(null);
 			try {
-				const found = await ask('fixtures', { rig: want.rig });
+				const found = await ask('fixtures', { rig: want.rig, kept });
 				const fixture = found.find(({ id }) => id === want.fixture)?.id ?? found[0]?.id ?? '';
-				const can = await ask('complaints', { rig: want.rig, fixture });
+				const can = await ask('complaints', { rig: want.rig, fixture, kept });
 				if (mine !== asked.current) return;
 				const complaint = can.find(({ id }) => id === want.complaint)?.id ?? can[0]?.id ?? '';
 				setFixtures(found);
@@ -60,7 +72,12 @@ export function Casefile(): JSX.Element {
 					return setTrouble(casefileWords.badLink);
 				}
 				setDoing('working');
-				const made = await ask('tree', { rig: want.rig, fixture, complaint: complaint as TreeOf['complaint'] });
+				const made = await ask('tree', {
+					rig: want.rig,
+					fixture,
+					complaint: complaint as TreeOf['complaint'],
+					kept,
+				});
 				if (mine !== asked.current) return;
 				setTree(made);
 				setDoing(null);
@@ -70,12 +87,17 @@ export function Casefile(): JSX.Element {
 				setTrouble(wordsFor(error));
 			}
 		},
-		[ask],
+		[ask, kept],
 	);
+
+	// after the first drawing: the server knows nothing of the device
+	useEffect(() => {
+		if (kept !== null) setRigs([{ id: FINDERS, name: casefileWords.finders }, ...BUNDLED]);
+	}, [kept]);
 
 	useEffect(() => {
 		const take = (): void => {
-			const link = readTreeLink(location.hash, RIGS);
+			const link = readTreeLink(location.hash, [...BUNDLED.map(({ id }) => id), FINDERS]);
 			if (link.is === 'tree') void open(link.of, true);
 			else if (link.is === 'bad') setTrouble(casefileWords.badLink);
 		};
@@ -93,6 +115,7 @@ export function Casefile(): JSX.Element {
 	return (
 		<div class="casefile" data-busy={doing !== null}>
 			<Chooser
+				rigs={rigs}
 				choice={choice}
 				fixtures={fixtures}
 				complaints={complaints}

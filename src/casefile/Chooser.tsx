@@ -1,11 +1,11 @@
 import type { JSX } from 'preact';
 import { useId } from 'preact/hooks';
 import { casefileWords } from '../../content/casefile/index.ts';
-import { bundledWords } from '../../content/finder/index.ts';
 import { Button } from '../ui/index.ts';
 import type { NamedView } from './view.ts';
 
 interface Props {
+	rigs: readonly NamedView[];
 	choice: { readonly rig: string; readonly fixture: string; readonly complaint: string };
 	fixtures: readonly NamedView[];
 	/** Null while they are not known. */
@@ -17,11 +17,9 @@ interface Props {
 	onWork: () => void;
 }
 
-const RIGS: readonly NamedView[] = Object.entries(bundledWords).map(([id, { name }]) => ({ id, name }));
-
 /** Rig, fixture, complaint, and the button that has the tree worked out. */
 export function Chooser(props: Props): JSX.Element {
-	const { choice, fixtures, complaints, busy, onRig, onFixture, onComplaint, onWork } = props;
+	const { rigs, choice, fixtures, complaints, busy, onRig, onFixture, onComplaint, onWork } = props;
 	return (
 		<form
 			class="casefile-choose"
@@ -30,7 +28,7 @@ export function Chooser(props: Props): JSX.Element {
 				onWork();
 			}}
 		>
-			<Choose label={casefileWords.rig} name="rig" from={RIGS} value={choice.rig} onChoose={onRig} />
+			<Choose label={casefileWords.rig} name="rig" from={rigs} value={choice.rig} onChoose={onRig} />
 			<Choose
 				label={casefileWords.fixture}
 				name="fixture"

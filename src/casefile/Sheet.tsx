@@ -4,10 +4,8 @@ import { type CautionId, cautions, siteFirst } from '../../content/cautions/inde
 import { sortWords } from '../../content/finder/index.ts';
 import { shareText, timeText } from '../finder/index.ts';
 import { Tape } from '../ui/index.ts';
+import { MOST_SAID } from './lines.ts';
 import type { CheckNode, EndNode, TreeNode, TreeView } from './view.ts';
-
-/** Causes and mends said at one end before the rest is only counted: paper is short. */
-const MOST_SAID = 3;
 
 /** What marks a caution beside a check, by the caution. */
 type Marks = ReadonlyMap<CautionId, string>;

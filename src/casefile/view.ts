@@ -3,7 +3,10 @@ import type { CheckSort, ComplaintKind } from '../../sim/finder/index.ts';
 
 /** What the worker hands the page: words and numbers. */
 
-/** Which tree: a bundled rig, one of its fixtures, and what is wrong with it. */
+/** The rig that the finder stands at on this device. */
+export const FINDERS = 'finder';
+
+/** Which tree: a bundled rig or the finder's own, one of its fixtures, and what is wrong with it. */
 export interface TreeOf {
 	readonly rig: string;
 	readonly fixture: string;

@@ -64,6 +64,11 @@ export function Log({ scene: { view, laid, walk, allows } }: { scene: Scene }): 
 						{logWords.copy}
 					</Button>
 					<Button onClick={() => saveText(logWords.file, text())}>{logWords.keep}</Button>
+					{walk.fixture !== null && walk.complaint !== null && (
+						<Button look="quiet" href={logWords.treeHref(walk.fixture, walk.complaint)}>
+							{logWords.tree}
+						</Button>
+					)}
 					<p aria-hidden="true">{said.words}</p>
 					<Live text={said.words} turn={said.turn} />
 				</div>

@@ -92,6 +92,14 @@ function readKept(text: string): Kept {
 const readCounts = (text: string): Learnt =>
 	readShape(countsSchema, parsed(text), words('The count of verdicts')).counts;
 
+/** The sheet of the kept walk; null where there is none that can be read. */
+export function readKeptRig(walk: string): RigSheet | null {
+	const rig = readStored({ walk, counts: null }).kept?.walk?.rig;
+	if (!rig) return null;
+	if (rig.kind === 'quick') return quickSheet(rig);
+	return rig.kind === 'sheet' ? rig.sheet : readBundled(rig.id);
+}
+
 /**
  * A rig out of text: a sheet as JSON, a link to a bench, or the fragment of one. Of a bench the sheet is taken, not what was done
  * to it since.

@@ -1,5 +1,6 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
+import { tap } from './finder/hidden.ts';
 
 test.use({ serviceWorkers: 'block' });
 
@@ -66,3 +67,19 @@ for (const colorScheme of ['dark', 'light'] as const) {
 		});
 	}
 }
+
+test('from a walk the finder leads to the tree of that rig, which is chosen there', async ({ page: tab }) => {
+	await tab.setViewportSize({ width: 390, height: 844 });
+	await tab.goto('/finder/');
+	await tap(tab.getByRole('button', { name: '2 fixtures', exact: true }));
+	await tap(tab.locator('[data-choice="desk"]'));
+	await tap(tab.locator('[data-choice="tallow-6"]'));
+	await tap(tab.locator('[data-choice="wash-2"]'));
+	await tap(tab.locator('[data-choice="dark"]'));
+	await expect(tab.locator('[data-check]')).toBeVisible();
+	await tab.locator('.walk-log-line').click();
+	await tab.getByRole('link', { name: 'A tree of all checks, to print' }).click();
+	await expect(tab.locator('.tree')).toBeVisible({ timeout: 60_000 });
+	await expect(tab.getByLabel('Rig')).toHaveValue('finder');
+	await expect(tab.locator('.tree-basis')).toContainText('is dark');
+});

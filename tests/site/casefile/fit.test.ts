@@ -1,10 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { bundledRig } from '../../../shared/sheet/index.ts';
+import { bundledRig, quickSheet } from '../../../shared/sheet/index.ts';
 import { openBench } from '../../../sim/finder/index.ts';
 import { fittingTree, MOST_ENDS } from '../../../src/casefile/fit.ts';
 import { readTreeLink, treeLink } from '../../../src/casefile/link.ts';
-import type { TreeNode } from '../../../src/casefile/view.ts';
+import { FINDERS, type TreeNode, type TreeOf } from '../../../src/casefile/view.ts';
 import { casefileWork } from '../../../src/casefile/work.ts';
+import { KEPT_VERSION } from '../../../src/finder/keys.ts';
+import { ALLOWS_ALL, freshWalk, type RigChoice } from '../../../src/finder/walk.ts';
 
 const bench = openBench(bundledRig('mixed-panels'), { kind: 'no-answer', fixture: 'old-1' });
 
@@ -30,8 +32,13 @@ describe('a tree made to fit the paper', () => {
 });
 
 describe('a tree in words', () => {
-	it('has as many ends as it says, and a cause and a mend at each', () => {
-		const view = casefileWork.tree({ rig: 'four-in-line', fixture: 'wash-3', complaint: 'no-answer' });
+	it('has as many ends as it says, and a cause and a mend at each', async () => {
+		const view = await casefileWork.tree({
+			rig: 'four-in-line',
+			fixture: 'wash-3',
+			complaint: 'no-answer',
+			kept: null,
+		});
 		expect(endsOf(view.root)).toBe(view.ends);
 		expect(view.complaint).toBe('Wash 3, centre right does not answer the desk');
 		const walk = (node: TreeNode): void => {
@@ -44,12 +51,36 @@ describe('a tree in words', () => {
 		walk(view.root);
 	});
 
-	it('is refused in a sentence where no fault shows like that', () => {
-		expect(() => casefileWork.tree({ rig: 'one-wash', fixture: 'wash-1', complaint: 'goes-out' })).toThrow(
-			'so there is no tree',
-		);
-		expect(() => casefileWork.fixtures({ rig: 'barn' })).toThrow("No bundled rig is called 'barn'");
+	it('is refused in a sentence where no fault shows like that', async () => {
+		const kept = null;
+		await expect(
+			casefileWork.tree({ rig: 'one-wash', fixture: 'wash-1', complaint: 'goes-out', kept }),
+		).rejects.toThrow('so there is no tree');
+		await expect(casefileWork.fixtures({ rig: 'barn', kept })).rejects.toThrow("No bundled rig is called 'barn'");
 	});
+
+	it('is worked out for the rig in the finder too: laid out the quick way, or from a sheet of the crew’s own', async () => {
+		const quick = { kind: 'quick', count: 2, linked: 'leader', profile: 'picket-8' } as const;
+		const rigs: RigChoice[] = [quick, { kind: 'sheet', sheet: bundledRig('leader-and-three') }];
+		for (const rig of rigs) {
+			const kept = JSON.stringify({ version: KEPT_VERSION, allows: ALLOWS_ALL, walk: freshWalk(rig, {}, 0) });
+			const fixtures = await casefileWork.fixtures({ rig: FINDERS, kept });
+			const [, follower] = fixtures;
+			const fixture = follower?.id ?? '';
+			const [first] = await casefileWork.complaints({ rig: FINDERS, fixture, kept });
+			const complaint = first?.id as TreeOf['complaint'];
+			const view = await casefileWork.tree({ rig: FINDERS, fixture, complaint, kept });
+			expect(view.ends).toBeGreaterThan(1);
+			expect(view.rig).toBe(rig.kind === 'sheet' ? rig.sheet.name : quickSheet(quick).name);
+		}
+	});
+
+	it.each([null, '', '{"version":1}', JSON.stringify({ version: KEPT_VERSION, allows: ALLOWS_ALL, walk: null })])(
+		'with nothing of one’s own in the finder (%s) it says where to open it',
+		async (kept) => {
+			await expect(casefileWork.fixtures({ rig: FINDERS, kept })).rejects.toThrow('Open yours there first');
+		},
+	);
 });
 
 describe('a link to a tree', () => {
