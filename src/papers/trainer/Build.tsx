@@ -1,4 +1,4 @@
-import type { JSX } from 'preact';
+import type { JSX, TargetedInputEvent } from 'preact';
 import { levelNames, trainerWords } from '../../../content/papers/index.ts';
 import type { Level } from '../../../shared/paper/index.ts';
 import { Field } from '../../ui/index.ts';
@@ -28,7 +28,7 @@ export function Build({ ask, draft, read, stock, offer, onChange }: Props): JSX.
 	const typed = (key: 'title' | 'count' | 'minutes' | 'pass') => ({
 		value: draft[key],
 		error: read.wrong?.[key],
-		onInput: (event: JSX.TargetedInputEvent<HTMLInputElement>) => put({ [key]: event.currentTarget.value }),
+		onInput: (event: TargetedInputEvent<HTMLInputElement>) => put({ [key]: event.currentTarget.value }),
 	});
 	return (
 		<div class="build">
