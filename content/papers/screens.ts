@@ -346,7 +346,7 @@ export const printWords = {
 const percent = (share: number): number => Math.round(share * 100);
 const two = (figure: number): string => figure.toFixed(2).replace('-', '\u2212');
 
-/** What the figures say, in plain sentences. Limits stand where they are used, in `shared/paper/analyse` and `src/papers/learn`. */
+/** What the figures say, in plain sentences. Limits stand where they are used, in `shared/paper/analyse` and `src/papers/trainer/learn.ts`. */
 export const learnWords = {
 	people: (n: number) => `${count(n, 'person', 'people')} counted.`,
 	leftOut: (n: number) => `${count(n, 'result is', 'results are')} left out here: second tries, and what does not fit.`,
