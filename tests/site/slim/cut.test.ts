@@ -1,4 +1,4 @@
-import { parseAst } from 'vite';
+import { parseSync } from 'vite';
 import { expect, it } from 'vitest';
 import { type Cut, cutCode } from '../../../src/slim/cut.ts';
 
@@ -11,7 +11,7 @@ if (never) { kept(); }
 export { kept, Told, text, made };`;
 
 const cut = (what: Partial<Cut>): string =>
-	cutCode(code, parseAst(code), { empty: [], leaveOut: [], instead: {}, ...what });
+	cutCode(code, parseSync('code.js', code).program, { empty: [], leaveOut: [], instead: {}, ...what });
 
 it('leaves code alone where nothing is named', () => {
 	expect(cut({})).toBe(code);
