@@ -32,7 +32,7 @@ export default defineConfig({
 		worker: {
 			format: 'es',
 			plugins: () => [leanMachine(), leanWorker()],
-			rolldownOptions: { treeshake: { manualPureFunctions: ['Object.freeze'] } },
+			rolldownOptions: { checks: { bundlerTimings: false }, treeshake: { manualPureFunctions: ['Object.freeze'] } },
 		},
 	},
 	security: {
