@@ -90,7 +90,7 @@ export const cases: readonly Case[] = [
 
 /** Words round the cases. */
 export const caseWords = {
-	on: (rig: string) => `On ${rig}.`,
+	on: (rig: string) => `${rig}.`,
 	says: 'What is said',
 	shown: 'How the finder finds it',
 	seconds: (seconds: number) => `About ${Math.round(seconds)} seconds, walking and all.`,
