@@ -1,5 +1,5 @@
+import { keepLearnt } from '../deck/index.ts';
 import { changeProgress, withDone } from '../progress/index.ts';
-import { keepLearnt } from '../review/index.ts';
 import type { Check } from './checks.ts';
 
 /** How a round went. */

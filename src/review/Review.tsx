@@ -2,16 +2,22 @@ import type { JSX } from 'preact';
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { reviewWords as words } from '../../content/review/index.ts';
 import { isInputError } from '../../shared/error/index.ts';
+import {
+	type Deck,
+	deckShelf,
+	deckText,
+	dueNow,
+	importDeck,
+	merged,
+	NO_DECK,
+	type Outcome,
+	withAsked,
+} from '../deck/index.ts';
 import { Keeping, Trouble } from '../shelf/index.ts';
 import { Live } from '../ui/index.ts';
-import { type Deck, merged, NO_DECK } from './deck.ts';
-import { deckShelf } from './keep.ts';
 import { Sitting } from './Sitting.tsx';
 import { Skills } from './Skills.tsx';
 import { Standing } from './Standing.tsx';
-import { type Outcome, withAsked } from './schedule.ts';
-import { dueNow } from './session.ts';
-import { deckText } from './version.ts';
 import { type Names, skillViews } from './view.ts';
 
 const storage = () => localStorage;
@@ -37,9 +43,8 @@ export function Review({ names }: Props): JSX.Element {
 		say(told);
 	};
 	const take = async (text: string) => {
-		const { readDeck } = await import('./reading.ts');
 		try {
-			const { kept, damaged } = readDeck(text);
+			const { kept, damaged } = await importDeck(text);
 			const left = Object.keys(damaged).length;
 			await change(
 				(own) => merged(own, kept),

@@ -1,10 +1,9 @@
 import type { JSX } from 'preact';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { reviewWords as words } from '../../content/review/index.ts';
+import { type Outcome, skillOf } from '../deck/index.ts';
 import { AskOne, askPapers } from '../papers/index.ts';
 import { Button } from '../ui/index.ts';
-import type { Outcome } from './schedule.ts';
-import { skillOf } from './skill.ts';
 import { recipeFor } from './view.ts';
 
 interface Props {

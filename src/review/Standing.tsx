@@ -1,8 +1,7 @@
 import type { JSX } from 'preact';
 import { reviewWords as words } from '../../content/review/index.ts';
+import { type Deck, dueNow, nextDue, SITTING } from '../deck/index.ts';
 import { Button } from '../ui/index.ts';
-import type { Deck } from './deck.ts';
-import { dueNow, nextDue, SITTING } from './session.ts';
 import { countStandings, type SkillView, STANDINGS } from './view.ts';
 import { whenText } from './when.ts';
 

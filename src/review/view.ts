@@ -1,9 +1,7 @@
 import { levelNames } from '../../content/papers/index.ts';
 import { reviewWords } from '../../content/review/index.ts';
 import type { KindId, PaperRecipeInput } from '../../shared/paper/index.ts';
-import type { Deck } from './deck.ts';
-import { recallOf, type Standing, standingOf } from './schedule.ts';
-import { type Skill, skillOf } from './skill.ts';
+import { type Deck, recallOf, type Skill, type Standing, skillOf, standingOf } from '../deck/index.ts';
 import { whenText } from './when.ts';
 
 /** A skill as the list shows it. */

@@ -11,6 +11,7 @@ import { keepLast } from './keepSitting.ts';
 import { Review } from './Review.tsx';
 import { Start } from './Start.tsx';
 import { answered, begin, handedIn, movedTo, type Sitting, secondsLeft, timeToSay } from './sitting.ts';
+import { skillsOf } from './skills.ts';
 import { useSitting } from './useSitting.ts';
 
 /** A paper on this device, from its first page to its result. */
@@ -78,7 +79,10 @@ export function SitPaper({ ask, opened }: { ask: AskPapers; opened: OpenedPaper 
 						act((now) => movedTo(now, at, paper));
 						review(false);
 					}}
-					onHandIn={(name) => act((now) => handedIn(now, paper, name, Date.now()))}
+					onHandIn={(name) => {
+						act((now) => handedIn(now, paper, name, Date.now()));
+						void keepLearnt(skillsOf(paper, opened.recipe));
+					}}
 				/>
 			) : (
 				<AtQuestion

@@ -1,5 +1,5 @@
-import { shelfOf } from '../shelf/index.ts';
-import { NO_DECK, withLearnt } from './deck.ts';
+import { type Read, shelfOf } from '../shelf/index.ts';
+import { type Deck, NO_DECK, withLearnt } from './deck.ts';
 import { type Skill, skillText } from './skill.ts';
 import { deckText } from './version.ts';
 
@@ -18,3 +18,6 @@ export async function keepLearnt(skills: readonly Skill[]): Promise<void> {
 		(deck) => withLearnt(deck, skills.map(skillText), Date.now()),
 	);
 }
+
+/** A deck from a file. @throws InputError as `readDeck` does */
+export const importDeck = async (text: string): Promise<Read<Deck>> => (await import('./reading.ts')).readDeck(text);

@@ -1,12 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { KIND_IDS, LEVELS } from '../../../shared/paper/index.ts';
-import { type Card, type Deck, merged, NO_DECK, withLearnt } from '../../../src/review/deck.ts';
-import { readDeck } from '../../../src/review/reading.ts';
-import { type Outcome, recallOf, standingOf, withAsked } from '../../../src/review/schedule.ts';
-import { dueNow, nextDue, SITTING } from '../../../src/review/session.ts';
-import { skillOf, skillText } from '../../../src/review/skill.ts';
-import { deckText } from '../../../src/review/version.ts';
+import { type Card, type Deck, merged, NO_DECK, withLearnt } from '../../../src/deck/deck.ts';
+import { readDeck } from '../../../src/deck/reading.ts';
+import { type Outcome, recallOf, standingOf, withAsked } from '../../../src/deck/schedule.ts';
+import { dueNow, nextDue, SITTING } from '../../../src/deck/session.ts';
+import { skillOf, skillText } from '../../../src/deck/skill.ts';
+import { deckText } from '../../../src/deck/version.ts';
 import { runs } from '../../runs.ts';
 
 const DAY = 86_400_000;
