@@ -1,6 +1,7 @@
 import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { paperWords, sitWords } from '../../../content/papers/index.ts';
+import { keepLearnt } from '../../deck/index.ts';
 import { Button, Live, Notice } from '../../ui/index.ts';
 import type { AskPapers } from '../asking.ts';
 import { newAttempt } from '../carry/index.ts';

@@ -7,7 +7,7 @@ const questions = [
 	{ kind: 'footprint', level: 'easy' },
 	{ kind: 'footprint', level: 'hard' },
 	{ kind: 'last-slot', level: 'easy' },
-] as Parameters<typeof skillsOf>[0]['questions'];
+] as const;
 
 const recipe = (profiles: string[]) => readRecipe({ version: 1, title: 'A paper', count: 4, profiles });
 
