@@ -13,6 +13,10 @@ export const searchPage = {
 	hint: 'Results follow as you type. Enter goes to the first.',
 	results: (count: number) => (count === 1 ? '1 result' : `${count} results`),
 	most: (shown: number, count: number) => `The first ${shown} of ${count} results`,
+	near: (count: number) =>
+		count === 1
+			? 'No place has all of those words. 1 has some of them'
+			: `No place has all of those words. The nearest ${count}`,
 	none: (query: string) => `Nothing found for “${query}”. Try one word, or the start of it.`,
 	idle: 'Try “terminator”, “flat”, “address” or “UV”.',
 	leaf: 'Or leaf through',

@@ -2,7 +2,7 @@ import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { searchPage as words } from '../../content/search/index.ts';
 import { Field, Notice } from '../ui/index.ts';
-import { find, readIndex, type SearchIndex } from './find.ts';
+import { find, LONGEST_QUERY, readIndex, type SearchIndex } from './find.ts';
 import { Results } from './Results.tsx';
 import { told } from './told.ts';
 
@@ -14,7 +14,9 @@ type Ready = SearchIndex | 'fetching' | 'failed';
 /** A box to type in, and what is found. The query stands in the address too, so that a search can be linked and gone back to. */
 export function Search(): JSX.Element {
 	const [index, setIndex] = useState<Ready>('fetching');
-	const [query, setQuery] = useState(() => new URLSearchParams(location.search).get('q') ?? '');
+	const [query, setQuery] = useState(() =>
+		(new URLSearchParams(location.search).get('q') ?? '').slice(0, LONGEST_QUERY),
+	);
 	const list = useRef<HTMLOListElement>(null);
 
 	useEffect(() => {
@@ -29,7 +31,7 @@ export function Search(): JSX.Element {
 		history.replaceState(null, '', typed === '' ? location.pathname : `?${new URLSearchParams({ q: typed })}`);
 	};
 
-	const { found, count } = typeof index === 'object' ? find(index, query) : { found: [], count: 0 };
+	const search = typeof index === 'object' ? find(index, query) : { found: [], count: 0, isNear: false };
 	return (
 		// biome-ignore lint/a11y/useSemanticElements: `search` is not known to browsers of 2023
 		<form
@@ -45,6 +47,7 @@ export function Search(): JSX.Element {
 				hint={words.hint}
 				type="search"
 				name="q"
+				maxLength={LONGEST_QUERY}
 				autocomplete="off"
 				enterkeyhint="search"
 				value={query}
@@ -54,10 +57,10 @@ export function Search(): JSX.Element {
 				{index === 'failed' ? (
 					<Notice kind="wrong">{words.failed}</Notice>
 				) : (
-					<p class="search-count">{index === 'fetching' ? words.loading : told(query, found.length, count)}</p>
+					<p class="search-count">{index === 'fetching' ? words.loading : told(query, search)}</p>
 				)}
 			</div>
-			<Results list={list} found={found} />
+			<Results list={list} found={search.found} />
 		</form>
 	);
 }

@@ -1,8 +1,12 @@
-import MiniSearch, { type Options } from 'minisearch';
+import MiniSearch, { type Options, type SearchResult } from 'minisearch';
 import type { DocKind, SearchDoc } from './types.ts';
 
 /** Most results shown. */
 const MOST = 40;
+/** Most shown where no place has every word. */
+const MOST_NEAR = 10;
+/** Letters of a query that are looked at. */
+export const LONGEST_QUERY = 100;
 /** Letters of text shown with a result. */
 const EXCERPT = 160;
 
@@ -14,7 +18,7 @@ export interface Found {
 	readonly excerpt: string;
 }
 
-/** What the build and the page must agree on. Every word asked for must be there; the last may be a beginning; long ones may be misspelt. */
+/** What the build and the page must agree on. Every word asked for must be there, if only its beginning; long ones may be misspelt. */
 const options: Options<SearchDoc> = {
 	fields: ['title', 'also', 'text'],
 	storeFields: ['kind', 'title', 'text'],
@@ -39,10 +43,19 @@ export function indexText(docs: readonly SearchDoc[]): string {
 /** The index out of such a file. */
 export const readIndex = (text: string): SearchIndex => MiniSearch.loadJSON<SearchDoc>(text, options);
 
-/** What is found, best first, and how many there are in all; nothing for an empty query. */
-export function find(index: SearchIndex, query: string): { readonly found: readonly Found[]; readonly count: number } {
-	const asked = query.trim().toLowerCase();
-	const all = asked === '' ? [] : index.search(query);
+/** What is found, best first, how many there are in all, and whether those are only near: no place has every word. */
+export interface Searched {
+	readonly found: readonly Found[];
+	readonly count: number;
+	readonly isNear: boolean;
+}
+
+/** Looks for every word of a query; where no place has them all, for those that have some. Nothing for an empty query. */
+export function find(index: SearchIndex, query: string): Searched {
+	const asked = query.trim().toLowerCase().slice(0, LONGEST_QUERY);
+	const whole = asked === '' ? [] : index.search(asked);
+	const isNear = whole.length === 0;
+	const all = isNear ? nearest(index, asked) : whole;
 	// what is called just that comes first, however often the word stands elsewhere
 	const isNamed = (title: unknown): boolean => String(title).toLowerCase() === asked;
 	const ranked = [...all.filter(({ title }) => isNamed(title)), ...all.filter(({ title }) => !isNamed(title))];
@@ -52,7 +65,13 @@ export function find(index: SearchIndex, query: string): { readonly found: reado
 		title: String(result['title']),
 		excerpt: excerptOf(String(result['text']), result.terms),
 	}));
-	return { found, count: all.length };
+	return { found, count: all.length, isNear: isNear && all.length > 0 };
+}
+
+/** The few places with the most of these words, as people ask in whole sentences. Short words are too common to tell anything. */
+function nearest(index: SearchIndex, asked: string): readonly SearchResult[] {
+	const words = asked.split(/[^\p{L}\p{N}]+/u).filter((word) => word.length > 3);
+	return words.length === 0 ? [] : index.search(words.join(' '), { combineWith: 'OR' }).slice(0, MOST_NEAR);
 }
 
 /** The part of a text round the first of the words that were found in it, cut at whole words. */

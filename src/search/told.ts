@@ -1,9 +1,11 @@
 import { searchPage as words } from '../../content/search/index.ts';
+import type { Searched } from './find.ts';
 
 /** How a search went, in words. */
-export function told(query: string, shown: number, count: number): string {
+export function told(query: string, { found, count, isNear }: Searched): string {
 	const asked = query.trim();
 	if (asked === '') return words.idle;
 	if (count === 0) return words.none(asked);
-	return shown < count ? words.most(shown, count) : words.results(count);
+	if (isNear) return words.near(count);
+	return found.length < count ? words.most(found.length, count) : words.results(count);
 }

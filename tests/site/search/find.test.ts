@@ -64,8 +64,17 @@ describe('searching', () => {
 	});
 
 	it('wants every word, and finds nothing for nothing', () => {
-		expect(titles('terminator quokka')).toEqual([]);
-		for (const query of ['', '  ', 'zzzzzz']) expect(find(index, query)).toEqual({ found: [], count: 0 });
+		expect(find(index, 'terminator resistor').isNear).toBe(false);
+		for (const query of ['', '  ', 'zzzzzz', 'no x'])
+			expect(find(index, query)).toEqual({ found: [], count: 0, isNear: false });
+	});
+
+	it('shows a few that have some of the words, and says so, where none has all', () => {
+		const near = find(index, 'how long does my battery last, quokka');
+		expect(near).toMatchObject({ isNear: true });
+		expect(near.count).toBeLessThanOrEqual(10);
+		expect(near.found.some(({ title }) => /battery/i.test(title))).toBe(true);
+		expect(titles('my lamp wont follow')).toContain('Follower');
 	});
 
 	it('takes any text, and shows no more than it counts', () => {
@@ -76,9 +85,9 @@ describe('searching', () => {
 					fc.constantFrom(...docs).map(({ text }) => text.slice(0, 30)),
 				),
 				(query) => {
-					const { found, count } = find(index, query);
-					expect(found.length).toBeLessThanOrEqual(Math.min(count, 40));
-					expect(told(query, found.length, count)).not.toBe('');
+					const searched = find(index, query);
+					expect(searched.found.length).toBeLessThanOrEqual(Math.min(searched.count, 40));
+					expect(told(query, searched)).not.toBe('');
 				},
 			),
 			{ numRuns: runs(200) },
@@ -108,10 +117,16 @@ describe('an excerpt', () => {
 
 describe('what is told', () => {
 	it('counts, and says what to do where there is nothing', () => {
-		expect(told('', 0, 0)).toMatch(/^Try/);
-		expect(told('x', 1, 1)).toBe('1 result');
-		expect(told('x', 12, 12)).toBe('12 results');
-		expect(told('x', 40, 77)).toBe('The first 40 of 77 results');
-		expect(told(' xyz ', 0, 0)).toContain('“xyz”');
+		const of = (shown: number, count: number, isNear = false) => ({
+			found: Array.from({ length: shown }, () => ({ href: '/', kind: 'term', title: 'x', excerpt: 'x' }) as const),
+			count,
+			isNear,
+		});
+		expect(told('', of(0, 0))).toMatch(/^Try/);
+		expect(told('x', of(1, 1))).toBe('1 result');
+		expect(told('x', of(12, 12))).toBe('12 results');
+		expect(told('x', of(40, 77))).toBe('The first 40 of 77 results');
+		expect(told('x', of(3, 3, true))).toMatch(/^No place has all of those words/);
+		expect(told(' xyz ', of(0, 0))).toContain('“xyz”');
 	});
 });
