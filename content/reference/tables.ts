@@ -90,6 +90,7 @@ export const lineWords = {
 		heading: 'What a line bears',
 		says: [
 			'Out of one, into the next, a terminator in the last. For more than this, put in a splitter: each of its outputs is a fresh line.',
+			'These are ends of the scale, not aims. Terminate every line, and count each fixture as one load unless its label says less.',
 		],
 		caption: 'Limits of one line',
 		head: ['What', 'Limit', 'Source'],
@@ -99,8 +100,8 @@ export const lineWords = {
 			terminator: ['Terminator, across pins 2 and 3 at the far end', 'ANSI E1.11'],
 			terminators: ['Terminators, one at each end at most', 'EIA-485'],
 			metres: ['Data cable from the desk to the last receiver', 'Makers’ wiring notes'],
-			open: ['Cable past the last terminator', 'Makers’ rule of thumb, worked out'],
-			microphone: ['Microphone cable on the way', 'Common practice, no source'],
+			open: ['Open end that still gives no trouble on the bench here', 'Rule of thumb, worked out; not to plan by'],
+			microphone: ['Microphone cable that still gives no trouble on the bench here', 'No source; not to plan by'],
 			talkers: ['Controllers on one line', 'EIA-485'],
 		},
 		ohms: '{n} Ω',
