@@ -1,6 +1,7 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
 import { tap } from './finder/hidden.ts';
+import { looks } from './looks.ts';
 
 test.use({ serviceWorkers: 'block' });
 
@@ -55,17 +56,15 @@ test('a link that fits nothing gets a sentence, and the chooser stays', async ({
 	}
 });
 
-for (const colorScheme of ['dark', 'light'] as const) {
-	for (const width of [390, 1280]) {
-		test(`axe finds nothing on a tree, ${colorScheme}, ${width} wide`, async ({ page: tab }) => {
-			await tab.emulateMedia({ colorScheme });
-			await tab.setViewportSize({ width, height: 844 });
-			await tab.goto('/finder/tree/#rig=two-universes&fixture=bar-3&complaint=dark');
-			await expect(tab.locator('.tree')).toBeVisible({ timeout: 60_000 });
-			const { violations } = await new AxeBuilder({ page: tab }).analyze();
-			expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`)).toEqual([]);
-		});
-	}
+for (const { colorScheme, width } of looks) {
+	test(`axe finds nothing on a tree, ${colorScheme}, ${width} wide`, async ({ page: tab }) => {
+		await tab.emulateMedia({ colorScheme });
+		await tab.setViewportSize({ width, height: 844 });
+		await tab.goto('/finder/tree/#rig=two-universes&fixture=bar-3&complaint=dark');
+		await expect(tab.locator('.tree')).toBeVisible({ timeout: 60_000 });
+		const { violations } = await new AxeBuilder({ page: tab }).analyze();
+		expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`)).toEqual([]);
+	});
 }
 
 test('from a walk the finder leads to the tree of that rig, which is chosen there', async ({ page: tab }) => {

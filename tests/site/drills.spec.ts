@@ -5,6 +5,7 @@ import { expect, type Locator, type Page, type Response, test } from '@playwrigh
 import { type DrillKind, makeDrill, shortestWay } from '../../sim/drill/index.ts';
 import { PROGRESS_ASIDE_KEY, PROGRESS_KEY } from '../../src/progress/keep.ts';
 import { display, drawer, key } from './bench/open.ts';
+import { looks } from './looks.ts';
 
 test.use({ serviceWorkers: 'block', viewport: { width: 1280, height: 900 } });
 
@@ -268,48 +269,43 @@ test('what is damaged on the device is set aside and said, and the rest is there
 	expect(JSON.parse((await aside()) ?? '')).toHaveLength(2);
 });
 
-for (const colorScheme of ['dark', 'light'] as const) {
-	for (const width of [390, 1280]) {
-		test(`axe finds nothing on the way through a drill, ${colorScheme}, ${width} wide`, async ({
-			browser,
-			baseURL,
-		}) => {
-			const context = await browser.newContext({
-				colorScheme,
-				viewport: { width, height: 844 },
-				baseURL: baseURL ?? '',
-				serviceWorkers: 'block',
-			});
-			const tab = await context.newPage();
-			const clean = async (what: string) => {
-				const { violations, passes } = await new AxeBuilder({ page: tab }).analyze();
-				expect(violations.map(({ id, nodes }) => `${what}: ${id}: ${nodes.map(({ html }) => html).join(' ')}`)).toEqual(
-					[],
-				);
-				expect(passes.length).toBeGreaterThan(10);
-			};
-			await tab.goto('/drills/do/#kind=leader-left-on&seed=3');
-			await expect(tab.locator('.drill-begin .caution').first()).toBeVisible();
-			await clean('before it begins');
-			await begin(tab, ...PANEL);
-			await press(tab, 'Hint').click();
-			await clean('at work, with a hint');
-			await press(tab, 'Mark it').click();
-			await mark(tab).locator('summary').click();
-			await clean('marked, not yet');
-			await doPanel(tab);
-			await press(tab, 'Mark it').click();
-			await expect(mark(tab)).toContainText('Your best');
-			await clean('marked, done');
-			await tab.goto('/drills/');
-			await expect(card(tab, 'loss-setting')).toContainText('Done once');
-			await clean('the list, with a result');
-			await tab.getByRole('button', { name: 'Clear' }).click();
-			await expect(tab.getByRole('dialog')).toBeVisible();
-			await clean('asked whether to clear');
-			await context.close();
+for (const { colorScheme, width } of looks) {
+	test(`axe finds nothing on the way through a drill, ${colorScheme}, ${width} wide`, async ({ browser, baseURL }) => {
+		const context = await browser.newContext({
+			colorScheme,
+			viewport: { width, height: 844 },
+			baseURL: baseURL ?? '',
+			serviceWorkers: 'block',
 		});
-	}
+		const tab = await context.newPage();
+		const clean = async (what: string) => {
+			const { violations, passes } = await new AxeBuilder({ page: tab }).analyze();
+			expect(violations.map(({ id, nodes }) => `${what}: ${id}: ${nodes.map(({ html }) => html).join(' ')}`)).toEqual(
+				[],
+			);
+			expect(passes.length).toBeGreaterThan(10);
+		};
+		await tab.goto('/drills/do/#kind=leader-left-on&seed=3');
+		await expect(tab.locator('.drill-begin .caution').first()).toBeVisible();
+		await clean('before it begins');
+		await begin(tab, ...PANEL);
+		await press(tab, 'Hint').click();
+		await clean('at work, with a hint');
+		await press(tab, 'Mark it').click();
+		await mark(tab).locator('summary').click();
+		await clean('marked, not yet');
+		await doPanel(tab);
+		await press(tab, 'Mark it').click();
+		await expect(mark(tab)).toContainText('Your best');
+		await clean('marked, done');
+		await tab.goto('/drills/');
+		await expect(card(tab, 'loss-setting')).toContainText('Done once');
+		await clean('the list, with a result');
+		await tab.getByRole('button', { name: 'Clear' }).click();
+		await expect(tab.getByRole('dialog')).toBeVisible();
+		await clean('asked whether to clear');
+		await context.close();
+	});
 }
 
 test('a drill at work, the bench with it, keeps to its weight', async ({ page: tab }) => {

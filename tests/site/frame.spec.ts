@@ -1,10 +1,11 @@
 import { expect, test } from '@playwright/test';
-import { pages, sampled } from './pages.ts';
+import { markupOf, pages, sampled } from './pages.ts';
 
 test.use({ serviceWorkers: 'block' });
 
+// one visit for all that can be seen at one: opening a page is most of what it takes
 for (const page of sampled) {
-	test(`${page} asks nothing of any other origin, breaks no policy, and says nothing in the console`, async ({
+	test(`${page} asks nothing of others, says nothing in the console, ranks its layers, and fits 320`, async ({
 		page: tab,
 		baseURL,
 	}) => {
@@ -19,14 +20,11 @@ for (const page of sampled) {
 		await tab.goto(page);
 		await tab.evaluate(() => window.scrollTo(0, document.body.scrollHeight));
 		await tab.waitForLoadState('networkidle');
-		expect(asked.length).toBeGreaterThan(1);
-		expect(asked.filter((url) => !url.startsWith(`${baseURL}/`) && !url.startsWith('data:'))).toEqual([]);
-		expect(said).toEqual([]);
-	});
+		expect.soft(asked.length).toBeGreaterThan(1);
+		expect.soft(asked.filter((url) => !url.startsWith(`${baseURL}/`) && !url.startsWith('data:'))).toEqual([]);
+		expect.soft(said).toEqual([]);
 
-	// Symptom: a page's own look lost to the shared one. Cause: the build put the page's style first, which ranked its layer last.
-	test(`the layers of ${page} rank as they should`, async ({ page: tab }) => {
-		await tab.goto(page);
+		// Symptom: a page's own look lost to the shared one. Cause: the build put the page's style first, which ranked its layer last.
 		const [first] = await tab.evaluate(() =>
 			[...document.styleSheets].flatMap((sheet) =>
 				[...sheet.cssRules].flatMap((rule) =>
@@ -38,33 +36,37 @@ for (const page of sampled) {
 				),
 			),
 		);
-		expect(first).toEqual(['tokens', 'base', 'parts', 'layout', 'features', 'print', 'always']);
-	});
+		expect.soft(first).toEqual(['tokens', 'base', 'parts', 'layout', 'features', 'print', 'always']);
 
-	test(`${page} fits a screen 320 wide, with controls a finger can hit`, async ({ page: tab }) => {
 		await tab.setViewportSize({ width: 320, height: 640 });
-		await tab.goto(page);
-		expect(await tab.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);
+		expect.soft(await tab.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);
 		const small = await tab
 			.locator('button:visible, .button:visible, nav a:visible, label:has(input):visible, select:visible')
 			.evaluateAll((all) => all.filter((it) => it.getBoundingClientRect().height < 48).map((it) => it.outerHTML));
-		expect(small).toEqual([]);
+		expect.soft(small, 'controls a finger can hit').toEqual([]);
 	});
 }
 
+/** Markup of what was asked for before, by address: many pages lead to the same few. */
+const answered = new Map<string, string>();
+
 for (const page of pages) {
-	test(`every link on ${page} leads somewhere`, async ({ page: tab, request, baseURL }) => {
-		await tab.goto(page);
-		const links = await tab.locator('a[href]').evaluateAll((all) => all.map((it) => (it as HTMLAnchorElement).href));
+	test(`every link on ${page} leads somewhere`, async ({ request }) => {
+		const links = [...markupOf(page).matchAll(/<a\s[^>]*?href="([^"]*)"/g)].map(([, href = '']) =>
+			href.replaceAll('&amp;', '&').replaceAll('&#38;', '&'),
+		);
 		expect(links.length).toBeGreaterThan(2);
 		for (const link of new Set(links)) {
-			const { origin, pathname, hash } = new URL(link);
-			expect(origin, link).toBe(baseURL);
-			const answer = await request.get(link, { maxRedirects: 0 });
-			expect(answer.status(), link).toBe(200);
+			const { origin, pathname, hash } = new URL(link, `http://site${page}`);
+			expect(origin, link).toBe('http://site');
+			if (!answered.has(pathname)) {
+				const answer = await request.get(pathname, { maxRedirects: 0 });
+				expect(answer.status(), link).toBe(200);
+				answered.set(pathname, await answer.text());
+			}
 			// a fragment with a sign of equality is data for the page, not a place on it
 			if (hash !== '' && !hash.includes('='))
-				expect(await answer.text(), link).toMatch(new RegExp(`\\sid=["']?${hash.slice(1)}["'\\s>]`));
+				expect(answered.get(pathname), link).toMatch(new RegExp(`\\sid=["']?${hash.slice(1)}["'\\s>]`));
 			expect(pathname, 'a page ends in a slash').toMatch(/\/$|\.\w+$/);
 		}
 	});

@@ -1,6 +1,7 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
 import { mendsOf } from './hidden/answer.ts';
+import { looks } from './looks.ts';
 
 test.use({ serviceWorkers: 'block', viewport: { width: 390, height: 844 } });
 
@@ -96,18 +97,16 @@ test('the checks are large, searched by words, and one with a caution shows it b
 	await expect(tab.locator('.hidden-body .caution').first()).toBeVisible();
 });
 
-for (const colorScheme of ['dark', 'light'] as const) {
-	for (const width of [390, 1280]) {
-		test(`axe finds nothing on a drill, ${colorScheme}, ${width} wide`, async ({ page: tab }) => {
-			await tab.emulateMedia({ colorScheme });
-			await tab.setViewportSize({ width, height: 844 });
-			await open(tab);
-			await act(tab, (await tab.locator('.hidden-place [data-check]').first().getAttribute('data-check')) ?? '');
-			await tab.locator('.hidden-fitting summary').click();
-			await finds(tab, 'mid-drill');
-			await tab.getByRole('button', { name: 'I give up' }).click();
-			await expect(tab.locator('.hidden-review')).toBeVisible();
-			await finds(tab, 'the review');
-		});
-	}
+for (const { colorScheme, width } of looks) {
+	test(`axe finds nothing on a drill, ${colorScheme}, ${width} wide`, async ({ page: tab }) => {
+		await tab.emulateMedia({ colorScheme });
+		await tab.setViewportSize({ width, height: 844 });
+		await open(tab);
+		await act(tab, (await tab.locator('.hidden-place [data-check]').first().getAttribute('data-check')) ?? '');
+		await tab.locator('.hidden-fitting summary').click();
+		await finds(tab, 'mid-drill');
+		await tab.getByRole('button', { name: 'I give up' }).click();
+		await expect(tab.locator('.hidden-review')).toBeVisible();
+		await finds(tab, 'the review');
+	});
 }

@@ -1,5 +1,5 @@
 import { expect, type Response, test } from '@playwright/test';
-import { isLesson, markupOf, pages, sampled } from './pages.ts';
+import { isLesson, markupOf, sampled } from './pages.ts';
 import { sumOf, told, weighScripts, weightOf } from './weigh.ts';
 
 test.use({ serviceWorkers: 'block' });
@@ -9,7 +9,7 @@ const bench = 70;
 /** A lesson's bench, its checks and its sliders. */
 const lesson = 80;
 
-for (const page of pages) {
+for (const page of sampled) {
 	// a lesson is a page of words until its bench scrolls into view
 	const live = !isLesson(page) && markupOf(page).includes('<astro-island');
 
