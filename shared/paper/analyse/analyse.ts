@@ -43,7 +43,8 @@ export function analyse(marks: readonly PaperMark[]): ItemAnalysis {
 		passed: marks.filter(({ passed }) => passed).length,
 		kr20: reliability,
 		kr20Interval: alphaInterval(reliability, marks.length, columns.length),
-		error: reliability === null ? null : spread * Math.sqrt(1 - reliability),
+		// below 0 the figure tells nothing, and no score is less certain than the spread of all
+		error: reliability === null ? null : spread * Math.sqrt(1 - Math.max(0, reliability)),
 		items: columns.map((_, at) =>
 			itemFigures({
 				marks: rows.map((row) => row[at] as ItemMark),

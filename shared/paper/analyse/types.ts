@@ -84,7 +84,7 @@ export interface ItemAnalysis {
 	readonly kr20: number | null;
 	/** Feldt's 95 % interval of it. */
 	readonly kr20Interval: Interval | null;
-	/** Standard error of measurement: deviation × √(1 − KR-20), in questions. Two times in three another such paper would put a person within so many questions of this score. */
+	/** Standard error of measurement: deviation × √(1 − KR-20), in questions, with a KR-20 below 0 taken as 0. Two times in three another such paper would put a person within so many questions of this score. */
 	readonly error: number | null;
 	readonly items: readonly ItemFigures[];
 	readonly topics: readonly GroupFigures<TopicId>[];

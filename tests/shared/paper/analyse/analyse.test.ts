@@ -63,6 +63,18 @@ describe('an analysis', () => {
 		);
 	});
 
+	test('calls no score less certain than the spread of them all, however unsteady the paper', () => {
+		const unsteady = analyse(['ab', 'ba', 'ab', 'ba', 'aa', 'ab'].map((gave) => marked(gave)));
+		expect(unsteady.kr20).toBeLessThan(0);
+		fc.assert(
+			fc.property(papers, (gave) => {
+				const { error, deviation } = analyse(gave.map((each) => marked(each)));
+				if (error !== null) expect(error).toBeLessThanOrEqual(deviation + 1e-12);
+			}),
+			{ numRuns: runs(150) },
+		);
+	});
+
 	test('does not hang on who came first', () => {
 		fc.assert(
 			fc.property(papers, (gave) => {
