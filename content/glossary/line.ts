@@ -44,7 +44,7 @@ export const line: readonly Term[] = [
 	{
 		id: 'daisy-chain',
 		term: 'Daisy chain',
-		forms: ['daisy-chained'],
+		forms: ['daisy-chained', 'daisychain'],
 		says: 'Fixtures joined one after the other: out of one, into the next. The line is never split into branches by a plain lead.',
 		from: 'trade',
 		see: ['loop-through', 'splitter'],

@@ -98,7 +98,7 @@ export const panel: readonly Term[] = [
 	{
 		id: 'follower',
 		term: 'Follower',
-		says: 'A fixture that copies a leader. It must be told to follow, and it must take the same number of slots.',
+		says: 'A fixture that copies a leader. It must be told to follow, and be in the leader’s mode. Some kinds want start address 1 as well.',
 		from: 'trade',
 		see: ['leader', 'mode'],
 	},

@@ -148,6 +148,7 @@ export const slots: readonly Term[] = [
 	{
 		id: 'master',
 		term: 'Grand master',
+		forms: ['master'],
 		says: 'The one control of a desk that turns all light up and down together. At 0, everything the desk lights is dark.',
 		from: 'trade',
 		see: ['desk', 'intensity'],

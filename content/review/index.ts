@@ -21,7 +21,7 @@ export const reviewPage = {
 } as const;
 
 export const reviewWords = {
-	loading: 'Looking what is due…',
+	loading: 'Looking up what is due…',
 	due: (n: number) => `${count(n, 'question', 'questions')} due`,
 	takes: (minutes: number) => `About ${count(minutes, 'minute', 'minutes')}.`,
 	start: 'Begin',
