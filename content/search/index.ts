@@ -15,8 +15,8 @@ export const searchPage = {
 	most: (shown: number, count: number) => `The first ${shown} of ${count} results`,
 	near: (count: number) =>
 		count === 1
-			? 'No place has all of those words. 1 has some of them'
-			: `No place has all of those words. The nearest ${count}`,
+			? 'No place has all of those words. The nearest one follows. If a light is in trouble, ask the finder.'
+			: `No place has all of those words. The nearest ${count} follow. If a light is in trouble, ask the finder.`,
 	none: (query: string) => `Nothing found for “${query}”. Try one word, or the start of it.`,
 	idle: 'Try “terminator”, “flat”, “address” or “UV”.',
 	leaf: 'Or leaf through',
