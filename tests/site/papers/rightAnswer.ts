@@ -12,7 +12,7 @@ export function rightAnswer({ key }: Item): Answer {
 		case 'order':
 			return { form: 'order', order: key.right };
 		case 'switches':
-			return key;
+			return { form: 'switches', up: key.up };
 		case 'match':
 			return { form: 'match', pairs: key.right };
 		default:

@@ -9,6 +9,9 @@ import {
 } from '../../../../shared/paper/index.ts';
 import { makeRandom, type Random } from '../../../../shared/random/index.ts';
 import type { Result } from '../../../../src/papers/carry/index.ts';
+import { rightAnswer } from '../rightAnswer.ts';
+
+export { rightAnswer };
 
 /** Plain kinds, so that no rig is needed. */
 export const PLAIN = {
@@ -24,26 +27,6 @@ function someAnswer(item: Item, chance: Random): Answer {
 	if (roll < 6) return rightAnswer(item);
 	const mistake = item.mistakes[chance.int(0, Math.max(0, item.mistakes.length - 1))];
 	return mistake?.answer ?? rightAnswer(item);
-}
-
-/** The right answer, from its key. */
-export function rightAnswer({ key }: Item): Answer {
-	switch (key.form) {
-		case 'one':
-			return { form: 'one', chose: key.right };
-		case 'several':
-			return { form: 'several', chose: key.right };
-		case 'number':
-			return { form: 'number', value: key.within[0]?.from ?? 0 };
-		case 'order':
-			return { form: 'order', order: key.right };
-		case 'switches':
-			return { form: 'switches', up: key.up };
-		case 'match':
-			return { form: 'match', pairs: key.right };
-		default:
-			return { form: 'practical', log: [] };
-	}
 }
 
 /** A learner's result of a paper, all by chance from one seed. */
