@@ -21,6 +21,7 @@ export const calcWords = {
 		receivers: { label: 'Fixtures on the line', unit: '' },
 		fixtures: { label: 'Fixtures in the chain', unit: '' },
 		volts: { label: 'Volts of the supply', unit: 'V' },
+		factor: { label: 'Power factor on the label', unit: '%' },
 	},
 	picks: { look: 'Colour', fixture: 'Fixture', mode: 'Fixture and mode', load: 'Each of them is' },
 	hours: {
@@ -68,7 +69,7 @@ export const calcWords = {
 		receivers: (n: number) => `${n} of them`,
 	},
 	chain: {
-		formulas: ['watts = the sum of all', 'amps = watts ÷ volts'],
+		formulas: ['watts = the sum of all', 'amps = watts ÷ (volts × power factor)'],
 		watts: 'The first plug feeds',
 		amps: 'Which draws',
 	},

@@ -202,13 +202,17 @@ function chain(kits: readonly Kit[]): Reckoner {
 	return {
 		formulas: words.chain.formulas,
 		picks: [pick('fixture', named(kits.filter(({ wattHours }) => wattHours === 0)))],
-		sliders: [slider('fixtures', 1, 24, 1, 6), slider('volts', 100, 240, 10, 230)],
-		reckon({ fixtures = 6, volts = 230 }, { fixture }) {
+		sliders: [slider('fixtures', 1, 24, 1, 6), slider('volts', 100, 240, 10, 230), slider('factor', 50, 100, 5, 90)],
+		reckon({ fixtures = 6, volts = 230, factor = 90 }, { fixture }) {
 			const { mainsWatts } = chosen(kits, fixture ?? kits.find(({ wattHours }) => wattHours === 0)?.id);
 			const watts = chainWatts(Array.from({ length: fixtures }, () => mainsWatts));
 			return [
 				{ what: words.chain.watts, sum: `${fixtures} × ${round(mainsWatts)} W`, comes: `${round(watts)} W` },
-				{ what: words.chain.amps, sum: `${round(watts)} W ÷ ${volts} V`, comes: `${round(amps(watts, volts), 2)} A` },
+				{
+					what: words.chain.amps,
+					sum: `${round(watts)} W ÷ (${volts} V × ${round(factor / 100, 2)})`,
+					comes: `${round(amps(watts, volts, factor / 100), 2)} A`,
+				},
 			];
 		},
 	};
