@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { paperWords } from '../../../content/papers/index.ts';
-import { Live, Notice } from '../../ui/index.ts';
+import { Notice } from '../../ui/index.ts';
 import { askPapers, troubleText } from '../asking.ts';
 import type { OpenedPaper } from '../protocol.ts';
 import { OpenPaper } from './OpenPaper.tsx';
@@ -43,9 +43,9 @@ export default function Sit(): JSX.Element {
 		<div class="sit">
 			{opened && !busy && <SitPaper key={opened.view.mark} ask={ask} opened={opened} />}
 			{busy && <p class="papers-wait">{paperWords.loading}</p>}
-			{trouble !== null && <Notice kind="wrong">{trouble}</Notice>}
+			{/* in the page before its words are, or they are not read out */}
+			<div role="alert">{trouble !== null && <Notice kind="wrong">{trouble}</Notice>}</div>
 			{!busy && (!opened || trouble !== null) && <OpenPaper onText={take} />}
-			<Live text={trouble ?? ''} urgent />
 		</div>
 	);
 }
