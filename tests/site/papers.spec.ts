@@ -69,7 +69,7 @@ test('set, given out by link, sat by two (one with no network, one by keyboard),
 	const { items } = setPaper(slip.recipe, slip.seed);
 
 	// one with no network: the site is on the phone, and its server gone
-	const site = await serve(built);
+	const site = await serve(built, 0, 'quick');
 	const context = await browser.newContext({ viewport: { width: 390, height: 844 } });
 	const offline = await context.newPage();
 	await offline.goto(`${site.origin}/`);
@@ -124,6 +124,7 @@ test('set, given out by link, sat by two (one with no network, one by keyboard),
 	await trainer.getByLabel('Paste links or the text of results').fill(fromKeys);
 	await button(trainer, 'Take them in').click();
 	await expect(rows).toHaveCount(2);
+	await expect(trainer.getByLabel('Paste links or the text of results')).toHaveValue('');
 	await trainer.getByLabel('Choose files').setInputFiles([
 		{ name: 'bo.json', mimeType: 'application/json', buffer: Buffer.from(JSON.stringify(altered)) },
 		{ name: 'code.png', mimeType: 'image/png', buffer: code },
@@ -307,6 +308,10 @@ for (const nonsense of ['#paper=1.%%%', '#paper=99.abc.def', '#result=1.abc', '#
 		const tab = await fresh(browser, baseURL, 390);
 		await tab.goto(`/papers/sit/${nonsense}`);
 		await expect(tab.locator('.notice-wrong')).toContainText(/[A-Z].+\./);
+		// said once, for who reads the page and for who hears it
+		const sentence = (await tab.locator('.notice-wrong').textContent()) ?? '';
+		await expect(tab.getByText(sentence, { exact: true })).toHaveCount(1);
+		await expect(tab.getByRole('alert').filter({ hasText: sentence })).toHaveCount(1);
 		await tab.getByLabel('The link to the paper').fill(await fragmentOf(recipeOf({})));
 		await button(tab, 'Open the paper').click();
 		await expect(button(tab, 'Begin')).toBeVisible();
@@ -441,6 +446,8 @@ test('the trainer’s page comes light, and what sets and reads with the first p
 	await tab.getByLabel('Paste links or the text of results').fill('nothing');
 	await button(tab, 'Take them in').click();
 	await expect(tab.locator('.gather-refused')).toBeVisible();
+	// what was refused stays, to be mended
+	await expect(tab.getByLabel('Paste links or the text of results')).toHaveValue('nothing');
 	await tab.waitForLoadState('networkidle');
 	console.log(
 		`papers ${atRest.toFixed(1)} kB of script, ${set.toFixed(1)} with a paper set, ${total().toFixed(1)} with a class`,

@@ -5,7 +5,7 @@ import { Button, Live, Notice } from '../../ui/index.ts';
 import { type AskPapers, troubleText } from '../asking.ts';
 import type { Handed } from '../carry/index.ts';
 import { ClassTable } from './ClassTable.tsx';
-import { takenText } from './takenText.ts';
+import { leftInBox, takenText } from './takenText.ts';
 import type { KeptHand } from './useKept.ts';
 import type { TakenView } from './views.ts';
 
@@ -18,17 +18,21 @@ export function Gather({ ask, kept }: { ask: AskPapers; kept: KeptHand }): JSX.E
 	const [over, hover] = useState(false);
 	const [taken, tell] = useState<TakenView | null>(null);
 	const [trouble, setTrouble] = useState('');
-	const take = async (sort: () => Promise<readonly Handed[]>) => {
+	/** Null where it broke off. */
+	const take = async (sort: () => Promise<readonly Handed[]>): Promise<TakenView | null> => {
 		setBusy(true);
 		setTrouble('');
+		tell(null);
+		let found: TakenView | null = null;
 		try {
-			const found = await ask('takeIn', { handed: await sort() });
+			found = await ask('takeIn', { handed: await sort() });
 			tell(found);
 			await kept.look(found.paper);
 		} catch (error) {
 			setTrouble(troubleText(error));
 		}
 		setBusy(false);
+		return found;
 	};
 	const takeText = (from: string) => take(() => ask('readText', { text: from }));
 	const takeFiles = (files: readonly File[]) =>
@@ -91,7 +95,7 @@ export function Gather({ ask, kept }: { ask: AskPapers; kept: KeptHand }): JSX.E
 					class="gather-paste"
 					onSubmit={(event) => {
 						event.preventDefault();
-						void takeText(text).then(() => type(''));
+						void takeText(text).then((found) => type((held) => leftInBox(held, text, found)));
 					}}
 				>
 					<label for={`${id}-paste`}>{trainerWords.pasteResults}</label>
