@@ -355,6 +355,9 @@ export const learnWords = {
 	kr20Says: (figure: number, low: number, high: number) =>
 		`KR-20 is ${two(figure)}; with so many people it may be anywhere from ${two(low)} to ${two(high)}.`,
 	kr20Alone: (figure: number) => `KR-20 is ${two(figure)}. With so few people its interval cannot be told.`,
+	/** @param people where it may be chance; null where it is no chance */
+	kr20Below: (figure: number, people: number | null) =>
+		`People who did well on one half did no better on the other (KR-20 ${two(figure)}).${people === null ? '' : ` With ${count(people, 'person', 'people')} it may be chance.`}`,
 	kr20None: 'KR-20 cannot be told yet: it takes two people or more, and scores that differ.',
 	kr20Means: {
 		firm: 'A second paper like it would rank people much the same. You can go by single scores.',
@@ -387,6 +390,8 @@ export const learnWords = {
 		'tells-little': 'Tells little',
 		sound: 'Sound',
 	},
+	hint: (people: number) =>
+		`With ${count(people, 'person', 'people')}, take what is said of a question as a hint, not a verdict: chance alone can make a sound one look wrong.`,
 	findingSays: {
 		'too-few': 'With ten people or more it can be said whether the question itself is good.',
 		'upside-down': 'The stronger people got it wrong. It may be read another way than it was meant.',

@@ -72,6 +72,7 @@ export function Learn({ learn, results, onNext }: Props): JSX.Element {
 			<section aria-labelledby="learn-items">
 				<h3 id="learn-items">{trainerWords.perQuestion}</h3>
 				<p class="build-soft">{learnWords.bars}</p>
+				{learn.hint !== null && <p>{learn.hint}</p>}
 				<ol class="learn-items">
 					{learn.items.map((item) => (
 						<Item key={item.id} item={item} />

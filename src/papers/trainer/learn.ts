@@ -20,6 +20,12 @@ const MOST_NAMES = 4;
 const FIRM = 0.8;
 const FAIR = 0.6;
 
+/**
+ * People from which chance alone stamps a question less than 1 time in 20: 1.645 / √(n − 1) under 0.1, the limit at which `analyse`
+ * calls one upside-down (recalculated).
+ */
+const ENOUGH = 272;
+
 /** A topic of one person's is weak below this share: the same that `analyse` calls missed. */
 const WEAK = 0.7;
 
@@ -44,6 +50,7 @@ export function learnFrom({ paper, rows }: ClassTable): LearnView | null {
 		steady: steadyOf(figures),
 		items: figures.items.map((each, at) => itemOf(paper, each, at, counted)),
 		topics: figures.topics.map(topicOf),
+		hint: hintOf(figures),
 		persons: figures.persons.map((each) => personOf(each, counted)),
 		next: nextOf(paper.recipe, figures),
 	};
@@ -58,10 +65,19 @@ function tenthsOf(rows: readonly ClassRow[]): number[] {
 	return tenths;
 }
 
-function steadyOf({ kr20, kr20Interval, error }: ItemAnalysis): string[] {
+const hintOf = ({ people, items }: ItemAnalysis): string | null =>
+	people < ENOUGH && items.some(({ finding }) => finding !== 'too-few') ? learnWords.hint(people) : null;
+
+function steadyOf({ people, kr20, kr20Interval, error }: ItemAnalysis): string[] {
 	if (kr20 === null) return [learnWords.kr20None];
+	const figure =
+		kr20 < 0
+			? learnWords.kr20Below(kr20, !kr20Interval || kr20Interval.to > 0 ? people : null)
+			: kr20Interval
+				? learnWords.kr20Says(kr20, kr20Interval.from, kr20Interval.to)
+				: learnWords.kr20Alone(kr20);
 	return [
-		kr20Interval ? learnWords.kr20Says(kr20, kr20Interval.from, kr20Interval.to) : learnWords.kr20Alone(kr20),
+		figure,
 		learnWords.kr20Means[kr20 >= FIRM ? 'firm' : kr20 >= FAIR ? 'fair' : 'weak'],
 		...(error === null ? [] : [learnWords.error(error)]),
 	];

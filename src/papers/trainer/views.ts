@@ -111,6 +111,8 @@ export interface LearnView {
 	readonly items: readonly ItemView[];
 	readonly topics: readonly TopicView[];
 	readonly persons: readonly PersonView[];
+	/** How far to trust what is said of each question; null where nothing is, or there are people enough. */
+	readonly hint: string | null;
 	/** What to set next; null where nothing was missed. */
 	readonly next: { readonly why: string; readonly recipe: PaperRecipe } | null;
 }
