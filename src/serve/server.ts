@@ -2,7 +2,7 @@ import { createReadStream, existsSync, statSync } from 'node:fs';
 import { createServer, type IncomingMessage, type ServerResponse } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import path from 'node:path';
-import { bestEncoding, keepEncoded } from './encode.ts';
+import { bestEncoding, type Effort, keepEncoded } from './encode.ts';
 
 const types: Readonly<Record<string, string>> = {
 	'.css': 'text/css; charset=utf-8',
@@ -35,10 +35,11 @@ export interface Served {
  * here holds on any host.
  * @param folder the built site
  * @param port 0 for any free one
+ * @param effort `quick` for who cannot wait some seconds for a whole site pressed small
  */
-export async function serve(folder: string, port = 0): Promise<Served> {
+export async function serve(folder: string, port = 0, effort: Effort = 'best'): Promise<Served> {
 	let root = path.resolve(folder);
-	const encoded = keepEncoded();
+	const encoded = keepEncoded(effort);
 	const send = async (request: IncomingMessage, response: ServerResponse, file: string, status: number) => {
 		const type = types[path.extname(file)] ?? 'application/octet-stream';
 		response.setHeader('content-type', type).setHeader('cache-control', 'no-cache');

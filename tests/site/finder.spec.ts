@@ -251,7 +251,7 @@ const byKeys =
 	};
 
 test('with the network off a walk begins, goes on and ends', async ({ page: tab }) => {
-	const site = await serve(built);
+	const site = await serve(built, 0, 'quick');
 	await tab.goto(`${site.origin}/`);
 	await untilKept(tab);
 	await site.close();

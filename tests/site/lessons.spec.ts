@@ -206,7 +206,7 @@ test.describe('on a wide screen', () => {
 });
 
 test('with the network off a lesson never opened before is done', async ({ page: tab }) => {
-	const site = await serve(built);
+	const site = await serve(built, 0, 'quick');
 	await tab.goto(`${site.origin}/`);
 	await untilKept(tab);
 	await site.close();

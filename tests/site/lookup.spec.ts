@@ -7,7 +7,7 @@ import { built, markupOf } from './pages.ts';
 import { untilKept } from './versions.ts';
 
 test('with the network off, search finds a term and a fault, and leads to their places', async ({ page: tab }) => {
-	const site = await serve(built);
+	const site = await serve(built, 0, 'quick');
 	await tab.goto(`${site.origin}/`);
 	await untilKept(tab);
 	await site.close();

@@ -4,7 +4,7 @@ import { built, pages } from './pages.ts';
 import { untilKept } from './versions.ts';
 
 test('after one visit every page opens with the network off, seen before or not', async ({ page: tab }) => {
-	const site = await serve(built);
+	const site = await serve(built, 0, 'quick');
 	await tab.goto(`${site.origin}/`);
 	await untilKept(tab);
 	await site.close();

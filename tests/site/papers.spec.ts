@@ -301,6 +301,13 @@ test('on paper: questions, answer sheet and key, black on white, each from a pag
 		.locator('.sheet-questions > li, .sheet-key > li')
 		.evaluateAll((all) => all.filter((it) => getComputedStyle(it).breakInside !== 'avoid').length);
 	expect(split).toBe(0);
+	// the last question never lies alone on a sheet, and a chart of one line has the whole width
+	await expect(tab.locator('.sheet-questions > li').nth(10)).toHaveCSS('break-after', 'avoid');
+	const columns = await tab
+		.locator('.papers-chart ul')
+		.evaluateAll((all) => all.map((it) => [it.children.length === 1, getComputedStyle(it).columnWidth === 'auto']));
+	expect(columns.length).toBeGreaterThan(0);
+	for (const [alone, wide] of columns) expect(wide).toBe(alone);
 });
 
 for (const nonsense of ['#paper=1.%%%', '#paper=99.abc.def', '#result=1.abc', '#hello']) {
