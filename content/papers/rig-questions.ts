@@ -175,13 +175,13 @@ export const rigQuestions: Readonly<Record<string, QuestionSays>> = {
 						{ complaint, linked },
 						says,
 						'',
-						`. The rig: {fixtures as every}, ${how}. You stand at {fixture}, and nothing has been looked at yet. Which of these, done first, leads to the cause soonest on average?`,
+						`. The rig: {fixtures as every}, ${how}. You stand at {fixture}, and nothing has been looked at yet. Every look can be trusted. Which of these, done first, leads to the cause soonest on average?`,
 					),
 				),
 			),
 		],
 		working: [
-			'With this first, the cause is found in about {seconds} {seconds?second|seconds} on average, walks included.',
+			'Where every look can be trusted, this first finds the cause in about {seconds} {seconds?second|seconds} on average, walks included.',
 			[
 				{ when: { same: true }, says: 'With any of the others first it takes about {next} seconds.' },
 				{ says: 'With one of the others first it takes {next} to {worst} seconds.' },
