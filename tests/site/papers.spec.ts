@@ -455,6 +455,20 @@ test('the trainer’s page comes light, and what sets and reads with the first p
 	await expect(tab.locator('.gather-refused')).toBeVisible();
 	// what was refused stays, to be mended
 	await expect(tab.getByLabel('Paste links or the text of results')).toHaveValue('nothing');
+	// while it is read again, what was refused before does not stand under it
+	const seen = await tab.evaluateHandle(() => {
+		const states: string[] = [];
+		new MutationObserver(() => {
+			const said = document.querySelector('.gather-said')?.textContent ?? '';
+			states.push(`${said} ${document.querySelectorAll('.gather-refused').length}`);
+		}).observe(document.body, { childList: true, subtree: true, characterData: true });
+		return states;
+	});
+	await button(tab, 'Take them in').click();
+	await expect.poll(async () => (await seen.jsonValue()).at(-1)).toBe('1 piece could not be read. 1');
+	const states = await seen.jsonValue();
+	expect(states).toContain('Reading… 0');
+	expect(states).not.toContain('Reading… 1');
 	await tab.waitForLoadState('networkidle');
 	console.log(
 		`papers ${atRest.toFixed(1)} kB of script, ${set.toFixed(1)} with a paper set, ${total().toFixed(1)} with a class`,

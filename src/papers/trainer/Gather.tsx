@@ -26,8 +26,8 @@ export function Gather({ ask, kept }: { ask: AskPapers; kept: KeptHand }): JSX.E
 		let found: TakenView | null = null;
 		try {
 			found = await ask('takeIn', { handed: await sort() });
-			tell(found);
 			await kept.look(found.paper);
+			tell(found);
 		} catch (error) {
 			setTrouble(troubleText(error));
 		}
