@@ -2,9 +2,8 @@ import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { countWords } from '../../content/finder/index.ts';
 import type { Learnt } from '../../sim/finder/index.ts';
-import { Button } from '../ui/index.ts';
+import { Button, saveText } from '../ui/index.ts';
 import { totalOf } from './counts.ts';
-import { saveText } from './saving.ts';
 import type { FinderStore } from './store.ts';
 
 /** Verdicts counted on this device: how many, the way out with them, and the way to forget them. */

@@ -1,10 +1,9 @@
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { led, logWords } from '../../content/finder/index.ts';
-import { Button, Live } from '../ui/index.ts';
+import { Button, Live, saveText } from '../ui/index.ts';
 import { timeText } from './amounts.ts';
 import { allowsText, logText, seenText, verdictLines } from './log.ts';
-import { saveText } from './saving.ts';
 import type { Scene } from './scene.ts';
 
 const whenText = (ms: number): string =>
@@ -63,7 +62,7 @@ export function Log({ scene: { view, laid, walk, allows } }: { scene: Scene }): 
 					>
 						{logWords.copy}
 					</Button>
-					<Button onClick={() => saveText(logWords.file, text())}>{logWords.keep}</Button>
+					<Button onClick={() => saveText(logWords.file, text(), 'text/plain')}>{logWords.keep}</Button>
 					{walk.fixture !== null && walk.complaint !== null && (
 						<Button look="quiet" href={logWords.treeHref(walk.fixture, walk.complaint)}>
 							{logWords.tree}

@@ -1,10 +1,9 @@
 import type { JSX } from 'preact';
 import { useId, useState } from 'preact/hooks';
 import { paperWords } from '../../content/papers/index.ts';
-import { Button, Live } from '../ui/index.ts';
+import { Button, Live, saveText } from '../ui/index.ts';
 import { later } from './later.tsx';
 import type { Handing } from './protocol.ts';
-import { saveText } from './saveText.ts';
 
 const QrCode = later(async () => ({ default: (await import('./carry/QrCode.tsx')).QrCode }));
 

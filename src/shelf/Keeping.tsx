@@ -1,7 +1,6 @@
 import type { JSX } from 'preact';
 import { useRef, useState } from 'preact/hooks';
-import { Button, Dialog, Tape } from '../ui/index.ts';
-import { saveFile } from './saveFile.ts';
+import { Button, Dialog, saveText, Tape } from '../ui/index.ts';
 import type { KeepingWords } from './words.ts';
 
 interface Props {
@@ -30,7 +29,7 @@ export function Keeping({ words, text, onExported, onImport, onClear, said }: Pr
 				<Button
 					disabled={text === null}
 					onClick={() => {
-						saveFile(words.fileName, text ?? '');
+						saveText(words.fileName, text ?? '');
 						onExported();
 					}}
 				>

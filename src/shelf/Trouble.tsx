@@ -1,6 +1,5 @@
 import type { JSX } from 'preact';
-import { Button, Notice } from '../ui/index.ts';
-import { saveFile } from './saveFile.ts';
+import { Button, Notice, saveText } from '../ui/index.ts';
 import type { Found } from './shelf.ts';
 import type { KeepingWords } from './words.ts';
 
@@ -21,7 +20,7 @@ export function Trouble({ words, found: { damaged, keeps }, aside, onDone }: Pro
 			{!keeps && <p>{words.notKept}</p>}
 			{damaged !== null && (
 				<div class="keeping-ways">
-					<Button onClick={() => saveFile(words.asideName, aside() ?? '')}>{words.saveAside}</Button>
+					<Button onClick={() => saveText(words.asideName, aside() ?? '')}>{words.saveAside}</Button>
 					<Button look="quiet" onClick={onDone}>
 						{words.dismiss}
 					</Button>

@@ -10,5 +10,6 @@ export { Field, type FieldProps } from './Field.tsx';
 export { Live, type LiveProps } from './Live.tsx';
 export { Notice, type NoticeProps } from './Notice.tsx';
 export { proseParts } from './proseParts.tsx';
+export { saveText } from './saveText.ts';
 export { Tape, type TapeProps } from './Tape.tsx';
 export { Toggle, type ToggleProps } from './Toggle.tsx';

@@ -1,10 +1,9 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { trainerWords } from '../../../content/papers/index.ts';
-import { Button, Dialog, Live, Notice } from '../../ui/index.ts';
+import { Button, Dialog, Live, Notice, saveText } from '../../ui/index.ts';
 import { type AskPapers, troubleText } from '../asking.ts';
 import type { PaperRef } from '../protocol.ts';
-import { saveText } from '../saveText.ts';
 import type { KeptHand } from './useKept.ts';
 import type { FileView, KeptView } from './views.ts';
 import type { ClassExport } from './work.ts';
