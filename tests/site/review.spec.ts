@@ -31,9 +31,10 @@ const deck = () => {
 };
 
 async function open(tab: Page, text: string | null): Promise<void> {
-	await tab.goto('/review/');
+	// laid down from a page that reads none of it: the review may be slow, and would set aside what is damaged before it is looked at
+	await tab.goto('/reference/levels/');
 	await tab.evaluate((kept) => kept && localStorage.setItem('prep-bay.review', kept), text);
-	await tab.reload();
+	await tab.goto('/review/');
 	await expect(tab.locator('astro-island')).not.toHaveAttribute('ssr', '');
 }
 
