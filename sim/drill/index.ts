@@ -12,7 +12,7 @@ export { findingsOf } from './check.ts';
 export { isInHand, pressesOf } from './hands.ts';
 export { DRILL_IDS, type DrillKind } from './ids.ts';
 export { DRILL_KINDS, type DrillKindInfo } from './list.ts';
-export { makeDrill, makeTask } from './make.ts';
+export { makeDrill, makeDrillWhere, makeTask } from './make.ts';
 export { markDrill } from './mark.ts';
 export type { Condition, Drill, Facts, Finding, Hand, Mark, Range, Scene, Source, Task, Told } from './types.ts';
 export { fewestPresses, shortestWay } from './way/index.ts';

@@ -19,6 +19,14 @@ const TRIES = 100;
  * @throws InputError `drill.kind` for a kind there is not, `random.seed` for a seed out of range
  */
 export function makeDrill(kind: DrillKind, seed: number): Drill {
+	return makeDrillWhere(kind, seed, () => true) as Drill;
+}
+
+/**
+ * As `makeDrill`; null where its rig is not what is wanted. Then its cautions, which are most of the making, are not looked up.
+ * @throws InputError as `makeDrill`
+ */
+export function makeDrillWhere(kind: DrillKind, seed: number, isWanted: (sheet: RigSheet) => boolean): Drill | null {
 	if (!DRILL_IDS.includes(kind))
 		throw new InputError(
 			'drill.kind',
@@ -29,7 +37,8 @@ export function makeDrill(kind: DrillKind, seed: number): Drill {
 	for (let n = 0; n < TRIES; n++) {
 		const drill = finish(kind, seed, KINDS[kind].make(random.fork(`draw ${n}`)));
 		const rig = openUnharmed(drill.sheet);
-		if (findingsOf(drill, rig).length > 0) return { ...drill, ...cautionsFor(drill, rig) };
+		if (findingsOf(drill, rig).length > 0)
+			return isWanted(drill.sheet) ? { ...drill, ...cautionsFor(drill, rig) } : null;
 	}
 	throw new Error(`no drill '${kind}' of seed ${seed} is still to be done`);
 }

@@ -1,7 +1,7 @@
 import type { Chance, Facts, Ground, Told } from '../../shared/paper/index.ts';
 import { BUNDLED, bundledProfile, modeOf, type Profile } from '../../shared/profile/index.ts';
 import { profileFor } from '../../shared/sheet/index.ts';
-import { type Drill, type DrillKind, makeDrill } from '../drill/index.ts';
+import { type Drill, type DrillKind, makeDrillWhere } from '../drill/index.ts';
 
 /** Highest seed of a drill in a paper. */
 const TOP_SEED = 0xffffffff;
@@ -53,8 +53,10 @@ export function* drillsOn(
 	const often = isAll ? kinds : kinds.filter((kind) => OFTEN_ON[kind].some((profile) => able.has(profile)));
 	const asked = often.length > 0 ? often : kinds;
 	for (let n = 0; n < most; n++) {
-		const drill = makeDrill(chance.pick(asked), chance.int(0, TOP_SEED));
-		if (drill.sheet.fixtures.every(({ profile }) => able.has(profile))) yield drill;
+		const drill = makeDrillWhere(chance.pick(asked), chance.int(0, TOP_SEED), ({ fixtures }) =>
+			fixtures.every(({ profile }) => able.has(profile)),
+		);
+		if (drill) yield drill;
 	}
 }
 

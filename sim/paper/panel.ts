@@ -41,8 +41,9 @@ export function askKeys(profile: Profile, panel: KeyedPanel, chance: Chance, lev
 		const placed = stand(profile, 1, settings);
 		if (!placed) continue;
 		const sheet = sheetFor(nameAt(profile, 1), [profile], { fixtures: [placed] });
-		const right = shownAfter(sheet, presses);
-		const wrongs = slips(presses).map(([mistake, slip]): Wrong<Say> => [mistake, label(shownAfter(sheet, slip))]);
+		const shownAfter = panelOf(sheet);
+		const right = shownAfter(presses);
+		const wrongs = slips(presses).map(([mistake, slip]): Wrong<Say> => [mistake, label(shownAfter(slip))]);
 		const draft = oneOf(
 			chance,
 			{
@@ -50,7 +51,7 @@ export function askKeys(profile: Profile, panel: KeyedPanel, chance: Chance, lev
 					fixture: profile.name,
 					profile: profile.id,
 					panel: panel.kind,
-					shown: shownAfter(sheet, []),
+					shown: shownAfter([]),
 					presses: presses.flatMap(({ key, times }) => [key, times]),
 					top: panel.menu.map((each) => each.label),
 					menu: presses.some(({ key }) => key === 'set') && menu ? menu.label : null,
@@ -58,7 +59,7 @@ export function askKeys(profile: Profile, panel: KeyedPanel, chance: Chance, lev
 					item: presses.filter(({ key }) => key === 'set').length > (menu ? 1 : 0) ? item.label : null,
 					options: item.kind === 'choice' ? item.options.map((each) => each.label) : [],
 					value: valueText(item, placed.settings[item.setting] ?? profile.defaults[item.setting]),
-					steps: stepsOf(sheet, presses),
+					steps: stepsOf(shownAfter, presses),
 				},
 				bench: sheet,
 			},
@@ -76,21 +77,25 @@ const label = (lines: readonly string[]): Say =>
 		? say('two-lines', { first: lines[0] ?? '', second: lines[1] ?? '' })
 		: say('one-line', { line: lines[0] ?? '' });
 
-/** The lines of the display, without the blanks around them; an empty line reads as null does. */
-function shownAfter(sheet: RigSheet, presses: readonly Press[]): string[] {
-	const rig = openUnharmed(sheet);
-	const [placed] = sheet.fixtures;
-	if (!placed) return [];
-	for (const { key, times } of presses)
-		for (let n = 0; n < times; n++) rig.send({ type: 'key.tap', fixture: placed.id, key });
-	const { display } = rig.look(placed.id);
-	return display.kind === 'keyed' ? display.lines.map((line) => line.trim()) : [];
+/** What a panel shows after some presses: its lines without the blanks around them. */
+type Shown = (presses: readonly Press[]) => string[];
+
+/** The panel of a sheet's one fixture. Its rig is opened once, and each row of presses goes to a fork: forks share what they pass. */
+function panelOf(sheet: RigSheet): Shown {
+	const opened = openUnharmed(sheet);
+	const fixture = sheet.fixtures[0]?.id ?? '';
+	return (presses) => {
+		const rig = opened.fork();
+		for (const { key, times } of presses) for (let n = 0; n < times; n++) rig.send({ type: 'key.tap', fixture, key });
+		const { display } = rig.look(fixture);
+		return display.kind === 'keyed' ? display.lines.map((line) => line.trim()) : [];
+	};
 }
 
 /** What is shown after each key, as a fact: the key, how often it is pressed, and two lines. */
-const stepsOf = (sheet: RigSheet, presses: readonly Press[]): (string | number)[] =>
+const stepsOf = (shownAfter: Shown, presses: readonly Press[]): (string | number)[] =>
 	presses.flatMap(({ key, times }, i) => {
-		const [first = '', second = ''] = shownAfter(sheet, presses.slice(0, i + 1));
+		const [first = '', second = ''] = shownAfter(presses.slice(0, i + 1));
 		return [key, times, first, second];
 	});
 

@@ -69,7 +69,11 @@ export const followSetting: Kind = {
 			if (movesAsOne(row, found, colours) || !doesMove(mend)) continue;
 			const offers = chance.shuffle(changesOf(led, found, stray, level)).filter((it) => !isSame(it, mend));
 			// one that says what the panel cannot is no setting, and one that helps too is no wrong one
-			const wrongs = offers.filter((it) => rowSheet(row, changed(found, it)) && !doesMove(it)).slice(0, MOST_WRONG);
+			const wrongs: Change[] = [];
+			for (const it of offers) {
+				if (wrongs.length === MOST_WRONG) break;
+				if (rowSheet(row, changed(found, it)) && !doesMove(it)) wrongs.push(it);
+			}
 			if (wrongs.length < 2) continue;
 			const labels = (it: Change): Say => labelOf(led, it);
 			return oneOf(

@@ -113,8 +113,9 @@ function ask(ground: Ground, chance: Chance, level: Level, at: At): Asked | null
 	if (!sheet || !seen || !isWorthAsking(seen, level)) return null;
 	const wrongs: Wrong<Seen>[] = [];
 	for (const [mistake, read] of misreadings(ground, chance, at, start, frame)) {
+		if (wrongs.length === MOST_WRONG) break;
 		const wrong = read && lookAt(read);
-		if (!wrong || wrongs.length === MOST_WRONG) continue;
+		if (!wrong) continue;
 		if ([seen, ...wrongs.map(([, each]) => each)].every((each) => tellsApart(each, wrong)))
 			wrongs.push([mistake, wrong]);
 	}

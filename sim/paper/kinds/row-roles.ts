@@ -154,9 +154,19 @@ function shown(plan: Plan, roles: readonly Role[], turn: 0 | 1): readonly Seen[]
 	return sheet && seenAlong(sheet);
 }
 
+const rights = new WeakMap<Plan, Map<0 | 1, readonly Seen[] | null>>();
+
+/** What the right roles show: looked at once a plan, since every other is held against it. */
+function shownRight(plan: Plan, turn: 0 | 1): readonly Seen[] | null {
+	const known = rights.get(plan) ?? new Map<0 | 1, readonly Seen[] | null>();
+	rights.set(plan, known);
+	if (!known.has(turn)) known.set(turn, shown(plan, plan.right, turn));
+	return known.get(turn) ?? null;
+}
+
 /** Whether these roles show what the right ones do, whatever those who decide show. */
 const doesAsWell = (plan: Plan, roles: readonly Role[]): boolean =>
-	([0, 1] as const).every((turn) => looksAlike(shown(plan, roles, turn), shown(plan, plan.right, turn)));
+	([0, 1] as const).every((turn) => looksAlike(shown(plan, roles, turn), shownRight(plan, turn)));
 
 /** Whether this role, in some place where it is not meant, does as well. */
 const canStandIn = (plan: Plan, role: Role): boolean =>
@@ -164,4 +174,4 @@ const canStandIn = (plan: Plan, role: Role): boolean =>
 
 /** The roles that are meant can be set, and none of them stands in for another. */
 const isSound = (plan: Plan): boolean =>
-	shown(plan, plan.right, 0) !== null && [...new Set(plan.right)].every((role) => !canStandIn(plan, role));
+	shownRight(plan, 0) !== null && [...new Set(plan.right)].every((role) => !canStandIn(plan, role));
