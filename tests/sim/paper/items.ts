@@ -1,5 +1,11 @@
 import { type Ground, type Item, LEVELS, type Level, type RigKindId } from '../../../shared/paper/index.ts';
-import { BUNDLED, type Profile, type Settings, type SomeSettings } from '../../../shared/profile/index.ts';
+import {
+	BUNDLED,
+	type DipPanel,
+	type Profile,
+	type Settings,
+	type SomeSettings,
+} from '../../../shared/profile/index.ts';
 import { makeRandom } from '../../../shared/random/index.ts';
 import { readSheet } from '../../../shared/sheet/index.ts';
 import { settingsFromDip } from '../../../sim/fixture/index.ts';
@@ -53,31 +59,37 @@ export function setTo(rig: Rig, fixture: string, change: SomeSettings): void {
 		return;
 	}
 	const { switches, slides, settings } = unit.state.context;
-	const wanted = Object.entries(change);
 	const mode = panel.slides.findIndex(({ id }) => id === 'mode');
+	const to =
+		change.mode === undefined
+			? slides
+			: slides.map((at, i) => (i === mode ? positionOf(panel, mode, change.mode ?? '') : at));
 	const kept = { work: settings.work, lead: settings.lead, mode: settings.mode, ...change };
-	for (let turn = 0; turn < 2; turn++) {
-		for (let code = 0; code < 1024; code++) {
-			const up = Array.from({ length: 10 }, (_, i) => (code & (2 ** i)) !== 0);
-			const to =
-				change.mode === undefined
-					? slides
-					: slides.map((at, i) => (i === mode ? positionOf(panel, mode, change.mode ?? '') : at));
-			const made: Settings = settingsFromDip(unit.profile, panel, up, to);
-			const asked = turn === 0 ? { ...kept } : change;
-			if (!Object.entries(asked).every(([key, value]) => made[key as keyof Settings] === value)) continue;
-			if (wanted.some(([key, value]) => made[key as keyof Settings] !== value)) continue;
-			for (const [i, isUp] of up.entries())
-				if (isUp !== switches[i]) rig.send({ type: 'switch.flip', fixture, switch: i + 1, up: isUp });
-			for (const [i, at] of to.entries())
-				if (at !== slides[i]) rig.send({ type: 'slide.move', fixture, slide: panel.slides[i]?.id ?? '', to: at });
-			return;
-		}
-	}
-	throw new Error(`no switches for ${JSON.stringify(change)}`);
+	const up = standing(unit.profile, to, kept) ?? standing(unit.profile, to, change);
+	if (!up) throw new Error(`no switches for ${JSON.stringify(change)}`);
+	for (const [i, isUp] of up.entries())
+		if (isUp !== switches[i]) rig.send({ type: 'switch.flip', fixture, switch: i + 1, up: isUp });
+	for (const [i, at] of to.entries())
+		if (at !== slides[i]) rig.send({ type: 'slide.move', fixture, slide: panel.slides[i]?.id ?? '', to: at });
 }
 
-function positionOf(panel: Extract<Profile['panel'], { kind: 'dip' }>, slide: number, mode: string): number {
+const found = new Map<string, readonly boolean[] | null>();
+
+/** The first of all 1024 ways the switches can stand that says this, with the slides so; the same for the same question. */
+function standing(profile: Profile, slides: readonly number[], asked: SomeSettings): readonly boolean[] | null {
+	const name = JSON.stringify([profile.id, slides, asked]);
+	const known = found.get(name);
+	if (known !== undefined) return known;
+	const ways = Array.from({ length: 1024 }, (_, code) => Array.from({ length: 10 }, (_, i) => (code & (2 ** i)) !== 0));
+	const way = ways.find((up) => {
+		const made: Settings = settingsFromDip(profile, profile.panel as DipPanel, up, slides);
+		return Object.entries(asked).every(([key, value]) => made[key as keyof Settings] === value);
+	});
+	found.set(name, way ?? null);
+	return way ?? null;
+}
+
+function positionOf(panel: DipPanel, slide: number, mode: string): number {
 	return panel.slides[slide]?.positions.findIndex(({ sets }) => sets.mode === mode) ?? -1;
 }
 

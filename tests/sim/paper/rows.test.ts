@@ -10,9 +10,8 @@ const ids = (rig: Rig): string[] => rig.sheet.fixtures.map(({ id }) => id);
 const seen = (rig: Rig, fixture: string): string => lightText(rig.look(fixture));
 
 describe('the setting that makes it follow', () => {
-	/** Whether, with this option done on a rig opened anew, the whole row goes with its leader through every held colour. */
-	function helps(item: Item, label: Item['facts']): boolean {
-		const rig = freshRig(item);
+	/** Whether, with this option done on a rig of its own, the whole row goes with its leader through every held colour. */
+	function helps(item: Item, rig: Rig, label: Item['facts']): boolean {
 		const profile = profileOf(item);
 		const fixture = rig.sheet.fixtures.find(({ name }) => name === label['fixture'])?.id ?? '';
 		const value = label['value'];
@@ -35,7 +34,8 @@ describe('the setting that makes it follow', () => {
 	it('is the only option that helps, each tried by hand on a rig opened anew', () => {
 		const wrong = itemsOf('follow-setting', runs(24, 10_000)).flatMap((item) => {
 			if (item.ask.form !== 'one' || item.key.form !== 'one') return ['another form'];
-			const good = item.ask.options.filter(({ label }) => helps(item, label.facts)).map(({ id }) => id);
+			const fresh = freshRig(item);
+			const good = item.ask.options.filter(({ label }) => helps(item, fresh.fork(), label.facts)).map(({ id }) => id);
 			return good.join() === item.key.right
 				? []
 				: [`${JSON.stringify(item.facts)}: ${good.join()} for ${item.key.right}`];
@@ -68,18 +68,17 @@ describe('roles in a row', () => {
 	}
 
 	/** What a fixture of this kind shows by itself in a held colour. */
-	function alone(item: Item, held: string): string {
-		const rig = freshRig(item);
+	function alone(rig: Rig, held: string): string {
 		const [first = ''] = ids(rig);
 		play(rig, first, 'role-alone', 1, held, 1);
 		return seen(rig, first);
 	}
 
 	/** Whether these roles do what the question asks: each line shows what is meant to decide for it, and goes with it. */
-	function works(item: Item, roles: readonly string[], expected: (held: string) => string): boolean {
+	function works(item: Item, fresh: Rig, roles: readonly string[], expected: (held: string) => string): boolean {
 		const { facts } = item;
 		const profile = profileOf(item);
-		const rig = freshRig(item);
+		const rig = fresh.fork();
 		const names = rig.sheet.fixtures.map(({ name }) => name);
 		const own = new Map(table(item, 'colours', 2).map(([name, colour]) => [name, heldCalled(profile, colour)]));
 		const follows = profile.follows === 'own-address' ? 1 : 201;
@@ -97,7 +96,7 @@ describe('roles in a row', () => {
 							rig.send({ type: 'desk.level', universe: 1, slot, level: level > 200 ? 0 : 255 - level });
 					return line.map((name) => seen(rig, at(name)));
 				});
-				const whole = freshRig(item);
+				const whole = fresh.fork();
 				for (const id of ids(whole)) play(whole, id, 'role-desk', Number(facts['address']), '', follows);
 				const meant = seen(whole, at(line[0] ?? ''));
 				return looks.every((look) => new Set(look).size === 1) && looks[0]?.[0] === meant && looks[1]?.[0] !== meant;
@@ -113,15 +112,17 @@ describe('roles in a row', () => {
 	}
 
 	it('are the only ones that do, of all that can be given, each tried on a rig opened anew', () => {
-		const wrong = itemsOf('row-roles', runs(12, 600)).flatMap((item, n) => {
+		const wrong = itemsOf('row-roles', runs(12, 10_000)).flatMap((item, n) => {
 			if (item.ask.form !== 'match' || item.key.form !== 'match') return ['another form'];
 			const { left, right } = item.ask;
-			const names = freshRig(item).sheet.fixtures.map(({ name }) => name);
+			// opened anew once, and forked for every try: forks share what happens to them alike, and nothing else
+			const fresh = freshRig(item);
+			const names = fresh.sheet.fixtures.map(({ name }) => name);
 			const asked = names.map((name) => left.find(({ label }) => label.facts['name'] === name)?.id ?? '');
 			const key = item.key.right;
 			const known = new Map<string, string>();
 			const expected = (held: string): string => {
-				const text = known.get(held) ?? alone(item, held);
+				const text = known.get(held) ?? alone(fresh.fork(), held);
 				known.set(held, text);
 				return text;
 			};
@@ -136,7 +137,9 @@ describe('roles in a row', () => {
 			return [right_, ...given].flatMap((roles) => {
 				const isKey = roles.join() === right_.join();
 				const says = roles.map((id) => right.find((each) => each.id === id)?.label.say ?? '');
-				return works(item, says, expected) === isKey ? [] : [`${JSON.stringify(item.facts)}: ${says.join()} ${isKey}`];
+				return works(item, fresh, says, expected) === isKey
+					? []
+					: [`${JSON.stringify(item.facts)}: ${says.join()} ${isKey}`];
 			});
 		});
 		expect(wrong.slice(0, 3)).toEqual([]);

@@ -8,7 +8,7 @@ import { openRig } from '../../../sim/rig/index.ts';
 import { runs } from '../../runs.ts';
 import { throughJson } from '../../shared/json.ts';
 import { thrownBy } from '../../shared/thrown.ts';
-import { itemsOf } from './items.ts';
+import { itemOf, itemsOf } from './items.ts';
 
 describe('cautions for a task', () => {
 	/** What the task calls for, looked up here: where it is, what hands touch, and what its lamps do before and after. */
@@ -41,7 +41,7 @@ describe('cautions for a task', () => {
 	}
 
 	it('are those that its rig calls for, looked up a second time, and no other that is offered', () => {
-		for (const item of itemsOf('caution-here', runs(24, 2000))) {
+		for (const item of itemsOf('caution-here', runs(24, 10_000))) {
 			const calls = callsFor(item);
 			if (item.ask.form !== 'several' || item.key.form !== 'several') throw new Error('another form');
 			const good = item.ask.options.filter(({ label }) => calls.includes(label.say.replace('caution-', '')));
@@ -52,10 +52,8 @@ describe('cautions for a task', () => {
 });
 
 describe('done on the bench', () => {
-	const items = itemsOf('on-the-bench', runs(12, 600));
-
 	it('is right by the shortest way and by nothing less', () => {
-		for (const item of items) {
+		for (const item of itemsOf('on-the-bench', runs(12, 10_000))) {
 			if (item.ask.form !== 'practical') throw new Error('another form');
 			const drill = makeDrill(item.ask.drill.kind as DrillKind, item.ask.drill.seed);
 			expect(item.bench).toEqual(drill.sheet);
@@ -68,7 +66,7 @@ describe('done on the bench', () => {
 	});
 
 	it('refuses a log that is none, or holds what no hand was given', () => {
-		const [item] = items as [Item];
+		const item = itemOf('on-the-bench', 0);
 		const refused = (log: unknown): string => thrownBy(() => RIG_SOURCES.practical(item, log as unknown[])).code;
 		expect(refused({})).toBe('log.shape');
 		expect(refused([{ type: 'no.such' }])).toBe('event.shape');
