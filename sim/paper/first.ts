@@ -59,9 +59,12 @@ export function openingOf(sheet: RigSheet, complaint: Complaint): Opening | null
 }
 
 function workOut(bench: Bench, complaint: Complaint): Opening | null {
-	const best = finderOn(bench).next()?.check;
-	const expected = best ? expectedFrom(bench, best) : null;
-	if (!best || expected === null) return null;
+	const next = finderOn(bench).next();
+	const best = next?.check;
+	const trusted = best ? expectedFrom(bench, best) : null;
+	if (!best || trusted === null) return null;
+	// the dearer of two reckonings, this look trusted and doubted: what is close by either is not offered
+	const expected = Math.max(trusted, next.expected ?? 0);
 	const seen = new Set([placeOf(best)]);
 	const others: First[] = [];
 	let played = 0;
@@ -91,7 +94,10 @@ function expectedFrom(bench: Bench, check: Check): number | null {
 		const finder = finderOn(bench);
 		finder.answer(check.id, outcome);
 		if (seconds === 0) seconds += finder.spent;
-		if (finder.verdict()) continue;
+		const verdict = finder.verdict();
+		// a mend that clears it was to be done in any case: the finder counts what is spent on finding alone
+		if (verdict?.confirmed) seconds -= chance * check.seconds;
+		if (verdict) continue;
 		const next = finder.next();
 		if (!next || next.expected === null) return null;
 		seconds += chance * next.expected;
