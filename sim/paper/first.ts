@@ -61,10 +61,11 @@ export function openingOf(sheet: RigSheet, complaint: Complaint): Opening | null
 function workOut(bench: Bench, complaint: Complaint): Opening | null {
 	const next = finderOn(bench).next();
 	const best = next?.check;
-	const trusted = best ? expectedFrom(bench, best) : null;
-	if (!best || trusted === null) return null;
+	const expected = best ? expectedFrom(bench, best) : null;
+	if (!best || expected === null) return null;
 	// the dearer of two reckonings, this look trusted and doubted: what is close by either is not offered
-	const expected = Math.max(trusted, next.expected ?? 0);
+	const dearer = Math.max(expected, next.expected ?? 0);
+	const worse = Math.max(dearer * (1 + LEAST_GAP), dearer + LEAST_SECONDS);
 	const seen = new Set([placeOf(best)]);
 	const others: First[] = [];
 	let played = 0;
@@ -76,8 +77,7 @@ function workOut(bench: Bench, complaint: Complaint): Opening | null {
 		seen.add(placeOf(check));
 		played++;
 		const seconds = expectedFrom(bench, check);
-		if (seconds !== null && seconds >= Math.max(expected * (1 + LEAST_GAP), expected + LEAST_SECONDS))
-			others.push({ check, expected: seconds });
+		if (seconds !== null && seconds >= worse) others.push({ check, expected: seconds });
 	}
 	others.sort((a, b) => a.expected - b.expected);
 	return others.length >= 2 ? { complaint, best: { check: best, expected }, others } : null;
