@@ -1,6 +1,6 @@
 import { InputError } from '../../shared/error/index.ts';
 import { MENDS } from '../fault/index.ts';
-import { bestCheck, type Plan, type Search, secondsFrom } from '../sequence/index.ts';
+import { askNext, type Plan, type Search, secondsFrom } from '../sequence/index.ts';
 import type { Check } from './checks/index.ts';
 import { ELSE, idOf, isMend, layOut, SURE } from './layout.ts';
 import { normalise, reweigh } from './posterior.ts';
@@ -208,7 +208,7 @@ export class Walk {
 			const excluded = [...this.bench.checks.keys()].filter(
 				(at) => this.asked.has(at) || !this.isAllowed(this.bench.checks[at] as Check),
 			);
-			const plan = bestCheck({ ...this.search, weights: this.weights }, { errors, excluded, here: this.here });
+			const plan = askNext({ ...this.search, weights: this.weights }, { errors, excluded, here: this.here });
 			this.planned = plan && this.beginning(plan, excluded);
 		}
 		return this.planned;

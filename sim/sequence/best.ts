@@ -1,70 +1,7 @@
-import { InputError, requireNumber } from '../../shared/error/index.ts';
+import { type AskOptions, allowed, askNext, isSettled, requireAsking, USUAL_CELLS } from './ask.ts';
 import { type Plan, Planner } from './plan.ts';
-import { type RankedCheck, rankChecks } from './rank.ts';
 import { type Search, suspectsByMend } from './search.ts';
-import { FAINT, LEAST_TOLD, SoftPlayer } from './soft.ts';
-import { outcomesOf, sharesByMend } from './weights.ts';
-
-/** What the next check hangs on besides the search. */
-export interface AskOptions {
-	/** Chance of a wrong answer to each check, 0 to 0.5; 0: it is never wrong, and suspects may be struck out. */
-	readonly errors: ArrayLike<number>;
-	/** Checks not to be made: those answered (asked again, they would repeat their error) and those that cannot be. */
-	readonly excluded?: Iterable<number>;
-	/** Where the tech stands. Default: place 0. */
-	readonly here?: number;
-	/**
-	 * Seconds lost by ending on a wrong mend, 0 or more: what makes it worth while to be surer than asked where that
-	 * is cheap. Default: ten minutes (a choice of ours; tests/sim/sequence measures what it does).
-	 */
-	readonly wrongSeconds?: number;
-	/** Cells of the outcome table to look at before settling for the best so far. Default: `USUAL_CELLS`. */
-	readonly cells?: number;
-}
-
-/** Cells looked at for one check: about 10 ms on a desk machine of 2020 (tests/speed measures it). */
-export const USUAL_CELLS = 1_000_000;
-
-const TEN_MINUTES = 600;
-/** How many of the best checks are played to the end. */
-const WIDTH = 8;
-/** Branches less likely than this are guessed from their entropy: the finest grain that the cells allow. */
-const BRANCHES = [0.02, 0.08, 0.32];
-
-function requireAsking(search: Search, errors: ArrayLike<number>, wrongSeconds: number): void {
-	const price = { lo: 0, hi: Number.MAX_VALUE, code: 'sequence.cost', path: 'wrongSeconds', what: 'A wrong end' };
-	requireNumber(wrongSeconds, price);
-	const { table, weights, mends, seconds } = search;
-	const lengths: [string, number, number][] = [
-		['weights', weights.length, table.suspects],
-		['mends', mends.length, table.suspects],
-		['seconds.base', seconds.base.length, table.checks],
-		['errors', errors.length, table.checks],
-	];
-	for (const [path, found, wanted] of lengths) {
-		if (found === wanted) continue;
-		throw new InputError('sequence.lengths', path, `Here ${path} must be ${wanted} long; found ${found}.`);
-	}
-	for (let check = 0; check < errors.length; check++) {
-		const path = `errors[${check}]`;
-		requireNumber(errors[check] as number, {
-			lo: 0,
-			hi: 0.5,
-			code: 'sequence.error-rate',
-			path,
-			what: 'An error rate',
-		});
-	}
-	const sum = weights.reduce((total, weight) => total + (weight >= 0 ? weight : Number.NaN), 0);
-	if (!(sum > 0 && Number.isFinite(sum))) {
-		const found = Number.isNaN(sum) ? 'one is below 0 or no number' : `these sum to ${sum}`;
-		throw new InputError(
-			'sequence.weights',
-			'weights',
-			`Weights are 0 or more and sum to a finite number above 0; ${found}.`,
-		);
-	}
-}
+import { outcomesOf } from './weights.ts';
 
 /** Whether every suspect predicts something of a check. */
 function predictsAll({ table }: Search, check: number): boolean {
@@ -72,67 +9,18 @@ function predictsAll({ table }: Search, check: number): boolean {
 }
 
 /**
- * The next check for a tech whose answers may be wrong.
- *
- * Where no answer is ever wrong, and every suspect predicts every answer, this is the planner of `sequence`: exact with
- * few suspects left. Otherwise the best
- * checks by information a second are each played to the end over the answers that may come, right and wrong, with
- * weights shifted and never struck out; the one with the fewest expected seconds, those lost by ending on a wrong mend
- * included, is named. The same search always
- * gives the same check, on every machine: work is counted in cells, not in time.
- *
+ * The next check, whether answers may be wrong or not: where none ever is, and every suspect predicts every answer, by the planner
+ * of `sequence`, which is exact with few suspects left; otherwise by `askNext`.
  * @returns null where the search is over: one mend holds the share `search.settled`, or no check left tells anything.
- * @throws InputError `sequence.lengths`, `sequence.error-rate`, `sequence.weights`, `sequence.cost`.
+ * @throws InputError as `askNext`.
  */
 export function bestCheck(search: Search, options: AskOptions): Plan | null {
-	const { errors, excluded = [], here = 0, cells = USUAL_CELLS, wrongSeconds = TEN_MINUTES } = options;
-	requireAsking(search, errors, wrongSeconds);
-	if (sharesByMend(search).some((share) => share >= search.settled)) return null;
-	const barred = new Set(excluded);
-	const checks = Int32Array.from(Array.from(search.seconds.base.keys()).filter((check) => !barred.has(check)));
-	let heaviest = 0;
-	for (const weight of search.weights) heaviest = Math.max(heaviest, weight);
-	const faint = heaviest * FAINT;
-	const certain = checks.every((check) => errors[check] === 0 && predictsAll(search, check));
-	const inPlay = [...search.weights.keys()].filter((suspect) => {
-		const weight = search.weights[suspect] as number;
-		return certain ? weight > 0 : weight >= faint;
-	});
-	const suspects = suspectsByMend(search, inPlay);
-	if (certain) {
-		const limits = { exactAt: 24, tries: cells / 20, width: 14, leafAt: 8, cells };
-		return new Planner(search).plan(suspects, checks, here, limits);
-	}
-	const ranked = rankChecks(search, suspects, checks, { here, errors }).filter((item) => item.gain >= LEAST_TOLD);
-	const first = ranked[0];
-	if (first === undefined) return null;
-	const useful = Int32Array.from(ranked, (item) => item.check).sort();
-	const player = new SoftPlayer(search, errors);
-	player.limit = cells;
-	player.wrongSeconds = wrongSeconds;
-	const play = (item: RankedCheck, most: number) => player.cost(item.check, suspects, useful, here, item.rate, most);
-	let check = first.check;
-	let least = Number.NaN;
-	let regret = 0;
-	for (const branch of BRANCHES) {
-		player.branch = branch;
-		player.limit = player.looked + (cells - player.looked) / 4;
-		least = play(first, Number.POSITIVE_INFINITY);
-		if (!Number.isNaN(least)) break;
-	}
-	regret = player.regret;
-	player.limit = cells;
-	if (!Number.isNaN(least)) {
-		for (const item of ranked.slice(1, WIDTH)) {
-			const cost = play(item, least);
-			if (Number.isNaN(cost)) break;
-			if (cost >= least * (1 - 1e-9)) continue;
-			least = cost;
-			regret = player.regret;
-			check = item.check;
-		}
-	}
-	const done = !Number.isNaN(least);
-	const looked = checks.length * suspects.length + player.looked;
-	return { check, expected: done ? least - regret : null, by: done ? 'played' : 'ranked', ranked, looked };
+	const { errors, here = 0, cells = USUAL_CELLS } = options;
+	requireAsking(search, options);
+	if (isSettled(search)) return null;
+	const checks = allowed(search, options);
+	if (checks.some((check) => errors[check] !== 0 || !predictsAll(search, check))) return askNext(search, options);
+	const inPlay = [...search.weights.keys()].filter((suspect) => (search.weights[suspect] as number) > 0);
+	const limits = { exactAt: 24, tries: cells / 20, width: 14, leafAt: 8, cells };
+	return new Planner(search).plan(suspectsByMend(search, inPlay), checks, here, limits);
 }

@@ -1,3 +1,4 @@
+import { type Rows, rowsOf } from './rows.ts';
 import type { Search } from './search.ts';
 
 /** x log2 x, 0 at 0. */
@@ -6,14 +7,15 @@ export function xlog2(x: number): number {
 }
 
 /**
- * Scores one check over a stretch of suspects: how much it tells about the mend that is needed, and what it takes.
- * It keeps its working space between calls, so the answers of one call are read before the next.
+ * Scores checks over a stretch of suspects: how much each tells about the mend that is needed, and what it takes. The stretch is
+ * laid down first, then one check after another is scored on it. It keeps its working space between calls, so the answers of one
+ * call are read before the next.
  *
  * What a check tells is the mutual information of its answer and the mend, I = H(answer) - H(answer | mend), in bits
  * times the weight in question. An answer is wrong with chance `error`, each wrong one as likely as the next.
  */
 export class Scorer {
-	/** Weight of the suspects last scored. */
+	/** Weight of the suspects laid down. */
 	weight = 0;
 	/** The weights it goes by: the search's own until others are laid in. */
 	weights: Float64Array;
@@ -23,64 +25,186 @@ export class Scorer {
 	readonly masses: Float64Array;
 
 	private readonly search: Search;
-	private readonly shared: boolean;
+	private readonly rows: Rows;
 	private readonly group: Float64Array;
 	/** Bits of an answer of which nothing is predicted, and of one that may be wrong, by check. */
 	private readonly blank: Float64Array;
 	private readonly doubt: Float64Array;
 	private readonly doubtFor: Float64Array;
+	/** The stretch, how often one was laid down, and by suspect when it was last in one. */
+	private stretch: Int32Array = new Int32Array();
+	private from = 0;
+	private to = 0;
+	private turn = 0;
+	private readonly seen: Int32Array;
+	/** By mend, how many of the stretch it clears, and their weight. */
+	private readonly members: Int32Array;
+	private readonly held: Float64Array;
+	/** Bits times weight of the stretch by itself. */
+	private whole = 0;
+	/** The check last scored, and what it told: the next may be alike. */
+	private last = -1;
+	private lastError = 0;
+	private lastByMend = true;
+	private told = 0;
 
 	constructor(search: Search) {
 		this.search = search;
 		this.weights = search.weights;
-		const { counts } = search.table;
+		const { counts, suspects } = search.table;
 		let most = 1;
 		for (const count of counts) most = Math.max(most, count);
+		this.rows = rowsOf(search.table, search.mends);
 		this.masses = new Float64Array(most + 1);
 		this.group = new Float64Array(most + 1);
 		this.blank = Float64Array.from(counts, (count) => Math.log2(count));
 		this.doubt = new Float64Array(counts.length);
 		this.doubtFor = new Float64Array(counts.length);
-		this.shared = new Set(search.mends).size < search.mends.length;
+		this.seen = new Int32Array(suspects);
+		let highest = 0;
+		for (const mend of search.mends) highest = Math.max(highest, mend);
+		this.members = new Int32Array(highest + 1);
+		this.held = new Float64Array(highest + 1);
 	}
 
 	/**
-	 * Information of a check, in bits times weight.
-	 * @param suspects those left, from `from` up to but not including `to`; those with one mend side by side.
+	 * Lays down the suspects that checks are scored on from here.
+	 * @param suspects those left, from `from` up to but not including `to`; those with one mend side by side. Not copied.
+	 */
+	lay(suspects: Int32Array, from: number, to: number): void {
+		const { mends } = this.search;
+		const { weights, seen, members, held } = this;
+		this.stretch = suspects;
+		this.from = from;
+		this.to = to;
+		this.turn++;
+		this.last = -1;
+		let all = 0;
+		let before = -1;
+		for (let at = from; at < to; at++) {
+			const suspect = suspects[at] as number;
+			const mend = mends[suspect] as number;
+			const weight = weights[suspect] as number;
+			if (mend !== before) {
+				members[mend] = 0;
+				held[mend] = 0;
+			}
+			before = mend;
+			seen[suspect] = this.turn;
+			members[mend] = (members[mend] as number) + 1;
+			held[mend] = (held[mend] as number) + weight;
+			all += weight;
+		}
+		this.weight = all;
+		this.whole = xlog2(all);
+	}
+
+	/**
+	 * Information of a check, in bits times weight, over the suspects laid down.
 	 * @param error chance of a wrong answer, 0 to below 1.
 	 * @param byMend false: count what it tells about the suspect, not only about the mend.
 	 */
-	information(check: number, suspects: Int32Array, from: number, to: number, error = 0, byMend = true): number {
-		const { table } = this.search;
-		const { masses, weights } = this;
-		const row = check * table.suspects;
-		const count = table.counts[check] as number;
-		masses.fill(0, 0, count + 1);
-		const first = table.cells[row + (suspects[from] as number)] as number;
-		let differs = 0;
-		for (let at = from; at < to; at++) {
-			const suspect = suspects[at] as number;
-			const outcome = table.cells[row + suspect] as number;
-			differs |= outcome ^ first;
-			masses[outcome] = (masses[outcome] as number) + (weights[suspect] as number);
-		}
-		this.parts = differs !== 0;
-		let weight = 0;
-		for (let outcome = 0; outcome <= count; outcome++) weight += masses[outcome] as number;
-		this.weight = weight;
+	information(check: number, error = 0, byMend = true): number {
+		const alike = this.rows.alike[check] as number;
+		if (alike === this.last && error === this.lastError && byMend === this.lastByMend) return this.told;
+		this.last = alike;
+		this.lastError = error;
+		this.lastByMend = byMend;
+		this.told = this.score(check, error, byMend);
+		return this.told;
+	}
+
+	private score(check: number, error: number, byMend: boolean): number {
+		const { masses, weight } = this;
+		const count = this.search.table.counts[check] as number;
+		const wrong = count > 1 ? error / (count - 1) : 0;
+		const right = 1 - error - wrong;
+		const doubt = this.doubtOf(check, error, count);
+		// between suspects with one mend it is of no use
+		const idle = this.sum(check, count, right, wrong, doubt, byMend);
 		if (!this.parts || count === 1) return 0;
 		const silent = masses[count] as number;
 		const known = weight - silent;
-		const wrong = count > 1 ? error / (count - 1) : 0;
-		const right = 1 - error - wrong;
-		let told = xlog2(weight);
+		let told = this.whole - idle - silent * (this.blank[check] as number) - known * doubt;
 		for (let outcome = 0; outcome < count; outcome++) {
 			told -= xlog2(right * (masses[outcome] as number) + wrong * known + silent / count);
 		}
-		const doubt = this.doubtOf(check, error, count);
-		told -= silent * (this.blank[check] as number) + known * doubt;
-		if (this.shared && byMend) told -= this.withinMends(check, suspects, from, to, right, wrong, doubt);
 		return told > 1e-12 * weight ? told : 0;
+	}
+
+	/**
+	 * Sums weight by outcome, and sees whether the check parts anybody. Goes through those who may show another outcome than most:
+	 * the few whom the row names, or the stretch where that is shorter.
+	 * @returns what the check tells between suspects with one mend, bits times weight; 0 where that counts too.
+	 */
+	private sum(check: number, count: number, right: number, wrong: number, doubt: number, byMend: boolean): number {
+		const { table, mends } = this.search;
+		const { cells } = table;
+		const { masses, group, weights, members, seen, turn, rows } = this;
+		const row = check * table.suspects;
+		const usual = rows.usual[check] as number;
+		const begin = rows.first[check] as number;
+		const end = rows.first[check + 1] as number;
+		const isFew = end - begin < this.to - this.from;
+		const list = isFew ? rows.others : this.stretch;
+		const to = isFew ? end : this.to;
+		for (let outcome = 0; outcome <= count; outcome++) masses[outcome] = 0;
+		let others = 0;
+		let left = this.to - this.from;
+		let shown = -1;
+		let differs = false;
+		let idle = 0;
+		for (let at = isFew ? begin : this.from; at < to; at++) {
+			const suspect = list[at] as number;
+			const outcome = cells[row + suspect] as number;
+			if (outcome === usual || seen[suspect] !== turn) continue;
+			const weight = weights[suspect] as number;
+			const mend = mends[suspect] as number;
+			if (shown < 0) shown = outcome;
+			else if (shown !== outcome) differs = true;
+			masses[outcome] = (masses[outcome] as number) + weight;
+			others += weight;
+			left--;
+			if (!byMend || members[mend] === 1) continue;
+			for (let each = 0; each <= count; each++) group[each] = 0;
+			group[outcome] = weight;
+			let sum = weight;
+			let alone = 1;
+			let parts = false;
+			while (at + 1 < to && mends[list[at + 1] as number] === mend) {
+				const next = list[++at] as number;
+				const showing = cells[row + next] as number;
+				if (showing === usual || seen[next] !== turn) continue;
+				const more = weights[next] as number;
+				if (showing !== outcome) parts = true;
+				if (showing !== shown) differs = true;
+				group[showing] = (group[showing] as number) + more;
+				masses[showing] = (masses[showing] as number) + more;
+				sum += more;
+				others += more;
+				alone++;
+				left--;
+			}
+			if (alone < (members[mend] as number)) group[usual] = Math.max(0, (this.held[mend] as number) - sum);
+			else if (!parts) continue;
+			idle += this.within(check, count, right, wrong, doubt);
+		}
+		masses[usual] = left > 0 ? Math.max(0, this.weight - others) : 0;
+		this.parts = differs || (shown >= 0 && left > 0);
+		return idle;
+	}
+
+	/** What a check tells between suspects with one mend, whose weights are in `group`: bits times weight. */
+	private within(check: number, count: number, right: number, wrong: number, doubt: number): number {
+		const { group } = this;
+		let sum = 0;
+		for (let outcome = 0; outcome < count; outcome++) sum += group[outcome] as number;
+		const silent = group[count] as number;
+		let told = xlog2(sum + silent) - sum * doubt - silent * (this.blank[check] as number);
+		for (let outcome = 0; outcome < count; outcome++) {
+			told -= xlog2(right * (group[outcome] as number) + wrong * sum + silent / count);
+		}
+		return told;
 	}
 
 	/**
@@ -106,46 +230,5 @@ export class Scorer {
 			this.doubt[check] = -xlog2(1 - error) - (count - 1) * xlog2(count > 1 ? error / (count - 1) : 0);
 		}
 		return this.doubt[check] as number;
-	}
-
-	/** What a check tells between suspects with one mend, which is of no use: bits times weight. */
-	private withinMends(
-		check: number,
-		suspects: Int32Array,
-		from: number,
-		to: number,
-		right: number,
-		wrong: number,
-		doubt: number,
-	): number {
-		const { table, mends } = this.search;
-		const { group, weights } = this;
-		const row = check * table.suspects;
-		const count = table.counts[check] as number;
-		let idle = 0;
-		let end = from;
-		for (let start = from; start < to; start = end) {
-			const mend = mends[suspects[start] as number];
-			const first = table.cells[row + (suspects[start] as number)] as number;
-			let differs = 0;
-			for (end = start + 1; end < to && mends[suspects[end] as number] === mend; end++) {
-				differs |= (table.cells[row + (suspects[end] as number)] as number) ^ first;
-			}
-			if (differs === 0) continue;
-			group.fill(0, 0, count + 1);
-			for (let at = start; at < end; at++) {
-				const suspect = suspects[at] as number;
-				const outcome = table.cells[row + suspect] as number;
-				group[outcome] = (group[outcome] as number) + (weights[suspect] as number);
-			}
-			let sum = 0;
-			for (let outcome = 0; outcome < count; outcome++) sum += group[outcome] as number;
-			const silent = group[count] as number;
-			idle += xlog2(sum + silent) - sum * doubt - silent * (this.blank[check] as number);
-			for (let outcome = 0; outcome < count; outcome++) {
-				idle -= xlog2(right * (group[outcome] as number) + wrong * sum + silent / count);
-			}
-		}
-		return idle;
 	}
 }

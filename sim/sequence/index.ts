@@ -7,12 +7,14 @@
  * one that is wrong stays wrong when asked again, each wrong one is as likely as the next, and errors of different
  * checks have nothing to do with each other. It leaves out two faults at once (give each pair as a suspect of its own),
  * checks whose seconds change with what was found, and checks that change the rig. `sequence` finds the optimum up to
- * 30 suspects and stands a thousandth above it with 60 (at worst three hundredths); `bestCheck`, with wrong answers, is a
- * rollout over information a second, with no proof, and one to three hundredths better than that. tests/sim/sequence
+ * 30 suspects and stands a thousandth above it with 60 (at worst three hundredths); `askNext`, with wrong answers, is a
+ * rollout over information a second, with no proof, and one to three hundredths better than that; `bestCheck` is the one or the
+ * other, by whether answers may be wrong. tests/sim/sequence
  * measures all three (`npm run soak` prints the tables), tests/speed how long they take.
  */
 export { shareApart } from './apart.ts';
-export { type AskOptions, bestCheck, USUAL_CELLS } from './best.ts';
+export { type AskOptions, askNext, USUAL_CELLS } from './ask.ts';
+export { bestCheck } from './best.ts';
 export { type MendOrder, orderMends } from './mends.ts';
 export type { Plan } from './plan.ts';
 export { type RankedCheck, type RankOptions, rankChecks } from './rank.ts';

@@ -96,7 +96,8 @@ export class Player {
 	): number {
 		const { seconds } = this.search;
 		const place = seconds.place[check] as number;
-		this.scorer.information(check, this.work, from, to);
+		this.scorer.lay(this.work, from, to);
+		this.scorer.information(check);
 		let total = this.scorer.spent(check, secondsFrom(seconds, here, check));
 		let start = from;
 		for (const end of this.partition(check, from, to)) {
@@ -178,13 +179,14 @@ export class Player {
 		if (this.looked > this.limit) return Number.NaN;
 		this.reserve(checksTo + checksTo - checksFrom);
 		const { stack } = this;
+		scorer.lay(work, from, to);
 		let top = checksTo;
 		let best = -1;
 		let bestRate = 0;
 		let bestSpent = 0;
 		for (let i = checksFrom; i < checksTo; i++) {
 			const check = stack[i] as number;
-			const told = scorer.information(check, work, from, to);
+			const told = scorer.information(check);
 			if (!scorer.parts) continue;
 			stack[top++] = check;
 			const spent = scorer.spent(check, secondsFrom(search.seconds, here, check));

@@ -61,11 +61,12 @@ export function rankChecks(
 	options: RankOptions = {},
 ): RankedCheck[] {
 	const { here = 0, errors, scorer = new Scorer(search) } = options;
+	scorer.lay(suspects, 0, suspects.length);
 	const rank = (byMend: boolean): RankedCheck[] => {
 		const ranked: RankedCheck[] = [];
 		for (const check of checks) {
 			const error = errors?.[check] ?? 0;
-			const told = scorer.information(check, suspects, 0, suspects.length, error, byMend);
+			const told = scorer.information(check, error, byMend);
 			if (!scorer.parts) continue;
 			const full = secondsFrom(search.seconds, here, check);
 			const { weight } = scorer;
