@@ -7,7 +7,7 @@ import { Button, Live, Notice } from '../ui/index.ts';
 import { lightCautions } from './cautions.ts';
 import { FixtureBack } from './FixtureBack.tsx';
 import { type Hand, stillHeld } from './hand.ts';
-import { later } from './later.tsx';
+import { later } from './later.ts';
 import { Row } from './Row.tsx';
 import { Tools } from './Tools.tsx';
 import { useLessMotion } from './useMotion.ts';

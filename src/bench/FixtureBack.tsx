@@ -6,7 +6,7 @@ import { describeLight } from '../words/index.ts';
 import { handCautions } from './cautions.ts';
 import { type LampView, lampsOf, linkFeeds, mainsChoices } from './fixtureBack.ts';
 import { KeyedPanel } from './KeyedPanel.tsx';
-import { later } from './later.tsx';
+import { later } from './later.ts';
 import { Socket } from './Socket.tsx';
 import { useBench } from './view.ts';
 

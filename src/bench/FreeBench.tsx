@@ -4,7 +4,7 @@ import { benchWords } from '../../content/bench/index.ts';
 import { holdsRig, keep, type RigStore, useRig } from '../rig/index.ts';
 import { Button } from '../ui/index.ts';
 import { Bench } from './Bench.tsx';
-import { later } from './later.tsx';
+import { later } from './later.ts';
 import type { Opening } from './opened.ts';
 import { openBench } from './opening.ts';
 

@@ -4,7 +4,7 @@ import { backWords } from '../../content/bench/index.ts';
 import type { Key, KeyedPanel as Panel } from '../../shared/profile/index.ts';
 import type { Sight } from '../../sim/rig/index.ts';
 import { keyFor } from './fixtureBack.ts';
-import { later } from './later.tsx';
+import { later } from './later.ts';
 import { type HeldKeys, useHeldKeys } from './useHeldKeys.ts';
 import { useBench } from './view.ts';
 

@@ -1,7 +1,7 @@
 import type { ComponentType, JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { benchWords } from '../../content/bench/index.ts';
-import { later } from './later.tsx';
+import { later } from './later.ts';
 
 const parts: readonly (readonly [keyof typeof benchWords.parts, ComponentType<object>])[] = [
 	['desk', later(() => import('./Desk.tsx'))],

@@ -2,7 +2,7 @@ import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { wallWords } from '../../content/bench/index.ts';
 import { Button, Dialog, Notice } from '../ui/index.ts';
-import { later } from './later.tsx';
+import { later } from './later.ts';
 import type { Pace } from './usePainting.ts';
 import { useBench } from './view.ts';
 import { isCapped, isRestless } from './wallLight.ts';

@@ -66,7 +66,7 @@ export function Work({ drill, under, store, attempt, onAttempt, onRestart }: Pro
 				bar={<div ref={marks}>{mark && <Marks {...{ drill, under, mark, attempt, kept }} />}</div>}
 				side={rest.length > 0 && <DrillCautions ids={rest} />}
 			/>
-			<section class="drill-bar" aria-label={drillWords.bar}>
+			<section class="thumb-bar" aria-label={drillWords.bar}>
 				{hint.text !== '' && (
 					<p class="drill-hint">
 						<strong>{drillWords.hintWord}</strong> {hint.text}

@@ -2,7 +2,7 @@ import type { JSX } from 'preact';
 import { useId, useState } from 'preact/hooks';
 import { paperWords } from '../../content/papers/index.ts';
 import { Button, Live, saveText } from '../ui/index.ts';
-import { later } from './later.tsx';
+import { later } from './later.ts';
 import type { Handing } from './protocol.ts';
 
 const QrCode = later(async () => ({ default: (await import('./carry/QrCode.tsx')).QrCode }));
