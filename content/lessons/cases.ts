@@ -95,6 +95,6 @@ export const caseWords = {
 	shown: 'How the finder finds it',
 	seconds: (seconds: number) => `About ${Math.round(seconds)} seconds, walking and all.`,
 	was: 'It was',
-	first: 'Try this one yourself first',
+	first: 'Try it yourself first',
 	own: 'Another like it, without the finder',
 } as const;

@@ -20,6 +20,8 @@ interface Way {
 	readonly words: string;
 	/** Ids, in order. */
 	readonly lessons: readonly string[];
+	/** Where in each to begin, if not at its head. */
+	readonly at?: '#card';
 	/** Elsewhere on the site. */
 	readonly more: readonly { readonly href: string; readonly words: string }[];
 }
@@ -36,8 +38,8 @@ export const ways: readonly Way[] = [
 	{
 		id: 'ten-minutes',
 		who: 'You have ten minutes before a gig',
-		words:
-			'Read the cards at the foot of these, and do the task of one. If a lamp is dark right now, go to the finder.',
+		words: 'Read the cards of these four, and do the task of one. If a lamp is dark right now, go to the finder.',
+		at: '#card',
 		lessons: ['how-to-think', 'modes-and-footprints', 'when-data-goes', 'when-the-desk-comes-back'],
 		more: [{ href: '/finder/', words: 'A lamp is dark now: the finder' }],
 	},

@@ -7,6 +7,7 @@ export const figureWords = {
 		'second-minus': 'second −',
 		'second-plus': 'second +',
 	},
+	plugs: { five: 'five pins', three: 'three pins' },
 	figures: {
 		bond: {
 			shows:
@@ -20,7 +21,7 @@ export const figureWords = {
 		},
 		column: {
 			shows:
-				'Cut open from the side: a light stands at the foot inside a hollow column and shines up it. Another stands between a screen and a wall, and shines up the wall behind the screen.',
+				'Cut open from the side: a light stands at the foot inside a hollow column and shines up it, with a gap for air at the foot and one at the top. Another stands between a screen and a wall, and shines up the wall behind the screen.',
 			caption: 'Inside a column, and behind a facade.',
 		},
 		coil: {
@@ -44,13 +45,13 @@ export const figureWords = {
 		},
 		square: {
 			shows:
-				'A beam that opens from a light. At twice the throw it covers four times the wall, so each part gets a quarter of the light.',
+				'A beam that opens from a light, and two squares of wall in it. At one throw all the light falls on one square. At twice the throw it covers four such squares, and each gets a quarter.',
 			caption: 'Twice the throw, a quarter of the light.',
 		},
 		pins: {
 			shows:
-				'The faces of a five-pin and a three-pin data socket. Pin 1 is common, 2 is data minus, 3 is data plus. Pins 4 and 5 are a second pair.',
-			caption: 'What each pin carries. On a plug the number stands beside the pin.',
+				'The pins of five-pin and three-pin data plugs, one under the other. Pin 1 is common, 2 is data minus, 3 is data plus. Pins 4 and 5 are a second pair, and only five-pin plugs have them.',
+			caption: 'What each pin carries. On the plug they stand in a ring, each with its number beside it.',
 		},
 		daisy: {
 			shows:
@@ -73,7 +74,7 @@ export const figureWords = {
 		},
 		switches: {
 			shows:
-				'Ten small switches. Each of the first nine has a weight, from 1 to 256. Those that are up are added to make the start address 24.',
+				'Ten small switches, numbered, with what each of the first nine is worth below it, from 1 to 256. Those that are up are added to make the start address 24.',
 			caption: 'Add the weights of the switches that are up.',
 		},
 		bands: {

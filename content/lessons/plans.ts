@@ -4,10 +4,10 @@ export const planWords = {
 	description:
 		'What to teach a crew in one hour, or in one day: times, what they can do afterwards, and the task of each lesson.',
 	heading: 'Plans for a trainer',
-	lead: 'Each row is one lesson. You show it on the bench, they do its task, and the bench marks it. Times are counted from the start.',
+	lead: 'Each row is one lesson. You show it on the bench, they do its task, and the bench marks it. Times are in hours and minutes from the start.',
 	course: 'Back to the course',
 	bring: 'To bring',
-	columns: { at: 'At', lesson: 'Lesson', can: 'They will be able to' },
+	columns: { at: 'At', lesson: 'Lesson', can: 'They will be able to', task: 'Their task' },
 	pause: 'Pause',
 	end: 'End',
 	total: (minutes: number) => `${Math.floor(minutes / 60)} h ${String(minutes % 60).padStart(2, '0')} min`,
@@ -44,7 +44,7 @@ export const plans: readonly Plan[] = [
 		id: 'day',
 		title: 'One day',
 		words:
-			'The whole course in the order of the day, with real kit beside the bench where you have it. End with a paper.',
+			'Most of the course in the order of the day, with real kit beside the bench where you have it. Keep half an hour after it for a paper. The lessons that are not here can be done alone.',
 		bring: [
 			'One phone or tablet to each pair',
 			'A few of your own lights, cables and a terminator',

@@ -5,6 +5,7 @@ export const lessonWords = {
 	outcome: 'You will be able to',
 	inside: 'In this lesson',
 	care: 'Before your hands go near',
+	careAbove: 'What to do about it',
 	bench: 'On the bench',
 	needsScript:
 		'The bench and the checks need scripts, which this browser has turned off. The words above hold all the same.',
@@ -22,6 +23,7 @@ export const lessonWords = {
 	taskWords: 'The bench marks your work by what the rig then is.',
 	taskDone: 'Your task in this lesson is done. It is kept on this device.',
 	more: 'Another like it, as a drill',
+	manuals: 'Charts and ways through the panel:',
 	checks: 'Check yourself',
 	checksLead: (count: number) =>
 		`${count} questions on this lesson, drawn fresh each time. Each is marked at once, and you are told why.`,

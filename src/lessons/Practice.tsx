@@ -2,8 +2,8 @@ import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { lessonWords as words } from '../../content/lessons/index.ts';
 import { Fetched, taskAtWork } from '../drill/index.ts';
-import { Button, Notice } from '../ui/index.ts';
-import type { PracticeData } from './practice.ts';
+import { Button, Notice, SaidAbove } from '../ui/index.ts';
+import type { Manual, PracticeData } from './practice.ts';
 
 const STEPS = ['try', 'slip', 'task'] as const;
 type Step = (typeof STEPS)[number];
@@ -68,21 +68,38 @@ export function Practice({ data }: { data: PracticeData }): JSX.Element {
 						)}
 					</>
 				)}
+				<Manuals all={step === 'task' ? data.manuals.task : data.manuals.bench} />
 				{step !== 'task' && (
 					<Button look="quiet" onClick={() => go([step, turn + 1])}>
 						{words.again}
 					</Button>
 				)}
 			</div>
-			{step === 'try' && <Fetched key={turn} load={bench} props={{ ...stand, log }} />}
-			{step === 'slip' && <Fetched key={turn} load={bench} props={{ ...stand, log: [...log, ...slip] }} />}
-			{step === 'task' && (
-				<Fetched
-					key={turn}
-					load={taskAtWork}
-					props={{ task, under: { kind: under, seed: 0 }, onDone: () => finish(true) }}
-				/>
-			)}
+			<SaidAbove.Provider value={data.said}>
+				{step === 'try' && <Fetched key={turn} load={bench} props={{ ...stand, log }} />}
+				{step === 'slip' && <Fetched key={turn} load={bench} props={{ ...stand, log: [...log, ...slip] }} />}
+				{step === 'task' && (
+					<Fetched
+						key={turn}
+						load={taskAtWork}
+						props={{ task, under: { kind: under, seed: 0 }, onDone: () => finish(true) }}
+					/>
+				)}
+			</SaidAbove.Provider>
 		</div>
+	);
+}
+
+/** Links to the charts of the fixtures at hand: what the label or the manual would tell. */
+function Manuals({ all }: { all: readonly Manual[] }): JSX.Element {
+	return (
+		<p class="practice-manuals">
+			{words.manuals}
+			{all.map(({ name, href }) => (
+				<a key={href} href={href}>
+					{name}
+				</a>
+			))}
+		</p>
 	);
 }

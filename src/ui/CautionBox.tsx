@@ -1,4 +1,5 @@
-import type { JSX } from 'preact';
+import { createContext, type JSX } from 'preact';
+import { useContext } from 'preact/hooks';
 
 export interface CautionBoxProps {
 	/** A caution's words, from `content/cautions`. */
@@ -11,8 +12,18 @@ export interface CautionBoxProps {
 	id?: string;
 }
 
-/** A caution, put where the hands would be. Never folded away: it is short enough to stand. */
+/** Cautions that the same page says in full already, by title: where, and the words of the way there. */
+export type CautionsSaid = Readonly<Record<string, { readonly href: string; readonly words: string }>>;
+
+/** Given round what shows cautions again, such as a bench under a lesson's words. */
+export const SaidAbove = createContext<CautionsSaid>({});
+
+/**
+ * A caution, put where the hands would be. Never folded away: it is short enough to stand. Only where the same page says all of it
+ * already do its title and its harm stand alone, with the way there: the same screenful again and again is soon read by no one.
+ */
 export function CautionBox({ caution, siteFirst, level = 3, id }: CautionBoxProps): JSX.Element {
+	const said = useContext(SaidAbove)[caution.title];
 	const Heading = `h${level}` as const;
 	return (
 		<section class="caution" {...(id === undefined ? {} : { id })}>
@@ -20,15 +31,25 @@ export function CautionBox({ caution, siteFirst, level = 3, id }: CautionBoxProp
 				<span class="caution-word">Caution</span> {caution.title}
 			</Heading>
 			<p class="caution-harm">{caution.harm}</p>
-			<ul>
-				{caution.care.map((line) => (
-					<li key={line}>{line}</li>
-				))}
-			</ul>
-			<p class="caution-defer">
-				{caution.defer}
-				{siteFirst === undefined ? null : ` ${siteFirst}`}
-			</p>
+			{said ? (
+				<p>
+					<a class="caution-said" href={said.href}>
+						{said.words}
+					</a>
+				</p>
+			) : (
+				<>
+					<ul>
+						{caution.care.map((line) => (
+							<li key={line}>{line}</li>
+						))}
+					</ul>
+					<p class="caution-defer">
+						{caution.defer}
+						{siteFirst === undefined ? null : ` ${siteFirst}`}
+					</p>
+				</>
+			)}
 		</section>
 	);
 }

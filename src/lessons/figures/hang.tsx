@@ -5,6 +5,7 @@ import { Arrow, Label } from './parts.tsx';
 export function Bond(): JSX.Element {
 	return (
 		<g>
+			<path class="f-bond" d="M258 62C250 40 250 26 262 24" />
 			<rect class="f-solid" x="20" y="36" width="360" height="18" rx="9" />
 			<Label x={24} y={26}>
 				bar
@@ -18,8 +19,8 @@ export function Bond(): JSX.Element {
 			<path class="f-line" d="M150 150V86h100v64" />
 			<path class="f-part" d="M158 112h84l14 62H144z" />
 			<circle class="f-part" cx="226" cy="126" r="7" />
-			<path class="f-bond" d="M226 126C286 96 282 62 262 32C250 26 246 58 250 72C262 92 244 108 226 126" />
-			<Arrow from={[310, 110]} to={[268, 90]} />
+			<path class="f-bond" d="M262 24C276 26 276 50 270 66C264 90 250 112 226 126C246 108 262 82 258 62" />
+			<Arrow from={[310, 112]} to={[266, 92]} />
 			<Label x={300} y={130}>
 				safety bond,
 			</Label>
@@ -45,19 +46,23 @@ export function Ways(): JSX.Element {
 			<Label x={65} y={204} middle>
 				on the floor
 			</Label>
-			<path class="f-solid" d="M156 40h10v136h-10z" />
-			<path class="f-line" d="M166 84h26v16" />
+			<path class="f-solid" d="M150 30h12v146h-12z" />
+			<path class="f-line" d="M162 84h32v16M162 74v20" />
 			<path class="f-part" d="M172 100h54l8 32h-70z" />
-			<Label x={196} y={204} middle>
+			<circle class="f-part" cx="168" cy="48" r="5" />
+			<circle class="f-part" cx="212" cy="108" r="5" />
+			<path class="f-bond" d="M168 48C196 48 214 70 212 108" />
+			<Label x={193} y={204} middle>
 				on a bracket
 			</Label>
-			<path class="f-bond" d="M166 70C206 62 214 82 206 104" />
+			<path class="f-bond" d="M362 60C356 42 358 34 366 34" />
 			<rect class="f-solid" x="270" y="44" width="118" height="12" rx="6" />
-			<path class="f-part" d="M318 36h24v28h-24z" />
-			<path class="f-line" d="M330 64v14M302 112V78h56v34" />
-			<path class="f-part" d="M304 90h52l8 34h-68z" />
-			<path class="f-bond" d="M348 98C382 84 378 62 366 42C358 40 358 58 360 66" />
-			<Label x={329} y={204} middle>
+			<path class="f-part" d="M312 36h24v28h-24z" />
+			<path class="f-line" d="M324 64v14M296 112V78h56v34" />
+			<path class="f-part" d="M298 90h52l8 34h-68z" />
+			<circle class="f-part" cx="340" cy="100" r="5" />
+			<path class="f-bond" d="M366 34C378 36 376 54 370 66C364 82 354 94 340 100C356 88 366 74 362 60" />
+			<Label x={325} y={204} middle>
 				by a clamp
 			</Label>
 		</g>
@@ -69,18 +74,20 @@ export function Column(): JSX.Element {
 	return (
 		<g>
 			<path class="f-soft" d="M12 220H388" />
-			<path class="f-solid" d="M60 20h12v200H60zM128 20h12v200h-12z" />
-			<path class="f-beam" d="M88 196L72 24H128L112 196Z" />
+			<path class="f-solid" d="M60 20h12v176H60zM128 20h12v176h-12z" />
+			<path class="f-line" d="M66 200v18M134 200v18" />
+			<path class="f-beam" d="M92 196L74 24H126L108 196Z" />
 			<path class="f-part" d="M84 196h32l6 22H78z" />
 			<Label x={100} y={242} middle>
 				in a column
 			</Label>
-			<Arrow from={[176, 150]} to={[132, 205]} />
-			<Label x={152} y={130}>
-				a gap for air
+			<Arrow from={[170, 150]} to={[142, 206]} />
+			<Arrow from={[158, 112]} to={[104, 18]} />
+			<Label x={148} y={132}>
+				gaps for air
 			</Label>
 			<path class="f-solid" d="M262 70h10v150h-10zM352 20h14v200h-14z" />
-			<path class="f-beam" d="M312 196L352 40V196Z" />
+			<path class="f-beam" d="M296 196L352 40V150L308 196Z" />
 			<path class="f-part" d="M284 196h34l6 22h-46z" />
 			<Label x={312} y={242} middle>
 				behind a facade
@@ -88,7 +95,7 @@ export function Column(): JSX.Element {
 			<Label x={232} y={60}>
 				screen
 			</Label>
-			<Label x={336} y={14}>
+			<Label x={341} y={14}>
 				wall
 			</Label>
 		</g>
@@ -105,9 +112,10 @@ export function Coil(): JSX.Element {
 			<path class="f-wire" d="M243 118C290 120 300 160 340 158" />
 			<path class="f-wire" d="M62 120C30 140 40 180 66 190" />
 			<path class="f-part" d="M338 148h36v20h-36zM58 182h36v20H58z" />
-			<path class="f-bond" d="M150 16l22 34M172 16l-22 34" />
-			<Label x={186} y={34}>
-				tie
+			<path class="f-tie" d="M148 22h18v28h-18z" />
+			<Arrow from={[210, 22]} to={[170, 32]} />
+			<Label x={216} y={26}>
+				one tie
 			</Label>
 			<Label x={270} y={196}>
 				plugs free

@@ -13,7 +13,7 @@ export const figures = {
 	graze: [Graze, 240],
 	overlap: [Overlap, 270],
 	square: [Square, 256],
-	pins: [Pins, 180],
+	pins: [Pins, 226],
 	daisy: [Daisy, 180],
 	frame: [Frame, 152],
 	half: [Half, 160],

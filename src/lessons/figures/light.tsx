@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { Arrow, Label, Span } from './parts.tsx';
+import { Label, Span } from './parts.tsx';
 
 /** A beam from a lamp to a wall: throw, beam angle, pool. */
 export function Throw(): JSX.Element {
@@ -31,7 +31,7 @@ export function Graze(): JSX.Element {
 			<path class="f-soft" d="M12 210H388" />
 			<path class="f-solid" d="M160 14h12v196h-12zM364 14h12v196h-12z" />
 			<path class="f-rough" d="M160 40l-6 8 6 8-6 8 6 8-6 8 6 8-6 8 6 8-6 8 6 8-6 8 6 8-6 8 6 8-6 8 6 8" />
-			<path class="f-beam" d="M130 188L158 18H98Z" />
+			<path class="f-beam" d="M124 188L120 16H160V140L136 188Z" />
 			<path class="f-part" d="M116 188h28l6 20h-40z" />
 			<Label x={92} y={232} middle>
 				close: texture
@@ -50,7 +50,7 @@ export function Overlap(): JSX.Element {
 	const row = (y: number, step: number, label: string) => (
 		<g>
 			{[0, 1, 2].map((n) => (
-				<ellipse key={n} class="f-beam" cx={200 + (n - 1) * step} cy={y} rx="62" ry="44" />
+				<ellipse key={n} class="f-beam" cx={200 + (n - 1) * step} cy={y} rx="50" ry="50" />
 			))}
 			<Span from={[200 - step, y]} to={[200, y]} />
 			<Label x={200} y={y + 70} middle>
@@ -60,34 +60,48 @@ export function Overlap(): JSX.Element {
 	);
 	return (
 		<g>
-			{row(58, 128, 'too far apart: dark between')}
-			{row(190, 80, 'closer: even')}
+			{row(58, 112, 'too far apart: dark between')}
+			{row(190, 70, 'closer: even')}
 		</g>
 	);
 }
 
 /** Throw doubled: the same light over four times the wall. */
 export function Square(): JSX.Element {
+	// a square of wall, seen at a slant: `half` as tall as it is up and down from its middle, cut into parts
+	const wall = (x: number, half: number, cuts: number) => {
+		const wide = half * 0.4;
+		const lean = half * 0.25;
+		const at = (across: number, down: number) =>
+			`${x - wide + 2 * wide * across} ${120 - half + lean * (1 - 2 * across) + 2 * half * down}`;
+		const lines = Array.from({ length: cuts - 1 }, (_, i) => (i + 1) / cuts);
+		return (
+			<g>
+				<path class="f-part" d={`M${at(0, 0)}L${at(1, 0)}L${at(1, 1)}L${at(0, 1)}Z`} />
+				<path class="f-lit" d={`M${at(0, 0)}L${at(1, 0)}L${at(1, 1)}L${at(0, 1)}Z`} opacity={1 / cuts} />
+				<path class="f-arrow" d={lines.map((n) => `M${at(n, 0)}L${at(n, 1)}M${at(0, n)}L${at(1, n)}`).join('')} />
+			</g>
+		);
+	};
 	return (
 		<g>
-			<path class="f-beam" d="M30 120L360 20V220Z" />
+			<path class="f-beam" d="M34 120L338 32V208Z" />
 			<path class="f-part" d="M10 104h24v32H10z" />
-			<path class="f-line" d="M195 70v100M195 120h0" />
-			<path class="f-line" d="M360 20v200M360 120h0" />
-			<Span from={[34, 226]} to={[195, 226]} />
-			<Span from={[34, 246]} to={[360, 246]} />
-			<Label x={114} y={218} middle>
+			{wall(186, 44, 1)}
+			{wall(338, 88, 2)}
+			<Span from={[34, 226]} to={[186, 226]} />
+			<Span from={[34, 246]} to={[338, 246]} />
+			<Label x={110} y={218} middle>
 				1 × throw
 			</Label>
-			<Label x={280} y={240} middle>
+			<Label x={262} y={240} middle>
 				2 × throw
 			</Label>
-			<Arrow from={[140, 40]} to={[190, 72]} />
-			<Label x={60} y={34}>
-				1 part of light
+			<Label x={186} y={48} middle>
+				all of it
 			</Label>
-			<Label x={262} y={124}>
-				¼ of it
+			<Label x={338} y={16} middle>
+				¼ on each
 			</Label>
 		</g>
 	);

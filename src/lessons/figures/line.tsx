@@ -4,27 +4,35 @@ import { DIP_WEIGHTS, PINS, switchesFor } from '../../../shared/dmx/index.ts';
 import { bundledProfile, modeOf } from '../../../shared/profile/index.ts';
 import { Arrow, Label } from './parts.tsx';
 
-/** A five-pin and a three-pin data plug, pins in the order of their numbers, and what each carries. */
+/** What each pin carries, on five-pin and three-pin plugs: a row for each pin, in the order of their numbers. */
 export function Pins(): JSX.Element {
-	return (
+	const y = (row: number) => 52 + 36 * row;
+	const column = (count: number, x: number, name: string) => (
 		<g>
-			{([5, 3] as const).map((count, at) => (
-				<g key={count}>
-					<rect class="f-part" x="8" y={20 + 84 * at} width="226" height="60" rx="30" />
-					{Array.from({ length: count }, (_, i) => {
-						const x = 121 + 40 * (i - (count - 1) / 2);
-						return (
-							<g key={x}>
-								<circle class="f-well" cx={x} cy={50 + 84 * at} r="14" />
-								<Label x={x} y={55 + 84 * at} middle>{`${i + 1}`}</Label>
-							</g>
-						);
-					})}
+			<Label x={x} y={20} middle>
+				{name}
+			</Label>
+			<rect class="f-part" x={x - 24} y={30} width="48" height={8 + 36 * count} rx="24" />
+			{PINS.slice(0, count).map((conductor, row) => (
+				<g key={conductor}>
+					<circle class="f-well" cx={x} cy={y(row)} r="14" />
+					<Label x={x} y={y(row) + 5} middle>{`${row + 1}`}</Label>
 				</g>
 			))}
-			{PINS.map((conductor, i) => (
-				<Label key={conductor} x={258} y={44 + 28 * i}>{`${i + 1}  ${figureWords.conductors[conductor]}`}</Label>
+		</g>
+	);
+	return (
+		<g>
+			{PINS.map((conductor, row) => (
+				<g key={conductor}>
+					<path class="f-arrow" d={`M80 ${y(row)}H${row < 3 ? 126 : 222}${row < 3 ? `M174 ${y(row)}H222` : ''}`} />
+					<Label x={232} y={y(row) + 5}>
+						{figureWords.conductors[conductor]}
+					</Label>
+				</g>
 			))}
+			{column(5, 56, figureWords.plugs.five)}
+			{column(3, 150, figureWords.plugs.three)}
 		</g>
 	);
 }
@@ -147,29 +155,29 @@ export function Lead(): JSX.Element {
 export function Switches(): JSX.Element {
 	const address = 24;
 	const up = switchesFor(address, 'sum');
+	const x = (i: number) => 72 + 33 * i;
 	return (
 		<g>
-			<rect class="f-part" x="8" y="30" width="384" height="92" rx="8" />
+			<rect class="f-part" x="52" y="30" width="340" height="92" rx="8" />
+			<Label x={4} y={113} small>
+				switch
+			</Label>
+			<Label x={4} y={144} small>
+				worth
+			</Label>
 			{Array.from({ length: 10 }, (_, i) => (
 				<g key={i}>
-					<rect class="f-well" x={22 + 37 * i} y="42" width="22" height="52" rx="3" />
-					<rect
-						class={up[i] ? 'f-accent' : 'f-solid'}
-						x={25 + 37 * i}
-						y={up[i] ? 45 : 70}
-						width="16"
-						height="21"
-						rx="2"
-					/>
-					<Label x={33 + 37 * i} y={113} middle small>{`${i + 1}`}</Label>
+					<rect class="f-well" x={x(i) - 11} y="42" width="22" height="52" rx="3" />
+					<rect class={up[i] ? 'f-accent' : 'f-solid'} x={x(i) - 8} y={up[i] ? 45 : 70} width="16" height="21" rx="2" />
+					<Label x={x(i)} y={113} middle small>{`${i + 1}`}</Label>
 					{i < 9 && (
-						<Label x={33 + 37 * i} y={144} middle small>
+						<Label x={x(i)} y={144} middle small>
 							{`${DIP_WEIGHTS[i]}`}
 						</Label>
 					)}
 				</g>
 			))}
-			<Label x={200} y={176} middle>
+			<Label x={220} y={176} middle>
 				{`${DIP_WEIGHTS.filter((_, i) => up[i]).join(' + ')} = ${address}`}
 			</Label>
 		</g>
