@@ -1,21 +1,27 @@
+import { InputError, shown } from '../error/index.ts';
 import { sameJson } from './digest.ts';
 import { judge, looksLike } from './judge.ts';
+import { answersGiven } from './read.ts';
 import { setPaper } from './set.ts';
 import type { Answers, Item, ItemMark, Misfit, Paper, PaperMark, PaperSources } from './types.ts';
 
 /**
  * Marks answers to a paper. The paper is set anew from its recipe and seed and the answers are marked against that, so a key, a
  * question or a score that somebody changed has no say; what differs is told as a misfit.
- * @throws InputError as `setPaper` does, where the recipe sets no paper.
+ * @throws InputError as `setPaper` does, where the recipe sets no paper, and `paper.answers` for what holds no answers.
  */
 export function markPaper(paper: Paper, answers: Answers, sources?: PaperSources): PaperMark {
 	const { set, altered } = held(paper, sources);
-	const given = new Map(Object.entries(answers));
+	const given = answersGiven(answers);
 	const misfits: Misfit[] = altered ? [alteredPaper] : [];
 	const items = set.items.map((item) => {
 		const answer = given.get(item.id);
 		given.delete(item.id);
-		if (!answer) return unanswered(item);
+		if (answer === undefined) return unanswered(item);
+		if (answer === null) {
+			misfits.push({ code: 'answer-form', item: item.id, sentence: 'What came for this question is no answer.' });
+			return unanswered(item);
+		}
 		const verdict = judge(item, answer, sources);
 		if (!verdict.fits) {
 			misfits.push({ code: verdict.code, item: item.id, sentence: verdict.sentence });
@@ -74,6 +80,8 @@ const found = new WeakMap<Paper, { readonly held: Held; readonly sources: PaperS
 
 /** The paper as its recipe and seed set it, and whether the one handed in differs; found out once for each paper handed in. */
 function held(paper: Paper, sources?: PaperSources): Held {
+	if (typeof paper !== 'object' || paper === null)
+		throw new InputError('paper.shape', 'paper', `A paper is what setPaper gives; found ${shown(paper)}.`);
 	const known = found.get(paper);
 	if (known && known.sources === sources) return known.held;
 	const set = setPaper(paper.recipe, paper.seed, sources);

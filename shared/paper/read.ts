@@ -1,10 +1,11 @@
 import * as v from 'valibot';
+import { InputError, shown } from '../error/index.ts';
 import { readShape, whole } from '../profile/index.ts';
 import { sheetSchema } from '../sheet/index.ts';
 import { KIND_IDS, LEVELS, MISTAKE_IDS, TOPIC_IDS } from './ids.ts';
 import { requirePlain } from './plain.ts';
 import { type PaperRecipe, recipeSchema } from './recipe.ts';
-import type { Answers, Paper } from './types.ts';
+import type { Answer, Answers, Paper } from './types.ts';
 
 const short = v.pipe(v.string(), v.maxLength(200));
 const itemId = v.pipe(
@@ -131,5 +132,34 @@ export function readPaper(input: unknown): Paper {
 export function readAnswers(input: unknown): Answers {
 	const words = { code: 'paper.answers', what: 'The answers', mend: 'Ask whoever sat the paper to hand it in again.' };
 	requirePlain(input, words.code, words.what);
-	return readShape(answersSchema, input, words);
+	const answers = readShape(answersSchema, input, words);
+	wellShaped.add(answers);
+	return answers;
+}
+
+const wellShaped = new WeakSet<Answers>();
+
+/** What can be judged at all; what is out of bounds the marker says, question by question. */
+const judgeable = v.variant('form', [
+	v.object({ form: v.literal('one'), chose: v.string() }),
+	v.object({ form: v.literal('several'), chose: v.array(v.string()) }),
+	v.object({ form: v.literal('number'), value: v.number() }),
+	v.object({ form: v.literal('order'), order: v.array(v.string()) }),
+	v.object({ form: v.literal('switches'), up: v.array(v.number()) }),
+	v.object({ form: v.literal('match'), pairs: v.record(v.string(), v.string()) }),
+	v.object({ form: v.literal('practical'), log: v.array(v.unknown()) }),
+]);
+
+/**
+ * Answers by question id as they can be judged; null for one that is none. Those that {@link readAnswers} read are taken as they
+ * are.
+ * @throws InputError `paper.answers` for what holds no answers at all
+ */
+export function answersGiven(answers: Answers): Map<string, Answer | null> {
+	if (typeof answers !== 'object' || answers === null)
+		throw new InputError('paper.answers', 'answers', `Answers are held by question id; found ${shown(answers)}.`);
+	const entries = Object.entries(answers);
+	return new Map(
+		wellShaped.has(answers) ? entries : entries.map(([id, each]) => [id, v.is(judgeable, each) ? each : null]),
+	);
 }

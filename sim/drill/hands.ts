@@ -1,4 +1,4 @@
-import { InputError } from '../../shared/error/index.ts';
+import { InputError, shown } from '../../shared/error/index.ts';
 import type { RigEvent, RigEventType } from '../event/index.ts';
 import type { Hand, Task } from './types.ts';
 
@@ -31,8 +31,12 @@ export function isInHand(drill: Pick<Task, 'hands'>, event: RigEvent): boolean {
 	return hand !== undefined && drill.hands.includes(hand);
 }
 
-/** @throws InputError `drill.hands` at the first event that is not in hand. */
+/** @throws InputError `log.shape` for what is no list of events, `drill.hands` at the first event that is not in hand. */
 export function requireInHand(drill: Pick<Task, 'hands'>, log: readonly RigEvent[]): void {
+	if (!Array.isArray(log)) throw new InputError('log.shape', '', `A log is a list of events; found ${shown(log)}.`);
+	const none = log.findIndex((event) => typeof event?.type !== 'string');
+	if (none >= 0)
+		throw new InputError('event.shape', `[${none}]`, `An event has a type in words; found ${shown(log[none])}.`);
 	const at = log.findIndex((event) => !isInHand(drill, event));
 	if (at < 0) return;
 	throw new InputError(

@@ -1,6 +1,7 @@
 import type { RigEvent } from '../event/index.ts';
 import { openUnharmed, replayUnharmed } from '../rig/index.ts';
 import { findingsOf } from './check.ts';
+import { soundTask } from './guard.ts';
 import { pressesOf, requireInHand } from './hands.ts';
 import type { Mark, Task } from './types.ts';
 import { fewestPresses } from './way/index.ts';
@@ -20,10 +21,11 @@ function fewestOf(drill: Task): number {
 /**
  * Marks a learner's log: played from the start of the drill, and looked at where it ends. Nothing that was typed or clicked
  * elsewhere counts.
- * @throws InputError `drill.hands` for an event the drill does not leave to the learner, and as `replay` for one that fits
- *   nothing
+ * @throws InputError `drill.shape` or `drill.fixture` for what is no drill, `drill.hands` for an event it does not leave to the
+ *   learner, and as `replay` for a log that is none or an event that fits nothing
  */
-export function markDrill(drill: Task, log: readonly RigEvent[]): Mark {
+export function markDrill(task: Task, log: readonly RigEvent[]): Mark {
+	const drill = soundTask(task);
 	requireInHand(drill, log);
 	const rig = replayUnharmed(drill.sheet, log);
 	const wrong = findingsOf(drill, rig);

@@ -1,6 +1,6 @@
-import { InputError } from '../../shared/error/index.ts';
+import { InputError, shown } from '../../shared/error/index.ts';
 import type { RigSheet } from '../../shared/sheet/index.ts';
-import { COMPLAINTS, type Complaint } from './complaints.ts';
+import { COMPLAINT_KINDS, COMPLAINTS, type Complaint } from './complaints.ts';
 import { weighBy } from './learn.ts';
 import { Walk } from './path.ts';
 import { type Bench, candidatesFor, tableFor } from './table.ts';
@@ -11,7 +11,7 @@ import { meantWitness, type Witness } from './witness.ts';
  * Opens a finder: from a complaint to the cause in the fewest expected seconds. Every outcome it reckons with is read off a rig
  * with that suspect's fault in it; answers may be wrong, so nothing is ever struck out for good.
  * @param complaint one that the sheet can have
- * @throws InputError `finder.complaint` where the sheet cannot have it there
+ * @throws InputError `sheet.*` for what is no sheet, `finder.complaint` for what is no complaint or where the sheet cannot have it there
  */
 export function openFinder(sheet: RigSheet, complaint: Complaint, options: FinderOptions = {}): Finder {
 	return finderOn(openBench(sheet, complaint, options), options);
@@ -24,11 +24,17 @@ export function openBench(
 	{ learnt = {} }: Pick<FinderOptions, 'learnt'> = {},
 	meant: Witness = meantWitness(sheet),
 ): Bench {
+	if (!COMPLAINT_KINDS.includes(complaint?.kind))
+		throw new InputError(
+			'finder.complaint',
+			'complaint',
+			`A complaint is of a kind (${COMPLAINT_KINDS.join(', ')}) and of a fixture; found ${shown(complaint?.kind)}.`,
+		);
 	if (!meant.rig.gear.units.has(complaint.fixture) || !COMPLAINTS[complaint.kind].fits(meant, complaint.fixture)) {
 		throw new InputError(
 			'finder.complaint',
 			'complaint',
-			`By its sheet '${complaint.fixture}' is not meant to do what '${complaint.kind}' misses. Choose another complaint, or put the sheet right.`,
+			`By its sheet ${shown(complaint.fixture)} is not meant to do what '${complaint.kind}' misses. Choose another complaint, or put the sheet right.`,
 		);
 	}
 	return tableFor(sheet, complaint, meant, candidatesFor(sheet, meant, complaint, weighBy(learnt)));

@@ -1,4 +1,4 @@
-import { InputError } from '../../shared/error/index.ts';
+import { InputError, shown } from '../../shared/error/index.ts';
 import { MENDS } from '../fault/index.ts';
 import { askNext, type Plan, type Search, secondsFrom } from '../sequence/index.ts';
 import type { Check } from './checks/index.ts';
@@ -52,7 +52,9 @@ export class Walk {
 	private heard: readonly Heard[] = [];
 	private here = 0;
 	private mended = false;
-	private planned: Plan | null | undefined;
+	/** By the steps, what was planned after them: a walk comes by again when one steps back, or has looked ahead. */
+	private readonly plans = new Map<string, Plan | null>();
+	private stood = '';
 
 	constructor(bench: Bench, options: FinderOptions) {
 		this.narrow = bench;
@@ -73,20 +75,21 @@ export class Walk {
 			throw new InputError(
 				'finder.check',
 				'check',
-				`There is no check '${step.check}' in this walk. Answer the one that is asked.`,
+				`There is no check ${shown(step.check)} in this walk. Answer the one that is asked.`,
 			);
 		const isElse = step.did === 'answer' && step.outcome === ELSE && !isMend(this.bench.checks[at] as Check);
 		if (step.did === 'answer' && !isElse && !this.answersOf(at).includes(step.outcome)) {
 			throw new InputError(
 				'finder.outcome',
 				'outcome',
-				`'${step.check}' cannot show '${step.outcome}'. It shows one of: ${this.answersOf(at).join(', ')}.`,
+				`'${step.check}' cannot show ${shown(step.outcome)}. It shows one of: ${this.answersOf(at).join(', ')}.`,
 			);
 		}
 	}
 
 	/** Stands where these steps lead, from the start: by single faults, or by pairs too from where one alone explains too little. */
 	replay(steps: readonly Step[]): void {
+		this.stood = JSON.stringify(steps);
 		const doubt = this.stand(this.narrow, steps);
 		if (doubt === null) return;
 		const prefix = steps.slice(0, doubt.after + 1);
@@ -113,7 +116,6 @@ export class Walk {
 		this.spent = 0;
 		this.here = this.ground.indexOf(this.options.here ?? bench.complaint.fixture);
 		this.mended = false;
-		this.planned = undefined;
 		const asked = new Set<number>();
 		const heard: Heard[] = [];
 		const done = new Set<string>();
@@ -201,17 +203,19 @@ export class Walk {
 		return !(alone && check.needs.includes('second-person'));
 	}
 
-	/** Worked out once where the walk stands. */
+	/** Worked out once wherever the walk stands. */
 	private plan(): Plan | null {
-		if (this.planned === undefined) {
+		let planned = this.plans.get(this.stood);
+		if (planned === undefined) {
 			const errors = Float64Array.from(this.bench.checks, ({ error }) => error);
 			const excluded = [...this.bench.checks.keys()].filter(
 				(at) => this.asked.has(at) || !this.isAllowed(this.bench.checks[at] as Check),
 			);
 			const plan = askNext({ ...this.search, weights: this.weights }, { errors, excluded, here: this.here });
-			this.planned = plan && this.beginning(plan, excluded);
+			planned = plan && this.beginning(plan, excluded);
+			this.plans.set(this.stood, planned);
 		}
-		return this.planned;
+		return planned;
 	}
 
 	/** The plan with the check that this walk is to begin with in place of the best, while nothing else was asked. */

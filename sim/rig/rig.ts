@@ -1,9 +1,10 @@
-import { InputError } from '../../shared/error/index.ts';
+import { InputError, shown } from '../../shared/error/index.ts';
 import type { RigSheet } from '../../shared/sheet/index.ts';
 import type { RigEvent } from '../event/index.ts';
 import { faultEvents } from '../fault/index.ts';
 import { advance } from './clock.ts';
 import { forkGear, type Gear, gearFrom } from './gear.ts';
+import { requireEvent, requireFaults, soundSheet } from './guard.ts';
 import { lookAt } from './look.ts';
 import { apply } from './send.ts';
 import { leadersOf, settle } from './settle.ts';
@@ -14,17 +15,19 @@ import { whyOf } from './why.ts';
  * Opens a rig from a sheet: every fixture set and wired as the sheet says, at clock zero.
  * @param sheet as `readSheet` gives it
  * @param options `faults`: put in before anybody looks; they are no part of the log
- * @throws InputError `fault.*` for a fault that does not fit this rig
+ * @throws InputError `sheet.*` for what is no sheet, `rig.options` for what are no options, `fault.*` for a fault that does not
+ *   fit this rig
  */
 export function openRig(sheet: RigSheet, options: OpenOptions = {}): Rig {
+	requireFaults(options);
 	const { gear } = openUnharmed(sheet);
-	for (const event of (options.faults ?? []).flatMap((fault) => faultEvents(sheet, fault))) change(gear, event);
+	for (const event of (options.faults ?? []).flatMap((fault) => faultEvents(gear.sheet, fault))) change(gear, event);
 	return rigOf(gear, []);
 }
 
 /** As `openRig`, with nothing wrong in it: a page that opens rigs so need not carry the fault catalogue. */
 export function openUnharmed(sheet: RigSheet): Rig {
-	const gear = gearFrom(sheet);
+	const gear = gearFrom(soundSheet(sheet));
 	settle(gear, new Map());
 	return rigOf(gear, []);
 }
@@ -43,16 +46,19 @@ export function replayUnharmed(sheet: RigSheet, log: readonly RigEvent[]): Rig {
 }
 
 function played(rig: Rig, log: readonly RigEvent[]): Rig {
+	if (!Array.isArray(log)) throw new InputError('log.shape', '', `A log is a list of events; found ${shown(log)}.`);
 	for (const [i, event] of log.entries()) {
 		try {
-			if (event.type === 'clock.wait') rig.wait(event.ms);
+			if (event?.type === 'clock.wait') rig.wait(event.ms);
 			else rig.send(event);
 		} catch (error) {
-			throw error instanceof InputError ? new InputError(error.code, `[${i}].${error.path}`, error.message) : error;
+			throw error instanceof InputError ? new InputError(error.code, join(i, error.path), error.message) : error;
 		}
 	}
 	return rig;
 }
+
+const join = (i: number, path: string): string => `[${i}]${path && '.'}${path}`;
 
 function change(gear: Gear, ...events: readonly RigEvent[]): void {
 	const before = leadersOf(gear);
@@ -70,6 +76,7 @@ function rigOf(gear: Gear, log: RigEvent[]): Rig {
 			return log;
 		},
 		send(event) {
+			requireEvent(event);
 			change(gear, event);
 			log.push(event);
 		},
@@ -82,7 +89,7 @@ function rigOf(gear: Gear, log: RigEvent[]): Rig {
 				throw new InputError(
 					'rig.wait',
 					'milliseconds',
-					`A rig waits a number of milliseconds from 0 up, not ${milliseconds}.`,
+					`A rig waits a number of milliseconds from 0 up, not ${shown(milliseconds)}.`,
 				);
 			if (milliseconds === 0) return;
 			advance(gear, gear.now + milliseconds);

@@ -1,4 +1,4 @@
-import { InputError } from '../../shared/error/index.ts';
+import { InputError, shown } from '../../shared/error/index.ts';
 import { type FixtureEvent, nextDeadline, panelOf, signalOf, stepFixture } from '../fixture/index.ts';
 import type { Gear, Unit } from './gear.ts';
 
@@ -9,7 +9,7 @@ export function unitOf(gear: Gear, id: string): Unit {
 		throw new InputError(
 			'rig.fixture',
 			'fixture',
-			`There is no fixture '${id}' on this rig. Its fixtures: ${[...gear.units.keys()].slice(0, 12).join(', ') || 'none'}.`,
+			`There is no fixture ${shown(id)} on this rig. Its fixtures: ${[...gear.units.keys()].slice(0, 12).join(', ') || 'none'}.`,
 		);
 	return unit;
 }

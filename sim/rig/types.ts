@@ -39,9 +39,9 @@ export interface Rig {
 	/** Milliseconds since it opened. */
 	readonly now: number;
 	readonly log: readonly RigEvent[];
-	/** Every change goes through here. Throws InputError on an event that fits nothing in the rig. */
+	/** Every change goes through here. Throws InputError on what is no event, and on one that fits nothing in the rig. */
 	send(event: RigEvent): void;
-	/** Several changes as one moment: what follows from them is worked out once. For those who ask of many rigs. */
+	/** Several changes as one moment: what follows from them is worked out once. For those who ask of many rigs: these are events of their own making, and taken as they are. */
 	sendTogether(events: readonly RigEvent[]): void;
 	/** The only thing that moves the clock. Logged as `clock.wait`. */
 	wait(milliseconds: number): void;

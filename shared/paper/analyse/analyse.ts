@@ -1,4 +1,4 @@
-import { InputError } from '../../error/index.ts';
+import { InputError, shown } from '../../error/index.ts';
 import { alphaInterval, kr20, variance } from '../../statistics/index.ts';
 import type { ItemMark, PaperMark } from '../types.ts';
 import { groupBy } from './groups.ts';
@@ -9,9 +9,10 @@ import type { ItemAnalysis } from './types.ts';
  * Analyses one paper from everybody's marks of it: difficulty, discrimination and point-biserial of each question, KR-20 with
  * its 95 % interval, topics, kinds and persons, and what was missed.
  * @param marks of one paper, one for each person whose paper counts
- * @throws InputError `analyse.none` for no marks, `analyse.papers` where they are of different papers
+ * @throws InputError `analyse.marks` for what are no marks, `analyse.none` for no marks, `analyse.papers` where they are of different papers
  */
 export function analyse(marks: readonly PaperMark[]): ItemAnalysis {
+	requireMarks(marks);
 	const [first] = marks;
 	if (!first)
 		throw new InputError(
@@ -67,6 +68,28 @@ export function analyse(marks: readonly PaperMark[]): ItemAnalysis {
 			kinds: kinds.filter(({ share }) => share < MISSED).map(({ id }) => id),
 		},
 	};
+}
+
+const isMark = (mark: unknown): mark is PaperMark => {
+	const { items, score } = (mark ?? {}) as Partial<PaperMark>;
+	return (
+		Number.isFinite(score) &&
+		Array.isArray(items) &&
+		items.every((each) => typeof each?.item === 'string' && Number.isFinite(each.score))
+	);
+};
+
+/** What came is a list of marks, each with a list of items. */
+function requireMarks(marks: readonly unknown[]): void {
+	if (!Array.isArray(marks))
+		throw new InputError('analyse.marks', 'marks', `Marks are a list, one of each person; found ${shown(marks)}.`);
+	for (const [at, mark] of marks.entries())
+		if (!isMark(mark))
+			throw new InputError(
+				'analyse.marks',
+				`marks[${at}]`,
+				`A mark is what markPaper gives, with an item for each question; found ${shown(mark)}.`,
+			);
 }
 
 /** Below this share right, something is to be taught again: common practice, no source. */

@@ -1,6 +1,7 @@
 import { InputError } from '../../../shared/error/index.ts';
 import type { RigEvent } from '../../event/index.ts';
 import { type Rig, replayUnharmed, type Unit } from '../../rig/index.ts';
+import { soundTask } from '../guard.ts';
 import { pressesOf, requireInHand } from '../hands.ts';
 import type { Task } from '../types.ts';
 import { type Wish, wishFor } from '../wish.ts';
@@ -18,10 +19,11 @@ import { panelScript, type Script, type Timed } from './script.ts';
  *
  * A hold is three events: `key.down`, `clock.wait`, `key.up`. Panels are worked one after another where each stays
  * awake and open long enough, and otherwise all at once, so that none falls asleep on the way.
- * @throws InputError `drill.hands` for a log with events that are not in hand, as `replay` for one that fits nothing, and
- *   `drill.stuck` where hands cannot finish it any more (no log of hands leads there in the drills made here)
+ * @throws InputError `drill.shape` or `drill.fixture` for what is no drill, `drill.hands` for a log with events that are not in
+ *   hand, as `replay` for a log that is none or an event that fits nothing, and `drill.stuck` where hands cannot finish it any more (no log of hands leads there in the drills made here)
  */
-export function shortestWay(drill: Task, log: readonly RigEvent[] = []): RigEvent[] {
+export function shortestWay(task: Task, log: readonly RigEvent[] = []): RigEvent[] {
+	const drill = soundTask(task);
 	requireInHand(drill, log);
 	return wayOn(drill, replayUnharmed(drill.sheet, log));
 }

@@ -226,7 +226,7 @@ describe('hands and ears', () => {
 		const refused: [RigEvent, string, RegExp][] = [
 			[{ type: 'key.tap', fixture: 'old-1', key: 'up' }, 'event.key', /switches and no keys/],
 			[{ type: 'switch.flip', fixture: 'wash-1', switch: 1, up: true }, 'event.switch', /keys and no DIP switches/],
-			[{ type: 'key.tap', fixture: 'nobody', key: 'up' }, 'rig.fixture', /no fixture 'nobody'/],
+			[{ type: 'key.tap', fixture: 'nobody', key: 'up' }, 'rig.fixture', /no fixture "nobody"/],
 			[{ type: 'mains.plug', fixture: 'bar-1', into: 'old-1' }, 'event.mains', /from itself/],
 			[{ type: 'mains.plug', fixture: 'bar-1', into: 'wash-1' }, 'event.mains', /no mains link/],
 			[{ type: 'cable.plug', cable: 'c1', end: 'from', port: 'desk:b' }, 'event.cable', /Unplug it first/],

@@ -1,0 +1,79 @@
+import * as v from 'valibot';
+import { InputError } from '../../shared/error/index.ts';
+import { idText, readShape, SETTING_KEYS, whole } from '../../shared/profile/index.ts';
+import { portText, readSheet } from '../../shared/sheet/index.ts';
+import type { Hand, Task } from './types.ts';
+
+/*
+ * A task held to a schema before it is marked or its way is looked for. A page makes its drills itself, from a kind and a seed,
+ * so the site is built without this file, as without the rig's own guard (`src/slim`).
+ */
+
+const HANDS = ['panel', 'power', 'desk', 'line', 'mains', 'remote'] as const satisfies readonly Hand[];
+
+const fixture = idText;
+const universe = whole(1, 63999);
+const slot = whole(1, 512);
+const key = v.picklist(SETTING_KEYS);
+const number = v.pipe(v.number(), v.finite());
+const within = v.array(v.strictObject({ from: number, to: number }));
+const is = <const T extends string>(name: T) => v.literal(name);
+
+const conditionSchema = v.variant('is', [
+	v.strictObject({ is: is('setting'), fixture, key, value: v.union([v.string(), number, v.boolean()]) }),
+	v.strictObject({ is: is('setting-within'), fixture, key, within }),
+	v.strictObject({ is: is('defaults'), fixture }),
+	v.strictObject({ is: is('kept'), fixture, keys: v.array(key) }),
+	v.strictObject({ is: is('on'), fixture }),
+	v.strictObject({ is: is('fed'), fixture, from: idText }),
+	v.strictObject({ is: is('slot'), universe, slot, within }),
+	v.strictObject({ is: is('levels-kept'), universe, except: v.array(slot) }),
+	v.strictObject({ is: is('master'), level: whole(0, 255) }),
+	v.strictObject({ is: is('output'), output: v.string(), universe }),
+	v.strictObject({ is: is('joined'), a: portText, b: portText, metres: number }),
+	v.strictObject({ is: is('terminators'), ports: v.array(portText) }),
+	v.strictObject({
+		is: is('data-from'),
+		fixture,
+		source: v.variant('kind', [
+			v.strictObject({ kind: is('desk'), universe }),
+			v.strictObject({ kind: is('leader'), fixture }),
+		]),
+	}),
+	v.strictObject({ is: is('steady'), fixture }),
+	v.strictObject({ is: is('lit'), fixture }),
+]);
+
+const taskSchema = v.object({
+	goal: v.pipe(v.array(conditionSchema), v.minLength(1)),
+	hands: v.array(v.picklist(HANDS)),
+});
+
+const read = new WeakMap<Task, Task>();
+
+/**
+ * The task, with what its sheet leaves out filled in; one that passed is not read again.
+ * @throws InputError `drill.shape` for what is no task, with the first place that is off; `sheet.*` as `readSheet`;
+ *   `drill.fixture` for a goal with a fixture that its sheet has not
+ */
+export function soundTask<T extends Task>(task: T): T {
+	const before = typeof task === 'object' && task !== null ? read.get(task) : undefined;
+	if (before) return before as T;
+	const { goal } = readShape(taskSchema, task, {
+		code: 'drill.shape',
+		what: 'The drill',
+		mend: 'Make it anew from its kind and seed.',
+	});
+	const sheet = readSheet(task.sheet);
+	const known = new Set(sheet.fixtures.map(({ id }) => id));
+	for (const [i, condition] of goal.entries())
+		if ('fixture' in condition && !known.has(condition.fixture))
+			throw new InputError(
+				'drill.fixture',
+				`goal[${i}].fixture`,
+				`The drill asks for '${condition.fixture}', which its sheet has not. Make it anew from its kind and seed.`,
+			);
+	const whole = JSON.stringify(sheet) === JSON.stringify(task.sheet) ? task : { ...task, sheet };
+	read.set(task, whole).set(whole, whole);
+	return whole;
+}
