@@ -12,7 +12,7 @@ export const lessonWords = {
 	coming: 'The bench is set up when it comes into view.',
 	steps: { try: 'Try it', slip: 'A slip, on purpose', task: 'Your turn' },
 	stepsLabel: 'What to do on the bench',
-	tryLead: 'The bench is yours. Nothing here can break.',
+	tryLead: 'The bench is yours. Nothing here can break for good.',
 	slipLead: 'This is what the slip looks like. Put it right, or ask a lamp why.',
 	again: 'Set the bench up again',
 	slip: 'A slip, made on purpose',

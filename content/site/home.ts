@@ -17,7 +17,7 @@ export const home = {
 	day: [
 		{ step: 'Charge', words: 'Full packs, the right charger, and how long this look will last on them.' },
 		{ step: 'Hang', words: 'Rated hardware, a safety bond on everything overhead, clear floor below.' },
-		{ step: 'Mode', words: 'The personality the desk expects: it decides how many slots the fixture listens to.' },
+		{ step: 'Mode', words: 'The one the desk expects: it decides how many slots the fixture listens to.' },
 		{ step: 'Address', words: 'The first slot it listens to. No two footprints may overlap unless you mean it.' },
 		{ step: 'Link', words: 'Out of one, into the next, a terminator at the end. Or one leads and the others follow.' },
 		{ step: 'Light', words: 'Bring it up, look at the wall, and know why it looks like that.' },

@@ -6,12 +6,16 @@ import type { ReferenceTable } from './types.ts';
 
 const { chart: words } = fixtureWords;
 
-/** Every slot and band of a mode. */
+/** Every slot and band of a mode. What to type for a band has a column only where there are bands. */
 export function chartTable(profile: Profile, mode: Mode): ReferenceTable {
+	const columns = mode.slots.some(({ drives }) => drives.kind === 'bands') ? words.head.length : words.head.length - 1;
 	return {
 		caption: fill(words.caption, { name: profile.name, mode: mode.name, n: footprintOf(mode) }),
-		head: words.head,
-		rows: [...mode.slots].sort((a, b) => a.at - b.at).flatMap(rowsOf),
+		head: words.head.slice(0, columns),
+		rows: [...mode.slots]
+			.sort((a, b) => a.at - b.at)
+			.flatMap(rowsOf)
+			.map((row) => row.slice(0, columns)),
 	};
 }
 

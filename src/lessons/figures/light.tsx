@@ -100,7 +100,7 @@ export function Square(): JSX.Element {
 			<Label x={186} y={48} middle>
 				all of it
 			</Label>
-			<Label x={338} y={16} middle>
+			<Label x={256} y={30} middle>
 				¼ on each
 			</Label>
 		</g>
