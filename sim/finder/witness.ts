@@ -3,7 +3,7 @@ import type { PlacedFault, RigEvent } from '../event/index.ts';
 import { faultEvents } from '../fault/index.ts';
 import { panelOf } from '../fixture/index.ts';
 import type { Reception } from '../line/index.ts';
-import { openRig, type Rig, type Sight, type Unit } from '../rig/index.ts';
+import { type Desk, openRig, type Rig, type Sight, type Unit } from '../rig/index.ts';
 
 /** Milliseconds a rig is left alone before anybody looks: longer than the loss of data takes to show. */
 const SETTLE_MS = 3000;
@@ -117,24 +117,10 @@ function numberFor(text: string): number {
 	return number;
 }
 
-const names = new WeakMap<object, number>();
-let last = 0;
-
-/** A number for an object: the same object, the same number. */
-export function nameOf(thing: object | null | undefined): number {
-	if (!thing) return 0;
-	let name = names.get(thing);
-	if (name === undefined) {
-		name = ++last;
-		names.set(thing, name);
-	}
-	return name;
-}
-
 const contents = new WeakMap<object, number>();
 
 /** A number for what an object that is never written into holds: the same content, the same number. Each object is read once. */
-function contentOf(thing: object | null | undefined): number {
+export function contentOf(thing: object | null | undefined): number {
 	if (!thing) return 0;
 	let number = contents.get(thing);
 	if (number === undefined) {
@@ -175,6 +161,12 @@ export const selfOf = oncePer((unit: Unit) => {
 	return `${contentOf(settings)}|${on}|${contentOf(switches)}|${contentOf(slides)}|${charge}|${contentOf(unit.condition)}|${unit.plug}|${unit.hidden}`;
 });
 
+/** What a desk sends and shows: two of the same are one, however often a rig was broken the same way. */
+export const deskOf = oncePer(
+	({ outputs, patch, levels, master }: Desk) =>
+		`${contentOf(outputs)}|${contentOf(patch)}|${[...levels].map(([universe, frame]) => `${universe}:${contentOf(frame)}`)}|${master}`,
+);
+
 /** What reaches a fixture: what weakened the signal cannot be seen, only how it fares. */
 const arrivalOf = oncePer(
 	(reception: Reception) => `${reception.quality}${reception.rate}${contentOf(reception.talker)}`,
@@ -188,6 +180,6 @@ function signatureOf({ gear }: Rig, fixture: string): number {
 	const reception = gear.receptions.get(fixture);
 	const leader = reception?.talker?.kind === 'leader' ? stateOf(gear.units.get(reception.talker.fixture)) : 0;
 	return numberFor(
-		`${stateOf(gear.units.get(fixture))}|${arrivalOf(reception)}|${leader}|${nameOf(gear.desk)}|${gear.remote?.code ?? ''}${gear.remote?.battery ?? ''}|${gear.hallPower}`,
+		`${stateOf(gear.units.get(fixture))}|${arrivalOf(reception)}|${leader}|${deskOf(gear.desk)}|${gear.remote?.code ?? ''}${gear.remote?.battery ?? ''}|${gear.hallPower}`,
 	);
 }

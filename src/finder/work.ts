@@ -2,6 +2,7 @@ import { quickWords } from '../../content/finder/index.ts';
 import { quickSheet, type RigSheet } from '../../shared/sheet/index.ts';
 import { complaintsOf, meantWitness, openBench, openPart, type Witness } from '../../sim/finder/index.ts';
 import { complaintText } from '../words/index.ts';
+import { aheadOf } from './ahead.ts';
 import type { Asks, Stage } from './protocol.ts';
 import { type Stand, standOn } from './stand.ts';
 import type { ComplaintView, LaidView } from './view.ts';
@@ -18,6 +19,8 @@ export interface Work {
 	lay(asks: Asks['lay']['asks']): Promise<LaidView>;
 	complaints(asks: Asks['complaints']['asks'], tell: (stage: Stage) => void): Promise<readonly ComplaintView[]>;
 	look(asks: Asks['look']['asks'], tell: (stage: Stage) => void): Promise<Asks['look']['gives']>;
+	/** What can be worked out before it is asked for, piece by piece (see `aheadOf`); handed out once. */
+	ahead(): readonly (() => void)[];
 }
 
 /** Keeps what was worked out last, since the next question is nearly always about the same rig and complaint. */
@@ -26,6 +29,7 @@ export function makeWork(): Work {
 	let meant: { readonly sheet: RigSheet; readonly witness: Witness } | null = null;
 	let table: { readonly key: string; readonly stand: Stand } | null = null;
 	let part: { readonly key: string; readonly stand: Stand | null } | null = null;
+	let ahead: readonly (() => void)[] = [];
 
 	const meantOf = (sheet: RigSheet): Witness => {
 		if (meant?.sheet !== sheet) meant = { sheet, witness: meantWitness(sheet) };
@@ -82,7 +86,13 @@ export function makeWork(): Work {
 				...complaintText(sheet, complaint),
 			}));
 		},
+		ahead() {
+			const pieces = ahead;
+			ahead = [];
+			return pieces;
+		},
 		async look({ walk, allows, isPartEnough }, tell) {
+			ahead = [];
 			const sheet = await sheets(walk.rig);
 			if (isPartEnough && walk.steps.length === 0 && table?.key !== keyOf(walk)) {
 				tell('table');
@@ -93,7 +103,9 @@ export function makeWork(): Work {
 			if (table?.key !== keyOf(walk)) tell('table');
 			const stand = wholeOf(walk, sheet);
 			tell('choosing');
-			return viewWalk(stand.bench, stand.at(walk, allows), walk);
+			const view = viewWalk(stand.bench, stand.at(walk, allows), walk);
+			ahead = aheadOf(stand, walk, allows, view);
+			return view;
 		},
 	};
 }

@@ -17,7 +17,25 @@ async function answer({ id, ask, with: asks }: ToWorker): Promise<void> {
 	}
 }
 
+/** The number of the last question. */
+let last = 0;
+
+/** Works ahead until something is asked. */
+async function goAhead(mine: number): Promise<void> {
+	for (const act of work.ahead()) {
+		// lets what was asked meanwhile come in
+		await new Promise((resolve) => setTimeout(resolve));
+		if (mine !== last) return;
+		act();
+	}
+}
+
 let before: Promise<void> = Promise.resolve();
 addEventListener('message', ({ data }: MessageEvent<ToWorker>) => {
-	before = before.then(() => answer(data));
+	const mine = ++last;
+	// a bug met ahead is told when it is come to
+	before = before
+		.then(() => answer(data))
+		.then(() => goAhead(mine))
+		.catch(() => undefined);
 });

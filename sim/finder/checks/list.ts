@@ -4,7 +4,7 @@ import type { Complaint } from '../complaints.ts';
 import { answersStrips, followsLeader } from '../probes.ts';
 import { cableSpot, leaderOf, routeOf } from '../route.ts';
 import { isLit } from '../seen.ts';
-import { nameOf, type Witness } from '../witness.ts';
+import { contentOf, deskOf, type Witness } from '../witness.ts';
 import { DESK_LOOKS } from './desk.ts';
 import { FIXTURE_LOOKS, FIXTURE_TRIES, type FixtureKind } from './fixture.ts';
 import { CABLE_LOOKS, lampWhenEnded, straightTo } from './line.ts';
@@ -248,7 +248,7 @@ function lineChecks(meant: Witness, { fixture }: Complaint, route: readonly stri
 
 function cableChecks(sheet: RigSheet, meant: Witness): Check[] {
 	return sheet.cables.flatMap(({ id }) => {
-		const key: KeyOf = (w) => `${nameOf(w.rig.gear.cables.find((cable) => cable.id === id))}`;
+		const key: KeyOf = (w) => `${contentOf(w.rig.gear.cables.find((cable) => cable.id === id))}`;
 		return CABLE_LOOKS.map((kind) =>
 			check({ ...kind, place: id, at: cableSpot(sheet, id) }, (w) => kind.read(w, id, meant), key),
 		);
@@ -258,7 +258,7 @@ function cableChecks(sheet: RigSheet, meant: Witness): Check[] {
 function deskChecks(sheet: RigSheet, meant: Witness, { fixture }: Complaint, beside: readonly string[]): Check[] {
 	if (!sheet.desk) return [];
 	const asked = new Set([fixture, ...beside]);
-	const key: KeyOf = (w) => `${nameOf(w.rig.gear.desk)}${w.rig.gear.hallPower}`;
+	const key: KeyOf = (w) => `${deskOf(w.rig.gear.desk)}${w.rig.gear.hallPower}`;
 	const places = {
 		output: sheet.desk.outputs.map(({ id }) => id),
 		patch: sheet.desk.patch.map((patch) => patch.fixture).filter((id) => asked.has(id)),

@@ -1,7 +1,7 @@
 import { type SheetCable, splitPort } from '../../../shared/sheet/index.ts';
 import { driveOf, isRunning, powerOf } from '../../fixture/index.ts';
 import type { Rig, Unit } from '../../rig/index.ts';
-import { nameOf } from '../witness.ts';
+import { contentOf } from '../witness.ts';
 
 type Plugs = ReadonlyMap<string, readonly SheetCable[]>;
 
@@ -31,7 +31,7 @@ const nodeOf = (port: string): string => (port.startsWith('desk:') ? port : spli
 /** A text for what is plugged into a fixture. */
 export function pluggedInto({ gear }: Rig, fixture: string): string {
 	const cables = plugsOf(gear.cables).get(fixture) ?? [];
-	return `${cables.map(nameOf)},${gear.terminators.includes(`${fixture}:out`)}`;
+	return `${cables.map(contentOf)},${gear.terminators.includes(`${fixture}:out`)}`;
 }
 
 /**
@@ -42,13 +42,13 @@ export function wiredUpTo({ gear }: Rig, fixture: string): string {
 	const plugs = plugsOf(gear.cables);
 	const cut = `${fixture}:out`;
 	const seen = new Set<string>([fixture]);
-	let text = `${nameOf(gear.desk?.outputs)}${gear.hallPower}${nameOf(gear.splitters)}`;
+	let text = `${contentOf(gear.desk?.outputs)}${gear.hallPower}${contentOf(gear.splitters)}`;
 	for (const node of seen) {
 		const unit = gear.units.get(node);
 		if (unit) text += nodeText(unit);
 		for (const cable of plugs.get(node) ?? []) {
 			if (cable.from === cut || cable.to === cut) continue;
-			text += `,${nameOf(cable)}`;
+			text += `,${contentOf(cable)}`;
 			for (const port of [cable.from, cable.to]) if (port !== null) seen.add(nodeOf(port));
 		}
 	}

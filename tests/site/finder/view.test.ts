@@ -6,6 +6,7 @@ import { standOn } from '../../../src/finder/stand.ts';
 import type { WalkView } from '../../../src/finder/view.ts';
 import { viewWalk } from '../../../src/finder/viewWalk.ts';
 import { ALLOWS_ALL, freshWalk, type RigChoice, type SetWalk, type WalkStep } from '../../../src/finder/walk.ts';
+import { makeWork } from '../../../src/finder/work.ts';
 
 const quick: RigChoice = { kind: 'quick', count: 4, linked: 'desk', profile: 'tallow-6' };
 
@@ -98,4 +99,37 @@ test('a finder moved on by a step stands where one stands that walks there from 
 		{ did: 'cannot', check: at(one, steps.slice(0, 1)).check?.id ?? '' },
 	];
 	expect(at(one, other)).toEqual(at(standOn(bench), other));
+});
+
+test('what is worked out ahead changes nothing that is shown, also where pairs of faults come in', async () => {
+	const walk: SetWalk = {
+		...freshWalk({ kind: 'bundled', id: 'four-in-line' }, {}, 0),
+		fixture: 'wash-3',
+		complaint: 'no-answer',
+	};
+	const [plain, ahead] = [makeWork(), makeWork()];
+	const ask = (work: typeof plain, steps: WalkStep[]) =>
+		work.look({ walk: { ...walk, steps }, allows: ALLOWS_ALL, isPartEnough: false }, () => undefined);
+	const steps: WalkStep[] = [];
+	let pieces = 0;
+	for (let n = 0; n < 8; n++) {
+		const view = await ask(ahead, steps);
+		expect(view).toEqual(await ask(plain, steps));
+		for (const act of ahead.ahead()) {
+			act();
+			pieces++;
+		}
+		expect(ahead.ahead()).toEqual([]);
+		const mend = view.verdict?.mends[0];
+		if (view.check)
+			steps.push({
+				did: 'answer',
+				check: view.check.id,
+				outcome: view.check.answers[n % view.check.answers.length]?.id ?? '',
+			});
+		else if (mend) steps.push({ did: 'answer', check: mend.check, outcome: 'still' });
+		else break;
+	}
+	expect(pieces).toBeGreaterThan(steps.length);
+	expect((await ask(ahead, steps)).suspects.some(({ name }) => name.includes(' and '))).toBe(true);
 });
