@@ -40,6 +40,9 @@ function merge(search: Search): Merged {
 	};
 }
 
+/** Checks tried before the exact policy gives up: about the sets of suspects that memory has room for. */
+const EXACT_TRIES = 15_000_000;
+
 /** Asks the exact solver, for any set of suspects out of those it was made for. */
 function exactChooser(search: Search, suspects: Int32Array, checks: Int32Array, tries?: number): Chooser | null {
 	const small = cutSmall(search, suspects, checks);
@@ -107,7 +110,7 @@ function limitsFor(suspects: number, cells: number, leafAt?: number): PlanLimits
  *
  * @returns the tree and its expected cost, in the unit of the costs.
  * @throws InputError `sequence.*` for a problem that is none (see `checkProblem`), `sequence.exact-size` for `exact` over
- * more than 30 suspects that checks can part, `sequence.policy`, `sequence.order` and `sequence.limit` for options that are none.
+ * more than 30 suspects that checks can part, or over fewer in too many ways, `sequence.policy`, `sequence.order` and `sequence.limit` for options that are none.
  */
 export function sequence(problem: TestProblem, policy: Policy = 'rollout', options: SequenceOptions = {}): TestTree {
 	requirePolicy(policy, options);
@@ -129,11 +132,18 @@ export function sequence(problem: TestProblem, policy: Policy = 'rollout', optio
 			const cheapest = [...checks].sort((a, b) => (costs[a] as number) - (costs[b] as number) || a - b);
 			return orderChooser(search, requireOrder(options.order ?? cheapest, checks.length));
 		}
-		if (everyone.length <= MOST_EXACT) return exactChooser(search, everyone, checks) as Chooser;
+		if (everyone.length > MOST_EXACT)
+			throw new InputError(
+				'sequence.exact-size',
+				'policy',
+				`The exact policy takes at most ${MOST_EXACT} suspects that checks can part; here are ${everyone.length}. Use the default policy.`,
+			);
+		const chooser = exactChooser(search, everyone, checks, EXACT_TRIES);
+		if (chooser) return chooser;
 		throw new InputError(
 			'sequence.exact-size',
 			'policy',
-			`The exact policy takes at most ${MOST_EXACT} suspects that checks can part; here are ${everyone.length}. Use the default policy.`,
+			`The exact policy has tried ${EXACT_TRIES} checks and is not through: these suspects can be parted in too many ways. Use the default policy.`,
 		);
 	}
 

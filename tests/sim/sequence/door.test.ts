@@ -257,6 +257,18 @@ describe('nonsense', () => {
 		);
 	});
 
+	// symptom: 'Map maximum size exceeded', after a minute. cause: the exact policy had no limit to what it tried
+	it('exact where suspects can be parted in too many ways is refused, and says what to do', () => {
+		const many = {
+			weights: Array(30).fill(1),
+			costs: Array.from({ length: 30 }, (_, c) => c + 1),
+			outcomes: Array.from({ length: 30 }, (_, c) => Array.from({ length: 30 }, (_, s) => (c === s ? 1 : 0))),
+		};
+		const [code, path, sentence] = refusal(() => sequence(many, 'exact'));
+		expect([code, path]).toEqual(['sequence.exact-size', 'policy']);
+		expect(sentence).toMatch(/parted in too many ways\. Use the default policy\.$/);
+	});
+
 	it.each([
 		['exactAt', 31],
 		['exactAt', -1],
