@@ -16,7 +16,8 @@ interface Statement {
 	readonly object: { readonly id: string; readonly definition: Definition };
 	readonly result: {
 		readonly success?: boolean;
-		readonly response: string;
+		readonly completion?: boolean;
+		readonly response?: string;
 		readonly score: { readonly scaled: number };
 	};
 	readonly context: { readonly registration: string };
@@ -83,7 +84,7 @@ describe('xAPI statements', () => {
 		const types = new Set<string | undefined>();
 		for (const { object, result } of answered) {
 			types.add(object.definition.interactionType);
-			expect(fits(result.response, object.definition), JSON.stringify([object.definition, result])).toBe(
+			expect(fits(result.response ?? '', object.definition), JSON.stringify([object.definition, result])).toBe(
 				result.success,
 			);
 		}
@@ -104,15 +105,29 @@ describe('xAPI statements', () => {
 			}
 			const ids = new Set((choices ?? []).map(({ id }) => id));
 			if (interactionType === 'choice' || interactionType === 'sequencing')
-				for (const id of result.response.split('[,]').filter(Boolean)) expect(ids).toContain(id);
+				for (const id of (result.response ?? '').split('[,]').filter(Boolean)) expect(ids).toContain(id);
 		}
 	});
 
-	it('are one a question answered and one for the paper; every id once, and the same whenever they are written', async () => {
+	it('are one for each question left open too: scored 0, not completed, no response (the published verbs have none for that, read)', async () => {
+		const { table, statements } = await classOf(12);
+		const open = statements.filter(({ verb }) => verb.id === 'http://adlnet.gov/expapi/verbs/scored');
+		expect(open.length).toBeGreaterThan(0);
+		expect(open).toHaveLength(
+			table.rows.reduce((sum, { mark }) => sum + mark.items.filter(({ answered: was }) => !was).length, 0),
+		);
+		for (const { result, object } of open) {
+			expect(result).toEqual({ score: { scaled: 0, raw: 0, min: 0, max: 1 }, success: false, completion: false });
+			expect(object.definition.correctResponsesPattern?.length).toBeGreaterThan(0);
+		}
+	});
+
+	it('are one a question and one for the paper; every id once, and the same whenever they are written', async () => {
 		const { table, statements } = await classOf(5);
 		expect(new Set(statements.map(({ id }) => id)).size).toBe(statements.length);
 		expect(JSON.parse(xapiFile(table))).toEqual(JSON.parse(JSON.stringify(statementsOf(table))));
-		const papers = statements.filter(({ verb }) => !verb.id.endsWith('/answered'));
+		expect(statements).toHaveLength(table.rows.length * (table.paper.items.length + 1));
+		const papers = statements.filter(({ verb }) => !/(answered|scored)$/.test(verb.id));
 		expect(papers).toHaveLength(table.rows.length);
 		expect(papers.map(({ verb }) => verb.id.replace(/.*\//, ''))).toEqual(
 			table.rows.map(({ mark }) => (mark.passed ? 'passed' : 'failed')),

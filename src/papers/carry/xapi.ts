@@ -19,17 +19,24 @@ type Json = { readonly [key: string]: unknown };
 
 /**
  * A class table as xAPI statements (IEEE 9274.1.1), for a record store of the trainer's own: for each attempt one `answered` for
- * each question that was, and one `passed` or `failed` (`completed` where the paper asks for no share to pass). The same attempt
- * always gives the same statements, ids and all. Nothing is sent.
+ * each question that was, one `scored` for each that was not, and one `passed` or `failed` (`completed` where the paper asks for
+ * no share to pass). The same attempt always gives the same statements, ids and all. Nothing is sent.
+ *
+ * The published vocabulary (adlnet.gov/expapi, read) has no verb for leaving a question open. Its `answered` and `responded` would
+ * say that something was replied, `attempted` and `experienced` that it was gone to, which nobody knows; `scored`, 0 of 1 and
+ * not completed, with no response, says what is so.
  * @param homePage an address of the trainer's own, under which names are accounts
  */
 export function statementsOf({ paper, rows }: ClassTable, homePage = HOME_PAGE): readonly Json[] {
 	const asked = paper.items.map(activityOf);
 	return rows.flatMap((row) => [
-		...row.mark.items.flatMap((mark, i) => {
+		...row.mark.items.flatMap((mark, i): Json | readonly Json[] => {
 			const item = paper.items[i];
 			const answer = item && row.taken.result.answers[item.id];
-			return item && answer && mark.answered ? [answeredBy(row, paper, homePage, item, answer, mark, asked[i])] : [];
+			if (!item) return [];
+			return answer && mark.answered
+				? answeredBy(row, paper, homePage, item, answer, mark, asked[i])
+				: leftOpenBy(row, paper, homePage, item, asked[i]);
 		}),
 		satBy(row, paper, homePage),
 	]);
@@ -58,10 +65,17 @@ function answeredBy(
 			completion: true,
 			response: responseOf(answer, mark),
 		},
-		context: {
-			...contextOf(attempt),
-			contextActivities: { parent: [{ objectType: 'Activity', id: paperIri(paper) }] },
-		},
+		context: withinPaper(attempt, paper),
+	};
+}
+
+function leftOpenBy(row: ClassRow, paper: Paper, homePage: string, item: Item, object: Json | undefined): Json {
+	const { attempt } = row.taken.result;
+	return {
+		...statement(row, homePage, `left open ${attempt} ${item.id}`, 'scored'),
+		object,
+		result: { score: { scaled: 0, raw: 0, min: 0, max: 1 }, success: false, completion: false },
+		context: withinPaper(attempt, paper),
 	};
 }
 
@@ -106,6 +120,11 @@ const contextOf = (attempt: string): Json => ({
 	registration: uuidOf(`attempt ${attempt}`),
 	platform: exportWords.platform,
 	language: LANGUAGE,
+});
+
+const withinPaper = (attempt: string, paper: Paper): Json => ({
+	...contextOf(attempt),
+	contextActivities: { parent: [{ objectType: 'Activity', id: paperIri(paper) }] },
 });
 
 const paperIri = ({ mark }: Paper): string => `${ACTIVITIES}/${mark}`;
