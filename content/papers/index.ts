@@ -16,6 +16,7 @@ export {
 	paperWords,
 	printPage,
 	printWords,
+	scanWords,
 	sitPage,
 	sitWords,
 	trainerWords,

@@ -23,6 +23,26 @@ export const paperWords = {
 	minutes: (n: number) => count(n, 'minute', 'minutes'),
 } as const;
 
+/** Reading QR codes with the camera, on the trainer's page and the learner's. */
+export const scanWords = {
+	start: 'Read a QR code with the camera',
+	stop: 'Stop the camera',
+	view: 'What the camera sees',
+	asking: 'Waiting for the camera. The browser may ask whether this page may use it.',
+	hold: 'Hold the whole code in the frame, flat and still. Nothing of the picture is kept.',
+	/** By what went wrong: each says what to do instead. */
+	trouble: {
+		insecure:
+			'The browser gives a camera only to a page whose address begins with https. Use a picture of the code, the link or the file.',
+		unable: 'This browser gives the page no camera. Use a picture of the code, the link or the file.',
+		refused:
+			'The camera was refused. Allow it for this page in the browser’s settings and try again, or use a picture of the code.',
+		missing: 'No camera was found on this device. Use a picture of the code, the link or the file.',
+		busy: 'The camera could not be started: something else may be using it. Close that and try again.',
+		stopped: 'The camera stopped. Start it again, or use a picture of the code.',
+	},
+} as const;
+
 /** Around the trainer's page. */
 export const papersPage = {
 	title: 'Papers: Prep Bay',
@@ -53,10 +73,11 @@ export const printPage = {
 export const sitWords = {
 	none: 'No paper is open here.',
 	last: 'Go on with the paper you began',
-	noneWays: 'Open the link your trainer gave you, choose the paper’s file, or paste the link here.',
+	noneWays: 'Open the link your trainer gave you, read its QR code, choose the paper’s file, or paste the link here.',
+	isOpen: (title: string) => `‘${title}’ is open.`,
 	paste: 'The link to the paper',
 	openPasted: 'Open the paper',
-	file: 'Open a paper’s file',
+	file: 'Open a paper’s file, or a picture of its QR code',
 	notPaper: 'That holds no paper. Use the whole link or the file your trainer gave you.',
 	begin: 'Begin',
 	about: (n: number, pass: number) => `${paperWords.questions(n)}.${pass > 0 ? ` ${pass} % right is a pass.` : ''}`,

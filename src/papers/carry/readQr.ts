@@ -71,6 +71,36 @@ export async function qrInPicture(file: Blob): Promise<string> {
 	);
 }
 
+/** Longest side that a frame of the camera is looked at in, dots: fewer than a picture's, since the next frame comes at once. */
+const FRAME_SIDE = 1080;
+/** Sizes that frames are looked at in by turns. */
+const FRAME_SIZES = [1, 0.7];
+
+/**
+ * The text of the QR code in the middle of what a camera shows now; null where none is found, or there is no picture yet.
+ * @param turn from 0, one more for each frame
+ */
+export async function qrInFrame(video: HTMLVideoElement, turn: number): Promise<string | null> {
+	const { videoWidth: width, videoHeight: height } = video;
+	const side = Math.min(width, height);
+	if (side === 0) return null;
+	const picture = await createImageBitmap(video, (width - side) / 2, (height - side) / 2, side, side);
+	try {
+		const text = await byBrowser(picture);
+		if (text) return text;
+		const { default: find } = await import('jsqr');
+		const {
+			data,
+			width: wide,
+			height: high,
+		} = drawn(picture, (FRAME_SIZES[turn % FRAME_SIZES.length] ?? 1) * Math.min(1, FRAME_SIDE / side));
+		// light on dark is no code of ours, and would take as long again
+		return find(data, wide, high, { inversionAttempts: 'dontInvert' })?.data || null;
+	} finally {
+		picture.close();
+	}
+}
+
 interface Detector {
 	detect(picture: ImageBitmapSource): Promise<readonly { readonly rawValue: string }[]>;
 }

@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { paperWords } from '../../../content/papers/index.ts';
-import { Notice } from '../../ui/index.ts';
+import { paperWords, sitWords } from '../../../content/papers/index.ts';
+import { Live, Notice } from '../../ui/index.ts';
 import { askPapers, troubleText } from '../asking.ts';
 import type { OpenedPaper } from '../protocol.ts';
 import { OpenPaper } from './OpenPaper.tsx';
@@ -13,12 +13,14 @@ export default function Sit(): JSX.Element {
 	const [opened, open] = useState<OpenedPaper | null>(null);
 	const [busy, setBusy] = useState(false);
 	const [trouble, setTrouble] = useState<string | null>(null);
+	const [said, say] = useState('');
 	// what was asked last: an answer to anything before it is let fall
 	const asked = useRef(0);
 	const take = async (text: string): Promise<void> => {
 		const mine = ++asked.current;
 		setBusy(true);
 		setTrouble(null);
+		say('');
 		try {
 			const found = await ask('open', { text });
 			const { link } = await ask('handPaper', { recipe: found.recipe, seed: found.seed, page: '' });
@@ -26,6 +28,7 @@ export default function Sit(): JSX.Element {
 			// whichever way it came, loading the page again opens it again
 			if (location.hash !== link) history.replaceState(null, '', link);
 			open(found);
+			say(sitWords.isOpen(found.view.title));
 		} catch (error) {
 			if (mine === asked.current) setTrouble(troubleText(error));
 		}
@@ -42,6 +45,7 @@ export default function Sit(): JSX.Element {
 	return (
 		<div class="sit">
 			{opened && !busy && <SitPaper key={opened.view.mark} ask={ask} opened={opened} />}
+			<Live text={said} />
 			{busy && <p class="papers-wait">{paperWords.loading}</p>}
 			{/* in the page before its words are, or they are not read out */}
 			<div role="alert">{trouble !== null && <Notice kind="wrong">{trouble}</Notice>}</div>

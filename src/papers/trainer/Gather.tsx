@@ -4,6 +4,7 @@ import { trainerWords } from '../../../content/papers/index.ts';
 import { Button, Live, Notice } from '../../ui/index.ts';
 import { type AskPapers, troubleText } from '../asking.ts';
 import type { Handed } from '../carry/index.ts';
+import { ScanQr } from '../scan/ScanQr.tsx';
 import { ClassTable } from './ClassTable.tsx';
 import { leftInBox, takenText } from './takenText.ts';
 import type { KeptHand } from './useKept.ts';
@@ -90,6 +91,7 @@ export function Gather({ ask, kept }: { ask: AskPapers; kept: KeptHand }): JSX.E
 					<p class="field-hint" id={`${id}-hint`}>
 						{trainerWords.chooseHint}
 					</p>
+					<ScanQr onText={takeText} />
 				</div>
 				<form
 					class="gather-paste"
