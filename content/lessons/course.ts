@@ -46,7 +46,8 @@ export const ways: readonly Way[] = [
 	{
 		id: 'trainer',
 		who: 'You teach a crew',
-		words: 'Two plans, for one hour and for one day: times, what each lesson is for, its task, and what to bring. They print.',
+		words:
+			'Two plans, for one hour and for one day: times, what each lesson is for, its task, and what to bring. They print.',
 		lessons: [],
 		more: [{ href: '/lessons/plan/', words: 'The two plans' }],
 	},
