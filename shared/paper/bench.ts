@@ -1,6 +1,6 @@
 import { LAST_SLOT, middleOf, switchesFor } from '../dmx/index.ts';
 import { bundledProfile, type DipPanel, footprintOf, type Mode, type Profile, type Slot } from '../profile/index.ts';
-import type { RigSheet, SheetFixture } from '../sheet/index.ts';
+import { type RigSheet, type SheetFixture, SOUND_WIRES } from '../sheet/index.ts';
 
 /** How one fixture stands on the bench of a question. */
 export interface Stand {
@@ -14,8 +14,6 @@ export interface Stand {
 	/** A slot within the fixture: where it is a colour, the other colours are out. */
 	readonly alone?: number;
 }
-
-const SOUND = { common: 'sound', minus: 'sound', plus: 'sound', swapped: false } as const;
 
 /**
  * A bench with one fixture on a desk, the levels up: a sheet that a rig opens. Null where the fixture cannot be set so (its
@@ -58,7 +56,7 @@ export function benchWith(stand: Stand): RigSheet | null {
 			levels: up.flatMap((level, i) => (level > 0 ? [{ universe, slot: address + i, level }] : [])),
 			master: 255,
 		},
-		cables: [{ id: 'cable-1', kind: 'data', length: 5, from: 'desk:a', to: `${id}:in`, ...SOUND }],
+		cables: [{ id: 'cable-1', kind: 'data', length: 5, from: 'desk:a', to: `${id}:in`, ...SOUND_WIRES }],
 		splitters: [],
 		terminators: [`${id}:out`],
 		remote: null,

@@ -18,3 +18,4 @@ export {
 	type SheetSplitter,
 	sheetSchema,
 } from './schema.ts';
+export { SOUND_WIRES } from './wires.ts';

@@ -11,6 +11,7 @@ import {
 	type SomeSettings,
 } from '../profile/index.ts';
 import type { RigSheet, SheetCable, SheetDesk, SheetFixture } from './schema.ts';
+import { SOUND_WIRES } from './wires.ts';
 
 /** How a rig without a sheet is linked: on a desk, behind a leader, not at all, or on a desk with two universes. */
 export const QUICK_LINKS = Object.freeze(['desk', 'leader', 'alone', 'two-universes'] as const);
@@ -32,7 +33,6 @@ const PITCH = 2;
 const MARGIN = 2;
 const THROW = 3;
 const CABLE = 5;
-const SOUND = { common: 'sound', minus: 'sound', plus: 'sound', swapped: false } as const;
 
 /** Where a fixture hangs on the desk: universe and start address. */
 type Spot = { readonly universe: number; readonly address: number };
@@ -170,7 +170,7 @@ function runsOf(linked: QuickLink, names: readonly string[]): { from: string; to
 function chains(linked: QuickLink, names: readonly string[]): SheetCable[] {
 	return runsOf(linked, names)
 		.flatMap(({ from, to }) => to.map((name, i) => ({ from: i === 0 ? from : `${to[i - 1]}:out`, to: `${name}:in` })))
-		.map((plugs, i) => ({ id: `cable-${i + 1}`, kind: 'data', length: CABLE, ...plugs, ...SOUND }));
+		.map((plugs, i) => ({ id: `cable-${i + 1}`, kind: 'data', length: CABLE, ...plugs, ...SOUND_WIRES }));
 }
 
 const ends = (linked: QuickLink, names: readonly string[]): string[] =>

@@ -1,6 +1,7 @@
 import { footprintOf, modeOf } from '../../shared/profile/index.ts';
 import type { RigSheet } from '../../shared/sheet/index.ts';
 import type { RigEvent } from '../event/index.ts';
+import { UNHARMED } from '../light/index.ts';
 import { cableOf, deskOf, meant } from './sheet.ts';
 import type { DeskPatch, Mend, MendId, Need, Standing } from './types.ts';
 
@@ -37,23 +38,7 @@ const pluggedCable: Does = (sheet, place) => {
 const freshFixture: Does = (sheet, place) => {
 	const { profile, settings, isDip } = meant(sheet, place);
 	return [
-		{
-			type: 'condition.become',
-			fixture: place,
-			change: {
-				deadEmitters: [],
-				foldBack: 1,
-				covered: false,
-				receiverDead: false,
-				badSocket: null,
-				extraLoads: 0,
-				sensorDead: false,
-				microphoneDead: false,
-				displayDead: false,
-				batteryHealth: 1,
-				chargerDead: false,
-			},
-		},
+		{ type: 'condition.become', fixture: place, change: UNHARMED },
 		...(isDip ? [] : [{ type: 'settings.become' as const, fixture: place, change: settings }]),
 		...(profile.power.battery ? [{ type: 'charge.become' as const, fixture: place, charge: 1 }] : []),
 	];

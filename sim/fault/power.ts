@@ -3,6 +3,12 @@ import type { Fault } from './types.ts';
 
 const spot = (place: string) => ({ place });
 
+/** Every fixture with a battery. */
+const batteries: Fault['spots'] = (sheet) =>
+	meantOf(sheet)
+		.filter(({ profile }) => profile.power.battery)
+		.map(({ fixture }) => spot(fixture.id));
+
 /** Faults of power and battery. */
 export const POWER: readonly Fault[] = [
 	{
@@ -20,10 +26,7 @@ export const POWER: readonly Fault[] = [
 		weight: 8,
 		mend: 'fresh-battery',
 		cautions: ['batteries'],
-		spots: (sheet) =>
-			meantOf(sheet)
-				.filter(({ profile }) => profile.power.battery)
-				.map(({ fixture }) => spot(fixture.id)),
+		spots: batteries,
 		events: (_, { place }) => [{ type: 'charge.become', fixture: place, charge: 0 }],
 	},
 	{
@@ -32,10 +35,7 @@ export const POWER: readonly Fault[] = [
 		weight: 6,
 		mend: 'fresh-battery',
 		cautions: ['batteries'],
-		spots: (sheet) =>
-			meantOf(sheet)
-				.filter(({ profile }) => profile.power.battery)
-				.map(({ fixture }) => spot(fixture.id)),
+		spots: batteries,
 		events: (_, { place }) => [{ type: 'charge.become', fixture: place, charge: 0.08 }],
 	},
 	{
@@ -44,10 +44,7 @@ export const POWER: readonly Fault[] = [
 		weight: 3,
 		mend: 'swap-fixture',
 		cautions: ['batteries'],
-		spots: (sheet) =>
-			meantOf(sheet)
-				.filter(({ profile }) => profile.power.battery)
-				.map(({ fixture }) => spot(fixture.id)),
+		spots: batteries,
 		// most of its capacity gone: it charges full, and is empty again before the night is over
 		events: (_, { place }) => [{ type: 'condition.become', fixture: place, change: { batteryHealth: 0.12 } }],
 	},

@@ -23,4 +23,5 @@ export { type FlashWatch, limitFlashes, MOST_FLASHES, screenFlashes, screenPace,
 export { heardSince } from './sound.ts';
 export { STROBE_DUTY, strobeGate } from './strobe.ts';
 export type { Ask, CellLight, CompiledMode, Condition, Heard } from './types.ts';
+export { UNHARMED } from './unharmed.ts';
 export { colourName } from './words.ts';

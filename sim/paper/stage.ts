@@ -6,11 +6,16 @@ import {
 	type SettingKey,
 	type SomeSettings,
 } from '../../shared/profile/index.ts';
-import type { Port, RigSheet, SheetCable, SheetDesk, SheetFixture } from '../../shared/sheet/index.ts';
+import {
+	type Port,
+	type RigSheet,
+	type SheetCable,
+	type SheetDesk,
+	type SheetFixture,
+	SOUND_WIRES,
+} from '../../shared/sheet/index.ts';
 import { ALL_DOWN, settingsFromDip } from '../fixture/index.ts';
 import { frameOf, heldLevels } from '../light/index.ts';
-
-const SOUND = Object.freeze({ common: 'sound', minus: 'sound', plus: 'sound', swapped: false });
 
 /** Metres between fixtures, throw, and length of a data cable. */
 const PITCH = 2;
@@ -87,7 +92,9 @@ function switchesSaying(panel: DipPanel, settings: SomeSettings): boolean[] | nu
 export function lineThrough(first: Port | null, ids: readonly string[]): Pick<RigSheet, 'cables' | 'terminators'> {
 	const cables = ids.flatMap((id, i): SheetCable[] => {
 		const from = i === 0 ? first : `${ids[i - 1]}:out`;
-		return from === null ? [] : [{ id: `cable-${id}`, kind: 'data', length: CABLE, from, to: `${id}:in`, ...SOUND }];
+		return from === null
+			? []
+			: [{ id: `cable-${id}`, kind: 'data', length: CABLE, from, to: `${id}:in`, ...SOUND_WIRES }];
 	});
 	return { cables, terminators: ids.length > 0 ? [`${ids.at(-1)}:out`] : [] };
 }

@@ -8,23 +8,8 @@ import {
 	type SheetSplitter,
 } from '../../shared/sheet/index.ts';
 import { type FixtureState, inputFrom, nextDeadline, panelOf, startFixture } from '../fixture/index.ts';
-import type { Condition } from '../light/index.ts';
+import { type Condition, UNHARMED } from '../light/index.ts';
 import type { Reception } from '../line/index.ts';
-
-/** A fixture with nothing wrong in it. */
-export const UNHARMED: Condition = Object.freeze({
-	deadEmitters: [],
-	foldBack: 1,
-	covered: false,
-	receiverDead: false,
-	badSocket: null,
-	extraLoads: 0,
-	sensorDead: false,
-	microphoneDead: false,
-	displayDead: false,
-	batteryHealth: 1,
-	chargerDead: false,
-});
 
 /** One fixture of an open rig. Replaced, never changed, when anything about it changes. */
 export interface Unit {

@@ -1,5 +1,7 @@
+import { SOUND_WIRES } from '../../shared/sheet/index.ts';
 import type { RigEvent } from '../../sim/event/index.ts';
-import { type Rig, UNHARMED } from '../../sim/rig/index.ts';
+import { UNHARMED } from '../../sim/light/index.ts';
+import type { Rig } from '../../sim/rig/index.ts';
 
 /** A thing that can be broken: a cable, a fixture, a desk output. */
 export type Target =
@@ -28,7 +30,7 @@ export function mendEvents(rig: Rig): RigEvent[] {
 		...(hallPower ? [] : [{ type: 'hall.power', on: true } as const]),
 		...cables
 			.filter(({ common, minus, plus, swapped }) => swapped || [common, minus, plus].includes('open'))
-			.map(({ id }) => ({ type: 'cable.become', cable: id, change: SOUND }) as const),
+			.map(({ id }) => ({ type: 'cable.become', cable: id, change: SOUND_WIRES }) as const),
 		...[...units]
 			.filter(([, { condition }]) => JSON.stringify(condition) !== JSON.stringify(UNHARMED))
 			.map(([fixture]) => ({ type: 'condition.become', fixture, change: UNHARMED }) as const),
@@ -37,5 +39,3 @@ export function mendEvents(rig: Rig): RigEvent[] {
 			.map(({ id }) => ({ type: 'desk.start-code', output: id, code: 0 }) as const),
 	];
 }
-
-const SOUND = { common: 'sound', minus: 'sound', plus: 'sound', swapped: false } as const;

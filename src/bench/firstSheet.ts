@@ -1,5 +1,11 @@
 import type { SomeSettings } from '../../shared/profile/index.ts';
-import type { RigSheet, SheetCable, SheetDesk, SheetFixture } from '../../shared/sheet/index.ts';
+import {
+	type RigSheet,
+	type SheetCable,
+	type SheetDesk,
+	type SheetFixture,
+	SOUND_WIRES,
+} from '../../shared/sheet/index.ts';
 
 /** A bench with nothing on it. */
 export const emptySheet = (): RigSheet => ({
@@ -35,10 +41,7 @@ export const cable = (n: number, from: string, to: string): SheetCable => ({
 	length: 5,
 	from,
 	to,
-	common: 'sound',
-	minus: 'sound',
-	plus: 'sound',
-	swapped: false,
+	...SOUND_WIRES,
 });
 
 export const patchAt = (fixture: string, universe: number, address: number, mode: string) => ({

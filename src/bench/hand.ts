@@ -1,4 +1,4 @@
-import type { Port, SheetCable } from '../../shared/sheet/index.ts';
+import { type Port, type SheetCable, SOUND_WIRES } from '../../shared/sheet/index.ts';
 import type { RigEvent } from '../../sim/event/index.ts';
 import type { Rig } from '../../sim/rig/index.ts';
 import { freeId } from '../rig/index.ts';
@@ -63,10 +63,7 @@ export function layEvent(
 			length,
 			from,
 			to,
-			common: 'sound',
-			minus: 'sound',
-			plus: 'sound',
-			swapped: false,
+			...SOUND_WIRES,
 		},
 	};
 }

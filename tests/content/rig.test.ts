@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import * as rig from '../../content/rig/index.ts';
 import { START_CODES } from '../../shared/dmx/index.ts';
 import { KEYS, PROGRAMME_KINDS, SETTING_KEYS, SOUND_ANSWERS } from '../../shared/profile/index.ts';
-import { UNHARMED } from '../../sim/rig/index.ts';
+import { UNHARMED } from '../../sim/light/index.ts';
 
 /** Dictionaries, and the ids they must hold: those and no others. */
 const ids: readonly (readonly [name: string, words: object, ids: readonly string[]])[] = [

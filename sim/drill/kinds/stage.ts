@@ -9,7 +9,14 @@ import {
 	type SomeSettings,
 } from '../../../shared/profile/index.ts';
 import type { Random } from '../../../shared/random/index.ts';
-import type { Port, RigSheet, SheetCable, SheetDesk, SheetFixture } from '../../../shared/sheet/index.ts';
+import {
+	type Port,
+	type RigSheet,
+	type SheetCable,
+	type SheetDesk,
+	type SheetFixture,
+	SOUND_WIRES,
+} from '../../../shared/sheet/index.ts';
 import { ALL_DOWN } from '../../fixture/index.ts';
 import { frameOf, heldLevels } from '../../light/index.ts';
 import type { Condition, Facts, Hand, Scene } from '../types.ts';
@@ -87,8 +94,6 @@ function standing(profile: Profile, settings: SomeSettings): { switches: boolean
 	return { switches, slides };
 }
 
-const SOUND = Object.freeze({ common: 'sound', minus: 'sound', plus: 'sound', swapped: false });
-
 /** Data cables from a first socket through every fixture in turn, and a terminator in the last. */
 export function line(
 	first: Port | null,
@@ -98,7 +103,7 @@ export function line(
 	const cables = ids.flatMap((id, i): SheetCable[] => {
 		const from = i === 0 ? first : `${ids[i - 1]}:out`;
 		const name = from === first ? `${from?.replace(':', '-')}-${id}` : `${ids[i - 1]}-${id}`;
-		return from === null ? [] : [{ id: name, kind: 'data', length: metres, from, to: `${id}:in`, ...SOUND }];
+		return from === null ? [] : [{ id: name, kind: 'data', length: metres, from, to: `${id}:in`, ...SOUND_WIRES }];
 	});
 	return { cables, terminators: ids.length === 0 ? [] : [`${ids.at(-1)}:out`] };
 }

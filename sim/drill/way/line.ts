@@ -1,4 +1,4 @@
-import { type Port, type SheetCable, splitPort } from '../../../shared/sheet/index.ts';
+import { type Port, type SheetCable, SOUND_WIRES, splitPort } from '../../../shared/sheet/index.ts';
 import type { RigEvent } from '../../event/index.ts';
 import type { Rig } from '../../rig/index.ts';
 import { isFit, isSoundJoin, type Join } from '../join.ts';
@@ -66,7 +66,6 @@ function newCable(join: Join, known: Set<string>): SheetCable {
 	let id = `new-${device}-${socket}`.slice(0, 36);
 	for (let n = 2; known.has(id); n++) id = `${id.replace(/-\d+$/, '')}-${n}`;
 	known.add(id);
-	const sound = { common: 'sound', minus: 'sound', plus: 'sound', swapped: false } as const;
 	const length = Math.min(LAID_METRES, join.metres);
-	return { id, kind: 'data', length, from: join.a, to: join.b, ...sound };
+	return { id, kind: 'data', length, from: join.a, to: join.b, ...SOUND_WIRES };
 }

@@ -1,3 +1,4 @@
+import { SOUND_WIRES } from '../../../shared/sheet/index.ts';
 import type { RigEvent } from '../../event/index.ts';
 import { dataLampAfter, type Rig } from '../../rig/index.ts';
 import type { Witness } from '../witness.ts';
@@ -79,10 +80,7 @@ export function straightTo(w: Witness, source: string, fixture: string): Rig {
 				length: 10,
 				from: source,
 				to: `${fixture}:in`,
-				common: 'sound',
-				minus: 'sound',
-				plus: 'sound',
-				swapped: false,
+				...SOUND_WIRES,
 			},
 		};
 		return [...busy, ...free, lay, ...ended];
