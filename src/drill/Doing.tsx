@@ -2,11 +2,10 @@ import type { JSX } from 'preact';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { drills, drillWords } from '../../content/drills/index.ts';
 import { type Drill, type DrillKind, makeDrill } from '../../sim/drill/index.ts';
-import type { RigStore } from '../rig/index.ts';
+import { drillStore, handsText, type RigStore } from '../rig/index.ts';
 import { drillTask } from '../words/index.ts';
 import { type Attempt, FRESH } from './attempt.ts';
 import { Begin } from './Begin.tsx';
-import { drillStore, handsText } from './guard.ts';
 import { Ways } from './Ways.tsx';
 import { Work } from './Work.tsx';
 

@@ -1,9 +1,8 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import type { Task } from '../../sim/drill/index.ts';
-import type { RigStore } from '../rig/index.ts';
+import { drillStore, type RigStore } from '../rig/index.ts';
 import { type Attempt, FRESH, type Under } from './attempt.ts';
-import { drillStore } from './guard.ts';
 import { Work } from './Work.tsx';
 
 interface Props {

@@ -7,5 +7,4 @@
  */
 export { DrillPage } from './DrillPage.tsx';
 export { Fetched } from './Fetched.tsx';
-export { drillStore, handsText } from './guard.ts';
 export { taskAtWork } from './taskAtWork.ts';

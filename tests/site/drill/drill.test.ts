@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { DRILL_IDS, makeDrill, markDrill, shortestWay } from '../../../sim/drill/index.ts';
 import { FRESH, markedAttempt, progressAfter } from '../../../src/drill/attempt.ts';
-import { drillStore, handsText } from '../../../src/drill/guard.ts';
 import { anySeed, drillLink, readAsked } from '../../../src/drill/link.ts';
 import { NO_PROGRESS } from '../../../src/progress/result.ts';
+import { drillStore, handsText } from '../../../src/rig/index.ts';
 
 describe('the address of a drill', () => {
 	it('is read back as it was written, for every kind', () => {

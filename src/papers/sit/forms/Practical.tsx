@@ -7,8 +7,7 @@ import { isInputError } from '../../../../shared/error/index.ts';
 import { DRILL_IDS, type Drill, makeDrill, pressesOf } from '../../../../sim/drill/index.ts';
 import { type RigEvent, readLog } from '../../../../sim/event/index.ts';
 import { Bench } from '../../../bench/index.ts';
-import { drillStore, handsText } from '../../../drill/index.ts';
-import type { RigStore } from '../../../rig/index.ts';
+import { drillStore, handsText, type RigStore } from '../../../rig/index.ts';
 import { Button, CautionBox } from '../../../ui/index.ts';
 import { worthKeeping } from '../logs.ts';
 

@@ -1,7 +1,7 @@
 import { drillWords } from '../../content/drills/index.ts';
 import { isInHand, type Task } from '../../sim/drill/index.ts';
 import type { RigEvent } from '../../sim/event/index.ts';
-import { type RigStore, rigStore } from '../rig/index.ts';
+import { type RigStore, rigStore } from './store.ts';
 
 /** The hands of a drill in words: 'panels and power switches'. */
 export function handsText({ hands }: Pick<Task, 'hands'>): string {
