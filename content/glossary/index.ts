@@ -15,5 +15,5 @@ export const terms: readonly Term[] = [...site, ...power, ...panel, ...slots, ..
 	a.term.localeCompare(b.term, 'en-GB'),
 );
 
-export { type Term, type TermSource, termSources } from './types.ts';
+export { type Term, type TermSource, termSeen, termSources } from './types.ts';
 export { glossaryPage } from './words.ts';

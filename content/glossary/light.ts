@@ -29,6 +29,7 @@ export const light: readonly Term[] = [
 		term: 'Chromaticity',
 		says: 'The colour of a light, leaving out how bright it is, as two numbers.',
 		from: 'CIE',
+		seen: 'restated',
 		see: ['additive-mixing'],
 	},
 	{
@@ -37,6 +38,7 @@ export const light: readonly Term[] = [
 		forms: ['warm white', 'cold white', 'kelvin'],
 		says: 'How warm or cold a white is, in kelvin. Low numbers look warm, high ones cold.',
 		from: 'CIE',
+		seen: 'restated',
 		see: ['chromaticity'],
 	},
 	{
@@ -160,14 +162,15 @@ export const light: readonly Term[] = [
 		id: 'beam-angle',
 		term: 'Beam angle',
 		forms: ['half-peak angle', 'half-peak'],
-		says: 'The angle across a beam to where it has fallen to half of its brightest.',
+		says: 'The whole angle across a beam, from where it is half as strong as in its middle to the same on the other side.',
 		from: 'CIE',
+		seen: 'read',
 		see: ['field-angle', 'pool'],
 	},
 	{
 		id: 'field-angle',
 		term: 'Field angle',
-		says: 'The angle across a beam to where it has fallen to a tenth of its brightest. Past it, light is spill.',
+		says: 'The whole angle across a beam, from where it is a tenth as strong as in its middle to the same on the other side. Past it, light is spill. Some old charts call this one the beam angle.',
 		from: 'trade',
 		see: ['beam-angle', 'spill'],
 	},
@@ -200,7 +203,8 @@ export const light: readonly Term[] = [
 		term: 'Uniformity',
 		forms: ['evenness'],
 		says: 'How even the light is: the darkest spot divided by the mean. 1 is perfectly even.',
-		from: 'EN 12665',
+		from: 'EN 12464',
+		seen: 'restated',
 		see: ['spacing', 'lux'],
 	},
 	{
@@ -209,6 +213,7 @@ export const light: readonly Term[] = [
 		forms: ['luminous flux'],
 		says: 'The measure of all the light that comes out of a fixture, in every direction together.',
 		from: 'CIE',
+		seen: 'restated',
 		see: ['candela', 'lux'],
 	},
 	{
@@ -217,6 +222,7 @@ export const light: readonly Term[] = [
 		forms: ['luminous intensity'],
 		says: 'The measure of how strong a light is in one direction. The same lumens in a narrower beam give more candela.',
 		from: 'CIE',
+		seen: 'restated',
 		see: ['lumen', 'inverse-square'],
 	},
 	{
@@ -225,6 +231,7 @@ export const light: readonly Term[] = [
 		forms: ['illuminance'],
 		says: 'The measure of light that lands on a surface: one lumen on each square metre.',
 		from: 'CIE',
+		seen: 'restated',
 		see: ['inverse-square', 'incidence'],
 	},
 	{
@@ -233,6 +240,7 @@ export const light: readonly Term[] = [
 		forms: ['inverse square'],
 		says: 'Twice as far away, a quarter of the light. Square on, lux is candela divided by the distance in metres, squared.',
 		from: 'CIE',
+		seen: 'read',
 		see: ['lux', 'throw'],
 	},
 	{
@@ -241,6 +249,7 @@ export const light: readonly Term[] = [
 		forms: ['cosine law', 'incidence'],
 		says: 'The angle between the light and a line that stands straight out of the surface. The more it slants, the wider the light spreads and the weaker it is.',
 		from: 'CIE',
+		seen: 'read',
 		see: ['grazing', 'lux'],
 	},
 ];

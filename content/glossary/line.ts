@@ -14,8 +14,9 @@ export const line: readonly Term[] = [
 		id: 'e1-11',
 		term: 'DMX512',
 		forms: ['E1.11', 'ANSI E1.11'],
-		says: 'The standard way to send up to 512 levels down one cable, over and over, many times a second. Its full name is ANSI E1.11.',
+		says: 'The standard way to send up to 512 levels down one cable, over and over, many times a second. It has no check for errors, so nothing that could hurt people may hang on it. Its full name is ANSI E1.11.',
 		from: 'E1.11',
+		seen: 'restated',
 		see: ['slot', 'packet', 'universe'],
 	},
 	{
@@ -31,7 +32,8 @@ export const line: readonly Term[] = [
 		term: 'Controller',
 		forms: ['transmitter'],
 		says: 'Whatever sends the data: a desk, or a fixture that leads others. A line may have one and no more.',
-		from: 'E1.20',
+		from: 'E1.11',
+		seen: 'restated',
 		see: ['desk', 'leader', 'collision'],
 	},
 	{
@@ -39,6 +41,7 @@ export const line: readonly Term[] = [
 		term: 'Receiver',
 		says: 'Whatever listens on the line and acts on what it hears, such as a fixture.',
 		from: 'E1.11',
+		seen: 'restated',
 		see: ['unit-load'],
 	},
 	{
@@ -76,6 +79,7 @@ export const line: readonly Term[] = [
 		term: 'Pin',
 		says: 'One contact of a plug. On the line, pin 1 is common, pin 2 is data minus and pin 3 is data plus.',
 		from: 'E1.11',
+		seen: 'restated',
 		see: ['common', 'data-pair'],
 	},
 	{
@@ -84,6 +88,7 @@ export const line: readonly Term[] = [
 		forms: ['data plus', 'data minus'],
 		says: 'The two wires that carry the data. Each is the mirror of the other, and the receiver reads the difference between them.',
 		from: 'EIA-485',
+		seen: 'restated',
 		see: ['swapped-pair', 'common'],
 	},
 	{
@@ -92,6 +97,7 @@ export const line: readonly Term[] = [
 		everyday: true,
 		says: 'The third wire of the line, on pin 1: the level that both data wires are measured from. The cable’s screen is joined to it.',
 		from: 'E1.11',
+		seen: 'restated',
 		see: ['screen', 'data-pair'],
 	},
 	{
@@ -160,6 +166,7 @@ export const line: readonly Term[] = [
 		forms: ['terminated', 'terminate', 'termination'],
 		says: 'A plug with a 120 ohm resistor between pins 2 and 3. It goes into the last data out of a line and stops the signal bouncing back.',
 		from: 'E1.11',
+		seen: 'restated',
 		see: ['reflection', 'daisy-chain'],
 	},
 	{
@@ -167,6 +174,7 @@ export const line: readonly Term[] = [
 		term: 'Unit load',
 		says: 'A measure of how much a receiver takes from the line. One line can carry 32. Many receivers count as less than one, but plan on one each unless the label says so.',
 		from: 'EIA-485',
+		seen: 'restated',
 		see: ['splitter', 'receiver'],
 	},
 	{
@@ -214,6 +222,7 @@ export const line: readonly Term[] = [
 		forms: ['frame'],
 		says: 'One whole round of levels: a break, a start code, then up to 512 slots. A full one takes about 23 thousandths of a second.',
 		from: 'E1.11',
+		seen: 'restated',
 		see: ['break', 'start-code', 'refresh-rate'],
 	},
 	{
@@ -222,6 +231,7 @@ export const line: readonly Term[] = [
 		everyday: true,
 		says: 'The long pulse at the head of a packet that tells receivers: count slots from here.',
 		from: 'E1.11',
+		seen: 'restated',
 		see: ['mark-after-break', 'packet'],
 	},
 	{
@@ -229,6 +239,7 @@ export const line: readonly Term[] = [
 		term: 'Mark after break',
 		says: 'The short moment between the break and the start code. It lets receivers get ready.',
 		from: 'E1.11',
+		seen: 'restated',
 		see: ['break'],
 	},
 	{
@@ -236,6 +247,7 @@ export const line: readonly Term[] = [
 		term: 'Start code',
 		says: 'The first value of a packet. It says what the rest is: 0 means levels, and fixtures take no levels from a packet with any other.',
 		from: 'E1.11',
+		seen: 'restated',
 		see: ['packet', 'rdm'],
 	},
 	{
@@ -243,6 +255,7 @@ export const line: readonly Term[] = [
 		term: 'Refresh rate',
 		says: 'How many packets go out each second: about 44 with all 512 slots, more with fewer.',
 		from: 'E1.11',
+		seen: 'restated',
 		see: ['packet'],
 	},
 	{
@@ -251,6 +264,7 @@ export const line: readonly Term[] = [
 		forms: ['remote device management', 'E1.20', 'ANSI E1.20'],
 		says: 'A standard way for a desk to ask fixtures things and set them over the same two wires. It needs gear that can talk back all along the line.',
 		from: 'E1.20',
+		seen: 'restated',
 		see: ['identify', 'personality'],
 	},
 	{
@@ -259,6 +273,7 @@ export const line: readonly Term[] = [
 		everyday: true,
 		says: 'Asking one fixture over the line to make itself known, by flashing or lighting up, so that you can find it in the hall.',
 		from: 'E1.20',
+		seen: 'restated',
 		see: ['rdm'],
 	},
 	{
@@ -267,6 +282,7 @@ export const line: readonly Term[] = [
 		forms: ['E1.31', 'ANSI E1.31', 'streaming ACN'],
 		says: 'The standard way to send universes over a computer network. Its full name is ANSI E1.31.',
 		from: 'E1.31',
+		seen: 'restated',
 		see: ['universe', 'multicast'],
 	},
 	{
@@ -274,6 +290,7 @@ export const line: readonly Term[] = [
 		term: 'Multicast',
 		says: 'Network data sent once to a group of listeners. In sACN each universe has a group address of its own.',
 		from: 'E1.31',
+		seen: 'restated',
 		see: ['sacn'],
 	},
 ];

@@ -98,6 +98,7 @@ export const site: readonly Term[] = [
 		forms: ['safety cable', 'secondary suspension', 'secondary safety bond', 'bond'],
 		says: 'A second, separate fixing for everything overhead. If the clamp fails, it holds the fixture after hardly any drop.',
 		from: 'IEC 60598',
+		seen: 'restated',
 		see: ['clamp', 'rated'],
 	},
 	{
@@ -122,6 +123,7 @@ export const site: readonly Term[] = [
 		forms: ['three flashes'],
 		says: 'No more than three flashes in any second on a screen. This site keeps to it whatever the rig does.',
 		from: 'WCAG',
+		seen: 'read',
 		see: ['strobe'],
 	},
 	{
@@ -129,6 +131,7 @@ export const site: readonly Term[] = [
 		term: 'Risk group',
 		says: 'A class that says how much a light can hurt eyes or skin, from none to high. The label or manual gives it, and the distance to keep.',
 		from: 'IEC 62471',
+		seen: 'restated',
 		see: ['ultraviolet'],
 	},
 	{

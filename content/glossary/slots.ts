@@ -8,6 +8,7 @@ export const slots: readonly Term[] = [
 		forms: ['channel'],
 		says: 'One numbered place in the data, from 1 to 512. It carries one level.',
 		from: 'E1.11',
+		seen: 'restated',
 		see: ['level', 'start-address'],
 	},
 	{
@@ -16,6 +17,7 @@ export const slots: readonly Term[] = [
 		forms: ['slot value'],
 		says: 'The number in a slot, from 0 to 255. Here it is always shown with its percent.',
 		from: 'E1.11',
+		seen: 'restated',
 		see: ['percent', 'hexadecimal'],
 	},
 	{
@@ -39,7 +41,8 @@ export const slots: readonly Term[] = [
 		term: 'Start address',
 		forms: ['address', 'addressed'],
 		says: 'The first slot a fixture listens to. It takes that slot and the next ones, as many as its mode needs.',
-		from: 'E1.11',
+		from: 'E1.20',
+		seen: 'restated',
 		see: ['footprint', 'slot'],
 	},
 	{
@@ -47,6 +50,7 @@ export const slots: readonly Term[] = [
 		term: 'Footprint',
 		says: 'How many slots a fixture takes in its mode. The next fixture’s start address is this one’s plus the footprint.',
 		from: 'E1.20',
+		seen: 'restated',
 		see: ['start-address', 'mode'],
 	},
 	{
@@ -83,6 +87,7 @@ export const slots: readonly Term[] = [
 		term: 'Personality',
 		says: 'The standard’s word for a mode.',
 		from: 'E1.20',
+		seen: 'restated',
 		see: ['mode'],
 	},
 	{
@@ -112,6 +117,7 @@ export const slots: readonly Term[] = [
 		term: 'Universe',
 		says: 'One full set of 512 slots. Each line carries one; a bigger rig needs more of them.',
 		from: 'E1.31',
+		seen: 'restated',
 		see: ['slot', 'patch'],
 	},
 	{

@@ -7,7 +7,7 @@ export const termSources = {
 	'E1.31': 'ANSI E1.31, levels over a network',
 	'EIA-485': 'EIA-485, the electrical side of the line',
 	CIE: 'CIE S 017, the international lighting vocabulary',
-	'EN 12665': 'EN 12665, basic terms of lighting',
+	'EN 12464': 'EN 12464-1, lighting of indoor work places',
 	'IEC 60050': 'IEC 60050, the international electrical vocabulary',
 	'IEC 60529': 'IEC 60529, degrees of protection',
 	'IEC 60598': 'IEC 60598-2-17, luminaires for stages and studios',
@@ -17,6 +17,12 @@ export const termSources = {
 } as const;
 
 export type TermSource = keyof typeof termSources;
+
+/** How a standard that is credited was come by, where it was not read itself. */
+export const termSeen = {
+	restated: 'as others restate it',
+	memory: 'from memory',
+} as const;
 
 /** One word of the trade. */
 export interface Term {
@@ -30,6 +36,8 @@ export interface Term {
 	/** One to three sentences in simple words. */
 	readonly says: string;
 	readonly from: TermSource;
+	/** `read` in the standard itself, or in a text that restates it. A standard is credited from memory where it is neither. */
+	readonly seen?: 'read' | 'restated';
 	/** Ids of terms to read next. */
 	readonly see?: readonly string[];
 }

@@ -1,4 +1,4 @@
-import { type Term, termSources } from '../../content/glossary/index.ts';
+import { type Term, termSeen, termSources } from '../../content/glossary/index.ts';
 
 /** A term as it is shown. */
 export interface ShownTerm {
@@ -15,14 +15,14 @@ export interface ShownTerm {
 export function byLetter(terms: readonly Term[]): { readonly letter: string; readonly terms: readonly ShownTerm[] }[] {
 	const names = new Map(terms.map(({ id, term }) => [id, term]));
 	const letters = new Map<string, ShownTerm[]>();
-	for (const { id, term, says, forms = [], from, see = [] } of terms) {
+	for (const { id, term, says, forms = [], from, seen, see = [] } of terms) {
 		const letter = term.charAt(0).toUpperCase();
 		const shown: ShownTerm = {
 			id,
 			term,
 			says,
 			forms,
-			from: termSources[from],
+			from: sourceText(from, seen),
 			see: see.map((next) => ({ id: next, term: names.get(next) ?? next })),
 		};
 		letters.set(letter, [...(letters.get(letter) ?? []), shown]);
@@ -30,4 +30,11 @@ export function byLetter(terms: readonly Term[]): { readonly letter: string; rea
 	return [...letters]
 		.map(([letter, list]) => ({ letter, terms: list }))
 		.sort((a, b) => a.letter.localeCompare(b.letter));
+}
+
+/** Where a term comes from, and how that was come by where the standard itself was not read. */
+function sourceText(from: Term['from'], seen: Term['seen']): string {
+	const source = termSources[from];
+	if (from === 'trade' || from === 'house' || seen === 'read') return source;
+	return `${source} (${termSeen[seen ?? 'memory']})`;
 }

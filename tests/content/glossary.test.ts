@@ -44,6 +44,10 @@ describe('the glossary', () => {
 		}
 	});
 
+	it('says of standards alone how they were come by', () => {
+		for (const { id, from, seen } of terms) if (from === 'trade' || from === 'house') expect(seen, id).toBeUndefined();
+	});
+
 	it('uses every source it names', () => {
 		expect(new Set(terms.map(({ from }) => from))).toEqual(new Set(Object.keys(termSources)));
 	});

@@ -18,6 +18,10 @@ describe('the glossary as shown', () => {
 		const shown = letters.flatMap(({ terms: list }) => list);
 		for (const { see } of shown)
 			for (const next of see) expect(next.term).toBe(terms.find(({ id }) => id === next.id)?.term);
-		expect(shown.find(({ id }) => id === 'footprint')?.from).toBe('ANSI E1.20, remote device management');
+		const from = (term: string) => shown.find(({ id }) => id === term)?.from;
+		expect(from('beam-angle')).toBe('CIE S 017, the international lighting vocabulary');
+		expect(from('footprint')).toBe('ANSI E1.20, remote device management (as others restate it)');
+		expect(from('data-in')).toBe('ANSI E1.11, levels on a line (from memory)');
+		expect(from('throw')).toBe('Common practice of the trade');
 	});
 });
