@@ -11,6 +11,8 @@ export interface PaperStore {
 	keeps(): boolean;
 	/** All of it, read anew: another tab may have written. What cannot be read is set aside first, and told by `asides`. */
 	held(): Promise<Held>;
+	/** The papers alone, as `held` reads them: a class's results take many times as long. */
+	papers(): Promise<readonly KeptPaper[]>;
 	/** Records that could not be read, as they were found. */
 	asides(): Promise<readonly Aside[]>;
 	/** @param mark the paper's mark, under which it is kept */
@@ -69,9 +71,11 @@ export async function openPaperStore(now: () => number = Date.now): Promise<Pape
 		}
 		return act(memory);
 	};
+	const papers = (): Promise<KeptPaper[]> => readable(on, 'papers', readKeptPaper);
+	const results = (): Promise<KeptResult[]> => readable(on, 'results', readKeptResult);
 	const all = async (): Promise<Held> => ({
-		papers: await readable(on, 'papers', readKeptPaper),
-		results: await readable(on, 'results', readKeptResult),
+		papers: await papers(),
+		results: await results(),
 		names: await readable(on, 'names', readKeptName),
 	});
 	const put = <T extends KeptPaper | KeptResult | KeptName>(
@@ -83,7 +87,7 @@ export async function openPaperStore(now: () => number = Date.now): Promise<Pape
 		return on((to) => to.put(list, keyed));
 	};
 	const takeIn = async (come: readonly KeptResult[]): Promise<TakenIn> => {
-		const there = new Map((await all()).results.map(({ result }) => [result.attempt, result]));
+		const there = new Map((await results()).map(({ result }) => [result.attempt, result]));
 		const fresh: KeptResult[] = [];
 		const differ: Taken[] = [];
 		for (const kept of come) {
@@ -101,6 +105,7 @@ export async function openPaperStore(now: () => number = Date.now): Promise<Pape
 	const store: PaperStore = {
 		keeps: () => shelf !== memory,
 		held: all,
+		papers,
 		asides: () => on((from) => from.asides()),
 		putPaper: ({ recipe, seed }, mark) =>
 			put<KeptPaper>('papers', [{ version: 1, recipe, seed, mark, kept: now() }], markOf),
@@ -123,8 +128,7 @@ export async function openPaperStore(now: () => number = Date.now): Promise<Pape
 			return takeIn(held.results);
 		},
 		async removePaper(mark) {
-			for (const { result } of (await all()).results)
-				if (result.paper === mark) await store.removeResult(result.attempt);
+			for (const { result } of await results()) if (result.paper === mark) await store.removeResult(result.attempt);
 			await remove('papers', mark);
 		},
 		async removeResult(attempt) {

@@ -5,6 +5,7 @@ import {
 	type ClassTable,
 	classCsv,
 	type Handed,
+	type Held,
 	openPaperStore,
 	type PaperMarker,
 	type PaperStore,
@@ -98,13 +99,13 @@ export const trainerWork: TrainerWork = {
 	},
 	async hold() {
 		const kept = await store();
-		const { papers, results } = await kept.held();
-		const { tables, unset } = await sorted(kept);
+		const held = await kept.held();
+		const { tables, unset } = await sorted(held);
 		const counts = new Map(tables.map(({ paper, rows }) => [paper.mark, rows.length]));
 		return {
 			keeps: kept.keeps(),
 			asides: (await kept.asides()).map(({ from, sentence }) => `${from}: ${sentence}`),
-			papers: papers
+			papers: held.papers
 				.toSorted((a, b) => b.kept - a.kept)
 				.map(({ mark, recipe, seed }) => ({
 					mark,
@@ -113,7 +114,7 @@ export const trainerWork: TrainerWork = {
 					questions: recipe.count,
 					results: counts.get(mark) ?? 0,
 				})),
-			results: results.length,
+			results: held.results.length,
 			unset: unset.map(({ taken, name, flag }) => ({
 				attempt: taken.result.attempt,
 				name,
@@ -127,7 +128,7 @@ export const trainerWork: TrainerWork = {
 		await (await store()).putPaper({ recipe, seed }, mark);
 	},
 	async keptPaper({ mark }) {
-		const found = (await (await store()).held()).papers.find((each) => each.mark === mark);
+		const found = (await (await store()).papers()).find((each) => each.mark === mark);
 		if (!found) throw gone();
 		return { recipe: found.recipe, seed: found.seed };
 	},
@@ -136,7 +137,8 @@ export const trainerWork: TrainerWork = {
 	async removePaper({ mark }) {
 		const kept = await store();
 		// by what is in its table: a result may say of itself that it belongs elsewhere
-		for (const { taken } of (await sorted(kept)).tables.find(({ paper }) => paper.mark === mark)?.rows ?? [])
+		for (const { taken } of (await sorted(await kept.held())).tables.find(({ paper }) => paper.mark === mark)?.rows ??
+			[])
 			await kept.removeResult(taken.result.attempt);
 		await kept.removePaper(mark);
 	},
@@ -178,17 +180,15 @@ const markOnce: PaperMarker = async (paper, answers) => {
 	return known;
 };
 
-const sorted = async (kept: PaperStore): Promise<SortedOut> => {
-	const { results, names } = await kept.held();
-	return sortResults(results, { set: setAny, mark: markOnce, names });
-};
+const sorted = ({ results, names }: Held): Promise<SortedOut> =>
+	sortResults(results, { set: setAny, mark: markOnce, names });
 
 /** The table of a paper; of one with no results, an empty one. */
 async function tableOf(mark: string): Promise<ClassTable> {
-	const kept = await store();
-	const table = (await sorted(kept)).tables.find(({ paper }) => paper.mark === mark);
+	const held = await (await store()).held();
+	const table = (await sorted(held)).tables.find(({ paper }) => paper.mark === mark);
 	if (table) return table;
-	const paper = (await kept.held()).papers.find((each) => each.mark === mark);
+	const paper = held.papers.find((each) => each.mark === mark);
 	if (!paper) throw gone();
 	return { paper: await setAny(paper.recipe, paper.seed), rows: [] };
 }
@@ -205,7 +205,7 @@ async function markOf({ recipe, seed }: Taken['result']): Promise<string | null>
 
 /** Keeps the papers of results that came without theirs, so that each is in the list. */
 async function keepPapersOf(kept: PaperStore, pile: readonly Taken[]): Promise<void> {
-	const there = new Set((await kept.held()).papers.map(({ mark }) => mark));
+	const there = new Set((await kept.papers()).map(({ mark }) => mark));
 	for (const { result } of pile) {
 		const mark = await markOf(result);
 		if (mark === null || there.has(mark)) continue;
