@@ -77,28 +77,25 @@ const FRAME_SIDE = 1080;
 const FRAME_SIZES = [1, 0.7];
 
 /**
- * The text of the QR code in the middle of what a camera shows now; null where none is found, or there is no picture yet.
- * @param turn from 0, one more for each frame
+ * A reader of what a camera shows: each time it is asked, the text of the QR code in the middle of the picture now; null where none
+ * is found, or there is no picture yet.
  */
-export async function qrInFrame(video: HTMLVideoElement, turn: number): Promise<string | null> {
-	const { videoWidth: width, videoHeight: height } = video;
-	const side = Math.min(width, height);
-	if (side === 0) return null;
-	const picture = await createImageBitmap(video, (width - side) / 2, (height - side) / 2, side, side);
-	try {
-		const text = await byBrowser(picture);
+export function frameReader(): (video: HTMLVideoElement) => Promise<string | null> {
+	const canvas = document.createElement('canvas');
+	let turn = 0;
+	return async (video) => {
+		const { videoWidth: width, videoHeight: height } = video;
+		const side = Math.min(width, height);
+		if (side === 0) return null;
+		const text = await byBrowser(video);
 		if (text) return text;
 		const { default: find } = await import('jsqr');
-		const {
-			data,
-			width: wide,
-			height: high,
-		} = drawn(picture, (FRAME_SIZES[turn % FRAME_SIZES.length] ?? 1) * Math.min(1, FRAME_SIDE / side));
+		const size = FRAME_SIZES[turn++ % FRAME_SIZES.length] ?? 1;
+		const middle = { x: (width - side) / 2, y: (height - side) / 2, width: side, height: side };
+		const pixels = drawn(video, middle, size * Math.min(1, FRAME_SIDE / side), canvas);
 		// light on dark is no code of ours, and would take as long again
-		return find(data, wide, high, { inversionAttempts: 'dontInvert' })?.data || null;
-	} finally {
-		picture.close();
-	}
+		return find(pixels.data, pixels.width, pixels.height, { inversionAttempts: 'dontInvert' })?.data || null;
+	};
 }
 
 interface Detector {
@@ -119,13 +116,26 @@ async function byBrowser(picture: ImageBitmapSource): Promise<string | null> {
 }
 
 async function byUs(picture: ImageBitmap): Promise<string | null> {
-	return qrInPixels(drawn(picture, Math.min(1, LONGEST_SIDE / Math.max(picture.width, picture.height))));
+	const { width, height } = picture;
+	return qrInPixels(drawn(picture, { x: 0, y: 0, width, height }, Math.min(1, LONGEST_SIDE / Math.max(width, height))));
 }
 
-function drawn(picture: ImageBitmap, scale: number): Pixels {
-	const width = Math.max(1, Math.round(picture.width * scale));
-	const height = Math.max(1, Math.round(picture.height * scale));
-	const canvas = document.createElement('canvas');
+/** A part of a picture, in dots. */
+interface Part {
+	readonly x: number;
+	readonly y: number;
+	readonly width: number;
+	readonly height: number;
+}
+
+function drawn(
+	picture: CanvasImageSource,
+	part: Part,
+	scale: number,
+	canvas: HTMLCanvasElement = document.createElement('canvas'),
+): Pixels {
+	const width = Math.max(1, Math.round(part.width * scale));
+	const height = Math.max(1, Math.round(part.height * scale));
 	canvas.width = width;
 	canvas.height = height;
 	const pen = canvas.getContext('2d', { willReadFrequently: true });
@@ -133,7 +143,7 @@ function drawn(picture: ImageBitmap, scale: number): Pixels {
 	// what is see-through counts as paper
 	pen.fillStyle = 'white';
 	pen.fillRect(0, 0, width, height);
-	pen.drawImage(picture, 0, 0, width, height);
+	pen.drawImage(picture, part.x, part.y, part.width, part.height, 0, 0, width, height);
 	return pen.getImageData(0, 0, width, height);
 }
 

@@ -3,7 +3,7 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import { paperWords, scanWords } from '../../../content/papers/index.ts';
 import { isInputError } from '../../../shared/error/index.ts';
 import { Live } from '../../ui/index.ts';
-import { qrInFrame } from '../carry/readQr.ts';
+import { frameReader } from '../carry/readQr.ts';
 import { cameraTrouble, closeCamera, openCamera } from './openCamera.ts';
 
 /** Milliseconds between two looks, so that the page stays quick on a phone. */
@@ -42,15 +42,16 @@ export default function Viewfinder({ onText, onOff }: Props): JSX.Element {
 			end();
 			told.current.onOff('');
 		};
-		const look = async (turn: number): Promise<void> => {
-			const text = video.current && (await qrInFrame(video.current, turn));
+		const read = frameReader();
+		const look = async (): Promise<void> => {
+			const text = video.current && (await read(video.current));
 			if (isOver) return;
 			// the same code is still before the camera: it was dealt with
 			if (text && text !== last) {
 				last = text;
 				await told.current.onText(text);
 			}
-			if (!isOver) timer = setTimeout(() => look(turn + 1).catch(fail), PAUSE);
+			if (!isOver) timer = setTimeout(() => look().catch(fail), PAUSE);
 		};
 		const begin = async (): Promise<void> => {
 			stream = await openCamera(navigator.mediaDevices, isSecureContext);
@@ -60,7 +61,7 @@ export default function Viewfinder({ onText, onOff }: Props): JSX.Element {
 			video.current.srcObject = stream;
 			await video.current.play();
 			turnOn(true);
-			await look(0);
+			await look();
 		};
 		begin().catch(fail);
 		document.addEventListener('visibilitychange', leave);
