@@ -8,7 +8,7 @@ import { conditionOf, goalFacts } from './goal.ts';
 import type { BenchSpec, Lesson } from './schema.ts';
 
 /** The sheet a lesson's bench opens on. @throws InputError `lesson.bench`, and what `readSheet` throws */
-export function sheetOf({ rig, preset, quick, change }: BenchSpec): RigSheet {
+export function sheetOf({ rig, preset, quick, wide, change }: BenchSpec): RigSheet {
 	const given = [rig && bundledRig(rig), preset && presetSheet(preset), quick && quickSheet(quick)].filter(
 		(sheet): sheet is RigSheet => typeof sheet === 'object',
 	);
@@ -18,16 +18,18 @@ export function sheetOf({ rig, preset, quick, change }: BenchSpec): RigSheet {
 	for (const id of Object.keys(change))
 		if (!sheet.fixtures.some((fixture) => fixture.id === id))
 			throw new InputError('lesson.bench', `bench.change.${id}`, `There is no fixture '${id}' on this bench.`);
+	const hall = { ...sheet.hall, width: wide ?? sheet.hall.width };
+	const aside = (hall.width - sheet.hall.width) / 2;
 	const fixtures = sheet.fixtures.map((fixture) => {
 		const { settings, place, ...rest } = change[fixture.id] ?? {};
 		return {
 			...fixture,
 			...rest,
 			settings: { ...fixture.settings, ...(settings as object | undefined) },
-			place: { ...fixture.place, ...(place as object | undefined) },
+			place: { ...fixture.place, x: fixture.place.x + aside, ...(place as object | undefined) },
 		};
 	});
-	return readSheet({ ...sheet, fixtures });
+	return readSheet({ ...sheet, hall, fixtures });
 }
 
 /** A lesson's task and its words. */

@@ -22,6 +22,8 @@ const benchSchema = v.strictObject({
 	rig: v.exactOptional(v.picklist(RIG_IDS)),
 	preset: v.exactOptional(v.picklist(PRESET_IDS)),
 	quick: v.exactOptional(v.strictObject({ count: whole(1, 24), linked: v.picklist(QUICK_LINKS), profile: v.string() })),
+	/** Metres of wall, the sheet's fixtures in its middle: on a short wall a few stand so near that their pools are cut off. */
+	wide: v.exactOptional(v.pipe(v.number(), v.minValue(8), v.maxValue(60))),
 	/** Changes to fixtures of the sheet, by id: where they stand, how they are fed, what hides them, how they are set. */
 	change: v.optional(v.record(idText, v.record(v.string(), v.unknown())), {}),
 	log: v.optional(log, []),
