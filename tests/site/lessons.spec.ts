@@ -107,6 +107,17 @@ test.describe('by touch, 390 wide', () => {
 		await roundOf(tab, 3, (target) => target.tap());
 	});
 
+	// a lesson told each caution three times, in screenfuls, between its words and its bench
+	test('what its page says in full is named again at the bench, with the way to it', async ({ page: tab }) => {
+		await tab.goto('/lessons/floor-bracket-clamp-bond/');
+		await benchOf(tab);
+		const again = tab.locator('.practice .caution', { hasText: 'Overhead' });
+		await expect(again.locator('.caution-harm')).toContainText('can kill');
+		await expect(again.locator('li')).toHaveCount(0);
+		await again.getByRole('link').tap();
+		await expect(tab.locator('#care-hanging li').first()).toBeInViewport();
+	});
+
 	for (const id of [
 		'label-and-test',
 		'floor-bracket-clamp-bond',
