@@ -76,6 +76,6 @@ export const judgedWords = {
 		says: 'A part was swapped or mended while a look would have told more for its seconds.',
 	},
 	redundant: { word: 'Known already', says: 'What it showed was all but certain before.' },
-	irrelevant: { word: 'Beside the point', says: 'None of what could be wrong touches it.' },
+	irrelevant: { word: 'Beside the point', says: 'Whatever is wrong, it would have shown the same.' },
 	'set-aside': { word: 'Set aside', says: 'It was not done.' },
 } as const;

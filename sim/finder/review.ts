@@ -1,12 +1,12 @@
 import { entropyOf } from '../sequence/index.ts';
 import { finderOn } from './finder.ts';
 import { idOf } from './layout.ts';
-import type { Bench } from './table.ts';
+import { type Bench, offeredBy } from './table.ts';
 import type { FinderOptions, Step } from './types.ts';
 
 /**
  * What one choice was worth. The three ways to waste one are a training text's words (US Army IT0338, 1996, read second-hand):
- * irrelevant, of something that none of the suspects touches; redundant, its answer known before; premature, a swap or mend while
+ * irrelevant, showing the same whatever is wrong; redundant, its answer known before; premature, a swap or mend while
  * a look would have told more a second.
  */
 export interface ReviewedStep {
@@ -28,13 +28,23 @@ const GOOD = 0.5;
 /** Chance of one outcome from which an answer counts as known before. */
 const KNOWN = 0.97;
 
-/** Goes through a walk again, step by step, next to what the finder would have done there. */
+/**
+ * Goes through a walk again, step by step, next to what the finder would have done there.
+ * @param steps of checks that the bench offers (see `offeredBy`), those that tell nothing too
+ */
 export function reviewWalk(bench: Bench, steps: readonly Step[], options: FinderOptions = {}): ReviewedStep[] {
 	const finder = finderOn(bench, options);
 	const doubt = (): number => entropyOf(finder.suspects().map(({ weight }) => weight));
 	return steps.map((step) => {
 		const before = doubt();
 		const next = finder.next();
+		const best = next && { check: next.check.id, rate: next.seconds > 0 ? next.bits / next.seconds : 0 };
+		const outcome = step.did === 'answer' ? step.outcome : null;
+		const idle = finder.check(step.check) ? undefined : offeredBy(bench).find(({ id }) => id === step.check);
+		if (idle) {
+			const { seconds } = idle;
+			return { check: step.check, outcome, seconds, before, after: before, best, rate: 0, judged: 'irrelevant' };
+		}
 		const spent = finder.spent;
 		const chances = chancesOf(bench, finder.suspects(), step.check);
 		const told = chances ? before - expectedAfter(bench, finder.suspects(), step.check) : 0;
@@ -42,10 +52,9 @@ export function reviewWalk(bench: Bench, steps: readonly Step[], options: Finder
 		else finder.cannot(step.check);
 		const seconds = finder.spent - spent;
 		const rate = seconds > 0 ? told / seconds : 0;
-		const best = next && { check: next.check.id, rate: next.seconds > 0 ? next.bits / next.seconds : 0 };
 		const base = {
 			check: step.check,
-			outcome: step.did === 'answer' ? step.outcome : null,
+			outcome,
 			seconds,
 			before,
 			after: doubt(),

@@ -131,6 +131,9 @@ interface Making {
 
 const makings = new WeakMap<Bench, Making>();
 
+/** Every check that can be done on a bench's rig, in the order of its places: those too that show the same whatever is wrong. */
+export const offeredBy = (bench: Bench): readonly Check[] => makings.get(bench)?.all ?? bench.checks;
+
 function benchOf(making: Making, of: Omit<Bench, 'checks' | 'outcomes'>): Bench {
 	const { all, columns } = making;
 	const kept: Check[] = [];

@@ -8,6 +8,7 @@ import {
 	type Finder,
 	finderOn,
 	hiddenRig,
+	offeredBy,
 	type Witness,
 	witness,
 } from '../../sim/finder/index.ts';
@@ -16,6 +17,8 @@ import {
 export interface Did {
 	readonly check: Check;
 	readonly outcome: string;
+	/** What the finder was told of it: the outcome, or that it is something else. */
+	readonly told: string;
 	/** Walk and doing. */
 	readonly seconds: number;
 }
@@ -23,7 +26,7 @@ export interface Did {
 /** A broken rig, and somebody who does checks on it. Mends change it for good. */
 export interface Gig {
 	readonly done: readonly Did[];
-	/** What the finder made of them, for a review: those that its table holds. */
+	/** What the finder made of those that tell anything. */
 	readonly finder: Finder;
 	readonly spent: number;
 	readonly cleared: boolean;
@@ -44,10 +47,11 @@ export function openGig(bench: Bench, drill: FaultDrill): Gig {
 	const finder = finderOn(bench);
 	const done: Did[] = [];
 	let rig: Witness = hiddenRig(drill);
-	// seconds of checks that the finder's table holds no longer
+	// seconds of checks that the finder's table does not hold: they tell nothing
 	let aside = 0;
 	let cleared = false;
-	const known = (id: string): Check | undefined => bench.checks.find((check) => check.id === id) ?? finder.check(id);
+	const known = (id: string): Check | undefined =>
+		offeredBy(bench).find((check) => check.id === id) ?? finder.check(id);
 	return {
 		done,
 		finder,
@@ -62,8 +66,9 @@ export function openGig(bench: Bench, drill: FaultDrill): Gig {
 			if (!check || cleared) return;
 			const outcome = check.read(rig);
 			const before = finder.spent;
-			if (!heard(finder, id, outcome)) aside += check.seconds;
-			done.push({ check, outcome, seconds: finder.spent - before || check.seconds });
+			const told = heard(finder, id, outcome);
+			if (told === null) aside += check.seconds;
+			done.push({ check, outcome, told: told ?? outcome, seconds: finder.spent - before || check.seconds });
 			if (!isMend(check)) return;
 			cleared = outcome === 'cleared';
 			rig = mended(bench, rig, id, done.length);
@@ -71,18 +76,18 @@ export function openGig(bench: Bench, drill: FaultDrill): Gig {
 	};
 }
 
-/** Tells the finder what was seen; what none of its suspects would show is something else to it. @returns whether it took it */
-function heard(finder: Finder, id: string, outcome: string): boolean {
+/** Tells the finder what was seen; what none of its suspects would show is something else to it. @returns what it took; null for a check it does not know */
+function heard(finder: Finder, id: string, outcome: string): string | null {
 	for (const seen of [outcome, ELSE]) {
 		try {
 			finder.answer(id, seen);
-			return true;
+			return seen;
 		} catch (error) {
 			if (!isInputError(error)) throw error;
-			if (error.code === 'finder.check') return false;
+			if (error.code === 'finder.check') return null;
 		}
 	}
-	return false;
+	return null;
 }
 
 /** The rig with a mend done: its place is as the sheet says, the rest as it was. */

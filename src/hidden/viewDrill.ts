@@ -2,7 +2,7 @@ import type { CautionId } from '../../content/cautions/index.ts';
 import { suspectWords } from '../../content/finder/index.ts';
 import type { PlacedFault } from '../../sim/event/index.ts';
 import { faultOf } from '../../sim/fault/index.ts';
-import type { Bench, Check, FaultDrill, ReviewedStep } from '../../sim/finder/index.ts';
+import { type Bench, type Check, type FaultDrill, offeredBy, type ReviewedStep } from '../../sim/finder/index.ts';
 import {
 	checkDoes,
 	checkTitle,
@@ -18,11 +18,11 @@ import type { CheckView, DoneView, DrillView, JudgedView, ReviewView, StandView 
 
 /** A drill in words, its answer left out. */
 export function viewDrill(bench: Bench): DrillView {
-	const { sheet, complaint, checks } = bench;
+	const { sheet, complaint } = bench;
 	return {
 		rig: sheet.name,
 		complaint: complaintText(sheet, complaint).says,
-		checks: checks.map((check) => viewCheck(bench, check)),
+		checks: offeredBy(bench).map((check) => viewCheck(bench, check)),
 	};
 }
 
@@ -79,16 +79,15 @@ export function viewFaults(bench: Bench, { faults }: FaultDrill): ReviewView['fa
 	});
 }
 
-/** The judgement of each step that the finder's table holds. */
+/** The judgement of each thing done. */
 export function viewReview(bench: Bench, gig: Gig, reviewed: readonly ReviewedStep[]): JudgedView[] {
 	const checkOf = (id: string): Check | undefined =>
 		bench.checks.find((check) => check.id === id) ?? gig.finder.check(id);
-	// the gig may hold more than the review: pass over what the finder had no place for
-	const held = gig.done.filter(({ check }) => reviewed.some((step) => step.check === check.id));
-	return reviewed.flatMap(({ check, judged, best, before, after }, at) => {
-		const did = held[at];
-		if (!did || did.check.id !== check) return [];
-		const better = best && best.check !== check ? checkOf(best.check) : undefined;
+	return gig.done.flatMap((did, at) => {
+		const step = reviewed[at];
+		if (step?.check !== did.check.id) return [];
+		const { judged, best, before, after } = step;
+		const better = best && best.check !== step.check ? checkOf(best.check) : undefined;
 		return [
 			{
 				...viewDone(bench, did),

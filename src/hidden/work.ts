@@ -1,8 +1,15 @@
 import { hiddenWords } from '../../content/hidden/index.ts';
 import { InputError } from '../../shared/error/index.ts';
 import { RIG_IDS, type RigId } from '../../shared/sheet/index.ts';
-import { type Bench, type FaultDrill, makeFaultDrill, openBench, reviewWalk } from '../../sim/finder/index.ts';
-import { finderGig, type Gig, openGig } from './gig.ts';
+import {
+	type Bench,
+	type FaultDrill,
+	makeFaultDrill,
+	openBench,
+	reviewWalk,
+	type Step,
+} from '../../sim/finder/index.ts';
+import { type Did, finderGig, type Gig, openGig } from './gig.ts';
 import { SEEDS } from './link.ts';
 import type { DrillOf, DrillView, ReviewView, StandView } from './view.ts';
 import { viewDone, viewDrill, viewFaults, viewFitting, viewReview } from './viewDrill.ts';
@@ -30,6 +37,8 @@ interface Opened {
 	gig: Gig;
 	steps: readonly string[];
 }
+
+const stepOf = ({ check, told }: Did): Step => ({ did: 'answer', check: check.id, outcome: told });
 
 /** Keeps the drill last asked about, since the next question is nearly always about it. */
 export function makeHiddenWork(): HiddenWork {
@@ -89,7 +98,7 @@ export function makeHiddenWork(): HiddenWork {
 					cleared: best.cleared,
 					done: best.done.map((did) => viewDone(opened.bench, did)),
 				},
-				steps: viewReview(opened.bench, gig, reviewWalk(opened.bench, gig.finder.steps)),
+				steps: viewReview(opened.bench, gig, reviewWalk(opened.bench, gig.done.map(stepOf))),
 			};
 		},
 	};

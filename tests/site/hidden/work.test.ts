@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { RIG_IDS } from '../../../shared/sheet/index.ts';
-import { makeFaultDrill } from '../../../sim/finder/index.ts';
+import { makeFaultDrill, offeredBy, openBench } from '../../../sim/finder/index.ts';
 import { keep, keptOf } from '../../../src/hidden/keep.ts';
 import { drillLink, readDrillLink } from '../../../src/hidden/link.ts';
 import { listed } from '../../../src/hidden/list.ts';
@@ -52,6 +52,37 @@ describe('a drill', () => {
 		expect(one.stand({ drill, steps: [] })).toMatchObject({ done: [], spent: 0, cleared: false });
 		expect(one.stand({ drill, steps: ['no-such@thing', ...steps] }).done).toHaveLength(steps.length);
 	}, 60_000);
+
+	// symptom: a drill of a missing colour listed four checks of a hundred, and so gave its answer away.
+	// cause: only checks that tell something were listed
+	it.each(small)(
+		'on %s offers what can be done whatever is wrong; what tells nothing costs its seconds and is judged so',
+		(rig) => {
+			const drill = { rig, seed: 4, count: 1 } as const;
+			const work = makeHiddenWork();
+			const { sheet, complaint } = makeFaultDrill(rig, 4);
+			const bench = openBench(sheet, complaint);
+			const telling = new Set(bench.checks.map(({ id }) => id));
+			const offered = work.open(drill).checks;
+			expect(offered.map(({ id }) => id)).toEqual(offeredBy(bench).map(({ id }) => id));
+			const idle = offered.filter(({ id }) => !telling.has(id)).slice(0, 3);
+			expect(idle.length).toBeGreaterThan(0);
+			const first = [...telling][0] ?? '';
+			const steps = [...idle.map(({ id }) => id), first];
+			const before = work.stand({ drill, steps: [] }).fitting;
+			const stand = work.stand({ drill, steps: steps.slice(0, -1) });
+			expect(stand.fitting).toEqual(before);
+			expect(stand.spent).toBeCloseTo(idle.reduce((sum, { seconds }) => sum + seconds, 0));
+			const { steps: judged } = work.review({ drill, steps });
+			expect(judged.map(({ check }) => check)).toEqual(steps);
+			for (const step of judged.slice(0, -1)) {
+				expect(step.judged).toBe('irrelevant');
+				expect(step.after).toBe(step.before);
+			}
+			expect(judged.at(-1)?.judged).not.toBe('irrelevant');
+		},
+		60_000,
+	);
 
 	it('holds no answer in what the learner is handed', () => {
 		const drill = { rig: 'leader-and-three', seed: 7, count: 1 } as const;
