@@ -4,7 +4,7 @@ import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
 import { offline } from './src/offline/index.ts';
-import { leanChunks, leanDoors, leanMachine, leanWorker } from './src/slim/index.ts';
+import { leanChunks, leanDoors, leanLate, leanMachine, leanWorker } from './src/slim/index.ts';
 import { termLinks } from './src/terms/index.ts';
 
 /** What the policy calls a file whose text stands in the page itself. */
@@ -31,7 +31,7 @@ export default defineConfig({
 		// a worker is a build of its own, and as lean
 		worker: {
 			format: 'es',
-			plugins: () => [leanMachine(), leanDoors(), leanWorker()],
+			plugins: () => [leanMachine(), leanDoors(), leanLate(), leanWorker()],
 			rolldownOptions: { checks: { bundlerTimings: false }, treeshake: { manualPureFunctions: ['Object.freeze'] } },
 		},
 	},

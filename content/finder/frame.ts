@@ -8,6 +8,7 @@ export const finderWords = {
 	startAgainYes: 'Start again',
 	keepOn: 'Keep on',
 	otherComplaint: 'Another complaint',
+	counts: 'Verdicts on this device',
 	on: (rig: string) => `On ${rig}`,
 	spent: (time: string) => `Spent so far: ${time}`,
 	isPart: 'This check stands. The rest of this rig is still being worked out, and rarer suspects may join.',
@@ -24,6 +25,13 @@ export const finderWords = {
 			'This browser cannot run the finder, or it could not be fetched. Check the network once, or use a newer browser.',
 		broke: 'The finder broke down over this. That is a fault of its own. Go back a step, or start again.',
 	},
+} as const;
+
+/** While a part of the page comes, and where it does not. */
+export const partWait = {
+	coming: 'Getting this…',
+	failed: 'This could not be fetched. Check the network once.',
+	again: 'Try again',
 } as const;
 
 /** What the gig allows. */
@@ -73,18 +81,4 @@ export const logWords = {
 	copied: 'Copied.',
 	copyFailed: 'This browser would not copy it. Save it as a file instead.',
 	file: 'finder-log.txt',
-} as const;
-
-/** Verdicts counted on the device. */
-export const countWords = {
-	title: 'Verdicts on this device',
-	says: 'Each confirmed verdict is counted on this device alone. What turned up here before is looked for a little sooner; what the rig shows always counts for more.',
-	none: 'None counted yet.',
-	total: (count: number) => (count === 1 ? '1 verdict counted.' : `${count} verdicts counted.`),
-	save: 'Save them as a file',
-	reset: 'Set them to nothing',
-	resetSure: 'Really forget them all?',
-	resetYes: 'Forget them',
-	resetNo: 'Keep them',
-	file: 'finder-verdicts.json',
 } as const;

@@ -3,8 +3,13 @@
  * seen, suspected and mended has its words in `content/checks`, `content/faults`, `content/mends` and `content/complaints`.
  */
 export { amountWords, led } from './amounts.ts';
-export { checkWords, needWords, sortWords, suspectWords, whyWords } from './check.ts';
-export { allowWords, countWords, finderWords, logWords } from './frame.ts';
+export { cautionWait } from './cautions.ts';
+export { checkWords, needWords, sortWords } from './check.ts';
+export { countWords } from './counts.ts';
+export { allowWords, finderWords, logWords, partWait } from './frame.ts';
 export { pictureWords } from './picture.ts';
-export { bundledWords, complaintWords, fixtureWords, quickWords, sheetWords, startWords } from './start.ts';
+export { sheetWords } from './sheet.ts';
+export { bundledWords, complaintWords, fixtureWords, quickWords, startWords } from './start.ts';
+export { standInWords, suspectWords } from './suspects.ts';
 export { verdictWords } from './verdict.ts';
+export { whyWords } from './why.ts';

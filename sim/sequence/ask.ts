@@ -1,27 +1,11 @@
-import { InputError, requireNumber } from '../../shared/error/index.ts';
+import { requireAsking } from './guard.ts';
 import type { Plan } from './plan.ts';
 import { type RankedCheck, rankChecks } from './rank.ts';
 import { rowsOf } from './rows.ts';
 import { type Search, suspectsByMend } from './search.ts';
 import { FAINT, LEAST_TOLD, SoftPlayer } from './soft.ts';
+import type { AskOptions } from './types.ts';
 import { sharesByMend } from './weights.ts';
-
-/** What the next check hangs on besides the search. */
-export interface AskOptions {
-	/** Chance of a wrong answer to each check, 0 to 0.5; 0: it is never wrong, and suspects may be struck out. */
-	readonly errors: ArrayLike<number>;
-	/** Checks not to be made: those answered (asked again, they would repeat their error) and those that cannot be. */
-	readonly excluded?: Iterable<number>;
-	/** Where the tech stands. Default: place 0. */
-	readonly here?: number;
-	/**
-	 * Seconds lost by ending on a wrong mend, 0 or more: what makes it worth while to be surer than asked where that
-	 * is cheap. Default: ten minutes (a choice of ours; tests/sim/sequence measures what it does).
-	 */
-	readonly wrongSeconds?: number;
-	/** Cells of the outcome table to look at before settling for the best so far. Default: `USUAL_CELLS`. */
-	readonly cells?: number;
-}
 
 /** Cells looked at for one check: about 10 ms on a desk machine of 2020 (tests/speed measures it). */
 export const USUAL_CELLS = 1_000_000;
@@ -31,42 +15,6 @@ const TEN_MINUTES = 600;
 const WIDTH = 8;
 /** Branches less likely than this are guessed from their entropy: the finest grain that the cells allow. */
 const BRANCHES = [0.02, 0.08, 0.32];
-
-/** @throws InputError as `askNext`. */
-export function requireAsking(search: Search, { errors, wrongSeconds = TEN_MINUTES }: AskOptions): void {
-	const price = { lo: 0, hi: Number.MAX_VALUE, code: 'sequence.cost', path: 'wrongSeconds', what: 'A wrong end' };
-	requireNumber(wrongSeconds, price);
-	const { table, weights, mends, seconds } = search;
-	const lengths: [string, number, number][] = [
-		['weights', weights.length, table.suspects],
-		['mends', mends.length, table.suspects],
-		['seconds.base', seconds.base.length, table.checks],
-		['errors', errors.length, table.checks],
-	];
-	for (const [path, found, wanted] of lengths) {
-		if (found === wanted) continue;
-		throw new InputError('sequence.lengths', path, `Here ${path} must be ${wanted} long; found ${found}.`);
-	}
-	for (let check = 0; check < errors.length; check++) {
-		const path = `errors[${check}]`;
-		requireNumber(errors[check] as number, {
-			lo: 0,
-			hi: 0.5,
-			code: 'sequence.error-rate',
-			path,
-			what: 'An error rate',
-		});
-	}
-	const sum = weights.reduce((total, weight) => total + (weight >= 0 ? weight : Number.NaN), 0);
-	if (!(sum > 0 && Number.isFinite(sum))) {
-		const found = Number.isNaN(sum) ? 'one is below 0 or no number' : `these sum to ${sum}`;
-		throw new InputError(
-			'sequence.weights',
-			'weights',
-			`Weights are 0 or more and sum to a finite number above 0; ${found}.`,
-		);
-	}
-}
 
 /** Whether the search is over: one mend holds the share that settles it. */
 export const isSettled = (search: Search): boolean => sharesByMend(search).some((share) => share >= search.settled);

@@ -1,6 +1,8 @@
-import { type AskOptions, allowed, askNext, isSettled, requireAsking, USUAL_CELLS } from './ask.ts';
+import { allowed, askNext, isSettled, USUAL_CELLS } from './ask.ts';
+import { requireAsking } from './guard.ts';
 import { type Plan, Planner } from './plan.ts';
 import { type Search, suspectsByMend } from './search.ts';
+import type { AskOptions } from './types.ts';
 import { outcomesOf } from './weights.ts';
 
 /** Whether every suspect predicts something of a check. */

@@ -13,7 +13,7 @@
  * measures all three (`npm run soak` prints the tables), tests/speed how long they take.
  */
 export { shareApart } from './apart.ts';
-export { type AskOptions, askNext, USUAL_CELLS } from './ask.ts';
+export { askNext, USUAL_CELLS } from './ask.ts';
 export { bestCheck } from './best.ts';
 export { type MendOrder, orderMends } from './mends.ts';
 export type { Plan } from './plan.ts';
@@ -23,6 +23,7 @@ export { makeSeconds, type Seconds, secondsFrom } from './seconds.ts';
 export { sequence } from './sequence.ts';
 export { classesOf, makeOutcomeTable, type OutcomeTable, pickSuspects } from './table.ts';
 export type {
+	AskOptions,
 	CheckNode,
 	LeafNode,
 	Outcome,

@@ -89,3 +89,20 @@ export interface TestTree {
 	readonly expectedCost: number;
 	readonly tree: TestNode;
 }
+
+/** What the next check hangs on besides the search. */
+export interface AskOptions {
+	/** Chance of a wrong answer to each check, 0 to 0.5; 0: it is never wrong, and suspects may be struck out. */
+	readonly errors: ArrayLike<number>;
+	/** Checks not to be made: those answered (asked again, they would repeat their error) and those that cannot be. */
+	readonly excluded?: Iterable<number>;
+	/** Where the tech stands. Default: place 0. */
+	readonly here?: number;
+	/**
+	 * Seconds lost by ending on a wrong mend, 0 or more: what makes it worth while to be surer than asked where that
+	 * is cheap. Default: ten minutes (a choice of ours; tests/sim/sequence measures what it does).
+	 */
+	readonly wrongSeconds?: number;
+	/** Cells of the outcome table to look at before settling for the best so far. Default: `USUAL_CELLS`. */
+	readonly cells?: number;
+}

@@ -1,15 +1,14 @@
 import type { JSX } from 'preact';
-import { type CautionId, cautions, siteFirst } from '../../content/cautions/index.ts';
-import { CautionBox } from '../ui/index.ts';
+import type { CautionId } from '../../content/cautions/index.ts';
+import { cautionWait } from '../../content/finder/index.ts';
+import { laterWith } from '../ui/index.ts';
 
-/** The cautions where the hands would be. */
+const later = laterWith(cautionWait, 'hint');
+
+// most checks have none, and their words weigh as much as a dozen checks
+const CautionBoxes = later(async () => ({ default: (await import('./CautionBoxes.tsx')).CautionBoxes }));
+
+/** The cautions where the hands would be, fetched with the first check that has any. */
 export function Cautions({ ids }: { ids: readonly CautionId[] }): JSX.Element | null {
-	if (ids.length === 0) return null;
-	return (
-		<div class="check-cautions">
-			{[...new Set(ids)].map((id, i, all) => (
-				<CautionBox key={id} caution={cautions[id]} {...(i === all.length - 1 ? { siteFirst } : {})} />
-			))}
-		</div>
-	);
+	return ids.length === 0 ? null : <CautionBoxes ids={ids} />;
 }

@@ -1,53 +1,19 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { countWords } from '../../content/finder/index.ts';
+import { finderWords } from '../../content/finder/index.ts';
 import type { Learnt } from '../../sim/finder/index.ts';
-import { Button, saveText } from '../ui/index.ts';
-import { totalOf } from './counts.ts';
+import { later } from './later.ts';
 import type { FinderStore } from './store.ts';
 
-/** Verdicts counted on this device: how many, the way out with them, and the way to forget them. */
+const CountsIn = later(async () => ({ default: (await import('./CountsIn.tsx')).CountsIn }));
+
+/** Verdicts counted on this device, fetched when somebody looks. */
 export function Counts({ store, learnt }: { store: FinderStore; learnt: Learnt }): JSX.Element {
-	const [asking, ask] = useState(false);
-	const total = totalOf(learnt);
+	const [open, set] = useState(false);
 	return (
-		<details class="fold counted">
-			<summary>{countWords.title}</summary>
-			<p>{countWords.says}</p>
-			<p>
-				<strong>{total === 0 ? countWords.none : countWords.total(total)}</strong>
-			</p>
-			{total > 0 && (
-				<div class="counted-ways">
-					<Button
-						onClick={() =>
-							saveText(countWords.file, JSON.stringify({ version: 1, counts: learnt }, null, 2), 'application/json')
-						}
-					>
-						{countWords.save}
-					</Button>
-					{asking ? (
-						<fieldset class="sure">
-							<legend>{countWords.resetSure}</legend>
-							<Button
-								onClick={() => {
-									store.forgetCounts();
-									ask(false);
-								}}
-							>
-								{countWords.resetYes}
-							</Button>
-							<Button look="quiet" onClick={() => ask(false)}>
-								{countWords.resetNo}
-							</Button>
-						</fieldset>
-					) : (
-						<Button look="quiet" onClick={() => ask(true)}>
-							{countWords.reset}
-						</Button>
-					)}
-				</div>
-			)}
+		<details class="fold counted" open={open} onToggle={(event) => set(event.currentTarget.open)}>
+			<summary>{finderWords.counts}</summary>
+			{open && <CountsIn store={store} learnt={learnt} />}
 		</details>
 	);
 }

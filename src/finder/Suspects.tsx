@@ -3,9 +3,9 @@ import { useEffect, useId, useState } from 'preact/hooks';
 import { suspectWords } from '../../content/finder/index.ts';
 import { Button, Tape } from '../ui/index.ts';
 import { shareText } from './amounts.ts';
+import { Bar } from './Bar.tsx';
 import { part } from './suspects.ts';
 import type { SuspectView } from './view.ts';
-import { Bar } from './Why.tsx';
 
 /** Suspects of each part shown until more are asked for. */
 const FEW = 8;

@@ -11,7 +11,7 @@ export class Refused extends Error {
 	}
 }
 
-/** The worker could not be fetched or run at all. */
+/** The worker, or a part of it, could not be fetched or run at all. */
 export class NoWorker extends Error {
 	override readonly name = 'NoWorker';
 }
@@ -43,7 +43,7 @@ export function askWorker(start: () => Port): Ask {
 		waiting.delete(data.id);
 		if ('gives' in data) asked.give(data.gives);
 		else if ('refused' in data) asked.fail(new Refused(data.refused.code, data.refused.sentence));
-		else asked.fail(new Error(data.broke));
+		else asked.fail(data.isUnfetched ? new NoWorker() : new Error(data.broke));
 	};
 	const open = (): Port => {
 		const opened = start();

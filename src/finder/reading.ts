@@ -2,17 +2,10 @@ import * as v from 'valibot';
 import { sheetWords } from '../../content/finder/index.ts';
 import { InputError, isInputError } from '../../shared/error/index.ts';
 import { readShape } from '../../shared/profile/index.ts';
-import {
-	bundledRig,
-	QUICK_LINKS,
-	quickSheet,
-	RIG_IDS,
-	type RigId,
-	type RigSheet,
-	readSheet,
-} from '../../shared/sheet/index.ts';
+import { QUICK_LINKS, quickSheet, RIG_IDS, type RigSheet, readSheet } from '../../shared/sheet/index.ts';
 import { COMPLAINT_KINDS, type Learnt } from '../../sim/finder/index.ts';
 import { holdsRig, MOST, readLink } from '../rig/index.ts';
+import { readBundled } from './bundled.ts';
 import { COUNTS_VERSION, KEPT_VERSION } from './keys.ts';
 import type { Asks } from './protocol.ts';
 import type { Kept, RigChoice } from './walk.ts';
@@ -114,13 +107,6 @@ export async function readRig(text: string): Promise<RigChoice> {
 		return { kind: 'sheet', sheet: fitting(sheet) };
 	}
 	return { kind: 'sheet', sheet: readRigSheet(parsed(trimmed)) };
-}
-
-/** @throws InputError `sheet.bundled` */
-export function readBundled(rig: string): RigSheet {
-	if (!RIG_IDS.includes(rig as RigId))
-		throw new InputError('sheet.bundled', 'id', `No bundled rig is called '${rig}'. Choose one of those shown.`);
-	return bundledRig(rig as RigId);
 }
 
 function readRigSheet(input: unknown): RigSheet {

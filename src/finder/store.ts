@@ -1,4 +1,4 @@
-import { finderWords } from '../../content/finder/index.ts';
+import { finderWords, quickWords } from '../../content/finder/index.ts';
 import { type ComplaintKind, learn } from '../../sim/finder/index.ts';
 import { type Ask, NoWorker, Refused } from './asking.ts';
 import { countable, unlearn } from './counts.ts';
@@ -51,6 +51,10 @@ export interface StoreParts {
 	/** Ms since 1970. */
 	readonly clock: () => number;
 }
+
+/** What a rig of three answers is called; null for one whose sheet says it. */
+const nameOf = (rig: RigChoice): string | null =>
+	rig.kind === 'quick' ? quickWords.named(quickWords.countOne(rig.count), quickWords.links[rig.linked].name) : null;
 
 export function finderStore({ ask, storage, clock }: StoreParts): FinderStore {
 	let scene = START;
@@ -116,7 +120,8 @@ export function finderStore({ ask, storage, clock }: StoreParts): FinderStore {
 			);
 		return showOn(walk, scene.laid);
 	};
-	const place = (walk: Walk, laid: LaidView): Promise<void> => {
+	const place = (walk: Walk, given: LaidView): Promise<void> => {
+		const laid = { ...given, name: nameOf(walk.rig) ?? given.name };
 		set({ laid });
 		const only = laid.fixtures.length === 1 ? laid.fixtures[0] : undefined;
 		return only && walk.fixture === null ? put({ ...walk, fixture: only.id }) : showOn(walk, laid);

@@ -7,6 +7,7 @@ import type { Picture } from './picture.ts';
 
 /** A rig laid out, before anything is asked about it. */
 export interface LaidView {
+	/** As its sheet has it: a rig of three answers is named by the page that asked them. */
 	readonly name: string;
 	/** Whether its values are stand-ins: no sheet said them. */
 	readonly isQuick: boolean;

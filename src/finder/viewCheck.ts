@@ -1,6 +1,6 @@
 import type { CautionId } from '../../content/cautions/index.ts';
 import { checks, mendTried } from '../../content/checks/index.ts';
-import { checkWords } from '../../content/finder/index.ts';
+import { standInWords } from '../../content/finder/index.ts';
 import type { Check, NextCheck } from '../../sim/finder/index.ts';
 import { checkDoes, checkTitle, outcomeText, spotOf } from '../words/index.ts';
 import type { Ground } from './ground.ts';
@@ -60,7 +60,7 @@ function answerWords(
 ): Pick<AnswerView, 'words' | 'note'> {
 	const words = outcomeText(sheet, meant, check, outcome);
 	if (!isQuick || outcome !== 'as-meant') return { words, note: null };
-	return { words: checkWords.asMeant, note: checkWords.asMeantNote(words) };
+	return { words: standInWords.asMeant, note: standInWords.note(words) };
 }
 
 /** The same in one line, for the log. */

@@ -1,8 +1,9 @@
-import { quickWords } from '../../content/finder/index.ts';
 import { quickSheet, type RigSheet } from '../../shared/sheet/index.ts';
 import { complaintsOf, meantWitness, openBench, openPart, type Witness } from '../../sim/finder/index.ts';
 import { complaintText } from '../words/index.ts';
 import { aheadOf } from './ahead.ts';
+import { readBundled } from './bundled.ts';
+import { fetched, withAll } from './late.ts';
 import type { Asks, Stage } from './protocol.ts';
 import { type Stand, standOn } from './stand.ts';
 import type { ComplaintView, LaidView } from './view.ts';
@@ -10,7 +11,7 @@ import { viewWalk } from './viewWalk.ts';
 import type { Allows, RigChoice, SetWalk } from './walk.ts';
 
 // what reads sheets, links and kept walks carries a schema library, and most visits bring none of them
-const reading = () => import('./reading.ts');
+const reading = () => fetched(import('./reading.ts'));
 
 /** Everything the page can ask, done with no page at hand: the same under test as in the worker. */
 export interface Work {
@@ -25,7 +26,7 @@ export interface Work {
 
 /** Keeps what was worked out last, since the next question is nearly always about the same rig and complaint. */
 export function makeWork(): Work {
-	const sheets = remember<RigChoice, RigSheet | Promise<RigSheet>>(sheetOf);
+	const sheets = remember(sheetOf);
 	let meant: { readonly sheet: RigSheet; readonly witness: Witness } | null = null;
 	let table: { readonly key: string; readonly stand: Stand } | null = null;
 	let part: { readonly key: string; readonly stand: Stand | null } | null = null;
@@ -59,7 +60,7 @@ export function makeWork(): Work {
 		return table.stand;
 	};
 
-	return {
+	const work: Work = {
 		async open(asks) {
 			if (asks.walk === null && asks.counts === null) return { kept: null, learnt: {}, damaged: [] };
 			return (await reading()).readStored(asks);
@@ -68,17 +69,16 @@ export function makeWork(): Work {
 			return (await reading()).readRig(text);
 		},
 		async lay({ rig }) {
-			const { name, fixtures } = await sheets(rig);
-			const isQuick = rig.kind === 'quick';
+			const { name, fixtures } = sheets(rig);
 			return {
-				name: isQuick ? quickWords.named(quickWords.countOne(rig.count), quickWords.links[rig.linked].name) : name,
-				isQuick,
+				name,
+				isQuick: rig.kind === 'quick',
 				fixtures: fixtures.map((each) => ({ id: each.id, name: each.name })),
 			};
 		},
 		async complaints({ rig, fixture }, tell) {
 			tell('opening');
-			const sheet = await sheets(rig);
+			const sheet = sheets(rig);
 			// asked of one fixture, so that a long line is not gone through whole
 			const one = { ...sheet, fixtures: sheet.fixtures.filter(({ id }) => id === fixture) };
 			return complaintsOf(meantOf(sheet), one).map((complaint) => ({
@@ -93,7 +93,7 @@ export function makeWork(): Work {
 		},
 		async look({ walk, allows, isPartEnough }, tell) {
 			ahead = [];
-			const sheet = await sheets(walk.rig);
+			const sheet = sheets(walk.rig);
 			if (isPartEnough && walk.steps.length === 0 && table?.key !== keyOf(walk)) {
 				tell('table');
 				const stand = partOf(walk, sheet);
@@ -108,15 +108,23 @@ export function makeWork(): Work {
 			return view;
 		},
 	};
+	return {
+		open: (asks) => withAll(() => work.open(asks)),
+		read: (asks) => withAll(() => work.read(asks)),
+		lay: (asks) => withAll(() => work.lay(asks)),
+		complaints: (asks, tell) => withAll(() => work.complaints(asks, tell)),
+		look: (asks, tell) => withAll(() => work.look(asks, tell)),
+		ahead: work.ahead,
+	};
 }
 
-function sheetOf(rig: RigChoice): RigSheet | Promise<RigSheet> {
+function sheetOf(rig: RigChoice): RigSheet {
 	if (rig.kind === 'quick') return quickSheet(rig);
 	if (rig.kind === 'sheet') return rig.sheet;
-	return reading().then(({ readBundled }) => readBundled(rig.id));
+	return readBundled(rig.id);
 }
 
-/** The last answer, for as long as the same is asked. */
+/** The last answer, for as long as the same is asked; one that failed is asked for anew. */
 function remember<Q, A>(answer: (question: Q) => A): (question: Q) => A {
 	let last: { readonly key: string; readonly answer: A } | null = null;
 	return (question) => {

@@ -1,4 +1,5 @@
 import { isInputError } from '../../shared/error/index.ts';
+import { NotFetched } from './late.ts';
 import type { FromWorker, Stage, ToWorker } from './protocol.ts';
 import { makeWork } from './work.ts';
 
@@ -13,7 +14,7 @@ async function answer({ id, ask, with: asks }: ToWorker): Promise<void> {
 		say({ id, gives: await act(asks, tell) });
 	} catch (error) {
 		if (isInputError(error)) say({ id, refused: { code: error.code, sentence: error.message } });
-		else say({ id, broke: String(error) });
+		else say({ id, broke: String(error), isUnfetched: error instanceof NotFetched });
 	}
 }
 

@@ -16,8 +16,8 @@ const codeSplitting: Exclude<Rolldown.OutputOptions['codeSplitting'], boolean | 
 			tags: ['$initial'],
 			name(id, modules) {
 				const found = [...neededBy(id, modules)].sort();
-				// what the bench shares with two and more: one file of it is smaller than several
-				if (found.length > 2 && found.includes('bench')) return 'shared';
+				// what the bench shares with two and more: two files of it, what the finder needs too and the rest, are smaller than several
+				if (found.length > 2 && found.includes('bench')) return found.includes('finder') ? 'shared' : 'shared-bench';
 				// what belongs to no page may be needed later by another, which then need not fetch the file of the page that had it first
 				const [, nobodys] = /\/(?:src|content)\/(ui|words|cautions|checks)\//.exec(id) ?? [];
 				if (nobodys !== undefined && found.length > 0 && !found.includes('bench')) return nobodys;

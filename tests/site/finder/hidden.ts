@@ -1,5 +1,5 @@
 import { expect, type Locator, type Page } from '@playwright/test';
-import { bundledRig, type RigId } from '../../../shared/sheet/index.ts';
+import { bundledRig, type RigId, type RigSheet } from '../../../shared/sheet/index.ts';
 import type { PlacedFault } from '../../../sim/event/index.ts';
 import { type Check, type ComplaintKind, ELSE, faultyWitness, openBench } from '../../../sim/finder/index.ts';
 
@@ -11,9 +11,12 @@ export interface Hidden {
 	readonly fault: PlacedFault;
 }
 
-/** What a check shows on the hidden rig, by the check's id. */
-export function readingOf({ rig, fixture, complaint, fault }: Hidden): (check: string) => string {
-	const bench = openBench(bundledRig(rig), { kind: complaint, fixture });
+/** What a check shows on the hidden rig, by the check's id. @param sheet its own, where it is none of the bundled rigs */
+export function readingOf(
+	{ rig, fixture, complaint, fault }: Hidden,
+	sheet: RigSheet = bundledRig(rig),
+): (check: string) => string {
+	const bench = openBench(sheet, { kind: complaint, fixture });
 	const seen = faultyWitness(bench.meant, [fault]);
 	const checks = new Map(bench.checks.map((check): [string, Check] => [check.id, check]));
 	return (id) => checks.get(id)?.read(seen) ?? ELSE;

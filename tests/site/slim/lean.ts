@@ -7,22 +7,29 @@ import { root } from '../../house/tree.ts';
 
 /** A folder's door as the site has it: built, with what the plugin leaves out left out. */
 export async function leanDoor<Door>(door: string, plugin: Plugin): Promise<Door> {
-	const folder = mkdtempSync(path.join(tmpdir(), 'prep-bay-slim-'));
+	const folder = leanFolder();
 	try {
-		const entry = path.join(folder, 'entry.ts');
-		writeFileSync(entry, `export * from '${path.join(root, door)}';`);
-		await build({
-			root,
-			configFile: false,
-			publicDir: false,
-			logLevel: 'error',
-			plugins: [plugin],
-			// as a real build finds packages, and not as one under test does
-			resolve: { conditions: ['module', 'browser', 'production'] },
-			build: { outDir: folder, emptyOutDir: false, lib: { entry, formats: ['es'], fileName: 'lean' } },
-		});
-		return await import(pathToFileURL(path.join(folder, 'lean.js')).href);
+		return await leanDoorIn<Door>(folder, door, plugin);
 	} finally {
 		rmSync(folder, { recursive: true });
 	}
+}
+
+export const leanFolder = (): string => mkdtempSync(path.join(tmpdir(), 'prep-bay-slim-'));
+
+/** The same in a folder that stays: for what fetches parts of itself later. */
+export async function leanDoorIn<Door>(folder: string, door: string, plugin: Plugin): Promise<Door> {
+	const entry = path.join(folder, 'entry.ts');
+	writeFileSync(entry, `export * from '${path.join(root, door)}';`);
+	await build({
+		root,
+		configFile: false,
+		publicDir: false,
+		logLevel: 'error',
+		plugins: [plugin],
+		// as a real build finds packages, and not as one under test does
+		resolve: { conditions: ['module', 'browser', 'production'] },
+		build: { outDir: folder, emptyOutDir: false, lib: { entry, formats: ['es'], fileName: 'lean' } },
+	});
+	return import(pathToFileURL(path.join(folder, 'lean.js')).href);
 }
