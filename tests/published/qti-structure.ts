@@ -1,7 +1,12 @@
+import type { Particle, Rule, Rules } from './xml-rules.ts';
+
 /**
- * The part of QTI that our items and tests use, as an XML schema of our own. The schemas of 1EdTech are in no registry we may use,
- * so this holds to their published structure: the order within an item, and items of match, order, choice and the test, as in the
- * public examples of 1EdTech (read); text entry, rules and the names of 2.2 (from memory).
+ * The part of QTI that our items and tests use, as rules of our own: names, order, attributes, values. Read type by type in the
+ * schemas of 1EdTech and written from them, not copied. 2.2: `imsqti_v2p2.xsd` (QTI ASI 2.2, types named as `ItemBody.Type`; the
+ * item, its parts and values again in 2.2.4). 3.0: `imsqti_asiv3p0_sbacv1p0_v1p0.xsd`, a profile of QTI ASI 3.0 (types named as
+ * `ItemBodyDType`) that lists its changes to it, none in what we write; there p, prompt, isNull, sum and outcomeProcessing were not
+ * reached, and are taken to be as in 2.2. A type is called as its element is, unless a note says. What we never write is not here:
+ * what keeps to this keeps to the schema, not the other way round.
  */
 export type Version = '2.2' | '3.0';
 
@@ -65,105 +70,140 @@ export const NAMESPACE: Readonly<Record<Version, string>> = {
 	'3.0': 'http://www.imsglobal.org/xsd/imsqtiasi_v3p0',
 };
 
-type Attribute = readonly [name: string, type: string, required?: 'required'];
+// narrower than the schemas, which let any expression stand in any: a condition must be a truth (3.0, the words of ResponseIfDType);
+// that what `and` and `or` join must be, too, is from memory
+const TRUTHS = ['and', 'or', 'gte', 'lte', 'isNull', 'stringMatch'];
+const VALUES = ['variable', 'baseValue', 'sum', 'testVariables'];
 
-/** The schema of one version. */
-export function schemaOf(version: Version): string {
+const named = { 'identifier!': 'name' };
+/** Whole items, tests and their parts: any text in 2.2, a name in 3.0. */
+const called = { 'identifier!': 'called' };
+const asks = { 'responseIdentifier!': 'name', shuffle: 'boolean' };
+
+const ELEMENTS: Readonly<Record<string, Rule>> = {
+	assessmentItem: {
+		inside: [
+			['responseDeclaration', '*'],
+			['outcomeDeclaration', '*'],
+			['itemBody', '?'],
+			['responseProcessing', '?'],
+		],
+		attributes: { ...called, 'title!': 'normalizedString', adaptive: 'boolean', 'timeDependent!': 'boolean' },
+		language: true,
+	},
+	responseDeclaration: {
+		inside: [['correctResponse', '?']],
+		attributes: { 'identifier!': 'ID', 'cardinality!': 'cardinality', baseType: 'baseType' },
+	},
+	outcomeDeclaration: {
+		inside: [['defaultValue', '?']],
+		attributes: { ...named, 'cardinality!': 'cardinality', baseType: 'baseType', normalMaximum: 'notNegative' },
+	},
+	correctResponse: { inside: [['value', '+']] },
+	defaultValue: { inside: [['value', '+']] },
+	value: { text: 'normalizedString' },
+	// blocks only, never bare text and never an entry for text: those stand in a block, as HTMLText has them
+	itemBody: { inside: [[['p', 'choiceInteraction', 'orderInteraction', 'matchInteraction'], '+']], language: true },
+	// HTMLText
+	p: { inside: [['textEntryInteraction', '*']], text: 'mixed', language: true },
+	prompt: { text: 'string', language: true },
+	simpleChoice: { text: 'string', attributes: named, language: true },
+	simpleAssociableChoice: {
+		text: 'string',
+		attributes: { ...named, 'matchMax!': 'nonNegativeInteger' },
+		language: true,
+	},
+	// BasePromptInteraction, then its own
+	choiceInteraction: {
+		inside: [
+			['prompt', '?'],
+			['simpleChoice', '+'],
+		],
+		attributes: { ...asks, maxChoices: 'nonNegativeInteger' },
+		language: true,
+	},
+	orderInteraction: {
+		inside: [
+			['prompt', '?'],
+			['simpleChoice', '+'],
+		],
+		attributes: asks,
+		language: true,
+	},
+	matchInteraction: {
+		inside: [
+			['prompt', '?'],
+			['simpleMatchSet', '2'],
+		],
+		attributes: { ...asks, maxAssociations: 'nonNegativeInteger' },
+		language: true,
+	},
+	simpleMatchSet: { inside: [['simpleAssociableChoice', '*']] },
+	textEntryInteraction: {
+		attributes: { 'responseIdentifier!': 'IDREF', expectedLength: 'nonNegativeInteger' },
+		language: true,
+	},
+	responseProcessing: { inside: [['responseCondition', '*']], attributes: { template: 'anyURI' } },
+	responseCondition: { inside: [['responseIf']] },
+	responseIf: { inside: [[TRUTHS], ['setOutcomeValue', '*']] },
+	// SetValue
+	setOutcomeValue: { inside: [[VALUES]], attributes: named },
+	// Logic1toMany
+	and: { inside: [[TRUTHS, '+']] },
+	or: { inside: [[TRUTHS, '+']] },
+	// LogicPair
+	gte: { inside: [[VALUES, '2']] },
+	lte: { inside: [[VALUES, '2']] },
+	// LogicSingle
+	isNull: { inside: [[VALUES]] },
+	stringMatch: { inside: [[VALUES, '2']], attributes: { 'caseSensitive!': 'boolean' } },
+	variable: { attributes: named },
+	baseValue: { text: 'string', attributes: { 'baseType!': 'baseType' } },
+	assessmentTest: {
+		inside: [
+			['outcomeDeclaration', '*'],
+			['timeLimits', '?'],
+			['testPart', '+'],
+			['outcomeProcessing', '?'],
+		],
+		attributes: { ...called, 'title!': 'normalizedString' },
+	},
+	timeLimits: { attributes: { maxTime: 'notNegative' } },
+	testPart: {
+		inside: [['assessmentSection', '+']],
+		attributes: { ...called, 'navigationMode!': 'navigation', 'submissionMode!': 'submission' },
+	},
+	assessmentSection: {
+		inside: [['assessmentItemRef', '*']],
+		attributes: { ...called, 'title!': 'normalizedString', 'visible!': 'boolean' },
+	},
+	assessmentItemRef: { attributes: { ...called, 'href!': 'anyURI' } },
+	outcomeProcessing: { inside: [['setOutcomeValue', '*']] },
+	// NumericLogic1toMany
+	sum: { inside: [[VALUES, '+']] },
+	testVariables: { attributes: { 'variableIdentifier!': 'name' } },
+};
+
+const TYPES: Rules['types'] = {
+	// Identifier: a name of XML without a colon
+	name: '<xs:restriction base="xs:NCName"/>',
+	notNegative: '<xs:restriction base="xs:double"><xs:minInclusive value="0.0"/></xs:restriction>',
+	cardinality: ['multiple', 'ordered', 'record', 'single'],
+	baseType: 'boolean directedPair duration file float identifier integer pair point string uri'.split(' '),
+	navigation: ['linear', 'nonlinear'],
+	submission: ['individual', 'simultaneous'],
+};
+
+/** The rules of one version, in its own names. */
+export function rulesOf(version: Version): Rules {
 	const n = (name: string): string => nameIn(version, name);
-	const ref = (name: string, occurs = ''): string => `<xs:element ref="q:${n(name)}" ${occurs}/>`;
-	const many = 'minOccurs="0" maxOccurs="unbounded"';
-	const some = 'maxOccurs="unbounded"';
-	const maybe = 'minOccurs="0"';
-	const attributes = (list: readonly Attribute[]): string =>
-		list
-			.map(([name, type, use]) =>
-				name === 'xml:lang' ? '' : `<xs:attribute name="${n(name)}" type="${type}" ${use ? 'use="required"' : ''}/>`,
-			)
-			.join('');
-	const held = (name: string, inside: string, list: readonly Attribute[] = [], mixed = ''): string =>
-		`<xs:element name="${n(name)}"><xs:complexType ${mixed}>${inside}${attributes(list)}<xs:anyAttribute namespace="##other" processContents="skip"/></xs:complexType></xs:element>`;
-	const seq = (...parts: string[]): string => `<xs:sequence>${parts.join('')}</xs:sequence>`;
-	const either = (...parts: string[]): string => `<xs:choice>${parts.join('')}</xs:choice>`;
-	const text = (name: string, list: readonly Attribute[] = []): string =>
-		`<xs:element name="${n(name)}"><xs:complexType><xs:simpleContent><xs:extension base="xs:string">${attributes(list)}</xs:extension></xs:simpleContent></xs:complexType></xs:element>`;
-	const id: Attribute = ['identifier', 'q:id', 'required'];
-	const response: Attribute = ['responseIdentifier', 'q:id', 'required'];
-	const shuffle: Attribute = ['shuffle', 'xs:boolean', 'required'];
-	const rules = ['and', 'or', 'gte', 'lte', 'isNull', 'stringMatch'].map((rule) => ref(rule));
-	const values = either(ref('variable'), ref('baseValue'), ref('sum'), ref('testVariables'));
-	const two = seq(values, values);
-	return `<?xml version="1.0"?><xs:schema xmlns:xs="http://www.w3.org/2001/XMLSchema" xmlns:q="${NAMESPACE[version]}" targetNamespace="${NAMESPACE[version]}" elementFormDefault="qualified">
-<xs:simpleType name="id"><xs:restriction base="xs:string"><xs:pattern value="[A-Za-z_][A-Za-z0-9_.\\-]*"/><xs:maxLength value="64"/></xs:restriction></xs:simpleType>
-${choiceOf('cardinality', ['single', 'multiple', 'ordered', 'record'])}
-${choiceOf('baseType', ['identifier', 'boolean', 'integer', 'float', 'string', 'point', 'pair', 'directedPair', 'duration', 'file', 'uri'])}
-${choiceOf('navigation', ['linear', 'nonlinear'])}${choiceOf('submission', ['individual', 'simultaneous'])}
-${held('assessmentItem', seq(ref('responseDeclaration', many), ref('outcomeDeclaration', many), ref('itemBody', maybe), ref('responseProcessing', maybe)), [id, ['title', 'xs:string', 'required'], ['adaptive', 'xs:boolean', 'required'], ['timeDependent', 'xs:boolean', 'required']])}
-${held('responseDeclaration', seq(ref('correctResponse', maybe)), [id, ['cardinality', 'q:cardinality', 'required'], ['baseType', 'q:baseType']])}
-${held('outcomeDeclaration', seq(ref('defaultValue', maybe)), [id, ['cardinality', 'q:cardinality', 'required'], ['baseType', 'q:baseType'], ['normalMaximum', 'xs:double']])}
-${held('correctResponse', seq(ref('value', some)))}${held('defaultValue', seq(ref('value', some)))}${text('value')}
-${held('itemBody', `<xs:choice ${many}>${['p', 'choiceInteraction', 'orderInteraction', 'matchInteraction'].map((each) => ref(each)).join('')}</xs:choice>`)}
-${held('p', `<xs:choice ${many}>${ref('textEntryInteraction')}</xs:choice>`, [], 'mixed="true"')}
-${text('prompt')}${text('simpleChoice', [id])}${text('simpleAssociableChoice', [id, ['matchMax', 'xs:nonNegativeInteger', 'required']])}
-${held('choiceInteraction', seq(ref('prompt', maybe), ref('simpleChoice', some)), [response, shuffle, ['maxChoices', 'xs:nonNegativeInteger', 'required']])}
-${held('orderInteraction', seq(ref('prompt', maybe), ref('simpleChoice', some)), [response, shuffle])}
-${held('matchInteraction', seq(ref('prompt', maybe), ref('simpleMatchSet', 'minOccurs="2" maxOccurs="2"')), [response, shuffle, ['maxAssociations', 'xs:nonNegativeInteger', 'required']])}
-${held('simpleMatchSet', seq(ref('simpleAssociableChoice', many)))}
-${held('textEntryInteraction', '', [response, ['expectedLength', 'xs:nonNegativeInteger']])}
-${held('responseProcessing', `<xs:sequence>${ref('responseCondition', many)}</xs:sequence>`, [['template', 'xs:anyURI']])}
-${held('responseCondition', seq(ref('responseIf')))}
-${held('responseIf', seq(either(...rules), ref('setOutcomeValue', many)))}
-${held('setOutcomeValue', values, [id])}
-${held('and', `<xs:choice ${some}>${rules.join('')}</xs:choice>`)}${held('or', `<xs:choice ${some}>${rules.join('')}</xs:choice>`)}
-${held('gte', two)}${held('lte', two)}${held('isNull', values)}${held('stringMatch', two, [['caseSensitive', 'xs:boolean', 'required']])}
-${held('variable', '', [id])}${text('baseValue', [['baseType', 'q:baseType', 'required']])}
-${held('assessmentTest', seq(ref('outcomeDeclaration', many), ref('timeLimits', maybe), ref('testPart', some), ref('outcomeProcessing', maybe)), [id, ['title', 'xs:string', 'required']])}
-${held('timeLimits', '', [['maxTime', 'xs:double']])}
-${held('testPart', seq(ref('assessmentSection', some)), [id, ['navigationMode', 'q:navigation', 'required'], ['submissionMode', 'q:submission', 'required']])}
-${held('assessmentSection', seq(ref('assessmentItemRef', many)), [id, ['title', 'xs:string', 'required'], ['visible', 'xs:boolean', 'required']])}
-${held('assessmentItemRef', '', [id, ['href', 'xs:anyURI', 'required']])}
-${held('outcomeProcessing', seq(ref('setOutcomeValue', many)))}
-${held('sum', `<xs:choice ${some}>${ref('testVariables')}${ref('variable')}</xs:choice>`)}${held('testVariables', '', [['variableIdentifier', 'q:id', 'required']])}
-</xs:schema>`;
+	const elements = Object.entries(ELEMENTS).map(([name, { inside = [], attributes = {}, ...rest }]) => {
+		const places = inside.map(([names, ...occurs]): Particle => [[names].flat().map(n), ...occurs]);
+		const list = Object.entries(attributes).map(([key, type]) => [
+			key.endsWith('!') ? `${n(key.slice(0, -1))}!` : n(key),
+			type === 'called' ? (version === '2.2' ? 'normalizedString' : 'name') : type,
+		]);
+		return [n(name), { ...rest, inside: places, attributes: Object.fromEntries(list) }] as const;
+	});
+	return { namespace: NAMESPACE[version], types: TYPES, elements: Object.fromEntries(elements) };
 }
-
-const choiceOf = (name: string, values: readonly string[]): string =>
-	`<xs:simpleType name="${name}"><xs:restriction base="xs:string">${values.map((value) => `<xs:enumeration value="${value}"/>`).join('')}</xs:restriction></xs:simpleType>`;
-
-/** A parsed element. */
-export interface Node {
-	readonly name: string;
-	readonly attributes: Readonly<Record<string, string>>;
-	readonly children: Node[];
-	text: string;
-}
-
-/** Reads XML that is known to be well formed. */
-export function parseXml(xml: string): Node {
-	const top: Node = { name: '', attributes: {}, children: [], text: '' };
-	const open = [top];
-	for (const [, close, name = '', list = '', empty, text] of xml.matchAll(
-		/<(\/?)([\w:-]+)((?:\s+[\w:-]+="[^"]*")*)\s*(\/?)>|([^<]+)/g,
-	)) {
-		const inner = open.at(-1) ?? top;
-		if (text !== undefined) inner.text += plain(text);
-		else if (close) open.pop();
-		else {
-			const attributes = Object.fromEntries(
-				[...list.matchAll(/([\w:-]+)="([^"]*)"/g)].map(([, key = '', value = '']) => [key, plain(value)]),
-			);
-			const node: Node = { name, attributes, children: [], text: '' };
-			inner.children.push(node);
-			if (!empty) open.push(node);
-		}
-	}
-	return top.children[0] ?? top;
-}
-
-const plain = (text: string): string =>
-	text.replaceAll('&lt;', '<').replaceAll('&gt;', '>').replaceAll('&quot;', '"').replaceAll('&amp;', '&');
-
-/** Every node of that name, in order. */
-export const nodesOf = (node: Node, name: string): Node[] => [
-	...(node.name === name ? [node] : []),
-	...node.children.flatMap((child) => nodesOf(child, name)),
-];

@@ -34,7 +34,8 @@ export const QTI: Readonly<Record<QtiVersion, QtiNames>> = {
 		packaging: 'http://www.imsglobal.org/xsd/qti/qtiv3p0/imscp_v1p1',
 		packagingSchema: 'https://purl.imsglobal.org/spec/qti/v3p0/schema/xsd/imsqtiv3p0_imscpv1p2_v1p0.xsd',
 		schemaName: 'QTI Package',
-		schemaVersion: '3.0.1',
+		// the only one that the packaging schema beside it lists, though public examples say 3.0.1
+		schemaVersion: '3.0.0',
 		itemType: 'imsqti_item_xmlv3p0',
 		testType: 'imsqti_test_xmlv3p0',
 		matchCorrect: 'https://purl.imsglobal.org/spec/qti/v3p0/rptemplates/match_correct.xml',
