@@ -5,7 +5,7 @@ export class Refused extends Error {
 	override readonly name = 'Refused';
 }
 
-/** The worker could not be fetched or run at all. */
+/** The worker, or a part of it, could not be fetched or run at all. */
 export class NoWorker extends Error {
 	override readonly name = 'NoWorker';
 }
@@ -31,7 +31,8 @@ export function askWorker<W extends Work>(start: () => Port): Ask<W> {
 		const asked = waiting.get(data.id);
 		waiting.delete(data.id);
 		if ('gives' in data) asked?.give(data.gives);
-		else asked?.fail('refused' in data ? new Refused(data.refused) : new Error(data.broke));
+		else if ('refused' in data) asked?.fail(new Refused(data.refused));
+		else asked?.fail(data.isUnfetched ? new NoWorker() : new Error(data.broke));
 	};
 	const open = (): Port => {
 		const opened = start();

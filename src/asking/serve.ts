@@ -1,4 +1,5 @@
 import { isInputError } from '../../shared/error/index.ts';
+import { NotFetched, withAll } from './late.ts';
 import type { FromWorker, ToWorker, Work } from './types.ts';
 
 /** The worker's own end: one question at a time, in the order they came. */
@@ -7,9 +8,10 @@ export function serve(work: Work): void {
 	const answer = async ({ id, ask, asks }: ToWorker): Promise<void> => {
 		try {
 			const act = (work as Record<string, (asks: unknown) => unknown>)[ask];
-			say({ id, gives: await act?.(asks) });
+			say({ id, gives: await withAll(() => act?.(asks)) });
 		} catch (error) {
-			say(isInputError(error) ? { id, refused: error.message } : { id, broke: String(error) });
+			if (isInputError(error)) say({ id, refused: error.message });
+			else say({ id, broke: String(error), isUnfetched: error instanceof NotFetched });
 		}
 	};
 	let before: Promise<void> = Promise.resolve();

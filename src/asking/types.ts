@@ -15,5 +15,5 @@ export type FromWorker =
 	| { readonly id: number; readonly gives: unknown }
 	/** Nonsense came in: a sentence for the person. */
 	| { readonly id: number; readonly refused: string }
-	/** A bug. */
-	| { readonly id: number; readonly broke: string };
+	/** A bug, or a part of the worker that could not be fetched. */
+	| { readonly id: number; readonly broke: string; readonly isUnfetched: boolean };

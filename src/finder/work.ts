@@ -1,9 +1,9 @@
 import { quickSheet, type RigSheet } from '../../shared/sheet/index.ts';
 import { complaintsOf, meantWitness, openBench, openPart, type Witness } from '../../sim/finder/index.ts';
+import { fetched, withAll } from '../asking/index.ts';
 import { complaintText } from '../words/index.ts';
 import { aheadOf } from './ahead.ts';
 import { readBundled } from './bundled.ts';
-import { fetched, withAll } from './late.ts';
 import type { Asks, Stage } from './protocol.ts';
 import { type Stand, standOn } from './stand.ts';
 import type { ComplaintView, LaidView } from './view.ts';

@@ -1,5 +1,5 @@
 import { isInputError } from '../../shared/error/index.ts';
-import { NotFetched } from './late.ts';
+import { NotFetched } from '../asking/index.ts';
 import type { FromWorker, Stage, ToWorker } from './protocol.ts';
 import { makeWork } from './work.ts';
 

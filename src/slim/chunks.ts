@@ -20,7 +20,9 @@ const codeSplitting: Exclude<Rolldown.OutputOptions['codeSplitting'], boolean | 
 				if (found.length > 2 && found.includes('bench')) return found.includes('finder') ? 'shared' : 'shared-bench';
 				// what belongs to no page may be needed later by another, which then need not fetch the file of the page that had it first
 				const [, nobodys] = /\/(?:src|content)\/(ui|words|cautions|checks)\//.exec(id) ?? [];
-				if (nobodys !== undefined && found.length > 0 && !found.includes('bench')) return nobodys;
+				if (nobodys !== undefined && found.length > 0 && !found.includes('bench'))
+					// the finder is to be light, and takes few of the parts that the others do
+					return nobodys === 'ui' && !found.includes('finder') ? 'ui-more' : nobodys;
 				return found.join('-') || null;
 			},
 		},

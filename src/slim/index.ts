@@ -3,7 +3,7 @@
  * islands need at once into one file (many small files compress worse than one); `leanMachine` leaves out parts of the machine
  * library that it names and nothing here reaches; `leanDoors` opens rigs with no schema at hand, since what is handed to them was
  * read where it came in; `leanWorker` leaves reason trails, and what reads the bundled rigs, out of workers; `leanLate` has the
- * finder's worker fetch what a walk needs only in part.
+ * workers that ask a finder fetch what they need only in part.
  */
 export { leanChunks } from './chunks.ts';
 export { leanDoors } from './doors.ts';

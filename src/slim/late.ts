@@ -7,11 +7,12 @@ import { BUNDLED } from '../../shared/profile/index.ts';
 import { bundledRig, RIG_IDS } from '../../shared/sheet/index.ts';
 import { FAULTS } from '../../sim/fault/index.ts';
 
-/** The one worker that does without at first. */
-const FOR = /[\\/]src[\\/]finder[\\/]worker\.ts/;
+/** Workers that ask a finder about one rig, and the one of them that does without most words at first. */
+const FOR = /[\\/]src[\\/](finder|hidden|casefile)[\\/]worker\.ts/;
+const WORDS_FOR = /[\\/]src[\\/]finder[\\/]worker\.ts/;
 
 /** What notes that something is missing, and has it fetched. */
-const NOTES = fileURLToPath(new URL('../finder/late.ts', import.meta.url));
+const NOTES = fileURLToPath(new URL('../asking/late.ts', import.meta.url));
 
 const HERE = 'prep-bay-late:';
 
@@ -110,8 +111,10 @@ export const ${getter} = (id) => {
 
 const profileIds = BUNDLED.map(({ id }) => id);
 
-/** What stands in a module's place. */
-const INSTEAD: readonly (readonly [file: RegExp, code: () => string])[] = [
+type Instead = readonly (readonly [file: RegExp, code: () => string])[];
+
+/** What stands in place of modules of words. */
+const FOR_WORDS: Instead = [
 	[
 		/[\\/]content[\\/]faults[\\/]faults\.ts$/,
 		() => `${tableCode('faults')}\nexport const unknown = ${JSON.stringify(unknown)};`,
@@ -121,7 +124,11 @@ const INSTEAD: readonly (readonly [file: RegExp, code: () => string])[] = [
 		/[\\/]content[\\/]checks[\\/]checks\.ts$/,
 		() => `${tableCode('checks')}\nexport const mendTried = ${JSON.stringify(mendTried)};`,
 	],
-	// nobody asks for all profiles in the finder's worker; whoever did would fail over this list at once
+];
+
+/** And of modules of data. */
+const FOR_DATA: Instead = [
+	// nobody asks for all profiles in these workers; whoever did would fail over this list at once
 	[
 		/[\\/]shared[\\/]profile[\\/]bundled[\\/]index\.ts$/,
 		() => `${getterCode('bundledProfile', 'profile', profileIds)}\nexport const BUNDLED = null;`,
@@ -133,24 +140,26 @@ const INSTEAD: readonly (readonly [file: RegExp, code: () => string])[] = [
 ];
 
 /**
- * For the finder's worker: what a walk needs only in part is fetched when it is asked for. Of the bundled rigs and profiles that is
- * those that were chosen; of the words, those for the spots where checks are made and for the families of faults that a verdict names.
- * @param worker what the entry of the build is called that this is for
+ * For workers that ask a finder about one rig: what they need only in part is fetched when it is asked for. Of the bundled rigs and
+ * profiles that is those that were chosen; in the finder's own worker, where a walk comes by few of them, also the words for the
+ * spots where checks are made and for the families of faults that a verdict names.
+ * @param worker what the entry of a build is called that this is for
+ * @param wordsFor the same for words
  */
-export function leanLate(worker = FOR): Plugin {
-	let isFor = false;
+export function leanLate(worker = FOR, wordsFor = WORDS_FOR): Plugin {
+	let instead: Instead = [];
 	return {
 		name: 'prep-bay-lean-late',
 		enforce: 'pre',
 		buildStart({ input }) {
-			isFor = Object.values(input).some((entry) => worker.test(entry));
+			const isFor = (which: RegExp): boolean => Object.values(input).some((entry) => which.test(entry));
+			instead = [...(isFor(worker) ? FOR_DATA : []), ...(isFor(wordsFor) ? FOR_WORDS : [])];
 		},
 		resolveId: (id) => (id.startsWith(HERE) ? id : null),
 		load(id) {
-			if (!isFor) return null;
 			if (id === `${HERE}words`) return wordCode();
 			if (id.startsWith(HERE)) return `export default ${JSON.stringify(lateFile(id.slice(HERE.length)))};`;
-			return INSTEAD.find(([file]) => file.test(id))?.[1]() ?? null;
+			return instead.find(([file]) => file.test(id))?.[1]() ?? null;
 		},
 	};
 }

@@ -13,7 +13,7 @@ const folder = leanFolder();
 let lean: typeof whole;
 
 beforeAll(async () => {
-	lean = await leanDoorIn(folder, 'src/finder/work.ts', leanLate(/entry\.ts$/));
+	lean = await leanDoorIn(folder, 'src/finder/work.ts', leanLate(/entry\.ts$/, /entry\.ts$/));
 });
 afterAll(() => rmSync(folder, { recursive: true }));
 

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { miss, NotFetched, withAll } from '../../../src/finder/late.ts';
+import { miss, NotFetched, withAll } from '../../../src/asking/late.ts';
 
 /** A value that is there once it was fetched. */
 function lateValue(fetch: () => Promise<string>) {

@@ -12,7 +12,7 @@ export function miss(fetch: () => Promise<void>): void {
 
 /**
  * Does a thing, and does it again once all has been fetched that it asked for in vain. One at a time: what is missing is noted for
- * all. Only in the finder's worker as it is built does anything come late (`src/slim/late.ts`).
+ * all. Only in workers as they are built does anything come late (`src/slim/late.ts`).
  * @throws NotFetched, and whatever `act` throws with all at hand
  */
 export async function withAll<T>(act: () => T | Promise<T>): Promise<T> {
