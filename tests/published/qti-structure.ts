@@ -4,9 +4,8 @@ import type { Particle, Rule, Rules } from './xml-rules.ts';
  * The part of QTI that our items and tests use, as rules of our own: names, order, attributes, values. Read type by type in the
  * schemas of 1EdTech and written from them, not copied. 2.2: `imsqti_v2p2.xsd` (QTI ASI 2.2, types named as `ItemBody.Type`; the
  * item, its parts and values again in 2.2.4). 3.0: `imsqti_asiv3p0_sbacv1p0_v1p0.xsd`, a profile of QTI ASI 3.0 (types named as
- * `ItemBodyDType`) that lists its changes to it, none in what we write; there p, prompt, isNull, sum and outcomeProcessing were not
- * reached, and are taken to be as in 2.2. A type is called as its element is, unless a note says. What we never write is not here:
- * what keeps to this keeps to the schema, not the other way round.
+ * `ItemBodyDType`) that lists its changes to it, none in what we write. A type is called as its element is, unless a note says. What
+ * we never write is not here: what keeps to this keeps to the schema, not the other way round.
  */
 export type Version = '2.2' | '3.0';
 
