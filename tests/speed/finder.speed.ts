@@ -42,7 +42,7 @@ function lineOf(count: number): RigSheet {
 /** In the middle of the first line. */
 const middle = (count: number): string => `bar-${Math.min(16, Math.ceil(count / 2))}`;
 
-/** The bars of the issue on a rig of its size (24 fixtures), milliseconds: a check on screen, the whole table, and from answer to check (95th of 100). */
+/** The bars of the issue on a rig of its size (24 fixtures), milliseconds: a check on screen, the whole table, and from answer to check (95th of 100; at 16 fixtures too). */
 const FIRST = 500;
 const TABLE = 3000;
 const NEXT = 16;
@@ -79,7 +79,7 @@ const at = (times: readonly number[], share: number): number =>
 
 test('from a complaint to the first check, to the whole table, and from answer to check', () => {
 	const rows: Record<string, string | number>[] = [];
-	const bars = { first: Number.POSITIVE_INFINITY, table: Number.POSITIVE_INFINITY, next: Number.POSITIVE_INFINITY };
+	const bars = { first: Number.POSITIVE_INFINITY, table: Number.POSITIVE_INFINITY, next: 0 };
 	let before: { readonly first: number; readonly table: number } | null = null;
 	for (const count of [4, 8, 16, 24, 64]) {
 		const sheet = lineOf(count);
@@ -105,12 +105,12 @@ test('from a complaint to the first check, to the whole table, and from answer t
 			'with pairs coming in, ms': widening.length > 0 ? Math.round(at(widening, 0.5)) : '',
 		});
 		before = { first, table };
-		if (count === 24) Object.assign(bars, { first, table, next: at(next, 0.95) });
+		if (count === 16 || count === 24) bars.next = Math.max(bars.next, at(next, 0.95));
+		if (count === 24) Object.assign(bars, { first, table });
 	}
 	console.table(rows);
 	console.log(`load average ${loadavg()[0]?.toFixed(1)}: the bars are for an idle machine`);
 	expect(bars.first).toBeLessThan(FIRST);
 	expect(bars.table).toBeLessThan(TABLE);
-	// printed and not held to: at 24 fixtures it stands near the bar, on either side of it by the machine's day
-	console.log(`next check, answer and all, at 24 fixtures: ${bars.next.toFixed(1)} ms of ${NEXT}`);
+	expect(bars.next).toBeLessThan(NEXT);
 });
