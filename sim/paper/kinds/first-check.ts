@@ -21,7 +21,7 @@ const DRAWS = 60;
 const MOST_WRONG = 3;
 
 /** Least share by which wrong options are worse, where there are enough of those. */
-const GAPS: Readonly<Record<Level, number>> = { easy: 0.5, middle: 0.25, hard: 0 };
+const GAPS: Readonly<Record<Level, number>> = { easy: 0.5, middle: 0.35, hard: 0 };
 
 const QUICK: readonly (readonly [count: number, linked: QuickLink])[] = [
 	[1, 'desk'],
