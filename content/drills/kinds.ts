@@ -169,7 +169,7 @@ export const drills = {
 	},
 	'leader-left-on': {
 		title: 'A leader left on',
-		task: 'The desk is back, and {leader as name} still leads. Have {leader as name} and {followers as names} all obey the desk. In the order of the row their start addresses are {addresses as counts}.',
+		task: 'The desk is back, and {leader as name} still leads. Have {followers as names} obey the desk, and {leader as name} too. In the order of the row their start addresses are {addresses as counts}.',
 		why: 'Two talkers on one line garble each other, and the whole row jumps.',
 	},
 } as const satisfies Record<string, DrillSays>;

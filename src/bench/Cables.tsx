@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { useId, useState } from 'preact/hooks';
+import { useId, useRef, useState } from 'preact/hooks';
 import { cableWords } from '../../content/bench/index.ts';
 import { type Port, portsOf, type SheetCable } from '../../shared/sheet/index.ts';
 import type { Rig } from '../../sim/rig/index.ts';
@@ -7,6 +7,7 @@ import { Button } from '../ui/index.ts';
 import { cableName, portText } from '../words/index.ts';
 import { inSocket, layEvent } from './hand.ts';
 import { NumberField } from './NumberField.tsx';
+import { useKeptFocus } from './useKeptFocus.ts';
 import { useBench } from './view.ts';
 
 const freePorts = (rig: Rig): Port[] => portsOf(rig.sheet).filter((port) => inSocket(rig, port).kind === 'free');
@@ -17,8 +18,10 @@ export default function Cables(): JSX.Element {
 	const kindId = useId();
 	const { rig } = store;
 	const free = freePorts(rig);
+	const list = useRef<HTMLDivElement>(null);
+	useKeptFocus(list);
 	return (
-		<div class="cable-list">
+		<div class="cable-list" ref={list}>
 			<p class="hint">{cableWords.hint}</p>
 			<div class="cable-next">
 				<div class="field">
