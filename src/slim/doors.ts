@@ -11,8 +11,8 @@ const TRUSTING: Readonly<Record<string, readonly string[]>> = {
 };
 
 /**
- * For pages and workers: rigs, drills and a chooser that trust what they are handed. All that comes to them from outside is read through the schemas
- * where it comes in, and the schema library is for those places alone.
+ * For pages and workers: rigs, drills and a chooser that trust what they are handed. All that comes to them from outside is read
+ * through the schemas where it comes in, and the schema library is for those places alone.
  */
 export function leanDoors(): Plugin {
 	return {
