@@ -6,7 +6,7 @@ import { Button, Live, Tape } from '../ui/index.ts';
 import { DrillKeeping } from './DrillKeeping.tsx';
 import { asideText, type Opened, openProgress } from './keep.ts';
 import { FIRM, suggestNext } from './next.ts';
-import type { KindRecord } from './result.ts';
+import { type KindRecord, NO_PROGRESS } from './result.ts';
 import { minutesText } from './time.ts';
 
 /** A kind as the page hands it in, so that the list need not carry the drills themselves. */
@@ -35,7 +35,7 @@ export function DrillList({ kinds }: { kinds: readonly ListedKind[] }): JSX.Elem
 					onDone={() => open({ ...opened, damaged: null })}
 				/>
 			)}
-			{opened && <Next kinds={kinds} opened={opened} />}
+			<Next kinds={kinds} progress={opened?.progress ?? null} />
 			{(['easy', 'middle', 'hard'] as const).map((level) => (
 				<section key={level} class="drills-level" aria-labelledby={`level-${level}`}>
 					<Tape level={2} id={`level-${level}`}>
@@ -65,9 +65,16 @@ export function DrillList({ kinds }: { kinds: readonly ListedKind[] }): JSX.Elem
 	);
 }
 
-function Next({ kinds, opened }: { kinds: readonly ListedKind[]; opened: Opened }): JSX.Element | null {
+interface NextProps {
+	kinds: readonly ListedKind[];
+	/** Null until the device was asked: the place of what comes is held, since the list would be pushed down. */
+	progress: Opened['progress'] | null;
+}
+
+function Next({ kinds, progress }: NextProps): JSX.Element | null {
+	const had = progress ?? NO_PROGRESS;
 	const suggestion = suggestNext(
-		opened.progress,
+		had,
 		kinds.map(({ id }) => id),
 		Date.now(),
 	);
@@ -75,10 +82,10 @@ function Next({ kinds, opened }: { kinds: readonly ListedKind[]; opened: Opened 
 	if (!suggestion || !kind) return null;
 	const why = progressWords.nextWhy[suggestion.why];
 	return (
-		<section class="drills-next" aria-labelledby="drills-next">
+		<section class="drills-next" data-coming={progress === null} aria-labelledby="drills-next">
 			<h2 id="drills-next">{progressWords.next}</h2>
 			<p class="drills-next-title">{kind.title}</p>
-			<p>{typeof why === 'string' ? why : why(opened.progress.get(kind.id)?.streak ?? 0, FIRM)}</p>
+			<p>{typeof why === 'string' ? why : why(had.get(kind.id)?.streak ?? 0, FIRM)}</p>
 			<Button look="main" href={hrefOf(kind.id)}>
 				{progressWords.go}
 			</Button>
