@@ -1,5 +1,5 @@
 import { expect, test } from '@playwright/test';
-import { display, drawer, key, lightOf, openFresh, openSheet, socket, take, wash } from './open.ts';
+import { display, drawer, key, layOut, lightOf, openFresh, openSheet, socket, take, wash } from './open.ts';
 
 test.use({ serviceWorkers: 'block', viewport: { width: 1280, height: 900 } });
 
@@ -136,4 +136,15 @@ test('undo takes back a press with its release, and start again the whole', asyn
 	await log.getByRole('button', { name: 'Start again' }).click();
 	await expect(tab.locator('.display')).toHaveText('SRCE');
 	await expect(log.getByText('Nothing has been done yet.')).toBeVisible();
+});
+
+// symptom: a card showed 'Start add…'. cause: the face of a text display was cut at the width of its card
+test('the face on a card shows all that the display says', async ({ page: tab }) => {
+	await openFresh(tab);
+	await layOut(tab, 'Mixed panels');
+	const face = tab.locator('.card-face', { hasText: 'Start address' });
+	await expect(face).toBeVisible();
+	expect(
+		await face.evaluate((box) => [box.scrollWidth <= box.clientWidth, getComputedStyle(box).textOverflow]),
+	).toEqual([true, 'clip']);
 });
