@@ -32,12 +32,22 @@ export interface BenchProps {
 	first?: string | null;
 	/** What hands may touch; everything where it is left out. */
 	hands?: readonly Touch[];
+	/** Whether it may be asked why the light is as it is: not where what is done is marked. */
+	explains?: boolean;
 	/** Tools left out: a drill has no drawer of things to break. */
 	without?: readonly ('desk' | 'cables' | 'remote' | 'sound' | 'breaker' | 'log' | 'clock')[];
 }
 
 /** A rig on the bench: the wall, the row, the fixture in hand, the tools. Everything done goes to the store. */
-export function Bench({ store, bar, side, first = null, hands, without = [] }: BenchProps): JSX.Element {
+export function Bench({
+	store,
+	bar,
+	side,
+	first = null,
+	hands,
+	explains = true,
+	without = [],
+}: BenchProps): JSX.Element {
 	useRig(store);
 	const { rig } = store;
 	const [picked, select] = useState<string | null>(first);
@@ -84,7 +94,7 @@ export function Bench({ store, bar, side, first = null, hands, without = [] }: B
 		hand,
 		hold,
 		onFrame,
-		why: ask,
+		why: explains ? ask : null,
 		can: (touch) => hands?.includes(touch) ?? true,
 		free: hands === undefined,
 		tell: telling.tell,
@@ -127,7 +137,7 @@ export function Bench({ store, bar, side, first = null, hands, without = [] }: B
 				)}
 				<Live text={telling.text} turn={telling.turn} />
 				<Live text={store.said?.words ?? ''} turn={store.said?.turn ?? 0} urgent />
-				{asked !== null && rig.gear.units.has(asked) && <Why fixture={asked} onClose={() => ask(null)} />}
+				{explains && asked !== null && rig.gear.units.has(asked) && <Why fixture={asked} onClose={() => ask(null)} />}
 			</div>
 		</BenchContext.Provider>
 	);

@@ -83,7 +83,7 @@ export function FixtureBack({ fixture }: { fixture: string }): JSX.Element | nul
 			</div>
 			<p class="back-light">
 				<span>{describeLight(sight.light)}</span>
-				<Button onClick={() => why(fixture)}>{backWords.why}</Button>
+				{why && <Button onClick={() => why(fixture)}>{backWords.why}</Button>}
 			</p>
 			{cautions.length > 0 && <Cautions ids={cautions} />}
 		</section>

@@ -80,9 +80,11 @@ function Card({ fixture, number }: { fixture: string; number: number }): JSX.Ele
 			<p class="card-light" id={`light-${fixture}`}>
 				{briefLight(light)}
 			</p>
-			<button type="button" class="button card-why" aria-label={backWords.whyOf(name)} onClick={() => why(fixture)}>
-				{backWords.why}
-			</button>
+			{why && (
+				<button type="button" class="button card-why" aria-label={backWords.whyOf(name)} onClick={() => why(fixture)}>
+					{backWords.why}
+				</button>
+			)}
 			<div class="card-sockets">
 				<Socket port={`${fixture}:in`} label={backWords.in} />
 				<Socket port={`${fixture}:out`} label={backWords.out} />

@@ -15,8 +15,8 @@ export interface BenchView {
 	hold(hand: Hand | null): void;
 	/** Calls back once a frame, after the rig's clock has moved. Returns the way to stop. */
 	onFrame(listener: OnFrame): () => void;
-	/** Opens a fixture's reason trail. */
-	why(fixture: string): void;
+	/** Opens a fixture's reason trail; null where what is done here is marked, and the rig is not to give it away. */
+	readonly why: ((fixture: string) => void) | null;
 	/** Whether hands may go there: all may on a free bench, those of a drill on a drill's. */
 	can(touch: Touch): boolean;
 	/** Whether everything may be done, also what no drill leaves to a hand: the patch, the remote's code, what hides a fixture. */

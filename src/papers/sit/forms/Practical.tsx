@@ -109,7 +109,12 @@ function AtWork({ drill, store, disabled, onLog }: AtWorkProps): JSX.Element {
 	return (
 		<div class="sit-bench drill" inert={disabled}>
 			<p class="sit-soft">{sitWords.benchDone(presses)}</p>
-			<Bench store={store} hands={drill.hands} without={['sound', 'breaker', 'clock', 'log', ...out]} />
+			<Bench
+				store={store}
+				hands={drill.hands}
+				explains={false}
+				without={['sound', 'breaker', 'clock', 'log', ...out]}
+			/>
 		</div>
 	);
 }
