@@ -13,6 +13,7 @@ export {
 	type ItemFinding,
 	type PersonFigures,
 } from './analyse/index.ts';
+export { asksFor } from './asks.ts';
 export { draft, fresh, lettered, oneOf, say, severalOf, type Wrong } from './draft.ts';
 export { groundOf } from './ground.ts';
 export {

@@ -1,5 +1,14 @@
 import { levelNames, topicNames } from '../../content/papers/index.ts';
-import type { Answers, Ask, Item, ItemMark, Key, Option, Paper, PaperMark } from '../../shared/paper/index.ts';
+import {
+	type Answers,
+	type Ask,
+	asksFor,
+	type Item,
+	type ItemMark,
+	type Option,
+	type Paper,
+	type PaperMark,
+} from '../../shared/paper/index.ts';
 import {
 	answerText,
 	keyText,
@@ -54,6 +63,8 @@ function showAsk(item: Item, ask: Ask): AskView {
 			return { form: 'match', left: shown(ask.left), right: shown(ask.right) };
 		case 'practical':
 			return { form: 'practical', ...ask.drill };
+		case 'number':
+			return { ...ask, ...asksFor(item) };
 		default:
 			return ask;
 	}
@@ -64,11 +75,12 @@ export const showKeys = (paper: Paper): KeyView[] =>
 	paper.items.map((item) => ({
 		item: item.id,
 		right: keyText(item),
-		rightIds: rightIds(item.key),
+		rightIds: rightIds(item),
 		working: workingText(item),
 	}));
 
-function rightIds(key: Key): readonly string[] {
+function rightIds({ ask, key }: Item): readonly string[] {
+	if (key.form === 'match') return ask.form === 'match' ? ask.left.flatMap(({ id }) => key.right[id] ?? []) : [];
 	if (key.form === 'one') return [key.right];
 	return key.form === 'several' || key.form === 'order' ? key.right : [];
 }

@@ -41,7 +41,7 @@ export interface QuestionView {
 export interface KeyView {
 	readonly item: string;
 	readonly right: string;
-	/** Ids of its right options; none where it has no options. */
+	/** Ids of its right options: of an order in order, of a match one for each on the left; none where it has no options. */
 	readonly rightIds: readonly string[];
 	/** A line a step, parted by line breaks. */
 	readonly working: string;

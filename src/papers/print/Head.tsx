@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { paperWords, printWords } from '../../../content/papers/index.ts';
-import type { PaperView } from '../view.ts';
+import type { AskView, PaperView } from '../view.ts';
 
 export interface SheetProps {
 	paper: PaperView;
@@ -29,6 +29,18 @@ export function Head({ paper, seed, what, blanks }: SheetProps & { what?: string
 			)}
 		</header>
 	);
+}
+
+/**
+ * The letters of what is right, as the question sheet prints them: of an order from first to last, of a match in the order of
+ * what stands on the left.
+ * @param rightIds as `KeyView.rightIds` has them
+ */
+export function keyLetters(ask: AskView, rightIds: readonly string[]): string[] {
+	const options = ask.form === 'match' ? ask.right : 'options' in ask ? ask.options : [];
+	const letters = new Map(options.map(({ id }, at) => [id, letterOf(at)]));
+	const printed = rightIds.flatMap((id) => letters.get(id) ?? []);
+	return ask.form === 'one' || ask.form === 'several' ? printed.sort() : printed;
 }
 
 /** The letter that stands for an option on paper: A, B ... */

@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import { printWords } from '../../../content/papers/index.ts';
 import type { KeyView } from '../view.ts';
-import { Head, letterOf, type SheetProps } from './Head.tsx';
+import { Head, keyLetters, type SheetProps } from './Head.tsx';
 
 /** What is right, and how one comes by it. */
 export function KeySheet({ paper, seed, keys }: SheetProps & { keys: readonly KeyView[] }): JSX.Element {
@@ -11,10 +11,7 @@ export function KeySheet({ paper, seed, keys }: SheetProps & { keys: readonly Ke
 			<ol class="sheet-key">
 				{paper.questions.map(({ id, text, ask }) => {
 					const key = keys.find(({ item }) => item === id);
-					const letters =
-						'options' in ask && ask.form !== 'order'
-							? ask.options.flatMap((option, at) => (key?.rightIds.includes(option.id) ? [letterOf(at)] : []))
-							: [];
+					const letters = keyLetters(ask, key?.rightIds ?? []);
 					return (
 						<li key={id}>
 							<p class="sheet-key-ask">{text}</p>

@@ -13,6 +13,9 @@ import { QuestionSheet } from './QuestionSheet.tsx';
 type SheetId = keyof typeof printWords.sheets;
 const SHEETS = Object.entries(printWords.sheets) as [SheetId, string][];
 
+/** Printed unless told: the key only for who asks for it, or it goes out with the questions. */
+const FIRST: readonly SheetId[] = ['paper', 'answers'];
+
 interface Shown {
 	readonly opened: OpenedPaper;
 	readonly keys: readonly KeyView[];
@@ -24,7 +27,7 @@ export default function Print(): JSX.Element {
 	const [shown, show] = useState<Shown | null>(null);
 	const [trouble, tell] = useState('');
 	const [busy, setBusy] = useState(location.hash.length > 1);
-	const [sheets, pick] = useState<readonly SheetId[]>(['paper', 'answers', 'key']);
+	const [sheets, pick] = useState<readonly SheetId[]>(FIRST);
 	const take = async (text: string) => {
 		setBusy(true);
 		tell('');
