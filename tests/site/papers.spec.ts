@@ -277,9 +277,10 @@ test('on paper: questions, answer sheet and key, black on white, each from a pag
 	baseURL,
 }) => {
 	const tab = await fresh(browser, baseURL);
-	await tab.emulateMedia({ media: 'print', colorScheme: 'dark' });
 	const recipe = recipeOf({ count: 12, kinds: [] });
 	await tab.goto(`/papers/print/${await fragmentOf(recipe)}`);
+	await tab.getByLabel('The key, with workings').check();
+	await tab.emulateMedia({ media: 'print', colorScheme: 'dark' });
 	await expect(tab.locator('.sheet')).toHaveCount(3);
 	await expect(tab.locator('.sheet-questions > li')).toHaveCount(12);
 	await expect(tab.locator('.sheet-answers > li')).toHaveCount(12);
@@ -400,6 +401,7 @@ for (const colorScheme of ['dark', 'light'] as const) {
 		await tab.locator('.build-kinds summary').click();
 		await clean('the trainer’s page, with a class');
 		await tab.goto(`/papers/print/${await fragmentOf(recipe)}`);
+		await tab.getByLabel('The key, with workings').check();
 		await expect(tab.locator('.sheet')).toHaveCount(3);
 		await clean('to print');
 		await context.close();
