@@ -385,15 +385,16 @@ export const learnWords = {
 		fair: 'Good enough to steer what you teach next. For a judgement on one person, ask more.',
 		weak: 'Too loose to judge anyone by. More questions, or clearer ones, would firm it up.',
 	},
-	error: (questions: number) =>
-		`Two times in three, a second paper like it would put a person within ${questions.toFixed(1)} questions of this score.`,
+	/** @param questions whole, 1 and more */
+	again: (questions: number) =>
+		`On a second paper just as hard, at least two people in three would come within ${count(questions, 'question', 'questions')} of the score they have here.`,
 	right: (right: number, of: number, low: number, high: number) =>
-		`${right} of ${of} had it right. From a crew like this one, expect ${percent(low)} to ${percent(high)} %.`,
+		`${right} of ${of} had it right. Of all people like these, anything from ${percent(low)} to ${percent(high)} % may know it (95 in 100).`,
 	discrimination: (figure: number) =>
 		figure >= 0
 			? `Of the strongest, ${percent(figure)} in 100 more had it right than of the weakest (discrimination ${two(figure)}).`
 			: `Of the weakest, ${percent(-figure)} in 100 more had it right than of the strongest (discrimination ${two(figure)}).`,
-	discriminationNone: 'Too few people to set the strongest against the weakest: it takes four.',
+	discriminationNone: 'The strongest cannot be set against the weakest: it takes four people, and scores that differ.',
 	biserial: (figure: number) =>
 		figure >= 0.3
 			? `Who had it right tended to do well elsewhere (point-biserial ${two(figure)}).`
@@ -426,9 +427,18 @@ export const learnWords = {
 	drewHead: 'Wrong answers, and who gave them',
 	more: (n: number) => `and ${n} more`,
 	topic: (right: number, of: number) => `${right} of ${of} right`,
+	/** Why a topic's bar has no line. */
+	topicShort: {
+		questions: 'Too few questions on it to tell: ask more.',
+		people: 'Too few people to tell.',
+	},
+	topicOf: (name: string, right: number, of: number) => `${name} (${right} of ${of} right)`,
 	weakest: (topics: string) => `Go over ${topics}.`,
+	/** Missed, but a person who knows the topic well enough could have missed as much. */
+	weakFew: (topics: string) => `Some missed, too few questions to tell: ${topics}.`,
 	strong: 'Nothing stands out.',
 	score: (score: number, of: number, percentRight: number) => `${score} of ${of} (${percentRight} %)`,
-	topicFirst: 'Weakest first.',
+	topicFirst:
+		'Weakest first. The line is where the true share may lie for people like these and questions like these (95 in 100). No line: too little to tell.',
 	bars: 'The bar is the share right; the line through it is where the true share may lie (95 in 100).',
 } as const;

@@ -1,7 +1,7 @@
 import { InputError, shown } from '../../error/index.ts';
 import { alphaInterval, kr20, variance } from '../../statistics/index.ts';
 import type { ItemMark, PaperMark } from '../types.ts';
-import { groupBy } from './groups.ts';
+import { groupBy, groupOne } from './groups.ts';
 import { itemFigures } from './item.ts';
 import type { ItemAnalysis } from './types.ts';
 
@@ -30,11 +30,12 @@ export function analyse(marks: readonly PaperMark[]): ItemAnalysis {
 			);
 	const rows = marks.map(({ items }) => inOrder(items, columns));
 	const totals = marks.map(({ score }) => score);
-	const ranked = totals.map((_, person) => person).toSorted((a, b) => (totals[a] ?? 0) - (totals[b] ?? 0) || a - b);
 	const spread = Math.sqrt(variance(totals) ?? 0);
 	const reliability = kr20(rows.map((row) => row.map(({ score }) => score)));
-	const kinds = groupBy(rows.flat(), ({ kind }) => kind);
-	const topics = groupBy(rows.flat(), ({ topic }) => topic);
+	// below 0 the figure tells nothing, and no score is less certain than the spread of all
+	const error = reliability === null ? null : spread * Math.sqrt(1 - Math.max(0, reliability));
+	const kinds = groupBy(rows, ({ kind }) => kind);
+	const topics = groupBy(rows, ({ topic }) => topic);
 	return {
 		paper: first.paper,
 		people: marks.length,
@@ -44,13 +45,12 @@ export function analyse(marks: readonly PaperMark[]): ItemAnalysis {
 		passed: marks.filter(({ passed }) => passed).length,
 		kr20: reliability,
 		kr20Interval: alphaInterval(reliability, marks.length, columns.length),
-		// below 0 the figure tells nothing, and no score is less certain than the spread of all
-		error: reliability === null ? null : spread * Math.sqrt(1 - Math.max(0, reliability)),
+		error,
+		again: error === null ? null : withinOf(error, marks.length),
 		items: columns.map((_, at) =>
 			itemFigures({
 				marks: rows.map((row) => row[at] as ItemMark),
 				totals,
-				ranked,
 				questions: columns.length,
 			}),
 		),
@@ -61,13 +61,23 @@ export function analyse(marks: readonly PaperMark[]): ItemAnalysis {
 			score,
 			percent,
 			passed,
-			topics: groupBy(items, ({ topic }) => topic),
+			topics: groupOne(items, ({ topic }) => topic),
 		})),
 		missed: {
 			topics: topics.filter(({ share }) => share < MISSED).map(({ id }) => id),
 			kinds: kinds.filter(({ share }) => share < MISSED).map(({ id }) => id),
 		},
 	};
+}
+
+/** Two thirds of a normal distribution lie within so many of its deviations. */
+const TWO_THIRDS = 0.9674215661017014;
+
+/** Within how many whole questions two people in three come again, on a second paper as hard: see `ItemAnalysis.again`. */
+function withinOf(error: number, people: number): number {
+	const between = Math.SQRT2 * error * Math.sqrt(people / (people - 1));
+	// whole scores: within k is within k and a half
+	return Math.max(1, Math.ceil(TWO_THIRDS * between - 0.5));
 }
 
 const isMark = (mark: unknown): mark is PaperMark => {

@@ -7,13 +7,11 @@ import type { Given, ItemFigures, ItemFinding } from './types.ts';
 export interface Column {
 	readonly marks: readonly ItemMark[];
 	readonly totals: readonly number[];
-	/** People by total, lowest first. */
-	readonly ranked: readonly number[];
 	readonly questions: number;
 }
 
 /** The figures of one question. At least one person. */
-export function itemFigures({ marks, totals, ranked, questions }: Column): ItemFigures {
+export function itemFigures({ marks, totals, questions }: Column): ItemFigures {
 	const [first] = marks as [ItemMark];
 	const scores: number[] = marks.map(({ score }) => score);
 	const right = marks.filter((mark) => mark.score === 1).length;
@@ -27,7 +25,7 @@ export function itemFigures({ marks, totals, ranked, questions }: Column): ItemF
 		right,
 		difficulty: right / marks.length,
 		interval: intervalOf(right, marks.length),
-		discrimination: discriminationOf(scores, ranked),
+		discrimination: discriminationOf(scores, totals),
 		pointBiserial: correlation(
 			scores,
 			totals.map((total, person) => total - (scores[person] ?? 0)),
@@ -41,12 +39,27 @@ export function itemFigures({ marks, totals, ranked, questions }: Column): ItemF
 /** Kelley's share at each end: the groups differ most surely at 27 %. */
 const END = 0.27;
 
-function discriminationOf(scores: readonly number[], ranked: readonly number[]): number | null {
-	if (ranked.length < 4) return null;
-	const size = Math.max(1, Math.round(ranked.length * END));
-	const shareOf = (people: readonly number[]) =>
-		people.reduce((sum, person) => sum + (scores[person] ?? 0), 0) / people.length;
-	return shareOf(ranked.slice(-size)) - shareOf(ranked.slice(0, size));
+function discriminationOf(scores: readonly number[], totals: readonly number[]): number | null {
+	const steps = [...new Set(totals)].sort((a, b) => a - b);
+	if (totals.length < 4 || steps.length < 2) return null;
+	const size = Math.max(1, Math.round(totals.length * END));
+	const alike = steps.map((step) => scores.filter((_, person) => totals[person] === step));
+	return (hitsOf(alike.toReversed(), size) - hitsOf(alike, size)) / size;
+}
+
+/**
+ * How many of the first so many were right. Of people with one total, who share fewer places than they are, each has a part of a
+ * place: it comes to the mean over every way of ranking them, as mid-ranks do (Kendall 1945 on ties, from memory), and hangs on no
+ * name or order.
+ */
+function hitsOf(alike: readonly (readonly number[])[], size: number): number {
+	let [hits, left] = [0, size];
+	for (const scores of alike) {
+		const right = scores.reduce((sum, score) => sum + score, 0);
+		hits += scores.length <= left ? right : (right * left) / scores.length;
+		left -= Math.min(left, scores.length);
+	}
+	return hits;
 }
 
 function givenTo(marks: readonly ItemMark[], totals: readonly number[], questions: number): Given[] {

@@ -40,7 +40,11 @@ export interface ItemFigures {
 	readonly difficulty: number;
 	/** Wilson's 95 % interval of it. */
 	readonly interval: Interval;
-	/** Share right of the upper 27 % by total less that of the lower 27 % (Kelley 1939), −1 to 1; null with fewer than four people. */
+	/**
+	 * Share right of the upper 27 % by total less that of the lower 27 % (Kelley 1939), −1 to 1. People with one total share the
+	 * places that are left: it is the mean over every way of ranking them. Null with fewer than four people, or where all totals
+	 * are equal.
+	 */
 	readonly discrimination: number | null;
 	/** Correlation of right with the total without this question, −1 to 1; null where either has no spread. */
 	readonly pointBiserial: number | null;
@@ -58,7 +62,10 @@ export interface GroupFigures<Id extends string> {
 	readonly of: number;
 	/** 0 to 1. */
 	readonly share: number;
+	/** 95 %: of a class, for people and questions like these (`crossedShare`); of one person, for questions like these (exact). */
 	readonly interval: Interval;
+	/** What there is too little of to tell anything; null where it tells. */
+	readonly short: 'people' | 'questions' | null;
 }
 
 /** One person's paper, by its place in what was handed in. */
@@ -84,8 +91,14 @@ export interface ItemAnalysis {
 	readonly kr20: number | null;
 	/** Feldt's 95 % interval of it. */
 	readonly kr20Interval: Interval | null;
-	/** Standard error of measurement: deviation × √(1 − KR-20), in questions, with a KR-20 below 0 taken as 0. Two times in three another such paper would put a person within so many questions of this score. */
+	/** Standard error of measurement: deviation × √(1 − KR-20), in questions, with a KR-20 below 0 taken as 0: how far a score strays from what the person would have on average. Two scores stray √2 times as far from each other, which is `again`. */
 	readonly error: number | null;
+	/**
+	 * Whole questions, 1 and more: on a second paper just as hard, two people in three at least come within so many of this score.
+	 * √2 × error (Harvill 1991; Dudek 1979), × √(people / (people − 1)) since a class is a sample, at the two thirds of a normal
+	 * distribution, rounded up since scores are whole. Null where `error` is.
+	 */
+	readonly again: number | null;
 	readonly items: readonly ItemFigures[];
 	readonly topics: readonly GroupFigures<TopicId>[];
 	readonly kinds: readonly GroupFigures<KindId>[];

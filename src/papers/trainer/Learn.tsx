@@ -47,11 +47,11 @@ export function Learn({ learn, results, onNext }: Props): JSX.Element {
 					<h3 id="learn-topics">{trainerWords.perTopic}</h3>
 					<p class="build-soft">{learnWords.topicFirst}</p>
 					<ul class="learn-list">
-						{learn.topics.map(({ id, name, says, ...span }) => (
+						{learn.topics.map(({ id, name, says, short, ...span }) => (
 							<li key={id}>
 								<span class="learn-name">{name}</span>
-								<ShareBar {...span} />
-								<span class="build-soft">{says}</span>
+								<ShareBar {...span} bare={short !== null} />
+								<span class="build-soft">{short === null ? says : `${says}. ${short}`}</span>
 							</li>
 						))}
 					</ul>

@@ -68,7 +68,7 @@ function tenthsOf(rows: readonly ClassRow[]): number[] {
 const hintOf = ({ people, items }: ItemAnalysis): string | null =>
 	people < ENOUGH && items.some(({ finding }) => finding !== 'too-few') ? learnWords.hint(people) : null;
 
-function steadyOf({ people, kr20, kr20Interval, error }: ItemAnalysis): string[] {
+function steadyOf({ people, kr20, kr20Interval, again }: ItemAnalysis): string[] {
 	if (kr20 === null) return [learnWords.kr20None];
 	const figure =
 		kr20 < 0
@@ -79,7 +79,7 @@ function steadyOf({ people, kr20, kr20Interval, error }: ItemAnalysis): string[]
 	return [
 		figure,
 		learnWords.kr20Means[kr20 >= FIRM ? 'firm' : kr20 >= FAIR ? 'fair' : 'weak'],
-		...(error === null ? [] : [learnWords.error(error)]),
+		...(again === null ? [] : [learnWords.again(again)]),
 	];
 }
 
@@ -123,29 +123,38 @@ function namesOf(rows: readonly ClassRow[]): string {
 	return names.length > MOST_NAMES ? `${shown} ${learnWords.more(names.length - MOST_NAMES)}` : shown;
 }
 
-const topicOf = ({ id, right, of, share, interval }: ItemAnalysis['topics'][number]): TopicView => ({
+const topicOf = ({ id, right, of, share, interval, short }: ItemAnalysis['topics'][number]): TopicView => ({
 	id,
 	name: topicNames[id],
 	share,
 	low: interval.from,
 	high: interval.to,
 	says: learnWords.topic(right, of),
+	short: short && learnWords.topicShort[short],
 });
 
 function personOf(figures: ItemAnalysis['persons'][number], rows: readonly ClassRow[]): PersonView {
 	const { at, score, percent, passed, topics } = figures;
 	const row = rows[at];
-	const weak = topics
-		.filter(({ share }) => share < WEAK)
-		.slice(0, MOST_TOPICS)
-		.map(({ id }) => topicNames[id]);
+	const missed = topics.filter(({ share }) => share < WEAK);
+	const named = (some: typeof missed) =>
+		listOf(some.slice(0, MOST_TOPICS).map(({ id, right, of }) => learnWords.topicOf(topicNames[id], right, of)));
+	// of few questions even who knows the topic may miss most
+	const [sure, few] = [
+		missed.filter(({ interval }) => interval.to < WEAK),
+		missed.filter(({ interval }) => interval.to >= WEAK),
+	];
+	const weak = [
+		...(sure.length > 0 ? [learnWords.weakest(named(sure))] : []),
+		...(few.length > 0 ? [learnWords.weakFew(named(few))] : []),
+	];
 	return {
 		attempt: row?.taken.result.attempt ?? '',
 		name: row?.name || trainerWords.nameless,
 		says: learnWords.score(score, row?.mark.of ?? 0, percent),
 		share: percent / 100,
 		passed,
-		weak: weak.length > 0 ? learnWords.weakest(listOf(weak)) : learnWords.strong,
+		weak: weak.length > 0 ? weak.join(' ') : learnWords.strong,
 	};
 }
 

@@ -4,16 +4,16 @@ import type { Span } from './views.ts';
 
 const [WIDE, HIGH] = [120, 20];
 
-/** A share as a bar, and through its end the line on which the true one may lie. Said in words beside it. */
-export function ShareBar({ share, low, high }: Span): JSX.Element {
+/** A share as a bar, and through its end the line on which the true one may lie, unless it is bare. Said in words beside it. */
+export function ShareBar({ share, low, high, bare = false }: Span & { bare?: boolean }): JSX.Element {
 	const x = (part: number) => 1 + part * (WIDE - 2);
 	const span = `M${x(low)} 10H${x(high)}M${x(low)} 6v8M${x(high)} 6v8`;
 	return (
 		<svg class="plot-share" viewBox={`0 0 ${WIDE} ${HIGH}`} aria-hidden="true">
 			<rect class="plot-ground" x="0.5" y="3.5" width={WIDE - 1} height={HIGH - 7} />
 			<rect class="plot-bar" x="1" y="4" width={Math.max(0, x(share) - 1)} height={HIGH - 8} />
-			<path class="plot-halo" d={span} />
-			<path class="plot-span" d={span} />
+			{!bare && <path class="plot-halo" d={span} />}
+			{!bare && <path class="plot-span" d={span} />}
 		</svg>
 	);
 }

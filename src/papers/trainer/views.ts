@@ -88,6 +88,8 @@ export interface TopicView extends Span {
 	readonly id: string;
 	readonly name: string;
 	readonly says: string;
+	/** Why there is no telling where the true share lies; null where there is. */
+	readonly short: string | null;
 }
 
 export interface PersonView {
