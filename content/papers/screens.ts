@@ -289,7 +289,7 @@ export const trainerWords = {
 	removeKeep: 'Keep it',
 	rename: (who: string) => `Name for ${who}`,
 	learnNoneFits:
-		'Each result of this paper has something that does not fit, so none is counted here. The notes in the table say what.',
+		'None of the results of this paper is counted. The reasons stand below: count any of them with one tap.',
 	learnNone: 'With two results or more of one paper, this shows what to go over again.',
 	plotScores: 'How the scores lie',
 	plotScoresAlt: (words: string) => `A bar for each tenth of the score. ${words}`,
@@ -370,7 +370,31 @@ const two = (figure: number): string => figure.toFixed(2).replace('-', '\u2212')
 /** What the figures say, in plain sentences. Limits stand where they are used, in `shared/paper/analyse` and `src/papers/trainer/learn.ts`. */
 export const learnWords = {
 	people: (n: number) => `${count(n, 'person', 'people')} counted.`,
-	leftOut: (n: number) => `${count(n, 'result is', 'results are')} left out here: second tries, and what does not fit.`,
+	leftOut: (n: number) =>
+		`${count(n, 'result is', 'results are')} left out here. ${n === 1 ? 'It is' : 'They are'} listed below, with the reason.`,
+	leftOutHead: 'Not counted',
+	leftOutLead: 'Count any of these with one tap. Leave one out again in the table above.',
+	whichOf: (person: number, of: number) => `${person} of ${of}`,
+	whichTry: (n: number) => `try ${n}`,
+	told: (name: string, which: string) => `${name} (${which})`,
+	/** Said of a result that counts, where that is not plain. */
+	counted: {
+		'in-place': 'Counted in place of an earlier try that does not fit.',
+		'by-hand': 'You counted this one.',
+	},
+	namesakes: (n: number) =>
+		`One of ${n} people of this name: they were at it at the same time. Type a fuller name to tell them apart.`,
+	/** Why a result does not count. */
+	notCounted: {
+		misfit: 'Something in it does not fit. Its notes in the table say what.',
+		'later-try': 'Another result of this name counts. Is this somebody else of the same name? Then count it too.',
+		copy: 'It was begun at the same moment as another of this name. It may be a copy.',
+		'by-hand': 'You left this one out.',
+	},
+	count: 'Count it',
+	countOne: (who: string) => `Count the result of ${who}`,
+	leave: 'Leave it out',
+	leaveOne: (who: string) => `Leave out the result of ${who}`,
 	mean: (mean: number, passed: number, of: number) => `${percent(mean)} % right on average. ${passed} of ${of} passed.`,
 	kr20: 'How steady the paper is',
 	kr20Says: (figure: number, low: number, high: number) =>

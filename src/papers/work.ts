@@ -37,6 +37,7 @@ export const papersWork: PapersWork = {
 	keepPaper: trainers('keepPaper'),
 	keptPaper: trainers('keptPaper'),
 	rename: trainers('rename'),
+	count: trainers('count'),
 	removeResult: trainers('removeResult'),
 	removePaper: trainers('removePaper'),
 	removeAll: trainers('removeAll'),

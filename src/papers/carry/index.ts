@@ -13,12 +13,13 @@ export { paperFragment, resultFragment } from './link.ts';
 export { readPaperLink, readResultLink } from './readLink.ts';
 export { settingOnce } from './setOnce.ts';
 export type { Aside } from './shelf.ts';
-export type { ClassRow, ClassTable, Flag, SortedOut } from './sort.ts';
+export type { ClassRow, ClassTable, Flag, SortedOut, Standing } from './sort.ts';
 export { sortResults } from './sortResults.ts';
 export { openPaperStore, type PaperStore, type TakenIn } from './store.ts';
 export type {
 	Handed,
 	Held,
+	KeptCount,
 	KeptName,
 	KeptPaper,
 	KeptResult,

@@ -2,7 +2,7 @@ import * as v from 'valibot';
 import { readAnswers, readRecipe, TOP_SEED } from '../../../shared/paper/index.ts';
 import { readShape } from '../../../shared/profile/index.ts';
 import { migrated } from './migrate.ts';
-import type { KeptName, KeptPaper, KeptResult, PaperSlip, Result } from './types.ts';
+import type { KeptCount, KeptName, KeptPaper, KeptResult, PaperSlip, Result } from './types.ts';
 
 /** Most characters of a name. */
 const LONGEST_NAME = 80;
@@ -36,6 +36,8 @@ const keptPaperShape = v.object({ ...slipShape.entries, version: v.literal(1), m
 const keptResultShape = v.object({ version: v.literal(1), result: v.unknown(), whole: v.boolean(), kept: time });
 const keptNameShape = v.object({ version: v.literal(1), attempt: hex16, name });
 
+const keptCountShape = v.object({ version: v.literal(1), attempt: hex16, counts: v.boolean() });
+
 /** @throws InputError `handed.shape`, and what `readRecipe` throws */
 export function readSlip(input: unknown): PaperSlip {
 	const { recipe, seed } = held(slipShape, input, 'The paper');
@@ -63,6 +65,11 @@ export function readKeptResult(input: unknown): KeptResult {
 /** A name as it is kept. @throws InputError `handed.shape` */
 export function readKeptName(input: unknown): KeptName {
 	return held(keptNameShape, input, 'The name');
+}
+
+/** Whether a result counts, as it is kept. @throws InputError `handed.shape` */
+export function readKeptCount(input: unknown): KeptCount {
+	return held(keptCountShape, input, 'Whether a result counts');
 }
 
 /** A name as it may be kept, from what was typed: nothing unseen in it, and cut at `LONGEST_NAME`. */

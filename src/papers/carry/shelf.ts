@@ -2,8 +2,8 @@ import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
 import type { Refused } from './types.ts';
 
 /** What each list of records is kept under. */
-export type List = 'papers' | 'results' | 'names';
-export const LISTS: readonly List[] = ['papers', 'results', 'names'];
+export type List = 'papers' | 'results' | 'names' | 'counts';
+export const LISTS: readonly List[] = ['papers', 'results', 'names', 'counts'];
 
 /** A record that could not be read, moved out of the way as it was. */
 export interface Aside extends Refused {
@@ -29,12 +29,13 @@ interface Tables extends DBSchema {
 	papers: { key: string; value: unknown };
 	results: { key: string; value: unknown };
 	names: { key: string; value: unknown };
+	counts: { key: string; value: unknown };
 	aside: { key: string; value: Aside };
 }
 
 export const DATABASE = 'prep-bay.papers';
 /** Of the tables; each record says its own version besides. */
-export const DATABASE_VERSION = 1;
+export const DATABASE_VERSION = 2;
 
 /**
  * The database of this device.
@@ -45,7 +46,9 @@ export async function openShelf(lost: () => void): Promise<Shelf> {
 	const base: IDBPDatabase<Tables> = await openDB<Tables>(DATABASE, DATABASE_VERSION, {
 		upgrade(opened, from) {
 			// one step a version, each from the last: what is there stays there
-			if (from < 1) for (const table of [...LISTS, 'aside'] as const) opened.createObjectStore(table);
+			if (from < 1)
+				for (const table of ['papers', 'results', 'names', 'aside'] as const) opened.createObjectStore(table);
+			if (from < 2) opened.createObjectStore('counts');
 		},
 		blocking() {
 			base.close();
@@ -93,7 +96,12 @@ const asideKey = (list: List, key: string): string => `${list} ${key}`;
 
 /** A shelf in memory, for a device that keeps nothing. */
 export function memoryShelf(): Shelf {
-	const lists: Record<List, Map<string, unknown>> = { papers: new Map(), results: new Map(), names: new Map() };
+	const lists: Record<List, Map<string, unknown>> = {
+		papers: new Map(),
+		results: new Map(),
+		names: new Map(),
+		counts: new Map(),
+	};
 	const asides = new Map<string, Aside>();
 	return {
 		all: async (list) => [...lists[list]],

@@ -1,5 +1,8 @@
 import type { Paper, PaperMark } from '../../../shared/paper/index.ts';
-import type { KeptName, PaperMarker, PaperSetter, Taken } from './types.ts';
+import { peopleOf, type Standing, standingOf } from './people.ts';
+import type { KeptCount, KeptName, PaperMarker, PaperSetter, Taken } from './types.ts';
+
+export type { Standing } from './people.ts';
 
 /** Why a result wants looking at. The codes of `Misfit`, and those that only show when it is handed in. */
 export interface Flag {
@@ -17,6 +20,11 @@ export interface ClassRow {
 	readonly mark: PaperMark;
 	/** 1 for a person's first try at this paper, 2 for the second ...; always 1 where no name tells who it is. */
 	readonly attemptNo: number;
+	/** Which of several people of this name, from 1, and how many of them there are as far as can be told. */
+	readonly person: number;
+	readonly namesakes: number;
+	/** Whether it is among those that figures are made of, and why. */
+	readonly standing: Standing;
 	/** How long it took, ms; null where not known. */
 	readonly milliseconds: number | null;
 	readonly flags: readonly Flag[];
@@ -79,10 +87,14 @@ function flagsOf({ taken: { result, whole }, paper, mark }: Marked): readonly Fl
 	return flags;
 }
 
-/** Lays marked results out in tables by paper: one line an attempt, tries counted by name. */
-export function laidOut(marked: readonly Marked[], names: readonly KeptName[] = []): Omit<SortedOut, 'unset'> {
+/** Lays marked results out in tables by paper: one line an attempt, tries counted by person, each told whether it counts. */
+export function laidOut(
+	marked: readonly Marked[],
+	names: readonly KeptName[] = [],
+	counts: readonly KeptCount[] = [],
+): Omit<SortedOut, 'unset'> {
 	const nameOf = namedBy(names);
-	const papers = new Map<string, { paper: Paper; rows: ClassRow[] }>();
+	const papers = new Map<string, { paper: Paper; rows: BareRow[] }>();
 	const seen = new Set<string>();
 	let duplicates = 0;
 	for (const each of marked) {
@@ -96,9 +108,9 @@ export function laidOut(marked: readonly Marked[], names: readonly KeptName[] = 
 		const table = papers.get(paper.mark) ?? { paper, rows: [] };
 		papers.set(paper.mark, table);
 		const milliseconds = started !== null && ended !== null && ended >= started ? ended - started : null;
-		table.rows.push({ taken, name: nameOf(taken), mark, attemptNo: 1, milliseconds, flags: flagsOf(each) });
+		table.rows.push({ taken, name: nameOf(taken), mark, milliseconds, flags: flagsOf(each) });
 	}
-	const tables = [...papers.values()].map(({ paper, rows }) => ({ paper, rows: inTries(rows) }));
+	const tables = [...papers.values()].map(({ paper, rows }) => ({ paper, rows: inTries(rows, counts) }));
 	return { tables, duplicates };
 }
 
@@ -108,24 +120,41 @@ export function namedBy(names: readonly KeptName[]): (taken: Taken) => string {
 	return ({ result }) => typed.get(result.attempt) ?? result.name;
 }
 
+/** A line before it is known whose try it is. */
+type BareRow = Omit<ClassRow, 'attemptNo' | 'person' | 'namesakes' | 'standing'>;
+
 /** How names are told apart: capitals, accents written either way and runs of space make no other person. */
-const person = (name: string): string => name.normalize('NFKC').toLocaleLowerCase('en-GB').replace(/\s+/g, ' ').trim();
+const keyOf = (name: string): string => name.normalize('NFKC').toLocaleLowerCase('en-GB').replace(/\s+/g, ' ').trim();
 
-const endOf = ({ taken: { result } }: ClassRow): number => result.ended ?? Number.POSITIVE_INFINITY;
+const endOf = ({ taken: { result } }: BareRow): number => result.ended ?? Number.POSITIVE_INFINITY;
 
-function inTries(rows: readonly ClassRow[]): ClassRow[] {
+function inTries(rows: readonly BareRow[], counts: readonly KeptCount[]): ClassRow[] {
 	const byName = new Intl.Collator('en-GB', { numeric: true });
-	const keyed = rows.map((row) => ({ row, key: person(row.name) }));
-	keyed.sort(
-		(a, b) => byName.compare(a.key, b.key) || (a.key < b.key ? -1 : Number(a.key > b.key)) || later(a.row, b.row),
-	);
-	const tries = new Map<string, number>();
-	return keyed.map(({ row, key }) => {
-		if (key === '') return row;
-		const attemptNo = (tries.get(key) ?? 0) + 1;
-		tries.set(key, attemptNo);
-		return { ...row, attemptNo };
-	});
+	const byHand = new Map(counts.map((each) => [each.attempt, each.counts]));
+	const keyed = new Map<string, BareRow[]>();
+	for (const row of rows) keyed.set(keyOf(row.name), [...(keyed.get(keyOf(row.name)) ?? []), row]);
+	return [...keyed]
+		.sort(([a], [b]) => byName.compare(a, b) || (a < b ? -1 : Number(a > b)))
+		.flatMap(([key, alike]) => {
+			const inTime = alike.toSorted(later);
+			// with no name nobody is anybody's namesake
+			const whose = key === '' ? inTime.map((row) => [row]) : peopleOf(inTime);
+			const known = new Map(
+				whose.flatMap((tries, at) =>
+					tries.map((row, n) => [row, { attemptNo: n + 1, person: at + 1, tries } as const] as const),
+				),
+			);
+			return inTime.flatMap((row) => {
+				const own = known.get(row);
+				if (!own) return [];
+				const { attemptNo, person, tries } = own;
+				const said = byHand.get(row.taken.result.attempt);
+				const namesakes = key === '' ? 1 : whose.length;
+				return [
+					{ ...row, attemptNo, person: key === '' ? 1 : person, namesakes, standing: standingOf(row, tries, said) },
+				];
+			});
+		});
 }
 
-const later = (a: ClassRow, b: ClassRow): number => (endOf(a) === endOf(b) ? 0 : endOf(a) - endOf(b));
+const later = (a: BareRow, b: BareRow): number => (endOf(a) === endOf(b) ? 0 : endOf(a) - endOf(b));

@@ -1,9 +1,9 @@
 import { isInputError } from '../../../shared/error/index.ts';
 import { inKeyOrder } from './check.ts';
 import { refusedFor } from './refuse.ts';
-import { readKeptName, readKeptPaper, readKeptResult, tidyName } from './schema.ts';
+import { readKeptCount, readKeptName, readKeptPaper, readKeptResult, tidyName } from './schema.ts';
 import { type Aside, LISTS, type List, memoryShelf, openShelf, type Shelf } from './shelf.ts';
-import type { Held, KeptName, KeptPaper, KeptResult, PaperSlip, Taken } from './types.ts';
+import type { Held, KeptCount, KeptName, KeptPaper, KeptResult, PaperSlip, Taken } from './types.ts';
 
 /** What a trainer keeps, on the device or, where that is refused, in memory until the page is left. */
 export interface PaperStore {
@@ -21,6 +21,8 @@ export interface PaperStore {
 	putResults(taken: readonly Taken[]): Promise<TakenIn>;
 	/** The trainer's own name for an attempt; empty takes it away. */
 	putName(attempt: string, name: string): Promise<void>;
+	/** Says whether a result counts, whatever would be so by itself. */
+	putCount(attempt: string, counts: boolean): Promise<void>;
 	/** Adds what a file held; what is there already stays. @returns what became of its results */
 	putHeld(held: Held): Promise<TakenIn>;
 	/** Takes a paper away for good, its results and their names with it. */
@@ -77,8 +79,9 @@ export async function openPaperStore(now: () => number = Date.now): Promise<Pape
 		papers: await papers(),
 		results: await results(),
 		names: await readable(on, 'names', readKeptName),
+		counts: await readable(on, 'counts', readKeptCount),
 	});
-	const put = <T extends KeptPaper | KeptResult | KeptName>(
+	const put = <T extends KeptPaper | KeptResult | KeptName | KeptCount>(
 		list: List,
 		records: readonly T[],
 		keyOf: (record: T) => string,
@@ -117,6 +120,7 @@ export async function openPaperStore(now: () => number = Date.now): Promise<Pape
 				? remove('names', attempt)
 				: put<KeptName>('names', [{ version: 1, attempt, name }], ownAttempt));
 		},
+		putCount: (attempt, counts) => put<KeptCount>('counts', [{ version: 1, attempt, counts }], ownAttempt),
 		async putHeld(held) {
 			const there = await all();
 			const missing = <T>(own: readonly T[], come: readonly T[], keyOf: (record: T) => string): T[] => {
@@ -125,6 +129,7 @@ export async function openPaperStore(now: () => number = Date.now): Promise<Pape
 			};
 			await put('papers', missing(there.papers, held.papers, markOf), markOf);
 			await put('names', missing(there.names, held.names, ownAttempt), ownAttempt);
+			await put('counts', missing(there.counts, held.counts, ownAttempt), ownAttempt);
 			return takeIn(held.results);
 		},
 		async removePaper(mark) {
@@ -133,6 +138,7 @@ export async function openPaperStore(now: () => number = Date.now): Promise<Pape
 		},
 		async removeResult(attempt) {
 			await remove('names', attempt);
+			await remove('counts', attempt);
 			await remove('results', attempt);
 		},
 		removeAll: () => on((from) => from.clear()),
@@ -143,7 +149,7 @@ export async function openPaperStore(now: () => number = Date.now): Promise<Pape
 
 const markOf = ({ mark }: KeptPaper): string => mark;
 const attemptOf = ({ result }: KeptResult): string => result.attempt;
-const ownAttempt = ({ attempt }: KeptName): string => attempt;
+const ownAttempt = ({ attempt }: KeptName | KeptCount): string => attempt;
 
 /** The records of a list that can be read; what cannot is set aside, so that it neither stops the rest nor is lost. */
 async function readable<T>(

@@ -78,9 +78,17 @@ export interface KeptName {
 	readonly name: string;
 }
 
+/** Whether a result counts, as the trainer said, whatever would be so by itself. */
+export interface KeptCount {
+	readonly version: 1;
+	readonly attempt: string;
+	readonly counts: boolean;
+}
+
 /** All that a trainer keeps. */
 export interface Held {
 	readonly papers: readonly KeptPaper[];
 	readonly results: readonly KeptResult[];
 	readonly names: readonly KeptName[];
+	readonly counts: readonly KeptCount[];
 }

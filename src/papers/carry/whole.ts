@@ -1,13 +1,18 @@
 import { isInputError } from '../../../shared/error/index.ts';
 import { refusedFor } from './refuse.ts';
-import { readKeptName, readKeptPaper, readKeptResult } from './schema.ts';
-import type { Held, KeptName, KeptPaper, KeptResult, Refused } from './types.ts';
+import { readKeptCount, readKeptName, readKeptPaper, readKeptResult } from './schema.ts';
+import type { Held, KeptCount, KeptName, KeptPaper, KeptResult, Refused } from './types.ts';
 
 /** Most of each that a store file is read for: more than any school year. */
 const MOST = 20_000;
 
 /** A store's lists, in the order they are written. */
-export const heldParts = ({ papers, results, names }: Held): Held => ({ papers, results, names });
+export const heldParts = ({ papers, results, names, counts }: Held): Held => ({
+	papers,
+	results,
+	names,
+	counts,
+});
 
 /**
  * A store from a file, each record read by itself: one that is damaged does not take the others along.
@@ -43,5 +48,7 @@ export function heldFrom(
 	const papers = all<KeptPaper>('papers', 'paper', readKeptPaper);
 	const results = all<KeptResult>('results', 'result', readKeptResult);
 	const names = all<KeptName>('names', 'name', readKeptName);
-	return { held: { papers, results, names }, refused };
+	// files from before there was such a list have none
+	const counts = file['counts'] === undefined ? [] : all<KeptCount>('counts', 'count', readKeptCount);
+	return { held: { papers, results, names, counts }, refused };
 }

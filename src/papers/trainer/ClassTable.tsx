@@ -3,6 +3,7 @@ import { useState } from 'preact/hooks';
 import { trainerWords } from '../../../content/papers/index.ts';
 import { Button, Dialog } from '../../ui/index.ts';
 import type { AskPapers } from '../asking.ts';
+import { CountButton } from './CountButton.tsx';
 import { EachQuestion } from './EachQuestion.tsx';
 import type { ClassView, RowView } from './views.ts';
 
@@ -17,7 +18,7 @@ const when = new Intl.DateTimeFormat('en-GB', { dateStyle: 'medium', timeStyle: 
 /** Everybody's results of one paper, marked from their answers. */
 export function ClassTable({ ask, shown, onChanged }: Props): JSX.Element {
 	const [removing, remove] = useState<RowView | null>(null);
-	const nameOf = ({ name }: RowView) => name || trainerWords.nameless;
+	const nameOf = ({ label }: RowView) => label;
 	return (
 		<>
 			{/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls sideways has to be reached by keyboard */}
@@ -62,6 +63,7 @@ export function ClassTable({ ask, shown, onChanged }: Props): JSX.Element {
 								<td>{row.ended === null ? '' : when.format(row.ended)}</td>
 								<td>{row.minutes === null ? '' : trainerWords.minutes2(row.minutes)}</td>
 								<td>
+									{row.standing !== '' && <p class="class-standing">{row.standing}</p>}
 									{row.tryNo > 1 && <span class="class-note">{trainerWords.tryOf(row.tryNo)}</span>}
 									{row.flags.length > 0 && (
 										<div class="class-flags">
@@ -75,6 +77,7 @@ export function ClassTable({ ask, shown, onChanged }: Props): JSX.Element {
 									)}
 								</td>
 								<td>
+									<CountButton ask={ask} row={row} onChanged={onChanged} />
 									<Button look="quiet" aria-label={trainerWords.removeOne(nameOf(row))} onClick={() => remove(row)}>
 										{trainerWords.remove}
 									</Button>

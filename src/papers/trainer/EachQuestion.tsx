@@ -27,9 +27,9 @@ export function EachQuestion({ shown }: { shown: ClassView }): JSX.Element {
 						</tr>
 					</thead>
 					<tbody>
-						{shown.rows.map(({ attempt, name, cells }) => (
+						{shown.rows.map(({ attempt, label, cells }) => (
 							<tr key={attempt}>
-								<th scope="row">{name || trainerWords.nameless}</th>
+								<th scope="row">{label}</th>
 								{cells.map(({ state, gave }, at) => (
 									<td key={shown.questions[at]?.id} data-state={state} title={gave}>
 										<span aria-hidden="true">{STATES[state].mark}</span>

@@ -2,20 +2,31 @@ import type { JSX } from 'preact';
 import { learnWords, trainerWords } from '../../../content/papers/index.ts';
 import type { PaperRecipe } from '../../../shared/paper/index.ts';
 import { Button } from '../../ui/index.ts';
+import type { AskPapers } from '../asking.ts';
+import { CountButton } from './CountButton.tsx';
 import { Scores, ShareBar } from './plots.tsx';
-import type { ItemView, LearnView } from './views.ts';
+import type { ItemView, LearnView, RowView } from './views.ts';
 
 interface Props {
 	/** Null with nobody to learn from. */
 	learn: LearnView | null;
 	/** Results there are, counted or not. */
-	results: number;
+	rows: readonly RowView[];
+	ask: AskPapers;
+	onChanged: () => Promise<void>;
 	onNext: (recipe: PaperRecipe) => void;
 }
 
 /** What a paper shows once people have sat it: what to go over again, and which questions are at fault themselves. */
-export function Learn({ learn, results, onNext }: Props): JSX.Element {
-	if (!learn) return <p class="build-soft">{results > 0 ? trainerWords.learnNoneFits : trainerWords.learnNone}</p>;
+export function Learn({ learn, rows, ask, onChanged, onNext }: Props): JSX.Element {
+	const leftOut = <LeftOut rows={rows} ask={ask} onChanged={onChanged} />;
+	if (!learn)
+		return (
+			<div class="learn">
+				<p class="build-soft">{rows.length > 0 ? trainerWords.learnNoneFits : trainerWords.learnNone}</p>
+				{leftOut}
+			</div>
+		);
 	return (
 		<div class="learn">
 			<div class="learn-top">
@@ -42,6 +53,7 @@ export function Learn({ learn, results, onNext }: Props): JSX.Element {
 					)}
 				</div>
 			</div>
+			{leftOut}
 			<div class="learn-groups">
 				<section aria-labelledby="learn-topics">
 					<h3 id="learn-topics">{trainerWords.perTopic}</h3>
@@ -80,6 +92,28 @@ export function Learn({ learn, results, onNext }: Props): JSX.Element {
 				</ol>
 			</section>
 		</div>
+	);
+}
+
+/** Who is not counted, each with the reason, and one tap to count it. */
+function LeftOut({ rows, ask, onChanged }: Pick<Props, 'rows' | 'ask' | 'onChanged'>): JSX.Element | null {
+	const out = rows.filter(({ counts }) => !counts);
+	if (out.length === 0) return null;
+	return (
+		<section class="learn-card learn-left" aria-labelledby="learn-left">
+			<h3 id="learn-left">{learnWords.leftOutHead}</h3>
+			<p class="build-soft">{learnWords.leftOutLead}</p>
+			<ul class="learn-list">
+				{out.map((row) => (
+					<li key={row.attempt}>
+						<span class="learn-name">{row.label}</span>
+						<span class="value">{`${row.score} / ${row.of}`}</span>
+						<span class="build-soft">{row.standing}</span>
+						<CountButton ask={ask} row={row} onChanged={onChanged} />
+					</li>
+				))}
+			</ul>
+		</section>
 	);
 }
 

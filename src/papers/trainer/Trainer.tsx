@@ -100,7 +100,9 @@ export default function Trainer({ stock }: { stock: Stock }): JSX.Element {
 					{trainerWords.parts.learn}
 				</Tape>
 				<Learn
-					results={kept.shown?.rows.length ?? 0}
+					rows={kept.shown?.rows ?? []}
+					ask={askClass}
+					onChanged={kept.look}
 					learn={kept.shown?.learn ?? null}
 					onNext={(recipe) => takeUp({ recipe, seed: draft.seed + 1 })}
 				/>

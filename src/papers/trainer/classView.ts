@@ -1,5 +1,7 @@
+import { learnWords } from '../../../content/papers/index.ts';
 import { answerText, questionAsk } from '../../words/index.ts';
 import type { ClassRow, ClassTable } from '../carry/index.ts';
+import { labelOf } from './label.ts';
 import { learnFrom } from './learn.ts';
 import type { CellView, ClassView, RowView } from './views.ts';
 
@@ -16,7 +18,15 @@ export function showClass(table: ClassTable): ClassView {
 	};
 }
 
-function showRow({ paper }: ClassTable, { taken, name, mark, attemptNo, milliseconds, flags }: ClassRow): RowView {
+/** Why a result counts or does not, where that is not plain; empty where it is. */
+function standingText({ standing: { counts, why }, namesakes }: ClassRow): string {
+	if (!counts) return learnWords.notCounted[why];
+	if (why !== 'first') return learnWords.counted[why];
+	return namesakes > 1 ? learnWords.namesakes(namesakes) : '';
+}
+
+function showRow({ paper }: ClassTable, row: ClassRow): RowView {
+	const { taken, name, mark, attemptNo, milliseconds, flags, standing } = row;
 	const { attempt, ended, answers } = taken.result;
 	return {
 		attempt,
@@ -28,6 +38,9 @@ function showRow({ paper }: ClassTable, { taken, name, mark, attemptNo, millisec
 		ended,
 		minutes: milliseconds === null ? null : Math.round(milliseconds / 60_000),
 		tryNo: attemptNo,
+		label: labelOf(row),
+		counts: standing.counts,
+		standing: standingText(row),
 		flags: flags.map(({ item, sentence }) => {
 			const at = paper.items.findIndex(({ id }) => id === item);
 			return at < 0 ? sentence : `${at + 1}: ${sentence}`;

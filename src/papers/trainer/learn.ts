@@ -8,6 +8,7 @@ import {
 } from '../../../shared/paper/index.ts';
 import { answerText, keyText, mistakeText, questionAsk } from '../../words/index.ts';
 import type { ClassRow, ClassTable } from '../carry/index.ts';
+import { labelOf } from './label.ts';
 import type { ItemView, LearnView, PersonView, TopicView } from './views.ts';
 
 /** Topics named in one sentence: the weakest. */
@@ -30,11 +31,11 @@ const ENOUGH = 272;
 const WEAK = 0.7;
 
 /**
- * What a class table shows, in words: of first tries alone, and of those in which everything fits, so that neither practice nor
- * tampering bends a figure. Null with nobody left.
+ * What a class table shows, in words: of each person's first result in which everything fits, so that neither practice nor
+ * tampering bends a figure, and of whatever the trainer counts besides. Null with nobody left.
  */
 export function learnFrom({ paper, rows }: ClassTable): LearnView | null {
-	const counted = rows.filter(({ attemptNo, flags }) => attemptNo === 1 && flags.length === 0);
+	const counted = rows.filter(({ standing }) => standing.counts);
 	if (counted.length === 0) return null;
 	const figures = analyse(counted.map(({ mark }) => mark));
 	return {
@@ -118,7 +119,7 @@ function itemOf(paper: Paper, figures: ItemFigures, at: number, rows: readonly C
 }
 
 function namesOf(rows: readonly ClassRow[]): string {
-	const names = rows.map(({ name }) => name || trainerWords.nameless);
+	const names = rows.map(labelOf);
 	const shown = names.slice(0, MOST_NAMES).join(', ');
 	return names.length > MOST_NAMES ? `${shown} ${learnWords.more(names.length - MOST_NAMES)}` : shown;
 }
@@ -150,7 +151,7 @@ function personOf(figures: ItemAnalysis['persons'][number], rows: readonly Class
 	];
 	return {
 		attempt: row?.taken.result.attempt ?? '',
-		name: row?.name || trainerWords.nameless,
+		name: row ? labelOf(row) : trainerWords.nameless,
 		says: learnWords.score(score, row?.mark.of ?? 0, percent),
 		share: percent / 100,
 		passed,

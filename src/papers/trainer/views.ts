@@ -52,6 +52,11 @@ export interface RowView {
 	readonly minutes: number | null;
 	/** 1 for a first try. */
 	readonly tryNo: number;
+	/** Its name, and whatever tells it from others of that name. */
+	readonly label: string;
+	/** Whether figures are made of it, and why or why not, in a sentence; empty where there is nothing to say. */
+	readonly counts: boolean;
+	readonly standing: string;
 	/** What does not fit, a sentence each. */
 	readonly flags: readonly string[];
 	readonly cells: readonly CellView[];

@@ -37,6 +37,8 @@ export interface TrainerWork {
 	/** What a kept paper is set from. */
 	keptPaper(asks: { readonly mark: string }): Promise<{ readonly recipe: PaperRecipe; readonly seed: number }>;
 	rename(asks: { readonly attempt: string; readonly name: string }): Promise<void>;
+	/** Says whether a result counts, whatever would be so by itself. */
+	count(asks: { readonly attempt: string; readonly counts: boolean }): Promise<void>;
 	removeResult(asks: { readonly attempt: string }): Promise<void>;
 	removePaper(asks: { readonly mark: string }): Promise<void>;
 	removeAll(asks: null): Promise<void>;
@@ -133,6 +135,7 @@ export const trainerWork: TrainerWork = {
 		return { recipe: found.recipe, seed: found.seed };
 	},
 	rename: async ({ attempt, name }) => (await store()).putName(attempt, name),
+	count: async ({ attempt, counts }) => (await store()).putCount(attempt, counts),
 	removeResult: async ({ attempt }) => (await store()).removeResult(attempt),
 	async removePaper({ mark }) {
 		const kept = await store();
@@ -180,8 +183,8 @@ const markOnce: PaperMarker = async (paper, answers) => {
 	return known;
 };
 
-const sorted = ({ results, names }: Held): Promise<SortedOut> =>
-	sortResults(results, { set: setAny, mark: markOnce, names });
+const sorted = ({ results, names, counts }: Held): Promise<SortedOut> =>
+	sortResults(results, { set: setAny, mark: markOnce, names, counts });
 
 /** The table of a paper; of one with no results, an empty one. */
 async function tableOf(mark: string): Promise<ClassTable> {

@@ -18,7 +18,7 @@ async function opened(browser: Browser, baseURL: string | undefined, path: strin
 	return tab;
 }
 
-const words = (tab: Page) => tab.locator('main').innerText();
+const words = (tab: Page) => tab.locator('main').textContent();
 
 // Symptom: a quiz’s practical had a Why? on every card, which told what stops the light. Cause: the bench always offered it.
 test('a practical of a quiz offers no Why?, hint, way or log: not by touch, by keyboard, or after a reload', async ({

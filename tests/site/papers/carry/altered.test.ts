@@ -243,6 +243,7 @@ it('300 altered papers and stores: each a clear sentence, or the same; what can 
 		papers: [{ version: 1 as const, ...slip, mark: paper.mark, kept: 1 }],
 		results: [{ version: 1 as const, result, whole: true, kept: 1 }],
 		names: [{ version: 1 as const, attempt: result.attempt, name: 'Pim' }],
+		counts: [],
 	};
 	const texts = [await paperFragment(slip), paperFile(slip), storeFile(held)];
 	const seen: Record<string, number> = {};

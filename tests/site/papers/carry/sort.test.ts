@@ -12,6 +12,13 @@ const by = { set, mark: markPaper };
 const honest = (result: Result, of = paper): Result => ({ ...result, claimed: markPaper(of, result.answers).score });
 const whole = (...results: Result[]) => results.map((result) => ({ result, whole: true }));
 
+/** The same, sat an hour later: two at one time are two people's. */
+const hourLater = (result: Result): Result => ({
+	...result,
+	started: (result.started ?? 0) + 3_600_000,
+	ended: (result.ended ?? 0) + 3_600_000,
+});
+
 describe('a pile of results', () => {
 	it('is sorted by paper, by name and by try; the same attempt counts once', async () => {
 		const [a, b, c, d] = [
@@ -19,7 +26,7 @@ describe('a pile of results', () => {
 			sat(paper, 2, ' bo '),
 			sat(paper, 3, 'Abe 10'),
 			sat(paper, 4, 'Abe 9'),
-		].map((each) => honest(each)) as [Result, Result, Result, Result];
+		].map((each, at) => honest(at === 1 ? hourLater(each) : each)) as [Result, Result, Result, Result];
 		const e = honest(sat(other, 5, 'Bo'), other);
 		const sorted = await sortResults(whole(b, a, b, c, d, e), by);
 		expect(sorted.duplicates).toBe(1);
@@ -35,11 +42,9 @@ describe('a pile of results', () => {
 	});
 
 	it('goes by the name that the trainer typed; those with none are never taken for one person', async () => {
-		const [a, b, c] = [sat(paper, 1, ''), sat(paper, 2, ''), sat(paper, 3, 'Cy')].map((each) => honest(each)) as [
-			Result,
-			Result,
-			Result,
-		];
+		const [a, b, c] = [sat(paper, 1, ''), sat(paper, 2, ''), hourLater(sat(paper, 3, 'Cy'))].map((each) =>
+			honest(each),
+		) as [Result, Result, Result];
 		const names = [{ version: 1 as const, attempt: a.attempt, name: 'Cy' }];
 		const { tables } = await sortResults(whole(c, b, a), { ...by, names });
 		expect(tables[0]?.rows.map(({ name, attemptNo }) => [name, attemptNo])).toEqual([

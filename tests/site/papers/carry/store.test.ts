@@ -76,7 +76,7 @@ describe('what a trainer keeps', () => {
 		await store.held();
 		expect(await inside()).toContain('Named in a broken record');
 		await store.removeAll();
-		expect(await inside()).toBe('[[[],[]],[[],[]],[[],[]],[[],[]]]');
+		expect(await inside()).toBe('[[[],[]],[[],[]],[[],[]],[[],[]],[[],[]]]');
 		store.close();
 	});
 
@@ -124,6 +124,7 @@ describe('what a trainer keeps', () => {
 				papers: [],
 				results: [1, 2, 3].map((n) => ({ version: 1 as const, ...taken(n), kept: 1 })),
 				names: [],
+				counts: [],
 			}),
 		);
 		file.results[1].result.answers = { '<script>': 1 };
