@@ -30,7 +30,17 @@ export const scanWords = {
 	view: 'What the camera sees',
 	asking: 'Waiting for the camera. The browser may ask whether this page may use it.',
 	hold: 'Hold the whole code in the frame, flat and still. Nothing of the picture is kept.',
-	/** By what went wrong: each says what to do instead. */
+	reading: 'Looking for a QR code in the picture…',
+	stopReading: 'Stop reading',
+	/** By what became of a picture: each says what to do. */
+	read: {
+		none: 'No QR code was found in this picture. Take it again: the whole code, sharp, and from straight above.',
+		slow: 'No QR code was found in this picture in 10 seconds: there is too much else in it. Take it again from closer, so that the code fills it.',
+		stopped: 'Reading was stopped before a QR code was found. Choose the picture again to go on.',
+		picture: 'This is no picture that the browser can open, or it is too large. Take one of under 40 MB, PNG or JPEG.',
+		unfetched: 'The part that reads QR codes could not be fetched. Check the network once, then try again.',
+	},
+	/** By what went wrong with the camera: each says what to do instead. */
 	trouble: {
 		insecure:
 			'The browser gives a camera only to a page whose address begins with https. Use a picture of the code, the link or the file.',

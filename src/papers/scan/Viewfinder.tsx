@@ -23,6 +23,7 @@ export default function Viewfinder({ onText, onOff }: Props): JSX.Element {
 	const told = useRef({ onText, onOff });
 	told.current = { onText, onOff };
 	useEffect(() => {
+		const reader = frameReader();
 		let stream: MediaStream | null = null;
 		let isOver = false;
 		let last = '';
@@ -30,6 +31,7 @@ export default function Viewfinder({ onText, onOff }: Props): JSX.Element {
 		const end = () => {
 			isOver = true;
 			clearTimeout(timer);
+			reader.close();
 			closeCamera(stream);
 		};
 		const fail = (error: unknown) => {
@@ -42,9 +44,8 @@ export default function Viewfinder({ onText, onOff }: Props): JSX.Element {
 			end();
 			told.current.onOff('');
 		};
-		const read = frameReader();
 		const look = async (): Promise<void> => {
-			const text = video.current && (await read(video.current));
+			const text = video.current && (await reader.read(video.current));
 			if (isOver) return;
 			// the same code is still before the camera: it was dealt with
 			if (text && text !== last) {

@@ -1,8 +1,8 @@
 import type { JSX } from 'preact';
-import { useId, useState } from 'preact/hooks';
-import { sitWords } from '../../../content/papers/index.ts';
+import { useId, useRef, useState } from 'preact/hooks';
+import { scanWords, sitWords } from '../../../content/papers/index.ts';
 import { isInputError } from '../../../shared/error/index.ts';
-import { Button, Notice } from '../../ui/index.ts';
+import { Button, Live, Notice } from '../../ui/index.ts';
 import { ScanQr } from '../scan/ScanQr.tsx';
 import { lastPaper } from './keepSitting.ts';
 
@@ -10,10 +10,10 @@ import { lastPaper } from './keepSitting.ts';
 const MOST_BYTES = 2_000_000;
 
 /** What a file holds, or the QR code in a picture. @throws InputError for a picture with none; anything for a file that cannot be read */
-async function textOf(file: File): Promise<string> {
+async function textOf(file: File, signal: AbortSignal): Promise<string> {
 	if (file.type.startsWith('image/')) {
 		const { qrInPicture } = await import('../carry/readQr.ts');
-		return qrInPicture(file);
+		return qrInPicture(file, signal);
 	}
 	if (file.size > MOST_BYTES) throw new RangeError('too large for a paper');
 	return file.text();
@@ -24,21 +24,35 @@ export function OpenPaper({ onText }: { onText: (text: string) => Promise<void> 
 	const id = useId();
 	const [text, type] = useState('');
 	const [wrong, tell] = useState('');
-	const [last] = useState(() => lastPaper(() => localStorage));
+	const [begun] = useState(() => lastPaper(() => localStorage));
+	const [reading, read] = useState<AbortController | null>(null);
+	const files = useRef<HTMLInputElement>(null);
+	const last = useRef<AbortController | null>(null);
 	const takeFile = async (file: File | undefined) => {
 		if (!file) return;
+		const stop = new AbortController();
+		// what was chosen before is let fall, and nothing said of it
+		const before = last.current;
+		last.current = stop;
+		before?.abort();
 		tell('');
+		read(stop);
 		try {
-			await onText(await textOf(file));
+			const found = await textOf(file, stop.signal);
+			if (last.current !== stop) return;
+			read(null);
+			await onText(found);
 		} catch (error) {
+			if (last.current !== stop) return;
+			read(null);
 			tell(isInputError(error) ? error.message : sitWords.notPaper);
 		}
 	};
 	return (
 		<section class="sit-open" aria-labelledby={`${id}-none`}>
 			<h2 id={`${id}-none`}>{sitWords.none}</h2>
-			{last !== null && (
-				<Button look="main" onClick={() => void onText(last)}>
+			{begun !== null && (
+				<Button look="main" onClick={() => void onText(begun)}>
 					{sitWords.last}
 				</Button>
 			)}
@@ -58,7 +72,7 @@ export function OpenPaper({ onText }: { onText: (text: string) => Promise<void> 
 					value={text}
 					onInput={(event) => type(event.currentTarget.value)}
 				/>
-				<Button look={last === null ? 'main' : 'plain'} type="submit">
+				<Button look={begun === null ? 'main' : 'plain'} type="submit">
 					{sitWords.openPasted}
 				</Button>
 			</form>
@@ -68,8 +82,28 @@ export function OpenPaper({ onText }: { onText: (text: string) => Promise<void> 
 					id={`${id}-file`}
 					type="file"
 					accept=".json,.txt,application/json,text/plain,image/*"
-					onChange={(event) => void takeFile(event.currentTarget.files?.[0])}
+					ref={files}
+					onChange={(event) => {
+						const file = event.currentTarget.files?.[0];
+						// the same file may be chosen again
+						event.currentTarget.value = '';
+						void takeFile(file);
+					}}
 				/>
+				{reading && (
+					<>
+						<p aria-hidden="true">{scanWords.reading}</p>
+						<Button
+							onClick={() => {
+								reading.abort();
+								files.current?.focus();
+							}}
+						>
+							{scanWords.stopReading}
+						</Button>
+					</>
+				)}
+				<Live text={reading ? scanWords.reading : ''} />
 				<ScanQr onText={onText} />
 			</div>
 			{wrong !== '' && (

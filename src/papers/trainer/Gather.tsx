@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useEffect, useId, useRef, useState } from 'preact/hooks';
-import { trainerWords } from '../../../content/papers/index.ts';
+import { scanWords, trainerWords } from '../../../content/papers/index.ts';
 import { Button, Live, Notice } from '../../ui/index.ts';
 import { type AskPapers, troubleText } from '../asking.ts';
 import type { Handed } from '../carry/index.ts';
@@ -16,6 +16,8 @@ export function Gather({ ask, kept }: { ask: AskPapers; kept: KeptHand }): JSX.E
 	const top = useRef<HTMLDivElement>(null);
 	const [text, type] = useState('');
 	const [busy, setBusy] = useState(false);
+	const [pictures, setPictures] = useState<AbortController | null>(null);
+	const files = useRef<HTMLInputElement>(null);
 	const [over, hover] = useState(false);
 	const [taken, tell] = useState<TakenView | null>(null);
 	const [trouble, setTrouble] = useState('');
@@ -36,11 +38,15 @@ export function Gather({ ask, kept }: { ask: AskPapers; kept: KeptHand }): JSX.E
 		return found;
 	};
 	const takeText = (from: string) => take(() => ask('readText', { text: from }));
-	const takeFiles = (files: readonly File[]) =>
-		take(async () => {
+	const takeFiles = async (chosen: readonly File[]) => {
+		const stop = new AbortController();
+		if (chosen.some(({ type: kind }) => kind.startsWith('image/'))) setPictures(stop);
+		await take(async () => {
 			const { readFiles } = await import('../carry/readFiles.ts');
-			return readFiles(files, (recipe, seed) => ask('paper', { recipe, seed }));
+			return readFiles(chosen, (recipe, seed) => ask('paper', { recipe, seed }), stop.signal);
 		});
+		setPictures((now) => (now === stop ? null : now));
+	};
 	useEffect(() => {
 		const hear = () => {
 			if (!/^#(result|paper)=/.test(location.hash)) return;
@@ -81,11 +87,12 @@ export function Gather({ ask, kept }: { ask: AskPapers; kept: KeptHand }): JSX.E
 						multiple
 						accept=".json,.txt,application/json,text/plain,image/*"
 						aria-describedby={`${id}-hint`}
+						ref={files}
 						onChange={(event) => {
-							const files = [...(event.currentTarget.files ?? [])];
+							const chosen = [...(event.currentTarget.files ?? [])];
 							// the same file may be chosen again
 							event.currentTarget.value = '';
-							if (files.length > 0) void takeFiles(files);
+							if (chosen.length > 0) void takeFiles(chosen);
 						}}
 					/>
 					<p class="field-hint" id={`${id}-hint`}>
@@ -119,6 +126,16 @@ export function Gather({ ask, kept }: { ask: AskPapers; kept: KeptHand }): JSX.E
 				</p>
 			)}
 			<Live text={said} />
+			{busy && pictures && (
+				<Button
+					onClick={() => {
+						pictures.abort();
+						files.current?.focus();
+					}}
+				>
+					{scanWords.stopReading}
+				</Button>
+			)}
 			{taken && taken.refused.length > 0 && (
 				<Notice kind="wrong" word={trainerWords.refused}>
 					<ul class="gather-refused">
