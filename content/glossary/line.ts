@@ -212,7 +212,7 @@ export const line: readonly Term[] = [
 		id: 'loss-of-data',
 		term: 'Loss of data',
 		forms: ['loss of signal', 'lost data', 'signal loss', 'data gone'],
-		says: 'No packet for a second. What the light does then is a setting of the fixture: keep the last look, go dark, or run its own programme.',
+		says: 'No packet for so long that a fixture takes the line for dead: never less than 1.25 seconds, and longer if its maker likes. What it does then is a setting: keep the last look, go dark, or run its own programme.',
 		from: 'E1.11',
 		see: ['hold-last-look', 'packet'],
 	},

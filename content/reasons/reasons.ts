@@ -78,7 +78,7 @@ export const reasons = {
 
 	// ---- whether there is data
 	'signal.never': 'It has had no data since it came on, so it stays dark.',
-	'signal.overdue': 'Its data has just stopped. Until a second is up it keeps its last look.',
+	'signal.overdue': 'Its data has just stopped. Until it takes the data for lost, it keeps its last look.',
 	'signal.holding': 'Its data is gone, and it is set to keep its last look.',
 	'signal.dark': 'Its data is gone, and it is set to go dark then.',
 	'signal.running': [

@@ -1,10 +1,13 @@
 import { requireNumber, requireWhole } from '../error/index.ts';
 import { LAST_SLOT } from './address.ts';
 
+/** Break to break, at most, that a receiver must still take: 1.25 s (ANSI E1.11: a driver's constants, and from memory). */
+const LONGEST_GAP_US = 1_250_000;
+
 /**
  * Times on the line; `Us` is microseconds, `Ms` milliseconds. Source: ANSI E1.11, read in tables that restate it (makers'
- * and open-source drivers'), since the standard itself was not to be had. `lossOfDataMs` is from memory, though a maker's
- * manual says the same.
+ * and open-source drivers'), since the standard itself was not to be had. That loss
+ * of data comes no sooner than the longest gap a receiver must take is from memory.
  */
 export const TIMING = Object.freeze({
 	/** Bits a second. */
@@ -27,10 +30,13 @@ export const TIMING = Object.freeze({
 		shortestBreakUs: 88,
 		shortestMarkAfterBreakUs: 8,
 		shortestPacketUs: 1196,
-		longestPacketUs: 1_250_000,
+		longestPacketUs: LONGEST_GAP_US,
 	}),
-	/** No packet for this long is loss of data; what then happens is the fixture's loss setting. Some receivers wait 1.25 s. */
-	lossOfDataMs: 1000,
+	/**
+	 * How long these fixtures go without a packet before they take the data for lost: the least a receiver may, since it must
+	 * still take packets that far apart. A maker may wait longer. What then happens is the loss setting.
+	 */
+	lossOfDataMs: LONGEST_GAP_US / 1000,
 });
 
 /** The parts of a packet that may be longer than the least, each in microseconds. */
@@ -89,7 +95,7 @@ export function refreshRate(slots: number, shape: PacketShape = {}): number {
 	return 1_000_000 / breakToBreak(slots, shape);
 }
 
-/** Whether a receiver whose last packet was this many milliseconds ago has lost data: from 1000 on. */
+/** Whether one of our receivers whose last packet was this many milliseconds ago has lost data: from 1250 on. */
 export function isDataLost(milliseconds: number): boolean {
 	return milliseconds >= TIMING.lossOfDataMs;
 }

@@ -62,11 +62,11 @@ describe('a battery’s watt-hours are its volts times its ampere-hours (read: 4
 });
 
 describe('E1.11: loss of data', () => {
-	test('is a second without a packet (from memory; a maker’s manual says the same)', () => {
-		expect(TIMING.lossOfDataMs).toBe(1000);
+	test('is 1.25 s without a packet, the least a receiver may wait (from memory)', () => {
+		expect(TIMING.lossOfDataMs).toBe(1250);
 		for (const profile of BUNDLED) {
 			const hands = new Hands(profile).send({ type: 'data.change', present: true });
-			hands.send({ type: 'data.change', present: false }).wait(999);
+			hands.send({ type: 'data.change', present: false }).wait(1249);
 			expect(signalOf(hands.state)).toBe('overdue');
 			expect(['holding', 'dark', 'running']).toContain(signalOf(hands.wait(1).state));
 		}
@@ -76,7 +76,7 @@ describe('E1.11: loss of data', () => {
 		const slowest = TIMING.transmitter.longestPacketUs / 1000;
 		const hands = new Hands(tallow).send({ type: 'data.change', present: true });
 		for (let i = 0; i < 5; i++) {
-			hands.send({ type: 'data.change', present: false }).wait(slowest - 1);
+			hands.send({ type: 'data.change', present: false }).wait(slowest);
 			hands.send({ type: 'data.change', present: true });
 			expect(signalOf(hands.state)).toBe('present');
 		}

@@ -58,8 +58,8 @@ describe('timing', () => {
 		}
 	});
 
-	test('data is lost at one second to the millisecond', () => {
-		expect([0, 999, 1000, 5000].map(isDataLost)).toEqual([false, false, true, true]);
+	test('data is lost at 1.25 seconds to the millisecond', () => {
+		expect([0, 1000, 1249, 1250, 5000].map(isDataLost)).toEqual([false, false, false, true, true]);
 	});
 
 	test.each([

@@ -25,7 +25,7 @@ export function anyEvent(sheet: RigSheet): fc.Arbitrary<RigEvent> {
 		{ weight: 3, arbitrary: make('key.up', { fixture, key }) },
 		{
 			weight: 6,
-			arbitrary: make('clock.wait', { ms: fc.constantFrom(10, 120, 500, 999, 1000, 5000, 61_000, 3_600_000) }),
+			arbitrary: make('clock.wait', { ms: fc.constantFrom(10, 120, 500, 1000, 1249, 1250, 5000, 61_000, 3_600_000) }),
 		},
 		{
 			weight: 4,

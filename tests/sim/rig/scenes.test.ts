@@ -42,7 +42,7 @@ describe('the line', () => {
 		expect(ids(rig, 'bar-1')).toContain('source.start-code');
 	});
 
-	test('loss of data: a second’s grace, then hold, dark or the fixture’s own programme', () => {
+	test('loss of data: 1.25 seconds’ grace, then hold, dark or the fixture’s own programme', () => {
 		for (const [loss, state] of [
 			['hold', 'signal.holding'],
 			['dark', 'signal.dark'],
@@ -52,7 +52,7 @@ describe('the line', () => {
 			send(rig, { type: 'settings.become', fixture: 'wash-1', change: { loss } });
 			const before = words(rig, 'wash-1');
 			send(rig, { type: 'desk.output', output: 'a', on: false });
-			rig.wait(999);
+			rig.wait(1249);
 			expect(words(rig, 'wash-1')).toBe(before);
 			rig.wait(1);
 			expect(ids(rig, 'wash-1')).toContain(state);
