@@ -200,6 +200,10 @@ export const faults: Readonly<Record<string, FaultWords>> = {
 				when: { isUp: true },
 				says: 'Switch {detail} is up. That makes the start address {isAddress}, and it should be {meantAddress}.',
 			},
+			{
+				when: { noneUp: true },
+				says: 'All nine address switches are down: here that is start address {isAddress}, and another maker’s reads it otherwise. It should be {meantAddress}, with switch {detail} up.',
+			},
 			{ says: 'Switch {detail} is down. That makes the start address {isAddress}, and it should be {meantAddress}.' },
 		],
 		tape: labels,

@@ -163,7 +163,7 @@ export const slots: readonly Term[] = [
 		id: 'dip-switch',
 		term: 'DIP switch',
 		forms: ['DIP switches', 'DIP'],
-		says: 'A row of tiny switches. Nine of them set a start address: each that is on adds its weight, from 1 up to 256.',
+		says: 'A row of tiny switches. Nine of them set a start address: each that is on adds its weight, from 1 up to 256. What all of them down means is up to the maker.',
 		from: 'trade',
 		see: ['weight', 'start-address'],
 	},

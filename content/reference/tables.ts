@@ -23,7 +23,8 @@ export const addressWords = {
 		heading: 'Address switches: weights',
 		says: [
 			'Each of the nine switches adds its weight when it is on. A tenth, where there is one, has another job.',
-			'Read the label for which way is on. Fixtures are wired in one of two ways. By the plain sum, all down counts as {sumDown}, and {sumMissing} cannot be set. Counted from zero, the address is the sum and one more: all down is {plusDown}, all up is {plusUp}.',
+			'Read the label for which way is on. Two ways of counting are usual. By the plain sum, {sumMissing} cannot be set. Counted from zero, the address is the sum and one more: all nine up is {plusUp}.',
+			'By the plain sum, all nine down comes to nothing, and what a fixture does then is up to its maker. It may take it as the first address, work by itself, or not listen at all.',
 			'A fixture one slot out is often wired the other way.',
 		],
 		caption: 'What each switch adds',
@@ -35,6 +36,7 @@ export const addressWords = {
 		heading: 'Address switches: plain sum',
 		says: [
 			'Find the address. The row says which of switches 1 to 5 are up, the column which of 6 to 9. All others are down.',
+			'There is no address with all nine down: what a fixture does then is up to its maker.',
 		],
 		caption: 'Start addresses 1 to {highest} by switches, plain sum',
 	},
@@ -44,6 +46,7 @@ export const addressWords = {
 		caption: 'Start addresses 1 to {highest} by switches, counted from zero',
 	},
 	corner: '1–5 up',
+	makers: '–',
 	none: 'none',
 	cannot: 'cannot be set',
 } as const;
@@ -109,7 +112,10 @@ export const lineWords = {
 	},
 	timing: {
 		heading: 'Timing',
-		says: ['Source: ANSI E1.11. What a receiver must still take is from memory.'],
+		says: [
+			'Source: ANSI E1.11. What a receiver must still take, and that it may not take data for lost sooner, are from memory.',
+			'How much longer a fixture waits is its maker’s choice. The fixtures here wait no longer.',
+		],
 		caption: 'Times on the line',
 		head: ['What', 'Sent', 'Still taken'],
 		rows: {
@@ -119,7 +125,7 @@ export const lineWords = {
 			mark: 'Mark after break, at least',
 			shortest: 'From break to break, at least',
 			longest: 'From break to break, at most',
-			loss: 'Loss of data after',
+			loss: 'Loss of data: no sooner than',
 		},
 		microseconds: '{n} µs',
 		seconds: '{n} s',

@@ -5,16 +5,16 @@ import { requireAddress } from './address.ts';
 export const DIP_WEIGHTS: readonly number[] = Object.freeze([1, 2, 4, 8, 16, 32, 64, 128, 256]);
 
 /**
- * The two ways nine switches are read, and the off-by-one between them.
- * - `sum`: the address is the plain sum of what is up. All down would be 0, which is no address and is read as 1;
- *   512 cannot be set.
+ * Two usual ways in which nine switches are read, and the off-by-one between them; there are others.
+ * - `sum`: the address is the plain sum of what is up. All down would be 0, which is no address: what a fixture makes of it is
+ *   its maker's (1, stand-alone, or nothing: read in tables of the trade). Those of this house read it as 1. 512 cannot be set.
  * - `sum-plus-one`: the switches count from zero, so the address is the sum and one more. All down is 1, all up 512.
  *
  * The same switches give addresses one apart, so a fixture wired the other way answers to its neighbour's slots.
  */
 export type DipWiring = 'sum' | 'sum-plus-one';
 
-/** The addresses a wiring can set. `allDown` is what it reads with no switch up. */
+/** The addresses a wiring can set. `allDown` is what the fixtures of this house read with no switch up. */
 export const DIP_REACH: Readonly<
 	Record<DipWiring, { readonly lowest: number; readonly highest: number; readonly allDown: number }>
 > = Object.freeze({

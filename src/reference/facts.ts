@@ -40,7 +40,7 @@ export function factTable(profile: Profile): ReferenceTable {
 					percent: CAUTIOUS_SHARE * 100,
 				}),
 			],
-			['charge', hours(chargeHours(wattHours, chargeWatts))],
+			['charge', fill(words.atLeast, { time: hours(chargeHours(wattHours, chargeWatts)) })],
 		);
 	}
 	rows.push(

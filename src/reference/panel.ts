@@ -1,6 +1,6 @@
 import { fixtureWords as words } from '../../content/reference/index.ts';
 import { keyNames } from '../../content/rig/index.ts';
-import { switchesUp, upSwitches } from '../../shared/dmx/index.ts';
+import { addressOf, switchesUp, upSwitches } from '../../shared/dmx/index.ts';
 import type {
 	DipPanel,
 	Key,
@@ -104,4 +104,4 @@ function upOf(switches: readonly number[], value: number): string {
 
 /** How the address switches are read. */
 export const switchNote = ({ wiring }: DipPanel): string =>
-	fill(words.switches.says, { wiring: words.switches.wiring[wiring] });
+	fill(words.switches.says, { wiring: words.switches.wiring[wiring], allDown: addressOf(switchesUp([]), wiring) });

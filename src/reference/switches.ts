@@ -23,12 +23,7 @@ function example(address: number): string[] {
 
 /** What nine switches add up to. */
 export function weightSection(): ReferenceSection {
-	const facts = {
-		sumDown: DIP_REACH.sum.allDown,
-		sumMissing: DIP_REACH.sum.highest + 1,
-		plusDown: DIP_REACH['sum-plus-one'].allDown,
-		plusUp: DIP_REACH['sum-plus-one'].highest,
-	};
+	const facts = { sumMissing: DIP_REACH.sum.highest + 1, plusUp: DIP_REACH['sum-plus-one'].highest };
 	return {
 		id: 'switch-weights',
 		heading: words.weights.heading,
@@ -48,6 +43,9 @@ export function weightSection(): ReferenceSection {
 /** Every address of one wiring: rows by switches 1 to 5, columns by 6 to 9. */
 export function switchSection(wiring: DipWiring): ReferenceSection {
 	const { heading, says, caption } = wiring === 'sum' ? words.sum : words.plus;
+	const cell = (switches: readonly boolean[]): string =>
+		// what a plain sum of nothing means is its maker's
+		wiring === 'sum' && upSwitches(switches).length === 0 ? words.makers : String(addressOf(switches, wiring));
 	return {
 		id: wiring === 'sum' ? 'switches-plain-sum' : 'switches-from-zero',
 		heading,
@@ -58,9 +56,7 @@ export function switchSection(wiring: DipWiring): ReferenceSection {
 				head: [words.corner, ...Array.from({ length: 2 ** HIGH }, (_, high) => highText(high))],
 				rows: Array.from({ length: 2 ** LOW }, (_, low) => [
 					upText(bitsOf(low, LOW)),
-					...Array.from({ length: 2 ** HIGH }, (_, high) =>
-						String(addressOf([...bitsOf(low, LOW), ...bitsOf(high, HIGH)], wiring)),
-					),
+					...Array.from({ length: 2 ** HIGH }, (_, high) => cell([...bitsOf(low, LOW), ...bitsOf(high, HIGH)])),
 				]),
 				look: 'grid',
 			},

@@ -1,3 +1,4 @@
+import { DIP_WEIGHTS } from '../../shared/dmx/index.ts';
 import { modeOf } from '../../shared/profile/index.ts';
 import { profileFor, type RigSheet, type SheetFixture } from '../../shared/sheet/index.ts';
 import type { PlacedFault, RigEvent } from '../../sim/event/index.ts';
@@ -38,7 +39,10 @@ function fixtureNow(sheet: RigSheet, fixture: SheetFixture, events: readonly Rig
 				slides: slides.map(({ id }, i) => (id === event.slide ? event.to : (now.slides?.[i] ?? 0))),
 			};
 	}
-	return settingFacts('is', settingsOf(profile, now));
+	return {
+		...settingFacts('is', settingsOf(profile, now)),
+		noneUp: panel.kind === 'dip' && !(now.switches ?? []).slice(0, DIP_WEIGHTS.length).includes(true),
+	};
 }
 
 /** What one event says by itself. */

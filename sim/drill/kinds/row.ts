@@ -12,6 +12,7 @@ import {
 	idOf,
 	ids,
 	KEYED,
+	leastAddress,
 	levelsFor,
 	line,
 	type Made,
@@ -39,8 +40,9 @@ function anyRow(random: Random, row: readonly Stand[]): { first: number; starts:
 	for (;;) {
 		const first = random.int(1, 440);
 		const { starts, stopsAt } = backToBack(first, footprints);
-		// nine switches read as a sum end at 511
-		if (stopsAt === null && starts.every((start) => start < 512)) return { first, starts };
+		// nine switches read as a sum end at 511, and begin where every maker reads them alike
+		const fits = row.every(({ profile }, i) => (starts[i] ?? 0) >= leastAddress(profile));
+		if (stopsAt === null && fits && starts.every((start) => start < 512)) return { first, starts };
 	}
 }
 

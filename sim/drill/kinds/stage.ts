@@ -146,9 +146,17 @@ export const setting = (fixtureId: string, key: SettingKey, value: SettingValue)
 
 export const footprint = (profile: Profile, mode: string): number => footprintOf(modeOf(profile, mode));
 
-/** A start address at which the mode fits; no higher than the switches of a fixture that has them can say. */
+/**
+ * The least start address to ask of a fixture. Switches are never asked for 1: some makers give it to no switch up as well, and
+ * others read none up as something else, so nothing may hang on it.
+ */
+export const leastAddress = (profile: Profile): number => (profile.panel.kind === 'dip' ? 2 : 1);
+
+/** A start address at which the mode fits; none that switches cannot say, or say in a way that differs by maker. */
 export function anyAddress(random: Random, profile: Profile, mode: string): number {
-	return random.int(1, LAST_SLOT + 1 - Math.max(2, footprint(profile, mode)));
+	const address = random.int(1, LAST_SLOT + 1 - Math.max(2, footprint(profile, mode)));
+	// drawn from all and then moved, so that a seed gives the drill it always gave
+	return Math.max(leastAddress(profile), address);
 }
 
 /** One of the items that is not this one. */

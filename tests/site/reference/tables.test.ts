@@ -98,9 +98,10 @@ describe('addresses', () => {
 			for (const [first, ...cells] of rows)
 				for (const [i, address] of cells.entries()) {
 					const count = sum(first) + sum(head[i + 1]) + past;
-					expect(address).toBe(`${count === 0 ? 1 : count}`);
+					// symptom: the table gave 1 for all nine down; cause: one maker's custom, and others read that otherwise
+					expect(address).toBe(count === 0 ? '–' : `${count}`);
 				}
-			expect(new Set(rows.flatMap(([, ...cells]) => cells)).size).toBe(past === 1 ? 512 : 511);
+			expect(new Set(rows.flatMap(([, ...cells]) => cells)).size).toBe(512);
 		}
 		// read in tables of the trade: 10 is 2 and 4, 24 is 4 and 5, 233 is 1 4 6 7 8
 		expect(cell('switch-weights', '10', 'Up, plain sum', 1)).toBe('2 4');

@@ -50,6 +50,22 @@ describe('the words of a fault', () => {
 		}
 	});
 
+	// symptom: 'Switch 4 is down. That makes the start address 1' with all nine down; cause: one maker's custom told as a sum
+	it('tell of all nine switches down as what differs by maker', () => {
+		const sheet = readSheet({
+			...mixed,
+			fixtures: mixed.fixtures.map((each) =>
+				each.id === 'old-1' ? { ...each, switches: Array.from({ length: 10 }, (_, i) => i === 3) } : each,
+			),
+		});
+		expect(faultCause(sheet, at('one-switch-wrong', 'old-1', '4'))).toBe(
+			'All nine address switches are down: here that is start address 1, and another maker’s reads it otherwise. It should be 8, with switch 4 up.',
+		);
+		expect(faultCause(sheet, at('one-switch-wrong', 'old-1', '1'))).toBe(
+			'Switch 1 is up. That makes the start address 9, and it should be 8.',
+		);
+	});
+
 	it('tell the ways apart in which one place can have it, by its name or by its cause', () => {
 		for (const sheet of sheets) {
 			const told = placedFaults(sheet).map(({ placed }) =>
