@@ -123,7 +123,7 @@ export const power: readonly Term[] = [
 	{
 		id: 'charge-time',
 		term: 'Charge time',
-		says: 'Missing watt-hours divided by charging watts. The last part goes slower than that.',
+		says: 'At least the missing watt-hours divided by the charging watts. Losses come on top, and the last part goes slower.',
 		from: 'trade',
 		see: ['charge'],
 	},

@@ -11,9 +11,10 @@ export const calcWords = {
 	},
 	endless: 'without end',
 	sliders: {
+		charge: { label: 'Charge in it now', unit: '%' },
 		brightness: { label: 'Brightness', unit: '%' },
-		share: { label: 'Share of the battery to count on', unit: '%' },
-		throw: { label: 'Throw', unit: 'm' },
+		share: { label: 'Share of that to count on', unit: '%' },
+		throw: { label: 'Throw, straight to the wall', unit: 'm' },
 		tilt: { label: 'Turned from square on', unit: '°' },
 		spacing: { label: 'Space between two', unit: 'm' },
 		first: { label: 'First start address', unit: '' },
@@ -25,15 +26,21 @@ export const calcWords = {
 	},
 	picks: { look: 'Colour', fixture: 'Fixture', mode: 'Fixture and mode', load: 'Each of them is' },
 	hours: {
-		formulas: ['draw = idle + colour × brightness', 'hours = watt-hours × share ÷ draw'],
+		formulas: ['draw = idle + colour × brightness', 'hours = watt-hours × charge × share ÷ draw'],
 		draw: 'It draws',
 		lasts: 'It lasts',
-		charge: 'From flat to full',
+		charge: 'To charge it from flat, at least: losses and the slow end come on top',
+		atLeast: (hours: string) => `at least ${hours}`,
 		hours: (n: string) => (n === '1' ? '1 hour' : `${n} hours`),
 	},
 	pool: {
-		formulas: ['pool = 2 × throw × tan(beam ÷ 2)', 'light = candela × cos(turn) ÷ throw²'],
-		width: 'The pool is wide, square on',
+		formulas: [
+			'square on, pool = 2 × throw × tan(beam ÷ 2)',
+			'turned, it is longer: throw × (tan(turn + beam ÷ 2) − tan(turn − beam ÷ 2))',
+			'light = candela × cos³(turn) ÷ throw²',
+		],
+		width: 'The pool is wide',
+		length: 'And long, the way it is turned',
 		light: 'Light in its middle',
 	},
 	spacing: {

@@ -15,4 +15,4 @@ export {
 	uniformity,
 	widestSpacing,
 } from './row.ts';
-export { illuminance, type Pool, poolDiameter, poolOnWall } from './throw.ts';
+export { aimLux, illuminance, type Pool, poolDiameter, poolOnWall } from './throw.ts';

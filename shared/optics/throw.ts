@@ -53,6 +53,19 @@ export function poolOnWall(metres: number, degrees: number, tilt: number): Pool 
 	};
 }
 
+/**
+ * Lux where the middle of a turned beam meets a flat wall: `I cos³ t / d²`. The light goes `d / cos t` to get there and meets the
+ * wall at `t`, so this is `I cos t / r²` (CIE e-ILV 912, recalculated). As good as 0 where the beam runs along the wall.
+ * @param candela along the beam's axis, 0 or more
+ * @param metres from lens to wall, square to it, more than 0
+ * @param tilt degrees between the beam's axis and the wall's normal, 0 (square on) to 90 (along the wall)
+ * @throws InputError `optics.range`
+ */
+export function aimLux(candela: number, metres: number, tilt: number): number {
+	above0(metres, 'metres', 'A throw in metres');
+	return illuminance(candela, metres / Math.cos(radians(requireTilt(tilt))), tilt);
+}
+
 const requireTilt = (tilt: number): number =>
 	requireNumber(tilt, { lo: 0, hi: 90, code: 'optics.range', path: 'tilt', what: 'A tilt in degrees' });
 

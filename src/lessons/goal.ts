@@ -1,5 +1,6 @@
 import { InputError } from '../../shared/error/index.ts';
 import { illuminance, peakCandela } from '../../shared/optics/index.ts';
+import { CAUTIOUS_SHARE } from '../../shared/power/index.ts';
 import type { Condition } from '../../sim/drill/index.ts';
 import type { Rig } from '../../sim/rig/index.ts';
 import type { TaskSpec } from './schema.ts';
@@ -15,7 +16,7 @@ const LEVELS = Array.from({ length: 101 }, (_, level) => level);
 /** A goal of a lesson as a condition that a marker knows: what is to be worked out is worked out on the rig. */
 export function conditionOf(goal: Goal, rig: Rig): Condition {
 	if (goal.is === 'lasts') {
-		const lasting = LEVELS.filter((level) => hoursAt(rig, goal.fixture, level) >= goal.hours);
+		const lasting = LEVELS.filter((level) => CAUTIOUS_SHARE * hoursAt(rig, goal.fixture, level) >= goal.hours);
 		const most = Math.max(...requireSome(lasting, goal));
 		return within(goal.fixture, Math.max(0, most - SPARE), most);
 	}
@@ -29,14 +30,18 @@ export function conditionOf(goal: Goal, rig: Rig): Condition {
 
 /** What a task's words may name in braces. */
 export function goalFacts(goal: Goal, rig: Rig): Readonly<Record<string, number>> {
-	if (goal.is === 'lasts') return { hours: goal.hours };
+	if (goal.is === 'lasts') {
+		const { battery } = unitAt(rig, goal.fixture, 0).state.context;
+		const left = battery ? battery.wattHours / battery.capacity : 0;
+		return { hours: goal.hours, charge: Math.round(100 * left), percent: 100 * CAUTIOUS_SHARE };
+	}
 	if (goal.is !== 'lux') return {};
 	const metres = unitAt(rig, goal.fixture, 100).placed.place.throw;
 	const candela = luxAt(rig, goal.fixture, 100) * metres ** 2;
 	return { lux: goal.lux, throw: metres, candela: Math.round(candela) };
 }
 
-/** Hours a fixture's battery lasts with its own brightness at a percent, from what is in it now. */
+/** Hours until a fixture's battery is flat with its own brightness at a percent, from all that is in it now. */
 export function hoursAt(rig: Rig, fixture: string, level: number): number {
 	const { watts, battery } = unitAt(rig, fixture, level).state.context;
 	return battery && watts > 0 ? battery.wattHours / watts : 0;

@@ -35,7 +35,7 @@ const goalSchema = v.variant('is', [
 	v.strictObject({ is: v.literal('setting'), fixture: idText, key: v.picklist(SETTING_KEYS), value }),
 	v.strictObject({ is: v.literal('lit'), fixture: idText }),
 	v.strictObject({ is: v.literal('fed'), fixture: idText, from: idText }),
-	/** As bright as its battery will bear for so many hours: the brightness follows from battery and look. */
+	/** As bright as lasts so many hours on the share of its charge to count on: the brightness follows from battery and look. */
 	v.strictObject({ is: v.literal('lasts'), fixture: idText, hours: v.number() }),
 	/** So many lux where the beam's middle lands, within a tenth: the brightness follows from look, beam and throw. */
 	v.strictObject({ is: v.literal('lux'), fixture: idText, lux: v.number() }),

@@ -1,5 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { illuminance, peakCandela, poolDiameter, poolOnWall, uniformity } from '../../shared/optics/index.ts';
+import {
+	aimLux,
+	illuminance,
+	luxAside,
+	peakCandela,
+	poolDiameter,
+	poolOnWall,
+	uniformity,
+} from '../../shared/optics/index.ts';
 
 describe('illuminance: E = I cos θ / d² (CIE e-ILV 912, read)', () => {
 	it.each([
@@ -25,7 +33,31 @@ describe('illuminance: E = I cos θ / d² (CIE e-ILV 912, read)', () => {
 		expect(Math.round(illuminance(100, 3))).toBe(11);
 	});
 
+	// 10,000 cd and 5 m square to the wall (the case of CIE e-ILV 912, read): turned 60° the ray is 10 m long and meets the wall at 60°
+	it.each([
+		[0, 400],
+		[45, 141.42],
+		[60, 50],
+		[70, 16],
+	])('the same light turned %i degrees, 5 m square to the wall: the slanted ray by hand, %f lx', (tilt, lux) => {
+		const ray = 5 / Math.cos((tilt * Math.PI) / 180);
+		expect(aimLux(10_000, 5, tilt)).toBeCloseTo(lux, 1);
+		expect(aimLux(10_000, 5, tilt)).toBeCloseTo(illuminance(10_000, ray, tilt), 9);
+		// a source as strong to the side as ahead lights that place alike, turned to it or not
+		const even = { peak: 10_000, beam: 179, field: 179 };
+		expect(luxAside(even, 5, 5 * Math.tan((tilt * Math.PI) / 180))).toBeCloseTo(aimLux(10_000, 5, tilt), 6);
+	});
+
+	it('is 2 to 8.5 times less at 45 to 70 degrees than with the throw taken for the ray (recalculated)', () => {
+		const times = (tilt: number) => illuminance(10_000, 5, tilt) / aimLux(10_000, 5, tilt);
+		expect(times(45)).toBeCloseTo(2, 9);
+		expect(times(70)).toBeCloseTo(8.55, 2);
+		// as the lesson says: about a third is left at 45 degrees, an eighth at 60
+		expect([45, 60].map((tilt) => aimLux(1, 1, tilt).toFixed(3))).toEqual(['0.354', '0.125']);
+	});
+
 	it('light that grazes a surface does not light it', () => {
+		expect(aimLux(1000, 1, 90)).toBeCloseTo(0, 9);
 		expect(illuminance(1000, 1, 90)).toBeCloseTo(0, 9);
 	});
 });

@@ -7,8 +7,8 @@ import {
 	mostReceivers,
 	totalUnitLoads,
 } from '../../../shared/dmx/index.ts';
-import { bayOf, edgeSpacing, illuminance, poolDiameter, poolOverlap } from '../../../shared/optics/index.ts';
-import { amps, batteryHours, chainWatts, chargeHours } from '../../../shared/power/index.ts';
+import { aimLux, bayOf, edgeSpacing, poolDiameter, poolOnWall, poolOverlap } from '../../../shared/optics/index.ts';
+import { amps, batteryHours, CAUTIOUS_SHARE, chainWatts, chargeHours } from '../../../shared/power/index.ts';
 import type { Kit, Pick, Reckoner, Slider } from './types.ts';
 
 /** A number with so many decimals, and none that say nothing. */
@@ -36,7 +36,7 @@ const named = (all: readonly { readonly id: string; readonly name: string }[]): 
 const chosen = <T extends { readonly id: string }>(all: readonly T[], id: string | undefined): T =>
 	(all.find((each) => each.id === id) ?? all[0]) as T;
 
-/** Hours a battery lasts at a look, and hours to charge it again. */
+/** Hours a battery lasts at a look on a share of what is left in it, and the least it takes to charge it again. */
 function hours(kits: readonly Kit[]): Reckoner {
 	const kit = chosen(
 		kits.filter(({ wattHours }) => wattHours > 0),
@@ -45,11 +45,15 @@ function hours(kits: readonly Kit[]): Reckoner {
 	return {
 		formulas: words.hours.formulas,
 		picks: [pick('look', named(kit.looks))],
-		sliders: [slider('brightness', 5, 100, 5, 100), slider('share', 40, 100, 5, 80)],
-		reckon({ brightness = 100, share = 80 }, { look }) {
+		sliders: [
+			slider('charge', 10, 100, 5, 100),
+			slider('brightness', 5, 100, 5, 100),
+			slider('share', 40, 100, 5, 100 * CAUTIOUS_SHARE),
+		],
+		reckon({ charge = 100, brightness = 100, share = 100 * CAUTIOUS_SHARE }, { look }) {
 			const { watts } = chosen(kit.looks, look);
 			const draw = kit.idleWatts + (watts * brightness) / 100;
-			const lasts = batteryHours(kit.wattHours, draw, share / 100);
+			const lasts = batteryHours((kit.wattHours * charge) / 100, draw, share / 100);
 			const back = chargeHours(kit.wattHours, kit.chargeWatts);
 			return [
 				{
@@ -59,20 +63,20 @@ function hours(kits: readonly Kit[]): Reckoner {
 				},
 				{
 					what: words.hours.lasts,
-					sum: `${round(kit.wattHours)} Wh × ${share} ÷ 100 ÷ ${round(draw)} W`,
+					sum: `${round(kit.wattHours)} Wh × ${charge} ÷ 100 × ${share} ÷ 100 ÷ ${round(draw)} W`,
 					comes: words.hours.hours(round(lasts)),
 				},
 				{
 					what: words.hours.charge,
 					sum: `${round(kit.wattHours)} Wh ÷ ${round(kit.chargeWatts)} W`,
-					comes: words.hours.hours(round(back)),
+					comes: words.hours.atLeast(words.hours.hours(round(back))),
 				},
 			];
 		},
 	};
 }
 
-/** Pool and light at a throw. */
+/** Pool and light at a throw, square on or turned: the throw is how far the lens stands from the wall. */
 function pool(kits: readonly Kit[]): Reckoner {
 	return {
 		formulas: words.pool.formulas,
@@ -80,21 +84,31 @@ function pool(kits: readonly Kit[]): Reckoner {
 		sliders: [slider('throw', 0.5, 12, 0.5, 3), slider('tilt', 0, 70, 5, 0)],
 		reckon({ throw: metres = 3, tilt = 0 }, { fixture }) {
 			const { beam, peak } = chosen(kits, fixture);
+			const { wide, long } = poolOnWall(metres, beam, tilt);
+			const half = round(beam / 2);
 			return [
 				{
 					what: words.pool.width,
-					sum: `2 × ${round(metres)} m × tan(${round(beam)}° ÷ 2)`,
-					comes: `${round(poolDiameter(metres, beam), 2)} m`,
+					sum: `2 × ${round(metres)} m × sin ${half}° ÷ √(cos² ${half}° − sin² ${tilt}°)`,
+					comes: metresOrEndless(wide),
+				},
+				{
+					what: words.pool.length,
+					sum: `${round(metres)} m × (tan(${tilt}° + ${half}°) − tan(${tilt}° − ${half}°))`,
+					comes: metresOrEndless(long),
 				},
 				{
 					what: words.pool.light,
-					sum: `${round(peak, 0)} cd × cos ${tilt}° ÷ (${round(metres)} m)²`,
-					comes: `${round(illuminance(peak, metres, tilt), 0)} lx`,
+					sum: `${round(peak, 0)} cd × cos³ ${tilt}° ÷ (${round(metres)} m)²`,
+					comes: `${round(aimLux(peak, metres, tilt), 0)} lx`,
 				},
 			];
 		},
 	};
 }
+
+/** Metres to the hundredth; a pool whose far edge runs along the wall has no end, and no metres. */
+const metresOrEndless = (n: number): string => (Number.isFinite(n) ? `${round(n, 2)} m` : words.endless);
 
 /** From here on the eye takes a wall for even. Common practice, no source. */
 const EVEN = 0.7;
