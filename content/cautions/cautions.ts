@@ -34,8 +34,9 @@ export const cautions: Readonly<Record<CautionId, Caution>> = {
 		title: 'Overhead: two fixings, always',
 		harm: 'A fixture that comes down can kill the person under it.',
 		care: [
-			'Fit a secondary safety bond, rated for the load, to everything overhead: round the structure and through the fixture’s own bond point, with as little slack as will go.',
-			'Use hardware with a rating marked on it, for that bar and that weight. No string, no cable ties, no found wire.',
+			'Fit a secondary safety bond, rated for the load, to everything overhead: round pipe or truss chord that is itself rated, and to the maker’s own bond point on the fixture, with as little slack as possible.',
+			'Never bond to the yoke alone, unless the maker gives that as the point.',
+			'Use hardware with a rating marked on it, for that pipe or truss and for that weight. No string, no cable ties, no found wire.',
 			'Clear and mark off the floor below before anything goes up. Nobody stands under the work.',
 			'Look at clamp, bolt and bond after the fixture is aimed, and again before doors.',
 		],
@@ -57,7 +58,7 @@ export const cautions: Readonly<Record<CautionId, Caution>> = {
 		care: [
 			'Read the weight on the case. If in doubt, two people, and one of them counts.',
 			'Legs, not back; the load close; no twisting. Look at the way before you carry along it.',
-			'Gloves for cases, bars and truss. Keep fingers out from under.',
+			'Gloves for cases, pipe and truss. Keep fingers out from under.',
 		],
 		defer: 'The place’s own manual-handling rules hold.',
 	},
@@ -100,7 +101,8 @@ export const cautions: Readonly<Record<CautionId, Caution>> = {
 		harm: 'Flashing can bring on a seizure in someone with photosensitive epilepsy, and can make others ill.',
 		care: [
 			'Do not flash where people did not expect it. Put the warning at the doors, where it is read before going in.',
-			'Keep rates low, bursts short, and never let several fixtures flash out of step into a faster rate.',
+			'Keep rates low and bursts short. The UK regulator’s advice is four flashes a second at most, all fixtures together; other places have their own limit.',
+			'Never let several fixtures flash out of step into a faster rate.',
 			'Know how to stop it at once: the desk’s strip, or the fixture’s own panel.',
 			'While setting up, say aloud that it is coming.',
 		],

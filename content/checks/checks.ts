@@ -16,6 +16,8 @@ export interface CheckWords {
 const DATA = { steady: 'Steady', flickering: 'Flickering', blinking: 'Blinking slowly', out: 'Out' } as const;
 const NO_DISPLAY = 'The display stays dark';
 const watch = 'Look at the wall it lights, never into the lens';
+/** A panel that acts as it is stepped would show it to everybody. */
+const reading = 'In a show ask first: some panels act as you step.';
 const strips = 'take its strips to full, then to 0, with functions at rest';
 
 /** Reading one setting off a panel. */
@@ -24,10 +26,10 @@ const panel: CheckWords = {
 	does: [
 		{
 			when: { panel: 'code' },
-			says: '[If it says it is locked, hold Set for {unlock as time}. ]On its display go to {menu}. Press Set to see the value, then Back to leave it as it was.',
+			says: `${reading} [If it says it is locked, hold Set for {unlock as time}. ]On its display go to {menu}. Press Set to see the value, then Back to leave it as it was.`,
 		},
 		{
-			says: '[If it says it is locked, hold Set for {unlock as time}. ]On its display go to {menu} and read the line below. Change nothing.',
+			says: `${reading} [If it says it is locked, hold Set for {unlock as time}. ]On its display go to {menu} and read the line below. Change nothing.`,
 		},
 	],
 	outcomes: {

@@ -13,7 +13,7 @@ export const panel: readonly Term[] = [
 		id: 'menu',
 		term: 'Menu',
 		everyday: true,
-		says: 'The list of settings on a panel. Every maker orders it in a way of their own, so learn to look round, not one way by heart.',
+		says: 'The list of settings on a panel. Every maker orders it in a way of their own, so learn to look round, not one way by heart. On some, a value acts as soon as you step to it.',
 		from: 'trade',
 		see: ['panel', 'defaults'],
 	},
@@ -157,7 +157,7 @@ export const panel: readonly Term[] = [
 	{
 		id: 'display-sleep',
 		term: 'Display sleep',
-		says: 'A display that goes dark when it is left alone. The first press only wakes it.',
+		says: 'A display that goes dark when it is left alone. On the panels here the first press only wakes it.',
 		from: 'trade',
 		see: ['panel'],
 	},

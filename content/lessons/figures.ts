@@ -11,12 +11,12 @@ export const figureWords = {
 	figures: {
 		bond: {
 			shows:
-				'A wash hung from a bar by a rated clamp. A safety bond runs round the bar and through the bond point of the wash, with little slack.',
+				'A wash hung from a pipe by a rated clamp. A safety bond runs round the pipe and through the maker’s bond point on the body of the wash, not round its yoke, with little slack.',
 			caption: 'Two fixings: the clamp holds it, and the bond catches it.',
 		},
 		ways: {
 			shows:
-				'Three lights: one stands on the floor, one sits on a bracket at a wall, one hangs from a bar by a clamp. The two that are off the floor each have a safety bond.',
+				'Three lights: one stands on the floor, one sits on a bracket at a wall, one hangs from a pipe by a clamp. The two that are off the floor each have a safety bond.',
 			caption: 'Floor, bracket, clamp. All that is off the floor has a bond.',
 		},
 		column: {
@@ -79,7 +79,7 @@ export const figureWords = {
 		},
 		bands: {
 			shows:
-				'The function slot of a battery wash as a tall bar from 0 to 255, cut into bands. Each band has a name and its first and last value.',
+				'The function slot of a battery wash as a tall column from 0 to 255, cut into bands. Each band has a name and its first and last value.',
 			caption: 'One slot, many bands. Drawn from the chart of the Tallow 6.',
 		},
 	},

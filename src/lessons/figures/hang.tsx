@@ -1,14 +1,14 @@
 import type { JSX } from 'preact';
 import { Arrow, Label } from './parts.tsx';
 
-/** A wash hung from a bar: clamp, yoke, and the safety bond round the bar and through the fixture's own point. */
+/** A wash hung from a pipe: clamp, yoke, and the safety bond round the pipe and through the fixture's own point. */
 export function Bond(): JSX.Element {
 	return (
 		<g>
 			<path class="f-bond" d="M258 62C250 40 250 26 262 24" />
 			<rect class="f-solid" x="20" y="36" width="360" height="18" rx="9" />
 			<Label x={24} y={26}>
-				bar
+				rated pipe
 			</Label>
 			<path class="f-part" d="M182 24h36v44h-36z" />
 			<path class="f-line" d="M200 68v18M218 40h14v10h-14" />
@@ -30,13 +30,13 @@ export function Bond(): JSX.Element {
 			<path class="f-beam" d="M144 174L104 226H296L256 174Z" />
 			<Arrow from={[120, 146]} to={[214, 128]} />
 			<Label x={24} y={152}>
-				bond point
+				maker’s bond point
 			</Label>
 		</g>
 	);
 }
 
-/** The three ways to hold a light: on the floor, by a bracket on a wall, by a clamp on a bar. */
+/** The three ways to hold a light: on the floor, by a bracket on a wall, by a clamp on a pipe. */
 export function Ways(): JSX.Element {
 	return (
 		<g>

@@ -151,13 +151,13 @@ describe('what a check says', () => {
 	});
 
 	it('leads to a setting by what the display shows, and past a lock', () => {
-		expect(does(mixed, 'panel-address', 'wash-1')).toMatch(/^On its display go to “DATA”, then “STRT”\. Press Set/);
+		expect(does(mixed, 'panel-address', 'wash-1')).toMatch(
+			/^In a show ask first: .*\. On its display go to “DATA”, then “STRT”\. Press Set/,
+		);
 		expect(does(mixed, 'panel-mode', 'bar-1')).toBe(
-			'On its display go to “Slots used” and read the line below. Change nothing.',
+			'In a show ask first: some panels act as you step. On its display go to “Slots used” and read the line below. Change nothing.',
 		);
-		expect(does(kept, 'panel-work', 'q-1')).toMatch(
-			/^If it says it is locked, hold Set for 2 seconds\. On its display/,
-		);
+		expect(does(kept, 'panel-work', 'q-1')).toMatch(/If it says it is locked, hold Set for 2 seconds\. On its display/);
 	});
 
 	it('names the cable that comes out and goes back, and none where the line ends', () => {
