@@ -138,7 +138,7 @@ export const light: readonly Term[] = [
 		id: 'throw',
 		term: 'Throw',
 		everyday: true,
-		says: 'The distance from the lens to what it lights.',
+		says: 'The distance from the lens to what it lights. Here it is measured straight to the wall, however the light is turned.',
 		from: 'trade',
 		see: ['pool', 'inverse-square'],
 	},

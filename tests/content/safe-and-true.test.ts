@@ -7,6 +7,7 @@ import { TIMING } from '../../shared/dmx/index.ts';
 import { bundledProfile } from '../../shared/profile/index.ts';
 import { quickSheet } from '../../shared/sheet/index.ts';
 import { openUnharmed } from '../../sim/rig/index.ts';
+import { referencePages } from '../../src/reference/index.ts';
 import { textOf } from '../house/tree.ts';
 import { lessonFiles, proseOf } from './lessons.ts';
 import { allSentences, sentencesOf } from './sentences.ts';
@@ -214,8 +215,15 @@ describe('a limit for strobes', () => {
 describe('a time to charge', () => {
 	it('is given as the least wherever one is given', () => {
 		expect(termOf('charge-time').says).toMatch(/at least/i);
+		// names of the thing, and of the row whose figure says it
 		for (const { file, text } of those(/\bcharge time\b|\bfrom (flat|empty) to full\b|\bhours to charge\b/i))
-			if (!/^Charge time$/.test(text)) expect(text, file).toMatch(/at least/i);
+			if (!/^Charge time( from empty)?$/.test(text)) expect(text, file).toMatch(/at least/i);
+		const rows = referencePages().flatMap(({ sections }) =>
+			sections.flatMap(({ tables }) => tables.flatMap((t) => t.rows)),
+		);
+		const given = rows.filter(([what]) => what === 'Charge time from empty');
+		expect(given.length).toBeGreaterThan(0);
+		for (const [, figure] of given) expect(figure).toMatch(/^at least \d/);
 		for (const { lesson } of lessonFiles())
 			for (const line of lesson.card.flatMap(sentencesOf))
 				if (/\bhours?\b.*\bcharg/i.test(line)) expect(line).toMatch(/at least/i);

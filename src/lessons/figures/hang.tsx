@@ -28,9 +28,12 @@ export function Bond(): JSX.Element {
 				little slack
 			</Label>
 			<path class="f-beam" d="M144 174L104 226H296L256 174Z" />
-			<Arrow from={[120, 146]} to={[214, 128]} />
-			<Label x={24} y={152}>
-				maker’s bond point
+			<Arrow from={[116, 146]} to={[214, 128]} />
+			<Label x={24} y={146}>
+				maker’s
+			</Label>
+			<Label x={24} y={164}>
+				bond point
 			</Label>
 		</g>
 	);

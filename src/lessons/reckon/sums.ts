@@ -84,13 +84,15 @@ function pool(kits: readonly Kit[]): Reckoner {
 		sliders: [slider('throw', 0.5, 12, 0.5, 3), slider('tilt', 0, 70, 5, 0)],
 		reckon({ throw: metres = 3, tilt = 0 }, { fixture }) {
 			const { beam, peak } = chosen(kits, fixture);
-			const { wide, long } = poolOnWall(metres, beam, tilt);
+			const { long } = poolOnWall(metres, beam, tilt);
+			// across the way it is turned, where its middle lands: as wide as that far off square on
+			const wide = poolDiameter(metres / Math.cos((tilt * Math.PI) / 180), beam);
 			const half = round(beam / 2);
 			return [
 				{
 					what: words.pool.width,
-					sum: `2 × ${round(metres)} m × sin ${half}° ÷ √(cos² ${half}° − sin² ${tilt}°)`,
-					comes: metresOrEndless(wide),
+					sum: `2 × ${round(metres)} m ÷ cos ${tilt}° × tan ${half}°`,
+					comes: `${round(wide, 2)} m`,
 				},
 				{
 					what: words.pool.length,

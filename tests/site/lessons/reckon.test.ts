@@ -120,7 +120,9 @@ describe('the pool of a turned light', () => {
 		for (const kit of all) {
 			const at = (tilt: number) => comes(reckon({ throw: 2, tilt }, { fixture: kit.id }));
 			expect(at(0)[0]).toBe(at(0)[1]);
-			const { long, wide } = poolOnWall(2, kit.beam, 40);
+			const { long } = poolOnWall(2, kit.beam, 40);
+			// across, the ray to its middle is 2 m ÷ cos 40° long, and the cone that wide there
+			const wide = (2 * 2 * Math.tan((kit.beam * Math.PI) / 360)) / Math.cos((40 * Math.PI) / 180);
 			expect(at(40).slice(0, 2)).toEqual([wide, long].map((m) => `${Number(m.toFixed(2))} m`));
 		}
 		expect(sliders.map(({ id }) => id)).toEqual(['throw', 'tilt']);
