@@ -47,12 +47,12 @@ describe('a start address asked of switches', () => {
 	it('is never 1 in the drills that ask one, seed after seed', () => {
 		let count = 0;
 		for (const id of ['address-dip', 'row-as-one', 'row-back-to-back'] as const)
-			for (let seed = 0; seed < runs(60, 2000); seed++) {
+			for (let seed = 0; seed < runs(20, 2000); seed++) {
 				const asked = askedOf(makeDrill(id, seed));
 				count += asked.length;
 				expect(asked, `${id} ${seed}`).not.toContain(1);
 			}
-		expect(count).toBeGreaterThan(50);
+		expect(count).toBeGreaterThan(40);
 	});
 
 	it('leaves the drills that links lead to as they were', () => {
