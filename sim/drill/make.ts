@@ -7,14 +7,16 @@ import { cautionsFor } from './cautions.ts';
 import { findingsOf } from './check.ts';
 import { DRILL_IDS, type DrillKind } from './ids.ts';
 import { KINDS, type Made } from './kinds/index.ts';
+import { isSeen } from './symptom.ts';
 import type { Condition, Drill, Task } from './types.ts';
 import { wishOfCondition } from './wish.ts';
 
-/** Draws before a kind that only makes rigs that are right already is given up. */
+/** Draws before a kind that only makes rigs that are right already, or wrong where nobody would see it, is given up. */
 const TRIES = 100;
 
 /**
- * A drill of a kind: the same seed gives the same drill, always and everywhere. Its start is never solved already.
+ * A drill of a kind: the same seed gives the same drill, always and everywhere. Its start is never solved already, and one that
+ * says something is wrong can be seen to be.
  * @param seed a whole number from 0 to 2^53 - 1
  * @throws InputError `drill.kind` for a kind there is not, `random.seed` for a seed out of range
  */
@@ -37,8 +39,8 @@ export function makeDrillWhere(kind: DrillKind, seed: number, isWanted: (sheet: 
 	for (let n = 0; n < TRIES; n++) {
 		const drill = finish(kind, seed, KINDS[kind].make(random.fork(`draw ${n}`)));
 		const rig = openUnharmed(drill.sheet);
-		if (findingsOf(drill, rig).length > 0)
-			return isWanted(drill.sheet) ? { ...drill, ...cautionsFor(drill, rig) } : null;
+		if (findingsOf(drill, rig).length === 0 || (KINDS[kind].claims === true && !isSeen(drill, rig))) continue;
+		return isWanted(drill.sheet) ? { ...drill, ...cautionsFor(drill, rig) } : null;
 	}
 	throw new Error(`no drill '${kind}' of seed ${seed} is still to be done`);
 }

@@ -26,6 +26,8 @@ export interface Kind {
 	readonly order: number;
 	/** Facts every drill of the kind gives, and (after `?`) those only some give. */
 	readonly facts: readonly string[];
+	/** Its words say that something is wrong to be seen: a start that shows nothing is drawn again. */
+	readonly claims?: true;
 	readonly make: (random: Random) => Made;
 }
 
@@ -64,7 +66,13 @@ export const KINDS: Readonly<Record<DrillKind, Kind>> = Object.freeze({
 		facts: ['fixture', 'profile', 'address', 'from', 'seconds'],
 		make: lockedAddress,
 	},
-	'cable-missing': { level: 'middle', order: 100, facts: ['fixtures', 'profile', 'after', 'what'], make: cableMissing },
+	'cable-missing': {
+		level: 'middle',
+		order: 100,
+		facts: ['fixtures', 'profile', 'after', 'what'],
+		claims: true,
+		make: cableMissing,
+	},
 	'past-512': {
 		level: 'middle',
 		order: 110,
@@ -90,6 +98,7 @@ export const KINDS: Readonly<Record<DrillKind, Kind>> = Object.freeze({
 		level: 'middle',
 		order: 170,
 		facts: ['fixture', 'profile', 'by', '?rate', '?mode', '?address', '?slot', '?level'],
+		claims: true,
 		make: strobeLeftOn,
 	},
 	'remote-three': { level: 'middle', order: 180, facts: ['fixtures', 'apart', 'held', 'level'], make: remoteThree },
@@ -103,6 +112,7 @@ export const KINDS: Readonly<Record<DrillKind, Kind>> = Object.freeze({
 		level: 'hard',
 		order: 200,
 		facts: ['leader', 'followers', 'profile', 'mode', '?address'],
+		claims: true,
 		make: followersMode,
 	},
 	defaults: { level: 'hard', order: 210, facts: ['fixture', 'profile', 'changed'], make: defaults },
@@ -122,6 +132,7 @@ export const KINDS: Readonly<Record<DrillKind, Kind>> = Object.freeze({
 		level: 'hard',
 		order: 240,
 		facts: ['leader', 'followers', 'profile', 'addresses'],
+		claims: true,
 		make: leaderLeftOn,
 	},
 });

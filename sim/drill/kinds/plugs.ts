@@ -1,5 +1,6 @@
 import type { Random } from '../../../shared/random/index.ts';
 import type { SheetCable } from '../../../shared/sheet/index.ts';
+import { LINE_LIMITS } from '../../line/index.ts';
 import type { Condition } from '../types.ts';
 import {
 	another,
@@ -99,7 +100,7 @@ export function cableMissing(random: Random): Made {
 			fixtures,
 			desk: lit,
 			terminators: whole.terminators,
-			cables: whole.cables.flatMap((cable, i) => (i === at ? damaged(cable, what) : cable)),
+			cables: whole.cables.flatMap((cable, i) => (i === at ? damaged(cable, what, random) : cable)),
 		},
 		goal: joinedRow(ids(row)),
 		hands: ['panel', 'power', 'line'],
@@ -107,14 +108,24 @@ export function cableMissing(random: Random): Made {
 	};
 }
 
-function damaged(cable: SheetCable, what: 'missing' | 'loose' | 'microphone' | 'open' | 'swapped'): SheetCable[] {
+/** Metres from which microphone cable harms here, and a coil of it that turns up at a gig (ours, no source). */
+const MICROPHONE_METRES = { least: LINE_LIMITS.microphoneMetres + 5, most: JOIN_METRES };
+
+function damaged(
+	cable: SheetCable,
+	what: 'missing' | 'loose' | 'microphone' | 'open' | 'swapped',
+	random: Random,
+): SheetCable[] {
 	switch (what) {
 		case 'missing':
 			return [];
 		case 'loose':
 			return [{ ...cable, to: null }];
 		case 'microphone':
-			return [{ ...cable, kind: 'microphone' }];
+			// a short one does no harm: nobody would see it
+			return [
+				{ ...cable, kind: 'microphone', length: random.int(MICROPHONE_METRES.least, MICROPHONE_METRES.most) },
+			];
 		case 'open':
 			return [{ ...cable, plus: 'open' }];
 		case 'swapped':
