@@ -41,6 +41,23 @@ export const hints = {
 	'remote.press': 'Press {button as button} on the remote.',
 } as const satisfies Record<string, Says>;
 
-/** A key held for a while. {reads} is what the display says when it is to be let go. */
-export const holdHint: Says =
-	'Hold {key as key} on {fixture as name} for about {ms as time}[, until its display reads {reads}], and let go.';
+/**
+ * A key held. `lock`: until a panel opens, {reads} is what its display says then. `near`: let go at the sight of {cue}, which the
+ * value then runs past, and brought to {target} by taps; {again} where that may take a hold more, {sure} where no hold can miss. `release`: the same
+ * for a key that is held already; {now} where it should come up at once.
+ */
+export const holdHints = {
+	lock: 'Hold {key as key} on {fixture as name} for about {ms as time}[, until its display reads {reads}], and let go.',
+	near: [
+		{ when: { sure: true }, says: 'Hold {key as key} on {fixture as name} until its display reads {target}, and let go.' },
+		{
+			when: { again: true },
+			says: 'Hold {key as key} on {fixture as name} to near {cue} and let go; it runs on a little. Then come to {target} with a shorter hold and taps.',
+		},
+		{ says: 'Hold {key as key} on {fixture as name} to near {cue} and let go; it runs on a little. Then tap to {target}.' },
+	],
+	release: [
+		{ when: { now: true }, says: 'Let go of {key as key} on {fixture as name}.' },
+		{ says: 'Let go of {key as key} on {fixture as name} when its display reads near {cue}.' },
+	],
+} as const satisfies Record<string, Says>;

@@ -4,9 +4,9 @@
  * worked out over the machine itself, so that hints and the fewest presses are computed and never typed.
  *
  * Modelled: what hands may touch (each drill says which), presses counted one by one, everything that was right made part
- * of the goal so that spoiling it shows, and cautions found by walking the way. Left out: how long a person takes to think
- * and to walk, and how steadily a key is held (a hold of any length is one press, let go exactly in time); so a
- * shortest way may hold a key longer than anybody would. Neither changes what is right.
+ * of the goal so that spoiling it shows, cautions found by walking the way, and a reaction between what a display
+ * shows and a key coming up (`way/hold.ts`), so that a hold ends near a value and taps do the rest. Left out: how long a
+ * person takes to think and to walk. That changes nothing of what is right.
  */
 export { findingsOf } from './check.ts';
 export { isInHand, pressesOf } from './hands.ts';
@@ -15,4 +15,4 @@ export { DRILL_KINDS, type DrillKindInfo } from './list.ts';
 export { makeDrill, makeDrillWhere, makeTask } from './make.ts';
 export { markDrill } from './mark.ts';
 export type { Condition, Drill, Facts, Finding, Hand, Mark, Range, Scene, Source, Task, Told } from './types.ts';
-export { fewestPresses, shortestWay } from './way/index.ts';
+export { fewestPresses, HAND, type Hint, hintOn, shortestWay } from './way/index.ts';

@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { drillWords } from '../../content/drills/index.ts';
-import { type Mark, markDrill, shortestWay, type Task } from '../../sim/drill/index.ts';
+import { hintOn, type Mark, markDrill, type Task } from '../../sim/drill/index.ts';
 import { Bench } from '../bench/index.ts';
 import { changeProgress, type Opened } from '../progress/index.ts';
 import type { RigStore } from '../rig/index.ts';
@@ -49,7 +49,7 @@ export function Work({ drill, under, store, attempt, onAttempt, onRestart }: Pro
 		if (mark) marks.current?.querySelector('h3')?.focus();
 	}, [mark]);
 	const giveHint = () => {
-		const text = hintText(store.rig, shortestWay(drill, store.rig.log));
+		const text = hintText(store.rig, hintOn(drill, store.rig));
 		say(({ turn }) => ({ text: text ?? drillWords.nothingLeft, turn: turn + 1 }));
 		if (text !== null && !attempt.done) onAttempt({ ...attempt, hints: attempt.hints + 1 });
 	};

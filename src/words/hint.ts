@@ -1,37 +1,68 @@
-import { hints, holdHint } from '../../content/drills/index.ts';
+import { hints, holdHints } from '../../content/drills/index.ts';
 import { displays, type Says } from '../../content/rig/index.ts';
+import type { Hint } from '../../sim/drill/index.ts';
 import type { RigEvent } from '../../sim/event/index.ts';
 import type { Rig } from '../../sim/rig/index.ts';
 import { eventIn } from './event.ts';
 import { fill } from './fill.ts';
 
 /**
- * The first step of a way as something to do; null where nothing is left. A key held for a while is told whole: how long, and
- * what the display reads when it is to be let go.
- * @param rig where the way begins
+ * The next step as something to do; null where nothing is left. A key that is held is told with what the display reads when it
+ * is to be let go, and where the value should come to.
+ * @param rig where it begins
  */
-export function hintText(rig: Rig, way: readonly RigEvent[]): string | null {
-	const [first, second, third] = way;
-	if (!first) return null;
-	if (first.type === 'key.down' && second?.type === 'clock.wait' && third?.type === 'key.up') {
-		const ahead = rig.fork();
-		ahead.send(first);
-		ahead.wait(second.ms);
-		ahead.send(third);
-		return eventIn(holdHint, rig, first, { ms: second.ms, reads: readOf(ahead, first.fixture) });
-	}
-	const says = (hints as Readonly<Partial<Record<RigEvent['type'], Says>>>)[first.type];
+export function hintText(rig: Rig, hint: Hint | null): string | null {
+	if (!hint) return null;
+	const { event, hold } = hint;
+	if (hold && (event.type === 'key.down' || event.type === 'key.up')) return holdText(rig, event, hold);
+	const says = (hints as Readonly<Partial<Record<RigEvent['type'], Says>>>)[event.type];
 	// a drill's way has no other events
-	if (!says) throw new RangeError(`no hint for '${first.type}'`);
-	const isWhole = first.type === 'cable.lay' && first.cable.from !== null && first.cable.to !== null;
-	return eventIn(says, rig, first, { isWhole });
+	if (!says) throw new RangeError(`no hint for '${event.type}'`);
+	const isWhole = event.type === 'cable.lay' && event.cable.from !== null && event.cable.to !== null;
+	return eventIn(says, rig, event, { isWhole });
 }
 
-/** What a display reads, in one line; empty where nothing is read. */
-function readOf(rig: Rig, fixture: string): string {
+type KeyEvent = Extract<RigEvent, { readonly type: 'key.down' | 'key.up' }>;
+
+function holdText(rig: Rig, event: KeyEvent, { letGoMs, then }: NonNullable<Hint['hold']>): string {
+	const ahead = rig.fork();
+	if (letGoMs === null) {
+		for (const each of then) play(ahead, each);
+		return eventIn(holdHints.lock, rig, event, { ms: ahead.now - rig.now, reads: readOf(ahead, event.fixture) });
+	}
+	const seen = rig.fork();
+	if (event.type === 'key.down') seen.send(event);
+	if (letGoMs > 0) seen.wait(letGoMs);
+	const cue = valueOf(seen, event.fixture);
+	if (event.type === 'key.up') return eventIn(holdHints.release, rig, event, { cue, now: letGoMs === 0 });
+	for (const each of then) play(ahead, each);
+	const target = valueOf(ahead, event.fixture);
+	const presses = then.filter(({ type }) => type === 'key.down' || type === 'key.tap').length;
+	const again = then.filter(({ type }) => type === 'key.down').length > 1;
+	return eventIn(holdHints.near, rig, event, { cue, target, again, sure: presses === 1 && cue === target });
+}
+
+function play(rig: Rig, event: RigEvent): void {
+	if (event.type === 'clock.wait') rig.wait(event.ms);
+	else rig.send(event);
+}
+
+/** What a display reads, line by line; empty where nothing is read. */
+function linesOf(rig: Rig, fixture: string): readonly [string, string] {
 	const { display } = rig.look(fixture);
-	if (display.kind !== 'keyed' || !display.lit) return '';
+	if (display.kind !== 'keyed' || !display.lit) return ['', ''];
 	const [first = '', second = ''] = display.lines.map((line) => line.trim().replaceAll(/ +/g, ' '));
-	const value = second.replace(/^> /, '');
-	return value === '' || value === '...' ? first : fill(displays.twoLines, { first, second: value });
+	return [first, second.replace(/^> /, '')];
+}
+
+/** What a display reads, in one line. */
+function readOf(rig: Rig, fixture: string): string {
+	const [first, second] = linesOf(rig, fixture);
+	return second === '' || second === '...' ? first : fill(displays.twoLines, { first, second });
+}
+
+/** The value being edited, as a display reads it. */
+function valueOf(rig: Rig, fixture: string): string {
+	const [first, second] = linesOf(rig, fixture);
+	return second === '' ? first : second;
 }

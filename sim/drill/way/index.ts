@@ -1,8 +1,10 @@
 /**
- * The shortest way: the fewest presses from where the learner stands to the drill's goal, worked out part by part. The parts
+ * The shortest way: the fewest presses that a person's hand can be sure of, from where the learner stands to the drill's goal,
+ * worked out part by part. The parts
  * share no hand: each fixture by its panel, the desk by its entries, the line by its plugs, mains, the remote. So the
  * fewest of the whole are the fewest of each, added up.
  */
 export { dipWay } from './dip.ts';
 export { menuMap } from './menu.ts';
-export { fewestPresses, shortestWay, wayOn } from './way.ts';
+export { HAND } from './hold.ts';
+export { fewestPresses, type Hint, hintOn, shortestWay, wayOn } from './way.ts';

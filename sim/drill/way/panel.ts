@@ -1,15 +1,5 @@
 import type { KeyedPanel, Profile, SettingKey, Settings, SettingValue } from '../../../shared/profile/index.ts';
-import {
-	direction,
-	doesRepeat,
-	type FixtureState,
-	itemAt,
-	type PanelState,
-	panelOf,
-	pathBeside,
-	stepSize,
-	stepValue,
-} from '../../fixture/index.ts';
+import { type FixtureState, itemAt, type PanelState, panelOf } from '../../fixture/index.ts';
 import { allows, unmetKeys, type Wish } from '../wish.ts';
 import { type MenuMap, menuMap } from './menu.ts';
 import { type Browse, tour, type Visit } from './tour.ts';
@@ -25,16 +15,16 @@ export interface View {
 	readonly on: boolean;
 }
 
-/** One press: a key tapped (0 repeats) or held for so many, Set held until a lock opens, or the power switch. */
+/** One press: a key tapped (cue 0) or held and let go at the sight of a repeat (`hold.ts`), Set held until a lock opens, or the power switch put on. */
 export type Press =
-	| { readonly do: 'key'; readonly key: 'back' | 'down' | 'up' | 'set'; readonly repeats: number }
+	| { readonly do: 'key'; readonly key: 'back' | 'down' | 'up' | 'set'; readonly cue: number }
 	| { readonly do: 'unlock' }
-	| { readonly do: 'power'; readonly on: boolean };
+	| { readonly do: 'on' };
 
 export interface PanelWay {
-	/** Fewest presses still needed; Infinity where hands on this fixture cannot do it. */
+	/** Presses that are sure to do, and no fewer are; Infinity where hands on this fixture cannot do it. */
 	readonly presses: number;
-	/** A press after which one fewer is needed; null at 0 or Infinity. */
+	/** A press after which, however it ends, at least one fewer is needed; null at 0 or Infinity. */
 	readonly first: Press | null;
 }
 
@@ -42,40 +32,39 @@ const DONE: PanelWay = Object.freeze({ presses: 0, first: null });
 const STUCK: PanelWay = Object.freeze({ presses: Number.POSITIVE_INFINITY, first: null });
 
 /**
- * The fewest presses that bring a fixture with keys to a wish, over the machine itself: menu moves, edits by taps and holds,
- * an edit in progress finished or backed out of, all set back to defaults where that is shorter, a panel woken, a lock opened,
- * and the fixture switched off and on where that is the quickest way out of a menu.
+ * The fewest presses that are sure to bring a fixture with keys to a wish, over the machine itself, by a person's hand
+ * (`hold.ts`): taps along the menu, edits by taps and holds, an edit in progress finished or backed out of, all set back to
+ * defaults where that is shorter, a panel woken, a lock opened. Luck may need fewer: a hold that happens to end on the value.
  *
- * Exact: 0 only where the wish is met, and no press brings it down by more than one, nor any wait at all (the tests hold it to
- * both, and to plain search over a whole small menu), so no shorter way exists; and each `first` brings it down by one. Waiting
- * on purpose for sleep or lock saves nothing: either drops an edit as Back does, and costs a press to undo. Left out: hands on
- * plugs and remotes, which no drill gives together with panels; and menus in which two items edit one setting (the first is
- * taken).
+ * Exact: 0 only where the wish is met; no tap, no hold at its worst and no wait brings it down by more than it counts (the tests
+ * hold it to that, and to plain search over a whole small menu), so nothing surer exists; and each `first` brings it down by
+ * one at least. Waiting on purpose for sleep or lock saves nothing: either drops an edit as Back does, and costs a press to
+ * undo. Left out on purpose: switching a fixture off to get about its menu, which nobody should learn. Left out besides:
+ * hands on plugs and remotes, which no drill gives together with panels; and menus in which two items edit one
+ * setting (the first is taken).
  */
 export function panelWay(profile: Profile, view: View, wish: Wish): PanelWay {
 	const panel = profile.panel as KeyedPanel;
 	const map = menuMap(panel);
 	const { path, settings } = view;
 	const unmet = unmetKeys(wish, settings);
-	if (!view.on) return after(DO_ON, unmet.length === 0 ? 0 : fromStart(panel, map, profile, settings, wish));
+	if (!view.on) return after({ do: 'on' }, unmet.length === 0 ? 0 : fromStart(panel, map, profile, settings, wish));
 	if (unmet.length === 0) return DONE;
 	if (view.panel === 'unlit' || view.panel === 'switches') return STUCK;
 
 	const here = () => browsing(panel, map, profile, path, settings, wish);
-	const offAndOn = after(DO_OFF, 1 + fromStart(panel, map, profile, settings, wish));
 	switch (view.panel) {
 		case 'asleep':
-			return least(after(key('back'), (settings.lock === 'on' ? 1 : 0) + here().presses), offAndOn);
+			return after(key('back'), (settings.lock === 'on' ? 1 : 0) + here().presses);
 		case 'locked':
-			return least(after({ do: 'unlock' }, here().presses), offAndOn);
+			return after({ do: 'unlock' }, here().presses);
 		case 'confirming':
 			return least(
 				after(key('set'), browsing(panel, map, profile, path, profile.defaults, wish).presses),
 				after(key('back'), here().presses),
-				offAndOn,
 			);
 		case 'editing':
-			return least(editing(panel, map, profile, view, wish), after(key('back'), here().presses), offAndOn);
+			return least(editing(panel, map, profile, view, wish), after(key('back'), here().presses));
 		case 'browsing':
 			return here();
 	}
@@ -90,9 +79,7 @@ export const viewOf = (state: FixtureState): View => ({
 	on: state.context.on,
 });
 
-const key = (name: 'back' | 'down' | 'up' | 'set', repeats = 0): Press => ({ do: 'key', key: name, repeats });
-const DO_ON: Press = Object.freeze({ do: 'power', on: true });
-const DO_OFF: Press = Object.freeze({ do: 'power', on: false });
+const key = (name: 'back' | 'down' | 'up' | 'set'): Press => ({ do: 'key', key: name, cue: 0 });
 const after = (first: Press, rest: number): PanelWay =>
 	rest === Number.POSITIVE_INFINITY ? STUCK : { presses: 1 + rest, first };
 /** The fewest presses; of equals the first. */
@@ -145,7 +132,7 @@ function byDefaults(panel: KeyedPanel, map: MenuMap, profile: Profile, path: rea
 
 const ofTour = ({ presses, first }: { presses: number; first: Browse | null }): PanelWay => ({
 	presses,
-	first: first && (first.do === 'move' ? key(first.key, first.repeats) : key(first.do)),
+	first: first && key(first.do === 'move' ? first.key : first.do),
 });
 
 /** The edit in progress finished: its value brought to an allowed one, and kept. */
@@ -162,42 +149,4 @@ function editing(panel: KeyedPanel, map: MenuMap, profile: Profile, view: View, 
 	);
 	const first: Press = way.first ? { do: 'key', ...way.first } : key('set');
 	return after(first, way.presses + rest.presses);
-}
-
-/**
- * A key still held when the learner stops goes on moving what it moves for no further press. How many repeats more are best,
- * and the presses needed then.
- */
-export function heldWay(profile: Profile, state: FixtureState, wish: Wish): { presses: number; repeats: number } {
-	const panel = profile.panel as KeyedPanel;
-	const view = viewOf(state);
-	const { held } = state.context;
-	const best = { presses: panelWay(profile, view, wish).presses, repeats: 0 };
-	if (!held) return best;
-	if (view.panel === 'locked' && held.key === 'set') {
-		const { presses } = panelWay(profile, { ...view, panel: 'browsing' }, wish);
-		return presses < best.presses ? { presses, repeats: 1 } : best;
-	}
-	const by = held.key;
-	// a key held so long that the panel takes it as stuck repeats no more
-	if (!doesRepeat(by) || held.nextAt === Number.MAX_SAFE_INTEGER) return best;
-	if (view.panel !== 'browsing' && view.panel !== 'editing') return best;
-	const item = itemAt(panel, view.path);
-	let { path, draft } = view;
-	const seen = new Set<string>();
-	for (let repeats = 1; best.presses > 0; repeats++) {
-		const nth = held.repeats + repeats;
-		if (draft === null) path = pathBeside(panel, path, by === 'up' ? -1 : 1);
-		else if (item.kind === 'choice' || item.kind === 'number')
-			draft = stepValue(item, draft, direction(by), stepSize(panel, nth));
-		const mark = `${path} ${draft}`;
-		if (nth > panel.repeat.quickAfter && seen.has(mark)) break;
-		if (nth > panel.repeat.quickAfter) seen.add(mark);
-		const { presses } = panelWay(profile, { ...view, path, draft }, wish);
-		if (presses < best.presses) {
-			best.presses = presses;
-			best.repeats = repeats;
-		}
-	}
-	return best;
 }

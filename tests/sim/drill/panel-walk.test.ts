@@ -2,31 +2,41 @@ import { describe, expect, it } from 'vitest';
 import { KEYS, type KeyedPanel } from '../../../shared/profile/index.ts';
 import { makeRandom } from '../../../shared/random/index.ts';
 import { unmetKeys, type Wish } from '../../../sim/drill/wish.ts';
-import { type FixtureState, holdFor, nextDeadline, panelOf, stepFixture } from '../../../sim/fixture/index.ts';
+import { type FixtureState, holdFor, itemAt, nextDeadline, panelOf, stepFixture } from '../../../sim/fixture/index.ts';
 import { runs } from '../../runs.ts';
 import { anyWish, later, needed, open, small } from './panels.ts';
 
 // An independent check of the fewest presses: a whole small menu walked on the machine, every state of it, and the
-// distances counted by plain breadth-first search.
+// presses that are sure to do counted by plain search, where each hold ends as late as is worst.
 
 const panel = small.panel as KeyedPanel;
-/** The most repeats after which any value of the small menu, or any item, has come round. */
-const ROUND = panel.repeat.quickAfter + 5;
+/** When a person lets go, ms after the sight of what they wait for: tried a hundredth of a second apart. */
+const REACTIONS = Array.from({ length: 26 }, (_, i) => 100 + 10 * i);
+const LONGEST_MS = 4000;
 
-/** Once round everything a hand can do, key let go again; waits count nothing. */
-function neighbours(state: FixtureState): { to: FixtureState; presses: 0 | 1 }[] {
-	const found: { to: FixtureState; presses: 0 | 1 }[] = [];
-	const hold = (key: (typeof KEYS)[number], ms: number): void => {
+/** One thing a hand can do, and all it may come to. */
+interface Move {
+	readonly presses: 0 | 1;
+	readonly to: readonly FixtureState[];
+}
+
+/** Taps of every key, Set held on a lock, holds of Up and Down on a number, the power switch put on, and what waiting comes to. */
+function movesFrom(state: FixtureState): Move[] {
+	const found: Move[] = [];
+	const held = (key: (typeof KEYS)[number], ms: number): FixtureState => {
 		const down = stepFixture(small, state, { type: 'key.down', key });
-		found.push({ to: stepFixture(small, ms > 0 ? later(small, down, ms) : down, { type: 'key.up', key }), presses: 1 });
+		return stepFixture(small, ms > 0 ? later(small, down, ms) : down, { type: 'key.up', key });
 	};
-	for (const key of KEYS) hold(key, 0);
-	for (let repeats = 1; repeats <= ROUND; repeats++)
-		for (const key of ['up', 'down'] as const) hold(key, holdFor(panel, repeats));
-	hold('set', panel.unlockHold);
-	found.push({ to: stepFixture(small, state, { type: 'power.switch', on: !state.context.on }), presses: 1 });
+	for (const key of KEYS) found.push({ presses: 1, to: [held(key, 0)] });
+	if (panelOf(state) === 'locked') found.push({ presses: 1, to: [held('set', panel.unlockHold)] });
+	if (panelOf(state) === 'editing' && itemAt(panel, state.context.path).kind === 'number')
+		for (let repeats = 4; holdFor(panel, repeats) + 350 <= LONGEST_MS; repeats++)
+			for (const key of ['up', 'down'] as const)
+				found.push({ presses: 1, to: REACTIONS.map((ms) => held(key, holdFor(panel, repeats) + ms)) });
+	if (!state.context.on)
+		found.push({ presses: 1, to: [stepFixture(small, state, { type: 'power.switch', on: true })] });
 	const deadline = nextDeadline(small, panelOf(state), false, state.context);
-	if (deadline !== null) found.push({ to: later(small, state, deadline - state.context.now), presses: 0 });
+	if (deadline !== null) found.push({ presses: 0, to: [later(small, state, deadline - state.context.now)] });
 	return found;
 }
 
@@ -39,41 +49,52 @@ const markOf = (state: FixtureState): string => {
 
 interface Walked {
 	readonly states: ReadonlyMap<string, FixtureState>;
-	/** By state: where it can be come to from, and the presses that takes. */
-	readonly into: ReadonlyMap<string, readonly { readonly from: string; readonly presses: 0 | 1 }[]>;
+	/** By state: each move, as the states it may come to. */
+	readonly moves: ReadonlyMap<string, readonly { readonly presses: 0 | 1; readonly to: readonly string[] }[]>;
 }
 
 function walk(): Walked {
 	const first = open(small, {});
-	const states = new Map([[markOf(first), first]]);
-	const into = new Map<string, { from: string; presses: 0 | 1 }[]>();
+	// nothing leads to a fixture switched off but a hand that is not asked to
+	const off = stepFixture(small, first, { type: 'power.switch', on: false });
+	const states = new Map([first, off].map((state) => [markOf(state), state]));
+	const moves = new Map<string, { presses: 0 | 1; to: string[] }[]>();
 	for (const [from, state] of states) {
-		for (const { to, presses } of neighbours(state)) {
-			const mark = markOf(to);
-			if (!states.has(mark)) states.set(mark, to);
-			const ways = into.get(mark) ?? [];
-			ways.push({ from, presses });
-			into.set(mark, ways);
+		if (state.context.on) {
+			const dark = stepFixture(small, state, { type: 'power.switch', on: false });
+			if (!states.has(markOf(dark))) states.set(markOf(dark), dark);
 		}
+		const found = movesFrom(state).map(({ presses, to }) => {
+			for (const each of to) if (!states.has(markOf(each))) states.set(markOf(each), each);
+			return { presses, to: [...new Set(to.map(markOf))] };
+		});
+		moves.set(from, found);
 	}
-	return { states, into };
+	return { states, moves };
 }
 
-/** Presses from every state to the nearest that meets the wish, by search from those. */
-function distances({ states, into }: Walked, wish: Wish): Map<string, number> {
-	const far = new Map<string, number>();
-	let edge = [...states]
-		.filter(([, { context }]) => context.on && unmetKeys(wish, context.settings).length === 0)
-		.map(([mark]) => mark);
-	for (let presses = 0; edge.length > 0; presses++) {
-		const next: string[] = [];
-		for (let i = 0; i < edge.length; i++) {
-			const mark = edge[i] as string;
-			if (far.has(mark)) continue;
-			far.set(mark, presses);
-			for (const way of into.get(mark) ?? []) if (!far.has(way.from)) (way.presses === 0 ? edge : next).push(way.from);
-		}
-		edge = next;
+/** Presses that are sure to do from every state, by search from those that meet the wish. */
+function distances({ states, moves }: Walked, wish: Wish): Map<string, number> {
+	const far = new Map(
+		[...states]
+			.filter(([, { context }]) => context.on && unmetKeys(wish, context.settings).length === 0)
+			.map(([mark]) => [mark, 0]),
+	);
+	const isIn = (mark: string, most: number): boolean => (far.get(mark) ?? Number.POSITIVE_INFINITY) <= most;
+	for (let round = 1, quiet = 0; quiet < 2; round++) {
+		const before = far.size;
+		for (const presses of [1, 0] as const)
+			for (let size = -1; size !== far.size; ) {
+				size = far.size;
+				const found = [...states.keys()].filter(
+					(mark) =>
+						!far.has(mark) &&
+						moves.get(mark)?.some((move) => move.presses === presses && move.to.every((to) => isIn(to, round - presses))),
+				);
+				for (const mark of found) far.set(mark, round);
+				if (presses === 1) break;
+			}
+		quiet = far.size === before ? quiet + 1 : 0;
 	}
 	return far;
 }

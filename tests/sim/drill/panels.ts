@@ -1,5 +1,6 @@
 import {
 	BUNDLED,
+	type Key,
 	type KeyedPanel,
 	type Profile,
 	readProfile,
@@ -10,9 +11,10 @@ import {
 } from '../../../shared/profile/index.ts';
 import type { Random } from '../../../shared/random/index.ts';
 import { menuMap } from '../../../sim/drill/way/menu.ts';
-import { heldWay, panelWay, viewOf } from '../../../sim/drill/way/panel.ts';
-import type { Allowed, Wish } from '../../../sim/drill/wish.ts';
-import { type FixtureState, startFixture, stepFixture } from '../../../sim/fixture/index.ts';
+import { heldWay } from '../../../sim/drill/way/held.ts';
+import { panelWay, viewOf } from '../../../sim/drill/way/panel.ts';
+import { type Allowed, allows, type Wish } from '../../../sim/drill/wish.ts';
+import { type FixtureState, itemAt, panelOf, startFixture, stepFixture } from '../../../sim/fixture/index.ts';
 
 export const [tallow, picket] = BUNDLED as readonly [Profile, Profile, ...Profile[]];
 
@@ -131,6 +133,29 @@ export function anyWish(random: Random, profile: Profile, near: SomeSettings): W
 /** Presses needed from a state, whatever key is held in it. */
 export function needed(profile: Profile, state: FixtureState, wish: Wish): number {
 	return state.context.held ? heldWay(profile, state, wish).presses : panelWay(profile, viewOf(state), wish).presses;
+}
+
+/**
+ * Whether a key goes no longer way round, counted in taps, to where the value being edited should come to: the only keys anybody is
+ * told to press there.
+ */
+export function goesTowards(profile: Profile, state: FixtureState, wish: Wish, key: Key): boolean {
+	const { draft, path } = state.context;
+	if (draft === null || panelOf(state) !== 'editing' || (key !== 'up' && key !== 'down')) return true;
+	const item = itemAt(profile.panel as KeyedPanel, path);
+	const allowed = item.kind === 'choice' || item.kind === 'number' ? wish.get(item.setting) : undefined;
+	if (!allowed) return true;
+	const taps = (by: 'up' | 'down'): number => {
+		let at = state;
+		for (let n = 0; n < 600; n++) {
+			if (allows(allowed, at.context.draft as SettingValue)) return n;
+			const next = stepFixture(profile, stepFixture(profile, at, { type: 'key.down', key: by }), { type: 'key.up', key: by });
+			if (next.context.draft === at.context.draft) break;
+			at = next;
+		}
+		return Number.POSITIVE_INFINITY;
+	};
+	return taps(key) <= taps(key === 'up' ? 'down' : 'up');
 }
 
 /** Time passes. */
