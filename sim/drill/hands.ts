@@ -51,6 +51,7 @@ export function requireInHand(drill: Pick<Task, 'hands'>, log: readonly RigEvent
  * in or pulled, a cable laid or lifted, a terminator, a button of the remote and a power switch count one each; letting go of
  * a key and waiting count nothing.
  */
-export function pressesOf(log: readonly RigEvent[]): number {
-	return log.reduce((sum, { type }) => sum + (type === 'key.up' || type === 'clock.wait' ? 0 : 1), 0);
-}
+export const pressesOf = (log: readonly RigEvent[]): number => log.filter(isPress).length;
+
+/** Whether an event is a press. */
+export const isPress = ({ type }: RigEvent): boolean => type !== 'key.up' && type !== 'clock.wait';

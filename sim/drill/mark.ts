@@ -1,8 +1,9 @@
 import type { RigEvent } from '../event/index.ts';
 import { openUnharmed, replayUnharmed } from '../rig/index.ts';
 import { findingsOf } from './check.ts';
+import { countPresses } from './count.ts';
 import { soundTask } from './guard.ts';
-import { pressesOf, requireInHand } from './hands.ts';
+import { requireInHand } from './hands.ts';
 import type { Mark, Task } from './types.ts';
 import { fewestPresses } from './way/index.ts';
 
@@ -34,7 +35,7 @@ export function markDrill(task: Task, log: readonly RigEvent[]): Mark {
 		done: wrong.length === 0,
 		right: drill.goal.flatMap((_, at) => (off.has(at) ? [] : [at])),
 		wrong,
-		presses: pressesOf(log),
+		...countPresses(drill, log),
 		fewest: fewestOf(drill),
 		milliseconds: rig.now,
 	};

@@ -113,9 +113,11 @@ export interface Mark {
 	readonly right: readonly number[];
 	/** What does not hold, in the order of the goal. */
 	readonly wrong: readonly Finding[];
-	/** Presses in the log; see `pressesOf`. */
+	/** Presses that changed something or were on the way; see `countPresses`. */
 	readonly presses: number;
-	/** The fewest with which the drill can be done from its start. */
+	/** Presses of keys that changed neither setting nor light and were not on the way: somebody looked. No fault. */
+	readonly looked: number;
+	/** The fewest with which a person's hand can be sure to do it from its start; luck may need fewer. */
 	readonly fewest: number;
 	/** Time on the rig's clock, ms. */
 	readonly milliseconds: number;

@@ -6,5 +6,6 @@
  */
 export { dipWay } from './dip.ts';
 export { menuMap } from './menu.ts';
+export { stepsBetween } from './tour.ts';
 export { HAND } from './hold.ts';
-export { fewestPresses, type Hint, hintOn, shortestWay, wayOn } from './way.ts';
+export { fewestPresses, type Hint, hintOn, panelNeeds, shortestWay, wayOn } from './way.ts';

@@ -1,4 +1,5 @@
-import type { MenuMap } from './menu.ts';
+import type { KeyedPanel } from '../../../shared/profile/index.ts';
+import { type MenuMap, menuMap } from './menu.ts';
 
 /** An item to be visited, and the presses its work takes once the panel stands on it. */
 export interface Visit {
@@ -50,6 +51,12 @@ export function tour(map: MenuMap, path: readonly number[], visits: readonly Vis
 	const { presses, first } = insideFrom(map.insides[top] ?? 1, leaf, here);
 	return { presses: work + presses + rest, first };
 }
+
+/** The fewest presses from one place of a panel's menu to another. */
+export const stepsBetween = (panel: KeyedPanel, from: readonly number[], to: readonly number[]): number =>
+	to.length === 1 && from.length === 2 && to[0] === from[0]
+		? 1
+		: tour(menuMap(panel), from, [{ path: to, presses: 0 }]).presses;
 
 function fromTop(map: MenuMap, top: number, places: ReadonlyMap<number, ReadonlySet<number>>): Tour {
 	const isMenu = (place: number): boolean => (map.insides[place] ?? 0) > 0;

@@ -32,11 +32,7 @@ export function shortestWay(task: Task, log: readonly RigEvent[] = []): RigEvent
 
 /** The fewest presses that are sure to do from where a rig stands. @throws InputError `drill.stuck` */
 export function fewestPresses(drill: Task, rig: Rig): number {
-	const panels = panelParts(drill, rig).map(({ id, unit, wish }) => {
-		const { profile, state } = unit;
-		if (profile.panel.kind === 'dip') return pressesOf(dipEvents(id, unit, wish));
-		return state.context.held ? heldWay(profile, state, wish).presses : panelWay(profile, viewOf(state), wish).presses;
-	});
+	const panels = panelParts(drill, rig).map(needsOf);
 	const presses = panels.reduce((sum, each) => sum + each, pressesOf(elsewhere(drill, rig)));
 	return presses === Number.POSITIVE_INFINITY ? stuck() : presses;
 }
@@ -85,6 +81,18 @@ function partsOf(drill: Task, rig: Rig): { events: readonly RigEvent[]; timed: r
 	if (scripts.some(({ presses }) => presses === Number.POSITIVE_INFINITY)) stuck();
 	const timed = together(scripts.filter(({ presses }) => presses > 0));
 	return { events, timed: timed.toSorted((a, b) => a.at - b.at) };
+}
+
+/** The same for the panel of one fixture alone; 0 where its panel is not in hand. */
+export function panelNeeds(drill: Task, rig: Rig, fixture: string): number {
+	const part = panelParts(drill, rig).find(({ id }) => id === fixture);
+	return part ? needsOf(part) : 0;
+}
+
+function needsOf({ id, unit, wish }: PanelPart): number {
+	const { profile, state } = unit;
+	if (profile.panel.kind === 'dip') return pressesOf(dipEvents(id, unit, wish));
+	return state.context.held ? heldWay(profile, state, wish).presses : panelWay(profile, viewOf(state), wish).presses;
 }
 
 /** A fixture that hands on itself may change, and what its settings must come to. */
