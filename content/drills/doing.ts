@@ -47,16 +47,20 @@ export const drillWords = {
 	wrongCount: (count: number) => `${count} ${count === 1 ? 'thing is' : 'things are'} still wrong.`,
 	right: (count: number) => `${count} ${count === 1 ? 'thing is' : 'things are'} right`,
 	presses: 'Presses',
-	pressesOf: (presses: number, fewest: number) => `${presses}, of ${fewest} at the fewest`,
+	/** {fewest}: what a steady hand can be sure of; luck may need fewer. */
+	pressesOf: (presses: number, fewest: number) => `${presses}, where ${fewest} will do`,
+	looked: 'Looked',
+	lookedTimes: (presses: number) => `${presses} ${presses === 1 ? 'press' : 'presses'} that changed nothing. No fault.`,
 	time: 'Time',
 	hints: 'Hints',
 	hintsUsed: (count: number) => (count === 0 ? 'none' : `${count}`),
 	best: 'Your best',
 	isBest: 'This is your best so far.',
 	streak: 'In a row',
-	cleanCounts: 'Right the first time you mark it, and with no hint, counts for the row.',
+	cleanCounts:
+		'A drill you had not begun before, right the first time you mark it and with no hint, counts for the row. Loading the page again in the middle begins it again.',
 	notKept:
 		'This device keeps nothing for this page, so results are gone when it closes. Export them from the list to keep them.',
 	result: (presses: number, fewest: number, time: string, hints: number) =>
-		`${presses} presses, of ${fewest} at the fewest, in ${time}, ${hints === 0 ? 'no hints' : hints === 1 ? '1 hint' : `${hints} hints`}`,
+		`${presses} presses, where ${fewest} will do, in ${time}, ${hints === 0 ? 'no hints' : hints === 1 ? '1 hint' : `${hints} hints`}`,
 } as const;

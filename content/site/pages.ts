@@ -13,7 +13,7 @@ export const drillsPage = {
 	description:
 		'Tasks on simulated fixtures, made fresh each time and marked: addresses, modes, rows, lines, leaders, desk and remote.',
 	heading: 'Drills',
-	lead: 'Each is made fresh, as often as you like, and marked by the rig itself: what is right, what is still wrong, and how many presses it takes at the fewest.',
+	lead: 'Each is made fresh, as often as you like, and marked by the rig itself: what is right, what is still wrong, and how many presses will do.',
 	needsScript: 'Drills run in the page and need JavaScript, which is turned off here.',
 } as const;
 

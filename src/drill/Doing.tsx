@@ -4,7 +4,7 @@ import { drills, drillWords } from '../../content/drills/index.ts';
 import { type Drill, type DrillKind, makeDrill } from '../../sim/drill/index.ts';
 import { drillStore, handsText, type RigStore } from '../rig/index.ts';
 import { drillTask } from '../words/index.ts';
-import { type Attempt, FRESH } from './attempt.ts';
+import { type Attempt, beginAttempt, FRESH } from './attempt.ts';
 import { Begin } from './Begin.tsx';
 import { Ways } from './Ways.tsx';
 import { Work } from './Work.tsx';
@@ -30,10 +30,14 @@ function OneDrill({ drill, order, isFirst }: { drill: Drill } & Pick<Asked, 'ord
 	const [starts, count] = useState(0);
 	const [attempt, change] = useState<Attempt>(FRESH);
 	const top = useRef<HTMLHeadingElement>(null);
-	const begin = () => {
+	const startAnew = () => {
 		start(drillStore(drill));
 		count((n) => n + 1);
 		top.current?.focus();
+	};
+	const begin = async () => {
+		change(await beginAttempt(drill));
+		startAnew();
 	};
 	useEffect(() => {
 		if (!isFirst) top.current?.focus();
@@ -48,7 +52,7 @@ function OneDrill({ drill, order, isFirst }: { drill: Drill } & Pick<Asked, 'ord
 				<p class="drill-where">{`${drillWords.scene[drill.scene]} ${drillWords.hands}: ${handsText(drill)}.`}</p>
 			</section>
 			{store ? (
-				<Work key={starts} {...{ drill, store, attempt }} under={drill} onAttempt={change} onRestart={begin} />
+				<Work key={starts} {...{ drill, store, attempt }} under={drill} onAttempt={change} onRestart={startAnew} />
 			) : (
 				<Begin drill={drill} onBegin={begin} />
 			)}

@@ -17,7 +17,7 @@ interface Props {
 
 /** A mark in words: what is still wrong, what is right, presses against the fewest, time, hints, and how it compares. */
 export function Marks({ drill, under, mark, attempt, kept }: Props): JSX.Element {
-	const { done, wrong, right, presses, fewest, milliseconds } = mark;
+	const { done, wrong, right, presses, looked, fewest, milliseconds } = mark;
 	const record = kept?.progress.get(under.kind);
 	const best = record?.best;
 	const isBest = done && best && JSON.stringify(best) === JSON.stringify(resultOf(under, mark, attempt));
@@ -48,6 +48,12 @@ export function Marks({ drill, under, mark, attempt, kept }: Props): JSX.Element
 			<dl class="drill-numbers">
 				<dt>{drillWords.presses}</dt>
 				<dd>{drillWords.pressesOf(presses, fewest)}</dd>
+				{looked > 0 && (
+					<>
+						<dt>{drillWords.looked}</dt>
+						<dd>{drillWords.lookedTimes(looked)}</dd>
+					</>
+				)}
 				<dt>{drillWords.time}</dt>
 				<dd>{minutesText(milliseconds)}</dd>
 				<dt>{drillWords.hints}</dt>

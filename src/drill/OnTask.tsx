@@ -1,8 +1,8 @@
 import type { JSX } from 'preact';
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import type { Task } from '../../sim/drill/index.ts';
 import { drillStore, type RigStore } from '../rig/index.ts';
-import { type Attempt, FRESH, type Under } from './attempt.ts';
+import { type Attempt, beginAttempt, FRESH, type Under } from './attempt.ts';
 import { Work } from './Work.tsx';
 
 interface Props {
@@ -16,6 +16,7 @@ interface Props {
 export default function OnTask({ task, under, onDone }: Props): JSX.Element {
 	const [[store, starts], start] = useState<readonly [RigStore, number]>(() => [drillStore(task), 0]);
 	const [attempt, change] = useState<Attempt>(FRESH);
+	useEffect(() => void beginAttempt(under).then(change), []);
 	const hear = (next: Attempt) => {
 		change(next);
 		if (next.done && !attempt.done) onDone?.();

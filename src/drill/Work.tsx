@@ -3,7 +3,7 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import { drillWords } from '../../content/drills/index.ts';
 import { hintOn, type Mark, markDrill, type Task } from '../../sim/drill/index.ts';
 import { Bench } from '../bench/index.ts';
-import { changeProgress, type Opened } from '../progress/index.ts';
+import { changeProgress, type Opened, withHint } from '../progress/index.ts';
 import type { RigStore } from '../rig/index.ts';
 import { Button, Live } from '../ui/index.ts';
 import { hintText } from '../words/index.ts';
@@ -51,7 +51,12 @@ export function Work({ drill, under, store, attempt, onAttempt, onRestart }: Pro
 	const giveHint = () => {
 		const text = hintText(store.rig, hintOn(drill, store.rig));
 		say(({ turn }) => ({ text: text ?? drillWords.nothingLeft, turn: turn + 1 }));
-		if (text !== null && !attempt.done) onAttempt({ ...attempt, hints: attempt.hints + 1 });
+		if (text === null || attempt.done) return;
+		onAttempt({ ...attempt, hints: attempt.hints + 1 });
+		void changeProgress(
+			() => localStorage,
+			(own) => withHint(own, under.kind, under.seed),
+		);
 	};
 	const out = (['desk', 'cables', 'remote'] as const).filter(
 		(tool) => !drill.hands.includes(tool === 'cables' ? 'line' : tool),

@@ -1,5 +1,14 @@
 import type { Mark } from '../../sim/drill/index.ts';
-import { type Progress, type Result, withAgain, withDone, withMiss } from '../progress/index.ts';
+import {
+	changeProgress,
+	type KindRecord,
+	type Progress,
+	type Result,
+	withAgain,
+	withBegun,
+	withDone,
+	withMiss,
+} from '../progress/index.ts';
 
 /** How a drill has gone so far, over every start of it: starting again takes back neither hints nor wrong markings. */
 export interface Attempt {
@@ -7,6 +16,8 @@ export interface Attempt {
 	/** Markings with something still wrong. */
 	readonly misses: number;
 	readonly done: boolean;
+	/** Its seed was never begun before: a page loaded again in mid-try has begun it. */
+	readonly fresh: boolean;
 }
 
 /** The name under which results are kept, and the seed that is kept with them: a drill's own, or a lesson's. */
@@ -15,7 +26,28 @@ export interface Under {
 	readonly seed: number;
 }
 
-export const FRESH: Attempt = Object.freeze({ hints: 0, misses: 0, done: false });
+export const FRESH: Attempt = Object.freeze({ hints: 0, misses: 0, done: false, fresh: true });
+
+/** The attempt of one who begins now. @param record what was kept before that */
+export function attemptFrom(record: KindRecord | undefined, { seed }: Under): Attempt {
+	const open = record?.open?.seed === seed ? record.open : null;
+	const fresh = !record?.tried.includes(seed);
+	return { hints: open?.hints ?? 0, misses: open?.misses ?? 0, done: false, fresh };
+}
+
+/** Logs that a drill is begun, before its first press, so that one that is left and begun anew does not count as new. */
+export async function beginAttempt(under: Under): Promise<Attempt> {
+	let attempt: Attempt = FRESH;
+	await changeProgress(
+		() => localStorage,
+		(own) => {
+			attempt = attemptFrom(own.get(under.kind), under);
+			return withBegun(own, under.kind, under.seed);
+		},
+	);
+	return attempt;
+}
+
 
 /** The attempt after a marking. */
 export function markedAttempt(attempt: Attempt, { done }: Mark): Attempt {
@@ -40,5 +72,9 @@ export function progressAfter(progress: Progress, under: Under, mark: Mark, atte
 	if (!mark.done) return attempt.misses === 0 && !attempt.done ? withMiss(progress, under.kind, now) : progress;
 	const result = resultOf(under, mark, attempt);
 	if (attempt.done) return withAgain(progress, under.kind, result);
-	return withDone(progress, under.kind, result, attempt.hints === 0 && attempt.misses === 0, now);
+	// another tab may have asked for a hint of the same drill
+	const open = progress.get(under.kind)?.open;
+	const isHelped = attempt.hints > 0 || (open?.seed === under.seed && open.hints > 0);
+	const isClean = !isHelped && attempt.misses === 0;
+	return withDone(progress, under.kind, result, isClean && !attempt.fresh ? 'again' : isClean, now);
 }

@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import { InputError } from '../../shared/error/index.ts';
-import type { KindRecord, Progress } from './result.ts';
+import { FIRM } from './next.ts';
+import { type KindRecord, MOST_TRIED, type Progress } from './result.ts';
 import { type Migration, VERSION } from './version.ts';
 
 /** What was read: what could be, and what could not, by the name it stood under. */
@@ -10,12 +11,18 @@ export interface ReadProgress {
 }
 
 const count = v.pipe(v.number(), v.safeInteger(), v.minValue(0));
-const resultSchema = v.pipe(
-	v.object({ presses: count, fewest: count, hints: count, milliseconds: count, seed: count }),
-	v.check(({ presses, fewest }) => presses >= fewest, 'no drill is done in fewer presses than the fewest'),
-);
+// presses may be fewer than the fewest that are sure to do: a hold can end well by luck
+const resultSchema = v.object({ presses: count, fewest: count, hints: count, milliseconds: count, seed: count });
 const recordSchema = v.pipe(
-	v.object({ done: count, best: v.nullable(resultSchema), streak: count, longest: count, last: count }),
+	v.object({
+		done: count,
+		best: v.nullable(resultSchema),
+		streak: count,
+		longest: count,
+		last: count,
+		tried: v.pipe(v.array(count), v.maxLength(MOST_TRIED)),
+		open: v.nullable(v.object({ seed: count, hints: count, misses: count })),
+	}),
 	v.check(({ streak, longest }) => longest >= streak, 'the longest row is no shorter than this one'),
 	v.check(({ done, best, longest }) => done > 0 === (best !== null) && longest <= done, 'a row is of drills done'),
 );
@@ -46,8 +53,30 @@ export function readProgress(
 	return { progress, damaged: Object.fromEntries(damaged) };
 }
 
-/** From one version to the next: the first makes 2 of 1. None yet: nothing but version 1 was ever written. */
-const MIGRATIONS: readonly Migration[] = Object.freeze([]);
+/**
+ * From one version to the next: the first makes 2 of 1.
+ *
+ * 1 to 2: seeds begun are kept. A row of version 1 may have been one drill done over and over, and nothing tells: it is kept up to one
+ * short of firm, so that one drill not met before makes it firm again. All else stays.
+ */
+const MIGRATIONS: readonly Migration[] = Object.freeze<Migration[]>([
+	(old) => {
+		const { kinds } = old;
+		if (!isRecord(kinds)) return old;
+		return { ...old, kinds: Object.fromEntries(Object.entries(kinds).map(([kind, record]) => [kind, withTries(record)])) };
+	},
+]);
+
+function withTries(record: unknown): unknown {
+	if (!isRecord(record)) return record;
+	const { best, streak } = record;
+	return {
+		...record,
+		streak: typeof streak === 'number' ? Math.min(streak, FIRM - 1) : streak,
+		tried: isRecord(best) ? [best['seed']] : [],
+		open: null,
+	};
+}
 
 function kindsOf(text: string, migrations: readonly Migration[], version: number): Readonly<Record<string, unknown>> {
 	let whole: unknown;

@@ -19,14 +19,56 @@ export interface KindRecord {
 	readonly longest: number;
 	/** When it was marked last, ms since 1970. */
 	readonly last: number;
+	/** Seeds begun, from low to high, at most `MOST_TRIED`: a row is of drills not met before. */
+	readonly tried: readonly number[];
+	/** The try that was begun and is not done; what was asked for in it is kept when the page is loaded again. */
+	readonly open: OpenTry | null;
 }
+
+/** A try that is going on, or was left. */
+export interface OpenTry {
+	readonly seed: number;
+	readonly hints: number;
+	readonly misses: number;
+}
+
+/** Seeds kept of a kind. Ours: far more than anybody does of one kind. */
+export const MOST_TRIED = 300;
 
 /** Records by kind. Kinds that this version does not know are kept as they are. */
 export type Progress = ReadonlyMap<string, KindRecord>;
 
 export const NO_PROGRESS: Progress = new Map();
 
-const NONE: KindRecord = Object.freeze({ done: 0, best: null, streak: 0, longest: 0, last: 0 });
+const NONE: KindRecord = Object.freeze({
+	done: 0,
+	best: null,
+	streak: 0,
+	longest: 0,
+	last: 0,
+	tried: Object.freeze([]),
+	open: null,
+});
+
+/**
+ * Progress once a drill is begun, before its first press. Begun anew after it was left, it goes on with the hints and misses it
+ * had.
+ */
+export function withBegun(progress: Progress, kind: string, seed: number): Progress {
+	const was = progress.get(kind) ?? NONE;
+	if (was.open?.seed === seed) return progress;
+	const others = was.tried.filter((each) => each !== seed).slice(1 - MOST_TRIED);
+	const tried = [...others, seed].toSorted((a, b) => a - b);
+	return new Map(progress).set(kind, { ...was, tried, open: { seed, hints: 0, misses: 0 } });
+}
+
+/** Progress after a hint, if it is of the try that is open. */
+export function withHint(progress: Progress, kind: string, seed: number): Progress {
+	const was = progress.get(kind);
+	if (was?.open?.seed !== seed) return progress;
+	return new Map(progress).set(kind, { ...was, open: { ...was.open, hints: was.open.hints + 1 } });
+}
+
 
 /** Smaller is better: hints first, then presses more than there had to be, then time; the rest only so that no two are equal. */
 const rankOf = ({ hints, presses, fewest, milliseconds, seed }: Result): readonly number[] => [
@@ -47,13 +89,22 @@ export function betterOf(a: Result | null, b: Result | null): Result | null {
 
 /**
  * Progress after a drill was done.
- * @param clean right at the first marking and with no hint: only such a one lengthens the row, any other ends it
+ * @param clean a seed not begun before, right at the first marking and with no hint: only such a one lengthens the row, any
+ *   other ends it; `again` leaves it as it was: right with no hint, but it had been begun before
  * @param now ms since 1970
  */
-export function withDone(progress: Progress, kind: string, result: Result, clean: boolean, now: number): Progress {
+export function withDone(
+	progress: Progress,
+	kind: string,
+	result: Result,
+	clean: boolean | 'again',
+	now: number,
+): Progress {
 	const was = progress.get(kind) ?? NONE;
-	const streak = clean ? was.streak + 1 : 0;
+	const streak = clean === 'again' ? was.streak : clean ? was.streak + 1 : 0;
 	return new Map(progress).set(kind, {
+		...was,
+		open: null,
 		done: was.done + 1,
 		best: betterOf(was.best, result),
 		streak,
@@ -71,7 +122,8 @@ export function withAgain(progress: Progress, kind: string, result: Result): Pro
 /** Progress after a drill was marked and something was still wrong: the row ends. */
 export function withMiss(progress: Progress, kind: string, now: number): Progress {
 	const was = progress.get(kind) ?? NONE;
-	return new Map(progress).set(kind, { ...was, streak: 0, last: now });
+	const open = was.open && { ...was.open, misses: was.open.misses + 1 };
+	return new Map(progress).set(kind, { ...was, streak: 0, last: now, open });
 }
 
 /**
@@ -88,12 +140,21 @@ export function merged(a: Progress, b: Progress): Progress {
 }
 
 function mergedRecord(a: KindRecord, b: KindRecord): KindRecord {
-	const later = a.last > b.last || (a.last === b.last && a.streak >= b.streak) ? a : b;
+	const later = isEarlier(a, b) ? b : a;
 	return {
 		done: Math.max(a.done, b.done),
 		best: betterOf(a.best, b.best),
 		streak: later.streak,
 		longest: Math.max(a.longest, b.longest),
 		last: later.last,
+		tried: [...new Set([...a.tried, ...b.tried])].toSorted((x, y) => x - y).slice(-MOST_TRIED),
+		open: later.open,
 	};
+}
+
+/** Which of two was marked earlier; the rest only so that it does not matter which comes first. */
+function isEarlier(a: KindRecord, b: KindRecord): boolean {
+	if (a.last !== b.last) return a.last < b.last;
+	if (a.streak !== b.streak) return a.streak < b.streak;
+	return JSON.stringify(a.open) < JSON.stringify(b.open);
 }

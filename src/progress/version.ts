@@ -1,7 +1,7 @@
 import type { Progress } from './result.ts';
 
 /** The version that is written. */
-export const VERSION = 1;
+export const VERSION = 2;
 
 /** One version's data as the next one's. It sees the whole, entries unread. */
 export type Migration = (old: Readonly<Record<string, unknown>>) => Readonly<Record<string, unknown>>;

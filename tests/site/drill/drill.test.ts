@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { DRILL_IDS, makeDrill, markDrill, shortestWay } from '../../../sim/drill/index.ts';
-import { FRESH, markedAttempt, progressAfter } from '../../../src/drill/attempt.ts';
+import { attemptFrom, FRESH, markedAttempt, progressAfter } from '../../../src/drill/attempt.ts';
 import { anySeed, drillLink, readAsked } from '../../../src/drill/link.ts';
-import { NO_PROGRESS } from '../../../src/progress/result.ts';
+import { NO_PROGRESS, type Progress, withBegun, withHint } from '../../../src/progress/result.ts';
 import { drillStore, handsText } from '../../../src/rig/index.ts';
 
 describe('the address of a drill', () => {
@@ -82,7 +82,7 @@ describe('an attempt', () => {
 	it('wrong and then right is done, with no row', () => {
 		const missed = progressAfter(NO_PROGRESS, drill, wrong, FRESH, 1);
 		const after = markedAttempt(FRESH, wrong);
-		expect(after).toEqual({ hints: 0, misses: 1, done: false });
+		expect(after).toEqual({ hints: 0, misses: 1, done: false, fresh: true });
 		const done = progressAfter(missed, drill, right, after, 2);
 		expect(done.get(drill.kind)).toMatchObject({ done: 1, streak: 0, best: { hints: 0 } });
 	});
@@ -90,6 +90,47 @@ describe('an attempt', () => {
 	it('with a hint is done, with the hint beside it and no row', () => {
 		const record = progressAfter(NO_PROGRESS, drill, right, { ...FRESH, hints: 2 }, 1).get(drill.kind);
 		expect(record).toMatchObject({ done: 1, streak: 0, best: { hints: 2 } });
+	});
+
+	// Symptom: hint, reload, press, three times on one seed, read 'Firm'. Cause: a reload forgot the hint, and nothing asked for a new seed.
+	it('copied from a hint, loaded again and done three times on one seed makes no row', () => {
+		let progress: Progress = NO_PROGRESS;
+		for (let turn = 0; turn < 3; turn++) {
+			const before = attemptFrom(progress.get(drill.kind), drill);
+			progress = withBegun(progress, drill.kind, drill.seed);
+			if (turn === 0) progress = withHint(progress, drill.kind, drill.seed);
+			// the page is loaded again before it is done
+			const attempt = attemptFrom(progress.get(drill.kind), drill);
+			expect(attempt.fresh).toBe(false);
+			expect(attempt.hints).toBe(turn === 0 ? 1 : before.hints);
+			progress = progressAfter(progress, drill, right, attempt, turn + 1);
+			expect(progress.get(drill.kind)?.streak).toBe(0);
+		}
+		expect(progress.get(drill.kind)).toMatchObject({ done: 3, streak: 0, longest: 0 });
+	});
+
+	it('three times right on one seed makes a row of one, on three seeds a row of three', () => {
+		const did = (seeds: readonly number[]): Progress =>
+			seeds.reduce<Progress>((all, seed, i) => {
+				const under = { kind: drill.kind, seed };
+				const attempt = attemptFrom(all.get(drill.kind), under);
+				return progressAfter(withBegun(all, drill.kind, seed), under, right, attempt, i + 1);
+			}, NO_PROGRESS);
+		expect(did([5, 5, 5]).get(drill.kind)).toMatchObject({ done: 3, streak: 1 });
+		expect(did([5, 6, 7]).get(drill.kind)).toMatchObject({ done: 3, streak: 3 });
+	});
+
+	it('left in the middle and begun again without help ends no row and lengthens none', () => {
+		const row = progressAfter(NO_PROGRESS, drill, right, FRESH, 1);
+		const under = { kind: drill.kind, seed: 99 };
+		const left = withBegun(row, drill.kind, 99);
+		const attempt = attemptFrom(left.get(drill.kind), under);
+		expect(progressAfter(left, under, right, attempt, 2).get(drill.kind)).toMatchObject({ done: 2, streak: 1 });
+	});
+
+	it('with a hint asked for in another tab is not clean', () => {
+		const begun = withHint(withBegun(NO_PROGRESS, drill.kind, drill.seed), drill.kind, drill.seed);
+		expect(progressAfter(begun, drill, right, FRESH, 1).get(drill.kind)).toMatchObject({ streak: 0 });
 	});
 
 	it('done twice counts once', () => {

@@ -9,10 +9,26 @@ const anyResult: fc.Arbitrary<Result> = fc
 
 /** A record that doing drills could lead to. */
 const anyRecord: fc.Arbitrary<KindRecord> = fc
-	.record({ done: fc.nat({ max: 50 }), longest: fc.nat(), streak: fc.nat(), last: fc.nat(), best: anyResult })
-	.map(({ done, longest, streak, last, best }) => {
+	.record({
+		done: fc.nat({ max: 50 }),
+		longest: fc.nat(),
+		streak: fc.nat(),
+		last: fc.nat({ max: 3 }),
+		best: anyResult,
+		tried: fc.uniqueArray(fc.nat({ max: 20 }), { maxLength: 6 }),
+		open: fc.option(fc.record({ seed: fc.nat({ max: 20 }), hints: fc.nat(), misses: fc.nat() }), { nil: null }),
+	})
+	.map(({ done, longest, streak, last, best, tried, open }) => {
 		const most = done === 0 ? 0 : longest % (done + 1);
-		return { done, longest: most, streak: streak % (most + 1), last, best: done === 0 ? null : best };
+		return {
+			done,
+			longest: most,
+			streak: streak % (most + 1),
+			last,
+			best: done === 0 ? null : best,
+			tried: tried.toSorted((a, b) => a - b),
+			open,
+		};
 	});
 
 export const anyKind = fc.constantFrom('address-keys', 'address-dip', 'held-colour', 'of-a-newer-version');

@@ -32,6 +32,8 @@ const good = {
 	streak: 1,
 	longest: 1,
 	last: 7,
+	tried: [3],
+	open: null,
 };
 
 describe('keeping', () => {
@@ -56,7 +58,7 @@ describe('keeping', () => {
 	});
 
 	it('a damaged entry is set aside, said once, and the rest is kept', async () => {
-		const text = JSON.stringify({ version: 1, kinds: { 'address-keys': good, 'held-colour': { done: 'many' } } });
+		const text = JSON.stringify({ version: 2, kinds: { 'address-keys': good, 'held-colour': { done: 'many' } } });
 		const { store, kept } = memory({ [PROGRESS_KEY]: text });
 		const first = await openProgress(store);
 		expect(first).toMatchObject({ damaged: 1, keeps: true });
@@ -98,7 +100,7 @@ describe('keeping', () => {
 
 	it('text is what was kept, for the one who exports', () => {
 		expect(JSON.parse(progressText(new Map([['address-keys', good]])))).toEqual({
-			version: 1,
+			version: 2,
 			kinds: { 'address-keys': good },
 		});
 	});

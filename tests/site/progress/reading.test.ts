@@ -31,27 +31,25 @@ describe('progress as text', () => {
 	});
 
 	it('damaged entries are set aside one by one, each as it was found, and the rest is there', () => {
+		const none = { done: 0, best: null, streak: 0, longest: 0, last: 0, tried: [], open: null };
 		const junk = fc.oneof(
 			fc.constant(null),
 			fc.string(),
 			fc.integer(),
-			fc.constant({ done: -1, best: null, streak: 0, longest: 0, last: 0 }),
-			fc.constant({ done: 0, best: null, streak: 3, longest: 1, last: 0 }),
-			fc.constant({ done: 2, best: null, streak: 0, longest: 0, last: 0 }),
-			fc.constant({ done: 1, streak: 0, longest: 0, last: 0 }),
-			fc.constant({
-				done: 1,
-				best: { presses: 3, fewest: 9, hints: 0, milliseconds: 1, seed: 1 },
-				streak: 1,
-				longest: 1,
-				last: 1,
-			}),
+			fc.constant({ ...none, done: -1 }),
+			fc.constant({ ...none, streak: 3, longest: 1 }),
+			fc.constant({ ...none, done: 2 }),
+			fc.constant({ done: 1, streak: 0, longest: 0, last: 0, tried: [], open: null }),
+			fc.constant({ done: 0, best: null, streak: 0, longest: 0, last: 0 }),
+			fc.constant({ ...none, tried: [-1] }),
+			fc.constant({ ...none, tried: Array.from({ length: 301 }, (_, seed) => seed) }),
+			fc.constant({ ...none, open: { seed: 1, hints: 'many', misses: 0 } }),
 		);
 		const names = fc.constantFrom('bad-1', 'bad-2', '__proto__', 'constructor', 'UPPER', 'x'.repeat(80));
 		fc.assert(
 			fc.property(anyProgress, fc.array(fc.tuple(names, junk), { minLength: 1, maxLength: 4 }), (progress, bad) => {
 				const entries = [...progress, ...bad].map(([kind, it]) => `${JSON.stringify(kind)}:${JSON.stringify(it)}`);
-				const found = readProgress(`{"version":1,"kinds":{${entries.join()}}}`);
+				const found = readProgress(`{"version":2,"kinds":{${entries.join()}}}`);
 				expect(plain(found.progress)).toEqual(plain(progress));
 				expect(new Map(Object.entries(found.damaged))).toEqual(new Map(bad));
 			}),
@@ -69,7 +67,7 @@ describe('progress as text', () => {
 		['{"version":1,"kinds":[]}', 'progress.damaged'],
 		['{"version":0,"kinds":{}}', 'progress.damaged'],
 		['{"version":"1","kinds":{}}', 'progress.damaged'],
-		['{"version":2,"kinds":{}}', 'progress.newer'],
+		['{"version":3,"kinds":{}}', 'progress.newer'],
 	])('%j is refused as %s', (text, code) => {
 		expect(codeOf(() => readProgress(text))).toBe(code);
 	});
@@ -84,7 +82,7 @@ describe('progress as text', () => {
 	});
 
 	it('older versions are led up one by one, from whichever they are', () => {
-		const record = { done: 1, best: null, streak: 0, longest: 0, last: 5 };
+		const record = { done: 1, best: null, streak: 0, longest: 0, last: 5, tried: [], open: null };
 		const best = { presses: 9, fewest: 9, hints: 0, milliseconds: 10, seed: 4 };
 		const migrations: Migration[] = [
 			(old) => ({ version: 2, kinds: old['drills'] }),
@@ -98,6 +96,35 @@ describe('progress as text', () => {
 		expect(read({ version: 1, drills: { 'address-keys': record } })).toEqual(wanted);
 		expect(read({ version: 2, kinds: { 'address-keys': record } })).toEqual(wanted);
 		expect(read({ version: 3, kinds: { 'address-keys': { ...record, best } } })).toEqual(wanted);
+	});
+});
+
+describe('what version 1 kept', () => {
+	const best = { presses: 9, fewest: 7, hints: 0, milliseconds: 9000, seed: 4 };
+	const read = (record: object) =>
+		readProgress(JSON.stringify({ version: 1, kinds: { 'address-keys': record } })).progress.get('address-keys');
+
+	it('opens with all it had, and its best seed is one that was met', () => {
+		expect(read({ done: 2, best, streak: 1, longest: 2, last: 5 })).toEqual({
+			done: 2,
+			best,
+			streak: 1,
+			longest: 2,
+			last: 5,
+			tried: [4],
+			open: null,
+		});
+		expect(read({ done: 0, best: null, streak: 0, longest: 0, last: 5 })).toMatchObject({ tried: [], open: null });
+	});
+
+	// Symptom: one seed done three times, with a hint and a reload between, read 'Firm'. What was kept so cannot be told apart.
+	it('is not firm until one more drill is done, since it may have been one seed over and over', () => {
+		expect(read({ done: 5, best, streak: 5, longest: 5, last: 5 })).toMatchObject({ streak: 2, longest: 5, done: 5 });
+	});
+
+	it('is set aside where it is damaged', () => {
+		const { damaged, progress } = readProgress('{"version":1,"kinds":{"address-keys":{"done":"lots"},"defaults":7}}');
+		expect([progress.size, Object.keys(damaged)]).toEqual([0, ['address-keys', 'defaults']]);
 	});
 });
 

@@ -7,6 +7,8 @@ import {
 	type Result,
 	withAgain,
 	withDone,
+	withBegun,
+	withHint,
 	withMiss,
 } from '../../../src/progress/result.ts';
 import { runs } from '../../runs.ts';
@@ -42,6 +44,8 @@ describe('results', () => {
 			streak: 0,
 			longest: 0,
 			last: 6,
+			tried: [],
+			open: null,
 		});
 	});
 
@@ -49,6 +53,32 @@ describe('results', () => {
 		const once = withDone(NO_PROGRESS, 'address-keys', result(), true, 1);
 		const again = withAgain(once, 'address-keys', result({ presses: 10 }));
 		expect(again.get('address-keys')).toMatchObject({ done: 1, streak: 1, best: { presses: 10 } });
+	});
+});
+
+describe('a try', () => {
+	it('is logged before its first press, goes on with its hints and misses, and is another with another seed', () => {
+		const begun = withHint(withBegun(NO_PROGRESS, 'address-keys', 7), 'address-keys', 7);
+		expect(begun.get('address-keys')).toMatchObject({ done: 0, tried: [7], open: { seed: 7, hints: 1, misses: 0 } });
+		expect(withBegun(begun, 'address-keys', 7)).toBe(begun);
+		const missed = withMiss(begun, 'address-keys', 1);
+		expect(missed.get('address-keys')?.open).toEqual({ seed: 7, hints: 1, misses: 1 });
+		const other = withBegun(missed, 'address-keys', 3);
+		expect(other.get('address-keys')).toMatchObject({ tried: [3, 7], open: { seed: 3, hints: 0, misses: 0 } });
+		expect(withHint(other, 'address-keys', 7)).toBe(other);
+		expect(withDone(other, 'address-keys', result(), true, 2).get('address-keys')).toMatchObject({ open: null, tried: [3, 7] });
+	});
+
+	it('of a seed met before leaves the row as it was', () => {
+		const once = withDone(NO_PROGRESS, 'address-keys', result(), true, 1);
+		expect(withDone(once, 'address-keys', result(), 'again', 2).get('address-keys')).toMatchObject({ done: 2, streak: 1, last: 2 });
+	});
+
+	it('is remembered even where as many were tried as are kept', () => {
+		let progress = NO_PROGRESS;
+		for (let seed = 1000; seed > 600; seed--) progress = withBegun(progress, 'address-keys', seed);
+		const { tried } = progress.get('address-keys') ?? { tried: [] };
+		expect([tried.length, tried[0]]).toEqual([300, 601]);
 	});
 });
 
