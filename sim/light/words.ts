@@ -1,4 +1,5 @@
-import { linearOf, shownHue } from './screen-colour.ts';
+import { hueOf } from './gamut.ts';
+import { linearOf } from './screen-colour.ts';
 import { colourTemperature, distanceFromLocus } from './white.ts';
 
 /** Where one name ends and the next begins. Each border belongs to the name above it. */
@@ -13,33 +14,47 @@ export const BORDERS = Object.freeze({
 	white: 4000,
 	cool: 7000,
 	coolest: 15000,
-	/** Purity (see `purityOf`): below, a pale colour; above, deep, since no screen reaches it. */
-	pale: 0.72,
-	deep: 1.02,
+	/** OKLCH hue of a white that is warmer than this: McCamy's formula tells nothing of one that is not. */
+	neutral: 5000,
+	warmHues: Object.freeze({ from: 15, to: 120 }),
+	/** Purity (see `Chroma`): below, a pale colour. */
+	pale: 0.85,
 });
 
-/** Families by OKLCH hue as shown, degrees: each from its number up to the next one's. Before the first comes the last. */
-export const FAMILIES: readonly { readonly from: number; readonly name: string; readonly deepens?: true }[] =
+/** One name: from which OKLCH hue on, degrees; above which purity it is deep, and below which pale, where it has its own. */
+interface Family {
+	readonly from: number;
+	readonly name: string;
+	readonly deep?: number;
+	readonly pale?: number;
+}
+
+/**
+ * Families by OKLCH hue, degrees, of the light itself: each from its number up to the next one's. Before the first comes the last.
+ * Hue as a screen shows it would not do: beyond its edge red and red with amber come out alike. Only what is as pure as a lone
+ * emitter is deep. Borders are ours; what the common pairs of emitters are called is held by a test.
+ */
+export const FAMILIES: readonly Family[] =
 	Object.freeze([
-		{ from: 10, name: 'red', deepens: true },
-		{ from: 34, name: 'orange' },
+		{ from: 10, name: 'red', deep: 1.03 },
+		{ from: 32, name: 'orange' },
 		{ from: 47, name: 'amber' },
 		{ from: 82, name: 'yellow' },
 		{ from: 116, name: 'yellow-green' },
-		{ from: 136, name: 'green', deepens: true },
+		{ from: 142, name: 'green', deep: 1.4 },
 		{ from: 166, name: 'turquoise' },
 		{ from: 186, name: 'cyan' },
 		{ from: 222, name: 'sky blue' },
-		{ from: 250, name: 'blue', deepens: true },
+		{ from: 244, name: 'blue', deep: 1.02 },
 		{ from: 284, name: 'violet' },
 		{ from: 312, name: 'purple' },
 		{ from: 322, name: 'magenta' },
-		{ from: 344, name: 'pink' },
+		{ from: 344, name: 'pink', pale: 0.72 },
 	]);
 
 /** What the visible light is like, apart from how strong it is. */
 export interface Chroma {
-	/** OKLCH hue as shown on the screen, degrees. */
+	/** OKLCH hue, degrees. */
 	readonly hue: number;
 	/** `1 − weakest / strongest` channel of linear sRGB: 0 is the screen's white, 1 its edge, more lies beyond it. */
 	readonly purity: number;
@@ -48,6 +63,9 @@ export interface Chroma {
 	readonly duv: number;
 }
 
+/** Scale at which a hue is judged; OKLab bends a little with it. */
+const JUDGED_AT = 0.5;
+
 /** Measures a chromaticity for naming. */
 export function chromaOf(xy: readonly [number, number]): Chroma {
 	const [x, y] = xy;
@@ -55,7 +73,7 @@ export function chromaOf(xy: readonly [number, number]): Chroma {
 	const xyz = [x / height, 1, (1 - x - y) / height] as const;
 	const { r, g, b } = linearOf(xyz);
 	return {
-		hue: shownHue(xyz),
+		hue: hueOf({ r: r * JUDGED_AT, g: g * JUDGED_AT, b: b * JUDGED_AT }),
 		purity: 1 - Math.min(r, g, b) / Math.max(r, g, b),
 		kelvin: colourTemperature(xy),
 		duv: distanceFromLocus(xy),
@@ -65,14 +83,17 @@ export function chromaOf(xy: readonly [number, number]): Chroma {
 /** The plain English name of a chromaticity, with no word of how strong it is: 'warm white', 'pale green', 'deep blue'. */
 export function colourName(xy: readonly [number, number]): string {
 	const { hue, purity, kelvin, duv } = chromaOf(xy);
-	if (Math.abs(duv) < BORDERS.nearLocus && kelvin >= BORDERS.warmest && kelvin < BORDERS.coolest) {
+	const isWhite = Math.abs(duv) < BORDERS.nearLocus && kelvin >= BORDERS.warmest && kelvin < BORDERS.coolest;
+	const isWarm = hue >= BORDERS.warmHues.from && hue < BORDERS.warmHues.to;
+	// far blue mixes come out of the formula as some warm white
+	if (isWhite && (isWarm || kelvin >= BORDERS.neutral)) {
 		if (kelvin < BORDERS.white) return 'warm white';
 		return kelvin < BORDERS.cool ? 'white' : 'cool white';
 	}
 	const family = FAMILIES.findLast((it) => hue >= it.from) ?? FAMILIES.at(-1);
 	const name = family?.name ?? '';
-	if (purity < BORDERS.pale) return name === 'red' ? 'pink' : `pale ${name}`;
-	return purity >= BORDERS.deep && family?.deepens ? `deep ${name}` : name;
+	if (purity < (family?.pale ?? BORDERS.pale)) return name === 'red' ? 'pink' : `pale ${name}`;
+	return purity >= (family?.deep ?? Number.POSITIVE_INFINITY) ? `deep ${name}` : name;
 }
 
 /**
