@@ -49,12 +49,17 @@ export const hints = {
 export const holdHints = {
 	lock: 'Hold {key as key} on {fixture as name} for about {ms as time}[, until its display reads {reads}], and let go.',
 	near: [
-		{ when: { sure: true }, says: 'Hold {key as key} on {fixture as name} until its display reads {target}, and let go.' },
+		{
+			when: { sure: true },
+			says: 'Hold {key as key} on {fixture as name} until its display reads {target}, and let go.',
+		},
 		{
 			when: { again: true },
 			says: 'Hold {key as key} on {fixture as name} to near {cue} and let go; it runs on a little. Then come to {target} with a shorter hold and taps.',
 		},
-		{ says: 'Hold {key as key} on {fixture as name} to near {cue} and let go; it runs on a little. Then tap to {target}.' },
+		{
+			says: 'Hold {key as key} on {fixture as name} to near {cue} and let go; it runs on a little. Then tap to {target}.',
+		},
 	],
 	release: [
 		{ when: { now: true }, says: 'Let go of {key as key} on {fixture as name}.' },

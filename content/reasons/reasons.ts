@@ -175,11 +175,8 @@ export const reasons = {
 		{ when: { emitting: true }, says: 'Its emitters are lit, too faintly to see.' },
 		{ says: 'No emitter is lit.' },
 	],
-	'light.shows': [
-		{ when: { uneven: true }, says: 'What is seen is {seen}.' },
-		{ says: 'What is seen is {words} at {brightness as brightness}.' },
-	],
-	'light.ultraviolet': 'Ultraviolet is at {percent as brightness}: barely seen, still strong. Do not look in.',
+	'light.shows': 'What is seen is {seen}.',
+	'light.ultraviolet': 'Ultraviolet comes out of it: barely seen, still strong. Do not look in.',
 	'light.flashes': 'It flashes {rate as rate}. Warn people before they see it.',
 	'light.flickers': 'It jumps about, since [{damaged as percent} of its ]frames arrive damaged.',
 } as const satisfies Record<string, Says>;

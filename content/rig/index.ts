@@ -28,4 +28,4 @@ export {
 } from './parts.ts';
 export type { Says, Wording } from './says.ts';
 export { settingTitles, settingValues } from './settings.ts';
-export { changes, displays, fixtureLine, lamps, light, warnings } from './sight.ts';
+export { changes, displays, fixtureLine, howBright, lamps, light, warnings } from './sight.ts';

@@ -3,9 +3,11 @@ import type { Says } from './says.ts';
 /** Parts of the sentence that says what light is seen; they are strung together with commas. */
 export const light = {
 	dark: 'dark',
-	/** {colour} are the words for it; {percent} is how bright it looks against full. */
-	lit: '{colour} at {brightness as brightness}',
-	cells: '{cells?cell|cells} {cells as numbers} {colour} at {brightness as brightness}',
+	/** {colour} are the words for it; {how} says how bright it looks, in words: percent is for what was asked. */
+	lit: '{colour}{how}',
+	cells: '{cells?cell|cells} {cells as numbers} {colour}{how}',
+	/** The level that was asked for, where one was. */
+	asked: 'level {level as level}',
 	cellsDark: '{cells?cell|cells} {cells as numbers} dark',
 	flashing: 'flashing {rate as rate}',
 	moving: 'changing by itself',
@@ -15,6 +17,18 @@ export const light = {
 	noMoving: 'no longer changing',
 	noFlicker: 'no longer jumping',
 } as const satisfies Record<string, Says>;
+
+/**
+ * How bright a light looks, by how far up its strongest emitter is, percent, from each on. Steps are ours: of two lights that are 20
+ * points apart no two share a word. What is lower is dim or faint, which its colour says already.
+ */
+export const howBright: readonly { readonly from: number; readonly says: string }[] = [
+	{ from: 100, says: ', at full' },
+	{ from: 80, says: ', very bright' },
+	{ from: 60, says: ', bright' },
+	{ from: 40, says: ', half bright' },
+	{ from: 20, says: ', low' },
+];
 
 /** Sentences that go with a light that can harm. */
 export const warnings = {
@@ -63,6 +77,6 @@ export const changes = {
 	wentDark: '{name} went dark.',
 	cameUp: '{name} came up: {now}.',
 	became: '{name} is now {now}.',
-	brighter: '{name} got brighter, to {brightness as brightness}.',
-	dimmer: '{name} got dimmer, to {brightness as brightness}.',
+	brighter: '{name} got brighter: {now}.',
+	dimmer: '{name} got dimmer: {now}.',
 } as const satisfies Record<string, Says>;

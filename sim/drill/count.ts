@@ -47,7 +47,8 @@ export function countPresses(task: Task, log: readonly RigEvent[]): Counted {
 		play(rig, event);
 		const after = settled(rig, log, i, fixture);
 		if (after.settings !== before.settings || after.light !== before.light) {
-			presses += Math.min(tally.browsed, tally.shut + stepsBetween(before.panel, tally.from, before.path)) + tally.open + 1;
+			presses +=
+				Math.min(tally.browsed, tally.shut + stepsBetween(before.panel, tally.from, before.path)) + tally.open + 1;
 			tallies.set(fixture, tallyFrom(task, after, fixture));
 		} else if (opens(after.state)) tally.open++;
 		else {

@@ -57,6 +57,7 @@ function workOut(profile: Profile, levels: readonly number[]): CellLight {
 	return {
 		levels,
 		brightness: xy ? lightness(xyz[1]) : 0,
+		strength: strongest,
 		colour: xy ? poolColour(xyz) : '#000000',
 		words: lightWords(named, strongest, ultraviolet),
 		xy,

@@ -66,6 +66,8 @@ export interface CellLight {
 	readonly levels: readonly number[];
 	/** Relative brightness 0..1 against this cell at full. */
 	readonly brightness: number;
+	/** Output of its strongest visible emitter, 0..1: how far up it is, whatever its colour. */
+	readonly strength: number;
 	/** sRGB `#rrggbb` of the pool at this brightness, gamut-mapped. */
 	readonly colour: string;
 	/** Plain words: 'deep red', 'warm white', 'dark'. */

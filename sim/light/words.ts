@@ -34,23 +34,22 @@ interface Family {
  * Hue as a screen shows it would not do: beyond its edge red and red with amber come out alike. Only what is as pure as a lone
  * emitter is deep. Borders are ours; what the common pairs of emitters are called is held by a test.
  */
-export const FAMILIES: readonly Family[] =
-	Object.freeze([
-		{ from: 10, name: 'red', deep: 1.03 },
-		{ from: 32, name: 'orange' },
-		{ from: 47, name: 'amber' },
-		{ from: 82, name: 'yellow' },
-		{ from: 116, name: 'yellow-green' },
-		{ from: 142, name: 'green', deep: 1.4 },
-		{ from: 166, name: 'turquoise' },
-		{ from: 186, name: 'cyan' },
-		{ from: 222, name: 'sky blue' },
-		{ from: 244, name: 'blue', deep: 1.02 },
-		{ from: 284, name: 'violet' },
-		{ from: 312, name: 'purple' },
-		{ from: 322, name: 'magenta' },
-		{ from: 344, name: 'pink', pale: 0.72 },
-	]);
+export const FAMILIES: readonly Family[] = Object.freeze([
+	{ from: 10, name: 'red', deep: 1.03 },
+	{ from: 32, name: 'orange' },
+	{ from: 47, name: 'amber' },
+	{ from: 82, name: 'yellow' },
+	{ from: 116, name: 'yellow-green' },
+	{ from: 142, name: 'green', deep: 1.4 },
+	{ from: 166, name: 'turquoise' },
+	{ from: 186, name: 'cyan' },
+	{ from: 222, name: 'sky blue' },
+	{ from: 244, name: 'blue', deep: 1.02 },
+	{ from: 284, name: 'violet' },
+	{ from: 312, name: 'purple' },
+	{ from: 322, name: 'magenta' },
+	{ from: 344, name: 'pink', pale: 0.72 },
+]);
 
 /** What the visible light is like, apart from how strong it is. */
 export interface Chroma {

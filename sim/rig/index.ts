@@ -8,6 +8,7 @@
  * bounce, a desk's own fades; a tech would see none of them. Real kit differs most in what a receiver makes of damaged frames.
  */
 
+export { askedOf } from './asked.ts';
 export type { Desk, DeskOutput, Gear, Patch, Unit } from './gear.ts';
 export { dataLampAfter } from './lamp.ts';
 export { lookUnder } from './look.ts';

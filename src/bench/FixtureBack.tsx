@@ -2,7 +2,7 @@ import type { JSX } from 'preact';
 import { useId } from 'preact/hooks';
 import { backWords } from '../../content/bench/index.ts';
 import { Button, Tape, Toggle } from '../ui/index.ts';
-import { describeLight } from '../words/index.ts';
+import { fixtureLight } from '../words/index.ts';
 import { handCautions } from './cautions.ts';
 import { type LampView, lampsOf, linkFeeds, mainsChoices } from './fixtureBack.ts';
 import { KeyedPanel } from './KeyedPanel.tsx';
@@ -82,7 +82,7 @@ export function FixtureBack({ fixture }: { fixture: string }): JSX.Element | nul
 				</div>
 			</div>
 			<p class="back-light">
-				<span>{describeLight(sight.light)}</span>
+				<span>{fixtureLight(rig, fixture)}</span>
 				{why && <Button onClick={() => why(fixture)}>{backWords.why}</Button>}
 			</p>
 			{cautions.length > 0 && <Cautions ids={cautions} />}

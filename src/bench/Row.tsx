@@ -78,7 +78,7 @@ function Card({ fixture, number }: { fixture: string; number: number }): JSX.Ele
 				{face}
 			</span>
 			<p class="card-light" id={`light-${fixture}`}>
-				{briefLight(light)}
+				{briefLight(store.rig, fixture, light)}
 			</p>
 			{why && (
 				<button type="button" class="button card-why" aria-label={backWords.whyOf(name)} onClick={() => why(fixture)}>

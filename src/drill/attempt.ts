@@ -48,7 +48,6 @@ export async function beginAttempt(under: Under): Promise<Attempt> {
 	return attempt;
 }
 
-
 /** The attempt after a marking. */
 export function markedAttempt(attempt: Attempt, { done }: Mark): Attempt {
 	return done ? { ...attempt, done: true } : { ...attempt, misses: attempt.misses + 1 };

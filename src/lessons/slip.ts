@@ -1,6 +1,6 @@
 import type { RigEvent } from '../../sim/event/index.ts';
 import { openUnharmed, type Rig } from '../../sim/rig/index.ts';
-import { describeLight, fixtureName, reasonText } from '../words/index.ts';
+import { fixtureLight, fixtureName, reasonText } from '../words/index.ts';
 import { sheetOf } from './open.ts';
 import type { Lesson } from './schema.ts';
 
@@ -24,7 +24,7 @@ function play(rig: Rig, log: readonly RigEvent[]): void {
 export function seenOf({ bench, slip }: Pick<Lesson, 'bench' | 'slip'>): Seen[] {
 	const rig = openUnharmed(sheetOf(bench));
 	play(rig, bench.log);
-	const light = (fixture: string): string => describeLight(rig.look(fixture).light);
+	const light = (fixture: string): string => fixtureLight(rig, fixture);
 	const before = slip.watch.map(light);
 	play(rig, slip.log);
 	return slip.watch.map((fixture, i) => {

@@ -63,7 +63,10 @@ const MIGRATIONS: readonly Migration[] = Object.freeze<Migration[]>([
 	(old) => {
 		const { kinds } = old;
 		if (!isRecord(kinds)) return old;
-		return { ...old, kinds: Object.fromEntries(Object.entries(kinds).map(([kind, record]) => [kind, withTries(record)])) };
+		return {
+			...old,
+			kinds: Object.fromEntries(Object.entries(kinds).map(([kind, record]) => [kind, withTries(record)])),
+		};
 	},
 ]);
 

@@ -69,7 +69,6 @@ export function withHint(progress: Progress, kind: string, seed: number): Progre
 	return new Map(progress).set(kind, { ...was, open: { ...was.open, hints: was.open.hints + 1 } });
 }
 
-
 /** Smaller is better: hints first, then presses more than there had to be, then time; the rest only so that no two are equal. */
 const rankOf = ({ hints, presses, fewest, milliseconds, seed }: Result): readonly number[] => [
 	hints,

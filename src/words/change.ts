@@ -23,7 +23,7 @@ export function describeChange(before: Sight, after: Sight, name: string): strin
 	const kind = kindOf(was, is, restless);
 	if (!kind) return null;
 	const now = [describeLight(is), ...(kind === 'became' ? endings(was, is) : [])].join(', ');
-	const facts = { name, now, brightness: is.whole.brightness * 100 };
+	const facts = { name, now };
 	return [sentence(changes[kind], facts, plainKinds), ...newWarnings(was, is)].join(' ');
 }
 

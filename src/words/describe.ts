@@ -1,5 +1,5 @@
 import { fixtureLine, lamps as lampWords, light as lightWords, warnings } from '../../content/rig/index.ts';
-import type { Rig, Sight } from '../../sim/rig/index.ts';
+import { askedOf, type Rig, type Sight } from '../../sim/rig/index.ts';
 import { fill, sentence } from './fill.ts';
 import { plainKinds } from './kinds.ts';
 import { fixtureName } from './names.ts';
@@ -10,7 +10,7 @@ type Cell = Light['whole'];
 /** Whether a person would call it dark: nothing is seen, and no ultraviolet comes out either. */
 export const isDark = ({ brightness, ultraviolet }: Cell): boolean => brightness === 0 && ultraviolet === 0;
 
-/** A fixture's light in words: colour, brightness, flashes, movement, flicker. No name, no full stop. */
+/** A light in words: colour, how bright it looks, flashes, movement, flicker. No name, no full stop. */
 export function describeLight(light: Light): string {
 	// what nobody sees does not move
 	if (isDark(light.whole)) return lightWords.dark;
@@ -22,11 +22,23 @@ export function describeLight(light: Light): string {
 	].join(', ');
 }
 
-/** Colour and brightness, of the whole light where its cells are alike and by runs of cells where not. */
+/** A fixture's light in words, and the level it was asked for, where it shows one. No name, no full stop. */
+export function fixtureLight(rig: Rig, fixtureId: string): string {
+	const { light } = rig.look(fixtureId);
+	return [describeLight(light), ...askedText(rig, fixtureId, light)].join(', ');
+}
+
+/** The level it was asked for, as one part more; nothing where it is dark, for that is what is to be found out. */
+export function askedText(rig: Rig, fixtureId: string, light: Light): string[] {
+	const level = isDark(light.whole) ? null : askedOf(rig, fixtureId);
+	return level === null ? [] : [fill(lightWords.asked, { level }, plainKinds)];
+}
+
+/** Colour and how bright it looks, of the whole light where its cells are alike and by runs of cells where not. */
 export function coloursText({ cells, whole }: Light): string {
 	const runs = new Map<string, { cells: number[]; cell: Cell }>();
 	for (const [i, cell] of cells.entries()) {
-		const key = `${cell.words} ${Math.round(cell.brightness * 100)}`;
+		const key = `${cell.words}${plainKinds.bright(cell.strength * 100)}`;
 		const run = runs.get(key);
 		if (run) run.cells.push(i + 1);
 		else runs.set(key, { cells: [i + 1], cell });
@@ -36,7 +48,7 @@ export function coloursText({ cells, whole }: Light): string {
 }
 
 function cellText(cell: Cell, cells: readonly number[] | null = null): string {
-	const facts = { colour: cell.words, brightness: cell.brightness * 100, cells };
+	const facts = { colour: cell.words, how: plainKinds.bright(cell.strength * 100), cells };
 	if (isDark(cell)) return cells ? fill(lightWords.cellsDark, facts, plainKinds) : lightWords.dark;
 	return fill(cells ? lightWords.cells : lightWords.lit, facts, plainKinds);
 }
@@ -64,7 +76,7 @@ export function describeFixture(rig: Rig, fixtureId: string): string {
 	const { light, lamps } = rig.look(fixtureId);
 	return sentence(fixtureLine, {
 		name: fixtureName(rig, fixtureId),
-		light: describeLight(light),
+		light: fixtureLight(rig, fixtureId),
 		warnings: warningsFor(light)
 			.map((warning) => `${warning} `)
 			.join(''),

@@ -33,10 +33,10 @@ function holdText(rig: Rig, event: KeyEvent, { letGoMs, then }: NonNullable<Hint
 	const seen = rig.fork();
 	if (event.type === 'key.down') seen.send(event);
 	if (letGoMs > 0) seen.wait(letGoMs);
-	const cue = valueOf(seen, event.fixture);
+	const cue = valueRead(seen, event.fixture);
 	if (event.type === 'key.up') return eventIn(holdHints.release, rig, event, { cue, now: letGoMs === 0 });
 	for (const each of then) play(ahead, each);
-	const target = valueOf(ahead, event.fixture);
+	const target = valueRead(ahead, event.fixture);
 	const presses = then.filter(({ type }) => type === 'key.down' || type === 'key.tap').length;
 	const again = then.filter(({ type }) => type === 'key.down').length > 1;
 	return eventIn(holdHints.near, rig, event, { cue, target, again, sure: presses === 1 && cue === target });
@@ -62,7 +62,7 @@ function readOf(rig: Rig, fixture: string): string {
 }
 
 /** The value being edited, as a display reads it. */
-function valueOf(rig: Rig, fixture: string): string {
+function valueRead(rig: Rig, fixture: string): string {
 	const [first, second] = linesOf(rig, fixture);
 	return second === '' ? first : second;
 }

@@ -7,7 +7,7 @@
  */
 export { describeChange } from './change.ts';
 export type { PlacedCheck } from './checkFacts.ts';
-export { describeFixture, describeLight, describeRig } from './describe.ts';
+export { askedText, describeFixture, describeLight, describeRig, fixtureLight } from './describe.ts';
 export { describeDisplay, describePanel } from './display.ts';
 export { conditionText, drillTask, findingText } from './drills.ts';
 export { eventText } from './event.ts';

@@ -2,6 +2,7 @@ import {
 	amounts,
 	curveBends,
 	curves,
+	howBright,
 	keyNames,
 	listWords,
 	programmeKinds,
@@ -63,8 +64,8 @@ export const plainKinds = {
 	percent,
 	/** 0..1; what is there never rounds to nothing. */
 	share: (n: number) => (n > 0 ? some(n * 100) : percent(0)),
-	/** 0..100, of something that is there. */
-	brightness: some,
+	/** How bright a light looks whose strongest emitter is up so many percent, with its comma. */
+	bright: (n: number) => howBright.find(({ from }) => Math.round(n) >= from)?.says ?? '',
 	rate: (n: number) => fill(amounts.rate, { n: tenths(n) }),
 	metres: (n: number) => fill(amounts.metres, { n: tenths(n) }),
 	time: timeText,

@@ -36,7 +36,7 @@ export function reasonFacts(rig: Rig, unit: Unit, reason: Reason): Facts {
 
 /** Cells that do not show the same are told by themselves: together they make a colour that nobody sees. */
 function seenFacts({ light }: Sight): Facts {
-	return { uneven: light.cells.some((cell) => cell.words !== light.whole.words), seen: coloursText(light) };
+	return { seen: coloursText(light) };
 }
 
 function spanOf(first: unknown, last: unknown): number[] {

@@ -123,9 +123,7 @@ function damaged(
 			return [{ ...cable, to: null }];
 		case 'microphone':
 			// a short one does no harm: nobody would see it
-			return [
-				{ ...cable, kind: 'microphone', length: random.int(MICROPHONE_METRES.least, MICROPHONE_METRES.most) },
-			];
+			return [{ ...cable, kind: 'microphone', length: random.int(MICROPHONE_METRES.least, MICROPHONE_METRES.most) }];
 		case 'open':
 			return [{ ...cable, plus: 'open' }];
 		case 'swapped':

@@ -1,4 +1,4 @@
-import { middleOf } from '../../../shared/dmx/index.ts';
+import { middleOf, TOP_LEVEL } from '../../../shared/dmx/index.ts';
 import type { RigEvent } from '../../event/index.ts';
 import type { Rig } from '../../rig/index.ts';
 import { keptLevels, levelOf } from '../check.ts';
@@ -42,7 +42,13 @@ export function deskWay(drill: Task, rig: Rig): RigEvent[] {
 	});
 }
 
+/** What somebody would type: out and full as such, all else from the middle of where it may lie. */
+function typed(range: Range): number {
+	if (range.from === 0) return 0;
+	return range.to === TOP_LEVEL ? TOP_LEVEL : middleOf(range);
+}
+
 function nearest(within: readonly Range[], level: number): number {
-	const middles = within.map(middleOf);
+	const middles = within.map(typed);
 	return middles.reduce((a, b) => (Math.abs(b - level) < Math.abs(a - level) ? b : a));
 }

@@ -50,14 +50,7 @@ export function heldWay(profile: Profile, state: FixtureState, wish: Wish): Held
 }
 
 /** What is needed at the worst where a hold is let go at a cue. */
-function worstAt(
-	profile: Profile,
-	view: View,
-	wish: Wish,
-	key: 'up' | 'down',
-	repeated: number,
-	cue: number,
-): HeldWay {
+function worstAt(profile: Profile, view: View, wish: Wish, key: 'up' | 'down', repeated: number, cue: number): HeldWay {
 	const panel = profile.panel as KeyedPanel;
 	const item = itemAt(panel, view.path);
 	const { least, most } = landingOf(panel, cue);

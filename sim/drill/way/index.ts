@@ -5,7 +5,7 @@
  * fewest of the whole are the fewest of each, added up.
  */
 export { dipWay } from './dip.ts';
+export { HAND } from './hold.ts';
 export { menuMap } from './menu.ts';
 export { stepsBetween } from './tour.ts';
-export { HAND } from './hold.ts';
 export { fewestPresses, type Hint, hintOn, panelNeeds, shortestWay, wayOn } from './way.ts';

@@ -121,8 +121,7 @@ class Hand {
 		const key: Key = press.do === 'unlock' ? 'set' : press.key;
 		const ms = press.do === 'unlock' ? panel.unlockHold : this.#worstMs(press, wish);
 		if (ms === 0) this.#write({ type: 'key.tap', fixture, key });
-		else
-			this.#write({ type: 'key.down', fixture, key }, press.do === 'unlock' ? null : holdFor(panel, press.cue));
+		else this.#write({ type: 'key.down', fixture, key }, press.do === 'unlock' ? null : holdFor(panel, press.cue));
 		this.tell({ type: 'key.down', key });
 		this.wait(ms);
 		if (ms > 0) this.#write({ type: 'key.up', fixture, key });

@@ -8,7 +8,10 @@ export interface Visit {
 }
 
 /** A press while browsing: Set on what is shown, Back out of a menu, or a tap of Up or Down to what stands beside. */
-export type Browse = { readonly do: 'set' } | { readonly do: 'back' } | { readonly do: 'move'; readonly key: 'up' | 'down' };
+export type Browse =
+	| { readonly do: 'set' }
+	| { readonly do: 'back' }
+	| { readonly do: 'move'; readonly key: 'up' | 'down' };
 
 export interface Tour {
 	readonly presses: number;

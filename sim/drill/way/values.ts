@@ -173,7 +173,8 @@ function fromOutside(panel: KeyedPanel, item: EditableItem, from: SettingValue, 
 		const next = stepValue(item, from, direction(key), 1);
 		if (!movesOf(panel, item).index.has(next)) continue;
 		const rest = valueWay(panel, item, next, to);
-		if (rest && (!best || rest.presses + 1 < best.presses)) best = { presses: rest.presses + 1, first: { key, cue: 0 } };
+		if (rest && (!best || rest.presses + 1 < best.presses))
+			best = { presses: rest.presses + 1, first: { key, cue: 0 } };
 	}
 	return best;
 }

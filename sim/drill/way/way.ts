@@ -7,9 +7,9 @@ import type { Task } from '../types.ts';
 import { type Wish, wishFor } from '../wish.ts';
 import { deskWay } from './desk.ts';
 import { dipWay } from './dip.ts';
+import { heldWay } from './held.ts';
 import { lineWay } from './line.ts';
 import { mainsWay } from './mains.ts';
-import { heldWay } from './held.ts';
 import { panelWay, viewOf } from './panel.ts';
 import { remoteWay } from './remote.ts';
 import { panelScript, type Script, type Timed } from './script.ts';
@@ -64,7 +64,9 @@ export function hintOn(task: Task, rig: Rig): Hint | null {
 	const { event, letGoMs } = first;
 	if (letGoMs === undefined || !('fixture' in event)) return { event, hold: null };
 	const own = timed.filter((each) => 'fixture' in each.event && each.event.fixture === event.fixture);
-	const end = own.findIndex(({ event: it }) => !('key' in it) || (letGoMs !== null && it.key !== 'up' && it.key !== 'down'));
+	const end = own.findIndex(
+		({ event: it }) => !('key' in it) || (letGoMs !== null && it.key !== 'up' && it.key !== 'down'),
+	);
 	// what opens a lock ends with the key coming up
 	const then = inTime(letGoMs === null ? own.slice(0, 2) : own.slice(0, end < 0 ? own.length : end));
 	return { event, hold: { letGoMs, then } };

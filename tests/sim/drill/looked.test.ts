@@ -51,7 +51,9 @@ describe('a mark', () => {
 		const tap = (key: 'back' | 'up' | 'set'): RigEvent => ({ type: 'key.tap', fixture, key });
 		const way = shortestWay(drill);
 		const opened = way.findLastIndex((event) => event.type === 'key.tap' && event.key === 'set');
-		const open = way.findIndex((event, i) => i < opened && event.type === 'key.tap' && event.key === 'set' && way[i + 1] !== undefined && i > 0);
+		const open = way.findIndex(
+			(event, i) => i < opened && event.type === 'key.tap' && event.key === 'set' && way[i + 1] !== undefined && i > 0,
+		);
 		const before = way.slice(0, Math.max(0, open) + 1);
 		const dropped = [...before, tap('up'), tap('back')];
 		const mark = markDrill(drill, [...dropped, ...shortestWay(drill, dropped)]);
@@ -110,7 +112,8 @@ describe('a mark', () => {
 				if (!play(rig, event)) continue;
 				const mark = markDrill(drill, rig.log);
 				expect(mark.presses + mark.looked, `seed ${seed}`).toBe(pressesOf(rig.log));
-				if (settings() !== before && pressesOf([event]) === 1) expect(mark.presses, `seed ${seed}`).toBeGreaterThan(last.presses);
+				if (settings() !== before && pressesOf([event]) === 1)
+					expect(mark.presses, `seed ${seed}`).toBeGreaterThan(last.presses);
 				last = mark;
 			}
 		}

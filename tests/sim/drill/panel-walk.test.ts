@@ -89,7 +89,9 @@ function distances({ states, moves }: Walked, wish: Wish): Map<string, number> {
 				const found = [...states.keys()].filter(
 					(mark) =>
 						!far.has(mark) &&
-						moves.get(mark)?.some((move) => move.presses === presses && move.to.every((to) => isIn(to, round - presses))),
+						moves
+							.get(mark)
+							?.some((move) => move.presses === presses && move.to.every((to) => isIn(to, round - presses))),
 				);
 				for (const mark of found) far.set(mark, round);
 				if (presses === 1) break;

@@ -3,14 +3,7 @@ import { KEYS, type Key, type KeyedPanel, type Profile, type SomeSettings } from
 import { makeRandom, type Random } from '../../../shared/random/index.ts';
 import { panelScript } from '../../../sim/drill/way/script.ts';
 import { unmetKeys, type Wish } from '../../../sim/drill/wish.ts';
-import {
-	type FixtureState,
-	holdFor,
-	itemAt,
-	nextDeadline,
-	panelOf,
-	stepFixture,
-} from '../../../sim/fixture/index.ts';
+import { type FixtureState, holdFor, itemAt, nextDeadline, panelOf, stepFixture } from '../../../sim/fixture/index.ts';
 import { runs } from '../../runs.ts';
 import { anySettings, anyWish, goesTowards, later, needed, open, picket, small, tallow } from './panels.ts';
 
@@ -40,7 +33,8 @@ function movesOf(random: Random, profile: Profile, state: FixtureState, wish: Wi
 		),
 		...[...waits].map((ms): Move => ({ what: `${ms} ms`, to: [later(profile, state, ms)], presses: 0 })),
 	];
-	if (!on) moves.push({ what: 'on', to: [stepFixture(profile, state, { type: 'power.switch', on: true })], presses: 1 });
+	if (!on)
+		moves.push({ what: 'on', to: [stepFixture(profile, state, { type: 'power.switch', on: true })], presses: 1 });
 	const panel = profile.panel as KeyedPanel;
 	moves.push({ what: 'unlock', to: [held('set', panel.unlockHold)], presses: 1 });
 	if (panelOf(state) !== 'editing' || itemAt(panel, path).kind !== 'number') return moves;

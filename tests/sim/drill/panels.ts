@@ -10,8 +10,8 @@ import {
 	type SomeSettings,
 } from '../../../shared/profile/index.ts';
 import type { Random } from '../../../shared/random/index.ts';
-import { menuMap } from '../../../sim/drill/way/menu.ts';
 import { heldWay } from '../../../sim/drill/way/held.ts';
+import { menuMap } from '../../../sim/drill/way/menu.ts';
 import { panelWay, viewOf } from '../../../sim/drill/way/panel.ts';
 import { type Allowed, allows, type Wish } from '../../../sim/drill/wish.ts';
 import { type FixtureState, itemAt, panelOf, startFixture, stepFixture } from '../../../sim/fixture/index.ts';
@@ -149,7 +149,10 @@ export function goesTowards(profile: Profile, state: FixtureState, wish: Wish, k
 		let at = state;
 		for (let n = 0; n < 600; n++) {
 			if (allows(allowed, at.context.draft as SettingValue)) return n;
-			const next = stepFixture(profile, stepFixture(profile, at, { type: 'key.down', key: by }), { type: 'key.up', key: by });
+			const next = stepFixture(profile, stepFixture(profile, at, { type: 'key.down', key: by }), {
+				type: 'key.up',
+				key: by,
+			});
 			if (next.context.draft === at.context.draft) break;
 			at = next;
 		}

@@ -34,9 +34,11 @@ export function playByHints(drill: Drill, random: Random): Played {
 			const since = rig.now;
 			const { fixture, key } = event;
 			rig.send(event);
-			const [, near, sure] = /^Hold \w+ on .+? (?:to near (.+?) and let go|until its display reads (.+), and let go\.$)/.exec(words) ?? [];
+			const [, near, sure] =
+				/^Hold \w+ on .+? (?:to near (.+?) and let go|until its display reads (.+), and let go\.$)/.exec(words) ?? [];
 			const cue = near ?? sure;
-			if (/for about/.test(words)) rig.wait(hint.hold?.then.reduce((ms, it) => ms + (it.type === 'clock.wait' ? it.ms : 0), 0) ?? 0);
+			if (/for about/.test(words))
+				rig.wait(hint.hold?.then.reduce((ms, it) => ms + (it.type === 'clock.wait' ? it.ms : 0), 0) ?? 0);
 			else {
 				while (valueRead(rig, fixture) !== cue) {
 					rig.wait(20);

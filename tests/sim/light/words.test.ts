@@ -22,7 +22,9 @@ function nearest({ hue, purity, kelvin, duv }: Chroma): number {
 	const ratio = (a: number, b: number) => Math.abs(a / b - 1);
 	return Math.min(
 		...FAMILIES.map(({ from }) => Math.abs(hue - from) / 360),
-		...[BORDERS.pale, ...FAMILIES.flatMap(({ pale, deep }) => [pale, deep])].flatMap((it) => (it === undefined ? [] : [ratio(purity, it)])),
+		...[BORDERS.pale, ...FAMILIES.flatMap(({ pale, deep }) => [pale, deep])].flatMap((it) =>
+			it === undefined ? [] : [ratio(purity, it)],
+		),
 		...[BORDERS.warmHues.from, BORDERS.warmHues.to].map((it) => Math.abs(hue - it) / 360),
 		...[BORDERS.warmest, BORDERS.white, BORDERS.neutral, BORDERS.cool, BORDERS.coolest].map((it) => ratio(kelvin, it)),
 		ratio(Math.abs(duv), BORDERS.nearLocus),

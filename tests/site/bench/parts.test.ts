@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { readSheet } from '../../../shared/sheet/index.ts';
-import { openRig } from '../../../sim/rig/index.ts';
+import { openRig, type Rig } from '../../../sim/rig/index.ts';
 import { mendEvents, targetKey, targetOf } from '../../../src/bench/breaker.ts';
 import { cableLines } from '../../../src/bench/cableLines.ts';
 import { handCautions, lightCautions } from '../../../src/bench/cautions.ts';
@@ -107,9 +107,11 @@ describe('what changed, in words', () => {
 	});
 
 	it('is short enough for a card', () => {
-		const { light } = openRig(presetSheet('universes')).look('bar-1');
-		expect(briefLight(light)).toMatch(/^magenta at \d+ %, its cells each their own$/);
-		expect(briefLight(openRig(presetSheet('four')).look('wash-2').light)).toMatch(/^pink at \d+ %$/);
+		const brief = (rig: Rig, fixture: string) => briefLight(rig, fixture, rig.look(fixture).light);
+		expect(brief(openRig(presetSheet('universes')), 'bar-1')).toMatchInlineSnapshot(
+			`"magenta, half bright, its cells each their own, level 255 (100 %)"`,
+		);
+		expect(brief(openRig(presetSheet('four')), 'wash-2')).toMatchInlineSnapshot(`"pink, at full, level 255 (100 %)"`);
 	});
 });
 

@@ -6,8 +6,8 @@ import {
 	NO_PROGRESS,
 	type Result,
 	withAgain,
-	withDone,
 	withBegun,
+	withDone,
 	withHint,
 	withMiss,
 } from '../../../src/progress/result.ts';
@@ -66,12 +66,19 @@ describe('a try', () => {
 		const other = withBegun(missed, 'address-keys', 3);
 		expect(other.get('address-keys')).toMatchObject({ tried: [3, 7], open: { seed: 3, hints: 0, misses: 0 } });
 		expect(withHint(other, 'address-keys', 7)).toBe(other);
-		expect(withDone(other, 'address-keys', result(), true, 2).get('address-keys')).toMatchObject({ open: null, tried: [3, 7] });
+		expect(withDone(other, 'address-keys', result(), true, 2).get('address-keys')).toMatchObject({
+			open: null,
+			tried: [3, 7],
+		});
 	});
 
 	it('of a seed met before leaves the row as it was', () => {
 		const once = withDone(NO_PROGRESS, 'address-keys', result(), true, 1);
-		expect(withDone(once, 'address-keys', result(), 'again', 2).get('address-keys')).toMatchObject({ done: 2, streak: 1, last: 2 });
+		expect(withDone(once, 'address-keys', result(), 'again', 2).get('address-keys')).toMatchObject({
+			done: 2,
+			streak: 1,
+			last: 2,
+		});
 	});
 
 	it('is remembered even where as many were tried as are kept', () => {

@@ -14,9 +14,9 @@ describe('the text twin', () => {
 		const lines = describeRig(openRig(mixed));
 		expect(lines).toHaveLength(3);
 		expect(lines[0]).toMatch(
-			/^Wash 1, house left: amber at \d+ %\. Power lamp lit, data lamp steady, battery at 4 of 4 bars, sensor lamp lit\.$/,
+			/^Wash 1, house left: amber, bright, level 200 \(78 %\)\. Power lamp lit, data lamp steady, battery at 4 of 4 bars, sensor lamp lit\.$/,
 		);
-		expect(lines[1]).toMatch(/^Bar 1: deep red at \d+ %\. Power lamp lit, data lamp steady\.$/);
+		expect(lines[1]).toMatch(/^Bar 1: deep red, at full, level 255 \(100 %\)\. Power lamp lit, data lamp steady\.$/);
 	});
 
 	it('says that it charges, and nothing of lamps it has not', () => {
@@ -37,7 +37,7 @@ describe('the text twin', () => {
 		for (const slot of [12, 10 + 9, 10 + 13]) rig.send({ type: 'desk.level', universe: 1, slot, level: 255 });
 		rig.send({ type: 'desk.level', universe: 1, slot: 11, level: 40 });
 		expect(describeLight(look(rig, 'bar-1').light)).toMatch(
-			/^cells 1 and 4 to 8 dark, cells 2 and 3 deep green at \d+ %$/,
+			/^cells 1 and 4 to 8 dark, cells 2 and 3 deep green, at full$/,
 		);
 	});
 
@@ -45,7 +45,7 @@ describe('the text twin', () => {
 		const rig = openRig(mixed);
 		rig.send({ type: 'desk.level', universe: 1, slot: 11, level: 211 });
 		expect(describeFixture(rig, 'bar-1')).toMatch(
-			/^Bar 1: deep red at \d+ %, flashing 18 times a second\. Warn people before they see it flash\. Power lamp/,
+			/^Bar 1: deep red, at full, flashing 18 times a second, level 255 \(100 %\)\. Warn people before they see it flash\. Power lamp/,
 		);
 	});
 
@@ -97,20 +97,20 @@ describe('what changed', () => {
 	it('is said from dark to lit and back, and between colours', () => {
 		const rig = openRig(mixed);
 		expect(change(rig, 'wash-1', level(1, 0))).toBe('Wash 1 went dark.');
-		expect(change(rig, 'wash-1', level(1, 255))).toMatch(/^Wash 1 came up: amber at \d+ %\.$/);
-		expect(change(rig, 'wash-1', level(1, 128))).toMatch(/^Wash 1 got dimmer, to \d+ %\.$/);
-		expect(change(rig, 'wash-1', level(8, 255))).toMatch(/^Wash 1 got brighter, to \d+ %\.$/);
-		expect(change(rig, 'wash-1', level(8, 0), level(6, 255))).toMatch(/^Wash 1 is now deep blue at \d+ %\.$/);
+		expect(change(rig, 'wash-1', level(1, 255))).toMatch(/^Wash 1 came up: amber, bright\.$/);
+		expect(change(rig, 'wash-1', level(1, 128))).toMatch(/^Wash 1 got dimmer: amber, low\.$/);
+		expect(change(rig, 'wash-1', level(8, 255))).toMatch(/^Wash 1 got brighter: amber, half bright\.$/);
+		expect(change(rig, 'wash-1', level(8, 0), level(6, 255))).toMatch(/^Wash 1 is now deep blue, half bright\.$/);
 	});
 
 	it('says that flashing begins, with its warning, and that it ends', () => {
 		const rig = openRig(mixed);
 		expect(change(rig, 'bar-1', level(11, 211))).toMatch(
-			/^Wash 1 is now deep red at \d+ %, flashing 18 times a second\. Warn people before they see it flash\.$/,
+			/^Wash 1 is now deep red, at full, flashing 18 times a second\. Warn people before they see it flash\.$/,
 		);
 		expect(change(rig, 'bar-1', level(11, 210))).toBeNull();
 		expect(change(rig, 'bar-1', level(11, 70))).toMatch(/flashing 1\.\d times a second\.$/);
-		expect(change(rig, 'bar-1', level(11, 40))).toMatch(/^Wash 1 is now deep red at \d+ %, no longer flashing\.$/);
+		expect(change(rig, 'bar-1', level(11, 40))).toMatch(/^Wash 1 is now deep red, at full, no longer flashing\.$/);
 	});
 
 	it('does not tell a programme step by step', () => {

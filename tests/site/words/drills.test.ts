@@ -1,6 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { findings, hints } from '../../../content/drills/index.ts';
-import { DRILL_IDS, type Drill, type Finding, hintOn, makeDrill, markDrill, shortestWay } from '../../../sim/drill/index.ts';
+import {
+	DRILL_IDS,
+	type Drill,
+	type Finding,
+	hintOn,
+	makeDrill,
+	markDrill,
+	shortestWay,
+} from '../../../sim/drill/index.ts';
 import { openUnharmed } from '../../../sim/rig/index.ts';
 import { conditionText, drillTask, findingText, hintText } from '../../../src/words/index.ts';
 import { isShort, readsWell } from './wording.ts';
@@ -186,7 +194,9 @@ describe('a drill in words', () => {
 			if (event.type === 'clock.wait') break;
 			rig.send(event);
 		}
-		expect(hintText(rig, hintOn(drill, rig))).toMatch(/^Let go of (Up|Down) on \w+ 1 when its display reads near \d+\.$/);
+		expect(hintText(rig, hintOn(drill, rig))).toMatch(
+			/^Let go of (Up|Down) on \w+ 1 when its display reads near \d+\.$/,
+		);
 		rig.wait(20_000);
 		expect(hintText(rig, hintOn(drill, rig))).toMatch(/^Let go of (Up|Down) on \w+ 1\.$/);
 	});

@@ -116,7 +116,7 @@ describe('what they say', () => {
 	});
 
 	it('warns where it speaks of ultraviolet, of flashes and of a covered lens', () => {
-		expect(says('light.ultraviolet')).toBe('Ultraviolet is at 100 %: barely seen, still strong. Do not look in.');
+		expect(says('light.ultraviolet')).toBe('Ultraviolet comes out of it: barely seen, still strong. Do not look in.');
 		expect(says('light.flashes')).toMatch(/Warn people before they see it\.$/);
 		expect(says('lamp.covered')).toMatch(/Cover nothing that is lit: it gets hot\.$/);
 	});
@@ -140,7 +140,7 @@ describe('what they say', () => {
 			rig.send({ type: 'desk.level', universe: 1, slot: 10 + at, level });
 		const shows = rig.why('bar-1').find(({ id }) => id === 'light.shows');
 		expect(shows && reasonText(rig, 'bar-1', shows)).toMatch(
-			/^What is seen is cells 1 to 4 deep blue at \d+ %, cells 5 to 8 deep red at \d+ %\.$/,
+			/^What is seen is cells 1 to 4 deep blue, at full, cells 5 to 8 deep red, at full\.$/,
 		);
 	});
 });
