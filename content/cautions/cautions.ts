@@ -66,6 +66,8 @@ export const cautions: Readonly<Record<CautionId, Caution>> = {
 		title: 'Mains electricity',
 		harm: 'Mains can kill. Wet ground and damaged cable make it likelier.',
 		care: [
+			'Isolate before you touch a mains connection: supply off, wall plug out, and nobody else can put it back.',
+			'Link a row with its supply off, and put the plug at the wall in last. Taking it down, that plug comes out first.',
 			'Look along the cable and at both plugs before you plug in. Damaged, wet, taped or out of test: put it aside and label it.',
 			'Feed through a residual-current device where the rules ask for one, and always outdoors.',
 			'Do not open a fixture. There is nothing inside for you to set. Label it and hand it to a competent repairer.',

@@ -35,6 +35,8 @@ export const findings = {
 	slot: 'Slot {slot} of universe {universe}: {found}; wanted: {wanted}.',
 	power: '{place} is {found}.',
 	mains: 'The mains lead of {place} is in {found}, and it should be in {wanted}.',
+	isolated:
+		'{place} was linked while the wall plug of {found} was in. Pull that plug first, then unplug this link and make it again.',
 	light: [{ when: { wanted: 'steady' }, says: '{place} still flashes.' }, { says: '{place} gives no light.' }],
 	data: '{place} hears {found}, and it should hear {wanted}.',
 	cable: [
@@ -51,6 +53,13 @@ export const findings = {
 	universe: '{place} carries universe {found}, and it should carry universe {wanted}.',
 	output: '{place} sends nothing, and it should be sending.',
 	master: 'The desk’s master stands at {found}, and it should stand at {wanted}.',
+} as const satisfies Record<string, Says>;
+
+/** What was done live, by what was done: it is told first, and stays in the mark. */
+export const harms = {
+	made: 'You linked {fixture as name} to {feeder as name} while the wall plug of {wall as name} was in, so that link was live.',
+	broken:
+		'You pulled {fixture as name} off {feeder as name} while the wall plug of {wall as name} was in, so that link was live.',
 } as const satisfies Record<string, Says>;
 
 /** What a thing is found to be, where that is no value. */

@@ -16,8 +16,17 @@ export const hints = {
 		{ says: 'Switch {fixture as name} off.' },
 	],
 	'mains.plug': [
-		{ when: { into: 'none' }, says: 'Unplug the mains lead of {fixture as name}.' },
-		{ says: 'Plug the mains lead of {fixture as name} into {into as feed}.' },
+		{
+			when: { into: 'none', was: 'wall' },
+			says: 'Isolate first: pull the mains lead of {fixture as name} out of the wall.',
+		},
+		{ when: { into: 'none' }, says: 'With the supply still off, unplug the mains lead of {fixture as name}.' },
+		{
+			when: { into: 'wall', feeds: true },
+			says: 'With all links made, plug the mains lead of {fixture as name} into the wall, last of all.',
+		},
+		{ when: { into: 'wall' }, says: 'Plug the mains lead of {fixture as name} into the wall.' },
+		{ says: 'With the supply off, plug the mains lead of {fixture as name} into {into as feed}.' },
 	],
 	'cable.lay': [
 		{

@@ -3,7 +3,7 @@
  * was found instead; the next step as a hint; and the pages around them. Templates are filled in `src/words`, by the grammar in
  * `content/rig`, from the facts a drill carries. No answer stands here: what is right is the drill's goal.
  */
-export { type ConditionIs, conditions, findings, states } from './conditions.ts';
+export { type ConditionIs, conditions, findings, harms, states } from './conditions.ts';
 export { drillWords, levels } from './doing.ts';
 export { hints, holdHints } from './hints.ts';
 export { type DrillSays, drills } from './kinds.ts';

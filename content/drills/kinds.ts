@@ -36,8 +36,8 @@ export const drills = {
 	},
 	'mains-row': {
 		title: 'Power along a row',
-		task: '{fixtures as names} stand in that order. Plug the first into the wall and each of the others into the mains link of the one before it, and have all of them on.',
-		why: 'A row fed in order has one plug at the wall, and anyone can follow it in the dark.',
+		task: '{fixtures as names} stand in that order. With the supply off, plug each but the first into the mains link of the one before it; if a plug is in the wall, that comes out first. The first goes into the wall last, and all end up on.',
+		why: 'A row is linked with its supply off, and fed in order from one plug that anyone can find in the dark.',
 	},
 	'mode-address': {
 		title: 'Mode, then address',

@@ -1,11 +1,12 @@
 import type { Port } from '../../shared/sheet/index.ts';
 import { isRunning, powerOf } from '../fixture/index.ts';
 import type { Rig, Unit } from '../rig/index.ts';
+import { mainsRecord } from './harm.ts';
 import { isSoundJoin } from './join.ts';
 import type { Condition, Finding, Range, Source, Task, Told } from './types.ts';
 import { allows, isInside, wishOfCondition } from './wish.ts';
 
-/** What is not as the drill asks, in the order of its goal; empty when it is done. Read off the rig and nothing else. */
+/** What is not as the drill asks, in the order of its goal; empty when it is done. Read off the rig and its log, and nothing else. */
 export function findingsOf(drill: Pick<Task, 'sheet' | 'goal'>, rig: Rig): Finding[] {
 	return drill.goal.flatMap((condition, at) =>
 		judge(drill.sheet, condition, rig).map((finding) => ({ at, condition, ...finding })),
@@ -27,7 +28,9 @@ function judge(sheet: Task['sheet'], condition: Condition, rig: Rig): Wrong[] {
 		}
 		case 'fed': {
 			const { plug } = unitOf(rig, condition.fixture);
-			return wrongIf(plug !== condition.from, condition.fixture, 'mains', plug, condition.from);
+			if (plug !== condition.from) return [wrong(condition.fixture, 'mains', plug, condition.from)];
+			const wall = mainsRecord(rig.sheet, rig.log).madeLive.get(condition.fixture);
+			return wall === undefined ? [] : [wrong(condition.fixture, 'isolated', wall, 'none')];
 		}
 		case 'slot': {
 			const level = levelOf(rig, condition.universe, condition.slot);

@@ -10,6 +10,7 @@
  */
 export { findingsOf } from './check.ts';
 export { isInHand, pressesOf } from './hands.ts';
+export type { Harm } from './harm.ts';
 export { DRILL_IDS, type DrillKind } from './ids.ts';
 export { DRILL_KINDS, type DrillKindInfo } from './list.ts';
 export { makeDrill, makeDrillWhere, makeTask } from './make.ts';

@@ -4,6 +4,7 @@ import { findingsOf } from './check.ts';
 import { countPresses } from './count.ts';
 import { soundTask } from './guard.ts';
 import { requireInHand } from './hands.ts';
+import { mainsRecord } from './harm.ts';
 import type { Mark, Task } from './types.ts';
 import { fewestPresses } from './way/index.ts';
 
@@ -33,6 +34,7 @@ export function markDrill(task: Task, log: readonly RigEvent[]): Mark {
 	const off = new Set(wrong.map(({ at }) => at));
 	return {
 		done: wrong.length === 0,
+		harm: mainsRecord(drill.sheet, log).harm,
 		right: drill.goal.flatMap((_, at) => (off.has(at) ? [] : [at])),
 		wrong,
 		...countPresses(drill, log),

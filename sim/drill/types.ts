@@ -1,5 +1,6 @@
 import type { SettingKey, SettingValue } from '../../shared/profile/index.ts';
 import type { Port, RigSheet } from '../../shared/sheet/index.ts';
+import type { Harm } from './harm.ts';
 import type { DrillKind } from './ids.ts';
 
 /** Values from `from` to `to`, both included. */
@@ -65,7 +66,7 @@ export interface Finding {
 	readonly condition: Condition;
 	/** Where: a fixture's id, a socket, a desk output as `desk:a`, or `desk`. */
 	readonly place: string;
-	/** What there: a setting's key, `slot 12`, `power`, `mains`, `data`, `light`, `cable`, `terminator`, `universe`, `output`, `master`. */
+	/** What there: a setting's key, `slot 12`, `power`, `mains`, `isolated` (linked live: the plug in the wall that made it so), `data`, `light`, `cable`, `terminator`, `universe`, `output`, `master`. */
 	readonly what: string;
 	readonly found: Told;
 	/** What it should be; a range as [from, to, from, to ...]. */
@@ -109,6 +110,8 @@ export interface Drill extends Task {
 /** How a learner's log stands against the drill. */
 export interface Mark {
 	readonly done: boolean;
+	/** Links of mains made or broken live on the way, in the order of the log. They stay, whatever is put right afterwards. */
+	readonly harm: readonly Harm[];
 	/** Conditions that hold, by their place in the goal. */
 	readonly right: readonly number[];
 	/** What does not hold, in the order of the goal. */

@@ -46,7 +46,8 @@ function drillOf(kind: string, seed: number): Drill {
 }
 
 /**
- * Marks what was done on the bench: the drill is made anew from its kind and seed, and the log played into it.
+ * Marks what was done on the bench: the drill is made anew from its kind and seed, and the log played into it. What was done live is
+ * not right, whatever was put right afterwards.
  * @throws InputError `paper.practical` for a question that is none, `log.shape`, `log.length`, `event.shape` for a log that is none,
  * `drill.hands` for a hand the drill does not give, and as `replay` for an event that fits nothing
  */
@@ -58,6 +59,13 @@ function practical({ ask }: Item, log: readonly unknown[]): PracticalMark {
 			`Only a question to be done on the bench is marked by a log; this one is answered as '${ask.form}'.`,
 		);
 	const drill = drillOf(ask.drill.kind, ask.drill.seed);
-	const { done, right, presses, fewest, milliseconds } = markDrill(drill, readLog(log));
-	return { done, right: right.length, of: drill.goal.length, presses, fewest, milliseconds };
+	const { done, harm, right, presses, fewest, milliseconds } = markDrill(drill, readLog(log));
+	// on the practice bench a link made live can be made again; where it counts, a mains lead once moved live is not right
+	const harmed = new Set(harm.map(({ fixture }) => fixture));
+	const held = right.filter((at) => {
+		const it = drill.goal[at];
+		return !(it?.is === 'fed' && harmed.has(it.fixture));
+	});
+	const isDone = done && harm.length === 0;
+	return { done: isDone, right: held.length, of: drill.goal.length, presses, fewest, milliseconds };
 }

@@ -3,7 +3,7 @@ import { drillWords, progressWords } from '../../content/drills/index.ts';
 import type { Mark, Task } from '../../sim/drill/index.ts';
 import { minutesText, type Opened } from '../progress/index.ts';
 import { Notice } from '../ui/index.ts';
-import { conditionText, findingText } from '../words/index.ts';
+import { conditionText, findingText, harmText } from '../words/index.ts';
 import { type Attempt, resultOf, type Under } from './attempt.ts';
 
 interface Props {
@@ -17,7 +17,7 @@ interface Props {
 
 /** A mark in words: what is still wrong, what is right, presses against the fewest, time, hints, and how it compares. */
 export function Marks({ drill, under, mark, attempt, kept }: Props): JSX.Element {
-	const { done, wrong, right, presses, looked, fewest, milliseconds } = mark;
+	const { done, harm, wrong, right, presses, looked, fewest, milliseconds } = mark;
 	const record = kept?.progress.get(under.kind);
 	const best = record?.best;
 	const isBest = done && best && JSON.stringify(best) === JSON.stringify(resultOf(under, mark, attempt));
@@ -26,6 +26,17 @@ export function Marks({ drill, under, mark, attempt, kept }: Props): JSX.Element
 			<h3 id="drill-mark" tabIndex={-1}>
 				{done ? drillWords.done : drillWords.notYet}
 			</h3>
+			{harm.length > 0 && (
+				<Notice kind="wrong" word={drillWords.harm}>
+					<ul class="drill-harm">
+						{harm.map((each) => (
+							<li key={`${each.event} ${each.did}`}>{harmText(drill, each)}</li>
+						))}
+					</ul>
+					<p>{drillWords.harmWords}</p>
+					<p>{drillWords.harmStays}</p>
+				</Notice>
+			)}
 			<p>{done ? drillWords.doneWords : drillWords.wrongCount(wrong.length)}</p>
 			{wrong.length > 0 && (
 				<ul class="drill-wrong" aria-label={drillWords.wrong}>

@@ -69,11 +69,13 @@ export const resultOf = ({ seed }: Under, mark: Mark, { hints }: Attempt): Resul
  */
 export function progressAfter(progress: Progress, under: Under, mark: Mark, attempt: Attempt, now: number): Progress {
 	if (!mark.done) return attempt.misses === 0 && !attempt.done ? withMiss(progress, under.kind, now) : progress;
-	const result = resultOf(under, mark, attempt);
+	const best = progress.get(under.kind)?.best;
+	// a way with harm in it is never better than one without
+	const result = mark.harm.length > 0 && best ? best : resultOf(under, mark, attempt);
 	if (attempt.done) return withAgain(progress, under.kind, result);
 	// another tab may have asked for a hint of the same drill
 	const open = progress.get(under.kind)?.open;
 	const isHelped = attempt.hints > 0 || (open?.seed === under.seed && open.hints > 0);
-	const isClean = !isHelped && attempt.misses === 0;
+	const isClean = !isHelped && attempt.misses === 0 && mark.harm.length === 0;
 	return withDone(progress, under.kind, result, isClean && !attempt.fresh ? 'again' : isClean, now);
 }

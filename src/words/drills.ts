@@ -1,8 +1,8 @@
-import { type ConditionIs, conditions, drills, findings, states } from '../../content/drills/index.ts';
+import { type ConditionIs, conditions, drills, findings, harms, states } from '../../content/drills/index.ts';
 import type { Says } from '../../content/rig/index.ts';
 import { formatLevel } from '../../shared/dmx/index.ts';
 import { type Profile, SETTING_KEYS, type SettingKey, type SettingValue } from '../../shared/profile/index.ts';
-import type { Condition, Drill, Finding, Range, Source, Task, Told } from '../../sim/drill/index.ts';
+import type { Condition, Drill, Finding, Harm, Range, Source, Task, Told } from '../../sim/drill/index.ts';
 import { type Facts, fill, type Kinds, sentence } from './fill.ts';
 import { listed } from './kinds.ts';
 import { settingTitle, settingValueText } from './settings.ts';
@@ -54,6 +54,10 @@ export function findingText(drill: Pick<Task, 'sheet'>, finding: Finding): strin
 	return sentence(findings[what as keyof typeof findings], { ...facts, ...wordsOf(drill, finding) });
 }
 
+/** What was done live, as a sentence. */
+export const harmText = (drill: Pick<Task, 'sheet'>, harm: Harm): string =>
+	sentence(harms[harm.did], { ...harm }, kindsFor(drill, harm.fixture));
+
 /** What was found and what was wanted, in words, where they are neither settings nor levels of slots. */
 function wordsOf(drill: Pick<Task, 'sheet'>, { what, found, wanted }: Finding): Facts {
 	const both = (say: (told: Told) => string): Facts => ({ found: say(found), wanted: say(wanted) });
@@ -63,6 +67,8 @@ function wordsOf(drill: Pick<Task, 'sheet'>, { what, found, wanted }: Finding): 
 			return both((told) => (told === 'on' ? states.on : states.off));
 		case 'mains':
 			return both((told) => feed(String(told)));
+		case 'isolated':
+			return { found: placeText(drill.sheet, String(found)) };
 		case 'data':
 			return both((told) => heardText(drill, String(told)));
 		case 'cable':

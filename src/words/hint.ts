@@ -19,7 +19,14 @@ export function hintText(rig: Rig, hint: Hint | null): string | null {
 	// a drill's way has no other events
 	if (!says) throw new RangeError(`no hint for '${event.type}'`);
 	const isWhole = event.type === 'cable.lay' && event.cable.from !== null && event.cable.to !== null;
-	return eventIn(says, rig, event, { isWhole });
+	const plug = event.type === 'mains.plug' ? plugFacts(rig, event.fixture) : {};
+	return eventIn(says, rig, event, { isWhole, ...plug });
+}
+
+/** Where a mains plug is as yet, and whether its fixture feeds any other. */
+function plugFacts({ gear }: Rig, fixture: string): { was: string; feeds: boolean } {
+	const plugs = [...gear.units.values()].map(({ plug }) => plug);
+	return { was: gear.units.get(fixture)?.plug ?? 'none', feeds: plugs.includes(fixture) };
 }
 
 type KeyEvent = Extract<RigEvent, { readonly type: 'key.down' | 'key.up' }>;

@@ -9,7 +9,7 @@ export { describeChange } from './change.ts';
 export type { PlacedCheck } from './checkFacts.ts';
 export { askedText, describeFixture, describeLight, describeRig, fixtureLight } from './describe.ts';
 export { describeDisplay, describePanel } from './display.ts';
-export { conditionText, drillTask, findingText } from './drills.ts';
+export { conditionText, drillTask, findingText, harmText } from './drills.ts';
 export { eventText } from './event.ts';
 export { faultCause, faultName, faultTape, mendConfirm, mendText, mendTitle } from './fault.ts';
 export { fill } from './fill.ts';

@@ -76,6 +76,13 @@ describe('a drill in words', () => {
 				wanted: 'wash-2',
 				says: 'The mains lead of Wash 1 is in nothing, and it should be in the mains link of Wash 2.',
 			},
+			{
+				place: 'wash-2',
+				what: 'isolated',
+				found: 'wash-1',
+				wanted: 'none',
+				says: 'Wash 2 was linked while the wall plug of Wash 1 was in. Pull that plug first, then unplug this link and make it again.',
+			},
 			{ place: 'wash-1', what: 'light', found: 'flashes', wanted: 'steady', says: 'Wash 1 still flashes.' },
 			{ place: 'wash-1', what: 'light', found: 'dark', wanted: 'lit', says: 'Wash 1 gives no light.' },
 			{
