@@ -163,6 +163,11 @@ const keyed = {
 	unlockHold: whole(500, 10000),
 	/** Milliseconds without a key until a panel with its lock on locks. */
 	lockAfter: whole(1000, 120000),
+	/**
+	 * What scrolling does to the light before anything is stored. `still`: nothing, whatever item or value is on the display. `acts`:
+	 * a value acts as it comes by. Left out: unknown, to be taken for `acts` by whoever asks whether a look harms a show.
+	 */
+	scrolling: v.optional(v.picklist(['still', 'acts'])),
 	menu: v.pipe(v.array(anyItem), v.minLength(1)),
 };
 

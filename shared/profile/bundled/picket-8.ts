@@ -36,6 +36,7 @@ export const picket8: Profile = {
 		repeat: { after: 400, every: 100, quickAfter: 10, bigStep: 10 },
 		unlockHold: 3000,
 		lockAfter: 20000,
+		scrolling: 'still',
 		menu: [
 			number('address', 'Start address', 'Start address', 'address', 1, 512, false),
 			choice('mode', 'Slots used', 'Mode', 'mode', [

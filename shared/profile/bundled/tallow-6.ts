@@ -15,6 +15,7 @@ export const tallow6: Profile = {
 		repeat: { after: 500, every: 120, quickAfter: 8, bigStep: 10 },
 		unlockHold: 2000,
 		lockAfter: 15000,
+		scrolling: 'still',
 		menu: [
 			{
 				kind: 'menu',
