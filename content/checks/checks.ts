@@ -14,6 +14,8 @@ export interface CheckWords {
 }
 
 const DATA = { steady: 'Steady', flickering: 'Flickering', blinking: 'Blinking slowly', out: 'Out' } as const;
+const CHARGE =
+	'Plug in its approved charger, switch the fixture off and look at its battery lamp. Then put it back as it was.';
 const NO_DISPLAY = 'The display stays dark';
 const watch = 'Look at the wall it lights, never into the lens';
 /** A panel that acts as it is stepped would show it to everybody. */
@@ -134,7 +136,7 @@ export const checks: Readonly<Record<string, CheckWords>> = {
 	},
 	'mains-plug': {
 		title: 'Mains lead: {place as name}',
-		does: 'Follow its mains lead by eye to the other plug. Touch nothing that is damaged or wet.',
+		does: 'Follow its mains lead by eye to the other plug. Push and pull nothing, and touch nothing that is damaged or wet.',
 		outcomes: { in: 'Plugged into {plug as feed}', out: 'Plugged into nothing' },
 		spot: 'mains',
 	},
@@ -263,7 +265,11 @@ export const checks: Readonly<Record<string, CheckWords>> = {
 	},
 	charger: {
 		title: 'On its charger: {place as name}',
-		does: 'Plug in its approved charger, switch the fixture off and look at its battery lamp. Then put it back as it was.',
+		does: [
+			{ when: { plug: 'none' }, says: CHARGE },
+			{ when: { plug: 'wall' }, says: CHARGE },
+			{ says: `Its lead is in a link, so isolate first: the plug of its row comes out at the wall. ${CHARGE}` },
+		],
 		outcomes: { charges: 'It says that it charges', not: 'It does not' },
 		spot: 'battery-lamp',
 	},

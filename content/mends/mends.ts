@@ -33,7 +33,15 @@ export const mends: Readonly<Record<string, MendWords>> = {
 	},
 	'plug-mains': {
 		title: 'Plug in the mains lead of {place as name}',
-		does: 'Look along the lead and at both its plugs. If they are sound and dry, plug it into {plug as feed}.',
+		does: [
+			{
+				when: { plug: 'wall' },
+				says: 'Look along the lead and at both its plugs. If they are sound and dry, plug it into {plug as feed}.',
+			},
+			{
+				says: 'Isolate first: the plug of its row comes out at the wall. If the lead and both its plugs are sound and dry, plug it into {plug as feed}. The plug at the wall goes in last.',
+			},
+		],
 		confirm: 'Its power lamp is lit, or its battery lamp says that it charges.',
 		spot: 'mains',
 	},
@@ -177,7 +185,15 @@ export const mends: Readonly<Record<string, MendWords>> = {
 	},
 	'swap-fixture': {
 		title: 'A spare in place of {place as name}',
-		does: 'Put a known-good fixture of the same kind in its place, set as on the sheet. Tape the old one and hand it to a competent repairer.',
+		does: [
+			{
+				when: { plug: 'none' },
+				says: 'Put a known-good fixture of the same kind in its place, set as on the sheet. Tape the old one and hand it to a competent repairer.',
+			},
+			{
+				says: 'Isolate first: its row’s plug comes out at the wall, and goes in last. Put a known-good fixture of the same kind in its place, set as on the sheet. Tape the old one and hand it to a competent repairer.',
+			},
+		],
 		confirm: 'The spare does what the sheet asks.',
 		spot: 'wall',
 	},

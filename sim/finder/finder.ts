@@ -21,7 +21,7 @@ export function openFinder(sheet: RigSheet, complaint: Complaint, options: Finde
 export function openBench(
 	sheet: RigSheet,
 	complaint: Complaint,
-	{ learnt = {} }: Pick<FinderOptions, 'learnt'> = {},
+	{ learnt = {}, standIn = false }: Pick<FinderOptions, 'learnt' | 'standIn'> = {},
 	meant: Witness = meantWitness(sheet),
 ): Bench {
 	if (!COMPLAINT_KINDS.includes(complaint?.kind))
@@ -37,7 +37,8 @@ export function openBench(
 			`By its sheet ${shown(complaint.fixture)} is not meant to do what '${complaint.kind}' misses. Choose another complaint, or put the sheet right.`,
 		);
 	}
-	return tableFor(sheet, complaint, meant, candidatesFor(sheet, meant, complaint, weighBy(learnt)));
+	const candidates = candidatesFor(sheet, meant, complaint, weighBy(learnt));
+	return tableFor(sheet, complaint, meant, candidates, undefined, standIn);
 }
 
 /** A finder on a table made beforehand. */

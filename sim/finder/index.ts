@@ -4,7 +4,7 @@
  * `sim/sequence`. On a large rig the first check is chosen on part of that table (`openPart`), which the whole then takes in.
  *
  * Modelled: one fault, two at once, and one suspect more for what the model does not know; answers that are now and then wrong;
- * walks between fixtures, desk and cables; what a gig does not allow. Left out: faults that come and go, and what a check
+ * walks between fixtures, desk and cables, and climbs to what hangs; what a gig does not allow. Left out: faults that come and go, and what a check
  * wears out. Seconds, weights and slips are common practice with no source; they move the order of the checks and not what a check shows.
  */
 export { sequence } from '../sequence/index.ts';
@@ -19,5 +19,6 @@ export { type ReviewedStep, reviewWalk } from './review.ts';
 export { type Bench, type Candidate, candidatesFor, offeredBy, tableFor } from './table.ts';
 export { type FaultTree, faultTree, type PrintedTree } from './tree.ts';
 export type { Finder, FinderOptions, NextCheck, PlacedMend, Step, Suspect, Verdict } from './types.ts';
+export { CLIMB } from './walk.ts';
 export { together } from './widen.ts';
 export { faultyWitness, meantWitness, type Witness, witness } from './witness.ts';

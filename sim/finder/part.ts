@@ -25,7 +25,7 @@ const SLOW = new Set(['line-ended', 'line-straight', 'neighbour-strips', 'desk-r
 export function openPart(
 	sheet: RigSheet,
 	complaint: Complaint,
-	{ learnt = {} }: Pick<FinderOptions, 'learnt'> = {},
+	{ learnt = {}, standIn = false }: Pick<FinderOptions, 'learnt' | 'standIn'> = {},
 	meant: Witness = meantWitness(sheet),
 ): Bench | null {
 	const all = placedFaults(sheet);
@@ -36,5 +36,5 @@ export function openPart(
 	const candidates = candidatesFor(sheet, meant, complaint, weighBy(learnt), few);
 	const wanted = ({ kind, place }: Check): boolean =>
 		!SLOW.has(kind) && (kind !== 'desk-strips' || place === complaint.fixture);
-	return tableFor(sheet, complaint, meant, candidates, wanted);
+	return tableFor(sheet, complaint, meant, candidates, wanted, standIn);
 }

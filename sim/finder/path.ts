@@ -1,9 +1,9 @@
 import { InputError, shown } from '../../shared/error/index.ts';
-import { MENDS } from '../fault/index.ts';
 import { askNext, type Plan, type Search, secondsFrom } from '../sequence/index.ts';
 import type { Check } from './checks/index.ts';
 import { ELSE, idOf, isMend, layOut, SURE } from './layout.ts';
 import { normalise, reweigh } from './posterior.ts';
+import { mendSecondsFromFloor } from './route.ts';
 import { type Bench, type Candidate, mendFor, mendText } from './table.ts';
 import type { FinderOptions, NextCheck, PlacedMend, Step, Suspect, Verdict } from './types.ts';
 import { type Ground, groundOf } from './walk.ts';
@@ -267,7 +267,7 @@ export class Walk {
 	private mendsOf({ faults }: Candidate): PlacedMend[] {
 		return faults.map((fault) => {
 			const { id, place } = mendFor(this.bench.sheet, fault);
-			return { id, place, seconds: MENDS[id].seconds };
+			return { id, place, seconds: mendSecondsFromFloor(this.bench.sheet, { id, place }) };
 		});
 	}
 

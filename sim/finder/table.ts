@@ -104,18 +104,19 @@ function readerOf(checks: readonly Check[]): (candidate: Candidate) => string[] 
 	};
 }
 
-/** The outcome table of a complaint: each check read off each candidate's rig. @param wanted which checks; left out, all */
+/** The outcome table of a complaint: each check read off each candidate's rig. @param wanted which checks; left out, all @param standIn as in `FinderOptions` */
 export function tableFor(
 	sheet: RigSheet,
 	complaint: Complaint,
 	meant: Witness = meantWitness(sheet),
 	candidates: readonly Candidate[] = candidatesFor(sheet, meant, complaint),
 	wanted: (check: Check) => boolean = () => true,
+	standIn = false,
 ): Bench {
 	const mends = new Map<string, { readonly id: MendId; readonly place: string }>();
 	for (const { faults } of candidates)
 		for (const fault of faults) mends.set(mendText(sheet, fault), mendFor(sheet, fault));
-	const all = checksOf(sheet, meant, complaint, [...mends.values()]).filter(wanted);
+	const all = checksOf(sheet, meant, complaint, [...mends.values()], standIn).filter(wanted);
 	const read = readerOf(all);
 	return benchOf({ all, read, columns: candidates.map(read) }, { sheet, complaint, meant, candidates });
 }

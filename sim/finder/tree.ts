@@ -1,7 +1,7 @@
-import { MENDS } from '../fault/index.ts';
 import { sequence, type TestNode } from '../sequence/index.ts';
 import type { Check } from './checks/index.ts';
 import { idOf, isMend } from './layout.ts';
+import { mendSecondsFromFloor } from './route.ts';
 import { type Bench, mendFor } from './table.ts';
 import type { PlacedMend } from './types.ts';
 import { groundOf } from './walk.ts';
@@ -93,7 +93,12 @@ function mendsOf(bench: Bench, list: readonly number[], weights: readonly number
 	for (const at of list) {
 		for (const fault of bench.candidates[at]?.faults ?? []) {
 			const { id, place } = mendFor(bench.sheet, fault);
-			const known = mends.get(`${id}@${place}`) ?? { id, place, seconds: MENDS[id].seconds, weight: 0 };
+			const known = mends.get(`${id}@${place}`) ?? {
+				id,
+				place,
+				seconds: mendSecondsFromFloor(bench.sheet, { id, place }),
+				weight: 0,
+			};
 			mends.set(`${id}@${place}`, { ...known, weight: known.weight + (weights[at] ?? 0) });
 		}
 	}

@@ -12,6 +12,8 @@ export interface FinderOptions {
 	/** Nobody to watch a lamp while a strip is raised. */
 	readonly alone?: boolean;
 	readonly learnt?: Learnt;
+	/** The sheet only stands in for the rig, as one made from a few answers does: how its panels scroll is not known. */
+	readonly standIn?: boolean;
 	/** Where the tech stands at the start: a fixture's id or `desk`. Default: at the fixture complained of. */
 	readonly here?: string;
 	/** Asked before anything else is answered or set aside, where the gig allows it: what was chosen on part of the table. */

@@ -43,7 +43,7 @@ export function makeWork(): Work {
 		const key = keyOf(walk);
 		if (part?.key !== key) {
 			const { fixture, complaint, learnt } = walk;
-			const bench = openPart(sheet, { kind: complaint, fixture }, { learnt }, meantOf(sheet));
+			const bench = openPart(sheet, { kind: complaint, fixture }, { learnt, standIn: isStandIn(walk) }, meantOf(sheet));
 			part = { key, stand: bench && standOn(bench) };
 		}
 		return part.stand;
@@ -52,7 +52,12 @@ export function makeWork(): Work {
 		const key = keyOf(walk);
 		if (table?.key !== key) {
 			const { fixture, complaint, learnt } = walk;
-			const bench = openBench(sheet, { kind: complaint, fixture }, { learnt }, meantOf(sheet));
+			const bench = openBench(
+				sheet,
+				{ kind: complaint, fixture },
+				{ learnt, standIn: isStandIn(walk) },
+				meantOf(sheet),
+			);
 			// so that a walk begins alike, whether the whole table was there or not
 			const firstOf = (allows: Allows) => partOf(walk, sheet)?.at({ steps: [] }, allows).next()?.check.id;
 			table = { key, stand: standOn(bench, firstOf) };
@@ -117,6 +122,9 @@ export function makeWork(): Work {
 		ahead: work.ahead,
 	};
 }
+
+/** A rig told by a few answers is not the fixtures that were drawn for it. */
+const isStandIn = ({ rig }: SetWalk): boolean => rig.kind === 'quick';
 
 function sheetOf(rig: RigChoice): RigSheet {
 	if (rig.kind === 'quick') return quickSheet(rig);

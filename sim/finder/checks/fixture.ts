@@ -21,6 +21,8 @@ export interface FixtureKind extends CheckKind {
 	read(w: Witness, fixture: string, meant: Witness): string;
 	/** Whether it looks at what is plugged into the fixture, which the fixture itself does not say. */
 	readonly ofPlugs?: boolean;
+	/** Whether it goes through the panel's menu. */
+	readonly scrolls?: boolean;
 }
 
 const unitOf = (w: Witness, fixture: string): Unit | undefined => w.rig.gear.units.get(fixture);
@@ -54,6 +56,7 @@ function panelReads(key: keyof Settings, seconds: number, fits: FixtureKind['fit
 			return settingsOf(w, at)?.[key] === settingsOf(meant, at)?.[key] ? 'as-meant' : 'other';
 		},
 		(unit, meant) => isKeyed(unit) && canShow(unit, key) && fits(unit, meant),
+		{ scrolls: true },
 	);
 }
 

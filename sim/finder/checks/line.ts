@@ -5,6 +5,8 @@ import type { Witness } from '../witness.ts';
 import type { CheckKind } from './types.ts';
 
 export interface CableKind extends CheckKind {
+	/** Whether it is about both its ends; what can be told anywhere along it is told from the floor. */
+	readonly bothEnds: boolean;
 	read(w: Witness, cable: string, meant: Witness): string;
 }
 
@@ -14,6 +16,7 @@ const cableOf = (rig: Rig, id: string) => rig.gear.cables.find((cable) => cable.
 export const CABLE_LOOKS: readonly CableKind[] = [
 	{
 		kind: 'cable-ends',
+		bothEnds: true,
 		sort: 'look',
 		seconds: 12,
 		read: (w, id) => {
@@ -22,9 +25,16 @@ export const CABLE_LOOKS: readonly CableKind[] = [
 			return cable.to ? 'both-in' : 'far-out';
 		},
 	},
-	{ kind: 'cable-kind', sort: 'look', seconds: 12, read: (w, id) => cableOf(w.rig, id)?.kind ?? 'data' },
+	{
+		kind: 'cable-kind',
+		bothEnds: false,
+		sort: 'look',
+		seconds: 12,
+		read: (w, id) => cableOf(w.rig, id)?.kind ?? 'data',
+	},
 	{
 		kind: 'cable-length',
+		bothEnds: false,
 		sort: 'look',
 		seconds: 15,
 		error: 0.05,
@@ -33,6 +43,7 @@ export const CABLE_LOOKS: readonly CableKind[] = [
 	},
 	{
 		kind: 'cable-place',
+		bothEnds: true,
 		sort: 'look',
 		seconds: 12,
 		read: (w, id, meant) => {

@@ -2,7 +2,7 @@ import type { RigSheet } from '../../../shared/sheet/index.ts';
 import type { MendId, Need } from '../../fault/index.ts';
 import type { Complaint } from '../complaints.ts';
 import { answersStrips, followsLeader } from '../probes.ts';
-import { cableSpot, leaderOf, routeOf } from '../route.ts';
+import { leaderOf, routeOf, standAt, standAtCable } from '../route.ts';
 import { isLit } from '../seen.ts';
 import { contentOf, deskOf, type Witness } from '../witness.ts';
 import { DESK_LOOKS } from './desk.ts';
@@ -10,7 +10,7 @@ import { FIXTURE_LOOKS, FIXTURE_TRIES, type FixtureKind } from './fixture.ts';
 import { CABLE_LOOKS, lampWhenEnded, straightTo } from './line.ts';
 import { type Bare, check, type KeyOf } from './make.ts';
 import { mendCheck } from './mend.ts';
-import type { Check, CheckSort } from './types.ts';
+import { type Check, type CheckSort, mayAct } from './types.ts';
 import { pluggedInto, wiredUpTo } from './wired.ts';
 
 /** Kinds asked of fixtures beside the one complained of: what tells of the line and of who talks on it. */
@@ -42,12 +42,14 @@ const MOST_BESIDE = 24;
  * The checks this rig has for a complaint: on the fixture complained of, on those of its line, on cables, desk, hall and remote,
  * and each mend in question, tried to see whether it clears the complaint.
  * @param mends the mends that would clear some suspect, each with its place
+ * @param standIn as in `FinderOptions`
  */
 export function checksOf(
 	sheet: RigSheet,
 	meant: Witness,
 	complaint: Complaint,
 	mends: readonly { readonly id: MendId; readonly place: string }[],
+	standIn = false,
 ): Check[] {
 	const route = routeOf(meant.rig, complaint.fixture).order.map(({ fixture }) => fixture);
 	const here = route.indexOf(complaint.fixture);
@@ -58,20 +60,21 @@ export function checksOf(
 		.slice(0, MOST_BESIDE);
 	const keys = keysFor();
 	const beside = leader && leader !== complaint.fixture && !near.includes(leader) ? [...near, leader] : near;
+	const on = (kind: FixtureKind, fixture: string) => onFixture(sheet, meant, kind, fixture, keys, standIn);
 	return [
-		...[...FIXTURE_LOOKS, ...FIXTURE_TRIES].flatMap((kind) => onFixture(sheet, meant, kind, complaint.fixture, keys)),
+		...[...FIXTURE_LOOKS, ...FIXTURE_TRIES].flatMap((kind) => on(kind, complaint.fixture)),
 		...beside.flatMap((id) =>
 			FIXTURE_LOOKS.concat(FIXTURE_TRIES)
 				.filter(({ kind }) => BESIDE.has(kind))
-				.flatMap((kind) => onFixture(sheet, meant, kind, id, keys)),
+				.flatMap((kind) => on(kind, id)),
 		),
 		...neighbourChecks(meant, complaint, near.slice(0, 6), keys),
-		...(leader && leader !== complaint.fixture ? [leaderCheck(complaint, leader)] : []),
-		...lineChecks(meant, complaint, route),
+		...(leader && leader !== complaint.fixture ? [leaderCheck(sheet, complaint, leader)] : []),
+		...lineChecks(sheet, meant, complaint, route),
 		...cableChecks(sheet, meant),
 		...deskChecks(sheet, meant, complaint, beside),
 		...hallChecks(meant),
-		...mends.map((mend) => mendCheck(sheet, meant, complaint, mend)),
+		...mends.map((mend) => mendCheck(sheet, meant, complaint, mend, standIn)),
 	];
 }
 
@@ -118,24 +121,29 @@ const FROM_THE_FLOOR = new Set([
 /** Metres along the wall within which one person at the desk can watch a lamp (common practice, no source). */
 const IN_SIGHT = 15;
 
-function onFixture(sheet: RigSheet, meant: Witness, kind: FixtureKind, fixture: string, keys: Keys): Check[] {
+function onFixture(
+	sheet: RigSheet,
+	meant: Witness,
+	kind: FixtureKind,
+	fixture: string,
+	keys: Keys,
+	standIn: boolean,
+): Check[] {
 	const unit = meant.rig.gear.units.get(fixture);
 	if (!unit || !kind.fits(unit, meant)) return [];
 	const placed = sheet.fixtures.find(({ id }) => id === fixture)?.place;
-	const overhead = placed?.overhead && !FROM_THE_FLOOR.has(kind.kind);
+	const isFloor = FROM_THE_FLOOR.has(kind.kind) || kind.needs?.includes('desk');
+	const stand = isFloor ? { at: fixture, needs: [], cautions: [] } : standAt(sheet, fixture);
 	// a lamp far from the desk wants somebody to watch it
 	const far = kind.needs?.includes('desk') && placed && Math.abs(placed.x - sheet.hall.width / 2) > IN_SIGHT;
-	const needs: Need[] = [
-		...(kind.needs ?? []),
-		...(overhead ? ['ladder' as const] : []),
-		...(far ? ['second-person' as const] : []),
-	];
+	const needs: Need[] = [...(kind.needs ?? []), ...stand.needs, ...(far ? ['second-person' as const] : [])];
 	const bare: Bare = {
 		...kind,
 		place: fixture,
-		at: kind.needs?.includes('desk') ? 'desk' : fixture,
+		at: kind.needs?.includes('desk') ? 'desk' : stand.at,
 		needs,
-		...(overhead ? { cautions: [...(kind.cautions ?? []), 'height', 'hanging'] } : {}),
+		disturbs: (kind.disturbs ?? false) || (kind.scrolls === true && mayAct(unit.profile, standIn)),
+		cautions: [...(kind.cautions ?? []), ...stand.cautions],
 	};
 	return [check(bare, (w) => kind.read(w, fixture, meant), kind.ofPlugs ? keys.plugged(fixture) : keys.of(fixture))];
 }
@@ -169,7 +177,7 @@ function neighbourChecks(meant: Witness, { fixture }: Complaint, near: readonly 
 		]);
 }
 
-function leaderCheck({ fixture }: Complaint, leader: string): Check {
+function leaderCheck(sheet: RigSheet, { fixture }: Complaint, leader: string): Check {
 	return check(
 		{
 			kind: 'leader-change',
@@ -177,7 +185,7 @@ function leaderCheck({ fixture }: Complaint, leader: string): Check {
 			seconds: 30,
 			place: fixture,
 			other: leader,
-			at: leader,
+			...standAt(sheet, leader),
 			disturbs: true,
 			error: 0.03,
 		},
@@ -199,7 +207,7 @@ function spreadOver(route: readonly string[], around: number): readonly string[]
 }
 
 /** Splitting the line: ended at a fixture, what does that fixture get? And one good cable straight from the source. */
-function lineChecks(meant: Witness, { fixture }: Complaint, route: readonly string[]): Check[] {
+function lineChecks(sheet: RigSheet, meant: Witness, { fixture }: Complaint, route: readonly string[]): Check[] {
 	const talker = meant.rig.gear.receptions.get(fixture)?.talker;
 	// a leader hears itself
 	if (!talker || (talker.kind === 'leader' && talker.fixture === fixture)) return [];
@@ -207,30 +215,32 @@ function lineChecks(meant: Witness, { fixture }: Complaint, route: readonly stri
 	const ended = spreadOver(
 		route.filter((id) => id !== leader),
 		route.indexOf(fixture),
-	).map((id) =>
-		check(
+	).map((id) => {
+		const stand = standAt(sheet, id);
+		return check(
 			{
 				kind: 'line-ended',
 				sort: 'try',
 				seconds: 40,
 				place: id,
-				at: id,
-				needs: ['terminator'],
+				...stand,
+				needs: ['terminator', ...stand.needs],
 				disturbs: true,
 				error: 0.03,
 			},
 			(w) => lampWhenEnded(w, id),
 			(w) => wiredUpTo(w.rig, id),
-		),
-	);
+		);
+	});
+	const stand = standAt(sheet, fixture);
 	const straight = check(
 		{
 			kind: 'line-straight',
 			sort: 'swap',
 			seconds: 90,
 			place: fixture,
-			at: fixture,
-			needs: ['spare-cable'],
+			...stand,
+			needs: ['spare-cable', ...stand.needs],
 			disturbs: true,
 			error: 0.03,
 		},
@@ -250,7 +260,7 @@ function cableChecks(sheet: RigSheet, meant: Witness): Check[] {
 	return sheet.cables.flatMap(({ id }) => {
 		const key: KeyOf = (w) => `${contentOf(w.rig.gear.cables.find((cable) => cable.id === id))}`;
 		return CABLE_LOOKS.map((kind) =>
-			check({ ...kind, place: id, at: cableSpot(sheet, id) }, (w) => kind.read(w, id, meant), key),
+			check({ ...kind, place: id, ...standAtCable(sheet, id, kind.bothEnds) }, (w) => kind.read(w, id, meant), key),
 		);
 	});
 }

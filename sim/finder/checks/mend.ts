@@ -1,33 +1,30 @@
-import { type RigSheet, splitPort } from '../../../shared/sheet/index.ts';
+import type { RigSheet } from '../../../shared/sheet/index.ts';
 import type { RigEvent } from '../../event/index.ts';
 import { MENDS, type MendId } from '../../fault/index.ts';
 import type { Rig } from '../../rig/index.ts';
 import { COMPLAINTS, type Complaint } from '../complaints.ts';
-import { cableSpot } from '../route.ts';
+import { isolatesFor, mendSeconds, standForMend } from '../route.ts';
 import { selfOf, type Witness, witness } from '../witness.ts';
 import { check } from './make.ts';
-import type { Check } from './types.ts';
+import { type Check, mayAct } from './types.ts';
 
 const SWAPS = new Set<MendId>(['fresh-battery', 'remote-battery', 'replace-cable', 'swap-fixture', 'fit-terminator']);
+
+/** Done through a panel's menu. */
+const SCROLLS = new Set<MendId>(['set-panel', 'open-sensor']);
 
 /** Doing a mend, and looking whether the complaint is gone. */
 export function mendCheck(
 	sheet: RigSheet,
 	meant: Witness,
 	complaint: Complaint,
-	{ id, place }: { readonly id: MendId; readonly place: string },
+	placed: { readonly id: MendId; readonly place: string },
+	standIn: boolean,
 ): Check {
+	const { id, place } = placed;
 	const mend = MENDS[id];
-	const { device } = place.includes(':') ? splitPort(place) : { device: place };
-	const isCable = sheet.cables.some((cable) => cable.id === place);
-	const overhead = sheet.fixtures.find((fixture) => fixture.id === device)?.place.overhead ?? false;
-	const at = mend.needs.includes('desk')
-		? 'desk'
-		: isCable
-			? cableSpot(sheet, place)
-			: place === 'rig' || place === 'remote'
-				? 'hand'
-				: device;
+	const stand = standForMend(sheet, placed);
+	const profile = meant.rig.gear.units.get(place)?.profile;
 	const eventsOn = ({ gear }: Rig): RigEvent[] =>
 		mend
 			.events(sheet, place, { patch: gear.desk?.patch, remote: gear.remote })
@@ -38,12 +35,15 @@ export function mendCheck(
 		{
 			kind: `mend-${id}`,
 			sort: SWAPS.has(id) ? 'swap' : 'mend',
-			seconds: mend.seconds,
-			needs: overhead && at === device ? [...mend.needs, 'ladder'] : mend.needs,
-			cautions: overhead && at === device ? [...mend.cautions, 'height', 'hanging'] : mend.cautions,
-			disturbs: mend.disturbs,
+			seconds: mendSeconds(sheet, placed),
+			needs: [...mend.needs, ...stand.needs],
+			cautions: [...new Set([...mend.cautions, ...stand.cautions])],
+			disturbs:
+				mend.disturbs ||
+				isolatesFor(sheet, placed) ||
+				(SCROLLS.has(id) && profile !== undefined && mayAct(profile, standIn)),
 			place,
-			at,
+			at: stand.at,
 		},
 		(w) => {
 			if (isIdle(w)) return 'still';

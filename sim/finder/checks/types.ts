@@ -1,3 +1,4 @@
+import type { Profile } from '../../../shared/profile/index.ts';
 import type { Need } from '../../fault/index.ts';
 import type { Witness } from '../witness.ts';
 
@@ -15,7 +16,7 @@ export interface Check {
 	readonly place: string;
 	/** A second thing it is about, such as another fixture's strips. */
 	readonly other?: string;
-	/** The device the tech stands at to do it. */
+	/** The device the tech stands at to do it, or the place up beside one that hangs (`upAt`). */
 	readonly at: string;
 	/** Seconds once there (common practice, no source). */
 	readonly seconds: number;
@@ -30,6 +31,10 @@ export interface Check {
 	/** A text on which `read` depends wholly: rigs with the same text show the same. Null: read it every time. */
 	key(w: Witness): string | null;
 }
+
+/** Whether the light may change as a hand scrolls through a fixture's menu: unless its profile says that it does not. @param standIn as in `FinderOptions` */
+export const mayAct = ({ panel }: Profile, standIn: boolean): boolean =>
+	panel.kind !== 'dip' && (standIn || panel.scrolling !== 'still');
 
 export interface CheckKind {
 	readonly kind: string;

@@ -173,7 +173,12 @@ describe('the words of a mend', () => {
 		['set-panel', kept, 'q-2', /^At its panel, set its own programme “Sound: next colour”/],
 		['set-switches', mixed, 'old-1', /^Put switches 1, 3 and 5 up and the others down, and the slides so: Slots at 5/],
 		['set-levels', mixed, 'wash-1', /Intensity at 255 \(100 %\) and Amber at 200 \(78 %\); the others at 0\.$/],
-		['plug-mains', mixed, 'old-1', /plug it into the mains link of bar 1\.$/],
+		[
+			'plug-mains',
+			mixed,
+			'old-1',
+			/^Isolate first: .* plug it into the mains link of bar 1\. The plug at the wall goes in last\.$/,
+		],
 		['right-way-round', kept, 'rig', /in its own output: cable 1 in output A and cable 2 in output B\.$/],
 		['let-cool', mixed, 'bar-1', /for 10 minutes, in clear air/],
 		['open-sensor', kept, 'q-1', 'At its panel, set “Remote sensor” to shut.'],
