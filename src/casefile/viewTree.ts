@@ -1,7 +1,6 @@
 import { type CautionId, cautionIds } from '../../content/cautions/index.ts';
 import { suspectWords } from '../../content/finder/index.ts';
 import type { PlacedFault } from '../../sim/event/index.ts';
-import { MENDS } from '../../sim/fault/index.ts';
 import type { Bench, FaultTree, PrintedTree } from '../../sim/finder/index.ts';
 import { checkTitle, complaintText, faultName, mendTitle, outcomeText, placeName } from '../words/index.ts';
 import type { EndNode, TreeNode, TreeView } from './view.ts';
@@ -53,7 +52,7 @@ function viewNode(bench: Bench, faults: Faults, tree: FaultTree, found: Set<Caut
 }
 
 function viewEnd(
-	{ sheet }: Bench,
+	{ sheet, checks }: Bench,
 	faults: Faults,
 	{ suspects, mends }: FaultTree & { kind: 'end' },
 	found: Set<CautionId>,
@@ -71,7 +70,7 @@ function viewEnd(
 		mends: mends.map(({ id, place, seconds }) => ({
 			title: mendTitle(sheet, id, place),
 			seconds,
-			cautions: noted(MENDS[id].cautions, found),
+			cautions: noted(checks.find((check) => check.id === `mend-${id}@${place}`)?.cautions ?? [], found),
 		})),
 	};
 }

@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
-import type { CautionId } from '../../content/cautions/index.ts';
 import { cautionWait } from '../../content/finder/index.ts';
 import { laterWith } from '../ui/index.ts';
+import type { CautionBoxesProps } from './CautionBoxes.tsx';
 
 const later = laterWith(cautionWait, 'hint');
 
@@ -9,6 +9,6 @@ const later = laterWith(cautionWait, 'hint');
 const CautionBoxes = later(async () => ({ default: (await import('./CautionBoxes.tsx')).CautionBoxes }));
 
 /** The cautions where the hands would be, fetched with the first check that has any. */
-export function Cautions({ ids }: { ids: readonly CautionId[] }): JSX.Element | null {
-	return ids.length === 0 ? null : <CautionBoxes ids={ids} />;
+export function Cautions(props: CautionBoxesProps): JSX.Element | null {
+	return props.ids.length === 0 ? null : <CautionBoxes {...props} />;
 }

@@ -1,4 +1,5 @@
 import type { JSX } from 'preact';
+import { useState } from 'preact/hooks';
 import { checkWords, needWords, sortWords } from '../../content/finder/index.ts';
 import { Button, Tape } from '../ui/index.ts';
 import { timeText } from './amounts.ts';
@@ -16,30 +17,41 @@ interface Props {
 	stage: Stage | null;
 }
 
-/** One check: what to do, what it costs, where, and what may be seen. */
+/**
+ * One check: what to do, what it costs, where, and what may be seen. Cautions stand before the answers, and nothing can be answered
+ * until they are there.
+ */
 export function CheckCard({ store, check, stage }: Props): JSX.Element {
+	const isCautioned = check.cautions.length > 0;
+	const [isTold, tell] = useState(!isCautioned);
 	const busy = stage !== null;
+	const begins = { 'data-begin': true, tabIndex: -1 };
 	return (
-		<section class="check" data-check={check.id} data-sort={check.sort}>
-			<div class="check-card">
+		<section class="check" data-check={check.id} data-sort={check.sort} data-cautioned={isCautioned}>
+			<div class="check-card" {...(isCautioned ? begins : {})}>
 				<Tape level={2}>{check.title}</Tape>
 				<p class="check-does">{check.does}</p>
 				<p class="check-costs">
 					<span class="check-sort">{sortWords[check.sort]}</span>
 					<strong>{checkWords.costs(timeText(check.seconds))}</strong>
-					{check.walk >= 1 && `, ${checkWords.walk(timeText(check.walk))}`}
+					{check.walk >= 1 && `, ${(check.climbs ? checkWords.climb : checkWords.walk)(timeText(check.walk))}`}
 					{check.needs.length > 0 && `. ${checkWords.needs(check.needs.map((need) => needWords[need]).join(', '))}`}
-					{check.disturbs && `. ${checkWords.disturbs}`}.
+					{check.disturbs && `. ${check.sort === 'look' ? checkWords.mayDisturb : checkWords.disturbs}`}.
 				</p>
+				<Cautions ids={check.cautions} onShown={() => tell(true)} />
 				<Picture picture={check.picture} />
-				<Cautions ids={check.cautions} />
 				<Why check={check} />
 			</div>
-			<fieldset class="answers" aria-busy={busy} data-begin tabIndex={-1}>
+			<fieldset class="answers" aria-busy={busy} {...(isCautioned ? {} : begins)}>
 				<legend class="answers-ask">{stage === null ? checkWords.ask : checkWords.stages[stage]}</legend>
 				<div class="answers-list">
 					{check.answers.map((answer) => (
-						<Answer key={answer.id} answer={answer} disabled={busy} onPress={() => store.answer(check.id, answer.id)} />
+						<Answer
+							key={answer.id}
+							answer={answer}
+							disabled={busy || !isTold}
+							onPress={() => store.answer(check.id, answer.id)}
+						/>
 					))}
 				</div>
 				<div class="answers-ways">

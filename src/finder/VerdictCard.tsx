@@ -1,4 +1,5 @@
 import type { JSX } from 'preact';
+import { useState } from 'preact/hooks';
 import { allowWords, checkWords, finderWords, verdictWords } from '../../content/finder/index.ts';
 import { Button, Notice, Tape } from '../ui/index.ts';
 import { shareText, timeText } from './amounts.ts';
@@ -156,6 +157,8 @@ function Mend({ mend, at, of, isNext, allows, busy, onDone }: MendProps): JSX.El
 }
 
 function MendBody({ mend, allows, busy, onDone }: Pick<MendProps, 'mend' | 'allows' | 'busy' | 'onDone'>): JSX.Element {
+	const [isTold, tell] = useState(mend.cautions.length === 0);
+	const waits = busy || !isTold;
 	return (
 		<div class="mend-body">
 			<p class="check-does">{mend.does}</p>
@@ -166,16 +169,16 @@ function MendBody({ mend, allows, busy, onDone }: Pick<MendProps, 'mend' | 'allo
 				<Notice key={spare}>{verdictWords.lacks(allowWords.lacks[spare])}</Notice>
 			))}
 			{mend.disturbs && allows.showRunning && <Notice>{verdictWords.disturbs}</Notice>}
+			<Cautions ids={mend.cautions} onShown={() => tell(true)} />
 			<Picture picture={mend.picture} />
-			<Cautions ids={mend.cautions} />
 			<p>
 				<strong>{verdictWords.confirm}</strong> {mend.confirm}
 			</p>
 			<div class="mend-ways">
-				<button type="button" class="answer" data-outcome="cleared" disabled={busy} onClick={() => onDone('cleared')}>
+				<button type="button" class="answer" data-outcome="cleared" disabled={waits} onClick={() => onDone('cleared')}>
 					{verdictWords.done}
 				</button>
-				<button type="button" class="answer" data-outcome="still" disabled={busy} onClick={() => onDone('still')}>
+				<button type="button" class="answer" data-outcome="still" disabled={waits} onClick={() => onDone('still')}>
 					{verdictWords.still}
 				</button>
 			</div>

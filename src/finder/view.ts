@@ -40,8 +40,10 @@ export interface CheckView {
 	readonly does: string;
 	/** The walk there and the doing, seconds. */
 	readonly seconds: number;
-	/** Of that, the walk. */
+	/** Of that, the way there. */
 	readonly walk: number;
+	/** Whether the way there goes up a ladder. */
+	readonly climbs: boolean;
 	readonly needs: readonly Need[];
 	readonly disturbs: boolean;
 	readonly cautions: readonly CautionId[];

@@ -1,7 +1,7 @@
 import type { CautionId } from '../../content/cautions/index.ts';
 import { checks, mendTried } from '../../content/checks/index.ts';
 import { standInWords } from '../../content/finder/index.ts';
-import type { Check, NextCheck } from '../../sim/finder/index.ts';
+import { type Check, CLIMB, type NextCheck } from '../../sim/finder/index.ts';
 import { checkDoes, checkTitle, outcomeText, spotOf } from '../words/index.ts';
 import type { Ground } from './ground.ts';
 import { pictureOf } from './picture.ts';
@@ -18,6 +18,7 @@ export function viewCheck(ground: Ground, next: NextCheck, suspects: readonly Su
 		does: checkDoes(sheet, meant, check),
 		seconds,
 		walk: Math.max(0, seconds - check.seconds),
+		climbs: check.needs.includes('ladder') && seconds - check.seconds >= CLIMB,
 		needs: check.needs,
 		disturbs: check.disturbs,
 		cautions: check.cautions as readonly CautionId[],

@@ -2,7 +2,6 @@ import type { CautionId } from '../../content/cautions/index.ts';
 import { unknown } from '../../content/faults/index.ts';
 import { suspectWords } from '../../content/finder/index.ts';
 import type { RigSheet } from '../../shared/sheet/index.ts';
-import { MENDS } from '../../sim/fault/index.ts';
 import type { Bench, Finder, Suspect, Verdict } from '../../sim/finder/index.ts';
 import {
 	checkTitle,
@@ -31,7 +30,7 @@ export function viewWalk(bench: Bench, finder: Finder, walk: SetWalk): WalkView 
 	return {
 		complaint: complaintText(ground.sheet, ground.complaint).says,
 		check: next && viewCheck(ground, next, suspects),
-		verdict: verdict && viewVerdict(ground, verdict, walk),
+		verdict: verdict && viewVerdict(ground, finder, verdict, walk),
 		suspects,
 		log: walk.steps.map((step): LogLineView => {
 			const check = finder.check(step.check);
@@ -114,12 +113,12 @@ function causeOf({ sheet }: Ground, { faults }: Suspect): string {
 	return faults.length === 0 ? unknown.cause : faults.map((placed) => faultCause(sheet, placed)).join(' ');
 }
 
-function viewVerdict(ground: Ground, verdict: Verdict, { steps }: SetWalk): VerdictView {
+function viewVerdict(ground: Ground, finder: Finder, verdict: Verdict, { steps }: SetWalk): VerdictView {
 	return {
 		because: verdict.because,
 		sure: verdict.sure,
 		causes: verdict.suspects.map((suspect) => viewCause(ground, suspect)),
-		mends: verdict.mends.map((mend) => viewMend(ground, mend)),
+		mends: verdict.mends.map((mend) => viewMend(ground, finder, mend)),
 		asides: steps.filter(({ did }) => did !== 'answer').length,
 	};
 }
@@ -136,8 +135,13 @@ function viewCause(ground: Ground, suspect: Suspect): CauseView {
 	};
 }
 
-function viewMend({ sheet, complaint }: Ground, { id, place, check, seconds }: Verdict['mends'][number]): MendView {
-	const { needs, disturbs, cautions } = MENDS[id];
+function viewMend(
+	{ sheet, complaint }: Ground,
+	finder: Finder,
+	{ id, place, check, seconds }: Verdict['mends'][number],
+): MendView {
+	// every mend of a verdict can be tried, and where it is done says more than what it is
+	const { needs = [], disturbs = false, cautions = [] } = finder.check(check) ?? {};
 	return {
 		check,
 		title: mendTitle(sheet, id, place),

@@ -1,0 +1,105 @@
+import { expect, type Page, test } from '@playwright/test';
+import { answer, begin, type Hidden, readingOf } from './finder/hidden.ts';
+
+/*
+ * Symptom: on a card that sends somebody up a ladder, the answers stood at the bottom of the glass and could be tapped while the
+ * caution was still below the picture, or had not come yet. Cause: the answers stick to the glass, and the cautions came last.
+ */
+
+test.use({ serviceWorkers: 'block' });
+
+const scenes: readonly Hidden[] = [
+	{
+		rig: 'two-universes',
+		fixture: 'bar-2',
+		complaint: 'dark',
+		fault: { fault: 'mains-unplugged', place: 'bar-2' },
+	},
+	{
+		rig: 'mixed-panels',
+		fixture: 'old-2',
+		complaint: 'dark',
+		fault: { fault: 'mains-unplugged', place: 'old-2' },
+	},
+];
+const [first] = scenes as [Hidden];
+
+const card = '[data-check]:has(.caution)';
+
+/** Walks on until a card with a caution comes, or the first mend. */
+async function toCaution(tab: Page, scene: Hidden): Promise<void> {
+	await tab.goto('/finder/');
+	await begin(tab, scene);
+	const read = readingOf(scene);
+	for (let asked = 0; asked < 20 && (await tab.locator(card).count()) === 0; asked++) {
+		if ((await tab.locator('[data-mend]').count()) > 0) throw new Error('no card had a caution');
+		await answer(tab, read, 1);
+	}
+	await expect(tab.locator('.caution').first()).toBeVisible();
+}
+
+for (const [name, viewport] of [
+	['a phone', { width: 390, height: 664 }],
+	['a tall phone', { width: 390, height: 844 }],
+	['a wide screen', { width: 1280, height: 800 }],
+] as const)
+	for (const scene of scenes)
+		test(`${scene.fixture} at ${name}: the caution is on the glass, and above the first answer`, async ({ page: tab }) => {
+			await tab.setViewportSize(viewport);
+			await toCaution(tab, scene);
+			const boxes = await tab.evaluate((of) => {
+				const found = document.querySelector(of);
+				const y = (part: Element | null | undefined) => part?.getBoundingClientRect();
+				const cautions = [...(found?.querySelectorAll('.caution') ?? [])];
+				return {
+					caution: y(cautions[0])?.top ?? Number.NaN,
+					harm: y(cautions[0]?.querySelector('.caution-harm'))?.bottom ?? Number.NaN,
+					last: y(cautions.at(-1))?.bottom ?? Number.NaN,
+					answer: y(found?.querySelector('.answers .answer'))?.top ?? Number.NaN,
+				};
+			}, card);
+			expect(boxes.caution).toBeGreaterThanOrEqual(0);
+			expect(boxes.harm, 'what can happen is read on the first screen').toBeLessThanOrEqual(viewport.height);
+			expect(boxes.answer, 'every caution stands above the first answer').toBeGreaterThan(boxes.last);
+		});
+
+test('nothing can be answered before the cautions are there', async ({ page: tab }) => {
+	let open = (): void => {};
+	const gate = new Promise<void>((resolve) => {
+		open = resolve;
+	});
+	await tab.route(/CautionBoxes/, async (route) => {
+		await gate;
+		await route.continue();
+	});
+	await tab.goto('/finder/');
+	await begin(tab, first);
+	const waiting = '[data-check][data-cautioned="true"]';
+	const read = readingOf(first);
+	for (let asked = 0; asked < 20 && (await tab.locator(waiting).count()) === 0; asked++) await answer(tab, read, 1);
+	await expect(tab.locator(`${waiting} .answer`).first()).toBeDisabled();
+	await expect(tab.locator(`${waiting} [data-way="back"]`)).toBeEnabled();
+	open();
+	await expect(tab.locator(`${waiting} .caution`).first()).toBeVisible();
+	await expect(tab.locator(`${waiting} .answer`).first()).toBeEnabled();
+});
+
+test('a mend overhead carries height and hanging, above what is tapped when it is done', async ({ page: tab }) => {
+	await tab.setViewportSize({ width: 390, height: 844 });
+	await tab.goto('/finder/');
+	await begin(tab, first);
+	const read = readingOf(first);
+	for (let asked = 0; asked < 40 && (await tab.locator('[data-mend]').count()) === 0; asked++) {
+		if ((await tab.locator('[data-because]').count()) > 0) break;
+		const id = await tab.locator('[data-check]').getAttribute('data-check');
+		if (id === 'mend-plug-mains@bar-2') break;
+		await answer(tab, read, 1);
+	}
+	const mend = tab.locator('[data-mend="mend-plug-mains@bar-2"], [data-check="mend-plug-mains@bar-2"]');
+	await expect(mend).toContainText('Isolate first');
+	await expect(mend.getByRole('heading', { name: /Working at height/ })).toBeVisible();
+	await expect(mend.getByRole('heading', { name: /Mains electricity/ })).toBeVisible();
+	const low = await mend.locator('.caution').last().boundingBox();
+	const button = await mend.locator('[data-outcome="cleared"]').boundingBox();
+	expect(button?.y ?? 0).toBeGreaterThan((low?.y ?? 0) + (low?.height ?? 0));
+});
