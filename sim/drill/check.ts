@@ -136,7 +136,7 @@ export function levelOf(rig: Rig, universe: number, slot: number): number {
 	return rig.gear.desk?.levels.get(universe)?.[slot - 1] ?? 0;
 }
 
-export function unitOf(rig: Rig, fixture: string): Unit {
+function unitOf(rig: Rig, fixture: string): Unit {
 	const unit = rig.gear.units.get(fixture);
 	if (!unit) throw new RangeError(`no fixture '${fixture}' on the drill's rig`);
 	return unit;

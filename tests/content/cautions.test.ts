@@ -37,6 +37,12 @@ describe('the cautions', () => {
 		expect(siteFirst).toMatch(/rules.*local code.*competent person/);
 	});
 
+	// it stood nowhere, and the drill on a row of mains links went live from link to link
+	it('ask to isolate before a mains connection is touched, and for the wall plug last', () => {
+		expect(cautions.mains.care[0]).toMatch(/^Isolate before you touch a mains connection/);
+		expect(cautions.mains.care[1]).toMatch(/supply off.*wall in last.*comes out first/);
+	});
+
 	it('ask for a rated secondary safety bond on everything overhead', () => {
 		expect(cautions.hanging.care[0]).toMatch(/secondary safety bond, rated.*everything overhead/);
 	});

@@ -44,7 +44,9 @@ for (const [name, viewport] of [
 	['a wide screen', { width: 1280, height: 800 }],
 ] as const)
 	for (const scene of scenes)
-		test(`${scene.fixture} at ${name}: the caution is on the glass, and above the first answer`, async ({ page: tab }) => {
+		test(`${scene.fixture} at ${name}: the caution is on the glass, and above the first answer`, async ({
+			page: tab,
+		}) => {
 			await tab.setViewportSize(viewport);
 			await toCaution(tab, scene);
 			const boxes = await tab.evaluate((of) => {

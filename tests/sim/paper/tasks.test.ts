@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Item } from '../../../shared/paper/index.ts';
 import { profileFor } from '../../../shared/sheet/index.ts';
 import { DRILL_IDS, type DrillKind, makeDrill, shortestWay } from '../../../sim/drill/index.ts';
+import type { RigEvent } from '../../../sim/event/index.ts';
 import { OFTEN_ON } from '../../../sim/paper/drills.ts';
 import { markRigPaper, RIG_SOURCES, setRigPaper } from '../../../sim/paper/index.ts';
 import { openRig } from '../../../sim/rig/index.ts';
@@ -52,6 +53,18 @@ describe('cautions for a task', () => {
 });
 
 describe('done on the bench', () => {
+	it('with a mains link moved live is not right, whatever is put right afterwards', () => {
+		const drill = makeDrill('mains-row', 5);
+		const item = { ask: { form: 'practical', drill: { kind: drill.kind, seed: drill.seed } } } as Item;
+		const live: RigEvent[] = [
+			{ type: 'mains.plug', fixture: 'bar-2', into: 'bar-1' },
+			{ type: 'mains.plug', fixture: 'bar-2', into: 'none' },
+		];
+		const mark = RIG_SOURCES.practical(item, [...live, ...shortestWay(drill, live)]);
+		expect(mark).toMatchObject({ done: false, right: drill.goal.length - 1, of: drill.goal.length });
+		expect(RIG_SOURCES.practical(item, shortestWay(drill))).toMatchObject({ done: true, right: drill.goal.length });
+	});
+
 	it('is right by the shortest way and by nothing less', () => {
 		for (const item of itemsOf('on-the-bench', runs(12, 10_000))) {
 			if (item.ask.form !== 'practical') throw new Error('another form');

@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { DRILL_IDS, makeDrill, markDrill, shortestWay } from '../../../sim/drill/index.ts';
+import type { RigEvent } from '../../../sim/event/index.ts';
 import { attemptFrom, FRESH, markedAttempt, progressAfter } from '../../../src/drill/attempt.ts';
 import { anySeed, drillLink, readAsked } from '../../../src/drill/link.ts';
+import { readProgress } from '../../../src/progress/reading.ts';
 import { NO_PROGRESS, type Progress, withBegun, withHint } from '../../../src/progress/result.ts';
 import { drillStore, handsText } from '../../../src/rig/index.ts';
 
@@ -137,6 +139,31 @@ describe('an attempt', () => {
 		const once = progressAfter(NO_PROGRESS, drill, right, FRESH, 1);
 		const twice = progressAfter(once, drill, right, markedAttempt(FRESH, right), 2);
 		expect(twice.get(drill.kind)).toEqual(once.get(drill.kind));
+	});
+
+	it('with a link moved live on the way is done, with no row, and no better than one without', () => {
+		const row = makeDrill('mains-row', 5);
+		const way = shortestWay(row);
+		// a link pulled live before anything else, and then all as it should be
+		const live: RigEvent = { type: 'mains.plug', fixture: 'bar-2', into: 'none' };
+		const back: RigEvent = { type: 'mains.plug', fixture: 'bar-2', into: 'bar-1' };
+		const log = [back, live, ...shortestWay(row, [back, live])];
+		const harmed = markDrill(row, log);
+		expect(harmed).toMatchObject({ done: true, harm: [{ did: 'made' }, { did: 'broken' }] });
+		const once = progressAfter(NO_PROGRESS, row, harmed, FRESH, 1);
+		expect(once.get(row.kind)).toMatchObject({ done: 1, streak: 0 });
+		const clean = progressAfter(NO_PROGRESS, row, markDrill(row, way), FRESH, 1);
+		const { best } = clean.get(row.kind) ?? {};
+		const after = progressAfter(clean, row, { ...harmed, presses: 0, milliseconds: 0 }, FRESH, 2);
+		expect(after.get(row.kind)).toMatchObject({ streak: 0, best });
+	});
+
+	it('kept before links were marked is read as it was, and so is its address', () => {
+		const best = { presses: 3, fewest: 3, hints: 0, milliseconds: 21_000, seed: 1 };
+		const record = { done: 2, best, streak: 2, longest: 2, last: 5 };
+		const { progress, damaged } = readProgress(JSON.stringify({ version: 1, kinds: { 'mains-row': record } }));
+		expect([progress.get('mains-row'), damaged]).toEqual([record, {}]);
+		expect(readAsked('#kind=mains-row&seed=1')).toEqual({ is: 'drill', kind: 'mains-row', seed: 1 });
 	});
 
 	it('wrong after it was done takes nothing away', () => {

@@ -9,8 +9,9 @@ import {
 	markDrill,
 	shortestWay,
 } from '../../../sim/drill/index.ts';
+import type { RigEvent } from '../../../sim/event/index.ts';
 import { openUnharmed } from '../../../sim/rig/index.ts';
-import { conditionText, drillTask, findingText, hintText } from '../../../src/words/index.ts';
+import { conditionText, drillTask, findingText, harmText, hintText } from '../../../src/words/index.ts';
 import { isShort, readsWell } from './wording.ts';
 
 const SEEDS = 30;
@@ -145,6 +146,28 @@ describe('a drill in words', () => {
 		for (const { says, ...finding } of all) expect(findingText(drill, { ...base, ...finding })).toBe(says);
 		const told = new Set(all.map(({ what }) => (what.startsWith('slot') ? 'slot' : what)));
 		expect([...told, 'setting'].sort()).toEqual(Object.keys(findings).sort());
+	});
+
+	it('a link moved live is told, and every hint of a row says that its supply is off', () => {
+		const drill = makeDrill('mains-row', 5);
+		const log: RigEvent[] = [
+			{ type: 'mains.plug', fixture: 'bar-2', into: 'bar-1' },
+			{ type: 'mains.plug', fixture: 'bar-2', into: 'none' },
+		];
+		expect(markDrill(drill, log).harm.map((harm) => harmText(drill, harm))).toEqual([
+			'You linked Bar 2 to Bar 1 while the wall plug of Bar 1 was in, so that link was live.',
+			'You pulled Bar 2 off Bar 1 while the wall plug of Bar 1 was in, so that link was live.',
+		]);
+		const rig = openUnharmed(drill.sheet);
+		const said: string[] = [];
+		for (const event of shortestWay(drill)) {
+			if (event.type === 'mains.plug') said.push(hintText(rig, hintOn(drill, rig)) ?? '');
+			if (event.type === 'clock.wait') rig.wait(event.ms);
+			else rig.send(event);
+		}
+		expect(said[0]).toBe('Isolate first: pull the mains lead of Bar 1 out of the wall.');
+		expect(said.at(-1)).toBe('With all links made, plug the mains lead of Bar 1 into the wall, last of all.');
+		for (const hint of said.slice(1, -1)) expect(hint).toMatch(/^With the supply (still )?off, /);
 	});
 
 	it('a hold is told whole, with what the display reads when it is let go', () => {
