@@ -1,32 +1,17 @@
 import { InputError, shown } from '../../shared/error/index.ts';
 import { askNext, type Plan, type Search, secondsFrom } from '../sequence/index.ts';
 import type { Check } from './checks/index.ts';
-import { ELSE, idOf, isMend, layOut, SURE } from './layout.ts';
-import { normalise, reweigh } from './posterior.ts';
-import { mendSecondsFromFloor } from './route.ts';
-import { type Bench, type Candidate, mendFor, mendText } from './table.ts';
-import type { FinderOptions, NextCheck, PlacedMend, Step, Suspect, Verdict } from './types.ts';
+import { ELSE, idOf, isMend, layOut } from './layout.ts';
+import { beginWith, hear, sharesOf } from './posterior.ts';
+import { countAgainst, type Heard, suspectsOf } from './suspects.ts';
+import { type Bench, mendText } from './table.ts';
+import type { FinderOptions, NextCheck, Step, Suspect, Verdict } from './types.ts';
+import { doesAnyFit, endOf, isSettled, mendToTry, type Standing, verdictOf } from './verdict.ts';
 import { type Ground, groundOf } from './walk.ts';
 import { widen } from './widen.ts';
 
-/** The weight of what the model does not know, against all it knows (common practice, no source). */
-const UNKNOWN = 0.03;
-
 /** Share of weight at which a mend that did not help, or the unknown, says that one fault alone may not be all. */
 const DOUBT = 0.4;
-
-/** Share of the heaviest at which a suspect still belongs to the verdict. */
-const STILL_IN = 0.05;
-
-/** The same, of those that one mend has cleared: any of them may have been it. */
-const FAINT = 0.0005;
-
-/** What was answered, and what each suspect had predicted. */
-interface Heard {
-	readonly check: string;
-	readonly outcome: string;
-	readonly predicted: readonly (string | null)[];
-}
 
 interface Laid {
 	readonly standing: readonly number[];
@@ -46,12 +31,13 @@ export class Walk {
 	/** What a bench was laid out as, by the mends done: a walk is gone through again at each step. */
 	private readonly laid = new Map<Bench, Map<string, Laid>>();
 	/** Weights with `unknown` last. */
-	private weights: Float64Array;
+	private weights: Float64Array = new Float64Array();
 	private standing: readonly number[] = [];
 	private asked: ReadonlySet<number> = new Set();
 	private heard: readonly Heard[] = [];
 	private here = 0;
-	private mended = false;
+	/** As far as the end of the walk hangs on it. */
+	private state!: Standing;
 	/** By the steps, what was planned after them: a walk comes by again when one steps back, or has looked ahead. */
 	private readonly plans = new Map<string, Plan | null>();
 	private stood = '';
@@ -61,7 +47,6 @@ export class Walk {
 		this.bench = bench;
 		this.options = options;
 		this.ground = groundOf(bench.sheet);
-		this.weights = new Float64Array();
 		this.replay([]);
 	}
 
@@ -111,14 +96,16 @@ export class Walk {
 			this.bench = bench;
 			this.byId = new Map(bench.checks.map(({ id }, at) => [id, at]));
 		}
-		this.standAs(new Set());
-		this.weights = this.prior();
+		const done = new Set<string>();
+		this.standAs(done);
+		let belief = beginWith(bench.candidates.map(({ weight }) => weight));
+		let isOut = ruledOut(bench, done);
+		this.weights = sharesOf(belief, isOut);
 		this.spent = 0;
 		this.here = this.ground.indexOf(this.options.here ?? bench.complaint.fixture);
-		this.mended = false;
+		let isMended = false;
 		const asked = new Set<number>();
 		const heard: Heard[] = [];
-		const done = new Set<string>();
 		let doubt: { after: number; weights: Float64Array; mended: ReadonlySet<string> } | null = null;
 		for (const [n, step] of steps.entries()) {
 			const at = this.byId.get(step.check) ?? -1;
@@ -129,13 +116,19 @@ export class Walk {
 			if (check.at !== 'hand') this.here = this.ground.indexOf(check.at);
 			const predicted = this.predictions(at);
 			heard.push({ check: check.id, outcome: step.outcome, predicted });
-			const before = this.weights;
-			this.weights = reweigh(before, predicted, step.outcome, this.answersOf(at).length, check.error);
-			this.mended = isMend(check) && step.outcome === 'cleared';
-			if (isMend(check) && step.outcome === 'still') done.add(check.id.slice('mend-'.length));
-			const failed =
-				isMend(check) && step.outcome === 'still' && this.weightOf(before, check.id.slice('mend-'.length)) > DOUBT;
-			if (failed || (this.weights.at(-1) ?? 0) > DOUBT)
+			belief = hear(belief, {
+				predicted,
+				said: step.outcome,
+				answers: this.answersOf(at).length,
+				error: check.error,
+				isMend: isMend(check),
+			});
+			isMended = isMend(check) && step.outcome === 'cleared';
+			const failed = isMend(check) && step.outcome === 'still' ? check.id.slice('mend-'.length) : null;
+			const wasLikely = failed !== null && this.weightOf(this.weights, failed) > DOUBT;
+			if (failed !== null) isOut = ruledOut(bench, done.add(failed));
+			this.weights = sharesOf(belief, isOut);
+			if (wasLikely || (this.weights.at(-1) ?? 0) > DOUBT)
 				doubt ??= { after: n, weights: this.weights, mended: new Set(done) };
 			// what comes after is asked of the wider bench
 			if (doubt && bench === this.narrow) break;
@@ -143,6 +136,16 @@ export class Walk {
 		}
 		this.asked = asked;
 		this.heard = heard;
+		this.state = {
+			bench,
+			weights: this.weights,
+			against: countAgainst(bench.candidates.length, heard),
+			isOut,
+			isMended,
+			predicted: heard.at(-1)?.predicted ?? [],
+			answered: new Set(heard.map(({ check }) => check)),
+			unlike: belief.unlike,
+		};
 		return doubt;
 	}
 
@@ -171,12 +174,6 @@ export class Walk {
 			const left = faults.filter((fault) => !done.has(mendText(sheet, fault)));
 			return faults.length === 1 || left.length === faults.length ? at : (alone.get(idOf({ faults: left })) ?? -1);
 		});
-	}
-
-	private prior(): Float64Array {
-		const weights = this.bench.candidates.map(({ weight }) => weight);
-		const known = weights.reduce((sum, weight) => sum + weight, 0);
-		return normalise(Float64Array.from([...weights, known > 0 ? known * UNKNOWN : 1]));
 	}
 
 	private weightOf(weights: Float64Array, mend: string): number {
@@ -211,11 +208,18 @@ export class Walk {
 			const excluded = [...this.bench.checks.keys()].filter(
 				(at) => this.asked.has(at) || !this.isAllowed(this.bench.checks[at] as Check),
 			);
-			const plan = askNext({ ...this.search, weights: this.weights }, { errors, excluded, here: this.here });
+			const plan = askNext({ ...this.search, weights: this.knownAlone() }, { errors, excluded, here: this.here });
 			planned = plan && this.beginning(plan, excluded);
 			this.plans.set(this.stood, planned);
 		}
 		return planned;
+	}
+
+	/** Weights to choose a check by: no check parts what is not known from the rest, so it is left out. */
+	private knownAlone(): Float64Array {
+		const weights = this.weights.slice();
+		weights[weights.length - 1] = weights.length > 1 ? 0 : 1;
+		return weights;
 	}
 
 	/** The plan with the check that this walk is to begin with in place of the best, while nothing else was asked. */
@@ -225,9 +229,20 @@ export class Walk {
 		return { ...plan, check: first, expected: null, by: 'ranked' };
 	}
 
-	next(): NextCheck | null {
-		if (this.verdict()) return null;
+	/**
+	 * What to do next: the check that is planned; or, where no check tells more while something speaks against all that is likely, the
+	 * repair of the likeliest.
+	 */
+	private chosen(): Pick<Plan, 'check' | 'expected' | 'by' | 'ranked'> | null {
 		const plan = this.plan();
+		if (plan || (doesAnyFit(this.state) && !isSettled(this.state))) return plan;
+		const check = mendToTry(this.state, (at) => !this.asked.has(at) && this.isAllowed(this.bench.checks[at] as Check));
+		return check < 0 ? null : { check, expected: null, by: 'ranked', ranked: [] };
+	}
+
+	next(): NextCheck | null {
+		if (this.isOver()) return null;
+		const plan = this.chosen();
 		if (!plan) return null;
 		const predicted = this.predictions(plan.check);
 		const answers = this.answersOf(plan.check);
@@ -239,7 +254,9 @@ export class Walk {
 			outcomes: answers.map((id) => ({
 				id,
 				chance: this.weights.reduce((sum, weight, at) => sum + weight * shareOf(id, at), 0),
-				suspects: this.bench.candidates.flatMap((candidate, at) => (predicted[at] === id ? [idOf(candidate)] : [])),
+				suspects: [
+					...new Set(this.bench.candidates.flatMap((candidate, at) => (predicted[at] === id ? [idOf(candidate)] : []))),
+				],
 			})),
 			bits: plan.ranked.find((item) => item.check === plan.check)?.gain ?? 0,
 			expected: plan.expected,
@@ -248,75 +265,23 @@ export class Walk {
 	}
 
 	suspects(): Suspect[] {
-		const all = this.bench.candidates.map(
-			(candidate, at): Suspect => ({
-				id: idOf(candidate),
-				faults: candidate.faults,
-				weight: this.weights[at] ?? 0,
-				mends: this.mendsOf(candidate),
-				against: this.heard.flatMap(({ check, outcome, predicted }) => {
-					const said = predicted[at] ?? null;
-					return said !== null && said !== outcome ? [{ check, seen: outcome, predicted: said }] : [];
-				}),
-			}),
-		);
-		const unknown: Suspect = { id: 'unknown', faults: [], weight: this.weights.at(-1) ?? 0, mends: [], against: [] };
-		return [...all, unknown].sort((a, b) => b.weight - a.weight);
-	}
-
-	private mendsOf({ faults }: Candidate): PlacedMend[] {
-		return faults.map((fault) => {
-			const { id, place } = mendFor(this.bench.sheet, fault);
-			return { id, place, seconds: mendSecondsFromFloor(this.bench.sheet, { id, place }) };
-		});
+		return suspectsOf(this.bench, this.weights, this.state.against, this.heard);
 	}
 
 	verdict(): Verdict | null {
 		const because = this.isOver();
-		if (!because) return null;
-		const all = this.suspects();
-		// what the mend that helped would not have cleared is out, whatever was answered before
-		const last = this.heard.at(-1);
-		const cleared = new Set(
-			this.bench.candidates.flatMap((candidate, at) => (last?.predicted[at] === 'cleared' ? [idOf(candidate)] : [])),
-		);
-		const suspects = this.mended && cleared.size > 0 ? all.filter(({ id }) => cleared.has(id)) : all;
-		const heaviest = suspects[0]?.weight ?? 0;
-		const left = suspects.filter(({ weight }) => weight >= (this.mended ? FAINT : STILL_IN) * heaviest);
-		return {
-			suspects: left,
-			mends: this.mendsInOrder(left),
-			sure: left.reduce((total, { weight }) => total + weight, 0),
-			confirmed: this.mended,
-			because,
-		};
+		return because && verdictOf(this.state, because, this.suspects());
 	}
 
 	private isOver(): Verdict['because'] | null {
-		if (this.mended) return 'mended';
-		const shares = new Map<number, number>();
-		for (const [at, weight] of this.weights.entries()) {
-			const mend = this.search.mends[at] ?? -1;
-			shares.set(mend, (shares.get(mend) ?? 0) + weight);
-		}
-		const unknown = this.search.mends.at(-1) ?? -1;
-		for (const [mend, share] of shares) if (share >= SURE) return mend === unknown ? 'unknown' : 'sure';
-		return this.plan() === null ? 'no-check-left' : null;
+		const end = endOf(this.state);
+		if (end || this.chosen()) return end;
+		return doesAnyFit(this.state) ? 'no-check-left' : 'unknown';
 	}
+}
 
-	/** Weight over seconds, heaviest ratio first: least expected seconds until one of them clears it. Mends that were tried are out. */
-	private mendsInOrder(suspects: readonly Suspect[]): Verdict['mends'] {
-		const tried = new Set(this.heard.map(({ check }) => check));
-		const mends = new Map<string, PlacedMend & { weight: number; check: string }>();
-		for (const { mends: list, weight } of suspects) {
-			for (const mend of list) {
-				const check = `mend-${mend.id}@${mend.place}`;
-				if (tried.has(check) && !this.mended) continue;
-				const known = mends.get(check);
-				if (known) known.weight += weight;
-				else mends.set(check, { ...mend, weight, check });
-			}
-		}
-		return [...mends.values()].sort((a, b) => b.weight / b.seconds - a.weight / a.seconds);
-	}
+/** By candidate, whether all its repairs were made and did not help: then it is not the cause, whatever speaks for it. */
+function ruledOut({ candidates, sheet }: Bench, done: ReadonlySet<string>): readonly boolean[] {
+	if (done.size === 0) return candidates.map(() => false);
+	return candidates.map(({ faults }) => faults.every((fault) => done.has(mendText(sheet, fault))));
 }

@@ -1,4 +1,5 @@
-import { modeOf, type Slot } from '../../shared/profile/index.ts';
+import { modeOf, type Profile, type Slot } from '../../shared/profile/index.ts';
+import { profileFor, type RigSheet } from '../../shared/sheet/index.ts';
 import { lookUnder, type Patch, type Rig, type Sight } from '../rig/index.ts';
 import { isLit, sameColour, sameLight } from './seen.ts';
 import type { Witness } from './witness.ts';
@@ -7,15 +8,27 @@ import type { Witness } from './witness.ts';
 export const patchOf = (rig: Rig, fixture: string): Patch | null =>
 	rig.gear.desk?.patch.find((patch) => patch.fixture === fixture) ?? null;
 
+const kinds = new WeakMap<RigSheet, Map<string, Profile>>();
+
+/** What kind of fixture the sheet says stands there: what it is inside is nothing that a desk could know. */
+function kindOf(sheet: RigSheet, fixture: string): Profile | undefined {
+	let known = kinds.get(sheet);
+	if (!known) {
+		known = new Map(sheet.fixtures.map(({ id, profile }) => [id, profileFor(sheet, profile)]));
+		kinds.set(sheet, known);
+	}
+	return known.get(fixture);
+}
+
 /** Slots of a fixture as the desk is patched, with their numbers on the line. */
 export function stripsOf(
 	rig: Rig,
 	fixture: string,
 ): { readonly slot: Slot; readonly at: number; readonly fine: number | null; readonly universe: number }[] {
 	const patch = patchOf(rig, fixture);
-	const unit = rig.gear.units.get(fixture);
-	if (!patch || !unit) return [];
-	return modeOf(unit.profile, patch.mode)
+	const profile = kindOf(rig.sheet, fixture);
+	if (!patch || !profile) return [];
+	return modeOf(profile, patch.mode)
 		.slots.map((slot) => ({
 			slot,
 			at: patch.address + slot.at - 1,

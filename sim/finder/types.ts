@@ -54,7 +54,10 @@ export interface NextCheck {
 	readonly by: 'exact' | 'played' | 'ranked';
 }
 
-/** The cause, or the few that nothing left to do can part. */
+/**
+ * The cause, or the few that nothing left to do can part; or `unknown` alone, and no cause beside it, where something speaks against
+ * all that is known. What a repair has ruled out is never among them.
+ */
 export interface Verdict {
 	/** Heaviest first. */
 	readonly suspects: readonly Suspect[];
@@ -64,8 +67,10 @@ export interface Verdict {
 	readonly sure: number;
 	/** A mend has been done and the complaint is gone. */
 	readonly confirmed: boolean;
-	/** Why the walk ends: one mend holds nearly all; nothing left parts them; the model does not know. */
+	/** Why the walk ends: one mend holds nearly all; nothing left parts them; nothing that is known fits; a mend has helped. */
 	readonly because: 'sure' | 'no-check-left' | 'unknown' | 'mended';
+	/** Where nothing known fits: the places that what was seen points to most, each with its share of that, heaviest first. */
+	readonly near: readonly { readonly place: string; readonly share: number }[];
 }
 
 export type Step =

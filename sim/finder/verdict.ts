@@ -1,0 +1,158 @@
+import { idOf, isMend, SURE } from './layout.ts';
+import { mendSecondsFromFloor } from './route.ts';
+import { type Bench, type Candidate, mendFor } from './table.ts';
+import type { PlacedMend, Suspect, Verdict } from './types.ts';
+
+/** Share of the heaviest at which a suspect still belongs to the verdict. */
+const STILL_IN = 0.05;
+
+/** The same, of those that one mend has cleared: any of them may have been it. */
+const FAINT = 0.0005;
+
+/** Share of what is not known from which it is said that nothing known fits, once something speaks against all that is known. */
+const LOST = 0.8;
+
+/** Share of the places that unknown faults would sit in, from which one is named. */
+const NEAR = 0.2;
+
+/** How a walk stands, as far as its end hangs on it. */
+export interface Standing {
+	readonly bench: Bench;
+	/** By candidate and what is not known last; they sum to one. */
+	readonly weights: Float64Array;
+	/** By candidate: how many answers speak against it, and whether its own repair was made and did not help. */
+	readonly against: ArrayLike<number>;
+	readonly isOut: readonly boolean[];
+	/** The repair done last has cleared the complaint. */
+	readonly isMended: boolean;
+	/** By candidate, what the last check was to show. */
+	readonly predicted: readonly (string | null)[];
+	/** Ids of the checks answered. */
+	readonly answered: ReadonlySet<string>;
+	/** Weights of unknown faults by the candidate they look like. */
+	readonly unlike: Float64Array;
+}
+
+/** Whether a candidate is left that nothing seen speaks against. */
+export const doesAnyFit = ({ against, isOut }: Standing): boolean => isOut.some((out, at) => !out && against[at] === 0);
+
+/** Why a walk is at its end by the weights alone; null while it is not. */
+export function endOf(standing: Standing): Verdict['because'] | null {
+	if (standing.isMended) return 'mended';
+	if (!doesAnyFit(standing)) return (standing.weights.at(-1) ?? 0) >= LOST ? 'unknown' : null;
+	return mendShares(standing).some(({ share, fits }) => fits && share >= SURE) ? 'sure' : null;
+}
+
+/** Whether one mend holds nearly all, whatever speaks against those it would clear. */
+export const isSettled = (standing: Standing): boolean => mendShares(standing).some(({ share }) => share >= SURE);
+
+/** By mend its share of all that is known, and whether some candidate of it has nothing against it. */
+function mendShares({ bench, weights, against, isOut }: Standing): { share: number; fits: boolean }[] {
+	const known = 1 - (weights.at(-1) ?? 0);
+	const shares = new Map<string, { share: number; fits: boolean }>();
+	for (const [at, { mend }] of bench.candidates.entries()) {
+		const { share, fits } = shares.get(mend) ?? { share: 0, fits: false };
+		shares.set(mend, {
+			share: share + (weights[at] ?? 0) / known,
+			fits: fits || (!isOut[at] && against[at] === 0),
+		});
+	}
+	return [...shares.values()];
+}
+
+/**
+ * The repair to try where no check tells more and something speaks against every suspect: an answer may have been wrong, and that of
+ * the heaviest is the next best thing to a check.
+ * @param isOpen whether a check can still be done
+ * @returns the number of its check; -1 for none
+ */
+export function mendToTry({ bench, weights, isOut }: Standing, isOpen: (check: number) => boolean): number {
+	const shares = new Map<string, number>();
+	for (const [at, { faults, mend }] of bench.candidates.entries())
+		if (!isOut[at] && faults.length === 1) shares.set(mend, (shares.get(mend) ?? 0) + (weights[at] ?? 0));
+	let best = -1;
+	let most = STILL_IN;
+	for (const [at, check] of bench.checks.entries()) {
+		const share = isMend(check) ? (shares.get(check.id.slice('mend-'.length)) ?? 0) : 0;
+		if (share < most || !isOpen(at)) continue;
+		best = at;
+		most = share;
+	}
+	return best;
+}
+
+/** What is said at the end of a walk. @param all suspects, heaviest first */
+export function verdictOf(standing: Standing, because: Verdict['because'], all: readonly Suspect[]): Verdict {
+	const confirmed = because === 'mended';
+	if (because === 'unknown') {
+		const unknown = all.filter(({ faults }) => faults.length === 0);
+		const sure = unknown.reduce((sum, { weight }) => sum + weight, 0);
+		return { suspects: unknown, mends: [], sure, confirmed, because, near: nearOf(standing) };
+	}
+	const suspects = confirmed ? clearedOf(standing, all) : leftOf(standing, all);
+	return {
+		suspects,
+		mends: mendsInOrder(standing, suspects),
+		sure: suspects.reduce((sum, { weight }) => sum + weight, 0),
+		confirmed,
+		because,
+		near: [],
+	};
+}
+
+const heaviestOf = (suspects: readonly Suspect[]): number => suspects[0]?.weight ?? 0;
+
+/** Those that may be it: none that a repair has ruled out, and always some that nothing speaks against. */
+function leftOf({ bench, isOut }: Standing, all: readonly Suspect[]): Suspect[] {
+	const out = new Set(bench.candidates.filter((_, at) => isOut[at]).map(idOf));
+	const known = all.filter(({ id, faults }) => faults.length > 0 && !out.has(id));
+	const fitting = known.filter(({ against }) => against.length === 0);
+	return known.filter(
+		({ weight, against }) =>
+			weight >= STILL_IN * heaviestOf(known) || (against.length === 0 && weight >= STILL_IN * heaviestOf(fitting)),
+	);
+}
+
+/** Those that the repair which helped would have cleared: the rest is out, whatever was answered before. */
+function clearedOf({ bench, predicted }: Standing, all: readonly Suspect[]): Suspect[] {
+	const cleared = new Set(bench.candidates.filter((_, at) => predicted[at] === 'cleared').map(idOf));
+	const suspects = cleared.size > 0 ? all.filter(({ id }) => cleared.has(id)) : all;
+	return suspects.filter(({ weight }) => weight >= FAINT * heaviestOf(suspects));
+}
+
+/** Where unknown faults that look like what was seen would sit, likeliest first: places of those they look like. */
+function nearOf({ bench, unlike }: Standing): Verdict['near'] {
+	const all = unlike.reduce((sum, weight) => sum + weight, 0);
+	const shares = new Map<string, number>();
+	for (const [at, { faults }] of bench.candidates.entries()) {
+		const [placed] = faults;
+		if (faults.length === 1 && placed && all > 0)
+			shares.set(placed.place, (shares.get(placed.place) ?? 0) + (unlike[at] ?? 0) / all);
+	}
+	return [...shares]
+		.map(([place, share]) => ({ place, share }))
+		.filter(({ share }) => share >= NEAR)
+		.sort((a, b) => b.share - a.share);
+}
+
+/** A candidate's mends, each with where it is done. */
+export const mendsOf = ({ sheet }: Bench, { faults }: Pick<Candidate, 'faults'>): PlacedMend[] =>
+	faults.map((fault) => {
+		const mend = mendFor(sheet, fault);
+		return { ...mend, seconds: mendSecondsFromFloor(sheet, mend) };
+	});
+
+/** Weight over seconds, heaviest ratio first: least expected seconds until one of them clears it. Mends that were tried are out. */
+function mendsInOrder({ answered, isMended }: Standing, suspects: readonly Suspect[]): Verdict['mends'] {
+	const mends = new Map<string, PlacedMend & { weight: number; check: string }>();
+	for (const { mends: list, weight } of suspects) {
+		for (const mend of list) {
+			const check = `mend-${mend.id}@${mend.place}`;
+			if (answered.has(check) && !isMended) continue;
+			const known = mends.get(check);
+			if (known) known.weight += weight;
+			else mends.set(check, { ...mend, weight, check });
+		}
+	}
+	return [...mends.values()].sort((a, b) => b.weight / b.seconds - a.weight / a.seconds);
+}
