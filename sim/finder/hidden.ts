@@ -3,7 +3,7 @@ import { bundledRig, type RigId, type RigSheet } from '../../shared/sheet/index.
 import type { PlacedFault } from '../event/index.ts';
 import type { Complaint } from './complaints.ts';
 import { COMPLAINTS, complaintsOf } from './complaints.ts';
-import { candidatesFor } from './table.ts';
+import { type Candidate, candidatesFor, weightApart } from './table.ts';
 import { together } from './widen.ts';
 import { faultyWitness, meantWitness, type Witness } from './witness.ts';
 
@@ -30,7 +30,7 @@ export function makeFaultDrill(rig: RigId, seed: number, count: 1 | 2 = 1): Faul
 	const complaints = random.shuffle(complaintsOf(meant, sheet));
 	let spare: FaultDrill | null = null;
 	for (const complaint of complaints.slice(0, TRIES * 2)) {
-		const candidates = candidatesFor(sheet, meant, complaint);
+		const candidates = causesOf(sheet, meant, complaint);
 		if (candidates.length < 4) continue;
 		const one = drawn(candidates, random.next());
 		const drill = { rig, seed, count, sheet, complaint };
@@ -45,7 +45,7 @@ export function makeFaultDrill(rig: RigId, seed: number, count: 1 | 2 = 1): Faul
 	}
 	if (spare) return spare;
 	// no complaint of this rig leaves four to choose from: the first that any fault shows
-	const [complaint] = complaints.filter((each) => candidatesFor(sheet, meant, each).length > 0);
+	const [complaint] = complaints.filter((each) => causesOf(sheet, meant, each).length > 0);
 	if (!complaint) throw new RangeError(`no fault of ${rig} shows`);
 	return {
 		rig,
@@ -53,9 +53,15 @@ export function makeFaultDrill(rig: RigId, seed: number, count: 1 | 2 = 1): Faul
 		count,
 		sheet,
 		complaint,
-		faults: drawn(candidatesFor(sheet, meant, complaint), random.next()).faults,
+		faults: drawn(causesOf(sheet, meant, complaint), random.next()).faults,
 	};
 }
+
+/** What can be hidden, with the weights of the catalogue: a learner meets the rig as it was switched on. */
+const causesOf = (sheet: RigSheet, meant: Witness, complaint: Complaint): Candidate[] =>
+	candidatesFor(sheet, meant, complaint).flatMap((candidate) =>
+		candidate.came === 'warm' ? [] : { ...candidate, weight: weightApart(candidate) },
+	);
 
 /** One by weight: common faults are drawn more often. @param at 0..1 */
 function drawn<T extends { readonly weight: number }>(list: readonly T[], at: number): T {

@@ -21,4 +21,4 @@ export { type FaultTree, faultTree, type PrintedTree } from './tree.ts';
 export type { Finder, FinderOptions, NextCheck, PlacedMend, Step, Suspect, Verdict } from './types.ts';
 export { CLIMB } from './walk.ts';
 export { together } from './widen.ts';
-export { faultyWitness, meantWitness, type Witness, witness } from './witness.ts';
+export { type Came, faultyWitness, meantWitness, type Witness, witness } from './witness.ts';

@@ -169,10 +169,12 @@ export class Walk {
 	private standingAfter(done: ReadonlySet<string>): readonly number[] {
 		const { candidates, sheet } = this.bench;
 		if (done.size === 0) return candidates.map((_, at) => at);
-		const alone = new Map(candidates.map((candidate, at) => [idOf(candidate), at]));
-		return candidates.map(({ faults }, at) => {
+		const alone = new Map(candidates.map(({ faults, came }, at) => [`${came} ${idOf({ faults })}`, at]));
+		return candidates.map(({ faults, came }, at) => {
 			const left = faults.filter((fault) => !done.has(mendText(sheet, fault)));
-			return faults.length === 1 || left.length === faults.length ? at : (alone.get(idOf({ faults: left })) ?? -1);
+			if (faults.length === 1 || left.length === faults.length) return at;
+			const id = idOf({ faults: left });
+			return alone.get(`${came} ${id}`) ?? alone.get(`either ${id}`) ?? -1;
 		});
 	}
 

@@ -3,16 +3,26 @@ import type { PlacedFault } from '../event/index.ts';
 import { faultOf, type MendId, placedFaults } from '../fault/index.ts';
 import { type Check, checksOf } from './checks/index.ts';
 import { COMPLAINTS, type Complaint } from './complaints.ts';
-import { meantWitness, type Witness, witnessAt } from './witness.ts';
+import { type Came, meantWitness, type Witness, witnessesAt } from './witness.ts';
 
-/** One thing that may be wrong, as the rig testifies it can show this complaint. */
+/** Share of a fault's weight by when it came: while the rig ran, as likely as before (common practice, no source). */
+const SHARES: Readonly<Record<Came, number>> = { either: 1, cold: 0.5, warm: 0.5 };
+
+/**
+ * One thing that may be wrong, as the rig testifies it can show this complaint. Where it matters to the rig whether it came while the
+ * rig ran, there is one for each.
+ */
 export interface Candidate {
 	readonly faults: readonly PlacedFault[];
+	readonly came: Came;
 	readonly weight: number;
 	/** What mends it, and where: `id@place`, joined by `+` where there are two. */
 	readonly mend: string;
 	readonly witness: Witness;
 }
+
+/** A candidate's weight as its fault's own, whenever that came. */
+export const weightApart = ({ weight, came }: Candidate): number => weight / SHARES[came];
 
 /** Which check shows what under which candidate. */
 export interface Bench {
@@ -59,7 +69,7 @@ export function showingOf(meant: Witness, complaint: Complaint): (w: Witness) =>
 }
 
 /**
- * Every placed fault under which the rig shows the complaint.
+ * Every placed fault under which the rig shows the complaint, twice where the rig shows it and is another by when the fault came.
  * @param weigh turns a fault's weight into the one that this device has learnt
  * @param all those to try; left out, every fault in every place
  */
@@ -72,12 +82,17 @@ export function candidatesFor(
 ): Candidate[] {
 	const decides = decidersOf(meant, complaint);
 	const shows = showingOf(meant, complaint);
-	return all.flatMap(({ placed, weight }) => {
-		const w = witnessAt(meant, [placed], decides);
-		return w && shows(w)
-			? [{ faults: [placed], weight: weigh(placed, weight), mend: mendText(sheet, placed), witness: w }]
-			: [];
-	});
+	return all.flatMap(({ placed, weight }) =>
+		witnessesAt(meant, [placed], decides)
+			.filter(({ witness }) => shows(witness))
+			.map(({ came, witness }) => ({
+				faults: [placed],
+				came,
+				weight: weigh(placed, weight) * SHARES[came],
+				mend: mendText(sheet, placed),
+				witness,
+			})),
+	);
 }
 
 /** Reads every check off a rig, in their order. Checks with one and the same key are looked up together, and read once for each text of it. */

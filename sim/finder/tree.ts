@@ -52,12 +52,18 @@ export function faultTree(bench: Bench, share = 0.004): PrintedTree {
 		},
 	});
 	const shareOf = (list: readonly number[]): number => list.reduce((sum, at) => sum + (weights[at] ?? 0), 0) / all;
+	// a fault that came while the rig ran and the same one from before are one on paper
+	const suspectsAt = (list: readonly number[]): { readonly id: string; readonly share: number }[] => {
+		const shares = new Map<string, number>();
+		for (const at of list) shares.set(nameOf(bench, at), (shares.get(nameOf(bench, at)) ?? 0) + shareOf([at]));
+		return [...shares].map(([id, share]) => ({ id, share })).sort((a, b) => b.share - a.share);
+	};
 	let ends = 0;
 	const end = (list: readonly number[]): FaultTree => {
 		ends++;
 		return {
 			kind: 'end',
-			suspects: list.map((at) => ({ id: nameOf(bench, at), share: shareOf([at]) })).sort((a, b) => b.share - a.share),
+			suspects: suspectsAt(list),
 			mends: mendsOf(bench, list, weights),
 		};
 	};

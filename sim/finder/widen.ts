@@ -1,7 +1,7 @@
 import { isInputError } from '../../shared/error/index.ts';
 import type { PlacedFault } from '../event/index.ts';
 import { type Bench, type Candidate, type More, mendText, showingOf, withMore } from './table.ts';
-import { faultyWitness, type Witness } from './witness.ts';
+import { type Came, faultyWitness, type Witness } from './witness.ts';
 
 /** Share of all weight that two faults at once are given, once one alone does not explain what was seen (common practice, no source). */
 const PAIRS = 0.1;
@@ -55,11 +55,13 @@ function pairOf(
 	mended: ReadonlySet<string>,
 	shows: (w: Witness) => boolean,
 ): More | null {
+	const came = cameTogether(one.came, two.came);
 	const faults = [...one.faults, ...two.faults];
-	const witness = together(meant, faults);
+	const witness = came && together(meant, faults, came === 'warm' ? 'warm' : 'cold');
 	if (!witness || !shows(witness)) return null;
 	return {
 		faults,
+		came,
 		weight: one.weight * two.weight,
 		mend: faults
 			.map((fault) => mendText(sheet, fault))
@@ -70,10 +72,20 @@ function pairOf(
 	};
 }
 
-/** A rig with several faults, or null where one of them leaves no room for another. */
-export function together(meant: Witness, faults: readonly PlacedFault[]): Witness | null {
+/** When two faults came, both before the rig was switched on or both while it ran; null where that is one each. */
+function cameTogether(one: Came, two: Came): Came | null {
+	if (one === two || two === 'either') return one;
+	return one === 'either' ? two : null;
+}
+
+/** A rig with several faults, or null where one of them leaves no room for another. @param came when they came about */
+export function together(
+	meant: Witness,
+	faults: readonly PlacedFault[],
+	came: Exclude<Came, 'either'> = 'cold',
+): Witness | null {
 	try {
-		return faultyWitness(meant, faults);
+		return faultyWitness(meant, faults, came);
 	} catch (error) {
 		if (isInputError(error)) return null;
 		throw error;

@@ -1,7 +1,7 @@
 import type { RigSheet } from '../../shared/sheet/index.ts';
 import type { PlacedFault, RigEvent } from '../event/index.ts';
 import { faultEvents } from '../fault/index.ts';
-import { panelOf } from '../fixture/index.ts';
+import { panelOf, signalOf } from '../fixture/index.ts';
 import type { Reception } from '../line/index.ts';
 import { type Desk, openRig, type Rig, type Sight, type Unit } from '../rig/index.ts';
 
@@ -30,13 +30,24 @@ export function meantWitness(sheet: RigSheet): Witness {
 	return witness(rig);
 }
 
+/**
+ * When a fault came: `cold`, it was there when the rig was switched on; `warm`, it came while the rig ran, so that fixtures keep what
+ * they hold; `either`, the rig is the same both ways.
+ */
+export type Came = 'cold' | 'warm' | 'either';
+
 /** The same rig with some faults come about, settled. Forked, so that what no fault touched stays the very same object. */
-export function faultyWitness(meant: Witness, faults: readonly PlacedFault[]): Witness {
-	return settled(broken(meant, faults));
+export function faultyWitness(
+	meant: Witness,
+	faults: readonly PlacedFault[],
+	came: Exclude<Came, 'either'> = 'cold',
+): Witness {
+	const rig = broken(meant, faults);
+	return settled(rig, came === 'cold' ? coldStart(rig) : []);
 }
 
-function settled(rig: Rig): Witness {
-	rig.sendTogether(coldStart(rig));
+function settled(rig: Rig, restart: readonly RigEvent[]): Witness {
+	if (restart.length > 0) rig.sendTogether(restart);
 	rig.wait(SETTLE_MS);
 	return witness(rig);
 }
@@ -47,14 +58,32 @@ function broken(meant: Witness, faults: readonly PlacedFault[]): Rig {
 	return rig;
 }
 
-/** As `faultyWitness`, or null where the faults leave some fixtures wholly as they were, so that nothing about them can be complained of. */
-export function witnessAt(meant: Witness, faults: readonly PlacedFault[], fixtures: readonly string[]): Witness | null {
+/**
+ * The rig with some faults, by when they came: one where it is the same both ways, and none where the faults leave some fixtures wholly
+ * as they were, so that nothing about them can be complained of.
+ */
+export function witnessesAt(
+	meant: Witness,
+	faults: readonly PlacedFault[],
+	fixtures: readonly string[],
+): { readonly came: Came; readonly witness: Witness }[] {
 	const rig = broken(meant, faults);
-	const isAlone = fixtures.every((fixture) => signatureOf(rig, fixture) === meant.signature(fixture));
-	return isAlone ? null : settled(rig);
+	if (fixtures.every((fixture) => signatureOf(rig, fixture) === meant.signature(fixture))) return [];
+	const restart = coldStart(rig);
+	if (restart.length === 0) return [{ came: 'either', witness: settled(rig, []) }];
+	const cold = settled(rig.fork(), restart);
+	const warm = settled(rig, []);
+	const isSame = restart.every(
+		(event) => !('fixture' in event) || cold.signature(event.fixture) === warm.signature(event.fixture),
+	);
+	if (isSame) return [{ came: 'either', witness: cold }];
+	return [
+		{ came: 'cold', witness: cold },
+		{ came: 'warm', witness: warm },
+	];
 }
 
-/** Off and on again for those that keep a look from before the fault came: a crew meets them as they came up that day. */
+/** Off and on again for those that keep a look from before the fault came: so they would have come up with the fault there. */
 function coldStart(rig: Rig): RigEvent[] {
 	return [...rig.gear.units].flatMap(([fixture, { kept, state }]): RigEvent[] =>
 		kept && state.context.on
@@ -149,7 +178,9 @@ const stateOf = oncePer((unit: Unit) => {
 	const { settings, on, live, data, switches, slides, battery } = unit.state.context;
 	const charge = battery ? `${battery.wattHours},${battery.capacity},${battery.takesCharge}` : '';
 	const panel = JSON.stringify(panelOf(unit.state));
-	return `${unit.placed.id}|${contentOf(settings)}|${on}${live}${data}|${contentOf(switches)}|${contentOf(slides)}|${charge}|${contentOf(unit.condition)}|${unit.plug}|${unit.hidden}|${contentOf(unit.kept)}|${panel}`;
+	// one that has gone dark without data is as one that never had any
+	const signal = signalOf(unit.state) === 'dark' ? 'none' : signalOf(unit.state);
+	return `${unit.placed.id}|${contentOf(settings)}|${on}${live}${data}|${contentOf(switches)}|${contentOf(slides)}|${charge}|${contentOf(unit.condition)}|${unit.plug}|${unit.hidden}|${contentOf(unit.kept)}|${panel}|${signal}`;
 });
 
 /** What hands could change on a fixture itself, as a number: the same, nothing for a mend to put right. */

@@ -7,13 +7,14 @@ import type { EndNode, TreeNode, TreeView } from './view.ts';
 
 /** A tree in words. */
 export function viewTree(bench: Bench, { tree, expected, ends }: PrintedTree): TreeView {
-	const { sheet, complaint, candidates } = bench;
+	const { sheet, complaint } = bench;
 	const found = new Set<CautionId>();
-	const root = viewNode(bench, byId(bench), tree, found);
+	const faults = byId(bench);
+	const root = viewNode(bench, faults, tree, found);
 	return {
 		rig: sheet.name,
 		complaint: complaintText(sheet, complaint).says,
-		suspects: candidates.length,
+		suspects: faults.size,
 		expected,
 		ends,
 		cautions: cautionIds.filter((id) => found.has(id)),

@@ -164,8 +164,8 @@ describe.each(SCENES)('a walk on %s, %s at %s', (rig, kind, fixture) => {
 		const meant = meantWitness(bench.sheet);
 		for (const check of bench.checks) {
 			const known = new Map<string, string>();
-			for (const { faults } of bench.candidates) {
-				const w = faultyWitness(meant, faults);
+			for (const { faults, came } of bench.candidates) {
+				const w = faultyWitness(meant, faults, came === 'warm' ? 'warm' : 'cold');
 				const key = check.key(w);
 				if (key === null) continue;
 				const read = check.read(w);
@@ -176,8 +176,8 @@ describe.each(SCENES)('a walk on %s, %s at %s', (rig, kind, fixture) => {
 	});
 
 	test('every fault is found and mended when answers are what the rig shows', () => {
-		for (const { faults } of bench.candidates) {
-			const walked = walkGig(bench, faultyWitness(bench.meant, faults));
+		for (const { faults, came } of bench.candidates) {
+			const walked = walkGig(bench, faultyWitness(bench.meant, faults, came === 'warm' ? 'warm' : 'cold'));
 			expect(walked.cleared, textOf(faults)).toBe(true);
 			expect(
 				walked.verdict?.suspects.map(({ id }) => id),
@@ -208,12 +208,14 @@ describe('part of a table', () => {
 		const part = openPart(sheet, { kind, fixture });
 		const whole = openBench(sheet, { kind, fixture });
 		if (!part) throw new Error('this rig was to be large');
-		const at = new Map(whole.candidates.map(({ faults }, i) => [textOf(faults), i]));
+		const at = new Map(whole.candidates.map(({ faults, came }, i) => [`${came} ${textOf(faults)}`, i]));
 		const rows = new Map(whole.checks.map(({ id }, i) => [id, whole.outcomes[i] ?? []]));
 		expect(part.candidates.length).toBeLessThan(whole.candidates.length);
 		for (const [row, { id }] of part.checks.entries()) {
-			for (const [i, { faults }] of part.candidates.entries())
-				expect(rows.get(id)?.[at.get(textOf(faults)) ?? -1], `${id} ${textOf(faults)}`).toBe(part.outcomes[row]?.[i]);
+			for (const [i, { faults, came }] of part.candidates.entries())
+				expect(rows.get(id)?.[at.get(`${came} ${textOf(faults)}`) ?? -1], `${id} ${textOf(faults)}`).toBe(
+					part.outcomes[row]?.[i],
+				);
 		}
 	});
 
@@ -229,8 +231,8 @@ describe('part of a table', () => {
 		expect(finder.next()?.check.id).not.toBe(first);
 		finder.undo();
 		expect(finder.next()?.check.id).toBe(first);
-		for (const { faults } of bench.candidates.filter((_, at) => at % 7 === 0)) {
-			const walked = walkGig(bench, faultyWitness(bench.meant, faults), { first });
+		for (const { faults, came } of bench.candidates.filter((_, at) => at % 7 === 0)) {
+			const walked = walkGig(bench, faultyWitness(bench.meant, faults, came === 'warm' ? 'warm' : 'cold'), { first });
 			expect(walked.cleared, textOf(faults)).toBe(true);
 		}
 	});

@@ -104,9 +104,10 @@ test.each(RIG_IDS)('the closed loop on %s', (id) => {
 		row.complaints++;
 		let weighted = 0;
 		let all = 0;
-		for (const { faults, weight } of bench.candidates) {
+		for (const { faults, weight, came } of bench.candidates) {
 			const name = textOf(faults);
-			const walked = walkGig(bench, faultyWitness(meant, faults));
+			const rig = () => faultyWitness(meant, faults, came === 'warm' ? 'warm' : 'cold');
+			const walked = walkGig(bench, rig());
 			const found = walked.cleared && walked.verdict?.suspects.some((suspect) => suspect.id === name);
 			row.faults++;
 			row.seconds += walked.spent;
@@ -116,7 +117,7 @@ test.each(RIG_IDS)('the closed loop on %s', (id) => {
 			all += weight;
 			const looks = walked.asked - walked.mended.length;
 			if (looks <= 0) continue;
-			const slip = walkGig(bench, faultyWitness(meant, faults), {}, random.int(0, looks - 1));
+			const slip = walkGig(bench, rig(), {}, random.int(0, looks - 1));
 			row.slipped++;
 			row['seconds, slipped'] += slip.spent;
 			if (slip.cleared && slip.verdict?.suspects.some((suspect) => suspect.id === name)) row['found, slipped']++;
@@ -128,7 +129,7 @@ test.each(RIG_IDS)('the closed loop on %s', (id) => {
 		for (let n = 0; n < PAIRS && bench.candidates.length > 3; n++) {
 			const [one, two] = random.shuffle(bench.candidates);
 			if (!one || !two || one.mend === two.mend) continue;
-			const both = together(meant, [...one.faults, ...two.faults]);
+			const both = together(meant, [...one.faults, ...two.faults], one.came === 'warm' ? 'warm' : 'cold');
 			if (!both) continue;
 			row.pairs++;
 			if (walkGig(bench, both).cleared) row['both mended']++;

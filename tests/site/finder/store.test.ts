@@ -118,15 +118,18 @@ describe('a walk', () => {
 		await store.choose({ kind: 'bundled', id: 'four-in-line' });
 		await store.pickFixture('wash-3');
 		await store.pickComplaint('no-answer');
+		const noneOf = () => store.scene.view?.check?.answers.find(({ suspects }) => suspects.length === 0);
+		for (let n = 0; n < 8 && !noneOf(); n++) await store.setAside(store.scene.view?.check?.id ?? '', 'cannot');
+		const asides = store.scene.view?.log.length ?? 0;
 		const check = store.scene.view?.check;
-		const none = check?.answers.find(({ suspects }) => suspects.length === 0);
+		const none = noneOf();
 		if (!check || !none) throw new Error('this check was to have such an answer');
 		await store.answer(check.id, none.id);
 		const known = store.scene.view?.suspects.filter(({ id }) => id !== 'unknown') ?? [];
 		expect(known.length).toBeGreaterThan(10);
 		const saw = known.flatMap(({ against }) => against.map(({ seen }) => seen));
 		expect(saw.length).toBeGreaterThanOrEqual(known.length);
-		expect(store.scene.view?.log[0]?.seen).toBe(none.words);
+		expect(store.scene.view?.log[asides]?.seen).toBe(none.words);
 	});
 });
 
