@@ -77,7 +77,7 @@ export const COMPLAINTS: Readonly<Record<ComplaintKind, Showing>> = {
 		others: (meant) => [leaderOf(meant.rig) ?? ''],
 	},
 	'follower-differs': {
-		fits: isFollower,
+		fits: (meant, at) => isFollower(meant, at) && followsLeader(meant, leaderOf(meant.rig) ?? '', at) === 'follows',
 		holds: (seen, meant, at) =>
 			isLit(seen.rest(at)) && followsLeader(seen, leaderOf(meant.rig) ?? '', at) === 'differs',
 		others: (meant) => [leaderOf(meant.rig) ?? ''],
@@ -136,8 +136,7 @@ export const COMPLAINTS: Readonly<Record<ComplaintKind, Showing>> = {
 		holds: (seen, _, at) => isLit(seen.rest(at)) && !heeds(seen, at),
 	},
 	'remote-moves-wrong': {
-		fits: (meant, at) =>
-			meant.rig.gear.remote !== null && (meant.rig.gear.units.get(at)?.profile.sensor ?? false) && !heeds(meant, at),
+		fits: isMeantDeaf,
 		holds: (seen, _, at) => heeds(seen, at),
 	},
 	dim: {
@@ -164,6 +163,15 @@ export const COMPLAINTS: Readonly<Record<ComplaintKind, Showing>> = {
 	},
 };
 
+/** Whether a fixture with a sensor is to take no notice of the remote: shut, on another code, or out of its sight. */
+function isMeantDeaf({ rig }: Witness, at: string): boolean {
+	const { remote, units } = rig.gear;
+	const unit = units.get(at);
+	if (!remote?.battery || !unit?.profile.sensor) return false;
+	const { sensor, code } = unit.state.context.settings;
+	return sensor === 'shut' || code !== remote.code || unit.hidden;
+}
+
 const heeds = (w: Witness, at: string): boolean => {
 	const { before, after } = afterRemote(w, at);
 	return !sameLight(before, after);
@@ -178,9 +186,18 @@ function others(meant: Witness, at: string): string[] {
 	return neighbours(meant, at);
 }
 
+/**
+ * Whether something can be complained of on a rig that is as its sheet has it. What its own sheet makes it do is meant so, and no
+ * complaint.
+ */
+export function canComplain(meant: Witness, { kind, fixture }: Complaint): boolean {
+	const { fits, holds } = COMPLAINTS[kind];
+	return fits(meant, fixture) && !holds(meant, meant, fixture);
+}
+
 /** Every complaint that can be made of a rig, by fixture. */
 export function complaintsOf(meant: Witness, sheet: RigSheet): Complaint[] {
-	return sheet.fixtures.flatMap(({ id }) =>
-		COMPLAINT_KINDS.filter((kind) => COMPLAINTS[kind].fits(meant, id)).map((kind) => ({ kind, fixture: id })),
+	return sheet.fixtures.flatMap(({ id: fixture }) =>
+		COMPLAINT_KINDS.map((kind) => ({ kind, fixture })).filter((complaint) => canComplain(meant, complaint)),
 	);
 }

@@ -1,6 +1,6 @@
 import { InputError, shown } from '../../shared/error/index.ts';
 import type { RigSheet } from '../../shared/sheet/index.ts';
-import { COMPLAINT_KINDS, COMPLAINTS, type Complaint } from './complaints.ts';
+import { COMPLAINT_KINDS, type Complaint, canComplain } from './complaints.ts';
 import { weighBy } from './learn.ts';
 import { Walk } from './path.ts';
 import { type Bench, candidatesFor, tableFor } from './table.ts';
@@ -30,7 +30,7 @@ export function openBench(
 			'complaint',
 			`A complaint is of a kind (${COMPLAINT_KINDS.join(', ')}) and of a fixture; found ${shown(complaint?.kind)}.`,
 		);
-	if (!meant.rig.gear.units.has(complaint.fixture) || !COMPLAINTS[complaint.kind].fits(meant, complaint.fixture)) {
+	if (!meant.rig.gear.units.has(complaint.fixture) || !canComplain(meant, complaint)) {
 		throw new InputError(
 			'finder.complaint',
 			'complaint',

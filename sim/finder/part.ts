@@ -1,7 +1,7 @@
 import type { RigSheet } from '../../shared/sheet/index.ts';
 import { placedFaults } from '../fault/index.ts';
 import type { Check } from './checks/index.ts';
-import { COMPLAINTS, type Complaint } from './complaints.ts';
+import { type Complaint, canComplain } from './complaints.ts';
 import { weighBy } from './learn.ts';
 import { type Bench, candidatesFor, tableFor } from './table.ts';
 import type { FinderOptions } from './types.ts';
@@ -29,7 +29,7 @@ export function openPart(
 	meant: Witness = meantWitness(sheet),
 ): Bench | null {
 	const all = placedFaults(sheet);
-	if (all.length < LARGE || !COMPLAINTS[complaint.kind].fits(meant, complaint.fixture)) return null;
+	if (all.length < LARGE || !canComplain(meant, complaint)) return null;
 	const few = all.filter(
 		({ placed: { place }, weight }) => weight >= COMMON || place.split(':')[0] === complaint.fixture,
 	);

@@ -1,6 +1,7 @@
 import { modeOf, type Profile, type Slot } from '../../shared/profile/index.ts';
 import { profileFor, type RigSheet } from '../../shared/sheet/index.ts';
-import { lookUnder, type Patch, type Rig, type Sight } from '../rig/index.ts';
+import type { RigEvent } from '../event/index.ts';
+import { lookUnder, type Patch, type Rig, type Sight, type Unit } from '../rig/index.ts';
 import { isLit, sameColour, sameLight } from './seen.ts';
 import type { Witness } from './witness.ts';
 
@@ -130,51 +131,95 @@ export function coloursByDesk(w: Witness, fixture: string): 'all' | 'missing' | 
 	return results.includes('other') ? 'other' : 'missing';
 }
 
-/** What a fixture does when the leader is given another held colour. */
-export function followsLeader(w: Witness, leader: string, follower: string): 'follows' | 'differs' | 'still' | 'dark' {
-	const unit = w.rig.gear.units.get(leader);
-	const held = unit?.state.context.settings.held;
-	const other = unit?.profile.held.find(
-		({ id, levels }) => id !== held && !('ultraviolet' in levels) && Object.keys(levels).length === 1,
-	)?.id;
-	if (!unit || !other || unit.profile.panel.kind === 'dip') return 'still';
-	const after = w.after(
-		`leader ${leader}`,
-		() => [{ type: 'settings.become', fixture: leader, change: { work: 'held', held: other, level: 100, strobe: 0 } }],
-		AT_ONCE,
+/** Hands that give a leader another static colour, a plain one, by its panel or its switches; null where it has none. */
+function leaderRecoloured(rig: Rig, leader: string): RigEvent[] | null {
+	const unit = rig.gear.units.get(leader);
+	if (!unit) return null;
+	const { profile, state } = unit;
+	const others = profile.held.filter(
+		({ id, levels }) =>
+			id !== state.context.settings.held && !('ultraviolet' in levels) && Object.keys(levels).length === 1,
 	);
+	if (profile.panel.kind !== 'dip') {
+		const held = others[0]?.id;
+		return held === undefined
+			? null
+			: [{ type: 'settings.become', fixture: leader, change: { work: 'held', held, level: 100, strobe: 0 } }];
+	}
+	for (const { switches, choices } of profile.panel.fields) {
+		const at = choices.findIndex(({ sets }) => sets.work === 'held' && others.some(({ id }) => id === sets.held));
+		if (at < 0) continue;
+		return switches.map((number, bit) => ({
+			type: 'switch.flip',
+			fixture: leader,
+			switch: number,
+			up: (at & (2 ** bit)) !== 0,
+		}));
+	}
+	return null;
+}
+
+/** What a fixture does when the leader is given another static colour. */
+export function followsLeader(w: Witness, leader: string, follower: string): 'follows' | 'differs' | 'still' | 'dark' {
+	const change = leaderRecoloured(w.rig, leader);
+	if (!change) return isLit(w.rest(follower)) ? 'still' : 'dark';
+	const after = w.after(`leader ${leader}`, () => change, AT_ONCE);
 	const [led, seen] = [after.look(leader), after.look(follower)];
 	if (sameLight(seen, w.rest(follower))) return isLit(seen) ? 'still' : 'dark';
 	return sameColour(led, seen) && !seen.light.flicker ? 'follows' : 'differs';
 }
 
-/** The sights before and after a press of the remote for a colour nobody shows: one the fixture's profile has. */
-export function afterRemote(w: Witness, fixture: string): { readonly before: Sight; readonly after: Sight } {
-	const unit = w.rig.gear.units.get(fixture);
-	const before = w.rest(fixture);
-	const other = unit?.profile.held.find(({ name }) => !before.light.whole.words.includes(name))?.id;
-	if (!w.rig.gear.remote || !other) return { before, after: before };
-	return {
-		before,
-		after: w.after(`remote ${other}`, () => [{ type: 'remote.press', button: `held:${other}` }], AT_ONCE).look(fixture),
+/** Share of an emitter's output by which a colour must differ from what is there, for a press of the remote to be told by it. */
+const UNLIKE = 0.3;
+
+/** The static colour least like what a fixture shows, by what its emitters do: it tells whether a press got in. Null for none. */
+function unlikeColour(unit: Unit, { light }: Sight): string | null {
+	const { emitters, held } = unit.profile;
+	const now = emitters.map((_, e) => Math.max(...light.cells.map((cell) => cell.levels[e] ?? 0)));
+	const scaled = (levels: readonly number[]): number[] => {
+		const top = Math.max(...levels);
+		return levels.map((level) => (top > 0 ? level / top : 0));
 	};
+	const shown = scaled(now);
+	let best: string | null = null;
+	let most = UNLIKE;
+	for (const { id, levels } of held) {
+		if (emitters.some((each) => each.ultraviolet && (levels[each.id] ?? 0) > 0)) continue;
+		const wanted = scaled(emitters.map((each) => levels[each.id] ?? 0));
+		const apart = Math.max(...wanted.map((level, e) => Math.abs(level - (shown[e] ?? 0))));
+		if (apart <= most) continue;
+		most = apart;
+		best = id;
+	}
+	return best;
+}
+
+/** The sights before and after a press of the remote for a colour that the fixture does not show. */
+export function afterRemote(w: Witness, fixture: string): { readonly before: Sight; readonly after: Sight } {
+	return pressed(w, fixture, 'remote', []);
 }
 
 /** After a press with the remote held close, where nothing stands between. */
 export function afterRemoteClose(w: Witness, fixture: string): { readonly before: Sight; readonly after: Sight } {
+	return pressed(w, fixture, `remote close ${fixture}`, [{ type: 'sight.block', fixture, hidden: false }]);
+}
+
+function pressed(
+	w: Witness,
+	fixture: string,
+	key: string,
+	first: readonly RigEvent[],
+): { readonly before: Sight; readonly after: Sight } {
 	const unit = w.rig.gear.units.get(fixture);
 	const before = w.rest(fixture);
-	const other = unit?.profile.held.find(({ name }) => !before.light.whole.words.includes(name))?.id;
+	const other = unit && unlikeColour(unit, before);
 	if (!w.rig.gear.remote || !other) return { before, after: before };
-	const close = w.after(
-		`remote close ${fixture}`,
-		() => [
-			{ type: 'sight.block', fixture, hidden: false },
-			{ type: 'remote.press', button: `held:${other}` },
-		],
+	const after = w.after(
+		`${key} ${other}`,
+		() => [...first, { type: 'remote.press', button: `held:${other}` }],
 		AT_ONCE,
 	);
-	return { before, after: close.look(fixture) };
+	return { before, after: after.look(fixture) };
 }
 
 /** Hours a rig is asked to run. */
