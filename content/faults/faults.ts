@@ -431,7 +431,6 @@ export const faults: Readonly<Record<string, FaultWords>> = {
 /** The suspect that stands for all that the finder does not know. */
 export const unknown = {
 	name: 'Something this finder does not know',
-	cause:
-		'What was seen fits none of the faults it knows. Put a known-good fixture in its place, and hand this one to a competent repairer.',
+	cause: 'A fault that is not among those it knows.',
 	tape: 'Fault not found: have it tested',
 } as const;

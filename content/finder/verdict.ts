@@ -4,6 +4,7 @@ export const verdictWords = {
 		'no-check-left':
 			'No check that can be done now tells these apart. Mend in this order; it is the quickest on average.',
 		mended: 'The complaint is gone.',
+		unknown: 'Each cause I know is ruled out, by what you saw or by its own repair.',
 	},
 	title: 'The cause',
 	titleFew: 'One of these',
@@ -20,8 +21,18 @@ export const verdictWords = {
 	lacks: (needs: string) => `You said there is no ${needs}.`,
 	disturbs: 'This disturbs the show. Wait for a moment when it may.',
 	tape: 'Write on the tape',
+	unknownWays: 'What now',
 	unknownNext:
 		'An answer may have been wrong. The walk so far is below: go back and look again at what you were least sure of.',
+	/** What the answers have in common. */
+	near: (places: string) => `What you saw points most to ${places}. Start there. It is a place, not a cause.`,
+	and: ' and ',
+	halves:
+		'Go by halves. Between the source and this fixture, put parts you know are good in place of one half, and look again. If all is right, the fault is in what you took out. If not, it is in the other half. Then halve that.',
+	halvesCare:
+		'A swap at height, or of anything on mains, is work for the competent person on site. Local rules come first.',
+	handOver:
+		'No spare, or still no luck? Mark the fixture. Give it and the log below to whoever looks after the gear, or to a competent repairer. Sockets and mains wiring are for a competent electrician.',
 	asides: (count: number) => (count === 1 ? 'One check was set aside.' : `${count} checks were set aside.`),
 	bringBack: 'I can do them now',
 	back: 'Back',

@@ -4,27 +4,35 @@ import { suspectWords } from '../../content/finder/index.ts';
 import { Button, Tape } from '../ui/index.ts';
 import { shareText } from './amounts.ts';
 import { Bar } from './Bar.tsx';
-import { part } from './suspects.ts';
+import { lineOf, part } from './suspects.ts';
 import type { SuspectView } from './view.ts';
 
 /** Suspects of each part shown until more are asked for. */
 const FEW = 8;
 
+interface Props {
+	suspects: readonly SuspectView[];
+	/** Whether a repair has helped. */
+	isMended: boolean;
+	turn: number;
+}
+
 /** The set that still fits, always in view: a line with the heaviest three, and the whole of it behind. */
-export function Suspects({ suspects, turn }: { suspects: readonly SuspectView[]; turn: number }): JSX.Element {
+export function Suspects({ suspects, isMended, turn }: Props): JSX.Element {
 	const [open, set] = useState(false);
 	// a new check begins at its own words, not under a long list
 	useEffect(() => set(false), [turn]);
 	const list = useId();
 	const { fitting, against, unknown } = part(suspects);
+	const { count, named } = lineOf(suspects, isMended);
 	return (
 		<section class="suspects" data-open={open} aria-label={suspectWords.title}>
 			<button type="button" class="suspects-line" aria-expanded={open} aria-controls={list} onClick={() => set(!open)}>
 				<span class="suspects-count" data-fitting={fitting.length}>
-					{fitting.length === 0 ? suspectWords.noneFits : suspectWords.fit(fitting.length)}
+					{count}
 				</span>
 				<span class="suspects-top">
-					{suspects.slice(0, 3).map(({ id, name, share }) => (
+					{named.map(({ id, name, share }) => (
 						<span key={id} class="suspects-one">
 							<span class="suspects-name">{name}</span> <span class="value">{shareText(share)}</span>
 						</span>

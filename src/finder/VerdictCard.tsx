@@ -7,9 +7,12 @@ import { Cautions } from './Cautions.tsx';
 import { Picture } from './Picture.tsx';
 import type { Stage } from './protocol.ts';
 import type { FinderStore } from './store.ts';
-import { becauseOf, lacking, titleOf } from './verdict.ts';
+import { becauseOf, lacking, titleOf, waysOn } from './verdict.ts';
 import type { CauseView, MendView, VerdictView } from './view.ts';
 import type { Allows } from './walk.ts';
+
+/** What goes with swapping parts that nobody can name beforehand. */
+const LOST_CAUTIONS = ['mains', 'height', 'hanging'] as const;
 
 interface Props {
 	store: FinderStore;
@@ -22,9 +25,8 @@ interface Props {
 
 /** The end of a walk: the cause, its mend and how to tell; or that nothing known here fits. */
 export function VerdictCard({ store, verdict, allows, stage, counted }: Props): JSX.Element {
-	const { because, causes, mends, asides } = verdict;
+	const { because, causes, lost, mends, asides } = verdict;
 	const mended = because === 'mended';
-	const shown = because === 'unknown' ? [] : causes;
 	return (
 		<section class="verdict" data-because={because}>
 			<header class="verdict-head" data-begin tabIndex={-1}>
@@ -32,19 +34,19 @@ export function VerdictCard({ store, verdict, allows, stage, counted }: Props): 
 				<p>{becauseOf(verdict)}</p>
 			</header>
 			{stage !== null && <p class="hint">{checkWords.stages[stage]}</p>}
-			{shown.length > 0 && (
+			{causes.length > 0 && (
 				<ul class="causes">
-					{(mended ? shown.slice(0, 1) : shown).map((cause) => (
-						<Cause key={cause.id} cause={cause} mended={mended} alone={shown.length === 1} />
+					{(mended ? causes.slice(0, 1) : causes).map((cause) => (
+						<Cause key={cause.id} cause={cause} mended={mended} alone={causes.length === 1} />
 					))}
 				</ul>
 			)}
-			{mended && shown.length > 1 && (
+			{mended && causes.length > 1 && (
 				<details class="fold">
-					<summary>{verdictWords.others(shown.length - 1)}</summary>
+					<summary>{verdictWords.others(causes.length - 1)}</summary>
 					<p>{verdictWords.othersSay}</p>
 					<ul>
-						{shown.slice(1).map(({ id, name }) => (
+						{causes.slice(1).map(({ id, name }) => (
 							<li key={id} data-suspect={id}>
 								{name}
 							</li>
@@ -52,13 +54,19 @@ export function VerdictCard({ store, verdict, allows, stage, counted }: Props): 
 					</ul>
 				</details>
 			)}
-			{because === 'unknown' && (
+			{lost && (
 				<>
-					<p>{verdictWords.unknownNext}</p>
-					{causes[0] && <TapeWords tape={causes[0].tape} />}
+					<h3>{verdictWords.unknownWays}</h3>
+					<ol class="ways-on">
+						{waysOn(verdict).map((way) => (
+							<li key={way}>{way}</li>
+						))}
+					</ol>
+					<Cautions ids={LOST_CAUTIONS} />
+					<TapeWords tape={lost.tape} />
 				</>
 			)}
-			{!mended && because !== 'unknown' && (
+			{!mended && mends.length > 0 && (
 				<ol class="mends">
 					{mends.map((mend, i) => (
 						<Mend

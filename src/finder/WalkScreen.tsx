@@ -26,7 +26,7 @@ export function WalkScreen({ store, scene }: { store: FinderStore; scene: Scene 
 			{view ? (
 				<>
 					<span class="walk-top" data-top />
-					<Suspects suspects={view.suspects} turn={scene.turn} />
+					<Suspects suspects={view.suspects} isMended={view.verdict?.because === 'mended'} turn={scene.turn} />
 					<div class="walk-main">
 						{view.check && <CheckCard key={view.log.length} store={store} check={view.check} stage={stage} />}
 						{view.verdict && (

@@ -12,8 +12,7 @@ export function seenText({ seen, did }: LogLineView): string {
 /** How a walk stands at its end: the verdict with its causes; null while it goes on. */
 export function verdictLines({ verdict }: WalkView): string[] | null {
 	if (!verdict) return null;
-	const causes = verdict.because === 'unknown' ? [] : verdict.causes;
-	const shown = verdict.because === 'mended' ? causes.slice(0, 1) : causes;
+	const shown = verdict.because === 'mended' ? verdict.causes.slice(0, 1) : verdict.causes;
 	return [titleOf(verdict), ...shown.map(({ name }) => name)];
 }
 

@@ -1,3 +1,4 @@
+import { suspectWords } from '../../content/finder/index.ts';
 import type { SuspectView } from './view.ts';
 
 /** Suspects parted by whether anything seen speaks against them. */
@@ -10,6 +11,22 @@ export interface Parted {
 
 /** Id of the suspect that stands for all the finder does not know. */
 const UNKNOWN = 'unknown';
+
+/** How many suspects the line names. */
+const NAMED = 3;
+
+/**
+ * What the line over the suspects says, and whom it names. Where nothing fits it names nobody, and once a repair has helped it says no
+ * more of what fits.
+ */
+export function lineOf(
+	suspects: readonly SuspectView[],
+	isMended: boolean,
+): { count: string; named: readonly SuspectView[] } {
+	const { fitting } = part(suspects);
+	if (fitting.length > 0) return { count: suspectWords.fit(fitting.length), named: suspects.slice(0, NAMED) };
+	return { count: isMended ? suspectWords.title : suspectWords.noneFits, named: [] };
+}
 
 /** Nothing can speak against what predicts nothing, so the unknown stands by itself. */
 export function part(suspects: readonly SuspectView[]): Parted {

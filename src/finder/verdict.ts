@@ -11,10 +11,20 @@ export function titleOf({ because, causes }: VerdictView): string {
 }
 
 /** Why the walk ends here, in a sentence. */
-export function becauseOf({ because, sure, causes }: VerdictView): string {
-	// what stands for all that is not known says it best
-	if (because === 'unknown') return causes[0]?.cause ?? '';
+export function becauseOf({ because, sure }: VerdictView): string {
 	return because === 'sure' ? verdictWords.because.sure(shareText(sure)) : verdictWords.because[because];
+}
+
+/** What to do where nothing known fits, one way after the other. */
+export function waysOn({ lost }: Pick<VerdictView, 'lost'>): string[] {
+	if (!lost) return [];
+	const near = lost.near.length > 0 ? [verdictWords.near(lost.near.join(verdictWords.and))] : [];
+	return [
+		verdictWords.unknownNext,
+		...near,
+		`${verdictWords.halves} ${verdictWords.halvesCare}`,
+		verdictWords.handOver,
+	];
 }
 
 /** What a mend needs that the gig does not have. */

@@ -93,7 +93,10 @@ export interface VerdictView {
 	readonly because: Verdict['because'];
 	/** 0 to 1. */
 	readonly sure: number;
+	/** None where nothing known fits. */
 	readonly causes: readonly CauseView[];
+	/** Where nothing known fits: names of the places that what was seen points to, and what to write on the tape; else null. */
+	readonly lost: { readonly near: readonly string[]; readonly tape: readonly string[] } | null;
 	readonly mends: readonly MendView[];
 	/** Checks set aside on the way. */
 	readonly asides: number;

@@ -117,7 +117,11 @@ function viewVerdict(ground: Ground, finder: Finder, verdict: Verdict, { steps }
 	return {
 		because: verdict.because,
 		sure: verdict.sure,
-		causes: verdict.suspects.map((suspect) => viewCause(ground, suspect)),
+		causes: verdict.suspects.flatMap((suspect) => (suspect.faults.length > 0 ? viewCause(ground, suspect) : [])),
+		lost:
+			verdict.because === 'unknown'
+				? { near: verdict.near.map(({ place }) => placeName(ground.sheet, place)), tape: [unknown.tape] }
+				: null,
 		mends: verdict.mends.map((mend) => viewMend(ground, finder, mend)),
 		asides: steps.filter(({ did }) => did !== 'answer').length,
 	};
@@ -129,7 +133,7 @@ function viewCause(ground: Ground, suspect: Suspect): CauseView {
 		id,
 		name: suspectName(ground, suspect),
 		cause: causeOf(ground, suspect),
-		tape: faults.length === 0 ? [unknown.tape] : faults.map((placed) => faultTape(ground.sheet, placed)),
+		tape: faults.map((placed) => faultTape(ground.sheet, placed)),
 		share: weight,
 		faults: faults.map(({ fault }) => fault),
 	};

@@ -61,8 +61,10 @@ describe.each(SCENES)('the printed tree of %s, %s at %s', (rig, kind, fixture) =
 	test('a page’s worth leaves light ends together and loses nobody', () => {
 		const page = faultTree(bench, 0.03);
 		expect(page.ends).toBeLessThanOrEqual(printed.ends);
-		const named = endsOf(page.tree).flatMap(({ end }) => end.suspects.map(({ id }) => id));
-		expect(named.sort()).toEqual(bench.candidates.map(({ faults }) => textOf(faults)).sort());
+		const ends = endsOf(page.tree).map(({ end }) => end.suspects.map(({ id }) => id));
+		// one that came while the rig ran may stand at another end than the same one from before, and at each end once
+		for (const ids of ends) expect(new Set(ids).size).toBe(ids.length);
+		expect(new Set(ends.flat())).toEqual(new Set(bench.candidates.map(({ faults }) => textOf(faults))));
 	});
 });
 

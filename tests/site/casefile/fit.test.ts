@@ -7,6 +7,7 @@ import { FINDERS, type TreeNode, type TreeOf } from '../../../src/casefile/view.
 import { casefileWork } from '../../../src/casefile/work.ts';
 import { KEPT_VERSION } from '../../../src/finder/keys.ts';
 import { ALLOWS_ALL, freshWalk, type RigChoice } from '../../../src/finder/walk.ts';
+import { textOf } from '../../sim/finder/gig.ts';
 
 const bench = openBench(bundledRig('mixed-panels'), { kind: 'no-answer', fixture: 'old-1' });
 
@@ -23,7 +24,8 @@ describe('a tree made to fit the paper', () => {
 			else for (const branch of node.branches) walk(branch.tree);
 		};
 		walk(tree);
-		expect(new Set(held).size).toBe(bench.candidates.length);
+		// a fault that came while the rig ran and the same one from before are one
+		expect(new Set(held)).toEqual(new Set(bench.candidates.map(({ faults }) => textOf(faults))));
 	});
 
 	it('uses the room there is', () => {

@@ -10,8 +10,14 @@ import { makeWork } from '../../../src/finder/work.ts';
 
 const quick: RigChoice = { kind: 'quick', count: 4, linked: 'desk', profile: 'tallow-6' };
 
-/** Views of a walk that always takes the first answer, to its end or so far. */
-function viewsOf(sheet: RigSheet, rig: RigChoice, { kind, fixture }: Complaint, most: number): WalkView[] {
+/** Views of a walk that always takes the first answer, or sets each check aside, to its end or so far. */
+function viewsOf(
+	sheet: RigSheet,
+	rig: RigChoice,
+	{ kind, fixture }: Complaint,
+	most: number,
+	did: WalkStep['did'] = 'answer',
+): WalkView[] {
 	const bench = openBench(sheet, { kind, fixture });
 	const stand = standOn(bench);
 	const views: WalkView[] = [];
@@ -23,7 +29,7 @@ function viewsOf(sheet: RigSheet, rig: RigChoice, { kind, fixture }: Complaint, 
 		const check = view.check?.id ?? view.verdict?.mends[0]?.check;
 		const outcome = view.check?.answers[0]?.id ?? 'still';
 		if (check === undefined || view.verdict?.because === 'mended') break;
-		steps = [...steps, { did: 'answer', check, outcome }];
+		steps = [...steps, did === 'answer' ? { did, check, outcome } : { did, check }];
 	}
 	return views;
 }
@@ -57,7 +63,7 @@ describe('every screen of a walk', () => {
 test('with no sheet a value that is as meant is said to be a stand-in, and with one it is said outright', () => {
 	const complaint: Complaint = { kind: 'no-answer', fixture: 'wash-3' };
 	const meant = (sheet: RigSheet, rig: RigChoice) =>
-		viewsOf(sheet, rig, complaint, 12)
+		viewsOf(sheet, rig, complaint, 12, 'cannot')
 			.flatMap(({ check }) => check?.answers ?? [])
 			.find(({ id }) => id === 'as-meant');
 	const standIn = meant(quickSheet({ count: 4, linked: 'desk', profile: 'tallow-6' }), quick);

@@ -82,6 +82,7 @@ test('a verdict is counted by its kind of fault, where one kind is likelier than
 		because,
 		sure: 1,
 		causes,
+		lost: null,
 		mends: [],
 		asides: 0,
 	});
@@ -111,6 +112,7 @@ test('the log as text has every step, the end, and the time', () => {
 				{ id: 'a', name: 'Lens covered: wash 3', cause: '', tape: [], share: 0.9, faults: ['lens-covered'] },
 				{ id: 'b', name: 'Another', cause: '', tape: [], share: 0.1, faults: ['b'] },
 			],
+			lost: null,
 			mends: [],
 			asides: 1,
 		},
