@@ -2,6 +2,7 @@ import { createReadStream, existsSync, statSync } from 'node:fs';
 import { createServer, type IncomingMessage, type ServerResponse } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import path from 'node:path';
+import { pipeline } from 'node:stream';
 import { bestEncoding, type Effort, keepEncoded } from './encode.ts';
 
 const types: Readonly<Record<string, string>> = {
@@ -29,6 +30,31 @@ export interface Served {
 	close(): Promise<void>;
 }
 
+/** What a request line asks for: where to look, decoded, and the address as it was written. */
+interface Target {
+	readonly file: string;
+	readonly pathname: string;
+	readonly search: string;
+}
+
+/**
+ * Reads a request target: a path with one slash before it, or a whole address as a proxy asks (RFC 9112, 3.2.1 and 3.2.2).
+ * @returns null for any other, for one that is no address, and for one that no file can be called
+ */
+function targetOf(url: string): Target | null {
+	// two slashes would be a host, and a browser takes a backslash for a slash
+	if (!/^(?:\/(?![/\\])|https?:\/\/)/i.test(url) || !URL.canParse(url, 'http://localhost')) return null;
+	const { pathname, search } = new URL(url, 'http://localhost');
+	// a whole address may hold such a path too
+	if (/^\/[/\\]/.test(pathname)) return null;
+	try {
+		const file = decodeURIComponent(pathname);
+		return file.includes('\0') ? null : { file, pathname, search };
+	} catch {
+		return null;
+	}
+}
+
 /**
  * Serves a folder as a plain static host would: `/x/` is `x/index.html`, `/x` moves to `/x/`, what is not there is 404.html
  * with status 404, and text goes out as small as the browser takes it. It sets no policy header of its own, so that what holds
@@ -54,23 +80,22 @@ export async function serve(folder: string, port = 0, effort: Effort = 'best'): 
 		}
 		response.writeHead(status);
 		if (request.method === 'HEAD') response.end();
-		else createReadStream(file).pipe(response);
+		// a file that has gone meanwhile, or a browser that has, breaks off this answer and no more
+		else pipeline(createReadStream(file), response, () => {});
 	};
 	const server = createServer((request, response) => {
-		const { pathname, search } = new URL(request.url ?? '/', 'http://localhost');
-		let wanted: string;
-		try {
-			wanted = path.join(root, path.normalize(decodeURIComponent(pathname)));
-		} catch {
-			response.writeHead(400).end();
-			return;
-		}
+		if (request.method !== 'GET' && request.method !== 'HEAD')
+			return void response.writeHead(405, { allow: 'GET, HEAD' }).end();
+		const target = targetOf(request.url ?? '');
+		if (!target) return void response.writeHead(400).end();
+		const { pathname, search } = target;
+		let wanted = path.join(root, path.normalize(target.file));
 		const give = (file: string, status: number): void => {
 			send(request, response, file, status).catch(() => response.destroy());
 		};
 		if (wanted !== root && !wanted.startsWith(root + path.sep)) return void response.writeHead(403).end();
 		if (existsSync(wanted) && statSync(wanted).isDirectory()) {
-			if (!pathname.endsWith('/')) return void response.writeHead(301, { location: `${pathname}/${search}` }).end();
+			if (!target.file.endsWith('/')) return void response.writeHead(301, { location: `${pathname}/${search}` }).end();
 			wanted = path.join(wanted, 'index.html');
 		}
 		if (existsSync(wanted)) return give(wanted, 200);
