@@ -16,12 +16,33 @@ function through(
 	return readable;
 }
 
+/** Bytes fed in at a time. Deflated bytes stand for 1032 times as many at most (RFC 1951), so a piece for half a megabyte. */
+const PIECE = 512;
+
+/**
+ * Bytes put through piece by piece, the next when what came of the last has been read: a browser inflates all of a piece at once,
+ * and one piece of a megabyte that stood for 700 held the page for seconds.
+ */
+function pieceByPiece(
+	bytes: Uint8Array<ArrayBuffer>,
+	{ writable, readable }: DecompressionStream,
+): ReadableStream<Uint8Array> {
+	const writer = writable.getWriter();
+	const feed = async () => {
+		for (let at = 0; at < bytes.length; at += PIECE) await writer.write(bytes.subarray(at, at + PIECE));
+		await writer.close();
+	};
+	// what goes wrong is told where it is read
+	feed().catch(() => {});
+	return readable;
+}
+
 /**
  * The text that bytes inflate to; null where they are damaged, hold no UTF-8, or come to more than `most` bytes: reading
- * stops there, so that a few bytes that stand for gigabytes do no harm.
+ * stops there, and feeding with it, so that a few bytes that stand for gigabytes do no harm.
  */
 export async function inflateText(bytes: Uint8Array<ArrayBuffer>, most: number): Promise<string | null> {
-	const reader = through(bytes, new DecompressionStream('deflate-raw')).getReader();
+	const reader = pieceByPiece(bytes, new DecompressionStream('deflate-raw')).getReader();
 	const decoder = new TextDecoder('utf-8', { fatal: true });
 	let text = '';
 	let size = 0;
