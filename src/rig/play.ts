@@ -2,6 +2,7 @@ import { InputError, isInputError } from '../../shared/error/index.ts';
 import type { RigSheet } from '../../shared/sheet/index.ts';
 import type { RigEvent } from '../../sim/event/index.ts';
 import { openUnharmed, type Rig } from '../../sim/rig/index.ts';
+import { pauses } from '../pack/index.ts';
 
 export interface PlayOptions {
 	/** Leaves out what no longer fits (the sheet was changed under the log) instead of refusing the whole. */
@@ -11,9 +12,6 @@ export interface PlayOptions {
 	/** A clock in milliseconds. */
 	readonly clock?: () => number;
 }
-
-/** Longest wait played in one go, ms: between two the clock is looked at. */
-const SLICE_MS = 600_000;
 
 /**
  * A log played onto a sheet: the same rig as `replay` gives, within a time.
@@ -33,20 +31,49 @@ export function playBack(sheet: RigSheet, log: readonly RigEvent[], options: Pla
 	};
 	for (const event of log) {
 		look();
-		if (event.type === 'clock.wait') {
-			let left = event.ms;
-			for (; left > SLICE_MS; left -= SLICE_MS) {
-				rig.wait(SLICE_MS);
-				look();
-			}
-			rig.wait(left);
-		} else {
+		// however long: the clock goes from one thing that happens to the next
+		if (event.type === 'clock.wait') rig.wait(event.ms);
+		else {
 			try {
 				rig.send(event);
 			} catch (error) {
 				if (!whatFits || !isInputError(error)) throw error;
 			}
 		}
+	}
+	return rig;
+}
+
+/** What may be told of a long play, and may end it. */
+export interface Playing {
+	/** The share played so far, 0 to 1; told whenever the page is let in. */
+	readonly onShare?: (share: number) => void;
+	/** Aborted by a person who has no wish to wait. */
+	readonly signal?: AbortSignal;
+}
+
+/**
+ * As `playBack`, with no end to its patience: it stops again and again to let the page draw and be pressed, so that an hour's
+ * practice opens however slow the device, and what asks for years of work can be called off.
+ * @throws InputError `log.stopped` where it was called off, and what `Rig.send` throws
+ */
+export async function playInStretches(
+	sheet: RigSheet,
+	log: readonly RigEvent[],
+	{ onShare, signal }: Playing = {},
+	pause = pauses(),
+): Promise<Rig> {
+	const rig = openUnharmed(sheet);
+	await pause();
+	for (const [i, event] of log.entries()) {
+		const paused = pause();
+		if (paused) {
+			onShare?.(i / log.length);
+			await paused;
+			if (signal?.aborted) throw new InputError('log.stopped', '', 'You stopped this rig from being opened.');
+		}
+		if (event.type === 'clock.wait') rig.wait(event.ms);
+		else rig.send(event);
 	}
 	return rig;
 }

@@ -3,7 +3,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { isInputError } from '../../../shared/error/index.ts';
 import type { RigEvent } from '../../../sim/event/index.ts';
-import { holdsRig, type Kept, linkOf, MOST, playBack, readLink } from '../../../src/rig/index.ts';
+import { pauses } from '../../../src/pack/index.ts';
+import { holdsRig, type Kept, linkOf, MOST, playBack, playInStretches, readLink } from '../../../src/rig/index.ts';
 import { runs } from '../../runs.ts';
 import { deeds, pair } from './sheets.ts';
 
@@ -86,6 +87,7 @@ describe('a link', () => {
 
 	it('says what is wrong in a sentence for each kind of wrong', async () => {
 		const crowd = { ...pair, fixtures: Array.from({ length: MOST.fixtures + 1 }, () => pair.fixtures[0]) };
+		const years = Array.from({ length: 600 }, () => ({ type: 'clock.wait', ms: 2_000_000_000 }));
 		const wrongs: [string, string][] = [
 			['#rig=2.abc', 'link.version'],
 			['#rig=', 'link.damaged'],
@@ -98,6 +100,9 @@ describe('a link', () => {
 				'link.crowded',
 			],
 			[linkWith(JSON.stringify([{ ...pair, fixtures: 'many' }, []])), 'sheet.shape'],
+			[linkWith(`[${JSON.stringify(pair)},[${'{},'.repeat(2_500_000)}{}]]`), 'link.crowded'],
+			[linkWith(`[${JSON.stringify(pair)},[${'0,'.repeat(20_001)}0]]`), 'log.length'],
+			[linkWith(JSON.stringify([pair, years])), 'link.slow'],
 			[linkWith(JSON.stringify([pair, [{ type: 'run', code: 'alert(1)' }]])), 'event.shape'],
 		];
 		for (const [fragment, code] of wrongs) expect(await outcome(fragment), fragment.slice(0, 40)).toBe(code);
@@ -112,10 +117,82 @@ describe('a link', () => {
 	});
 });
 
+describe('a real, honest log', () => {
+	/** An hour's practice: a press or a fader a second and a half, and pauses of minutes. */
+	const hour: RigEvent[] = Array.from({ length: 4800 }, (_, i): RigEvent => {
+		if (i % 2 === 1) return { type: 'clock.wait', ms: i % 400 === 1 ? 240_000 : 700 };
+		return i % 4 === 0
+			? { type: 'key.tap', fixture: 'wash-1', key: i % 8 === 0 ? 'down' : 'up' }
+			: { type: 'desk.level', universe: 1, slot: 1 + (i % 18), level: i % 256 };
+	});
+
+	it('of an hour and thousands of events travels in a link, and plays', async () => {
+		const kept = await readLink(await linkOf({ sheet: pair, log: hour }));
+		expect(kept).toEqual({ sheet: pair, log: hour });
+		const rig = await playInStretches(kept.sheet, kept.log);
+		expect(rig.log).toEqual(hour);
+		expect(rig.now).toBeGreaterThan(3_600_000);
+	});
+
+	// a bench left open at ten minutes a second for an hour and a quarter could not be read again: no event may last so long
+	it('with a wait of months travels too, in several', async () => {
+		const day = 24 * 3_600_000;
+		const long: RigEvent[] = [
+			{ type: 'clock.wait', ms: 75 * day },
+			{ type: 'hall.power', on: false },
+		];
+		const { log } = await readLink(await linkOf({ sheet: pair, log: long }));
+		expect(log).toEqual([
+			...[30, 30, 15].map((days) => ({ type: 'clock.wait', ms: days * day })),
+			{ type: 'hall.power', on: false },
+		]);
+		expect((await playInStretches(pair, log)).log).toEqual(long);
+	});
+});
+
+describe('playing a log in stretches', () => {
+	const log = Array.from({ length: 50 }, (): RigEvent => ({ type: 'clock.wait', ms: 1000 }));
+
+	it('gives the rig that playing it at once gives', async () => {
+		await fc.assert(
+			fc.asyncProperty(deeds(), async (done) => {
+				const [one, other] = [playBack(pair, done), await playInStretches(pair, done)];
+				const look = (rig: typeof one) =>
+					pair.fixtures.map(({ id }) => [rig.look(id), rig.gear.units.get(id)?.state.context]);
+				expect(look(other)).toEqual(look(one));
+				expect(other.log).toEqual(one.log);
+			}),
+			{ numRuns: runs(30) },
+		);
+	});
+
+	it('lets the page in whenever a stretch is over, and says how far it is', async () => {
+		let now = 0;
+		let rests = 0;
+		const clock = () => now++;
+		const shares: number[] = [];
+		const pause = pauses(clock, async () => void rests++);
+		await playInStretches(pair, log, { onShare: (share) => shares.push(share) }, pause);
+		expect(rests).toBeGreaterThan(0);
+		expect(shares.length).toBe(rests);
+		expect(shares.every((share, i) => share >= (shares[i - 1] ?? 0) && share < 1)).toBe(true);
+	});
+
+	it('can be called off', async () => {
+		const stop = new AbortController();
+		let now = 0;
+		const pause = pauses(
+			() => now++,
+			async () => stop.abort(),
+		);
+		await expect(playInStretches(pair, log, { signal: stop.signal }, pause)).rejects.toThrow('You stopped this rig');
+	});
+});
+
 describe('playing a log back', () => {
 	it('gives up on more work than it has patience for', () => {
 		let now = 0;
-		const log: RigEvent[] = [{ type: 'clock.wait', ms: 100 * 600_000 }];
+		const log = Array.from({ length: 100 }, (): RigEvent => ({ type: 'clock.wait', ms: 600_000 }));
 		expect(() => playBack(pair, log, { patience: 50, clock: () => now++ })).toThrow(
 			/more history than the device can play/,
 		);
