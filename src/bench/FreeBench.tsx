@@ -1,47 +1,88 @@
 import type { JSX } from 'preact';
-import { useEffect, useState } from 'preact/hooks';
-import { benchWords } from '../../content/bench/index.ts';
-import { holdsRig, keep, type RigStore, useRig } from '../rig/index.ts';
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { asideWords, benchWords } from '../../content/bench/index.ts';
+import { holdsRig, useRig } from '../rig/index.ts';
 import { Button } from '../ui/index.ts';
 import { Bench } from './Bench.tsx';
 import { later } from './later.ts';
-import type { Opening } from './opened.ts';
+import type { Opening, Ways } from './opened.ts';
 import { openBench } from './opening.ts';
+import { useAsideCount } from './useAsideCount.ts';
+import { useKeeping } from './useKeeping.ts';
 
 const FreeNotices = later(() => import('./FreeNotices.tsx'));
+const KeptBenches = later(() => import('./KeptBenches.tsx'));
 const LayOut = later(() => import('./LayOut.tsx'));
+const PlayingBack = later(() => import('./PlayingBack.tsx'));
 const Share = later(() => import('./Share.tsx'));
 
 const storage = () => localStorage;
-/** Milliseconds between a change and its keeping. */
-const KEEP_AFTER_MS = 800;
+const SOON_MS = 400;
+
+/** Opens a bench in the place of the one on the page, by whatever way. A sentence is handed back to who asked. */
+export type OpenOther = (open: (ways: Ways) => Promise<Opening | string>) => Promise<string | null>;
 
 /** The free bench: lay out what you like, break it yourself, share it. It is kept on the device. */
 export function FreeBench(): JSX.Element {
 	// counted, so that each opening starts with notices of its own
 	const [[opening, turn], set] = useState<[Opening | null, number]>([null, 0]);
-	useEffect(() => {
-		const show = (opened: Opening) => {
-			// from here on it lives in the device's store: loading the page again must not throw away what was done since
-			if (holdsRig(location.hash)) history.replaceState(null, '', location.pathname + location.search);
-			set(([, before]) => [opened, before + 1]);
+	const [share, tell] = useState<number | null>(null);
+	const going = useRef<AbortController | null>(null);
+	const openOther: OpenOther = async (open) => {
+		// who asked last is served
+		going.current?.abort();
+		const mine = new AbortController();
+		going.current = mine;
+		const { signal } = mine;
+		const began = performance.now();
+		// what is soon done is not worth a bar
+		const onShare = (part: number) => {
+			if (going.current === mine && performance.now() - began > SOON_MS) tell(part);
 		};
-		openBench(location.hash, storage).then(show);
+		const opened = await open({ storage, signal, onShare, now: Date.now });
+		if (going.current !== mine) return null;
+		going.current = null;
+		tell(null);
+		if (typeof opened === 'string') return opened;
+		set(([, before]) => [opened, before + 1]);
+		return null;
+	};
+	useEffect(() => {
+		const take = () =>
+			openOther(async (ways) => {
+				const { hash } = location;
+				const opened = await openBench(hash, ways);
+				// from here on it lives in the device's store: loading the page again must not throw away what was done since
+				if (holdsRig(hash) && location.hash === hash)
+					history.replaceState(null, '', location.pathname + location.search);
+				return opened;
+			});
+		take();
 		const hear = () => {
-			if (holdsRig(location.hash)) openBench(location.hash, storage).then(show);
+			if (holdsRig(location.hash)) take();
 		};
 		window.addEventListener('hashchange', hear);
 		return () => window.removeEventListener('hashchange', hear);
 	}, []);
-	if (!opening) return <p class="coming">{benchWords.loading}</p>;
-	return <Opened key={turn} opening={opening} />;
+	return (
+		<>
+			{share !== null && <PlayingBack share={share} onStop={() => going.current?.abort()} />}
+			{opening ? (
+				<Opened key={turn} opening={opening} openOther={openOther} />
+			) : (
+				<p class="coming">{benchWords.loading}</p>
+			)}
+		</>
+	);
 }
 
-function Opened({ opening }: { opening: Opening }): JSX.Element {
-	const { store } = opening;
+function Opened({ opening, openOther }: { opening: Opening; openOther: OpenOther }): JSX.Element {
+	const { store, trouble, before } = opening;
 	useRig(store);
-	const [open, setOpen] = useState<'layOut' | 'share' | null>(null);
-	const kept = useKeeping(store, opening.trouble === null);
+	const [open, setOpen] = useState<'layOut' | 'share' | 'kept' | null>(null);
+	const kept = useKeeping(opening, storage);
+	const aside = useAsideCount(storage, kept);
+	const close = () => setOpen(null);
 	const bar = (
 		<>
 			<div class="bench-ways">
@@ -52,53 +93,13 @@ function Opened({ opening }: { opening: Opening }): JSX.Element {
 					{benchWords.undo}
 				</Button>
 				<Button onClick={() => setOpen('share')}>{benchWords.share}</Button>
+				{aside > 0 && <Button onClick={() => setOpen('kept')}>{asideWords.open(aside)}</Button>}
 			</div>
-			{(opening.trouble || opening.ownAside || !kept) && (
-				<FreeNotices opening={opening} kept={kept} storage={storage} />
-			)}
-			{open === 'layOut' && <LayOut store={store} onClose={() => setOpen(null)} />}
-			{open === 'share' && <Share store={store} onClose={() => setOpen(null)} />}
+			{(trouble || before || kept !== 'kept') && <FreeNotices {...{ opening, kept, aside, openOther }} />}
+			{open === 'layOut' && <LayOut store={store} onClose={close} />}
+			{open === 'share' && <Share store={store} onClose={close} />}
+			{open === 'kept' && <KeptBenches storage={storage} openOther={openOther} onClose={close} />}
 		</>
 	);
 	return <Bench store={store} bar={bar} />;
-}
-
-/**
- * Keeps the bench on the device a moment after each change, and when the page is left. Returns false once the device has refused.
- * @param atOnce false where what stands there is no bench of the person's yet, such as the empty one after a broken link
- */
-function useKeeping(store: RigStore, atOnce: boolean): boolean {
-	const [kept, set] = useState(true);
-	useEffect(() => {
-		let timer = 0;
-		// the clock alone does not make a bench the person's own
-		let touched = atOnce;
-		const { sheet } = store.rig;
-		const isUntouched = () => store.rig.sheet === sheet && store.rig.log.every(({ type }) => type === 'clock.wait');
-		let saved: readonly unknown[] = [];
-		const save = () => {
-			window.clearTimeout(timer);
-			timer = 0;
-			if (touched) set(keep(storage, store.rig));
-			saved = [store.rig.sheet, store.rig.log.length];
-		};
-		const stop = store.subscribe(() => {
-			touched ||= !isUntouched();
-			// while nobody does anything there is only the clock to keep, and leaving the page sees to that
-			if (saved[0] === store.rig.sheet && saved[1] === store.rig.log.length) return;
-			if (timer === 0) timer = window.setTimeout(save, KEEP_AFTER_MS);
-		});
-		const leave = () => {
-			if (document.hidden) save();
-		};
-		document.addEventListener('visibilitychange', leave);
-		window.addEventListener('pagehide', save);
-		return () => {
-			stop();
-			save();
-			document.removeEventListener('visibilitychange', leave);
-			window.removeEventListener('pagehide', save);
-		};
-	}, [store, atOnce]);
-	return kept;
 }

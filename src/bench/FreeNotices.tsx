@@ -1,27 +1,26 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { benchWords, noticeWords } from '../../content/bench/index.ts';
-import { BEFORE_KEY, findKept, forget } from '../rig/index.ts';
 import { Button, Notice } from '../ui/index.ts';
-import type { Keeping, Opening } from './opened.ts';
+import type { OpenOther } from './FreeBench.tsx';
+import { IN_PLACE, type Opening } from './opened.ts';
+import { openAside } from './reopening.ts';
+import type { Kept } from './useKeeping.ts';
 
 interface Props {
 	opening: Opening;
-	/** Whether the device keeps the bench. */
-	kept: boolean;
-	storage: Keeping;
+	/** What became of keeping it. */
+	kept: Kept;
+	/** Benches set aside. */
+	aside: number;
+	openOther: OpenOther;
 }
 
 /** Where the bench came from, what went wrong on the way, and the way back to the person's own. */
-export default function FreeNotices({ opening, kept, storage }: Props): JSX.Element {
-	const { store, trouble } = opening;
+export default function FreeNotices({ opening, kept, aside, openOther }: Props): JSX.Element {
+	const { trouble, before } = opening;
 	const [read, markRead] = useState(false);
-	const [ownAside, setOwnAside] = useState(opening.ownAside);
-	const bringBack = async () => {
-		const { kept: before } = await findKept(storage, BEFORE_KEY);
-		if (before && store.open(before)) forget(storage, BEFORE_KEY);
-		setOwnAside(false);
-	};
+	const [wrong, tell] = useState<string | null>(null);
 	return (
 		<>
 			{trouble && !read && (
@@ -32,15 +31,27 @@ export default function FreeNotices({ opening, kept, storage }: Props): JSX.Elem
 					</Button>
 				</Notice>
 			)}
-			{ownAside && (
+			{before !== null && wrong === null && (
 				<Notice>
-					<p>{noticeWords.ownAside}</p>
-					<Button onClick={bringBack}>{noticeWords.bringBack}</Button>
+					<p>{before === IN_PLACE ? noticeWords.ownThere : noticeWords.ownAside}</p>
+					<Button onClick={() => openOther((ways) => openAside(before, ways)).then(tell)}>
+						{noticeWords.bringBack}
+					</Button>
 				</Notice>
 			)}
-			{!kept && (
+			{wrong !== null && (
+				<Notice kind="wrong">
+					<p role="alert">{wrong}</p>
+				</Notice>
+			)}
+			{kept === 'aside' && (
 				<Notice>
-					<p>{noticeWords.notKept}</p>
+					<p role="status">{noticeWords.otherTab}</p>
+				</Notice>
+			)}
+			{kept === 'refused' && (
+				<Notice>
+					<p>{aside > 0 ? noticeWords.noRoom : noticeWords.notKept}</p>
 				</Notice>
 			)}
 		</>

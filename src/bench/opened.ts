@@ -1,16 +1,46 @@
-import { type RigStore, rigStore } from '../rig/index.ts';
+import { type Place, type Playing, type RigStore, rigStore, type Store, takePlace } from '../rig/index.ts';
 import { fourInLine } from './firstSheet.ts';
 
 /** How a bench came to be on the page. */
 export interface Opening {
 	readonly store: RigStore;
-	/** A link took its place, and the person's own stands kept beside it. */
-	readonly ownAside: boolean;
+	/** Its hold on the place where a bench is kept. */
+	readonly place: Place;
+	/** Where the person's own bench stands that this one came before: among those set aside, or still in its place (`kept`). */
+	readonly before: string | null;
 	/** A sentence about what went wrong on the way, if anything. */
 	readonly trouble: string | null;
+	/** Kept at once, before anything is done to it: it stands nowhere else. */
+	readonly keepAtOnce: boolean;
+	/** Somebody else's, from a link. */
+	readonly isTheirs: boolean;
+	/** Forgotten among those set aside once it is kept again: it was brought back from there. */
+	readonly backFrom: string | null;
 }
 
-export type Keeping = () => Pick<Storage, 'getItem' | 'setItem' | 'removeItem'>;
+/** Name in `Opening.before` for a bench that still stands in its place. */
+export const IN_PLACE = 'kept';
+
+export type Keeping = Store;
+
+/** What opening takes of the page: the device, the time, and ways to tell of a long play and to end it. */
+export interface Ways extends Playing {
+	readonly storage: Keeping;
+	/** ms since 1970. */
+	readonly now: () => number;
+}
+
+/** An opening of which nothing is to be said. */
+export const plainly = (store: RigStore, rest: Partial<Opening> = {}): Opening => ({
+	store,
+	place: takePlace(),
+	before: null,
+	trouble: null,
+	keepAtOnce: false,
+	isTheirs: false,
+	backFrom: null,
+	...rest,
+});
 
 /** The ready-made bench of a first visit. */
 export const firstBench = (): RigStore => rigStore(fourInLine());

@@ -1,40 +1,86 @@
 import { noticeWords } from '../../content/bench/index.ts';
 import { isInputError } from '../../shared/error/index.ts';
-import { BEFORE_KEY, findKept, type Kept, keep, type RigStore, readLink, rigStore, setAside } from '../rig/index.ts';
+import {
+	asideText,
+	isKept,
+	type Kept,
+	type Playing,
+	playInStretches,
+	putAside,
+	type RigStore,
+	readLink,
+	readText,
+	rigStore,
+	setKeptAside,
+	storeOf,
+	takePlace,
+	textKept,
+} from '../rig/index.ts';
 import { emptySheet } from './firstSheet.ts';
-import { firstBench, type Keeping, type Opening } from './opened.ts';
+import { firstBench, IN_PLACE, type Opening, plainly, type Ways } from './opened.ts';
 
-/** Opens the bench kept on the device; one that cannot be read or played is set aside, and said. */
-export async function openKept(storage: Keeping): Promise<Opening> {
-	const { kept } = await findKept(storage);
+/**
+ * Opens the bench kept on the device, however long it takes to play. One that cannot be read or played is set aside, and said; one
+ * that a newer version made, or that a person would not wait for, stays where it is until another needs the place.
+ */
+export async function openKept(ways: Ways): Promise<Opening> {
+	const { storage, now } = ways;
+	const text = textKept(storage);
+	if (text === null) return plainly(firstBench());
+	const found = await readText(text);
+	if (found.is === 'newer') return plainly(firstBench(), { trouble: noticeWords.newerStore });
 	try {
-		if (kept) return { store: storeOf(kept), ownAside: false, trouble: null };
+		if (found.is === 'bench') return plainly(await played(found.kept, ways), { place: takePlace(text) });
 	} catch (error) {
 		if (!isInputError(error)) throw error;
-		setAside(storage);
+		if (error.code === 'log.stopped')
+			return plainly(firstBench(), { trouble: noticeWords.stoppedOwn, before: IN_PLACE });
 	}
-	return { store: firstBench(), ownAside: false, trouble: noticeWords.damagedStore };
+	setKeptAside(storage, text, now());
+	return plainly(firstBench(), { trouble: noticeWords.damagedStore });
 }
 
 /**
  * Opens what a link holds, or an empty bench with a sentence where it holds nothing that can be opened. What was kept on the
- * device is kept on, under another name.
+ * device is set aside before this one takes its place.
  */
-export async function openLink(fragment: string, storage: Keeping): Promise<Opening> {
-	const { kept: own } = await findKept(storage);
-	const ownAside = own !== null && keep(storage, own, BEFORE_KEY);
+export async function openLink(fragment: string, ways: Ways): Promise<Opening> {
+	const { storage, now } = ways;
 	try {
-		return { store: storeOf(await readLink(fragment)), ownAside, trouble: null };
+		const store = await played(await readLink(fragment), ways);
+		const own = textKept(storage);
+		const before = own === null ? null : putAside(storage, own, 'link', now());
+		return plainly(store, { keepAtOnce: true, isTheirs: true, before });
 	} catch (error) {
 		if (!isInputError(error)) throw error;
-		return { store: rigStore(emptySheet()), ownAside, trouble: troubleOf(error) };
+		const before = isKept(storage) ? IN_PLACE : null;
+		return plainly(rigStore(emptySheet()), { trouble: troubleOf(error), before });
 	}
 }
 
-const storeOf = ({ sheet, log }: Kept): RigStore => rigStore(sheet, log);
+/**
+ * Opens a bench that was set aside, or the one still in its place.
+ * @returns a sentence where it cannot be opened; it stays where it is
+ */
+export async function openAside(id: string, ways: Ways): Promise<Opening | string> {
+	if (id === IN_PLACE) return openKept(ways);
+	const text = asideText(ways.storage, id);
+	if (text === null) return noticeWords.goneAside;
+	const found = await readText(text);
+	if (found.is !== 'bench') return found.is === 'newer' ? noticeWords.newerAside : noticeWords.damagedAside;
+	try {
+		return plainly(await played(found.kept, ways), { keepAtOnce: true, backFrom: id });
+	} catch (error) {
+		if (!isInputError(error)) throw error;
+		return error.code === 'log.stopped' ? error.message : noticeWords.damagedAside;
+	}
+}
+
+const played = async ({ sheet, log }: Kept, playing: Playing): Promise<RigStore> =>
+	storeOf(await playInStretches(sheet, log, playing));
 
 /** One sentence about a link: its own where the link itself is off, a plain one where its insides do not fit. */
 function troubleOf({ code, message }: { code: string; message: string }): string {
-	const own = code.startsWith('link.') || code === 'log.slow';
+	const own = code.startsWith('link.') || code === 'log.stopped';
 	return own ? noticeWords.badLink(message) : noticeWords.noFit;
 }

@@ -1,17 +1,30 @@
 /**
  * An open rig as a page holds it: one store around `sim/rig` through which everything goes in and from which everything shown is
- * read, a clock that runs it by real time, changes to its sheet, the link that carries it to someone else, its keeping on the
- * device, and a store that takes only what a drill leaves to a hand. Data flows one way: an event goes in by `send`, `version`
- * goes up, views look again. Whatever comes from outside (a link, storage) goes through `readSheet` and `readLog`, is held to
- * sizes a phone can bear, and is never run.
+ * read, a clock that runs it by real time while something moves, changes to its sheet, the link that carries it to someone else,
+ * its keeping on the device and of those whose place it took, and a store that takes only what a drill leaves to a hand. Data flows
+ * one way: an event goes in by `send`, `version` goes up, views look again. Whatever comes from outside (a link, storage) goes
+ * through `readSheet` and `readLog`, is held to sizes a phone can bear, and is never run.
  */
+export { type Aside, asideCount, asideIdOf, asideList, asideText, dropAside, putAside, type Why } from './aside.ts';
 export { type OnFrame, runClock } from './clock.ts';
+export type { Store } from './device.ts';
 export { withDesk, withFixture, withName, withoutFixture } from './edit.ts';
 export { freeId } from './freeId.ts';
 export { drillStore, handsText } from './handed.ts';
-export { ASIDE_KEY, BEFORE_KEY, type Found, findKept, forget, isKept, KEEP_KEY, keep, setAside } from './keep.ts';
+export {
+	type Found,
+	holdsPlace,
+	isKept,
+	KEEP_KEY,
+	keep,
+	type Place,
+	readText,
+	setKeptAside,
+	takePlace,
+	textKept,
+} from './keep.ts';
 export { holdsRig, type Kept, MOST } from './kept.ts';
 export { linkOf, readLink } from './link.ts';
-export { minusLast, type PlayOptions, playBack } from './play.ts';
-export { FULL_LOG, type RigStore, rigStore, type Said, SPEEDS, type Speed } from './store.ts';
+export { minusLast, type Playing, type PlayOptions, playBack, playInStretches } from './play.ts';
+export { FULL_LOG, type RigStore, rigStore, type Said, SPEEDS, type Speed, storeOf } from './store.ts';
 export { useRig } from './useRig.ts';

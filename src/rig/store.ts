@@ -36,6 +36,10 @@ export interface RigStore {
 	rest(): void;
 	/** What is seen of a fixture, looked at once a version. */
 	look(fixture: string): Sight;
+	/** Has whoever keeps the page's time bring the rig's clock up, by `tick`, before anything is done. Returns the way to stop. */
+	timedBy(bring: () => void): () => void;
+	/** The rig's clock brought up to this moment: for who reads the log, or the time, of a bench that has been left alone. */
+	upToNow(): void;
 	/** Lets real time go by, whole milliseconds; the rig's clock moves by it times `speed`, unless it stands. */
 	tick(milliseconds: number): void;
 	setClock(running: boolean, speed: Speed): void;
@@ -59,9 +63,13 @@ const SLOW_LOOK_MS = 1000;
 /** What a fixture's back shows, as one text to compare. */
 const backOf = ({ display, lamps }: Sight): string => JSON.stringify([display, lamps]);
 
-/** @throws InputError where the log does not fit the sheet, as `playBack` does */
-export function rigStore(sheet: RigSheet, log: readonly RigEvent[] = []): RigStore {
-	let rig = playBack(sheet, log);
+/** A store on a sheet, with a log played onto it at once. @throws InputError where the log does not fit the sheet, as `playBack` does */
+export const rigStore = (sheet: RigSheet, log: readonly RigEvent[] = []): RigStore => storeOf(playBack(sheet, log));
+
+/** A store around a rig that is open. */
+export function storeOf(open: Rig): RigStore {
+	let rig = open;
+	let bringUp: (() => void) | null = null;
 	let version = 1;
 	let said: Said | null = null;
 	let speed: Speed = 1;
@@ -132,7 +140,15 @@ export function rigStore(sheet: RigSheet, log: readonly RigEvent[] = []): RigSto
 			listeners.add(listener);
 			return () => listeners.delete(listener);
 		},
+		timedBy(bring) {
+			bringUp = bring;
+			return () => {
+				if (bringUp === bring) bringUp = null;
+			};
+		},
+		upToNow: () => bringUp?.(),
 		send(event) {
+			store.upToNow();
 			sliding = null;
 			return attempt(() => {
 				if (rig.log.length > FULL_LOG && event.type !== 'key.up')
@@ -143,6 +159,7 @@ export function rigStore(sheet: RigSheet, log: readonly RigEvent[] = []): RigSto
 			});
 		},
 		slide(event) {
+			store.upToNow();
 			const what = JSON.stringify({ ...event, level: 0 });
 			const before = sliding === what ? past.at(-1) : undefined;
 			if (!before) {
@@ -185,6 +202,7 @@ export function rigStore(sheet: RigSheet, log: readonly RigEvent[] = []): RigSto
 			}
 		},
 		setClock(nextRunning, nextSpeed) {
+			store.upToNow();
 			running = nextRunning;
 			speed = nextSpeed;
 			tell();
@@ -195,15 +213,16 @@ export function rigStore(sheet: RigSheet, log: readonly RigEvent[] = []): RigSto
 			attempt(() => put(openUnharmed(rig.sheet)));
 		},
 		undo() {
-			const before = past.pop() ?? playBack(rig.sheet, minusLast(rig.log));
-			sliding = null;
-			rig = before;
-			// no hand holds a key that was down back then
-			for (const [fixture, { state }] of [...before.gear.units]) {
-				const { held } = state.context;
-				if (held) before.send({ type: 'key.up', fixture, key: held.key });
-			}
-			changed();
+			attempt(() => {
+				const before = past.pop() ?? playBack(rig.sheet, minusLast(rig.log));
+				sliding = null;
+				rig = before;
+				// no hand holds a key that was down back then
+				for (const [fixture, { state }] of [...before.gear.units]) {
+					const { held } = state.context;
+					if (held) before.send({ type: 'key.up', fixture, key: held.key });
+				}
+			});
 		},
 		say,
 	};
