@@ -2,7 +2,7 @@ import type { ComponentChildren, JSX } from 'preact';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { benchWords } from '../../content/bench/index.ts';
 import type { Hand as Touch } from '../../sim/drill/index.ts';
-import { type OnFrame, type RigStore, runClock, useRig } from '../rig/index.ts';
+import { type OnFrame, type RigClock, type RigStore, runClock, useRig } from '../rig/index.ts';
 import { Button, Live, Notice } from '../ui/index.ts';
 import { lightCautions } from './cautions.ts';
 import { FixtureBack } from './FixtureBack.tsx';
@@ -61,13 +61,14 @@ export function Bench({
 	const handBox = useRef<HTMLDivElement>(null);
 	const listeners = useRef(new Set<OnFrame>());
 
-	useEffect(
-		() =>
-			runClock(store, (at) => {
-				for (const listener of [...listeners.current]) listener(at);
-			}),
-		[store],
-	);
+	const clock = useRef<RigClock | null>(null);
+	useEffect(() => {
+		const run = runClock(store, (at) =>
+			Math.min(...[...listeners.current].map((listener) => listener(at) ?? Number.POSITIVE_INFINITY)),
+		);
+		clock.current = run;
+		return run.stop;
+	}, [store]);
 
 	// how tall the fixture in hand stands decides where it stays while the page scrolls
 	useEffect(() => {
@@ -83,6 +84,8 @@ export function Bench({
 	const onFrame = useMemo(
 		() => (listener: OnFrame) => {
 			listeners.current.add(listener);
+			// it is to be called once though nothing moves
+			clock.current?.wake();
 			return () => void listeners.current.delete(listener);
 		},
 		[],

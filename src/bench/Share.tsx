@@ -12,6 +12,7 @@ export default function Share({ store, onClose }: { store: RigStore; onClose: ()
 	const [link, set] = useState('');
 	const [said, say] = useState('');
 	useEffect(() => {
+		store.upToNow();
 		linkOf(store.rig).then((fragment) => set(`${location.origin}${location.pathname}${fragment}`));
 	}, [store]);
 	const copy = () =>

@@ -13,7 +13,7 @@ const LEAST_MS = 30;
 
 /**
  * Paints the wall's pools frame by frame, past Preact: only a pool whose colour changed is touched, and only lamps that change
- * by themselves are looked at again. Elements to paint carry `data-pool` and take their colour from the attribute `color`.
+ * by themselves are looked at again. While something is still to be shown it asks for the next frame. Elements to paint carry `data-pool` and take their colour from the attribute `color`.
  */
 export function usePainting(box: RefObject<SVGSVGElement>, picture: WallPicture, pace: Pace): void {
 	const { store, onFrame } = useBench();
@@ -29,16 +29,17 @@ export function usePainting(box: RefObject<SVGSVGElement>, picture: WallPicture,
 		let paintedAt = Number.NEGATIVE_INFINITY;
 		let lastBeat = Number.NaN;
 
-		const paintNow = () => {
+		/** Asks for the next frame where what is wanted is not shown yet. */
+		const paintNow = (): number | undefined => {
 			// the frame's own time may be well past when the page is held up
 			const atMs = performance.now();
 			const { rig } = store;
 			// laid out anew: the picture of it comes with the next draw
-			if (rig.sheet !== sheet) return;
+			if (rig.sheet !== sheet) return undefined;
 			const fresh = drawn !== store.version;
 			const restless = picture.lamps.filter(({ fixture }) => isRestless(store.look(fixture)));
-			if (!fresh && !pending && (restless.length === 0 || pace === 'still')) return;
-			if (!fresh && pace === 'limited' && atMs - paintedAt < LEAST_MS) return;
+			if (!fresh && !pending && (restless.length === 0 || pace === 'still')) return undefined;
+			if (!fresh && pace === 'limited' && atMs - paintedAt < LEAST_MS) return 0;
 			paintedAt = atMs;
 			drawn = store.version;
 			const beat = beatAt(atMs);
@@ -64,12 +65,13 @@ export function usePainting(box: RefObject<SVGSVGElement>, picture: WallPicture,
 			if (pace === 'real') {
 				painting.current = BLANK;
 				for (const element of elements) show(element, wanted.get(keyOf(element)));
-				return;
+				return undefined;
 			}
 			painting.current = paint(painting.current, atMs, wanted);
 			pending = false;
 			for (const [key, { shown: colour }] of painting.current.pools) pending ||= colour !== wanted.get(key);
 			for (const element of elements) show(element, painting.current.pools.get(keyOf(element))?.shown);
+			return pending ? 0 : undefined;
 		};
 		const show = (element: Element, colour = '#000000') => {
 			if (shown.get(element) === colour) return;

@@ -13,7 +13,7 @@ export interface BenchView {
 	/** The cable end in hand, waiting for a socket. */
 	readonly hand: Hand | null;
 	hold(hand: Hand | null): void;
-	/** Calls back once a frame, after the rig's clock has moved. Returns the way to stop. */
+	/** Calls back at once and then with each frame, after the rig's clock has moved. Returns the way to stop. */
 	onFrame(listener: OnFrame): () => void;
 	/** Opens a fixture's reason trail; null where what is done here is marked, and the rig is not to give it away. */
 	readonly why: ((fixture: string) => void) | null;

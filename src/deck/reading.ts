@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import { InputError } from '../../shared/error/index.ts';
+import { LINK_BOUNDS, readJson } from '../pack/index.ts';
 import type { Read } from '../shelf/index.ts';
 import type { Card, Deck } from './deck.ts';
 import { VERSION } from './version.ts';
@@ -39,13 +40,13 @@ export function readDeck(text: string): Read<Deck> {
 	return { kept: cards, damaged: Object.fromEntries(damaged) };
 }
 
+/** Some ten times what every skill there is comes to. */
+const BOUNDS = { ...LINK_BOUNDS, things: 100_000 };
+
 function cardsOf(text: string): Readonly<Record<string, unknown>> {
-	let whole: unknown;
-	try {
-		whole = JSON.parse(text);
-	} catch {
-		throw damagedWhole();
-	}
+	const found = readJson(text, BOUNDS);
+	if (typeof found === 'string') throw damagedWhole();
+	const whole = found.value;
 	if (!isRecord(whole) || !Number.isSafeInteger(whole['version']) || Number(whole['version']) < 1) throw damagedWhole();
 	if (Number(whole['version']) > VERSION)
 		throw new InputError('review.newer', 'version', 'This was written by a newer Prep Bay. Load the page again.');

@@ -32,6 +32,7 @@ export function Work({ drill, under, store, attempt, onAttempt, onRestart }: Pro
 	const marks = useRef<HTMLDivElement>(null);
 
 	const markIt = async () => {
+		store.upToNow();
 		const got = markDrill(drill, store.rig.log);
 		setMark(got);
 		say(({ turn }) => ({ text: '', turn }));
@@ -49,6 +50,7 @@ export function Work({ drill, under, store, attempt, onAttempt, onRestart }: Pro
 		if (mark) marks.current?.querySelector('h3')?.focus();
 	}, [mark]);
 	const giveHint = () => {
+		store.upToNow();
 		const text = hintText(store.rig, hintOn(drill, store.rig));
 		say(({ turn }) => ({ text: text ?? drillWords.nothingLeft, turn: turn + 1 }));
 		if (text === null || attempt.done) return;

@@ -4,6 +4,7 @@ import { InputError, isInputError } from '../../shared/error/index.ts';
 import { readShape } from '../../shared/profile/index.ts';
 import { QUICK_LINKS, quickSheet, RIG_IDS, type RigSheet, readSheet } from '../../shared/sheet/index.ts';
 import { COMPLAINT_KINDS, type Learnt } from '../../sim/finder/index.ts';
+import { readJson } from '../pack/index.ts';
 import { holdsRig, MOST, readLink } from '../rig/index.ts';
 import { readBundled } from './bundled.ts';
 import { COUNTS_VERSION, KEPT_VERSION } from './keys.ts';
@@ -123,9 +124,7 @@ function fitting(sheet: RigSheet): RigSheet {
 }
 
 function parsed(text: string): unknown {
-	try {
-		return JSON.parse(text);
-	} catch {
-		throw new InputError('sheet.text', '', sheetWords.notJson);
-	}
+	const found = readJson(text);
+	if (typeof found !== 'string') return found.value;
+	throw new InputError('sheet.text', '', found === 'damaged' ? sheetWords.notJson : sheetWords.long);
 }

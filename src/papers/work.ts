@@ -2,6 +2,7 @@ import { topicNames, trainerWords } from '../../content/papers/index.ts';
 import { InputError } from '../../shared/error/index.ts';
 import { groundOf, kindsFor, type Paper, RIG_KIND_IDS, readRecipe, TOPIC_IDS } from '../../shared/paper/index.ts';
 import { readSheet } from '../../shared/sheet/index.ts';
+import { readJson } from '../pack/index.ts';
 import { holdsRig, MOST, readLink } from '../rig/index.ts';
 import { kindName } from '../words/index.ts';
 import { paperFile, paperFragment, readHandedIn, resultFile, resultFragment } from './carry/index.ts';
@@ -139,12 +140,9 @@ async function readPasted(text: string): ReturnType<typeof readOwn> {
 async function readOwn(text: string, wrong: (words: string) => InputError) {
 	const fragment = text.slice(Math.max(0, text.indexOf('#')));
 	if (holdsRig(fragment)) return held((await readLink(fragment)).sheet);
-	let found: unknown;
-	try {
-		found = JSON.parse(text);
-	} catch {
-		throw wrong(trainerWords.pasteNot);
-	}
+	const read = readJson(text);
+	if (typeof read === 'string') throw wrong(read === 'damaged' ? trainerWords.pasteNot : trainerWords.pasteLong);
+	const found = read.value;
 	const count = (found as { fixtures?: { length?: unknown } } | null)?.fixtures?.length;
 	// counted first: thousands would take long only to be refused
 	if (typeof count === 'number' && count > MOST.fixtures) throw wrong(trainerWords.pasteLong);

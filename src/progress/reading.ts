@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import { InputError } from '../../shared/error/index.ts';
+import { LINK_BOUNDS, readJson } from '../pack/index.ts';
 import { FIRM } from './next.ts';
 import { type KindRecord, MOST_TRIED, type Progress } from './result.ts';
 import { type Migration, VERSION } from './version.ts';
@@ -53,6 +54,9 @@ export function readProgress(
 	return { progress, damaged: Object.fromEntries(damaged) };
 }
 
+/** Some hundred times what every drill and lesson there is comes to. */
+const BOUNDS = { ...LINK_BOUNDS, things: 50_000 };
+
 /**
  * From one version to the next: the first makes 2 of 1.
  *
@@ -82,12 +86,9 @@ function withTries(record: unknown): unknown {
 }
 
 function kindsOf(text: string, migrations: readonly Migration[], version: number): Readonly<Record<string, unknown>> {
-	let whole: unknown;
-	try {
-		whole = JSON.parse(text);
-	} catch {
-		throw damagedWhole();
-	}
+	const found = readJson(text, BOUNDS);
+	if (typeof found === 'string') throw damagedWhole();
+	const whole = found.value;
 	if (!isRecord(whole) || !Number.isSafeInteger(whole['version']) || Number(whole['version']) < 1) throw damagedWhole();
 	const from = Number(whole['version']);
 	if (from > version)

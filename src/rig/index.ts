@@ -6,7 +6,7 @@
  * through `readSheet` and `readLog`, is held to sizes a phone can bear, and is never run.
  */
 export { type Aside, asideCount, asideIdOf, asideList, asideText, dropAside, putAside, type Why } from './aside.ts';
-export { type OnFrame, runClock } from './clock.ts';
+export { type OnFrame, type RigClock, runClock } from './clock.ts';
 export type { Store } from './device.ts';
 export { withDesk, withFixture, withName, withoutFixture } from './edit.ts';
 export { freeId } from './freeId.ts';

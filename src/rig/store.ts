@@ -61,7 +61,7 @@ export const FULL_LOG = 19_900;
 const SLOW_LOOK_MS = 1000;
 
 /** What a fixture's back shows, as one text to compare. */
-const backOf = ({ display, lamps }: Sight): string => JSON.stringify([display, lamps]);
+export const backOf = ({ display, lamps }: Sight): string => JSON.stringify([display, lamps]);
 
 /** A store on a sheet, with a log played onto it at once. @throws InputError where the log does not fit the sheet, as `playBack` does */
 export const rigStore = (sheet: RigSheet, log: readonly RigEvent[] = []): RigStore => storeOf(playBack(sheet, log));

@@ -3,6 +3,9 @@ import { useRef, useState } from 'preact/hooks';
 import { Button, Dialog, saveText, Tape } from '../ui/index.ts';
 import type { KeepingWords } from './words.ts';
 
+/** Bytes of a file that is read at all. */
+const LONGEST_FILE = 8_000_000;
+
 interface Props {
 	words: KeepingWords;
 	/** What an export holds; null where there is nothing to export or to clear. */
@@ -44,7 +47,8 @@ export function Keeping({ words, text, onExported, onImport, onClear, said }: Pr
 					onChange={async (event) => {
 						const { currentTarget: input } = event;
 						const [chosen] = input.files ?? [];
-						if (chosen) onImport(await chosen.text());
+						// larger than anything of ours: as if it held nothing, so that it is said to hold none of ours
+						if (chosen) onImport(chosen.size > LONGEST_FILE ? '' : await chosen.text());
 						// the same file may be chosen again
 						input.value = '';
 					}}

@@ -1,5 +1,5 @@
 import { InputError } from '../../../shared/error/index.ts';
-import { fromBase64url, inflateText } from '../../pack/index.ts';
+import { fromBase64url, inflateText, LINK_BOUNDS } from '../../pack/index.ts';
 import { damaged, otherVersion, parsed } from './bounds.ts';
 import { checkOf } from './check.ts';
 import { fromColumns } from './columns.ts';
@@ -8,9 +8,8 @@ import { unpackAnswers } from './pack.ts';
 import { readResult, readSlip } from './schema.ts';
 import type { PaperSetter, PaperSlip, Taken } from './types.ts';
 
-/** Characters of a link, and bytes of what it inflates to. A paper of practical questions with long logs stays under both. */
+/** Characters of a link. A paper of practical questions with long logs stays under it. */
 const LONGEST_LINK = 1_000_000;
-const MOST_BYTES = 8_000_000;
 
 /** A link to a paper or to a result, wherever it stands in a text. */
 export const PAPER_LINK = /(?:^|[#\s&])(paper|result)=(\d{1,6})\.([\w-]*)(?:\.([\w-]*))?/;
@@ -50,7 +49,7 @@ async function partsOf(fragment: string, what: 'paper' | 'result'): Promise<{ pa
 	if (packed.length > LONGEST_LINK)
 		throw new InputError('handed.long', '', 'This link is longer than any that Prep Bay makes. Ask for a new one.');
 	const bytes = fromBase64url(packed);
-	const text = bytes && (await inflateText(bytes, MOST_BYTES));
+	const text = bytes && (await inflateText(bytes, LINK_BOUNDS.characters));
 	if (!text) throw damaged();
 	const parts = parsed(text);
 	if (!Array.isArray(parts)) throw damaged();

@@ -87,6 +87,7 @@ function AtWork({ drill, store, disabled, onLog }: AtWorkProps): JSX.Element {
 		let kept = JSON.stringify(worthKeeping(store.rig.log));
 		const save = () => {
 			timer = 0;
+			store.upToNow();
 			const log = worthKeeping(store.rig.log);
 			const text = JSON.stringify(log);
 			if (text === kept) return;
