@@ -8,6 +8,7 @@ export const drillWords = {
 	failed: 'This part could not be loaded. Check the network and try again.',
 	again: 'Try again',
 	begin: 'Begin',
+	takenUp: 'You were in the middle of this. It stands as you left it, with the help you had used.',
 	disturbs: 'This one disturbs a running show',
 	disturbsWords:
 		'People are in the room, and on the quickest way a lamp loses its light or its data. At a real show, wait for the operator’s word first.',

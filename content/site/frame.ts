@@ -15,7 +15,14 @@ export const frame = {
 	],
 	theme: { heading: 'Look', words: { system: 'As the device', light: 'Light', dark: 'Dark' } },
 	update: {
-		words: 'A new version is ready. Taking it loads every open page of Prep Bay again.',
+		words:
+			'A new version is ready. Taking it loads every open page of Prep Bay again, once nothing is under way in any of them.',
+		waitsHere: 'The new version comes when you have finished here. What you are doing is kept.',
+		waitsThere:
+			'Something is under way in another tab of Prep Bay. The new version comes when that is done, or when you close that tab.',
+		askedHere:
+			'A new version was asked for in another tab. It comes when you have finished here. What you are doing is kept.',
+		askedThere: 'A new version was asked for in another tab. This page loads again when it comes.',
 		accept: 'Take it now',
 		later: 'Later',
 	},

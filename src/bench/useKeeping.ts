@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 import { dropAside, holdsPlace, keep, type RigStore } from '../rig/index.ts';
+import { useUnderWay } from '../updates/index.ts';
 import type { Keeping, Opening } from './opened.ts';
 
 /** Milliseconds between a change and its keeping. */
@@ -23,6 +24,9 @@ const same = (a: readonly unknown[], b: readonly unknown[]): boolean => a.every(
 export function useKeeping(opening: Opening, storage: Keeping): Kept {
 	const { store, place, keepAtOnce, isTheirs, before, backFrom } = opening;
 	const [kept, set] = useState<Kept>('kept');
+	const [touched, touch] = useState(false);
+	// kept as it is done: behind other tabs it holds no new version back
+	useUnderWay(touched, true);
 	useEffect(() => {
 		let timer = 0;
 		let isFirst = true;
@@ -48,6 +52,7 @@ export function useKeeping(opening: Opening, storage: Keeping): Kept {
 		const isDone = () => same(saved, doneTo(store));
 		if (keepAtOnce) save();
 		const stop = store.subscribe(() => {
+			if (!isDone()) touch(true);
 			if (timer === 0 && !isDone()) timer = window.setTimeout(save, KEEP_AFTER_MS);
 		});
 		// the clock alone is kept where this bench stands in the place already

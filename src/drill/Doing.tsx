@@ -3,6 +3,7 @@ import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { drills, drillWords } from '../../content/drills/index.ts';
 import { type Drill, type DrillKind, makeDrill } from '../../sim/drill/index.ts';
 import { drillStore, handsText, type RigStore } from '../rig/index.ts';
+import { TakenUpNotice, takeUp } from '../unfinished/index.ts';
 import { drillTask } from '../words/index.ts';
 import { type Attempt, beginAttempt, FRESH } from './attempt.ts';
 import { Begin } from './Begin.tsx';
@@ -26,9 +27,10 @@ export default function Doing({ kind, seed, ...rest }: Asked): JSX.Element {
 
 /** One drill: its task, and below it first the cautions, then the bench. */
 function OneDrill({ drill, order, isFirst }: { drill: Drill } & Pick<Asked, 'order' | 'isFirst'>): JSX.Element {
-	const [store, start] = useState<RigStore | null>(null);
+	const left = useMemo(() => takeUp(drill, drill, FRESH), [drill]);
+	const [store, start] = useState<RigStore | null>(left?.store ?? null);
 	const [starts, count] = useState(0);
-	const [attempt, change] = useState<Attempt>(FRESH);
+	const [attempt, change] = useState<Attempt>(left?.attempt ?? FRESH);
 	const top = useRef<HTMLHeadingElement>(null);
 	const startAnew = () => {
 		start(drillStore(drill));
@@ -51,6 +53,7 @@ function OneDrill({ drill, order, isFirst }: { drill: Drill } & Pick<Asked, 'ord
 				<p class="drill-what">{drillTask(drill)}</p>
 				<p class="drill-where">{`${drillWords.scene[drill.scene]} ${drillWords.hands}: ${handsText(drill)}.`}</p>
 			</section>
+			{store !== null && store === left?.store && <TakenUpNotice />}
 			{store ? (
 				<Work key={starts} {...{ drill, store, attempt }} under={drill} onAttempt={change} onRestart={startAnew} />
 			) : (

@@ -6,6 +6,7 @@ import { Bench } from '../bench/index.ts';
 import { changeProgress, type Opened, withHint } from '../progress/index.ts';
 import type { RigStore } from '../rig/index.ts';
 import { Button, Live } from '../ui/index.ts';
+import { useUnfinished } from '../unfinished/index.ts';
 import { hintText } from '../words/index.ts';
 import { type Attempt, markedAttempt, progressAfter, type Under } from './attempt.ts';
 import { DrillCautions } from './DrillCautions.tsx';
@@ -30,6 +31,7 @@ export function Work({ drill, under, store, attempt, onAttempt, onRestart }: Pro
 	const [kept, keep] = useState<Opened | null>(null);
 	const [hint, say] = useState({ text: '', turn: 0 });
 	const marks = useRef<HTMLDivElement>(null);
+	useUnfinished(drill, under, store, attempt);
 
 	const markIt = async () => {
 		store.upToNow();

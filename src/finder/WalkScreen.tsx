@@ -2,6 +2,7 @@ import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { finderWords, quickWords, startWords } from '../../content/finder/index.ts';
 import { Button } from '../ui/index.ts';
+import { useUnderWay } from '../updates/index.ts';
 import { Allowed } from './Allowed.tsx';
 import { timeText } from './amounts.ts';
 import { CheckCard } from './CheckCard.tsx';
@@ -15,6 +16,7 @@ import { Working } from './Working.tsx';
 /** The walk: one check or the verdict, the suspects beside it, the log under it. */
 export function WalkScreen({ store, scene }: { store: FinderStore; scene: Scene }): JSX.Element {
 	const { view, laid, allows, stage, walk } = scene;
+	useUnderWay(view !== null && !view.verdict, true);
 	return (
 		<div class="walk">
 			<header class="walk-head">

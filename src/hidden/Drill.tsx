@@ -4,6 +4,7 @@ import { hiddenWords } from '../../content/hidden/index.ts';
 import type { Ask } from '../asking/index.ts';
 import { timeText } from '../finder/index.ts';
 import { Button, Live, Tape } from '../ui/index.ts';
+import { useUnderWay } from '../updates/index.ts';
 import { CheckList } from './CheckList.tsx';
 import { Copy } from './Copy.tsx';
 import { Fitting } from './Fitting.tsx';
@@ -32,6 +33,7 @@ export function Drill({ ask, drill, onFail, onAnother, onLeave }: Props): JSX.El
 	const [told, setTold] = useState('');
 	const steps = useRef<readonly string[]>([]);
 	const gone = useRef(false);
+	useUnderWay(review === null, true);
 
 	/** Does what is in `steps`, shows where that leads, and the review where it ends. */
 	const go = async (next: readonly string[], gaveUp: boolean): Promise<void> => {

@@ -1,14 +1,31 @@
-const hour = 3_600_000;
+import { betweenTasks } from './between.ts';
+import { isUnderWayHere, UNDER_WAY_HERE } from './underWay.ts';
 
-/** What a page shows when a new version is ready. */
+const hour = 3_600_000;
+/** How tabs tell each other that a new version has been asked for. */
+const CHANNEL = 'prep-bay.update';
+
+/** What a tab says of a new version. */
+export type UpdateSaying =
+	/** It stands ready, and may be asked for. */
+	| 'ready'
+	/** It has been asked for here, and waits for what is under way here, or in another tab. */
+	| 'waits-here'
+	| 'waits-there'
+	/** It has been asked for in another tab, and something is under way here, or nothing is. */
+	| 'asked-here'
+	| 'asked-there';
+
+/** What a page shows of a new version. */
 export interface UpdateNotice {
-	/** Shows the notice; `accept` is to be called when the person wants the new version. */
-	show(accept: () => void): void;
+	/** `accept` is to be called when the person wants the new version; null where it has been asked for. */
+	show(saying: UpdateSaying, accept: (() => void) | null): void;
 }
 
 /**
  * Registers the service worker at `/sw.js` and watches for a new version, also when the page is come back to (once an hour at most).
- * Where the browser has no service workers, or refuses, the site works as before, from the network alone.
+ * One that is asked for is taken when nothing is under way in any tab, and each tab says what it waits for. Where the browser has
+ * no service workers, or refuses, the site works as before, from the network alone.
  */
 export async function watchForUpdates(notice: UpdateNotice): Promise<void> {
 	if (!('serviceWorker' in navigator)) return;
@@ -24,7 +41,31 @@ export async function watchForUpdates(notice: UpdateNotice): Promise<void> {
 	const registration = await serviceWorker.register('/sw.js').catch(() => undefined);
 	if (!registration) return;
 
-	const offer = (worker: ServiceWorker) => notice.show(() => worker.postMessage({ type: 'SKIP_WAITING' }));
+	const channel = new BroadcastChannel(CHANNEL);
+	/** Where it was asked for; null while it has not been. */
+	let asked: 'waits' | 'asked' | null = null;
+	const say = () => {
+		if (asked) notice.show(`${asked}-${isUnderWayHere() ? 'here' : 'there'}`, null);
+	};
+	addEventListener(UNDER_WAY_HERE, say);
+	channel.addEventListener('message', () => {
+		// one that was asked for here goes on saying so
+		asked ??= 'asked';
+		say();
+	});
+	const take = async (worker: ServiceWorker) => {
+		await betweenTasks(navigator.locks, () => {
+			asked = 'waits';
+			say();
+			channel.postMessage('asked');
+		});
+		worker.postMessage({ type: 'SKIP_WAITING' });
+	};
+	const offer = (worker: ServiceWorker) => {
+		// a newer one still, found while the last is waited for, is asked for as a whole anew
+		asked = null;
+		notice.show('ready', () => void take(worker));
+	};
 	if (registration.waiting && serviceWorker.controller) offer(registration.waiting);
 	registration.addEventListener('updatefound', () => {
 		const worker = registration.installing;
@@ -33,10 +74,10 @@ export async function watchForUpdates(notice: UpdateNotice): Promise<void> {
 		});
 	});
 
-	let asked = Date.now();
+	let lookedAt = Date.now();
 	document.addEventListener('visibilitychange', () => {
-		if (document.visibilityState !== 'visible' || Date.now() - asked < hour) return;
-		asked = Date.now();
+		if (document.visibilityState !== 'visible' || Date.now() - lookedAt < hour) return;
+		lookedAt = Date.now();
 		// with no network there is nothing to learn
 		registration.update().catch(() => undefined);
 	});

@@ -3,6 +3,7 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import { paperWords, sitWords } from '../../../content/papers/index.ts';
 import { keepLearnt } from '../../deck/index.ts';
 import { Button, Live, Notice } from '../../ui/index.ts';
+import { useUnderWay } from '../../updates/index.ts';
 import type { AskPapers } from '../asking.ts';
 import { newAttempt } from '../carry/index.ts';
 import type { OpenedPaper } from '../protocol.ts';
@@ -26,6 +27,7 @@ export function SitPaper({ ask, opened }: { ask: AskPapers; opened: OpenedPaper 
 	const act = (how: (now: Sitting) => Sitting) => change((now) => now && how(now));
 	const tell = (text: string) => say(({ turn }) => ({ text, turn: turn + 1 }));
 	useKeptSaid(sitting, keeps, tell);
+	useUnderWay(sitting !== null && sitting.ended === null);
 	useEffect(() => {
 		if (over) review(true);
 	}, [over]);

@@ -75,7 +75,7 @@ test('a bench on which a programme runs still moves, and a key held still repeat
 	await openSheet(tab, {
 		version: 1,
 		name: 'x',
-		fixtures: [wash(1, { work: 'programme', programme: 'drift', speed: 200 })],
+		fixtures: [wash(1, { work: 'programme', programme: 'drift', speed: 80 })],
 	});
 	await settle(tab);
 	expect((await inThreeSeconds(tab)).frames).toBeGreaterThan(20);
@@ -92,6 +92,8 @@ test('a drill and a lesson’s bench rest too', async ({ page: tab }) => {
 	await settle(tab);
 	expect(await inThreeSeconds(tab)).toEqual(NONE);
 	await tab.goto('/lessons/addresses-before-the-van/');
+	// fetched when it comes near
+	await tab.locator('.lesson-bench').scrollIntoViewIfNeeded();
 	await expect(tab.locator('.practice .stage')).toBeVisible();
 	await settle(tab);
 	expect(await inThreeSeconds(tab)).toEqual(NONE);
