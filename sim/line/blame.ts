@@ -42,7 +42,7 @@ export function blame(way: Way): Blame {
 		const plus = flipped ? cable.minus : cable.plus;
 		if (minus === 'open') found.minus.push(cable.id);
 		if (plus === 'open') found.plus.push(cable.id);
-		if (leg.wires < 2) found.open.push(cable.id);
+		if (leg.joins.length < 2) found.open.push(cable.id);
 		if (cable.common === 'open') found.common.push(cable.id);
 		if (cable.swapped) found.swapped.push(cable.id);
 		if (cable.kind === 'microphone') found.microphone.push(cable.id);

@@ -5,7 +5,7 @@ import { sortedBy } from './order.ts';
 import type { Drive, Plant, Tap } from './parts.ts';
 import { type Reach, reach } from './reach.ts';
 import type { LineCause, Receiver, Reception } from './types.ts';
-import { grow, pathOf, type Ways } from './ways.ts';
+import { grow, pathOf } from './ways.ts';
 import { weaken } from './weaken.ts';
 
 type Heard = Pick<Reception, 'quality' | 'rate' | 'talker' | 'causes'>;
@@ -22,17 +22,8 @@ const UNPLUGGED: Heard = { ...SILENT, causes: Object.freeze([{ cause: 'no-cable'
 /** Makes an ear for a plant whose drives are settled: it tells what any fixture gets. */
 export function listen(plant: Plant, drives: Drives): (receiver: Receiver) => Reception {
 	// Where something sends, the ways start there; only lines where nothing does are walked from splitters that stand idle.
-	const shared = grow(drives.idle, grow(drives.active));
-	const own = new Map<Drive, Ways>();
+	const ways = grow(drives.idle, grow(drives.active));
 	const inputs = new Map<Tap, Heard>();
-
-	/** The shared ways, unless another drive's way came first to a tap that hears only this one. */
-	function waysOf(tap: Tap, what: Reach): Ways {
-		if (what.kind !== 'one' || shared.get(tap)?.source === what.drive) return shared;
-		const known = own.get(what.drive) ?? grow([what.drive]);
-		own.set(what.drive, known);
-		return known;
-	}
 
 	/** What a splitter's output passes on. `asked` breaks the circle of splitters that feed only each other. */
 	function upstream(drive: Drive, asked: readonly Drive[]): Heard | null {
@@ -42,13 +33,13 @@ export function listen(plant: Plant, drives: Drives): (receiver: Receiver) => Re
 		const known = inputs.get(drive.input);
 		if (known !== undefined) return known;
 		const what = reach(drive.input);
-		const heard = hear(drive.input, what, waysOf(drive.input, what), [...asked, drive]);
+		const heard = hear(drive.input, what, [...asked, drive]);
 		// What an idle circle hears hangs on where one came into it, so only what is heard is kept.
 		if (heard.quality !== 'nothing') inputs.set(drive.input, heard);
 		return heard;
 	}
 
-	function hear(tap: Tap, what: Reach, ways: Ways, asked: readonly Drive[]): Heard {
+	function hear(tap: Tap, what: Reach, asked: readonly Drive[]): Heard {
 		if (what.kind === 'many') return collision(what.drives);
 		const way = ways.get(tap);
 		if (way === undefined) return leadsAnywhere(tap) ? SILENT : UNPLUGGED;
@@ -85,9 +76,8 @@ export function listen(plant: Plant, drives: Drives): (receiver: Receiver) => Re
 		const tap = plant.taps.get(fixture);
 		if (tap === undefined) return { fixture, ...UNPLUGGED, path: [] };
 		const what = reach(tap);
-		const ways = waysOf(tap, what);
-		const { quality, rate, talker, causes } = hear(tap, what, ways, []);
-		const path = pathOf(ways.get(tap), (input) => waysOf(input, reach(input)).get(input));
+		const { quality, rate, talker, causes } = hear(tap, what, []);
+		const path = pathOf(ways.get(tap), (input) => ways.get(input));
 		if (!dead) return { fixture, quality, rate, talker, path, causes };
 		return { fixture, quality: 'nothing', rate: 1, talker, path, causes: [...causes, { cause: 'receiver-dead' }] };
 	};

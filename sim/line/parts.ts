@@ -47,8 +47,8 @@ export interface Leg {
 	readonly fromPort: Port;
 	readonly toPort: Port;
 	readonly metres: number;
-	/** Data wires that are whole. */
-	readonly wires: 0 | 1 | 2;
+	/** Its whole data wires: each as the conductor it touches at `from`, and the one it touches at `to`. */
+	readonly joins: readonly (readonly [Wire, Wire])[];
 }
 
 /** What sends into a tap: a talker, or a splitter's output. */

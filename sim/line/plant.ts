@@ -1,7 +1,7 @@
 import { type Port, type SheetCable, splitPort } from '../../shared/sheet/index.ts';
 import { LINE_LIMITS } from './limits.ts';
 import { byText, sortedBy } from './order.ts';
-import type { Leg, Plant, Tap } from './parts.ts';
+import type { Leg, Plant, Tap, Wire } from './parts.ts';
 import type { Receiver, Wiring } from './types.ts';
 import { join, root, wireMaker } from './wires.ts';
 
@@ -60,7 +60,7 @@ export function lay(wiring: Wiring): Plant {
 		taps.set(key, tap);
 		if (bad) {
 			const core = taps.get(device) ?? tap;
-			link({ cable: null, from: core, to: tap, fromPort: port, toPort: port, metres: 0, wires: 0 });
+			link({ cable: null, from: core, to: tap, fromPort: port, toPort: port, metres: 0, joins: [] });
 		}
 		return tap;
 	}
@@ -81,10 +81,10 @@ export function lay(wiring: Wiring): Plant {
 		if (fromPort === null || toPort === null) continue;
 		const from = plug(cable.from, toPort);
 		const to = plug(cable.to, fromPort);
-		link({ cable, from, to, fromPort, toPort, metres: cable.length, wires: wiresOf(cable) });
+		const joins = joinsOf(cable, from, to);
+		link({ cable, from, to, fromPort, toPort, metres: cable.length, joins });
 		if (cable.common === 'sound') join(from.common, to.common);
-		if (cable.minus === 'sound') join(from.minus, cable.swapped ? to.plus : to.minus);
-		if (cable.plus === 'sound') join(from.plus, cable.swapped ? to.minus : to.plus);
+		for (const [here, there] of joins) join(here, there);
 	}
 	for (const talker of wiring.talkers) if (talker.kind === 'desk') tapAt(talker.port);
 	const terminators = [...new Set(wiring.terminators)].sort(byText);
@@ -101,9 +101,11 @@ export function lay(wiring: Wiring): Plant {
 	return { taps, tapOf, all, legs, plugs, terminators };
 }
 
-function wiresOf(cable: SheetCable): 0 | 1 | 2 {
-	if (cable.minus === 'sound') return cable.plus === 'sound' ? 2 : 1;
-	return cable.plus === 'sound' ? 1 : 0;
+function joinsOf({ minus, plus, swapped }: SheetCable, from: Tap, to: Tap): [Wire, Wire][] {
+	const joins: [Wire, Wire][] = [];
+	if (minus === 'sound') joins.push([from.minus, swapped ? to.plus : to.minus]);
+	if (plus === 'sound') joins.push([from.plus, swapped ? to.minus : to.plus]);
+	return joins;
 }
 
 /** Where a terminator would go at a line's end: the last fixture's other socket than the one the line comes in by. */

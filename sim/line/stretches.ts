@@ -2,7 +2,7 @@ import { LINE_LIMITS, LINE_RATES, ramp } from './limits.ts';
 import { sortedBy, thousandths } from './order.ts';
 import type { Drive, Leg, Plant, Stretch, Tap, Trouble } from './parts.ts';
 import { farSocket } from './plant.ts';
-import type { Way, Ways } from './ways.ts';
+import type { Ways } from './ways.ts';
 import { root } from './wires.ts';
 
 /** Sorts all taps into stretches: those that share both data wires. */
@@ -22,7 +22,7 @@ export function stretch(plant: Plant): void {
 	}
 	for (const leg of plant.legs) {
 		const its = leg.from.stretch;
-		if (leg.wires === 0 || its === null || its !== leg.to.stretch) continue;
+		if (leg.joins.length === 0 || its === null || its !== leg.to.stretch) continue;
 		its.legs.push(leg);
 		leg.from.degree += 1;
 		leg.to.degree += 1;
@@ -31,10 +31,10 @@ export function stretch(plant: Plant): void {
 }
 
 /** Cables by which a stretch closes on itself, sorted; none on a plain line. */
-export function ringOf(its: Stretch, ways: Ways, plant: Plant): readonly string[] {
+export function ringOf(its: Stretch, plant: Plant): readonly string[] {
 	if (its.ring === null) {
 		const legs = its.shorted ? legsAlong(its, plant) : its.legs.length < its.taps.length ? [] : its.legs;
-		its.ring = sortedBy(closing(legs, ways), (id) => id);
+		its.ring = sortedBy(closing(legs), (id) => id);
 	}
 	return its.ring;
 }
@@ -43,10 +43,22 @@ export function ringOf(its: Stretch, ways: Ways, plant: Plant): readonly string[
 function legsAlong(its: Stretch, plant: Plant): Leg[] {
 	const wire = its.taps[0] === undefined ? null : root(its.taps[0].minus);
 	const on = (tap: Tap) => root(tap.minus) === wire || root(tap.plus) === wire;
-	return plant.legs.filter((leg) => leg.wires > 0 && on(leg.from) && on(leg.to));
+	return plant.legs.filter((leg) => leg.joins.length > 0 && on(leg.from) && on(leg.to));
 }
 
-function closing(legs: readonly Leg[], ways: Ways): Set<string> {
+/** One step of a tree laid over legs: the leg it was reached by, from which tap, and how many steps from the first. */
+interface Reached {
+	readonly leg: Leg | null;
+	readonly from: Tap | null;
+	readonly steps: number;
+}
+
+/**
+ * Cables without which these legs hang together just as well. Each leg left out of a tree over them closes one ring: with the
+ * tree's own ways back from its two ends to where they meet. All such rings together are the same whatever the tree.
+ */
+function closing(legs: readonly Leg[]): Set<string> {
+	const tree = treeOver(legs);
 	const found = new Set<string>();
 	const take = (leg: Leg | null) => {
 		if (leg?.cable) found.add(leg.cable.id);
@@ -54,35 +66,50 @@ function closing(legs: readonly Leg[], ways: Ways): Set<string> {
 	for (const leg of legs) {
 		let one: Tap | null = leg.from;
 		let other: Tap | null = leg.to;
-		if (ways.get(one)?.leg === leg || ways.get(other)?.leg === leg) continue;
+		if (tree.get(one)?.leg === leg || tree.get(other)?.leg === leg) continue;
 		take(leg);
 		while (one !== null && other !== null && one !== other) {
-			const a: Way | undefined = ways.get(one);
-			const b: Way | undefined = ways.get(other);
+			const a: Reached | undefined = tree.get(one);
+			const b: Reached | undefined = tree.get(other);
 			if (a === undefined || b === undefined) break;
 			if (a.steps >= b.steps) {
 				take(a.leg);
-				one = a.before?.tap ?? null;
+				one = a.from;
 			} else {
 				take(b.leg);
-				other = b.before?.tap ?? null;
+				other = b.from;
 			}
 		}
 	}
 	return found;
 }
 
+function treeOver(legs: readonly Leg[]): Map<Tap, Reached> {
+	const at = new Map<Tap, Leg[]>();
+	for (const leg of legs) for (const tap of [leg.from, leg.to]) at.set(tap, [...(at.get(tap) ?? []), leg]);
+	const tree = new Map<Tap, Reached>();
+	for (const start of at.keys()) {
+		if (tree.has(start)) continue;
+		tree.set(start, { leg: null, from: null, steps: 0 });
+		const queue = [start];
+		for (const tap of queue) {
+			const steps = (tree.get(tap)?.steps ?? 0) + 1;
+			for (const leg of at.get(tap) ?? []) {
+				const other = leg.from === tap ? leg.to : leg.from;
+				if (tree.has(other)) continue;
+				tree.set(other, { leg, from: tap, steps });
+				queue.push(other);
+			}
+		}
+	}
+	return tree;
+}
+
 /** What is wrong with the one line that `drive` feeds, for everyone on it. Worked out once a stretch. */
 export function troublesOf(drive: Drive, ways: Ways, plant: Plant): readonly Trouble[] {
 	const its = drive.tap.stretch;
 	if (its === null) return [];
-	its.troubles ??= [
-		...openEnds(its, ways),
-		...tooManyLoads(its),
-		...splits(its),
-		...ring(its, ways, plant),
-		...extra(its),
-	];
+	its.troubles ??= [...openEnds(its, ways), ...tooManyLoads(its), ...splits(its), ...ring(its, plant), ...extra(its)];
 	return its.troubles;
 }
 
@@ -119,8 +146,8 @@ function splits(its: Stretch): Trouble[] {
 	}));
 }
 
-function ring(its: Stretch, ways: Ways, plant: Plant): Trouble[] {
-	const cables = ringOf(its, ways, plant);
+function ring(its: Stretch, plant: Plant): Trouble[] {
+	const cables = ringOf(its, plant);
 	return cables.length > 0 ? [{ cause: { cause: 'ring', cables }, rate: LINE_RATES.ring }] : [];
 }
 

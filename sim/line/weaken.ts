@@ -11,14 +11,14 @@ const NONE: readonly Trouble[] = Object.freeze([]);
 
 /** All that weakens or stops the frames of a single drive between its socket and this tap: first on the way, then on the whole line. */
 export function weaken(way: Way, what: One, ways: Ways, plant: Plant): readonly Trouble[] {
-	const wires = wiresOf(way, what, ways, plant);
+	const wires = wiresOf(way, what, plant);
 	const length = lengthOf(way);
 	const whole = troublesOf(what.drive, ways, plant);
 	return wires.length + length.length === 0 ? whole : [...wires, ...length, ...whole];
 }
 
 /** Wires lost, crossed or shorted on the way. Shares of 1 stand for no frame at all. */
-function wiresOf(way: Way, what: One, ways: Ways, plant: Plant): readonly Trouble[] {
+function wiresOf(way: Way, what: One, plant: Plant): readonly Trouble[] {
 	const { tap } = way;
 	const home = homeByCommon(tap, what.drive);
 	if (what.pair === 'straight' && home) return NONE;
@@ -36,7 +36,7 @@ function wiresOf(way: Way, what: One, ways: Ways, plant: Plant): readonly Troubl
 	}
 	if (what.pair === 'shorted') {
 		const its = what.lost === null ? what.drive.tap.stretch : tap.stretch;
-		const cables = its === null ? [] : ringOf(its, ways, plant);
+		const cables = its === null ? [] : ringOf(its, plant);
 		found.push({ cause: { cause: 'swapped', cables: swappedAmong(cables, plant) }, rate: 1 });
 		// A ring at the drive is among the whole line's troubles already.
 		if (what.lost !== null) found.push({ cause: { cause: 'ring', cables }, rate: 1 });

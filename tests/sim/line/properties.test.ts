@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { LINE_LIMITS, LINE_RATES, receptions, segments, type Wiring } from '../../../sim/line/index.ts';
+import { LINE_LIMITS, LINE_RATES, type Reception, receptions, segments, type Wiring } from '../../../sim/line/index.ts';
 import { runs } from '../../runs.ts';
 import { anyTree, anyWiring } from './arbitrary.ts';
 import { at, cable, chain, names, qualities, receiver, withCables } from './build.ts';
@@ -44,6 +44,22 @@ describe('whatever the wiring', () => {
 				}
 			}),
 			{ numRuns: runs(800, 20_000) },
+		);
+	});
+
+	test('a half wire comes by the way it names: take every other cable away, and it comes as before', () => {
+		const half = (reception: Reception) => reception.causes.filter(({ cause }) => cause === 'one-wire-open');
+		fc.assert(
+			fc.property(anyWiring, (any) => {
+				const wiring = { ...any, splitters: [] };
+				for (const reception of receptions(wiring).values()) {
+					if (half(reception).length === 0) continue;
+					const way = new Set(reception.path.map((step) => step.cable));
+					const alone = { ...wiring, cables: wiring.cables.filter(({ id }) => way.has(id)) };
+					expect(half(at(alone, reception.fixture))).toEqual(half(reception));
+				}
+			}),
+			{ numRuns: runs(500) },
 		);
 	});
 

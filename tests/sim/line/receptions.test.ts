@@ -1,6 +1,19 @@
 import { describe, expect, test } from 'vitest';
 import { LINE_LIMITS, LINE_RATES, receptions } from '../../../sim/line/index.ts';
-import { at, cable, chain, desk, leader, names, qualities, receiver, road, wiring, withCables } from './build.ts';
+import {
+	at,
+	cable,
+	chain,
+	desk,
+	leader,
+	names,
+	qualities,
+	receiver,
+	road,
+	splitter,
+	wiring,
+	withCables,
+} from './build.ts';
 
 describe('a sound line', () => {
 	test('reaches every receiver clean, by a path that can be walked', () => {
@@ -221,6 +234,45 @@ describe('two talkers', () => {
 		expect(at(line, 'w3')).toMatchObject({ quality: 'marginal', talker: desk() });
 		expect(at(line, 'w3').causes[0]).toEqual({ cause: 'one-wire-open', wire: 'minus', cables: ['c1', 'c2', 'c3'] });
 		expect(road(at(line, 'w3'))).toBe('desk c1 w1 c2 w2 c3 w3');
+	});
+
+	test('one wire that comes the long way round: the way is the one it comes by', () => {
+		// Symptom: a cause that names no cable ('swapped' in none). Cause: the way was walked by how many wires each cable has whole,
+		// not by which, so it went over c4, past which nothing of what c1 carries goes on.
+		const line = wiring({
+			receivers: ['w1', 'w2', 'w3'].map((id) => receiver(id)),
+			cables: [
+				cable('c1', 'desk:a', 'w1:in', { plus: 'open' }),
+				cable('c2', 'w1:in', 'w2:in', { plus: 'open', swapped: true }),
+				cable('c3', 'w2:out', 'w3:in', { minus: 'open' }),
+				cable('c4', 'w1:out', 'w3:out', { minus: 'open' }),
+			],
+		});
+		expect(at(line, 'w3')).toMatchObject({ quality: 'nothing', talker: desk() });
+		expect(at(line, 'w3').causes.slice(0, 2)).toEqual([
+			{ cause: 'one-wire-open', wire: 'plus', cables: ['c1', 'c2', 'c3'] },
+			{ cause: 'swapped', cables: ['c2'] },
+		]);
+		expect(road(at(line, 'w3'))).toBe('desk c1 w1 c2 w2 c3 w3');
+	});
+
+	test('and so through an output of a splitter that is off, with two plugs in it', () => {
+		// The same as a free seed found it: all of c5's one whole wire is dead, and w6 hears c4's by way of w4, w2 and another desk output.
+		const half = { kind: 'microphone', length: 1, common: 'open', minus: 'open' } as const;
+		const line = wiring({
+			receivers: ['w2', 'w4', 'w6'].map((id) => receiver(id, { dead: true })),
+			cables: [
+				cable('c0', 'w4:out', 's:1', { ...half, swapped: true }),
+				cable('c1', 'desk:b', 'w2:in', half),
+				cable('c2', 'w2:out', 'w6:out', half),
+				cable('c3', 'desk:b', 'w4:in', half),
+				cable('c4', 'desk:a', 's:1', { ...half, minus: 'sound', plus: 'open' }),
+				cable('c5', 's:1', 'w6:in', half),
+			],
+			splitters: [splitter('s', 2, false)],
+		});
+		expect(at(line, 'w6').causes).toContainEqual({ cause: 'swapped', cables: ['c0'] });
+		expect(road(at(line, 'w6'))).toBe('desk c4 s c0 w4 c3 desk c1 w2 c2 w6');
 	});
 
 	test('a desk output that is off is no talker', () => {
