@@ -4,7 +4,11 @@ import type { Says } from './says.ts';
 export const events = {
 	'clock.wait': '{ms as time} went by',
 	'key.tap': '{key as key} pressed on {fixture as name}',
-	'key.down': '{key as key} pressed and held on {fixture as name}',
+	'key.down': [
+		{ when: { press: 'tap' }, says: '{key as key} pressed on {fixture as name}' },
+		{ when: { press: 'still' }, says: '{key as key} held down on {fixture as name}' },
+		{ says: '{key as key} held for {seconds} {seconds?second|seconds} on {fixture as name}' },
+	],
 	'key.up': '{key as key} let go on {fixture as name}',
 	'switch.flip': [
 		{ when: { up: true }, says: 'Switch {switch} flipped up on {fixture as name}' },

@@ -27,9 +27,9 @@ export default function Log(): JSX.Element {
 			</div>
 			{lines.length === 0 && <p>{logWords.none}</p>}
 			<ol class="log-lines" reversed>
-				{(all ? lines : lines.slice(0, FEW)).map(({ key, at, event }) => (
+				{(all ? lines : lines.slice(0, FEW)).map(({ key, at, event, pressed }) => (
 					<li key={key}>
-						<span class="value">{timeText(at)}</span> {eventText(store.rig, event)}
+						<span class="value">{timeText(at)}</span> {eventText(store.rig, event, pressed)}
 					</li>
 				))}
 			</ol>

@@ -11,9 +11,28 @@ import { settingTitle, settingValueText } from './settings.ts';
 
 const words: Readonly<Record<RigEventType, Says>> = events;
 
-/** The log's line for one event: 'Set pressed on wash 2', 'Slot 14 of universe 1 set to 128 (50 %)'. No full stop. */
-export function eventText(rig: Rig, event: RigEvent): string {
-	return eventIn(words[event.type], rig, event);
+/**
+ * The log's line for one event: 'Set pressed on wash 2', 'Slot 14 of universe 1 set to 128 (50 %)'. No full stop.
+ * @param pressed for a key that went down: how long it was, ms, and whether it was let go; left out, it counts as a tap
+ */
+export function eventText(
+	rig: Rig,
+	event: RigEvent,
+	pressed: { readonly ms: number; readonly over: boolean } | null = null,
+): string {
+	const unit = event.type === 'key.down' ? rig.gear.units.get(event.fixture) : undefined;
+	const more = event.type === 'key.down' ? pressFacts(unit, pressed) : {};
+	return eventIn(words[event.type], rig, event, more);
+}
+
+/** A press is a hold from where its panel takes it for one: once the key would repeat. A finger that taps is gone before that. */
+function pressFacts(unit: Unit | undefined, pressed: Parameters<typeof eventText>[2]): Facts {
+	const panel = unit?.profile.panel;
+	const isTap = !pressed || panel?.kind === 'dip' || pressed.ms < (panel?.repeat.after ?? 0);
+	return {
+		press: isTap ? 'tap' : pressed.over ? 'hold' : 'still',
+		seconds: pressed && Math.round(pressed.ms / 100) / 10,
+	};
 }
 
 /** An event in another template than the log's, filled from the same facts and any more that it asks for. */

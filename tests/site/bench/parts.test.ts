@@ -186,4 +186,27 @@ describe('the log', () => {
 		]);
 		expect(timeText(3_849_999)).toBe('1:04:09');
 	});
+
+	it('tells of each press how long it lasted, whatever else was done meanwhile, and which key is still down', () => {
+		const on = (fixture: string, key: 'up' | 'set') => ({ fixture, key }) as const;
+		const lines = logLines([
+			{ type: 'key.down', ...on('wash-1', 'up') },
+			{ type: 'clock.wait', ms: 120 },
+			{ type: 'key.up', ...on('wash-1', 'up') },
+			{ type: 'key.down', ...on('wash-1', 'up') },
+			{ type: 'clock.wait', ms: 1000 },
+			{ type: 'desk.master', level: 3 },
+			{ type: 'key.down', ...on('wash-2', 'up') },
+			{ type: 'clock.wait', ms: 1500 },
+			{ type: 'key.up', ...on('wash-1', 'up') },
+			{ type: 'key.tap', ...on('wash-1', 'set') },
+		]);
+		expect(lines.map(({ pressed }) => pressed).reverse()).toEqual([
+			{ ms: 120, over: true },
+			{ ms: 2500, over: true },
+			null,
+			{ ms: 1500, over: false },
+			null,
+		]);
+	});
 });

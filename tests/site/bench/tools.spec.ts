@@ -138,6 +138,21 @@ test('undo takes back a press with its release, and start again the whole', asyn
 	await expect(log.getByText('Nothing has been done yet.')).toBeVisible();
 });
 
+// symptom: every tap was logged as 'pressed and held'. cause: the words went by the press alone, and not by how long it lasted
+test('the log calls a tap a tap at any speed of a finger, and a hold a hold with its length', async ({ page: tab }) => {
+	await openFresh(tab);
+	const log = await drawer(tab, 'log');
+	const latest = log.locator('.log-lines li').first();
+	const press = async (milliseconds: number) => key(tab, 'Down').click({ delay: milliseconds });
+	for (const [i, milliseconds] of [60, 120, 200, 300].entries()) {
+		await press(milliseconds);
+		await expect(log.locator('.log-lines li')).toHaveCount(i + 1);
+		await expect(latest).toHaveText(/Down pressed on Wash 1$/);
+	}
+	await press(1200);
+	await expect(latest).toHaveText(/Down held for 1(\.\d)? seconds? on Wash 1$/);
+});
+
 // symptom: a card showed 'Start add…'. cause: the face of a text display was cut at the width of its card
 test('the face on a card shows all that the display says', async ({ page: tab }) => {
 	await openFresh(tab);

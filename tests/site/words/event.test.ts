@@ -15,7 +15,7 @@ type Example<T extends RigEventType> = readonly [Extract<RigEvent, { type: T }>,
 const examples: { readonly [T in RigEventType]: Example<T> } = {
 	'clock.wait': [{ type: 'clock.wait', ms: 2500 }, '2.5 seconds went by'],
 	'key.tap': [{ type: 'key.tap', fixture: 'old-1', key: 'set' }, 'Set pressed on old wash'],
-	'key.down': [{ type: 'key.down', fixture: 'bar-1', key: 'up' }, 'Up pressed and held on bar 1'],
+	'key.down': [{ type: 'key.down', fixture: 'bar-1', key: 'up' }, 'Up pressed on bar 1'],
 	'key.up': [{ type: 'key.up', fixture: 'bar-1', key: 'up' }, 'Up let go on bar 1'],
 	'switch.flip': [{ type: 'switch.flip', fixture: 'old-1', switch: 4, up: true }, 'Switch 4 flipped up on old wash'],
 	'slide.move': [
@@ -104,6 +104,22 @@ describe('the log in words', () => {
 
 	it.each(Object.values(examples) as unknown as [RigEvent, string][])('%j', (event, text) => {
 		expect(eventText(openRig(mixed), event)).toBe(text);
+	});
+
+	// symptom: every tap was logged as 'pressed and held'. cause: the words went by the press alone, and not by how long it lasted
+	it('calls a tap a tap, and a hold a hold with its length, by what the panel takes for one', () => {
+		const rig = openRig(mixed);
+		const says = (fixture: string, ms: number, over = true) =>
+			eventText(rig, { type: 'key.down', fixture, key: 'up' }, { ms, over });
+		for (const ms of [0, 60, 150, 300, 399]) expect(says('bar-1', ms)).toBe('Up pressed on bar 1');
+		expect(says('bar-1', 60, false)).toBe('Up pressed on bar 1');
+		expect(says('bar-1', 400)).toBe('Up held for 0.4 seconds on bar 1');
+		expect(says('bar-1', 1040)).toBe('Up held for 1 second on bar 1');
+		expect(says('bar-1', 75_000)).toBe('Up held for 75 seconds on bar 1');
+		expect(says('bar-1', 700, false)).toBe('Up held down on bar 1');
+		// this panel repeats later
+		expect(says('wash-1', 499)).toMatch(/^Up pressed on/);
+		expect(says('wash-1', 500)).toMatch(/^Up held for 0\.5 seconds on/);
 	});
 
 	it('says where a cable was, though it is there no longer', () => {
