@@ -37,6 +37,14 @@ export const whyWords = {
 	title: (name: string) => `Why ${name} looks like that`,
 	lead: 'From the source to the light. The trail ends where something stops it.',
 	effects: { passes: 'goes on', shapes: 'changes it', stops: 'stops here' },
+	/** Where something is cut off while the light goes on: by the link's id, or by its stage. */
+	cuts: {
+		'drive.leading': 'spoils the line',
+		'drive.leading-not': 'sends nothing',
+		drive: 'the remote stops here',
+		source: 'data stops here',
+		line: 'data stops here',
+	},
 	close: 'Close',
 } as const;
 

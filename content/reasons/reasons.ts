@@ -20,7 +20,13 @@ export const reasons = {
 
 	// ---- what decides
 	'drive.line': 'It is set to obey the line, from start address {address} on, in mode “{mode as mode}”.',
-	'drive.follow': 'It is set to follow a leader, in mode “{mode as mode}”.',
+	'drive.follow': [
+		{
+			when: { talker: 'desk' },
+			says: 'It is set to follow a leader, in mode “{mode as mode}”, though it is a desk that sends on this line.',
+		},
+		{ says: 'It is set to follow a leader, in mode “{mode as mode}”.' },
+	],
 	'drive.held':
 		'It is set to its own held colour, {held as held}, at {level as percent} brightness[, flashing {strobe as rate}]. It takes no light from the line.',
 	'drive.programme': [
@@ -32,7 +38,22 @@ export const reasons = {
 			says: 'It is set to its own programme “{programme as programme}”, at speed {speed} of 100 and {level as percent} brightness. It takes no light from the line.',
 		},
 	],
-	'drive.leading': 'It leads: it sends its own light down the line from slot 1, laid out as mode “{mode as mode}”.',
+	'drive.leading': [
+		{
+			when: { effect: 'cuts' },
+			says: 'It leads, and {others as ports} {others?drives|drive} the same line. With more than one sender every frame is spoiled, for all on that line.',
+		},
+		{ says: 'It leads: it sends its own light down the line from slot 1, laid out as mode “{mode as mode}”.' },
+	],
+	'drive.leading-not': [
+		{
+			when: { following: true },
+			says: 'It is set to lead as well, but it sends nothing while it follows. A leader shows its own colour or programme.',
+		},
+		{
+			says: 'It is set to lead as well, but it sends nothing while it obeys the line. A leader shows its own colour or programme.',
+		},
+	],
 	'drive.remote-shut': 'Its remote sensor is set shut, so the remote changes nothing here.',
 	'drive.remote-hidden': 'Something stands between the remote and its sensor, so the remote changes nothing here.',
 	'drive.sensor-dead': 'Its remote sensor is dead, so the remote changes nothing here.',
@@ -42,6 +63,17 @@ export const reasons = {
 
 	// ---- where the frames come from
 	'source.none': 'Neither a desk nor a leader sends its way.',
+	'source.desk-off': 'The desk has no power, since the hall’s mains is off. So it sends nothing.',
+	'source.output-off': '{output as output} is switched off, so it sends nothing down this line.',
+	'source.leader-off': [
+		{
+			when: { set: true },
+			says: '{fixtures as names} {fixtures?is|are} set to lead this line, but {fixtures?has|have} no power.',
+		},
+		{
+			says: '{fixtures as names} {fixtures?shows|show} light of {fixtures?its|their} own on this line, but {fixtures?is|are} not set to lead, so {fixtures?it sends|they send} nothing.',
+		},
+	],
 	'source.desk': '{output as output} sends universe {universe} its way.',
 	'source.start-code':
 		'Those frames have start code {code}[ ({code as startCode})]. Only start code 0 carries levels, so they are ignored.',
@@ -50,6 +82,8 @@ export const reasons = {
 
 	// ---- how they fare on the way
 	'line.no-cable': 'No cable leads to its data sockets from anything that sends.',
+	'line.cable-loose':
+		'{cables as cables} {cables?hangs|hang} loose at one end, so nothing comes through {cables?it|them}.',
 	'line.splitter-off': '{splitter as device} has no power, so nothing leaves it.',
 	'line.bad-socket': 'The contact in {port as port} is bad: nothing passes between that socket and its plug.',
 	'line.pair-open': 'Both data wires are open on the way, in {cables as cables}, so nothing gets past.',
@@ -94,7 +128,7 @@ export const reasons = {
 	// ---- which slots it reads
 	'address.reads': 'It reads {span?slot|slots} {span as numbers} as mode “{mode as mode}”, a footprint of {footprint}.',
 	'address.follows':
-		'As a follower it reads {span?slot|slots} {span as numbers} as mode “{mode as mode}”, a footprint of {footprint}.',
+		'As a follower it reads the leader’s {span?slot|slots} {span as numbers} as mode “{mode as mode}”, a footprint of {footprint}.[ Its panel says start address {panel}, but a follower of this kind reads from slot 1 on.]',
 	'address.past-end':
 		'Its slots run on to {last}, and a universe ends at {end}: {slots} of them {slots?does|do} not exist, and {slots?reads|read} as 0.',
 	'address.universe-differs': 'The desk has it in universe {desk}, and this line carries universe {line}.',
@@ -103,7 +137,10 @@ export const reasons = {
 			when: { talker: 'leader' },
 			says: 'A leader sends from slot {desk} on, and this one reads from slot {fixture} on.',
 		},
-		{ says: 'The desk has it at start address {desk}, and it is set to {fixture}.' },
+		{ when: { panel: null }, says: 'The desk has it at start address {desk}, and it is set to {fixture}.' },
+		{
+			says: 'The desk has it at start address {desk}, and its panel says {panel}. But it follows, and a follower of this kind reads from slot {fixture} on.',
+		},
 	],
 	'address.mode-differs': [
 		{
@@ -122,10 +159,7 @@ export const reasons = {
 		{ says: 'Slot {slot as slot} ({slotName}) stands at {value as level}.' },
 	],
 	'slots.colours': [
-		{
-			when: { effect: 'stops' },
-			says: 'All its colour slots[, {slots as numbers},] stand at 0, so no colour is asked for.',
-		},
+		{ when: { up: 0 }, says: 'All its colour slots[, {slots as numbers},] stand at 0, so no colour is asked for.' },
 		{ says: 'Of its colour slots, {slots as numbers}, these are up: {raised}.' },
 	],
 	'slots.band': [

@@ -12,17 +12,22 @@ export const REASON_IDS = Object.freeze([
 	'drive.held',
 	'drive.programme',
 	'drive.leading',
+	'drive.leading-not',
 	'drive.remote-shut',
 	'drive.remote-hidden',
 	'drive.sensor-dead',
 	'drive.remote-flat',
 	'drive.remote-code',
 	'source.none',
+	'source.desk-off',
+	'source.output-off',
+	'source.leader-off',
 	'source.desk',
 	'source.leader',
 	'source.start-code',
 	'source.master',
 	'line.no-cable',
+	'line.cable-loose',
 	'line.splitter-off',
 	'line.bad-socket',
 	'line.pair-open',
@@ -78,8 +83,11 @@ export type ReasonId = (typeof REASON_IDS)[number];
 export interface Reason {
 	/** Stage, dot, what: `power.battery`, `slots.programme`. Permanent. */
 	readonly id: ReasonId;
-	/** Whether this link lets the light through, changes it, or stops it. */
-	readonly effect: 'passes' | 'shapes' | 'stops';
+	/**
+	 * Whether this link lets the light through, changes it, or stops it; or cuts off what would come by it (data, the remote, a
+	 * leader's frames), while the light goes on by other means.
+	 */
+	readonly effect: 'passes' | 'shapes' | 'stops' | 'cuts';
 	/** What the words need: ids, numbers, values. JSON only. */
 	readonly facts: Readonly<Record<string, string | number | boolean | null | readonly (string | number)[]>>;
 }

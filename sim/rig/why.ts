@@ -7,9 +7,13 @@ import { whyDrive, whyPower } from './whyDrive.ts';
 import { whyLamp } from './whyLamp.ts';
 import { whyLine } from './whyLine.ts';
 
+/** Stages between a source and a fixture. What is wrong there can be wrong several times over, and all of it must be put right. */
+const WAY = ['source', 'line', 'signal'];
+
 /**
  * Why a fixture looks as it does: from what feeds it, through what decides its light and how that reaches it, to the lamp.
- * The trail ends at the first link that stops the light.
+ * The trail ends at the first link that stops the light; where that is on the way from a source, with what else is wrong there,
+ * and with what the fixture does without data.
  */
 export function whyOf(gear: Gear, id: string): Reason[] {
 	const unit = unitOf(gear, id);
@@ -20,5 +24,8 @@ export function whyOf(gear: Gear, id: string): Reason[] {
 		trail.push(...whyLamp(gear, unit));
 	}
 	const stop = trail.findIndex((reason) => reason.effect === 'stops');
-	return stop < 0 ? trail : trail.slice(0, stop + 1);
+	if (stop < 0) return trail;
+	const isOnWay = ({ id }: Reason) => WAY.includes(id.slice(0, id.indexOf('.')));
+	const more = trail.slice(stop + 1).filter((each) => isOnWay(each) && each.effect !== 'passes');
+	return [...trail.slice(0, stop + 1), ...more];
 }

@@ -30,30 +30,49 @@ export function whyPower(gear: Gear, unit: Unit): Reason[] {
 	}
 }
 
-/** What decides the light, and whether a remote could have a say. */
+/** What decides the light, what it sends to others, and whether a remote could have a say. */
 export function whyDrive(gear: Gear, unit: Unit): Reason[] {
-	const { profile, state, condition, hidden } = unit;
-	const { settings } = state.context;
+	const { settings } = unit.state.context;
+	const { mode } = settings;
+	const drive = driveOf(unit.state);
 	const trail: Reason[] = [];
-	const drive = driveOf(state);
-	if (drive === 'line') trail.push(reason('drive.line', 'passes', { address: settings.address, mode: settings.mode }));
-	else if (drive === 'following') trail.push(reason('drive.follow', 'passes', { mode: settings.mode }));
-	else if (settings.work === 'held')
-		trail.push(reason('drive.held', 'passes', { held: settings.held, level: settings.level, strobe: settings.strobe }));
+	if (drive === 'line') trail.push(reason('drive.line', 'passes', { address: settings.address, mode }));
+	else if (drive === 'following') {
+		const underDesk = gear.receptions.get(unit.placed.id)?.talker?.kind === 'desk';
+		trail.push(reason('drive.follow', underDesk ? 'shapes' : 'passes', { mode }));
+	} else if (settings.work === 'held')
+		trail.push(reason('drive.held', 'shapes', { held: settings.held, level: settings.level, strobe: settings.strobe }));
 	else
 		trail.push(
-			reason('drive.programme', 'passes', programmeFacts(unit, settings.programme, settings.speed, settings.level)),
+			reason('drive.programme', 'shapes', programmeFacts(unit, settings.programme, settings.speed, settings.level)),
 		);
-	if (drive.startsWith('leading')) trail.push(reason('drive.leading', 'passes', { mode: settings.mode }));
-	if (profile.sensor && gear.remote) {
-		if (settings.sensor === 'shut') trail.push(reason('drive.remote-shut', 'passes', {}));
-		else if (condition.sensorDead) trail.push(reason('drive.sensor-dead', 'passes', {}));
-		else if (hidden) trail.push(reason('drive.remote-hidden', 'passes', {}));
-		else if (!gear.remote.battery) trail.push(reason('drive.remote-flat', 'passes', {}));
-		else if (gear.remote.code !== settings.code)
-			trail.push(reason('drive.remote-code', 'passes', { remote: gear.remote.code, fixture: settings.code }));
+	return [...trail, ...whyLeading(gear, unit), ...whyRemote(gear, unit)];
+}
+
+/** What it sends down the line, whom that meets there, or why it sends nothing though it is set to. */
+function whyLeading(gear: Gear, unit: Unit): Reason[] {
+	const drive = driveOf(unit.state);
+	const { id } = unit.placed;
+	const { mode, lead } = unit.state.context.settings;
+	if (drive.startsWith('leading')) {
+		const met = gear.receptions.get(id)?.causes.find((each) => each.cause === 'collision');
+		const others = met?.cause === 'collision' ? met.sockets.filter((port) => port !== `${id}:out`) : [];
+		return [reason('drive.leading', others.length > 0 ? 'cuts' : 'passes', { mode, others })];
 	}
-	return trail;
+	return lead === 'on' ? [reason('drive.leading-not', 'cuts', { following: drive === 'following' })] : [];
+}
+
+/** What keeps the remote from this fixture, where there is one that it could obey. */
+function whyRemote(gear: Gear, { profile, state, condition, hidden }: Unit): Reason[] {
+	const { settings } = state.context;
+	if (!profile.sensor || !gear.remote) return [];
+	if (settings.sensor === 'shut') return [reason('drive.remote-shut', 'cuts', {})];
+	if (condition.sensorDead) return [reason('drive.sensor-dead', 'cuts', {})];
+	if (hidden) return [reason('drive.remote-hidden', 'cuts', {})];
+	if (!gear.remote.battery) return [reason('drive.remote-flat', 'cuts', {})];
+	if (gear.remote.code !== settings.code)
+		return [reason('drive.remote-code', 'cuts', { remote: gear.remote.code, fixture: settings.code })];
+	return [];
 }
 
 export function programmeFacts(unit: Unit, id: string, speed: number, level: number): Reason['facts'] {

@@ -1,64 +1,18 @@
 import { LAST_SLOT, lastSlot } from '../../shared/dmx/index.ts';
 import { type Band, footprintOf, modeOf, type Slot } from '../../shared/profile/index.ts';
 import { driveOf, signalOf } from '../fixture/index.ts';
-import type { LineCause } from '../line/index.ts';
 import type { Gear, Unit } from './gear.ts';
 import { damageOf, SEEN_DAMAGE } from './look.ts';
 import { readFrame, readsFrom } from './plan.ts';
 import { type Reason, reason } from './reason.ts';
 import { frameAt } from './source.ts';
 import { programmeFacts } from './whyDrive.ts';
+import { whySource } from './whySource.ts';
 
 /** Where the frames come from, how they fare on the way, which slots are read, and what they say. */
 export function whyLine(gear: Gear, unit: Unit): Reason[] {
 	return [...whySource(gear, unit), ...whySignal(unit), ...whyAddress(gear, unit), ...whySlots(gear, unit)];
 }
-
-function whySource(gear: Gear, unit: Unit): Reason[] {
-	const reception = gear.receptions.get(unit.placed.id);
-	if (!reception) return [];
-	const { talker, path, causes } = reception;
-	const trail: Reason[] = [];
-	// what is wrong on the way stops the light only if a last look was not kept
-	const effect = unit.state.context.data ? 'shapes' : 'passes';
-	if (talker?.kind === 'desk') {
-		const output = gear.desk?.outputs.find((each) => each.id === talker.output);
-		trail.push(reason('source.desk', 'passes', { universe: talker.universe, output: talker.output }));
-		if (output && output.startCode !== 0) trail.push(reason('source.start-code', effect, { code: output.startCode }));
-		if (gear.desk && gear.desk.master < 255) trail.push(reason('source.master', 'shapes', { level: gear.desk.master }));
-	} else if (talker?.kind === 'leader') {
-		const leader = gear.units.get(talker.fixture);
-		trail.push(
-			reason('source.leader', 'passes', { fixture: talker.fixture, mode: leader?.state.context.settings.mode ?? null }),
-		);
-	} else if (causes.every(({ cause }) => cause !== 'collision')) trail.push(reason('source.none', effect, {}));
-	for (const cause of causes) {
-		const { cause: id, ...facts } = cause;
-		if (id !== 'no-talker')
-			trail.push(reason(`line.${id}`, effect, { ...plainFacts(facts), rate: Math.round(reception.rate * 100) }));
-	}
-	if (causes.length === 0)
-		trail.push(
-			reason('line.clean', 'passes', {
-				devices: path.map((hop) => hop.device),
-				cables: path.flatMap((hop) => hop.cable ?? []),
-			}),
-		);
-	return trail;
-}
-
-/** A cause's own facts as JSON: ids, numbers, lists of ids. */
-function plainFacts(facts: Omit<LineCause, 'cause'>): Reason['facts'] {
-	return Object.fromEntries(
-		Object.entries(facts).map(([key, value]) => [key, Array.isArray(value) ? value.map(plain) : plain(value)]),
-	);
-}
-
-const plain = (value: unknown): string | number => {
-	if (typeof value === 'number' || typeof value === 'string') return value;
-	const talker = value as { kind: string; output?: string; fixture?: string };
-	return talker.kind === 'desk' ? `desk:${talker.output}` : `${talker.fixture}`;
-};
 
 function whySignal(unit: Unit): Reason[] {
 	const { settings } = unit.state.context;
@@ -89,12 +43,16 @@ function whyAddress(gear: Gear, unit: Unit): Reason[] {
 	const footprint = footprintOf(modeOf(unit.profile, settings.mode));
 	const from = readsFrom(unit);
 	const last = lastSlot(from, footprint);
+	const following = driveOf(unit.state) === 'following';
+	// what the panel says, where the fixture reads elsewhere: a follower of a kind that reads the leader's slots from one on
+	const panel = from === settings.address ? null : settings.address;
 	const trail = [
-		reason(driveOf(unit.state) === 'following' ? 'address.follows' : 'address.reads', 'passes', {
+		reason(following ? 'address.follows' : 'address.reads', 'passes', {
 			address: from,
 			last: Math.min(last, LAST_SLOT),
 			footprint,
 			mode: settings.mode,
+			...(following ? { panel } : {}),
 		}),
 	];
 	if (last > LAST_SLOT) trail.push(reason('address.past-end', 'shapes', { last, slots: last - LAST_SLOT }));
@@ -104,7 +62,7 @@ function whyAddress(gear: Gear, unit: Unit): Reason[] {
 		if (patch.universe !== talker.universe)
 			trail.push(reason('address.universe-differs', 'shapes', { desk: patch.universe, line: talker.universe }));
 		if (patch.address !== from)
-			trail.push(reason('address.patch-differs', 'shapes', { desk: patch.address, fixture: from }));
+			trail.push(reason('address.patch-differs', 'shapes', { desk: patch.address, fixture: from, panel }));
 		if (patch.mode !== settings.mode)
 			trail.push(reason('address.mode-differs', 'shapes', { other: patch.mode, fixture: settings.mode }));
 	}
@@ -113,7 +71,7 @@ function whyAddress(gear: Gear, unit: Unit): Reason[] {
 		trail.push(
 			reason('address.mode-differs', 'shapes', { other: leader.state.context.settings.mode, fixture: settings.mode }),
 		);
-	if (leader && from !== 1) trail.push(reason('address.patch-differs', 'shapes', { desk: 1, fixture: from }));
+	if (leader && from !== 1) trail.push(reason('address.patch-differs', 'shapes', { desk: 1, fixture: from, panel }));
 	return trail;
 }
 
@@ -142,13 +100,13 @@ function whySlots(gear: Gear, unit: Unit): Reason[] {
 	const colours = slots.filter((slot) => slot.drives.kind === 'emitter');
 	const facts = { slots: colours.map((slot) => from + slot.at - 1), values: colours.map(value) };
 	if (taken) trail.push(reason('slots.ignored', 'shapes', { slots: facts.slots }));
-	else trail.push(reason('slots.colours', facts.values.every((each) => each === 0) ? stops : 'passes', facts));
+	else trail.push(reason('slots.colours', facts.values.every((each) => each === 0) ? stops : 'shapes', facts));
 	for (const slot of slots) {
 		if (slot.drives.kind === 'intensity') {
 			const word = value(slot) * 256 + (slot.fine === undefined ? 0 : (frame[from + slot.fine - 2] ?? 0));
-			trail.push(
-				reason('slots.intensity', word === 0 ? stops : 'passes', { slot: from + slot.at - 1, value: value(slot) }),
-			);
+			const full = slot.fine === undefined ? 255 : 65_535;
+			const effect = word === 0 ? stops : word < full ? 'shapes' : 'passes';
+			trail.push(reason('slots.intensity', effect, { slot: from + slot.at - 1, value: value(slot) }));
 		}
 	}
 	// what stops the light comes last, so that a trail cut there still tells what was asked

@@ -4,12 +4,14 @@ import type { Reason } from '../../sim/rig/index.ts';
 import { Dialog } from '../ui/index.ts';
 import { describeFixture, fixtureName, reasonStage, reasonText } from '../words/index.ts';
 import { useBench } from './view.ts';
+import { effectText } from './why.ts';
 
-/** Shapes beside the words of what a link does: an arrow on, a wave, a bar across. */
+/** Shapes beside the words of what a link does: an arrow on, a wave, a bar across, and a bar with an arrow led round it. */
 const MARKS: Readonly<Record<Reason['effect'], string>> = {
 	passes: 'M12 3v16m-6-6 6 6 6-6',
 	shapes: 'M12 3c-9 4 9 7 0 10m-6 0 6 6 6-6',
 	stops: 'M12 3v10M4 15h16M4 20h16',
+	cuts: 'M12 3v6M5 12h14M5 12v9m-3-3 3 3 3-3',
 };
 
 /** A lamp's reason trail, from what feeds it to what is seen; what stops the light is marked in words and shape. */
@@ -27,7 +29,7 @@ export default function Why({ fixture, onClose }: { fixture: string; onClose: ()
 						</svg>
 						<div>
 							<p class="trail-stage">
-								{reasonStage(reason)} <span class="trail-effect">{whyWords.effects[reason.effect]}</span>
+								{reasonStage(reason)} <span class="trail-effect">{effectText(reason)}</span>
 							</p>
 							<p>{reasonText(rig, fixture, reason)}</p>
 						</div>

@@ -28,12 +28,12 @@ export function seenOf({ bench, slip }: Pick<Lesson, 'bench' | 'slip'>): Seen[] 
 	const before = slip.watch.map(light);
 	play(rig, slip.log);
 	return slip.watch.map((fixture, i) => {
-		const last = rig.why(fixture).at(-1);
+		const stop = rig.why(fixture).find(({ effect }) => effect === 'stops');
 		return {
 			name: fixtureName(rig, fixture),
 			before: before[i] ?? '',
 			after: light(fixture),
-			why: last?.effect === 'stops' ? reasonText(rig, fixture, last) : null,
+			why: stop ? reasonText(rig, fixture, stop) : null,
 		};
 	});
 }

@@ -65,5 +65,6 @@ function slotFacts(unit: Unit, { slot, slots, values, value }: Reason['facts']):
 		slotName: one?.name ?? null,
 		overruled: band?.effect.do === 'programme' || band?.effect.do === 'held',
 		raised: listed(raised),
+		up: raised.length,
 	};
 }

@@ -12,6 +12,7 @@ export function rigKinds(rig: Named) {
 	return {
 		...plainKinds,
 		name: (id: string) => fixtureName(rig, id),
+		names: (ids: readonly string[]) => listed(ids.map((id) => fixtureName(rig, id))),
 		device: (id: string) => deviceName(rig, id),
 		port: (port: Port) => portText(port, rig),
 		ports: (ports: readonly Port[]) => listed(ports.map((port) => portText(port, rig))),
