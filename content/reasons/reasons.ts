@@ -3,6 +3,9 @@ import type { Says } from '../rig/index.ts';
 const band = 'Slot {slot as slot} ({name}) stands at {value as level}, in {from} to {to}: {band}.';
 const spoils = '[ That spoils {spoiled as percent} of the frames.]';
 
+const reads =
+	'{span?slot|slots} {span as numbers} as mode “{mode as mode}”, a footprint of {footprint}.[ Its panel says start address {panel}, but a follower of this kind reads from slot 1 on.]';
+
 /** Words for every link of a reason trail. */
 export const reasons = {
 	// ---- what feeds it
@@ -83,7 +86,7 @@ export const reasons = {
 	// ---- how they fare on the way
 	'line.no-cable': 'No cable leads to its data sockets from anything that sends.',
 	'line.cable-loose':
-		'{cables as cables} {cables?hangs|hang} loose at one end, so nothing comes through {cables?it|them}.',
+		'{cables as cableNames} {cables?has|each have} a loose end, so nothing comes through {cables?it|them}. The other {cables?end is|ends are} in {ports as ports}.',
 	'line.splitter-off': '{splitter as device} has no power, so nothing leaves it.',
 	'line.bad-socket': 'The contact in {port as port} is bad: nothing passes between that socket and its plug.',
 	'line.pair-open': 'Both data wires are open on the way, in {cables as cables}, so nothing gets past.',
@@ -127,8 +130,10 @@ export const reasons = {
 
 	// ---- which slots it reads
 	'address.reads': 'It reads {span?slot|slots} {span as numbers} as mode “{mode as mode}”, a footprint of {footprint}.',
-	'address.follows':
-		'As a follower it reads the leader’s {span?slot|slots} {span as numbers} as mode “{mode as mode}”, a footprint of {footprint}.[ Its panel says start address {panel}, but a follower of this kind reads from slot 1 on.]',
+	'address.follows': [
+		{ when: { talker: 'leader' }, says: `As a follower it reads the leader’s ${reads}` },
+		{ says: `As a follower it reads ${reads}` },
+	],
 	'address.past-end':
 		'Its slots run on to {last}, and a universe ends at {end}: {slots} of them {slots?does|do} not exist, and {slots?reads|read} as 0.',
 	'address.universe-differs': 'The desk has it in universe {desk}, and this line carries universe {line}.',

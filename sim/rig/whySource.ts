@@ -97,7 +97,9 @@ function looseCables(gear: Gear, unit: Unit, effect: Reason['effect']): Reason[]
 	if (!gear.cables.some(plugged)) return [];
 	const lines = segments(wiringOf(gear)).filter(({ receivers, drives }) => receivers.includes(id) || drives.length > 0);
 	const cables = gear.cables.filter((cable) => plugged(cable) && lines.some((line) => line.cables.includes(cable.id)));
-	return cables.length > 0 ? [reason('line.cable-loose', effect, { cables: cables.map((cable) => cable.id) })] : [];
+	if (cables.length === 0) return [];
+	const ports = cables.flatMap(({ from, to }) => from ?? to ?? []);
+	return [reason('line.cable-loose', effect, { cables: cables.map((cable) => cable.id), ports })];
 }
 
 /** A cause's own facts as JSON: ids, numbers, lists of ids. */

@@ -18,6 +18,7 @@ export function rigKinds(rig: Named) {
 		ports: (ports: readonly Port[]) => listed(ports.map((port) => portText(port, rig))),
 		output: (id: string) => portText(`desk:${id}`, rig),
 		cable: (id: string) => cableName(id),
+		cableNames: (ids: readonly string[]) => listed(ids.map(cableName)),
 		cables: (ids: readonly string[]) =>
 			listed(ids.map((id) => (ids.length > TOLD_IN_FULL ? cableName(id) : cableText(rig, id)))),
 		feed: (plug: string) =>

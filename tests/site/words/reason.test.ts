@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { reasons, stages } from '../../../content/reasons/index.ts';
 import type { Says } from '../../../content/rig/index.ts';
+import type { RigEvent } from '../../../sim/event/index.ts';
 import { openRig, REASON_IDS, type Reason, type ReasonId, type Rig } from '../../../sim/rig/index.ts';
 import { asked } from '../../../src/words/fill.ts';
 import { reasonStage, reasonText } from '../../../src/words/index.ts';
@@ -47,6 +48,13 @@ describe('the words of the reason trail', () => {
 		readsWell(reasonText(rig, fixture, reason));
 	});
 
+	/** What a free seed once found: a damaged line, and every colour slot at 0. */
+	const bare: RigEvent[] = [
+		{ type: 'desk.output', output: 'a', on: false },
+		{ type: 'cable.become', cable: 'c2', change: { minus: 'open' } },
+		{ type: 'settings.become', fixture: 'wash-1', change: { work: 'programme', lead: 'on' } },
+	];
+
 	it.each([mixed, led])('read well whatever is done to $name', (sheet) => {
 		fc.assert(
 			fc.property(fc.array(anyEvent(sheet), { maxLength: 30 }), (events) => {
@@ -59,7 +67,7 @@ describe('the words of the reason trail', () => {
 				}
 				for (const { id } of sheet.fixtures) for (const reason of rig.why(id)) readsWell(reasonText(rig, id, reason));
 			}),
-			{ numRuns: runs(60) },
+			{ numRuns: runs(60), examples: [[bare]] },
 		);
 	});
 });
@@ -93,6 +101,88 @@ describe('what they say', () => {
 		expect(says('address.mode-differs')).toBe(
 			'The leader sends as mode “9 slots”, and this one reads as mode “12 slots”.',
 		);
+	});
+
+	// symptom: 'The desk has it at start address 11, and it is set to 1', of a panel that says 31. cause: the slot read was told as the one set
+	it('tells a follower that reads from slot 1 what its panel says, and that it follows', () => {
+		const { rig, fixture } = scenes['drive.line']();
+		rig.send({ type: 'desk.patch', fixture, universe: 1, address: 11, mode: 'middle' });
+		rig.send({ type: 'settings.become', fixture, change: { work: 'follow', address: 31 } });
+		const all = rig.why(fixture).map((reason) => reasonText(rig, fixture, reason));
+		expect(all).toContain(
+			'The desk has it at start address 11, and its panel says 31. But it follows, and a follower of this kind reads from slot 1 on.',
+		);
+		expect(all).toContain(
+			'As a follower it reads slots 1 to 9 as mode “9 slots”, a footprint of 9. Its panel says start address 31, but a follower of this kind reads from slot 1 on.',
+		);
+		for (const text of all) expect(text).not.toMatch(/set to 1\b/);
+		const { rig: row } = scenes['drive.follow']();
+		row.send({ type: 'settings.become', fixture: 'f-1', change: { address: 40 } });
+		expect(row.why('f-1').map((reason) => reasonText(row, 'f-1', reason))).toContain(
+			'As a follower it reads the leader’s slots 1 to 9 as mode “9 slots”, a footprint of 9. Its panel says start address 40, but a follower of this kind reads from slot 1 on.',
+		);
+	});
+
+	// symptom: all on the line were told of a second sender but that sender itself. cause: what makes its own light was told nothing of the line
+	it('tells a leader that its frames meet a desk’s or another leader’s, and no other leader', () => {
+		const { rig, fixture } = scenes['line.collision']();
+		const leads = (of: Rig, id: string) =>
+			of
+				.why(id)
+				.flatMap((each) => (each.id.startsWith('drive.leading') ? [each.effect, reasonText(of, id, each)] : []));
+		expect(leads(rig, fixture)).toEqual([]);
+		expect(leads(rig, 'wash-1')).toEqual([
+			'cuts',
+			'It leads, and desk, output A drives the same line. With more than one sender every frame is spoiled, for all on that line.',
+		]);
+		const { rig: row } = scenes['drive.leading']();
+		expect(leads(row, 'lead')[0]).toBe('passes');
+		row.send({ type: 'settings.become', fixture: 'f-2', change: { work: 'held', lead: 'on' } });
+		for (const [id, other] of [
+			['lead', 'follower 2'],
+			['f-2', 'leader'],
+		] as const)
+			expect(leads(row, id)[1]).toContain(`It leads, and ${other}, data out drives the same line.`);
+	});
+
+	// symptom: silence. cause: only what leads was told of its leading
+	it('tells what is set to lead and obeys the line or follows that it sends nothing', () => {
+		expect(says('drive.leading-not')).toBe(
+			'It is set to lead as well, but it sends nothing while it obeys the line. A leader shows its own colour or programme.',
+		);
+		const { rig } = scenes['drive.follow']();
+		rig.send({ type: 'settings.become', fixture: 'f-1', change: { lead: 'on' } });
+		const trail = rig.why('f-1').map((reason) => reasonText(rig, 'f-1', reason));
+		expect(trail).toContain(
+			'It is set to lead as well, but it sends nothing while it follows. A leader shows its own colour or programme.',
+		);
+	});
+
+	it('says who would send and does not, and which cable hangs loose', () => {
+		expect(says('source.output-off')).toBe('Desk, output A is switched off, so it sends nothing down this line.');
+		expect(says('source.leader-off')).toBe(
+			'Leader shows light of its own on this line, but is not set to lead, so it sends nothing.',
+		);
+		const { rig } = scenes['drive.follow']();
+		rig.send({ type: 'power.switch', fixture: 'lead', on: false });
+		rig.wait(2000);
+		const trail = rig.why('f-3').map((reason) => reasonText(rig, 'f-3', reason));
+		expect(trail).toContain('Leader is set to lead this line, but has no power.');
+		expect(says('line.cable-loose')).toBe(
+			'Cable 2 has a loose end, so nothing comes through it. The other end is in wash 1, house left, data out.',
+		);
+	});
+
+	// symptom: 'Of its colour slots, 13 to 18, these are up: .'. cause: the words went by whether that stops the light, and on a damaged line it does not
+	it('names no colours where none is up, though the line is damaged', () => {
+		const { rig, fixture } = scenes['light.flickers']();
+		rig.send({ type: 'settings.become', fixture: 'lead', change: { held: 'white', level: 0 } });
+		const slots = (of: Rig, id: string) =>
+			of.why(id).flatMap((each) => (each.id === 'slots.colours' ? reasonText(of, id, each) : []));
+		expect(slots(rig, fixture).join()).not.toMatch(/up: \./);
+		const { rig: desk } = scenes['line.one-wire-open']();
+		for (let slot = 1; slot <= 40; slot++) desk.send({ type: 'desk.level', universe: 1, slot, level: 0 });
+		expect(slots(desk, 'old-1')).toEqual(['All its colour slots, 23 to 25, stand at 0, so no colour is asked for.']);
 	});
 
 	it('counts what lies past the end of the universe', () => {

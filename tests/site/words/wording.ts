@@ -10,6 +10,8 @@ export function readsWell(text: string): void {
 export function hasNoSeams(text: string): void {
 	expect(text).not.toMatch(/[{}[\]]|undefined|null|NaN|\[object|true|false| {2}| [,.;:]|, ?[.,]|\(\)|“”/);
 	expect(text).not.toMatch(/\b(desk:[a-z]|[a-z]+-\d+:(in|out)|wash-1|bar-1|old-1|[fq]-[1234]|c[123])\b/);
+	// a list with nothing in it leaves its colon or comma in the air
+	expect(text).not.toMatch(/[:;,](?= ?[.,;:]|$)|\b(by|through)[.,;:]|^[.,;:]/);
 	expect(text.trim()).toBe(text);
 	expect(text).not.toBe('');
 }
