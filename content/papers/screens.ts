@@ -402,9 +402,9 @@ export const learnWords = {
 		'by-hand': 'You left this one out.',
 	},
 	count: 'Count it',
-	countOne: (who: string) => `Count the result of ${who}`,
+	countOne: (who: string) => `Count it: the result of ${who}`,
 	leave: 'Leave it out',
-	leaveOne: (who: string) => `Leave out the result of ${who}`,
+	leaveOne: (who: string) => `Leave it out: the result of ${who}`,
 	mean: (mean: number, passed: number, of: number) => `${percent(mean)} % right on average. ${passed} of ${of} passed.`,
 	kr20: 'How steady the paper is',
 	kr20Says: (figure: number, low: number, high: number) =>
