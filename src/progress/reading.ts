@@ -42,14 +42,15 @@ export function readProgress(
 	migrations: readonly Migration[] | null = null,
 	version = VERSION,
 ): ReadProgress {
-	const kinds = kindsOf(text, migrations ?? MIGRATIONS, version);
+	const { kinds, found: before } = kindsOf(text, migrations ?? MIGRATIONS, version);
 	const progress = new Map<string, KindRecord>();
 	const damaged: [string, unknown][] = [];
 	for (const [kind, found] of Object.entries(kinds)) {
 		const read = v.safeParse(recordSchema, found);
 		if (KIND.test(kind) && kind.length <= LONGEST_KIND && progress.size < MOST_KINDS && read.success)
 			progress.set(kind, read.output);
-		else damaged.push([kind, found]);
+		// as it was found: a migration may have written into it
+		else damaged.push([kind, Object.hasOwn(before, kind) ? before[kind] : found]);
 	}
 	return { progress, damaged: Object.fromEntries(damaged) };
 }
@@ -85,10 +86,16 @@ function withTries(record: unknown): unknown {
 	};
 }
 
-function kindsOf(text: string, migrations: readonly Migration[], version: number): Readonly<Record<string, unknown>> {
-	const found = readJson(text, BOUNDS);
-	if (typeof found === 'string') throw damagedWhole();
-	const whole = found.value;
+interface Kinds {
+	readonly kinds: Readonly<Record<string, unknown>>;
+	/** The same as they stood in the text. */
+	readonly found: Readonly<Record<string, unknown>>;
+}
+
+function kindsOf(text: string, migrations: readonly Migration[], version: number): Kinds {
+	const read = readJson(text, BOUNDS);
+	if (typeof read === 'string') throw damagedWhole();
+	const whole = read.value;
 	if (!isRecord(whole) || !Number.isSafeInteger(whole['version']) || Number(whole['version']) < 1) throw damagedWhole();
 	const from = Number(whole['version']);
 	if (from > version)
@@ -99,7 +106,7 @@ function kindsOf(text: string, migrations: readonly Migration[], version: number
 		);
 	const { kinds } = migrations.slice(from - 1, version - 1).reduce((old, migrate) => migrate(old), whole);
 	if (!isRecord(kinds)) throw damagedWhole();
-	return kinds;
+	return { kinds, found: isRecord(whole['kinds']) ? whole['kinds'] : {} };
 }
 
 const isRecord = (value: unknown): value is Record<string, unknown> =>

@@ -124,7 +124,8 @@ describe('what version 1 kept', () => {
 
 	it('is set aside where it is damaged', () => {
 		const { damaged, progress } = readProgress('{"version":1,"kinds":{"address-keys":{"done":"lots"},"defaults":7}}');
-		expect([progress.size, Object.keys(damaged)]).toEqual([0, ['address-keys', 'defaults']]);
+		expect(progress.size).toBe(0);
+		expect(damaged).toEqual({ 'address-keys': { done: 'lots' }, defaults: 7 });
 	});
 });
 
