@@ -42,6 +42,7 @@ export const drillWords = {
 	nothingLeft: 'Nothing is left to do. Mark it.',
 	hintWord: 'Hint',
 	done: 'Done',
+	doneLive: 'Done, but not safely',
 	notYet: 'Not yet',
 	doneWords: 'Everything is as the task asks.',
 	harm: 'You moved a live link',

@@ -24,7 +24,7 @@ export function Marks({ drill, under, mark, attempt, kept }: Props): JSX.Element
 	return (
 		<section class="drill-mark" data-done={done} aria-labelledby="drill-mark">
 			<h3 id="drill-mark" tabIndex={-1}>
-				{done ? drillWords.done : drillWords.notYet}
+				{!done ? drillWords.notYet : harm.length > 0 ? drillWords.doneLive : drillWords.done}
 			</h3>
 			{harm.length > 0 && (
 				<Notice kind="wrong" word={drillWords.harm}>
