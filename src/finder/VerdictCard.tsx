@@ -11,9 +11,6 @@ import { becauseOf, lacking, titleOf, waysOn } from './verdict.ts';
 import type { CauseView, MendView, VerdictView } from './view.ts';
 import type { Allows } from './walk.ts';
 
-/** What goes with swapping parts that nobody can name beforehand. */
-const LOST_CAUTIONS = ['mains', 'height', 'hanging'] as const;
-
 interface Props {
 	store: FinderStore;
 	verdict: VerdictView;
@@ -62,7 +59,7 @@ export function VerdictCard({ store, verdict, allows, stage, counted }: Props): 
 							<li key={way}>{way}</li>
 						))}
 					</ol>
-					<Cautions ids={LOST_CAUTIONS} />
+					<Cautions ids={lost.cautions} />
 					<TapeWords tape={lost.tape} />
 				</>
 			)}

@@ -89,14 +89,24 @@ export interface MendView {
 	readonly picture: Picture;
 }
 
+/** What there is to go on where nothing known fits. */
+export interface LostView {
+	/** Names of the places that what was seen points to. */
+	readonly near: readonly string[];
+	/** What goes with swapping parts that nobody can name beforehand. */
+	readonly cautions: readonly CautionId[];
+	/** What to write on the tape. */
+	readonly tape: readonly string[];
+}
+
 export interface VerdictView {
 	readonly because: Verdict['because'];
 	/** 0 to 1. */
 	readonly sure: number;
 	/** None where nothing known fits. */
 	readonly causes: readonly CauseView[];
-	/** Where nothing known fits: names of the places that what was seen points to, and what to write on the tape; else null. */
-	readonly lost: { readonly near: readonly string[]; readonly tape: readonly string[] } | null;
+	/** Where nothing known fits; else null. */
+	readonly lost: LostView | null;
 	readonly mends: readonly MendView[];
 	/** Checks set aside on the way. */
 	readonly asides: number;

@@ -17,7 +17,7 @@ import {
 } from '../words/index.ts';
 import { type Ground, groundOf } from './ground.ts';
 import { pictureOf } from './picture.ts';
-import type { CauseView, LogLineView, MendView, SuspectView, VerdictView, WalkView } from './view.ts';
+import type { CauseView, LogLineView, LostView, MendView, SuspectView, VerdictView, WalkView } from './view.ts';
 import { seenWords, viewCheck } from './viewCheck.ts';
 import type { SetWalk } from './walk.ts';
 
@@ -118,12 +118,18 @@ function viewVerdict(ground: Ground, finder: Finder, verdict: Verdict, { steps }
 		because: verdict.because,
 		sure: verdict.sure,
 		causes: verdict.suspects.flatMap((suspect) => (suspect.faults.length > 0 ? viewCause(ground, suspect) : [])),
-		lost:
-			verdict.because === 'unknown'
-				? { near: verdict.near.map(({ place }) => placeName(ground.sheet, place)), tape: [unknown.tape] }
-				: null,
+		lost: verdict.because === 'unknown' ? viewLost(ground, verdict) : null,
 		mends: verdict.mends.map((mend) => viewMend(ground, finder, mend)),
 		asides: steps.filter(({ did }) => did !== 'answer').length,
+	};
+}
+
+function viewLost({ sheet }: Ground, { near }: Verdict): LostView {
+	const isOverhead = sheet.fixtures.some(({ place }) => place.overhead);
+	return {
+		near: near.map(({ place }) => placeName(sheet, place)),
+		cautions: isOverhead ? ['mains', 'height', 'hanging'] : ['mains'],
+		tape: [unknown.tape],
 	};
 }
 

@@ -75,6 +75,8 @@ test.each(['two slots changed over', 'its supply is dead inside', 'a second sour
 			expect(ways).toContain(way);
 		for (const place of verdict.lost?.near ?? []) expect(ways).toContain(place);
 		expect(verdict.lost?.tape).toHaveLength(1);
+		// what hangs overhead is no swap for whoever holds the phone
+		expect(verdict.lost?.cautions).toEqual(fault.rig === 'two-universes' ? ['mains', 'height', 'hanging'] : ['mains']);
 	},
 );
 
