@@ -5,7 +5,7 @@ import { holdsRig, useRig } from '../rig/index.ts';
 import { Button } from '../ui/index.ts';
 import { Bench } from './Bench.tsx';
 import { later } from './later.ts';
-import type { Opening, Ways } from './opened.ts';
+import type { Opening, OpenOther } from './opened.ts';
 import { openBench } from './opening.ts';
 import { useAsideCount } from './useAsideCount.ts';
 import { useKeeping } from './useKeeping.ts';
@@ -18,9 +18,6 @@ const Share = later(() => import('./Share.tsx'));
 
 const storage = () => localStorage;
 const SOON_MS = 400;
-
-/** Opens a bench in the place of the one on the page, by whatever way. A sentence is handed back to who asked. */
-export type OpenOther = (open: (ways: Ways) => Promise<Opening | string>) => Promise<string | null>;
 
 /** The free bench: lay out what you like, break it yourself, share it. It is kept on the device. */
 export function FreeBench(): JSX.Element {

@@ -2,8 +2,7 @@ import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { benchWords, noticeWords } from '../../content/bench/index.ts';
 import { Button, Notice } from '../ui/index.ts';
-import type { OpenOther } from './FreeBench.tsx';
-import { IN_PLACE, type Opening } from './opened.ts';
+import { IN_PLACE, type Opening, type OpenOther } from './opened.ts';
 import { openAside } from './reopening.ts';
 import type { Kept } from './useKeeping.ts';
 

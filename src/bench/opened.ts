@@ -30,6 +30,9 @@ export interface Ways extends Playing {
 	readonly now: () => number;
 }
 
+/** Opens a bench in the place of the one on the page, by whatever way. A sentence is handed back to who asked. */
+export type OpenOther = (open: (ways: Ways) => Promise<Opening | string>) => Promise<string | null>;
+
 /** An opening of which nothing is to be said. */
 export const plainly = (store: RigStore, rest: Partial<Opening> = {}): Opening => ({
 	store,

@@ -12,7 +12,7 @@ const EARLIER: Readonly<Record<string, Why>> = {
 const VERSION = 1;
 
 /** What made a bench give up its place: a link, another tab, damage, a bench brought back. */
-export const WHYS = ['link', 'tab', 'damaged', 'back'] as const;
+const WHYS = ['link', 'tab', 'damaged', 'back'] as const;
 export type Why = (typeof WHYS)[number];
 
 /** Benches of others, from links and never touched, that are set aside at most: the oldest goes. One's own never goes by itself. */

@@ -21,7 +21,7 @@ function countHere(by: number): void {
  * tab; one without locks has no offline site either.
  * @returns the way to say that it is over
  */
-export function beginUnderWay(): () => void {
+function beginUnderWay(): () => void {
 	countHere(1);
 	let letGo = () => {};
 	const over = new Promise<void>((done) => {
