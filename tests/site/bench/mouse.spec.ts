@@ -43,7 +43,9 @@ test('a fixture never seen before is powered, walked to mode and address, linked
 
 	await tab.getByRole('button', { name: 'Why does Wash 1 look like that?' }).click();
 	const trail = tab.getByRole('dialog').locator('.trail');
-	await expect(trail.locator('[data-effect="stops"]')).toContainText('stops here');
+	// nobody sends, no cable leads there, and so there never was data: each stops it, and nothing comes after
+	await expect(trail.locator('[data-effect="stops"] .trail-effect')).toHaveText(Array(3).fill('stops here'));
+	await expect(trail.locator('li').last()).toHaveAttribute('data-effect', 'stops');
 	await tab.getByRole('dialog').getByRole('button', { name: 'Close' }).click();
 
 	await socket(tab, 'desk:a').click();

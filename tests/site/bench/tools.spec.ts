@@ -30,7 +30,10 @@ test('things that break show in the lamps and in the reason trail, and can be pu
 	await take(tab, 'Wash 2').click();
 	await expect(tab.locator('.lamp[data-lamp="data"]')).toContainText('blinking');
 	await tab.getByRole('button', { name: 'Why does Wash 2 look like that?' }).click();
-	await expect(tab.getByRole('dialog').locator('.trail')).toContainText('cable 2');
+	// this one keeps its last look: the data stops, and the light goes on
+	const link = tab.getByRole('dialog').locator('.trail li', { hasText: 'cable 2' });
+	await expect(link.locator('.trail-effect')).toHaveText('data stops here');
+	await expect(link).toHaveAttribute('data-effect', 'cuts');
 	await tab.keyboard.press('Escape');
 	await breaker.getByRole('combobox', { name: 'What to break' }).selectOption('fixture:wash-1');
 	await breaker.getByRole('switch', { name: 'Lens covered' }).click();
