@@ -6,12 +6,12 @@ import { describeFixture, fixtureName, reasonStage, reasonText } from '../words/
 import { useBench } from './view.ts';
 import { effectText } from './why.ts';
 
-/** Shapes beside the words of what a link does: an arrow on, a wave, a bar across, and a bar with an arrow led round it. */
+/** Shapes beside the words of what a link does: an arrow on, a wave, a bar across; the same bar where data or the remote stops. */
 const MARKS: Readonly<Record<Reason['effect'], string>> = {
 	passes: 'M12 3v16m-6-6 6 6 6-6',
 	shapes: 'M12 3c-9 4 9 7 0 10m-6 0 6 6 6-6',
 	stops: 'M12 3v10M4 15h16M4 20h16',
-	cuts: 'M12 3v6M5 12h14M5 12v9m-3-3 3 3 3-3',
+	cuts: 'M12 3v10M4 15h16M4 20h16',
 };
 
 /** A lamp's reason trail, from what feeds it to what is seen; what stops the light is marked in words and shape. */
