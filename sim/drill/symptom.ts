@@ -4,6 +4,8 @@ import { wayOn } from './way/index.ts';
 
 /** Long enough for data to come or go and for a damaged line to show, ms. */
 const MOMENT_MS = 2000;
+/** Least change of brightness that is seen, as lightness 0..1. Ours, no source: some steps more than an eye can just tell. */
+const SEEN = 0.02;
 
 /**
  * Whether somebody who walks along the row would see that something is wrong: some fixture's light or indicators differ from
@@ -16,16 +18,25 @@ export function isSeen(task: Task, rig: Rig): boolean {
 		if (event.type === 'clock.wait') right.wait(event.ms);
 		else right.send(event);
 	}
-	const wrong = rig.fork();
 	const looks = along(right);
-	return along(wrong).some((look, i) => look !== looks[i]);
+	return along(rig.fork()).some((look, i) => looksOther(look, looks[i] as Look));
 }
 
-function along(rig: Rig): string[] {
+interface Look {
+	/** All but how bright each cell is, which no eye sees to a hair. */
+	readonly plain: string;
+	readonly brightness: readonly number[];
+}
+
+function along(rig: Rig): Look[] {
 	rig.wait(MOMENT_MS);
 	return [...rig.gear.units.keys()].map((id) => {
 		const { light, lamps } = rig.look(id);
-		const cells = light.cells.map(({ words, brightness, ultraviolet }) => [words, brightness.toFixed(2), ultraviolet]);
-		return JSON.stringify([cells, light.flashes, light.flicker, light.moving, lamps]);
+		const cells = light.cells.map(({ words, ultraviolet }) => [words, ultraviolet > 0]);
+		const plain = JSON.stringify([cells, light.flashes, light.flicker, light.moving, lamps]);
+		return { plain, brightness: light.cells.map(({ brightness }) => brightness) };
 	});
 }
+
+const looksOther = (a: Look, b: Look): boolean =>
+	a.plain !== b.plain || a.brightness.some((bright, i) => Math.abs(bright - (b.brightness[i] ?? 0)) >= SEEN);

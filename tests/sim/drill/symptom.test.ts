@@ -17,7 +17,8 @@ function along(rig: Rig): string[] {
 	rig.wait(MOMENT);
 	return [...rig.gear.units.keys()].map((id) => {
 		const { light, lamps } = rig.look(id);
-		const cells = light.cells.map(({ words, brightness, ultraviolet }) => [words, brightness.toFixed(2), ultraviolet]);
+		// in steps that an eye can tell
+		const cells = light.cells.map(({ words, brightness }) => [words, Math.round(brightness * 50)]);
 		return JSON.stringify([cells, light.flashes, light.flicker, light.moving, lamps]);
 	});
 }
