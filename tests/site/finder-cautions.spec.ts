@@ -25,13 +25,15 @@ const scenes: readonly Hidden[] = [
 const [first] = scenes as [Hidden];
 
 const card = '[data-check]:has(.caution)';
+/** Said of a card before its cautions have come. */
+const waiting = '[data-check][data-cautioned="true"]';
 
 /** Walks on until a card with a caution comes, or the first mend. */
 async function toCaution(tab: Page, scene: Hidden): Promise<void> {
 	await tab.goto('/finder/');
 	await begin(tab, scene);
 	const read = readingOf(scene);
-	for (let asked = 0; asked < 20 && (await tab.locator(card).count()) === 0; asked++) {
+	for (let asked = 0; asked < 20 && (await tab.locator(waiting).count()) === 0; asked++) {
 		if ((await tab.locator('[data-mend]').count()) > 0) throw new Error('no card had a caution');
 		await answer(tab, read, 1);
 	}
@@ -76,7 +78,6 @@ test('nothing can be answered before the cautions are there', async ({ page: tab
 	});
 	await tab.goto('/finder/');
 	await begin(tab, first);
-	const waiting = '[data-check][data-cautioned="true"]';
 	const read = readingOf(first);
 	for (let asked = 0; asked < 20 && (await tab.locator(waiting).count()) === 0; asked++) await answer(tab, read, 1);
 	await expect(tab.locator(`${waiting} .answer`).first()).toBeDisabled();
