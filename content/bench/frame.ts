@@ -13,6 +13,7 @@ export const benchWords = {
 		clock: 'Clock',
 	},
 	layOut: 'Lay out',
+	keptBenches: (count: number) => `Kept benches: ${count}`,
 	undo: 'Undo',
 	share: 'Share',
 	dismiss: 'Dismiss',

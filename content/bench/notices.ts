@@ -1,32 +1,39 @@
-/** What the free bench says of where it came from, and of what became of the one before. */
-export const noticeWords = {
-	ownAside: 'A link took the place of your own bench, which is kept.',
-	ownThere: 'Your own bench is kept.',
-	bringBack: 'Bring mine back',
+/** What is said where a bench could not be opened as it was asked for. Apart from the rest: it comes with every link. */
+export const openingWords = {
 	damagedStore:
 		'The bench kept on this device was damaged. It has been set aside, and this is a fresh one. You will find it under Kept benches.',
 	newerStore:
 		'The bench kept on this device was made by a newer version of Prep Bay. It is kept as it is, and this is a fresh one. Load the page again to get the newest version.',
 	stoppedOwn: 'You stopped your bench from opening. It is kept as it is, and this is a fresh one.',
-	goneAside: 'That bench is no longer kept: another tab took it up or deleted it.',
-	newerAside:
-		'That bench was made by a newer version of Prep Bay. Load the page again to get the newest, or save the bench to a file.',
-	damagedAside: 'That bench is damaged and cannot be opened. You can save it to a file.',
-	otherTab: 'Another tab kept a bench of its own here. Both are kept: find the other one under Kept benches.',
-	notKept: 'This device keeps nothing for this page, so the bench is gone when the page closes. Share it to keep it.',
-	noRoom:
-		'There is no room left on this device to keep this bench as well. Delete some under Kept benches, or share it to keep it.',
 	badLink: (sentence: string) => `${sentence} The bench is empty meanwhile.`,
 	noFit: 'This link holds no rig that fits together, so the bench is empty. Ask for a new link.',
+} as const;
+
+/** While a long history is played back. */
+export const playingWords = {
 	playing: 'This bench has a long history. It is being played back.',
 	played: (percent: number) => `${percent} % done`,
 	stop: 'Stop',
 } as const;
 
+/** What the free bench says of where it came from, and of what became of the one before. */
+export const noticeWords = {
+	ownAside: 'A link took the place of your own bench, which is kept.',
+	ownThere: 'Your own bench is kept.',
+	bringBack: 'Bring mine back',
+	otherTab: 'Another tab kept a bench of its own here. Both are kept: find the other one under Kept benches.',
+	notKept: 'This device keeps nothing for this page, so the bench is gone when the page closes. Share it to keep it.',
+	noRoom:
+		'There is no room left on this device to keep this bench as well. Delete some under Kept benches, or share it to keep it.',
+} as const;
+
 /** Benches that gave up their place: the list of them, and what can be done with each. */
 export const asideWords = {
 	title: 'Kept benches',
-	open: (count: number) => `Kept benches: ${count}`,
+	goneAside: 'That bench is no longer kept: another tab took it up or deleted it.',
+	newerAside:
+		'That bench was made by a newer version of Prep Bay. Load the page again to get the newest, or save the bench to a file.',
+	damagedAside: 'That bench is damaged and cannot be opened. You can save it to a file.',
 	words:
 		'Each of these stood on the bench before another took its place. They stay on this device until you delete them.',
 	none: 'No others are kept.',

@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { asideWords, benchWords } from '../../content/bench/index.ts';
+import { benchWords } from '../../content/bench/index.ts';
 import { holdsRig, useRig } from '../rig/index.ts';
 import { Button } from '../ui/index.ts';
 import { Bench } from './Bench.tsx';
@@ -90,7 +90,7 @@ function Opened({ opening, openOther }: { opening: Opening; openOther: OpenOther
 					{benchWords.undo}
 				</Button>
 				<Button onClick={() => setOpen('share')}>{benchWords.share}</Button>
-				{aside > 0 && <Button onClick={() => setOpen('kept')}>{asideWords.open(aside)}</Button>}
+				{aside > 0 && <Button onClick={() => setOpen('kept')}>{benchWords.keptBenches(aside)}</Button>}
 			</div>
 			{(trouble || before || kept !== 'kept') && <FreeNotices {...{ opening, kept, aside, openOther }} />}
 			{open === 'layOut' && <LayOut store={store} onClose={close} />}

@@ -3,8 +3,8 @@ import { useState } from 'preact/hooks';
 import { asideWords as words } from '../../content/bench/index.ts';
 import { type Aside, asideList, asideText, dropAside } from '../rig/index.ts';
 import { Button, Dialog, Notice, saveText } from '../ui/index.ts';
+import { openAside } from './openAside.ts';
 import type { Keeping, OpenOther } from './opened.ts';
-import { openAside } from './reopening.ts';
 import { tellAside } from './useAsideCount.ts';
 
 interface Props {

@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { noticeWords } from '../../content/bench/index.ts';
+import { playingWords } from '../../content/bench/index.ts';
 import { Button, Notice } from '../ui/index.ts';
 
 interface Props {
@@ -13,14 +13,14 @@ export default function PlayingBack({ share, onStop }: Props): JSX.Element {
 	const percent = Math.floor(100 * share);
 	return (
 		<Notice>
-			<p role="status">{noticeWords.playing}</p>
+			<p role="status">{playingWords.playing}</p>
 			<p>
-				<progress max={100} value={percent} aria-label={noticeWords.playing}>
-					{noticeWords.played(percent)}
+				<progress max={100} value={percent} aria-label={playingWords.playing}>
+					{playingWords.played(percent)}
 				</progress>{' '}
-				{noticeWords.played(percent)}
+				{playingWords.played(percent)}
 			</p>
-			<Button onClick={onStop}>{noticeWords.stop}</Button>
+			<Button onClick={onStop}>{playingWords.stop}</Button>
 		</Notice>
 	);
 }

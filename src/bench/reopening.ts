@@ -1,7 +1,6 @@
-import { noticeWords } from '../../content/bench/index.ts';
+import { openingWords } from '../../content/bench/index.ts';
 import { isInputError } from '../../shared/error/index.ts';
 import {
-	asideText,
 	isKept,
 	type Kept,
 	type Playing,
@@ -28,16 +27,16 @@ export async function openKept(ways: Ways): Promise<Opening> {
 	const text = textKept(storage);
 	if (text === null) return plainly(firstBench());
 	const found = await readText(text);
-	if (found.is === 'newer') return plainly(firstBench(), { trouble: noticeWords.newerStore });
+	if (found.is === 'newer') return plainly(firstBench(), { trouble: openingWords.newerStore });
 	try {
 		if (found.is === 'bench') return plainly(await played(found.kept, ways), { place: takePlace(text) });
 	} catch (error) {
 		if (!isInputError(error)) throw error;
 		if (error.code === 'log.stopped')
-			return plainly(firstBench(), { trouble: noticeWords.stoppedOwn, before: IN_PLACE });
+			return plainly(firstBench(), { trouble: openingWords.stoppedOwn, before: IN_PLACE });
 	}
 	setKeptAside(storage, text, now());
-	return plainly(firstBench(), { trouble: noticeWords.damagedStore });
+	return plainly(firstBench(), { trouble: openingWords.damagedStore });
 }
 
 /**
@@ -58,29 +57,12 @@ export async function openLink(fragment: string, ways: Ways): Promise<Opening> {
 	}
 }
 
-/**
- * Opens a bench that was set aside, or the one still in its place.
- * @returns a sentence where it cannot be opened; it stays where it is
- */
-export async function openAside(id: string, ways: Ways): Promise<Opening | string> {
-	if (id === IN_PLACE) return openKept(ways);
-	const text = asideText(ways.storage, id);
-	if (text === null) return noticeWords.goneAside;
-	const found = await readText(text);
-	if (found.is !== 'bench') return found.is === 'newer' ? noticeWords.newerAside : noticeWords.damagedAside;
-	try {
-		return plainly(await played(found.kept, ways), { keepAtOnce: true, backFrom: id });
-	} catch (error) {
-		if (!isInputError(error)) throw error;
-		return error.code === 'log.stopped' ? error.message : noticeWords.damagedAside;
-	}
-}
-
-const played = async ({ sheet, log }: Kept, playing: Playing): Promise<RigStore> =>
+/** A store on what was kept, played with pauses for the page. */
+export const played = async ({ sheet, log }: Kept, playing: Playing): Promise<RigStore> =>
 	storeOf(await playInStretches(sheet, log, playing));
 
 /** One sentence about a link: its own where the link itself is off, a plain one where its insides do not fit. */
 function troubleOf({ code, message }: { code: string; message: string }): string {
 	const own = code.startsWith('link.') || code === 'log.stopped';
-	return own ? noticeWords.badLink(message) : noticeWords.noFit;
+	return own ? openingWords.badLink(message) : openingWords.noFit;
 }

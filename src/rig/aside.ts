@@ -1,4 +1,3 @@
-import { murmur3Text } from '../../shared/random/index.ts';
 import { readJson } from '../pack/index.ts';
 import type { Store } from './device.ts';
 
@@ -36,7 +35,14 @@ export interface Aside {
 /** The name of a kept text among those set aside: the same bench later on takes the place of itself. */
 export function asideIdOf(text: string): string {
 	const { id } = partsOf(text);
-	return typeof id === 'string' && /^[0-9a-f]{16}$/.test(id) ? id : murmur3Text(text, 0x61736964).toString(16);
+	return typeof id === 'string' && /^[0-9a-f]{16}$/.test(id) ? id : nameFor(text);
+}
+
+/** A name for a text that has none of its own: FNV-1a, 32 bits (from memory), and its length. Two that share it would be one. */
+function nameFor(text: string): string {
+	let hash = 0x811c9dc5;
+	for (let at = 0; at < text.length; at++) hash = Math.imul(hash ^ text.charCodeAt(at), 0x01000193);
+	return `${(hash >>> 0).toString(16)}-${text.length}`;
 }
 
 /**
