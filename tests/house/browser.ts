@@ -1,4 +1,4 @@
-import { existsSync, mkdirSync, readFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -47,6 +47,7 @@ async function packagedBrowser(): Promise<string> {
 	process.env['TMPDIR'] = folder;
 	// without this it looks for the machine's own security libraries, which a bare machine lacks
 	process.env['AWS_EXECUTION_ENV'] ??= 'AWS_Lambda_nodejs24.x';
+	process.env['FONTCONFIG_FILE'] ??= fontsIn(folder);
 	try {
 		const { default: packaged } = await import('@sparticuz/chromium');
 		return await packaged.executablePath();
@@ -54,4 +55,18 @@ async function packagedBrowser(): Promise<string> {
 		if (before === undefined) delete process.env['TMPDIR'];
 		else process.env['TMPDIR'] = before;
 	}
+}
+
+/**
+ * Where its typeface is, for the packaged browser: its own list of folders takes it for unpacked in /tmp itself, and with no typeface at all it
+ * dies at the first file box.
+ */
+function fontsIn(folder: string): string {
+	const file = path.join(folder, 'fonts.conf');
+	const dirs = [path.join(folder, 'fonts'), '/usr/share/fonts'].map((dir) => `<dir>${dir}</dir>`).join('');
+	writeFileSync(
+		file,
+		`<?xml version="1.0"?><fontconfig>${dirs}<cachedir>${folder}/fonts-cache</cachedir></fontconfig>\n`,
+	);
+	return file;
 }
