@@ -84,7 +84,7 @@ export const cases: readonly Case[] = [
 		title: 'The flowers have come',
 		words: 'Decor went up in the last half hour, in front of all and everything.',
 		shown: { rig: 'leader-and-three', seed: 16 },
-		own: { rig: 'two-universes', seed: 56 },
+		own: { rig: 'two-universes', seed: 185 },
 	},
 ];
 

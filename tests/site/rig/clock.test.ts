@@ -67,7 +67,7 @@ it('wakes for what happens by itself: a display that sleeps, and data that count
 	expect(frames).toBeLessThan(40);
 	const { version } = store;
 	store.send({ type: 'hall.power', on: false });
-	vi.advanceTimersByTime(1100);
+	vi.advanceTimersByTime(1400);
 	expect(store.version).toBeGreaterThan(version + 1);
 });
 
