@@ -15,7 +15,7 @@ export interface CheckWords {
 
 const DATA = { steady: 'Steady', flickering: 'Flickering', blinking: 'Blinking slowly', out: 'Out' } as const;
 const CHARGE =
-	'Plug in its approved charger, switch the fixture off and look at its battery lamp. Then put it back as it was.';
+	'Not if it’s hot, swollen, wet or was dropped. Plug in its approved charger, switch the fixture off and look at its battery lamp. Then put it back as it was.';
 const NO_DISPLAY = 'The display stays dark';
 const watch = 'Look at the wall it lights, never into the lens';
 /** A panel that acts as it is stepped would show it to everybody. */
@@ -124,7 +124,7 @@ export const checks: Readonly<Record<string, CheckWords>> = {
 	},
 	display: {
 		title: 'Display: {place as name}',
-		does: 'Look at its display. If it is dark, press Back once to wake it.',
+		does: 'Look at its display. If it’s dark, press Back once to wake it. In a show ask first: on some, that press acts.',
 		outcomes: { readable: 'It can be read', locked: 'It says that it is locked', dark: 'It stays dark' },
 		spot: 'display',
 	},
@@ -211,7 +211,7 @@ export const checks: Readonly<Record<string, CheckWords>> = {
 	// ---- tries on a fixture
 	'desk-strips': {
 		title: 'Strips of {place as name}',
-		does: `At the desk, ${strips}. Watch it meanwhile, then put its strips back.`,
+		does: `At the desk, ${strips}. Say aloud that light is coming, and watch the wall it lights, never the lens. Then put its strips back.`,
 		outcomes: { answers: 'It answers', still: 'Nothing changes' },
 		spot: 'desk-screen',
 	},
@@ -228,7 +228,7 @@ export const checks: Readonly<Record<string, CheckWords>> = {
 	},
 	'desk-restart': {
 		title: 'Desk silent: {place as name}',
-		does: 'Switch the desk’s outputs off for three seconds and watch it. Then switch them on again.',
+		does: 'Switch the desk’s outputs off for three seconds and watch the wall it lights. Then switch them on again.',
 		outcomes: {
 			'as-meant': [
 				{ when: { loss: 'dark' }, says: 'It is dark meanwhile' },
@@ -241,7 +241,7 @@ export const checks: Readonly<Record<string, CheckWords>> = {
 	},
 	'held-at-panel': {
 		title: 'Its own light: {place as name}',
-		does: 'At its panel, set its own held colour {own as held}, full brightness, no flashes. Look, then set all back as it was.',
+		does: 'At its panel, set its own held colour {own as held}, full brightness, no flashes. Say aloud that light is coming. Look at the wall, never the lens, then set all back as it was.',
 		outcomes: { lights: 'It lights', dark: 'It stays dark', 'no-display': NO_DISPLAY },
 		spot: 'keys',
 	},
@@ -267,21 +267,23 @@ export const checks: Readonly<Record<string, CheckWords>> = {
 		title: 'On its charger: {place as name}',
 		does: [
 			{ when: { plug: 'none' }, says: CHARGE },
-			{ when: { plug: 'wall' }, says: CHARGE },
-			{ says: `Its lead is in a link, so isolate first: the plug of its row comes out at the wall. ${CHARGE}` },
+			{ when: { plug: 'wall' }, says: `Pull its plug at the wall before you touch the inlet. ${CHARGE}` },
+			{
+				says: `Its lead is in a link, so isolate first: the plug of its row comes out at the wall, and goes in last. ${CHARGE}`,
+			},
 		],
 		outcomes: { charges: 'It says that it charges', not: 'It does not' },
 		spot: 'battery-lamp',
 	},
 	'neighbour-strips': {
 		title: 'Does {place as name} answer strips of {other as name}?',
-		does: 'Watch {place as name}. At the desk, take the strips of {other as name} to full, then to 0, with functions at rest. Put them back.',
+		does: 'Say aloud that light is coming, and watch the wall that {place as name} lights. At the desk, take the strips of {other as name} to full, then to 0, with functions at rest. Put them back.',
 		outcomes: { answers: 'It answers them', still: 'It takes no notice' },
 		spot: 'desk-screen',
 	},
 	'leader-change': {
 		title: 'Does {place as name} follow {other as name}?',
-		does: 'At the panel of {other as name}, set another held colour of one emitter, at full brightness. Watch, then set it back.',
+		does: 'At the panel of {other as name}, set another held colour of one emitter, at full brightness. Say aloud that light is coming. Watch the wall, never the lens, then set it back.',
 		outcomes: {
 			follows: 'It takes the same colour',
 			differs: 'It changes, but not to that',

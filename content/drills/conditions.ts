@@ -36,7 +36,7 @@ export const findings = {
 	power: '{place} is {found}.',
 	mains: 'The mains lead of {place} is in {found}, and it should be in {wanted}.',
 	isolated:
-		'{place} was linked while the wall plug of {found} was in. Pull that plug first, then unplug this link and make it again.',
+		'{place} was linked while the wall plug of {found} was in. Pull that plug first, then unplug this link and make it again. That plug goes in last.',
 	light: [{ when: { wanted: 'steady' }, says: '{place} still flashes.' }, { says: '{place} gives no light.' }],
 	data: '{place} hears {found}, and it should hear {wanted}.',
 	cable: [

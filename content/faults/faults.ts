@@ -56,7 +56,7 @@ export const faults: Readonly<Record<string, FaultWords>> = {
 	'mains-unplugged': {
 		name: 'Mains lead pulled out',
 		cause: 'Its mains lead should be in {plug as feed} and is plugged into nothing.',
-		tape: 'Mains lead: leave in',
+		tape: 'Mains lead: ask before you pull it',
 	},
 	'hall-power-off': {
 		name: 'Hall’s mains off',

@@ -93,7 +93,7 @@ export const power: readonly Term[] = [
 	{
 		id: 'isolate',
 		term: 'Isolate',
-		says: 'To switch off and unplug, so that nothing can come back on by itself.',
+		says: 'To cut the supply and pull the plug at the wall, and keep it out so that nobody can put it back. A fixture’s own switch does not do it.',
 		from: 'trade',
 		see: ['mains'],
 	},

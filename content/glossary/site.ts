@@ -86,7 +86,7 @@ export const site: readonly Term[] = [
 	{
 		id: 'truss',
 		term: 'Truss',
-		says: 'A frame of metal tubes that fixtures hang from.',
+		says: 'A frame of metal tubes that fixtures hang from. Its long main tubes are its chords; the thin ones between them are braces.',
 		from: 'trade',
 		see: ['clamp', 'rigging'],
 	},

@@ -36,10 +36,10 @@ export const mends: Readonly<Record<string, MendWords>> = {
 		does: [
 			{
 				when: { plug: 'wall' },
-				says: 'Look along the lead and at both its plugs. If they are sound and dry, plug it into {plug as feed}.',
+				says: 'Ask first why it’s out: someone may have pulled it to work on the row. All hands off the leads, the lead and both its plugs good and dry? Then plug it into {plug as feed}.',
 			},
 			{
-				says: 'Isolate first: the plug of its row comes out at the wall. If the lead and both its plugs are sound and dry, plug it into {plug as feed}. The plug at the wall goes in last.',
+				says: 'Isolate first: the plug of its row comes out at the wall. If the lead and both its plugs are good and dry, plug it into {plug as feed}. The plug at the wall goes in last, once all hands are off the leads.',
 			},
 		],
 		confirm: 'Its power lamp is lit, or its battery lamp says that it charges.',
@@ -179,7 +179,7 @@ export const mends: Readonly<Record<string, MendWords>> = {
 	},
 	'clear-lens': {
 		title: 'Clear the lens of {place as name}',
-		does: 'Turn it down. Take away what covers the lens, without looking into it.',
+		does: 'Turn it down. What covers it may be hot: let it cool, or use gloves, and take it away without looking into the lens. If it smokes, keep away and raise the alarm.',
 		confirm: 'Its light falls on the wall again.',
 		spot: 'lens',
 	},
@@ -188,10 +188,10 @@ export const mends: Readonly<Record<string, MendWords>> = {
 		does: [
 			{
 				when: { plug: 'none' },
-				says: 'Put a known-good fixture of the same kind in its place, set as on the sheet. Tape the old one and hand it to a competent repairer.',
+				says: 'Let it cool; if it hangs, this is for those cleared to go up. Put a known-good fixture of the same kind in its place, set as on the sheet. Tape the old one and hand it to a competent repairer.',
 			},
 			{
-				says: 'Isolate first: its row’s plug comes out at the wall, and goes in last. Put a known-good fixture of the same kind in its place, set as on the sheet. Tape the old one and hand it to a competent repairer.',
+				says: 'Isolate first: its row’s plug comes out at the wall, and goes in last. On mains, this is for the competent person: let it cool, and put a known-good fixture of the same kind in its place, set as on the sheet. Tape the old one and hand it to a competent repairer.',
 			},
 		],
 		confirm: 'The spare does what the sheet asks.',

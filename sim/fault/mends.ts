@@ -181,7 +181,7 @@ export const MENDS: Readonly<Record<MendId, Mend>> = Object.freeze({
 	),
 	'swap-fixture': mend('swap-fixture', 300, freshFixture, {
 		needs: ['spare-fixture'],
-		cautions: ['hanging', 'lifting'],
+		cautions: ['hanging', 'lifting', 'hot'],
 		disturbs: true,
 	}),
 });

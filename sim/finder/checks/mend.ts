@@ -37,7 +37,7 @@ export function mendCheck(
 			sort: SWAPS.has(id) ? 'swap' : 'mend',
 			seconds: mendSeconds(sheet, placed),
 			needs: [...mend.needs, ...stand.needs],
-			cautions: [...new Set([...mend.cautions, ...stand.cautions])],
+			cautions: [...new Set([...mend.cautions, ...stand.cautions, ...(isOnMains(sheet, placed) ? ['mains'] : [])])],
 			disturbs:
 				mend.disturbs ||
 				isolatesFor(sheet, placed) ||
@@ -53,6 +53,10 @@ export function mendCheck(
 		(w) => (isIdle(w) ? 'untouched' : null),
 	);
 }
+
+/** Whether a whole fixture is swapped that hangs on mains. */
+const isOnMains = (sheet: RigSheet, { id, place }: { readonly id: MendId; readonly place: string }): boolean =>
+	id === 'swap-fixture' && sheet.fixtures.some((fixture) => fixture.id === place && fixture.plug !== 'none');
 
 /** Whether a place is as the sheet has it, so that a mend there would change nothing. */
 function isUntouched(w: Witness, meant: Witness, sheet: RigSheet, place: string): boolean {

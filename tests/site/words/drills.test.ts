@@ -82,7 +82,7 @@ describe('a drill in words', () => {
 				what: 'isolated',
 				found: 'wash-1',
 				wanted: 'none',
-				says: 'Wash 2 was linked while the wall plug of Wash 1 was in. Pull that plug first, then unplug this link and make it again.',
+				says: 'Wash 2 was linked while the wall plug of Wash 1 was in. Pull that plug first, then unplug this link and make it again. That plug goes in last.',
 			},
 			{ place: 'wash-1', what: 'light', found: 'flashes', wanted: 'steady', says: 'Wash 1 still flashes.' },
 			{ place: 'wash-1', what: 'light', found: 'dark', wanted: 'lit', says: 'Wash 1 gives no light.' },

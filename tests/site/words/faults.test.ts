@@ -177,7 +177,7 @@ describe('the words of a mend', () => {
 			'plug-mains',
 			mixed,
 			'old-1',
-			/^Isolate first: .* plug it into the mains link of bar 1\. The plug at the wall goes in last\.$/,
+			/^Isolate first: .* plug it into the mains link of bar 1\. The plug at the wall goes in last, once all hands are off the leads\.$/,
 		],
 		['right-way-round', kept, 'rig', /in its own output: cable 1 in output A and cable 2 in output B\.$/],
 		['let-cool', mixed, 'bar-1', /for 10 minutes, in clear air/],

@@ -170,7 +170,7 @@ describe('what a check says', () => {
 		const check = { kind: 'neighbour-strips', place: 'bar-1', other: 'old-1' };
 		expect(checkTitle(mixed, meantOf(mixed).rig, check)).toBe('Does bar 1 answer strips of old wash?');
 		expect(checkDoes(mixed, meantOf(mixed).rig, check)).toMatch(
-			/^Watch bar 1\. At the desk, take the strips of old wash/,
+			/^Say aloud that light is coming, and watch the wall that bar 1 lights\. At the desk, take the strips of old wash/,
 		);
 	});
 
