@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { shareWords } from '../../content/bench/index.ts';
-import { linkOf, type RigStore } from '../rig/index.ts';
+import { fitForKeeping, linkOf, type RigStore } from '../rig/index.ts';
 import { Button, Dialog, Field, Live } from '../ui/index.ts';
 
 /** Characters past which some apps cut a link short (common practice, no source). */
@@ -13,7 +13,10 @@ export default function Share({ store, onClose }: { store: RigStore; onClose: ()
 	const [said, say] = useState('');
 	useEffect(() => {
 		store.upToNow();
-		linkOf(store.rig).then((fragment) => set(`${location.origin}${location.pathname}${fragment}`));
+		const { sheet, log } = store.rig;
+		linkOf({ sheet, log: fitForKeeping(log) }).then((fragment) =>
+			set(`${location.origin}${location.pathname}${fragment}`),
+		);
 	}, [store]);
 	const copy = () =>
 		navigator.clipboard.writeText(link).then(

@@ -28,3 +28,4 @@ export { linkOf, readLink } from './link.ts';
 export { minusLast, type Playing, type PlayOptions, playBack, playInStretches } from './play.ts';
 export { FULL_LOG, type RigStore, rigStore, type Said, SPEEDS, type Speed, storeOf } from './store.ts';
 export { useRig } from './useRig.ts';
+export { fitForKeeping } from './waits.ts';

@@ -1,10 +1,9 @@
 import { deflateText, toBase64url } from '../pack/index.ts';
 import { type Kept, LINK_VERSION } from './kept.ts';
-import { fitForKeeping } from './waits.ts';
 
-/** The fragment, with its `#`, that opens this rig on any bench: sheet and log as JSON, deflated, in base64url. */
+/** The fragment, with its `#`, that opens this rig on any bench: sheet and log as JSON, deflated, in base64url. @param kept with a log fit for keeping */
 export async function linkOf({ sheet, log }: Kept): Promise<string> {
-	return `#rig=${LINK_VERSION}.${toBase64url(await deflateText(JSON.stringify([sheet, fitForKeeping(log)])))}`;
+	return `#rig=${LINK_VERSION}.${toBase64url(await deflateText(JSON.stringify([sheet, log])))}`;
 }
 
 /**

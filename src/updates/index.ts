@@ -3,5 +3,5 @@
  * only when the person asks for it here or closes every page; asked for, it is taken when nothing is under way in any tab (each
  * says so by `useUnderWay`), and then all open pages of the site load again together.
  */
-export { useUnderWay } from './underWay.ts';
+export { UNDER_WAY, type UnderWayNames, useUnderWay } from './underWay.ts';
 export { type UpdateSaying, watchForUpdates } from './watch.ts';

@@ -1,19 +1,28 @@
 import { useEffect } from 'preact/hooks';
 
-/** Locks of tabs in which something is under way are called by this and a name of their own. */
-export const UNDER_WAY = 'prep-bay.under-way.';
-/** Told on this page when something begins or ends here. */
-export const UNDER_WAY_HERE = 'prep-bay-under-way';
+/** The names by which what is under way is known. */
+export interface UnderWayNames {
+	/** Locks of tabs in which something is under way are called by this and a name of their own. */
+	readonly lock: string;
+	/** The event on a page when something begins or ends there. */
+	readonly told: string;
+	/** How many things are under way on a page, in the data of its root. */
+	readonly count: string;
+}
+
+/** A page hands these to its own small script in its markup: were they fetched, each page of words would bring a script file. */
+export const UNDER_WAY: UnderWayNames = Object.freeze({
+	lock: 'prep-bay.under-way.',
+	told: 'prep-bay-under-way',
+	count: 'underWay',
+});
 
 let count = 0;
 
-/** Whether something is under way in this tab. The root says it, since a page's parts may each come with a copy of this. */
-export const isUnderWayHere = (): boolean => Number(document.documentElement.dataset['underWay'] ?? 0) > 0;
-
 function countHere(by: number): void {
 	const { dataset } = document.documentElement;
-	dataset['underWay'] = String(Number(dataset['underWay'] ?? 0) + by);
-	dispatchEvent(new Event(UNDER_WAY_HERE));
+	dataset[UNDER_WAY.count] = String(Number(dataset[UNDER_WAY.count] ?? 0) + by);
+	dispatchEvent(new Event(UNDER_WAY.told));
 }
 
 /**
@@ -27,7 +36,7 @@ function beginUnderWay(): () => void {
 	const over = new Promise<void>((done) => {
 		letGo = done;
 	});
-	const name = `${UNDER_WAY}${performance.timeOrigin}.${count++}.${crypto.getRandomValues(new Uint32Array(1))[0]}`;
+	const name = `${UNDER_WAY.lock}${performance.timeOrigin}.${count++}.${crypto.getRandomValues(new Uint32Array(1))[0]}`;
 	navigator.locks?.request(name, () => over).catch(() => undefined);
 	return () => {
 		countHere(-1);

@@ -1,5 +1,5 @@
 import { betweenTasks } from './between.ts';
-import { isUnderWayHere, UNDER_WAY_HERE } from './underWay.ts';
+import type { UnderWayNames } from './underWay.ts';
 
 const hour = 3_600_000;
 /** How tabs tell each other that a new version has been asked for. */
@@ -27,7 +27,7 @@ export interface UpdateNotice {
  * One that is asked for is taken when nothing is under way in any tab, and each tab says what it waits for. Where the browser has
  * no service workers, or refuses, the site works as before, from the network alone.
  */
-export async function watchForUpdates(notice: UpdateNotice): Promise<void> {
+export async function watchForUpdates(notice: UpdateNotice, { lock, told, count }: UnderWayNames): Promise<void> {
 	if (!('serviceWorker' in navigator)) return;
 	const { serviceWorker } = navigator;
 
@@ -45,16 +45,17 @@ export async function watchForUpdates(notice: UpdateNotice): Promise<void> {
 	/** Where it was asked for; null while it has not been. */
 	let asked: 'waits' | 'asked' | null = null;
 	const say = () => {
-		if (asked) notice.show(`${asked}-${isUnderWayHere() ? 'here' : 'there'}`, null);
+		const isHere = Number(document.documentElement.dataset[count] ?? 0) > 0;
+		if (asked) notice.show(`${asked}-${isHere ? 'here' : 'there'}`, null);
 	};
-	addEventListener(UNDER_WAY_HERE, say);
+	addEventListener(told, say);
 	channel.addEventListener('message', () => {
 		// one that was asked for here goes on saying so
 		asked ??= 'asked';
 		say();
 	});
 	const take = async (worker: ServiceWorker) => {
-		await betweenTasks(navigator.locks, () => {
+		await betweenTasks(navigator.locks, lock, () => {
 			asked = 'waits';
 			say();
 			channel.postMessage('asked');

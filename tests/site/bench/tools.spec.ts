@@ -52,7 +52,7 @@ test('the remote reaches whom it can see, on their code', async ({ page: tab }) 
 	await remote.getByRole('switch', { name: 'Something stands before Wash 2' }).click();
 	await remote.getByRole('button', { name: 'rose', exact: true }).click();
 	await expect(lightOf(tab, 'Wash 1')).toContainText('pink');
-	await expect(lightOf(tab, 'Wash 2')).toContainText('pink at 55 %');
+	await expect(lightOf(tab, 'Wash 2')).toHaveText('pink, at full, level 255 (100 %)');
 	await remote.getByRole('combobox', { name: 'Code it sends' }).selectOption('3');
 	await remote.getByRole('button', { name: 'Dark', exact: true }).click();
 	await expect(lightOf(tab, 'Wash 1')).toContainText('pink');

@@ -4,7 +4,16 @@ import { describe, expect, it } from 'vitest';
 import { isInputError } from '../../../shared/error/index.ts';
 import type { RigEvent } from '../../../sim/event/index.ts';
 import { pauses } from '../../../src/pack/index.ts';
-import { holdsRig, type Kept, linkOf, MOST, playBack, playInStretches, readLink } from '../../../src/rig/index.ts';
+import {
+	fitForKeeping,
+	holdsRig,
+	type Kept,
+	linkOf,
+	MOST,
+	playBack,
+	playInStretches,
+	readLink,
+} from '../../../src/rig/index.ts';
 import { runs } from '../../runs.ts';
 import { deeds, pair } from './sheets.ts';
 
@@ -141,7 +150,7 @@ describe('a real, honest log', () => {
 			{ type: 'clock.wait', ms: 75 * day },
 			{ type: 'hall.power', on: false },
 		];
-		const { log } = await readLink(await linkOf({ sheet: pair, log: long }));
+		const { log } = await readLink(await linkOf({ sheet: pair, log: fitForKeeping(long) }));
 		expect(log).toEqual([
 			...[30, 30, 15].map((days) => ({ type: 'clock.wait', ms: days * day })),
 			{ type: 'hall.power', on: false },

@@ -31,18 +31,18 @@ function locksOf() {
 // an update taken in one tab was taken everywhere at once: a drill half done in another was thrown away
 it('waits for what is under way in every tab, and for what is begun meanwhile', async () => {
 	const { locks, hold } = locksOf();
-	const [one, two] = [hold(`${UNDER_WAY}one`), hold(`${UNDER_WAY}two`)];
+	const [one, two] = [hold(`${UNDER_WAY.lock}one`), hold(`${UNDER_WAY.lock}two`)];
 	hold('something else of the site');
 	let waits = 0;
 	let isFree = false;
-	const done = betweenTasks(locks, () => waits++).then(() => {
+	const done = betweenTasks(locks, UNDER_WAY.lock, () => waits++).then(() => {
 		isFree = true;
 	});
 	const settle = () => new Promise((resolve) => setTimeout(resolve));
 	await settle();
 	expect([waits, isFree]).toEqual([1, false]);
 	one();
-	const three = hold(`${UNDER_WAY}three`);
+	const three = hold(`${UNDER_WAY.lock}three`);
 	await settle();
 	two();
 	await settle();
@@ -54,6 +54,6 @@ it('waits for what is under way in every tab, and for what is begun meanwhile', 
 
 it('waits for nothing where nothing is under way', async () => {
 	let waits = 0;
-	await betweenTasks(locksOf().locks, () => waits++);
+	await betweenTasks(locksOf().locks, UNDER_WAY.lock, () => waits++);
 	expect(waits).toBe(0);
 });
