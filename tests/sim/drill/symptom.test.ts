@@ -49,8 +49,9 @@ describe('a drill that says something is wrong', () => {
 			const rig = openRig(drill.sheet);
 			rig.wait(MOMENT);
 			const lightOf = (id: string): string => {
-				const { words, brightness } = rig.look(id).light.whole;
-				return `${words} ${brightness.toFixed(2)}`;
+				const { whole, moving } = rig.look(id).light;
+				// one that runs a programme may pass by its leader's colour
+				return `${whole.words} ${whole.brightness.toFixed(2)} ${moving}`;
 			};
 			const followers = drill.facts['followers'] as string[];
 			if (followers.every((id) => lightOf(id) === lightOf(drill.facts['leader'] as string))) alike.push(seed);
