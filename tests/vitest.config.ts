@@ -20,6 +20,7 @@ export default defineConfig(({ mode }) => {
 				? ['tests/speed/**/*.speed.ts']
 				: ['tests/**/*.test.{ts,tsx}', ...(soak ? ['tests/**/*.soak.ts'] : [])],
 			env: { PREP_BAY_SOAK: soak ? '1' : '' },
+			setupFiles: [fileURLToPath(new URL('./house/seed.ts', import.meta.url))],
 			testTimeout: soak ? 60 * minute : speed ? 10 * minute : minute,
 			hookTimeout: minute,
 			fileParallelism: !speed,
