@@ -3,9 +3,9 @@ import { readFileSync } from 'node:fs';
 import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
-import { offline } from './src/offline/index.ts';
+import { offline } from './src/site/offline/index.ts';
 import { leanChunks, leanDoors, leanLate, leanMachine, leanWorker } from './src/slim/index.ts';
-import { termLinks } from './src/terms/index.ts';
+import { termLinks } from './src/wording/terms/index.ts';
 
 /** What the policy calls a file whose text stands in the page itself. */
 const hashOf = (file) => {
@@ -48,7 +48,7 @@ export default defineConfig({
 				"form-action 'none'",
 			],
 			// sets the theme before anything is painted
-			scriptDirective: { hashes: [hashOf('./src/theme/early.js')] },
+			scriptDirective: { hashes: [hashOf('./src/site/theme/early.js')] },
 			// attributes alone: a drawing places its parts by them
 			styleDirective: {
 				hashes: [hashOf('./src/ui/styles/layers.css')],

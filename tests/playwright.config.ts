@@ -25,7 +25,7 @@ export default defineConfig({
 		trace: 'retain-on-failure',
 	},
 	webServer: {
-		command: `node src/serve/start.ts dist ${port}`,
+		command: `node src/site/server/start.ts dist ${port}`,
 		cwd: root,
 		url: `http://127.0.0.1:${port}/`,
 		reuseExistingServer: false,

@@ -96,7 +96,7 @@ export const LEVELS = ['easy', 'middle', 'hard'] as const;
 export type Level = (typeof LEVELS)[number];
 
 /**
- * The real mistakes behind wrong options and wrong answers, permanent. Words for each are in `content/papers`. `none-known`
+ * The real mistakes behind wrong options and wrong answers, permanent. Words for each are in `content/en/papers`. `none-known`
  * is never one: a wrong answer that looks like no mistake has none.
  */
 export const MISTAKE_IDS = [

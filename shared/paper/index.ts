@@ -1,7 +1,7 @@
 /**
  * Papers: questions set from a recipe and a seed, and marked. The same recipe and seed always set the same paper; another seed an
  * equivalent one. Every right answer, every wrong option and the mistake behind it is worked out here from profiles, sheets and
- * the arithmetic of the line; the words are in `content/papers`. Kinds that are read from a rig come from `sim/paper`, through
+ * the arithmetic of the line; the words are in `content/en/papers`. Kinds that are read from a rig come from `sim/paper`, through
  * `PaperSources`. Marking goes by the answers alone, against the paper set anew, never by a score that was sent.
  */
 export {

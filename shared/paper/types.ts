@@ -7,7 +7,7 @@ import type { PaperRecipe } from './recipe.ts';
 export type Told = string | number | boolean | null | readonly (string | number)[];
 export type Facts = Readonly<Record<string, Told>>;
 
-/** Something to be read out: an id of a wording in `content/papers`, and what fills it. Names that a profile or sheet gives are facts. */
+/** Something to be read out: an id of a wording in `content/en/papers`, and what fills it. Names that a profile or sheet gives are facts. */
 export interface Say {
 	readonly say: string;
 	readonly facts: Facts;
@@ -78,7 +78,7 @@ export interface Item {
 	readonly kind: KindId;
 	readonly topic: TopicId;
 	readonly level: Level;
-	/** Fills the words of the question, of its working and of why: see `content/papers`. */
+	/** Fills the words of the question, of its working and of why: see `content/en/papers`. */
 	readonly facts: Facts;
 	readonly ask: Ask;
 	readonly key: Key;

@@ -93,7 +93,7 @@ export interface Task {
 	/** Done when all hold at once. */
 	readonly goal: readonly Condition[];
 	readonly hands: readonly Hand[];
-	/** Ids of `content/cautions`, to be shown before the first hand is laid on. */
+	/** Ids of `content/en/cautions`, to be shown before the first hand is laid on. */
 	readonly cautions: readonly string[];
 	/** With people in the room, and the shortest way takes light or data from a lamp that had it. */
 	readonly disturbs: boolean;

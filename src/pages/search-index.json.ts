@@ -1,8 +1,8 @@
 import { getCollection, render } from 'astro:content';
 import type { APIRoute } from 'astro';
-import { searchDocs } from '../indexing/index.ts';
-import { readLesson } from '../lessons/index.ts';
-import { indexText } from '../search/index.ts';
+import { readLesson } from '../features/lessons/index.ts';
+import { indexText } from '../features/search/index.ts';
+import { searchDocs } from '../site/indexing/index.ts';
 
 /** What can be searched, made when the site is built and kept by the service worker with the rest of it. */
 export const GET: APIRoute = async () => {

@@ -2,7 +2,7 @@ import type { Plugin, Rolldown } from 'vite';
 import { fetchedFrom, neededBy } from './needs.ts';
 
 /** What fetches the tools in the bench's drawers, each as it is opened. */
-const TOOLS = /\/src\/bench\/Tools\.tsx$/;
+const TOOLS = /\/src\/features\/bench\/Tools\.tsx$/;
 
 /**
  * One file for what each page's islands need from the start, one for what several share, one for all the tools of a bench (they
@@ -19,7 +19,7 @@ const codeSplitting: Exclude<Rolldown.OutputOptions['codeSplitting'], boolean | 
 				// what the bench shares with two and more: two files of it, what the finder needs too and the rest, are smaller than several
 				if (found.length > 2 && found.includes('bench')) return found.includes('finder') ? 'shared' : 'shared-bench';
 				// what belongs to no page may be needed later by another, which then need not fetch the file of the page that had it first
-				const [, nobodys] = /\/(?:src|content)\/(ui|words|cautions|checks)\//.exec(id) ?? [];
+				const [, nobodys] = /\/(?:src|content\/en)\/(ui|wording|cautions|checks)\//.exec(id) ?? [];
 				if (nobodys !== undefined && found.length > 0 && !found.includes('bench'))
 					// the finder is to be light, and takes few of the parts that the others do
 					return nobodys === 'ui' && !found.includes('finder') ? 'ui-more' : nobodys;

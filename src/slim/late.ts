@@ -1,15 +1,15 @@
 import { fileURLToPath } from 'node:url';
 import type { Plugin } from 'vite';
-import { checks, mendTried } from '../../content/checks/index.ts';
-import { faults, unknown } from '../../content/faults/index.ts';
-import { mends } from '../../content/mends/index.ts';
+import { checks, mendTried } from '../../content/en/checks/index.ts';
+import { faults, unknown } from '../../content/en/faults/index.ts';
+import { mends } from '../../content/en/repairs/index.ts';
 import { BUNDLED } from '../../shared/profile/index.ts';
 import { bundledRig, RIG_IDS } from '../../shared/sheet/index.ts';
 import { FAULTS } from '../../sim/fault/index.ts';
 
 /** Workers that ask a finder about one rig, and the one of them that does without most words at first. */
-const FOR = /[\\/]src[\\/](finder|hidden|casefile)[\\/]worker\.ts/;
-const WORDS_FOR = /[\\/]src[\\/]finder[\\/]worker\.ts/;
+const FOR = /[\\/]src[\\/]features[\\/](finder|hidden-faults|fault-tree)[\\/]worker\.ts/;
+const WORDS_FOR = /[\\/]src[\\/]features[\\/]finder[\\/]worker\.ts/;
 
 /** What notes that something is missing, and has it fetched. */
 const NOTES = fileURLToPath(new URL('../asking/late.ts', import.meta.url));
@@ -116,12 +116,12 @@ type Instead = readonly (readonly [file: RegExp, code: () => string])[];
 /** What stands in place of modules of words. */
 const FOR_WORDS: Instead = [
 	[
-		/[\\/]content[\\/]faults[\\/]faults\.ts$/,
+		/[\\/]content[\\/]en[\\/]faults[\\/]faults\.ts$/,
 		() => `${tableCode('faults')}\nexport const unknown = ${JSON.stringify(unknown)};`,
 	],
-	[/[\\/]content[\\/]mends[\\/]mends\.ts$/, () => tableCode('mends')],
+	[/[\\/]content[\\/]en[\\/]repairs[\\/]mends\.ts$/, () => tableCode('mends')],
 	[
-		/[\\/]content[\\/]checks[\\/]checks\.ts$/,
+		/[\\/]content[\\/]en[\\/]checks[\\/]checks\.ts$/,
 		() => `${tableCode('checks')}\nexport const mendTried = ${JSON.stringify(mendTried)};`,
 	],
 ];

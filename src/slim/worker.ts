@@ -7,7 +7,7 @@ const TRAIL = /[\\/]sim[\\/]rig[\\/]why\.ts$/;
 const NEVER = `export const whyOf = () => { throw new Error('a rig in a worker tells no reasons'); };`;
 
 /** A worker that asks a rig why all the same: papers word what a fixture does by it. */
-const TELLS = /[\\/]src[\\/]papers[\\/]worker\.ts/;
+const TELLS = /[\\/]src[\\/]features[\\/]papers[\\/]worker\.ts/;
 
 /** The bundled rigs, each read and checked when it is first asked for. */
 const RIGS = /[\\/]shared[\\/]sheet[\\/]bundled[\\/]index\.ts$/;

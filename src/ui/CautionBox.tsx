@@ -2,7 +2,7 @@ import { createContext, type JSX } from 'preact';
 import { useContext } from 'preact/hooks';
 
 export interface CautionBoxProps {
-	/** A caution's words, from `content/cautions`. */
+	/** A caution's words, from `content/en/cautions`. */
 	caution: { readonly title: string; readonly harm: string; readonly care: readonly string[]; readonly defer: string };
 	/** Who comes first: said with each that stands alone, left out where a page says it once for all. */
 	siteFirst?: string;

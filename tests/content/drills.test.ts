@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { cautions } from '../../content/cautions/index.ts';
-import { conditions, drills, findings, hints } from '../../content/drills/index.ts';
+import { cautions } from '../../content/en/cautions/index.ts';
+import { conditions, drills, findings, hints } from '../../content/en/drills/index.ts';
 import { DRILL_IDS, DRILL_KINDS, makeDrill } from '../../sim/drill/index.ts';
-import { asked } from '../../src/words/fill.ts';
+import { asked } from '../../src/wording/fill.ts';
 
 describe('words of the drills', () => {
 	it('name every kind, and no other', () => {

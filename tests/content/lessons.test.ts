@@ -1,16 +1,16 @@
 import { fleschKincaid } from 'flesch-kincaid';
 import { syllable } from 'syllable';
 import { describe, expect, it } from 'vitest';
-import { PART_IDS } from '../../content/lessons/index.ts';
+import { PART_IDS } from '../../content/en/lessons/index.ts';
 import type { Paper, PaperRecipeInput } from '../../shared/paper/index.ts';
 import { makeTask, markDrill, shortestWay } from '../../sim/drill/index.ts';
 import { markRigPaper, setRigPaper } from '../../sim/paper/index.ts';
 import { openUnharmed } from '../../sim/rig/index.ts';
-import { figures } from '../../src/lessons/figures/index.tsx';
-import { checksOf, partsOf, practiceOf, seenOf } from '../../src/lessons/index.ts';
-import { sheetOf } from '../../src/lessons/open.ts';
-import { RECKON_IDS } from '../../src/lessons/reckon/sums.ts';
-import { asksOf } from '../../src/lessons/round.ts';
+import { figures } from '../../src/features/lessons/figures/index.tsx';
+import { checksOf, partsOf, practiceOf, seenOf } from '../../src/features/lessons/index.ts';
+import { sheetOf } from '../../src/features/lessons/open.ts';
+import { RECKON_IDS } from '../../src/features/lessons/reckon/sums.ts';
+import { asksOf } from '../../src/features/lessons/round.ts';
 import { lessonFiles, proseOf } from './lessons.ts';
 
 const files = lessonFiles();

@@ -1,5 +1,5 @@
 import path from 'node:path';
-import { type Lesson, readLesson } from '../../src/lessons/index.ts';
+import { type Lesson, readLesson } from '../../src/features/lessons/index.ts';
 import { filesUnder, textOf } from '../house/tree.ts';
 
 export interface LessonFile {
@@ -21,9 +21,9 @@ function partOf(text: string): { data: Record<string, unknown>; body: string } {
 	return { data, body };
 }
 
-/** Every lesson, as it stands in `content/lessons`. */
+/** Every lesson, as it stands in `content/en/lessons`. */
 export const lessonFiles = (): LessonFile[] =>
-	filesUnder('content/lessons', ['.mdx']).map((file) => {
+	filesUnder('content/en/lessons', ['.mdx']).map((file) => {
 		const { data, body } = partOf(textOf(file));
 		return { lesson: readLesson(data, path.basename(file, '.mdx')), body };
 	});

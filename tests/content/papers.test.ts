@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { levelNames, mistakes, questions, topicNames } from '../../content/papers/index.ts';
+import { levelNames, mistakes, questions, topicNames } from '../../content/en/papers/index.ts';
 import {
 	type ItemMark,
 	LEVELS,
@@ -22,7 +22,7 @@ import {
 	questionText,
 	whyText,
 	workingText,
-} from '../../src/words/papers.ts';
+} from '../../src/wording/papers.ts';
 import { runs } from '../runs.ts';
 import { oddProfile } from '../shared/paper/grounds.ts';
 

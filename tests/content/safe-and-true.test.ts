@@ -1,13 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { cautions } from '../../content/cautions/index.ts';
-import { fixtures } from '../../content/fixtures/index.ts';
-import { terms } from '../../content/glossary/index.ts';
-import { figureWords } from '../../content/lessons/index.ts';
+import { cautions } from '../../content/en/cautions/index.ts';
+import { fixtures } from '../../content/en/fixtures/index.ts';
+import { terms } from '../../content/en/glossary/index.ts';
+import { figureWords } from '../../content/en/lessons/index.ts';
 import { TIMING } from '../../shared/dmx/index.ts';
 import { bundledProfile } from '../../shared/profile/index.ts';
 import { quickSheet } from '../../shared/sheet/index.ts';
 import { openUnharmed } from '../../sim/rig/index.ts';
-import { referencePages } from '../../src/reference/index.ts';
+import { referencePages } from '../../src/features/reference/index.ts';
 import { textOf } from '../house/tree.ts';
 import { lessonFiles, proseOf } from './lessons.ts';
 import { allSentences, sentencesOf } from './sentences.ts';
@@ -31,20 +31,20 @@ describe('the sentences of the house', () => {
 	it('are read from every lesson, term, caution, check, drill, drawing and table', () => {
 		const files = new Set(sentences.map(({ file }) => file));
 		for (const file of [
-			'content/cautions/cautions.ts',
-			'content/checks/checks.ts',
-			'content/drills/kinds.ts',
-			'content/faults/faults.ts',
-			'content/glossary/site.ts',
-			'content/lessons/figures.ts',
-			'content/lessons/reckon.ts',
-			'content/papers/rig-questions.ts',
-			'content/reference/tables.ts',
-			'content/site/about.mdx',
-			'src/lessons/figures/hang.tsx',
+			'content/en/cautions/cautions.ts',
+			'content/en/checks/checks.ts',
+			'content/en/drills/kinds.ts',
+			'content/en/faults/faults.ts',
+			'content/en/glossary/site.ts',
+			'content/en/lessons/figures.ts',
+			'content/en/lessons/reckon.ts',
+			'content/en/papers/rig-questions.ts',
+			'content/en/reference/tables.ts',
+			'content/en/site/about.mdx',
+			'src/features/lessons/figures/hang.tsx',
 		])
 			expect(files).toContain(file);
-		for (const { lesson } of lessonFiles()) expect(files).toContain(`content/lessons/${lesson.id}.mdx`);
+		for (const { lesson } of lessonFiles()) expect(files).toContain(`content/en/lessons/${lesson.id}.mdx`);
 		expect(sentences.length).toBeGreaterThan(3000);
 	});
 });
@@ -95,7 +95,7 @@ describe('a safety bond', () => {
 		const { bond, ways } = figureWords.figures;
 		for (const text of [bond.shows, bond.caption, ways.shows, ways.caption]) expect(text).not.toMatch(BAR);
 		expect(bond.shows).toMatch(/pipe|truss chord/);
-		expect(textOf('src/lessons/figures/hang.tsx')).not.toMatch(/\bbar\b/);
+		expect(textOf('src/features/lessons/figures/hang.tsx')).not.toMatch(/\bbar\b/);
 	});
 
 	it('finds no pipe called a bar anywhere: nothing hangs, holds or is clamped to one', () => {
@@ -140,7 +140,7 @@ describe('all switches down', () => {
 		expect(prose).toMatch(/all nine down[^.]*\. [^.]*maker/i);
 		expect(prose).toMatch(/\b512\b/);
 		expect(termOf('dip-switch').says).toMatch(/maker/);
-		expect(textOf('content/reference/tables.ts')).toMatch(/all nine down[^']*maker/i);
+		expect(textOf('content/en/reference/tables.ts')).toMatch(/all nine down[^']*maker/i);
 	});
 
 	it('is said of the old wash as its own machine has it', () => {
@@ -170,7 +170,7 @@ describe('loss of data', () => {
 			({ text }) => LOSS.test(text) && /\b(data|frames?|packets?|line)\b/i.test(text) && !text.includes(`${seconds}`),
 		);
 		expect(wrong).toEqual([]);
-		expect(textOf('content/reasons/reasons.ts')).not.toMatch(/Until a second is up/);
+		expect(textOf('content/en/reasons/reasons.ts')).not.toMatch(/Until a second is up/);
 		expect(termOf('loss-of-data').says).not.toMatch(/\ba second\b/);
 	});
 

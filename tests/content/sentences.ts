@@ -32,17 +32,17 @@ export const sentencesOf = (text: string): string[] =>
 
 /** Every sentence of the words in `content/`, and of what is written into the lessons' drawings. */
 export function allSentences(): Sentence[] {
-	const inCode = [...filesUnder('content', ['.ts']), ...filesUnder('src/lessons/figures', ['.tsx'])].flatMap((file) =>
-		textsOf(file).flatMap((text) => sentencesOf(text).map((each) => ({ file, text: each }))),
+	const inCode = [...filesUnder('content', ['.ts']), ...filesUnder('src/features/lessons/figures', ['.tsx'])].flatMap(
+		(file) => textsOf(file).flatMap((text) => sentencesOf(text).map((each) => ({ file, text: each }))),
 	);
 	const inLessons = lessonFiles().flatMap((each) =>
 		[...sentencesOf(proseOf(each)), ...each.lesson.sources.flatMap(sentencesOf)].map((text) => ({
-			file: `content/lessons/${each.lesson.id}.mdx`,
+			file: `content/en/lessons/${each.lesson.id}.mdx`,
 			text,
 		})),
 	);
 	const pages = filesUnder('content', ['.mdx'])
-		.filter((file) => !file.startsWith('content/lessons/'))
+		.filter((file) => !file.startsWith('content/en/lessons/'))
 		.flatMap((file) => sentencesOf(textOf(file)).map((text) => ({ file, text })));
 	return [...inCode, ...inLessons, ...pages];
 }

@@ -45,9 +45,9 @@ describe('the layer rule, in .astro and .mdx', () => {
 		['---\nconst all = import.meta.glob("../../tests/*.ts");\n---\n', 'src/pages/a.astro', 1],
 		["---\nconst it = await import('../bench/deep.ts');\n---\n", 'src/pages/a.astro', 1],
 		['<script src="../bench/deep.ts"></script>', 'src/pages/a.astro', 1],
-		["import { Bench } from '../../src/bench/index.ts'\n\n# A lesson", 'content/lessons/a.mdx', 1],
-		["import { h } from 'preact'\n\n# A lesson", 'content/lessons/a.mdx', 1],
-		['# A lesson\n\nWords only, about an import from nowhere.', 'content/lessons/a.mdx', 0],
+		["import { Bench } from '../../src/features/bench/index.ts'\n\n# A lesson", 'content/en/lessons/a.mdx', 1],
+		["import { h } from 'preact'\n\n# A lesson", 'content/en/lessons/a.mdx', 1],
+		['# A lesson\n\nWords only, about an import from nowhere.', 'content/en/lessons/a.mdx', 0],
 	])('counts the faults in %j', (text, file, faults) => {
 		expect(faultsOf(file, text)).toHaveLength(faults);
 	});

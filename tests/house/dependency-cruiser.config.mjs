@@ -1,7 +1,10 @@
-import { layers, openEnds } from './layers.ts';
+import { layers, openEnds, wings } from './layers.ts';
 
 const names = Object.keys(layers);
 const quoted = (text) => text.replace(/[.*+?^${}()|[\]\\/]/g, '\\$&');
+
+// a folder under a layer, or one more in a wing
+const room = `(?:${wings.map(quoted).join('|')})/[^/]+|(?:${names.join('|')})/(?!(?:${wings.map((wing) => quoted(wing.split('/')[1])).join('|')})/)[^/]+`;
 
 const forbidden = [
 	{
@@ -22,10 +25,10 @@ const forbidden = [
 		name: 'through-the-door',
 		comment: 'Another folder is entered through its index.ts only.',
 		severity: 'error',
-		from: { path: `^(${names.join('|')})/([^/]+)/` },
+		from: { path: `^(${room})/` },
 		to: {
-			path: `^(${names.join('|')})/[^/]+/.`,
-			pathNot: ['^$1/$2/', '^[^/]+/[^/]+/index\\.ts$', `(${openEnds.map(quoted).join('|')})$`],
+			path: `^(?:${room})/.`,
+			pathNot: ['^$1/', `^(?:${room})/index\\.ts$`, `(${openEnds.map(quoted).join('|')})$`],
 		},
 	},
 	...Object.entries(layers).flatMap(([name, layer]) => {

@@ -32,11 +32,12 @@ const empty = 'export const nothing = 0;\n';
 
 describe('the layer rule, in .ts and .tsx', () => {
 	it.each([
-		['src to sim', 'src/bench/index.ts', 'sim/rig/index.ts'],
-		['src to shared', 'src/bench/index.ts', 'shared/dmx/index.ts'],
-		['src to content', 'src/bench/index.ts', 'content/cautions/index.ts'],
+		['src to sim', 'src/features/bench/index.ts', 'sim/rig/index.ts'],
+		['src to shared', 'src/features/bench/index.ts', 'shared/dmx/index.ts'],
+		['src to content', 'src/features/bench/index.ts', 'content/en/cautions/index.ts'],
 		['sim to shared', 'sim/rig/index.ts', 'shared/dmx/index.ts'],
 		['within a room, past any door', 'sim/rig/index.ts', 'sim/rig/deep/open.ts'],
+		['one feature to another', 'src/features/finder/index.ts', 'src/features/bench/index.ts'],
 		['a door to a door', 'shared/sheet/index.ts', 'shared/profile/index.ts'],
 	])('grants %s', async (_, from, to) => {
 		const way = path.posix.relative(path.posix.dirname(from), to).replace(/^(?!\.)/, './');
@@ -46,14 +47,17 @@ describe('the layer rule, in .ts and .tsx', () => {
 
 	it.each([
 		['shared to sim', 'shared/dmx/index.ts', 'sim/rig/index.ts', 'layer-shared'],
-		['shared to src', 'shared/dmx/index.ts', 'src/bench/index.ts', 'layer-shared'],
-		['sim to src', 'sim/rig/index.ts', 'src/bench/index.ts', 'layer-sim'],
-		['sim to content', 'sim/rig/index.ts', 'content/cautions/index.ts', 'layer-sim'],
-		['content to shared', 'content/cautions/index.ts', 'shared/dmx/index.ts', 'layer-content'],
-		['content to src', 'content/cautions/index.ts', 'src/ui/index.ts', 'layer-content'],
-		['src to tests', 'src/bench/index.ts', 'tests/help.ts', 'layer-src'],
-		['past a door', 'src/bench/index.ts', 'sim/rig/open.ts', 'through-the-door'],
+		['shared to src', 'shared/dmx/index.ts', 'src/features/bench/index.ts', 'layer-shared'],
+		['sim to src', 'sim/rig/index.ts', 'src/features/bench/index.ts', 'layer-sim'],
+		['sim to content', 'sim/rig/index.ts', 'content/en/cautions/index.ts', 'layer-sim'],
+		['content to shared', 'content/en/cautions/index.ts', 'shared/dmx/index.ts', 'layer-content'],
+		['content to src', 'content/en/cautions/index.ts', 'src/ui/index.ts', 'layer-content'],
+		['src to tests', 'src/features/bench/index.ts', 'tests/help.ts', 'layer-src'],
+		['past a door', 'src/features/bench/index.ts', 'sim/rig/open.ts', 'through-the-door'],
 		['past a door in the same layer', 'sim/rig/index.ts', 'sim/line/wire.ts', 'through-the-door'],
+		['past the door of a feature', 'src/features/finder/index.ts', 'src/features/bench/wall.ts', 'through-the-door'],
+		['past the door of words', 'src/wording/index.ts', 'content/en/rig/parts.ts', 'through-the-door'],
+		['past the door of the site, from a page', 'src/pages/it.ts', 'src/site/server/start.ts', 'through-the-door'],
 	])('refuses %s', async (_, from, to, rule) => {
 		const way = path.posix.relative(path.posix.dirname(from), to);
 		for (const text of [
@@ -77,7 +81,7 @@ describe('the layer rule, in .ts and .tsx', () => {
 	});
 
 	it('refuses a way that leads nowhere', async () => {
-		expect(await broken({ 'src/bench/index.ts': "import './gone.ts';\n" })).toContain('no-dead-ends');
+		expect(await broken({ 'src/features/bench/index.ts': "import './gone.ts';\n" })).toContain('no-dead-ends');
 	});
 
 	it("refuses Node's own modules below the site", async () => {

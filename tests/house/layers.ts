@@ -18,6 +18,9 @@ interface Layer {
 	readonly node: boolean;
 }
 
+/** Folders that hold rooms of their own: a way into one of those goes through the room's door. */
+export const wings: readonly string[] = ['src/features', 'src/site', 'content/en'];
+
 /** Files a page or component may import straight out of another folder: a door that handed them all out would load them all. */
 export const openEnds: readonly string[] = ['.astro', '.css', '.svg', '.mdx', '.woff2'];
 
@@ -26,14 +29,21 @@ export const openEnds: readonly string[] = ['.astro', '.css', '.svg', '.mdx', '.
  * Both are paths from the root with forward slashes, such as `sim/rig/index.ts`.
  */
 export function judge(from: string, to: string): string | null {
-	const [fromLayer = '', fromRoom = ''] = from.split('/');
-	const [toLayer = '', toRoom = '', ...rest] = to.split('/');
+	const [fromLayer = ''] = from.split('/');
+	const [toLayer = ''] = to.split('/');
 	const layer: Layer | undefined = (layers as Record<string, Layer>)[fromLayer];
 	if (layer === undefined) return null;
 	if (!layer.mayUse.includes(toLayer))
 		return `${from} imports ${to}: ${fromLayer} may use ${layer.mayUse.join(', ')} only`;
-	const sameRoom = fromLayer === toLayer && fromRoom === toRoom;
-	const throughDoor = rest.length === 0 || (rest.length === 1 && rest[0] === 'index.ts');
-	if (sameRoom || throughDoor || openEnds.some((end) => to.endsWith(end))) return null;
-	return `${from} imports ${to}: go through ${toLayer}/${toRoom}/index.ts`;
+	const room = roomOf(to);
+	const within = to.slice(room.length + 1);
+	if (roomOf(from) === room || ['', 'index.ts'].includes(within)) return null;
+	if (openEnds.some((end) => to.endsWith(end))) return null;
+	return `${from} imports ${to}: go through ${room}/index.ts`;
+}
+
+/** The room a file stands in: its layer and the folder under it, or one folder more in a wing. */
+function roomOf(file: string): string {
+	const deep = wings.some((wing) => file.startsWith(`${wing}/`)) ? 3 : 2;
+	return file.split('/').slice(0, deep).join('/');
 }

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { validateXML } from 'xmllint-wasm';
 import { type Paper, setPaper } from '../../shared/paper/index.ts';
-import { qtiFiles } from '../../src/papers/carry/qti.ts';
-import { plainPaper } from '../site/papers/carry/class.ts';
+import { qtiFiles } from '../../src/features/papers/exchange/qti.ts';
+import { plainPaper } from '../src/features/papers/exchange/class.ts';
 import { manifestRulesOf } from './qti-manifest.ts';
 import { NAMESPACE, nameIn, rulesOf, type Version } from './qti-structure.ts';
 import { type Node, nodesOf, parseXml, xmlOf } from './xml-nodes.ts';

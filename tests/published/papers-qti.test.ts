@@ -1,8 +1,8 @@
 import { unzipSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
 import type { Answer, Item, Paper } from '../../shared/paper/index.ts';
-import { qtiFiles, qtiZip } from '../../src/papers/carry/qti.ts';
-import { plainPaper, rightAnswer } from '../site/papers/carry/class.ts';
+import { qtiFiles, qtiZip } from '../../src/features/papers/exchange/qti.ts';
+import { plainPaper, rightAnswer } from '../src/features/papers/exchange/class.ts';
 import { nameIn, type Version } from './qti-structure.ts';
 import { type Node, nodesOf, parseXml } from './xml-nodes.ts';
 

@@ -3,11 +3,11 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import xapiValidation from 'xapi-validation';
 import { markPaper, setPaper } from '../../shared/paper/index.ts';
-import { settingOnce, sortResults } from '../../src/papers/carry/index.ts';
-import { sha1, uuidOf } from '../../src/papers/carry/uuid.ts';
-import { statementsOf, xapiFile } from '../../src/papers/carry/xapi.ts';
+import { settingOnce, sortResults } from '../../src/features/papers/exchange/index.ts';
+import { sha1, uuidOf } from '../../src/features/papers/exchange/uuid.ts';
+import { statementsOf, xapiFile } from '../../src/features/papers/exchange/xapi.ts';
 import { runs } from '../runs.ts';
-import { plainPaper, rightAnswer, sat } from '../site/papers/carry/class.ts';
+import { plainPaper, rightAnswer, sat } from '../src/features/papers/exchange/class.ts';
 
 interface Statement {
 	readonly id: string;

@@ -1,6 +1,6 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
-import { tap } from './finder/hidden.ts';
+import { tap } from '../src/features/finder/hidden.ts';
 import { looks } from './looks.ts';
 
 test.use({ serviceWorkers: 'block' });

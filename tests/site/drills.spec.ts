@@ -3,8 +3,8 @@ import { gzipSync } from 'node:zlib';
 import AxeBuilder from '@axe-core/playwright';
 import { expect, type Locator, type Page, type Response, test } from '@playwright/test';
 import { type DrillKind, makeDrill, shortestWay } from '../../sim/drill/index.ts';
-import { PROGRESS_ASIDE_KEY, PROGRESS_KEY } from '../../src/progress/keep.ts';
-import { display, drawer, key } from './bench/open.ts';
+import { PROGRESS_ASIDE_KEY, PROGRESS_KEY } from '../../src/features/progress/keep.ts';
+import { display, drawer, key } from '../src/features/bench/open.ts';
 import { looks } from './looks.ts';
 
 test.use({ serviceWorkers: 'block', viewport: { width: 1280, height: 900 } });

@@ -1,6 +1,6 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
-import { answer, begin, type Hidden, readingOf } from './finder/hidden.ts';
+import { answer, begin, type Hidden, readingOf } from '../src/features/finder/hidden.ts';
 import { looks } from './looks.ts';
 
 test.use({ serviceWorkers: 'block' });

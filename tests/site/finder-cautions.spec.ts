@@ -1,5 +1,5 @@
 import { expect, type Page, test } from '@playwright/test';
-import { answer, begin, type Hidden, readingOf } from './finder/hidden.ts';
+import { answer, begin, type Hidden, readingOf } from '../src/features/finder/hidden.ts';
 
 /*
  * Symptom: on a card that sends somebody up a ladder, the answers stood at the bottom of the glass and could be tapped while the

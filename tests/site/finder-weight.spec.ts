@@ -1,6 +1,6 @@
 import { expect, type Page, test } from '@playwright/test';
 import { quickSheet } from '../../shared/sheet/index.ts';
-import { answer, begin, type Hidden, readingOf, tap } from './finder/hidden.ts';
+import { answer, begin, type Hidden, readingOf, tap } from '../src/features/finder/hidden.ts';
 import { told, weighScripts } from './weigh.ts';
 
 test.use({ serviceWorkers: 'block' });

@@ -1,6 +1,6 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
-import { mendsOf } from './hidden/answer.ts';
+import { mendsOf } from '../src/features/hidden-faults/answer.ts';
 import { looks } from './looks.ts';
 
 test.use({ serviceWorkers: 'block', viewport: { width: 390, height: 844 } });

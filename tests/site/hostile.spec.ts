@@ -2,8 +2,8 @@ import { constants, deflateRawSync } from 'node:zlib';
 import { expect, type Page, test } from '@playwright/test';
 import { readSheet } from '../../shared/sheet/index.ts';
 import type { RigEvent } from '../../sim/event/index.ts';
-import { linkOf } from '../../src/rig/index.ts';
-import { wash } from './bench/open.ts';
+import { linkOf } from '../../src/features/rig/index.ts';
+import { wash } from '../src/features/bench/open.ts';
 
 test.use({ serviceWorkers: 'block', viewport: { width: 1280, height: 900 } });
 

@@ -2,10 +2,10 @@ import AxeBuilder from '@axe-core/playwright';
 import { expect, type Locator, type Page, test } from '@playwright/test';
 import { shortestWay, type Task } from '../../sim/drill/index.ts';
 import type { RigEvent } from '../../sim/event/index.ts';
-import { practiceOf } from '../../src/lessons/index.ts';
-import { serve } from '../../src/serve/index.ts';
+import { practiceOf } from '../../src/features/lessons/index.ts';
+import { serve } from '../../src/site/server/index.ts';
 import { lessonFiles } from '../content/lessons.ts';
-import { drawer, key, take } from './bench/open.ts';
+import { drawer, key, take } from '../src/features/bench/open.ts';
 import { built } from './pages.ts';
 import { untilKept } from './versions.ts';
 

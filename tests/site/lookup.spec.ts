@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import AxeBuilder from '@axe-core/playwright';
 import { expect, test } from '@playwright/test';
-import { serve } from '../../src/serve/index.ts';
+import { serve } from '../../src/site/server/index.ts';
 import { built, markupOf } from './pages.ts';
 import { untilKept } from './versions.ts';
 

@@ -1,5 +1,5 @@
 import { expect, test } from '@playwright/test';
-import { serve } from '../../src/serve/index.ts';
+import { serve } from '../../src/site/server/index.ts';
 import { built, pages } from './pages.ts';
 import { untilKept } from './versions.ts';
 

@@ -3,12 +3,12 @@ import { gzipSync } from 'node:zlib';
 import AxeBuilder from '@axe-core/playwright';
 import { type Browser, expect, type Locator, type Page, test } from '@playwright/test';
 import { asksFor, type PaperRecipeInput, readRecipe, setPaper } from '../../shared/paper/index.ts';
-import { paperFragment, resultFragment } from '../../src/papers/carry/link.ts';
-import { readPaperLink } from '../../src/papers/carry/readLink.ts';
-import { serve } from '../../src/serve/index.ts';
+import { paperFragment, resultFragment } from '../../src/features/papers/exchange/link.ts';
+import { readPaperLink } from '../../src/features/papers/exchange/readLink.ts';
+import { serve } from '../../src/site/server/index.ts';
+import { give, giveByKeys, placeOf, tabTo } from '../src/features/papers/answering.ts';
+import { rightAnswer } from '../src/features/papers/rightAnswer.ts';
 import { built } from './pages.ts';
-import { give, giveByKeys, placeOf, tabTo } from './papers/answering.ts';
-import { rightAnswer } from './papers/rightAnswer.ts';
 import { untilKept } from './versions.ts';
 
 test.use({ viewport: { width: 1280, height: 900 } });

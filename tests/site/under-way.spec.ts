@@ -1,5 +1,5 @@
 import { expect, type Page, test } from '@playwright/test';
-import { type Served, serve } from '../../src/serve/index.ts';
+import { type Served, serve } from '../../src/site/server/index.ts';
 import { drop, makeVersion, untilKept, versionsOf } from './versions.ts';
 
 const DRILL = '/drills/do/#kind=address-keys&seed=7';

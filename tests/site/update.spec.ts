@@ -1,7 +1,7 @@
 import { cpSync } from 'node:fs';
 import path from 'node:path';
 import { expect, type Page, test } from '@playwright/test';
-import { type Served, serve } from '../../src/serve/index.ts';
+import { type Served, serve } from '../../src/site/server/index.ts';
 import { pages } from './pages.ts';
 import { drop, makeVersion, untilKept, versionsOf } from './versions.ts';
 

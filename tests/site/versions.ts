@@ -2,7 +2,7 @@ import { cpSync, mkdtempSync, readdirSync, readFileSync, renameSync, rmSync, wri
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import type { Page } from '@playwright/test';
-import { writeServiceWorker } from '../../src/offline/index.ts';
+import { writeServiceWorker } from '../../src/site/offline/index.ts';
 import { built } from './pages.ts';
 
 /**

@@ -5,7 +5,7 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { promisify } from 'node:util';
 import { expect, test } from 'vitest';
-import { serve } from '../../src/serve/index.ts';
+import { serve } from '../../src/site/server/index.ts';
 import { browserFlags, findBrowser } from '../house/browser.ts';
 import { built, sampled } from '../site/pages.ts';
 

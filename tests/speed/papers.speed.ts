@@ -8,8 +8,8 @@ import {
 	resultFragment,
 	settingOnce,
 	sortResults,
-} from '../../src/papers/carry/index.ts';
-import { plainPaper, sat } from '../site/papers/carry/class.ts';
+} from '../../src/features/papers/exchange/index.ts';
+import { plainPaper, sat } from '../src/features/papers/exchange/class.ts';
 
 /** The bar: so many results of 40 questions read, marked and analysed, ms. */
 const BAR = { results: 500, ms: 1000 };

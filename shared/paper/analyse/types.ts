@@ -1,7 +1,7 @@
 import type { Interval } from '../../statistics/index.ts';
 import type { KindId, Level, MistakeId, TopicId } from '../ids.ts';
 
-/** What a question's figures say of it, by the first of these that holds. Words for each are in `content/papers`. */
+/** What a question's figures say of it, by the first of these that holds. Words for each are in `content/en/papers`. */
 export type ItemFinding =
 	/** Fewer than ten people answered it: too few to judge by. */
 	| 'too-few'

@@ -16,7 +16,7 @@ import { judge, looksLike } from '../../../shared/paper/judge.ts';
 import { PLAIN_KINDS } from '../../../shared/paper/kinds/index.ts';
 import { makeRandom } from '../../../shared/random/index.ts';
 import { readSheet } from '../../../shared/sheet/index.ts';
-import { optionText } from '../../../src/words/papers.ts';
+import { optionText } from '../../../src/wording/papers.ts';
 import { runs } from '../../runs.ts';
 import { throughJson } from '../json.ts';
 import { groundFor } from './grounds.ts';

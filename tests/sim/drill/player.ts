@@ -1,7 +1,7 @@
 import type { Random } from '../../../shared/random/index.ts';
 import { type Drill, hintOn, pressesOf } from '../../../sim/drill/index.ts';
 import { openRig, type Rig } from '../../../sim/rig/index.ts';
-import { hintText } from '../../../src/words/index.ts';
+import { hintText } from '../../../src/wording/index.ts';
 
 /** A person's reaction to what a display shows, ms: anything between these. */
 const REACTION = { soonest: 150, latest: 300 };

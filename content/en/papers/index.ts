@@ -1,0 +1,23 @@
+/**
+ * Words for the papers: what kinds of question, topics and levels are called; for each kind what is asked, how the answer is come
+ * by and why; the options; and a sentence for each mistake. Templates are filled in `src/wording`, by the grammar in `content/en/rig`.
+ * The words of the screens around them stand in `screens.ts`.
+ */
+export { csvWords, exportWords } from './carry.ts';
+export { answers, labels, units } from './labels.ts';
+export { mistakes } from './mistakes.ts';
+export { levelNames, topicNames } from './names.ts';
+export { questions } from './questions.ts';
+export { rigParts, rigQuestions } from './rig-questions.ts';
+export type { QuestionSays } from './says.ts';
+export {
+	learnWords,
+	papersPage,
+	paperWords,
+	printPage,
+	printWords,
+	scanWords,
+	sitPage,
+	sitWords,
+	trainerWords,
+} from './screens.ts';

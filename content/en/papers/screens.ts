@@ -1,0 +1,478 @@
+/** The words around the papers: the trainer's page, the learner's, and the printed one. Questions have theirs elsewhere. */
+
+const count = (n: number, one: string, many: string): string => `${n} ${n === 1 ? one : many}`;
+
+/** Said on all three pages. */
+export const paperWords = {
+	loading: 'Getting it ready…',
+	failed: 'A part of this page could not be fetched. Check the network once, then try again.',
+	again: 'Try again',
+	noWorker: 'This browser cannot work papers out, or the parts for it could not be fetched. Check the network once.',
+	broke: 'Working this out broke down. That is a fault of this page’s own. Load the page again: what is kept is safe.',
+	copy: 'Copy the link',
+	copied: 'The link is copied.',
+	copyFailed: 'The browser would not copy it. Mark the link above and copy it by hand.',
+	share: 'Share it',
+	save: 'Save as a file',
+	saved: 'The file is saved.',
+	qr: 'Show the QR code',
+	qrHide: 'Hide the QR code',
+	qrAlt: (what: string) => `A QR code that holds the ${what}. The link beside it holds the same.`,
+	qrTooLong: 'This is too much for one QR code. Use the link or the file.',
+	questions: (n: number) => count(n, 'question', 'questions'),
+	minutes: (n: number) => count(n, 'minute', 'minutes'),
+} as const;
+
+/** Reading QR codes with the camera, on the trainer's page and the learner's. */
+export const scanWords = {
+	start: 'Read a QR code with the camera',
+	stop: 'Stop the camera',
+	view: 'What the camera sees',
+	asking: 'Waiting for the camera. The browser may ask whether this page may use it.',
+	hold: 'Hold the whole code in the frame, flat and still. Nothing of the picture is kept.',
+	reading: 'Looking for a QR code in the picture…',
+	stopReading: 'Stop reading',
+	/** By what became of a picture: each says what to do. */
+	read: {
+		none: 'No QR code was found in this picture. Take it again: the whole code, sharp, and from straight above.',
+		slow: 'No QR code was found in this picture in 10 seconds: there is too much else in it. Take it again from closer, so that the code fills it.',
+		stopped: 'Reading was stopped before a QR code was found. Choose the picture again to go on.',
+		picture: 'This is no picture that the browser can open, or it is too large. Take one of under 40 MB, PNG or JPEG.',
+		unfetched: 'The part that reads QR codes could not be fetched. Check the network once, then try again.',
+	},
+	/** By what went wrong with the camera: each says what to do instead. */
+	trouble: {
+		insecure:
+			'The browser gives a camera only to a page whose address begins with https. Use a picture of the code, the link or the file.',
+		unable: 'This browser gives the page no camera. Use a picture of the code, the link or the file.',
+		refused:
+			'The camera was refused. Allow it for this page in the browser’s settings and try again, or use a picture of the code.',
+		missing: 'No camera was found on this device. Use a picture of the code, the link or the file.',
+		busy: 'The camera could not be started: something else may be using it. Close that and try again.',
+		stopped: 'The camera stopped. Start it again, or use a picture of the code.',
+	},
+} as const;
+
+/** Around the trainer's page. */
+export const papersPage = {
+	title: 'Papers: Prep Bay',
+	description:
+		'Set a paper on the fixtures a crew will touch, hand it out by link or on paper, and see what to go over again.',
+	heading: 'Papers',
+	lead: 'Set questions on the fixtures your crew will touch. Every answer is worked out from the fixtures and the rig. Papers and results stay on this device, and nothing is sent by itself.',
+	needsScript: 'Papers are set and marked in the page and need JavaScript, which is turned off here.',
+} as const;
+
+/** Around the learner's page. */
+export const sitPage = {
+	title: 'Sit a paper: Prep Bay',
+	description: 'Answer a paper on this device, with or without a network, and hand in the result.',
+	heading: 'Paper',
+	needsScript: 'The paper runs in the page and needs JavaScript, which is turned off here.',
+} as const;
+
+/** Around the printed one. */
+export const printPage = {
+	title: 'Print a paper: Prep Bay',
+	description: 'A paper, its answer sheet and its key, to print.',
+	heading: 'Print a paper',
+	needsScript: 'The paper is set in the page and needs JavaScript, which is turned off here.',
+} as const;
+
+/** The learner's page. */
+export const sitWords = {
+	none: 'No paper is open here.',
+	last: 'Go on with the paper you began',
+	noneWays: 'Open the link your trainer gave you, read its QR code, choose the paper’s file, or paste the link here.',
+	isOpen: (title: string) => `‘${title}’ is open.`,
+	paste: 'The link to the paper',
+	openPasted: 'Open the paper',
+	file: 'Open a paper’s file, or a picture of its QR code',
+	notPaper: 'That holds no paper. Use the whole link or the file your trainer gave you.',
+	begin: 'Begin',
+	about: (n: number, pass: number) => `${paperWords.questions(n)}.${pass > 0 ? ` ${pass} % right is a pass.` : ''}`,
+	noLimit: 'Take the time you need.',
+	limit: (n: number) =>
+		`You have ${paperWords.minutes(n)} from when you begin. The time runs on if the page is closed.`,
+	told: {
+		each: 'You are told after each question how it went.',
+		end: 'You are told how it went once you hand in.',
+	},
+	savedHere: 'Every answer is kept on this device as you give it. You can close the page and come back.',
+	resumed: 'Your answers are still here.',
+	where: (at: number, of: number) => `Question ${at} of ${of}`,
+	back: 'Back',
+	next: 'Next',
+	flag: 'Flag it',
+	review: 'Look over',
+	reviewTitle: 'Before you hand in',
+	reviewCount: (answered: number, open: number, flags: number) =>
+		[
+			count(answered, 'answered', 'answered'),
+			open > 0 ? `${open} not answered` : '',
+			flags > 0 ? `${flags} flagged` : '',
+		]
+			.filter(Boolean)
+			.join(', '),
+	question: 'Question',
+	answered: 'Answered',
+	notAnswered: 'Not answered',
+	flagged: 'Flagged',
+	saved: 'Kept.',
+	notKept: 'This device keeps nothing for this page. Hand in before you close it, or the answers are gone.',
+	handIn: 'Hand in',
+	handInOpen: (open: number) =>
+		`${count(open, 'question is', 'questions are')} not answered. You can go back, or hand in as it is.`,
+	name: 'Your name',
+	nameHint: 'If you like. It goes into your result and nowhere else.',
+	timeLeft: 'Time left',
+	timeSay: {
+		five: 'Five minutes left.',
+		one: 'One minute left.',
+		none: 'Time is up. Your answers are kept: hand them in.',
+	},
+	timeUp: 'Time is up. Your answers are kept: hand them in.',
+	elsewhere:
+		'This paper is open in another tab of this browser. Answers are only kept from one, so that neither spoils the other.',
+	takeOver: 'Go on in this tab',
+	lost: 'This paper was taken over in another tab. Go on there, or take it back here.',
+	damaged: 'What was kept of this paper was damaged. It has been set aside, and you start afresh.',
+	check: 'See how it went',
+	form: {
+		one: 'Pick one.',
+		several: 'Pick all that are right.',
+		order: 'Put them in order, the first at the top.',
+		switches: 'Set the switches.',
+		match: 'Find the right one for each.',
+		practical: 'Do it on the bench below. What you do is your answer.',
+	},
+	number: (least: string, most: string) => `A whole number from ${least} to ${most}.`,
+	numberHex: (least: string, most: string) => `In hex, from ${least} to ${most}.`,
+	numberLabel: 'Your answer',
+	numberWrong: {
+		10: 'That is no whole number. Type digits alone, such as 128.',
+		16: 'That is no hex number. Type digits and the letters A to F, such as 7F.',
+	},
+	numberRange: (least: string, most: string) => `That is out of range. Type a number from ${least} to ${most}.`,
+	up: (what: string) => `Move up: ${what}`,
+	down: (what: string) => `Move down: ${what}`,
+	movedTo: (what: string, at: number) => `${what}: now ${at}.`,
+	keepOrder: 'This order is right',
+	switchName: (n: number) => `Switch ${n}`,
+	switchUp: 'up',
+	switchDown: 'down',
+	choose: 'Choose…',
+	benchOpen: 'Open the bench',
+	benchDone: (n: number) => `${count(n, 'thing', 'things')} done on the bench so far.`,
+	benchAgain: 'Start it again',
+	right: 'Right',
+	wrong: 'Not right',
+	partly: (part: number, of: number) => `${part} of ${of} right`,
+	skipped: 'Not answered',
+	gave: 'Your answer',
+	key: 'Right answer',
+	working: 'The working',
+	why: 'Why',
+	trail: 'What the rig says',
+	trailNone: 'This rig cannot be opened here. Try it on the bench.',
+	tryIt: 'Try it on the bench',
+	score: (score: number, of: number) => `${score} of ${of}`,
+	percent: (percent: number, pass: number) => `${percent} % right.${pass > 0 ? ` ${pass} % is a pass.` : ''}`,
+	passed: 'Passed',
+	notPassed: 'Not passed yet',
+	done: 'Handed in',
+	give: 'Give your result to your trainer',
+	giveWays: 'Any one of these holds all of it. None is sent by itself.',
+	resultLink: 'Link to your result',
+	resultWhat: 'result',
+	went: 'How it went',
+	fresh: 'Sit it again',
+	freshAsk: 'This result is taken off this device. Give it to your trainer first.',
+	freshDo: 'Start afresh',
+	freshKeep: 'Keep it',
+} as const;
+
+/** The trainer's page. */
+export const trainerWords = {
+	parts: {
+		build: 'Set a paper',
+		give: 'Give it out',
+		gather: 'Gather it in',
+		learn: 'What it shows',
+		keep: 'Kept here',
+	},
+	partsLabel: 'On this page',
+	title: 'What it is called',
+	titleNone: 'Give the paper a name, so that people know which one it is.',
+	titleFirst: 'A paper for the crew',
+	about: 'What it is about',
+	aboutWays: { fixtures: 'Fixtures', rig: 'A rig of the hall', own: 'Our own rig' },
+	fixtures: 'Fixtures',
+	fixturesHint: 'With none picked, all of them.',
+	rig: 'Rig',
+	paste: 'A rig sheet, or a link to a bench',
+	pasteUse: 'Use this rig',
+	pasteEmpty: 'Paste the text of a rig sheet, or a link that a bench made.',
+	pasteNot: 'That is no rig sheet and no link to a bench. A sheet begins with { and is JSON.',
+	pasteNone: 'There is no fixture on this sheet. Put one on it first.',
+	notPaper: 'That is a result, not a paper. Use the link or the file of the paper itself.',
+	pasteLong: 'That is longer than any rig sheet. Cut it down to the line in question.',
+	ownIs: (name: string, n: number) => `${name}, ${count(n, 'fixture', 'fixtures')}`,
+	topics: 'Topics',
+	topicsHint: 'With none picked, all of them.',
+	kinds: 'Kinds of question',
+	kindsHint: 'With none picked, all that fit.',
+	kindsOpen: (n: number, of: number) => (n === 0 ? `All ${of} that fit` : `${n} of ${of} picked`),
+	kindRig: 'on the rig',
+	kindsNone: 'No kind of question fits these topics and fixtures. Pick other topics, or more fixtures.',
+	count: 'Questions',
+	countHint: 'From 1 to 100.',
+	levels: 'How hard',
+	levelsHint: 'Those picked are taken in turn.',
+	minutes: 'Minutes',
+	minutesHint: 'Leave it empty for no limit.',
+	pass: 'Percent to pass',
+	passHint: 'From 0 to 100.',
+	order: 'Order',
+	orders: { mixed: 'Mixed', 'by-topic': 'By topic', 'easy-first': 'Easy first' },
+	feedback: 'Tell the learner',
+	feedbacks: { end: 'At the end', each: 'After each question' },
+	number: (least: number, most: number) => `Type a whole number from ${least} to ${most}.`,
+	preview: 'How it looks',
+	previewOf: (shown: number, of: number) => (shown < of ? `The first ${shown} of ${of}` : `All ${of}`),
+	previewMore: 'Show all',
+	previewFewer: 'Show fewer',
+	key: 'Show the answers',
+	another: 'Another set',
+	anotherHint: 'Other questions of the same kinds, just as hard.',
+	notSet: 'Pick what it asks, or leave it as it is. Every answer is worked out as the paper is set.',
+	setIt: 'Set the paper',
+	setting: 'Setting the paper…',
+	isSet: (title: string, n: number, seed: number) => `${title}: ${count(n, 'question', 'questions')}, set ${seed}.`,
+	seed: (n: number) => `Set ${n}`,
+	formShort: { number: 'A number to type.', switches: 'Switches to set.', practical: 'Done on the bench.' },
+	right: 'Right',
+	giveLead: 'Whoever has this link has the whole paper: it works with no network once the page has been opened there.',
+	giveUnset: 'Set the paper above, then it can be given out.',
+	giveNot: 'Mend the paper above, then it can be given out.',
+	link: 'Link to the paper',
+	linkWhat: 'paper',
+	linkLong: (n: number) => `This link has ${n} characters. Some phones cut long links: use the file.`,
+	open: 'Open it as a learner',
+	print: 'Print it',
+	gatherLead: 'Open a result’s link on this device, or bring results in here. Each is marked again from its answers.',
+	drop: 'Drop result files here',
+	choose: 'Choose files',
+	chooseHint: 'Results, papers, or pictures of QR codes. Several at once will do.',
+	pasteResults: 'Paste links or the text of results',
+	take: 'Take them in',
+	taking: 'Reading…',
+	took: (n: number) => `${count(n, 'result', 'results')} taken in.`,
+	hadAlready: (n: number) => `${count(n, 'result was', 'results were')} here already.`,
+	notRead: (n: number) => `${count(n, 'piece', 'pieces')} could not be read.`,
+	tookNone: 'Nothing was taken in.',
+	tookPaper: (title: string) => `‘${title}’ is a paper, and is kept with the others.`,
+	refused: 'Could not be read',
+	paper: 'Paper',
+	paperOf: (title: string, set: number, n: number) => `${title}, set ${set}: ${count(n, 'result', 'results')}`,
+	noResults: 'No results here yet. They appear as soon as one is taken in.',
+	table: 'The class',
+	who: 'Who',
+	nameless: 'No name',
+	scoreHead: 'Score',
+	passHead: 'Passed',
+	yes: 'yes',
+	no: 'not yet',
+	when: 'Handed in',
+	took2: 'Took',
+	minutes2: (n: number) => paperWords.minutes(n),
+	unset: 'No paper for these',
+	notes: 'Notes',
+	tryOf: (n: number) => `Try ${n}`,
+	flag: 'Does not fit',
+	whole: 'Who had which right',
+	remove: 'Remove',
+	removeOne: (who: string) => `Remove the result of ${who}`,
+	removeAsk: (who: string) => `Remove the result of ${who}?`,
+	removeWords: 'It is deleted from this device for good. Save it to a file first if it may be wanted.',
+	removeDo: 'Delete it',
+	removeKeep: 'Keep it',
+	rename: (who: string) => `Name for ${who}`,
+	learnNoneFits:
+		'None of the results of this paper is counted. The reasons stand below: count any of them with one tap.',
+	learnNone: 'With two results or more of one paper, this shows what to go over again.',
+	plotScores: 'How the scores lie',
+	plotScoresAlt: (words: string) => `A bar for each tenth of the score. ${words}`,
+	plotBand: (from: number, to: number, n: number) => `${from} to ${to} %: ${n}`,
+	perQuestion: 'Each question',
+	perTopic: 'Each topic',
+	perPerson: 'Each person',
+	question: 'Question',
+	share: 'Right',
+	told: 'Tells apart',
+	next: 'What to set next',
+	nextWhy: (topics: string) => `Most was missed on ${topics}. This paper asks after that, with new questions.`,
+	nextWhyKinds: 'Some kinds of question were missed. This paper asks after those, with new questions.',
+	nextNone: 'Nothing stands out as missed. A harder paper, or other fixtures, may be the next step.',
+	nextDo: 'Set that paper',
+	nextTitle: (title: string) => `${title}: again`.slice(0, 60),
+	keepLead: 'Everything stays on this device until you delete it.',
+	keeps: (papers: number, results: number) =>
+		`${count(papers, 'paper', 'papers')} and ${count(results, 'result', 'results')} are kept here.`,
+	notKept: 'This device keeps nothing for this page. What you do here is gone when it closes: save it to a file.',
+	asideSay: (n: number) =>
+		`${count(n, 'entry', 'entries')} kept here could not be read and ${n === 1 ? 'is' : 'are'} set aside. The rest is all there.`,
+	exportAll: 'Save everything to a file',
+	exportAs: {
+		csv: 'The table as CSV',
+		'qti-3': 'Questions as QTI 3.0',
+		'qti-2': 'Questions as QTI 2.2',
+		xapi: 'Results as xAPI',
+	},
+	exportHint:
+		'QTI is for a learning platform. xAPI is for a record store of your own, and names go with it. Questions on the bench stay out of QTI. Nothing is sent: each is a file.',
+	importHow: 'To bring a saved file back, choose it under ‘Gather it in’.',
+	saved: 'The file is saved.',
+	exports: 'For this paper',
+	papers: 'Papers',
+	paperAgain: 'Take it up again',
+	paperAgainOne: (title: string) => `Take it up again: ${title}`,
+	paperDelete: 'Delete',
+	paperDeleteOne: (title: string) => `Delete: ${title}`,
+	paperDeleteAsk: (title: string) => `Delete ‘${title}’?`,
+	paperDeleteWords: (n: number) =>
+		n === 0
+			? 'The paper is deleted from this device for good.'
+			: `The paper and ${count(n, 'result', 'results')} of it are deleted from this device for good.`,
+	clear: 'Delete everything',
+	clearAsk: 'Delete all papers and results?',
+	clearWords: 'All of it is gone from this device for good. Save it to a file first if it may be wanted.',
+	clearDo: 'Delete all of it',
+	deleted: 'Deleted.',
+	gone: 'This paper is not kept here any more. Pick another one.',
+	pasted: 'What was pasted',
+	differs: 'Another result with the same number is here already, and this one is not the same. The first one was kept.',
+	allFile: 'papers and results',
+} as const;
+
+/** The printed page. */
+export const printWords = {
+	what: 'What to print',
+	sheets: { paper: 'The questions', answers: 'An answer sheet', key: 'The key, with workings' },
+	print: 'Print',
+	backTo: 'Back to papers',
+	name: 'Name',
+	date: 'Date',
+	answerSheet: 'Answer sheet',
+	keyTitle: 'Key',
+	set: (n: number) => `Set ${n}`,
+	onBench: 'Done on the bench: open the paper on a device for this one.',
+	orderBox: 'Number them, 1 first.',
+	matchBox: 'Write the letter.',
+	tick: { one: 'Tick one.', several: 'Tick all that are right.' },
+	switchesBox: 'Mark each switch up or down.',
+	working: 'Working',
+} as const;
+
+const percent = (share: number): number => Math.round(share * 100);
+const two = (figure: number): string => figure.toFixed(2).replace('-', '\u2212');
+
+/** What the figures say, in plain sentences. Limits stand where they are used, in `shared/paper/analyse` and `src/features/papers/trainer/learn.ts`. */
+export const learnWords = {
+	people: (n: number) => `${count(n, 'person', 'people')} counted.`,
+	leftOut: (n: number) =>
+		`${count(n, 'result is', 'results are')} left out here. ${n === 1 ? 'It is' : 'They are'} listed below, with the reason.`,
+	leftOutHead: 'Not counted',
+	leftOutLead: 'Count any of these with one tap. Leave one out again in the table above.',
+	whichOf: (person: number, of: number) => `${person} of ${of}`,
+	whichTry: (n: number) => `try ${n}`,
+	told: (name: string, which: string) => `${name} (${which})`,
+	/** Said of a result that counts, where that is not plain. */
+	counted: {
+		'in-place': 'Counted in place of an earlier try that does not fit.',
+		'by-hand': 'You counted this one.',
+	},
+	namesakes: (n: number) =>
+		`One of ${n} people of this name: they were at it at the same time. Type a fuller name to tell them apart.`,
+	/** Why a result does not count. */
+	notCounted: {
+		misfit: 'Something in it does not fit. Its notes in the table say what.',
+		'later-try': 'Another result of this name counts. Is this somebody else of the same name? Then count it too.',
+		copy: 'It was begun at the same moment as another of this name. It may be a copy.',
+		'by-hand': 'You left this one out.',
+	},
+	count: 'Count it',
+	countOne: (who: string) => `Count it: the result of ${who}`,
+	leave: 'Leave it out',
+	leaveOne: (who: string) => `Leave it out: the result of ${who}`,
+	mean: (mean: number, passed: number, of: number) => `${percent(mean)} % right on average. ${passed} of ${of} passed.`,
+	kr20: 'How steady the paper is',
+	kr20Says: (figure: number, low: number, high: number) =>
+		`KR-20 is ${two(figure)}; with so many people it may be anywhere from ${two(low)} to ${two(high)}.`,
+	kr20Alone: (figure: number) => `KR-20 is ${two(figure)}. With so few people its interval cannot be told.`,
+	/** @param people where it may be chance; null where it is no chance */
+	kr20Below: (figure: number, people: number | null) =>
+		`People who did well on one half did no better on the other (KR-20 ${two(figure)}).${people === null ? '' : ` With ${count(people, 'person', 'people')} it may be chance.`}`,
+	kr20None: 'KR-20 cannot be told yet: it takes two people or more, and scores that differ.',
+	kr20Means: {
+		firm: 'A second paper like it would rank people much the same. You can go by single scores.',
+		fair: 'Good enough to steer what you teach next. For a judgement on one person, ask more.',
+		weak: 'Too loose to judge anyone by. More questions, or clearer ones, would firm it up.',
+	},
+	/** @param questions whole, 1 and more */
+	again: (questions: number) =>
+		`On a second paper just as hard, at least two people in three would come within ${count(questions, 'question', 'questions')} of the score they have here.`,
+	right: (right: number, of: number, low: number, high: number) =>
+		`${right} of ${of} had it right. Of all people like these, anything from ${percent(low)} to ${percent(high)} % may know it (95 in 100).`,
+	discrimination: (figure: number) =>
+		figure >= 0
+			? `Of the strongest, ${percent(figure)} in 100 more had it right than of the weakest (discrimination ${two(figure)}).`
+			: `Of the weakest, ${percent(-figure)} in 100 more had it right than of the strongest (discrimination ${two(figure)}).`,
+	discriminationNone: 'The strongest cannot be set against the weakest: it takes four people, and scores that differ.',
+	biserial: (figure: number) =>
+		figure >= 0.3
+			? `Who had it right tended to do well elsewhere (point-biserial ${two(figure)}).`
+			: figure >= 0.1
+				? `Having it right went a little with doing well elsewhere (point-biserial ${two(figure)}).`
+				: figure > -0.1
+					? `Having it right did not go with doing well elsewhere (point-biserial ${two(figure)}).`
+					: `Who had it right tended to do worse elsewhere (point-biserial ${two(figure)}).`,
+	biserialNone: 'All had it right, or all wrong, or all scored alike: so it tells nobody apart.',
+	findings: {
+		'too-few': 'Too few to judge the question by',
+		'upside-down': 'Look at this question',
+		'too-easy': 'Easy for this crew',
+		'too-hard': 'Hard for this crew',
+		'tells-little': 'Tells little',
+		sound: 'Sound',
+	},
+	hint: (people: number) =>
+		`With ${count(people, 'person', 'people')}, take what is said of a question as a hint, not a verdict: chance alone can make a sound one look wrong.`,
+	findingSays: {
+		'too-few': 'With ten people or more it can be said whether the question itself is good.',
+		'upside-down': 'The stronger people got it wrong. It may be read another way than it was meant.',
+		'too-easy': 'Nearly all had it right: a warm-up, or time to ask something harder.',
+		'too-hard': 'Nearly all had it wrong: teach it again before you ask it again.',
+		'tells-little': 'Right or wrong hardly goes with the rest of the paper.',
+		sound: 'It tells those who can from those who cannot yet.',
+	},
+	drew: (answer: string, n: number, names: string) => `${answer}: ${n} (${names})`,
+	drewNone: 'Not answered',
+	drewHead: 'Wrong answers, and who gave them',
+	more: (n: number) => `and ${n} more`,
+	topic: (right: number, of: number) => `${right} of ${of} right`,
+	/** Why a topic's bar has no line. */
+	topicShort: {
+		questions: 'Too few questions on it to tell: ask more.',
+		people: 'Too few people to tell.',
+	},
+	topicOf: (name: string, right: number, of: number) => `${name} (${right} of ${of} right)`,
+	weakest: (topics: string) => `Go over ${topics}.`,
+	/** Missed, but a person who knows the topic well enough could have missed as much. */
+	weakFew: (topics: string) => `Some missed, too few questions to tell: ${topics}.`,
+	strong: 'Nothing stands out.',
+	score: (score: number, of: number, percentRight: number) => `${score} of ${of} (${percentRight} %)`,
+	topicFirst:
+		'Weakest first. The line is where the true share may lie for people like these and questions like these (95 in 100). No line: too little to tell.',
+	bars: 'The bar is the share right; the line through it is where the true share may lie (95 in 100).',
+} as const;

@@ -1,0 +1,5 @@
+/** Words of the reference pages: headings, leads, columns. Every figure in them is filled in from the model, by `src/features/reference`. */
+
+export { fixtureWords } from './fixtures.ts';
+export { pageWords, referenceFrame } from './pages.ts';
+export { addressWords, cautionWords, faultWords, levelWords, lineWords } from './tables.ts';

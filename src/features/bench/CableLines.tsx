@@ -1,0 +1,50 @@
+import type { JSX, RefObject } from 'preact';
+import { useLayoutEffect, useState } from 'preact/hooks';
+import type { Port } from '../../../shared/sheet/index.ts';
+import { cableLines, type Spot } from './cableLines.ts';
+import { useBench } from './view.ts';
+
+/** Cables drawn between the sockets of a box; the list of cables tells the same in words. */
+export function CableLines({ box }: { box: RefObject<HTMLElement> }): JSX.Element {
+	const { store, hand } = useBench();
+	const [spots, place] = useState<ReadonlyMap<Port, Spot>>(new Map());
+	const { sheet } = store.rig;
+	useLayoutEffect(() => {
+		const element = box.current;
+		if (!element) return;
+		const measure = () => {
+			const origin = element.getBoundingClientRect();
+			const found = new Map<Port, Spot>();
+			for (const socket of element.querySelectorAll<HTMLElement>('[data-port]')) {
+				const { left, top, width } = (socket.querySelector('svg') ?? socket).getBoundingClientRect();
+				found.set(socket.dataset['port'] ?? '', { x: left + width / 2 - origin.left, y: top + width / 2 - origin.top });
+			}
+			place(found);
+		};
+		measure();
+		const watch = new ResizeObserver(measure);
+		watch.observe(element);
+		return () => watch.disconnect();
+	}, [box, sheet]);
+	const lines = cableLines(store.rig.gear.cables, spots);
+	const waiting = hand?.kind === 'fresh' ? spots.get(hand.from) : undefined;
+	return (
+		<svg class="cables-drawn" aria-hidden="true">
+			{lines.map(({ id, kind, path, loose }) => (
+				<g key={id} data-kind={kind} data-held={hand?.kind === 'end' && hand.cable === id}>
+					<path class="cable-edge" d={path} />
+					<path class="cable-line" d={path} />
+					{loose.map(({ x, y }) => (
+						<circle key={x} class="cable-loose" cx={x} cy={y} r="6" />
+					))}
+				</g>
+			))}
+			{waiting && (
+				<g data-held="true">
+					<path class="cable-line" d={`M${waiting.x} ${waiting.y}q6 40 30 54`} />
+					<circle class="cable-loose" cx={waiting.x + 30} cy={waiting.y + 54} r="6" />
+				</g>
+			)}
+		</svg>
+	);
+}

@@ -1,0 +1,121 @@
+import type { JSX } from 'preact';
+import { deskWords } from '../../../content/en/bench/index.ts';
+import { LAST_UNIVERSE } from '../../../shared/dmx/index.ts';
+import type { Desk as DeskState } from '../../../sim/rig/index.ts';
+import { Button, Toggle } from '../../ui/index.ts';
+import { withDesk } from '../rig/index.ts';
+import { levelsWith, type StripGroup, stripGroups } from './desk.ts';
+import { LevelEntry, LevelStrip } from './LevelStrip.tsx';
+import { NumberField } from './NumberField.tsx';
+import { Patch } from './Patch.tsx';
+import { useBench } from './view.ts';
+
+/** The desk: outputs, master, strips by fixture, and the patch that names them. */
+export default function Desk(): JSX.Element {
+	const { store, selected, free } = useBench();
+	const { desk } = store.rig.gear;
+	if (!desk)
+		return (
+			<>
+				<p>{deskWords.none}</p>
+				<Button onClick={() => store.edit((sheet) => withDesk(sheet, deskWords.name))}>{deskWords.add}</Button>
+			</>
+		);
+	const groups = stripGroups(store.rig);
+	return (
+		<div class="desk">
+			<div class="desk-head">
+				<Outputs desk={desk} />
+				<div class="desk-master">
+					<span class="strip-name">{deskWords.master}</span>
+					<LevelEntry
+						label={deskWords.master}
+						slider={deskWords.masterSlider}
+						level={desk.master}
+						onType={(level) => store.send({ type: 'desk.master', level })}
+						onSlide={(level) => store.slide({ type: 'desk.master', level })}
+						onRest={store.rest}
+					/>
+				</div>
+				{free && (
+					<div class="desk-all">
+						<Button onClick={() => store.send({ type: 'desk.recall', levels: [] })}>{deskWords.allOut}</Button>
+						<Button onClick={() => store.send({ type: 'desk.recall', levels: levelsWith(desk, fullOf(groups)) })}>
+							{deskWords.allFull}
+						</Button>
+					</div>
+				)}
+			</div>
+			<p class="hint">{deskWords.entryHint}</p>
+			{groups.map((group) => (
+				<Group key={group.fixture} group={group} startsOpen={group.fixture === selected} />
+			))}
+			{free && <Patch desk={desk} />}
+		</div>
+	);
+}
+
+/** Every intensity of the patch at full, coarse and fine. */
+const fullOf = (groups: readonly StripGroup[]) =>
+	groups.flatMap(({ patch, strips }) =>
+		strips
+			.filter(({ drives }) => drives === 'intensity')
+			.map(({ slot }) => ({ universe: patch.universe, slot, level: 255 })),
+	);
+
+function Outputs({ desk }: { desk: DeskState }): JSX.Element {
+	const { store } = useBench();
+	return (
+		<ul class="desk-outputs" aria-label={deskWords.outputs}>
+			{desk.outputs.map(({ id, on, universe }) => (
+				<li key={id}>
+					<Toggle
+						label={deskWords.output(id.toUpperCase())}
+						words={deskWords.sends}
+						on={on}
+						onChange={(next) => store.send({ type: 'desk.output', output: id, on: next })}
+					/>
+					<NumberField
+						label={deskWords.universeOf(id.toUpperCase())}
+						value={universe}
+						from={1}
+						to={LAST_UNIVERSE}
+						bad={deskWords.badUniverse}
+						onChange={(next) => store.send({ type: 'desk.universe', output: id, universe: next })}
+					/>
+				</li>
+			))}
+		</ul>
+	);
+}
+
+function Group({ group, startsOpen }: { group: StripGroup; startsOpen: boolean }): JSX.Element {
+	const { store } = useBench();
+	const { name, patch, last, mode, pastEnd, strips } = group;
+	return (
+		<details class="group" open={startsOpen}>
+			<summary>
+				<h3>{name}</h3>
+				<span class="group-where">
+					{deskWords.where(patch.universe, patch.address, last)} · {mode}
+				</span>
+			</summary>
+			{pastEnd && <p class="group-past">{deskWords.past}</p>}
+			<ol class="strips" aria-label={deskWords.group(name)}>
+				{strips.map((strip) => {
+					const event = (level: number) =>
+						({ type: 'desk.level', universe: patch.universe, slot: strip.slot, level }) as const;
+					return (
+						<LevelStrip
+							key={strip.key}
+							strip={strip}
+							onType={(level) => store.send(event(level))}
+							onSlide={(level) => store.slide(event(level))}
+							onRest={store.rest}
+						/>
+					);
+				})}
+			</ol>
+		</details>
+	);
+}

@@ -1,0 +1,119 @@
+import type { JSX } from 'preact';
+import { useId } from 'preact/hooks';
+import { backWords } from '../../../content/en/bench/index.ts';
+import { Button, Tape, Toggle } from '../../ui/index.ts';
+import { fixtureLight } from '../../wording/index.ts';
+import { handCautions } from './cautions.ts';
+import { type LampView, lampsOf, linkFeeds, mainsChoices } from './fixtureBack.ts';
+import { KeyedPanel } from './KeyedPanel.tsx';
+import { later } from './later.ts';
+import { Socket } from './Socket.tsx';
+import { useBench } from './view.ts';
+
+const Cautions = later(() => import('./Cautions.tsx'));
+const DipPanel = later(() => import('./DipPanel.tsx'));
+
+/** The back of the fixture in hand: panel, lamps, sockets, mains, power switch. */
+export function FixtureBack({ fixture }: { fixture: string }): JSX.Element | null {
+	const { store, why, can } = useBench();
+	const mainsId = useId();
+	const { rig } = store;
+	const unit = rig.gear.units.get(fixture);
+	if (!unit) return null;
+	const { profile, placed, state, plug } = unit;
+	const { name } = placed;
+	const { panel } = profile;
+	const sight = store.look(fixture);
+	const { display } = sight;
+	const feeds = linkFeeds(rig, fixture);
+	const cautions = handCautions(rig, fixture);
+	return (
+		<section class="back" aria-label={name}>
+			<header class="back-head">
+				<Tape level={2}>{name}</Tape>
+				<p class="back-about">
+					<strong>{profile.name}</strong> {profile.about}
+				</p>
+			</header>
+			<div class={`case case-${profile.shape}`}>
+				{panel.kind === 'dip'
+					? display.kind === 'switches' && <DipPanel {...{ fixture, name, panel, display }} />
+					: display.kind === 'keyed' && <KeyedPanel key={fixture} {...{ fixture, name, panel, display }} />}
+				<ul class="lamps" aria-label={backWords.lamps}>
+					{lampsOf(sight).map((lamp) => (
+						<Lamp key={lamp.id} {...lamp} />
+					))}
+				</ul>
+				<div class="case-foot">
+					<div class="case-data">
+						<Socket port={`${fixture}:in`} label={backWords.sockets.in} />
+						<Socket port={`${fixture}:out`} label={backWords.sockets.out} />
+					</div>
+					<div class="case-power">
+						<label class="case-mains" for={mainsId}>
+							<MainsSocket live={plug !== 'none'} />
+							{backWords.mainsLead}
+						</label>
+						<select
+							id={mainsId}
+							value={plug}
+							disabled={!can('mains')}
+							onChange={(event) => store.send({ type: 'mains.plug', fixture, into: event.currentTarget.value })}
+						>
+							{mainsChoices(rig, fixture).map(({ value, words }) => (
+								<option key={value} value={value}>
+									{words}
+								</option>
+							))}
+						</select>
+						{feeds && (
+							<p class="case-link">
+								<MainsSocket live={feeds.length > 0} />
+								{feeds.length > 0 ? backWords.linkFeeds(feeds.join(', ')) : backWords.linkFree}
+							</p>
+						)}
+						<Toggle
+							label={backWords.powerSwitch}
+							on={state.context.on}
+							disabled={!can('power')}
+							onChange={(on) => store.send({ type: 'power.switch', fixture, on })}
+						/>
+					</div>
+				</div>
+			</div>
+			<p class="back-light">
+				<span>{fixtureLight(rig, fixture)}</span>
+				{why && <Button onClick={() => why(fixture)}>{backWords.why}</Button>}
+			</p>
+			{cautions.length > 0 && <Cautions ids={cautions} />}
+		</section>
+	);
+}
+
+function Lamp({ id, name, state, look, bars }: LampView): JSX.Element {
+	return (
+		<li class="lamp" data-lamp={id} data-look={look}>
+			{bars === undefined ? (
+				<span class="lamp-dot" aria-hidden="true" />
+			) : (
+				<span class="lamp-bars" aria-hidden="true">
+					{[1, 2, 3, 4].map((bar) => (
+						<span key={bar} data-on={bar <= bars} />
+					))}
+				</span>
+			)}
+			<span class="lamp-name">{name}</span> <span class="lamp-state">{state}</span>
+		</li>
+	);
+}
+
+/** A mains inlet or link, with or without a lead in it. The words beside it say the same. */
+function MainsSocket({ live }: { live: boolean }): JSX.Element {
+	return (
+		<svg class="mains" data-in={live} viewBox="0 0 40 32" width="40" height="32" aria-hidden="true">
+			<path class="mains-rim" d="M4 4h32v17l-7 8H11l-7-8z" />
+			<path class="mains-pins" d="M12 11v7M20 15v7M28 11v7" />
+			<path class="mains-plug" d="M8 8h24v11l-5 6H13l-5-6z" />
+		</svg>
+	);
+}

@@ -1,0 +1,102 @@
+import type { JSX } from 'preact';
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { benchWords } from '../../../content/en/bench/index.ts';
+import { Button } from '../../ui/index.ts';
+import { holdsRig, useRig } from '../rig/index.ts';
+import { Bench } from './Bench.tsx';
+import { later } from './later.ts';
+import type { Opening, OpenOther } from './opened.ts';
+import { openBench } from './opening.ts';
+import { useAsideCount } from './useAsideCount.ts';
+import { useKeeping } from './useKeeping.ts';
+
+const FreeNotices = later(() => import('./FreeNotices.tsx'));
+const KeptBenches = later(() => import('./KeptBenches.tsx'));
+const LayOut = later(() => import('./LayOut.tsx'));
+const PlayingBack = later(() => import('./PlayingBack.tsx'));
+const Share = later(() => import('./Share.tsx'));
+
+const storage = () => localStorage;
+const SOON_MS = 400;
+
+/** The free bench: lay out what you like, break it yourself, share it. It is kept on the device. */
+export function FreeBench(): JSX.Element {
+	// counted, so that each opening starts with notices of its own
+	const [[opening, turn], set] = useState<[Opening | null, number]>([null, 0]);
+	const [share, tell] = useState<number | null>(null);
+	const going = useRef<AbortController | null>(null);
+	const openOther: OpenOther = async (open) => {
+		// who asked last is served
+		going.current?.abort();
+		const mine = new AbortController();
+		going.current = mine;
+		const { signal } = mine;
+		const began = performance.now();
+		// what is soon done is not worth a bar
+		const onShare = (part: number) => {
+			if (going.current === mine && performance.now() - began > SOON_MS) tell(part);
+		};
+		const opened = await open({ storage, signal, onShare, now: Date.now });
+		if (going.current !== mine) return null;
+		going.current = null;
+		tell(null);
+		if (typeof opened === 'string') return opened;
+		set(([, before]) => [opened, before + 1]);
+		return null;
+	};
+	useEffect(() => {
+		const take = () =>
+			openOther(async (ways) => {
+				const { hash } = location;
+				const opened = await openBench(hash, ways);
+				// from here on it lives in the device's store: loading the page again must not throw away what was done since
+				if (holdsRig(hash) && location.hash === hash)
+					history.replaceState(null, '', location.pathname + location.search);
+				return opened;
+			});
+		take();
+		const hear = () => {
+			if (holdsRig(location.hash)) take();
+		};
+		window.addEventListener('hashchange', hear);
+		return () => window.removeEventListener('hashchange', hear);
+	}, []);
+	return (
+		<>
+			{share !== null && <PlayingBack share={share} onStop={() => going.current?.abort()} />}
+			{opening ? (
+				<Opened key={turn} opening={opening} openOther={openOther} />
+			) : (
+				<p class="coming">{benchWords.loading}</p>
+			)}
+		</>
+	);
+}
+
+function Opened({ opening, openOther }: { opening: Opening; openOther: OpenOther }): JSX.Element {
+	const { store, trouble, before } = opening;
+	useRig(store);
+	const [open, setOpen] = useState<'layOut' | 'share' | 'kept' | null>(null);
+	const kept = useKeeping(opening, storage);
+	const aside = useAsideCount(storage, kept);
+	const close = () => setOpen(null);
+	const bar = (
+		<>
+			<div class="bench-ways">
+				<Button look="main" onClick={() => setOpen('layOut')}>
+					{benchWords.layOut}
+				</Button>
+				<Button disabled={!store.canUndo} onClick={store.undo}>
+					{benchWords.undo}
+				</Button>
+				<Button onClick={() => setOpen('share')}>{benchWords.share}</Button>
+				{aside > 0 && <Button onClick={() => setOpen('kept')}>{benchWords.keptBenches(aside)}</Button>}
+			</div>
+			{(trouble || before || kept !== 'kept') && <FreeNotices {...{ opening, kept, aside, openOther }} />}
+			{open === 'layOut' && <LayOut store={store} onClose={close} />}
+			{open === 'share' && <Share store={store} onClose={close} />}
+			{open === 'kept' && <KeptBenches storage={storage} openOther={openOther} onClose={close} />}
+		</>
+	);
+	return <Bench store={store} bar={bar} />;
+}

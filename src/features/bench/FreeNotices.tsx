@@ -1,0 +1,58 @@
+import type { JSX } from 'preact';
+import { useState } from 'preact/hooks';
+import { benchWords, noticeWords } from '../../../content/en/bench/index.ts';
+import { Button, Notice } from '../../ui/index.ts';
+import { openAside } from './openAside.ts';
+import { IN_PLACE, type Opening, type OpenOther } from './opened.ts';
+import type { Kept } from './useKeeping.ts';
+
+interface Props {
+	opening: Opening;
+	/** What became of keeping it. */
+	kept: Kept;
+	/** Benches set aside. */
+	aside: number;
+	openOther: OpenOther;
+}
+
+/** Where the bench came from, what went wrong on the way, and the way back to the person's own. */
+export default function FreeNotices({ opening, kept, aside, openOther }: Props): JSX.Element {
+	const { trouble, before } = opening;
+	const [read, markRead] = useState(false);
+	const [wrong, tell] = useState<string | null>(null);
+	return (
+		<>
+			{trouble && !read && (
+				<Notice kind="wrong">
+					<p role="alert">{trouble}</p>
+					<Button look="quiet" onClick={() => markRead(true)}>
+						{benchWords.dismiss}
+					</Button>
+				</Notice>
+			)}
+			{before !== null && wrong === null && (
+				<Notice>
+					<p>{before === IN_PLACE ? noticeWords.ownThere : noticeWords.ownAside}</p>
+					<Button onClick={() => openOther((ways) => openAside(before, ways)).then(tell)}>
+						{noticeWords.bringBack}
+					</Button>
+				</Notice>
+			)}
+			{wrong !== null && (
+				<Notice kind="wrong">
+					<p role="alert">{wrong}</p>
+				</Notice>
+			)}
+			{kept === 'aside' && (
+				<Notice>
+					<p role="status">{noticeWords.otherTab}</p>
+				</Notice>
+			)}
+			{kept === 'refused' && (
+				<Notice>
+					<p>{aside > 0 ? noticeWords.noRoom : noticeWords.notKept}</p>
+				</Notice>
+			)}
+		</>
+	);
+}

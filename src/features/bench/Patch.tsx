@@ -1,0 +1,83 @@
+import type { JSX } from 'preact';
+import { useId } from 'preact/hooks';
+import { deskWords } from '../../../content/en/bench/index.ts';
+import { LAST_SLOT, LAST_UNIVERSE } from '../../../shared/dmx/index.ts';
+import type { Desk, Patch as Line, Unit } from '../../../sim/rig/index.ts';
+import { Button } from '../../ui/index.ts';
+import { suggestedPatch } from './desk.ts';
+import { NumberField } from './NumberField.tsx';
+import { useBench } from './view.ts';
+
+/** What the desk thinks each fixture is: universe, start address, mode. It can be wrong, and often is. */
+export function Patch({ desk }: { desk: Desk }): JSX.Element {
+	const { store } = useBench();
+	return (
+		<details class="group">
+			<summary>
+				<h3>{deskWords.patch}</h3>
+			</summary>
+			<p class="hint">{deskWords.patchHint}</p>
+			<ul class="patch">
+				{[...store.rig.gear.units].map(([fixture, unit]) => (
+					<PatchLine key={fixture} unit={unit} line={desk.patch.find((each) => each.fixture === fixture)} />
+				))}
+			</ul>
+		</details>
+	);
+}
+
+function PatchLine({ unit, line }: { unit: Unit; line: Line | undefined }): JSX.Element {
+	const { store } = useBench();
+	const modeId = useId();
+	const { placed, profile } = unit;
+	const change = (to: Partial<Line>) => line && store.send({ type: 'desk.patch', ...line, ...to });
+	return (
+		<li>
+			<fieldset class="patch-line">
+				<legend>{placed.name}</legend>
+				{line ? (
+					<>
+						<NumberField
+							label={deskWords.universe}
+							value={line.universe}
+							from={1}
+							to={LAST_UNIVERSE}
+							bad={deskWords.badUniverse}
+							onChange={(universe) => change({ universe })}
+						/>
+						<NumberField
+							label={deskWords.address}
+							value={line.address}
+							from={1}
+							to={LAST_SLOT}
+							bad={deskWords.badAddress}
+							onChange={(address) => change({ address })}
+						/>
+						<div class="field">
+							<label for={modeId}>{deskWords.mode}</label>
+							<select id={modeId} value={line.mode} onChange={(event) => change({ mode: event.currentTarget.value })}>
+								{profile.modes.map(({ id, name }) => (
+									<option key={id} value={id}>
+										{name}
+									</option>
+								))}
+							</select>
+						</div>
+					</>
+				) : (
+					<>
+						<p>{deskWords.unpatched}</p>
+						<Button
+							onClick={() => {
+								const patch = suggestedPatch(store.rig, placed.id);
+								if (patch) store.send({ type: 'desk.patch', ...patch });
+							}}
+						>
+							{deskWords.patchIt(placed.name)}
+						</Button>
+					</>
+				)}
+			</fieldset>
+		</li>
+	);
+}

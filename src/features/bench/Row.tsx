@@ -1,0 +1,94 @@
+import type { JSX } from 'preact';
+import { useRef } from 'preact/hooks';
+import { backWords, benchWords, rowWords } from '../../../content/en/bench/index.ts';
+import { Tape } from '../../ui/index.ts';
+import { CableLines } from './CableLines.tsx';
+import { briefLight } from './row.ts';
+import { Socket } from './Socket.tsx';
+import { useBench } from './view.ts';
+
+/** Everything with a data socket, in a row: desk, splitters, fixtures, each with its light in words, and the cables between them. */
+export function Row(): JSX.Element {
+	const { store } = useBench();
+	const { sheet } = store.rig;
+	const box = useRef<HTMLDivElement>(null);
+	return (
+		<section class="row" aria-label={benchWords.parts.row}>
+			<div class="row-scroll">
+				<div class="row-inner" ref={box}>
+					<CableLines box={box} />
+					{sheet.desk && (
+						<div class="card card-source">
+							<Tape>{sheet.desk.name}</Tape>
+							<p class="card-light">
+								{store.rig.gear.desk?.outputs.map(({ id, universe, on }) => (
+									<span key={id}>
+										{on ? rowWords.carries(id.toUpperCase(), universe) : rowWords.silent(id.toUpperCase())}
+									</span>
+								))}
+							</p>
+							<div class="card-sockets">
+								{sheet.desk.outputs.map(({ id }) => (
+									<Socket key={id} port={`desk:${id}`} label={id.toUpperCase()} />
+								))}
+							</div>
+						</div>
+					)}
+					{sheet.splitters.map(({ id, name, outputs }) => (
+						<div key={id} class="card card-source">
+							<Tape>{name}</Tape>
+							<div class="card-sockets">
+								<Socket port={`${id}:in`} label={backWords.in} />
+								{Array.from({ length: outputs }, (_, i) => (
+									<Socket key={`${id}:${i + 1}`} port={`${id}:${i + 1}`} label={`${i + 1}`} />
+								))}
+							</div>
+						</div>
+					))}
+					<ul class="row-list">
+						{sheet.fixtures.map(({ id }, at) => (
+							<Card key={id} fixture={id} number={at + 1} />
+						))}
+					</ul>
+				</div>
+			</div>
+		</section>
+	);
+}
+
+function Card({ fixture, number }: { fixture: string; number: number }): JSX.Element {
+	const { store, selected, select, why } = useBench();
+	const unit = store.rig.gear.units.get(fixture);
+	const name = unit?.placed.name ?? fixture;
+	const { light, display } = store.look(fixture);
+	const inHand = selected === fixture;
+	const face = display.kind === 'keyed' ? (display.lit ? display.lines[0]?.trim() || ' ' : ' ') : backWords.noDisplay;
+	return (
+		<li class="card" data-selected={inHand}>
+			<button type="button" class="card-name" aria-pressed={inHand} onClick={() => select(fixture)}>
+				<span class="visually-hidden">{backWords.takeInHand} </span>
+				<span class="card-number">{number}</span>
+				<Tape>{name}</Tape>
+			</button>
+			<span
+				class={`card-face card-face-${display.kind}`}
+				aria-hidden="true"
+				data-lit={display.kind !== 'keyed' || display.lit}
+			>
+				{face}
+			</span>
+			<p class="card-light" id={`light-${fixture}`}>
+				{briefLight(store.rig, fixture, light)}
+			</p>
+			{why && (
+				<button type="button" class="button card-why" aria-label={backWords.whyOf(name)} onClick={() => why(fixture)}>
+					{backWords.why}
+				</button>
+			)}
+			<div class="card-sockets">
+				<Socket port={`${fixture}:in`} label={backWords.in} />
+				<Socket port={`${fixture}:out`} label={backWords.out} />
+			</div>
+		</li>
+	);
+}

@@ -1,0 +1,51 @@
+import type { ComponentType, JSX } from 'preact';
+import { useState } from 'preact/hooks';
+import { benchWords } from '../../../content/en/bench/index.ts';
+import { later } from './later.ts';
+
+const parts: readonly (readonly [keyof typeof benchWords.parts, ComponentType<object>])[] = [
+	['desk', later(() => import('./Desk.tsx'))],
+	['cables', later(() => import('./Cables.tsx'))],
+	['remote', later(() => import('./Remote.tsx'))],
+	['sound', later(() => import('./Sound.tsx'))],
+	['breaker', later(() => import('./Breaker.tsx'))],
+	['clock', later(() => import('./Clock.tsx'))],
+	['log', later(() => import('./Log.tsx'))],
+];
+
+/** The tools in drawers that open where they stand; what is in one is fetched when it is first opened. */
+export function Tools({ without }: { without: readonly string[] }): JSX.Element {
+	return (
+		<div class="tools">
+			{parts
+				.filter(([id]) => !without.includes(id))
+				.map(([id, Part]) => (
+					<Drawer key={id} id={id} words={benchWords.parts[id]} Part={Part} />
+				))}
+		</div>
+	);
+}
+
+interface DrawerProps {
+	id: string;
+	words: string;
+	Part: ComponentType<object>;
+}
+
+function Drawer({ id, words, Part }: DrawerProps): JSX.Element {
+	const [open, set] = useState(false);
+	return (
+		<details class="drawer" data-tool={id} open={open} onToggle={(event) => set(event.currentTarget.open)}>
+			<summary>
+				<h2 class="tape tape-3">
+					<span>{words}</span>
+				</h2>
+			</summary>
+			{open && (
+				<div class="drawer-in">
+					<Part />
+				</div>
+			)}
+		</details>
+	);
+}

@@ -1,0 +1,51 @@
+import type { JSX } from 'preact';
+import { useState } from 'preact/hooks';
+import { wallWords } from '../../../content/en/bench/index.ts';
+import { Button, Dialog, Notice } from '../../ui/index.ts';
+import { later } from './later.ts';
+import type { Pace } from './usePainting.ts';
+import { useBench } from './view.ts';
+import { isCapped, isRestless } from './wallLight.ts';
+
+const Cautions = later(() => import('./Cautions.tsx'));
+
+interface Props {
+	pace: Pace;
+	onReal: (real: boolean) => void;
+}
+
+/** Where the wall is not drawn as the light is, that is said, with the way to the real rate and its warning. */
+export default function WallNotes({ pace, onReal }: Props): JSX.Element {
+	const { store } = useBench();
+	const [asking, ask] = useState(false);
+	const sights = store.rig.sheet.fixtures.map(({ id }) => store.look(id));
+	const capped = sights.filter(isCapped).length;
+	const real = pace === 'real';
+	return (
+		<>
+			{pace === 'still' && sights.some(isRestless) && <Notice>{wallWords.still}</Notice>}
+			{pace !== 'still' && (capped > 0 || real) && (
+				<Notice>
+					<p>{real ? wallWords.warnTitle : wallWords.capped(capped)}</p>
+					<Button look="quiet" onClick={() => (real ? onReal(false) : ask(true))}>
+						{real ? wallWords.realRateOff : wallWords.realRate}
+					</Button>
+				</Notice>
+			)}
+			{asking && (
+				<Dialog open onClose={() => ask(false)} title={wallWords.warnTitle} closeWords={wallWords.realRateOff}>
+					<Cautions ids={['flashing']} />
+					<p>{wallWords.warn}</p>
+					<Button
+						onClick={() => {
+							onReal(true);
+							ask(false);
+						}}
+					>
+						{wallWords.accept}
+					</Button>
+				</Dialog>
+			)}
+		</>
+	);
+}

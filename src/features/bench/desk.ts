@@ -1,0 +1,117 @@
+import { bandOf, LAST_SLOT, lastSlot, nextFreeAddress } from '../../../shared/dmx/index.ts';
+import { type Band, footprintOf, modeOf, type Profile, type Slot } from '../../../shared/profile/index.ts';
+import type { Desk, Patch, Rig } from '../../../sim/rig/index.ts';
+
+/** One strip of the desk: a slot that the patch gives a name. */
+export interface Strip {
+	readonly key: string;
+	/** Slot of the universe, 1 to 512. */
+	readonly slot: number;
+	readonly name: string;
+	/** The fine half of a 16-bit pair. */
+	readonly fine: boolean;
+	readonly level: number;
+	readonly drives: Slot['drives']['kind'];
+	/** Function slots: what they can do, and what they do at this level. */
+	readonly bands: readonly Band[];
+	readonly band: Band | null;
+}
+
+/** The strips of one patched fixture. */
+export interface StripGroup {
+	readonly fixture: string;
+	readonly name: string;
+	readonly patch: Patch;
+	readonly profile: Profile;
+	readonly mode: string;
+	/** Last slot that is sent. */
+	readonly last: number;
+	readonly pastEnd: boolean;
+	readonly strips: readonly Strip[];
+}
+
+/** Level that stands on a slot of a desk. */
+const levelAt = (desk: Desk, universe: number, slot: number): number => desk.levels.get(universe)?.[slot - 1] ?? 0;
+
+/** Strips by fixture, in the order of the sheet, named by the patch: what the desk thinks each is. */
+export function stripGroups(rig: Rig): StripGroup[] {
+	const { desk, units } = rig.gear;
+	if (!desk) return [];
+	return [...units].flatMap(([fixture, { placed, profile }]) => {
+		const patch = desk.patch.find((each) => each.fixture === fixture);
+		if (!patch) return [];
+		const mode = modeOf(profile, patch.mode);
+		const end = lastSlot(patch.address, footprintOf(mode));
+		const strips = mode.slots.flatMap((slot) => {
+			const at = patch.address + slot.at - 1;
+			const bands = slot.drives.kind === 'bands' ? slot.drives.bands : [];
+			const level = levelAt(desk, patch.universe, at);
+			const strip: Strip = {
+				key: slot.id,
+				slot: at,
+				name: slot.name,
+				fine: false,
+				level,
+				drives: slot.drives.kind,
+				bands,
+				band: bandOf(bands, level) ?? null,
+			};
+			if (slot.fine === undefined) return [strip];
+			const fineAt = patch.address + slot.fine - 1;
+			const fine = {
+				...strip,
+				key: `${slot.id}-fine`,
+				slot: fineAt,
+				fine: true,
+				level: levelAt(desk, patch.universe, fineAt),
+			};
+			return [strip, fine];
+		});
+		return [
+			{
+				fixture,
+				name: placed.name,
+				patch,
+				profile,
+				mode: mode.name,
+				last: Math.min(end, LAST_SLOT),
+				pastEnd: end > LAST_SLOT,
+				strips: strips.filter(({ slot }) => slot <= LAST_SLOT).sort((a, b) => a.slot - b.slot),
+			},
+		];
+	});
+}
+
+/** Where a fixture that is not patched could go: its own mode, in the first output's universe, past what is taken. */
+export function suggestedPatch(rig: Rig, fixture: string): Patch | null {
+	const { desk, units } = rig.gear;
+	const unit = units.get(fixture);
+	const universe = desk?.outputs[0]?.universe;
+	if (!desk || !unit || universe === undefined) return null;
+	const { mode } = unit.state.context.settings;
+	const taken = desk.patch.flatMap((patch) => {
+		const other = units.get(patch.fixture);
+		if (!other) return [];
+		return {
+			universe: patch.universe,
+			start: patch.address,
+			footprint: footprintOf(modeOf(other.profile, patch.mode)),
+		};
+	});
+	const address = nextFreeAddress(taken, footprintOf(modeOf(unit.profile, mode)), { universe });
+	return { fixture, universe, address: address ?? 1, mode };
+}
+
+/** Every level that stands up, with some of them changed: what `desk.recall` takes. */
+export function levelsWith(
+	desk: Desk,
+	changes: readonly { readonly universe: number; readonly slot: number; readonly level: number }[],
+): { universe: number; slot: number; level: number }[] {
+	const changed = new Set(changes.map(({ universe, slot }) => `${universe}.${slot}`));
+	const standing = [...desk.levels].flatMap(([universe, frame]) =>
+		[...frame].flatMap((level, i) =>
+			level > 0 && !changed.has(`${universe}.${i + 1}`) ? { universe, slot: i + 1, level } : [],
+		),
+	);
+	return [...standing, ...changes.filter(({ level }) => level > 0)];
+}

@@ -1,0 +1,77 @@
+import { backWords } from '../../../content/en/bench/index.ts';
+import type { Key } from '../../../shared/profile/index.ts';
+import type { Rig, Sight } from '../../../sim/rig/index.ts';
+
+/** One lamp on a fixture's back: what it is called, how it is drawn, and its state in words. */
+export interface LampView {
+	readonly id: 'power' | 'data' | 'battery' | 'sensor';
+	readonly name: string;
+	readonly state: string;
+	readonly look: 'out' | 'lit' | 'blinking' | 'flickering';
+	/** Bars of four, for the battery alone. */
+	readonly bars?: number;
+}
+
+/** The lamps a fixture has, as they are now. */
+export function lampsOf({ lamps }: Sight): LampView[] {
+	const { power, data, battery, sensor } = backWords;
+	const views: LampView[] = [
+		{ id: 'power', name: power.name, state: power[lamps.power], look: lamps.power },
+		{ id: 'data', name: data.name, state: data[lamps.data], look: lamps.data === 'steady' ? 'lit' : lamps.data },
+	];
+	if (lamps.battery) {
+		const { bars, charging } = lamps.battery;
+		views.push({
+			id: 'battery',
+			name: battery.name,
+			state: charging ? `${battery.bars(bars)}, ${battery.charging}` : battery.bars(bars),
+			look: bars > 0 ? 'lit' : 'out',
+			bars,
+		});
+	}
+	if (lamps.sensor) views.push({ id: 'sensor', name: sensor.name, state: sensor[lamps.sensor], look: lamps.sensor });
+	return views;
+}
+
+/** Where a mains lead can go: nowhere, the wall, or another's link socket that does not lead back here. */
+export function mainsChoices(rig: Rig, fixture: string): { readonly value: string; readonly words: string }[] {
+	const { units } = rig.gear;
+	const leadsHere = (id: string): boolean => {
+		for (let at = id, hops = 0; hops <= units.size; hops++) {
+			if (at === fixture) return true;
+			at = units.get(at)?.plug ?? 'none';
+		}
+		return false;
+	};
+	return [
+		{ value: 'none', words: backWords.nowhere },
+		{ value: 'wall', words: backWords.wall },
+		...[...units]
+			.filter(([id, unit]) => unit.profile.power.link && !leadsHere(id))
+			.map(([id, unit]) => ({ value: id, words: backWords.linkOf(unit.placed.name) })),
+	];
+}
+
+/** Names of the fixtures fed from this one's link socket; null where it has none. */
+export function linkFeeds(rig: Rig, fixture: string): string[] | null {
+	const { units } = rig.gear;
+	if (!units.get(fixture)?.profile.power.link) return null;
+	return [...units.values()].filter(({ plug }) => plug === fixture).map(({ placed }) => placed.name);
+}
+
+/** The panel key a keyboard's key stands for while the display has the focus. */
+export function keyFor(pressed: string): Key | null {
+	switch (pressed) {
+		case 'ArrowUp':
+			return 'up';
+		case 'ArrowDown':
+			return 'down';
+		case 'Enter':
+			return 'set';
+		case 'Escape':
+		case 'Backspace':
+			return 'back';
+		default:
+			return null;
+	}
+}

@@ -1,0 +1,68 @@
+import { openingWords } from '../../../content/en/bench/index.ts';
+import { isInputError } from '../../../shared/error/index.ts';
+import {
+	isKept,
+	type Kept,
+	type Playing,
+	playInStretches,
+	putAside,
+	type RigStore,
+	readLink,
+	readText,
+	rigStore,
+	setKeptAside,
+	storeOf,
+	takePlace,
+	textKept,
+} from '../rig/index.ts';
+import { emptySheet } from './firstSheet.ts';
+import { firstBench, IN_PLACE, type Opening, plainly, type Ways } from './opened.ts';
+
+/**
+ * Opens the bench kept on the device, however long it takes to play. One that cannot be read or played is set aside, and said; one
+ * that a newer version made, or that a person would not wait for, stays where it is until another needs the place.
+ */
+export async function openKept(ways: Ways): Promise<Opening> {
+	const { storage, now } = ways;
+	const text = textKept(storage);
+	if (text === null) return plainly(firstBench());
+	const found = await readText(text);
+	if (found.is === 'newer') return plainly(firstBench(), { trouble: openingWords.newerStore });
+	try {
+		if (found.is === 'bench') return plainly(await played(found.kept, ways), { place: takePlace(text) });
+	} catch (error) {
+		if (!isInputError(error)) throw error;
+		if (error.code === 'log.stopped')
+			return plainly(firstBench(), { trouble: openingWords.stoppedOwn, before: IN_PLACE });
+	}
+	setKeptAside(storage, text, now());
+	return plainly(firstBench(), { trouble: openingWords.damagedStore });
+}
+
+/**
+ * Opens what a link holds, or an empty bench with a sentence where it holds nothing that can be opened. What was kept on the
+ * device is set aside before this one takes its place.
+ */
+export async function openLink(fragment: string, ways: Ways): Promise<Opening> {
+	const { storage, now } = ways;
+	try {
+		const store = await played(await readLink(fragment), ways);
+		const own = textKept(storage);
+		const before = own === null ? null : putAside(storage, own, 'link', now());
+		return plainly(store, { keepAtOnce: true, isTheirs: true, before });
+	} catch (error) {
+		if (!isInputError(error)) throw error;
+		const before = isKept(storage) ? IN_PLACE : null;
+		return plainly(rigStore(emptySheet()), { trouble: troubleOf(error), before });
+	}
+}
+
+/** A store on what was kept, played with pauses for the page. */
+export const played = async ({ sheet, log }: Kept, playing: Playing): Promise<RigStore> =>
+	storeOf(await playInStretches(sheet, log, playing));
+
+/** One sentence about a link: its own where the link itself is off, a plain one where its insides do not fit. */
+function troubleOf({ code, message }: { code: string; message: string }): string {
+	const own = code.startsWith('link.') || code === 'log.stopped';
+	return own ? openingWords.badLink(message) : openingWords.noFit;
+}

@@ -1,0 +1,76 @@
+import { useEffect, useState } from 'preact/hooks';
+import { useUnderWay } from '../../site/updates/index.ts';
+import { dropAside, holdsPlace, keep, type RigStore } from '../rig/index.ts';
+import type { Keeping, Opening } from './opened.ts';
+
+/** Milliseconds between a change and its keeping. */
+const KEEP_AFTER_MS = 800;
+
+/** What became of the last keeping; `aside` where the bench of another tab had to make room. */
+export type Kept = 'kept' | 'aside' | 'refused';
+
+/** What was done to a bench, to compare: its sheet, and its log but for the clock that ran on since. */
+function doneTo({ rig: { sheet, log } }: RigStore): readonly unknown[] {
+	const count = log.length - (log.at(-1)?.type === 'clock.wait' ? 1 : 0);
+	return [sheet, count, log[count - 1]];
+}
+
+const same = (a: readonly unknown[], b: readonly unknown[]): boolean => a.every((each, i) => each === b[i]);
+
+/**
+ * Keeps the bench on the device a moment after each change, and when the page is left. One that nobody touched is not written:
+ * another tab's work may stand there by then.
+ */
+export function useKeeping(opening: Opening, storage: Keeping): Kept {
+	const { store, place, keepAtOnce, isTheirs, before, backFrom } = opening;
+	const [kept, set] = useState<Kept>('kept');
+	const [touched, touch] = useState(false);
+	// kept as it is done: behind other tabs it holds no new version back
+	useUnderWay(touched, true);
+	useEffect(() => {
+		let timer = 0;
+		let isFirst = true;
+		const asOpened = doneTo(store);
+		let saved = asOpened;
+		const save = () => {
+			window.clearTimeout(timer);
+			timer = 0;
+			store.upToNow();
+			const now = doneTo(store);
+			const why = isFirst && before !== null ? 'link' : isFirst && backFrom !== null ? 'back' : 'tab';
+			const came = keep(storage, store.rig, place, {
+				isTheirs: isTheirs && same(now, asOpened),
+				why,
+				now: Date.now(),
+			});
+			if (came !== 'refused' && backFrom !== null) dropAside(storage, backFrom);
+			// what makes room for a link, or for one brought back, is said there
+			if (came !== 'aside' || why === 'tab') set(came);
+			isFirst = false;
+			saved = now;
+		};
+		const isDone = () => same(saved, doneTo(store));
+		if (keepAtOnce) save();
+		const stop = store.subscribe(() => {
+			if (!isDone()) touch(true);
+			if (timer === 0 && !isDone()) timer = window.setTimeout(save, KEEP_AFTER_MS);
+		});
+		// the clock alone is kept where this bench stands in the place already
+		const leave = () => {
+			if (!isDone() || holdsPlace(storage, place)) save();
+		};
+		const hide = () => {
+			if (document.hidden) leave();
+		};
+		document.addEventListener('visibilitychange', hide);
+		window.addEventListener('pagehide', leave);
+		return () => {
+			stop();
+			leave();
+			window.clearTimeout(timer);
+			document.removeEventListener('visibilitychange', hide);
+			window.removeEventListener('pagehide', leave);
+		};
+	}, [opening]);
+	return kept;
+}

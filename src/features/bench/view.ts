@@ -1,0 +1,38 @@
+import { createContext } from 'preact';
+import { useContext } from 'preact/hooks';
+import type { Hand as Touch } from '../../../sim/drill/index.ts';
+import type { OnFrame, RigStore } from '../rig/index.ts';
+import type { Hand } from './hand.ts';
+
+/** What a person looks at and holds, beside the rig itself. */
+export interface BenchView {
+	readonly store: RigStore;
+	/** The fixture in hand; null on an empty bench. */
+	readonly selected: string | null;
+	select(fixture: string): void;
+	/** The cable end in hand, waiting for a socket. */
+	readonly hand: Hand | null;
+	hold(hand: Hand | null): void;
+	/** Calls back at once and then with each frame, after the rig's clock has moved. Returns the way to stop. */
+	onFrame(listener: OnFrame): () => void;
+	/** Opens a fixture's reason trail; null where what is done here is marked, and the rig is not to give it away. */
+	readonly why: ((fixture: string) => void) | null;
+	/** Whether hands may go there: all may on a free bench, those of a drill on a drill's. */
+	can(touch: Touch): boolean;
+	/** Whether everything may be done, also what no drill leaves to a hand: the patch, the remote's code, what hides a fixture. */
+	readonly free: boolean;
+	/** Words for the screen reader alone. */
+	tell(words: string): void;
+	/** Kind and length of the next cable laid by pressing sockets. */
+	readonly next: { readonly kind: 'data' | 'microphone'; readonly length: number };
+	setNext(next: BenchView['next']): void;
+}
+
+export const BenchContext = createContext<BenchView | null>(null);
+
+/** The bench a component stands on. */
+export function useBench(): BenchView {
+	const view = useContext(BenchContext);
+	if (!view) throw new Error('a part of the bench was drawn outside of one');
+	return view;
+}

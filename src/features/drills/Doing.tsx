@@ -1,0 +1,65 @@
+import type { JSX } from 'preact';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { drills, drillWords } from '../../../content/en/drills/index.ts';
+import { type Drill, type DrillKind, makeDrill } from '../../../sim/drill/index.ts';
+import { drillTask } from '../../wording/index.ts';
+import { drillStore, handsText, type RigStore } from '../rig/index.ts';
+import { TakenUpNotice, takeUp } from '../unfinished/index.ts';
+import { type Attempt, beginAttempt, FRESH } from './attempt.ts';
+import { Begin } from './Begin.tsx';
+import { Ways } from './Ways.tsx';
+import { Work } from './Work.tsx';
+
+interface Asked {
+	kind: DrillKind;
+	seed: number;
+	/** The kinds in the order to learn in. */
+	order: readonly DrillKind[];
+	/** The first one on this visit leaves the focus where the browser put it. */
+	isFirst: boolean;
+}
+
+/** A drill made and done. */
+export default function Doing({ kind, seed, ...rest }: Asked): JSX.Element {
+	const drill = useMemo(() => makeDrill(kind, seed), [kind, seed]);
+	return <OneDrill key={`${kind} ${seed}`} drill={drill} {...rest} />;
+}
+
+/** One drill: its task, and below it first the cautions, then the bench. */
+function OneDrill({ drill, order, isFirst }: { drill: Drill } & Pick<Asked, 'order' | 'isFirst'>): JSX.Element {
+	const left = useMemo(() => takeUp(drill, drill, FRESH), [drill]);
+	const [store, start] = useState<RigStore | null>(left?.store ?? null);
+	const [starts, count] = useState(0);
+	const [attempt, change] = useState<Attempt>(left?.attempt ?? FRESH);
+	const top = useRef<HTMLHeadingElement>(null);
+	const startAnew = () => {
+		start(drillStore(drill));
+		count((n) => n + 1);
+		top.current?.focus();
+	};
+	const begin = async () => {
+		change(await beginAttempt(drill));
+		startAnew();
+	};
+	useEffect(() => {
+		if (!isFirst) top.current?.focus();
+	}, [isFirst]);
+	return (
+		<div class="drill" data-kind={drill.kind} data-at-work={store !== null}>
+			<section class="drill-task" aria-labelledby="drill-title">
+				<h2 class="tape tape-2" id="drill-title" ref={top} tabIndex={-1}>
+					<span>{drills[drill.kind].title}</span>
+				</h2>
+				<p class="drill-what">{drillTask(drill)}</p>
+				<p class="drill-where">{`${drillWords.scene[drill.scene]} ${drillWords.hands}: ${handsText(drill)}.`}</p>
+			</section>
+			{store !== null && store === left?.store && <TakenUpNotice />}
+			{store ? (
+				<Work key={starts} {...{ drill, store, attempt }} under={drill} onAttempt={change} onRestart={startAnew} />
+			) : (
+				<Begin drill={drill} onBegin={begin} />
+			)}
+			<Ways drill={drill} order={order} />
+		</div>
+	);
+}

@@ -1,0 +1,95 @@
+import type { JSX } from 'preact';
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { drillWords } from '../../../content/en/drills/index.ts';
+import { hintOn, type Mark, markDrill, type Task } from '../../../sim/drill/index.ts';
+import { Button, Live } from '../../ui/index.ts';
+import { hintText } from '../../wording/index.ts';
+import { Bench } from '../bench/index.ts';
+import { changeProgress, type Opened, withHint } from '../progress/index.ts';
+import type { RigStore } from '../rig/index.ts';
+import { useUnfinished } from '../unfinished/index.ts';
+import { type Attempt, markedAttempt, progressAfter, type Under } from './attempt.ts';
+import { DrillCautions } from './DrillCautions.tsx';
+import { Marks } from './Marks.tsx';
+
+interface Props {
+	drill: Task;
+	under: Under;
+	store: RigStore;
+	attempt: Attempt;
+	onAttempt: (attempt: Attempt) => void;
+	onRestart: () => void;
+}
+
+/** Cautions the bench itself shows where they apply. */
+const ON_BENCH = ['hanging', 'batteries', 'mains', 'ultraviolet', 'flashing'];
+const ALWAYS_OUT = ['sound', 'breaker', 'clock', 'log'] as const;
+
+/** The bench of a drill at work, the bar to mark it and ask for a hint, and the mark. */
+export function Work({ drill, under, store, attempt, onAttempt, onRestart }: Props): JSX.Element {
+	const [mark, setMark] = useState<Mark | null>(null);
+	const [kept, keep] = useState<Opened | null>(null);
+	const [hint, say] = useState({ text: '', turn: 0 });
+	const marks = useRef<HTMLDivElement>(null);
+	useUnfinished(drill, under, store, attempt);
+
+	const markIt = async () => {
+		store.upToNow();
+		const got = markDrill(drill, store.rig.log);
+		setMark(got);
+		say(({ turn }) => ({ text: '', turn }));
+		onAttempt(markedAttempt(attempt, got));
+		const now = Date.now();
+		keep(
+			await changeProgress(
+				() => localStorage,
+				(own) => progressAfter(own, under, got, attempt, now),
+			),
+		);
+	};
+	// brought into sight and read from its top
+	useEffect(() => {
+		if (mark) marks.current?.querySelector('h3')?.focus();
+	}, [mark]);
+	const giveHint = () => {
+		store.upToNow();
+		const text = hintText(store.rig, hintOn(drill, store.rig));
+		say(({ turn }) => ({ text: text ?? drillWords.nothingLeft, turn: turn + 1 }));
+		if (text === null || attempt.done) return;
+		onAttempt({ ...attempt, hints: attempt.hints + 1 });
+		void changeProgress(
+			() => localStorage,
+			(own) => withHint(own, under.kind, under.seed),
+		);
+	};
+	const out = (['desk', 'cables', 'remote'] as const).filter(
+		(tool) => !drill.hands.includes(tool === 'cables' ? 'line' : tool),
+	);
+	const rest = drill.cautions.filter((id) => !ON_BENCH.includes(id));
+	return (
+		<>
+			<Bench
+				store={store}
+				hands={drill.hands}
+				without={[...ALWAYS_OUT, ...out]}
+				bar={<div ref={marks}>{mark && <Marks {...{ drill, under, mark, attempt, kept }} />}</div>}
+				side={rest.length > 0 && <DrillCautions ids={rest} />}
+			/>
+			<section class="thumb-bar" aria-label={drillWords.bar}>
+				{hint.text !== '' && (
+					<p class="drill-hint">
+						<strong>{drillWords.hintWord}</strong> {hint.text}
+					</p>
+				)}
+				<Button look="main" onClick={markIt}>
+					{drillWords.mark}
+				</Button>
+				<Button onClick={giveHint}>{drillWords.hint}</Button>
+				<Button look="quiet" onClick={onRestart}>
+					{drillWords.startAgain}
+				</Button>
+			</section>
+			<Live text={hint.text} turn={hint.turn} />
+		</>
+	);
+}

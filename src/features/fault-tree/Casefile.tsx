@@ -1,0 +1,148 @@
+import type { JSX } from 'preact';
+import { useCallback, useEffect, useRef, useState } from 'preact/hooks';
+import { casefileWords } from '../../../content/en/fault-tree/index.ts';
+import { bundledWords } from '../../../content/en/finder/index.ts';
+import { type Ask, askWorker, NoWorker, Refused } from '../../asking/index.ts';
+import { Button, Live, Notice } from '../../ui/index.ts';
+import { KEPT_KEY } from '../finder/index.ts';
+import { Chooser } from './Chooser.tsx';
+import { readTreeLink, treeLink } from './link.ts';
+import { Sheet } from './Sheet.tsx';
+import { FINDERS, type NamedView, type TreeOf, type TreeView } from './view.ts';
+import type { CasefileWork } from './work.ts';
+
+const makeAsk = (): Ask<CasefileWork> =>
+	askWorker<CasefileWork>(() => new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' }));
+
+const BUNDLED: readonly NamedView[] = Object.entries(bundledWords).map(([id, { name }]) => ({ id, name }));
+
+/** What the finder keeps on this device; null where there is nothing, or nothing may be read. */
+function keptText(): string | null {
+	try {
+		return localStorage.getItem(KEPT_KEY);
+	} catch {
+		return null;
+	}
+}
+
+/** What is chosen so far; empty for not yet known. */
+interface Choice {
+	readonly rig: string;
+	readonly fixture: string;
+	readonly complaint: string;
+}
+
+const wordsFor = (error: unknown): string => {
+	if (error instanceof Refused) return error.message;
+	return error instanceof NoWorker ? casefileWords.noWorker : casefileWords.broke;
+};
+
+/** Chooses a rig and a complaint, and shows the tree for them. */
+export function Casefile(): JSX.Element {
+	const [ask] = useState(makeAsk);
+	const [kept] = useState(keptText);
+	const [rigs, setRigs] = useState(BUNDLED);
+	const [choice, setChoice] = useState<Choice>({ rig: '', fixture: '', complaint: '' });
+	const [fixtures, setFixtures] = useState<readonly NamedView[]>([]);
+	const [complaints, setComplaints] = useState<readonly NamedView[] | null>(null);
+	const [tree, setTree] = useState<TreeView | null>(null);
+	const [doing, setDoing] = useState<'opening' | 'working' | null>(null);
+	const [trouble, setTrouble] = useState<string | null>(null);
+	// what was asked last: an answer to anything before it is let fall
+	const asked = useRef(0);
+
+	const open = useCallback(
+		async (want: Choice, thenWork: boolean): Promise<void> => {
+			const mine = ++asked.current;
+			setDoing('opening');
+			setTrouble(null);
+			setTree(null);
+			try {
+				const found = await ask('fixtures', { rig: want.rig, kept });
+				const fixture = found.find(({ id }) => id === want.fixture)?.id ?? found[0]?.id ?? '';
+				const can = await ask('complaints', { rig: want.rig, fixture, kept });
+				if (mine !== asked.current) return;
+				const complaint = can.find(({ id }) => id === want.complaint)?.id ?? can[0]?.id ?? '';
+				setFixtures(found);
+				setComplaints(can);
+				setChoice({ rig: want.rig, fixture, complaint });
+				if (!thenWork) return setDoing(null);
+				if (fixture !== want.fixture || complaint !== want.complaint) {
+					setDoing(null);
+					return setTrouble(casefileWords.badLink);
+				}
+				setDoing('working');
+				const made = await ask('tree', {
+					rig: want.rig,
+					fixture,
+					complaint: complaint as TreeOf['complaint'],
+					kept,
+				});
+				if (mine !== asked.current) return;
+				setTree(made);
+				setDoing(null);
+			} catch (error) {
+				if (mine !== asked.current) return;
+				setDoing(null);
+				setTrouble(wordsFor(error));
+			}
+		},
+		[ask, kept],
+	);
+
+	// after the first drawing: the server knows nothing of the device
+	useEffect(() => {
+		if (kept !== null) setRigs([{ id: FINDERS, name: casefileWords.finders }, ...BUNDLED]);
+	}, [kept]);
+
+	useEffect(() => {
+		const take = (): void => {
+			const link = readTreeLink(location.hash, [...BUNDLED.map(({ id }) => id), FINDERS]);
+			if (link.is === 'tree') void open(link.of, true);
+			else if (link.is === 'bad') setTrouble(casefileWords.badLink);
+		};
+		take();
+		addEventListener('hashchange', take);
+		return () => removeEventListener('hashchange', take);
+	}, [open]);
+
+	const work = (): void => {
+		const link = treeLink(choice as TreeOf);
+		if (location.hash === link) void open(choice, true);
+		else location.hash = link;
+	};
+
+	return (
+		<div class="casefile" data-busy={doing !== null}>
+			<Chooser
+				rigs={rigs}
+				choice={choice}
+				fixtures={fixtures}
+				complaints={complaints}
+				busy={doing !== null}
+				onRig={(rig) => void open({ rig, fixture: '', complaint: choice.complaint }, false)}
+				onFixture={(fixture) => void open({ ...choice, fixture }, false)}
+				onComplaint={(complaint) => {
+					setTree(null);
+					setChoice({ ...choice, complaint });
+				}}
+				onWork={work}
+			/>
+			{complaints?.length === 0 && <Notice>{casefileWords.nothing}</Notice>}
+			{trouble !== null && <Notice kind="wrong">{trouble}</Notice>}
+			{doing !== null && <p class="casefile-doing">{casefileWords[doing]}</p>}
+			{tree && (
+				<>
+					<p class="casefile-ways">
+						<Button look="main" onClick={() => print()}>
+							{casefileWords.print}
+						</Button>
+					</p>
+					<Sheet tree={tree} />
+				</>
+			)}
+			<Live text={doing === 'working' ? casefileWords.working : tree ? casefileWords.done(tree.ends) : ''} />
+			<Live text={trouble ?? ''} urgent />
+		</div>
+	);
+}

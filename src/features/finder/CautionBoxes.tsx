@@ -1,0 +1,23 @@
+import type { JSX } from 'preact';
+import { useEffect } from 'preact/hooks';
+import { type CautionId, cautions, siteFirst } from '../../../content/en/cautions/index.ts';
+import { CautionBox } from '../../ui/index.ts';
+
+export interface CautionBoxesProps {
+	ids: readonly CautionId[];
+	/** Told once they stand on the screen. */
+	onShown?: () => void;
+}
+
+/** The cautions, where the hands would be. */
+export function CautionBoxes({ ids, onShown }: CautionBoxesProps): JSX.Element {
+	// once: a check's cautions do not change while it stands
+	useEffect(() => onShown?.(), []);
+	return (
+		<div class="check-cautions">
+			{[...new Set(ids)].map((id, i, all) => (
+				<CautionBox key={id} caution={cautions[id]} {...(i === all.length - 1 ? { siteFirst } : {})} />
+			))}
+		</div>
+	);
+}

@@ -1,0 +1,96 @@
+import type { JSX } from 'preact';
+import { useState } from 'preact/hooks';
+import { checkWords, needWords, sortWords } from '../../../content/en/finder/index.ts';
+import { Button, Tape } from '../../ui/index.ts';
+import { timeText } from './amounts.ts';
+import { Cautions } from './Cautions.tsx';
+import { Picture } from './Picture.tsx';
+import type { Stage } from './protocol.ts';
+import type { FinderStore } from './store.ts';
+import type { AnswerView, CheckView } from './view.ts';
+import { Why } from './Why.tsx';
+
+interface Props {
+	store: FinderStore;
+	check: CheckView;
+	/** What the finder is at: while it works, nothing can be answered. */
+	stage: Stage | null;
+}
+
+/**
+ * One check: what to do, what it costs, where, and what may be seen. Cautions stand before the answers, and nothing can be answered
+ * until they are there.
+ */
+export function CheckCard({ store, check, stage }: Props): JSX.Element {
+	const isCautioned = check.cautions.length > 0;
+	const [isTold, tell] = useState(!isCautioned);
+	const busy = stage !== null;
+	const begins = { 'data-begin': true, tabIndex: -1 };
+	return (
+		<section class="check" data-check={check.id} data-sort={check.sort} data-cautioned={isCautioned}>
+			<div class="check-card" {...(isCautioned ? begins : {})}>
+				<Tape level={2}>{check.title}</Tape>
+				<p class="check-does">{check.does}</p>
+				<p class="check-costs">
+					<span class="check-sort">{sortWords[check.sort]}</span>
+					<strong>{checkWords.costs(timeText(check.seconds))}</strong>
+					{check.walk >= 1 && `, ${(check.climbs ? checkWords.climb : checkWords.walk)(timeText(check.walk))}`}
+					{check.needs.length > 0 && `. ${checkWords.needs(check.needs.map((need) => needWords[need]).join(', '))}`}
+					{check.disturbs && `. ${check.sort === 'look' ? checkWords.mayDisturb : checkWords.disturbs}`}.
+				</p>
+				<Cautions ids={check.cautions} onShown={() => tell(true)} />
+				<Picture picture={check.picture} />
+				<Why check={check} />
+			</div>
+			<fieldset class="answers" aria-busy={busy} {...(isCautioned ? {} : begins)}>
+				<legend class="answers-ask">{stage === null ? checkWords.ask : checkWords.stages[stage]}</legend>
+				<div class="answers-list">
+					{check.answers.map((answer) => (
+						<Answer
+							key={answer.id}
+							answer={answer}
+							disabled={busy || !isTold}
+							onPress={() => store.answer(check.id, answer.id)}
+						/>
+					))}
+				</div>
+				<div class="answers-ways">
+					<Button look="quiet" data-way="back" onClick={() => store.back()}>
+						{checkWords.back}
+					</Button>
+					<Button look="quiet" data-way="unsure" disabled={busy} onClick={() => store.setAside(check.id, 'unsure')}>
+						{checkWords.unsure}
+					</Button>
+					<Button look="quiet" data-way="cannot" disabled={busy} onClick={() => store.setAside(check.id, 'cannot')}>
+						{checkWords.cannot}
+					</Button>
+				</div>
+			</fieldset>
+		</section>
+	);
+}
+
+/** Characters past which an answer takes the whole width. */
+const WIDE = 34;
+
+interface AnswerProps {
+	answer: AnswerView;
+	disabled: boolean;
+	onPress: () => void;
+}
+
+function Answer({ answer: { id, words, note }, disabled, onPress }: AnswerProps): JSX.Element {
+	return (
+		<button
+			type="button"
+			class="answer"
+			data-outcome={id}
+			data-wide={words.length > WIDE}
+			disabled={disabled}
+			onClick={onPress}
+		>
+			<span>{words}</span>
+			{note !== null && <small>{note}</small>}
+		</button>
+	);
+}

@@ -1,0 +1,68 @@
+import type { JSX } from 'preact';
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { checkWords, finderWords, verdictWords } from '../../../content/en/finder/index.ts';
+import { Button, Live, Notice } from '../../ui/index.ts';
+import { askWorker } from './asking.ts';
+import { PickComplaint, PickFixture } from './Pick.tsx';
+import { Start } from './Start.tsx';
+import type { Scene } from './scene.ts';
+import { finderStore } from './store.ts';
+import { useScene } from './useStore.ts';
+import { titleOf } from './verdict.ts';
+import { WalkScreen } from './WalkScreen.tsx';
+import { Working } from './Working.tsx';
+
+const makeStore = () =>
+	finderStore({
+		ask: askWorker(() => new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' })),
+		storage: () => localStorage,
+		clock: () => Date.now(),
+	});
+
+/** The finder: from what is wrong to the cause, one check a screen. */
+export function Finder(): JSX.Element {
+	const [store] = useState(makeStore);
+	const scene = useScene(store);
+	const top = useRef<HTMLDivElement>(null);
+	const { phase, turn, trouble } = scene;
+	useEffect(() => void store.open(), [store]);
+	useEffect(() => {
+		// the first screen stays where the page put it
+		if (turn <= 1) return;
+		// on a walk the glass belongs to the check: what it is all about is one swipe up
+		const from = top.current?.querySelector('[data-top]') ?? top.current;
+		from?.scrollIntoView({ block: 'start' });
+		top.current?.querySelector<HTMLElement>('[data-begin]')?.focus({ preventScroll: true });
+	}, [turn]);
+	return (
+		<div class="finder" ref={top} data-phase={phase} data-turn={turn} data-busy={scene.stage !== null}>
+			{trouble !== null && (
+				<Notice kind="wrong">
+					<p>{trouble}</p>
+					<Button look="quiet" onClick={() => store.say(null)}>
+						{finderWords.dismiss}
+					</Button>
+				</Notice>
+			)}
+			{!scene.kept && (
+				<Notice>
+					<p>{finderWords.troubles.notKept}</p>
+				</Notice>
+			)}
+			{phase === 'opening' && <Working stage={scene.stage} />}
+			{phase === 'rig' && <Start store={store} scene={scene} />}
+			{phase === 'fixture' && <PickFixture store={store} scene={scene} />}
+			{phase === 'complaint' && <PickComplaint store={store} scene={scene} />}
+			{phase === 'walk' && <WalkScreen store={store} scene={scene} />}
+			<Live text={toldOf(scene)} turn={turn} />
+			<Live text={trouble ?? ''} urgent />
+		</div>
+	);
+}
+
+/** What a screen reader is told when a new screen has come. */
+function toldOf({ view, turn }: Scene): string {
+	if (turn <= 1 || !view) return '';
+	if (view.check) return checkWords.next(view.check.title, view.check.does);
+	return view.verdict ? verdictWords.said(titleOf(view.verdict)) : '';
+}

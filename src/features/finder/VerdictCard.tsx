@@ -1,0 +1,192 @@
+import type { JSX } from 'preact';
+import { useState } from 'preact/hooks';
+import { allowWords, checkWords, finderWords, verdictWords } from '../../../content/en/finder/index.ts';
+import { Button, Notice, Tape } from '../../ui/index.ts';
+import { shareText, timeText } from './amounts.ts';
+import { Cautions } from './Cautions.tsx';
+import { Picture } from './Picture.tsx';
+import type { Stage } from './protocol.ts';
+import type { FinderStore } from './store.ts';
+import { becauseOf, lacking, titleOf, waysOn } from './verdict.ts';
+import type { CauseView, MendView, VerdictView } from './view.ts';
+import type { Allows } from './walk.ts';
+
+interface Props {
+	store: FinderStore;
+	verdict: VerdictView;
+	allows: Allows;
+	stage: Stage | null;
+	/** Whether this verdict has been added to the device's count. */
+	counted: boolean;
+}
+
+/** The end of a walk: the cause, its mend and how to tell; or that nothing known here fits. */
+export function VerdictCard({ store, verdict, allows, stage, counted }: Props): JSX.Element {
+	const { because, causes, lost, mends, asides } = verdict;
+	const mended = because === 'mended';
+	return (
+		<section class="verdict" data-because={because}>
+			<header class="verdict-head" data-begin tabIndex={-1}>
+				<Tape level={2}>{titleOf(verdict)}</Tape>
+				<p>{becauseOf(verdict)}</p>
+			</header>
+			{stage !== null && <p class="hint">{checkWords.stages[stage]}</p>}
+			{causes.length > 0 && (
+				<ul class="causes">
+					{(mended ? causes.slice(0, 1) : causes).map((cause) => (
+						<Cause key={cause.id} cause={cause} mended={mended} alone={causes.length === 1} />
+					))}
+				</ul>
+			)}
+			{mended && causes.length > 1 && (
+				<details class="fold">
+					<summary>{verdictWords.others(causes.length - 1)}</summary>
+					<p>{verdictWords.othersSay}</p>
+					<ul>
+						{causes.slice(1).map(({ id, name }) => (
+							<li key={id} data-suspect={id}>
+								{name}
+							</li>
+						))}
+					</ul>
+				</details>
+			)}
+			{lost && (
+				<>
+					<h3>{verdictWords.unknownWays}</h3>
+					<ol class="ways-on">
+						{waysOn(verdict).map((way) => (
+							<li key={way}>{way}</li>
+						))}
+					</ol>
+					<Cautions ids={lost.cautions} />
+					<TapeWords tape={lost.tape} />
+				</>
+			)}
+			{!mended && mends.length > 0 && (
+				<ol class="mends">
+					{mends.map((mend, i) => (
+						<Mend
+							key={mend.check}
+							mend={mend}
+							at={i + 1}
+							of={mends.length}
+							isNext={i === 0}
+							allows={allows}
+							busy={stage !== null}
+							onDone={(outcome) => store.answer(mend.check, outcome)}
+						/>
+					))}
+				</ol>
+			)}
+			{mended && counted && <Notice kind="good">{verdictWords.counted}</Notice>}
+			{!mended && asides > 0 && (
+				<p class="asides">
+					{verdictWords.asides(asides)}{' '}
+					<Button data-way="bring-back" onClick={() => store.bringBack()}>
+						{verdictWords.bringBack}
+					</Button>
+				</p>
+			)}
+			<div class="verdict-ways">
+				<Button look="quiet" data-way="back" onClick={() => store.back()}>
+					{verdictWords.back}
+				</Button>
+				{mended && (
+					<Button look="main" data-way="another" onClick={() => store.startAgain()}>
+						{verdictWords.another}
+					</Button>
+				)}
+				<Button data-way="other-complaint" onClick={() => store.otherComplaint()}>
+					{finderWords.otherComplaint}
+				</Button>
+			</div>
+		</section>
+	);
+}
+
+function Cause({ cause, mended, alone }: { cause: CauseView; mended: boolean; alone: boolean }): JSX.Element {
+	return (
+		<li class="cause" data-suspect={cause.id}>
+			{mended && <p class="cause-was">{alone ? verdictWords.was : verdictWords.wasLikely}</p>}
+			<h3>
+				{cause.name} {!mended && !alone && <span class="value">{shareText(cause.share)}</span>}
+			</h3>
+			<p>{cause.cause}</p>
+			{(mended || alone) && <TapeWords tape={cause.tape} />}
+		</li>
+	);
+}
+
+function TapeWords({ tape }: Pick<CauseView, 'tape'>): JSX.Element {
+	return (
+		<div class="tape-words">
+			<p>{verdictWords.tape}</p>
+			{tape.map((words) => (
+				<p key={words} class="tape-strip">
+					<Tape>{words}</Tape>
+				</p>
+			))}
+		</div>
+	);
+}
+
+interface MendProps {
+	mend: MendView;
+	at: number;
+	of: number;
+	/** The one to do now: it stands open. */
+	isNext: boolean;
+	allows: Allows;
+	busy: boolean;
+	onDone: (outcome: 'cleared' | 'still') => void;
+}
+
+function Mend({ mend, at, of, isNext, allows, busy, onDone }: MendProps): JSX.Element {
+	const title = of > 1 ? verdictWords.ordered(at, of, mend.title) : mend.title;
+	return (
+		<li class="mend" data-mend={mend.check}>
+			{isNext ? (
+				<>
+					<h3>{title}</h3>
+					<MendBody {...{ mend, allows, busy, onDone }} />
+				</>
+			) : (
+				<details class="fold">
+					<summary>{title}</summary>
+					<MendBody {...{ mend, allows, busy, onDone }} />
+				</details>
+			)}
+		</li>
+	);
+}
+
+function MendBody({ mend, allows, busy, onDone }: Pick<MendProps, 'mend' | 'allows' | 'busy' | 'onDone'>): JSX.Element {
+	const [isTold, tell] = useState(mend.cautions.length === 0);
+	const waits = busy || !isTold;
+	return (
+		<div class="mend-body">
+			<p class="check-does">{mend.does}</p>
+			<p class="check-costs">
+				<strong>{checkWords.costs(timeText(mend.seconds))}</strong>.
+			</p>
+			{lacking(mend, allows).map((spare) => (
+				<Notice key={spare}>{verdictWords.lacks(allowWords.lacks[spare])}</Notice>
+			))}
+			{mend.disturbs && allows.showRunning && <Notice>{verdictWords.disturbs}</Notice>}
+			<Cautions ids={mend.cautions} onShown={() => tell(true)} />
+			<Picture picture={mend.picture} />
+			<p>
+				<strong>{verdictWords.confirm}</strong> {mend.confirm}
+			</p>
+			<div class="mend-ways">
+				<button type="button" class="answer" data-outcome="cleared" disabled={waits} onClick={() => onDone('cleared')}>
+					{verdictWords.done}
+				</button>
+				<button type="button" class="answer" data-outcome="still" disabled={waits} onClick={() => onDone('still')}>
+					{verdictWords.still}
+				</button>
+			</div>
+		</div>
+	);
+}

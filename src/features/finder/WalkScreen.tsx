@@ -1,0 +1,84 @@
+import type { JSX } from 'preact';
+import { useState } from 'preact/hooks';
+import { finderWords, quickWords, startWords } from '../../../content/en/finder/index.ts';
+import { useUnderWay } from '../../site/updates/index.ts';
+import { Button } from '../../ui/index.ts';
+import { Allowed } from './Allowed.tsx';
+import { timeText } from './amounts.ts';
+import { CheckCard } from './CheckCard.tsx';
+import { Log } from './Log.tsx';
+import { Suspects } from './Suspects.tsx';
+import type { Scene } from './scene.ts';
+import type { FinderStore } from './store.ts';
+import { VerdictCard } from './VerdictCard.tsx';
+import { Working } from './Working.tsx';
+
+/** The walk: one check or the verdict, the suspects beside it, the log under it. */
+export function WalkScreen({ store, scene }: { store: FinderStore; scene: Scene }): JSX.Element {
+	const { view, laid, allows, stage, walk } = scene;
+	useUnderWay(view !== null && !view.verdict, true);
+	return (
+		<div class="walk">
+			<header class="walk-head">
+				<p class="walk-what">
+					<strong>{view?.complaint}</strong> {laid && finderWords.on(laid.name)}
+				</p>
+				<StartAgain store={store} />
+			</header>
+			{view ? (
+				<>
+					<span class="walk-top" data-top />
+					<Suspects suspects={view.suspects} isMended={view.verdict?.because === 'mended'} turn={scene.turn} />
+					<div class="walk-main">
+						{view.check && <CheckCard key={view.log.length} store={store} check={view.check} stage={stage} />}
+						{view.verdict && (
+							<VerdictCard
+								key={view.log.length}
+								store={store}
+								verdict={view.verdict}
+								allows={allows}
+								stage={stage}
+								counted={(walk?.counted.length ?? 0) > 0}
+							/>
+						)}
+						{view.isPart && <p class="hint">{finderWords.isPart}</p>}
+						{laid?.isQuick && <p class="hint">{quickWords.assumed}</p>}
+						<div class="walk-foot">
+							<Allowed store={store} allows={allows} />
+							<p class="walk-spent">{finderWords.spent(timeText(view.spent))}</p>
+						</div>
+						<Log scene={scene} />
+					</div>
+				</>
+			) : (
+				<div class="walk-main">
+					{stage !== null && <Working stage={stage} />}
+					<Button look="quiet" onClick={() => store.back()}>
+						{startWords.back}
+					</Button>
+				</div>
+			)}
+		</div>
+	);
+}
+
+/** Asked twice: a walk is minutes of somebody's work. */
+function StartAgain({ store }: { store: FinderStore }): JSX.Element {
+	const [asking, ask] = useState(false);
+	if (!asking)
+		return (
+			<Button look="quiet" onClick={() => ask(true)}>
+				{finderWords.startAgain}
+			</Button>
+		);
+	return (
+		<fieldset class="sure">
+			<legend>{finderWords.startAgainSure}</legend>
+			<Button onClick={() => store.startAgain()}>{finderWords.startAgainYes}</Button>
+			<Button onClick={() => store.otherComplaint()}>{finderWords.otherComplaint}</Button>
+			<Button look="quiet" onClick={() => ask(false)}>
+				{finderWords.keepOn}
+			</Button>
+		</fieldset>
+	);
+}

@@ -1,0 +1,18 @@
+import type { JSX } from 'preact';
+import { useState } from 'preact/hooks';
+import { checkWords } from '../../../content/en/finder/index.ts';
+import { later } from './later.ts';
+import type { CheckView } from './view.ts';
+
+const WhyIn = later(async () => ({ default: (await import('./WhyIn.tsx')).WhyIn }));
+
+/** Why this check, fetched when somebody asks. */
+export function Why({ check }: { check: CheckView }): JSX.Element {
+	const [open, set] = useState(false);
+	return (
+		<details class="fold why" open={open} onToggle={(event) => set(event.currentTarget.open)}>
+			<summary>{checkWords.why}</summary>
+			{open && <WhyIn check={check} />}
+		</details>
+	);
+}

@@ -1,0 +1,130 @@
+import * as v from 'valibot';
+import { sheetWords } from '../../../content/en/finder/index.ts';
+import { InputError, isInputError } from '../../../shared/error/index.ts';
+import { readShape } from '../../../shared/profile/index.ts';
+import { QUICK_LINKS, quickSheet, RIG_IDS, type RigSheet, readSheet } from '../../../shared/sheet/index.ts';
+import { COMPLAINT_KINDS, type Learnt } from '../../../sim/finder/index.ts';
+import { readJson } from '../../pack/index.ts';
+import { holdsRig, MOST, readLink } from '../rig/index.ts';
+import { readBundled } from './bundled.ts';
+import { COUNTS_VERSION, KEPT_VERSION } from './keys.ts';
+import type { Asks } from './protocol.ts';
+import type { Kept, RigChoice } from './walk.ts';
+
+const id = v.pipe(v.string(), v.maxLength(200));
+const counts = v.record(
+	v.pipe(v.string(), v.regex(/^[a-z][a-z0-9-]{0,39}$/)),
+	v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(1_000_000)),
+);
+
+const rigSchema = v.variant('kind', [
+	v.strictObject({ kind: v.literal('quick'), count: v.number(), linked: v.picklist(QUICK_LINKS), profile: id }),
+	v.strictObject({ kind: v.literal('bundled'), id: v.picklist(RIG_IDS) }),
+	v.strictObject({ kind: v.literal('sheet'), sheet: v.unknown() }),
+]);
+
+const stepSchema = v.variant('did', [
+	v.strictObject({ did: v.literal('answer'), check: id, outcome: id }),
+	v.strictObject({ did: v.literal('cannot'), check: id }),
+	v.strictObject({ did: v.literal('unsure'), check: id }),
+]);
+
+const walkSchema = v.strictObject({
+	rig: rigSchema,
+	fixture: v.nullable(id),
+	complaint: v.nullable(v.picklist(COMPLAINT_KINDS)),
+	steps: v.pipe(v.array(stepSchema), v.maxLength(1000)),
+	learnt: counts,
+	began: v.pipe(v.number(), v.finite()),
+	counted: v.pipe(v.array(id), v.maxLength(10)),
+});
+
+const keptSchema = v.strictObject({
+	version: v.literal(KEPT_VERSION),
+	allows: v.strictObject({
+		without: v.array(v.picklist(['ladder', 'spare-cable', 'spare-fixture', 'spare-battery', 'terminator'])),
+		showRunning: v.boolean(),
+		alone: v.boolean(),
+	}),
+	walk: v.nullable(walkSchema),
+});
+
+const countsSchema = v.strictObject({ version: v.literal(COUNTS_VERSION), counts });
+
+/** What is kept on the device. What cannot be read is named as damaged, and nothing of it is used. */
+export function readStored({ walk, counts: counted }: Asks['open']['asks']): Asks['open']['gives'] {
+	const damaged: ('walk' | 'counts')[] = [];
+	const attempt = <T>(what: 'walk' | 'counts', text: string | null, read: (text: string) => T): T | null => {
+		if (text === null) return null;
+		try {
+			return read(text);
+		} catch (error) {
+			if (!isInputError(error)) throw error;
+			damaged.push(what);
+			return null;
+		}
+	};
+	const kept = attempt('walk', walk, readKept);
+	const learnt = attempt('counts', counted, readCounts) ?? {};
+	return { kept, learnt, damaged };
+}
+
+const words = (what: string) => ({ code: 'finder.kept', what, mend: 'It is set aside.' });
+
+function readKept(text: string): Kept {
+	const { allows, walk } = readShape(keptSchema, parsed(text), words('The kept walk'));
+	if (walk === null) return { allows, walk };
+	const { rig } = walk;
+	const whole: RigChoice = rig.kind === 'sheet' ? { kind: 'sheet', sheet: readRigSheet(rig.sheet) } : rig;
+	const { fixtures } =
+		whole.kind === 'quick' ? quickSheet(whole) : whole.kind === 'sheet' ? whole.sheet : readBundled(whole.id);
+	if (walk.fixture !== null && fixtures.every((each) => each.id !== walk.fixture))
+		throw new InputError('finder.kept', 'walk.fixture', 'The kept walk is about a fixture that its rig does not have.');
+	return { allows, walk: { ...walk, rig: whole } };
+}
+
+const readCounts = (text: string): Learnt =>
+	readShape(countsSchema, parsed(text), words('The count of verdicts')).counts;
+
+/** The sheet of the kept walk; null where there is none that can be read. */
+export function readKeptRig(walk: string): RigSheet | null {
+	const rig = readStored({ walk, counts: null }).kept?.walk?.rig;
+	if (!rig) return null;
+	if (rig.kind === 'quick') return quickSheet(rig);
+	return rig.kind === 'sheet' ? rig.sheet : readBundled(rig.id);
+}
+
+/**
+ * A rig out of text: a sheet as JSON, a link to a bench, or the fragment of one. Of a bench the sheet is taken, not what was done
+ * to it since.
+ * @throws InputError `sheet.text`, `sheet.crowded`, and what `readSheet` and `readLink` throw
+ */
+export async function readRig(text: string): Promise<RigChoice> {
+	const trimmed = text.trim();
+	if (trimmed === '') throw new InputError('sheet.text', '', sheetWords.empty);
+	const fragment = trimmed.slice(Math.max(0, trimmed.indexOf('#')));
+	if (holdsRig(fragment)) {
+		const { sheet } = await readLink(fragment);
+		return { kind: 'sheet', sheet: fitting(sheet) };
+	}
+	return { kind: 'sheet', sheet: readRigSheet(parsed(trimmed)) };
+}
+
+function readRigSheet(input: unknown): RigSheet {
+	const count = (input as { fixtures?: { length?: unknown } } | null)?.fixtures?.length;
+	// counted first: thousands would take long only to be refused
+	if (typeof count === 'number' && count > MOST.fixtures)
+		throw new InputError('sheet.crowded', 'fixtures', sheetWords.crowded(count, MOST.fixtures));
+	return fitting(readSheet(input));
+}
+
+function fitting(sheet: RigSheet): RigSheet {
+	if (sheet.fixtures.length === 0) throw new InputError('sheet.empty', 'fixtures', sheetWords.none);
+	return sheet;
+}
+
+function parsed(text: string): unknown {
+	const found = readJson(text);
+	if (typeof found !== 'string') return found.value;
+	throw new InputError('sheet.text', '', found === 'damaged' ? sheetWords.notJson : sheetWords.long);
+}

@@ -1,0 +1,38 @@
+import type { Learnt } from '../../../sim/finder/index.ts';
+import type { Stage } from './protocol.ts';
+import type { ComplaintView, LaidView, WalkView } from './view.ts';
+import { ALLOWS_ALL, type Allows, type Walk } from './walk.ts';
+
+/** All that is on the page. */
+export interface Scene {
+	readonly phase: 'opening' | 'rig' | 'fixture' | 'complaint' | 'walk';
+	readonly allows: Allows;
+	readonly walk: Walk | null;
+	readonly laid: LaidView | null;
+	readonly complaints: readonly ComplaintView[] | null;
+	readonly view: WalkView | null;
+	/** What the worker is at, while the page waits for it. */
+	readonly stage: Stage | null;
+	/** A sentence about what went wrong, until it is dismissed or something else is done. */
+	readonly trouble: string | null;
+	/** Whether the device keeps the walk. */
+	readonly kept: boolean;
+	readonly learnt: Learnt;
+	/** Goes up with each screen, so that the page can begin it at its top. */
+	readonly turn: number;
+}
+
+/** Before anything is known. */
+export const START: Scene = {
+	phase: 'opening',
+	allows: ALLOWS_ALL,
+	walk: null,
+	laid: null,
+	complaints: null,
+	view: null,
+	stage: null,
+	trouble: null,
+	kept: true,
+	learnt: {},
+	turn: 0,
+};

@@ -1,0 +1,135 @@
+import type { CautionId } from '../../../content/en/cautions/index.ts';
+import type { Need } from '../../../sim/fault/index.ts';
+import type { CheckSort, ComplaintKind, NextCheck, Verdict } from '../../../sim/finder/index.ts';
+import type { Picture } from './picture.ts';
+
+/** What the worker hands the page to draw: words and numbers, and nothing left to work out but how to lay them out. */
+
+/** A rig laid out, before anything is asked about it. */
+export interface LaidView {
+	/** As its sheet has it: a rig of three answers is named by the page that asked them. */
+	readonly name: string;
+	/** Whether its values are stand-ins: no sheet said them. */
+	readonly isQuick: boolean;
+	readonly fixtures: readonly { readonly id: string; readonly name: string }[];
+}
+
+export interface ComplaintView {
+	readonly kind: ComplaintKind;
+	readonly says: string;
+	readonly asks: string;
+	readonly more: string;
+}
+
+/** What would be seen. */
+export interface AnswerView {
+	readonly id: string;
+	readonly words: string;
+	/** The stand-in behind 'as you meant it', on a rig with no sheet. */
+	readonly note: string | null;
+	/** 0 to 1. */
+	readonly chance: number;
+	/** Names of those who would show it, heaviest first. */
+	readonly suspects: readonly string[];
+}
+
+export interface CheckView {
+	readonly id: string;
+	readonly sort: CheckSort;
+	readonly title: string;
+	readonly does: string;
+	/** The walk there and the doing, seconds. */
+	readonly seconds: number;
+	/** Of that, the way there. */
+	readonly walk: number;
+	/** Whether the way there goes up a ladder. */
+	readonly climbs: boolean;
+	readonly needs: readonly Need[];
+	readonly disturbs: boolean;
+	readonly cautions: readonly CautionId[];
+	readonly picture: Picture;
+	readonly answers: readonly AnswerView[];
+	readonly by: NextCheck['by'];
+	/** Seconds from here to the cause, where known. */
+	readonly expected: number | null;
+}
+
+export interface SuspectView {
+	readonly id: string;
+	/** What it is and where. */
+	readonly name: string;
+	/** What tells it from another of the same name; null where there is none. */
+	readonly more: string | null;
+	/** 0 to 1. */
+	readonly share: number;
+	/** What speaks against it: in order, the check, what was seen, what it would have shown. */
+	readonly against: readonly { readonly check: string; readonly seen: string; readonly predicted: string }[];
+}
+
+export interface CauseView {
+	readonly id: string;
+	readonly name: string;
+	readonly cause: string;
+	readonly tape: readonly string[];
+	readonly share: number;
+	/** Kinds of its faults. */
+	readonly faults: readonly string[];
+}
+
+export interface MendView {
+	/** The check that tries it. */
+	readonly check: string;
+	readonly title: string;
+	readonly does: string;
+	readonly confirm: string;
+	readonly seconds: number;
+	readonly cautions: readonly CautionId[];
+	readonly needs: readonly Need[];
+	readonly disturbs: boolean;
+	readonly picture: Picture;
+}
+
+/** What there is to go on where nothing known fits. */
+export interface LostView {
+	/** Names of the places that what was seen points to. */
+	readonly near: readonly string[];
+	/** What goes with swapping parts that nobody can name beforehand. */
+	readonly cautions: readonly CautionId[];
+	/** What to write on the tape. */
+	readonly tape: readonly string[];
+}
+
+export interface VerdictView {
+	readonly because: Verdict['because'];
+	/** 0 to 1. */
+	readonly sure: number;
+	/** None where nothing known fits. */
+	readonly causes: readonly CauseView[];
+	/** Where nothing known fits; else null. */
+	readonly lost: LostView | null;
+	readonly mends: readonly MendView[];
+	/** Checks set aside on the way. */
+	readonly asides: number;
+}
+
+export interface LogLineView {
+	readonly check: string;
+	/** What was seen; null where it was set aside. */
+	readonly seen: string | null;
+	readonly did: 'answer' | 'cannot' | 'unsure';
+}
+
+/** The walk as it stands. */
+export interface WalkView {
+	readonly complaint: string;
+	/** The check to do now; null where there is a verdict. */
+	readonly check: CheckView | null;
+	readonly verdict: VerdictView | null;
+	/** Heaviest first, what is not known among them. */
+	readonly suspects: readonly SuspectView[];
+	readonly log: readonly LogLineView[];
+	/** Seconds, walks included. */
+	readonly spent: number;
+	/** Worked out on part of the table: the check stands, and what else is in question may still grow. */
+	readonly isPart: boolean;
+}

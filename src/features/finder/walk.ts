@@ -1,0 +1,83 @@
+import type { QuickRig, RigSheet } from '../../../shared/sheet/index.ts';
+import type { Need } from '../../../sim/fault/index.ts';
+import type { ComplaintKind, FinderOptions, Learnt } from '../../../sim/finder/index.ts';
+
+/** How a walk came by its rig: enough to have the same sheet again. */
+export type RigChoice =
+	| ({ readonly kind: 'quick' } & QuickRig)
+	| { readonly kind: 'bundled'; readonly id: string }
+	| { readonly kind: 'sheet'; readonly sheet: RigSheet };
+
+/** What can be left at home. The desk and a second person are asked about in other ways. */
+export type Spare = Exclude<Need, 'desk' | 'second-person'>;
+
+/** What the gig allows. */
+export interface Allows {
+	readonly without: readonly Spare[];
+	readonly showRunning: boolean;
+	readonly alone: boolean;
+}
+
+export type WalkStep =
+	| { readonly did: 'answer'; readonly check: string; readonly outcome: string }
+	/** Set aside: it cannot be done now, or what was seen could not be told. */
+	| { readonly did: 'cannot' | 'unsure'; readonly check: string };
+
+/** A walk as it is kept: data alone, from which the finder stands again where it stood. */
+export interface Walk {
+	readonly rig: RigChoice;
+	/** The fixture that does wrong, once chosen. */
+	readonly fixture: string | null;
+	readonly complaint: ComplaintKind | null;
+	readonly steps: readonly WalkStep[];
+	/** The verdicts of this device as they stood when the walk began: its questions do not change on the way. */
+	readonly learnt: Learnt;
+	/** When it began, ms since 1970. */
+	readonly began: number;
+	/** Ids of the faults this walk has added to the count, while its verdict stands. */
+	readonly counted: readonly string[];
+}
+
+/** A walk with a fixture and a complaint: what the finder can work on. */
+export interface SetWalk extends Walk {
+	readonly fixture: string;
+	readonly complaint: ComplaintKind;
+}
+
+/** All that is kept of the finder between visits, the counts aside. */
+export interface Kept {
+	readonly allows: Allows;
+	readonly walk: Walk | null;
+}
+
+export const ALLOWS_ALL: Allows = Object.freeze({ without: [], showRunning: false, alone: false });
+
+export const isSet = (walk: Walk | null): walk is SetWalk =>
+	walk !== null && walk.fixture !== null && walk.complaint !== null;
+
+export const freshWalk = (rig: RigChoice, learnt: Learnt, began: number): Walk => ({
+	rig,
+	fixture: null,
+	complaint: null,
+	steps: [],
+	learnt,
+	began,
+	counted: [],
+});
+
+/** One step back: the last answer, then the complaint, then the fixture; null once there is nothing left to take back. */
+export function stepBack(walk: Walk): Walk | null {
+	if (walk.steps.length > 0) return { ...walk, steps: walk.steps.slice(0, -1) };
+	if (walk.complaint !== null) return { ...walk, complaint: null };
+	if (walk.fixture !== null) return { ...walk, fixture: null };
+	return null;
+}
+
+/** The walk with everything that was set aside to be asked again. */
+export const withAsides = (walk: Walk): Walk => ({
+	...walk,
+	steps: walk.steps.filter(({ did }) => did === 'answer'),
+});
+
+/** As the finder takes it. */
+export const optionsOf = ({ without, showRunning, alone }: Allows): FinderOptions => ({ without, showRunning, alone });

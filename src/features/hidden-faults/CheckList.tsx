@@ -1,0 +1,112 @@
+import type { JSX } from 'preact';
+import { useId, useMemo, useState } from 'preact/hooks';
+import { needWords, sortWords } from '../../../content/en/finder/index.ts';
+import { hiddenWords } from '../../../content/en/hidden-faults/index.ts';
+import type { CheckSort } from '../../../sim/finder/index.ts';
+import { Button, Field, Tape } from '../../ui/index.ts';
+import { Cautions, timeText } from '../finder/index.ts';
+import { listed } from './list.ts';
+import type { CheckView } from './view.ts';
+
+interface Props {
+	checks: readonly CheckView[];
+	busy: boolean;
+	onDo: (check: string) => void;
+}
+
+/** Up to so many checks, every place stands open. */
+const FEW = 14;
+const SORTS = Object.keys(sortWords) as CheckSort[];
+
+/** Every check of the drill, searched by words and sort, by place; one chosen shows what it takes and what to mind. */
+export function CheckList({ checks, busy, onDo }: Props): JSX.Element {
+	const [sort, setSort] = useState<CheckSort | null>('look');
+	const [search, setSearch] = useState('');
+	const [chosen, choose] = useState<string | null>(null);
+	const places = useMemo(() => listed(checks, sort, search), [checks, sort, search]);
+	const count = places.reduce((sum, place) => sum + place.checks.length, 0);
+	const isOpen = count <= FEW || places.length === 1;
+	return (
+		<section class="hidden-checks">
+			<Tape level={3}>{hiddenWords.checks}</Tape>
+			<fieldset class="hidden-sorts">
+				<legend class="visually-hidden">{hiddenWords.sorts}</legend>
+				{[...SORTS, null].map((each) => (
+					<button
+						key={each ?? 'all'}
+						type="button"
+						class="hidden-sort"
+						data-sort={each ?? 'all'}
+						aria-pressed={each === sort}
+						onClick={() => setSort(each)}
+					>
+						{each === null ? hiddenWords.all : sortWords[each]}
+					</button>
+				))}
+			</fieldset>
+			<Field
+				label={hiddenWords.search}
+				type="search"
+				value={search}
+				onInput={({ currentTarget }) => setSearch(currentTarget.value)}
+			/>
+			<p role="status" class="hidden-count">
+				{count === 0 ? hiddenWords.noneFound : hiddenWords.shown(count)}
+			</p>
+			{places.map(({ place, checks: there }) => (
+				<details key={`${place} ${isOpen}`} class="hidden-fold" open={isOpen}>
+					<summary>
+						{place} <span class="value">{there.length}</span>
+					</summary>
+					<ul class="hidden-place">
+						{there.map((check) => (
+							<One
+								key={check.id}
+								check={check}
+								open={check.id === chosen}
+								busy={busy}
+								onChoose={() => choose(check.id === chosen ? null : check.id)}
+								onDo={() => onDo(check.id)}
+							/>
+						))}
+					</ul>
+				</details>
+			))}
+		</section>
+	);
+}
+
+interface OneProps {
+	check: CheckView;
+	open: boolean;
+	busy: boolean;
+	onChoose: () => void;
+	onDo: () => void;
+}
+
+function One({ check, open, busy, onChoose, onDo }: OneProps): JSX.Element {
+	const body = useId();
+	return (
+		<li data-check={check.id}>
+			<button type="button" class="hidden-check" aria-expanded={open} aria-controls={body} onClick={onChoose}>
+				<span>{check.title}</span>
+				<span class="value">{timeText(check.seconds)}</span>
+			</button>
+			<div id={body} class="hidden-body" hidden={!open}>
+				{open && (
+					<>
+						<p>{check.does}</p>
+						<p class="hidden-costs">
+							{hiddenWords.standing(timeText(check.seconds))}.{' '}
+							{check.needs.length > 0 && `${hiddenWords.needs(check.needs.map((need) => needWords[need]).join(', '))}.`}
+						</p>
+						<Cautions ids={check.cautions} />
+						<Button look="main" disabled={busy} data-way="do" onClick={onDo}>
+							{busy ? hiddenWords.doing : hiddenWords.doIt}
+						</Button>
+					</>
+				)}
+			</div>
+		</li>
+	);
+}

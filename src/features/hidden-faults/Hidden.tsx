@@ -1,0 +1,78 @@
+import type { JSX } from 'preact';
+import { useCallback, useEffect, useState } from 'preact/hooks';
+import { bundledWords } from '../../../content/en/finder/index.ts';
+import { hiddenWords } from '../../../content/en/hidden-faults/index.ts';
+import { type Ask, askWorker, NoWorker, Refused } from '../../asking/index.ts';
+import { Live, Notice } from '../../ui/index.ts';
+import { Begin } from './Begin.tsx';
+import { Drill } from './Drill.tsx';
+import { anySeed, drillLink, readDrillLink } from './link.ts';
+import type { DrillOf } from './view.ts';
+import type { HiddenWork } from './work.ts';
+
+const makeAsk = (): Ask<HiddenWork> =>
+	askWorker<HiddenWork>(() => new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' }));
+
+const RIGS = Object.keys(bundledWords);
+
+/** What went wrong, in a sentence. */
+const troubleOf = (error: unknown): string => {
+	if (error instanceof Refused) return error.message;
+	return error instanceof NoWorker ? hiddenWords.noWorker : hiddenWords.broke;
+};
+
+/** The fault drills: the address says which; with none, one is begun here. */
+export function Hidden(): JSX.Element {
+	const [ask] = useState(makeAsk);
+	const [drill, setDrill] = useState<DrillOf | null>(null);
+	const [hiding, setHiding] = useState(false);
+	const [trouble, setTrouble] = useState<string | null>(null);
+	const fail = useCallback((error: unknown) => setTrouble(troubleOf(error)), []);
+
+	useEffect(() => {
+		const take = (): void => {
+			const link = readDrillLink(location.hash, RIGS);
+			setDrill(link.is === 'drill' ? link.of : null);
+			setTrouble(link.is === 'bad' ? hiddenWords.badLink : null);
+		};
+		take();
+		addEventListener('hashchange', take);
+		return () => removeEventListener('hashchange', take);
+	}, []);
+
+	/** Goes to a drill; one with no seed is looked for. */
+	const begin = async (want: Omit<DrillOf, 'seed'>, seed: number | null): Promise<void> => {
+		setTrouble(null);
+		setHiding(true);
+		try {
+			location.hash = drillLink({ ...want, seed: seed ?? (await ask('seed', { ...want, seed: anySeed() })) });
+		} catch (error) {
+			fail(error);
+		} finally {
+			setHiding(false);
+		}
+	};
+
+	return (
+		<div class="hidden-drill">
+			{trouble !== null && <Notice kind="wrong">{trouble}</Notice>}
+			{hiding ? (
+				<p class="hidden-wait">{hiddenWords.opening}</p>
+			) : drill ? (
+				<Drill
+					key={drillLink(drill)}
+					ask={ask}
+					drill={drill}
+					onFail={fail}
+					onAnother={() => void begin(drill, null)}
+					onLeave={() => {
+						location.hash = '';
+					}}
+				/>
+			) : (
+				<Begin onBegin={(want, seed) => void begin(want, seed)} />
+			)}
+			<Live text={trouble ?? ''} urgent />
+		</div>
+	);
+}

@@ -1,0 +1,4 @@
+import { serve } from '../../asking/index.ts';
+import { makeHiddenWork } from './work.ts';
+
+serve(makeHiddenWork());

@@ -1,0 +1,105 @@
+import type { JSX } from 'preact';
+import { useState } from 'preact/hooks';
+import { lessonWords as words } from '../../../content/en/lessons/index.ts';
+import { Button, Notice, SaidAbove } from '../../ui/index.ts';
+import { Fetched, taskAtWork } from '../drills/index.ts';
+import type { Manual, PracticeData } from './practice.ts';
+
+const STEPS = ['try', 'slip', 'task'] as const;
+type Step = (typeof STEPS)[number];
+
+const bench = () => import('./OnBench.tsx');
+
+/** A lesson's one bench, used three ways: to try things on, to see a slip, and to do the task that is marked. */
+export function Practice({ data }: { data: PracticeData }): JSX.Element {
+	const [[step, turn], go] = useState<readonly [Step, number]>(['try', 0]);
+	const [done, finish] = useState(false);
+	const { sheet, log, slip, hand, tools, task, says, under, more } = data;
+	const stand = { sheet, hand, tools };
+	return (
+		<div class="practice">
+			<fieldset class="practice-steps">
+				<legend class="visually-hidden">{words.stepsLabel}</legend>
+				{STEPS.map((each, i) => (
+					<button
+						key={each}
+						type="button"
+						class="practice-step"
+						aria-pressed={step === each}
+						onClick={() => go([each, turn + 1])}
+					>
+						<span class="practice-number" aria-hidden="true">
+							{i + 1}
+						</span>
+						{words.steps[each]}
+					</button>
+				))}
+			</fieldset>
+			<div class="practice-words" aria-live="polite">
+				{step === 'try' && (
+					<>
+						<p>{words.tryLead}</p>
+						<ol>
+							{data.try.map((line) => (
+								<li key={line}>{line}</li>
+							))}
+						</ol>
+					</>
+				)}
+				{step === 'slip' && (
+					<>
+						<p>{data.slipWords}</p>
+						<p class="hint">{words.slipLead}</p>
+					</>
+				)}
+				{step === 'task' && (
+					<>
+						<p class="practice-task">{says}</p>
+						<p class="hint">{words.taskWords}</p>
+						{done && (
+							<Notice kind="good" word={words.done}>
+								<p>{words.taskDone}</p>
+							</Notice>
+						)}
+						{more !== null && (
+							<p>
+								<a href={more}>{words.more}</a>
+							</p>
+						)}
+					</>
+				)}
+				<Manuals all={step === 'task' ? data.manuals.task : data.manuals.bench} />
+				{step !== 'task' && (
+					<Button look="quiet" onClick={() => go([step, turn + 1])}>
+						{words.again}
+					</Button>
+				)}
+			</div>
+			<SaidAbove.Provider value={data.said}>
+				{step === 'try' && <Fetched key={turn} load={bench} props={{ ...stand, log }} />}
+				{step === 'slip' && <Fetched key={turn} load={bench} props={{ ...stand, log: [...log, ...slip] }} />}
+				{step === 'task' && (
+					<Fetched
+						key={turn}
+						load={taskAtWork}
+						props={{ task, under: { kind: under, seed: 0 }, onDone: () => finish(true) }}
+					/>
+				)}
+			</SaidAbove.Provider>
+		</div>
+	);
+}
+
+/** Links to the charts of the fixtures at hand: what the label or the manual would tell. */
+function Manuals({ all }: { all: readonly Manual[] }): JSX.Element {
+	return (
+		<p class="practice-manuals">
+			{words.manuals}
+			{all.map(({ name, href }) => (
+				<a key={href} href={href}>
+					{name}
+				</a>
+			))}
+		</p>
+	);
+}

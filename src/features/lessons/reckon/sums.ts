@@ -1,0 +1,248 @@
+import { calcWords as words } from '../../../../content/en/lessons/index.ts';
+import {
+	EIA485,
+	howManyFit,
+	isOverloaded,
+	LAST_SLOT,
+	mostReceivers,
+	totalUnitLoads,
+} from '../../../../shared/dmx/index.ts';
+import { aimLux, bayOf, edgeSpacing, poolDiameter, poolOnWall, poolOverlap } from '../../../../shared/optics/index.ts';
+import { amps, batteryHours, CAUTIOUS_SHARE, chainWatts, chargeHours } from '../../../../shared/power/index.ts';
+import type { Kit, Pick, Reckoner, Slider } from './types.ts';
+
+/** A number with so many decimals, and none that say nothing. */
+const round = (n: number, decimals = 1): string =>
+	n === Number.POSITIVE_INFINITY ? words.endless : String(Number(n.toFixed(decimals)));
+
+const slider = (id: keyof typeof words.sliders, least: number, most: number, step: number, start: number): Slider => ({
+	id,
+	...words.sliders[id],
+	least,
+	most,
+	step,
+	start,
+});
+
+const pick = (id: keyof typeof words.picks, options: Pick['options']): Pick => ({
+	id,
+	label: words.picks[id],
+	options,
+});
+
+const named = (all: readonly { readonly id: string; readonly name: string }[]): Pick['options'] =>
+	all.map(({ id, name }) => ({ value: id, words: name }));
+
+const chosen = <T extends { readonly id: string }>(all: readonly T[], id: string | undefined): T =>
+	(all.find((each) => each.id === id) ?? all[0]) as T;
+
+/** Hours a battery lasts at a look on a share of what is left in it, and the least it takes to charge it again. */
+function hours(kits: readonly Kit[]): Reckoner {
+	const kit = chosen(
+		kits.filter(({ wattHours }) => wattHours > 0),
+		undefined,
+	);
+	return {
+		formulas: words.hours.formulas,
+		picks: [pick('look', named(kit.looks))],
+		sliders: [
+			slider('charge', 10, 100, 5, 100),
+			slider('brightness', 5, 100, 5, 100),
+			slider('share', 40, 100, 5, 100 * CAUTIOUS_SHARE),
+		],
+		reckon({ charge = 100, brightness = 100, share = 100 * CAUTIOUS_SHARE }, { look }) {
+			const { watts } = chosen(kit.looks, look);
+			const draw = kit.idleWatts + (watts * brightness) / 100;
+			const lasts = batteryHours((kit.wattHours * charge) / 100, draw, share / 100);
+			const back = chargeHours(kit.wattHours, kit.chargeWatts);
+			return [
+				{
+					what: words.hours.draw,
+					sum: `${round(kit.idleWatts)} W + ${round(watts)} W × ${brightness} ÷ 100`,
+					comes: `${round(draw)} W`,
+				},
+				{
+					what: words.hours.lasts,
+					sum: `${round(kit.wattHours)} Wh × ${charge} ÷ 100 × ${share} ÷ 100 ÷ ${round(draw)} W`,
+					comes: words.hours.hours(round(lasts)),
+				},
+				{
+					what: words.hours.charge,
+					sum: `${round(kit.wattHours)} Wh ÷ ${round(kit.chargeWatts)} W`,
+					comes: words.hours.atLeast(words.hours.hours(round(back))),
+				},
+			];
+		},
+	};
+}
+
+/** Pool and light at a throw, square on or turned: the throw is how far the lens stands from the wall. */
+function pool(kits: readonly Kit[]): Reckoner {
+	return {
+		formulas: words.pool.formulas,
+		picks: [pick('fixture', named(kits))],
+		sliders: [slider('throw', 0.5, 12, 0.5, 3), slider('tilt', 0, 70, 5, 0)],
+		reckon({ throw: metres = 3, tilt = 0 }, { fixture }) {
+			const { beam, peak } = chosen(kits, fixture);
+			const { long } = poolOnWall(metres, beam, tilt);
+			// across the way it is turned, where its middle lands: as wide as that far off square on
+			const wide = poolDiameter(metres / Math.cos((tilt * Math.PI) / 180), beam);
+			const half = round(beam / 2);
+			return [
+				{
+					what: words.pool.width,
+					sum: `2 × ${round(metres)} m ÷ cos ${tilt}° × tan ${half}°`,
+					comes: `${round(wide, 2)} m`,
+				},
+				{
+					what: words.pool.length,
+					sum: `${round(metres)} m × (tan(${tilt}° + ${half}°) − tan(${tilt}° − ${half}°))`,
+					comes: metresOrEndless(long),
+				},
+				{
+					what: words.pool.light,
+					sum: `${round(peak, 0)} cd × cos³ ${tilt}° ÷ (${round(metres)} m)²`,
+					comes: `${round(aimLux(peak, metres, tilt), 0)} lx`,
+				},
+			];
+		},
+	};
+}
+
+/** Metres to the hundredth; a pool whose far edge runs along the wall has no end, and no metres. */
+const metresOrEndless = (n: number): string => (Number.isFinite(n) ? `${round(n, 2)} m` : words.endless);
+
+/** From here on the eye takes a wall for even. Common practice, no source. */
+const EVEN = 0.7;
+
+/** How far apart they may stand for an even wall. */
+function spacing(kits: readonly Kit[]): Reckoner {
+	return {
+		formulas: words.spacing.formulas,
+		picks: [pick('fixture', named(kits))],
+		sliders: [slider('throw', 0.5, 12, 0.5, 3), slider('spacing', 0.25, 8, 0.25, 1.25)],
+		reckon({ throw: metres = 3, spacing: apart = 1.25 }, { fixture }) {
+			const kit = chosen(kits, fixture);
+			const wide = poolDiameter(metres, kit.beam);
+			const { uniformity } = bayOf(kit, metres, apart);
+			return [
+				{
+					what: words.spacing.meet,
+					sum: `2 × ${round(metres)} m × tan(${round(kit.beam)}° ÷ 2)`,
+					comes: `${round(edgeSpacing(metres, kit.beam), 2)} m`,
+				},
+				{
+					what: words.spacing.overlap,
+					sum: `${round(wide, 2)} m − ${round(apart, 2)} m`,
+					comes: `${round(poolOverlap(apart, wide), 2)} m`,
+				},
+				{
+					what: words.spacing.even,
+					sum: words.spacing.least,
+					comes: words.spacing.verdict(round(uniformity, 2), uniformity >= EVEN),
+					over: uniformity < EVEN,
+				},
+			];
+		},
+	};
+}
+
+/** Slots taken and left in one universe. */
+function slots(kits: readonly Kit[]): Reckoner {
+	const modes = kits.flatMap((kit) =>
+		kit.modes.map((mode) => ({ ...mode, id: `${kit.id} ${mode.id}`, name: `${kit.name}, ${mode.name}` })),
+	);
+	return {
+		formulas: words.slots.formulas,
+		picks: [pick('mode', named(modes))],
+		sliders: [slider('first', 1, LAST_SLOT, 1, 1), slider('count', 1, 60, 1, 8)],
+		reckon({ first = 1, count = 8 }, { mode }) {
+			const { footprint } = chosen(modes, mode);
+			const fit = howManyFit(footprint, first);
+			// past 512 too, so that it can be said
+			const end = first + footprint * count - 1;
+			const over = count > fit;
+			return [
+				{
+					what: words.slots.last,
+					sum: `${first} + ${count} × ${footprint} − 1`,
+					comes: over ? words.slots.past(end) : words.slots.slot(end),
+					over,
+				},
+				{
+					what: words.slots.left,
+					sum: `${LAST_SLOT} − ${end}`,
+					comes: words.slots.slots(Math.max(0, LAST_SLOT - end)),
+				},
+				{
+					what: words.slots.fit,
+					sum: `(${LAST_SLOT} − ${first} + 1) ÷ ${footprint}`,
+					comes: words.slots.fixtures(fit),
+				},
+			];
+		},
+	};
+}
+
+/** Receivers on one line against what it bears. */
+function loads(): Reckoner {
+	const most = EIA485.mostUnitLoads;
+	return {
+		formulas: words.loads.formulas,
+		picks: [pick('load', words.loads.sizes)],
+		sliders: [slider('receivers', 1, 100, 1, 12)],
+		reckon({ receivers = 12 }, { load }) {
+			const each = Number(load ?? 1);
+			const all = Array.from({ length: receivers }, () => each);
+			const over = isOverloaded(all);
+			const sum = round(totalUnitLoads(all), 3);
+			return [
+				{
+					what: words.loads.sum,
+					sum: `${receivers} × ${round(each, 3)}`,
+					comes: over ? words.loads.over(sum, most) : words.loads.fine(sum, most),
+					over,
+				},
+				{
+					what: words.loads.most,
+					sum: `${most} ÷ ${round(each, 3)}`,
+					comes: words.loads.receivers(mostReceivers(each)),
+				},
+			];
+		},
+	};
+}
+
+/** What a chain of mains fixtures takes from its first plug. */
+function chain(kits: readonly Kit[]): Reckoner {
+	return {
+		formulas: words.chain.formulas,
+		picks: [pick('fixture', named(kits.filter(({ wattHours }) => wattHours === 0)))],
+		sliders: [slider('fixtures', 1, 24, 1, 6), slider('volts', 100, 240, 10, 230), slider('factor', 50, 100, 5, 90)],
+		reckon({ fixtures = 6, volts = 230, factor = 90 }, { fixture }) {
+			const { mainsWatts } = chosen(kits, fixture ?? kits.find(({ wattHours }) => wattHours === 0)?.id);
+			const watts = chainWatts(Array.from({ length: fixtures }, () => mainsWatts));
+			return [
+				{ what: words.chain.watts, sum: `${fixtures} × ${round(mainsWatts)} W`, comes: `${round(watts)} W` },
+				{
+					what: words.chain.amps,
+					sum: `${round(watts)} W ÷ (${volts} V × ${round(factor / 100, 2)})`,
+					comes: `${round(amps(watts, volts, factor / 100), 2)} A`,
+				},
+			];
+		},
+	};
+}
+
+export const RECKON_IDS = ['hours', 'pool', 'spacing', 'slots', 'loads', 'chain'] as const;
+export type ReckonId = (typeof RECKON_IDS)[number];
+
+/** The reckoners, by id. */
+export const reckoners: Readonly<Record<ReckonId, (kits: readonly Kit[]) => Reckoner>> = {
+	hours,
+	pool,
+	spacing,
+	slots,
+	loads,
+	chain,
+};

@@ -1,0 +1,89 @@
+import type { Answer, Answers, Ask, Item, Paper, PaperRecipe } from '../../../../shared/paper/index.ts';
+import { inColumns } from './columns.ts';
+
+/**
+ * An answer as it stands in a link: short where the question says the rest, whole where it does not fit its question. One: `c`;
+ * several and order: `a c`; a number: 37; switches: [1, 4]; match: the right one of each left one, in their order; none: null.
+ */
+export type Packed = string | number | readonly number[] | Answer | null;
+
+/** A paper's answers by where its questions stand, and those that none of its questions asked. */
+export function packAnswers(paper: Paper, answers: Answers): { packed: Packed[]; strays: Answers } {
+	const ids = new Set(paper.items.map(({ id }) => id));
+	return {
+		packed: paper.items.map((item) => packAnswer(item.ask, Object.hasOwn(answers, item.id) ? answers[item.id] : null)),
+		strays: Object.fromEntries(Object.entries(answers).filter(([id]) => !ids.has(id))),
+	};
+}
+
+function packAnswer(ask: Ask, answer: Answer | null | undefined): Packed {
+	if (!answer) return null;
+	const short = shortAnswer(ask, answer);
+	// whatever does not come back the same goes whole
+	return short !== null && same(longAnswer(ask, short), answer) ? short : answer;
+}
+
+function shortAnswer(ask: Ask, answer: Answer): Packed {
+	if (ask.form === 'match' && answer.form === 'match')
+		return ask.left.map(({ id }) => answer.pairs[id] ?? '').join(' ');
+	switch (answer.form) {
+		case 'one':
+			return answer.chose;
+		case 'several':
+			return answer.chose.join(' ');
+		case 'order':
+			return answer.order.join(' ');
+		case 'number':
+			return answer.value;
+		case 'switches':
+			return answer.up;
+		default:
+			return null;
+	}
+}
+
+/** What `packAnswers` packed, by question id again; not held to anything: `readAnswers` does that. */
+export function unpackAnswers(items: readonly Item[], packed: readonly unknown[], strays: object): object {
+	const answers = items.flatMap((item, at) => {
+		const found = packed[at];
+		return found === null || found === undefined ? [] : [[item.id, longAnswer(item.ask, found)] as const];
+	});
+	return Object.fromEntries([...Object.entries(strays), ...answers]);
+}
+
+function longAnswer(ask: Ask, packed: unknown): unknown {
+	const { form } = ask;
+	if (typeof packed === 'number') return { form, value: packed };
+	if (Array.isArray(packed)) return { form, up: packed };
+	if (typeof packed !== 'string') return packed;
+	const words = packed === '' ? [] : packed.split(' ');
+	if (form === 'one') return { form, chose: packed };
+	if (form === 'several') return { form, chose: words };
+	if (form === 'order') return { form, order: words };
+	if (form !== 'match') return { form, text: packed };
+	const right = packed.split(' ');
+	return { form, pairs: Object.fromEntries(ask.left.flatMap(({ id }, i) => (right[i] ? [[id, right[i]]] : []))) };
+}
+
+const same = (a: unknown, b: unknown): boolean => JSON.stringify(a) === JSON.stringify(b);
+
+/** What a recipe says that its schema would not fill in by itself, laid out for a link. */
+export function leanRecipe(recipe: PaperRecipe): unknown {
+	return inColumns(
+		Object.fromEntries(Object.entries(recipe).filter(([key, value]) => !(key in USUAL && same(value, USUAL[key])))),
+	);
+}
+
+/** What the schema fills in; a test holds it to that. */
+const USUAL: Readonly<Record<string, unknown>> = Object.freeze({
+	profiles: [],
+	own: [],
+	rig: null,
+	topics: [],
+	kinds: [],
+	levels: ['easy', 'middle', 'hard'],
+	minutes: null,
+	pass: 70,
+	order: 'mixed',
+	feedback: 'end',
+});

@@ -1,0 +1,54 @@
+import { isInputError } from '../../../../shared/error/index.ts';
+import { refusedFor } from './refuse.ts';
+import { readKeptCount, readKeptName, readKeptPaper, readKeptResult } from './schema.ts';
+import type { Held, KeptCount, KeptName, KeptPaper, KeptResult, Refused } from './types.ts';
+
+/** Most of each that a store file is read for: more than any school year. */
+const MOST = 20_000;
+
+/** A store's lists, in the order they are written. */
+export const heldParts = ({ papers, results, names, counts }: Held): Held => ({
+	papers,
+	results,
+	names,
+	counts,
+});
+
+/**
+ * A store from a file, each record read by itself: one that is damaged does not take the others along.
+ * @param from what the file is called
+ */
+export function heldFrom(
+	file: Readonly<Record<string, unknown>>,
+	from: string,
+): { held: Held; refused: readonly Refused[] } {
+	const refused: Refused[] = [];
+	const all = <T>(list: string, what: string, read: (record: unknown) => T): T[] => {
+		const records = file[list];
+		if (!Array.isArray(records)) {
+			refused.push({ from: `${from}, ${list}`, code: 'handed.shape', sentence: `There is no list of ${list} in it.` });
+			return [];
+		}
+		if (records.length > MOST)
+			refused.push({
+				from: `${from}, ${list}`,
+				code: 'handed.long',
+				sentence: `It has ${records.length} ${list}; the first ${MOST} were read. Split the file to read the rest.`,
+			});
+		return records.slice(0, MOST).flatMap((record, i) => {
+			try {
+				return [read(record)];
+			} catch (error) {
+				if (!isInputError(error)) throw error;
+				refused.push(refusedFor(`${from}, ${what} ${i + 1}`, error));
+				return [];
+			}
+		});
+	};
+	const papers = all<KeptPaper>('papers', 'paper', readKeptPaper);
+	const results = all<KeptResult>('results', 'result', readKeptResult);
+	const names = all<KeptName>('names', 'name', readKeptName);
+	// files from before there was such a list have none
+	const counts = file['counts'] === undefined ? [] : all<KeptCount>('counts', 'count', readKeptCount);
+	return { held: { papers, results, names, counts }, refused };
+}

@@ -1,0 +1,56 @@
+import type { JSX } from 'preact';
+import { useMemo } from 'preact/hooks';
+import { sitWords } from '../../../../content/en/papers/index.ts';
+import { isInputError } from '../../../../shared/error/index.ts';
+import { readSheet } from '../../../../shared/sheet/index.ts';
+import { openRig } from '../../../../sim/rig/index.ts';
+import { describeFixture, fixtureName, reasonStage, reasonText } from '../../../wording/index.ts';
+
+interface Trail {
+	readonly fixture: string;
+	readonly steps: readonly { readonly stage: string; readonly text: string }[];
+	readonly end: string;
+}
+
+/** Fixtures whose trail is told: more would drown what the question was about. */
+const MOST_TRAILS = 2;
+
+/** What the rig itself says of a question's bench, from source to lamp. @param sheet as JSON */
+export default function OnTheRig({ sheet }: { sheet: string }): JSX.Element {
+	const trails = useMemo(() => trailsOf(sheet), [sheet]);
+	return (
+		<>
+			{trails.map(({ fixture, steps, end }) => (
+				<div key={fixture} class="sit-trail-of">
+					<p class="sit-trail-name">{fixture}</p>
+					<ol class="sit-trail">
+						{steps.map(({ stage, text }) => (
+							<li key={`${stage} ${text}`}>
+								<strong>{stage}.</strong> {text}
+							</li>
+						))}
+					</ol>
+					<p>{end}</p>
+				</div>
+			))}
+			{trails.length === 0 && <p>{sitWords.trailNone}</p>}
+		</>
+	);
+}
+
+function trailsOf(text: string): readonly Trail[] {
+	try {
+		const sheet = readSheet(JSON.parse(text));
+		const rig = openRig(sheet);
+		// data has to have come by once
+		rig.wait(100);
+		return sheet.fixtures.slice(0, MOST_TRAILS).map(({ id }) => ({
+			fixture: fixtureName(rig, id),
+			steps: rig.why(id).map((reason) => ({ stage: reasonStage(reason), text: reasonText(rig, id, reason) })),
+			end: describeFixture(rig, id),
+		}));
+	} catch (error) {
+		if (!isInputError(error)) throw error;
+		return [];
+	}
+}

@@ -1,0 +1,24 @@
+import type { JSX } from 'preact';
+import { sitWords } from '../../../../content/en/papers/index.ts';
+import { Button, Tape } from '../../../ui/index.ts';
+import type { PaperView } from '../view.ts';
+
+/** Before the first question: what it is, how long, and when one is told. */
+export function Start({ paper, onBegin }: { paper: PaperView; onBegin: () => void }): JSX.Element {
+	return (
+		<section class="sit-start" aria-labelledby="sit-title">
+			<Tape level={2} id="sit-title">
+				{paper.title}
+			</Tape>
+			<p class="sit-lead">{sitWords.about(paper.questions.length, paper.pass)}</p>
+			<ul>
+				<li>{paper.minutes === null ? sitWords.noLimit : sitWords.limit(paper.minutes)}</li>
+				<li>{sitWords.told[paper.feedback]}</li>
+				<li>{sitWords.savedHere}</li>
+			</ul>
+			<Button look="main" onClick={onBegin}>
+				{sitWords.begin}
+			</Button>
+		</section>
+	);
+}

@@ -1,0 +1,34 @@
+import * as v from 'valibot';
+import { InputError } from '../../../../shared/error/index.ts';
+import { readAnswers } from '../../../../shared/paper/index.ts';
+import { readShape } from '../../../../shared/profile/index.ts';
+import { LINK_BOUNDS, readJson } from '../../../pack/index.ts';
+import type { Sitting } from './sitting.ts';
+
+/** A sitting that is read at all: a paper of long practical logs stays under it. */
+const SITTING_BOUNDS = { ...LINK_BOUNDS, things: 1_000_000 };
+
+const ids = v.pipe(v.array(v.pipe(v.string(), v.maxLength(80))), v.maxLength(100));
+const time = v.pipe(v.number(), v.safeInteger(), v.minValue(0));
+
+const sittingSchema = v.strictObject({
+	version: v.literal(1),
+	paper: v.pipe(v.string(), v.regex(/^[0-9a-f]{16}$/)),
+	attempt: v.pipe(v.string(), v.regex(/^[0-9a-f]{16}$/)),
+	started: time,
+	ended: v.nullable(time),
+	at: v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(99)),
+	answers: v.unknown(),
+	flagged: ids,
+	told: ids,
+	name: v.pipe(v.string(), v.maxLength(80)),
+});
+
+/** A sitting as it was kept, from text. @throws InputError `sitting.damaged`, and what `readAnswers` throws */
+export function readSitting(text: string): Sitting {
+	const words = { code: 'sitting.damaged', what: 'What was kept of this paper', mend: 'It is set aside.' };
+	const found = readJson(text, SITTING_BOUNDS);
+	if (typeof found === 'string') throw new InputError('sitting.damaged', '', 'What was kept of this paper is damaged.');
+	const shape = readShape(sittingSchema, found.value, words);
+	return { ...shape, answers: readAnswers(shape.answers) };
+}

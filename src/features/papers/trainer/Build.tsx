@@ -1,0 +1,162 @@
+import type { JSX, TargetedInputEvent } from 'preact';
+import { levelNames, trainerWords } from '../../../../content/en/papers/index.ts';
+import type { Level } from '../../../../shared/paper/index.ts';
+import { Field } from '../../../ui/index.ts';
+import type { AskPapers } from '../asking.ts';
+import type { Offer, Stock } from '../protocol.ts';
+import { Chips } from './Chips.tsx';
+import { type Draft, type Read, withOrWithout } from './draft.ts';
+import { OwnRig } from './OwnRig.tsx';
+
+interface Props {
+	ask: AskPapers;
+	draft: Draft;
+	read: Read;
+	stock: Stock;
+	offer: Offer;
+	onChange: (draft: Draft) => void;
+}
+
+const ABOUTS = Object.entries(trainerWords.aboutWays).map(([id, name]) => ({ id: id as Draft['about'], name }));
+const LEVELS = Object.entries(levelNames).map(([id, name]) => ({ id: id as Level, name }));
+const ORDERS = Object.entries(trainerWords.orders).map(([id, name]) => ({ id: id as Draft['order'], name }));
+const FEEDBACKS = Object.entries(trainerWords.feedbacks).map(([id, name]) => ({ id: id as Draft['feedback'], name }));
+
+/** The boxes of a paper: what it is about, what it asks, how it runs. */
+export function Build({ ask, draft, read, stock, offer, onChange }: Props): JSX.Element {
+	const put = (some: Partial<Draft>) => onChange({ ...draft, ...some });
+	const typed = (key: 'title' | 'count' | 'minutes' | 'pass') => ({
+		value: draft[key],
+		error: read.wrong?.[key],
+		onInput: (event: TargetedInputEvent<HTMLInputElement>) => put({ [key]: event.currentTarget.value }),
+	});
+	return (
+		<div class="build">
+			<Field label={trainerWords.title} maxLength={60} size={32} autocomplete="off" {...typed('title')} />
+			<Chips
+				legend={trainerWords.about}
+				many={false}
+				options={ABOUTS}
+				chosen={[draft.about]}
+				onPick={(about) => put({ about, rig: draft.rig || (stock.rigs[0]?.id ?? '') })}
+			/>
+			{draft.about === 'fixtures' && (
+				<Chips
+					legend={trainerWords.fixtures}
+					hint={trainerWords.fixturesHint}
+					many
+					options={stock.fixtures}
+					chosen={draft.profiles}
+					onPick={(id) => put({ profiles: withOrWithout(draft.profiles, id) })}
+				/>
+			)}
+			{draft.about === 'rig' && (
+				<Chips
+					legend={trainerWords.rig}
+					many={false}
+					options={stock.rigs}
+					chosen={[draft.rig]}
+					onPick={(rig) => put({ rig })}
+				/>
+			)}
+			{draft.about === 'own' && <OwnRig ask={ask} pasted={draft.pasted} onPasted={(pasted) => put({ pasted })} />}
+			<Asked draft={draft} offer={offer} put={put} />
+			<div class="build-row">
+				<Field
+					label={trainerWords.count}
+					hint={trainerWords.countHint}
+					inputMode="numeric"
+					size={4}
+					{...typed('count')}
+				/>
+				<Field
+					label={trainerWords.minutes}
+					hint={trainerWords.minutesHint}
+					inputMode="numeric"
+					size={4}
+					{...typed('minutes')}
+				/>
+				<Field
+					label={trainerWords.pass}
+					hint={trainerWords.passHint}
+					inputMode="numeric"
+					size={4}
+					unit="%"
+					{...typed('pass')}
+				/>
+			</div>
+			<Chips
+				legend={trainerWords.levels}
+				hint={trainerWords.levelsHint}
+				many
+				options={LEVELS}
+				chosen={draft.levels}
+				onPick={(level) => {
+					const picked = withOrWithout(draft.levels, level);
+					// in order, whatever was picked first
+					put({ levels: LEVELS.map(({ id }) => id).filter((id) => picked.includes(id)) });
+				}}
+			/>
+			<Chips
+				legend={trainerWords.order}
+				many={false}
+				options={ORDERS}
+				chosen={[draft.order]}
+				onPick={(order) => put({ order })}
+			/>
+			<Chips
+				legend={trainerWords.feedback}
+				many={false}
+				options={FEEDBACKS}
+				chosen={[draft.feedback]}
+				onPick={(feedback) => put({ feedback })}
+			/>
+		</div>
+	);
+}
+
+interface AskedProps {
+	draft: Draft;
+	offer: Offer;
+	put: (some: Partial<Draft>) => void;
+}
+
+/** Topics, and within them the kinds of question, which most people leave alone. */
+function Asked({ draft, offer, put }: AskedProps): JSX.Element {
+	const kinds = offer.kinds;
+	const known = kinds.map(({ id }) => id);
+	return (
+		<>
+			<Chips
+				legend={trainerWords.topics}
+				hint={trainerWords.topicsHint}
+				many
+				options={offer.topics.map(({ id, name, fits }) => ({
+					id,
+					name,
+					off: !fits && !draft.topics.includes(id),
+				}))}
+				chosen={draft.topics}
+				// kinds of a topic that is gone would leave nothing to ask
+				onPick={(topic) => put({ topics: withOrWithout(draft.topics, topic), kinds: [] })}
+			/>
+			<details class="build-kinds">
+				<summary>
+					{trainerWords.kinds}
+					<span class="build-soft">
+						{trainerWords.kindsOpen(draft.kinds.filter((id) => known.includes(id)).length, kinds.length)}
+					</span>
+				</summary>
+				<Chips
+					legend={trainerWords.kinds}
+					hint={trainerWords.kindsHint}
+					many
+					options={kinds.map(({ id, name, rig }) => ({ id, name, ...(rig ? { note: trainerWords.kindRig } : {}) }))}
+					chosen={draft.kinds}
+					onPick={(kind) => put({ kinds: withOrWithout(draft.kinds, kind) })}
+				/>
+			</details>
+			{kinds.length === 0 && <p class="field-error">{trainerWords.kindsNone}</p>}
+		</>
+	);
+}

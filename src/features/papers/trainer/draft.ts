@@ -1,0 +1,130 @@
+import { trainerWords } from '../../../../content/en/papers/index.ts';
+import type { KindId, Level, PaperRecipe, PaperRecipeInput, TopicId } from '../../../../shared/paper/index.ts';
+import type { PastedRig } from '../protocol.ts';
+
+/** What a paper is about: some fixtures, a rig of the hall, or a rig that was pasted. */
+export type About = 'fixtures' | 'rig' | 'own';
+
+/** A paper being put together: what stands in the boxes, right or not. */
+export interface Draft {
+	readonly title: string;
+	readonly about: About;
+	readonly profiles: readonly string[];
+	readonly rig: string;
+	readonly pasted: PastedRig | null;
+	readonly topics: readonly TopicId[];
+	readonly kinds: readonly KindId[];
+	readonly count: string;
+	readonly levels: readonly Level[];
+	/** Empty for no limit. */
+	readonly minutes: string;
+	readonly pass: string;
+	readonly order: PaperRecipe['order'];
+	readonly feedback: PaperRecipe['feedback'];
+	/** The crew's own fixtures, from a recipe that had some. */
+	readonly own: PaperRecipe['own'];
+	readonly seed: number;
+}
+
+export const FIRST_DRAFT: Draft = {
+	title: trainerWords.titleFirst,
+	about: 'fixtures',
+	profiles: [],
+	rig: '',
+	pasted: null,
+	topics: [],
+	kinds: [],
+	count: '10',
+	levels: ['easy', 'middle', 'hard'],
+	minutes: '',
+	pass: '70',
+	order: 'mixed',
+	feedback: 'end',
+	own: [],
+	seed: 1,
+};
+
+type Wrong = Readonly<Partial<Record<'title' | 'count' | 'minutes' | 'pass' | 'rig', string>>>;
+
+/** What a draft comes to: a recipe, or what is still wrong with it, box by box. */
+export type Read =
+	| { readonly recipe: PaperRecipeInput; readonly wrong: null }
+	| { readonly recipe: null; readonly wrong: Wrong };
+
+/** Reads the boxes. */
+export function readDraft(draft: Draft): Read {
+	const count = wholeIn(draft.count, 1, 100);
+	const pass = wholeIn(draft.pass, 0, 100);
+	const minutes = draft.minutes.trim() === '' ? null : wholeIn(draft.minutes, 1, 600);
+	const wrong: Wrong = {
+		...(draft.title.trim() === '' ? { title: trainerWords.titleNone } : {}),
+		...(typeof count === 'string' ? { count } : {}),
+		...(typeof minutes === 'string' ? { minutes } : {}),
+		...(typeof pass === 'string' ? { pass } : {}),
+		...(draft.about === 'own' && !draft.pasted ? { rig: trainerWords.pasteEmpty } : {}),
+	};
+	if (
+		Object.keys(wrong).length > 0 ||
+		typeof count === 'string' ||
+		typeof pass === 'string' ||
+		typeof minutes === 'string'
+	)
+		return { recipe: null, wrong };
+	return {
+		wrong: null,
+		recipe: {
+			version: 1,
+			title: draft.title.trim().slice(0, 60),
+			profiles: draft.about === 'fixtures' ? [...draft.profiles] : [],
+			own: draft.about === 'fixtures' ? [...draft.own] : [],
+			rig:
+				draft.about === 'rig' && draft.rig !== ''
+					? draft.rig
+					: draft.about === 'own'
+						? (draft.pasted?.sheet ?? null)
+						: null,
+			topics: [...draft.topics],
+			kinds: [...draft.kinds],
+			count,
+			levels: draft.levels.length > 0 ? [...draft.levels] : ['easy', 'middle', 'hard'],
+			minutes,
+			pass,
+			order: draft.order,
+			feedback: draft.feedback,
+		},
+	};
+}
+
+/** The boxes of a recipe, so that a paper can be taken up again. */
+export function draftOf(recipe: PaperRecipe, seed: number): Draft {
+	const { rig } = recipe;
+	return {
+		title: recipe.title,
+		about: rig === null ? 'fixtures' : typeof rig === 'string' ? 'rig' : 'own',
+		profiles: recipe.profiles,
+		rig: typeof rig === 'string' ? rig : '',
+		pasted:
+			rig === null || typeof rig === 'string' ? null : { sheet: rig, name: rig.name, fixtures: rig.fixtures.length },
+		topics: recipe.topics,
+		kinds: recipe.kinds,
+		count: String(recipe.count),
+		levels: recipe.levels,
+		minutes: recipe.minutes === null ? '' : String(recipe.minutes),
+		pass: String(recipe.pass),
+		order: recipe.order,
+		feedback: recipe.feedback,
+		own: recipe.own,
+		seed,
+	};
+}
+
+/** A list with one more or one less, in the order picked. */
+export const withOrWithout = <T>(list: readonly T[], one: T): T[] =>
+	list.includes(one) ? list.filter((each) => each !== one) : [...list, one];
+
+/** A whole number in a range, or the sentence that says what to type. */
+function wholeIn(text: string, least: number, most: number): number | string {
+	const trimmed = text.trim();
+	const value = /^\d{1,4}$/.test(trimmed) ? Number(trimmed) : Number.NaN;
+	return value >= least && value <= most ? value : trainerWords.number(least, most);
+}

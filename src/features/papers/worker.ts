@@ -1,0 +1,4 @@
+import { serve } from '../../asking/index.ts';
+import { papersWork } from './work.ts';
+
+serve(papersWork);

@@ -1,0 +1,42 @@
+import type { JSX } from 'preact';
+import { progressWords } from '../../../content/en/drills/index.ts';
+import { Keeping } from '../../shelf/index.ts';
+import { importProgress } from './carry.ts';
+import { changeProgress, type Opened } from './keep.ts';
+import { merged, NO_PROGRESS, type Progress } from './result.ts';
+import { progressText } from './version.ts';
+
+interface Props {
+	progress: Progress;
+	onChange: (opened: Opened, said: string) => void;
+	/** What came of the last thing done here. */
+	said: string;
+}
+
+const storage = () => localStorage;
+
+/** Results of drills kept on the device: to a file, from a file, and away. */
+export function DrillKeeping({ progress, onChange, said }: Props): JSX.Element {
+	const change = (next: (own: Progress) => Progress, words: string) =>
+		changeProgress(storage, next).then((opened) => onChange(opened, words));
+
+	const take = async (text: string) => {
+		const got = await importProgress(progress, text);
+		if (got.is !== 'taken') {
+			await change((own) => own, got.is === 'newer' ? progressWords.newerFile : progressWords.badFile);
+			return;
+		}
+		const left = got.damaged > 0 ? ` ${progressWords.importedDamaged(got.damaged)}` : '';
+		await change((own) => merged(own, got.progress), progressWords.imported(got.kinds) + left);
+	};
+	return (
+		<Keeping
+			words={progressWords}
+			text={progress.size === 0 ? null : progressText(progress)}
+			onExported={() => change((own) => own, progressWords.exported)}
+			onImport={take}
+			onClear={() => change(() => NO_PROGRESS, progressWords.cleared)}
+			said={said}
+		/>
+	);
+}

@@ -1,0 +1,73 @@
+import { cautions } from '../../../content/en/cautions/index.ts';
+import { faultWords as words } from '../../../content/en/reference/index.ts';
+import { BUNDLED } from '../../../shared/profile/index.ts';
+import { bundledRig, quickSheet, RIG_IDS, type RigSheet } from '../../../shared/sheet/index.ts';
+import { FAULTS, type Fault, type FaultFamily, MENDS } from '../../../sim/fault/index.ts';
+import { faultCause, faultName, fill, mendText } from '../../wording/index.ts';
+import type { ReferenceSection } from './types.ts';
+
+/** Fixtures on their own sound programmes, which no bundled rig has. */
+const LISTENING = BUNDLED.flatMap(({ id, panel, programmes }): RigSheet[] => {
+	const sound = programmes.find(({ kind }) => kind === 'sound');
+	if (!sound || panel.kind === 'dip') return [];
+	const sheet = quickSheet({ count: 1, linked: 'alone', profile: id });
+	const set = { work: 'programme', programme: sound.id } as const;
+	return [{ ...sheet, fixtures: sheet.fixtures.map((one) => ({ ...one, settings: { ...one.settings, ...set } })) }];
+});
+
+/** A fault as one rig could have it. */
+interface Example {
+	readonly id: string;
+	readonly name: string;
+	readonly cells: readonly string[];
+}
+
+/** Every fault of the catalogue under its family, each by every name it goes by, worded where the first bundled rig could have it. */
+export function faultSections(): ReferenceSection[] {
+	const sheets = [...RIG_IDS.map(bundledRig), ...LISTENING];
+	const families = Object.keys(words.headings) as FaultFamily[];
+	return families.map((family) => {
+		const heading = words.headings[family];
+		const shown = FAULTS.filter((fault) => fault.family === family).flatMap((fault) => examplesOf(fault, sheets));
+		return {
+			id: family,
+			heading,
+			says: words.says,
+			tables: [
+				{
+					caption: fill(words.caption, { heading }),
+					head: words.head,
+					ids: shown.map(({ id }) => id),
+					look: 'cards',
+					rows: shown.map(({ name, cells }) => [name, ...cells]),
+				},
+			],
+		};
+	});
+}
+
+/** A fault's name with the rig's own names, numbers and letters left out: one fixture, output, switch or level stands for all. */
+function withoutPlaces({ fixtures }: RigSheet, name: string): string {
+	return fixtures
+		.reduce((left, fixture) => left.replace(fixture.name.toLowerCase(), ''), name.toLowerCase())
+		.replaceAll(/\d+|\b[a-z]\b/g, '');
+}
+
+/** One example for each name a fault goes by. */
+function examplesOf(fault: Fault, sheets: readonly RigSheet[]): Example[] {
+	const byName = new Map<string, Example>();
+	for (const sheet of sheets)
+		for (const spot of fault.spots(sheet)) {
+			const { place, detail } = spot;
+			const placed = { fault: fault.id, place, ...(detail === undefined ? {} : { detail }) };
+			const name = faultName(sheet, placed);
+			const kind = withoutPlaces(sheet, name);
+			if (byName.has(kind)) continue;
+			const id = byName.size === 0 ? `fault-${fault.id}` : `fault-${fault.id}-${byName.size + 1}`;
+			const mend = mendText(sheet, fault.mend, fault.mendAt?.(sheet, spot) ?? place);
+			const carried = [...new Set([...fault.cautions, ...MENDS[fault.mend].cautions])];
+			const titles = carried.map((caution) => cautions[caution as keyof typeof cautions].title).join('; ');
+			byName.set(kind, { id, name, cells: [faultCause(sheet, placed), mend, titles || words.none] });
+		}
+	return [...byName.values()];
+}

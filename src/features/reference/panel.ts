@@ -1,0 +1,107 @@
+import { fixtureWords as words } from '../../../content/en/reference/index.ts';
+import { keyNames } from '../../../content/en/rig/index.ts';
+import { addressOf, switchesUp, upSwitches } from '../../../shared/dmx/index.ts';
+import type {
+	DipPanel,
+	Key,
+	KeyedPanel,
+	LeafItem,
+	Profile,
+	SettingKey,
+	SomeSettings,
+} from '../../../shared/profile/index.ts';
+import { fill, settingTitle, settingValueText } from '../../wording/index.ts';
+import type { ReferenceTable } from './types.ts';
+import { waysOf } from './ways.ts';
+
+/** Keys with runs drawn together: 'Set, Down × 2'. */
+export function keysText(keys: readonly Key[]): string {
+	const runs: { key: Key; count: number }[] = [];
+	for (const key of keys) {
+		const last = runs.at(-1);
+		if (last?.key === key) last.count++;
+		else runs.push({ key, count: 1 });
+	}
+	const { times, next, here } = words.ways;
+	const said = runs.map(({ key, count }) => (count === 1 ? keyNames[key] : fill(times, { key: keyNames[key], count })));
+	return said.join(next) || here;
+}
+
+/** What can be chosen at an item, with what it comes set to in brackets. */
+function choicesText(profile: Profile, item: LeafItem): string {
+	const { ways } = words;
+	if (item.kind === 'info') return ways.shows;
+	if (item.kind === 'action') return fill(ways.asks, { ask: item.ask });
+	const now = profile.defaults[item.setting];
+	if (item.kind === 'number') {
+		const range = fill(ways.range, { least: `${item.least}`, most: item.most, now: `${now}`, unit: item.unit });
+		return item.wraps ? range + ways.wraps : range;
+	}
+	return item.options
+		.map(({ label, value }) => {
+			const meaning = settingValueText(profile, item.setting, value);
+			const said = meaning.toLowerCase() === label.toLowerCase() ? label : fill(ways.label, { label, value: meaning });
+			return value === now ? fill(ways.chosen, { value: said }) : said;
+		})
+		.join(ways.choices);
+}
+
+/** Every item of a panel with keys, and the way there. */
+export function wayTable(profile: Profile, panel: KeyedPanel): ReferenceTable {
+	return {
+		caption: fill(words.ways.caption, { name: profile.name }),
+		head: words.ways.head,
+		look: 'cards',
+		rows: waysOf(profile, panel).map(({ item, menu, keys }) => [
+			item.title,
+			menu ? `${menu.label} › ${item.label}` : item.label,
+			keysText(keys),
+			choicesText(profile, item),
+		]),
+	};
+}
+
+/** Where those ways start. */
+export const wayNote = (panel: KeyedPanel): string => fill(words.ways.says, { label: panel.menu[0]?.label ?? '' });
+
+const setsText = (profile: Profile, sets: SomeSettings): string =>
+	(Object.entries(sets) as [SettingKey, SomeSettings[SettingKey]][])
+		.flatMap(([key, value]) =>
+			value === undefined ? [] : `${settingTitle(key)}: ${settingValueText(profile, key, value)}`,
+		)
+		.join('; ');
+
+/** The slides of a panel without keys, and its switches with the tenth up. */
+export function switchTables(profile: Profile, panel: DipPanel): ReferenceTable[] {
+	return [
+		{
+			caption: fill(words.slides.caption, { name: profile.name }),
+			head: words.slides.head,
+			rows: panel.slides.flatMap(({ title, positions }) =>
+				positions.map(({ label, sets }) => [title, label, setsText(profile, sets)]),
+			),
+		},
+		{
+			caption: fill(words.switches.caption, { name: profile.name }),
+			head: words.switches.head,
+			rows: panel.fields.flatMap(({ title, switches, choices }) =>
+				choices.map(({ title: choice }, n) => [
+					title,
+					switches.length > 1 ? `${switches[0]} to ${switches.at(-1)}` : `${switches[0]}`,
+					upOf(switches, n),
+					choice,
+				]),
+			),
+		},
+	];
+}
+
+/** Which of a field's switches stand for a number: the first listed is the lowest bit. */
+function upOf(switches: readonly number[], value: number): string {
+	const up = switches.filter((_, bit) => (value & (1 << bit)) !== 0);
+	return upSwitches(switchesUp(up)).join(' ') || words.switches.none;
+}
+
+/** How the address switches are read. */
+export const switchNote = ({ wiring }: DipPanel): string =>
+	fill(words.switches.says, { wiring: words.switches.wiring[wiring], allDown: addressOf(switchesUp([]), wiring) });

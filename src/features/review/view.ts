@@ -1,0 +1,72 @@
+import { levelNames } from '../../../content/en/papers/index.ts';
+import { reviewWords } from '../../../content/en/review/index.ts';
+import type { KindId, PaperRecipeInput } from '../../../shared/paper/index.ts';
+import { type Deck, recallOf, type Skill, type Standing, skillOf, standingOf } from '../deck/index.ts';
+import { whenText } from './when.ts';
+
+/** A skill as the list shows it. */
+export interface SkillView {
+	readonly skill: string;
+	readonly name: string;
+	readonly standing: Standing;
+	/** Percent likely to be known; null for what was never asked. */
+	readonly recall: number | null;
+	readonly comes: string;
+}
+
+export const STANDINGS: readonly Standing[] = Object.freeze(['fading', 'learning', 'new', 'known']);
+
+/** What things are called, by id: handed in by the page, so that the words of all questions need not come along. */
+export interface Names {
+	readonly fixtures: Readonly<Record<string, string>>;
+	readonly kinds: Readonly<Record<KindId, string>>;
+}
+
+/** What was learnt, what fades first on top. @param now ms since 1970 */
+export function skillViews(deck: Deck, names: Names, now: number): SkillView[] {
+	return [...deck]
+		.flatMap(([skill, card]) => {
+			const found = skillOf(skill);
+			const recall = recallOf(card, now);
+			return found
+				? [
+						{
+							skill,
+							name: nameOf(found, names),
+							standing: standingOf(card, now),
+							recall: recall === null ? null : Math.round(recall * 100),
+							comes: whenText(card.due, now),
+							due: card.due,
+						},
+					]
+				: [];
+		})
+		.toSorted(
+			(a, b) =>
+				STANDINGS.indexOf(a.standing) - STANDINGS.indexOf(b.standing) || a.due - b.due || (a.name < b.name ? -1 : 1),
+		)
+		.map(({ due: _, ...view }) => view);
+}
+
+/** How many stand how. */
+export function countStandings(views: readonly SkillView[]): Readonly<Record<Standing, number>> {
+	const counts = { fading: 0, learning: 0, new: 0, known: 0 };
+	for (const { standing } of views) counts[standing]++;
+	return counts;
+}
+
+const nameOf = ({ kind, about, level }: Skill, { fixtures, kinds }: Names): string =>
+	reviewWords.skill(kinds[kind], about === null ? null : (fixtures[about] ?? about), levelNames[level].toLowerCase());
+
+/** A paper of one question that asks for this skill. */
+export const recipeFor = ({ kind, about, level }: Skill): PaperRecipeInput => ({
+	version: 1,
+	title: reviewPageTitle,
+	kinds: [kind],
+	levels: [level],
+	profiles: about === null ? [] : [about],
+	count: 1,
+	feedback: 'each',
+});
+
+const reviewPageTitle = 'Review';

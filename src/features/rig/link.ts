@@ -1,0 +1,16 @@
+import { deflateText, toBase64url } from '../../pack/index.ts';
+import { type Kept, LINK_VERSION } from './kept.ts';
+
+/** The fragment, with its `#`, that opens this rig on any bench: sheet and log as JSON, deflated, in base64url. @param kept with a log fit for keeping */
+export async function linkOf({ sheet, log }: Kept): Promise<string> {
+	return `#rig=${LINK_VERSION}.${toBase64url(await deflateText(JSON.stringify([sheet, log])))}`;
+}
+
+/**
+ * Reads a fragment that `holdsRig`. The rig is not opened yet: whether its log can be played is for `playBack` to say. What reads
+ * it is fetched only now, since most visits bring no link.
+ * @throws InputError `link.version`, `link.long`, `link.damaged` or `link.crowded`, and what `readSheet` and `readLog` throw
+ */
+export async function readLink(fragment: string): Promise<Kept> {
+	return (await import('./reading.ts')).readFragment(fragment);
+}

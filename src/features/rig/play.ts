@@ -1,0 +1,85 @@
+import { InputError, isInputError } from '../../../shared/error/index.ts';
+import type { RigSheet } from '../../../shared/sheet/index.ts';
+import type { RigEvent } from '../../../sim/event/index.ts';
+import { openUnharmed, type Rig } from '../../../sim/rig/index.ts';
+import { pauses } from '../../pack/index.ts';
+
+export interface PlayOptions {
+	/** Leaves out what no longer fits (the sheet was changed under the log) instead of refusing the whole. */
+	readonly whatFits?: boolean;
+	/** Milliseconds it may take; a log from outside could ask for hours of work. */
+	readonly patience?: number;
+	/** A clock in milliseconds. */
+	readonly clock?: () => number;
+}
+
+/**
+ * A log played onto a sheet: the same rig as `replay` gives, within a time.
+ * @throws InputError `log.slow` past its patience, and, unless told to play what fits, what `Rig.send` throws
+ */
+export function playBack(sheet: RigSheet, log: readonly RigEvent[], options: PlayOptions = {}): Rig {
+	const { whatFits = false, patience = 6000, clock = () => performance.now() } = options;
+	const began = clock();
+	const rig = openUnharmed(sheet);
+	const look = () => {
+		if (clock() - began > patience)
+			throw new InputError(
+				'log.slow',
+				'',
+				'This rig has more history than the device can play back. Ask for a fresh one.',
+			);
+	};
+	for (const event of log) {
+		look();
+		// however long: the clock goes from one thing that happens to the next
+		if (event.type === 'clock.wait') rig.wait(event.ms);
+		else {
+			try {
+				rig.send(event);
+			} catch (error) {
+				if (!whatFits || !isInputError(error)) throw error;
+			}
+		}
+	}
+	return rig;
+}
+
+/** What may be told of a long play, and may end it. */
+export interface Playing {
+	/** The share played so far, 0 to 1; told whenever the page is let in. */
+	readonly onShare?: (share: number) => void;
+	/** Aborted by a person who has no wish to wait. */
+	readonly signal?: AbortSignal;
+}
+
+/**
+ * As `playBack`, with no end to its patience: it stops again and again to let the page draw and be pressed, so that an hour's
+ * practice opens however slow the device, and what asks for years of work can be called off.
+ * @throws InputError `log.stopped` where it was called off, and what `Rig.send` throws
+ */
+export async function playInStretches(
+	sheet: RigSheet,
+	log: readonly RigEvent[],
+	{ onShare, signal }: Playing = {},
+	pause = pauses(),
+): Promise<Rig> {
+	const rig = openUnharmed(sheet);
+	await pause();
+	for (const [i, event] of log.entries()) {
+		const paused = pause();
+		if (paused) {
+			onShare?.(i / log.length);
+			await paused;
+			if (signal?.aborted) throw new InputError('log.stopped', '', 'You stopped this rig from being opened.');
+		}
+		if (event.type === 'clock.wait') rig.wait(event.ms);
+		else rig.send(event);
+	}
+	return rig;
+}
+
+/** The log without its last step: a key's release goes with its press, and the waits after with both. */
+export function minusLast(log: readonly RigEvent[]): RigEvent[] {
+	const at = log.findLastIndex((event) => event.type !== 'clock.wait' && event.type !== 'key.up');
+	return log.slice(0, Math.max(0, at));
+}

@@ -1,0 +1,88 @@
+import { InputError } from '../../../shared/error/index.ts';
+import { readSheet } from '../../../shared/sheet/index.ts';
+import { LONGEST_LOG, type RigEvent, readEvent, readLog } from '../../../sim/event/index.ts';
+import { fromBase64url, inflateText, type JsonTrouble, LINK_BOUNDS, pauses, readJson } from '../../pack/index.ts';
+import { type Kept, LINK_VERSION, MOST } from './kept.ts';
+import { inWaits } from './waits.ts';
+
+/** Characters of a fragment. A full log of the longest kind stays under it. */
+const LONGEST_FRAGMENT = 1_000_000;
+/** Longest a log from elsewhere may play, ms of the rig's clock: 400 days, the fastest clock left running for 16 hours. */
+export const LONGEST_PLAY_MS = 400 * 24 * 3_600_000;
+
+/** As `readLink`. */
+export async function readFragment(fragment: string): Promise<Kept> {
+	const [, version, packed = ''] = /^#?rig=(\d{1,6})\.(.*)$/s.exec(fragment) ?? [];
+	if (version === undefined) throw damaged();
+	if (Number(version) !== LINK_VERSION)
+		throw new InputError(
+			'link.version',
+			'',
+			'This link was made by another version of Prep Bay. Load the page again to get the newest, or ask for a new link.',
+		);
+	if (packed.length > LONGEST_FRAGMENT)
+		throw new InputError('link.long', '', 'This link is longer than any that Prep Bay makes. Ask for a new one.');
+	const bytes = fromBase64url(packed);
+	const text = bytes && (await inflateText(bytes, LINK_BOUNDS.characters));
+	if (!text) throw damaged();
+	const found = readJson(text);
+	if (typeof found === 'string') throw troubles[found]();
+	const kept = await readKept(found.value);
+	const plays = kept.log.reduce((sum, event) => sum + (event.type === 'clock.wait' ? event.ms : 0), 0);
+	if (plays > LONGEST_PLAY_MS)
+		throw new InputError(
+			'link.slow',
+			'',
+			`The clock of this rig ran for ${Math.round(plays / 86_400_000)} days, and a link may bring ${LONGEST_PLAY_MS / 86_400_000}. Ask for a fresh one.`,
+		);
+	return kept;
+}
+
+/**
+ * A sheet and its log from outside, as `[sheet, log]`, read event by event with pauses for the page. Waits longer than one event
+ * may last are cut in several: a bench left alone makes them.
+ * @throws InputError `link.damaged` or `link.crowded`, and what `readSheet` and `readLog` throw
+ */
+export async function readKept(input: unknown): Promise<Kept> {
+	if (!Array.isArray(input) || input.length !== 2) throw damaged();
+	const [sheet, log] = input as [Record<string, unknown> | null, unknown];
+	for (const [what, most] of Object.entries(MOST)) {
+		const list = sheet?.[what];
+		if (Array.isArray(list) && list.length > most)
+			throw new InputError(
+				'link.crowded',
+				what,
+				`This rig has ${list.length} ${what}, and a bench holds ${most}. Ask for a part of it.`,
+			);
+	}
+	return { sheet: readSheet(sheet), log: await readInPieces(log) };
+}
+
+async function readInPieces(input: unknown): Promise<RigEvent[]> {
+	// no list, or too long a one: the log's own sentence
+	if (!Array.isArray(input) || input.length > LONGEST_LOG) return readLog(input);
+	const pause = pauses();
+	const log: RigEvent[] = [];
+	for (const [i, event] of input.entries()) {
+		for (const part of inWaits(event)) log.push(readEvent(part, `[${i}]`));
+		if (i % 64 === 0) await pause();
+	}
+	return log;
+}
+
+const tooMuch = (): InputError =>
+	new InputError(
+		'link.crowded',
+		'',
+		'This link holds more than a bench can. It was left unread. Ask for a link to a part of it.',
+	);
+
+const damaged = (): InputError =>
+	new InputError('link.damaged', '', 'This link is damaged or was cut short on its way. Ask for it again.');
+
+const troubles: Readonly<Record<JsonTrouble, () => InputError>> = {
+	long: tooMuch,
+	many: tooMuch,
+	deep: damaged,
+	damaged,
+};

@@ -1,0 +1,230 @@
+import { InputError, isInputError } from '../../../shared/error/index.ts';
+import type { RigSheet } from '../../../shared/sheet/index.ts';
+import type { RigEvent } from '../../../sim/event/index.ts';
+import { openUnharmed, type Rig, type Sight } from '../../../sim/rig/index.ts';
+import type { Kept } from './kept.ts';
+import { minusLast, playBack } from './play.ts';
+
+/** How fast a bench's clock may run: as it is, a minute a second, ten minutes a second. */
+export const SPEEDS = [1, 60, 600] as const;
+export type Speed = (typeof SPEEDS)[number];
+
+/** A sentence to be shown; `turn` goes up each time, so that the same words twice are seen to be said twice. */
+export interface Said {
+	readonly words: string;
+	readonly turn: number;
+}
+
+/**
+ * One rig and its history, as a page holds it. Everything goes in by `send`, `edit`, `tick` and their like; what is to be seen
+ * is read from `rig` and `look` whenever `version` has gone up. Nonsense never throws here: it becomes a sentence in `said`.
+ */
+export interface RigStore {
+	readonly rig: Rig;
+	/** Goes up when something a person could see may have changed. */
+	readonly version: number;
+	readonly said: Said | null;
+	readonly speed: Speed;
+	readonly running: boolean;
+	readonly canUndo: boolean;
+	/** Calls back when `version`, `said` or the clock's setting changes. Returns the way to stop. */
+	subscribe(listener: () => void): () => void;
+	/** Returns whether the rig took it. */
+	send(event: RigEvent): boolean;
+	/** As `send`, for a slider on the move: takes the place of the value before, so that one move is one step. `rest` ends the move. */
+	slide(event: RigEvent): boolean;
+	rest(): void;
+	/** What is seen of a fixture, looked at once a version. */
+	look(fixture: string): Sight;
+	/** Has whoever keeps the page's time bring the rig's clock up, by `tick`, before anything is done. Returns the way to stop. */
+	timedBy(bring: () => void): () => void;
+	/** The rig's clock brought up to this moment: for who reads the log, or the time, of a bench that has been left alone. */
+	upToNow(): void;
+	/** Lets real time go by, whole milliseconds; the rig's clock moves by it times `speed`, unless it stands. */
+	tick(milliseconds: number): void;
+	setClock(running: boolean, speed: Speed): void;
+	/** Changes the sheet and plays the log onto it again, as far as it still fits. */
+	edit(change: (sheet: RigSheet) => RigSheet): boolean;
+	/** Puts another rig in the place of this one. */
+	open(kept: Kept): boolean;
+	/** The sheet as it was laid out, with nothing done yet. */
+	restart(): void;
+	undo(): void;
+	say(words: string | null): void;
+}
+
+/** Steps that can be undone at once; further back, the log is played again. */
+const MOST_STEPS = 60;
+/** Events after which no more are taken: what reads a log takes so many, with room for waits and for keys still down. */
+export const FULL_LOG = 19_900;
+/** Milliseconds after which what changes by itself is looked at again: batteries, and light that moves. */
+const SLOW_LOOK_MS = 1000;
+
+/** What a fixture's back shows, as one text to compare. */
+export const backOf = ({ display, lamps }: Sight): string => JSON.stringify([display, lamps]);
+
+/** A store on a sheet, with a log played onto it at once. @throws InputError where the log does not fit the sheet, as `playBack` does */
+export const rigStore = (sheet: RigSheet, log: readonly RigEvent[] = []): RigStore => storeOf(playBack(sheet, log));
+
+/** A store around a rig that is open. */
+export function storeOf(open: Rig): RigStore {
+	let rig = open;
+	let bringUp: (() => void) | null = null;
+	let version = 1;
+	let said: Said | null = null;
+	let speed: Speed = 1;
+	let running = true;
+	let sliding: string | null = null;
+	let unseen = 0;
+	const past: Rig[] = [];
+	const seen = new Map<string, Sight>();
+	const listeners = new Set<() => void>();
+
+	const tell = () => {
+		for (const listener of [...listeners]) listener();
+	};
+	const changed = () => {
+		version++;
+		unseen = 0;
+		seen.clear();
+		tell();
+	};
+	const say = (words: string | null) => {
+		said = words === null ? null : { words, turn: (said?.turn ?? 0) + 1 };
+		tell();
+	};
+	/** Does something that may be nonsense; a bug is let through. */
+	const attempt = (act: () => void): boolean => {
+		try {
+			act();
+		} catch (error) {
+			if (!isInputError(error)) throw error;
+			say(error.message);
+			return false;
+		}
+		said = null;
+		changed();
+		return true;
+	};
+	const remember = (before: Rig) => {
+		past.push(before);
+		if (past.length > MOST_STEPS) past.shift();
+	};
+	const put = (next: Rig) => {
+		const before = rig;
+		rig = next;
+		remember(before);
+		sliding = null;
+	};
+
+	const store: RigStore = {
+		get rig() {
+			return rig;
+		},
+		get version() {
+			return version;
+		},
+		get said() {
+			return said;
+		},
+		get speed() {
+			return speed;
+		},
+		get running() {
+			return running;
+		},
+		get canUndo() {
+			return past.length > 0 || rig.log.some((event) => event.type !== 'clock.wait');
+		},
+		subscribe(listener) {
+			listeners.add(listener);
+			return () => listeners.delete(listener);
+		},
+		timedBy(bring) {
+			bringUp = bring;
+			return () => {
+				if (bringUp === bring) bringUp = null;
+			};
+		},
+		upToNow: () => bringUp?.(),
+		send(event) {
+			store.upToNow();
+			sliding = null;
+			return attempt(() => {
+				if (rig.log.length > FULL_LOG && event.type !== 'key.up')
+					throw new InputError('log.full', '', 'The log of this bench is full. Share it, or start again, to go on.');
+				const before = event.type === 'key.up' ? null : rig.fork();
+				rig.send(event);
+				if (before) remember(before);
+			});
+		},
+		slide(event) {
+			store.upToNow();
+			const what = JSON.stringify({ ...event, level: 0 });
+			const before = sliding === what ? past.at(-1) : undefined;
+			if (!before) {
+				const took = store.send(event);
+				if (took) sliding = what;
+				return took;
+			}
+			return attempt(() => {
+				const again = before.fork();
+				again.wait(rig.now - before.now);
+				again.send(event);
+				rig = again;
+			});
+		},
+		rest() {
+			sliding = null;
+		},
+		look(fixture) {
+			let sight = seen.get(fixture);
+			if (!sight) {
+				sight = rig.look(fixture);
+				seen.set(fixture, sight);
+			}
+			return sight;
+		},
+		tick(milliseconds) {
+			if (!running || milliseconds <= 0) return;
+			const before = [...rig.gear.units.values()];
+			rig.wait(milliseconds * speed);
+			unseen += milliseconds;
+			let at = 0;
+			for (const unit of rig.gear.units.values()) if (unit !== before[at++]) return changed();
+			if (unseen < SLOW_LOOK_MS) return;
+			unseen = 0;
+			for (const [id, unit] of rig.gear.units) {
+				const { light } = store.look(id);
+				// a battery runs down with nothing else happening: its lamp and its display tell
+				const spent = unit.profile.power.battery && backOf(store.look(id)) !== backOf(rig.look(id));
+				if (spent || light.moving || light.flicker) return changed();
+			}
+		},
+		setClock(nextRunning, nextSpeed) {
+			store.upToNow();
+			running = nextRunning;
+			speed = nextSpeed;
+			tell();
+		},
+		edit: (change) => attempt(() => put(playBack(change(rig.sheet), rig.log, { whatFits: true }))),
+		open: ({ sheet: next, log: nextLog }) => attempt(() => put(playBack(next, nextLog))),
+		restart() {
+			attempt(() => put(openUnharmed(rig.sheet)));
+		},
+		undo() {
+			attempt(() => {
+				const before = past.pop() ?? playBack(rig.sheet, minusLast(rig.log));
+				sliding = null;
+				rig = before;
+				// no hand holds a key that was down back then
+				for (const [fixture, { state }] of [...before.gear.units]) {
+					const { held } = state.context;
+					if (held) before.send({ type: 'key.up', fixture, key: held.key });
+				}
+			});
+		},
+		say,
+	};
+	return store;
+}

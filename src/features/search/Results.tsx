@@ -1,0 +1,23 @@
+import type { JSX, RefObject } from 'preact';
+import { searchPage as words } from '../../../content/en/search/index.ts';
+import type { Found } from './find.ts';
+
+interface ResultsProps {
+	list: RefObject<HTMLOListElement>;
+	found: readonly Found[];
+}
+
+/** What is found, each a link to its place. */
+export function Results({ list, found }: ResultsProps): JSX.Element {
+	return (
+		<ol class="search-results" ref={list}>
+			{found.map(({ href, kind, title, excerpt }) => (
+				<li key={href}>
+					<a href={href}>{title}</a>
+					<span class="search-kind">{words.kinds[kind]}</span>
+					<p>{excerpt}</p>
+				</li>
+			))}
+		</ol>
+	);
+}

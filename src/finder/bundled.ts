@@ -1,9 +1,0 @@
-import { InputError } from '../../shared/error/index.ts';
-import { bundledRig, RIG_IDS, type RigId, type RigSheet } from '../../shared/sheet/index.ts';
-
-/** @throws InputError `sheet.bundled` */
-export function readBundled(rig: string): RigSheet {
-	if (!RIG_IDS.includes(rig as RigId))
-		throw new InputError('sheet.bundled', 'id', `No bundled rig is called '${rig}'. Choose one of those shown.`);
-	return bundledRig(rig as RigId);
-}

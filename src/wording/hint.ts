@@ -1,0 +1,75 @@
+import { hints, holdHints } from '../../content/en/drills/index.ts';
+import { displays, type Says } from '../../content/en/rig/index.ts';
+import type { Hint } from '../../sim/drill/index.ts';
+import type { RigEvent } from '../../sim/event/index.ts';
+import type { Rig } from '../../sim/rig/index.ts';
+import { eventIn } from './event.ts';
+import { fill } from './fill.ts';
+
+/**
+ * The next step as something to do; null where nothing is left. A key that is held is told with what the display reads when it
+ * is to be let go, and where the value should come to.
+ * @param rig where it begins
+ */
+export function hintText(rig: Rig, hint: Hint | null): string | null {
+	if (!hint) return null;
+	const { event, hold } = hint;
+	if (hold && (event.type === 'key.down' || event.type === 'key.up')) return holdText(rig, event, hold);
+	const says = (hints as Readonly<Partial<Record<RigEvent['type'], Says>>>)[event.type];
+	// a drill's way has no other events
+	if (!says) throw new RangeError(`no hint for '${event.type}'`);
+	const isWhole = event.type === 'cable.lay' && event.cable.from !== null && event.cable.to !== null;
+	const plug = event.type === 'mains.plug' ? plugFacts(rig, event.fixture) : {};
+	return eventIn(says, rig, event, { isWhole, ...plug });
+}
+
+/** Where a mains plug is as yet, and whether its fixture feeds any other. */
+function plugFacts({ gear }: Rig, fixture: string): { was: string; feeds: boolean } {
+	const plugs = [...gear.units.values()].map(({ plug }) => plug);
+	return { was: gear.units.get(fixture)?.plug ?? 'none', feeds: plugs.includes(fixture) };
+}
+
+type KeyEvent = Extract<RigEvent, { readonly type: 'key.down' | 'key.up' }>;
+
+function holdText(rig: Rig, event: KeyEvent, { letGoMs, then }: NonNullable<Hint['hold']>): string {
+	const ahead = rig.fork();
+	if (letGoMs === null) {
+		for (const each of then) play(ahead, each);
+		return eventIn(holdHints.lock, rig, event, { ms: ahead.now - rig.now, reads: readOf(ahead, event.fixture) });
+	}
+	const seen = rig.fork();
+	if (event.type === 'key.down') seen.send(event);
+	if (letGoMs > 0) seen.wait(letGoMs);
+	const cue = valueRead(seen, event.fixture);
+	if (event.type === 'key.up') return eventIn(holdHints.release, rig, event, { cue, now: letGoMs === 0 });
+	for (const each of then) play(ahead, each);
+	const target = valueRead(ahead, event.fixture);
+	const presses = then.filter(({ type }) => type === 'key.down' || type === 'key.tap').length;
+	const again = then.filter(({ type }) => type === 'key.down').length > 1;
+	return eventIn(holdHints.near, rig, event, { cue, target, again, sure: presses === 1 && cue === target });
+}
+
+function play(rig: Rig, event: RigEvent): void {
+	if (event.type === 'clock.wait') rig.wait(event.ms);
+	else rig.send(event);
+}
+
+/** What a display reads, line by line; empty where nothing is read. */
+function linesOf(rig: Rig, fixture: string): readonly [string, string] {
+	const { display } = rig.look(fixture);
+	if (display.kind !== 'keyed' || !display.lit) return ['', ''];
+	const [first = '', second = ''] = display.lines.map((line) => line.trim().replaceAll(/ +/g, ' '));
+	return [first, second.replace(/^> /, '')];
+}
+
+/** What a display reads, in one line. */
+function readOf(rig: Rig, fixture: string): string {
+	const [first, second] = linesOf(rig, fixture);
+	return second === '' || second === '...' ? first : fill(displays.twoLines, { first, second });
+}
+
+/** The value being edited, as a display reads it. */
+function valueRead(rig: Rig, fixture: string): string {
+	const [first, second] = linesOf(rig, fixture);
+	return second === '' ? first : second;
+}

@@ -1,0 +1,33 @@
+/**
+ * The rig in words: its reason trail, its text twin, its log. Pure functions from what the rig says of itself to sentences;
+ * the words come from `content/en/reasons` and `content/en/rig`, the facts from the rig, and nothing is decided here but grammar.
+ * A drill's words stand beside them: its task, its conditions, what was found instead, the next step.
+ * The finder's words stand beside them: faults, mends and complaints worded from a sheet, checks from a sheet and its rig.
+ * So do the papers': what a question asks, its options, what is right, the working and why.
+ */
+export { describeChange } from './change.ts';
+export type { PlacedCheck } from './checkFacts.ts';
+export { askedText, describeFixture, describeLight, describeRig, fixtureLight } from './describe.ts';
+export { describeDisplay, describePanel } from './display.ts';
+export { conditionText, drillTask, findingText, harmText } from './drills.ts';
+export { eventText } from './event.ts';
+export { faultCause, faultName, faultTape, mendConfirm, mendText, mendTitle } from './fault.ts';
+export { fill } from './fill.ts';
+export { checkDoes, checkTitle, complaintText, outcomeText, spotOf } from './finder.ts';
+export { hintText } from './hint.ts';
+export { startCodeWords } from './kinds.ts';
+export { cableName, cableText, fixtureName, modeName, portText } from './names.ts';
+export {
+	answerText,
+	keyText,
+	kindName,
+	mistakeText,
+	optionText,
+	questionAsk,
+	questionChart,
+	whyText,
+	workingText,
+} from './papers.ts';
+export { reasonStage, reasonText } from './reason.ts';
+export { settingTitle, settingValueText } from './settings.ts';
+export { placeName, placeText } from './sheetNames.ts';

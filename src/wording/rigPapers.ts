@@ -1,0 +1,114 @@
+import { type CautionId, cautions } from '../../content/en/cautions/index.ts';
+import { answers, rigParts } from '../../content/en/papers/index.ts';
+import { listWords, sockets } from '../../content/en/rig/index.ts';
+import type { Key, SettingKey } from '../../shared/profile/index.ts';
+import { type Facts, fill, type Kinds } from './fill.ts';
+import { plainKinds } from './kinds.ts';
+import { cableName } from './names.ts';
+import { settingTitle } from './settings.ts';
+import { outputName } from './sheetNames.ts';
+
+export { rigQuestions } from '../../content/en/papers/index.ts';
+
+/** A table as a plain fact holds it. */
+type Flat = readonly (string | number)[];
+
+const rows = (flat: unknown, width: number): Flat[] =>
+	Array.isArray(flat)
+		? Array.from({ length: Math.floor(flat.length / width) }, (_, i) => flat.slice(i * width, (i + 1) * width))
+		: [];
+
+const same = (text: string): string => text;
+
+/** A list in full, however long. */
+const every = (things: Flat): string =>
+	things.length < 2 ? things.join('') : things.slice(0, -1).join(listWords.comma) + listWords.and + things.at(-1);
+
+const inTurn = (things: Flat): string => things.join(`${answers.semicolon} `);
+
+const partKinds: Kinds = { ...plainKinds, every, inTurn };
+
+/** Slots of the desk with their levels; neighbours at one level are told together. */
+function frameText(flat: Flat): string {
+	const runs: { from: number; to: number; level: number }[] = [];
+	for (const [slot, level] of rows(flat, 2) as [number, number][]) {
+		const run = runs.at(-1);
+		if (run && run.level === level && run.to === slot - 1) run.to = slot;
+		else runs.push({ from: slot, to: slot, level });
+	}
+	return every(runs.map((run) => fill(rigParts.frame, { ...run, single: run.from === run.to })));
+}
+
+const pressText = ([key, times]: Flat): string => fill(rigParts.press, { key: key as Key, times }, partKinds);
+
+/** A display’s one line, or two. */
+function linesText([first = '', second = '']: Flat): string {
+	return second === '' ? fill(rigParts.quoted, { line: first }) : fill(rigParts.below, { first, second });
+}
+
+/** A socket of something that goes by its name: `wash 1:out`. */
+function socketText(text: string): string {
+	const colon = text.lastIndexOf(':');
+	const socket = text.slice(colon + 1);
+	const known =
+		socket === 'in' || socket === 'out' ? sockets[socket] : fill(sockets.output, { id: socket.toUpperCase() });
+	return fill(sockets.at, { device: text.slice(0, colon), socket: known });
+}
+
+/** How the facts of these questions are worded. They hold names already: whatever goes by one stands as it is. */
+export const rigPaperKinds: Kinds = {
+	name: same,
+	mode: same,
+	held: same,
+	programme: same,
+	names: every,
+	counts: every,
+	emitters: every,
+	port: socketText,
+	cable: cableName,
+	output: outputName,
+	settingTitle: (key: SettingKey) => settingTitle(key),
+	frame: frameText,
+	reading: (flat: Flat) =>
+		every(rows(flat, 3).map(([name, level, band]) => fill(rigParts.reading, { name, level, band }))),
+	presses: (flat: Flat) => rows(flat, 2).map(pressText).join(rigParts.afterThat),
+	lines: linesText,
+	steps: (flat: Flat) =>
+		every(
+			rows(flat, 4).map(([key = '', times = 0, ...lines]) =>
+				fill(rigParts.step, { press: pressText([key, times]), lines: linesText(lines) }),
+			),
+		),
+	fields: (flat: Flat) =>
+		every(rows(flat, 3).map(([title, switches, at]) => fieldText(String(title), String(switches), at))),
+	cautions: (ids: readonly CautionId[]) => inTurn(ids.map((id) => cautions[id].title)),
+};
+
+const fieldText = (title: string, switches: string, at: unknown): string =>
+	fill(rigParts.field, { title, at, switches: switches.split(' ') }, partKinds);
+
+/** The lines of a chart that only these questions print. */
+export function rigChartLines(facts: Facts): string[] {
+	const { top, menu, inside, item, options } = facts as { [key: string]: string | Flat | null | undefined };
+	const list = (things: unknown): things is Flat => Array.isArray(things) && things.length > 0;
+	const within = (title: unknown, things: unknown): string[] =>
+		list(things) ? [fill(rigParts.insideLine, { title, things }, partKinds)] : [];
+	return [
+		...rows(facts['bandChart'], 4).map(([slot, from, to, name]) =>
+			fill(rigParts.bandLine, { slot, from, to, name, single: from === to }),
+		),
+		...rows(facts['row'], 6).map(([name, work, lead, mode, held, address]) =>
+			fill(rigParts.rowLine, { name, work, lead, mode, held, address }),
+		),
+		...rows(facts['colours'], 2).map(([name, colour]) => fill(rigParts.colourLine, { name, colour })),
+		...(list(top) ? [fill(rigParts.listLine, { things: top }, partKinds)] : []),
+		...(menu ? within(menu, inside) : []),
+		...(item ? within(item, options) : []),
+		...rows(facts['fields'], 3).map(([title, switches]) => {
+			const things = rows(facts['choices'], 3).flatMap(([field, at, choice]) =>
+				field === title ? [fill(rigParts.choice, { at, title: choice })] : [],
+			);
+			return fill(rigParts.choicesLine, { title, switches: String(switches).split(' '), things }, partKinds);
+		}),
+	];
+}

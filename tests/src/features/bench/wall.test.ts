@@ -1,0 +1,49 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { poolDiameter } from '../../../../shared/optics/index.ts';
+import { presetSheet } from '../../../../src/features/bench/presets.ts';
+import { slantedPool, wallOf } from '../../../../src/features/bench/wall.ts';
+
+describe('a pool on the wall', () => {
+	it('square on is the round pool of the beam: 25 degrees at 10 m is 4.43 m across', () => {
+		const { half, low, high } = slantedPool(10, 0, 25);
+		expect(half).toBeCloseTo(poolDiameter(10, 25) / 2, 10);
+		expect(2 * half).toBeCloseTo(4.4339, 4);
+		expect(high).toBeCloseTo(half, 10);
+		expect(low).toBeCloseTo(-half, 10);
+	});
+
+	it('at a slant is longer than it is wide, and finite whatever the angle', () => {
+		fc.assert(
+			fc.property(
+				fc.double({ min: 0.2, max: 100, noNaN: true }),
+				fc.double({ min: -85, max: 85, noNaN: true }),
+				fc.double({ min: 1, max: 60, noNaN: true }),
+				(away, up, angle) => {
+					const { half, low, high } = slantedPool(away, up, angle);
+					for (const metres of [half, low, high]) expect(Number.isFinite(metres)).toBe(true);
+					expect(high).toBeGreaterThanOrEqual(low);
+					if (Math.abs(up) + angle / 2 < 80) expect(high - low).toBeGreaterThanOrEqual(2 * half * 0.999);
+				},
+			),
+		);
+	});
+
+	it('is one to a cell, in the order of the cells, brightest within itself', () => {
+		const picture = wallOf(presetSheet('mixed'));
+		expect(picture.lamps.map(({ pools }) => pools.length)).toEqual([1, 8, 1]);
+		expect(picture.lamps.map(({ number, overhead }) => [number, overhead])).toEqual([
+			[1, false],
+			[2, true],
+			[3, false],
+		]);
+		const bar = picture.lamps[1]?.pools ?? [];
+		expect(bar.map(({ x }) => x)).toEqual([...bar.map(({ x }) => x)].sort((a, b) => a - b));
+		expect((bar.at(-1)?.x ?? 0) - (bar[0]?.x ?? 0)).toBeCloseTo(1, 10);
+		for (const { peak, y, ry, half } of picture.lamps.flatMap(({ pools }) => pools)) {
+			expect(Math.abs(peak - y)).toBeLessThan(ry);
+			expect(half).toBeGreaterThan(0);
+			expect(half).toBeLessThan(1);
+		}
+	});
+});

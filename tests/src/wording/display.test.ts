@@ -1,0 +1,97 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { KEYS } from '../../../shared/profile/index.ts';
+import { itemAt } from '../../../sim/fixture/index.ts';
+import { openRig, type Rig } from '../../../sim/rig/index.ts';
+import { describeDisplay, describePanel } from '../../../src/wording/index.ts';
+import { runs } from '../../runs.ts';
+import { led, mixed } from '../../sim/rig/sheets.ts';
+import { readsWell } from './wording.ts';
+
+const tap = (rig: Rig, fixture: string, ...keys: (typeof KEYS)[number][]) => {
+	for (const key of keys) rig.send({ type: 'key.tap', fixture, key });
+};
+
+describe('a display, aloud', () => {
+	it('gives what stands there, the item’s title and what a key would do now', () => {
+		const rig = openRig(mixed);
+		tap(rig, 'wash-1', 'down', 'set');
+		expect(describePanel(rig, 'wash-1')).toBe('Display reads STRT, Start address, browsing.');
+		tap(rig, 'wash-1', 'set', 'up');
+		expect(describePanel(rig, 'wash-1')).toBe('Display reads 2, editing Start address.');
+		tap(rig, 'bar-1', 'down', 'set');
+		expect(describePanel(rig, 'bar-1')).toBe('Display reads Slots used: Whole plus 9, editing Mode.');
+	});
+
+	it('does not say a title twice', () => {
+		expect(describePanel(openRig(mixed), 'bar-1')).toBe('Display reads Start address: 11, browsing.');
+	});
+
+	it('asks before it does what cannot be undone', () => {
+		const rig = openRig(mixed);
+		tap(rig, 'wash-1', 'up', 'set', 'up', 'set');
+		expect(describePanel(rig, 'wash-1')).toBe('Display asks Back to defaults: YES? Set for yes, Back for no.');
+		tap(rig, 'bar-1', 'up', 'set', 'up', 'set');
+		expect(describePanel(rig, 'bar-1')).toBe('Display asks Back to defaults: Set all back? Set for yes, Back for no.');
+	});
+
+	it('says that it is locked', () => {
+		const rig = openRig(mixed);
+		for (const fixture of ['wash-1', 'bar-1'])
+			rig.send({ type: 'settings.become', fixture, change: { lock: 'on', sleep: 0 } });
+		rig.wait(20_000);
+		expect(describePanel(rig, 'wash-1')).toBe('Display reads LOCK, locked.');
+		expect(describePanel(rig, 'bar-1')).toBe('Display reads Panel locked: Hold Set, locked.');
+	});
+
+	it('tells no one why a display is dark: asleep, dead and unpowered look alike', () => {
+		const asleep = openRig(mixed);
+		asleep.wait(61_000);
+		const dead = openRig(mixed);
+		dead.send({ type: 'condition.become', fixture: 'wash-1', change: { displayDead: true } });
+		const off = openRig(mixed);
+		off.send({ type: 'power.switch', fixture: 'wash-1', on: false });
+		for (const rig of [asleep, dead, off]) expect(describePanel(rig, 'wash-1')).toBe('Display dark.');
+	});
+
+	it('gives switches and slides as they stand, and not what they come to', () => {
+		const rig = openRig(mixed);
+		const slides = 'slide “Slots” at 5, slide “Data gone” at Dark and slide “Dimming” at Straight.';
+		expect(describePanel(rig, 'old-1')).toBe(`Switches 1, 3 and 5 up, the others down; ${slides}`);
+		for (const number of [1, 3, 5]) rig.send({ type: 'switch.flip', fixture: 'old-1', switch: number, up: false });
+		expect(describePanel(rig, 'old-1')).toBe(`All ten switches down; ${slides}`);
+		for (let number = 1; number <= 10; number++)
+			rig.send({ type: 'switch.flip', fixture: 'old-1', switch: number, up: true });
+		expect(describePanel(rig, 'old-1')).toBe(`All ten switches up; ${slides}`);
+	});
+
+	it('finds the item by what is shown, wherever browsing leads', () => {
+		const seen = new Set<string>();
+		fc.assert(
+			fc.property(
+				fc.constantFrom('wash-1', 'bar-1'),
+				fc.array(fc.constantFrom(...KEYS), { maxLength: 25 }),
+				(fixture, keys) => {
+					const rig = openRig(mixed);
+					tap(rig, fixture, ...keys);
+					const unit = rig.gear.units.get(fixture);
+					const { display } = rig.look(fixture);
+					if (!unit || display.kind !== 'keyed' || unit.profile.panel.kind === 'dip') throw new Error('no keys');
+					const said = describePanel(rig, fixture);
+					readsWell(said.replace('? Set', '. Set'));
+					if (display.state === 'browsing') {
+						expect(describeDisplay(display, unit.profile)).toBe(said);
+						seen.add(`${fixture} ${itemAt(unit.profile.panel, unit.state.context.path).id}`);
+					}
+				},
+			),
+			{ numRuns: runs(300) },
+		);
+		// the walk went into the menus, and did not stay at the door
+		expect(seen.size).toBeGreaterThan(20);
+	});
+
+	it('is that of the leader too', () => {
+		expect(describePanel(openRig(led), 'lead')).toBe('Display reads SRCE, What decides the light, browsing.');
+	});
+});
