@@ -57,7 +57,8 @@ export function askNext(search: Search, options: AskOptions): Plan | null {
 	const player = new SoftPlayer(search, errors);
 	player.limit = cells;
 	player.wrongSeconds = wrongSeconds;
-	const play = (item: RankedCheck, most: number) => player.cost(item.check, suspects, useful, here, item.rate, most);
+	const play = (item: RankedCheck, most: number) =>
+		player.cost(item.check, { suspects, checks: useful, here }, item.rate, most);
 	let check = first.check;
 	let least = Number.NaN;
 	let regret = 0;

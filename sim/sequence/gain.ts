@@ -24,6 +24,8 @@ export class Scorer {
 	/** Weight by outcome as predicted, of the check last scored; one more entry for those who predict nothing. */
 	readonly masses: Float64Array;
 
+	/** Of the check being scored: outcomes, the chance of a right answer above a wrong one's, of each wrong one, and its doubt in bits. */
+	private readonly odds = { count: 1, right: 1, wrong: 0, doubt: 0 };
 	private readonly search: Search;
 	private readonly rows: Rows;
 	private readonly group: Float64Array;
@@ -120,8 +122,13 @@ export class Scorer {
 		const wrong = count > 1 ? error / (count - 1) : 0;
 		const right = 1 - error - wrong;
 		const doubt = this.doubtOf(check, error, count);
+		const { odds } = this;
+		odds.count = count;
+		odds.right = right;
+		odds.wrong = wrong;
+		odds.doubt = doubt;
 		// between suspects with one mend it is of no use
-		const idle = this.sum(check, count, right, wrong, doubt, byMend);
+		const idle = this.sum(check, byMend);
 		if (!this.parts || count === 1) return 0;
 		const silent = masses[count] as number;
 		const known = weight - silent;
@@ -137,7 +144,8 @@ export class Scorer {
 	 * the few whom the row names, or the stretch where that is shorter.
 	 * @returns what the check tells between suspects with one mend, bits times weight; 0 where that counts too.
 	 */
-	private sum(check: number, count: number, right: number, wrong: number, doubt: number, byMend: boolean): number {
+	private sum(check: number, byMend: boolean): number {
+		const { count } = this.odds;
 		const { table, mends } = this.search;
 		const { cells } = table;
 		const { masses, group, weights, members, seen, turn, rows } = this;
@@ -187,7 +195,7 @@ export class Scorer {
 			}
 			if (alone < (members[mend] as number)) group[usual] = Math.max(0, (this.held[mend] as number) - sum);
 			else if (!parts) continue;
-			idle += this.within(check, count, right, wrong, doubt);
+			idle += this.within(check);
 		}
 		masses[usual] = left > 0 ? Math.max(0, this.weight - others) : 0;
 		this.parts = differs || (shown >= 0 && left > 0);
@@ -195,8 +203,9 @@ export class Scorer {
 	}
 
 	/** What a check tells between suspects with one mend, whose weights are in `group`: bits times weight. */
-	private within(check: number, count: number, right: number, wrong: number, doubt: number): number {
+	private within(check: number): number {
 		const { group } = this;
+		const { count, right, wrong, doubt } = this.odds;
 		let sum = 0;
 		for (let outcome = 0; outcome < count; outcome++) sum += group[outcome] as number;
 		const silent = group[count] as number;

@@ -72,18 +72,25 @@ export class Planner {
 				return { check: small.checks[check] as number, expected, by: 'exact', ranked, looked: looked + exact.looked };
 			}
 		}
-		return this.play(suspects, useful, here, limits, ranked, shareOf);
+		const { check, least } = this.play(ranked, { suspects, checks: useful, here }, limits);
+		const isDone = least < Number.POSITIVE_INFINITY;
+		return {
+			check,
+			expected: isDone ? shareOf(least) : null,
+			by: isDone ? 'played' : 'ranked',
+			ranked,
+			looked: this.player.looked,
+		};
 	}
 
+	/** Plays the best ranked to the end; the one that costs least, and what it costs: infinite where none was finished. */
 	private play(
-		suspects: Int32Array,
-		checks: Int32Array,
-		here: number,
-		limits: PlanLimits,
 		ranked: readonly RankedCheck[],
-		shareOf: (cost: number) => number,
-	): Plan {
+		from: { readonly suspects: Int32Array; readonly checks: Int32Array; readonly here: number },
+		limits: PlanLimits,
+	): { readonly check: number; readonly least: number } {
 		const { player } = this;
+		const { suspects, checks, here } = from;
 		player.forget();
 		player.looked = checks.length * suspects.length;
 		player.limit = limits.cells;
@@ -105,13 +112,6 @@ export class Planner {
 			least = cost;
 			best = item.check;
 		}
-		const done = least < Number.POSITIVE_INFINITY;
-		return {
-			check: best,
-			expected: done ? shareOf(least) : null,
-			by: done ? 'played' : 'ranked',
-			ranked,
-			looked: player.looked,
-		};
+		return { check: best, least };
 	}
 }

@@ -1,7 +1,7 @@
 import { hash01 } from '../../shared/random/index.ts';
 import { solveExactly } from './exact.ts';
 import type { Scorer } from './gain.ts';
-import { comesFirst, rateOf } from './rank.ts';
+import { BestCheck } from './rank.ts';
 import type { Search } from './search.ts';
 import { secondsFrom } from './seconds.ts';
 import { cutSmall } from './small.ts';
@@ -15,6 +15,14 @@ function marksFor(suspects: number): Float64Array {
 		{ length: suspects },
 		(_, suspect) => Math.floor(hash01(suspect, 1) * 2 ** 26) * 2 ** 26 + Math.floor(hash01(suspect, 2) * 2 ** 26),
 	);
+}
+
+/** A part of the work: suspects `from` up to `to` of the list, and the checks that may still part them, in the stack. */
+interface Stretch {
+	readonly from: number;
+	readonly to: number;
+	readonly checksFrom: number;
+	readonly checksTo: number;
 }
 
 /**
@@ -31,6 +39,7 @@ export class Player {
 
 	private readonly search: Search;
 	private readonly scorer: Scorer;
+	private readonly best = new BestCheck();
 	/** The suspects, each stretch of them ordered by outcome as the line of play goes on. */
 	private readonly work: Int32Array;
 	private readonly spare: Int32Array;
@@ -63,18 +72,19 @@ export class Player {
 	 * @returns NaN where `limit` was passed.
 	 */
 	cost(check: number, suspects: Int32Array, checks: Int32Array, here: number, most: number): number {
-		this.work.set(suspects);
-		this.reserve(checks.length);
-		this.stack.set(checks);
-		return this.make(check, 0, suspects.length, 0, checks.length, here, most);
+		return this.make(check, this.begin(suspects, checks), here, most);
 	}
 
 	/** Seconds times weight from here to the end, the next check chosen by information a second; NaN past `limit`. */
 	costToGo(suspects: Int32Array, checks: Int32Array, here: number): number {
+		return this.goOn(this.begin(suspects, checks), here);
+	}
+
+	private begin(suspects: Int32Array, checks: Int32Array): Stretch {
 		this.work.set(suspects);
 		this.reserve(checks.length);
 		this.stack.set(checks);
-		return this.goOn(0, suspects.length, 0, checks.length, here);
+		return { from: 0, to: suspects.length, checksFrom: 0, checksTo: checks.length };
 	}
 
 	private reserve(room: number): void {
@@ -85,23 +95,16 @@ export class Player {
 	}
 
 	/** Makes a check over a stretch of suspects, then goes on with each part. */
-	private make(
-		check: number,
-		from: number,
-		to: number,
-		checksFrom: number,
-		checksTo: number,
-		here: number,
-		most: number,
-	): number {
+	private make(check: number, stretch: Stretch, here: number, most: number): number {
 		const { seconds } = this.search;
+		const { from, to, checksFrom, checksTo } = stretch;
 		const place = seconds.place[check] as number;
 		this.scorer.lay(this.work, from, to);
 		this.scorer.information(check);
 		let total = this.scorer.spent(check, secondsFrom(seconds, here, check));
 		let start = from;
 		for (const end of this.partition(check, from, to)) {
-			total += this.goOn(start, end, checksFrom, checksTo, place);
+			total += this.goOn({ from: start, to: end, checksFrom, checksTo }, place);
 			if (Number.isNaN(total)) return total;
 			if (total >= most) return Number.POSITIVE_INFINITY;
 			start = end;
@@ -154,7 +157,8 @@ export class Player {
 		return heaviest >= settled * total;
 	}
 
-	private goOn(from: number, to: number, checksFrom: number, checksTo: number, here: number): number {
+	private goOn(stretch: Stretch, here: number): number {
+		const { from, to } = stretch;
 		if (to - from === 1 || this.ends(from, to)) return 0;
 		const { marks, work, known } = this;
 		let mark = here;
@@ -164,42 +168,33 @@ export class Player {
 		}
 		const before = known.get(mark);
 		if (before !== undefined) return before;
-		const exact = to - from <= this.leafAt;
-		const cost = exact
-			? this.solve(from, to, checksFrom, checksTo, here)
-			: this.choose(from, to, checksFrom, checksTo, here);
+		const cost = to - from <= this.leafAt ? this.solve(stretch, here) : this.choose(stretch, here);
 		if (!Number.isNaN(cost)) known.set(mark, cost);
 		return cost;
 	}
 
 	/** Makes the check with the most information a second over a stretch, and plays on. */
-	private choose(from: number, to: number, checksFrom: number, checksTo: number, here: number): number {
-		const { scorer, search, work } = this;
+	private choose({ from, to, checksFrom, checksTo }: Stretch, here: number): number {
+		const { scorer, search, work, best } = this;
 		this.looked += (to - from) * (checksTo - checksFrom);
 		if (this.looked > this.limit) return Number.NaN;
 		this.reserve(checksTo + checksTo - checksFrom);
 		const { stack } = this;
 		scorer.lay(work, from, to);
 		let top = checksTo;
-		let best = -1;
-		let bestRate = 0;
-		let bestSpent = 0;
+		best.clear();
 		for (let i = checksFrom; i < checksTo; i++) {
 			const check = stack[i] as number;
 			const told = scorer.information(check);
 			if (!scorer.parts) continue;
 			stack[top++] = check;
-			const spent = scorer.spent(check, secondsFrom(search.seconds, here, check));
-			const rate = rateOf(told, spent);
-			if (best >= 0 && !comesFirst(rate, spent, check, bestRate, bestSpent, best)) continue;
-			best = check;
-			bestRate = rate;
-			bestSpent = spent;
+			best.offer(check, told, scorer.spent(check, secondsFrom(search.seconds, here, check)));
 		}
-		return best < 0 ? 0 : this.make(best, from, to, checksTo, top, here, Number.POSITIVE_INFINITY);
+		if (best.check < 0) return 0;
+		return this.make(best.check, { from, to, checksFrom: checksTo, checksTo: top }, here, Number.POSITIVE_INFINITY);
 	}
 
-	private solve(from: number, to: number, checksFrom: number, checksTo: number, here: number): number {
+	private solve({ from, to, checksFrom, checksTo }: Stretch, here: number): number {
 		const checks = this.stack.slice(checksFrom, checksTo);
 		const small = cutSmall(this.search, this.work.slice(from, to), checks);
 		const exact = solveExactly(small);

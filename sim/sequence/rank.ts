@@ -18,24 +18,50 @@ export function rateOf(gain: number, seconds: number): number {
 	return gain > 0 ? gain / seconds : 0;
 }
 
+/** What checks are ranked by. */
+interface Ranked {
+	readonly check: number;
+	readonly seconds: number;
+	readonly rate: number;
+}
+
 /**
- * Whether a check with this rate, seconds and number comes before another: more bits a second, then fewer seconds,
- * then the order of the table. In single precision, so that rounding in the sums never decides.
+ * Whether one check comes before another: more bits a second, then fewer seconds, then the order of the table. In single
+ * precision, so that rounding in the sums never decides.
  */
-export function comesFirst(
-	rateA: number,
-	secondsA: number,
-	checkA: number,
-	rateB: number,
-	secondsB: number,
-	checkB: number,
-): boolean {
-	const rate = Math.fround(rateA);
-	const other = Math.fround(rateB);
+export function comesFirst(a: Ranked, b: Ranked): boolean {
+	const rate = Math.fround(a.rate);
+	const other = Math.fround(b.rate);
 	if (rate !== other) return rate > other;
-	const takes = Math.fround(secondsA);
-	const otherTakes = Math.fround(secondsB);
-	return takes === otherTakes ? checkA < checkB : takes < otherTakes;
+	const takes = Math.fround(a.seconds);
+	const otherTakes = Math.fround(b.seconds);
+	return takes === otherTakes ? a.check < b.check : takes < otherTakes;
+}
+
+/** The best of the checks offered since `clear`. One is kept for many choices: it makes nothing anew in a loop. */
+export class BestCheck implements Ranked {
+	/** -1 until one is offered. */
+	check = -1;
+	seconds = 0;
+	rate = 0;
+	private readonly offered = { check: -1, seconds: 0, rate: 0 };
+
+	clear(): void {
+		this.check = -1;
+		this.rate = 0;
+	}
+
+	/** Offers a check that tells `gain` and takes `seconds`. */
+	offer(check: number, gain: number, seconds: number): void {
+		const { offered } = this;
+		offered.check = check;
+		offered.seconds = seconds;
+		offered.rate = rateOf(gain, seconds);
+		if (this.check >= 0 && !comesFirst(offered, this)) return;
+		this.check = check;
+		this.seconds = seconds;
+		this.rate = offered.rate;
+	}
 }
 
 /** What `rankChecks` may be told besides the search. */
@@ -74,7 +100,7 @@ export function rankChecks(
 			const gain = weight > 0 ? told / weight : 0;
 			ranked.push({ check, gain, seconds, rate: rateOf(gain, seconds) });
 		}
-		return ranked.sort((a, b) => (comesFirst(a.rate, a.seconds, a.check, b.rate, b.seconds, b.check) ? -1 : 1));
+		return ranked.sort((a, b) => (comesFirst(a, b) ? -1 : 1));
 	};
 	const ranked = rank(true);
 	return ranked.some((item) => item.gain > 0) ? ranked : rank(false);

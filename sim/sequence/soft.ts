@@ -1,5 +1,5 @@
 import { Scorer, xlog2 } from './gain.ts';
-import { comesFirst, rateOf } from './rank.ts';
+import { BestCheck } from './rank.ts';
 import type { Search } from './search.ts';
 import { secondsFrom } from './seconds.ts';
 
@@ -15,6 +15,22 @@ const SLOWER = 1.5;
 /** Entropy, in bits, that is left when one mend holds the share `settled` and one other the rest. */
 function entropyAt(settled: number): number {
 	return -xlog2(settled) - xlog2(1 - settled);
+}
+
+/** Where a line of play stands after so many checks: working space, laid in anew for each answer. */
+interface Level {
+	/** By suspect; those of `suspects` sum to 1. */
+	readonly weights: Float64Array;
+	/** The first `size` of them are in question. */
+	readonly suspects: Int32Array;
+	size: number;
+	/** The first `checksSize` of them may still be made. */
+	readonly checks: Int32Array;
+	checksSize: number;
+	/** Chance of being here. */
+	chance: number;
+	/** The place where the tech stands. */
+	here: number;
 }
 
 /**
@@ -37,9 +53,8 @@ export class SoftPlayer {
 	private readonly search: Search;
 	private readonly errors: ArrayLike<number>;
 	private readonly scorer: Scorer;
-	private readonly weights: Float64Array[] = [];
-	private readonly suspects: Int32Array[] = [];
-	private readonly checks: Int32Array[] = [];
+	private readonly best = new BestCheck();
+	private readonly levels: Level[] = [];
 
 	constructor(search: Search, errors: ArrayLike<number>) {
 		this.search = search;
@@ -49,51 +64,58 @@ export class SoftPlayer {
 
 	/**
 	 * Expected seconds from making `check` to the end, those lost by ending on a wrong mend included.
-	 * @param suspects those in question, those with one mend side by side; the weights are the search's, of any sum.
-	 * @param checks those that may be made, `check` among them; quickest with those that are alike side by side.
+	 * @param question who and what it is about, and where the tech stands.
+	 * @param question.suspects those in question, those with one mend side by side; the weights are the search's, of any sum.
+	 * @param question.checks those that may be made, `check` among them; quickest with those that are alike side by side.
 	 * @param rate bits a second of `check`, to guess by.
 	 * @param most the line is given up, as infinite, once it costs this much.
 	 * @returns NaN where the limit of cells was passed.
 	 */
-	cost(check: number, suspects: Int32Array, checks: Int32Array, here: number, rate: number, most: number): number {
-		this.regret = 0;
-		const weights = this.level(0);
-		let sum = 0;
-		for (const suspect of suspects) sum += this.search.weights[suspect] as number;
-		for (const suspect of suspects) weights[suspect] = (this.search.weights[suspect] as number) / sum;
-		(this.suspects[0] as Int32Array).set(suspects);
-		(this.checks[0] as Int32Array).set(checks);
-		return this.make(check, 0, suspects.length, checks.length, 1, here, rate, most);
-	}
-
-	private level(depth: number): Float64Array {
-		const { table } = this.search;
-		this.weights[depth] ??= new Float64Array(table.suspects);
-		this.suspects[depth] ??= new Int32Array(table.suspects);
-		this.checks[depth] ??= new Int32Array(table.checks);
-		return this.weights[depth];
-	}
-
-	/** Makes a check at a level whose weights sum to 1 and follows each answer; `chance` is that of being here. */
-	private make(
+	cost(
 		check: number,
-		depth: number,
-		size: number,
-		checksSize: number,
-		chance: number,
-		here: number,
+		question: { readonly suspects: Int32Array; readonly checks: Int32Array; readonly here: number },
 		rate: number,
 		most: number,
 	): number {
+		this.regret = 0;
+		const { suspects, checks, here } = question;
+		const level = this.level(0);
+		let sum = 0;
+		for (const suspect of suspects) sum += this.search.weights[suspect] as number;
+		for (const suspect of suspects) level.weights[suspect] = (this.search.weights[suspect] as number) / sum;
+		level.suspects.set(suspects);
+		level.checks.set(checks);
+		level.size = suspects.length;
+		level.checksSize = checks.length;
+		level.chance = 1;
+		level.here = here;
+		return this.make(check, 0, rate, most);
+	}
+
+	private level(depth: number): Level {
+		const { suspects, checks } = this.search.table;
+		this.levels[depth] ??= {
+			weights: new Float64Array(suspects),
+			suspects: new Int32Array(suspects),
+			size: 0,
+			checks: new Int32Array(checks),
+			checksSize: 0,
+			chance: 0,
+			here: 0,
+		};
+		return this.levels[depth];
+	}
+
+	/** Makes a check at a level and follows each answer. */
+	private make(check: number, depth: number, rate: number, most: number): number {
 		const { table, seconds } = this.search;
-		const weights = this.weights[depth] as Float64Array;
-		const suspects = this.suspects[depth] as Int32Array;
+		const { weights, suspects, size, chance, here } = this.level(depth);
 		const count = table.counts[check] as number;
 		const row = check * table.suspects;
 		const error = count > 1 ? (this.errors[check] as number) : 0;
 		const wrong = count > 1 ? error / (count - 1) : 0;
-		const next = this.level(depth + 1);
-		const place = seconds.place[check] as number;
+		const level = this.level(depth + 1);
+		const next = level.weights;
 		let total = chance * secondsFrom(seconds, here, check);
 		for (let answer = 0; answer < count; answer++) {
 			let sum = 0;
@@ -114,7 +136,9 @@ export class SoftPlayer {
 				const suspect = suspects[i] as number;
 				next[suspect] = (next[suspect] as number) / sum;
 			}
-			total += this.goOn(check, depth + 1, size, checksSize, chance * sum, place, rate);
+			level.chance = chance * sum;
+			level.here = seconds.place[check] as number;
+			total += this.goOn(check, depth + 1, rate);
 			if (Number.isNaN(total)) return total;
 			if (total >= most) return Number.POSITIVE_INFINITY;
 		}
@@ -122,50 +146,37 @@ export class SoftPlayer {
 	}
 
 	/** Goes on at a level whose weights have just been laid in, `made` being the check that led to it. */
-	private goOn(
-		made: number,
-		depth: number,
-		size: number,
-		checksSize: number,
-		chance: number,
-		here: number,
-		rate: number,
-	): number {
+	private goOn(made: number, depth: number, rate: number): number {
 		const { settled } = this.search;
-		const { heaviest, entropy } = this.standing(depth, size);
+		const level = this.level(depth);
+		const before = this.level(depth - 1);
+		const { chance } = level;
+		const { heaviest, entropy } = this.standing(level, before);
 		if (heaviest >= settled) return this.end(chance, 1 - heaviest);
 		if (chance < this.branch) {
 			const more = rate > 0 ? (SLOWER * Math.max(0, entropy - entropyAt(settled))) / rate : 0;
 			return chance * more + this.end(chance, (1 - settled) / 2);
 		}
-		const kept = this.dropFaint(depth, size);
-		this.looked += kept * checksSize;
+		dropFaint(level, before);
+		this.looked += level.size * before.checksSize;
 		if (this.looked > this.limit) return Number.NaN;
-		const { scorer } = this;
-		scorer.weights = this.weights[depth] as Float64Array;
-		scorer.lay(this.suspects[depth] as Int32Array, 0, kept);
-		const from = this.checks[depth - 1] as Int32Array;
-		const checks = this.checks[depth] as Int32Array;
+		const { scorer, best } = this;
+		scorer.weights = level.weights;
+		scorer.lay(level.suspects, 0, level.size);
+		best.clear();
 		let left = 0;
-		let best = -1;
-		let bestRate = 0;
-		let bestSpent = 0;
-		for (let i = 0; i < checksSize; i++) {
-			const check = from[i] as number;
+		for (let i = 0; i < before.checksSize; i++) {
+			const check = before.checks[i] as number;
 			if (check === made) continue; // asked again, it would repeat its error
 			const error = this.errors[check] as number;
 			const told = scorer.information(check, error);
 			if (told < LEAST_TOLD) continue;
-			checks[left++] = check;
-			const spent = scorer.spent(check, secondsFrom(this.search.seconds, here, check), error);
-			const each = rateOf(told, spent);
-			if (best >= 0 && !comesFirst(each, spent, check, bestRate, bestSpent, best)) continue;
-			best = check;
-			bestRate = each;
-			bestSpent = spent;
+			level.checks[left++] = check;
+			best.offer(check, told, scorer.spent(check, secondsFrom(this.search.seconds, level.here, check), error));
 		}
-		if (best < 0) return this.end(chance, 1 - heaviest);
-		return this.make(best, depth, kept, left, chance, here, bestRate, Number.POSITIVE_INFINITY);
+		level.checksSize = left;
+		if (best.check < 0) return this.end(chance, 1 - heaviest);
+		return this.make(best.check, depth, best.rate, Number.POSITIVE_INFINITY);
 	}
 
 	/** What it costs to end here, with this chance of being here and of being wrong. */
@@ -175,17 +186,15 @@ export class SoftPlayer {
 		return lost;
 	}
 
-	/** The share of the heaviest mend, and the entropy over mends in bits, of weights just laid in. */
-	private standing(depth: number, size: number): { heaviest: number; entropy: number } {
+	/** The share of the heaviest mend, and the entropy over mends in bits, of weights just laid in over the suspects of the level before. */
+	private standing({ weights }: Level, before: Level): { heaviest: number; entropy: number } {
 		const { mends } = this.search;
-		const weights = this.weights[depth] as Float64Array;
-		const before = this.suspects[depth - 1] as Int32Array;
 		let heaviest = 0;
 		let entropy = 0;
 		let run = 0;
-		for (let i = 0; i < size; i++) {
-			const suspect = before[i] as number;
-			if (i > 0 && mends[suspect] !== mends[before[i - 1] as number]) {
+		for (let i = 0; i < before.size; i++) {
+			const suspect = before.suspects[i] as number;
+			if (i > 0 && mends[suspect] !== mends[before.suspects[i - 1] as number]) {
 				entropy -= xlog2(run);
 				run = 0;
 			}
@@ -194,24 +203,22 @@ export class SoftPlayer {
 		}
 		return { heaviest, entropy: entropy - xlog2(run) };
 	}
+}
 
-	/** Lists the suspects of a level that are not faint, their weights scaled to sum to 1; returns how many. */
-	private dropFaint(depth: number, size: number): number {
-		const weights = this.weights[depth] as Float64Array;
-		const before = this.suspects[depth - 1] as Int32Array;
-		const suspects = this.suspects[depth] as Int32Array;
-		let top = 0;
-		for (let i = 0; i < size; i++) top = Math.max(top, weights[before[i] as number] as number);
-		let kept = 0;
-		let sum = 0;
-		for (let i = 0; i < size; i++) {
-			const suspect = before[i] as number;
-			const weight = weights[suspect] as number;
-			if (weight < top * FAINT) continue;
-			suspects[kept++] = suspect;
-			sum += weight;
-		}
-		for (let i = 0; i < kept; i++) weights[suspects[i] as number] = (weights[suspects[i] as number] as number) / sum;
-		return kept;
+/** Lists the suspects of a level that are not faint, out of those of the level before, their weights scaled to sum to 1. */
+function dropFaint(level: Level, before: Level): void {
+	const { weights, suspects } = level;
+	let top = 0;
+	for (let i = 0; i < before.size; i++) top = Math.max(top, weights[before.suspects[i] as number] as number);
+	let kept = 0;
+	let sum = 0;
+	for (let i = 0; i < before.size; i++) {
+		const suspect = before.suspects[i] as number;
+		const weight = weights[suspect] as number;
+		if (weight < top * FAINT) continue;
+		suspects[kept++] = suspect;
+		sum += weight;
 	}
+	for (let i = 0; i < kept; i++) weights[suspects[i] as number] = (weights[suspects[i] as number] as number) / sum;
+	level.size = kept;
 }
