@@ -126,10 +126,13 @@ export function severalOf<T>(
 	chance: Chance,
 	about: About,
 	things: readonly T[],
-	label: (thing: T) => Say,
-	isRight: (thing: T) => boolean,
-	wrongs: readonly Wrong<readonly T[]>[],
+	told: {
+		readonly label: (thing: T) => Say;
+		readonly isRight: (thing: T) => boolean;
+		readonly wrongs: readonly Wrong<readonly T[]>[];
+	},
 ): Draft {
+	const { label, isRight, wrongs } = told;
 	const { options, idOf } = lettered(chance, things, label);
 	const ids = (chosen: readonly T[]): string[] => chosen.map(idOf).sort();
 	const right = ids(things.filter(isRight));

@@ -38,7 +38,7 @@ export function openBench(
 		);
 	}
 	const candidates = candidatesFor(sheet, meant, complaint, weighBy(learnt));
-	return tableFor(sheet, complaint, meant, candidates, undefined, standIn);
+	return tableFor(sheet, complaint, { meant, candidates, standIn });
 }
 
 /** A finder on a table made beforehand. */

@@ -36,5 +36,5 @@ export function openPart(
 	const candidates = candidatesFor(sheet, meant, complaint, weighBy(learnt), few);
 	const wanted = ({ kind, place }: Check): boolean =>
 		!SLOW.has(kind) && (kind !== 'desk-strips' || place === complaint.fixture);
-	return tableFor(sheet, complaint, meant, candidates, wanted, standIn);
+	return tableFor(sheet, complaint, { meant, candidates, wanted, standIn });
 }

@@ -119,15 +119,22 @@ function readerOf(checks: readonly Check[]): (candidate: Candidate) => string[] 
 	};
 }
 
-/** The outcome table of a complaint: each check read off each candidate's rig. @param wanted which checks; left out, all @param standIn as in `FinderOptions` */
-export function tableFor(
-	sheet: RigSheet,
-	complaint: Complaint,
-	meant: Witness = meantWitness(sheet),
-	candidates: readonly Candidate[] = candidatesFor(sheet, meant, complaint),
-	wanted: (check: Check) => boolean = () => true,
-	standIn = false,
-): Bench {
+/** What a table may be told besides its complaint. */
+interface TableOptions {
+	/** The sheet's own rig, where it is open already. */
+	readonly meant?: Witness;
+	/** Left out: all that can show the complaint. */
+	readonly candidates?: readonly Candidate[];
+	/** Which checks; left out, all. */
+	readonly wanted?: (check: Check) => boolean;
+	/** As in `FinderOptions`. */
+	readonly standIn?: boolean;
+}
+
+/** The outcome table of a complaint: each check read off each candidate's rig. */
+export function tableFor(sheet: RigSheet, complaint: Complaint, options: TableOptions = {}): Bench {
+	const { meant = meantWitness(sheet), wanted = () => true, standIn = false } = options;
+	const { candidates = candidatesFor(sheet, meant, complaint) } = options;
 	const mends = new Map<string, { readonly id: MendId; readonly place: string }>();
 	for (const { faults } of candidates)
 		for (const fault of faults) mends.set(mendText(sheet, fault), mendFor(sheet, fault));
@@ -181,7 +188,7 @@ export function withMore(bench: Bench, more: readonly More[], asked: ReadonlySet
 	const { sheet, complaint, meant } = bench;
 	const candidates = [...bench.candidates, ...more];
 	const making = makings.get(bench);
-	if (!making) return tableFor(sheet, complaint, meant, candidates);
+	if (!making) return tableFor(sheet, complaint, { meant, candidates });
 	const { all, read, columns } = making;
 	const own = new Map(bench.candidates.map((candidate, at) => [candidate, columns[at] ?? []]));
 	const before = [...all.entries()].filter(([, { id }]) => asked.has(id));

@@ -69,13 +69,10 @@ function valuesOf(here: BandSlot, chance: Chance, level: Level): Draft {
 	const charted =
 		level === 'hard' ? { starts: startsOf(bands), byStarts: true } : { chart: chartOf(bands), byStarts: false };
 	const facts = { ...charted, form: 'several', stretches: doing.bands.flatMap(({ from, to }) => [from, to]) };
-	return severalOf(
-		chance,
-		about(here, doing.name, facts, middleOf(first)),
-		values,
-		(value) => say('value', { value }),
-		gives,
-		[
+	return severalOf(chance, about(here, doing.name, facts, middleOf(first)), values, {
+		label: (value) => say('value', { value }),
+		isRight: gives,
+		wrongs: [
 			['off-by-one-high', values.filter((value) => gives(value) || gives(value - 1))],
 			['off-by-one-low', values.filter((value) => gives(value) || gives(value + 1))],
 			['bands-from-the-wrong-end', values.filter((value) => gives(TOP_LEVEL - value))],
@@ -83,7 +80,7 @@ function valuesOf(here: BandSlot, chance: Chance, level: Level): Draft {
 			['part-of-a-band', values.filter((value) => isPart(doing, value))],
 			...(after ? [['next-band', values.filter((value) => isIn([after], value))] as const] : []),
 		],
-	);
+	});
 }
 
 const isIn = (bands: readonly Band[], value: number): boolean =>

@@ -32,15 +32,17 @@ export const overlapsKind: Kind = {
 				},
 			},
 			placed,
-			({ name, start, footprint, universe }) =>
-				say('placed-from', { name, start, footprint, universe, others: level === 'hard' }),
-			({ name }) => shared.has(name),
-			[
-				['off-by-one-high', among(placed, sharing(widened(placed, 1)))],
-				['off-by-one-low', among(placed, sharing(widened(placed, -1)))],
-				['footprint-added-twice', among(placed, sharing(placed.map((each) => grown(each, each.footprint))))],
-				['one-too-many', among(placed, sharing(placed.map((each) => ({ ...each, universe: 1 }))))],
-			],
+			{
+				label: ({ name, start, footprint, universe }) =>
+					say('placed-from', { name, start, footprint, universe, others: level === 'hard' }),
+				isRight: ({ name }) => shared.has(name),
+				wrongs: [
+					['off-by-one-high', among(placed, sharing(widened(placed, 1)))],
+					['off-by-one-low', among(placed, sharing(widened(placed, -1)))],
+					['footprint-added-twice', among(placed, sharing(placed.map((each) => grown(each, each.footprint))))],
+					['one-too-many', among(placed, sharing(placed.map((each) => ({ ...each, universe: 1 }))))],
+				],
+			},
 		);
 	},
 };

@@ -70,15 +70,12 @@ export function choice(
 	};
 }
 
+/** A number on a panel: it stops at its ends and has no unit unless told. */
 export function number(
-	id: string,
-	label: string,
-	title: string,
-	setting: Extract<LeafItem, { kind: 'number' }>['setting'],
-	least: number,
-	most: number,
-	wraps: boolean,
-	unit = '',
+	item: Omit<Extract<LeafItem, { kind: 'number' }>, 'kind' | 'wraps' | 'unit'> & {
+		readonly wraps?: true;
+		readonly unit?: string;
+	},
 ): LeafItem {
-	return { kind: 'number', id, label, title, setting, least, most, wraps, unit };
+	return { kind: 'number', wraps: false, unit: '', ...item };
 }

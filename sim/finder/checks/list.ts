@@ -60,7 +60,7 @@ export function checksOf(
 		.slice(0, MOST_BESIDE);
 	const keys = keysFor();
 	const beside = leader && leader !== complaint.fixture && !near.includes(leader) ? [...near, leader] : near;
-	const on = (kind: FixtureKind, fixture: string) => onFixture(sheet, meant, kind, fixture, keys, standIn);
+	const on = (kind: FixtureKind, fixture: string) => onFixture({ sheet, meant, keys, standIn }, kind, fixture);
 	return [
 		...[...FIXTURE_LOOKS, ...FIXTURE_TRIES].flatMap((kind) => on(kind, complaint.fixture)),
 		...beside.flatMap((id) =>
@@ -122,12 +122,9 @@ const FROM_THE_FLOOR = new Set([
 const IN_SIGHT = 15;
 
 function onFixture(
-	sheet: RigSheet,
-	meant: Witness,
+	{ sheet, meant, keys, standIn }: { sheet: RigSheet; meant: Witness; keys: Keys; standIn: boolean },
 	kind: FixtureKind,
 	fixture: string,
-	keys: Keys,
-	standIn: boolean,
 ): Check[] {
 	const unit = meant.rig.gear.units.get(fixture);
 	if (!unit || !kind.fits(unit, meant)) return [];

@@ -46,9 +46,7 @@ export const cautionHere: Kind = {
 				bench: sheet,
 			},
 			[...right, ...wrong],
-			(id) => say(`caution-${id}`),
-			(id) => right.includes(id),
-			slips,
+			{ label: (id) => say(`caution-${id}`), isRight: (id) => right.includes(id), wrongs: slips },
 		);
 	},
 };

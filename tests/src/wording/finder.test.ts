@@ -103,7 +103,7 @@ describe('the words of a check', () => {
 		[led, { kind: 'follower-silent', fixture: 'f-3' }],
 		[kept, { kind: 'remote-moves-wrong', fixture: 'q-1' }],
 	] as const)('stand for the whole outcome table of a complaint: %#', (sheet, complaint) => {
-		const bench = tableFor(sheet, complaint, meantOf(sheet));
+		const bench = tableFor(sheet, complaint, { meant: meantOf(sheet) });
 		expect(bench.checks.length).toBeGreaterThan(0);
 		for (const [i, check] of bench.checks.entries()) {
 			readsWellAsked(sheet, check);

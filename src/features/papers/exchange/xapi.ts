@@ -35,8 +35,8 @@ export function statementsOf({ paper, rows }: ClassTable, homePage = HOME_PAGE):
 			const answer = item && row.taken.result.answers[item.id];
 			if (!item) return [];
 			return answer && mark.answered
-				? answeredBy(row, paper, homePage, item, answer, mark, asked[i])
-				: leftOpenBy(row, paper, homePage, item, asked[i]);
+				? answeredBy(row, paper, homePage, { item, answer, mark, object: asked[i] })
+				: leftOpenBy(row, paper, homePage, { item, object: asked[i] });
 		}),
 		satBy(row, paper, homePage),
 	]);
@@ -50,11 +50,9 @@ function answeredBy(
 	row: ClassRow,
 	paper: Paper,
 	homePage: string,
-	item: Item,
-	answer: Answer,
-	mark: ItemMark,
-	object: Json | undefined,
+	of: { readonly item: Item; readonly answer: Answer; readonly mark: ItemMark; readonly object: Json | undefined },
 ): Json {
+	const { item, answer, mark, object } = of;
 	const { attempt } = row.taken.result;
 	return {
 		...statement(row, homePage, `answered ${attempt} ${item.id}`, 'answered'),
@@ -69,7 +67,12 @@ function answeredBy(
 	};
 }
 
-function leftOpenBy(row: ClassRow, paper: Paper, homePage: string, item: Item, object: Json | undefined): Json {
+function leftOpenBy(
+	row: ClassRow,
+	paper: Paper,
+	homePage: string,
+	{ item, object }: { readonly item: Item; readonly object: Json | undefined },
+): Json {
 	const { attempt } = row.taken.result;
 	return {
 		...statement(row, homePage, `left open ${attempt} ${item.id}`, 'scored'),
