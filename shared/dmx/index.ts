@@ -40,9 +40,6 @@ export {
 	levelsShownAs,
 	percentOf,
 	type Rounding,
-	requireFraction,
-	requireLevel,
-	requirePercent,
 	TOP_LEVEL,
 } from './level.ts';
 export { EIA485, isOverloaded, lineOhms, mostReceivers, totalUnitLoads, unitLoadsLeft } from './loads.ts';
@@ -61,21 +58,19 @@ export {
 } from './placement.ts';
 export {
 	carriesLevels,
-	LEVELS_START_CODE,
 	START_CODES,
 	type StartCode,
 	type StartCodeId,
 	startCodeOf,
 } from './startcodes.ts';
 export { breakToBreak, isDataLost, type PacketShape, packetMicroseconds, refreshRate, TIMING } from './timing.ts';
-export { fromAbsolute, LAST_UNIVERSE, requireUniverse, type Spot, spread, toAbsolute } from './universe.ts';
+export { fromAbsolute, LAST_UNIVERSE, type Spot, spread, toAbsolute } from './universe.ts';
 export {
 	type CoarseFine,
 	formatWord,
 	fractionOfWord,
 	joinWord,
 	percentOfWord,
-	requireWord,
 	splitWord,
 	TOP_WORD,
 	widenLevel,

@@ -25,7 +25,7 @@ export const START_CODES: readonly StartCode[] = Object.freeze([
 ]);
 
 /** The null start code: the slots are levels. A fixture takes its levels from no other packet. */
-export const LEVELS_START_CODE = 0x00;
+const LEVELS_START_CODE = 0x00;
 
 /** The named start code of a byte (0 to 255), undefined when it has no name. Throws `level.range`. */
 export function startCodeOf(code: number): StartCode | undefined {

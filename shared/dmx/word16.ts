@@ -8,7 +8,7 @@ export const TOP_WORD = 65535;
 export type CoarseFine = { readonly coarse: number; readonly fine: number };
 
 /** Hands a 16-bit value back if it is one: a whole number from 0 to 65535. Throws `word.range`. */
-export function requireWord(word: number, path = 'word'): number {
+function requireWord(word: number, path = 'word'): number {
 	return requireWhole(word, { lo: 0, hi: TOP_WORD, code: 'word.range', path, what: 'A 16-bit value' });
 }
 

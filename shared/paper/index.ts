@@ -33,7 +33,7 @@ export {
 } from './ids.ts';
 export { markPaper } from './mark.ts';
 export { readAnswers, readPaper, readRecipe } from './read.ts';
-export { type PaperRecipe, type PaperRecipeInput, recipeSchema } from './recipe.ts';
+export type { PaperRecipe, PaperRecipeInput } from './recipe.ts';
 export { kindsFor, needsRig, topicsOf } from './schedule.ts';
 export { setPaper, TOP_SEED } from './set.ts';
 export type {

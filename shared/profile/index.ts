@@ -16,7 +16,6 @@ export {
 	type Settings,
 	type SettingValue,
 	type SomeSettings,
-	WORKS,
 } from './rules.ts';
 export {
 	type Band,

@@ -4,7 +4,7 @@
  */
 
 /** Who decides the light: data on the line, one held colour, a built-in programme, or a leader. */
-export const WORKS = ['line', 'held', 'programme', 'follow'] as const;
+const WORKS = ['line', 'held', 'programme', 'follow'] as const;
 /** What the light does once data has been gone for the loss time (E1.11: one second). */
 export const LOSSES = ['hold', 'dark', 'programme'] as const;
 /** An id: of a fixture, a mode, a colour. */

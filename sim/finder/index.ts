@@ -16,7 +16,7 @@ export { ELSE } from './layout.ts';
 export { type Learnt, learn } from './learn.ts';
 export { openPart } from './part.ts';
 export { type ReviewedStep, reviewWalk } from './review.ts';
-export { type Bench, type Candidate, candidatesFor, offeredBy, tableFor } from './table.ts';
+export { type Bench, type Candidate, offeredBy, tableFor } from './table.ts';
 export { type FaultTree, faultTree, type PrintedTree } from './tree.ts';
 export type { Finder, FinderOptions, NextCheck, PlacedMend, Step, Suspect, Verdict } from './types.ts';
 export { CLIMB } from './walk.ts';

@@ -15,5 +15,4 @@ export { lookUnder } from './look.ts';
 export { readsFrom } from './plan.ts';
 export { REASON_IDS, type Reason, type ReasonId } from './reason.ts';
 export { openRig, openUnharmed, replay, replayUnharmed } from './rig.ts';
-export { frameAt, frameOfDesk } from './source.ts';
 export type { OpenOptions, Rig, Sight } from './types.ts';

@@ -13,7 +13,7 @@
  * measures all three (`npm run soak` prints the tables), tests/speed how long they take.
  */
 export { shareApart } from './apart.ts';
-export { askNext, USUAL_CELLS } from './ask.ts';
+export { askNext } from './ask.ts';
 export { bestCheck } from './best.ts';
 export { type MendOrder, orderMends } from './mends.ts';
 export type { Plan } from './plan.ts';

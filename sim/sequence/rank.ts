@@ -14,7 +14,7 @@ export interface RankedCheck {
 }
 
 /** Bits a second of a check that tells `gain` and takes `seconds`; 0 for one that tells nothing, free or not. */
-export function rateOf(gain: number, seconds: number): number {
+function rateOf(gain: number, seconds: number): number {
 	return gain > 0 ? gain / seconds : 0;
 }
 
@@ -29,7 +29,7 @@ interface Ranked {
  * Whether one check comes before another: more bits a second, then fewer seconds, then the order of the table. In single
  * precision, so that rounding in the sums never decides.
  */
-export function comesFirst(a: Ranked, b: Ranked): boolean {
+function comesFirst(a: Ranked, b: Ranked): boolean {
 	const rate = Math.fround(a.rate);
 	const other = Math.fround(b.rate);
 	if (rate !== other) return rate > other;
