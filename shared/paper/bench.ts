@@ -1,6 +1,6 @@
 import { LAST_SLOT, middleOf, switchesFor } from '../dmx/index.ts';
 import { bundledProfile, type DipPanel, footprintOf, type Mode, type Profile, type Slot } from '../profile/index.ts';
-import { type RigSheet, type SheetFixture, SOUND_WIRES } from '../sheet/index.ts';
+import { noBoxes, type RigSheet, type SheetFixture, SOUND_WIRES } from '../sheet/index.ts';
 
 /** How one fixture stands on the bench of a question. */
 export interface Stand {
@@ -57,7 +57,7 @@ export function benchWith(stand: Stand): RigSheet | null {
 			master: 255,
 		},
 		cables: [{ id: 'cable-1', kind: 'data', length: 5, from: 'desk:a', to: `${id}:in`, ...SOUND_WIRES }],
-		splitters: [],
+		...noBoxes(),
 		terminators: [`${id}:out`],
 		remote: null,
 		profiles: bundledProfile(profile.id) === profile ? [] : [profile],

@@ -1,7 +1,8 @@
 import { InputError } from '../error/index.ts';
 import { checkProfile, checkValue, modeOf, type Profile, readShape, type SettingKey } from '../profile/index.ts';
+import { BOX_LISTS, type SheetFixture, SOCKET_WORDS } from './devices.ts';
 import { portsOf, profileFor } from './find.ts';
-import { type Port, type RigSheet, type SheetFixture, sheetSchema } from './schema.ts';
+import { type Port, type RigSheet, sheetSchema } from './schema.ts';
 
 // apart, so that a page that opens rigs need not carry what reads them
 export { portsOf, profileFor, splitPort } from './find.ts';
@@ -26,13 +27,8 @@ export function readSheet(input: unknown): RigSheet {
 function checkSheet(sheet: RigSheet): void {
 	sheet.profiles.forEach(checkOwnProfile);
 	once(sheet.profiles, 'profiles', 'profile');
-	const devices = once(
-		sheet.fixtures,
-		'fixtures',
-		'device',
-		new Set(['desk', 'wall', 'none', 'hand', 'remote', 'rig']),
-	);
-	once(sheet.splitters, 'splitters', 'device', devices);
+	let taken = once(sheet.fixtures, 'fixtures', 'device', new Set(['desk', 'wall', 'none', 'hand', 'remote', 'rig']));
+	for (const list of Object.values(BOX_LISTS)) taken = once(sheet[list], list, 'device', taken);
 	once(sheet.cables, 'cables', 'cable');
 	for (const [i, fixture] of sheet.fixtures.entries()) checkFixture(sheet, fixture, `fixtures[${i}]`);
 	checkMains(sheet);
@@ -42,7 +38,7 @@ function checkSheet(sheet: RigSheet): void {
 			throw new InputError(
 				'sheet.socket',
 				path,
-				`There is no socket '${port}' on this rig. A fixture has in and out, a desk its outputs, a splitter in and numbers.`,
+				`There is no socket '${port}' on this rig. A${Object.values(SOCKET_WORDS).join(', ').slice(1)}.`,
 			);
 	};
 	for (const [i, cable] of sheet.cables.entries()) {

@@ -1,5 +1,6 @@
 import { InputError } from '../error/index.ts';
 import { bundledProfile, type Profile } from '../profile/index.ts';
+import { devicesOf } from './devices.ts';
 import type { Port, RigSheet } from './schema.ts';
 
 /** The profile a sheet's fixture goes by: the sheet's own first, then the bundled ones. @throws InputError `sheet.reference`. */
@@ -22,12 +23,5 @@ export function splitPort(port: Port): { readonly device: string; readonly socke
 
 /** Every data socket of the rig, in the order of the sheet. */
 export function portsOf(sheet: RigSheet): Port[] {
-	return [
-		...(sheet.desk?.outputs.map((output) => `desk:${output.id}`) ?? []),
-		...sheet.splitters.flatMap((splitter) => [
-			`${splitter.id}:in`,
-			...Array.from({ length: splitter.outputs }, (_, i) => `${splitter.id}:${i + 1}`),
-		]),
-		...sheet.fixtures.flatMap((fixture) => [`${fixture.id}:in`, `${fixture.id}:out`]),
-	];
+	return devicesOf(sheet).flatMap(({ id, ports }) => ports.map(({ socket }) => `${id}:${socket}`));
 }

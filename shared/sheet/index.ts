@@ -5,6 +5,19 @@
  */
 export { bundledRig, RIG_IDS, type RigId } from './bundled/index.ts';
 export { portsOf, profileFor, readSheet, splitPort } from './check.ts';
+export {
+	BOX_LISTS,
+	type BoxKind,
+	boxesOf,
+	type DeviceKind,
+	type DevicePort,
+	devicesOf,
+	noBoxes,
+	type SheetBox,
+	type SheetDesk,
+	type SheetDevice,
+	type SheetFixture,
+} from './devices.ts';
 export { QUICK_LINKS, QUICK_MOST, type QuickLink, type QuickRig, quickSheet } from './quick.ts';
 export {
 	cableSchema,
@@ -13,9 +26,6 @@ export {
 	type RigSheet,
 	type RigSheetInput,
 	type SheetCable,
-	type SheetDesk,
-	type SheetFixture,
-	type SheetSplitter,
 	sheetSchema,
 } from './schema.ts';
 export { SOUND_WIRES } from './wires.ts';

@@ -10,7 +10,8 @@ import {
 	type Slot,
 	type SomeSettings,
 } from '../profile/index.ts';
-import type { RigSheet, SheetCable, SheetDesk, SheetFixture } from './schema.ts';
+import { noBoxes, type SheetDesk, type SheetFixture } from './devices.ts';
+import type { RigSheet, SheetCable } from './schema.ts';
 import { SOUND_WIRES } from './wires.ts';
 
 /** How a rig without a sheet is linked: on a desk, behind a leader, not at all, or on a desk with two universes. */
@@ -69,7 +70,7 @@ export function quickSheet({ count, linked, profile: id }: QuickRig): RigSheet {
 		fixtures: names.map((name, i) => fixture(profile, name, i, settingsFor(linked, i, spots?.[i]))),
 		desk: spots && desk(linked, names, spots, profile, mode),
 		cables: linked === 'alone' ? [] : chains(linked, names),
-		splitters: [],
+		...noBoxes(),
 		terminators: linked === 'alone' ? [] : ends(linked, names).map((name) => `${name}:out`),
 		remote: profile.sensor ? { code: profile.defaults.code, battery: true } : null,
 		profiles: [],

@@ -1,7 +1,7 @@
 import { InputError, shown } from '../../shared/error/index.ts';
 import { SETTING_KEYS, type SettingKey } from '../../shared/profile/index.ts';
 import { makeRandom } from '../../shared/random/index.ts';
-import { profileFor, type RigSheet, type SheetFixture } from '../../shared/sheet/index.ts';
+import { noBoxes, profileFor, type RigSheet, type SheetFixture } from '../../shared/sheet/index.ts';
 import { openUnharmed } from '../rig/index.ts';
 import { cautionsFor } from './cautions.ts';
 import { findingsOf } from './check.ts';
@@ -90,7 +90,7 @@ function sheetOf(rig: Made['rig']): RigSheet {
 		name: 'Lantern Row Hall',
 		hall: { width: 16, height: 6 },
 		desk: null,
-		splitters: [],
+		...noBoxes(),
 		cables: [],
 		terminators: [],
 		remote: null,

@@ -1,4 +1,4 @@
-import type { RigSheet } from '../../shared/sheet/index.ts';
+import { boxesOf, type RigSheet } from '../../shared/sheet/index.ts';
 
 /** Metres a second of a tech between cases and people (common practice, no source). */
 const PACE = 1;
@@ -35,7 +35,7 @@ export function groundOf(sheet: RigSheet): Ground {
 		spots.set(upAt(id), [place.x, place.throw]);
 		high.set(upAt(id), id);
 	}
-	for (const { id } of sheet.splitters) spots.set(id, [sheet.hall.width / 2, DESK_BACK]);
+	for (const { id } of boxesOf(sheet)) spots.set(id, [sheet.hall.width / 2, DESK_BACK]);
 	const places = [...spots.keys()];
 	const walk = new Float64Array(places.length ** 2);
 	const at = [...spots.values()];

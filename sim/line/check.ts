@@ -25,9 +25,9 @@ export function checkWiring(wiring: Wiring): void {
 			);
 		}
 	});
-	wiring.splitters.forEach((splitter, i) => {
-		if (devices.has(splitter.id)) throw twice('line.device-twice', `splitters[${i}].id`, 'device', splitter.id);
-		devices.add(splitter.id);
+	wiring.boxes.forEach(({ id }, i) => {
+		if (devices.has(id)) throw twice('line.device-twice', `boxes[${i}].id`, 'device', id);
+		devices.add(id);
 	});
 	const cables = new Set<string>();
 	wiring.cables.forEach((cable, i) => {

@@ -1,69 +1,48 @@
-import type { SheetSplitter } from '../../shared/sheet/index.ts';
 import { byText, sortedBy } from './order.ts';
 import type { Drive, Plant } from './parts.ts';
 import { hearsSomething, reach } from './reach.ts';
-import type { Talker, Wiring } from './types.ts';
+import type { Box, Talker, Wiring } from './types.ts';
 import { root } from './wires.ts';
 
 export interface Drives {
 	/** What sends, sorted by socket. */
 	readonly active: readonly Drive[];
-	/** Splitter outputs that do not: no power, or nothing at the input. Sorted by socket. */
+	/** Outputs of boxes that do not: no power, or nothing at the input. Sorted by socket. */
 	readonly idle: readonly Drive[];
 }
 
 /**
- * Settles who sends, and marks the wires each one drives. A splitter with power sends on every output once its input hears
- * something, be it spoiled; so this goes round until no more splitters wake. More drives never silence an input, so the end
- * is the same whatever the order.
+ * Settles who sends, and marks the wires each one drives. A box that is on sends on at an output once the input behind it hears
+ * something, be it spoiled; so this goes round until no more outputs wake. More drives never silence an input, so the end is the
+ * same whatever the order.
  */
 export function settle(plant: Plant, wiring: Wiring): Drives {
 	const active: Drive[] = [];
 	for (const talker of wiring.talkers) {
 		const tap = plant.taps.get(talker.kind === 'leader' ? talker.fixture : talker.port);
-		if (tap !== undefined) active.push(wake({ port: talker.port, tap, talker, splitter: null, input: null }));
+		if (tap !== undefined) active.push(wake({ port: talker.port, tap, talker, box: null, input: null }));
 	}
-	const idle: Drive[] = [];
-	let asleep: SheetSplitter[] = [];
-	const outputs = new Map<SheetSplitter, Drive[]>();
-	for (const splitter of wiring.splitters) {
-		const own = outputsOf(plant, splitter);
-		if (splitter.on && plant.taps.has(`${splitter.id}:in`)) {
-			asleep.push(splitter);
-			outputs.set(splitter, own);
-		} else idle.push(...own);
-	}
+	let asleep = wiring.boxes.flatMap((box) => outputsOf(plant, box));
 	let woke = true;
 	while (woke) {
-		woke = false;
-		const still: SheetSplitter[] = [];
-		for (const splitter of asleep) {
-			const input = plant.taps.get(`${splitter.id}:in`);
-			if (input === undefined || !hearsSomething(input)) {
-				still.push(splitter);
-				continue;
-			}
-			for (const drive of outputs.get(splitter) ?? []) active.push(wake(drive));
-			woke = true;
+		const still: Drive[] = [];
+		for (const drive of asleep) {
+			if (drive.box?.on && drive.input !== null && hearsSomething(drive.input)) active.push(wake(drive));
+			else still.push(drive);
 		}
+		woke = still.length < asleep.length;
 		asleep = still;
 	}
-	for (const splitter of asleep) idle.push(...(outputs.get(splitter) ?? []));
 	const byPort = (a: Drive, b: Drive) => byText(a.port, b.port);
-	return { active: active.sort(byPort), idle: idle.sort(byPort) };
+	return { active: active.sort(byPort), idle: asleep.sort(byPort) };
 }
 
-/** A splitter's outputs that have a plug in them. */
-function outputsOf(plant: Plant, splitter: SheetSplitter): Drive[] {
-	const found: Drive[] = [];
-	for (let i = 1; i <= splitter.outputs; i++) {
-		const port = `${splitter.id}:${i}`;
+/** A box's outputs that have a plug in them. */
+function outputsOf(plant: Plant, box: Box): Drive[] {
+	return box.outputs.flatMap(({ port, from }) => {
 		const tap = plant.taps.get(port);
-		if (tap !== undefined) {
-			found.push({ port, tap, talker: null, splitter, input: plant.taps.get(`${splitter.id}:in`) ?? null });
-		}
-	}
-	return found;
+		return tap === undefined ? [] : [{ port, tap, talker: null, box, input: plant.taps.get(from) ?? null }];
+	});
 }
 
 function wake(drive: Drive): Drive {
@@ -76,7 +55,7 @@ function wake(drive: Drive): Drive {
 	return drive;
 }
 
-/** Whose frames come out of these drives in the end, through any splitters, sorted by socket. */
+/** Whose frames come out of these drives in the end, through any boxes, sorted by socket. */
 export function talkersBehind(drives: readonly Drive[]): Talker[] {
 	const seen = new Set<Drive>();
 	const talkers = new Set<Talker>();

@@ -21,13 +21,13 @@ const UNPLUGGED: Heard = { ...SILENT, causes: Object.freeze([{ cause: 'no-cable'
 
 /** Makes an ear for a plant whose drives are settled: it tells what any fixture gets. */
 export function listen(plant: Plant, drives: Drives): (receiver: Receiver) => Reception {
-	// Where something sends, the ways start there; only lines where nothing does are walked from splitters that stand idle.
+	// Where something sends, the ways start there; only lines where nothing does are walked from boxes that stand idle.
 	const ways = grow(drives.idle, grow(drives.active));
 	const inputs = new Map<Tap, Heard>();
 
-	/** What a splitter's output passes on. `asked` breaks the circle of splitters that feed only each other. */
+	/** What an output of a box passes on. `asked` breaks the circle of boxes that feed only each other. */
 	function upstream(drive: Drive, asked: readonly Drive[]): Heard | null {
-		if (drive.splitter === null) return null;
+		if (drive.box === null) return null;
 		if (drive.input === null) return UNPLUGGED;
 		if (asked.includes(drive)) return SILENT;
 		const known = inputs.get(drive.input);
@@ -47,9 +47,8 @@ export function listen(plant: Plant, drives: Drives): (receiver: Receiver) => Re
 		const talker = before === null ? way.source.talker : before.talker;
 		const earlier = before === null ? NO_CAUSES : before.causes;
 		if (what.kind === 'none') {
-			const { splitter } = way.source;
-			const off: LineCause[] =
-				splitter !== null && !splitter.on ? [{ cause: 'splitter-off', splitter: splitter.id }] : [];
+			const { box } = way.source;
+			const off = box === null || box.on ? NO_CAUSES : [box.off];
 			return { quality: 'nothing', rate: 1, talker, causes: [...earlier, ...off, ...stops(blame(way))] };
 		}
 		const here = weaken(way, what, ways, plant);

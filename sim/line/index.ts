@@ -4,7 +4,7 @@
  * What is modelled. Each conductor (common, data minus, data plus) is a net of its own through cables and through the two
  * sockets of a fixture, which are wired together with power or without; so an open wire or a bad contact cuts off what lies
  * past it and nothing else, swaps cancel in pairs, and a break in a closed ring is bridged from the other side. A receiver
- * hears the one drive (talker, or splitter output) that its pair is joined to: by both wires rightly, by both the wrong way
+ * hears the one drive (talker, or output of a box) that its pair is joined to: by both wires rightly, by both the wrong way
  * round not at all, by one wire half, worse where a terminator hangs on the loose wire. Joined to more than one drive, by
  * any wire, it hears garbage: the nearer talker does not win. An open common matters only where the two ends do not both
  * find earth through mains; desks and splitters always do. Then come the slow harms, each a share of frames lost, as if
@@ -38,10 +38,9 @@
  * | microphoneMetres | 30 |
  * | microphoneMetresWorst | 200 |
  * | unitLoadsWorst | 64 |
- * | splitterLoads | 1 |
- * | splitterTerminators | 1 |
  */
+export { deskTalker, leaderTalker, lineBox } from './devices.ts';
 export { LINE_LIMITS, LINE_RATES } from './limits.ts';
 export { receptions } from './receptions.ts';
 export { segments } from './segments.ts';
-export type { LineCause, Receiver, Reception, Segment, Talker, Wiring } from './types.ts';
+export type { Box, LineCause, Receiver, Reception, Segment, Talker, Wiring } from './types.ts';

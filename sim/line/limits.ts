@@ -28,10 +28,6 @@ export const LINE_LIMITS = Object.freeze({
 	microphoneMetresWorst: 200,
 	/** Unit loads at which too many is at its worst here: twice the limit. Ours, no source. */
 	unitLoadsWorst: 64,
-	/** Unit loads of a splitter's input. Common practice, no source. */
-	splitterLoads: 1,
-	/** Terminators built into a splitter's input, which has no loop-through. Common practice, no source. */
-	splitterTerminators: 1,
 } as const);
 
 /**

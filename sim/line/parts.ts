@@ -1,5 +1,5 @@
-import type { Port, SheetCable, SheetSplitter } from '../../shared/sheet/index.ts';
-import type { LineCause, Receiver, Talker } from './types.ts';
+import type { Port, SheetCable } from '../../shared/sheet/index.ts';
+import type { Box, LineCause, Receiver, Talker } from './types.ts';
 
 /**
  * The working parts of one solve, made afresh for each call and thrown away after it. A line is taps (places where
@@ -51,13 +51,13 @@ export interface Leg {
 	readonly joins: readonly (readonly [Wire, Wire])[];
 }
 
-/** What sends into a tap: a talker, or a splitter's output. */
+/** What sends into a tap: a talker, or an output of a box. */
 export interface Drive {
 	readonly port: Port;
 	readonly tap: Tap;
 	readonly talker: Talker | null;
-	readonly splitter: SheetSplitter | null;
-	/** The splitter's input, when it is plugged. */
+	readonly box: Box | null;
+	/** The input of the box that is sent on here, when it is plugged. */
 	readonly input: Tap | null;
 }
 

@@ -1,104 +1,121 @@
 import { type Port, type SheetCable, splitPort } from '../../shared/sheet/index.ts';
-import { LINE_LIMITS } from './limits.ts';
 import { byText, sortedBy } from './order.ts';
 import type { Leg, Plant, Tap, Wire } from './parts.ts';
-import type { Receiver, Wiring } from './types.ts';
+import type { Box, Receiver, Wiring } from './types.ts';
 import { join, root, wireMaker } from './wires.ts';
+
+/** What is laid so far, and what is looked up while laying. */
+interface Site {
+	readonly wire: () => Wire;
+	readonly receivers: ReadonlyMap<string, Receiver>;
+	readonly inputs: ReadonlyMap<Port, Box['inputs'][number]>;
+	/** Devices whose commons find no earth by themselves, fixtures aside. */
+	readonly floating: ReadonlySet<string>;
+	readonly taps: Map<string, Tap>;
+	readonly all: Tap[];
+	readonly legs: Leg[];
+	readonly plugs: Map<Port, number>;
+}
 
 /** Lays the wiring out: taps, legs between them, and each conductor joined to those it touches. */
 export function lay(wiring: Wiring): Plant {
-	const wire = wireMaker();
-	const receivers = new Map<string, Receiver>();
-	for (const receiver of wiring.receivers) receivers.set(receiver.fixture, receiver);
-	const inputs = new Set<Port>();
-	for (const splitter of wiring.splitters) inputs.add(`${splitter.id}:in`);
-
-	const taps = new Map<string, Tap>();
-	const all: Tap[] = [];
-	const legs: Leg[] = [];
-	const plugs = new Map<Port, number>();
-
-	function make(kind: Tap['kind'], port: Port, device: string, receiver: Receiver | null): Tap {
-		const input = inputs.has(port) && kind === 'socket';
-		const tap: Tap = {
-			kind,
-			port,
-			device,
-			receiver,
-			loads: receiver !== null ? receiver.unitLoads : input ? LINE_LIMITS.splitterLoads : 0,
-			terminators: input ? LINE_LIMITS.splitterTerminators : 0,
-			common: wire(),
-			minus: wire(),
-			plus: wire(),
-			legs: [],
-			stretch: null,
-			degree: 0,
-		};
-		all.push(tap);
-		return tap;
-	}
-
-	function link(leg: Leg): void {
-		legs.push(leg);
-		leg.from.legs.push(leg);
-		if (leg.to !== leg.from) leg.to.legs.push(leg);
-	}
-
-	/** The tap a plug in this socket touches: for a bad contact, one of its own beside the fixture's. */
-	function tapAt(port: Port): Tap {
-		const { device, socket } = splitPort(port);
-		const receiver = receivers.get(device);
-		const bad = receiver !== undefined && receiver.badSocket === socket;
-		const key = receiver !== undefined && !bad ? device : port;
-		const known = taps.get(key);
-		if (known !== undefined) return known;
-		const tap = bad
-			? make('contact', port, device, null)
-			: receiver !== undefined
-				? make('fixture', `${device}:in`, device, receiver)
-				: make('socket', port, device, null);
-		taps.set(key, tap);
-		if (bad) {
-			const core = taps.get(device) ?? tap;
-			link({ cable: null, from: core, to: tap, fromPort: port, toPort: port, metres: 0, joins: [] });
-		}
-		return tap;
-	}
-
-	/** Plugs one end in, and says where; an end in the air gets a tap of its own. */
-	function plug(port: Port | null, otherPort: Port): Tap {
-		if (port === null) return make('loose', otherPort, '', null);
-		plugs.set(port, (plugs.get(port) ?? 0) + 1);
-		return tapAt(port);
-	}
-
-	for (const receiver of wiring.receivers) {
-		taps.set(receiver.fixture, make('fixture', `${receiver.fixture}:in`, receiver.fixture, receiver));
-	}
-	for (const cable of sortedBy(wiring.cables, (one) => one.id)) {
-		const fromPort = cable.from ?? cable.to;
-		const toPort = cable.to ?? cable.from;
-		if (fromPort === null || toPort === null) continue;
-		const from = plug(cable.from, toPort);
-		const to = plug(cable.to, fromPort);
-		const joins = joinsOf(cable, from, to);
-		link({ cable, from, to, fromPort, toPort, metres: cable.length, joins });
-		if (cable.common === 'sound') join(from.common, to.common);
-		for (const [here, there] of joins) join(here, there);
-	}
-	for (const talker of wiring.talkers) if (talker.kind === 'desk') tapAt(talker.port);
+	const site: Site = {
+		wire: wireMaker(),
+		receivers: new Map(wiring.receivers.map((receiver) => [receiver.fixture, receiver])),
+		inputs: new Map(wiring.boxes.flatMap(({ inputs }) => inputs.map((input) => [input.port, input] as const))),
+		floating: new Set(wiring.boxes.flatMap(({ id, earthed }) => (earthed ? [] : [id]))),
+		taps: new Map(),
+		all: [],
+		legs: [],
+		plugs: new Map(),
+	};
+	const { taps, all, legs, plugs } = site;
+	for (const receiver of wiring.receivers)
+		taps.set(receiver.fixture, make(site, 'fixture', `${receiver.fixture}:in`, receiver.fixture, receiver));
+	for (const cable of sortedBy(wiring.cables, (one) => one.id)) layCable(site, cable);
+	for (const talker of wiring.talkers) if (talker.kind === 'desk') tapAt(site, talker.port);
 	const terminators = [...new Set(wiring.terminators)].sort(byText);
-	for (const port of terminators) tapAt(port).terminators += 1;
-
-	for (const tap of all) {
-		if (tap.kind === 'socket' || tap.receiver?.earthed === true) root(tap.common).earthed = true;
-		if (tap.terminators > 0) {
-			root(tap.minus).terminated = true;
-			root(tap.plus).terminated = true;
-		}
-	}
+	for (const port of terminators) tapAt(site, port).terminators += 1;
+	for (const tap of all) mark(site, tap);
 	const tapOf = (port: Port) => taps.get(port) ?? taps.get(splitPort(port).device);
 	return { taps, tapOf, all, legs, plugs, terminators };
+}
+
+function make(site: Site, kind: Tap['kind'], port: Port, device: string, receiver: Receiver | null = null): Tap {
+	const input = kind === 'socket' ? site.inputs.get(port) : undefined;
+	const tap: Tap = {
+		kind,
+		port,
+		device,
+		receiver,
+		loads: receiver?.unitLoads ?? input?.loads ?? 0,
+		terminators: input?.terminators ?? 0,
+		common: site.wire(),
+		minus: site.wire(),
+		plus: site.wire(),
+		legs: [],
+		stretch: null,
+		degree: 0,
+	};
+	site.all.push(tap);
+	return tap;
+}
+
+function link(site: Site, leg: Leg): void {
+	site.legs.push(leg);
+	leg.from.legs.push(leg);
+	if (leg.to !== leg.from) leg.to.legs.push(leg);
+}
+
+/** The tap a plug in this socket touches: for a bad contact, one of its own beside the fixture's. */
+function tapAt(site: Site, port: Port): Tap {
+	const { taps } = site;
+	const { device, socket } = splitPort(port);
+	const receiver = site.receivers.get(device);
+	const bad = receiver !== undefined && receiver.badSocket === socket;
+	const key = receiver !== undefined && !bad ? device : port;
+	const known = taps.get(key);
+	if (known !== undefined) return known;
+	const tap = bad
+		? make(site, 'contact', port, device)
+		: receiver !== undefined
+			? make(site, 'fixture', `${device}:in`, device, receiver)
+			: make(site, 'socket', port, device);
+	taps.set(key, tap);
+	if (bad) {
+		const core = taps.get(device) ?? tap;
+		link(site, { cable: null, from: core, to: tap, fromPort: port, toPort: port, metres: 0, joins: [] });
+	}
+	return tap;
+}
+
+/** Plugs one end in, and says where; an end in the air gets a tap of its own. */
+function plug(site: Site, port: Port | null, otherPort: Port): Tap {
+	if (port === null) return make(site, 'loose', otherPort, '');
+	site.plugs.set(port, (site.plugs.get(port) ?? 0) + 1);
+	return tapAt(site, port);
+}
+
+function layCable(site: Site, cable: SheetCable): void {
+	const fromPort = cable.from ?? cable.to;
+	const toPort = cable.to ?? cable.from;
+	if (fromPort === null || toPort === null) return;
+	const from = plug(site, cable.from, toPort);
+	const to = plug(site, cable.to, fromPort);
+	const joins = joinsOf(cable, from, to);
+	link(site, { cable, from, to, fromPort, toPort, metres: cable.length, joins });
+	if (cable.common === 'sound') join(from.common, to.common);
+	for (const [here, there] of joins) join(here, there);
+}
+
+/** Marks earth and terminators, once all that touches is joined. */
+function mark({ floating }: Site, tap: Tap): void {
+	const earthed = tap.kind === 'socket' ? !floating.has(tap.device) : tap.receiver?.earthed === true;
+	if (earthed) root(tap.common).earthed = true;
+	if (tap.terminators > 0) {
+		root(tap.minus).terminated = true;
+		root(tap.plus).terminated = true;
+	}
 }
 
 function joinsOf({ minus, plus, swapped }: SheetCable, from: Tap, to: Tap): [Wire, Wire][] {

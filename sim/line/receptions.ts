@@ -13,7 +13,7 @@ import type { Reception, Wiring } from './types.ts';
  *   fixtures, a short microphone cable, no terminator on a short line) is no cause and leaves no trace.
  * - `nothing`: no frame is taken in; `rate` is 1, and `talker` whose frames would come along `path`, if anyone's.
  * - `marginal` with `talker` null: a collision; every frame is garbage, though something is on the line.
- * - `causes` go from talker to receiver: what spoils a splitter's input comes before what is wrong on the line it feeds.
+ * - `causes` go from talker to receiver: what spoils a box's input comes before what is wrong on the line it feeds.
  *
  * @param of only these fixtures, for those who ask of many wirings; left out, all
  * @throws InputError `line.device-twice`, `line.cable-twice`, `line.talker-twice`, `line.leader-unknown`, `line.loads`, `line.length`.

@@ -6,7 +6,7 @@ import type { Segment, Talker, Wiring } from './types.ts';
 
 /**
  * The lines as they are plugged, whatever is broken inside the cables: all that hangs together without going through a
- * splitter. Sorted by `id`; devices and cables within one go outwards from its first driving socket. A fixture with no cable
+ * box. Sorted by `id`; devices and cables within one go outwards from its first driving socket. A fixture with no cable
  * in it is on no line.
  *
  * @throws InputError as `receptions` does.
@@ -18,7 +18,7 @@ export function segments(wiring: Wiring): Segment[] {
 	const starts = [...heads.keys()].sort((a, b) => byText(a.port, b.port));
 	const ends = plant.all.filter((tap) => onlyLeg(tap) !== null).sort((a, b) => byText(a.port, b.port));
 	const rest = [...plant.all].sort((a, b) => byText(a.port, b.port));
-	const inputs = new Map(wiring.splitters.map((splitter) => [`${splitter.id}:in`, splitter.id]));
+	const inputs = new Map(wiring.boxes.flatMap(({ id, inputs: its }) => its.map(({ port }) => [port, id] as const)));
 	const seen = new Set<Tap>();
 	const found: Segment[] = [];
 	for (const start of [...starts, ...ends, ...rest]) {
@@ -35,12 +35,11 @@ interface Head {
 	readonly talker: Talker | null;
 }
 
-/** Sockets from which a line is, or could be, driven: talkers and splitter outputs. */
+/** Sockets from which a line is, or could be, driven: talkers and outputs of boxes. */
 function headsOf(wiring: Wiring, plant: Plant): Map<Tap, Head> {
 	const heads = new Map<Tap, Head>();
-	for (const splitter of wiring.splitters) {
-		for (let i = 1; i <= splitter.outputs; i++) {
-			const port = `${splitter.id}:${i}`;
+	for (const { outputs } of wiring.boxes) {
+		for (const { port } of outputs) {
 			const tap = plant.taps.get(port);
 			if (tap !== undefined) heads.set(tap, { port, talker: null });
 		}

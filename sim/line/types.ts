@@ -1,4 +1,4 @@
-import type { Port, SheetCable, SheetSplitter } from '../../shared/sheet/index.ts';
+import type { Port, SheetCable } from '../../shared/sheet/index.ts';
 
 /** Who talks on a line: a desk output, or a fixture that leads. */
 export type Talker =
@@ -18,12 +18,27 @@ export interface Receiver {
 	readonly badSocket: 'in' | 'out' | null;
 }
 
+/** A device that takes frames in and sends them on, as the line sees it (`devices.ts` makes one of any kind). */
+export interface Box {
+	readonly id: string;
+	/** Whether it has what it needs to send on. */
+	readonly on: boolean;
+	/** Whether its commons find earth through mains. */
+	readonly earthed: boolean;
+	/** Why nothing leaves it while it is not on. */
+	readonly off: LineCause;
+	/** Where frames come in, with the unit loads and terminators across the pair there. */
+	readonly inputs: readonly { readonly port: Port; readonly loads: number; readonly terminators: number }[];
+	/** Where they leave, each a line of its own, and the input they come from. */
+	readonly outputs: readonly { readonly port: Port; readonly from: Port }[];
+}
+
 /** Everything that decides what reaches whom. */
 export interface Wiring {
 	readonly receivers: readonly Receiver[];
 	readonly talkers: readonly Talker[];
 	readonly cables: readonly SheetCable[];
-	readonly splitters: readonly SheetSplitter[];
+	readonly boxes: readonly Box[];
 	readonly terminators: readonly Port[];
 }
 
@@ -37,7 +52,7 @@ export type LineCause =
 	| { readonly cause: 'one-wire-open'; readonly wire: 'minus' | 'plus'; readonly cables: readonly string[] }
 	| { readonly cause: 'common-open'; readonly cables: readonly string[] }
 	| { readonly cause: 'swapped'; readonly cables: readonly string[] }
-	/** `sockets`: all that drive the line, splitter outputs among them; `talkers`: whose frames those are. */
+	/** `sockets`: all that drive the line, outputs of boxes among them; `talkers`: whose frames those are. */
 	| { readonly cause: 'collision'; readonly talkers: readonly Talker[]; readonly sockets: readonly Port[] }
 	| { readonly cause: 'no-terminator'; readonly port: Port; readonly metres: number }
 	| { readonly cause: 'too-long'; readonly metres: number }
@@ -61,7 +76,7 @@ export interface Reception {
 	readonly causes: readonly LineCause[];
 }
 
-/** One line as it is plugged, from splitter to splitter. */
+/** One line as it is plugged, from box to box. */
 export interface Segment {
 	/** Its first driving socket, else its first socket. */
 	readonly id: Port;
@@ -70,11 +85,11 @@ export interface Segment {
 	/** Cables, outwards from the first driving socket, ends in the air among them. */
 	readonly cables: readonly string[];
 	readonly talkers: readonly Talker[];
-	/** Sockets that drive it or would: talkers' and splitters' outputs, with or without power. More than one is a collision. */
+	/** Sockets that drive it or would: talkers and outputs of boxes, with or without power. More than one is a collision. */
 	readonly drives: readonly Port[];
 	/** Fixtures on it, outwards from the first driving socket. */
 	readonly receivers: readonly string[];
-	/** Splitters whose input is on it. */
+	/** Boxes that have an input on it. */
 	readonly feeds: readonly string[];
 	/** Metres of cable in all. */
 	readonly metres: number;
@@ -82,6 +97,6 @@ export interface Segment {
 	readonly unitLoads: number;
 	/** Sockets of it with a terminator in them, sorted. */
 	readonly terminators: readonly Port[];
-	/** Each end that is not driven: where a terminator belongs, or a splitter's input, which has its own. */
+	/** Each end that is not driven: where a terminator belongs, or a box's input, which may have its own. */
 	readonly farEnds: readonly Port[];
 }

@@ -150,8 +150,8 @@ export function along(way: Way): Way[] {
 }
 
 /**
- * Cables and devices from the talker to the end of this way, through any splitters; empty where nothing leads here. `wayTo`
- * gives the way to a splitter's input.
+ * Cables and devices from the talker to the end of this way, through any boxes; empty where nothing leads here. `wayTo`
+ * gives the way to the input of a box.
  */
 export function pathOf(way: Way | undefined, wayTo: (input: Tap) => Way | undefined): Step[] {
 	const back: Step[] = [];

@@ -7,6 +7,7 @@ import {
 	type SomeSettings,
 } from '../../shared/profile/index.ts';
 import {
+	noBoxes,
 	type Port,
 	type RigSheet,
 	type SheetCable,
@@ -132,7 +133,7 @@ export function sheetFor(
 		name,
 		hall: { width: Math.max(8, PITCH * (rest.fixtures.length + 1)), height: 6 },
 		desk: null,
-		splitters: [],
+		...noBoxes(),
 		cables: [],
 		terminators: [],
 		remote: null,

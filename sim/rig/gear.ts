@@ -1,11 +1,12 @@
 import type { Profile } from '../../shared/profile/index.ts';
 import {
+	boxesOf,
 	type Port,
 	profileFor,
 	type RigSheet,
+	type SheetBox,
 	type SheetCable,
 	type SheetFixture,
-	type SheetSplitter,
 } from '../../shared/sheet/index.ts';
 import { type FixtureState, inputFrom, nextDeadline, panelOf, startFixture } from '../fixture/index.ts';
 import { type Condition, UNHARMED } from '../light/index.ts';
@@ -57,7 +58,8 @@ export interface Gear {
 	readonly units: Map<string, Unit>;
 	desk: Desk | null;
 	cables: readonly SheetCable[];
-	splitters: readonly SheetSplitter[];
+	/** What stands between desk and fixtures, as its sheet has it. */
+	readonly boxes: readonly SheetBox[];
 	terminators: readonly Port[];
 	remote: { readonly code: number; readonly battery: boolean } | null;
 	/** Power in the hall's sockets. */
@@ -101,7 +103,7 @@ export function gearFrom(sheet: RigSheet): Gear {
 			master: sheet.desk.master,
 		},
 		cables: sheet.cables,
-		splitters: sheet.splitters,
+		boxes: boxesOf(sheet),
 		terminators: sheet.terminators,
 		remote: sheet.remote,
 		hallPower: true,

@@ -1,6 +1,14 @@
 import { carriesLevels } from '../../shared/dmx/index.ts';
 import { driveOf, type FixtureState, isRunning, powerOf } from '../fixture/index.ts';
-import { type Reception, receptions, type Talker, type Wiring } from '../line/index.ts';
+import {
+	deskTalker,
+	leaderTalker,
+	lineBox,
+	type Reception,
+	receptions,
+	type Talker,
+	type Wiring,
+} from '../line/index.ts';
 import type { Gear, Unit } from './gear.ts';
 import { settleMains } from './power.ts';
 import { frameOfDesk, frameOfLeader } from './source.ts';
@@ -50,13 +58,11 @@ export function settle(gear: Gear, before: ReadonlyMap<string, Unit>): void {
 export function wiringOf(gear: Gear): Wiring {
 	const talkers: Talker[] = [];
 	if (gear.desk && gear.hallPower) {
-		for (const output of gear.desk.outputs)
-			if (output.on)
-				talkers.push({ kind: 'desk', port: `desk:${output.id}`, output: output.id, universe: output.universe });
+		for (const output of gear.desk.outputs) if (output.on) talkers.push(deskTalker(output));
 	}
 	const receivers = [];
 	for (const [fixture, unit] of gear.units) {
-		if (isLeading(unit.state)) talkers.push({ kind: 'leader', port: `${fixture}:out`, fixture });
+		if (isLeading(unit.state)) talkers.push(leaderTalker(fixture));
 		receivers.push({
 			fixture,
 			unitLoads: unit.profile.unitLoads + unit.condition.extraLoads,
@@ -65,8 +71,8 @@ export function wiringOf(gear: Gear): Wiring {
 			badSocket: unit.condition.badSocket,
 		});
 	}
-	const splitters = gear.splitters.map((splitter) => ({ ...splitter, on: splitter.on && gear.hallPower }));
-	return { receivers, talkers, cables: gear.cables, splitters, terminators: gear.terminators };
+	const boxes = gear.boxes.map((box) => lineBox(box, gear.hallPower));
+	return { receivers, talkers, cables: gear.cables, boxes, terminators: gear.terminators };
 }
 
 const numbers = new WeakMap<object, number>();
@@ -84,7 +90,7 @@ function numberOf(thing: object): number {
 
 /** A short text of all that `wiringOf` looks at: while it stays the same, so does what reaches whom. */
 function wiringKeyOf(gear: Gear): string {
-	let key = `${numberOf(gear.cables)},${numberOf(gear.splitters)},${numberOf(gear.terminators)},${gear.hallPower}`;
+	let key = `${numberOf(gear.cables)},${numberOf(gear.terminators)},${gear.hallPower}`;
 	for (const output of gear.hallPower ? (gear.desk?.outputs ?? []) : [])
 		if (output.on) key += `,${output.id}${output.universe}`;
 	for (const { state, condition, plug } of gear.units.values()) {

@@ -1,6 +1,14 @@
 import type { SheetCable } from '../../shared/sheet/index.ts';
 import { driveOf, signalOf } from '../fixture/index.ts';
-import { type LineCause, receptions, segments, type Talker, type Wiring } from '../line/index.ts';
+import {
+	deskTalker,
+	type LineCause,
+	leaderTalker,
+	receptions,
+	segments,
+	type Talker,
+	type Wiring,
+} from '../line/index.ts';
 import type { Gear, Unit } from './gear.ts';
 import { type Reason, reason } from './reason.ts';
 import { isLit, wiringOf } from './settle.ts';
@@ -61,14 +69,10 @@ function whyNone(gear: Gear, unit: Unit, effect: Reason['effect']): Reason[] {
 	const wiring = wiringOf(gear);
 	const would = (talker: Talker) => isHeard(wiring, talker, unit.placed.id);
 	const silent: Reason[] = [];
-	const outputs = (gear.desk?.outputs ?? []).filter(({ id, universe }) =>
-		would({ kind: 'desk', port: `desk:${id}`, output: id, universe }),
-	);
+	const outputs = (gear.desk?.outputs ?? []).filter(({ id, universe }) => would(deskTalker({ id, universe })));
 	if (!gear.hallPower && outputs.some(({ on }) => on)) silent.push(reason('source.desk-off', effect, {}));
 	for (const { id, on } of outputs) if (!on) silent.push(reason('source.output-off', effect, { output: id }));
-	const leaders = leadersMissing(gear, unit).filter(({ placed: { id } }) =>
-		would({ kind: 'leader', port: `${id}:out`, fixture: id }),
-	);
+	const leaders = leadersMissing(gear, unit).filter(({ placed: { id } }) => would(leaderTalker(id)));
 	for (const lead of ['on', 'off'] as const) {
 		const fixtures = leaders.flatMap(({ placed, state }) => (state.context.settings.lead === lead ? [placed.id] : []));
 		if (fixtures.length > 0) silent.push(reason('source.leader-off', effect, { fixtures, set: lead === 'on' }));

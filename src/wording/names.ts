@@ -8,7 +8,7 @@ export interface Named {
 	readonly gear: {
 		readonly units: ReadonlyMap<string, { readonly placed: { readonly name: string }; readonly profile: Profile }>;
 		readonly desk: { readonly name: string } | null;
-		readonly splitters: readonly { readonly id: string; readonly name: string }[];
+		readonly boxes: readonly { readonly id: string; readonly name: string }[];
 		readonly cables: readonly SheetCable[];
 	};
 }
@@ -18,10 +18,10 @@ export function fixtureName(rig: Named, fixtureId: string): string {
 	return rig.gear.units.get(fixtureId)?.placed.name ?? fixtureId;
 }
 
-/** What the crew calls a fixture, a splitter or the desk. */
+/** What the crew calls a device. */
 export function deviceName(rig: Named, device: string): string {
 	if (device === 'desk') return rig.gear.desk?.name ?? deskName;
-	return rig.gear.splitters.find((splitter) => splitter.id === device)?.name ?? fixtureName(rig, device);
+	return rig.gear.boxes.find(({ id }) => id === device)?.name ?? fixtureName(rig, device);
 }
 
 /** A mode's name in its profile; its id where the profile has no such mode. */

@@ -1,7 +1,7 @@
 import { places } from '../../content/en/checks/index.ts';
 import { sockets } from '../../content/en/rig/index.ts';
 import { type Profile, SETTING_KEYS, type SettingValue } from '../../shared/profile/index.ts';
-import { profileFor, type RigSheet } from '../../shared/sheet/index.ts';
+import { boxesOf, profileFor, type RigSheet } from '../../shared/sheet/index.ts';
 import { fill, type Kinds } from './fill.ts';
 import { profileKinds } from './kinds.ts';
 import { cableName, cableText, deviceName, type Named, portText } from './names.ts';
@@ -17,8 +17,8 @@ function namedBy(sheet: RigSheet): Named {
 		const units = sheet.fixtures.map(
 			(placed) => [placed.id, { placed, profile: profileFor(sheet, placed.profile) }] as const,
 		);
-		const { desk, splitters, cables } = sheet;
-		named = { gear: { units: new Map(units), desk, splitters, cables } };
+		const { desk, cables } = sheet;
+		named = { gear: { units: new Map(units), desk, boxes: boxesOf(sheet), cables } };
 		known.set(sheet, named);
 	}
 	return named;

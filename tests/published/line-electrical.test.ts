@@ -1,7 +1,19 @@
 import { describe, expect, test } from 'vitest';
 import { EIA485, TIMING } from '../../shared/dmx/index.ts';
 import { LINE_LIMITS } from '../../sim/line/index.ts';
-import { at, cable, chain, desk, leader, names, qualities, receiver, wiring, withCables } from '../sim/line/build.ts';
+import {
+	at,
+	cable,
+	chain,
+	desk,
+	leader,
+	names,
+	qualities,
+	receiver,
+	splitter,
+	wiring,
+	withCables,
+} from '../sim/line/build.ts';
 
 // What standards and makers' wiring notes say of the line, asked of the simulated one. `read` means read in a text that
 // states it; `recalculated` is arithmetic on read values; what a hand would swear by and nobody prints is `common practice, no source`.
@@ -33,7 +45,7 @@ describe('loads (EIA-485)', () => {
 			}));
 		const split = wiring({
 			receivers: Array.from({ length: 40 }, (_, i) => receiver(`w${i + 1}`)),
-			splitters: [{ id: 's', name: 'splitter', outputs: 2, on: true }],
+			boxes: [splitter('s', 2)],
 			cables: [cable('feed', 'desk:a', 's:in'), ...row('s:1', 0), ...row('s:2', 20)],
 			terminators: ['w20:out', 'w40:out'],
 		});
@@ -122,7 +134,7 @@ describe('how it is laid', () => {
 		expect(names(at(y, 'w1'))).toEqual(['split']);
 		const split = wiring({
 			receivers,
-			splitters: [{ id: 's', name: 'splitter', outputs: 2, on: true }],
+			boxes: [splitter('s', 2)],
 			cables: [cable('c0', 'desk:a', 's:in'), cable('c1', 's:1', 'w1:in'), cable('c2', 's:2', 'w2:in')],
 		});
 		expect(qualities(split)).toBe('cc');

@@ -42,7 +42,7 @@ export function wiredUpTo({ gear }: Rig, fixture: string): string {
 	const plugs = plugsOf(gear.cables);
 	const cut = `${fixture}:out`;
 	const seen = new Set<string>([fixture]);
-	let text = `${contentOf(gear.desk?.outputs)}${gear.hallPower}${contentOf(gear.splitters)}`;
+	let text = `${contentOf(gear.desk?.outputs)}${gear.hallPower}${contentOf(gear.boxes)}`;
 	for (const node of seen) {
 		const unit = gear.units.get(node);
 		if (unit) text += nodeText(unit);

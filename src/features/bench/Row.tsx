@@ -7,7 +7,10 @@ import { briefLight } from './row.ts';
 import { Socket } from './Socket.tsx';
 import { useBench } from './view.ts';
 
-/** Everything with a data socket, in a row: desk, splitters, fixtures, each with its light in words, and the cables between them. */
+/** What a socket of a box is called on its card. */
+const labelOf = (socket: string): string => (socket === 'in' || socket === 'out' ? backWords[socket] : socket);
+
+/** Everything with a data socket, in a row: desk, boxes, fixtures, each with its light in words, and the cables between them. */
 export function Row(): JSX.Element {
 	const { store } = useBench();
 	const { sheet } = store.rig;
@@ -34,13 +37,12 @@ export function Row(): JSX.Element {
 							</div>
 						</div>
 					)}
-					{sheet.splitters.map(({ id, name, outputs }) => (
+					{store.rig.gear.boxes.map(({ id, name, ports }) => (
 						<div key={id} class="card card-source">
 							<Tape>{name}</Tape>
 							<div class="card-sockets">
-								<Socket port={`${id}:in`} label={backWords.in} />
-								{Array.from({ length: outputs }, (_, i) => (
-									<Socket key={`${id}:${i + 1}`} port={`${id}:${i + 1}`} label={`${i + 1}`} />
+								{ports.map(({ socket }) => (
+									<Socket key={socket} port={`${id}:${socket}`} label={labelOf(socket)} />
 								))}
 							</div>
 						</div>

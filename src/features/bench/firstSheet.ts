@@ -1,5 +1,6 @@
 import type { SomeSettings } from '../../../shared/profile/index.ts';
 import {
+	noBoxes,
 	type RigSheet,
 	type SheetCable,
 	type SheetDesk,
@@ -14,7 +15,7 @@ export const emptySheet = (): RigSheet => ({
 	hall: { width: 16, height: 6 },
 	fixtures: [],
 	desk: null,
-	splitters: [],
+	...noBoxes(),
 	cables: [],
 	terminators: [],
 	remote: { code: 1, battery: true },

@@ -1,5 +1,13 @@
 import type { Spot } from '../../../content/en/checks/index.ts';
-import { profileFor, type RigSheet, type SheetCable, splitPort } from '../../../shared/sheet/index.ts';
+import {
+	type DeviceKind,
+	devicesOf,
+	profileFor,
+	type RigSheet,
+	type SheetCable,
+	type SheetDevice,
+	splitPort,
+} from '../../../shared/sheet/index.ts';
 
 /** What a small picture shows: a place on a fixture, desk or line, and on which of them. Nothing of it is drawn here. */
 export interface Picture {
@@ -21,9 +29,11 @@ export interface BackParts {
 
 export interface LineBox {
 	readonly id: string;
-	readonly kind: 'desk' | 'splitter' | 'fixture';
+	readonly kind: DeviceKind;
 	readonly name: string;
 }
+
+type Devices = ReadonlyMap<string, SheetDevice>;
 
 /** Longest line drawn; of a longer one, the part round the place in question. */
 const LONGEST = 12;
@@ -65,41 +75,42 @@ function plugged(sheet: RigSheet): Map<string, string> {
 	);
 }
 
+/** The other socket that a device's own wire leads to from this one; none where frames begin or end. */
+function onward(devices: Devices, port: string): string | undefined {
+	const { device, socket } = splitPort(port);
+	const passes = devices.get(device)?.ports.find((each) => each.socket === socket)?.passes;
+	return passes?.by === 'wire' ? `${device}:${passes.from}` : undefined;
+}
+
 /** Up the line from a socket: the output that feeds it, or the data in of a fixture that nothing feeds. */
-function sourceOf(other: ReadonlyMap<string, string>, port: string): string {
+function sourceOf(devices: Devices, other: ReadonlyMap<string, string>, port: string): string {
 	const met = new Set<string>();
 	let at = port;
 	while (at.endsWith(':in') && !met.has(at)) {
 		met.add(at);
 		const before = other.get(at);
 		if (before === undefined) break;
-		at = before.endsWith(':out') ? `${splitPort(before).device}:in` : before;
+		at = before.endsWith(':in') ? before : (onward(devices, before) ?? before);
 	}
 	return at;
 }
 
 /** The devices of a line in order, from its source on; none where the device is linked to nothing. */
 function lineThrough(sheet: RigSheet, port: string): LineBox[] {
+	const devices: Devices = new Map(devicesOf(sheet).map((device) => [device.id, device]));
 	const other = plugged(sheet);
-	const source = sourceOf(other, port);
-	const boxes: LineBox[] = [];
-	const seen = new Set<string>();
-	let next: string | undefined = source;
+	const boxes = new Map<string, LineBox>();
+	let next: string | undefined = sourceOf(devices, other, port);
 	while (next !== undefined) {
-		const device = splitPort(next).device;
-		if (seen.has(device)) break;
-		seen.add(device);
-		boxes.push(boxOf(sheet, device));
-		next = other.get(boxes.length === 1 && !next.endsWith(':in') ? next : `${device}:out`);
+		const { device: id } = splitPort(next);
+		if (boxes.has(id)) break;
+		const device = devices.get(id);
+		boxes.set(id, { id, kind: device?.kind ?? 'fixture', name: device?.name ?? id });
+		const out = onward(devices, next);
+		// an output that nothing comes through leads on by itself
+		next = other.get(out ?? (boxes.size === 1 && !next.endsWith(':in') ? next : ''));
 	}
-	return boxes.length > 1 ? boxes : [];
-}
-
-function boxOf(sheet: RigSheet, id: string): LineBox {
-	if (id === 'desk') return { id, kind: 'desk', name: sheet.desk?.name ?? id };
-	const splitter = sheet.splitters.find((each) => each.id === id);
-	if (splitter) return { id, kind: 'splitter', name: splitter.name };
-	return { id, kind: 'fixture', name: sheet.fixtures.find((each) => each.id === id)?.name ?? id };
+	return boxes.size > 1 ? [...boxes.values()] : [];
 }
 
 /** A long line cut down to the part round its mark, or to its beginning. */

@@ -1,4 +1,4 @@
-import type { RigSheet } from '../../../shared/sheet/index.ts';
+import { BOX_LISTS, type RigSheet } from '../../../shared/sheet/index.ts';
 import type { RigEvent } from '../../../sim/event/index.ts';
 
 /** A bench as it is kept or sent: data, and nothing that runs. */
@@ -8,7 +8,13 @@ export interface Kept {
 }
 
 /** Most of each that a bench draws and works out without choking a phone. */
-export const MOST = Object.freeze({ fixtures: 64, splitters: 16, cables: 200, terminators: 200, profiles: 40 });
+export const MOST = Object.freeze({
+	fixtures: 64,
+	...Object.fromEntries(Object.values(BOX_LISTS).map((list) => [list, 16])),
+	cables: 200,
+	terminators: 200,
+	profiles: 40,
+});
 
 /** The version that new links have. Older ones are still read; a newer one is refused with a sentence. */
 export const LINK_VERSION = 1;

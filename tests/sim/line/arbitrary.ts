@@ -53,7 +53,7 @@ export const anyWiring: fc.Arbitrary<Wiring> = fc.integer({ min: 1, max: 7 }).ch
 				receivers,
 				talkers,
 				cables: cables.map(([from, to, loose, change], i) => cable(`c${i}`, from, loose ? null : to, change)),
-				splitters: [splitter('s', 2, on[0]), splitter('t', 2, on[1])],
+				boxes: [splitter('s', 2, on[0]), splitter('t', 2, on[1])],
 				terminators,
 			}),
 		);

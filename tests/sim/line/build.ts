@@ -1,8 +1,9 @@
+import { boxesOf } from '../../../shared/sheet/index.ts';
 import type { LineCause, Receiver, Reception, Talker, Wiring } from '../../../sim/line/index.ts';
-import { receptions } from '../../../sim/line/index.ts';
+import { lineBox, receptions } from '../../../sim/line/index.ts';
 
 type Cable = Wiring['cables'][number];
-type Splitter = Wiring['splitters'][number];
+type Box = Wiring['boxes'][number];
 
 /** A sound data cable of 5 m, or as told. */
 export function cable(id: string, from: string | null, to: string | null, change: Partial<Cable> = {}): Cable {
@@ -33,12 +34,14 @@ export function leader(fixture: string, socket = 'out'): Talker {
 	return { kind: 'leader', port: `${fixture}:${socket}`, fixture };
 }
 
-export function splitter(id: string, outputs = 4, on = true): Splitter {
-	return { id, name: id, outputs, on };
+export function splitter(id: string, outputs = 4, on = true): Box {
+	const [box] = boxesOf({ splitters: [{ id, name: id, outputs, on }] });
+	if (!box) throw new Error('no box');
+	return lineBox(box, true);
 }
 
 export function wiring(parts: Partial<Wiring>): Wiring {
-	return { receivers: [], talkers: [desk()], cables: [], splitters: [], terminators: [], ...parts };
+	return { receivers: [], talkers: [desk()], cables: [], boxes: [], terminators: [], ...parts };
 }
 
 /** Fixtures `w1` to `wN` in a row: `head` to `w1:in` by cable `c1`, `w1:out` to `w2:in` by `c2`, a terminator in the last. */

@@ -14,9 +14,9 @@ const cases: [what: string, wiring: Wiring, code: string, path: string, sentence
 	],
 	[
 		'a splitter called as a fixture is',
-		{ ...line, splitters: [splitter('w2')] },
+		{ ...line, boxes: [splitter('w2')] },
 		'line.device-twice',
-		'splitters[0].id',
+		'boxes[0].id',
 		'Every device needs an id of its own, but "w2" is there twice. Rename or remove one.',
 	],
 	[

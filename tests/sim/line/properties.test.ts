@@ -51,7 +51,7 @@ describe('whatever the wiring', () => {
 		const half = (reception: Reception) => reception.causes.filter(({ cause }) => cause === 'one-wire-open');
 		fc.assert(
 			fc.property(anyWiring, (any) => {
-				const wiring = { ...any, splitters: [] };
+				const wiring = { ...any, boxes: [] };
 				for (const reception of receptions(wiring).values()) {
 					if (half(reception).length === 0) continue;
 					const way = new Set(reception.path.map((step) => step.cable));
@@ -79,7 +79,7 @@ describe('whatever the wiring', () => {
 						receivers: shuffled(wiring.receivers),
 						talkers: shuffled(wiring.talkers),
 						cables: shuffled(wiring.cables.map((one, i) => (turn[i] ? turned(one) : one))),
-						splitters: shuffled(wiring.splitters),
+						boxes: shuffled(wiring.boxes),
 						terminators: shuffled(wiring.terminators),
 					};
 					const before = receptions(wiring);

@@ -269,7 +269,7 @@ describe('two talkers', () => {
 				cable('c4', 'desk:a', 's:1', { ...half, minus: 'sound', plus: 'open' }),
 				cable('c5', 's:1', 'w6:in', half),
 			],
-			splitters: [splitter('s', 2, false)],
+			boxes: [splitter('s', 2, false)],
 		});
 		expect(at(line, 'w6').causes).toContainEqual({ cause: 'swapped', cables: ['c0'] });
 		expect(road(at(line, 'w6'))).toBe('desk c4 s c0 w4 c3 desk c1 w2 c2 w6');

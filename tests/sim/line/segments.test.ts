@@ -40,7 +40,7 @@ describe('segments', () => {
 		const line = wiring({
 			receivers: [receiver('w1'), receiver('w2')],
 			talkers: [desk(), leader('w2')],
-			splitters: [splitter('s', 2, false)],
+			boxes: [splitter('s', 2, false)],
 			cables: [cable('c1', 'desk:a', 's:in'), cable('c2', 's:1', 'w1:in'), cable('c3', 'w2:in', 's:2')],
 		});
 		expect(

@@ -14,7 +14,7 @@ function branched(change: Partial<Wiring> = {}): Wiring {
 			cable('c3', 'w2:out', 'w3:in'),
 			cable('d1', 's:2', 'x1:in'),
 		],
-		splitters: [splitter('s')],
+		boxes: [splitter('s')],
 		terminators: ['w3:out', 'x1:out'],
 		...change,
 	});
@@ -28,7 +28,7 @@ describe('a splitter', () => {
 	});
 
 	test('without power passes nothing, and says whose frames it holds up', () => {
-		const off = branched({ splitters: [splitter('s', 4, false)] });
+		const off = branched({ boxes: [splitter('s', 4, false)] });
 		expect(qualities(off)).toBe('cnnnn');
 		expect(at(off, 'w2')).toMatchObject({ talker: desk(), causes: [{ cause: 'splitter-off', splitter: 's' }] });
 		expect(road(at(off, 'w2'))).toBe('desk feed w0 in s c1 w1 c2 w2');
@@ -46,7 +46,7 @@ describe('a splitter', () => {
 	});
 
 	test('off, with a break before and a break after it: all three are named, in order', () => {
-		const line = withCables(branched({ splitters: [splitter('s', 4, false)] }), {
+		const line = withCables(branched({ boxes: [splitter('s', 4, false)] }), {
 			feed: { minus: 'open', plus: 'open' },
 			c2: { minus: 'open', plus: 'open' },
 		});
@@ -120,7 +120,7 @@ describe('a splitter', () => {
 	test('behind another passes through both, asleep or awake', () => {
 		const two = (on: boolean) =>
 			branched({
-				splitters: [splitter('t'), splitter('s', 4, on)],
+				boxes: [splitter('t'), splitter('s', 4, on)],
 				cables: [...branched().cables, cable('e1', 's:3', 't:in'), cable('e2', 't:1', 'y1:in')],
 				receivers: [...branched().receivers, receiver('y1')],
 			});
@@ -133,7 +133,7 @@ describe('a splitter', () => {
 		const line = wiring({
 			receivers: [receiver('w1')],
 			talkers: [],
-			splitters: [splitter('s'), splitter('t')],
+			boxes: [splitter('s'), splitter('t')],
 			cables: [cable('c1', 's:1', 't:in'), cable('c2', 't:1', 's:in'), cable('c3', 't:2', 'w1:in')],
 		});
 		expect(at(line, 'w1')).toMatchObject({ quality: 'nothing', talker: null, causes: [{ cause: 'no-talker' }] });

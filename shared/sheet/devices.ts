@@ -1,0 +1,193 @@
+import * as v from 'valibot';
+import { idText, someSettingsSchema, whole } from '../profile/index.ts';
+
+/**
+ * The devices a rig is made of, by kind: what a sheet says of one, and which sockets it has. A new kind that takes frames in and
+ * sends them on is a box: it is written here, in `sim/line/devices.ts`, and where it has words or a shape of its own in
+ * `content/rig/parts.ts` and `src/bench/Row.tsx`. Whatever else walks a rig asks a device for its ports.
+ *
+ * The schemas stand apart from the rest, so that a page that opens rigs need not carry what reads them.
+ */
+
+/** What the crew calls something. */
+export const name = v.pipe(v.string(), v.trim(), v.minLength(1), v.maxLength(60));
+export const metres = (least: number, most: number) =>
+	v.pipe(v.number(), v.finite(), v.minValue(least), v.maxValue(most));
+
+export const fixtureSchema = v.strictObject({
+	id: idText,
+	/** What the crew calls it: 'wash 3, house left'. */
+	name,
+	profile: idText,
+	place: v.strictObject({
+		/** Along the wall and above the floor, metres. */
+		x: metres(0, 200),
+		y: metres(0, 40),
+		/** Distance to the wall it lights, metres. */
+		throw: metres(0.2, 100),
+		overhead: v.optional(v.boolean(), false),
+	}),
+	settings: v.optional(someSettingsSchema, {}),
+	/** Ten switches, first to tenth, and each slide's position from 0: for a DIP panel. */
+	switches: v.optional(v.pipe(v.array(v.boolean()), v.length(10))),
+	slides: v.optional(v.array(whole(0, 9))),
+	/** Its own power switch. */
+	on: v.optional(v.boolean(), true),
+	/** Where its mains plug is: `wall`, `none`, or the fixture whose link socket feeds it. */
+	plug: v.optional(idText, 'none'),
+	/** Battery charge at the start, 0 to 1. */
+	charge: v.optional(metres(0, 1), 1),
+	/** Whether something stands between it and the person with the remote. */
+	hidden: v.optional(v.boolean(), false),
+});
+
+export const deskSchema = v.strictObject({
+	name,
+	/** Output sockets: a letter, the universe it carries (E1.31: 1 to 63999), and whether it sends. */
+	outputs: v.pipe(
+		v.array(
+			v.strictObject({
+				id: v.pipe(v.string(), v.regex(/^[a-z]$/, 'Expected one small letter')),
+				universe: whole(1, 63999),
+				on: v.optional(v.boolean(), true),
+			}),
+		),
+		v.minLength(1),
+		v.maxLength(8),
+	),
+	/** What the desk thinks each fixture is. */
+	patch: v.array(v.strictObject({ fixture: idText, universe: whole(1, 63999), address: whole(1, 512), mode: idText })),
+	/** Levels that stand up; all others are 0. */
+	levels: v.optional(
+		v.array(v.strictObject({ universe: whole(1, 63999), slot: whole(1, 512), level: whole(0, 255) })),
+		[],
+	),
+	master: v.optional(whole(0, 255), 255),
+});
+
+/** Boxes by the sheet's lists of them. */
+export const boxEntries = {
+	/** Splitters: one input `in`, outputs `1` to `n`, each a fresh line. */
+	splitters: v.optional(
+		v.array(v.strictObject({ id: idText, name, outputs: whole(2, 16), on: v.optional(v.boolean(), true) })),
+		[],
+	),
+};
+
+export type SheetFixture = v.InferOutput<typeof fixtureSchema>;
+export type SheetDesk = v.InferOutput<typeof deskSchema>;
+type Boxes = { [List in keyof typeof boxEntries]: v.InferOutput<(typeof boxEntries)[List]> };
+
+/** All of a sheet that is a device. */
+interface Devices extends Boxes {
+	readonly fixtures: readonly SheetFixture[];
+	readonly desk: SheetDesk | null;
+}
+
+/** A sheet's lists of boxes, with nothing in them. */
+export const noBoxes = (): Boxes => ({ splitters: [] });
+
+/** One socket of a device. */
+export interface DevicePort {
+	/** Its id on the device: `in`, `out`, `a`, `3`. */
+	readonly socket: string;
+	/** What runs there, and so which plug fits: a line of E1.11. */
+	readonly kind: 'line';
+	/** Which way frames go by it, seen from the device. */
+	readonly direction: 'in' | 'out';
+	/** The universe that begins there; null where it carries whatever comes. */
+	readonly universe: number | null;
+	/**
+	 * The socket of the same device whose frames come out here: by wire, with power or without and either way round, or sent afresh,
+	 * which takes power. Null where they begin or end here.
+	 */
+	readonly passes: { readonly from: string; readonly by: 'wire' | 'power' } | null;
+}
+
+export type DeviceKind = 'desk' | 'fixture' | 'splitter';
+
+/** A device as sheet and line know it. */
+export interface SheetDevice {
+	readonly kind: DeviceKind;
+	/** `desk` for the desk. */
+	readonly id: string;
+	readonly name: string;
+	/** Its own power switch. A desk has none here. */
+	readonly on: boolean;
+	readonly ports: readonly DevicePort[];
+}
+
+export type BoxKind = Exclude<DeviceKind, 'desk' | 'fixture'>;
+
+/** A device between the desk and the fixtures: it takes frames in and sends them on. */
+export interface SheetBox extends SheetDevice {
+	readonly kind: BoxKind;
+}
+
+/** The sheet's lists of boxes, by kind. */
+export const BOX_LISTS: Readonly<Record<BoxKind, keyof Boxes>> = Object.freeze({ splitter: 'splitters' });
+
+/** What sockets each kind has, as a sentence about one that is not there says it. */
+export const SOCKET_WORDS: Readonly<Record<DeviceKind, string>> = Object.freeze({
+	fixture: 'a fixture has in and out',
+	desk: 'a desk its outputs',
+	splitter: 'a splitter in and numbers',
+});
+
+const port = (
+	socket: string,
+	direction: DevicePort['direction'],
+	passes: DevicePort['passes'] = null,
+	universe: DevicePort['universe'] = null,
+): DevicePort => ({ socket, kind: 'line', direction, universe, passes });
+
+const FIXTURE_PORTS: readonly DevicePort[] = Object.freeze([
+	port('in', 'in', { from: 'out', by: 'wire' }),
+	port('out', 'out', { from: 'in', by: 'wire' }),
+]);
+
+const boxPorts: { readonly [Kind in BoxKind]: (box: Boxes[(typeof BOX_LISTS)[Kind]][number]) => DevicePort[] } = {
+	splitter: ({ outputs }) => [
+		port('in', 'in'),
+		...Array.from({ length: outputs }, (_, i) => port(`${i + 1}`, 'out', { from: 'in', by: 'power' })),
+	],
+};
+
+/** The boxes of a sheet, in its order. */
+export function boxesOf(sheet: Boxes): SheetBox[] {
+	return (Object.keys(BOX_LISTS) as BoxKind[]).flatMap((kind) =>
+		sheet[BOX_LISTS[kind]].map((box) => ({
+			kind,
+			id: box.id,
+			name: box.name,
+			on: box.on,
+			ports: boxPorts[kind](box),
+		})),
+	);
+}
+
+/** All devices of a sheet: the desk, the boxes, the fixtures, each in the sheet's order. */
+export function devicesOf(sheet: Devices): SheetDevice[] {
+	const { desk } = sheet;
+	return [
+		...(desk === null
+			? []
+			: [
+					{
+						kind: 'desk' as const,
+						id: 'desk',
+						name: desk.name,
+						on: true,
+						ports: desk.outputs.map(({ id, universe }) => port(id, 'out', null, universe)),
+					},
+				]),
+		...boxesOf(sheet),
+		...sheet.fixtures.map(({ id, name: its, on }) => ({
+			kind: 'fixture' as const,
+			id,
+			name: its,
+			on,
+			ports: FIXTURE_PORTS,
+		})),
+	];
+}
