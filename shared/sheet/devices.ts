@@ -4,15 +4,37 @@ import { idText, someSettingsSchema, whole } from '../profile/index.ts';
 /**
  * The devices a rig is made of, by kind: what a sheet says of one, and which sockets it has. A new kind that takes frames in and
  * sends them on is a box: it is written here, in `sim/line/devices.ts`, and where it has words or a shape of its own in
- * `content/rig/parts.ts` and `src/bench/Row.tsx`. Whatever else walks a rig asks a device for its ports.
+ * `content/en/rig/parts.ts` and `src/features/bench/Row.tsx`. Whatever else walks a rig asks a device for its ports.
  *
  * The schemas stand apart from the rest, so that a page that opens rigs need not carry what reads them.
  */
 
 /** What the crew calls something. */
 export const name = v.pipe(v.string(), v.trim(), v.minLength(1), v.maxLength(60));
+/** A number within bounds, both of them allowed: metres, where nothing else is said. */
 export const metres = (least: number, most: number) =>
 	v.pipe(v.number(), v.finite(), v.minValue(least), v.maxValue(most));
+
+const flag = v.exactOptional(v.boolean());
+const share = v.exactOptional(metres(0, 1));
+
+/** What is wrong inside a fixture; what is left out is as it should be. */
+export const conditionSchema = v.strictObject({
+	deadEmitters: v.exactOptional(v.pipe(v.array(idText), v.maxLength(16))),
+	/** Share of its light that is left while it is too hot, 0 to 1. */
+	foldBack: share,
+	covered: flag,
+	receiverDead: flag,
+	badSocket: v.exactOptional(v.nullable(v.picklist(['in', 'out']))),
+	/** Unit loads that its line input puts on beyond its own. */
+	extraLoads: v.exactOptional(metres(0, 64)),
+	sensorDead: flag,
+	microphoneDead: flag,
+	displayDead: flag,
+	/** What its battery holds, as a share of what it held when new. */
+	batteryHealth: share,
+	chargerDead: flag,
+});
 
 export const fixtureSchema = v.strictObject({
 	id: idText,
@@ -39,6 +61,12 @@ export const fixtureSchema = v.strictObject({
 	charge: v.optional(metres(0, 1), 1),
 	/** Whether something stands between it and the person with the remote. */
 	hidden: v.optional(v.boolean(), false),
+	/** What is wrong inside it, where anything is. */
+	condition: v.exactOptional(conditionSchema),
+	/** It had data and lost it: the slots that stood up in the last frame, or null where it could make nothing of that. */
+	lost: v.exactOptional(
+		v.nullable(v.pipe(v.array(v.strictObject({ slot: whole(1, 512), level: whole(0, 255) })), v.maxLength(512))),
+	),
 });
 
 export const deskSchema = v.strictObject({
@@ -50,6 +78,8 @@ export const deskSchema = v.strictObject({
 				id: v.pipe(v.string(), v.regex(/^[a-z]$/, 'Expected one small letter')),
 				universe: whole(1, 63999),
 				on: v.optional(v.boolean(), true),
+				/** Start code of its frames (E1.11); 0, which is levels, where left out. */
+				startCode: v.exactOptional(whole(0, 255)),
 			}),
 		),
 		v.minLength(1),

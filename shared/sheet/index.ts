@@ -3,12 +3,14 @@
  * simulated rig (`sim/rig`); a drill starts from one; the desk's patch, the mains links and the sockets
  * in it are held to each other here, so that what opens is a rig that could be built.
  */
+export { asMeant } from './asMeant.ts';
 export { bundledRig, RIG_IDS, type RigId } from './bundled/index.ts';
 export { portsOf, profileFor, readSheet, splitPort } from './check.ts';
 export {
 	BOX_LISTS,
 	type BoxKind,
 	boxesOf,
+	conditionSchema,
 	type DeviceKind,
 	type DevicePort,
 	devicesOf,

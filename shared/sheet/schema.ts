@@ -35,8 +35,16 @@ export const cableSchema = v.strictObject({
 export const sheetSchema = v.strictObject({
 	version: v.literal(1),
 	name,
-	/** The wall the rig lights, metres. */
-	hall: v.optional(v.strictObject({ width: metres(2, 200), height: metres(2, 40) }), { width: 16, height: 6 }),
+	/** The wall the rig lights, metres; whether there is power in its sockets, and how loud it is there, 0 to 1: power and silence where left out. */
+	hall: v.optional(
+		v.strictObject({
+			width: metres(2, 200),
+			height: metres(2, 40),
+			power: v.exactOptional(v.boolean()),
+			sound: v.exactOptional(metres(0, 1)),
+		}),
+		{ width: 16, height: 6 },
+	),
 	fixtures: v.pipe(v.array(fixtureSchema), v.maxLength(6400)),
 	desk: v.optional(v.nullable(deskSchema), null),
 	...boxEntries,

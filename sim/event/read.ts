@@ -1,7 +1,7 @@
 import * as v from 'valibot';
 import { InputError } from '../../shared/error/index.ts';
 import { idText, KEYS, readShape, someSettingsSchema, whole } from '../../shared/profile/index.ts';
-import { cableSchema, portText } from '../../shared/sheet/index.ts';
+import { cableSchema, conditionSchema, portText } from '../../shared/sheet/index.ts';
 import type { RigEvent } from './types.ts';
 
 /** Most events a log from outside may hold, and the longest it may run: 30 days. */
@@ -18,20 +18,6 @@ const key = v.picklist(KEYS);
 const on = v.boolean();
 const cable = idText;
 const kind = <const T extends string>(type: T) => v.literal(type);
-
-const conditionSchema = v.strictObject({
-	deadEmitters: v.exactOptional(v.pipe(v.array(idText), v.maxLength(16))),
-	foldBack: v.exactOptional(share),
-	covered: v.exactOptional(on),
-	receiverDead: v.exactOptional(on),
-	badSocket: v.exactOptional(v.nullable(v.picklist(['in', 'out']))),
-	extraLoads: v.exactOptional(v.pipe(v.number(), v.finite(), v.minValue(0), v.maxValue(64))),
-	sensorDead: v.exactOptional(on),
-	microphoneDead: v.exactOptional(on),
-	displayDead: v.exactOptional(on),
-	batteryHealth: v.exactOptional(share),
-	chargerDead: v.exactOptional(on),
-});
 
 const cableEntries = cableSchema.entries;
 

@@ -15,4 +15,5 @@ export { lookUnder } from './look.ts';
 export { readsFrom } from './plan.ts';
 export { REASON_IDS, type Reason, type ReasonId } from './reason.ts';
 export { openRig, openUnharmed, replay, replayUnharmed } from './rig.ts';
+export { toSheet } from './toSheet.ts';
 export type { OpenOptions, Rig, Sight } from './types.ts';

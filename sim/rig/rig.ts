@@ -5,6 +5,7 @@ import { faultEvents } from '../fault/index.ts';
 import { advance } from './clock.ts';
 import { forkGear, type Gear, gearFrom } from './gear.ts';
 import { requireEvent, requireFaults, soundSheet } from './guard.ts';
+import { takeOver } from './inUse.ts';
 import { lookAt } from './look.ts';
 import { apply } from './send.ts';
 import { leadersOf, settle } from './settle.ts';
@@ -28,6 +29,7 @@ export function openRig(sheet: RigSheet, options: OpenOptions = {}): Rig {
 /** As `openRig`, with nothing wrong in it: a page that opens rigs so need not carry the fault catalogue. */
 export function openUnharmed(sheet: RigSheet): Rig {
 	const gear = gearFrom(soundSheet(sheet));
+	takeOver(gear);
 	settle(gear, new Map());
 	return rigOf(gear, []);
 }
