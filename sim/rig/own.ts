@@ -45,20 +45,23 @@ export function heldPlan(profile: Profile, index: number, intensity: Float32Arra
 	return { levels, intensity, strobe, moving: false, programme: null };
 }
 
-/**
- * A programme that began at `since`.
- * @param speed 1..100
- * @param heard with its `since` on the rig's clock
- */
-export function programmePlan(
-	profile: Profile,
-	index: number,
-	since: number,
-	moment: Moment,
-	speed: number,
-	heard: Heard,
-	intensity: Float32Array,
-): Plan {
+/** A programme under way. */
+interface ProgrammeRun {
+	/** Its index in the profile. */
+	readonly index: number;
+	/** 1..100. */
+	readonly speed: number;
+	/** When it began, ms on the rig's clock. */
+	readonly since: number;
+	/** With its own `since` on the rig's clock. */
+	readonly heard: Heard;
+	/** 0..1 by cell. */
+	readonly intensity: Float32Array;
+}
+
+/** A programme at a moment. */
+export function programmePlan(profile: Profile, run: ProgrammeRun, moment: Moment): Plan {
+	const { index, speed, since, heard, intensity } = run;
 	const levels = new Float32Array(profile.cells * profile.emitters.length);
 	const programme = { index, speed };
 	if (moment === 'mean') {
@@ -67,14 +70,8 @@ export function programmePlan(
 	}
 	const strobe = programmeFlashes(profile, index, speed);
 	const elapsed = moment - since;
-	programmeLevels(
-		profile,
-		index,
-		strobe > 0 ? startOfFlash(profile, index, speed, elapsed) : elapsed,
-		speed,
-		heardSince(heard, since),
-		levels,
-	);
+	const at = strobe > 0 ? startOfFlash(profile, index, speed, elapsed) : elapsed;
+	programmeLevels(profile, index, at, speed, heardSince(heard, since), levels);
 	return { levels, intensity, strobe, moving: strobe === 0, programme };
 }
 
@@ -92,7 +89,12 @@ export function ownPlan(unit: Unit, moment: Moment, asProgramme = false): Plan {
 	const intensity = new Float32Array(profile.cells).fill(settings.level / 100);
 	if (settings.work === 'programme' || asProgramme) {
 		const index = profile.programmes.findIndex((programme) => programme.id === settings.programme);
-		return programmePlan(profile, index, programmeSince, moment, settings.speed, heardBy(unit, heard), intensity);
+		const { speed } = settings;
+		return programmePlan(
+			profile,
+			{ index, speed, since: programmeSince, heard: heardBy(unit, heard), intensity },
+			moment,
+		);
 	}
 	return heldPlan(
 		profile,

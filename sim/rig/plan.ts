@@ -37,15 +37,9 @@ function framePlan(unit: Unit, ask: Ask, moment: Moment): Plan {
 	if (ask.dark) return darkPlan(profile);
 	if (ask.programme >= 0) {
 		// programmes called up by the desk count from the rig's own zero, so that a row of them runs in step
-		const plan = programmePlan(
-			profile,
-			ask.programme,
-			0,
-			moment,
-			ask.speed,
-			heardBy(unit, unit.state.context.heard),
-			ask.intensity,
-		);
+		const { programme: index, speed, intensity } = ask;
+		const heard = heardBy(unit, unit.state.context.heard);
+		const plan = programmePlan(profile, { index, speed, since: 0, heard, intensity }, moment);
 		return ask.strobe > 0 ? { ...plan, strobe: ask.strobe } : plan;
 	}
 	if (ask.held >= 0) return heldPlan(profile, ask.held, ask.intensity, ask.strobe);

@@ -13,19 +13,22 @@ import { isLineEvent, lineEvent } from './wiring.ts';
 export function apply(gear: Gear, event: RigEvent): void {
 	if (isDeskEvent(event)) deskEvent(gear, event);
 	else if (isLineEvent(event)) lineEvent(gear, event);
-	else fixtureEvent(gear, event);
+	else if (isPanelEvent(event)) panelEvent(gear, event);
+	else if (isChangeInside(event)) changeInside(gear, event);
+	else handEvent(gear, event);
 }
 
-type Handled = Parameters<typeof deskEvent>[1] | Parameters<typeof lineEvent>[1];
+type PanelEvent = Extract<RigEvent, { type: `key.${string}` | `switch.${string}` | `slide.${string}` }>;
+type ChangeInside = Extract<RigEvent, { type: `${'settings' | 'charge' | 'condition'}.become` }>;
+type Handled = Parameters<typeof deskEvent>[1] | Parameters<typeof lineEvent>[1] | PanelEvent | ChangeInside;
 
-function fixtureEvent(gear: Gear, event: Exclude<RigEvent, Handled>): void {
+const isPanelEvent = (event: RigEvent): event is PanelEvent => /^(key|switch|slide)\./.test(event.type);
+const isChangeInside = (event: RigEvent): event is ChangeInside =>
+	/^(settings|charge|condition)\.become$/.test(event.type);
+
+/** Hands on a panel: keys, switches, slides. */
+function panelEvent(gear: Gear, event: PanelEvent): void {
 	switch (event.type) {
-		case 'clock.wait':
-			throw new InputError(
-				'event.wait',
-				'type',
-				'Time moves by wait, not by send. Call rig.wait with the milliseconds.',
-			);
 		case 'key.tap':
 		case 'key.down':
 		case 'key.up': {
@@ -61,6 +64,18 @@ function fixtureEvent(gear: Gear, event: Exclude<RigEvent, Handled>): void {
 			tell(gear, event.fixture, { type: 'slide.move', slide: event.slide, to: event.to });
 			return;
 		}
+	}
+}
+
+/** Hands on plugs and switches, the remote, and what there is to hear. */
+function handEvent(gear: Gear, event: Exclude<RigEvent, Handled>): void {
+	switch (event.type) {
+		case 'clock.wait':
+			throw new InputError(
+				'event.wait',
+				'type',
+				'Time moves by wait, not by send. Call rig.wait with the milliseconds.',
+			);
 		case 'power.switch':
 			tell(gear, event.fixture, { type: 'power.switch', on: event.on });
 			return;
@@ -88,6 +103,12 @@ function fixtureEvent(gear: Gear, event: Exclude<RigEvent, Handled>): void {
 					tell(gear, id, { type: 'sound.hear', level: event.level });
 			}
 			return;
+	}
+}
+
+/** What is in a fixture becomes another by no hand. */
+function changeInside(gear: Gear, event: ChangeInside): void {
+	switch (event.type) {
 		case 'settings.become': {
 			const { profile } = unitOf(gear, event.fixture);
 			if (profile.panel.kind === 'dip')

@@ -29,7 +29,7 @@ export function modeName(profile: Profile, modeId: string): string {
 	return profile.modes.find((mode) => mode.id === modeId)?.name ?? modeId;
 }
 
-/** A socket by the names people use: 'wash 1, data in', 'desk, output A', 'splitter, output 2'. */
+/** A socket by the names people use: 'wash 1, data in', 'desk, output A'. */
 export function portText(port: Port, rig: Named): string {
 	const { device, socket } = splitPort(port);
 	const known =

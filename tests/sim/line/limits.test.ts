@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import { LINE_KINDS } from '../../../sim/line/devices.ts';
 import { LINE_LIMITS, LINE_RATES } from '../../../sim/line/index.ts';
 import { ramp } from '../../../sim/line/limits.ts';
 
@@ -8,6 +9,16 @@ describe('the numbers', () => {
 		const page = readFileSync(new URL('../../../sim/line/index.ts', import.meta.url), 'utf8');
 		const rows = [...page.matchAll(/^ \* \| (\w+) \| ([\d.]+) \|$/gm)].map((row) => [row[1], Number(row[2])]);
 		expect(Object.fromEntries(rows)).toEqual(LINE_LIMITS);
+	});
+
+	test('of a kind of box: what its input puts on the line, and what it needs', () => {
+		const kinds = Object.entries(LINE_KINDS).map(([kind, { input, needsPower, earthed }]) => [
+			kind,
+			{ ...input, needsPower, earthed },
+		]);
+		expect(Object.fromEntries(kinds)).toEqual({
+			splitter: { loads: 1, terminators: 1, needsPower: true, earthed: true },
+		});
 	});
 
 	test('cannot be changed', () => {
