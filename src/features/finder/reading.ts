@@ -2,10 +2,11 @@ import * as v from 'valibot';
 import { sheetWords } from '../../../content/en/finder/index.ts';
 import { InputError, isInputError } from '../../../shared/error/index.ts';
 import { readShape } from '../../../shared/profile/index.ts';
-import { QUICK_LINKS, quickSheet, RIG_IDS, type RigSheet, readSheet } from '../../../shared/sheet/index.ts';
+import { asMeant, QUICK_LINKS, quickSheet, RIG_IDS, type RigSheet, readSheet } from '../../../shared/sheet/index.ts';
 import { COMPLAINT_KINDS, type Learnt } from '../../../sim/finder/index.ts';
+import { toSheet } from '../../../sim/rig/index.ts';
 import { readJson } from '../../pack/index.ts';
-import { holdsRig, MOST, readLink } from '../rig/index.ts';
+import { holdsRig, MOST, playInStretches, readLink } from '../rig/index.ts';
 import { readBundled } from './bundled.ts';
 import { COUNTS_VERSION, KEPT_VERSION } from './keys.ts';
 import type { Asks } from './protocol.ts';
@@ -95,8 +96,8 @@ export function readKeptRig(walk: string): RigSheet | null {
 }
 
 /**
- * A rig out of text: a sheet as JSON, a link to a bench, or the fragment of one. Of a bench the sheet is taken, not what was done
- * to it since.
+ * A rig out of text: a sheet as JSON, a link to a bench, or the fragment of one. Of a bench what it has become is
+ * taken, with nothing broken in it: what is broken is for the finder to find.
  * @throws InputError `sheet.text`, `sheet.crowded`, and what `readSheet` and `readLink` throw
  */
 export async function readRig(text: string): Promise<RigChoice> {
@@ -104,8 +105,9 @@ export async function readRig(text: string): Promise<RigChoice> {
 	if (trimmed === '') throw new InputError('sheet.text', '', sheetWords.empty);
 	const fragment = trimmed.slice(Math.max(0, trimmed.indexOf('#')));
 	if (holdsRig(fragment)) {
-		const { sheet } = await readLink(fragment);
-		return { kind: 'sheet', sheet: fitting(sheet) };
+		const { sheet, log } = await readLink(fragment);
+		const stands = toSheet(await playInStretches(sheet, log));
+		return { kind: 'sheet', sheet: fitting(asMeant(stands, sheet)) };
 	}
 	return { kind: 'sheet', sheet: readRigSheet(parsed(trimmed)) };
 }

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { finderWords, sheetWords } from '../../../../content/en/finder/index.ts';
 import { bundledRig } from '../../../../shared/sheet/index.ts';
+import type { RigEvent } from '../../../../sim/event/index.ts';
 import { faultyWitness, openBench } from '../../../../sim/finder/index.ts';
 import { NoWorker } from '../../../../src/features/finder/asking.ts';
 import { COUNTS_KEY, KEPT_KEY } from '../../../../src/features/finder/keys.ts';
@@ -291,6 +292,34 @@ describe('a sheet of one’s own', () => {
 			expect(store.scene.trouble).toBeNull();
 			expect(store.scene.laid?.fixtures.map(({ name }) => name)).toEqual(sheet.fixtures.map(({ name }) => name));
 		}
+	});
+
+	test('of a bench is as hands have left it, with nothing broken in it', async () => {
+		const log: RigEvent[] = [
+			{ type: 'power.switch', fixture: 'old-1', on: false },
+			{ type: 'cable.lift', cable: 'cable-2' },
+			{ type: 'desk.master', level: 128 },
+			{ type: 'cable.become', cable: 'cable-1', change: { minus: 'open', swapped: true } },
+			{ type: 'condition.become', fixture: 'wash-1', change: { covered: true, batteryHealth: 0.5 } },
+			{ type: 'charge.become', fixture: 'wash-1', charge: 0 },
+			{ type: 'remote.become', code: 3, battery: false },
+			{ type: 'desk.start-code', output: 'a', code: 23 },
+			{ type: 'hall.power', on: false },
+			{ type: 'clock.wait', ms: 5000 },
+		];
+		const { store } = storeOn();
+		await store.open();
+		await store.read(await linkOf({ sheet, log }));
+		expect(store.scene.trouble).toBeNull();
+		expect(store.scene.walk?.rig).toEqual({
+			kind: 'sheet',
+			sheet: {
+				...sheet,
+				fixtures: sheet.fixtures.map((each) => (each.id === 'old-1' ? { ...each, on: false } : each)),
+				desk: sheet.desk && { ...sheet.desk, master: 128 },
+				cables: sheet.cables.filter(({ id }) => id !== 'cable-2'),
+			},
+		});
 	});
 
 	const many = { ...sheet, fixtures: Array.from({ length: 65 }, () => sheet.fixtures[0]) };
