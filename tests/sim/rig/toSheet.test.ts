@@ -109,3 +109,31 @@ test('a sheet that says data was lost, of a rig whose line is whole, gives a rig
 	expect(rig.look('wash-1').light).toEqual(openRig(mixed).look('wash-1').light);
 	expect(toSheet(rig)).toEqual(mixed);
 });
+
+test('a sheet that says of a rig all that can be wrong with it is that rig’s sheet', () => {
+	const worn: RigSheet = {
+		...mixed,
+		hall: { ...mixed.hall, power: false, sound: 0.5 },
+		fixtures: mixed.fixtures.map((each, i) => ({
+			...each,
+			condition: { batteryHealth: 0.3, covered: true, deadEmitters: ['red'] },
+			...(i === 0 ? { lost: [{ slot: 8, level: 200 }] } : {}),
+		})),
+		desk: mixed.desk && { ...mixed.desk, outputs: mixed.desk.outputs.map((each) => ({ ...each, startCode: 23 })) },
+		remote: { code: 2, battery: false },
+	};
+	expect(readSheet(worn)).toEqual(worn);
+	expect(toSheet(openRig(worn))).toEqual(worn);
+});
+
+test('a charger that was dead is dead in the rig made again: an hour on mains puts nothing in', () => {
+	const rig = openRig(mixed);
+	rig.send({ type: 'charge.become', fixture: 'wash-1', charge: 0.5 });
+	rig.send({ type: 'condition.become', fixture: 'wash-1', change: { chargerDead: true } });
+	const again = openRig(toSheet(rig));
+	for (const each of [rig, again]) {
+		each.send({ type: 'mains.plug', fixture: 'wash-1', into: 'wall' });
+		each.wait(3_600_000);
+		expect(each.look('wash-1').lamps.battery).toEqual({ bars: 2, charging: false });
+	}
+});
