@@ -28,7 +28,7 @@ function checkSheet(sheet: RigSheet): void {
 	sheet.profiles.forEach(checkOwnProfile);
 	once(sheet.profiles, 'profiles', 'profile');
 	let taken = once(sheet.fixtures, 'fixtures', 'device', new Set(['desk', 'wall', 'none', 'hand', 'remote', 'rig']));
-	for (const list of Object.values(BOX_LISTS)) taken = once(sheet[list], list, 'device', taken);
+	for (const list of BOX_LISTS) taken = once(sheet[list], list, 'device', taken);
 	once(sheet.cables, 'cables', 'cable');
 	for (const [i, fixture] of sheet.fixtures.entries()) checkFixture(sheet, fixture, `fixtures[${i}]`);
 	checkMains(sheet);

@@ -154,8 +154,8 @@ export interface SheetBox extends SheetDevice {
 	readonly kind: BoxKind;
 }
 
-/** The sheet's lists of boxes, by kind. */
-export const BOX_LISTS: Readonly<Record<BoxKind, keyof Boxes>> = Object.freeze({ splitter: 'splitters' });
+/** The names of a sheet's lists of boxes. */
+export const BOX_LISTS: readonly (keyof Boxes)[] = Object.freeze(Object.keys(noBoxes()) as (keyof Boxes)[]);
 
 /** What sockets each kind has, as a sentence about one that is not there says it. */
 export const SOCKET_WORDS: Readonly<Record<DeviceKind, string>> = Object.freeze({
@@ -176,25 +176,20 @@ const FIXTURE_PORTS: readonly DevicePort[] = Object.freeze([
 	port('out', 'out', { from: 'in', by: 'wire' }),
 ]);
 
-const boxPorts: { readonly [Kind in BoxKind]: (box: Boxes[(typeof BOX_LISTS)[Kind]][number]) => DevicePort[] } = {
-	splitter: ({ outputs }) => [
-		port('in', 'in'),
-		...Array.from({ length: outputs }, (_, i) => port(`${i + 1}`, 'out', { from: 'in', by: 'power' })),
-	],
+const boxes: { readonly [Kind in BoxKind]: (sheet: Boxes) => SheetBox[] } = {
+	splitter: ({ splitters }) =>
+		splitters.map(({ outputs, ...box }) => ({
+			kind: 'splitter',
+			...box,
+			ports: [
+				port('in', 'in'),
+				...Array.from({ length: outputs }, (_, i) => port(`${i + 1}`, 'out', { from: 'in', by: 'power' })),
+			],
+		})),
 };
 
-/** The boxes of a sheet, in its order. */
-export function boxesOf(sheet: Boxes): SheetBox[] {
-	return (Object.keys(BOX_LISTS) as BoxKind[]).flatMap((kind) =>
-		sheet[BOX_LISTS[kind]].map((box) => ({
-			kind,
-			id: box.id,
-			name: box.name,
-			on: box.on,
-			ports: boxPorts[kind](box),
-		})),
-	);
-}
+/** The boxes of a sheet, kind by kind, in its order. */
+export const boxesOf = (sheet: Boxes): SheetBox[] => Object.values(boxes).flatMap((of) => of(sheet));
 
 /** All devices of a sheet: the desk, the boxes, the fixtures, each in the sheet's order. */
 export function devicesOf(sheet: Devices): SheetDevice[] {

@@ -10,7 +10,7 @@ export interface Kept {
 /** Most of each that a bench draws and works out without choking a phone. */
 export const MOST = Object.freeze({
 	fixtures: 64,
-	...Object.fromEntries(Object.values(BOX_LISTS).map((list) => [list, 16])),
+	...Object.fromEntries(BOX_LISTS.map((list) => [list, 16])),
 	cables: 200,
 	terminators: 200,
 	profiles: 40,

@@ -1,4 +1,4 @@
-import { boxesOf } from '../../../shared/sheet/index.ts';
+import { boxesOf, noBoxes } from '../../../shared/sheet/index.ts';
 import type { LineCause, Receiver, Reception, Talker, Wiring } from '../../../sim/line/index.ts';
 import { lineBox, receptions } from '../../../sim/line/index.ts';
 
@@ -35,7 +35,7 @@ export function leader(fixture: string, socket = 'out'): Talker {
 }
 
 export function splitter(id: string, outputs = 4, on = true): Box {
-	const [box] = boxesOf({ splitters: [{ id, name: id, outputs, on }] });
+	const [box] = boxesOf({ ...noBoxes(), splitters: [{ id, name: id, outputs, on }] });
 	if (!box) throw new Error('no box');
 	return lineBox(box, true);
 }
