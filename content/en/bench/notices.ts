@@ -44,7 +44,9 @@ export const asideWords = {
 	newer: 'A bench made by a newer version',
 	why: {
 		link: 'A link took its place.',
+		file: 'A bench from a file took its place.',
 		tab: 'Another tab took its place.',
+		newer: 'A newer version of Prep Bay made it.',
 		damaged: 'It was damaged, or could not be played.',
 		back: 'Another one was brought back.',
 	},

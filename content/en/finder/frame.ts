@@ -20,7 +20,11 @@ export const finderWords = {
 			'The verdicts counted on this device were damaged. They have been set aside, and counting starts again.',
 		noFit:
 			'The walk kept on this device does not fit this version of the finder. Its steps have been set aside; the rig and the complaint still stand.',
+		newer:
+			'What the finder kept on this device was made by a newer version of Prep Bay. It is left as it is. Load the page again to get the newest version.',
 		notKept: 'This device keeps nothing for this page, so the walk is gone when the page closes.',
+		noRoom:
+			'There is no room left on this device, so the walk is gone when the page closes. Make room on the page ‘Kept on this device’.',
 		noWorker:
 			'This browser cannot run the finder, or it could not be fetched. Check the network once, or use a newer browser.',
 		broke: 'The finder broke down over this. That is a fault of its own. Go back a step, or start again.',

@@ -120,6 +120,9 @@ export const sitWords = {
 	flagged: 'Flagged',
 	saved: 'Kept.',
 	notKept: 'This device keeps nothing for this page. Hand in before you close it, or the answers are gone.',
+	noRoom:
+		'There is no room left on this device to keep your answers. Hand in before you close the page, or make room on the page ‘Kept on this device’.',
+	tryAgain: 'Try again',
 	handIn: 'Hand in',
 	handInOpen: (open: number) =>
 		`${count(open, 'question is', 'questions are')} not answered. You can go back, or hand in as it is.`,
@@ -137,6 +140,8 @@ export const sitWords = {
 	takeOver: 'Go on in this tab',
 	lost: 'This paper was taken over in another tab. Go on there, or take it back here.',
 	damaged: 'What was kept of this paper was damaged. It has been set aside, and you start afresh.',
+	newer:
+		'Your answers to this paper were kept by a newer version of Prep Bay. They stay as they are. Load the page again to get that version before you begin anew.',
 	check: 'See how it went',
 	form: {
 		one: 'Pick one.',

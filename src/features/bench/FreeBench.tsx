@@ -1,6 +1,7 @@
 import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { benchWords } from '../../../content/en/bench/index.ts';
+import { DEVICE } from '../../storage/index.ts';
 import { Button } from '../../ui/index.ts';
 import { holdsRig, useRig } from '../rig/index.ts';
 import { Bench } from './Bench.tsx';
@@ -16,7 +17,7 @@ const LayOut = later(() => import('./LayOut.tsx'));
 const PlayingBack = later(() => import('./PlayingBack.tsx'));
 const Share = later(() => import('./Share.tsx'));
 
-const storage = () => localStorage;
+const storage = DEVICE;
 const SOON_MS = 400;
 
 /** The free bench: lay out what you like, break it yourself, share it. It is kept on the device. */
@@ -92,7 +93,7 @@ function Opened({ opening, openOther }: { opening: Opening; openOther: OpenOther
 				<Button onClick={() => setOpen('share')}>{benchWords.share}</Button>
 				{aside > 0 && <Button onClick={() => setOpen('kept')}>{benchWords.keptBenches(aside)}</Button>}
 			</div>
-			{(trouble || before || kept !== 'kept') && <FreeNotices {...{ opening, kept, aside, openOther }} />}
+			{(trouble || before || kept !== 'kept') && <FreeNotices {...{ opening, kept, openOther }} />}
 			{open === 'layOut' && <LayOut store={store} onClose={close} />}
 			{open === 'share' && <Share store={store} onClose={close} />}
 			{open === 'kept' && <KeptBenches storage={storage} openOther={openOther} onClose={close} />}

@@ -10,13 +10,11 @@ interface Props {
 	opening: Opening;
 	/** What became of keeping it. */
 	kept: Kept;
-	/** Benches set aside. */
-	aside: number;
 	openOther: OpenOther;
 }
 
 /** Where the bench came from, what went wrong on the way, and the way back to the person's own. */
-export default function FreeNotices({ opening, kept, aside, openOther }: Props): JSX.Element {
+export default function FreeNotices({ opening, kept, openOther }: Props): JSX.Element {
 	const { trouble, before } = opening;
 	const [read, markRead] = useState(false);
 	const [wrong, tell] = useState<string | null>(null);
@@ -48,9 +46,9 @@ export default function FreeNotices({ opening, kept, aside, openOther }: Props):
 					<p role="status">{noticeWords.otherTab}</p>
 				</Notice>
 			)}
-			{kept === 'refused' && (
+			{(kept === 'refused' || kept === 'full') && (
 				<Notice>
-					<p>{aside > 0 ? noticeWords.noRoom : noticeWords.notKept}</p>
+					<p>{kept === 'full' ? noticeWords.noRoom : noticeWords.notKept}</p>
 				</Notice>
 			)}
 		</>

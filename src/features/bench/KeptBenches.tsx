@@ -1,11 +1,11 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { asideWords as words } from '../../../content/en/bench/index.ts';
+import { dropText, tellKept } from '../../storage/index.ts';
 import { Button, Dialog, Notice, saveText } from '../../ui/index.ts';
-import { type Aside, asideList, asideText, dropAside } from '../rig/index.ts';
+import { type Aside, asideList, asideText } from '../rig/index.ts';
 import { openAside } from './openAside.ts';
 import type { Keeping, OpenOther } from './opened.ts';
-import { tellAside } from './useAsideCount.ts';
 
 interface Props {
 	storage: Keeping;
@@ -32,8 +32,8 @@ export default function KeptBenches({ storage, openOther, onClose }: Props): JSX
 		if (trouble === null) onClose();
 	};
 	const remove = (id: string) => {
-		dropAside(storage, id);
-		tellAside();
+		dropText(storage, id);
+		tellKept();
 		set(asideList(storage));
 	};
 	return (

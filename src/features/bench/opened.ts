@@ -1,4 +1,5 @@
-import { type Place, type Playing, type RigStore, rigStore, type Store, takePlace } from '../rig/index.ts';
+import type { Store } from '../../storage/index.ts';
+import { type Place, type Playing, type RigStore, rigStore, takePlace } from '../rig/index.ts';
 import { fourInLine } from './firstSheet.ts';
 
 /** How a bench came to be on the page. */

@@ -1,13 +1,14 @@
 import { useEffect, useState } from 'preact/hooks';
 import { useUnderWay } from '../../site/updates/index.ts';
-import { dropAside, holdsPlace, keep, type RigStore } from '../rig/index.ts';
+import { dropText } from '../../storage/index.ts';
+import { holdsPlace, keep, type RigStore } from '../rig/index.ts';
 import type { Keeping, Opening } from './opened.ts';
 
 /** Milliseconds between a change and its keeping. */
 const KEEP_AFTER_MS = 800;
 
-/** What became of the last keeping; `aside` where the bench of another tab had to make room. */
-export type Kept = 'kept' | 'aside' | 'refused';
+/** What became of the last keeping. */
+export type Kept = ReturnType<typeof keep>;
 
 /** What was done to a bench, to compare: its sheet, and its log but for the clock that ran on since. */
 function doneTo({ rig: { sheet, log } }: RigStore): readonly unknown[] {
@@ -43,7 +44,7 @@ export function useKeeping(opening: Opening, storage: Keeping): Kept {
 				why,
 				now: Date.now(),
 			});
-			if (came !== 'refused' && backFrom !== null) dropAside(storage, backFrom);
+			if ((came === 'kept' || came === 'aside') && backFrom !== null) dropText(storage, backFrom);
 			// what makes room for a link, or for one brought back, is said there
 			if (came !== 'aside' || why === 'tab') set(came);
 			isFirst = false;

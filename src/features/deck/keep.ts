@@ -1,22 +1,19 @@
-import { type Read, shelfOf } from '../../shelf/index.ts';
-import { type Deck, NO_DECK, withLearnt } from './deck.ts';
+import { DEVICE, type Read, shelfOf } from '../../storage/index.ts';
+import { type Deck, merged, NO_DECK, withLearnt } from './deck.ts';
 import { type Skill, skillText } from './skill.ts';
 import { deckText } from './version.ts';
 
 /** The deck on this device. */
-export const deckShelf = shelfOf(
-	'prep-bay.review',
-	NO_DECK,
-	async () => (await import('./reading.ts')).readDeck,
-	deckText,
-);
+export const deckShelf = shelfOf('review', {
+	none: NO_DECK,
+	reader: async () => (await import('./reading.ts')).readDeck,
+	write: deckText,
+	merge: merged,
+});
 
 /** Puts skills into the deck on this device, where it can be kept at all. Those that are there stay as they stand. */
 export async function keepLearnt(skills: readonly Skill[]): Promise<void> {
-	await deckShelf.change(
-		() => localStorage,
-		(deck) => withLearnt(deck, skills.map(skillText), Date.now()),
-	);
+	await deckShelf.change(DEVICE, (deck) => withLearnt(deck, skills.map(skillText), Date.now()));
 }
 
 /** A deck from a file. @throws InputError as `readDeck` does */

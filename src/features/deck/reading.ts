@@ -1,9 +1,7 @@
 import * as v from 'valibot';
 import { InputError } from '../../../shared/error/index.ts';
-import { LINK_BOUNDS, readJson } from '../../pack/index.ts';
-import type { Read } from '../../shelf/index.ts';
+import { isRecord, KEPT, type Read, readRecord } from '../../storage/index.ts';
 import type { Card, Deck } from './deck.ts';
-import { VERSION } from './version.ts';
 
 const time = v.pipe(v.number(), v.safeInteger(), v.minValue(0), v.maxValue(8.64e15));
 const count = v.pipe(v.number(), v.safeInteger(), v.minValue(0));
@@ -40,26 +38,15 @@ export function readDeck(text: string): Read<Deck> {
 	return { kept: cards, damaged: Object.fromEntries(damaged) };
 }
 
-/** Some ten times what every skill there is comes to. */
-const BOUNDS = { ...LINK_BOUNDS, things: 100_000 };
-
 function cardsOf(text: string): Readonly<Record<string, unknown>> {
-	const found = readJson(text, BOUNDS);
-	if (typeof found === 'string') throw damagedWhole();
-	const whole = found.value;
-	if (!isRecord(whole) || !Number.isSafeInteger(whole['version']) || Number(whole['version']) < 1) throw damagedWhole();
-	if (Number(whole['version']) > VERSION)
+	const found = readRecord(text, KEPT.review);
+	if (found.is === 'newer')
 		throw new InputError('review.newer', 'version', 'This was written by a newer Prep Bay. Load the page again.');
-	if (!isRecord(whole['cards'])) throw damagedWhole();
-	return whole['cards'];
-}
-
-const isRecord = (value: unknown): value is Record<string, unknown> =>
-	typeof value === 'object' && value !== null && !Array.isArray(value);
-
-const damagedWhole = (): InputError =>
-	new InputError(
+	const cards = found.is === 'record' ? found.record['cards'] : null;
+	if (isRecord(cards)) return cards;
+	throw new InputError(
 		'review.damaged',
 		'',
 		'This is no review file of Prep Bay, or it is damaged. Choose the file you saved from here.',
 	);
+}

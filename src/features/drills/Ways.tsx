@@ -2,6 +2,7 @@ import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { drillWords } from '../../../content/en/drills/index.ts';
 import type { Drill, DrillKind } from '../../../sim/drill/index.ts';
+import { DEVICE } from '../../storage/index.ts';
 import { Button, Live } from '../../ui/index.ts';
 import { openProgress, suggestNext } from '../progress/index.ts';
 import { anySeed, drillLink } from './link.ts';
@@ -10,7 +11,7 @@ import { anySeed, drillLink } from './link.ts';
 export function Ways({ drill, order }: { drill: Drill; order: readonly DrillKind[] }): JSX.Element {
 	const [said, say] = useState('');
 	const nextKind = async () => {
-		const { progress } = await openProgress(() => localStorage);
+		const { progress } = await openProgress(DEVICE);
 		const { kind = drill.kind } = suggestNext(progress, order, Date.now(), drill.kind) ?? {};
 		location.hash = drillLink(kind, anySeed());
 	};

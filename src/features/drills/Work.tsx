@@ -2,6 +2,7 @@ import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { drillWords } from '../../../content/en/drills/index.ts';
 import { hintOn, type Mark, markDrill, type Task } from '../../../sim/drill/index.ts';
+import { DEVICE } from '../../storage/index.ts';
 import { Button, Live } from '../../ui/index.ts';
 import { hintText } from '../../wording/index.ts';
 import { Bench } from '../bench/index.ts';
@@ -40,12 +41,7 @@ export function Work({ drill, under, store, attempt, onAttempt, onRestart }: Pro
 		say(({ turn }) => ({ text: '', turn }));
 		onAttempt(markedAttempt(attempt, got));
 		const now = Date.now();
-		keep(
-			await changeProgress(
-				() => localStorage,
-				(own) => progressAfter(own, under, got, attempt, now),
-			),
-		);
+		keep(await changeProgress(DEVICE, (own) => progressAfter(own, under, got, attempt, now)));
 	};
 	// brought into sight and read from its top
 	useEffect(() => {
@@ -57,10 +53,7 @@ export function Work({ drill, under, store, attempt, onAttempt, onRestart }: Pro
 		say(({ turn }) => ({ text: text ?? drillWords.nothingLeft, turn: turn + 1 }));
 		if (text === null || attempt.done) return;
 		onAttempt({ ...attempt, hints: attempt.hints + 1 });
-		void changeProgress(
-			() => localStorage,
-			(own) => withHint(own, under.kind, under.seed),
-		);
+		void changeProgress(DEVICE, (own) => withHint(own, under.kind, under.seed));
 	};
 	const out = (['desk', 'cables', 'remote'] as const).filter(
 		(tool) => !drill.hands.includes(tool === 'cables' ? 'line' : tool),

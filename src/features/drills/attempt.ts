@@ -1,4 +1,5 @@
 import type { Mark } from '../../../sim/drill/index.ts';
+import { DEVICE } from '../../storage/index.ts';
 import {
 	changeProgress,
 	type KindRecord,
@@ -38,13 +39,10 @@ export function attemptFrom(record: KindRecord | undefined, { seed }: Under): At
 /** Logs that a drill is begun, before its first press, so that one that is left and begun anew does not count as new. */
 export async function beginAttempt(under: Under): Promise<Attempt> {
 	let attempt: Attempt = FRESH;
-	await changeProgress(
-		() => localStorage,
-		(own) => {
-			attempt = attemptFrom(own.get(under.kind), under);
-			return withBegun(own, under.kind, under.seed);
-		},
-	);
+	await changeProgress(DEVICE, (own) => {
+		attempt = attemptFrom(own.get(under.kind), under);
+		return withBegun(own, under.kind, under.seed);
+	});
 	return attempt;
 }
 

@@ -3,8 +3,8 @@ import { useCallback, useEffect, useRef, useState } from 'preact/hooks';
 import { casefileWords } from '../../../content/en/fault-tree/index.ts';
 import { bundledWords } from '../../../content/en/finder/index.ts';
 import { type Ask, askWorker, NoWorker, Refused } from '../../asking/index.ts';
+import { DEVICE, KEPT, textAt } from '../../storage/index.ts';
 import { Button, Live, Notice } from '../../ui/index.ts';
-import { KEPT_KEY } from '../finder/index.ts';
 import { Chooser } from './Chooser.tsx';
 import { readTreeLink, treeLink } from './link.ts';
 import { Sheet } from './Sheet.tsx';
@@ -16,14 +16,8 @@ const makeAsk = (): Ask<CasefileWork> =>
 
 const BUNDLED: readonly NamedView[] = Object.entries(bundledWords).map(([id, { name }]) => ({ id, name }));
 
-/** What the finder keeps on this device; null where there is nothing, or nothing may be read. */
-function keptText(): string | null {
-	try {
-		return localStorage.getItem(KEPT_KEY);
-	} catch {
-		return null;
-	}
-}
+/** The finder's kept walk; null where there is none, or none may be read. */
+const keptText = (): string | null => textAt(DEVICE, KEPT.walk.key);
 
 /** What is chosen so far; empty for not yet known. */
 interface Choice {

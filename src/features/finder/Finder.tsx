@@ -1,6 +1,7 @@
 import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { checkWords, finderWords, verdictWords } from '../../../content/en/finder/index.ts';
+import { DEVICE } from '../../storage/index.ts';
 import { Button, Live, Notice } from '../../ui/index.ts';
 import { askWorker } from './asking.ts';
 import { PickComplaint, PickFixture } from './Pick.tsx';
@@ -15,7 +16,7 @@ import { Working } from './Working.tsx';
 const makeStore = () =>
 	finderStore({
 		ask: askWorker(() => new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' })),
-		storage: () => localStorage,
+		storage: DEVICE,
 		clock: () => Date.now(),
 	});
 
@@ -46,7 +47,7 @@ export function Finder(): JSX.Element {
 			)}
 			{!scene.kept && (
 				<Notice>
-					<p>{finderWords.troubles.notKept}</p>
+					<p>{scene.full ? finderWords.troubles.noRoom : finderWords.troubles.notKept}</p>
 				</Notice>
 			)}
 			{phase === 'opening' && <Working stage={scene.stage} />}

@@ -10,4 +10,3 @@ export { shareText, timeText } from './amounts.ts';
 export { Cautions } from './Cautions.tsx';
 export { Finder } from './Finder.tsx';
 export { keptRig } from './keptRig.ts';
-export { KEPT_KEY } from './keys.ts';

@@ -1,46 +1,27 @@
 import type { Learnt } from '../../../sim/finder/index.ts';
-import { COUNTS_KEY, COUNTS_VERSION, KEPT_KEY, KEPT_VERSION } from './keys.ts';
+import { isNewer, KEPT, moveAside, putInPlace, type Store, textAt } from '../../storage/index.ts';
 import type { Kept } from './walk.ts';
 
-/** The device's store; getting at it may be refused. */
-export type Storage = () => Pick<globalThis.Storage, 'getItem' | 'setItem' | 'removeItem'>;
+/** The finder's two kept things: its walk with what the gig allows, and its count of verdicts. */
+type KeptOf = 'walk' | 'verdicts';
 
-/** The text under a key; null where there is none, or none may be read. */
-export function found(storage: Storage, key: string): string | null {
-	try {
-		return storage().getItem(key);
-	} catch {
-		return null;
-	}
+/** The text that is kept of either; null where there is none, or none may be read; `newer` where it is not for this version. */
+export function found(store: Store, what: KeptOf): { readonly text: string; readonly isNewer: boolean } | null {
+	const text = textAt(store, KEPT[what].key);
+	return text === null ? null : { text, isNewer: isNewer(text, KEPT[what]) };
 }
 
-/** Keeps the walk and what the gig allows. Returns false where the store refuses (private browsing, full). */
-export function keepWalk(storage: Storage, { allows, walk }: Kept): boolean {
-	return put(storage, KEPT_KEY, { version: KEPT_VERSION, allows, walk });
-}
+/** Keeps the walk and what the gig allows. */
+export const keepWalk = (store: Store, { allows, walk }: Kept): ReturnType<typeof putInPlace> =>
+	putInPlace(store, KEPT.walk, JSON.stringify({ version: KEPT.walk.version, allows, walk }));
 
 /** Keeps the count of verdicts, apart from any walk. */
-export function keepCounts(storage: Storage, counts: Learnt): boolean {
-	return put(storage, COUNTS_KEY, { version: COUNTS_VERSION, counts });
-}
+export const keepCounts = (store: Store, counts: Learnt): ReturnType<typeof putInPlace> =>
+	putInPlace(store, KEPT.verdicts, JSON.stringify({ version: KEPT.verdicts.version, counts }));
 
 /** Moves what could not be read out of the way, so that it neither stops the page nor is lost. */
-export function setAside(storage: Storage, key: string): void {
-	try {
-		const text = storage().getItem(key);
-		if (text === null) return;
-		storage().setItem(`${key}.damaged`, text);
-		storage().removeItem(key);
-	} catch {
-		// a store that refuses keeps it where it is, and it is met again next time
-	}
-}
-
-function put(storage: Storage, key: string, what: unknown): boolean {
-	try {
-		storage().setItem(key, JSON.stringify(what));
-		return true;
-	} catch {
-		return false;
-	}
+export function setAside(store: Store, what: KeptOf): void {
+	const { key } = KEPT[what];
+	const text = textAt(store, key);
+	if (text !== null) moveAside(store, key, text, 'damaged', Date.now());
 }

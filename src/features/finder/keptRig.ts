@@ -1,6 +1,6 @@
 import type { RigSheet } from '../../../shared/sheet/index.ts';
 
-/** The sheet of the finder's kept walk, from the text under `KEPT_KEY`; null where it has none that can be read. */
+/** The sheet of the finder's kept walk, from its text; null where it has none that can be read. */
 export async function keptRig(text: string): Promise<RigSheet | null> {
 	// fetched only here: what stands in the door comes with every page that opens it
 	return (await import('./reading.ts')).readKeptRig(text);

@@ -5,10 +5,9 @@ import { readShape } from '../../../shared/profile/index.ts';
 import { asMeant, QUICK_LINKS, quickSheet, RIG_IDS, type RigSheet, readSheet } from '../../../shared/sheet/index.ts';
 import { COMPLAINT_KINDS, type Learnt } from '../../../sim/finder/index.ts';
 import { toSheet } from '../../../sim/rig/index.ts';
-import { readJson } from '../../pack/index.ts';
+import { KEPT, readJson } from '../../storage/index.ts';
 import { holdsRig, MOST, playInStretches, readLink } from '../rig/index.ts';
 import { readBundled } from './bundled.ts';
-import { COUNTS_VERSION, KEPT_VERSION } from './keys.ts';
 import type { Asks } from './protocol.ts';
 import type { Kept, RigChoice } from './walk.ts';
 
@@ -41,7 +40,7 @@ const walkSchema = v.strictObject({
 });
 
 const keptSchema = v.strictObject({
-	version: v.literal(KEPT_VERSION),
+	version: v.literal(KEPT.walk.version),
 	allows: v.strictObject({
 		without: v.array(v.picklist(['ladder', 'spare-cable', 'spare-fixture', 'spare-battery', 'terminator'])),
 		showRunning: v.boolean(),
@@ -50,7 +49,7 @@ const keptSchema = v.strictObject({
 	walk: v.nullable(walkSchema),
 });
 
-const countsSchema = v.strictObject({ version: v.literal(COUNTS_VERSION), counts });
+const countsSchema = v.strictObject({ version: v.literal(KEPT.verdicts.version), counts });
 
 /** What is kept on the device. What cannot be read is named as damaged, and nothing of it is used. */
 export function readStored({ walk, counts: counted }: Asks['open']['asks']): Asks['open']['gives'] {

@@ -17,6 +17,8 @@ export interface Scene {
 	readonly trouble: string | null;
 	/** Whether the device keeps the walk. */
 	readonly kept: boolean;
+	/** Where it does not: whether only room is wanting. */
+	readonly full: boolean;
 	readonly learnt: Learnt;
 	/** Goes up with each screen, so that the page can begin it at its top. */
 	readonly turn: number;
@@ -33,6 +35,7 @@ export const START: Scene = {
 	stage: null,
 	trouble: null,
 	kept: true,
+	full: false,
 	learnt: {},
 	turn: 0,
 };

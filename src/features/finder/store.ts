@@ -1,9 +1,9 @@
 import { finderWords, quickWords } from '../../../content/en/finder/index.ts';
 import { type ComplaintKind, learn } from '../../../sim/finder/index.ts';
+import type { Store } from '../../storage/index.ts';
 import { type Ask, NoWorker, Refused } from './asking.ts';
 import { countable, unlearn } from './counts.ts';
-import { found, keepCounts, keepWalk, type Storage, setAside } from './keep.ts';
-import { COUNTS_KEY, KEPT_KEY } from './keys.ts';
+import { found, keepCounts, keepWalk, setAside } from './keep.ts';
 import type { Stage } from './protocol.ts';
 import { type Scene, START } from './scene.ts';
 import type { LaidView, WalkView } from './view.ts';
@@ -47,7 +47,7 @@ export interface FinderStore {
 
 export interface StoreParts {
 	readonly ask: Ask;
-	readonly storage: Storage;
+	readonly storage: Store;
 	/** Ms since 1970. */
 	readonly clock: () => number;
 }
@@ -90,14 +90,15 @@ export function finderStore({ ask, storage, clock }: StoreParts): FinderStore {
 	const fallBack = async (): Promise<void> => {
 		const { walk } = scene;
 		if (scene.phase !== 'walk' || !walk) return;
-		setAside(storage, KEPT_KEY);
+		setAside(storage, 'walk');
 		const { trouble } = scene;
 		const next = walk.steps.length > 0 ? { ...walk, steps: [], counted: [] } : { ...walk, complaint: null };
 		await put(next, walk.steps.length > 0 ? finderWords.troubles.noFit : trouble);
 	};
 	const keep = (): void => {
-		const kept = keepWalk(storage, scene);
-		if (kept !== scene.kept) set({ kept });
+		const came = keepWalk(storage, scene);
+		const [kept, full] = [came === 'kept', came === 'full'];
+		if (kept !== scene.kept || full !== scene.full) set({ kept, full });
 	};
 	/** Puts a walk on the page, keeps it, and asks for what shows it. */
 	const put = (walk: Walk | null, trouble: string | null = null): Promise<void> => {
@@ -188,13 +189,14 @@ export function finderStore({ ask, storage, clock }: StoreParts): FinderStore {
 			return () => listeners.delete(listener);
 		},
 		async open() {
-			const walk = found(storage, KEPT_KEY);
-			const counts = found(storage, COUNTS_KEY);
-			if (walk === null && counts === null) return show();
+			const [walk, counts] = [found(storage, 'walk'), found(storage, 'verdicts')];
+			const textOf = (kept: typeof walk): string | null => (kept && !kept.isNewer ? kept.text : null);
+			if (walk?.isNewer || counts?.isNewer) set({ trouble: finderWords.troubles.newer });
+			if (textOf(walk) === null && textOf(counts) === null) return show();
 			await fetch(
-				(stage) => ask('open', { walk, counts }, stage),
+				(stage) => ask('open', { walk: textOf(walk), counts: textOf(counts) }, stage),
 				({ kept, learnt, damaged }) => {
-					for (const what of damaged) setAside(storage, what === 'walk' ? KEPT_KEY : COUNTS_KEY);
+					for (const what of damaged) setAside(storage, what === 'walk' ? 'walk' : 'verdicts');
 					set({ learnt, ...(kept ?? {}) });
 					if (damaged.length > 0)
 						set({

@@ -3,6 +3,7 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import { hiddenWords } from '../../../content/en/hidden-faults/index.ts';
 import type { Ask } from '../../asking/index.ts';
 import { useUnderWay } from '../../site/updates/index.ts';
+import { DEVICE } from '../../storage/index.ts';
 import { Button, Live, Tape } from '../../ui/index.ts';
 import { timeText } from '../finder/index.ts';
 import { CheckList } from './CheckList.tsx';
@@ -21,8 +22,6 @@ interface Props {
 	onAnother: () => void;
 	onLeave: () => void;
 }
-
-const store = () => localStorage;
 
 /** One drill, from its complaint to the review of what was done. Key it by its link. */
 export function Drill({ ask, drill, onFail, onAnother, onLeave }: Props): JSX.Element {
@@ -43,7 +42,7 @@ export function Drill({ ask, drill, onFail, onAnother, onLeave }: Props): JSX.El
 			if (gone.current) return;
 			// kept are those that the rig knew
 			steps.current = stood.done.map(({ check }) => check);
-			keep(store, { drill: drillLink(drill), steps: steps.current, gaveUp });
+			keep(DEVICE, { drill: drillLink(drill), steps: steps.current, gaveUp });
 			setStand(stood);
 			const last = stood.done.at(-1);
 			if (!stood.cleared && !gaveUp) {
@@ -69,7 +68,7 @@ export function Drill({ ask, drill, onFail, onAnother, onLeave }: Props): JSX.El
 				const opened = await ask('open', drill);
 				if (gone.current) return;
 				setView(opened);
-				const kept = keptOf(store, drillLink(drill));
+				const kept = keptOf(DEVICE, drillLink(drill));
 				await go(kept?.steps ?? [], kept?.gaveUp ?? false);
 			} catch (error) {
 				if (!gone.current) onFail(error);

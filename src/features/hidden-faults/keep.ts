@@ -1,5 +1,4 @@
-/** Where a drill's steps are kept between visits. */
-const KEY = 'prep-bay.hidden';
+import { KEPT, moveAside, putInPlace, readJson, type Store, textAt } from '../../storage/index.ts';
 
 /** A drill as it is kept: which, by its link, the checks done, and whether it was given up. */
 export interface Kept {
@@ -8,26 +7,22 @@ export interface Kept {
 	readonly gaveUp: boolean;
 }
 
-/** The device's store; getting at it may be refused. */
-type Store = () => Pick<Storage, 'getItem' | 'setItem'>;
+const { hidden } = KEPT;
 
-/** What is kept of this drill; null where there is nothing, or nothing that can be read. */
+/** What is kept of this drill; null where there is nothing. What cannot be read is set aside, since the next is kept in its place. */
 export function keptOf(store: Store, drill: string): Kept | null {
-	try {
-		const kept: unknown = JSON.parse(store().getItem(KEY) ?? 'null');
-		return isKept(kept) && kept.drill === drill ? kept : null;
-	} catch {
-		return null;
-	}
+	const text = textAt(store, hidden.key);
+	if (text === null) return null;
+	const found = readJson(text, hidden.bounds);
+	const kept = typeof found === 'string' ? null : found.value;
+	if (isKept(kept)) return kept.drill === drill ? kept : null;
+	moveAside(store, hidden.key, text, 'damaged', Date.now());
+	return null;
 }
 
-/** Keeps a drill in the place of the last. Where the device refuses, the drill goes on unkept. */
+/** Keeps a drill in the place of the last. Where the device refuses, the drill goes on unkept: it can be had again from its link. */
 export function keep(store: Store, kept: Kept): void {
-	try {
-		store().setItem(KEY, JSON.stringify(kept));
-	} catch {
-		// private browsing, or full: the drill can be had again from its link
-	}
+	putInPlace(store, hidden, JSON.stringify(kept));
 }
 
 function isKept(kept: unknown): kept is Kept {

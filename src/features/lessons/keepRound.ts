@@ -1,3 +1,4 @@
+import { DEVICE } from '../../storage/index.ts';
 import { keepLearnt } from '../deck/index.ts';
 import { changeProgress, withDone } from '../progress/index.ts';
 import type { Check } from './checks.ts';
@@ -15,9 +16,6 @@ export interface Went {
 export async function keepRound(under: string, checks: readonly Check[], { right, of }: Went): Promise<void> {
 	const now = Date.now();
 	const result = { presses: 2 * of - right, fewest: of, hints: 0, milliseconds: 0, seed: 0 };
-	await changeProgress(
-		() => localStorage,
-		(progress) => withDone(progress, under, result, right === of, now),
-	);
+	await changeProgress(DEVICE, (progress) => withDone(progress, under, result, right === of, now));
 	await keepLearnt(checks.map(({ skill }) => skill));
 }

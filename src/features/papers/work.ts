@@ -2,7 +2,7 @@ import { topicNames, trainerWords } from '../../../content/en/papers/index.ts';
 import { InputError } from '../../../shared/error/index.ts';
 import { groundOf, kindsFor, type Paper, RIG_KIND_IDS, readRecipe, TOPIC_IDS } from '../../../shared/paper/index.ts';
 import { readSheet } from '../../../shared/sheet/index.ts';
-import { readJson } from '../../pack/index.ts';
+import { readJson } from '../../storage/index.ts';
 import { kindName } from '../../wording/index.ts';
 import { holdsRig, MOST, readLink } from '../rig/index.ts';
 import { markAny, rigSources, setAny } from './engine.ts';

@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { progressWords } from '../../../content/en/drills/index.ts';
-import { Keeping } from '../../shelf/index.ts';
+import { DEVICE, Keeping } from '../../storage/index.ts';
 import { importProgress } from './carry.ts';
 import { changeProgress, type Opened } from './keep.ts';
 import { merged, NO_PROGRESS, type Progress } from './result.ts';
@@ -13,12 +13,10 @@ interface Props {
 	said: string;
 }
 
-const storage = () => localStorage;
-
 /** Results of drills kept on the device: to a file, from a file, and away. */
 export function DrillKeeping({ progress, onChange, said }: Props): JSX.Element {
 	const change = (next: (own: Progress) => Progress, words: string) =>
-		changeProgress(storage, next).then((opened) => onChange(opened, words));
+		changeProgress(DEVICE, next).then((opened) => onChange(opened, words));
 
 	const take = async (text: string) => {
 		const got = await importProgress(progress, text);

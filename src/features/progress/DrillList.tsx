@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { drillWords, levels, progressWords } from '../../../content/en/drills/index.ts';
-import { Trouble } from '../../shelf/index.ts';
+import { DEVICE, Trouble } from '../../storage/index.ts';
 import { Button, Live, Tape } from '../../ui/index.ts';
 import { DrillKeeping } from './DrillKeeping.tsx';
 import { asideText, type Opened, openProgress } from './keep.ts';
@@ -17,21 +17,20 @@ export interface ListedKind {
 	readonly why: string;
 }
 
-const storage = () => localStorage;
 const hrefOf = (kind: string): string => `/drills/do/#kind=${kind}`;
 
 /** Every kind, easy to hard, with how it went so far, what to practise next, and the ways to keep and carry results. */
 export function DrillList({ kinds }: { kinds: readonly ListedKind[] }): JSX.Element {
 	const [opened, open] = useState<Opened | null>(null);
 	const [said, say] = useState('');
-	useEffect(() => void openProgress(storage).then(open), []);
+	useEffect(() => void openProgress(DEVICE).then(open), []);
 	return (
 		<div class="drills">
 			{opened && (
 				<Trouble
 					words={progressWords}
 					found={opened}
-					aside={() => asideText(storage)}
+					aside={() => asideText(DEVICE)}
 					onDone={() => open({ ...opened, damaged: null })}
 				/>
 			)}

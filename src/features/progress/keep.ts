@@ -1,30 +1,26 @@
-import { type Found, type Store, shelfOf } from '../../shelf/index.ts';
-import { NO_PROGRESS, type Progress } from './result.ts';
+import { type OnShelf, type Store, shelfOf } from '../../storage/index.ts';
+import { merged, NO_PROGRESS, type Progress } from './result.ts';
 import { progressText } from './version.ts';
 
-/** Where progress is kept on the device; what is damaged goes to the second, a list to which more may be added. */
-export const PROGRESS_KEY = 'prep-bay.progress';
-export const PROGRESS_ASIDE_KEY = `${PROGRESS_KEY}.damaged`;
-
 /** What was found on the device. */
-export interface Opened extends Omit<Found<Progress>, 'kept'> {
+export interface Opened extends Omit<OnShelf<Progress>, 'kept'> {
 	readonly progress: Progress;
 }
 
-const shelf = shelfOf(
-	PROGRESS_KEY,
-	NO_PROGRESS,
-	async () => {
+const shelf = shelfOf('progress', {
+	none: NO_PROGRESS,
+	reader: async () => {
 		const { readProgress } = await import('./reading.ts');
 		return (text) => {
 			const { progress, damaged } = readProgress(text);
 			return { kept: progress, damaged };
 		};
 	},
-	progressText,
-);
+	write: progressText,
+	merge: merged,
+});
 
-const opened = ({ kept, ...rest }: Found<Progress>): Opened => ({ progress: kept, ...rest });
+const opened = ({ kept, ...rest }: OnShelf<Progress>): Opened => ({ progress: kept, ...rest });
 
 /** Progress kept on the device. What cannot be read is set aside before anything is written over it, and the rest is there. */
 export const openProgress = async (store: Store): Promise<Opened> => opened(await shelf.open(store));
@@ -36,5 +32,5 @@ export const openProgress = async (store: Store): Promise<Opened> => opened(awai
 export const changeProgress = async (store: Store, change: (progress: Progress) => Progress): Promise<Opened> =>
 	opened(await shelf.change(store, change));
 
-/** What was set aside so far, as text; null where there is none. */
+/** What was set aside last, as text; null where there is none. */
 export const asideText = (store: Store): string | null => shelf.aside(store);

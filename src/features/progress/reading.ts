@@ -1,9 +1,8 @@
 import * as v from 'valibot';
 import { InputError } from '../../../shared/error/index.ts';
-import { LINK_BOUNDS, readJson } from '../../pack/index.ts';
+import { isRecord, KEPT, readRecord, type Step } from '../../storage/index.ts';
 import { FIRM } from './next.ts';
 import { type KindRecord, MOST_TRIED, type Progress } from './result.ts';
-import { type Migration, VERSION } from './version.ts';
 
 /** What was read: what could be, and what could not, by the name it stood under. */
 export interface ReadProgress {
@@ -34,15 +33,15 @@ const MOST_KINDS = 500;
 
 /**
  * Progress as it is kept or exported, from text. Each entry is read by itself: one that is damaged does not take the others along.
- * @param migrations for the tests; those of this version unless told
+ * @param steps for the tests, as is `version`; those of this version unless told
  * @throws InputError `progress.damaged` where the whole cannot be read, `progress.newer` where a newer version wrote it
  */
 export function readProgress(
 	text: string,
-	migrations: readonly Migration[] | null = null,
-	version = VERSION,
+	steps: readonly Step[] = STEPS,
+	version: number = KEPT.progress.version,
 ): ReadProgress {
-	const { kinds, found: before } = kindsOf(text, migrations ?? MIGRATIONS, version);
+	const { kinds, found: before } = kindsOf(text, steps, version);
 	const progress = new Map<string, KindRecord>();
 	const damaged: [string, unknown][] = [];
 	for (const [kind, found] of Object.entries(kinds)) {
@@ -55,16 +54,13 @@ export function readProgress(
 	return { progress, damaged: Object.fromEntries(damaged) };
 }
 
-/** Some hundred times what every drill and lesson there is comes to. */
-const BOUNDS = { ...LINK_BOUNDS, things: 50_000 };
-
 /**
  * From one version to the next: the first makes 2 of 1.
  *
  * 1 to 2: seeds begun are kept. A row of version 1 may have been one drill done over and over, and nothing tells: it is kept up to one
  * short of firm, so that one drill not met before makes it firm again. All else stays.
  */
-const MIGRATIONS: readonly Migration[] = Object.freeze<Migration[]>([
+const STEPS: readonly Step[] = Object.freeze<Step[]>([
 	(old) => {
 		const { kinds } = old;
 		if (!isRecord(kinds)) return old;
@@ -92,25 +88,17 @@ interface Kinds {
 	readonly found: Readonly<Record<string, unknown>>;
 }
 
-function kindsOf(text: string, migrations: readonly Migration[], version: number): Kinds {
-	const read = readJson(text, BOUNDS);
-	if (typeof read === 'string') throw damagedWhole();
-	const whole = read.value;
-	if (!isRecord(whole) || !Number.isSafeInteger(whole['version']) || Number(whole['version']) < 1) throw damagedWhole();
-	const from = Number(whole['version']);
-	if (from > version)
+function kindsOf(text: string, steps: readonly Step[], version: number): Kinds {
+	const found = readRecord(text, { ...KEPT.progress, version }, steps);
+	if (found.is === 'newer')
 		throw new InputError(
 			'progress.newer',
 			'version',
 			'These results were written by a newer Prep Bay. Load the page again.',
 		);
-	const { kinds } = migrations.slice(from - 1, version - 1).reduce((old, migrate) => migrate(old), whole);
-	if (!isRecord(kinds)) throw damagedWhole();
-	return { kinds, found: isRecord(whole['kinds']) ? whole['kinds'] : {} };
+	const kinds = found.is === 'record' ? found.record['kinds'] : null;
+	if (found.is !== 'record' || !isRecord(kinds))
+		throw new InputError('progress.damaged', '', 'These are no results of Prep Bay, or they are damaged.');
+	const { kinds: before } = found.before;
+	return { kinds, found: isRecord(before) ? before : {} };
 }
-
-const isRecord = (value: unknown): value is Record<string, unknown> =>
-	typeof value === 'object' && value !== null && !Array.isArray(value);
-
-const damagedWhole = (): InputError =>
-	new InputError('progress.damaged', '', 'These are no results of Prep Bay, or they are damaged.');

@@ -2,7 +2,7 @@ import type { JSX } from 'preact';
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { reviewWords as words } from '../../../content/en/review/index.ts';
 import { isInputError } from '../../../shared/error/index.ts';
-import { Keeping, Trouble } from '../../shelf/index.ts';
+import { DEVICE, Keeping, Trouble } from '../../storage/index.ts';
 import { Live } from '../../ui/index.ts';
 import {
 	type Deck,
@@ -20,8 +20,6 @@ import { Skills } from './Skills.tsx';
 import { Standing } from './Standing.tsx';
 import { type Names, skillViews } from './view.ts';
 
-const storage = () => localStorage;
-
 interface Props {
 	names: Names;
 }
@@ -32,13 +30,13 @@ export function Review({ names }: Props): JSX.Element {
 	const [sitting, setSitting] = useState<readonly string[] | null>(null);
 	const [now, setNow] = useState(Date.now);
 	const [said, say] = useState('');
-	useEffect(() => void deckShelf.open(storage).then(setFound), []);
+	useEffect(() => void deckShelf.open(DEVICE).then(setFound), []);
 	const deck = found?.kept ?? NO_DECK;
 	const views = useMemo(() => skillViews(deck, names, now), [deck, now]);
 	if (!found) return <p>{words.loading}</p>;
 
 	const change = async (next: (own: Deck) => Deck, told = '') => {
-		setFound(await deckShelf.change(storage, next));
+		setFound(await deckShelf.change(DEVICE, next));
 		setNow(Date.now());
 		say(told);
 	};
@@ -72,7 +70,7 @@ export function Review({ names }: Props): JSX.Element {
 			<Trouble
 				words={words}
 				found={found}
-				aside={() => deckShelf.aside(storage)}
+				aside={() => deckShelf.aside(DEVICE)}
 				onDone={() => setFound({ ...found, damaged: null })}
 			/>
 			<Standing deck={deck} views={views} now={now} onStart={() => setSitting(dueNow(deck, Date.now()))} />
@@ -83,7 +81,7 @@ export function Review({ names }: Props): JSX.Element {
 				onExported={() => say(words.exported)}
 				onImport={take}
 				onClear={() => {
-					deckShelf.clear(storage);
+					deckShelf.clear(DEVICE);
 					change(() => NO_DECK, words.cleared);
 				}}
 				said={said}

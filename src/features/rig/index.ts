@@ -5,9 +5,8 @@
  * one way: an event goes in by `send`, `version` goes up, views look again. Whatever comes from outside (a link, storage) goes
  * through `readSheet` and `readLog`, is held to sizes a phone can bear, and is never run.
  */
-export { type Aside, asideCount, asideIdOf, asideList, asideText, dropAside, putAside, type Why } from './aside.ts';
+export { type Aside, asideCount, asideIdOf, asideList, asideNameOf, asideText, putAside } from './aside.ts';
 export { type OnFrame, type RigClock, runClock } from './clock.ts';
-export type { Store } from './device.ts';
 export { withDesk, withFixture, withName, withoutFixture } from './edit.ts';
 export { freeId } from './freeId.ts';
 export { drillStore, handsText } from './handed.ts';
@@ -15,7 +14,6 @@ export {
 	type Found,
 	holdsPlace,
 	isKept,
-	KEEP_KEY,
 	keep,
 	type Place,
 	readText,

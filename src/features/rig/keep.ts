@@ -1,16 +1,21 @@
 import { isInputError } from '../../../shared/error/index.ts';
-import { readJson } from '../../pack/index.ts';
-import { dropAside, putAside, type Why } from './aside.ts';
-import type { Store } from './device.ts';
+import {
+	dropText,
+	type JsonBounds,
+	KEPT,
+	makeRoom,
+	moveAside,
+	putText,
+	readRecord,
+	type Store,
+	textAt,
+	type Why,
+} from '../../storage/index.ts';
+import { asideIdOf, asideNameOf, dropOldest } from './aside.ts';
 import type { Kept } from './kept.ts';
 import { fitForKeeping } from './waits.ts';
 
-/** Where the bench of the tab that wrote last is kept on the device. */
-export const KEEP_KEY = 'prep-bay.bench';
-const VERSION = 1;
-
-/** A bench's own are read up to this: as much as a browser keeps for a whole site. */
-const OWN_BOUNDS = { characters: 8_000_000, deep: 32, things: 1_000_000 } as const;
+const { bench } = KEPT;
 
 /**
  * One opening's hold on the one place where a bench is kept. Another tab has one of its own: neither writes over what it has not
@@ -42,56 +47,41 @@ export interface KeepOptions {
 /**
  * Keeps a bench. One that stands there and is not what this bench goes on from (another tab's, one from before a link, one that a
  * newer version made) is set aside first; where there is no room for both it stays, and this one is not kept.
- * @returns `kept`; `aside` where another was set aside for it; `refused` where the store refuses (private browsing, full)
+ * @returns `kept`; `aside` where another was set aside for it; `full` where there is no room for it, or for both; `refused` where
+ * the browser keeps nothing (private browsing)
  */
 export function keep(
 	store: Store,
 	{ sheet, log }: Kept,
 	place: Place,
 	{ isTheirs = false, why = 'tab', now }: KeepOptions,
-): 'kept' | 'aside' | 'refused' {
-	try {
-		const there = store().getItem(KEEP_KEY);
-		const foreign = there !== null && there !== place.from;
-		if (foreign && !moveAside(store, there, why, now)) return 'refused';
-		const theirs = isTheirs ? { theirs: true } : {};
-		const text = JSON.stringify({ version: VERSION, kept: [sheet, fitForKeeping(log)], id: place.id, ...theirs });
-		store().setItem(KEEP_KEY, text);
-		place.from = text;
-		place.wrote = true;
-		// an earlier state of this very bench that another tab set aside
-		dropAside(store, place.id);
-		return foreign ? 'aside' : 'kept';
-	} catch {
-		return 'refused';
+): 'kept' | 'aside' | 'full' | 'refused' {
+	const there = textAt(store, bench.key);
+	const foreign = there !== null && there !== place.from;
+	if (foreign) {
+		const name = asideNameOf(there);
+		if (!makeRoom(store, bench.key, there, why, now, name)) return 'full';
+		dropOldest(store, name);
 	}
-}
-
-/** Sets a text aside; where it does not fit twice, out of its place first, and back where it fits nowhere else. */
-function moveAside(store: Store, text: string, why: Why, now: number): boolean {
-	if (putAside(store, text, why, now) !== null) return true;
-	store().removeItem(KEEP_KEY);
-	if (putAside(store, text, why, now) !== null) return true;
-	store().setItem(KEEP_KEY, text);
-	return false;
+	const theirs = isTheirs ? { theirs: true } : {};
+	const text = JSON.stringify({ version: bench.version, kept: [sheet, fitForKeeping(log)], id: place.id, ...theirs });
+	const came = putText(store, bench.key, text);
+	if (came !== 'kept') return came;
+	place.from = text;
+	place.wrote = true;
+	// an earlier state of this very bench that another tab set aside
+	dropText(store, asideIdOf(place.id));
+	return foreign ? 'aside' : 'kept';
 }
 
 /** Whether the place still holds what this bench wrote there. */
-export function holdsPlace(store: Store, place: Place): boolean {
-	return place.wrote && textKept(store) === place.from;
-}
+export const holdsPlace = (store: Store, place: Place): boolean => place.wrote && textKept(store) === place.from;
 
 /** Whether anything is kept; it may still be damaged. */
 export const isKept = (store: Store): boolean => textKept(store) !== null;
 
 /** The text that is kept; null where there is none, or none may be read. */
-export function textKept(store: Store): string | null {
-	try {
-		return store().getItem(KEEP_KEY);
-	} catch {
-		return null;
-	}
-}
+export const textKept = (store: Store): string | null => textAt(store, bench.key);
 
 /** What a kept text was found to be. */
 export type Found =
@@ -100,15 +90,13 @@ export type Found =
 	| { readonly is: 'newer' }
 	| { readonly is: 'damaged' };
 
-/** Reads a bench as it was kept. */
-export async function readText(text: string): Promise<Found> {
-	const found = readJson(text, OWN_BOUNDS);
-	const { version, kept } = (typeof found === 'string' ? {} : found.value) as { version?: unknown; kept?: unknown };
-	if (typeof version === 'number' && version > VERSION) return { is: 'newer' };
-	if (version !== VERSION) return { is: 'damaged' };
+/** Reads a bench as it was kept, or saved to a file. @param bounds what its text may come to: a file from elsewhere as much as a link */
+export async function readText(text: string, bounds: JsonBounds = bench.bounds): Promise<Found> {
+	const found = readRecord(text, { ...bench, bounds });
+	if (found.is !== 'record') return found;
 	const { readKept } = await import('./reading.ts');
 	try {
-		return { is: 'bench', kept: await readKept(kept) };
+		return { is: 'bench', kept: await readKept(found.record['kept']) };
 	} catch (error) {
 		if (!isInputError(error)) throw error;
 		return { is: 'damaged' };
@@ -117,10 +105,5 @@ export async function readText(text: string): Promise<Found> {
 
 /** Moves what is kept out of its place: it cannot be read, or not be played. Where the store refuses it stays, and is met again. */
 export function setKeptAside(store: Store, text: string, now: number): void {
-	try {
-		if (putAside(store, text, 'damaged', now) !== null && store().getItem(KEEP_KEY) === text)
-			store().removeItem(KEEP_KEY);
-	} catch {
-		// it stays where it is
-	}
+	moveAside(store, bench.key, text, 'damaged', now, asideNameOf(text));
 }

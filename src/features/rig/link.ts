@@ -1,4 +1,4 @@
-import { deflateText, toBase64url } from '../../pack/index.ts';
+import { deflateText, toBase64url } from '../../storage/index.ts';
 import { type Kept, LINK_VERSION } from './kept.ts';
 
 /** The fragment, with its `#`, that opens this rig on any bench: sheet and log as JSON, deflated, in base64url. @param kept with a log fit for keeping */

@@ -2,7 +2,7 @@ import { InputError, isInputError } from '../../../shared/error/index.ts';
 import type { RigSheet } from '../../../shared/sheet/index.ts';
 import type { RigEvent } from '../../../sim/event/index.ts';
 import { openUnharmed, type Rig } from '../../../sim/rig/index.ts';
-import { pauses } from '../../pack/index.ts';
+import { pauses } from '../../storage/index.ts';
 
 export interface PlayOptions {
 	/** Leaves out what no longer fits (the sheet was changed under the log) instead of refusing the whole. */

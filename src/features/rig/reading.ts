@@ -1,7 +1,7 @@
 import { InputError } from '../../../shared/error/index.ts';
 import { readSheet } from '../../../shared/sheet/index.ts';
 import { LONGEST_LOG, type RigEvent, readEvent, readLog } from '../../../sim/event/index.ts';
-import { fromBase64url, inflateText, type JsonTrouble, LINK_BOUNDS, pauses, readJson } from '../../pack/index.ts';
+import { fromBase64url, inflateText, type JsonTrouble, LINK_BOUNDS, pauses, readJson } from '../../storage/index.ts';
 import { type Kept, LINK_VERSION, MOST } from './kept.ts';
 import { inWaits } from './waits.ts';
 

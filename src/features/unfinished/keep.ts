@@ -1,11 +1,7 @@
 import { murmur3Text } from '../../../shared/random/index.ts';
-import { LINK_BOUNDS, readJson } from '../../pack/index.ts';
+import { dropText, KEPT, keysIn, putInPlace, readRecord, type Store, setAside, textAt } from '../../storage/index.ts';
 
-type Store = () => Pick<Storage, 'getItem' | 'setItem' | 'removeItem' | 'key' | 'length'>;
-
-/** Where tasks half done stand, each under its own name. */
-const UNFINISHED = 'prep-bay.unfinished.';
-const VERSION = 1;
+const { unfinished: kept } = KEPT;
 /** Tasks kept at most on a device: the oldest goes. */
 const MOST = 12;
 
@@ -30,7 +26,7 @@ export interface Stores {
 	readonly device: Store;
 }
 
-const keyOf = ({ kind, seed }: Under): string => `${UNFINISHED}${kind}.${seed}`;
+const nameOf = ({ kind, seed }: Under): string => `${kind}.${seed}`;
 
 /** Eight hex digits over the rig that a task begins with: another version may make another rig of the same seed. */
 const markOf = (sheet: unknown): string => murmur3Text(JSON.stringify(sheet), 0x756e6669).toString(16).padStart(8, '0');
@@ -43,61 +39,41 @@ export function keepUnfinished(
 	{ log, attempt }: Unfinished,
 	now: number,
 ): void {
-	const text = JSON.stringify({ version: VERSION, at: now, sheet: markOf(sheet), log, attempt });
-	for (const store of [tab, device]) {
-		try {
-			store().setItem(keyOf(under), text);
-		} catch {
-			// private browsing, or full
-		}
-	}
+	const text = JSON.stringify({ version: kept.version, at: now, sheet: markOf(sheet), log, attempt });
+	for (const store of [tab, device]) putInPlace(store, kept, text, { name: nameOf(under), now });
 	dropOldest(device);
 }
 
 /** The task as it was left: in this tab, or else on this device; null where it was not, or its rig is another by now. */
 export function unfinished({ tab, device }: Stores, under: Under, sheet: unknown): Unfinished | null {
+	const key = kept.key + nameOf(under);
 	for (const store of [tab, device]) {
-		const found = entryIn(store, keyOf(under));
-		if (found?.sheet === markOf(sheet)) return { log: found.log, attempt: found.attempt };
+		const text = textAt(store, key);
+		if (text === null) continue;
+		const found = readRecord(text, kept);
+		// set aside on the device, where a person finds it: this tab's own store goes with it
+		if (found.is === 'damaged' && setAside(device, key, text, 'damaged', Date.now())) dropText(store, key);
+		if (found.is !== 'record' || found.record['sheet'] !== markOf(sheet)) continue;
+		return { log: found.record['log'], attempt: found.record['attempt'] };
 	}
 	return null;
 }
 
 /** Forgets a task: it is done, or begun anew. */
 export function dropUnfinished({ tab, device }: Stores, under: Under): void {
-	for (const store of [tab, device]) drop(store, keyOf(under));
+	for (const store of [tab, device]) dropText(store, kept.key + nameOf(under));
 }
 
-function drop(store: Store, key: string): void {
-	try {
-		store().removeItem(key);
-	} catch {
-		// nothing to forget where nothing may be read
-	}
-}
-
-function entryIn(store: Store, key: string): { at: number; sheet: unknown; log: unknown; attempt: unknown } | null {
-	let text: string | null;
-	try {
-		text = store().getItem(key);
-	} catch {
-		return null;
-	}
-	const found = text === null ? 'damaged' : readJson(text, LINK_BOUNDS);
-	if (typeof found === 'string') return null;
-	const { version, at, sheet, log, attempt } = found.value as Record<string, unknown>;
-	return version === VERSION ? { at: typeof at === 'number' ? at : 0, sheet, log, attempt } : null;
+/** When a task was kept, ms since 1970; 0 where it cannot be read. */
+function keptAt(store: Store, key: string): number {
+	const found = readRecord(textAt(store, key) ?? '', kept);
+	const at = found.is === 'record' ? found.record['at'] : 0;
+	return typeof at === 'number' ? at : 0;
 }
 
 function dropOldest(store: Store): void {
-	let keys: string[];
-	try {
-		const held = store();
-		keys = Array.from({ length: held.length }, (_, i) => held.key(i) ?? '').filter((key) => key.startsWith(UNFINISHED));
-	} catch {
-		return;
-	}
+	const keys = keysIn(store).filter((key) => key.startsWith(kept.key) && kept.names.test(key.slice(kept.key.length)));
 	if (keys.length <= MOST) return;
-	const old = keys.map((key) => ({ key, at: entryIn(store, key)?.at ?? 0 })).sort((a, b) => b.at - a.at);
-	for (const { key } of old.slice(MOST)) drop(store, key);
+	const old = keys.map((key) => ({ key, at: keptAt(store, key) })).sort((a, b) => b.at - a.at);
+	for (const { key } of old.slice(MOST)) dropText(store, key);
 }

@@ -1,11 +1,12 @@
 import { isInputError } from '../../../shared/error/index.ts';
 import type { Task } from '../../../sim/drill/index.ts';
 import { readLog } from '../../../sim/event/index.ts';
+import { DEVICE, TAB } from '../../storage/index.ts';
 import { drillStore, type RigStore } from '../rig/index.ts';
 import { dropUnfinished, type Stores, type Under, unfinished } from './keep.ts';
 
 /** The stores of the page. */
-export const STORES: Stores = { tab: () => sessionStorage, device: () => localStorage };
+export const STORES: Stores = { tab: TAB, device: DEVICE };
 
 /** A task taken up again. */
 export interface TakenUp<A> {

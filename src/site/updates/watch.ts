@@ -1,9 +1,8 @@
+import { updateChannel } from '../../storage/index.ts';
 import { betweenTasks } from './between.ts';
 import type { UnderWayNames } from './underWay.ts';
 
 const hour = 3_600_000;
-/** How tabs tell each other that a new version has been asked for. */
-const CHANNEL = 'prep-bay.update';
 
 /** What a tab says of a new version. */
 export type UpdateSaying =
@@ -41,7 +40,7 @@ export async function watchForUpdates(notice: UpdateNotice, { lock, told, count 
 	const registration = await serviceWorker.register('/sw.js').catch(() => undefined);
 	if (!registration) return;
 
-	const channel = new BroadcastChannel(CHANNEL);
+	const channel = updateChannel();
 	/** Where it was asked for; null while it has not been. */
 	let asked: 'waits' | 'asked' | null = null;
 	const say = () => {

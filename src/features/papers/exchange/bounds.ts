@@ -1,5 +1,5 @@
 import { InputError } from '../../../../shared/error/index.ts';
-import { type JsonBounds, LINK_BOUNDS, endOfJson as measured, readJson } from '../../../pack/index.ts';
+import { type JsonBounds, LINK_BOUNDS, endOfJson as measured, readJson } from '../../../storage/index.ts';
 
 /** Characters of anything handed in at once: 5,000 results of 40 questions stay under it. */
 export const LONGEST_TEXT = 40_000_000;

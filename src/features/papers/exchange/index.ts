@@ -12,7 +12,6 @@ export { readHandedIn } from './handedIn.ts';
 export { paperFragment, resultFragment } from './link.ts';
 export { readPaperLink, readResultLink } from './readLink.ts';
 export { settingOnce } from './setOnce.ts';
-export type { Aside } from './shelf.ts';
 export type { ClassRow, ClassTable, Flag, SortedOut, Standing } from './sort.ts';
 export { sortResults } from './sortResults.ts';
 export { openPaperStore, type PaperStore, type TakenIn } from './store.ts';

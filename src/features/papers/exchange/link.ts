@@ -1,5 +1,5 @@
 import type { Paper } from '../../../../shared/paper/index.ts';
-import { deflateText, toBase64url } from '../../../pack/index.ts';
+import { deflateText, toBase64url } from '../../../storage/index.ts';
 import { checkOf } from './check.ts';
 import { leanRecipe, packAnswers } from './pack.ts';
 import type { PaperSlip, Result } from './types.ts';

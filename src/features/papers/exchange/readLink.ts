@@ -1,5 +1,5 @@
 import { InputError } from '../../../../shared/error/index.ts';
-import { fromBase64url, inflateText, LINK_BOUNDS } from '../../../pack/index.ts';
+import { fromBase64url, inflateText, LINK_BOUNDS } from '../../../storage/index.ts';
 import { damaged, otherVersion, parsed } from './bounds.ts';
 import { checkOf } from './check.ts';
 import { fromColumns } from './columns.ts';

@@ -1,8 +1,15 @@
 import { isInputError } from '../../../../shared/error/index.ts';
+import {
+	LISTS,
+	type List,
+	memoryRecords,
+	openRecords,
+	type RecordAside,
+	type Records,
+} from '../../../storage/index.ts';
 import { inKeyOrder } from './check.ts';
 import { refusedFor } from './refuse.ts';
 import { readKeptCount, readKeptName, readKeptPaper, readKeptResult, tidyName } from './schema.ts';
-import { type Aside, LISTS, type List, memoryShelf, openShelf, type Shelf } from './shelf.ts';
 import type { Held, KeptCount, KeptName, KeptPaper, KeptResult, PaperSlip, Taken } from './types.ts';
 
 /** What a trainer keeps, on the device or, where that is refused, in memory until the page is left. */
@@ -14,7 +21,7 @@ export interface PaperStore {
 	/** The papers alone, as `held` reads them: a class's results take many times as long. */
 	papers(): Promise<readonly KeptPaper[]>;
 	/** Records that could not be read, as they were found. */
-	asides(): Promise<readonly Aside[]>;
+	asides(): Promise<readonly RecordAside[]>;
 	/** @param mark the paper's mark, under which it is kept */
 	putPaper(slip: PaperSlip, mark: string): Promise<void>;
 	/** Takes results in. One that is there already under its attempt stays as it is. */
@@ -48,17 +55,17 @@ export interface TakenIn {
  * @param now ms since 1970
  */
 export async function openPaperStore(now: () => number = Date.now): Promise<PaperStore> {
-	const memory = memoryShelf();
-	let shelf: Shelf = memory;
+	const memory = memoryRecords();
+	let shelf: Records = memory;
 	try {
-		shelf = await openShelf(() => {
+		shelf = await openRecords(() => {
 			shelf = memory;
 		});
 	} catch {
 		// kept in memory then
 	}
 	/** Does something on the shelf; where the device refuses, in memory from here on, with all that could still be read. */
-	const on = async <T>(act: (shelf: Shelf) => Promise<T>): Promise<T> => {
+	const on = async <T>(act: (shelf: Records) => Promise<T>): Promise<T> => {
 		const tried = shelf;
 		if (tried !== memory) {
 			try {
@@ -153,7 +160,7 @@ const ownAttempt = ({ attempt }: KeptName | KeptCount): string => attempt;
 
 /** The records of a list that can be read; what cannot is set aside, so that it neither stops the rest nor is lost. */
 async function readable<T>(
-	on: <R>(act: (shelf: Shelf) => Promise<R>) => Promise<R>,
+	on: <R>(act: (shelf: Records) => Promise<R>) => Promise<R>,
 	list: List,
 	read: (record: unknown) => T,
 ): Promise<T[]> {
@@ -165,14 +172,14 @@ async function readable<T>(
 			if (!isInputError(error)) throw error;
 			// a newer version wrote it, and will want it where it is
 			if (error.code === 'handed.version') continue;
-			const aside: Aside = { list, key, found, ...refusedFor(`${list} ${key}`, error) };
+			const aside: RecordAside = { list, key, found, ...refusedFor(`${list} ${key}`, error) };
 			await on((from) => from.setAside(aside));
 		}
 	}
 	return records;
 }
 
-async function moveTo(memory: Shelf, from: Shelf): Promise<void> {
+async function moveTo(memory: Records, from: Records): Promise<void> {
 	for (const list of LISTS) {
 		try {
 			await memory.put(list, await from.all(list));

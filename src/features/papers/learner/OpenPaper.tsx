@@ -2,6 +2,7 @@ import type { JSX } from 'preact';
 import { useId, useRef, useState } from 'preact/hooks';
 import { scanWords, sitWords } from '../../../../content/en/papers/index.ts';
 import { isInputError } from '../../../../shared/error/index.ts';
+import { DEVICE } from '../../../storage/index.ts';
 import { Button, Live, Notice } from '../../../ui/index.ts';
 import { ScanQr } from '../exchange/scan/ScanQr.tsx';
 import { lastPaper } from './keepSitting.ts';
@@ -24,7 +25,7 @@ export function OpenPaper({ onText }: { onText: (text: string) => Promise<void> 
 	const id = useId();
 	const [text, type] = useState('');
 	const [wrong, tell] = useState('');
-	const [begun] = useState(() => lastPaper(() => localStorage));
+	const [begun] = useState(() => lastPaper(DEVICE));
 	const [reading, read] = useState<AbortController | null>(null);
 	const files = useRef<HTMLInputElement>(null);
 	const last = useRef<AbortController | null>(null);

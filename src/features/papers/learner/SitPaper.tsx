@@ -2,6 +2,7 @@ import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { paperWords, sitWords } from '../../../../content/en/papers/index.ts';
 import { useUnderWay } from '../../../site/updates/index.ts';
+import { DEVICE } from '../../../storage/index.ts';
 import { Button, Live, Notice } from '../../../ui/index.ts';
 import { keepLearnt } from '../../deck/index.ts';
 import type { AskPapers } from '../asking.ts';
@@ -19,25 +20,33 @@ import { useSitting } from './useSitting.ts';
 /** A paper on this device, from its first page to its result. */
 export function SitPaper({ ask, opened }: { ask: AskPapers; opened: OpenedPaper }): JSX.Element {
 	const paper = opened.view;
-	const { hand, sitting, resumed, damaged, keeps, change, takeOver } = useSitting(paper, ask);
+	const { hand, sitting, resumed, trouble, came, change, takeOver } = useSitting(paper, ask);
 	const [reviewing, review] = useState(false);
 	const [said, say] = useState({ text: '', turn: 0 });
 	const left = useSecondsLeft(sitting, paper, (which) => tell(sitWords.timeSay[which]));
 	const over = left === 0;
 	const act = (how: (now: Sitting) => Sitting) => change((now) => now && how(now));
 	const tell = (text: string) => say(({ turn }) => ({ text, turn: turn + 1 }));
-	useKeptSaid(sitting, keeps, tell);
+	const notKept = came === 'kept' ? null : came === 'full' ? sitWords.noRoom : sitWords.notKept;
+	useKeptSaid(sitting, notKept, tell);
 	useUnderWay(sitting !== null && sitting.ended === null);
 	useEffect(() => {
 		if (over) review(true);
 	}, [over]);
 
 	if (hand.is === 'asking') return <p class="papers-wait">{paperWords.loading}</p>;
+	if (hand.is === 'failed')
+		return (
+			<Notice kind="wrong">
+				<p role="alert">{hand.sentence}</p>
+				<Button onClick={takeOver}>{sitWords.tryAgain}</Button>
+			</Notice>
+		);
 	if (hand.is === 'elsewhere') return <Elsewhere lost={hand.lost} onTake={takeOver} />;
 	const notices = (
 		<>
-			{damaged && <Notice kind="wrong">{sitWords.damaged}</Notice>}
-			{!keeps && <Notice kind="wrong">{sitWords.notKept}</Notice>}
+			{trouble && <Notice kind="wrong">{sitWords[trouble]}</Notice>}
+			{notKept && <Notice kind="wrong">{notKept}</Notice>}
 			<Live text={said.text} turn={said.turn} />
 		</>
 	);
@@ -47,7 +56,7 @@ export function SitPaper({ ask, opened }: { ask: AskPapers; opened: OpenedPaper 
 				<Start
 					paper={paper}
 					onBegin={() => {
-						keepLast(() => localStorage, location.hash);
+						keepLast(DEVICE, location.hash);
 						change(() => begin(paper, newAttempt(), Date.now()));
 					}}
 				/>
@@ -63,7 +72,7 @@ export function SitPaper({ ask, opened }: { ask: AskPapers; opened: OpenedPaper 
 					opened={opened}
 					sitting={sitting}
 					onFresh={() => {
-						keepLast(() => localStorage, null);
+						keepLast(DEVICE, null);
 						change(() => null);
 						review(false);
 					}}
@@ -145,14 +154,14 @@ function useSecondsLeft(
 }
 
 /** Says that an answer is kept, a moment after the last one: not at every letter typed. */
-function useKeptSaid(sitting: Sitting | null, keeps: boolean, tell: (text: string) => void): void {
+function useKeptSaid(sitting: Sitting | null, notKept: string | null, tell: (text: string) => void): void {
 	const first = useRef(true);
 	useEffect(() => {
 		if (first.current || !sitting || sitting.ended !== null) {
 			first.current = sitting === null;
 			return;
 		}
-		const timer = window.setTimeout(() => tell(keeps ? sitWords.saved : sitWords.notKept), 700);
+		const timer = window.setTimeout(() => tell(notKept ?? sitWords.saved), 700);
 		return () => window.clearTimeout(timer);
 	}, [sitting?.answers]);
 }

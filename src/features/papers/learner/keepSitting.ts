@@ -1,67 +1,36 @@
+import { dropText, isNewer, KEPT, moveAside, putInPlace, putText, type Store, textAt } from '../../../storage/index.ts';
 import type { Sitting } from './sitting.ts';
 
-type Store = Pick<Storage, 'getItem' | 'setItem' | 'removeItem'>;
+const { sitting: kept, lastPaper: last } = KEPT;
 
-const keyOf = (paper: string): string => `prep-bay.sitting.${paper}`;
+/** The key of a paper's sitting. @param paper its digest */
+export const keyOf = (paper: string): string => kept.key + paper;
 
-/** The text kept of a paper's sitting; null where there is none, or the device refuses. @param store asked for late: a browser may refuse it by throwing */
-export function sittingText(store: () => Store, paper: string): string | null {
-	try {
-		return store().getItem(keyOf(paper));
-	} catch {
-		return null;
-	}
+/** What is kept of a paper's sitting: its text; null where there is none, or the device refuses; `newer` where it is not for this version. */
+export function sittingText(store: Store, paper: string): { readonly text: string; readonly isNewer: boolean } | null {
+	const text = textAt(store, keyOf(paper));
+	return text === null ? null : { text, isNewer: isNewer(text, kept) };
 }
 
-/** Keeps it. Returns false where the device refuses (private browsing, full). */
-export function keepSitting(store: () => Store, sitting: Sitting): boolean {
-	try {
-		store().setItem(keyOf(sitting.paper), JSON.stringify(sitting));
-		return true;
-	} catch {
-		return false;
-	}
-}
+/** Keeps it. */
+export const keepSitting = (store: Store, sitting: Sitting): ReturnType<typeof putInPlace> =>
+	putInPlace(store, kept, JSON.stringify(sitting), { name: sitting.paper });
 
 /** Deletes it: gone from the device. */
-export function forgetSitting(store: () => Store, paper: string): void {
-	try {
-		store().removeItem(keyOf(paper));
-	} catch {
-		// a store that refuses holds nothing
-	}
-}
+export const forgetSitting = (store: Store, paper: string): boolean => dropText(store, keyOf(paper));
 
 /** Moves what could not be read out of the way, so that it neither stops the paper nor is lost. */
-export function setSittingAside(store: () => Store, paper: string): void {
-	try {
-		const text = store().getItem(keyOf(paper));
-		if (text !== null) store().setItem(`${keyOf(paper)}.damaged`, text);
-		store().removeItem(keyOf(paper));
-	} catch {
-		// it stays, and is met again next time
-	}
-}
+export const setSittingAside = (store: Store, paper: string, text: string): boolean =>
+	moveAside(store, keyOf(paper), text, 'damaged', Date.now());
 
-/** Under which the paper begun last stands: its fragment, so that it is found again when its link is not at hand. */
-const LAST = 'prep-bay.sitting.last';
-
-/** Keeps the fragment of the paper begun last; null takes it away. */
-export function keepLast(store: () => Store, fragment: string | null): void {
-	try {
-		if (fragment === null) store().removeItem(LAST);
-		else store().setItem(LAST, fragment);
-	} catch {
-		// the link is still the way back
-	}
+/** Keeps the fragment of the paper begun last, so that it is found again when its link is not at hand; null takes it away. */
+export function keepLast(store: Store, fragment: string | null): void {
+	if (fragment === null) dropText(store, last.key);
+	else putText(store, last.key, fragment);
 }
 
 /** The fragment of the paper begun last; null where there is none. What it holds is read as any link is. */
-export function lastPaper(store: () => Store): string | null {
-	try {
-		const text = store().getItem(LAST);
-		return text?.startsWith('#paper=') ? text : null;
-	} catch {
-		return null;
-	}
+export function lastPaper(store: Store): string | null {
+	const text = textAt(store, last.key);
+	return text?.startsWith('#paper=') ? text : null;
 }

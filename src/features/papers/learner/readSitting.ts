@@ -2,11 +2,8 @@ import * as v from 'valibot';
 import { InputError } from '../../../../shared/error/index.ts';
 import { readAnswers } from '../../../../shared/paper/index.ts';
 import { readShape } from '../../../../shared/profile/index.ts';
-import { LINK_BOUNDS, readJson } from '../../../pack/index.ts';
+import { KEPT, readJson } from '../../../storage/index.ts';
 import type { Sitting } from './sitting.ts';
-
-/** A sitting that is read at all: a paper of long practical logs stays under it. */
-const SITTING_BOUNDS = { ...LINK_BOUNDS, things: 1_000_000 };
 
 const ids = v.pipe(v.array(v.pipe(v.string(), v.maxLength(80))), v.maxLength(100));
 const time = v.pipe(v.number(), v.safeInteger(), v.minValue(0));
@@ -27,7 +24,7 @@ const sittingSchema = v.strictObject({
 /** A sitting as it was kept, from text. @throws InputError `sitting.damaged`, and what `readAnswers` throws */
 export function readSitting(text: string): Sitting {
 	const words = { code: 'sitting.damaged', what: 'What was kept of this paper', mend: 'It is set aside.' };
-	const found = readJson(text, SITTING_BOUNDS);
+	const found = readJson(text, KEPT.sitting.bounds);
 	if (typeof found === 'string') throw new InputError('sitting.damaged', '', 'What was kept of this paper is damaged.');
 	const shape = readShape(sittingSchema, found.value, words);
 	return { ...shape, answers: readAnswers(shape.answers) };

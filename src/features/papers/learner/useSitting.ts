@@ -1,22 +1,18 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import type { AskPapers } from '../asking.ts';
+import { Refused } from '../../../asking/index.ts';
+import { DEVICE, type Hold, takeHold } from '../../../storage/index.ts';
+import { type AskPapers, troubleText } from '../asking.ts';
 import type { PaperView } from '../view.ts';
-import { type Hold, type Holders, holdSitting } from './hold.ts';
-import { forgetSitting, keepSitting, setSittingAside, sittingText } from './keepSitting.ts';
+import { forgetSitting, keepSitting, keyOf, setSittingAside, sittingText } from './keepSitting.ts';
 import type { Sitting } from './sitting.ts';
-
-const storage = () => localStorage;
-
-const holders = (): Holders => ({
-	locks: navigator.locks,
-	channel: typeof BroadcastChannel === 'undefined' ? undefined : (name) => new BroadcastChannel(name),
-});
 
 /** Where this tab stands with a paper. */
 export type Hand =
 	| { readonly is: 'asking' }
 	/** Another tab has it; `lost` where it was taken from this one. */
 	| { readonly is: 'elsewhere'; readonly lost: boolean }
+	/** What was kept could not be read for now: it is as it was. */
+	| { readonly is: 'failed'; readonly sentence: string }
 	| { readonly is: 'held' };
 
 /** From how a sitting stands to how it is to stand; null is none. */
@@ -28,9 +24,10 @@ export interface SittingHand {
 	readonly sitting: Sitting | null;
 	/** Whether it was there already when the page opened. */
 	readonly resumed: boolean;
-	readonly damaged: boolean;
-	/** False once the device has refused to keep it. */
-	readonly keeps: boolean;
+	/** What was kept was damaged and set aside, or a newer version of the site wrote it. */
+	readonly trouble: 'damaged' | 'newer' | null;
+	/** Other than `kept` once the device would not keep it. */
+	readonly came: ReturnType<typeof keepSitting>;
 	/** Changes it as it stands by then: two changes at once do not undo each other. */
 	change(how: Change): void;
 	takeOver(): void;
@@ -41,8 +38,8 @@ export function useSitting(paper: PaperView, ask: AskPapers): SittingHand {
 	const [hand, setHand] = useState<Hand>({ is: 'asking' });
 	const [sitting, set] = useState<Sitting | null>(null);
 	const [resumed, resume] = useState(false);
-	const [damaged, damage] = useState(false);
-	const [keeps, setKeeps] = useState(true);
+	const [trouble, tell] = useState<SittingHand['trouble']>(null);
+	const [came, setCame] = useState<SittingHand['came']>('kept');
 	const [turn, again] = useState(0);
 	const mayWrite = useRef(false);
 	const latest = useRef<Sitting | null>(null);
@@ -54,18 +51,25 @@ export function useSitting(paper: PaperView, ask: AskPapers): SittingHand {
 			if (!gone) setHand({ is: 'elsewhere', lost: true });
 		};
 		const open = async () => {
-			hold = await holdSitting(`prep-bay.sitting.${paper.mark}`, turn > 0, lost, holders());
+			hold = await takeHold(keyOf(paper.mark), turn > 0, lost);
 			if (gone) return hold?.letGo();
 			if (!hold) return setHand({ is: 'elsewhere', lost: false });
-			const text = sittingText(storage, paper.mark);
-			const kept =
-				text === null
-					? null
-					: await ask('sitting', { text }).catch(() => {
-							setSittingAside(storage, paper.mark);
-							damage(true);
-							return null;
-						});
+			const found = sittingText(DEVICE, paper.mark);
+			let kept: Sitting | null = null;
+			if (found?.isNewer) tell('newer');
+			else if (found) {
+				try {
+					kept = await ask('sitting', { text: found.text });
+				} catch (error) {
+					// with no worker to read it nothing is known of it
+					if (!(error instanceof Refused)) {
+						if (!gone) setHand({ is: 'failed', sentence: troubleText(error) });
+						return;
+					}
+					setSittingAside(DEVICE, paper.mark, found.text);
+					tell('damaged');
+				}
+			}
 			if (gone) return;
 			mayWrite.current = true;
 			latest.current = kept;
@@ -84,15 +88,15 @@ export function useSitting(paper: PaperView, ask: AskPapers): SittingHand {
 		hand,
 		sitting,
 		resumed,
-		damaged,
-		keeps,
+		trouble,
+		came,
 		change(how) {
 			if (!mayWrite.current) return;
 			const next = how(latest.current);
 			latest.current = next;
 			set(next);
-			if (next) setKeeps(keepSitting(storage, next));
-			else forgetSitting(storage, paper.mark);
+			if (next) setCame(keepSitting(DEVICE, next));
+			else forgetSitting(DEVICE, paper.mark);
 		},
 		takeOver: () => again(turn + 1),
 	};

@@ -1,6 +1,7 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { trainerWords } from '../../../../content/en/papers/index.ts';
+import { DEVICE } from '../../../storage/index.ts';
 import { Tape } from '../../../ui/index.ts';
 import { askPapers } from '../asking.ts';
 import type { PaperRef, Stock } from '../protocol.ts';
@@ -22,13 +23,13 @@ export default function Trainer({ stock }: { stock: Stock }): JSX.Element {
 	const [ask] = useState(askPapers);
 	// what sets the preview may take seconds: results do not wait for it
 	const [askClass] = useState(askPapers);
-	const [draft, setDraft] = useState<Draft>(() => keptDraft(() => localStorage));
+	const [draft, setDraft] = useState<Draft>(() => keptDraft(DEVICE));
 	// whoever left a paper here finds it set; a first visit fetches nothing until a paper is asked for
 	const [started, start] = useState(draft !== FIRST_DRAFT);
 	const change = (next: Draft) => {
 		start(true);
 		setDraft(next);
-		keepDraft(() => localStorage, next);
+		keepDraft(DEVICE, next);
 	};
 	const read = readDraft(draft);
 	const paper = usePaper(ask, read.recipe, draft.seed, started);

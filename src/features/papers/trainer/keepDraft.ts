@@ -1,34 +1,37 @@
+import {
+	isRecord,
+	KEPT,
+	moveAside,
+	putInPlace,
+	readJson,
+	type Store,
+	setAside,
+	textAt,
+} from '../../../storage/index.ts';
 import { type Draft, FIRST_DRAFT } from './draft.ts';
 
-type Store = Pick<Storage, 'getItem' | 'setItem'>;
-
-const DRAFT_KEY = 'prep-bay.papers.draft';
-/** Characters of a draft that is read at all. */
-const LONGEST = 2_000_000;
+const { draft: boxes } = KEPT;
 
 /** Keeps the boxes as they stand; a device that refuses loses nothing but these. */
-export function keepDraft(store: () => Store, draft: Draft): void {
-	try {
-		store().setItem(DRAFT_KEY, JSON.stringify(draft));
-	} catch {
-		// the boxes are on the screen
-	}
+export function keepDraft(store: Store, draft: Draft): void {
+	putInPlace(store, boxes, JSON.stringify(draft));
 }
 
 /**
  * The boxes as they were left. Each is taken only where it is of the kind that it should be, and what comes of them is held to the
- * recipe's schema when the paper is set: so a damaged one costs that box alone.
+ * recipe's schema when the paper is set: so a damaged one costs that box alone, and all of them are set aside as they were.
  */
-export function keptDraft(store: () => Store): Draft {
-	let found: unknown = null;
-	try {
-		const text = store().getItem(DRAFT_KEY);
-		if (text !== null && text.length <= LONGEST) found = JSON.parse(text);
-	} catch {
-		// as if there were none
+export function keptDraft(store: Store): Draft {
+	const text = textAt(store, boxes.key);
+	if (text === null) return FIRST_DRAFT;
+	const found = readJson(text, boxes.bounds);
+	const kept = typeof found === 'string' ? null : found.value;
+	if (!isRecord(kept)) {
+		moveAside(store, boxes.key, text, 'damaged', Date.now());
+		return FIRST_DRAFT;
 	}
-	if (typeof found !== 'object' || found === null) return FIRST_DRAFT;
-	const kept = found as Readonly<Record<string, unknown>>;
+	const isDamaged = Object.keys(FIRST_DRAFT).some((key) => key in kept && !fits(key, kept[key]));
+	if (isDamaged) setAside(store, boxes.key, text, 'damaged', Date.now());
 	return Object.fromEntries(
 		Object.entries(FIRST_DRAFT).map(([key, first]) => [key, fits(key, kept[key]) ? kept[key] : first]),
 	) as unknown as Draft;

@@ -1,6 +1,6 @@
 import { useCallback, useEffect, useState } from 'preact/hooks';
+import { mayHoldRecords } from '../../../storage/index.ts';
 import { type AskPapers, troubleText } from '../asking.ts';
-import { isAnythingKept } from './isKept.ts';
 import type { ClassView, HoldView } from './views.ts';
 
 export interface KeptHand {
@@ -41,8 +41,7 @@ export function useKept(ask: AskPapers): KeptHand {
 		[ask],
 	);
 	useEffect(() => {
-		const ask = typeof indexedDB === 'undefined' ? undefined : indexedDB.databases?.bind(indexedDB);
-		isAnythingKept(ask).then((may) => (may ? look() : setHold((before) => before ?? NOTHING)));
+		mayHoldRecords().then((may) => (may ? look() : setHold((before) => before ?? NOTHING)));
 	}, [look]);
 	useEffect(() => {
 		if (picked === null) return show(null);

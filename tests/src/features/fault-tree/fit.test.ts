@@ -5,9 +5,9 @@ import { fittingTree, MOST_ENDS } from '../../../../src/features/fault-tree/fit.
 import { readTreeLink, treeLink } from '../../../../src/features/fault-tree/link.ts';
 import { FINDERS, type TreeNode, type TreeOf } from '../../../../src/features/fault-tree/view.ts';
 import { casefileWork } from '../../../../src/features/fault-tree/work.ts';
-import { KEPT_VERSION } from '../../../../src/features/finder/keys.ts';
 import { ALLOWS_ALL, freshWalk, type RigChoice } from '../../../../src/features/finder/walk.ts';
 import { textOf } from '../../../sim/finder/gig.ts';
+import { KEPT_VERSION } from '../../../src/finder/keys.ts';
 
 const bench = openBench(bundledRig('mixed-panels'), { kind: 'no-answer', fixture: 'old-1' });
 

@@ -4,9 +4,9 @@ import { bundledRig } from '../../../../shared/sheet/index.ts';
 import type { RigEvent } from '../../../../sim/event/index.ts';
 import { faultyWitness, openBench } from '../../../../sim/finder/index.ts';
 import { NoWorker } from '../../../../src/features/finder/asking.ts';
-import { COUNTS_KEY, KEPT_KEY } from '../../../../src/features/finder/keys.ts';
 import type { FinderStore } from '../../../../src/features/finder/store.ts';
 import { linkOf } from '../../../../src/features/rig/index.ts';
+import { COUNTS_KEY, KEPT_KEY } from '../../../src/finder/keys.ts';
 import { memory, storeOn } from './parts.ts';
 
 /** Lays out four washes on a desk and complains that the third is dark. */

@@ -4,7 +4,8 @@ import { isInputError } from '../../../../shared/error/index.ts';
 import { importProgress } from '../../../../src/features/progress/carry.ts';
 import { readProgress } from '../../../../src/features/progress/reading.ts';
 import { merged } from '../../../../src/features/progress/result.ts';
-import { type Migration, progressText } from '../../../../src/features/progress/version.ts';
+import { progressText } from '../../../../src/features/progress/version.ts';
+import type { Step } from '../../../../src/storage/index.ts';
 import { runs } from '../../../runs.ts';
 import { anyProgress, plain } from './arbitrary.ts';
 
@@ -84,14 +85,14 @@ describe('progress as text', () => {
 	it('older versions are led up one by one, from whichever they are', () => {
 		const record = { done: 1, best: null, streak: 0, longest: 0, last: 5, tried: [], open: null };
 		const best = { presses: 9, fewest: 9, hints: 0, milliseconds: 10, seed: 4 };
-		const migrations: Migration[] = [
+		const steps: Step[] = [
 			(old) => ({ version: 2, kinds: old['drills'] }),
 			({ kinds }) => ({
 				version: 3,
 				kinds: Object.fromEntries(Object.entries(kinds as object).map(([kind, it]) => [kind, { ...it, best }])),
 			}),
 		];
-		const read = (whole: object) => plain(readProgress(JSON.stringify(whole), migrations, 3).progress);
+		const read = (whole: object) => plain(readProgress(JSON.stringify(whole), steps, 3).progress);
 		const wanted = { 'address-keys': { ...record, best } };
 		expect(read({ version: 1, drills: { 'address-keys': record } })).toEqual(wanted);
 		expect(read({ version: 2, kinds: { 'address-keys': record } })).toEqual(wanted);

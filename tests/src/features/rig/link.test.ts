@@ -13,7 +13,7 @@ import {
 	playInStretches,
 	readLink,
 } from '../../../../src/features/rig/index.ts';
-import { pauses } from '../../../../src/pack/index.ts';
+import { pauses } from '../../../../src/storage/index.ts';
 import { runs } from '../../../runs.ts';
 import { deeds, pair } from './sheets.ts';
 

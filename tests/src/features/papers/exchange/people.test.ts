@@ -10,9 +10,9 @@ import {
 	settingOnce,
 	sortResults,
 } from '../../../../../src/features/papers/exchange/index.ts';
-import { DATABASE } from '../../../../../src/features/papers/exchange/shelf.ts';
 import { showClass } from '../../../../../src/features/papers/trainer/classView.ts';
 import { runs } from '../../../../runs.ts';
+import { DATABASE } from '../../../../src/papers/carry/shelf.ts';
 import { plainPaper, sat } from './class.ts';
 
 // Symptom: a person whose first result did not fit and whose second did was in no figure and no list, and neither was the second of

@@ -8,7 +8,7 @@ import {
 	resultFragment,
 	storeFile,
 } from '../../../../../src/features/papers/exchange/index.ts';
-import { DATABASE, DATABASE_VERSION } from '../../../../../src/features/papers/exchange/shelf.ts';
+import { DATABASE, DATABASE_VERSION } from '../../../../src/papers/carry/shelf.ts';
 import { plainPaper, sat } from './class.ts';
 
 const paper = plainPaper(1, 8);

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { type Holders, holdSitting } from '../../../../src/features/papers/learner/hold.ts';
+import { type Holders, takeHold } from '../../../src/storage/index.ts';
 
 /** The browser's locks as far as they are used: one holder a name, `ifAvailable` and `steal`. */
 function someLocks(): NonNullable<Holders['locks']> {
@@ -23,25 +23,25 @@ const settled = () => new Promise((resolve) => setTimeout(resolve, 0));
 test('by locks: a second tab is told no; one that takes over tells the first; one let go is free again', async () => {
 	const holders: Holders = { locks: someLocks(), channel: undefined };
 	const lost: string[] = [];
-	const first = await holdSitting('paper', false, () => lost.push('first'), holders);
+	const first = await takeHold('paper', false, () => lost.push('first'), holders);
 	expect(first).not.toBeNull();
-	expect(await holdSitting('paper', false, () => lost.push('second'), holders)).toBeNull();
-	expect(await holdSitting('another', false, () => {}, holders)).not.toBeNull();
-	const third = await holdSitting('paper', true, () => lost.push('third'), holders);
+	expect(await takeHold('paper', false, () => lost.push('second'), holders)).toBeNull();
+	expect(await takeHold('another', false, () => {}, holders)).not.toBeNull();
+	const third = await takeHold('paper', true, () => lost.push('third'), holders);
 	await settled();
 	expect(third).not.toBeNull();
 	expect(lost).toEqual(['first']);
 	third?.letGo();
 	await settled();
-	expect(await holdSitting('paper', false, () => {}, holders)).not.toBeNull();
+	expect(await takeHold('paper', false, () => {}, holders)).not.toBeNull();
 	expect(lost).toEqual(['first']);
 });
 
 test('with no locks: whoever comes last writes, and the one before is told', async () => {
 	const holders: Holders = { locks: undefined, channel: (name) => new BroadcastChannel(name) };
 	const lost: string[] = [];
-	const first = await holdSitting('paper', false, () => lost.push('first'), holders);
-	const second = await holdSitting('paper', false, () => lost.push('second'), holders);
+	const first = await takeHold('paper', false, () => lost.push('first'), holders);
+	const second = await takeHold('paper', false, () => lost.push('second'), holders);
 	await new Promise((resolve) => setTimeout(resolve, 50));
 	expect(lost).toEqual(['first']);
 	first?.letGo();
@@ -49,7 +49,7 @@ test('with no locks: whoever comes last writes, and the one before is told', asy
 });
 
 test('with neither, the paper can still be sat', async () => {
-	const hold = await holdSitting('paper', false, () => {}, { locks: undefined, channel: undefined });
+	const hold = await takeHold('paper', false, () => {}, { locks: undefined, channel: undefined });
 	expect(hold).not.toBeNull();
 	hold?.letGo();
 });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { InputError } from '../../../shared/error/index.ts';
-import { shelfOf } from '../../../src/shelf/index.ts';
+import { shelfOf } from '../../../src/storage/index.ts';
 
 /** A store in memory; `full` refuses to write. */
 function memory(start: Record<string, string> = {}, full = false) {

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { readTheme, themes, writeTheme } from '../../../../src/site/theme/index.ts';
+import { readTheme, themes, writeTheme } from '../../../src/storage/index.ts';
 
 function store(kept: string | null = null) {
 	let value = kept;
@@ -22,7 +22,7 @@ describe('the choice of look', () => {
 	it('is read back as it was written', () => {
 		for (const theme of themes) {
 			const kept = store('dark');
-			expect(writeTheme(kept, theme)).toBe(true);
+			expect(writeTheme(theme, kept)).toBe(true);
 			expect(readTheme(kept)).toBe(theme);
 		}
 	});
@@ -40,6 +40,6 @@ describe('the choice of look', () => {
 
 	it('is the device’s where the store refuses, and says that it was not kept', () => {
 		expect(readTheme(refuses)).toBe('system');
-		expect(writeTheme(refuses, 'dark')).toBe(false);
+		expect(writeTheme('dark', refuses)).toBe(false);
 	});
 });

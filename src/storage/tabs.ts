@@ -1,26 +1,31 @@
-/** What holding a sitting takes of a browser: both may be missing where a page is not served securely, or is old. */
+/** What taking hold takes of a browser: both may be missing where a page is not served securely, or is old. */
 export interface Holders {
 	readonly locks: Pick<LockManager, 'request'> | undefined;
 	readonly channel: ((name: string) => BroadcastChannel) | undefined;
 }
 
-/** A sitting held by this tab: it alone may write. */
+/** A thing held by this tab: it alone may write. */
 export interface Hold {
 	letGo(): void;
 }
 
+const ofBrowser = (): Holders => ({
+	locks: navigator.locks,
+	channel: typeof BroadcastChannel === 'undefined' ? undefined : (name) => new BroadcastChannel(name),
+});
+
 /**
- * Takes hold of a sitting, so that of two tabs with the same one only one writes. By the browser's own locks where there are any:
+ * Takes hold of a thing by its key, so that of two tabs with the same one only one writes. By the browser's own locks where there are any:
  * a second tab is told no, and may take it over, which tells the first. Without them, whoever comes last writes, and tells the others.
  * @param takeOver takes it from the tab that has it
  * @param onLost another tab has taken it
  * @returns null where another tab has it
  */
-export function holdSitting(
+export function takeHold(
 	name: string,
 	takeOver: boolean,
 	onLost: () => void,
-	{ locks, channel }: Holders,
+	{ locks, channel }: Holders = ofBrowser(),
 ): Promise<Hold | null> {
 	if (locks) return byLock(locks, name, takeOver, onLost);
 	return Promise.resolve(channel ? byChannel(channel(name), onLost) : { letGo: () => {} });

@@ -1,25 +1,28 @@
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
-import type { Refused } from './types.ts';
-
-/** What each list of records is kept under. */
-export type List = 'papers' | 'results' | 'names' | 'counts';
-export const LISTS: readonly List[] = ['papers', 'results', 'names', 'counts'];
+import { DATABASE, LISTS, type List } from './lists.ts';
 
 /** A record that could not be read, moved out of the way as it was. */
-export interface Aside extends Refused {
+export interface RecordAside {
 	readonly list: List;
 	readonly key: string;
 	readonly found: unknown;
+	/** Which record it is, in words. */
+	readonly from: string;
+	/** An error's code, and its sentence. */
+	readonly code: string;
+	readonly sentence: string;
 }
 
-/** Where records lie by key: a database, or memory. Every call may be refused by the device, and then throws. */
-export interface Shelf {
+/** Where a trainer's records lie by key: a database, or memory. Every call may be refused by the device, and then throws. */
+export interface Records {
 	all(list: List): Promise<readonly (readonly [key: string, record: unknown])[]>;
 	/** Puts all of them, or none where the device refuses. */
 	put(list: List, records: readonly (readonly [key: string, record: unknown])[]): Promise<void>;
 	remove(list: List, key: string): Promise<void>;
-	setAside(aside: Aside): Promise<void>;
-	asides(): Promise<readonly Aside[]>;
+	setAside(aside: RecordAside): Promise<void>;
+	asides(): Promise<readonly RecordAside[]>;
+	/** Takes away for good what was set aside, and nothing that came under its key since. */
+	dropAside(aside: RecordAside): Promise<void>;
 	/** Everything, set aside or not. */
 	clear(): Promise<void>;
 	close(): void;
@@ -30,20 +33,16 @@ interface Tables extends DBSchema {
 	results: { key: string; value: unknown };
 	names: { key: string; value: unknown };
 	counts: { key: string; value: unknown };
-	aside: { key: string; value: Aside };
+	aside: { key: string; value: RecordAside };
 }
-
-export const DATABASE = 'prep-bay.papers';
-/** Of the tables; each record says its own version besides. */
-export const DATABASE_VERSION = 2;
 
 /**
  * The database of this device.
  * @param lost called when the browser closes it, or another tab needs a newer one: nothing more is kept then
  * @throws whatever the browser refuses with
  */
-export async function openShelf(lost: () => void): Promise<Shelf> {
-	const base: IDBPDatabase<Tables> = await openDB<Tables>(DATABASE, DATABASE_VERSION, {
+export async function openRecords(lost: () => void): Promise<Records> {
+	const base: IDBPDatabase<Tables> = await openDB<Tables>(DATABASE.name, DATABASE.version, {
 		upgrade(opened, from) {
 			// one step a version, each from the last: what is there stays there
 			if (from < 1)
@@ -83,6 +82,7 @@ export async function openShelf(lost: () => void): Promise<Shelf> {
 			]);
 		},
 		asides: () => base.getAll('aside'),
+		dropAside: ({ list, key }) => base.delete('aside', asideKey(list, key)),
 		async clear() {
 			const tables = [...LISTS, 'aside'] as const;
 			const all = base.transaction(tables, 'readwrite');
@@ -94,15 +94,15 @@ export async function openShelf(lost: () => void): Promise<Shelf> {
 
 const asideKey = (list: List, key: string): string => `${list} ${key}`;
 
-/** A shelf in memory, for a device that keeps nothing. */
-export function memoryShelf(): Shelf {
+/** The same in memory, for a device that keeps nothing. */
+export function memoryRecords(): Records {
 	const lists: Record<List, Map<string, unknown>> = {
 		papers: new Map(),
 		results: new Map(),
 		names: new Map(),
 		counts: new Map(),
 	};
-	const asides = new Map<string, Aside>();
+	const asides = new Map<string, RecordAside>();
 	return {
 		all: async (list) => [...lists[list]],
 		async put(list, records) {
@@ -117,6 +117,9 @@ export function memoryShelf(): Shelf {
 			lists[aside.list].delete(aside.key);
 		},
 		asides: async () => [...asides.values()],
+		async dropAside({ list, key }) {
+			asides.delete(asideKey(list, key));
+		},
 		async clear() {
 			for (const list of LISTS) lists[list].clear();
 			asides.clear();

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { endOfJson, LINK_BOUNDS, readJson } from '../../../src/pack/index.ts';
+import { endOfJson, LINK_BOUNDS, readJson } from '../../../src/storage/index.ts';
 import { runs } from '../../runs.ts';
 
 it('reads what JSON reads, where it is an object or a list within its bounds', () => {

@@ -2,13 +2,14 @@
 export const themes = ['system', 'light', 'dark'] as const;
 export type Theme = (typeof themes)[number];
 
-/** Where the choice is kept. `early.js` reads the same one. */
+/** The early script reads the same one. This file shares nothing with what islands use: its script would come as a file. */
 const key = 'prep-bay.theme';
 
-type Store = Pick<Storage, 'getItem' | 'setItem' | 'removeItem'>;
+type Store = () => Pick<Storage, 'getItem' | 'setItem' | 'removeItem'>;
+const device: Store = () => localStorage;
 
-/** The choice kept in a store; `system` where none is kept, what is kept is no theme, or the store may not be read. */
-export function readTheme(store: () => Store): Theme {
+/** The choice that is kept; `system` where none is, what is kept is no theme, or the store may not be read. */
+export function readTheme(store = device): Theme {
 	try {
 		const kept = store().getItem(key);
 		return themes.find((theme) => theme === kept) ?? 'system';
@@ -18,7 +19,7 @@ export function readTheme(store: () => Store): Theme {
 }
 
 /** Keeps a choice. Returns false where the store refuses (private browsing, full): the choice then lasts for the page alone. */
-export function writeTheme(store: () => Store, theme: Theme): boolean {
+export function writeTheme(theme: Theme, store = device): boolean {
 	try {
 		if (theme === 'system') store().removeItem(key);
 		else store().setItem(key, theme);

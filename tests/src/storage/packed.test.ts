@@ -1,7 +1,7 @@
 import { deflateRawSync } from 'node:zlib';
 import fc from 'fast-check';
 import { afterEach, describe, expect, it, vi } from 'vitest';
-import { deflateText, inflateText } from '../../../src/pack/index.ts';
+import { deflateText, inflateText } from '../../../src/storage/index.ts';
 import { runs } from '../../runs.ts';
 
 const own = (bytes: Uint8Array): Uint8Array<ArrayBuffer> => Uint8Array.from(bytes);

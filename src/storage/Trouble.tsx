@@ -1,0 +1,41 @@
+import type { JSX } from 'preact';
+import { keptWords } from '../../content/storage/index.ts';
+import { Button, Notice, saveText } from '../ui/index.ts';
+import type { OnShelf } from './shelf.ts';
+import type { KeepingWords } from './words.ts';
+
+interface Props {
+	words: KeepingWords;
+	found: Omit<OnShelf<unknown>, 'kept'>;
+	/** What was set aside last. */
+	aside: () => string | null;
+	onDone: () => void;
+}
+
+/** What went wrong with what is kept: said once, with a way to save what was set aside. Nothing where all is well. */
+export function Trouble({ words, found, aside, onDone }: Props): JSX.Element | null {
+	const { damaged, isNewer, keeps, isFull } = found;
+	if (damaged === null && !isNewer && keeps) return null;
+	return (
+		<Notice kind="wrong">
+			{damaged !== null && <p role="alert">{words.damaged(damaged === 'whole' ? 0 : damaged)}</p>}
+			{isNewer && <p role="alert">{keptWords.newer}</p>}
+			{!keeps && <p>{isFull ? keptWords.noRoom : words.notKept}</p>}
+			<div class="keeping-ways">
+				{damaged !== null && (
+					<>
+						<Button onClick={() => saveText(words.asideName, aside() ?? '')}>{words.saveAside}</Button>
+						<Button look="quiet" onClick={onDone}>
+							{words.dismiss}
+						</Button>
+					</>
+				)}
+				{(damaged !== null || isFull) && (
+					<Button look="quiet" href={keptWords.href}>
+						{keptWords.link}
+					</Button>
+				)}
+			</div>
+		</Notice>
+	);
+}

@@ -1,0 +1,37 @@
+/**
+ * All that is kept on the device, and all that comes in or goes out as a link or a file. Each kept thing is declared once
+ * (`kept.ts`): its key, its version, its bounds; nothing else in the site touches a browser's store. What cannot be read, or a newer
+ * version wrote, is set aside whole before anything is written over it (`aside.ts`), and is listed, saved and deleted by a person on
+ * a page of its own. A shelf (`shelf.ts`) reads entry by entry, reads again before it changes anything, and holds what a device will
+ * not take for as long as the page stands. A trainer's records are in a database (`records.ts`). What comes from outside is held to
+ * bounds on its text before anything is made of it (`json.ts`, `packed.ts`), and long work on it pauses for the page.
+ */
+export {
+	asideAt,
+	asideKey,
+	asideKeys,
+	asidesIn,
+	makeRoom,
+	moveAside,
+	nameFor,
+	putInPlace,
+	type SetAside,
+	setAside,
+	type Why,
+} from './aside.ts';
+export { DEVICE, dropText, followKept, keysIn, putText, type Store, TAB, tellKept, textAt } from './device.ts';
+export { endOfJson, type JsonBounds, type JsonTrouble, LINK_BOUNDS, readJson } from './json.ts';
+export { Keeping } from './Keeping.tsx';
+export { isNewer, KEPT, type KeptId } from './kept.ts';
+export { DATABASE, LISTS, type List, mayHoldRecords } from './lists.ts';
+export { deflateText, fromBase64url, inflateText, toBase64url } from './packed.ts';
+export { resultsText } from './pages/done.ts';
+export { readTheme, type Theme, themes, writeTheme } from './pages/theme.ts';
+export { updateChannel } from './pages/update.ts';
+export { pauses } from './pauses.ts';
+export { isRecord, readRecord, type Step } from './record.ts';
+export { memoryRecords, openRecords, type RecordAside, type Records } from './records.ts';
+export { type OnShelf, type Read, type Shelf, shelfOf } from './shelf.ts';
+export { Trouble } from './Trouble.tsx';
+export { type Hold, type Holders, takeHold } from './tabs.ts';
+export type { KeepingWords } from './words.ts';

@@ -1,0 +1,61 @@
+import { type JsonBounds, LINK_BOUNDS } from './json.ts';
+
+/** A thing that is kept on the device. */
+export interface KeptThing {
+	/** Permanent: what it is kept under, or what the keys of several begin with. */
+	readonly key: string;
+	/** Of several of a kind: what follows in the key of each. */
+	readonly names?: RegExp;
+	/** The version that is written. It stands first in the text; where none stands there, it is the first. */
+	readonly version: number;
+	/** What its text may come to. */
+	readonly bounds: JsonBounds;
+	/** Where an earlier version of the site set some of it aside, besides `.damaged` behind the key. */
+	readonly earlier?: string;
+}
+
+/** As much as a browser keeps for a whole site: one's own is not held to what a link may bring. */
+const OWN_BOUNDS: JsonBounds = { characters: 8_000_000, deep: 32, things: 1_000_000 };
+
+/**
+ * All that the site keeps in the browser's stores, by ids that words are keyed by. Keys and texts are permanent: what any version
+ * wrote is read by every later one. The trainer's records are in a database besides (`records.ts`).
+ */
+export const KEPT = Object.freeze({
+	bench: { key: 'prep-bay.bench', version: 1, bounds: OWN_BOUNDS, earlier: 'prep-bay.bench.before-link' },
+	// some hundred times what every drill and lesson there is comes to
+	progress: { key: 'prep-bay.progress', version: 2, bounds: { ...LINK_BOUNDS, things: 50_000 } },
+	// some ten times what every skill there is comes to
+	review: { key: 'prep-bay.review', version: 1, bounds: { ...LINK_BOUNDS, things: 100_000 } },
+	/** The walk of the finder, and what the gig allows. */
+	walk: { key: 'prep-bay.finder', version: 1, bounds: LINK_BOUNDS },
+	/** The finder's count of verdicts. */
+	verdicts: { key: 'prep-bay.finder.verdicts', version: 1, bounds: LINK_BOUNDS },
+	/** The hidden faults looked for last. */
+	hidden: { key: 'prep-bay.hidden', version: 1, bounds: LINK_BOUNDS },
+	/** The boxes of the trainer's page. */
+	draft: { key: 'prep-bay.papers.draft', version: 1, bounds: LINK_BOUNDS },
+	/** Papers being sat, each under its digest. */
+	sitting: { key: 'prep-bay.sitting.', names: /^[0-9a-f]{16}$/, version: 1, bounds: OWN_BOUNDS },
+	/** The fragment of the paper begun last. */
+	lastPaper: { key: 'prep-bay.sitting.last', version: 1, bounds: LINK_BOUNDS },
+	/** Tasks half done, each under the name of its results and its seed. */
+	unfinished: { key: 'prep-bay.unfinished.', names: /^[a-z0-9-]+\.\d+$/, version: 1, bounds: LINK_BOUNDS },
+	/** The choice of look. Its key stands in `pages/theme.ts` and in the early script too. */
+	theme: { key: 'prep-bay.theme', version: 1, bounds: LINK_BOUNDS },
+} satisfies Readonly<Record<string, KeptThing>>);
+
+export type KeptId = keyof typeof KEPT;
+
+/** Which thing a key belongs to; null where this version keeps nothing under it. */
+export function thingAt(key: string): KeptId | null {
+	const ids = Object.keys(KEPT) as KeptId[];
+	return ids.find((id) => isKeyOf(KEPT[id], key)) ?? null;
+}
+
+const isKeyOf = ({ key: own, names }: KeptThing, key: string): boolean =>
+	names ? key.startsWith(own) && names.test(key.slice(own.length)) : key === own;
+
+/** Whether a newer version of the site wrote a text: it is sound, and not for this one to touch. */
+export const isNewer = (text: string, { version }: KeptThing): boolean =>
+	Number(/^\s*\{\s*"version"\s*:\s*(\d+)/.exec(text)?.[1] ?? 0) > version;
