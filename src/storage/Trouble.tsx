@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { keptWords } from '../../content/storage/index.ts';
+import { keptWords } from '../../content/en/storage/index.ts';
 import { Button, Notice, saveText } from '../ui/index.ts';
 import type { OnShelf } from './shelf.ts';
 import type { KeepingWords } from './words.ts';

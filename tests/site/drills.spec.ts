@@ -3,7 +3,7 @@ import { gzipSync } from 'node:zlib';
 import AxeBuilder from '@axe-core/playwright';
 import { expect, type Locator, type Page, type Response, test } from '@playwright/test';
 import { type DrillKind, makeDrill, shortestWay } from '../../sim/drill/index.ts';
-import { PROGRESS_ASIDE_KEY, PROGRESS_KEY } from '../../src/features/progress/keep.ts';
+import { KEPT } from '../../src/storage/index.ts';
 import { display, drawer, key } from '../src/features/bench/open.ts';
 import { looks } from './looks.ts';
 
@@ -252,23 +252,28 @@ test('what is damaged on the device is set aside and said, and the rest is there
 	});
 	await tab.goto('/drills/');
 	await expect(tab.locator('.drills-next')).toBeVisible();
-	await tab.evaluate(([at, it]) => localStorage.setItem(at ?? '', it ?? ''), [PROGRESS_KEY, text]);
+	await tab.evaluate(([at, it]) => localStorage.setItem(at ?? '', it ?? ''), [KEPT.progress.key, text]);
 	await tab.reload();
 	await expect(tab.getByRole('alert').first()).toHaveText(
 		'1 result kept on this device was damaged and set aside. The rest is all there.',
 	);
 	await expect(card(tab, 'held-colour')).toContainText('9 presses, where 7 will do');
 	await expect(card(tab, 'defaults')).toContainText('Not done yet.');
-	const aside = () => tab.evaluate((at) => localStorage.getItem(at), PROGRESS_ASIDE_KEY);
-	expect(JSON.parse((await aside()) ?? '')).toEqual([{ defaults: { done: 'lots' } }]);
+	const aside = () =>
+		tab.evaluate(
+			(at) =>
+				Object.entries(localStorage).flatMap(([key, text]) => (key.startsWith(at) ? [JSON.parse(text).text] : [])),
+			`${KEPT.progress.key}.aside.`,
+		);
+	expect(await aside()).toEqual(['{"defaults":{"done":"lots"}}']);
 	const coming = tab.waitForEvent('download');
 	await tab.getByRole('button', { name: 'Save what was set aside' }).click();
-	expect(readFileSync(await (await coming).path(), 'utf8')).toBe(await aside());
+	expect(readFileSync(await (await coming).path(), 'utf8')).toBe('{"defaults":{"done":"lots"}}');
 
-	await tab.evaluate((at) => localStorage.setItem(at, '{"version":1,"kin'), PROGRESS_KEY);
+	await tab.evaluate((at) => localStorage.setItem(at, '{"version":1,"kin'), KEPT.progress.key);
 	await tab.reload();
 	await expect(tab.getByRole('alert').first()).toContainText('It has been set aside, and you start afresh.');
-	expect(JSON.parse((await aside()) ?? '')).toHaveLength(2);
+	expect(await aside()).toHaveLength(2);
 });
 
 for (const { colorScheme, width } of looks) {

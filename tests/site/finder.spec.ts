@@ -157,7 +157,10 @@ test.describe('at phone size', () => {
 		await begin(tab, first);
 		await tab.reload();
 		await expect(tab.locator('[data-check]')).toBeVisible();
-		expect(await tab.evaluate(() => localStorage.getItem('prep-bay.finder.damaged'))).toContain('"rig":"none"');
+		const aside = await tab.evaluate(() =>
+			Object.entries(localStorage).find(([key]) => key.includes('.finder.aside.')),
+		);
+		expect(aside?.[1]).toContain('rig');
 	});
 
 	test('a bad sheet gets a sentence, and a good one its own names', async ({ page: tab }) => {

@@ -6,8 +6,8 @@ import { readTreeLink, treeLink } from '../../../../src/features/fault-tree/link
 import { FINDERS, type TreeNode, type TreeOf } from '../../../../src/features/fault-tree/view.ts';
 import { casefileWork } from '../../../../src/features/fault-tree/work.ts';
 import { ALLOWS_ALL, freshWalk, type RigChoice } from '../../../../src/features/finder/walk.ts';
+import { KEPT } from '../../../../src/storage/index.ts';
 import { textOf } from '../../../sim/finder/gig.ts';
-import { KEPT_VERSION } from '../../../src/finder/keys.ts';
 
 const bench = openBench(bundledRig('mixed-panels'), { kind: 'no-answer', fixture: 'old-1' });
 
@@ -65,7 +65,7 @@ describe('a tree in words', () => {
 		const quick = { kind: 'quick', count: 2, linked: 'leader', profile: 'picket-8' } as const;
 		const rigs: RigChoice[] = [quick, { kind: 'sheet', sheet: bundledRig('leader-and-three') }];
 		for (const rig of rigs) {
-			const kept = JSON.stringify({ version: KEPT_VERSION, allows: ALLOWS_ALL, walk: freshWalk(rig, {}, 0) });
+			const kept = JSON.stringify({ version: KEPT.walk.version, allows: ALLOWS_ALL, walk: freshWalk(rig, {}, 0) });
 			const fixtures = await casefileWork.fixtures({ rig: FINDERS, kept });
 			const [, follower] = fixtures;
 			const fixture = follower?.id ?? '';
@@ -77,7 +77,7 @@ describe('a tree in words', () => {
 		}
 	});
 
-	it.each([null, '', '{"version":1}', JSON.stringify({ version: KEPT_VERSION, allows: ALLOWS_ALL, walk: null })])(
+	it.each([null, '', '{"version":1}', JSON.stringify({ version: KEPT.walk.version, allows: ALLOWS_ALL, walk: null })])(
 		'with nothing of one’s own in the finder (%s) it says where to open it',
 		async (kept) => {
 			await expect(casefileWork.fixtures({ rig: FINDERS, kept })).rejects.toThrow('Open yours there first');

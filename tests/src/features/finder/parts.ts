@@ -1,21 +1,8 @@
 import { isInputError } from '../../../../shared/error/index.ts';
 import { type Ask, Refused } from '../../../../src/features/finder/asking.ts';
-import type { Storage } from '../../../../src/features/finder/keep.ts';
 import { finderStore } from '../../../../src/features/finder/store.ts';
 import { makeWork } from '../../../../src/features/finder/work.ts';
-
-/** A device's store in memory. */
-export function memory(): { readonly items: Map<string, string>; readonly storage: Storage } {
-	const items = new Map<string, string>();
-	return {
-		items,
-		storage: () => ({
-			getItem: (key) => items.get(key) ?? null,
-			setItem: (key, text) => void items.set(key, text),
-			removeItem: (key) => void items.delete(key),
-		}),
-	};
-}
+import { memory } from '../../storage/memory.ts';
 
 /** What the worker does, asked with no worker between: everything goes through JSON, as nothing else may cross. */
 function askHere(): Ask {
@@ -32,10 +19,13 @@ function askHere(): Ask {
 
 const through = (what: unknown) => JSON.parse(JSON.stringify(what));
 
+/** A device's store, and what lies in it. */
+type Device = ReturnType<typeof memory>;
+
 /** A finder's store on a device in memory, at a fixed time. */
-export function storeOn(device = memory(), ask: Ask = askHere()) {
+export function storeOn(device: Device = memory(), ask: Ask = askHere()) {
 	return {
-		...device,
-		store: finderStore({ ask, storage: device.storage, clock: () => Date.UTC(2026, 10, 25, 18, 5) }),
+		items: device.held,
+		store: finderStore({ ask, storage: device.store, clock: () => Date.UTC(2026, 10, 25, 18, 5) }),
 	};
 }

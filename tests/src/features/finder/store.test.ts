@@ -6,8 +6,9 @@ import { faultyWitness, openBench } from '../../../../sim/finder/index.ts';
 import { NoWorker } from '../../../../src/features/finder/asking.ts';
 import type { FinderStore } from '../../../../src/features/finder/store.ts';
 import { linkOf } from '../../../../src/features/rig/index.ts';
-import { COUNTS_KEY, KEPT_KEY } from '../../../src/finder/keys.ts';
-import { memory, storeOn } from './parts.ts';
+import { asidesIn, KEPT } from '../../../../src/storage/index.ts';
+import { memory, refuses } from '../../storage/memory.ts';
+import { storeOn } from './parts.ts';
 
 /** Lays out four washes on a desk and complains that the third is dark. */
 async function dark(store: FinderStore): Promise<void> {
@@ -61,7 +62,7 @@ describe('a walk', () => {
 		const first = storeOn(device).store;
 		await dark(first);
 		for (let step = 0; step < 4; step++) {
-			const again = storeOn({ ...device, items: device.items }).store;
+			const again = storeOn(device).store;
 			await again.open();
 			expect(again.scene.view).toEqual(first.scene.view);
 			const check = first.scene.view?.check;
@@ -190,7 +191,7 @@ describe('verdicts', () => {
 		await dark(store);
 		await walkToEnd(store);
 		expect(store.scene.learnt).toEqual({ 'switched-off': 1 });
-		expect(JSON.parse(items.get(COUNTS_KEY) ?? '')).toEqual({ version: 1, counts: { 'switched-off': 1 } });
+		expect(JSON.parse(items.get(KEPT.verdicts.key) ?? '')).toEqual({ version: 1, counts: { 'switched-off': 1 } });
 		const again = storeOn(device).store;
 		await again.open();
 		expect(again.scene.learnt, 'loading the page counts nothing again').toEqual({ 'switched-off': 1 });
@@ -200,12 +201,12 @@ describe('verdicts', () => {
 		await again.startAgain();
 		expect(again.scene).toMatchObject({ phase: 'rig', walk: null, learnt: { 'switched-off': 1 } });
 		again.forgetCounts();
-		expect(JSON.parse(items.get(COUNTS_KEY) ?? '')).toEqual({ version: 1, counts: {} });
+		expect(JSON.parse(items.get(KEPT.verdicts.key) ?? '')).toEqual({ version: 1, counts: {} });
 	});
 
 	test('move what comes after, and never a walk that is under way', async () => {
 		const device = memory();
-		device.items.set(COUNTS_KEY, JSON.stringify({ version: 1, counts: { 'switched-off': 40 } }));
+		device.held.set(KEPT.verdicts.key, JSON.stringify({ version: 1, counts: { 'switched-off': 40 } }));
 		const { store } = storeOn(device);
 		await dark(store);
 		expect(store.scene.view?.suspects[0]?.id).toBe('switched-off@wash-3');
@@ -220,52 +221,76 @@ describe('verdicts', () => {
 describe('what cannot be read', () => {
 	test.each([
 		['no JSON', 'rubbish'],
-		['another version', '{"version":7,"allows":{"without":[],"showRunning":false,"alone":false},"walk":null}'],
 		['a missing part', '{"version":1,"walk":null}'],
 		['a thing for a list', '{"version":1,"allows":{"without":{},"showRunning":false,"alone":false},"walk":null}'],
 	])('a kept walk with %s is set aside and said, and the page starts', async (_, text) => {
 		const device = memory();
-		device.items.set(KEPT_KEY, text);
+		device.held.set(KEPT.walk.key, text);
 		const { store, items } = storeOn(device);
 		await store.open();
 		expect(store.scene).toMatchObject({ phase: 'rig', trouble: finderWords.troubles.damaged });
-		expect(items.get(`${KEPT_KEY}.damaged`)).toBe(text);
-		expect(items.has(KEPT_KEY)).toBe(false);
+		expect(asidesIn(device.store, 'walk')).toMatchObject([{ text, why: 'damaged' }]);
+		expect(items.has(KEPT.walk.key)).toBe(false);
+	});
+
+	// the second took the place of the first for good
+	test('two kept walks that are damaged are both set aside', async () => {
+		const device = memory();
+		for (const text of ['rubbish', 'more rubbish']) {
+			device.held.set(KEPT.walk.key, text);
+			await storeOn(device).store.open();
+		}
+		expect(
+			asidesIn(device.store, 'walk')
+				.map(({ text }) => text)
+				.sort(),
+		).toEqual(['more rubbish', 'rubbish']);
+	});
+
+	// it was called damaged
+	test('a kept walk of a newer version is said, left as it is, and set aside when another is kept', async () => {
+		const newer = '{"version":7,"allows":{"without":[],"showRunning":false,"alone":false},"walk":null}';
+		const device = memory({ [KEPT.walk.key]: newer });
+		const { store, items } = storeOn(device);
+		await store.open();
+		expect(store.scene).toMatchObject({ phase: 'rig', trouble: finderWords.troubles.newer });
+		expect(items.get(KEPT.walk.key)).toBe(newer);
+		await store.choose({ kind: 'bundled', id: 'four-in-line' });
+		expect(JSON.parse(items.get(KEPT.walk.key) ?? '')).toMatchObject({ version: 1 });
+		expect(asidesIn(device.store, 'walk')).toMatchObject([{ text: newer, why: 'newer' }]);
 	});
 
 	test('damaged counts are set aside and said, and the walk is not', async () => {
 		const device = memory();
 		await dark(storeOn(device).store);
-		device.items.set(COUNTS_KEY, '{"version":1,"counts":{"switched-off":-1}}');
-		const { store, items } = storeOn(device);
+		device.held.set(KEPT.verdicts.key, '{"version":1,"counts":{"switched-off":-1}}');
+		const { store } = storeOn(device);
 		await store.open();
 		expect(store.scene).toMatchObject({ phase: 'walk', trouble: finderWords.troubles.damagedCounts, learnt: {} });
-		expect(items.get(`${COUNTS_KEY}.damaged`)).toContain('-1');
+		expect(asidesIn(device.store, 'verdicts')[0]?.text).toContain('-1');
 	});
 
 	test('steps that fit no check of the rig are set aside and said, and the complaint stands', async () => {
 		const device = memory();
 		const first = storeOn(device).store;
 		await dark(first);
-		const kept = JSON.parse(device.items.get(KEPT_KEY) ?? '');
+		const kept = JSON.parse(device.held.get(KEPT.walk.key) ?? '');
 		kept.walk.steps = [{ did: 'answer', check: 'tea-leaves@wash-3', outcome: 'doom' }];
-		device.items.set(KEPT_KEY, JSON.stringify(kept));
-		const { store, items } = storeOn(device);
+		device.held.set(KEPT.walk.key, JSON.stringify(kept));
+		const { store } = storeOn(device);
 		await store.open();
 		expect(store.scene.trouble).toBe(finderWords.troubles.noFit);
 		expect(store.scene.view).toEqual(first.scene.view);
-		expect(items.get(`${KEPT_KEY}.damaged`)).toContain('tea-leaves');
+		expect(asidesIn(device.store, 'walk')[0]?.text).toContain('tea-leaves');
 	});
 
 	test('a store that refuses is said, and the walk goes on', async () => {
-		const { store } = storeOn({
-			items: new Map(),
-			storage: () => {
-				throw new DOMException('refused', 'SecurityError');
-			},
-		});
+		const { store } = storeOn({ held: new Map(), store: refuses });
 		await dark(store);
-		expect(store.scene).toMatchObject({ phase: 'walk', kept: false, trouble: null });
+		expect(store.scene).toMatchObject({ phase: 'walk', kept: false, full: false, trouble: null });
+		const full = storeOn(memory({}, 0)).store;
+		await dark(full);
+		expect(full.scene).toMatchObject({ phase: 'walk', kept: false, full: true, trouble: null });
 	});
 
 	test('with no worker there is a sentence, and the same walk once there is one', async () => {

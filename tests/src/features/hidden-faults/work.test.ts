@@ -5,6 +5,8 @@ import { keep, keptOf } from '../../../../src/features/hidden-faults/keep.ts';
 import { drillLink, readDrillLink } from '../../../../src/features/hidden-faults/link.ts';
 import { listed } from '../../../../src/features/hidden-faults/list.ts';
 import { makeHiddenWork } from '../../../../src/features/hidden-faults/work.ts';
+import { asidesIn, KEPT } from '../../../../src/storage/index.ts';
+import { memory, refuses } from '../../storage/memory.ts';
 import { mendsOf } from './answer.ts';
 
 const small = RIG_IDS.filter((rig) => rig !== 'long-line');
@@ -125,31 +127,24 @@ describe('the list of checks', () => {
 
 describe('what is kept of a drill', () => {
 	const kept = { drill: '#rig=one-wash&seed=1&count=1', steps: ['lit@wash-1'], gaveUp: false };
-	const shelf = (text: string | null) => {
-		let held = text;
-		return () => ({
-			getItem: () => held,
-			setItem(_: string, value: string) {
-				held = value;
-			},
-		});
-	};
 	it('comes back for that drill alone', () => {
-		const store = shelf(null);
+		const { store } = memory();
 		keep(store, kept);
 		expect(keptOf(store, kept.drill)).toEqual(kept);
 		expect(keptOf(store, '#rig=one-wash&seed=2&count=1')).toBeNull();
 	});
+	// the next drill was kept over it
 	it.each(['{', 'null', '{"drill":"#rig=one-wash&seed=1&count=1","steps":[1],"gaveUp":false}'])(
-		'is nothing where it is damaged: %s',
+		'is nothing where it is damaged, and set aside: %s',
 		(text) => {
-			expect(keptOf(shelf(text), kept.drill)).toBeNull();
+			const { store } = memory({ [KEPT.hidden.key]: text });
+			expect(keptOf(store, kept.drill)).toBeNull();
+			keep(store, kept);
+			expect(asidesIn(store, 'hidden')).toMatchObject([{ text, why: 'damaged' }]);
+			expect(keptOf(store, kept.drill)).toEqual(kept);
 		},
 	);
 	it('asks no more of a device that refuses', () => {
-		const refuses = () => {
-			throw new DOMException('refused', 'SecurityError');
-		};
 		expect(keptOf(refuses, kept.drill)).toBeNull();
 		expect(() => keep(refuses, kept)).not.toThrow();
 	});

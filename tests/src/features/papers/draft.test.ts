@@ -4,7 +4,9 @@ import { readRecipe } from '../../../../shared/paper/index.ts';
 import { bundledRig } from '../../../../shared/sheet/index.ts';
 import { type Draft, draftOf, FIRST_DRAFT, readDraft } from '../../../../src/features/papers/trainer/draft.ts';
 import { keepDraft, keptDraft } from '../../../../src/features/papers/trainer/keepDraft.ts';
+import { asidesIn, KEPT } from '../../../../src/storage/index.ts';
 import { runs } from '../../../runs.ts';
+import { memory, refuses } from '../../storage/memory.ts';
 
 const sheet = bundledRig('four-in-line');
 const pasted = { sheet, name: sheet.name, fixtures: sheet.fixtures.length };
@@ -46,33 +48,28 @@ test('whatever stands in the boxes is a recipe that the schema takes, or says wh
 	expect(readDraft(FIRST_DRAFT).wrong).toBeNull();
 });
 
-const memory = (text: string | null) => {
-	let held = text;
-	return () => ({
-		getItem: () => held,
-		setItem: (_: string, next: string) => {
-			held = next;
-		},
-	});
-};
-
 test('the boxes come back as they were left; of a damaged one that box alone begins afresh', () => {
 	fc.assert(
 		fc.property(draft, (boxes) => {
-			const store = memory(null);
+			const { store } = memory();
 			keepDraft(store, boxes);
 			expect(keptDraft(store)).toEqual(JSON.parse(JSON.stringify(boxes)));
 		}),
 		{ numRuns: runs(60) },
 	);
-	const kept = keptDraft(
-		memory(JSON.stringify({ ...FIRST_DRAFT, count: 12, title: 'Ours', topics: 'bands', order: 'odd' })),
-	);
+	const text = JSON.stringify({ ...FIRST_DRAFT, count: 12, title: 'Ours', topics: 'bands', order: 'odd' });
+	const { store } = memory({ [KEPT.draft.key]: text });
+	const kept = keptDraft(store);
 	expect(kept).toEqual({ ...FIRST_DRAFT, title: 'Ours' });
-	for (const text of [null, '', '{', 'null', '[]', '"x"']) expect(keptDraft(memory(text))).toEqual(FIRST_DRAFT);
-	const refused = () => {
-		throw new Error('refused');
-	};
-	expect(keptDraft(refused)).toEqual(FIRST_DRAFT);
-	expect(() => keepDraft(refused, FIRST_DRAFT)).not.toThrow();
+	// all of it was written over with the next change
+	expect(asidesIn(store, 'draft')).toMatchObject([{ text }]);
+	expect(keptDraft(memory().store)).toEqual(FIRST_DRAFT);
+	for (const damaged of ['', '{', 'null', '[]', '"x"']) {
+		const device = memory({ [KEPT.draft.key]: damaged });
+		expect(keptDraft(device.store)).toEqual(FIRST_DRAFT);
+		keepDraft(device.store, FIRST_DRAFT);
+		expect(asidesIn(device.store, 'draft')).toMatchObject([{ text: damaged, why: 'damaged' }]);
+	}
+	expect(keptDraft(refuses)).toEqual(FIRST_DRAFT);
+	expect(() => keepDraft(refuses, FIRST_DRAFT)).not.toThrow();
 });

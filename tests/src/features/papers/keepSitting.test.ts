@@ -3,42 +3,51 @@ import {
 	forgetSitting,
 	keepLast,
 	keepSitting,
+	keyOf,
 	lastPaper,
 	setSittingAside,
 	sittingText,
 } from '../../../../src/features/papers/learner/keepSitting.ts';
 import { begin } from '../../../../src/features/papers/learner/sitting.ts';
+import { asidesIn } from '../../../../src/storage/index.ts';
+import { memory, refuses } from '../../storage/memory.ts';
 
 const paper = { mark: '0123456789abcdef', minutes: null, questions: [{ id: 'q' }] };
 const sitting = begin(paper, 'fedcba9876543210', 5);
 
-/** A device's store, and what lies in it. */
-function memory() {
-	const held = new Map<string, string>();
-	const store = {
-		getItem: (key: string) => held.get(key) ?? null,
-		setItem: (key: string, text: string) => void held.set(key, text),
-		removeItem: (key: string) => void held.delete(key),
-	};
-	return { held, store: () => store };
-}
-
 test('a sitting is kept under its paper, found again, and gone once it is forgotten', () => {
 	const { held, store } = memory();
 	expect(sittingText(store, paper.mark)).toBeNull();
-	expect(keepSitting(store, sitting)).toBe(true);
-	expect(JSON.parse(sittingText(store, paper.mark) ?? '')).toEqual(sitting);
+	expect(keepSitting(store, sitting)).toBe('kept');
+	expect(JSON.parse(sittingText(store, paper.mark)?.text ?? '')).toEqual(sitting);
 	expect(sittingText(store, 'another')).toBeNull();
 	forgetSitting(store, paper.mark);
 	expect(held.size).toBe(0);
 });
 
-test('what is damaged is moved aside and not lost', () => {
-	const { held, store } = memory();
-	keepSitting(store, sitting);
-	setSittingAside(store, paper.mark);
+// the second took the place of the first for good
+test('what is damaged is moved aside and not lost, one after another', () => {
+	const { store } = memory();
+	for (const at of [1, 2]) {
+		keepSitting(store, { ...sitting, at });
+		setSittingAside(store, paper.mark, sittingText(store, paper.mark)?.text ?? '');
+	}
 	expect(sittingText(store, paper.mark)).toBeNull();
-	expect([...held.values()]).toEqual([JSON.stringify(sitting)]);
+	expect(
+		asidesIn(store, 'sitting')
+			.map(({ text }) => JSON.parse(text).at)
+			.sort(),
+	).toEqual([1, 2]);
+});
+
+// it was called damaged
+test('what a newer version kept is told as such, and set aside when a sitting is begun anew', () => {
+	const newer = JSON.stringify({ ...sitting, version: 2, more: 'than we know' });
+	const { held, store } = memory({ [keyOf(paper.mark)]: newer });
+	expect(sittingText(store, paper.mark)).toEqual({ text: newer, isNewer: true });
+	expect(held.get(keyOf(paper.mark))).toBe(newer);
+	expect(keepSitting(store, sitting)).toBe('kept');
+	expect(asidesIn(store, 'sitting')).toMatchObject([{ text: newer, why: 'newer' }]);
 });
 
 test('the paper begun last is found again; what is no link to a paper is not', () => {
@@ -52,15 +61,13 @@ test('the paper begun last is found again; what is no link to a paper is not', (
 });
 
 test('a device that refuses says so, and nothing breaks', () => {
-	const refused = () => {
-		throw new DOMException('refused', 'SecurityError');
-	};
-	expect(keepSitting(refused, sitting)).toBe(false);
-	expect(sittingText(refused, paper.mark)).toBeNull();
-	expect(lastPaper(refused)).toBeNull();
+	expect(keepSitting(refuses, sitting)).toBe('refused');
+	expect(keepSitting(memory({}, 0).store, sitting)).toBe('full');
+	expect(sittingText(refuses, paper.mark)).toBeNull();
+	expect(lastPaper(refuses)).toBeNull();
 	expect(() => {
-		forgetSitting(refused, paper.mark);
-		setSittingAside(refused, paper.mark);
-		keepLast(refused, '#paper=1.a');
+		forgetSitting(refuses, paper.mark);
+		setSittingAside(refuses, paper.mark, 'x');
+		keepLast(refuses, '#paper=1.a');
 	}).not.toThrow();
 });

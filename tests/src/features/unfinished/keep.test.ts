@@ -3,21 +3,10 @@ import { expect, it } from 'vitest';
 import { makeDrill } from '../../../../sim/drill/index.ts';
 import { takeUp } from '../../../../src/features/unfinished/index.ts';
 import { dropUnfinished, keepUnfinished, type Stores, unfinished } from '../../../../src/features/unfinished/keep.ts';
+import { asidesIn } from '../../../../src/storage/index.ts';
 import { runs } from '../../../runs.ts';
+import { memory } from '../../storage/memory.ts';
 
-function memory(start: Record<string, string> = {}) {
-	const held = new Map(Object.entries(start));
-	const store = () => ({
-		getItem: (key: string) => held.get(key) ?? null,
-		setItem: (key: string, value: string) => void held.set(key, value),
-		removeItem: (key: string) => void held.delete(key),
-		key: (i: number) => [...held.keys()][i] ?? null,
-		get length() {
-			return held.size;
-		},
-	});
-	return { held, store };
-}
 const stores = () => {
 	const [tab, device] = [memory(), memory()];
 	return { tab, device, stores: { tab: tab.store, device: device.store } satisfies Stores };
@@ -94,6 +83,31 @@ it('is none where what is kept is damaged, in whatever way', () => {
 	keepUnfinished(both, drill, drill.sheet, { log: [{ type: 'cable.lift', cable: 'none' }], attempt: FRESH }, now);
 	expect(takeUp(drill, drill, FRESH, both)).toBeNull();
 	expect(unfinished(both, drill, drill.sheet)).toBeNull();
+});
+
+// the next keeping of the same task wrote over it
+it('is set aside on the device where it is damaged, in this tab as well', () => {
+	const key = `prep-bay.unfinished.${drill.kind}.${drill.seed}`;
+	const { tab, device, stores: both } = stores();
+	tab.held.set(key, '{"version":1,"lo');
+	device.held.set(key, 'nonsense');
+	expect(takeUp(drill, drill, FRESH, both)).toBeNull();
+	keepUnfinished(both, drill, drill.sheet, { log, attempt: FRESH }, now);
+	expect(
+		asidesIn(device.store, 'unfinished')
+			.map(({ text }) => text)
+			.sort(),
+	).toEqual(['nonsense', '{"version":1,"lo']);
+});
+
+it('of a newer version stays as it is until the task is kept anew, and is set aside then', () => {
+	const key = `prep-bay.unfinished.${drill.kind}.${drill.seed}`;
+	const { device, stores: both } = stores();
+	device.held.set(key, '{"version":2}');
+	expect(takeUp(drill, drill, FRESH, both)).toBeNull();
+	expect(device.held.get(key)).toBe('{"version":2}');
+	keepUnfinished(both, drill, drill.sheet, { log, attempt: FRESH }, now);
+	expect(asidesIn(device.store, 'unfinished')).toMatchObject([{ text: '{"version":2}', why: 'newer' }]);
 });
 
 it('keeps the last dozen on a device', () => {

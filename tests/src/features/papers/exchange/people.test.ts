@@ -11,8 +11,8 @@ import {
 	sortResults,
 } from '../../../../../src/features/papers/exchange/index.ts';
 import { showClass } from '../../../../../src/features/papers/trainer/classView.ts';
+import { DATABASE } from '../../../../../src/storage/index.ts';
 import { runs } from '../../../../runs.ts';
-import { DATABASE } from '../../../../src/papers/carry/shelf.ts';
 import { plainPaper, sat } from './class.ts';
 
 // Symptom: a person whose first result did not fit and whose second did was in no figure and no list, and neither was the second of
@@ -138,7 +138,7 @@ describe('what the trainer said of who counts', () => {
 	const said = { version: 1 as const, attempt: '00000000000000aa', counts: true };
 
 	it('is kept, goes with the file, and goes when the result goes', async () => {
-		await deleteDB(DATABASE);
+		await deleteDB(DATABASE.name);
 		const store = await openPaperStore();
 		await store.putCount(said.attempt, true);
 		store.close();
@@ -152,8 +152,8 @@ describe('what the trainer said of who counts', () => {
 	});
 
 	it('has a place in a database from before it had one, and what was kept there stays', async () => {
-		await deleteDB(DATABASE);
-		const old = await openDB(DATABASE, 1, {
+		await deleteDB(DATABASE.name);
+		const old = await openDB(DATABASE.name, 1, {
 			upgrade(base) {
 				for (const table of ['papers', 'results', 'names', 'aside']) base.createObjectStore(table);
 			},

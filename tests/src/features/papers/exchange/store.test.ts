@@ -8,7 +8,7 @@ import {
 	resultFragment,
 	storeFile,
 } from '../../../../../src/features/papers/exchange/index.ts';
-import { DATABASE, DATABASE_VERSION } from '../../../../src/papers/carry/shelf.ts';
+import { DATABASE } from '../../../../../src/storage/index.ts';
 import { plainPaper, sat } from './class.ts';
 
 const paper = plainPaper(1, 8);
@@ -18,7 +18,7 @@ const taken = (seed: number, of = paper) => ({ result: sat(of, seed), whole: tru
 
 /** Everything that lies in the database, as text. */
 async function inside(): Promise<string> {
-	const base = await openDB(DATABASE);
+	const base = await openDB(DATABASE.name);
 	const tables = await Promise.all(
 		[...base.objectStoreNames].map(async (table) => [await base.getAllKeys(table), await base.getAll(table)]),
 	);
@@ -28,12 +28,12 @@ async function inside(): Promise<string> {
 
 /** Puts something into the database behind the store's back. */
 async function slipIn(table: string, key: string, record: unknown): Promise<void> {
-	const base = await openDB(DATABASE);
+	const base = await openDB(DATABASE.name);
 	await base.put(table, record, key);
 	base.close();
 }
 
-beforeEach(() => deleteDB(DATABASE));
+beforeEach(() => deleteDB(DATABASE.name));
 afterEach(() => vi.unstubAllGlobals());
 
 describe('what a trainer keeps', () => {
@@ -170,7 +170,7 @@ describe('where the device keeps nothing', () => {
 	});
 
 	it('goes on in memory where a newer version has the database', async () => {
-		(await openDB(DATABASE, DATABASE_VERSION + 1)).close();
+		(await openDB(DATABASE.name, DATABASE.version + 1)).close();
 		const store = await openPaperStore();
 		expect(store.keeps()).toBe(false);
 		await store.putPaper(slip, paper.mark);
@@ -180,7 +180,7 @@ describe('where the device keeps nothing', () => {
 	it('lets a newer version in another tab have the database, and goes on in memory', async () => {
 		const store = await openPaperStore();
 		await store.putResults([taken(1)]);
-		(await openDB(DATABASE, DATABASE_VERSION + 1)).close();
+		(await openDB(DATABASE.name, DATABASE.version + 1)).close();
 		expect(store.keeps()).toBe(false);
 		await store.putResults([taken(2)]);
 		expect((await store.held()).results.length).toBeGreaterThan(0);

@@ -1,0 +1,128 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { makeDrill } from '../../../sim/drill/index.ts';
+import { readDeck } from '../../../src/features/deck/reading.ts';
+import { readStored } from '../../../src/features/finder/reading.ts';
+import { keptOf } from '../../../src/features/hidden-faults/keep.ts';
+import { lastPaper, sittingText } from '../../../src/features/papers/learner/keepSitting.ts';
+import { readSitting } from '../../../src/features/papers/learner/readSitting.ts';
+import { FIRST_DRAFT } from '../../../src/features/papers/trainer/draft.ts';
+import { keptDraft } from '../../../src/features/papers/trainer/keepDraft.ts';
+import { openProgress } from '../../../src/features/progress/index.ts';
+import { asideList, readText, textKept } from '../../../src/features/rig/index.ts';
+import { takeUp } from '../../../src/features/unfinished/index.ts';
+import { asidesIn, KEPT, type KeptId, readTheme } from '../../../src/storage/index.ts';
+import { pair } from '../features/rig/sheets.ts';
+import { memory } from './memory.ts';
+
+/** Everything under every key, as the code of 29 November 2026 wrote it, before it was declared in one place. */
+const written: Readonly<Record<string, string>> = JSON.parse(
+	readFileSync(new URL('as-written.json', import.meta.url), 'utf8'),
+);
+const device = () => memory(written);
+const EARLY = new URL('../../../src/site/theme/early.js', import.meta.url);
+
+/** What each key's text opens as. */
+const opens: Readonly<Record<KeptId, () => unknown>> = {
+	async bench() {
+		const { store } = device();
+		expect(await readText(textKept(store) ?? '')).toEqual({
+			is: 'bench',
+			kept: { sheet: pair, log: [{ type: 'hall.power', on: false }] },
+		});
+		expect(asideList(store).map(({ about, why, isTheirs }) => [about?.name, why, isTheirs])).toEqual([
+			['Other', 'link', true],
+			['Lantern Row Hall', 'link', false],
+			[undefined, 'damaged', false],
+		]);
+	},
+	async progress() {
+		const { progress, ...rest } = await openProgress(device().store);
+		expect(rest).toEqual({ damaged: null, isNewer: false, keeps: true, isFull: false });
+		expect(progress.get('held-colour')).toMatchObject({ done: 1, streak: 1, best: { presses: 9 } });
+		expect(progress.get('address-keys')?.open).toEqual({ seed: 7, hints: 1, misses: 0 });
+	},
+	review() {
+		const { kept, damaged } = readDeck(written[KEPT.review.key] ?? '');
+		expect(damaged).toEqual({});
+		expect(kept.get('last-slot@tallow-6.easy')).toMatchObject({ reps: 1, last: 1_700_000_001_000 });
+		expect(kept.size).toBe(2);
+	},
+	walk() {
+		const { kept, damaged } = readStored({ walk: written[KEPT.walk.key] ?? '', counts: null });
+		expect(damaged).toEqual([]);
+		expect(kept?.walk).toMatchObject({ rig: { id: 'four-in-line' }, fixture: 'wash-3', complaint: 'dark' });
+	},
+	verdicts() {
+		const { learnt, damaged } = readStored({ walk: null, counts: written[KEPT.verdicts.key] ?? '' });
+		expect([learnt, damaged]).toEqual([{ 'switched-off': 4 }, []]);
+	},
+	hidden() {
+		const drill = '#rig=one-wash&seed=1&count=1';
+		expect(keptOf(device().store, drill)).toEqual({ drill, steps: ['lit@wash-1'], gaveUp: false });
+	},
+	draft() {
+		expect(keptDraft(device().store)).toEqual({ ...FIRST_DRAFT, title: 'Ours', profiles: ['tallow-6'], count: '8' });
+	},
+	sitting() {
+		const found = sittingText(device().store, '0123456789abcdef');
+		expect(found?.isNewer).toBe(false);
+		expect(readSitting(found?.text ?? '')).toMatchObject({
+			answers: { 'percent-of-value-00aa11bb': { form: 'number', value: 12 } },
+		});
+	},
+	lastPaper() {
+		expect(lastPaper(device().store)).toBe('#paper=1.abc.0011aabb');
+	},
+	unfinished() {
+		const drill = makeDrill('address-keys', 7);
+		const fresh = { hints: 0, misses: 0, done: false, fresh: true };
+		const left = takeUp(drill, drill, fresh, { tab: memory().store, device: device().store });
+		expect(left?.attempt).toEqual({ hints: 2, misses: 1, done: false, fresh: true });
+		expect(left?.store?.rig.log).toHaveLength(1);
+	},
+	theme() {
+		expect(readTheme(device().store)).toBe('light');
+		// the one key that stands in three places: the early script must stay in the page, and shares nothing
+		expect(readFileSync(EARLY, 'utf8')).toContain(`'${KEPT.theme.key}'`);
+	},
+};
+
+describe('what earlier code wrote opens', () => {
+	it.each(Object.keys(KEPT) as KeptId[])('%s', async (id) => {
+		await opens[id]();
+	});
+
+	it('and what it set aside is listed, whatever it is', () => {
+		const { store } = device();
+		expect(
+			asidesIn(store)
+				.map(({ key, of }) => `${of} ${key}`)
+				.sort(),
+		).toEqual([
+			'bench prep-bay.bench.aside.aa00112233445566',
+			'bench prep-bay.bench.before-link',
+			'bench prep-bay.bench.damaged',
+			'progress prep-bay.progress.damaged',
+			'review prep-bay.review.damaged',
+			'sitting prep-bay.sitting.00000000000000ff.damaged',
+			'walk prep-bay.finder.damaged',
+		]);
+	});
+
+	it('under keys that never change', () => {
+		expect(Object.entries(KEPT).map(([id, { key, version }]) => `${id} ${key} ${version}`)).toEqual([
+			'bench prep-bay.bench 1',
+			'progress prep-bay.progress 2',
+			'review prep-bay.review 1',
+			'walk prep-bay.finder 1',
+			'verdicts prep-bay.finder.verdicts 1',
+			'hidden prep-bay.hidden 1',
+			'draft prep-bay.papers.draft 1',
+			'sitting prep-bay.sitting. 1',
+			'lastPaper prep-bay.sitting.last 1',
+			'unfinished prep-bay.unfinished. 1',
+			'theme prep-bay.theme 1',
+		]);
+	});
+});
