@@ -22,6 +22,7 @@ export {
 export { DEVICE, dropText, followKept, keysIn, putText, type Store, TAB, tellKept, textAt } from './device.ts';
 export { endOfJson, type JsonBounds, type JsonTrouble, LINK_BOUNDS, readJson } from './json.ts';
 export { Keeping } from './Keeping.tsx';
+export { KeptHere } from './KeptHere.tsx';
 export { isNewer, KEPT, type KeptId } from './kept.ts';
 export { DATABASE, LISTS, type List, mayHoldRecords } from './lists.ts';
 export { deflateText, fromBase64url, inflateText, toBase64url } from './packed.ts';

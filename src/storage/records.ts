@@ -23,8 +23,8 @@ export interface Records {
 	asides(): Promise<readonly RecordAside[]>;
 	/** Takes away for good what was set aside, and nothing that came under its key since. */
 	dropAside(aside: RecordAside): Promise<void>;
-	/** Everything, set aside or not. */
-	clear(): Promise<void>;
+	/** Everything; what was set aside as well, unless that is to stay. */
+	clear(but?: 'asides'): Promise<void>;
 	close(): void;
 }
 
@@ -83,8 +83,8 @@ export async function openRecords(lost: () => void): Promise<Records> {
 		},
 		asides: () => base.getAll('aside'),
 		dropAside: ({ list, key }) => base.delete('aside', asideKey(list, key)),
-		async clear() {
-			const tables = [...LISTS, 'aside'] as const;
+		async clear(but) {
+			const tables = but ? LISTS : ([...LISTS, 'aside'] as const);
 			const all = base.transaction(tables, 'readwrite');
 			await Promise.all([...tables.map((table) => all.objectStore(table).clear()), all.done]);
 		},
@@ -120,9 +120,9 @@ export function memoryRecords(): Records {
 		async dropAside({ list, key }) {
 			asides.delete(asideKey(list, key));
 		},
-		async clear() {
+		async clear(but) {
 			for (const list of LISTS) lists[list].clear();
-			asides.clear();
+			if (!but) asides.clear();
 		},
 		close() {},
 	};

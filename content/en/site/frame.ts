@@ -31,4 +31,6 @@ export const frame = {
 	cautionsHref: '/about/#cautions',
 	aboutLink: 'About this site',
 	aboutHref: '/about/',
+	keptLink: 'Kept on this device',
+	keptHref: '/kept/',
 } as const;

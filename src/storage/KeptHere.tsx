@@ -1,0 +1,189 @@
+import type { JSX } from 'preact';
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { keptWords as words } from '../../content/en/storage/index.ts';
+import { Button, Live, Notice, saveText, Tape } from '../ui/index.ts';
+import { DEVICE, followKept, isReadable, tellKept } from './device.ts';
+import {
+	asideLines,
+	bytesOf,
+	forget,
+	forgetRecords,
+	type KeptLine,
+	keptLines,
+	type RecordLines,
+	recordLines,
+	textOf,
+	withRecords,
+} from './list.ts';
+
+const when = new Intl.DateTimeFormat('en-GB', { dateStyle: 'medium', timeStyle: 'short' });
+
+/** One thing in a list, and what can be done with it. */
+interface Line {
+	readonly key: string;
+	readonly name: string;
+	readonly says: string;
+	readonly bytes: number;
+	/** The file's name but for what all have. */
+	readonly file: string;
+	readonly text: () => string;
+	/** Returns false where the browser refuses. */
+	readonly remove: () => boolean | Promise<boolean>;
+}
+
+const nameOf = ({ id }: KeptLine): string => (id === 'other' ? words.other : words.of[id]);
+
+const kept = (): Line[] =>
+	keptLines(DEVICE).map((line) => ({
+		key: line.id,
+		name: nameOf(line),
+		says: line.keys.length > 1 ? words.many(line.keys.length) : '',
+		bytes: line.bytes,
+		file: line.id,
+		text: () => textOf(DEVICE, line.keys),
+		remove: () => forget(DEVICE, line.keys),
+	}));
+
+const aside = (): Line[] =>
+	asideLines(DEVICE).map(({ key, of, why, at, bytes, text }) => ({
+		key,
+		name: words.ofAside[of],
+		says: [words.why[why], ...(at === null ? [] : [words.at(when.format(at))])].join(' '),
+		bytes,
+		file: `${of}-set-aside`,
+		text: () => text,
+		remove: () => forget(DEVICE, [key]),
+	}));
+
+const gone = (act: Promise<void>): Promise<boolean> =>
+	act.then(
+		() => true,
+		() => false,
+	);
+
+const ofRecords = ({ papers, results, text }: RecordLines): Line[] =>
+	papers + results === 0
+		? []
+		: [
+				{
+					key: 'records',
+					name: words.records,
+					says: words.recordsOf(papers, results),
+					bytes: bytesOf(text),
+					file: 'papers',
+					text: () => text,
+					remove: () => gone(forgetRecords()),
+				},
+			];
+
+const ofRecordAsides = ({ asides }: RecordLines): Line[] =>
+	asides.map((each) => ({
+		key: `record ${each.from}`,
+		name: words.recordAside(each.from),
+		says: each.sentence,
+		bytes: bytesOf(JSON.stringify(each.found)),
+		file: 'record-set-aside',
+		text: () => JSON.stringify(each.found),
+		remove: () => gone(withRecords((records) => records.dropAside(each))),
+	}));
+
+/** All that is kept on this device, and all that was set aside: each with its size, saved to a file or deleted. */
+export function KeptHere(): JSX.Element {
+	const [turn, again] = useState(0);
+	const [records, setRecords] = useState<RecordLines | null>(null);
+	const [isUnread, setUnread] = useState(false);
+	const [said, say] = useState('');
+	const top = useRef<HTMLDivElement>(null);
+	useEffect(() => followKept(() => again((n) => n + 1)), []);
+	useEffect(() => {
+		recordLines().then(
+			(found) => {
+				setRecords(found);
+				setUnread(false);
+			},
+			() => setUnread(true),
+		);
+	}, [turn]);
+	const remove = async (line: Line) => {
+		const done = await line.remove();
+		say(done ? words.removed(line.name) : words.notRemoved);
+		tellKept();
+		// the button that was pressed is gone
+		top.current?.focus();
+	};
+	if (!isReadable(DEVICE)) return <Notice>{words.refused}</Notice>;
+	return (
+		<div class="kept-here" ref={top} tabIndex={-1} data-turn={turn}>
+			<Lines
+				id="in-use"
+				title={words.kept}
+				lead={words.keptWords}
+				none={words.none}
+				lines={[...kept(), ...(records ? ofRecords(records) : [])]}
+				onRemove={remove}
+			/>
+			<Lines
+				id="set-aside"
+				title={words.aside}
+				lead={words.asideWords}
+				none={words.asideNone}
+				lines={[...aside(), ...(records ? ofRecordAsides(records) : [])]}
+				onRemove={remove}
+			/>
+			{isUnread && <Notice kind="wrong">{words.recordsGone}</Notice>}
+			<p aria-hidden="true">{said}</p>
+			<Live text={said} />
+		</div>
+	);
+}
+
+interface LinesProps {
+	id: string;
+	title: string;
+	lead: string;
+	none: string;
+	lines: readonly Line[];
+	onRemove: (line: Line) => void;
+}
+
+function Lines({ id, title, lead, none, lines, onRemove }: LinesProps): JSX.Element {
+	const [sure, ask] = useState<string | null>(null);
+	return (
+		<section class="kept-lines" aria-labelledby={id}>
+			<Tape level={2} id={id}>
+				{title}
+			</Tape>
+			<p>{lines.length === 0 ? none : lead}</p>
+			<ul>
+				{lines.map((line) => (
+					<li key={line.key} data-kept={line.key}>
+						<p>
+							<strong>{line.name}</strong> <span class="value">{words.size(line.bytes)}</span>
+							{line.says !== '' && (
+								<>
+									<br />
+									{line.says}
+								</>
+							)}
+						</p>
+						<div class="keeping-ways">
+							<Button
+								aria-label={words.saveOne(line.name)}
+								onClick={() => saveText(words.fileName(line.file), line.text())}
+							>
+								{words.save}
+							</Button>
+							<Button
+								look="quiet"
+								aria-label={sure === line.key ? undefined : words.removeOne(line.name)}
+								onClick={() => (sure === line.key ? onRemove(line) : ask(line.key))}
+							>
+								{sure === line.key ? words.removeSure : words.remove}
+							</Button>
+						</div>
+					</li>
+				))}
+			</ul>
+		</section>
+	);
+}
