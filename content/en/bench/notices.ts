@@ -9,6 +9,17 @@ export const openingWords = {
 	noFit: 'This link holds no rig that fits together, so the bench is empty. Ask for a new link.',
 } as const;
 
+/** A bench saved to a file, and opened from one. */
+export const fileWords = {
+	heading: 'As a file',
+	words: 'The file holds the same as the link, and can be kept anywhere. Open it on this bench or another.',
+	save: 'Save to a file',
+	open: 'Open a bench from a file',
+	long: 'This file is larger than any bench that Prep Bay saves. It was left unread. Choose another.',
+	unread: 'The device would not let this file be read. Copy it elsewhere and choose it again.',
+	noFit: 'This file holds no rig that fits together. It was left unopened. Choose a file that was saved here.',
+} as const;
+
 /** While a long history is played back. */
 export const playingWords = {
 	playing: 'This bench has a long history. It is being played back.',
@@ -18,7 +29,10 @@ export const playingWords = {
 
 /** What the free bench says of where it came from, and of what became of the one before. */
 export const noticeWords = {
-	ownAside: 'A link took the place of your own bench, which is kept.',
+	ownAside: {
+		link: 'A link took the place of your own bench, which is kept.',
+		file: 'A bench from a file took the place of your own, which is kept.',
+	},
 	ownThere: 'Your own bench is kept.',
 	bringBack: 'Bring mine back',
 	otherTab: 'Another tab kept a bench of its own here. Both are kept: find the other one under Kept benches.',

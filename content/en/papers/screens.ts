@@ -275,6 +275,8 @@ export const trainerWords = {
 	took: (n: number) => `${count(n, 'result', 'results')} taken in.`,
 	hadAlready: (n: number) => `${count(n, 'result was', 'results were')} here already.`,
 	notRead: (n: number) => `${count(n, 'piece', 'pieces')} could not be read.`,
+	alike: (first: string, more: number) => `${first}, and ${more} more like it`,
+	leftOut: (n: number) => `${n} more could not be read, each in another way.`,
 	tookNone: 'Nothing was taken in.',
 	tookPaper: (title: string) => `‘${title}’ is a paper, and is kept with the others.`,
 	refused: 'Could not be read',
@@ -326,7 +328,7 @@ export const trainerWords = {
 		`${count(papers, 'paper', 'papers')} and ${count(results, 'result', 'results')} are kept here.`,
 	notKept: 'This device keeps nothing for this page. What you do here is gone when it closes: save it to a file.',
 	asideSay: (n: number) =>
-		`${count(n, 'entry', 'entries')} kept here could not be read and ${n === 1 ? 'is' : 'are'} set aside. The rest is all there.`,
+		`${count(n, 'entry', 'entries')} kept here could not be read and ${n === 1 ? 'is' : 'are'} set aside. The rest is all there. You can save or delete what is set aside on the page ‘Kept on this device’.`,
 	exportAll: 'Save everything to a file',
 	exportAs: {
 		csv: 'The table as CSV',

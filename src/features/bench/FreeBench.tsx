@@ -95,7 +95,7 @@ function Opened({ opening, openOther }: { opening: Opening; openOther: OpenOther
 			</div>
 			{(trouble || before || kept !== 'kept') && <FreeNotices {...{ opening, kept, openOther }} />}
 			{open === 'layOut' && <LayOut store={store} onClose={close} />}
-			{open === 'share' && <Share store={store} onClose={close} />}
+			{open === 'share' && <Share store={store} openOther={openOther} onClose={close} />}
 			{open === 'kept' && <KeptBenches storage={storage} openOther={openOther} onClose={close} />}
 		</>
 	);

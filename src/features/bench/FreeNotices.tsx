@@ -15,7 +15,7 @@ interface Props {
 
 /** Where the bench came from, what went wrong on the way, and the way back to the person's own. */
 export default function FreeNotices({ opening, kept, openOther }: Props): JSX.Element {
-	const { trouble, before } = opening;
+	const { trouble, before, by } = opening;
 	const [read, markRead] = useState(false);
 	const [wrong, tell] = useState<string | null>(null);
 	return (
@@ -30,7 +30,7 @@ export default function FreeNotices({ opening, kept, openOther }: Props): JSX.El
 			)}
 			{before !== null && wrong === null && (
 				<Notice>
-					<p>{before === IN_PLACE ? noticeWords.ownThere : noticeWords.ownAside}</p>
+					<p>{before === IN_PLACE ? noticeWords.ownThere : noticeWords.ownAside[by]}</p>
 					<Button onClick={() => openOther((ways) => openAside(before, ways)).then(tell)}>
 						{noticeWords.bringBack}
 					</Button>

@@ -4,6 +4,7 @@ import { asideWords as words } from '../../../content/en/bench/index.ts';
 import { dropText, tellKept } from '../../storage/index.ts';
 import { Button, Dialog, Notice, saveText } from '../../ui/index.ts';
 import { type Aside, asideList, asideText } from '../rig/index.ts';
+import { OpenFile } from './OpenFile.tsx';
 import { openAside } from './openAside.ts';
 import type { Keeping, OpenOther } from './opened.ts';
 
@@ -44,6 +45,7 @@ export default function KeptBenches({ storage, openOther, onClose }: Props): JSX
 					<p role="alert">{wrong}</p>
 				</Notice>
 			)}
+			<OpenFile openOther={openOther} />
 			<ul class="kept-benches">
 				{list.map((each) => {
 					const name = nameOf(each);

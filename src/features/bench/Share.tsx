@@ -1,14 +1,22 @@
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import { shareWords } from '../../../content/en/bench/index.ts';
-import { Button, Dialog, Field, Live } from '../../ui/index.ts';
-import { fitForKeeping, linkOf, type RigStore } from '../rig/index.ts';
+import { asideWords, fileWords, shareWords } from '../../../content/en/bench/index.ts';
+import { Button, Dialog, Field, Live, saveText } from '../../ui/index.ts';
+import { benchText, fitForKeeping, linkOf, type RigStore, takePlace } from '../rig/index.ts';
+import { OpenFile } from './OpenFile.tsx';
+import type { OpenOther } from './opened.ts';
 
 /** Characters past which some apps cut a link short (common practice, no source). */
 const LONG = 8000;
 
-/** The bench as a link, made when it is opened and not kept up with what happens after. */
-export default function Share({ store, onClose }: { store: RigStore; onClose: () => void }): JSX.Element {
+interface Props {
+	store: RigStore;
+	openOther: OpenOther;
+	onClose: () => void;
+}
+
+/** The bench as a link, made when it is opened and not kept up with what happens after; and to a file and from one. */
+export default function Share({ store, openOther, onClose }: Props): JSX.Element {
 	const [link, set] = useState('');
 	const [said, say] = useState('');
 	useEffect(() => {
@@ -23,6 +31,10 @@ export default function Share({ store, onClose }: { store: RigStore; onClose: ()
 			() => say(shareWords.copied),
 			() => say(shareWords.copyFailed),
 		);
+	const save = () => {
+		store.upToNow();
+		saveText(asideWords.fileName, benchText(store.rig, takePlace()));
+	};
 	return (
 		<Dialog open onClose={onClose} title={shareWords.title} closeWords={shareWords.close}>
 			<p>{shareWords.words}</p>
@@ -33,6 +45,12 @@ export default function Share({ store, onClose }: { store: RigStore; onClose: ()
 			</Button>
 			<p aria-hidden="true">{said}</p>
 			<Live text={said} />
+			<h3>{fileWords.heading}</h3>
+			<p>{fileWords.words}</p>
+			<div class="bench-ways">
+				<Button onClick={save}>{fileWords.save}</Button>
+				<OpenFile openOther={openOther} />
+			</div>
 		</Dialog>
 	);
 }

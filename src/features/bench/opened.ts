@@ -9,6 +9,8 @@ export interface Opening {
 	readonly place: Place;
 	/** Where the person's own bench stands that this one came before: among those set aside, or still in its place (`kept`). */
 	readonly before: string | null;
+	/** What the person's own bench made room for. */
+	readonly by: 'link' | 'file';
 	/** A sentence about what went wrong on the way, if anything. */
 	readonly trouble: string | null;
 	/** Kept at once, before anything is done to it: it stands nowhere else. */
@@ -39,6 +41,7 @@ export const plainly = (store: RigStore, rest: Partial<Opening> = {}): Opening =
 	store,
 	place: takePlace(),
 	before: null,
+	by: 'link',
 	trouble: null,
 	keepAtOnce: false,
 	isTheirs: false,

@@ -1,5 +1,6 @@
-import { openingWords } from '../../../content/en/bench/index.ts';
+import { fileWords, openingWords } from '../../../content/en/bench/index.ts';
 import { isInputError } from '../../../shared/error/index.ts';
+import { LINK_BOUNDS } from '../../storage/index.ts';
 import {
 	isKept,
 	type Kept,
@@ -7,6 +8,7 @@ import {
 	playInStretches,
 	putAside,
 	type RigStore,
+	readBenchFile,
 	readLink,
 	readText,
 	rigStore,
@@ -54,6 +56,26 @@ export async function openLink(fragment: string, ways: Ways): Promise<Opening> {
 		if (!isInputError(error)) throw error;
 		const before = isKept(storage) ? IN_PLACE : null;
 		return plainly(rigStore(emptySheet()), { trouble: troubleOf(error), before });
+	}
+}
+
+/**
+ * Opens a bench that was saved to a file, on this device or another. What was kept is set aside before this one takes its place.
+ * @returns a sentence where the file cannot be opened; the bench on the page stays
+ */
+export async function openFile(file: Pick<File, 'size' | 'text'>, ways: Ways): Promise<Opening | string> {
+	const { storage, now } = ways;
+	if (file.size > LINK_BOUNDS.characters) return fileWords.long;
+	try {
+		const store = await played(await readBenchFile(await file.text()), ways);
+		const own = textKept(storage);
+		const before = own === null ? null : putAside(storage, own, 'file', now());
+		return plainly(store, { keepAtOnce: true, before, by: 'file' });
+	} catch (error) {
+		// so a browser says that a file has gone, or may not be read
+		if (error instanceof DOMException) return fileWords.unread;
+		if (!isInputError(error)) throw error;
+		return /^(file\.|link\.(crowded|slow)|log\.stopped)/.test(error.code) ? error.message : fileWords.noFit;
 	}
 }
 

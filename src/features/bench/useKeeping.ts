@@ -23,7 +23,7 @@ const same = (a: readonly unknown[], b: readonly unknown[]): boolean => a.every(
  * another tab's work may stand there by then.
  */
 export function useKeeping(opening: Opening, storage: Keeping): Kept {
-	const { store, place, keepAtOnce, isTheirs, before, backFrom } = opening;
+	const { store, place, keepAtOnce, isTheirs, before, by, backFrom } = opening;
 	const [kept, set] = useState<Kept>('kept');
 	const [touched, touch] = useState(false);
 	// kept as it is done: behind other tabs it holds no new version back
@@ -38,14 +38,14 @@ export function useKeeping(opening: Opening, storage: Keeping): Kept {
 			timer = 0;
 			store.upToNow();
 			const now = doneTo(store);
-			const why = isFirst && before !== null ? 'link' : isFirst && backFrom !== null ? 'back' : 'tab';
+			const why = isFirst && before !== null ? by : isFirst && backFrom !== null ? 'back' : 'tab';
 			const came = keep(storage, store.rig, place, {
 				isTheirs: isTheirs && same(now, asOpened),
 				why,
 				now: Date.now(),
 			});
 			if ((came === 'kept' || came === 'aside') && backFrom !== null) dropText(storage, backFrom);
-			// what makes room for a link, or for one brought back, is said there
+			// what makes room for a link, a file, or one brought back, is said there
 			if (came !== 'aside' || why === 'tab') set(came);
 			isFirst = false;
 			saved = now;

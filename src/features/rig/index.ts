@@ -11,6 +11,7 @@ export { withDesk, withFixture, withName, withoutFixture } from './edit.ts';
 export { freeId } from './freeId.ts';
 export { drillStore, handsText } from './handed.ts';
 export {
+	benchText,
 	type Found,
 	holdsPlace,
 	isKept,
@@ -22,7 +23,7 @@ export {
 	textKept,
 } from './keep.ts';
 export { holdsRig, type Kept, MOST } from './kept.ts';
-export { linkOf, readLink } from './link.ts';
+export { linkOf, readBenchFile, readLink } from './link.ts';
 export { minusLast, type Playing, type PlayOptions, playBack, playInStretches } from './play.ts';
 export { FULL_LOG, type RigStore, rigStore, type Said, SPEEDS, type Speed, storeOf } from './store.ts';
 export { useRig } from './useRig.ts';

@@ -1,7 +1,6 @@
 import { isInputError } from '../../../shared/error/index.ts';
 import {
 	dropText,
-	type JsonBounds,
 	KEPT,
 	makeRoom,
 	moveAside,
@@ -35,6 +34,12 @@ export function takePlace(from: string | null = null): Place {
 	return { id: Array.from(bytes, (byte) => byte.toString(16).padStart(2, '0')).join(''), from, wrote: false };
 }
 
+/** A bench as text, as it is kept and as it is saved to a file. */
+export function benchText({ sheet, log }: Kept, { id }: Pick<Place, 'id'>, isTheirs = false): string {
+	const theirs = isTheirs ? { theirs: true } : {};
+	return JSON.stringify({ version: bench.version, kept: [sheet, fitForKeeping(log)], id, ...theirs });
+}
+
 export interface KeepOptions {
 	/** Somebody else's, from a link, and nothing done to it yet. */
 	readonly isTheirs?: boolean;
@@ -63,8 +68,7 @@ export function keep(
 		if (!makeRoom(store, bench.key, there, why, now, name)) return 'full';
 		dropOldest(store, name);
 	}
-	const theirs = isTheirs ? { theirs: true } : {};
-	const text = JSON.stringify({ version: bench.version, kept: [sheet, fitForKeeping(log)], id: place.id, ...theirs });
+	const text = benchText({ sheet, log }, place, isTheirs);
 	const came = putText(store, bench.key, text);
 	if (came !== 'kept') return came;
 	place.from = text;
@@ -90,9 +94,9 @@ export type Found =
 	| { readonly is: 'newer' }
 	| { readonly is: 'damaged' };
 
-/** Reads a bench as it was kept, or saved to a file. @param bounds what its text may come to: a file from elsewhere as much as a link */
-export async function readText(text: string, bounds: JsonBounds = bench.bounds): Promise<Found> {
-	const found = readRecord(text, { ...bench, bounds });
+/** Reads a bench as it was kept. */
+export async function readText(text: string): Promise<Found> {
+	const found = readRecord(text, bench);
 	if (found.is !== 'record') return found;
 	const { readKept } = await import('./reading.ts');
 	try {

@@ -14,3 +14,11 @@ export async function linkOf({ sheet, log }: Kept): Promise<string> {
 export async function readLink(fragment: string): Promise<Kept> {
 	return (await import('./reading.ts')).readFragment(fragment);
 }
+
+/**
+ * Reads a bench that was saved to a file, held to what a link may bring. It is not opened yet.
+ * @throws InputError `file.newer`, `file.damaged`, `link.crowded`, `link.slow`, and what `readSheet` and `readLog` throw
+ */
+export async function readBenchFile(text: string): Promise<Kept> {
+	return (await import('./reading.ts')).readFile(text);
+}

@@ -1,7 +1,16 @@
 import { InputError } from '../../../shared/error/index.ts';
 import { readSheet } from '../../../shared/sheet/index.ts';
 import { LONGEST_LOG, type RigEvent, readEvent, readLog } from '../../../sim/event/index.ts';
-import { fromBase64url, inflateText, type JsonTrouble, LINK_BOUNDS, pauses, readJson } from '../../storage/index.ts';
+import {
+	fromBase64url,
+	inflateText,
+	type JsonTrouble,
+	KEPT,
+	LINK_BOUNDS,
+	pauses,
+	readJson,
+	readRecord,
+} from '../../storage/index.ts';
 import { type Kept, LINK_VERSION, MOST } from './kept.ts';
 import { inWaits } from './waits.ts';
 
@@ -27,13 +36,35 @@ export async function readFragment(fragment: string): Promise<Kept> {
 	if (!text) throw damaged();
 	const found = readJson(text);
 	if (typeof found === 'string') throw troubles[found]();
-	const kept = await readKept(found.value);
+	return playable(await readKept(found.value));
+}
+
+/** As `readBenchFile` of the door. */
+export async function readFile(text: string): Promise<Kept> {
+	const found = readRecord(text, { ...KEPT.bench, bounds: LINK_BOUNDS });
+	if (found.is === 'newer')
+		throw new InputError(
+			'file.newer',
+			'version',
+			'This file was saved by a newer Prep Bay. Load the page again to get the newest, and open it then.',
+		);
+	if (found.is === 'damaged')
+		throw new InputError(
+			'file.damaged',
+			'',
+			'This file holds no bench of Prep Bay, or it is damaged. Choose a file that was saved here.',
+		);
+	return playable(await readKept(found.record['kept']));
+}
+
+/** @throws InputError `link.slow` where its clock ran longer than a bench from elsewhere may */
+function playable(kept: Kept): Kept {
 	const plays = kept.log.reduce((sum, event) => sum + (event.type === 'clock.wait' ? event.ms : 0), 0);
 	if (plays > LONGEST_PLAY_MS)
 		throw new InputError(
 			'link.slow',
 			'',
-			`The clock of this rig ran for ${Math.round(plays / 86_400_000)} days, and a link may bring ${LONGEST_PLAY_MS / 86_400_000}. Ask for a fresh one.`,
+			`The clock of this rig ran for ${Math.round(plays / 86_400_000)} days, and a link or a file may bring ${LONGEST_PLAY_MS / 86_400_000}. Ask for a fresh one.`,
 		);
 	return kept;
 }

@@ -1,31 +1,29 @@
 import { isInputError } from '../../../../shared/error/index.ts';
 import { LONGEST_TEXT } from './bounds.ts';
-import { readHandedIn } from './handedIn.ts';
 import { qrInPicture } from './readQr.ts';
-import type { Handed, PaperSetter } from './types.ts';
+import type { Handed } from './types.ts';
+
+/** Sorts a text into what it is, in a worker: a file may hold thousands of records, and the page must not stand still. */
+type Sort = (text: string, from: string) => Promise<readonly Handed[]>;
 
 /**
  * Sorts files that were dropped or chosen, pictures of QR codes among them. Each is read by itself; one that cannot be is there
  * by its name, with its sentence.
  * @param signal stops the looking at pictures; files are still read
  */
-export async function readFiles(
-	files: Iterable<File>,
-	set: PaperSetter,
-	signal?: AbortSignal,
-): Promise<readonly Handed[]> {
+export async function readFiles(files: Iterable<File>, sort: Sort, signal?: AbortSignal): Promise<readonly Handed[]> {
 	const handed: Handed[] = [];
-	for (const file of files) handed.push(...(await readOne(file, set, signal)));
+	for (const file of files) handed.push(...(await readOne(file, sort, signal)));
 	return handed;
 }
 
-async function readOne(file: File, set: PaperSetter, signal?: AbortSignal): Promise<readonly Handed[]> {
+async function readOne(file: File, sort: Sort, signal?: AbortSignal): Promise<readonly Handed[]> {
 	const refused = (code: string, sentence: string): Handed[] => [{ is: 'refused', from: file.name, code, sentence }];
 	try {
-		if (file.type.startsWith('image/')) return await readHandedIn(await qrInPicture(file, signal), set, file.name);
+		if (file.type.startsWith('image/')) return await sort(await qrInPicture(file, signal), file.name);
 		if (file.size > 2 * LONGEST_TEXT)
 			return refused('handed.long', 'This file is larger than any that Prep Bay writes. It was left unread.');
-		return await readHandedIn(await file.text(), set, file.name);
+		return await sort(await file.text(), file.name);
 	} catch (error) {
 		if (isInputError(error)) return refused(error.code, error.message);
 		// a browser says so when a file has gone, or may not be read

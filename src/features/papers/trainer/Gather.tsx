@@ -7,6 +7,7 @@ import type { Handed } from '../exchange/index.ts';
 import { ScanQr } from '../exchange/scan/ScanQr.tsx';
 import { ClassTable } from './ClassTable.tsx';
 import { leftInBox, takenText } from './takenText.ts';
+import { Unread } from './Unread.tsx';
 import type { KeptHand } from './useKept.ts';
 import type { TakenView } from './views.ts';
 
@@ -43,7 +44,7 @@ export function Gather({ ask, kept }: { ask: AskPapers; kept: KeptHand }): JSX.E
 		if (chosen.some(({ type: kind }) => kind.startsWith('image/'))) setPictures(stop);
 		await take(async () => {
 			const { readFiles } = await import('../exchange/readFiles.ts');
-			return readFiles(chosen, (recipe, seed) => ask('paper', { recipe, seed }), stop.signal);
+			return readFiles(chosen, (text, from) => ask('readText', { text, from }), stop.signal);
 		});
 		setPictures((now) => (now === stop ? null : now));
 	};
@@ -136,17 +137,7 @@ export function Gather({ ask, kept }: { ask: AskPapers; kept: KeptHand }): JSX.E
 					{scanWords.stopReading}
 				</Button>
 			)}
-			{taken && taken.refused.length > 0 && (
-				<Notice kind="wrong" word={trainerWords.refused}>
-					<ul class="gather-refused">
-						{taken.refused.map(({ from, sentence }) => (
-							<li key={`${from} ${sentence}`}>
-								<strong>{from}:</strong> {sentence}
-							</li>
-						))}
-					</ul>
-				</Notice>
-			)}
+			{taken && <Unread word={trainerWords.refused} summary={taken.refused} />}
 			{(trouble || kept.trouble) !== '' && (
 				<Notice kind="wrong">
 					<p role="alert">{trouble || kept.trouble}</p>
@@ -154,17 +145,7 @@ export function Gather({ ask, kept }: { ask: AskPapers; kept: KeptHand }): JSX.E
 			)}
 			<PickPaper kept={kept} />
 			{kept.shown && kept.shown.rows.length > 0 && <ClassTable ask={ask} shown={kept.shown} onChanged={kept.look} />}
-			{kept.hold && kept.hold.unset.length > 0 && (
-				<Notice kind="wrong" word={trainerWords.unset}>
-					<ul class="gather-refused">
-						{kept.hold.unset.map(({ attempt, name, sentence }) => (
-							<li key={attempt}>
-								<strong>{name || trainerWords.nameless}:</strong> {sentence}
-							</li>
-						))}
-					</ul>
-				</Notice>
-			)}
+			{kept.hold && <Unread word={trainerWords.unset} summary={kept.hold.unset} />}
 		</div>
 	);
 }

@@ -1,9 +1,10 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { trainerWords } from '../../../../content/en/papers/index.ts';
-import { Button, Dialog, Live, Notice, saveText } from '../../../ui/index.ts';
+import { Button, Dialog, Live, saveText } from '../../../ui/index.ts';
 import { type AskPapers, troubleText } from '../asking.ts';
 import type { PaperRef } from '../protocol.ts';
+import { Unread } from './Unread.tsx';
 import type { KeptHand } from './useKept.ts';
 import type { FileView, KeptView } from './views.ts';
 import type { ClassExport } from './work.ts';
@@ -44,16 +45,7 @@ export function Kept({ ask, kept: { hold, picked, shown, look }, onTakeUp }: Pro
 					? `${trainerWords.keepLead} ${trainerWords.keeps(hold.papers.length, hold.results)}`
 					: trainerWords.notKept}
 			</p>
-			{hold.asides.length > 0 && (
-				<Notice kind="wrong">
-					<p>{trainerWords.asideSay(hold.asides.length)}</p>
-					<ul class="gather-refused">
-						{hold.asides.map((aside) => (
-							<li key={aside}>{aside}</li>
-						))}
-					</ul>
-				</Notice>
-			)}
+			<Unread lead={trainerWords.asideSay(hold.asides.count)} summary={hold.asides} />
 			{hold.papers.length > 0 && (
 				<ul class="kept-papers" aria-label={trainerWords.papers}>
 					{hold.papers.map((paper) => (
@@ -97,7 +89,7 @@ export function Kept({ ask, kept: { hold, picked, shown, look }, onTakeUp }: Pro
 				</Button>
 				<Button
 					look="quiet"
-					disabled={hold.papers.length + hold.results + hold.asides.length === 0}
+					disabled={hold.papers.length + hold.results + hold.asides.count === 0}
 					onClick={() => askFor('all')}
 				>
 					{trainerWords.clear}

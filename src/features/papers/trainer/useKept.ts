@@ -1,6 +1,7 @@
 import { useCallback, useEffect, useState } from 'preact/hooks';
 import { mayHoldRecords } from '../../../storage/index.ts';
 import { type AskPapers, troubleText } from '../asking.ts';
+import { summaryOf } from './summary.ts';
 import type { ClassView, HoldView } from './views.ts';
 
 export interface KeptHand {
@@ -15,7 +16,7 @@ export interface KeptHand {
 }
 
 /** Before anything was ever kept. */
-const NOTHING: HoldView = { keeps: true, asides: [], papers: [], results: 0, unset: [] };
+const NOTHING: HoldView = { keeps: true, asides: summaryOf([]), papers: [], results: 0, unset: summaryOf([]) };
 
 /** What is kept on this device, and the class table of one paper of it; looked at again whenever something was changed. */
 export function useKept(ask: AskPapers): KeptHand {

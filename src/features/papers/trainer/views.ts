@@ -18,17 +18,27 @@ export interface KeptView {
 	readonly results: number;
 }
 
+/** Much that is wrong, in a few lines. */
+export interface Summary {
+	/** Of all of it. */
+	readonly count: number;
+	/** One for all that is wrong in the same way: the first of them, and how many more there are. */
+	readonly lines: readonly { readonly from: string; readonly sentence: string; readonly more: number }[];
+	/** How many stand in no line. */
+	readonly left: number;
+}
+
 /** All that is on this device. */
 export interface HoldView {
 	/** False where the device keeps nothing. */
 	readonly keeps: boolean;
 	/** Records set aside because they could not be read. */
-	readonly asides: readonly string[];
+	readonly asides: Summary;
 	/** Last kept first. */
 	readonly papers: readonly KeptView[];
 	readonly results: number;
 	/** Results whose paper cannot be set here. */
-	readonly unset: readonly { readonly attempt: string; readonly name: string; readonly sentence: string }[];
+	readonly unset: Summary;
 }
 
 /** How one question of one result went. */
@@ -131,7 +141,7 @@ export interface TakenView {
 	/** Paper titles that were kept. */
 	readonly papers: readonly string[];
 	/** What could not be read, or was not taken, by name. */
-	readonly refused: readonly { readonly from: string; readonly sentence: string }[];
+	readonly refused: Summary;
 	/** The paper of the last result taken in; null where there was none. */
 	readonly paper: string | null;
 }

@@ -20,6 +20,7 @@ import {
 } from '../exchange/index.ts';
 import { fileNameOf } from '../fileName.ts';
 import { showClass } from './classView.ts';
+import { summaryOf } from './summary.ts';
 import type { ClassView, FileView, HoldView, TakenView } from './views.ts';
 
 /** A table for a spreadsheet, questions for a learning platform, statements for a record store. */
@@ -27,8 +28,8 @@ export type ClassExport = 'csv' | 'qti-3' | 'qti-2' | 'xapi';
 
 /** What the trainer's page alone asks: of results, and of what is kept on this device. */
 export interface TrainerWork {
-	/** Sorts pasted text, or the fragment of a link, into what it is. */
-	readText(asks: { readonly text: string }): Promise<readonly Handed[]>;
+	/** Sorts pasted text, the fragment of a link, or the text of a file by its name, into what it is. */
+	readText(asks: { readonly text: string; readonly from?: string }): Promise<readonly Handed[]>;
 	/** Takes in what was sorted. */
 	takeIn(asks: { readonly handed: readonly Handed[] }): Promise<TakenView>;
 	hold(asks: null): Promise<HoldView>;
@@ -53,7 +54,7 @@ const store = (): Promise<PaperStore> => {
 };
 
 export const trainerWork: TrainerWork = {
-	readText: ({ text }) => readHandedIn(text, setAny, trainerWords.pasted),
+	readText: ({ text, from = trainerWords.pasted }) => readHandedIn(text, setAny, from),
 	async takeIn({ handed }) {
 		const kept = await store();
 		const refused: Refused[] = [];
@@ -65,7 +66,8 @@ export const trainerWork: TrainerWork = {
 			if (each.is === 'refused') refused.push(each);
 			else if (each.is === 'store') {
 				taken.push(await kept.putHeld(each.held));
-				refused.push(...each.refused);
+				// one by one: a file may hold more than a call takes
+				for (const unread of each.refused) refused.push(unread);
 				papers.push(...each.held.papers.map(({ recipe }) => recipe.title));
 				stored.push(...each.held.results);
 			} else if (each.is === 'paper') {
@@ -87,15 +89,15 @@ export const trainerWork: TrainerWork = {
 			fresh: taken.reduce((sum, { fresh }) => sum + fresh, 0),
 			again: taken.reduce((sum, { again }) => sum + again, 0),
 			papers: [...new Set(papers)],
-			refused: [
-				...refused.map(({ from, sentence }) => ({ from, sentence })),
+			refused: summaryOf([
+				...refused,
 				...taken
 					.flatMap(({ differ }) => differ)
 					.map(({ result }) => ({
 						from: result.name || trainerWords.nameless,
 						sentence: trainerWords.differs,
 					})),
-			],
+			]),
 			paper: last ? await markOf(last) : null,
 		};
 	},
@@ -106,7 +108,7 @@ export const trainerWork: TrainerWork = {
 		const counts = new Map(tables.map(({ paper, rows }) => [paper.mark, rows.length]));
 		return {
 			keeps: kept.keeps(),
-			asides: (await kept.asides()).map(({ from, sentence }) => `${from}: ${sentence}`),
+			asides: summaryOf(await kept.asides()),
 			papers: held.papers
 				.toSorted((a, b) => b.kept - a.kept)
 				.map(({ mark, recipe, seed }) => ({
@@ -117,11 +119,9 @@ export const trainerWork: TrainerWork = {
 					results: counts.get(mark) ?? 0,
 				})),
 			results: held.results.length,
-			unset: unset.map(({ taken, name, flag }) => ({
-				attempt: taken.result.attempt,
-				name,
-				sentence: flag.sentence,
-			})),
+			unset: summaryOf(
+				unset.map(({ name, flag }) => ({ from: name || trainerWords.nameless, sentence: flag.sentence })),
+			),
 		};
 	},
 	classOf: async ({ mark }) => showClass(await tableOf(mark)),

@@ -45,9 +45,9 @@ test('a class comes in, is marked from its answers, and says what to go over aga
 	const links = await classLinks(names);
 	const taken = await take(`${links.join('\n')}\n${links[0]}\n#result=1.abc`);
 	expect(taken).toMatchObject({ fresh: 12, again: 1 });
-	expect(taken.refused).toHaveLength(1);
+	expect(taken.refused.count).toBe(1);
 	const hold = await work.hold(null);
-	expect(hold).toMatchObject({ keeps: false, results: 12, unset: [], asides: [] });
+	expect(hold).toMatchObject({ keeps: false, results: 12, unset: { count: 0 }, asides: { count: 0 } });
 	expect(hold.papers).toMatchObject([{ title: 'Friday', seed: 5, questions: 10, results: 12, mark: taken.paper }]);
 
 	const mark = taken.paper ?? '';
@@ -115,7 +115,9 @@ test('a paper that cannot be set here is told by name, and the rest is taken in'
 	const broken = { is: 'paper' as const, from: 'old.json', recipe: { ...whole, profiles: ['gone'] }, seed };
 	const taken = await work.takeIn({ handed: [broken, { ...broken, from: 'new.json', recipe: whole }] });
 	expect(taken).toMatchObject({ fresh: 0, papers: ['Friday'], paper: null });
-	expect(taken.refused).toMatchObject([{ from: 'old.json', sentence: expect.stringMatching(/^No bundled fixture/) }]);
+	expect(taken.refused.lines).toMatchObject([
+		{ from: 'old.json', sentence: expect.stringMatching(/^No bundled fixture/) },
+	]);
 });
 
 test('a paper with no results has an empty class and nothing to learn from', async () => {

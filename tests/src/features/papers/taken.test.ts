@@ -1,26 +1,42 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { summaryOf } from '../../../../src/features/papers/trainer/summary.ts';
 import { leftInBox, takenText } from '../../../../src/features/papers/trainer/takenText.ts';
 import type { TakenView } from '../../../../src/features/papers/trainer/views.ts';
+import { runs } from '../../../runs.ts';
 
 const taken = fc.record<TakenView>({
 	fresh: fc.nat(9),
 	again: fc.nat(9),
 	papers: fc.constant([]),
-	refused: fc.array(fc.constant({ from: 'What was pasted, piece 10', sentence: 'Half of it is missing.' }), {
-		maxLength: 2,
-	}),
+	refused: fc
+		.array(fc.constant({ from: 'What was pasted, piece 10', sentence: 'Half of it is missing.' }), { maxLength: 2 })
+		.map(summaryOf),
 	paper: fc.constant(null),
 });
 
 test('the paste box empties only when all that it held was taken in', () => {
 	fc.assert(
 		fc.property(fc.string({ minLength: 1 }), taken, fc.string({ minLength: 1 }), (text, found, more) => {
-			expect(leftInBox(text, text, found)).toBe(found.refused.length > 0 ? text : '');
+			expect(leftInBox(text, text, found)).toBe(found.refused.count > 0 ? text : '');
 			expect(leftInBox(text, text, null)).toBe(text);
 			// what was typed while it was read has not been read
 			expect(leftInBox(text + more, text, found)).toBe(text + more);
-			expect(takenText(found).includes('could not be read')).toBe(found.refused.length > 0);
+			expect(takenText(found).includes('could not be read')).toBe(found.refused.count > 0);
 		}),
+	);
+});
+
+test('however much could not be read, it is told in a few lines, and none of it is left uncounted', () => {
+	const unread = fc.record({ from: fc.string(), sentence: fc.nat(60).map((n) => `Wrong in way ${n}.`) });
+	fc.assert(
+		fc.property(fc.array(unread, { maxLength: 300 }), (all) => {
+			const { count, lines, left } = summaryOf(all);
+			expect(count).toBe(all.length);
+			expect(lines.length).toBeLessThanOrEqual(20);
+			expect(lines.reduce((sum, { more }) => sum + 1 + more, left)).toBe(all.length);
+			for (const { from, sentence } of lines) expect(all).toContainEqual({ from, sentence });
+		}),
+		{ numRuns: runs(100) },
 	);
 });

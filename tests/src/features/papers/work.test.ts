@@ -95,6 +95,18 @@ test('what fits is offered, and a rig is taken from a sheet or a link to a bench
 		await expect(work.pasted({ text })).rejects.toThrow(/^[A-Z].*\.$/s);
 });
 
+// each made a row of its own: the page stood still over 20,000 of them
+test('a file of 20,000 bad records is told in a line, and read in the worker', async () => {
+	const results = Array.from({ length: 20_000 }, (_, i) => ({ version: 1, result: { bad: i }, whole: true, kept: 1 }));
+	const text = JSON.stringify({ prepBay: 'papers', version: 1, papers: [], results, names: [], counts: [] });
+	const taken = await work.takeIn({ handed: await work.readText({ text, from: 'all.json' }) });
+	expect(taken.refused).toMatchObject({
+		count: 20_000,
+		lines: [{ from: 'all.json, result 1', more: 19_999 }],
+		left: 0,
+	});
+});
+
 test('a sitting comes back as it was kept, or is called damaged', async () => {
 	const kept = {
 		version: 1,
