@@ -66,7 +66,9 @@ export function makeRoom(
 	name: string = nameFor(text),
 ): boolean {
 	if (setAside(store, place, text, why, now, name)) return true;
-	if (textAt(store, place) !== text || !dropText(store, place)) return false;
+	// a store that takes nothing at all would not take it back either
+	if (textAt(store, place) !== text || putText(store, place, text) !== 'kept') return false;
+	if (!dropText(store, place)) return false;
 	if (setAside(store, place, text, why, now, name)) return true;
 	putText(store, place, text);
 	return false;

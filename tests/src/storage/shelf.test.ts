@@ -57,6 +57,10 @@ describe('a shelf', () => {
 		const full = memory({ [key]: text }, 220);
 		expect(await numbers.open(full.store)).toMatchObject({ damaged: 'whole', keeps: false, isFull: true });
 		expect([...full.held]).toEqual([[key, text]]);
+		// it left its place, and a store that takes nothing did not take it back
+		const stuck = memory({ [key]: text }, 0);
+		expect(await numbers.open(stuck.store)).toMatchObject({ damaged: 'whole', keeps: false, isFull: true });
+		expect([...stuck.held]).toEqual([[key, text]]);
 	});
 
 	it('writes over nothing that it could not set aside, and holds what came after', async () => {
