@@ -19,11 +19,21 @@ export {
 	setAside,
 	type Why,
 } from './aside.ts';
-export { DEVICE, dropText, followKept, keysIn, putText, type Store, TAB, tellKept, textAt } from './device.ts';
+export {
+	DEVICE,
+	dropText,
+	followKept,
+	isReadable,
+	keysIn,
+	putText,
+	type Store,
+	TAB,
+	tellKept,
+	textAt,
+} from './device.ts';
 export { endOfJson, type JsonBounds, type JsonTrouble, LINK_BOUNDS, readJson } from './json.ts';
 export { Keeping } from './Keeping.tsx';
-export { KeptHere } from './KeptHere.tsx';
-export { isNewer, KEPT, type KeptId } from './kept.ts';
+export { isNewer, KEPT, type KeptId, thingAt } from './kept.ts';
 export { DATABASE, LISTS, type List, mayHoldRecords } from './lists.ts';
 export { deflateText, fromBase64url, inflateText, toBase64url } from './packed.ts';
 export { resultsText } from './pages/done.ts';

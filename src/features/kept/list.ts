@@ -1,8 +1,19 @@
-import { asidesIn, type SetAside } from './aside.ts';
-import { dropText, keysIn, type Store, textAt } from './device.ts';
-import { KEPT, type KeptId, thingAt } from './kept.ts';
-import { LISTS, mayHoldRecords } from './lists.ts';
-import { openRecords, type RecordAside, type Records } from './records.ts';
+import {
+	asidesIn,
+	dropText,
+	KEPT,
+	type KeptId,
+	keysIn,
+	LISTS,
+	mayHoldRecords,
+	openRecords,
+	type RecordAside,
+	type Records,
+	type SetAside,
+	type Store,
+	textAt,
+	thingAt,
+} from '../../storage/index.ts';
 
 /** What all keys of the site begin with. */
 const OURS = 'prep-bay.';
