@@ -1,6 +1,7 @@
 import type { JSX } from 'preact';
 import { keptWords } from '../../content/en/storage/index.ts';
-import { Button, Notice, saveText } from '../ui/index.ts';
+import { Button, Notice } from '../ui/index.ts';
+import { saveText } from './saveText.ts';
 import type { OnShelf } from './shelf.ts';
 import type { KeepingWords } from './words.ts';
 

@@ -42,6 +42,7 @@ export { updateChannel } from './pages/update.ts';
 export { pauses } from './pauses.ts';
 export { isRecord, readRecord, type Step } from './record.ts';
 export { memoryRecords, openRecords, type RecordAside, type Records } from './records.ts';
+export { saveText } from './saveText.ts';
 export { type OnShelf, type Read, type Shelf, shelfOf } from './shelf.ts';
 export { Trouble } from './Trouble.tsx';
 export { type Hold, type Holders, takeHold } from './tabs.ts';

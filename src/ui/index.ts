@@ -11,6 +11,5 @@ export { Live, type LiveProps } from './Live.tsx';
 export { type LaterWords, laterWith } from './later.tsx';
 export { Notice, type NoticeProps } from './Notice.tsx';
 export { proseParts } from './proseParts.tsx';
-export { saveText } from './saveText.ts';
 export { Tape, type TapeProps } from './Tape.tsx';
 export { Toggle, type ToggleProps } from './Toggle.tsx';

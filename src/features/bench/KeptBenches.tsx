@@ -1,8 +1,8 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { asideWords as words } from '../../../content/en/bench/index.ts';
-import { dropText, tellKept } from '../../storage/index.ts';
-import { Button, Dialog, Notice, saveText } from '../../ui/index.ts';
+import { dropText, saveText, tellKept } from '../../storage/index.ts';
+import { Button, Dialog, Notice } from '../../ui/index.ts';
 import { type Aside, asideList, asideText } from '../rig/index.ts';
 import { OpenFile } from './OpenFile.tsx';
 import { openAside } from './openAside.ts';

@@ -1,7 +1,8 @@
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { asideWords, fileWords, shareWords } from '../../../content/en/bench/index.ts';
-import { Button, Dialog, Field, Live, saveText } from '../../ui/index.ts';
+import { saveText } from '../../storage/index.ts';
+import { Button, Dialog, Field, Live } from '../../ui/index.ts';
 import { benchText, fitForKeeping, linkOf, type RigStore, takePlace } from '../rig/index.ts';
 import { OpenFile } from './OpenFile.tsx';
 import type { OpenOther } from './opened.ts';

@@ -2,7 +2,8 @@ import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { countWords } from '../../../content/en/finder/index.ts';
 import type { Learnt } from '../../../sim/finder/index.ts';
-import { Button, saveText } from '../../ui/index.ts';
+import { saveText } from '../../storage/index.ts';
+import { Button } from '../../ui/index.ts';
 import { totalOf } from './counts.ts';
 import type { FinderStore } from './store.ts';
 

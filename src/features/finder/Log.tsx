@@ -1,7 +1,8 @@
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { led, logWords } from '../../../content/en/finder/index.ts';
-import { Button, Live, saveText } from '../../ui/index.ts';
+import { saveText } from '../../storage/index.ts';
+import { Button, Live } from '../../ui/index.ts';
 import { timeText } from './amounts.ts';
 import { allowsText, logText, seenText, verdictLines } from './log.ts';
 import type { Scene } from './scene.ts';

@@ -1,8 +1,8 @@
 import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { keptWords as words } from '../../../content/en/storage/index.ts';
-import { DEVICE, followKept, isReadable, tellKept } from '../../storage/index.ts';
-import { Button, Live, Notice, saveText, Tape } from '../../ui/index.ts';
+import { DEVICE, followKept, isReadable, saveText, tellKept } from '../../storage/index.ts';
+import { Button, Live, Notice, Tape } from '../../ui/index.ts';
 import {
 	asideLines,
 	bytesOf,

@@ -1,7 +1,8 @@
 import type { JSX } from 'preact';
 import { useId, useState } from 'preact/hooks';
 import { paperWords } from '../../../content/en/papers/index.ts';
-import { Button, Live, saveText } from '../../ui/index.ts';
+import { saveText } from '../../storage/index.ts';
+import { Button, Live } from '../../ui/index.ts';
 import { later } from './later.ts';
 import type { Handing } from './protocol.ts';
 

@@ -1,7 +1,8 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { trainerWords } from '../../../../content/en/papers/index.ts';
-import { Button, Dialog, Live, saveText } from '../../../ui/index.ts';
+import { saveText } from '../../../storage/index.ts';
+import { Button, Dialog, Live } from '../../../ui/index.ts';
 import { type AskPapers, troubleText } from '../asking.ts';
 import type { PaperRef } from '../protocol.ts';
 import { Unread } from './Unread.tsx';
