@@ -21,6 +21,13 @@ export interface Trial {
 
 const TIMES = path.join(root, 'tests/.out/mutate-times.json');
 
+/** Milliseconds a test file is taken to need that was never seen, and what a run needs before its first test. */
+const UNKNOWN = 5000;
+const AT_START = 60_000;
+
+/** So many times slower than usual is taken for a change that hangs: one that fails a property looks long for its least case. */
+const SLOWER = 5;
+
 /** Milliseconds each test file took when it was last seen. */
 function timesKept(): Record<string, number> {
 	try {
@@ -32,18 +39,18 @@ function timesKept(): Record<string, number> {
 
 /**
  * Each mutant meets the tests of `shared/`, `sim/` and the outside world that import its file, its own folder's first and the quick before the
- * slow, until one fails. Those left meet the site's tests together, and are told apart only where one of these fails.
+ * slow, until one fails. Those left meet the tests of words and site together, and are told apart only where one of these fails.
  */
 export function makeTrial(warm: Warm, graph: Graph): Trial {
 	const times = timesKept();
 	const red = new Set<string>();
 	const green = new Set<string>();
-	const isFar = (test: string): boolean => /^tests\/(site|content)\//.test(test);
+	const isFar = (test: string): boolean => /^tests\/(src|site|content)\//.test(test);
 
 	function testsFor(file: string, far: boolean): string[] {
 		const own = `tests/${path.posix.dirname(file).split('/').slice(0, 2).join('/')}/`;
 		const reaching = graph.reaching(file);
-		const cost = (test: string): number => (times[test] ?? 5000) / (test.startsWith(own) ? 20 : 1);
+		const cost = (test: string): number => (times[test] ?? UNKNOWN) / (test.startsWith(own) ? 20 : 1);
 		return warm.tests
 			.filter((test) => reaching.has(test) && isFar(test) === far && !red.has(test))
 			.sort((a, b) => cost(a) - cost(b));
@@ -56,7 +63,8 @@ export function makeTrial(warm: Warm, graph: Graph): Trial {
 			back[mutant.file] = textOf(mutant.file);
 			put[mutant.file] = withMutant(textOf(mutant.file), mutant);
 		}
-		const reply = await warm.ask({ put, tests, back });
+		const usual = tests.reduce((sum, test) => sum + (times[test] ?? UNKNOWN), 0);
+		const reply = await warm.ask({ put, tests, back }, AT_START + SLOWER * usual);
 		if (mutants.length === 0 && reply) Object.assign(times, reply.took);
 		return reply;
 	}

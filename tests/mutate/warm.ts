@@ -7,7 +7,7 @@ import { root } from '../house/tree.ts';
 import type { Ask, Message, Reply } from './bench.ts';
 
 /** A test that says nothing for so long hangs, milliseconds: a test of ours may take one minute. */
-const SILENCE = 150_000;
+const SILENCE = 100_000;
 
 const COPIED = [
 	'shared',
@@ -24,8 +24,8 @@ const COPIED = [
 export interface Warm {
 	/** Every test file there is. */
 	readonly tests: readonly string[];
-	/** Tries the tests on a change; null where they hung, and had to be killed. */
-	ask(ask: Ask): Promise<Reply | null>;
+	/** Tries the tests on a change; null where they hung, or took longer than `most` milliseconds, and had to be killed. */
+	ask(ask: Ask, most: number): Promise<Reply | null>;
 	close(): void;
 }
 
@@ -47,8 +47,8 @@ export async function openWarm(): Promise<Warm> {
 	for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, () => process.exit(1));
 	return {
 		tests: running.tests,
-		async ask(ask) {
-			const reply = await asked(running.child, ask);
+		async ask(ask, most) {
+			const reply = await asked(running.child, ask, most);
 			if (!reply) {
 				running.child.kill('SIGKILL');
 				for (const [file] of Object.entries(ask.back)) cpSync(path.join(root, file), path.join(folder, file));
@@ -78,15 +78,17 @@ function start(folder: string): Promise<Running> {
 	});
 }
 
-function asked(child: ChildProcess, ask: Ask): Promise<Reply | null> {
+function asked(child: ChildProcess, ask: Ask, most: number): Promise<Reply | null> {
 	return new Promise((resolve) => {
 		const end = (reply: Reply | null): void => {
 			clearTimeout(timer);
+			clearTimeout(whole);
 			child.off('message', hear).off('exit', gone);
 			resolve(reply);
 		};
 		const late = () => end(null);
 		const gone = () => end(null);
+		const whole = setTimeout(late, most);
 		let timer = setTimeout(late, SILENCE);
 		const hear = (message: Message): void => {
 			clearTimeout(timer);
