@@ -11,6 +11,24 @@ describe('the strobe gate', () => {
 		);
 	});
 
+	// Symptom: a strobe that began dark, or was lit in the other half, left every test green. Cause: flashes were counted, and not where they are.
+	it.each([
+		[1, 0, 1],
+		[1, 499, 1],
+		[1, 500, 0],
+		[1, 999, 0],
+		[1, 1000, 1],
+		[10, 49, 1],
+		[10, 50, 0],
+		[10, 99, 0],
+		[10, 100, 1],
+		[0.5, 999, 1],
+		[0.5, 1000, 0],
+		[0.5, 2000, 1],
+	] as const)('at %d a second, %d ms on: %d', (hz, ms, lit) => {
+		expect(strobeGate(hz, ms)).toBe(lit);
+	});
+
 	it('opens as often as it is told, for its share of the time', () => {
 		fc.assert(
 			fc.property(fc.integer({ min: 1, max: 20 }), (hz) => {
