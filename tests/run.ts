@@ -1,16 +1,17 @@
 /**
- * `npm test`: format and lint, layers, dead code, types, the build, then every test of both runners; the last line counts
- * them all together. `npm run check` stops before the build (a minute saved while at work).
+ * `npm test`: format and lint, layers, dead code, types, the build, then every test of both runners, the slowest of them, and a last
+ * line that counts them all together. `npm run check` stops before the build (a minute saved while at work).
  * Each step before the tests counts as one check.
  */
 import { spawnSync } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
-import { clearCounts, readCounts } from './house/counts.ts';
+import { type Counts, clearCounts, readCounts, slowest } from './house/counts.ts';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const quick = process.argv.includes('quick');
 const tally = { passed: 0, failed: 0, skipped: 0 };
 const broken: string[] = [];
+const ran: Counts[] = [];
 
 function run(command: string): boolean {
 	console.log(`\n> ${command}`);
@@ -38,7 +39,8 @@ function step(name: string, command: string): boolean {
 function tests(runner: 'vitest' | 'playwright', command: string): void {
 	clearCounts(runner);
 	const good = run(command);
-	const counts = readCounts(runner) ?? { passed: 0, failed: 1, skipped: 0 };
+	const counts = readCounts(runner) ?? { passed: 0, failed: 1, skipped: 0, took: {} };
+	ran.push(counts);
 	// a runner that says it failed is believed over its count
 	if (!good && counts.failed === 0) counts.failed = 1;
 	tally.passed += counts.passed;
@@ -65,6 +67,7 @@ if (!quick) {
 	}
 }
 
+if (ran.length > 0) console.log(`\nThe ten slowest test files:\n${slowest(ran, 10).join('\n')}`);
 if (broken.length > 0) console.log(`\nFailed: ${broken.join(', ')}`);
 if (tally.skipped > 0) console.log(`\n${tally.skipped} skipped`);
 console.log(`\n${tally.passed} passed, ${tally.failed} failed`);

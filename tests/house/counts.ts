@@ -1,11 +1,13 @@
 import { mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 
-/** What one runner did: numbers of tests. */
+/** What one runner did: numbers of tests, and how long they took. */
 export interface Counts {
 	passed: number;
 	failed: number;
 	skipped: number;
+	/** Milliseconds each test file took, by its path from the root. */
+	took: Readonly<Record<string, number>>;
 }
 
 /** Where the runs leave what they made; ignored by git. */
@@ -31,4 +33,13 @@ export function readCounts(runner: string): Counts | null {
 	} catch {
 		return null;
 	}
+}
+
+/** The slowest test files of all runners, a line each: seconds, then the file. */
+export function slowest(runs: readonly Pick<Counts, 'took'>[], most: number): string[] {
+	return runs
+		.flatMap(({ took }) => Object.entries(took))
+		.sort(([, a], [, b]) => b - a)
+		.slice(0, most)
+		.map(([file, ms]) => `${(ms / 1000).toFixed(1).padStart(7)} s  ${file}`);
 }
