@@ -4,6 +4,7 @@
  *
  * - `npm run mutate`: about 20 on the lines changed since `origin/main` (or the last commit); `npm run mutate -- main` since another commit.
  * - `npm run mutate -- --all 200 --seed 7`: so many over everything; `--in sim/fault` in files whose path begins so.
+ * - `--within 5`: only by test files that usually take at most five seconds, on a busy machine; what survives them may yet die in the others.
  */
 import { execFileSync } from 'node:child_process';
 import { parseArgs } from 'node:util';
@@ -20,7 +21,7 @@ const ON_CHANGES = 20;
 
 const { values, positionals } = parseArgs({
 	allowPositionals: true,
-	options: { all: { type: 'string' }, seed: { type: 'string' }, in: { type: 'string' } },
+	options: { all: { type: 'string' }, seed: { type: 'string' }, in: { type: 'string' }, within: { type: 'string' } },
 });
 const seed = Number(values.seed ?? Math.floor(Math.random() * 1e6));
 const start = values.in ?? '';
@@ -57,7 +58,7 @@ const said = ({ file, line, before, after }: Mutant): string => {
 };
 
 const warm = await openWarm();
-const trial = makeTrial(warm, graph);
+const trial = makeTrial(warm, graph, values.within === undefined ? undefined : 1000 * Number(values.within));
 const survivors: Mutant[] = [];
 const rows = new Map<string, { drawn: number; killed: number; hung: number; survived: number }>();
 const rowOf = (folder: string) => {

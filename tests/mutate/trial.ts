@@ -40,8 +40,9 @@ function timesKept(): Record<string, number> {
 /**
  * Each mutant meets the tests of `shared/`, `sim/` and the outside world that import its file, its own folder's first and the quick before the
  * slow, until one fails. Those left meet the tests of words and site together, and are told apart only where one of these fails.
+ * @param within milliseconds that a test file may usually take, to be asked
  */
-export function makeTrial(warm: Warm, graph: Graph): Trial {
+export function makeTrial(warm: Warm, graph: Graph, within = Number.POSITIVE_INFINITY): Trial {
 	const times = timesKept();
 	const red = new Set<string>();
 	const green = new Set<string>();
@@ -52,7 +53,7 @@ export function makeTrial(warm: Warm, graph: Graph): Trial {
 		const reaching = graph.reaching(file);
 		const cost = (test: string): number => (times[test] ?? UNKNOWN) / (test.startsWith(own) ? 20 : 1);
 		return warm.tests
-			.filter((test) => reaching.has(test) && isFar(test) === far && !red.has(test))
+			.filter((test) => reaching.has(test) && isFar(test) === far && !red.has(test) && (times[test] ?? 0) <= within)
 			.sort((a, b) => cost(a) - cost(b));
 	}
 
