@@ -23,15 +23,7 @@ export function changedSince(ref: string): ReadonlyMap<string, ReadonlySet<numbe
 		lines.set(file, set);
 	}
 	for (const added of git('ls-files', '--others', '--exclude-standard', 'shared', 'sim').split('\n').filter(Boolean))
-		lines.set(
-			added,
-			new Set(
-				textOf(added)
-					.split('\n')
-					.keys()
-					.map((at) => at + 1),
-			),
-		);
+		lines.set(added, new Set(Array.from(textOf(added).split('\n'), (_, at) => at + 1)));
 	return lines;
 }
 
@@ -67,7 +59,7 @@ export function draw(
 			for (let next = left.pop(); next && mutants.length < count; next = left.pop()) {
 				const place = `${next.file}:${next.start}`;
 				if (places.has(place)) continue;
-				if (!isRight(next.file, withMutant(textOf(next.file), next))) {
+				if (!isRight(next.file, withMutant(next))) {
 					refused++;
 					continue;
 				}

@@ -46,6 +46,8 @@ function candidates(): Mutant[] {
 	);
 }
 
+// copied before anything is read: what changes in the tree meanwhile changes nothing here
+const warm = await openWarm();
 const all = candidates();
 const graph = importGraph();
 console.log(`seed ${seed}; ${all.length} places and ways to slip`);
@@ -57,7 +59,6 @@ const said = ({ file, line, before, after }: Mutant): string => {
 	return `${file}:${line}  ${short(before)}  ->  ${short(after)}`;
 };
 
-const warm = await openWarm();
 const trial = makeTrial(warm, graph, values.within === undefined ? undefined : 1000 * Number(values.within));
 const survivors: Mutant[] = [];
 const rows = new Map<string, { drawn: number; killed: number; hung: number; survived: number }>();

@@ -10,10 +10,12 @@ export interface Mutant {
 	readonly line: number;
 	readonly before: string;
 	readonly after: string;
+	/** The whole file, without it. */
+	readonly text: string;
 }
 
 /** The file's text with the mutant in it. */
-export const withMutant = (text: string, { start, end, after }: Mutant): string =>
+export const withMutant = ({ text, start, end, after }: Mutant): string =>
 	text.slice(0, start) + after + text.slice(end);
 
 const { SyntaxKind: Kind } = ts;
@@ -64,7 +66,7 @@ export function mutantsOf(file: string, text: string): Mutant[] {
 		const start = node.getStart(source);
 		const before = text.slice(start, node.end);
 		const line = source.getLineAndCharacterOfPosition(start).line + 1;
-		if (before !== after) mutants.push({ file, start, end: node.end, line, before, after });
+		if (before !== after) mutants.push({ file, start, end: node.end, line, before, after, text });
 	};
 	const visit = (node: ts.Node): void => {
 		// types and imports are the compiler's business

@@ -1,6 +1,6 @@
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
-import { root, textOf } from '../house/tree.ts';
+import { root } from '../house/tree.ts';
 import type { Reply } from './bench.ts';
 import type { Graph } from './graph.ts';
 import { type Mutant, withMutant } from './sites.ts';
@@ -61,8 +61,8 @@ export function makeTrial(warm: Warm, graph: Graph, within = Number.POSITIVE_INF
 		const back: Record<string, string> = {};
 		const put: Record<string, string> = {};
 		for (const mutant of mutants) {
-			back[mutant.file] = textOf(mutant.file);
-			put[mutant.file] = withMutant(textOf(mutant.file), mutant);
+			back[mutant.file] = mutant.text;
+			put[mutant.file] = withMutant(mutant);
 		}
 		const usual = tests.reduce((sum, test) => sum + (times[test] ?? UNKNOWN), 0);
 		const reply = await warm.ask({ put, tests, back }, AT_START + SLOWER * usual);

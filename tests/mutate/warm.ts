@@ -1,5 +1,5 @@
 import { type ChildProcess, fork } from 'node:child_process';
-import { cpSync, mkdtempSync, realpathSync, rmSync, symlinkSync } from 'node:fs';
+import { cpSync, mkdtempSync, realpathSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import process from 'node:process';
@@ -51,7 +51,7 @@ export async function openWarm(): Promise<Warm> {
 			const reply = await asked(running.child, ask, most);
 			if (!reply) {
 				running.child.kill('SIGKILL');
-				for (const [file] of Object.entries(ask.back)) cpSync(path.join(root, file), path.join(folder, file));
+				for (const [file, text] of Object.entries(ask.back)) writeFileSync(path.join(folder, file), text);
 				running = await start(folder);
 			}
 			return reply;

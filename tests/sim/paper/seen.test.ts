@@ -144,7 +144,9 @@ describe('what is told of a bar in two halves', () => {
 });
 
 describe('two looks are told apart', () => {
-	test.each([
+	type Halves = readonly [left: readonly number[], right: readonly number[]];
+
+	test.each<readonly [string, Halves, Halves, boolean]>([
 		['the halves change places', [RED, BLUE], [BLUE, RED], true],
 		['one half goes out', [RED, RED], [RED, OUT], true],
 		['both the same', [RED, BLUE], [RED, BLUE], false],
@@ -152,7 +154,7 @@ describe('two looks are told apart', () => {
 		['not by less', [RED, RED], [[0, 0, 207, 0], RED], false],
 		['by a colour', [RED, RED], [RED, BLUE], true],
 		['not by a colour nobody sees for another', [[0, 40, 255, 0], RED], [[0, 44, 255, 0], RED], false],
-	] as const)('%s', (_, a, b, apart) => {
+	])('%s', (_, a, b, apart) => {
 		expect(tellsApart(seen(...a), seen(...b))).toBe(apart);
 		expect(tellsApart(seen(...b), seen(...a))).toBe(apart);
 	});
