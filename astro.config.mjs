@@ -4,7 +4,7 @@ import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
 import { offline } from './src/site/offline/index.ts';
-import { leanChunks, leanDoors, leanLate, leanMachine, leanWorker } from './src/slim/index.ts';
+import { leanChunks, leanDoors, leanLate, leanWorker } from './src/slim/index.ts';
 import { termLinks } from './src/wording/terms/index.ts';
 
 /** What the policy calls a file whose text stands in the page itself. */
@@ -27,11 +27,11 @@ export default defineConfig({
 			// Astro marks each lesson with a directive of its own, and the bundler would warn of each; how long it takes is no fault
 			rolldownOptions: { checks: { moduleLevelDirective: false, bundlerTimings: false } },
 		},
-		plugins: [termLinks(), leanMachine(), leanDoors(), leanChunks()],
+		plugins: [termLinks(), leanDoors(), leanChunks()],
 		// a worker is a build of its own, and as lean
 		worker: {
 			format: 'es',
-			plugins: () => [leanMachine(), leanDoors(), leanLate(), leanWorker()],
+			plugins: () => [leanDoors(), leanLate(), leanWorker()],
 			rolldownOptions: { checks: { bundlerTimings: false }, treeshake: { manualPureFunctions: ['Object.freeze'] } },
 		},
 	},

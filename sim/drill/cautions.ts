@@ -1,4 +1,4 @@
-import { isRunning, powerOf } from '../fixture/index.ts';
+import { hasDataIn, hasMains, isPowered, isSwitchedOn } from '../fixture/index.ts';
 import type { Rig } from '../rig/index.ts';
 import type { Task } from './types.ts';
 import { wayOn } from './way/index.ts';
@@ -67,7 +67,7 @@ function walkOf(drill: Task, rig: Rig): Walk {
 const standOf = ({ gear }: Rig): readonly unknown[] => [
 	gear.desk,
 	gear.receptions,
-	...[...gear.units.values()].flatMap(({ state }) => [state.context.settings, state.context.on, state.context.live]),
+	...[...gear.units.values()].flatMap(({ state }) => [state.context.settings, isSwitchedOn(state), hasMains(state)]),
 ];
 
 function sightsOf(rig: Rig): { lit: boolean; data: boolean; ultraviolet: boolean; flashes: boolean }[] {
@@ -75,7 +75,7 @@ function sightsOf(rig: Rig): { lit: boolean; data: boolean; ultraviolet: boolean
 		const { light } = rig.look(id);
 		return {
 			lit: light.whole.brightness > 0 || light.whole.ultraviolet > 0,
-			data: isRunning(powerOf(unit.state)) && unit.state.context.data,
+			data: isPowered(unit.state) && hasDataIn(unit.state),
 			ultraviolet: light.whole.ultraviolet > 0,
 			flashes: light.flashes > 0,
 		};

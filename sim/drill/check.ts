@@ -1,5 +1,5 @@
 import type { Port } from '../../shared/sheet/index.ts';
-import { isRunning, powerOf } from '../fixture/index.ts';
+import { isPowered } from '../fixture/index.ts';
 import type { Rig, Unit } from '../rig/index.ts';
 import { mainsRecord } from './harm.ts';
 import { isSoundJoin } from './join.ts';
@@ -23,7 +23,7 @@ function judge(sheet: Task['sheet'], condition: Condition, rig: Rig): Wrong[] {
 		case 'defaults':
 			return judgeSettings(sheet, condition, rig);
 		case 'on': {
-			const runs = isRunning(powerOf(unitOf(rig, condition.fixture).state));
+			const runs = isPowered(unitOf(rig, condition.fixture).state);
 			return wrongIf(!runs, condition.fixture, 'power', 'off', 'on');
 		}
 		case 'fed': {

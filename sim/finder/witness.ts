@@ -1,7 +1,7 @@
 import type { RigSheet } from '../../shared/sheet/index.ts';
 import type { PlacedFault, RigEvent } from '../event/index.ts';
 import { faultEvents } from '../fault/index.ts';
-import { panelOf, signalOf } from '../fixture/index.ts';
+import { hasDataIn, hasMains, isSwitchedOn, panelOf, signalOf } from '../fixture/index.ts';
 import type { Reception } from '../line/index.ts';
 import { type Desk, openRig, type Rig, type Sight, type Unit } from '../rig/index.ts';
 
@@ -86,7 +86,7 @@ export function witnessesAt(
 /** Off and on again for those that keep a look from before the fault came: so they would have come up with the fault there. */
 function coldStart(rig: Rig): RigEvent[] {
 	return [...rig.gear.units].flatMap(([fixture, { kept, state }]): RigEvent[] =>
-		kept && state.context.on
+		kept && isSwitchedOn(state)
 			? [
 					{ type: 'power.switch', fixture, on: false },
 					{ type: 'power.switch', fixture, on: true },
@@ -175,21 +175,21 @@ function oncePer<T extends object>(work: (thing: T) => string): (thing: T | null
 
 /** What a fixture's own state amounts to: the same number for states that no check could tell apart. */
 const stateOf = oncePer((unit: Unit) => {
-	const { settings, on, live, data, switches, slides, battery } = unit.state.context;
+	const { settings, switches, slides, battery } = unit.state.context;
 	const charge = battery ? `${battery.wattHours},${battery.capacity},${battery.takesCharge}` : '';
 	const panel = JSON.stringify(panelOf(unit.state));
 	// one that has gone dark without data is as one that never had any
 	const signal = signalOf(unit.state) === 'dark' ? 'none' : signalOf(unit.state);
-	return `${unit.placed.id}|${contentOf(settings)}|${on}${live}${data}|${contentOf(switches)}|${contentOf(slides)}|${charge}|${contentOf(unit.condition)}|${unit.plug}|${unit.hidden}|${contentOf(unit.kept)}|${panel}|${signal}`;
+	return `${unit.placed.id}|${contentOf(settings)}|${isSwitchedOn(unit.state)}${hasMains(unit.state)}${hasDataIn(unit.state)}|${contentOf(switches)}|${contentOf(slides)}|${charge}|${contentOf(unit.condition)}|${unit.plug}|${unit.hidden}|${contentOf(unit.kept)}|${panel}|${signal}`;
 });
 
 /** What hands could change on a fixture itself, as a number: the same, nothing for a mend to put right. */
 export const selfOf = oncePer((unit: Unit) => {
-	const { settings, on, switches, slides, battery } = unit.state.context;
+	const { settings, switches, slides, battery } = unit.state.context;
 	const charge = battery
 		? `${battery.wattHours < 0.5 * battery.capacity},${battery.capacity},${battery.takesCharge}`
 		: '';
-	return `${contentOf(settings)}|${on}|${contentOf(switches)}|${contentOf(slides)}|${charge}|${contentOf(unit.condition)}|${unit.plug}|${unit.hidden}`;
+	return `${contentOf(settings)}|${isSwitchedOn(unit.state)}|${contentOf(switches)}|${contentOf(slides)}|${charge}|${contentOf(unit.condition)}|${unit.plug}|${unit.hidden}`;
 });
 
 /** What a desk sends and shows: two of the same are one, however often a rig was broken the same way. */

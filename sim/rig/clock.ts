@@ -1,4 +1,4 @@
-import { panelOf, repeatsAt } from '../fixture/index.ts';
+import { repeatsAt } from '../fixture/index.ts';
 import type { Gear } from './gear.ts';
 import { settleDraw } from './power.ts';
 import { leadersOf, settle } from './settle.ts';
@@ -19,7 +19,7 @@ export function advance(gear: Gear, target: number): void {
 	gear.now = target;
 	// even where no repeat is due yet: where the clock stood last must not hang on how a wait was cut
 	for (const [id, { state }] of gear.units) {
-		if (repeatsAt(panelOf(state), state.context) !== null) tell(gear, id, { type: 'clock.advance', now: target });
+		if (repeatsAt(state) !== null) tell(gear, id, { type: 'clock.advance', now: target });
 	}
 }
 

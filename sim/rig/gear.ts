@@ -8,7 +8,7 @@ import {
 	type SheetCable,
 	type SheetFixture,
 } from '../../shared/sheet/index.ts';
-import { type FixtureState, inputFrom, nextDeadline, panelOf, startFixture } from '../fixture/index.ts';
+import { type FixtureState, inputFrom, nextDeadline, startFixture } from '../fixture/index.ts';
 import { type Condition, UNHARMED } from '../light/index.ts';
 import type { Reception } from '../line/index.ts';
 
@@ -88,7 +88,7 @@ export function gearFrom(sheet: RigSheet): Gear {
 			plug: placed.plug,
 			hidden: placed.hidden,
 			kept: null,
-			deadline: nextDeadline(profile, panelOf(state), false, state.context),
+			deadline: nextDeadline(profile, state),
 		});
 	}
 	return {

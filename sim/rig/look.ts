@@ -1,13 +1,4 @@
-import {
-	chargeAt,
-	displayOf,
-	driveOf,
-	type FixtureContext,
-	panelOf,
-	powerOf,
-	sensorOf,
-	signalOf,
-} from '../fixture/index.ts';
+import { chargeOf, displayOf, driveOf, hasDataIn, hasMains, powerOf, sensorOf } from '../fixture/index.ts';
 import { cellLight, wholeLight } from '../light/index.ts';
 import { outputsOf } from './emit.ts';
 import type { Gear, Unit } from './gear.ts';
@@ -23,8 +14,7 @@ export const SEEN_DAMAGE = 0.02;
 export function lookAt(gear: Gear, id: string): Sight {
 	const unit = unitOf(gear, id);
 	const { profile, state, condition } = unit;
-	const context: FixtureContext = { ...state.context, now: gear.now };
-	const display = displayOf(profile, panelOf(state), signalOf(state), context);
+	const display = displayOf(profile, state, gear.now);
 	const lit = isLit(unit);
 	const plan = planAt(gear, unit, gear.now);
 	// what it does as time goes on is told from frames as sent: a damaged one is gone in a moment
@@ -45,8 +35,12 @@ export function lookAt(gear: Gear, id: string): Sight {
 		lamps: {
 			power: lit || powerOf(state) === 'charging' ? 'lit' : 'out',
 			data: lit ? dataLamp(gear, unit) : 'out',
-			battery: batteryLamp(unit, context),
-			sensor: profile.sensor ? (sensorOf(state) === 'listening' && !condition.sensorDead ? 'lit' : 'out') : null,
+			battery: batteryLamp(unit, gear.now),
+			sensor: profile.sensor
+				? sensorOf(profile, state) === 'listening' && !condition.sensorDead
+					? 'lit'
+					: 'out'
+				: null,
 		},
 		light: {
 			cells,
@@ -77,11 +71,11 @@ export function lookUnder(
 /** Share of frames that reach a fixture damaged, 0 where it has none. */
 export function damageOf(gear: Gear, unit: Unit): number {
 	const reception = gear.receptions.get(unit.placed.id);
-	return unit.state.context.data && reception?.quality === 'marginal' ? reception.rate : 0;
+	return hasDataIn(unit.state) && reception?.quality === 'marginal' ? reception.rate : 0;
 }
 
 function dataLamp(gear: Gear, unit: Unit): Sight['lamps']['data'] {
-	return lampFor(unit, unit.state.context.data, damageOf(gear, unit));
+	return lampFor(unit, hasDataIn(unit.state), damageOf(gear, unit));
 }
 
 /** What a running fixture's data lamp does, by whether it has data and the share of it that is damaged. */
@@ -90,10 +84,11 @@ export function lampFor(unit: Unit, data: boolean, damage: number): Sight['lamps
 	return isByLine(driveOf(unit.state)) ? 'blinking' : 'out';
 }
 
-function batteryLamp(unit: Unit, context: FixtureContext): Sight['lamps']['battery'] {
-	const { battery } = unit.profile.power;
-	if (!battery || !context.battery) return null;
-	const share = chargeAt(context, context.now, battery.chargeWatts) / battery.wattHours;
-	const charging = context.live && context.battery.takesCharge && share * battery.wattHours < context.battery.capacity;
+function batteryLamp({ profile, state }: Unit, now: number): Sight['lamps']['battery'] {
+	const { battery } = profile.power;
+	const own = state.context.battery;
+	if (!battery || !own) return null;
+	const share = chargeOf(profile, state, now) / battery.wattHours;
+	const charging = hasMains(state) && own.takesCharge && share * battery.wattHours < own.capacity;
 	return { bars: Math.min(4, Math.ceil(share * 4)) as 0 | 1 | 2 | 3 | 4, charging };
 }

@@ -1,4 +1,4 @@
-import { type DriveState, driveOf, signalOf } from '../fixture/index.ts';
+import { type DriveState, driveOf, hasDataIn, signalOf } from '../fixture/index.ts';
 import { type Ask, compileMode, makeAsk } from '../light/index.ts';
 import type { Gear, Unit } from './gear.ts';
 import { darkPlan, heardBy, heldPlan, type Moment, ownPlan, type Plan, programmePlan } from './own.ts';
@@ -48,7 +48,7 @@ function framePlan(unit: Unit, ask: Ask, moment: Moment): Plan {
 
 /** A leader's flashes and movement come down the line as frames that change: those who read them flash and move with it. */
 function withLeadersFlash(gear: Gear, unit: Unit, plan: Plan, moment: Moment): Plan {
-	if (!unit.state.context.data) return plan;
+	if (!hasDataIn(unit.state)) return plan;
 	const talker = gear.receptions.get(unit.placed.id)?.talker;
 	const leader = talker?.kind === 'leader' ? gear.units.get(talker.fixture) : undefined;
 	if (!leader) return plan;

@@ -1,4 +1,4 @@
-import { powerOf } from '../fixture/index.ts';
+import { hasMains, powerOf } from '../fixture/index.ts';
 import { meanWatts } from './emit.ts';
 import type { Gear, Unit } from './gear.ts';
 import { tell } from './step.ts';
@@ -19,7 +19,7 @@ function isLive(gear: Gear, unit: Unit): boolean {
 export function settleMains(gear: Gear): void {
 	for (const [id, unit] of gear.units) {
 		const live = isLive(gear, unit);
-		if (live !== unit.state.context.live) tell(gear, id, { type: 'mains.change', live });
+		if (live !== hasMains(unit.state)) tell(gear, id, { type: 'mains.change', live });
 	}
 }
 

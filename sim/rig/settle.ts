@@ -1,14 +1,6 @@
 import { carriesLevels } from '../../shared/dmx/index.ts';
-import { driveOf, type FixtureState, isRunning, powerOf } from '../fixture/index.ts';
-import {
-	deskTalker,
-	leaderTalker,
-	lineBox,
-	type Reception,
-	receptions,
-	type Talker,
-	type Wiring,
-} from '../line/index.ts';
+import { driveOf, type FixtureState, hasDataIn, isPowered } from '../fixture/index.ts';
+import { deskTalker, leaderTalker, lineBox, type Reception, receptions, type Talker, type Wiring } from '../line/index.ts';
 import type { Gear, Unit } from './gear.ts';
 import { settleMains } from './power.ts';
 import { frameOfDesk, frameOfLeader } from './source.ts';
@@ -16,7 +8,7 @@ import { heirOf, replace, tell } from './step.ts';
 
 /** Whether a fixture is sending its own light down the line. */
 function isLeading(state: FixtureState): boolean {
-	return driveOf(state).startsWith('leading');
+	return driveOf(state) === 'leading';
 }
 
 /** Leaders as they stand, so that what they last sent is known after they have stopped. */
@@ -41,7 +33,7 @@ export function settle(gear: Gear, before: ReadonlyMap<string, Unit>): void {
 	}
 	for (const [id, unit] of gear.units) {
 		const present = hasData(gear, gear.receptions.get(id));
-		if (present === unit.state.context.data) continue;
+		if (present === hasDataIn(unit.state)) continue;
 		const lost = old.get(id);
 		const kept = present || !lost ? null : lastFrame(gear, lost, before);
 		if (kept !== unit.kept)
@@ -121,4 +113,4 @@ function lastFrame(gear: Gear, reception: Reception, before: ReadonlyMap<string,
 }
 
 /** Whether the unit runs at all. */
-export const isLit = (unit: Unit): boolean => isRunning(powerOf(unit.state));
+export const isLit = (unit: Unit): boolean => isPowered(unit.state);

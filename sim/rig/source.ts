@@ -1,5 +1,6 @@
 import { modeOf } from '../../shared/profile/index.ts';
 import { hash01 } from '../../shared/random/index.ts';
+import { hasDataIn } from '../fixture/index.ts';
 import { frameOf } from '../light/index.ts';
 import type { Desk, Gear, Unit } from './gear.ts';
 import { type Moment, ownPlan } from './own.ts';
@@ -58,7 +59,7 @@ const FRAME_MS = 1000 / 44;
  * @returns 512 levels, or null where it has none
  */
 export function frameAt(gear: Gear, unit: Unit, moment: Moment, asSent = false): Uint8Array | null {
-	if (!unit.state.context.data) return unit.kept;
+	if (!hasDataIn(unit.state)) return unit.kept;
 	const reception = gear.receptions.get(unit.placed.id);
 	if (!reception) return null;
 	const { talker, rate } = reception;

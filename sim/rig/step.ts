@@ -1,5 +1,5 @@
 import { InputError, shown } from '../../shared/error/index.ts';
-import { type FixtureEvent, nextDeadline, panelOf, signalOf, stepFixture } from '../fixture/index.ts';
+import { type FixtureEvent, nextDeadline, stepFixture } from '../fixture/index.ts';
 import type { Gear, Unit } from './gear.ts';
 
 /** The unit of that id. @throws InputError `rig.fixture`. */
@@ -51,11 +51,7 @@ function told(gear: Gear, unit: Unit, event: FixtureEvent): Unit {
 	if (event.type !== 'clock.advance' && state.context.now < gear.now)
 		state = stepFixture(profile, state, { type: 'clock.advance', now: gear.now });
 	state = stepFixture(profile, state, event);
-	return {
-		...unit,
-		state,
-		deadline: nextDeadline(profile, panelOf(state), signalOf(state) === 'overdue', state.context),
-	};
+	return { ...unit, state, deadline: nextDeadline(profile, state) };
 }
 
 /** Puts a unit's new self in its place, and marks what it draws as out of date. */

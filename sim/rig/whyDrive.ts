@@ -1,4 +1,4 @@
-import { chargeAt, driveOf, powerOf } from '../fixture/index.ts';
+import { chargeOf, driveOf, isSwitchedOn, powerOf } from '../fixture/index.ts';
 import { meanWatts } from './emit.ts';
 import type { Gear, Unit } from './gear.ts';
 import { type Reason, reason } from './reason.ts';
@@ -6,11 +6,8 @@ import { type Reason, reason } from './reason.ts';
 /** What feeds it, or why nothing does. */
 export function whyPower(gear: Gear, unit: Unit): Reason[] {
 	const { profile, state, plug } = unit;
-	const context = { ...state.context, now: gear.now };
 	const battery = profile.power.battery;
-	const percent = battery
-		? Math.round((100 * chargeAt(context, gear.now, battery.chargeWatts)) / battery.wattHours)
-		: null;
+	const percent = battery ? Math.round((100 * chargeOf(profile, state, gear.now)) / battery.wattHours) : null;
 	switch (powerOf(state)) {
 		case 'mains':
 			return [reason('power.mains', 'passes', { plug })];
@@ -21,7 +18,7 @@ export function whyPower(gear: Gear, unit: Unit): Reason[] {
 		case 'flat':
 			return [reason('power.flat', 'stops', {})];
 		case 'off':
-			if (!context.on) return [reason('power.off', 'stops', {})];
+			if (!isSwitchedOn(state)) return [reason('power.off', 'stops', {})];
 			return [
 				plug === 'none' || gear.hallPower
 					? reason('power.no-mains', 'stops', { plug })
@@ -54,7 +51,7 @@ function whyLeading(gear: Gear, unit: Unit): Reason[] {
 	const drive = driveOf(unit.state);
 	const { id } = unit.placed;
 	const { mode, lead } = unit.state.context.settings;
-	if (drive.startsWith('leading')) {
+	if (drive === 'leading') {
 		const met = gear.receptions.get(id)?.causes.find((each) => each.cause === 'collision');
 		const others = met?.cause === 'collision' ? met.sockets.filter((port) => port !== `${id}:out`) : [];
 		return [reason('drive.leading', others.length > 0 ? 'cuts' : 'passes', { mode, others })];

@@ -1,6 +1,6 @@
 import { LAST_SLOT, lastSlot } from '../../shared/dmx/index.ts';
 import { type Band, footprintOf, modeOf, type Slot } from '../../shared/profile/index.ts';
-import { driveOf, signalOf } from '../fixture/index.ts';
+import { driveOf, hasDataIn, signalOf } from '../fixture/index.ts';
 import type { Gear, Unit } from './gear.ts';
 import { damageOf, SEEN_DAMAGE } from './look.ts';
 import { readFrame, readsFrom } from './plan.ts';
@@ -77,7 +77,7 @@ function whyAddress(gear: Gear, unit: Unit): Reason[] {
 
 /** Whether so many talk at once that no frame is anybody's. */
 const isGarbled = (gear: Gear, unit: Unit): boolean =>
-	unit.state.context.data && !gear.receptions.get(unit.placed.id)?.talker;
+	hasDataIn(unit.state) && !gear.receptions.get(unit.placed.id)?.talker;
 
 function whySlots(gear: Gear, unit: Unit): Reason[] {
 	// as sent and not as damaged on the way: a level nobody sent explains nothing

@@ -1,5 +1,6 @@
 import { formatLevel, LAST_SLOT } from '../../shared/dmx/index.ts';
 import { modeOf, type Slot } from '../../shared/profile/index.ts';
+import { hasDataIn } from '../../sim/fixture/index.ts';
 import { LINE_LIMITS } from '../../sim/line/index.ts';
 import { type Reason, type Rig, readsFrom, type Sight, type Unit } from '../../sim/rig/index.ts';
 import { coloursText } from './describe.ts';
@@ -17,8 +18,7 @@ const MOST: Readonly<Record<string, number>> = {
 export function reasonFacts(rig: Rig, unit: Unit, reason: Reason): Facts {
 	const reception = rig.gear.receptions.get(unit.placed.id);
 	const { facts } = reason;
-	const damaged =
-		unit.state.context.data && reception?.quality === 'marginal' ? Math.round(reception.rate * 100) : null;
+	const damaged = hasDataIn(unit.state) && reception?.quality === 'marginal' ? Math.round(reception.rate * 100) : null;
 	return {
 		...facts,
 		effect: reason.effect,

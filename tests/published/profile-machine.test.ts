@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { TIMING, upSwitches } from '../../shared/dmx/index.ts';
 import { BUNDLED, bundledProfile, LOSSES, type Profile, readProfile } from '../../shared/profile/index.ts';
-import { chargeAt, powerOf, signalOf } from '../../sim/fixture/index.ts';
+import { chargeOf, powerOf, signalOf } from '../../sim/fixture/index.ts';
 import { withPut } from '../shared/json.ts';
 import { Hands } from '../sim/fixture/kit.ts';
 
@@ -39,7 +39,7 @@ describe('a battery’s watt-hours are its volts times its ampere-hours (read: 4
 		expect(powerOf(run(2).wait(2.2 * HOUR - 1).state)).toBe('battery');
 		expect(powerOf(run(2).wait(2.2 * HOUR + 1).state)).toBe('flat');
 		const half = run(1).wait(2.2 * HOUR);
-		expect(chargeAt(half.context, half.context.now, 45)).toBeCloseTo(24.42, 9);
+		expect(chargeOf(half.profile, half.state, half.context.now)).toBeCloseTo(24.42, 9);
 	});
 
 	test('Tallow’s 148 Wh are 14.8 V at 10 Ah (recalculated; four cells of 3.7 V in a row: common practice, no source)', () => {
@@ -53,7 +53,7 @@ describe('a battery’s watt-hours are its volts times its ampere-hours (read: 4
 
 	test('charging takes the energy over the charger’s power: 148 Wh at 45 W, 3 h 17 min 20 s (recalculated)', () => {
 		const hands = new Hands(tallow, { on: false, wattHours: 0 });
-		const full = () => chargeAt(hands.context, hands.context.now, 45) === 148;
+		const full = () => chargeOf(hands.profile, hands.state, hands.context.now) === 148;
 		hands.wait(((3 * 60 + 17) * 60 + 20) * 1000 - 1);
 		expect(full()).toBe(false);
 		hands.wait(1);

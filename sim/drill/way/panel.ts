@@ -1,5 +1,5 @@
 import type { KeyedPanel, Profile, SettingKey, Settings, SettingValue } from '../../../shared/profile/index.ts';
-import { type FixtureState, itemAt, type PanelState, panelOf } from '../../fixture/index.ts';
+import { draftOf, type FixtureState, isSwitchedOn, itemAt, type PanelState, panelOf } from '../../fixture/index.ts';
 import { allows, unmetKeys, type Wish } from '../wish.ts';
 import { type MenuMap, menuMap } from './menu.ts';
 import { type Browse, tour, type Visit } from './tour.ts';
@@ -74,9 +74,9 @@ export function panelWay(profile: Profile, view: View, wish: Wish): PanelWay {
 export const viewOf = (state: FixtureState): View => ({
 	panel: panelOf(state),
 	path: state.context.path,
-	draft: state.context.draft,
+	draft: draftOf(state),
 	settings: state.context.settings,
-	on: state.context.on,
+	on: isSwitchedOn(state),
 });
 
 const key = (name: 'back' | 'down' | 'up' | 'set'): Press => ({ do: 'key', key: name, cue: 0 });

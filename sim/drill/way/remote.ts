@@ -38,7 +38,7 @@ function hears(rig: Rig, unit: Unit): boolean {
 	const { remote } = rig.gear;
 	return (
 		remote?.battery === true &&
-		sensorOf(unit.state) === 'listening' &&
+		sensorOf(unit.profile, unit.state) === 'listening' &&
 		unit.state.context.settings.code === remote.code &&
 		!unit.hidden &&
 		!unit.condition.sensorDead

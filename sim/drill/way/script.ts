@@ -1,14 +1,6 @@
 import type { Key, KeyedPanel, Profile } from '../../../shared/profile/index.ts';
 import type { RigEvent } from '../../event/index.ts';
-import {
-	type FixtureEvent,
-	type FixtureState,
-	holdFor,
-	nextDeadline,
-	panelOf,
-	signalOf,
-	stepFixture,
-} from '../../fixture/index.ts';
+import { type FixtureEvent, type FixtureState, holdFor, nextDeadline, stepFixture } from '../../fixture/index.ts';
 import type { Wish } from '../wish.ts';
 import { type HeldWay, heldWay } from './held.ts';
 import { heldMs, landingOf } from './hold.ts';
@@ -77,8 +69,7 @@ function onward(panel: KeyedPanel, state: FixtureState, { cue, ends }: HeldWay):
 
 /** Milliseconds until an untouched panel sleeps or locks by itself. */
 function patienceOf(profile: Profile, state: FixtureState): number {
-	const panel = panelOf(state);
-	const next = nextDeadline(profile, panel, signalOf(state) === 'overdue', state.context);
+	const next = nextDeadline(profile, state);
 	return next === null ? Number.POSITIVE_INFINITY : next - state.context.now;
 }
 

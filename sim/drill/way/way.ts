@@ -1,5 +1,6 @@
 import { InputError } from '../../../shared/error/index.ts';
 import type { RigEvent } from '../../event/index.ts';
+import { isSwitchedOn } from '../../fixture/index.ts';
 import { type Rig, replayUnharmed, type Unit } from '../../rig/index.ts';
 import { soundTask } from '../guard.ts';
 import { pressesOf, requireInHand } from '../hands.ts';
@@ -111,9 +112,9 @@ function panelParts(drill: Task, rig: Rig): PanelPart[] {
 }
 
 function dipEvents(fixture: string, unit: Unit, wish: Wish): RigEvent[] {
-	const { on, switches, slides } = unit.state.context;
+	const { switches, slides } = unit.state.context;
 	const moves = dipWay(unit.profile, fixture, switches, slides, wish) ?? stuck();
-	return on ? moves : [...moves, { type: 'power.switch', fixture, on: true }];
+	return isSwitchedOn(unit.state) ? moves : [...moves, { type: 'power.switch', fixture, on: true }];
 }
 
 /** What is done away from the panels: mains, line, desk and remote. */

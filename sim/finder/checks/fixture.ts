@@ -1,4 +1,5 @@
 import type { Settings } from '../../../shared/profile/index.ts';
+import { isSwitchedOn } from '../../fixture/index.ts';
 import type { Sight, Unit } from '../../rig/index.ts';
 import {
 	afterClap,
@@ -27,6 +28,7 @@ export interface FixtureKind extends CheckKind {
 
 const unitOf = (w: Witness, fixture: string): Unit | undefined => w.rig.gear.units.get(fixture);
 const settingsOf = (w: Witness, fixture: string): Settings | undefined => unitOf(w, fixture)?.state.context.settings;
+const isUnitOn = (unit: Unit | undefined): boolean => unit !== undefined && isSwitchedOn(unit.state);
 const always = (): boolean => true;
 const isKeyed = (unit: Unit): boolean => unit.profile.panel.kind !== 'dip';
 const isDip = (unit: Unit): boolean => !isKeyed(unit);
@@ -110,7 +112,7 @@ export const FIXTURE_LOOKS: readonly FixtureKind[] = [
 		(unit) => unit.profile.sensor,
 	),
 	look('display', 6, (w, at) => displayWord(w, at), isKeyed),
-	look('power-switch', 5, (w, at) => (unitOf(w, at)?.state.context.on ? 'on' : 'off')),
+	look('power-switch', 5, (w, at) => (isUnitOn(unitOf(w, at)) ? 'on' : 'off')),
 	look(
 		'mains-plug',
 		10,

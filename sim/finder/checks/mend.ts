@@ -1,6 +1,7 @@
 import type { RigSheet } from '../../../shared/sheet/index.ts';
 import type { RigEvent } from '../../event/index.ts';
 import { MENDS, type MendId } from '../../fault/index.ts';
+import { isSwitchedOn } from '../../fixture/index.ts';
 import type { Rig } from '../../rig/index.ts';
 import { COMPLAINTS, type Complaint } from '../complaints.ts';
 import { isolatesFor, mendSeconds, standForMend } from '../route.ts';
@@ -98,7 +99,7 @@ function changesNothing({ gear }: Rig, event: RigEvent): boolean {
 			return battery != null && Math.abs(battery.wattHours - battery.capacity * event.charge) < 0.01 * battery.capacity;
 		}
 		case 'power.switch':
-			return gear.units.get(event.fixture)?.state.context.on === event.on;
+			return [...gear.units].some(([id, { state }]) => id === event.fixture && isSwitchedOn(state) === event.on);
 		case 'mains.plug':
 			return gear.units.get(event.fixture)?.plug === event.into;
 		case 'sight.block':

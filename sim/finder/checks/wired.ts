@@ -1,5 +1,5 @@
 import { type SheetCable, splitPort } from '../../../shared/sheet/index.ts';
-import { driveOf, isRunning, powerOf } from '../../fixture/index.ts';
+import { driveOf, isPowered } from '../../fixture/index.ts';
 import type { Rig, Unit } from '../../rig/index.ts';
 import { contentOf } from '../witness.ts';
 
@@ -63,7 +63,7 @@ function nodeText(unit: Unit): string {
 	let text = nodeTexts.get(unit);
 	if (text === undefined) {
 		const { receiverDead, badSocket, extraLoads } = unit.condition;
-		const leads = driveOf(unit.state).startsWith('leading');
+		const leads = driveOf(unit.state) === 'leading';
 		text = `|${unit.placed.id}${leads ? 'L' : ''}${unit.plug !== 'none' ? 'e' : ''}${receiverDead ? 'd' : ''}${badSocket ?? ''}${extraLoads || ''}`;
 		nodeTexts.set(unit, text);
 	}
@@ -72,5 +72,5 @@ function nodeText(unit: Unit): string {
 
 /** What a fixture's data lamp hangs on in the fixture itself. */
 function lampOf(unit: Unit | undefined): string {
-	return unit ? `${isRunning(powerOf(unit.state))}${driveOf(unit.state)}` : '';
+	return unit ? `${isPowered(unit.state)}${driveOf(unit.state)}` : '';
 }

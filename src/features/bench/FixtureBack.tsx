@@ -1,6 +1,7 @@
 import type { JSX } from 'preact';
 import { useId } from 'preact/hooks';
 import { backWords } from '../../../content/en/bench/index.ts';
+import { isSwitchedOn } from '../../../sim/fixture/index.ts';
 import { Button, Tape, Toggle } from '../../ui/index.ts';
 import { fixtureLight } from '../../wording/index.ts';
 import { handCautions } from './cautions.ts';
@@ -74,7 +75,7 @@ export function FixtureBack({ fixture }: { fixture: string }): JSX.Element | nul
 						)}
 						<Toggle
 							label={backWords.powerSwitch}
-							on={state.context.on}
+							on={isSwitchedOn(state)}
 							disabled={!can('power')}
 							onChange={(on) => store.send({ type: 'power.switch', fixture, on })}
 						/>

@@ -1,5 +1,5 @@
 import type { CautionId } from '../../../content/en/cautions/index.ts';
-import { powerOf } from '../../../sim/fixture/index.ts';
+import { hasMains, powerOf } from '../../../sim/fixture/index.ts';
 import type { Rig, Sight } from '../../../sim/rig/index.ts';
 
 /** Cautions for what lamps give off now: ultraviolet, flashing. */
@@ -15,7 +15,7 @@ export function handCautions(rig: Rig, fixture: string): CautionId[] {
 	const unit = rig.gear.units.get(fixture);
 	if (!unit) return [];
 	const { placed, plug, profile, state } = unit;
-	const charges = powerOf(state) === 'charging' || (profile.power.battery !== null && state.context.live);
+	const charges = powerOf(state) === 'charging' || (profile.power.battery !== null && hasMains(state));
 	return [
 		...(placed.place.overhead ? (['hanging'] as const) : []),
 		...(charges ? (['batteries'] as const) : []),

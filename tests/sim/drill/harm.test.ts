@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { makeRandom } from '../../../shared/random/index.ts';
 import { type Drill, makeDrill, markDrill, pressesOf, shortestWay } from '../../../sim/drill/index.ts';
 import type { RigEvent } from '../../../sim/event/index.ts';
+import { hasMains } from '../../../sim/fixture/index.ts';
 import { openRig } from '../../../sim/rig/index.ts';
 import { runs } from '../../runs.ts';
 import { play, wandered } from './wander.ts';
@@ -22,7 +23,8 @@ const isPlug = (event: RigEvent): event is Plug => event.type === 'mains.plug';
 /** Live makes and breaks of links, told a second way: by whether the machine of the fixture that feeds has mains just then. */
 function liveLinks(drill: Drill, log: readonly RigEvent[]): string[] {
 	const rig = openRig(drill.sheet);
-	const live = (fixture: string): boolean => rig.gear.units.get(fixture)?.state.context.live ?? false;
+	const live = (fixture: string): boolean =>
+		[...rig.gear.units].some(([id, { state }]) => id === fixture && hasMains(state));
 	return log.flatMap((event, at) => {
 		const found: string[] = [];
 		if (isPlug(event)) {

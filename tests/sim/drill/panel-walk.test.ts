@@ -2,7 +2,16 @@ import { describe, expect, it } from 'vitest';
 import { KEYS, type KeyedPanel } from '../../../shared/profile/index.ts';
 import { makeRandom } from '../../../shared/random/index.ts';
 import { unmetKeys, type Wish } from '../../../sim/drill/wish.ts';
-import { type FixtureState, holdFor, itemAt, nextDeadline, panelOf, stepFixture } from '../../../sim/fixture/index.ts';
+import {
+	draftOf,
+	type FixtureState,
+	holdFor,
+	isSwitchedOn,
+	itemAt,
+	nextDeadline,
+	panelOf,
+	stepFixture,
+} from '../../../sim/fixture/index.ts';
 import { runs } from '../../runs.ts';
 import { anyWish, later, needed, open, small } from './panels.ts';
 
@@ -33,17 +42,17 @@ function movesFrom(state: FixtureState): Move[] {
 		for (let repeats = 4; holdFor(panel, repeats) + 350 <= LONGEST_MS; repeats++)
 			for (const key of ['up', 'down'] as const)
 				found.push({ presses: 1, to: REACTIONS.map((ms) => held(key, holdFor(panel, repeats) + ms)) });
-	if (!state.context.on)
+	if (!isSwitchedOn(state))
 		found.push({ presses: 1, to: [stepFixture(small, state, { type: 'power.switch', on: true })] });
-	const deadline = nextDeadline(small, panelOf(state), false, state.context);
+	const deadline = nextDeadline(small, state);
 	if (deadline !== null) found.push({ presses: 0, to: [later(small, state, deadline - state.context.now)] });
 	return found;
 }
 
 const markOf = (state: FixtureState): string => {
-	const { on, path, draft, settings } = state.context;
+	const { path, settings } = state.context;
 	// switched off, nothing is left of where the panel stood
-	const at = on ? [panelOf(state), path, draft] : ['off'];
+	const at = isSwitchedOn(state) ? [panelOf(state), path, draftOf(state)] : ['off'];
 	return JSON.stringify([at, settings.code, settings.lock, settings.loss, settings.sensor]);
 };
 
@@ -60,7 +69,7 @@ function walk(): Walked {
 	const states = new Map([first, off].map((state) => [markOf(state), state]));
 	const moves = new Map<string, { presses: 0 | 1; to: string[] }[]>();
 	for (const [from, state] of states) {
-		if (state.context.on) {
+		if (isSwitchedOn(state)) {
 			const dark = stepFixture(small, state, { type: 'power.switch', on: false });
 			if (!states.has(markOf(dark))) states.set(markOf(dark), dark);
 		}
@@ -77,7 +86,7 @@ function walk(): Walked {
 function distances({ states, moves }: Walked, wish: Wish): Map<string, number> {
 	const far = new Map(
 		[...states]
-			.filter(([, { context }]) => context.on && unmetKeys(wish, context.settings).length === 0)
+			.filter(([, state]) => isSwitchedOn(state) && unmetKeys(wish, state.context.settings).length === 0)
 			.map(([mark]) => [mark, 0]),
 	);
 	const isIn = (mark: string, most: number): boolean => (far.get(mark) ?? Number.POSITIVE_INFINITY) <= most;

@@ -3,7 +3,15 @@ import { KEYS, type Key, type KeyedPanel, type Profile, type SomeSettings } from
 import { makeRandom, type Random } from '../../../shared/random/index.ts';
 import { panelScript } from '../../../sim/drill/way/script.ts';
 import { unmetKeys, type Wish } from '../../../sim/drill/wish.ts';
-import { type FixtureState, holdFor, itemAt, nextDeadline, panelOf, stepFixture } from '../../../sim/fixture/index.ts';
+import {
+	type FixtureState,
+	holdFor,
+	isSwitchedOn,
+	itemAt,
+	nextDeadline,
+	panelOf,
+	stepFixture,
+} from '../../../sim/fixture/index.ts';
 import { runs } from '../../runs.ts';
 import { anySettings, anyWish, goesTowards, later, needed, open, picket, small, tallow } from './panels.ts';
 
@@ -19,9 +27,9 @@ const REACTIONS = Array.from({ length: 26 }, (_, i) => 100 + 10 * i);
 
 /** From where no key is held: each key tapped, the power switch put on, waits to whatever comes next and past it, and on a number some holds, each let go as late as may be. */
 function movesOf(random: Random, profile: Profile, state: FixtureState, wish: Wish): Move[] {
-	const { now, on, path } = state.context;
+	const { now, path } = state.context;
 	const waits = new Set([1, 100, 120, 500, 1000, 2000, 5000, 16_000, 61_000, 130_000]);
-	const deadline = nextDeadline(profile, panelOf(state), false, state.context);
+	const deadline = nextDeadline(profile, state);
 	if (deadline !== null) waits.add(deadline - now);
 	const held = (key: Key, ms: number): FixtureState => {
 		const down = stepFixture(profile, state, { type: 'key.down', key });
@@ -33,7 +41,7 @@ function movesOf(random: Random, profile: Profile, state: FixtureState, wish: Wi
 		),
 		...[...waits].map((ms): Move => ({ what: `${ms} ms`, to: [later(profile, state, ms)], presses: 0 })),
 	];
-	if (!on)
+	if (!isSwitchedOn(state))
 		moves.push({ what: 'on', to: [stepFixture(profile, state, { type: 'power.switch', on: true })], presses: 1 });
 	const panel = profile.panel as KeyedPanel;
 	moves.push({ what: 'unlock', to: [held('set', panel.unlockHold)], presses: 1 });
@@ -77,7 +85,7 @@ describe('the presses a panel still needs', () => {
 	it('are none exactly where the wish is met and the fixture is on', () => {
 		for (let seed = 0; seed < runs(400, 20_000); seed++) {
 			const { profile, state, wish } = anyCase(seed);
-			const isMet = state.context.on && unmetKeys(wish, state.context.settings).length === 0;
+			const isMet = isSwitchedOn(state) && unmetKeys(wish, state.context.settings).length === 0;
 			expect(needed(profile, state, wish) === 0, `seed ${seed}`).toBe(isMet);
 		}
 	});

@@ -4,6 +4,7 @@ import { bundledRig, type RigId, type RigSheet, SOUND_WIRES } from '../../../sha
 import type { RigEvent } from '../../../sim/event/index.ts';
 import { MENDS, type MendId } from '../../../sim/fault/index.ts';
 import { type Witness, witness } from '../../../sim/finder/index.ts';
+import { isSwitchedOn } from '../../../sim/fixture/index.ts';
 import { openRig, type Rig } from '../../../sim/rig/index.ts';
 
 /**
@@ -248,7 +249,7 @@ function goWrong(rig: Rig, fault: UnknownFault): void {
 	rig.sendTogether(fault.events?.(rig) ?? []);
 	// as after a fault that was there at power-up
 	for (const [fixture, { kept, state }] of [...rig.gear.units])
-		if (kept && state.context.on)
+		if (kept && isSwitchedOn(state))
 			rig.sendTogether([
 				{ type: 'power.switch', fixture, on: false },
 				{ type: 'power.switch', fixture, on: true },

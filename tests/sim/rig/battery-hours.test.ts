@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { batteryHours, chargeHours, mainsWatts, wattHoursLeft, wattsAt } from '../../../shared/power/index.ts';
 import { bundledProfile, type Profile } from '../../../shared/profile/index.ts';
 import { quickSheet } from '../../../shared/sheet/index.ts';
-import { chargeAt, powerOf } from '../../../sim/fixture/index.ts';
+import { chargeOf, powerOf } from '../../../sim/fixture/index.ts';
 import { wattsOf } from '../../../sim/light/index.ts';
 import { openRig, type Rig } from '../../../sim/rig/index.ts';
 import { runs } from '../../runs.ts';
@@ -31,7 +31,7 @@ const unitOf = (rig: Rig) => {
 	if (!unit) throw new Error('the rig is empty');
 	return unit;
 };
-const energyIn = (rig: Rig) => chargeAt(unitOf(rig).state.context, rig.now, battery.chargeWatts);
+const energyIn = (rig: Rig) => chargeOf(unitOf(rig).profile, unitOf(rig).state, rig.now);
 
 const look = fc.record({
 	held: fc.constantFrom(...tallow.held),
