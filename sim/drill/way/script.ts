@@ -124,10 +124,10 @@ class Hand {
 		if (cue === 0) return 0;
 		const panel = this.#profile.panel as KeyedPanel;
 		const { least, most } = landingOf(panel, cue);
+		const down = stepFixture(this.#profile, this.state, { type: 'key.down', key });
 		let worst = { presses: -1, ms: 0 };
 		for (let repeats = least; repeats <= most; repeats++) {
 			const ms = heldMs(panel, cue, repeats);
-			const down = stepFixture(this.#profile, this.state, { type: 'key.down', key });
 			const then = stepFixture(this.#profile, down, { type: 'clock.advance', now: this.#now + this.at + ms });
 			const { presses } = panelWay(this.#profile, viewOf(then), wish);
 			if (presses > worst.presses) worst = { presses, ms };
