@@ -13,6 +13,12 @@ const hashOf = (file) => {
 	return `sha256-${createHash('sha256').update(text).digest('base64')}`;
 };
 
+/** What ships leaves out what looks after invariants (`shared/error/assert.ts`); a development server keeps it. */
+const shipped = {
+	name: 'prep-bay-shipped',
+	config: (_, { command }) => ({ define: command === 'build' ? { SHIPPED: 'true' } : {} }),
+};
+
 export default defineConfig({
 	output: 'static',
 	trailingSlash: 'always',
@@ -27,7 +33,7 @@ export default defineConfig({
 			// Astro marks each lesson with a directive of its own, and the bundler would warn of each; how long it takes is no fault
 			rolldownOptions: { checks: { moduleLevelDirective: false, bundlerTimings: false } },
 		},
-		plugins: [termLinks(), leanDoors(), leanChunks()],
+		plugins: [shipped, termLinks(), leanDoors(), leanChunks()],
 		// a worker is a build of its own, and as lean
 		worker: {
 			format: 'es',

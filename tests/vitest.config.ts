@@ -15,6 +15,8 @@ export default defineConfig(({ mode }) => {
 	const minute = 60_000;
 	return {
 		root,
+		// what is measured is what ships
+		define: speed ? { SHIPPED: 'true' } : {},
 		test: {
 			include: speed
 				? ['tests/speed/**/*.speed.ts']

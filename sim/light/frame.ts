@@ -1,4 +1,5 @@
-import { levelOfFraction, splitWord, wordOfFraction } from '../../shared/dmx/index.ts';
+import { LAST_SLOT, levelOfFraction, splitWord, wordOfFraction } from '../../shared/dmx/index.ts';
+import { assert, CHECKED } from '../../shared/error/index.ts';
 import { type Band, footprintOf, modeOf, type Profile, type Slot } from '../../shared/profile/index.ts';
 import { cellsOf, inChartOrder } from './chart.ts';
 
@@ -17,6 +18,7 @@ import { cellsOf, inChartOrder } from './chart.ts';
 export function frameOf(profile: Profile, modeId: string, levels: Float32Array, intensity: number): Uint8Array {
 	const mode = modeOf(profile, modeId);
 	const frame = new Uint8Array(footprintOf(mode));
+	if (CHECKED) assert(frame.length <= LAST_SLOT, 'a mode of more slots than a universe has', frame.length);
 	const slots = inChartOrder(mode);
 	const wanted = between0and1(intensity);
 

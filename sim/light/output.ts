@@ -1,3 +1,4 @@
+import { assert, CHECKED } from '../../shared/error/index.ts';
 import type { Profile, Settings } from '../../shared/profile/index.ts';
 import { heldLevels } from './held.ts';
 import { programmeLevels } from './programme.ts';
@@ -16,12 +17,13 @@ export function curve(kind: Settings['curve'], x: number): number {
 /**
  * The levels an ask comes to: nothing where it is dark, else its programme, else its held colour, else its colour slots.
  * @param elapsedMs milliseconds since the programme began
- * @param heard see `programmeLevels`
+ * @param heard see `ProgrammeRun`
  * @param out written over: 0..1 by cell, then emitter
  */
 export function askLevels(profile: Profile, ask: Ask, elapsedMs: number, heard: Heard, out: Float32Array): void {
 	if (ask.dark) out.fill(0);
-	else if (ask.programme >= 0) programmeLevels(profile, ask.programme, elapsedMs, ask.speed, heard, out);
+	else if (ask.programme >= 0)
+		programmeLevels(profile, { index: ask.programme, elapsedMs, speed: ask.speed, heard }, out);
 	else if (ask.held >= 0) heldLevels(profile, ask.held, out);
 	else out.set(ask.levels);
 }
@@ -66,6 +68,8 @@ export function outputOf(request: OutputRequest, out: Float32Array): Float32Arra
 			for (let at = e; at < out.length; at += width) out[at] = 0;
 		}
 	}
+	if (CHECKED)
+		for (const share of out) assert(share >= 0 && share <= 1, 'an emitter past its full output, or below none', share);
 	return out;
 }
 

@@ -59,6 +59,18 @@ export function secondsAStep(profile: Profile, index: number, speed: number): nu
 	return stepOf(programmeOf(profile, index), speed);
 }
 
+/** A programme at a moment of its running. */
+export interface ProgrammeRun {
+	/** Into the profile's programmes, from 0. */
+	readonly index: number;
+	/** Milliseconds since it began. */
+	readonly elapsedMs: number;
+	/** 1..100. */
+	readonly speed: number;
+	/** By the microphone; its `since` on the programme's own clock, as from `heardSince`. */
+	readonly heard: Heard;
+}
+
 /**
  * What a programme asks of the emitters at a moment. A function of its arguments alone: asked twice, it says the same.
  *
@@ -67,27 +79,20 @@ export function secondsAStep(profile: Profile, index: number, speed: number): nu
  * - pulse: each step one swell of a colour from nothing to full and back (the square of a sine)
  * - strobe: each step one flash of a colour, lit for its first half
  * - sound: see `soundLevels`
- * @param index into the profile's programmes, from 0
- * @param elapsedMs milliseconds since it began
- * @param speed 1..100
- * @param heard by the microphone; its `since` on the programme's own clock, as from `heardSince`
  * @param out written over: 0..1 by cell, then emitter
  * @throws InputError `programme.index`
  */
-export function programmeLevels(
-	profile: Profile,
-	index: number,
-	elapsedMs: number,
-	speed: number,
-	heard: Heard,
-	out: Float32Array,
-): void {
-	const { programme, colours, seconds } = programmeOf(profile, index);
+export function programmeLevels(profile: Profile, run: ProgrammeRun, out: Float32Array): void {
+	const { elapsedMs, heard } = run;
+	const found = programmeOf(profile, run.index);
+	const { programme, colours } = found;
+	const seconds = stepOf(found, run.speed);
 	if (programme.kind === 'sound') {
-		soundLevels(programme.answer ?? 'step', colours, elapsedMs, seconds, notch(speed), heard, profile.cells, out);
+		const { answer = 'step' } = programme;
+		soundLevels({ answer, colours, seconds, cells: profile.cells }, elapsedMs, heard, out);
 		return;
 	}
-	const steps = Math.max(0, elapsedMs) / 1000 / (seconds[notch(speed)] as number);
+	const steps = Math.max(0, elapsedMs) / 1000 / seconds;
 	const whole = Math.floor(steps);
 	const part = steps - whole;
 	const from = colours[whole % colours.length] as Float32Array;

@@ -14,6 +14,14 @@ export function heardSince(heard: Heard, began: number): Heard {
 	return { level: heard.level, beats: heard.beats, since: heard.since - began };
 }
 
+/** A sound programme made ready: how it answers, its colours by emitter, seconds a step at its speed, cells of the fixture. */
+interface SoundProgramme {
+	readonly answer: SoundAnswer;
+	readonly colours: readonly Float32Array[];
+	readonly seconds: number;
+	readonly cells: number;
+}
+
 /**
  * How a sound programme answers.
  *
@@ -23,35 +31,27 @@ export function heardSince(heard: Heard, began: number): Heard {
  * - run: each beat moves the light one cell on; past the last cell it begins again in the next colour
  *
  * Without a beat step and run stand still; in silence swell is dark.
- * @param colours by emitter
  * @param elapsedMs milliseconds since it began
- * @param seconds a step, by speed
- * @param speed index into `seconds`
  * @param heard its `since` on the programme's own clock
  * @param out written over: 0..1 by cell, then emitter
  */
 export function soundLevels(
-	answer: SoundAnswer,
-	colours: readonly Float32Array[],
+	{ answer, colours, seconds, cells }: SoundProgramme,
 	elapsedMs: number,
-	seconds: Float64Array,
-	speed: number,
 	heard: Heard,
-	cells: number,
 	out: Float32Array,
 ): void {
 	const { beats } = heard;
-	const step = seconds[speed] as number;
 	// which colour, how strong, and in which cell alone (or in all)
 	let which = beats;
 	let gain = 1;
 	let only = -1;
 	if (answer === 'swell') {
-		which = Math.floor(Math.max(0, elapsedMs) / 1000 / step);
+		which = Math.floor(Math.max(0, elapsedMs) / 1000 / seconds);
 		gain = Math.min(1, Math.max(0, heard.level));
 	} else if (answer === 'flash') {
 		which = Math.max(0, beats - 1);
-		gain = beats > 0 ? Math.max(0, 1 - Math.max(0, elapsedMs - heard.since) / 1000 / step) : 0;
+		gain = beats > 0 ? Math.max(0, 1 - Math.max(0, elapsedMs - heard.since) / 1000 / seconds) : 0;
 	} else if (answer === 'run') {
 		which = Math.floor(beats / cells);
 		only = beats % cells;

@@ -1,3 +1,4 @@
+import { assert, CHECKED } from '../../shared/error/index.ts';
 import { repeatsAt } from '../fixture/index.ts';
 import type { Gear } from './gear.ts';
 import { settleDraw } from './power.ts';
@@ -6,10 +7,12 @@ import { tell } from './step.ts';
 
 /** Moves the clock to `target`, stopping wherever something happens by itself: a panel sleeps, data is lost, a battery ends. */
 export function advance(gear: Gear, target: number): void {
+	if (CHECKED) assert(target >= gear.now, 'a clock that goes back', target - gear.now);
 	for (;;) {
 		settleDraw(gear);
 		const next = nextOf(gear);
 		if (next === null || next > target) break;
+		if (CHECKED) assert(next >= gear.now, 'something due in the past', next - gear.now);
 		const before = leadersOf(gear);
 		gear.now = next;
 		for (const [id, unit] of gear.units)

@@ -1,7 +1,7 @@
 import { InputError } from '../../shared/error/index.ts';
 import { modeOf } from '../../shared/profile/index.ts';
 import type { RigEvent } from '../event/index.ts';
-import { type Desk, type DeskOutput, type Gear, levelsFrom } from './gear.ts';
+import { type Desk, type DeskOutput, type Gear, levelsFrom, setLevel } from './gear.ts';
 import { unitOf } from './step.ts';
 
 type DeskEvent = Extract<RigEvent, { type: `desk.${string}` }>;
@@ -21,7 +21,7 @@ function changed(gear: Gear, desk: Desk, event: DeskEvent): Desk {
 	switch (event.type) {
 		case 'desk.level': {
 			const frame = desk.levels.get(event.universe)?.slice() ?? new Uint8Array(512);
-			frame[event.slot - 1] = event.level;
+			setLevel(frame, event.slot, event.level);
 			return { ...desk, levels: new Map(desk.levels).set(event.universe, frame) };
 		}
 		case 'desk.recall':

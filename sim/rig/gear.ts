@@ -1,3 +1,5 @@
+import { LAST_SLOT, TOP_LEVEL } from '../../shared/dmx/index.ts';
+import { assert, CHECKED } from '../../shared/error/index.ts';
 import type { Profile } from '../../shared/profile/index.ts';
 import {
 	boxesOf,
@@ -130,7 +132,17 @@ export function levelsFrom(
 			frame = new Uint8Array(512);
 			levels.set(universe, frame);
 		}
-		frame[slot - 1] = level;
+		setLevel(frame, slot, level);
 	}
 	return levels;
+}
+
+/** Writes a level 0..255 into a frame, at a slot 1..512. */
+export function setLevel(frame: Uint8Array, slot: number, level: number): void {
+	// an array of bytes would take 256 for 0, and let slot 513 go by
+	if (CHECKED) {
+		assert(Number.isInteger(level) && level >= 0 && level <= TOP_LEVEL, 'a level that is none', level);
+		assert(Number.isInteger(slot) && slot >= 1 && slot <= LAST_SLOT, 'a slot that is none', slot);
+	}
+	frame[slot - 1] = level;
 }

@@ -70,8 +70,8 @@ export function programmePlan(profile: Profile, run: ProgrammeRun, moment: Momen
 	}
 	const strobe = programmeFlashes(profile, index, speed);
 	const elapsed = moment - since;
-	const at = strobe > 0 ? startOfFlash(profile, index, speed, elapsed) : elapsed;
-	programmeLevels(profile, index, at, speed, heardSince(heard, since), levels);
+	const elapsedMs = strobe > 0 ? startOfFlash(profile, index, speed, elapsed) : elapsed;
+	programmeLevels(profile, { index, elapsedMs, speed, heard: heardSince(heard, since) }, levels);
 	return { levels, intensity, strobe, moving: strobe === 0, programme };
 }
 

@@ -3,6 +3,7 @@ import {
 	direction,
 	doesRepeat,
 	type FixtureState,
+	type HeldKey,
 	itemAt,
 	pathBeside,
 	stepSize,
@@ -45,19 +46,20 @@ export function heldWay(profile: Profile, state: FixtureState, wish: Wish): Held
 	if (view.panel !== 'browsing' && view.panel !== 'editing') return now;
 	const later = view.panel === 'editing' ? cuesOf(panel).filter((cue) => cue > held.repeats) : [];
 	return [held.repeats, ...later]
-		.map((cue) => worstAt(profile, view, wish, held.key as 'up' | 'down', held.repeats, cue))
+		.map((cue) => worstAt(profile, view, wish, held, cue))
 		.reduce((best, way) => (way.presses < best.presses ? way : best));
 }
 
 /** What is needed at the worst where a hold is let go at a cue. */
-function worstAt(profile: Profile, view: View, wish: Wish, key: 'up' | 'down', repeated: number, cue: number): HeldWay {
+function worstAt(profile: Profile, view: View, wish: Wish, held: HeldKey, cue: number): HeldWay {
 	const panel = profile.panel as KeyedPanel;
 	const item = itemAt(panel, view.path);
 	const { least, most } = landingOf(panel, cue);
 	let { path, draft } = view;
 	let worst: HeldWay = { presses: -1, cue, ends: cue };
-	for (let repeats = repeated; repeats <= most; repeats++) {
-		if (repeats > repeated) {
+	const key = held.key === 'up' ? 'up' : 'down';
+	for (let repeats = held.repeats; repeats <= most; repeats++) {
+		if (repeats > held.repeats) {
 			if (draft === null) path = pathBeside(panel, path, key === 'up' ? -1 : 1);
 			else if (item.kind === 'choice' || item.kind === 'number')
 				draft = stepValue(item, draft, direction(key), stepSize(panel, repeats));

@@ -28,11 +28,19 @@ export interface PanelWay {
 	readonly first: Press | null;
 }
 
+/** What is to be done at a panel, whatever it stands on. */
+interface PanelTask {
+	readonly panel: KeyedPanel;
+	readonly map: MenuMap;
+	readonly defaults: Settings;
+	readonly wish: Wish;
+}
+
 const DONE: PanelWay = Object.freeze({ presses: 0, first: null });
 const STUCK: PanelWay = Object.freeze({ presses: Number.POSITIVE_INFINITY, first: null });
 
 /**
- * The fewest presses that are sure to bring a fixture with keys to a wish, over the machine itself, by a person's hand
+ * The fewest presses that are sure to bring a fixture with keys to a wish, by a person's hand
  * (`hold.ts`): taps along the menu, edits by taps and holds, an edit in progress finished or backed out of, all set back to
  * defaults where that is shorter, a panel woken, a lock opened. Luck may need fewer: a hold that happens to end on the value.
  *
@@ -45,14 +53,14 @@ const STUCK: PanelWay = Object.freeze({ presses: Number.POSITIVE_INFINITY, first
  */
 export function panelWay(profile: Profile, view: View, wish: Wish): PanelWay {
 	const panel = profile.panel as KeyedPanel;
-	const map = menuMap(panel);
+	const task: PanelTask = { panel, map: menuMap(panel), defaults: profile.defaults, wish };
 	const { path, settings } = view;
 	const unmet = unmetKeys(wish, settings);
-	if (!view.on) return after({ do: 'on' }, unmet.length === 0 ? 0 : fromStart(panel, map, profile, settings, wish));
+	if (!view.on) return after({ do: 'on' }, unmet.length === 0 ? 0 : fromStart(task, settings));
 	if (unmet.length === 0) return DONE;
 	if (view.panel === 'unlit' || view.panel === 'switches') return STUCK;
 
-	const here = () => browsing(panel, map, profile, path, settings, wish);
+	const here = () => browsing(task, path, settings);
 	switch (view.panel) {
 		case 'asleep':
 			return after(key('back'), (settings.lock === 'on' ? 1 : 0) + here().presses);
@@ -60,11 +68,11 @@ export function panelWay(profile: Profile, view: View, wish: Wish): PanelWay {
 			return after({ do: 'unlock' }, here().presses);
 		case 'confirming':
 			return least(
-				after(key('set'), browsing(panel, map, profile, path, profile.defaults, wish).presses),
+				after(key('set'), browsing(task, path, profile.defaults).presses),
 				after(key('back'), here().presses),
 			);
 		case 'editing':
-			return least(editing(panel, map, profile, view, wish), after(key('back'), here().presses));
+			return least(editing(task, view), after(key('back'), here().presses));
 		case 'browsing':
 			return here();
 	}
@@ -86,28 +94,19 @@ const after = (first: Press, rest: number): PanelWay =>
 const least = (...ways: PanelWay[]): PanelWay => ways.reduce((a, b) => (b.presses < a.presses ? b : a));
 
 /** Presses once it has just been switched on. */
-function fromStart(panel: KeyedPanel, map: MenuMap, profile: Profile, settings: Settings, wish: Wish): number {
-	return (settings.lock === 'on' ? 1 : 0) + browsing(panel, map, profile, [0], settings, wish).presses;
+function fromStart(task: PanelTask, settings: Settings): number {
+	return (settings.lock === 'on' ? 1 : 0) + browsing(task, [0], settings).presses;
 }
 
-function browsing(
-	panel: KeyedPanel,
-	map: MenuMap,
-	profile: Profile,
-	path: readonly number[],
-	settings: Settings,
-	wish: Wish,
-): PanelWay {
-	return least(byEdits(panel, map, path, settings, wish), byDefaults(panel, map, profile, path, wish));
+function browsing(task: PanelTask, path: readonly number[], settings: Settings): PanelWay {
+	return least(byEdits(task, path, settings), byDefaults(task, path));
 }
 
 /** Each unmet setting edited at its item. */
 function byEdits(
-	panel: KeyedPanel,
-	map: MenuMap,
+	{ panel, map, wish }: PanelTask,
 	path: readonly number[],
 	settings: Settings,
-	wish: Wish,
 	met?: SettingKey,
 ): PanelWay {
 	const visits: Visit[] = [];
@@ -123,10 +122,11 @@ function byEdits(
 }
 
 /** Everything set back first, and then what the defaults leave unmet. Edits before that would be lost. */
-function byDefaults(panel: KeyedPanel, map: MenuMap, profile: Profile, path: readonly number[], wish: Wish): PanelWay {
+function byDefaults(task: PanelTask, path: readonly number[]): PanelWay {
+	const { map, defaults } = task;
 	if (!map.defaults) return STUCK;
 	const there = ofTour(tour(map, path, [{ path: map.defaults.path, presses: 2 }]));
-	const rest = byEdits(panel, map, map.defaults.path, profile.defaults, wish);
+	const rest = byEdits(task, map.defaults.path, defaults);
 	return { presses: there.presses + rest.presses, first: there.first };
 }
 
@@ -136,17 +136,15 @@ const ofTour = ({ presses, first }: { presses: number; first: Browse | null }): 
 });
 
 /** The edit in progress finished: its value brought to an allowed one, and kept. */
-function editing(panel: KeyedPanel, map: MenuMap, profile: Profile, view: View, wish: Wish): PanelWay {
+function editing(task: PanelTask, view: View): PanelWay {
+	const { panel, wish } = task;
 	const item = itemAt(panel, view.path);
 	if (view.draft === null || (item.kind !== 'choice' && item.kind !== 'number')) return STUCK;
 	const allowed = wish.get(item.setting);
 	// an edit of a setting nobody minds may end on any value
 	const way = allowed ? valueWay(panel, item, view.draft, allowed) : { presses: 0, first: null };
 	if (!way) return STUCK;
-	const rest = least(
-		byEdits(panel, map, view.path, view.settings, wish, item.setting),
-		byDefaults(panel, map, profile, view.path, wish),
-	);
+	const rest = least(byEdits(task, view.path, view.settings, item.setting), byDefaults(task, view.path));
 	const first: Press = way.first ? { do: 'key', ...way.first } : key('set');
 	return after(first, way.presses + rest.presses);
 }

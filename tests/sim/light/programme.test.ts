@@ -27,7 +27,7 @@ const room = (profile: Profile) => new Float32Array(profile.cells * profile.emit
 
 function at(profile: Profile, index: number, ms: number, speedNow: number, ears: Heard = silence): Float32Array {
 	const out = room(profile);
-	programmeLevels(profile, index, ms, speedNow, ears, out);
+	programmeLevels(profile, { index, elapsedMs: ms, speed: speedNow, heard: ears }, out);
 	return out;
 }
 

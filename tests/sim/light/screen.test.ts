@@ -64,7 +64,7 @@ describe('the rate a screen draws', () => {
 					const levels = new Float32Array(profile.cells * profile.emitters.length);
 					const series = Array.from({ length: 240 }, (_, n) => {
 						const ms = (n * 1000) / 60;
-						programmeLevels(profile, i, ms * pace, speed, silence, levels);
+						programmeLevels(profile, { index: i, elapsedMs: ms * pace, speed, heard: silence }, levels);
 						return seen(ms, wholeLight(profile, levels).colour);
 					});
 					expectQuiet(series);
