@@ -4,6 +4,8 @@ import type { AddressInfo } from 'node:net';
 import path from 'node:path';
 import { pipeline } from 'node:stream';
 import { bestEncoding, type Effort, keepEncoded } from './encode.ts';
+import { headersFor } from './headers.ts';
+import { hasIt, keepTags } from './tag.ts';
 
 const types: Readonly<Record<string, string>> = {
 	'.css': 'text/css; charset=utf-8',
@@ -55,10 +57,19 @@ function targetOf(url: string): Target | null {
 	}
 }
 
+/** A host and a port as they may stand in an address (RFC 9110, 7.2, and RFC 3986, 3.2.2 and 3.2.3). */
+const HOST = /^(?:[\w.~!$&'()*+,;=%-]*|\[[\da-f:.v]+\])(?::\d{0,5})?$/i;
+
+/** Whether a request says once, and in a way that can be read, which host it is for; an older one need not (RFC 9112, 3.2). */
+function saysItsHost({ headersDistinct, httpVersion }: IncomingMessage): boolean {
+	const said = headersDistinct['host'] ?? [];
+	return said.length === 0 ? httpVersion === '1.0' : said.length === 1 && HOST.test(said[0] ?? '');
+}
+
 /**
  * Serves a folder as a plain static host would: `/x/` is `x/index.html`, `/x` moves to `/x/`, what is not there is 404.html
- * with status 404, and text goes out as small as the browser takes it. It sets no policy header of its own, so that what holds
- * here holds on any host.
+ * with status 404, text goes out as small as the browser takes it, and what the browser has already goes out not at all. What else
+ * it sends with a file is the same as any host is asked to send (`HEADERS_FILE`).
  * @param folder the built site
  * @param port 0 for any free one
  * @param effort `quick` for who cannot wait some seconds for a whole site pressed small
@@ -66,11 +77,19 @@ function targetOf(url: string): Target | null {
 export async function serve(folder: string, port = 0, effort: Effort = 'best'): Promise<Served> {
 	let root = path.resolve(folder);
 	const encoded = keepEncoded(effort);
+	const tagOf = keepTags();
 	const send = async (request: IncomingMessage, response: ServerResponse, file: string, status: number) => {
 		const type = types[path.extname(file)] ?? 'application/octet-stream';
-		response.setHeader('content-type', type).setHeader('cache-control', 'no-cache');
+		const tag = await tagOf(file, statSync(file));
+		response.setHeader('content-type', type).setHeader('etag', tag);
+		const address = `/${path.relative(root, file).split(path.sep).join('/')}`;
+		for (const [name, value] of Object.entries(headersFor(address))) response.setHeader(name, value);
 		const packs = PACKS.test(type);
 		if (packs) response.setHeader('vary', 'accept-encoding');
+		if (status === 200 && hasIt(String(request.headers['if-none-match'] ?? ''), tag)) {
+			response.removeHeader('content-type');
+			return void response.writeHead(304).end();
+		}
 		const encoding = packs ? bestEncoding(String(request.headers['accept-encoding'] ?? '')) : null;
 		if (encoding) {
 			const bytes = await encoded(file, statSync(file), encoding);
@@ -87,7 +106,7 @@ export async function serve(folder: string, port = 0, effort: Effort = 'best'): 
 		if (request.method !== 'GET' && request.method !== 'HEAD')
 			return void response.writeHead(405, { allow: 'GET, HEAD' }).end();
 		const target = targetOf(request.url ?? '');
-		if (!target) return void response.writeHead(400).end();
+		if (!target || !saysItsHost(request)) return void response.writeHead(400).end();
 		const { pathname, search } = target;
 		let wanted = path.join(root, path.normalize(target.file));
 		const give = (file: string, status: number): void => {

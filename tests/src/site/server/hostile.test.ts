@@ -113,6 +113,34 @@ it('moves nobody to another host', async () => {
 	}
 });
 
+// RFC 9112, 3.2: a request with no host, two of them, or one that is none, is answered 400. The second of two was passed over.
+it.each([
+	'',
+	'Host: a\r\nHost: b\r\n',
+	'Host: a\r\nHost: a\r\n',
+	'Host: a b\r\n',
+	'Host: a/b\r\n',
+	'Host: [\r\n',
+	'Host: [::1\r\n',
+	'Host: a:b\r\n',
+	'Host: a:1:2\r\n',
+	'Host: a@b\r\n',
+	'Host: a, b\r\n',
+	'Host: //\r\n',
+	'Host: <a>\r\n',
+	'Host: a\x80\r\n',
+])('answers 400 where the host is said like %o', async (heads) => {
+	expect(statusOf(await raw(ask('/', heads)))).toBe('400');
+	await expectAlive();
+});
+
+it.each(['x', 'x.invalid', 'x:80', 'x:', '127.0.0.1:4321', '[::1]', '[::1]:4321', 'LOCALHOST', '%41', 'a_b'])(
+	'answers whoever calls it %s',
+	async (host) => {
+		expect(statusOf(await raw(ask('/', `Host: ${host}\r\n`)))).toBe('200');
+	},
+);
+
 // bounded by runs: each is one connection
 const piece = fc.constantFrom(
 	'/',
@@ -166,6 +194,49 @@ const header = fc.oneof(
 	),
 	fc.string({ unit: 'binary', maxLength: 40 }),
 );
+
+const hostPiece = fc.constantFrom(
+	'a',
+	'.',
+	':',
+	'80',
+	'[',
+	']',
+	'::1',
+	'/',
+	'\\',
+	'@',
+	'%',
+	'%0d',
+	' ',
+	'\t',
+	',',
+	'#',
+	'?',
+	'é',
+	'"',
+	'<',
+);
+
+it('lives on, and tells no host back, whatever it is called', async () => {
+	await fc.assert(
+		fc.asyncProperty(
+			fc.array(
+				fc.array(hostPiece, { maxLength: 6 }).map((parts) => parts.join('')),
+				{ maxLength: 3 },
+			),
+			fc.constantFrom('/', '/about?x=1', '/none'),
+			async (hosts, target) => {
+				const told = hosts.map((host) => `mark${host}`);
+				const answer = await raw(ask(target, told.map((host) => `Host: ${host}\r\n`).join('')));
+				expect(statusOf(answer)).toMatch(told.length === 1 ? /^(?:200|301|40[04])$/ : /^400$/);
+				expect(answer).not.toContain('mark');
+			},
+		),
+		{ numRuns: runs(100) },
+	);
+	await expectAlive();
+});
 
 it('lives on, and stays in its folder, whatever bytes come', async () => {
 	await fc.assert(
