@@ -3,8 +3,8 @@ import { type IncomingMessage, request } from 'node:http';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { headersFor, headersText } from '../../../src/serve/headers.ts';
-import { type Served, serve } from '../../../src/serve/index.ts';
+import { headersFor, headersText } from '../../../../src/site/server/headers.ts';
+import { type Served, serve } from '../../../../src/site/server/index.ts';
 
 const folder = mkdtempSync(path.join(tmpdir(), 'prep-bay-caching-'));
 let site: Served;
