@@ -1,7 +1,7 @@
 import { cpSync, mkdtempSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
-import type { Page } from '@playwright/test';
+import { expect, type Page } from '@playwright/test';
 import { writeServiceWorker } from '../../src/site/offline/index.ts';
 import { built } from './pages.ts';
 
@@ -39,7 +39,28 @@ export function versionsOf(tab: Page): Promise<[string | undefined, string]> {
 	]);
 }
 
-/** Waits until the service worker answers for the page: the whole site is then on the device. */
+/** How much of the site is on the device, as the service worker says; null while none answers for the page. */
+function keptOf(tab: Page): Promise<{ kept: number; of: number } | null> {
+	return tab.evaluate(async () => {
+		const worker = navigator.serviceWorker.controller;
+		if (worker?.state !== 'activated') return null;
+		const { port1, port2 } = new MessageChannel();
+		return new Promise<{ kept: number; of: number }>((resolve) => {
+			port1.onmessage = ({ data }) => resolve(data);
+			worker.postMessage({ type: 'what-is-kept' }, [port2]);
+		});
+	});
+}
+
+/** Waits until the service worker answers for the page, and the whole site is on the device. */
 export async function untilKept(tab: Page): Promise<void> {
-	await tab.waitForFunction(() => navigator.serviceWorker.controller?.state === 'activated');
+	await expect
+		.poll(
+			async () => {
+				const state = await keptOf(tab);
+				return state !== null && state.of > 0 && state.kept === state.of;
+			},
+			{ timeout: 60_000, intervals: [300] },
+		)
+		.toBe(true);
 }

@@ -54,5 +54,5 @@ export const home = {
 	],
 	offlineHeading: 'In a basement, in a field',
 	offline:
-		'After one visit the whole site works with no network. Nothing you do leaves the device, and there is no account.',
+		'Visit once and give it a moment: the whole site then works with no network. Nothing you do leaves the device, and there is no account.',
 } as const;

@@ -5,4 +5,5 @@
 
 export { frame } from './frame.ts';
 export { home } from './home.ts';
-export { aboutPage, benchPage, drillPage, drillsPage, finderPage, lostPage } from './pages.ts';
+export { keptWords } from './kept.ts';
+export { aboutPage, benchPage, drillPage, drillsPage, finderPage, lostPage, notKeptPage } from './pages.ts';

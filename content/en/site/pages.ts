@@ -49,3 +49,12 @@ export const lostPage = {
 	lead: 'There is no page at this address.',
 	back: 'Back to the start',
 } as const;
+
+/** The page shown where a page is wanted that is not on the device, with no network. */
+export const notKeptPage = {
+	title: 'Not on this device: Prep Bay',
+	description: 'With no network, only what is kept on the device opens.',
+	heading: 'Not on this device yet',
+	lead: 'There is no network just now, and this page was not kept before. What you have done is not lost.',
+	next: 'The pages in the row at the top open as they are. Once there is a network again, load this page again and keep the rest of the site.',
+} as const;

@@ -3,6 +3,10 @@ import { betweenTasks } from './between.ts';
 import type { UnderWayNames } from './underWay.ts';
 
 const hour = 3_600_000;
+/** The event by which a page asks for all of the site to be kept on the device (`Kept.astro`). */
+const KEEP = 'prep-bay-keep';
+/** The event that tells it that this browser keeps nothing. */
+const CANNOT_KEEP = 'prep-bay-cannot-keep';
 
 /** What a tab says of a new version. */
 export type UpdateSaying =
@@ -21,14 +25,31 @@ export interface UpdateNotice {
 	show(saying: UpdateSaying, accept: (() => void) | null): void;
 }
 
+/** Whether the person asked the browser to save data, as far as it tells. */
+function isSavingData(): boolean {
+	const { connection } = navigator as Navigator & { readonly connection?: { readonly saveData?: boolean } };
+	return connection?.saveData === true || matchMedia('(prefers-reduced-data: reduce)').matches;
+}
+
+/** Waits until the page has nothing better to do. */
+const idle = (): Promise<unknown> =>
+	new Promise((done) => {
+		if ('requestIdleCallback' in globalThis) requestIdleCallback(done, { timeout: 5_000 });
+		else setTimeout(done, 2_000);
+	});
+
 /**
- * Registers the service worker at `/sw.js` and watches for a new version, also when the page is come back to (once an hour at most).
- * One that is asked for is taken when nothing is under way in any tab, and each tab says what it waits for. Where the browser has
- * no service workers, or refuses, the site works as before, from the network alone.
+ * Registers the service worker at `/sw.js`, has it keep the whole site when the page is idle, and watches for a new version, also when
+ * the page is come back to (once an hour at most). One that is asked for is taken when nothing is under way in any tab, and each tab
+ * says what it waits for. Where the person saves data, nothing is kept until it is asked for. Where the browser has no service
+ * workers, or refuses, the site works as before, from the network alone.
  */
 export async function watchForUpdates(notice: UpdateNotice, { lock, told, count }: UnderWayNames): Promise<void> {
 	if (!('serviceWorker' in navigator)) return;
 	const { serviceWorker } = navigator;
+	const keepAsked = new Promise<void>((done) => addEventListener(KEEP, () => done(), { once: true }));
+	const saves = isSavingData();
+	if (saves && !(await serviceWorker.getRegistration())) await keepAsked;
 
 	// the first worker ever to take a page over brings no new version with it
 	let controlled = serviceWorker.controller !== null;
@@ -38,7 +59,10 @@ export async function watchForUpdates(notice: UpdateNotice, { lock, told, count 
 	});
 
 	const registration = await serviceWorker.register('/sw.js').catch(() => undefined);
-	if (!registration) return;
+	if (!registration) return void dispatchEvent(new Event(CANNOT_KEEP));
+	const keepAll = async () => (await serviceWorker.ready).active?.postMessage({ type: 'keep-all' });
+	addEventListener(KEEP, () => void keepAll());
+	void (saves ? keepAsked : idle()).then(keepAll);
 
 	const channel = updateChannel();
 	/** Where it was asked for; null while it has not been. */
