@@ -3,7 +3,10 @@ import { readFileSync } from 'node:fs';
 import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
+import { licences } from './src/site/licences/index.ts';
 import { offline } from './src/site/offline/index.ts';
+import { hostHeaders } from './src/site/server/index.ts';
+import { stamp } from './src/site/stale/index.ts';
 import { leanChunks, leanDoors, leanLate, leanWorker } from './src/slim/index.ts';
 import { termLinks } from './src/wording/terms/index.ts';
 
@@ -52,9 +55,14 @@ export default defineConfig({
 				"worker-src 'self'",
 				"base-uri 'none'",
 				"form-action 'none'",
+				// text is never taken for markup or script; whose address a worker may have, scriptAddresses.js says
+				"require-trusted-types-for 'script'",
+				'trusted-types default',
 			],
-			// sets the theme before anything is painted
-			scriptDirective: { hashes: [hashOf('./src/site/theme/early.js')] },
+			// the first sets the theme before anything is painted
+			scriptDirective: {
+				hashes: [hashOf('./src/site/theme/early.js'), hashOf('./src/site/policy/scriptAddresses.js')],
+			},
 			// attributes alone: a drawing places its parts by them
 			styleDirective: {
 				hashes: [hashOf('./src/ui/styles/layers.css')],
@@ -62,7 +70,7 @@ export default defineConfig({
 			},
 		},
 	},
-	// offline comes last: it lists what the others have made
+	// offline lists what the others have made, and the stamp counts that too: so they come last
 	// only markup is for the JSX compiler: what it prints of other TypeScript is not always what it read
-	integrations: [mdx(), preact({ include: ['src/**/*.tsx'] }), offline()],
+	integrations: [mdx(), preact({ include: ['src/**/*.tsx'] }), licences(), hostHeaders(), offline(), stamp()],
 });

@@ -1,0 +1,28 @@
+import { rmSync, writeFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import type { AstroIntegration } from 'astro';
+import { digestInputs, measureBuild, STAMP_FILE, type Stamp } from './stamp.ts';
+
+/** Stamps a build with what it was made from. Put it last of all. */
+export function stamp(): AstroIntegration {
+	let root: URL;
+	let inputs = '';
+	return {
+		name: 'prep-bay-stamp',
+		hooks: {
+			'astro:config:done': ({ config }) => {
+				root = config.root;
+				// a build that breaks off is none
+				rmSync(new URL(STAMP_FILE, config.outDir), { force: true });
+			},
+			// before anything is read: what changes while it is built is not in it
+			'astro:build:start': () => {
+				inputs = digestInputs(fileURLToPath(root));
+			},
+			'astro:build:done': ({ dir }) => {
+				const stamp: Stamp = { inputs, ...measureBuild(fileURLToPath(dir)) };
+				writeFileSync(new URL(STAMP_FILE, dir), `${JSON.stringify(stamp)}\n`);
+			},
+		},
+	};
+}
