@@ -1,9 +1,10 @@
 import { cpSync } from 'node:fs';
 import path from 'node:path';
 import { expect, type Page, test } from '@playwright/test';
+import { siteFiles } from '../../src/site/offline/files.ts';
 import { type Served, serve } from '../../src/site/server/index.ts';
 import { pages } from './pages.ts';
-import { drop, makeVersion, untilKept, versionsOf } from './versions.ts';
+import { drop, keptOf, makeVersion, untilKept, versionsOf } from './versions.ts';
 
 let one: string;
 let two: string;
@@ -40,6 +41,8 @@ test('a new version waits until it is taken, then stands in every open page at o
 	page: tab,
 	context,
 }) => {
+	// what versions up to 2026 kept is under another name, and of no use any more
+	await tab.evaluate(() => caches.open('workbox-precache-v2').then((cache) => cache.put('/old', new Response('old'))));
 	site.use(two);
 	await tab.goto(`${site.origin}/about/`);
 	await expect(notice(tab)).toBeVisible();
@@ -58,6 +61,16 @@ test('a new version waits until it is taken, then stands in every open page at o
 	await expectAll(tab, 'two');
 	await site.close();
 	await expectAll(tab, 'two');
+	// and of the version before nothing is left
+	const { names, files } = await tab.evaluate(async () => ({
+		names: await caches.keys(),
+		files: (await (await caches.open('prep-bay.files')).keys()).length,
+	}));
+	expect(names).toEqual(['prep-bay.files']);
+	const { kept, of } = (await keptOf(tab)) ?? { kept: 0, of: 1 };
+	expect(kept).toBe(of);
+	// the mark that the whole site is kept stands among them
+	expect(files).toBe(siteFiles(two).first.length + siteFiles(two).later.length + 1);
 });
 
 test('later means later: the notice goes, the old version stays whole', async ({ page: tab }) => {

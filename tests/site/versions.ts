@@ -40,7 +40,7 @@ export function versionsOf(tab: Page): Promise<[string | undefined, string]> {
 }
 
 /** How much of the site is on the device, as the service worker says; null while none answers for the page. */
-function keptOf(tab: Page): Promise<{ kept: number; of: number } | null> {
+export function keptOf(tab: Page): Promise<{ kept: number; of: number } | null> {
 	return tab.evaluate(async () => {
 		const worker = navigator.serviceWorker.controller;
 		if (worker?.state !== 'activated') return null;

@@ -7,8 +7,8 @@ export const WORKER_FILE = 'sw.js';
 /** Where the build says what the whole site weighs, for a page that is to ask before any of it is kept. */
 export const KEPT_FILE = 'kept.json';
 
-/** What a page may need, by the end of its name. Notes for hosts and robots are not among it. */
-const KEPT = /\.(?:html|js|css|woff2|svg|png|json|webmanifest)$|^licences\.txt$/;
+/** What a page may need, by its name. Notes for hosts, robots and the next build are not among it. */
+const KEPT = /\.(?:html|js|css|woff2|svg|png|webmanifest)$|^(?:search-index\.json|licences\.txt)$/;
 
 /** One of many pages of one make, which come later than the pages that lead to them. */
 const ONE_OF_MANY = /^lessons\/(?!plan\/)[^/]+\/index\.html$/;
@@ -33,7 +33,7 @@ function namedIn(text: string, isScript: boolean, files: ReadonlySet<string>): s
 export function siteFiles(folder: string): SiteFiles {
 	const kept = (readdirSync(folder, { recursive: true }) as string[])
 		.map((file) => file.split(path.sep).join('/'))
-		.filter((file) => KEPT.test(file) && file !== WORKER_FILE && file !== KEPT_FILE)
+		.filter((file) => KEPT.test(file) && file !== WORKER_FILE)
 		.sort();
 	const files = new Set(kept);
 	const first = new Set(kept.filter((file) => !/\.(?:js|json|txt)$/.test(file) && !ONE_OF_MANY.test(file)));
