@@ -1,13 +1,5 @@
 import { TIMING } from '../../shared/dmx/index.ts';
-import {
-	type FixtureEvent,
-	inputFrom,
-	nextDeadline,
-	panelOf,
-	signalOf,
-	startFixture,
-	stepFixture,
-} from '../fixture/index.ts';
+import { type FixtureEvent, hasMains, inputFrom, nextDeadline, startFixture, stepFixture } from '../fixture/index.ts';
 import type { Gear, Unit } from './gear.ts';
 import { settleMains } from './power.ts';
 import { apply } from './send.ts';
@@ -24,13 +16,8 @@ export function takeOver(gear: Gear): void {
 
 /** The unit as it is after what its sheet says has happened to it: data came, went, and was gone for the loss time at 0 on the clock. */
 function usedUnit(unit: Unit): Unit {
-	const {
-		placed,
-		profile,
-		condition,
-		state: { context },
-	} = unit;
-	const input = inputFrom(profile, placed, context.live);
+	const { placed, profile, condition } = unit;
+	const input = inputFrom(profile, placed, hasMains(unit.state));
 	const since = placed.lost === undefined ? 0 : -TIMING.lossOfDataMs;
 	let state = startFixture(profile, {
 		...input,
@@ -59,7 +46,7 @@ function usedUnit(unit: Unit): Unit {
 		...unit,
 		state,
 		kept: placed.lost ? frameOf(placed.lost) : null,
-		deadline: nextDeadline(profile, panelOf(state), signalOf(state) === 'overdue', state.context),
+		deadline: nextDeadline(profile, state),
 	};
 }
 

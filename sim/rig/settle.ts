@@ -1,6 +1,14 @@
 import { carriesLevels } from '../../shared/dmx/index.ts';
 import { driveOf, type FixtureState, hasDataIn, isPowered } from '../fixture/index.ts';
-import { deskTalker, leaderTalker, lineBox, type Reception, receptions, type Talker, type Wiring } from '../line/index.ts';
+import {
+	deskTalker,
+	leaderTalker,
+	lineBox,
+	type Reception,
+	receptions,
+	type Talker,
+	type Wiring,
+} from '../line/index.ts';
 import type { Gear, Unit } from './gear.ts';
 import { settleMains } from './power.ts';
 import { frameOfDesk, frameOfLeader } from './source.ts';

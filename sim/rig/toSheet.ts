@@ -1,6 +1,6 @@
 import type { SomeSettings } from '../../shared/profile/index.ts';
 import type { RigSheet, SheetDesk, SheetFixture } from '../../shared/sheet/index.ts';
-import { ALL_DOWN, chargeAt, type FixtureState, signalOf } from '../fixture/index.ts';
+import { ALL_DOWN, chargeOf, type FixtureState, isSwitchedOn, signalOf } from '../fixture/index.ts';
 import { UNHARMED } from '../light/index.ts';
 import type { Desk, Unit } from './gear.ts';
 import type { Rig } from './types.ts';
@@ -49,9 +49,9 @@ function fixtureOf(unit: Unit, now: number): SheetFixture {
 	return {
 		...laid,
 		...settingOf(unit),
-		on: state.context.on,
+		on: isSwitchedOn(state),
 		plug,
-		charge: chargeOf(unit, now),
+		charge: shareOfCharge(unit, now),
 		hidden,
 		...(condition || Object.keys(wrong).length > 0 ? { condition: wrong } : {}),
 		...(isLost(state) ? { lost: unit.kept && standing(unit.kept) } : {}),
@@ -78,11 +78,12 @@ function isLost(state: FixtureState): boolean {
 }
 
 /** The share of a new battery's charge that is in it: as its sheet puts it while that still holds. */
-function chargeOf({ placed, profile, state: { context } }: Unit, now: number): number {
+function shareOfCharge({ placed, profile, state }: Unit, now: number): number {
 	const { battery } = profile.power;
-	if (!battery || !context.battery) return placed.charge;
-	const wattHours = chargeAt(context, now, battery.chargeWatts);
-	const asPlaced = Math.min(battery.wattHours * placed.charge, context.battery.capacity);
+	const inIt = state.context.battery;
+	if (!battery || !inIt) return placed.charge;
+	const wattHours = chargeOf(profile, state, now);
+	const asPlaced = Math.min(battery.wattHours * placed.charge, inIt.capacity);
 	return asPlaced === wattHours ? placed.charge : Math.min(1, wattHours / battery.wattHours);
 }
 

@@ -1,6 +1,15 @@
 import { expect } from 'vitest';
 import type { Key } from '../../../shared/profile/index.ts';
-import { chargeAt, type FixtureState, panelOf, powerOf, signalOf } from '../../../sim/fixture/index.ts';
+import {
+	chargeOf,
+	type FixtureState,
+	hasDataIn,
+	hasMains,
+	isSwitchedOn,
+	panelOf,
+	powerOf,
+	signalOf,
+} from '../../../sim/fixture/index.ts';
 import type { Rig, Sight } from '../../../sim/rig/index.ts';
 
 /**
@@ -47,15 +56,13 @@ export function expectSame(one: Rig, other: Rig, open: ReadonlySet<string>, late
 	for (const [fixture, unit] of one.gear.units) {
 		const its = other.gear.units.get(fixture) as typeof unit;
 		const reception = one.gear.receptions.get(fixture);
-		const isSpoiled = unit.state.context.data && (reception?.rate ?? 0) > 0;
+		const isSpoiled = hasDataIn(unit.state) && (reception?.rate ?? 0) > 0;
 		const isOther = later && isLost(unit.state) && `${unit.kept}` !== `${its.kept}`;
 		const seen = (rig: Rig) => steady(rig.look(fixture), isSpoiled || isOther, open.has(fixture));
 		if (!later && isLost(unit.state)) expect(its.kept, fixture).toEqual(unit.kept);
 		expect(seen(other), fixture).toEqual(seen(one));
 		expect([powerOf(its.state), signalOf(its.state)], fixture).toEqual([powerOf(unit.state), signalOf(unit.state)]);
-		const { battery } = unit.profile.power;
-		const charge = (rig: Rig, { state: { context } }: typeof unit) =>
-			chargeAt(context, rig.now, battery?.chargeWatts ?? 0);
+		const charge = (rig: Rig, { profile, state }: typeof unit) => chargeOf(profile, state, rig.now);
 		expect(charge(other, its)).toBeCloseTo(charge(one, unit), 3);
 	}
 	expect(factsOf(other)).toEqual(factsOf(one));
@@ -67,7 +74,8 @@ const isLost = (state: FixtureState): boolean => !['none', 'present'].includes(s
 function factsOf({ gear }: Rig) {
 	const { desk, cables, boxes, terminators, remote, hallPower, sound } = gear;
 	const units = [...gear.units].map(([id, { state, condition, plug, hidden, kept }]) => {
-		const { settings, switches, slides, on, live, data } = state.context;
+		const { settings, switches, slides } = state.context;
+		const [on, live, data] = [isSwitchedOn(state), hasMains(state), hasDataIn(state)];
 		return [
 			id,
 			{ settings, switches, slides, on, live, data, condition, plug, hidden, lost: isLost(state) && kept !== null },
