@@ -6,107 +6,113 @@ import { idText, someSettingsSchema, whole } from '../profile/index.ts';
  * sends them on is a box: it is written here, in `sim/line/devices.ts`, and where it has words or a shape of its own in
  * `content/en/rig/parts.ts` and `src/features/bench/Row.tsx`. Whatever else walks a rig asks a device for its ports.
  *
- * The schemas stand apart from the rest, so that a page that opens rigs need not carry what reads them.
+ * The schemas are made only for who reads sheets: a page that opens rigs need not carry them.
  */
 
 /** What the crew calls something. */
-export const name = v.pipe(v.string(), v.trim(), v.minLength(1), v.maxLength(60));
+export const name = () => v.pipe(v.string(), v.trim(), v.minLength(1), v.maxLength(60));
 /** A number within bounds, both of them allowed: metres, where nothing else is said. */
 export const metres = (least: number, most: number) =>
 	v.pipe(v.number(), v.finite(), v.minValue(least), v.maxValue(most));
 
-const flag = v.exactOptional(v.boolean());
-const share = v.exactOptional(metres(0, 1));
+const flag = () => v.exactOptional(v.boolean());
+const share = () => v.exactOptional(metres(0, 1));
 
 /** What is wrong inside a fixture; what is left out is as it should be. */
-export const conditionSchema = v.strictObject({
-	deadEmitters: v.exactOptional(v.pipe(v.array(idText), v.maxLength(16))),
-	/** Share of its light that is left while it is too hot, 0 to 1. */
-	foldBack: share,
-	covered: flag,
-	receiverDead: flag,
-	badSocket: v.exactOptional(v.nullable(v.picklist(['in', 'out']))),
-	/** Unit loads that its line input puts on beyond its own. */
-	extraLoads: v.exactOptional(metres(0, 64)),
-	sensorDead: flag,
-	microphoneDead: flag,
-	displayDead: flag,
-	/** What its battery holds, as a share of what it held when new. */
-	batteryHealth: share,
-	chargerDead: flag,
-});
+export const conditionSchema = () =>
+	v.strictObject({
+		deadEmitters: v.exactOptional(v.pipe(v.array(idText), v.maxLength(16))),
+		/** Share of its light that is left while it is too hot, 0 to 1. */
+		foldBack: share(),
+		covered: flag(),
+		receiverDead: flag(),
+		badSocket: v.exactOptional(v.nullable(v.picklist(['in', 'out']))),
+		/** Unit loads that its line input puts on beyond its own. */
+		extraLoads: v.exactOptional(metres(0, 64)),
+		sensorDead: flag(),
+		microphoneDead: flag(),
+		displayDead: flag(),
+		/** What its battery holds, as a share of what it held when new. */
+		batteryHealth: share(),
+		chargerDead: flag(),
+	});
 
-export const fixtureSchema = v.strictObject({
-	id: idText,
-	/** What the crew calls it: 'wash 3, house left'. */
-	name,
-	profile: idText,
-	place: v.strictObject({
-		/** Along the wall and above the floor, metres. */
-		x: metres(0, 200),
-		y: metres(0, 40),
-		/** Distance to the wall it lights, metres. */
-		throw: metres(0.2, 100),
-		overhead: v.optional(v.boolean(), false),
-	}),
-	settings: v.optional(someSettingsSchema, {}),
-	/** Ten switches, first to tenth, and each slide's position from 0: for a DIP panel. */
-	switches: v.optional(v.pipe(v.array(v.boolean()), v.length(10))),
-	slides: v.optional(v.array(whole(0, 9))),
-	/** Its own power switch. */
-	on: v.optional(v.boolean(), true),
-	/** Where its mains plug is: `wall`, `none`, or the fixture whose link socket feeds it. */
-	plug: v.optional(idText, 'none'),
-	/** Battery charge at the start, 0 to 1. */
-	charge: v.optional(metres(0, 1), 1),
-	/** Whether something stands between it and the person with the remote. */
-	hidden: v.optional(v.boolean(), false),
-	/** What is wrong inside it, where anything is. */
-	condition: v.exactOptional(conditionSchema),
-	/** It had data and lost it: the slots that stood up in the last frame, or null where it could make nothing of that. */
-	lost: v.exactOptional(
-		v.nullable(v.pipe(v.array(v.strictObject({ slot: whole(1, 512), level: whole(0, 255) })), v.maxLength(512))),
-	),
-});
-
-export const deskSchema = v.strictObject({
-	name,
-	/** Output sockets: a letter, the universe it carries (E1.31: 1 to 63999), and whether it sends. */
-	outputs: v.pipe(
-		v.array(
-			v.strictObject({
-				id: v.pipe(v.string(), v.regex(/^[a-z]$/, 'Expected one small letter')),
-				universe: whole(1, 63999),
-				on: v.optional(v.boolean(), true),
-				/** Start code of its frames (E1.11); 0, which is levels, where left out. */
-				startCode: v.exactOptional(whole(0, 255)),
-			}),
+export const fixtureSchema = () =>
+	v.strictObject({
+		id: idText,
+		/** What the crew calls it: 'wash 3, house left'. */
+		name: name(),
+		profile: idText,
+		place: v.strictObject({
+			/** Along the wall and above the floor, metres. */
+			x: metres(0, 200),
+			y: metres(0, 40),
+			/** Distance to the wall it lights, metres. */
+			throw: metres(0.2, 100),
+			overhead: v.optional(v.boolean(), false),
+		}),
+		settings: v.optional(someSettingsSchema, {}),
+		/** Ten switches, first to tenth, and each slide's position from 0: for a DIP panel. */
+		switches: v.optional(v.pipe(v.array(v.boolean()), v.length(10))),
+		slides: v.optional(v.array(whole(0, 9))),
+		/** Its own power switch. */
+		on: v.optional(v.boolean(), true),
+		/** Where its mains plug is: `wall`, `none`, or the fixture whose link socket feeds it. */
+		plug: v.optional(idText, 'none'),
+		/** Battery charge at the start, 0 to 1. */
+		charge: v.optional(metres(0, 1), 1),
+		/** Whether something stands between it and the person with the remote. */
+		hidden: v.optional(v.boolean(), false),
+		/** What is wrong inside it, where anything is. */
+		condition: v.exactOptional(conditionSchema()),
+		/** It had data and lost it: the slots that stood up in the last frame, or null where it could make nothing of that. */
+		lost: v.exactOptional(
+			v.nullable(v.pipe(v.array(v.strictObject({ slot: whole(1, 512), level: whole(0, 255) })), v.maxLength(512))),
 		),
-		v.minLength(1),
-		v.maxLength(8),
-	),
-	/** What the desk thinks each fixture is. */
-	patch: v.array(v.strictObject({ fixture: idText, universe: whole(1, 63999), address: whole(1, 512), mode: idText })),
-	/** Levels that stand up; all others are 0. */
-	levels: v.optional(
-		v.array(v.strictObject({ universe: whole(1, 63999), slot: whole(1, 512), level: whole(0, 255) })),
-		[],
-	),
-	master: v.optional(whole(0, 255), 255),
-});
+	});
+
+export const deskSchema = () =>
+	v.strictObject({
+		name: name(),
+		/** Output sockets: a letter, the universe it carries (E1.31: 1 to 63999), and whether it sends. */
+		outputs: v.pipe(
+			v.array(
+				v.strictObject({
+					id: v.pipe(v.string(), v.regex(/^[a-z]$/, 'Expected one small letter')),
+					universe: whole(1, 63999),
+					on: v.optional(v.boolean(), true),
+					/** Start code of its frames (E1.11); 0, which is levels, where left out. */
+					startCode: v.exactOptional(whole(0, 255)),
+				}),
+			),
+			v.minLength(1),
+			v.maxLength(8),
+		),
+		/** What the desk thinks each fixture is. */
+		patch: v.array(
+			v.strictObject({ fixture: idText, universe: whole(1, 63999), address: whole(1, 512), mode: idText }),
+		),
+		/** Levels that stand up; all others are 0. */
+		levels: v.optional(
+			v.array(v.strictObject({ universe: whole(1, 63999), slot: whole(1, 512), level: whole(0, 255) })),
+			[],
+		),
+		master: v.optional(whole(0, 255), 255),
+	});
 
 /** Boxes by the sheet's lists of them. */
-export const boxEntries = {
+export const boxEntries = () => ({
 	/** Splitters: one input `in`, outputs `1` to `n`, each a fresh line. */
 	splitters: v.optional(
-		v.array(v.strictObject({ id: idText, name, outputs: whole(2, 16), on: v.optional(v.boolean(), true) })),
+		v.array(v.strictObject({ id: idText, name: name(), outputs: whole(2, 16), on: v.optional(v.boolean(), true) })),
 		[],
 	),
-};
+});
 
-export type SheetFixture = v.InferOutput<typeof fixtureSchema>;
-export type SheetDesk = v.InferOutput<typeof deskSchema>;
-type Boxes = { [List in keyof typeof boxEntries]: v.InferOutput<(typeof boxEntries)[List]> };
+export type SheetFixture = v.InferOutput<ReturnType<typeof fixtureSchema>>;
+export type SheetDesk = v.InferOutput<ReturnType<typeof deskSchema>>;
+type Entries = ReturnType<typeof boxEntries>;
+type Boxes = { [List in keyof Entries]: v.InferOutput<Entries[List]> };
 
 /** All of a sheet that is a device. */
 interface Devices extends Boxes {

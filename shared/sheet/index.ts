@@ -1,5 +1,5 @@
 /**
- * The rig sheet: what is meant to stand where, set to what, wired how, as plain JSON. A sheet opens a
+ * The rig sheet: what stands where, set to what, wired how, as plain JSON. A sheet opens a
  * simulated rig (`sim/rig`); a drill starts from one; the desk's patch, the mains links and the sockets
  * in it are held to each other here, so that what opens is a rig that could be built.
  */

@@ -34,7 +34,7 @@ export const cableSchema = v.strictObject({
 
 export const sheetSchema = v.strictObject({
 	version: v.literal(1),
-	name,
+	name: name(),
 	/** The wall the rig lights, metres; whether there is power in its sockets, and how loud it is there, 0 to 1: power and silence where left out. */
 	hall: v.optional(
 		v.strictObject({
@@ -45,9 +45,9 @@ export const sheetSchema = v.strictObject({
 		}),
 		{ width: 16, height: 6 },
 	),
-	fixtures: v.pipe(v.array(fixtureSchema), v.maxLength(6400)),
-	desk: v.optional(v.nullable(deskSchema), null),
-	...boxEntries,
+	fixtures: v.pipe(v.array(fixtureSchema()), v.maxLength(6400)),
+	desk: v.optional(v.nullable(deskSchema()), null),
+	...boxEntries(),
 	cables: v.optional(v.array(cableSchema), []),
 	/** Sockets with a terminator in them. */
 	terminators: v.optional(v.array(portText), []),

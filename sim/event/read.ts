@@ -79,7 +79,7 @@ const eventSchema = v.variant('type', [
 	v.strictObject({ type: kind('sound.play'), level: share }),
 	v.strictObject({ type: kind('settings.become'), fixture, change: someSettingsSchema }),
 	v.strictObject({ type: kind('charge.become'), fixture, charge: share }),
-	v.strictObject({ type: kind('condition.become'), fixture, change: conditionSchema }),
+	v.strictObject({ type: kind('condition.become'), fixture, change: conditionSchema() }),
 ]);
 
 /** One event from outside. @param place where it stood, for the error's path. @throws InputError `event.shape` with the place. */

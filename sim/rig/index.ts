@@ -1,6 +1,7 @@
 /**
  * A rig sheet opened: fixtures, line, desk and remote as one simulated thing that events drive and a log replays. `send` and
- * `wait` change it, `look` says what a person would see, `why` gives the reason trail from source to light.
+ * `wait` change it, `look` says what a person would see, `why` gives the reason trail from source to light, and `toSheet` says how
+ * it stands as a sheet again.
  *
  * Modelled: everything a hand can do to panels, plugs, cables, desk and remote, and what follows from it, with time jumping from
  * one thing that happens to the next. Frames are not sent one by one: a frame is worked out when somebody looks, since nothing

@@ -19,8 +19,7 @@ export function lineEvent(gear: Gear, event: LineEvent): void {
 					'cable.id',
 					`There is a cable '${cable.id}' already. Give the new one another id.`,
 				);
-			if (cable.from !== null && cable.from === cable.to)
-				throw new InputError('event.socket', 'cable.to', 'Both ends of a cable cannot be in one socket.');
+			requireApart(cable, 'cable.to');
 			for (const port of [cable.from, cable.to]) if (port !== null) requireFree(gear, port);
 			gear.cables = [...gear.cables, cable];
 			return;
@@ -47,7 +46,7 @@ export function lineEvent(gear: Gear, event: LineEvent): void {
 			change(gear, event.cable, { [event.end]: null });
 			return;
 		case 'cable.become':
-			cableOf(gear, event.cable);
+			requireApart({ ...cableOf(gear, event.cable), ...event.change }, 'change');
 			for (const port of [event.change.from, event.change.to]) if (port) requireSocket(gear, port);
 			change(gear, event.cable, event.change);
 			return;
@@ -61,6 +60,11 @@ export function lineEvent(gear: Gear, event: LineEvent): void {
 			gear.terminators = gear.terminators.filter((port) => port !== event.port);
 			return;
 	}
+}
+
+function requireApart({ from, to }: SheetCable, path: string): void {
+	if (from !== null && from === to)
+		throw new InputError('event.socket', path, 'Both ends of a cable cannot be in one socket.');
 }
 
 function cableOf(gear: Gear, id: string): SheetCable {

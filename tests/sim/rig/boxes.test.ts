@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { type RigSheet, readSheet } from '../../../shared/sheet/index.ts';
 import { openRig } from '../../../sim/rig/index.ts';
+import { thrownBy } from '../../shared/thrown.ts';
 import { led } from './sheets.ts';
 
 /** The battery leader's line goes through a splitter. */
@@ -27,4 +28,16 @@ test('a box in the hall passes a battery leader’s frames on while it is on and
 	rig.send({ type: 'hall.power', on: true });
 	expect(heard(rig)).toEqual(['clean', []]);
 	expect(heard(openRig(split(false)))).toEqual(off);
+});
+
+// it would be a rig that no sheet can say, and so one that could not be kept
+test('no event puts both ends of a cable into one socket', () => {
+	const rig = openRig(led);
+	const before = rig.gear.cables;
+	for (const change of [{ from: 'f-1:in' }, { from: 'f-3:out', to: 'f-3:out' }])
+		expect(thrownBy(() => rig.send({ type: 'cable.become', cable: 'c1', change }))).toMatchObject({
+			code: 'event.socket',
+			message: 'Both ends of a cable cannot be in one socket.',
+		});
+	expect(rig.gear.cables).toBe(before);
 });
