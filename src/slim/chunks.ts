@@ -19,7 +19,7 @@ const codeSplitting: Exclude<Rolldown.OutputOptions['codeSplitting'], boolean | 
 				// what the bench shares with two and more: two files of it, what the finder needs too and the rest, are smaller than several
 				if (found.length > 2 && found.includes('bench')) return found.includes('finder') ? 'shared' : 'shared-bench';
 				// what keeps things may be needed later by any; pages' own small scripts share nothing with islands
-				if (found.length > 0 && /\/src\/storage\/(?!pages\/)/.test(id)) return 'storage';
+				if (found.length > 0 && /\/src\/storage\/\w+\.ts$/.test(id)) return 'storage';
 				// what belongs to no page may be needed later by another, which then need not fetch the file of the page that had it first
 				const [, nobodys] = /\/(?:src|content\/en)\/(ui|wording|cautions|checks)\//.exec(id) ?? [];
 				if (nobodys !== undefined && found.length > 0 && !found.includes('bench'))

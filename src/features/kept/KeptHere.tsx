@@ -1,20 +1,10 @@
 import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { keptWords as words } from '../../../content/en/storage/index.ts';
-import { DEVICE, followKept, isReadable, saveText, tellKept } from '../../storage/index.ts';
+import { DEVICE, followKept, isReadable, mayHoldRecords, saveText, tellKept } from '../../storage/index.ts';
 import { Button, Live, Notice, Tape } from '../../ui/index.ts';
-import {
-	asideLines,
-	bytesOf,
-	forget,
-	forgetRecords,
-	type KeptLine,
-	keptLines,
-	type RecordLines,
-	recordLines,
-	textOf,
-	withRecords,
-} from './list.ts';
+import { asideLines, bytesOf, forget, type KeptLine, keptLines, textOf } from './list.ts';
+import type { RecordLines } from './records.ts';
 
 const when = new Intl.DateTimeFormat('en-GB', { dateStyle: 'medium', timeStyle: 'short' });
 
@@ -55,6 +45,9 @@ const aside = (): Line[] =>
 		remove: () => forget(DEVICE, [key]),
 	}));
 
+/** Fetched where there may be some: a database is more than the rest of the page. */
+const records = () => import('./records.ts');
+
 const gone = (act: Promise<void>): Promise<boolean> =>
 	act.then(
 		() => true,
@@ -72,7 +65,7 @@ const ofRecords = ({ papers, results, text }: RecordLines): Line[] =>
 					bytes: bytesOf(text),
 					file: 'papers',
 					text: () => text,
-					remove: () => gone(forgetRecords()),
+					remove: () => gone(records().then(({ forgetRecords }) => forgetRecords())),
 				},
 			];
 
@@ -84,21 +77,22 @@ const ofRecordAsides = ({ asides }: RecordLines): Line[] =>
 		bytes: bytesOf(JSON.stringify(each.found)),
 		file: 'record-set-aside',
 		text: () => JSON.stringify(each.found),
-		remove: () => gone(withRecords((records) => records.dropAside(each))),
+		remove: () => gone(records().then(({ withRecords }) => withRecords((held) => held.dropAside(each)))),
 	}));
 
 /** All that is kept on this device, and all that was set aside: each with its size, saved to a file or deleted. */
 export function KeptHere(): JSX.Element {
 	const [turn, again] = useState(0);
-	const [records, setRecords] = useState<RecordLines | null>(null);
+	const [held, setHeld] = useState<RecordLines | null>(null);
 	const [isUnread, setUnread] = useState(false);
 	const [said, say] = useState('');
 	const top = useRef<HTMLDivElement>(null);
 	useEffect(() => followKept(() => again((n) => n + 1)), []);
 	useEffect(() => {
-		recordLines().then(
+		const look = async () => ((await mayHoldRecords()) ? (await records()).recordLines() : null);
+		look().then(
 			(found) => {
-				setRecords(found);
+				setHeld(found);
 				setUnread(false);
 			},
 			() => setUnread(true),
@@ -119,7 +113,7 @@ export function KeptHere(): JSX.Element {
 				title={words.kept}
 				lead={words.keptWords}
 				none={words.none}
-				lines={[...kept(), ...(records ? ofRecords(records) : [])]}
+				lines={[...kept(), ...(held ? ofRecords(held) : [])]}
 				onRemove={remove}
 			/>
 			<Lines
@@ -127,7 +121,7 @@ export function KeptHere(): JSX.Element {
 				title={words.aside}
 				lead={words.asideWords}
 				none={words.asideNone}
-				lines={[...aside(), ...(records ? ofRecordAsides(records) : [])]}
+				lines={[...aside(), ...(held ? ofRecordAsides(held) : [])]}
 				onRemove={remove}
 			/>
 			{isUnread && <Notice kind="wrong">{words.recordsGone}</Notice>}
