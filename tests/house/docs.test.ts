@@ -45,3 +45,26 @@ describe('every path and command named exists', () => {
 		expect(missingFrom('`tests/run.ts`, `npm test`, `npm run speed`, `x / y`, `src/*/index.ts`')).toEqual([]);
 	});
 });
+
+describe('the Node it runs on', () => {
+	const { engines, optionalDependencies }: { engines: { node: string }; optionalDependencies: Record<string, string> } =
+		JSON.parse(textOf('package.json'));
+
+	it('is said alike in README and package.json', () => {
+		const [, oldest = ''] = /^>=(\d+\.\d+\.\d+)$/.exec(engines.node) ?? [];
+		expect(oldest).not.toBe('');
+		expect(textOf('README.md')).toContain(`Node ${oldest} or newer`);
+	});
+
+	it('is new enough where the install brings it', () => {
+		const parts = (version: string) =>
+			version
+				.split('.')
+				.map((part) => part.padStart(4, '0'))
+				.join('.');
+		const brought = Object.entries(optionalDependencies).filter(([name]) => name.startsWith('node-'));
+		expect(brought.length).toBeGreaterThan(0);
+		for (const [name, version] of brought)
+			expect(parts(version) >= parts(engines.node.slice('>='.length)), name).toBe(true);
+	});
+});

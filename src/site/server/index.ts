@@ -1,8 +1,7 @@
 /**
  * A small static server for the built site, for `npm start` and for the tests: it does what any host does that compresses what it
- * sends, and no more. What it sends beside a file is one table, which the build leaves as `HEADERS_FILE` for other hosts too.
+ * sends, and no more. What it sends beside a file is one table, which the build leaves as `headers.txt` for other hosts too.
  * Build-time code: no page loads it.
  */
-export { HEADERS_FILE } from './headers.ts';
 export { hostHeaders } from './integration.ts';
 export { type Served, serve } from './server.ts';
