@@ -57,7 +57,7 @@ const FLOWS: readonly { readonly name: string; readonly at: string; readonly bod
 			name: 'the finder: three taps to a first check, worked out beside the page',
 			at: '/finder/',
 			body: `
-			await press('button', '4 fixtures');
+			await press('[aria-label="4 fixtures"]');
 			for (const choice of ['desk', 'tallow-6', 'wash-2', 'dark']) await press('[data-choice="' + choice + '"]');
 			const check = await until('a check', () => find('[data-check]'));
 			return check.textContent.length > 10;`,

@@ -14,12 +14,12 @@ const heading = (tab: Page) => tab.getByRole('heading', { level: 1 });
 const BUSY = { timeout: 60_000 };
 
 /** A browser set to save data: Chromium says so by this. */
-const saving = (tab: Page): Promise<void> =>
+const saving = (tab: Page) =>
 	tab.addInitScript(() => {
 		Object.defineProperty(navigator, 'connection', { value: { saveData: true } });
 	});
 /** A page that is never idle, so that what waits for that does not come. */
-const neverIdle = (tab: Page): Promise<void> =>
+const neverIdle = (tab: Page) =>
 	tab.addInitScript(() => {
 		globalThis.requestIdleCallback = () => 0;
 	});

@@ -26,12 +26,11 @@ export async function writeServiceWorker(folder: string): Promise<{ first: Kept;
 		compilerOptions: {
 			target: ts.ScriptTarget.ES2022,
 			module: ts.ModuleKind.ESNext,
-			moduleDetection: ts.ModuleDetectionKind.Legacy,
 			removeComments: true,
 		},
 	});
 	const consts = Object.entries(lists).map(([name, files]) => `const ${name} = ${JSON.stringify(files)};\n`);
-	await writeFile(path.join(folder, WORKER_FILE), `${consts.join('')}${outputText}`);
+	await writeFile(path.join(folder, WORKER_FILE), `${consts.join('')}${outputText.replace(/^export \{\};$/m, '')}`);
 	const sum = (files: typeof lists.first): Kept => ({
 		files: files.length,
 		bytes: files.reduce((bytes, [, , weight]) => bytes + weight, 0),
