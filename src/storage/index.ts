@@ -33,7 +33,7 @@ export {
 } from './device.ts';
 export { endOfJson, type JsonBounds, type JsonTrouble, LINK_BOUNDS, readJson } from './json.ts';
 export { Keeping } from './Keeping.tsx';
-export { isNewer, KEPT, type KeptId, thingAt } from './kept.ts';
+export { isNewer, isOurs, KEPT, type KeptId, thingAt } from './kept.ts';
 export { DATABASE, LISTS, type List, mayHoldRecords } from './lists.ts';
 export { deflateText, fromBase64url, inflateText, toBase64url } from './packed.ts';
 export { resultsText } from './pages/done.ts';

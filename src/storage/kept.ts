@@ -47,6 +47,9 @@ export const KEPT = Object.freeze({
 
 export type KeptId = keyof typeof KEPT;
 
+/** Whether a key is of this site, whichever version of it keeps something there. */
+export const isOurs = (key: string): boolean => key.startsWith('prep-bay.');
+
 /** Which thing a key belongs to; null where this version keeps nothing under it. */
 export function thingAt(key: string): KeptId | null {
 	const ids = Object.keys(KEPT) as KeptId[];

@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { filesUnder, textOf } from './tree.ts';
 
 /** What a browser keeps things in, and what tells other tabs of it. */
-const STORES = /\b(localStorage|sessionStorage|indexedDB|BroadcastChannel|StorageEvent)\b|['"`]storage['"`]/;
+const STORES =
+	/\b(localStorage|sessionStorage|indexedDB|BroadcastChannel|StorageEvent)\b|EventListener\(\s*['"`]storage['"`]/;
 /** What is kept is declared by its key in one place. */
 const KEY = /['"`]prep-bay\.(?!under-way)/;
 

@@ -1,6 +1,7 @@
 import {
 	asidesIn,
 	dropText,
+	isOurs,
 	KEPT,
 	type KeptId,
 	keysIn,
@@ -9,9 +10,6 @@ import {
 	textAt,
 	thingAt,
 } from '../../storage/index.ts';
-
-/** What all keys of the site begin with. */
-const OURS = 'prep-bay.';
 
 /** What pages go on from, by kind. */
 export interface KeptLine {
@@ -24,7 +22,7 @@ export interface KeptLine {
 /** All of it, in the order in which it is declared. */
 export function keptLines(store: Store): KeptLine[] {
 	const asides = new Set(asidesIn(store).map(({ key }) => key));
-	const keys = keysIn(store).filter((key) => key.startsWith(OURS) && !asides.has(key));
+	const keys = keysIn(store).filter((key) => isOurs(key) && !asides.has(key));
 	return [...(Object.keys(KEPT) as KeptId[]), 'other' as const].flatMap((id) => {
 		const own = keys.filter((key) => (thingAt(key) ?? 'other') === id).sort();
 		return own.length === 0 ? [] : [{ id, keys: own, bytes: bytesOf(textOf(store, own)) }];
