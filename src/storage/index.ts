@@ -37,6 +37,7 @@ export { isNewer, isOurs, KEPT, type KeptId, thingAt } from './kept.ts';
 export { DATABASE, LISTS, type List, mayHoldRecords } from './lists.ts';
 export { deflateText, fromBase64url, inflateText, toBase64url } from './packed.ts';
 export { resultsText } from './pages/done.ts';
+export { offlineChannel } from './pages/offline.ts';
 export { readTheme, type Theme, themes, writeTheme } from './pages/theme.ts';
 export { updateChannel } from './pages/update.ts';
 export { pauses } from './pauses.ts';
