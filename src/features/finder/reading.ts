@@ -2,11 +2,10 @@ import * as v from 'valibot';
 import { sheetWords } from '../../../content/en/finder/index.ts';
 import { InputError, isInputError } from '../../../shared/error/index.ts';
 import { readShape } from '../../../shared/profile/index.ts';
-import { asMeant, QUICK_LINKS, quickSheet, RIG_IDS, type RigSheet, readSheet } from '../../../shared/sheet/index.ts';
+import { QUICK_LINKS, quickSheet, RIG_IDS, type RigSheet, readSheet } from '../../../shared/sheet/index.ts';
 import { COMPLAINT_KINDS, type Learnt } from '../../../sim/finder/index.ts';
-import { toSheet } from '../../../sim/rig/index.ts';
 import { KEPT, readJson } from '../../storage/index.ts';
-import { holdsRig, MOST, playInStretches, readLink } from '../rig/index.ts';
+import { holdsRig, MOST, readBenchSheet } from '../rig/index.ts';
 import { readBundled } from './bundled.ts';
 import type { Asks } from './protocol.ts';
 import type { Kept, RigChoice } from './walk.ts';
@@ -97,17 +96,13 @@ export function readKeptRig(walk: string): RigSheet | null {
 /**
  * A rig out of text: a sheet as JSON, a link to a bench, or the fragment of one. Of a bench what it has become is
  * taken, with nothing broken in it: what is broken is for the finder to find.
- * @throws InputError `sheet.text`, `sheet.crowded`, and what `readSheet` and `readLink` throw
+ * @throws InputError `sheet.text`, `sheet.crowded`, and what `readSheet` and `readBenchSheet` throw
  */
 export async function readRig(text: string): Promise<RigChoice> {
 	const trimmed = text.trim();
 	if (trimmed === '') throw new InputError('sheet.text', '', sheetWords.empty);
 	const fragment = trimmed.slice(Math.max(0, trimmed.indexOf('#')));
-	if (holdsRig(fragment)) {
-		const { sheet, log } = await readLink(fragment);
-		const stands = toSheet(await playInStretches(sheet, log));
-		return { kind: 'sheet', sheet: fitting(asMeant(stands, sheet)) };
-	}
+	if (holdsRig(fragment)) return { kind: 'sheet', sheet: fitting(await readBenchSheet(fragment)) };
 	return { kind: 'sheet', sheet: readRigSheet(parsed(trimmed)) };
 }
 

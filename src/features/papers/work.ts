@@ -4,7 +4,7 @@ import { groundOf, kindsFor, type Paper, RIG_KIND_IDS, readRecipe, TOPIC_IDS } f
 import { readSheet } from '../../../shared/sheet/index.ts';
 import { readJson } from '../../storage/index.ts';
 import { kindName } from '../../wording/index.ts';
-import { holdsRig, MOST, readLink } from '../rig/index.ts';
+import { holdsRig, MOST, readBenchSheet } from '../rig/index.ts';
 import { markAny, rigSources, setAny } from './engine.ts';
 import { paperFile, paperFragment, readHandedIn, resultFile, resultFragment } from './exchange/index.ts';
 import { fileNameOf } from './fileName.ts';
@@ -129,7 +129,7 @@ const handing = (link: string, title: string, fileText: string): Handing => ({
 	fitsQr: link.length <= MOST_QR,
 });
 
-/** @throws InputError `papers.sheet`, and what `readSheet` and `readLink` throw */
+/** @throws InputError `papers.sheet`, and what `readSheet` and `readBenchSheet` throw */
 async function readPasted(text: string): ReturnType<typeof readOwn> {
 	const wrong = (words: string) => new InputError('papers.sheet', 'rig', words);
 	if (text === '') throw wrong(trainerWords.pasteEmpty);
@@ -139,7 +139,7 @@ async function readPasted(text: string): ReturnType<typeof readOwn> {
 
 async function readOwn(text: string, wrong: (words: string) => InputError) {
 	const fragment = text.slice(Math.max(0, text.indexOf('#')));
-	if (holdsRig(fragment)) return held((await readLink(fragment)).sheet);
+	if (holdsRig(fragment)) return held(await readBenchSheet(fragment));
 	const read = readJson(text);
 	if (typeof read === 'string') throw wrong(read === 'damaged' ? trainerWords.pasteNot : trainerWords.pasteLong);
 	const found = read.value;

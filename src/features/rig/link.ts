@@ -1,3 +1,4 @@
+import type { RigSheet } from '../../../shared/sheet/index.ts';
 import { deflateText, toBase64url } from '../../storage/index.ts';
 import { type Kept, LINK_VERSION } from './kept.ts';
 
@@ -21,4 +22,12 @@ export async function readLink(fragment: string): Promise<Kept> {
  */
 export async function readBenchFile(text: string): Promise<Kept> {
 	return (await import('./reading.ts')).readFile(text);
+}
+
+/**
+ * The sheet of what the bench of a fragment has become, with nothing broken in it: for whoever asks about the rig that somebody
+ * has built there. @throws InputError as `readLink` and `playBack`
+ */
+export async function readBenchSheet(fragment: string): Promise<RigSheet> {
+	return (await import('./reading.ts')).benchOf(await readLink(fragment));
 }

@@ -1,6 +1,7 @@
 import { InputError } from '../../../shared/error/index.ts';
-import { readSheet } from '../../../shared/sheet/index.ts';
+import { asMeant, type RigSheet, readSheet } from '../../../shared/sheet/index.ts';
 import { LONGEST_LOG, type RigEvent, readEvent, readLog } from '../../../sim/event/index.ts';
+import { toSheet } from '../../../sim/rig/index.ts';
 import {
 	fromBase64url,
 	inflateText,
@@ -12,6 +13,7 @@ import {
 	readRecord,
 } from '../../storage/index.ts';
 import { type Kept, LINK_VERSION, MOST } from './kept.ts';
+import { playInStretches } from './play.ts';
 import { inWaits } from './waits.ts';
 
 /** Characters of a fragment. A full log of the longest kind stays under it. */
@@ -67,6 +69,11 @@ function playable(kept: Kept): Kept {
 			`The clock of this rig ran for ${Math.round(plays / 86_400_000)} days, and a link or a file may bring ${LONGEST_PLAY_MS / 86_400_000}. Ask for a fresh one.`,
 		);
 	return kept;
+}
+
+/** As `readBenchSheet`. */
+export async function benchOf({ sheet, log }: Kept): Promise<RigSheet> {
+	return asMeant(toSheet(await playInStretches(sheet, log)), sheet);
 }
 
 /**

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import type { Answers, PaperRecipeInput } from '../../../../shared/paper/index.ts';
 import { bundledRig } from '../../../../shared/sheet/index.ts';
+import type { RigEvent } from '../../../../sim/event/index.ts';
 import { papersWork as work } from '../../../../src/features/papers/work.ts';
 import { linkOf } from '../../../../src/features/rig/index.ts';
 import { rightAnswer } from './rightAnswer.ts';
@@ -91,6 +92,13 @@ test('what fits is offered, and a rig is taken from a sheet or a link to a bench
 	const from = { sheet, name: sheet.name, fixtures: 4 };
 	expect(await work.pasted({ text: JSON.stringify(sheet) })).toEqual(from);
 	expect(await work.pasted({ text: `https://hall.example/bench/${await linkOf({ sheet, log: [] })}` })).toEqual(from);
+	// and of a bench what it has become, with nothing broken in it
+	const log: RigEvent[] = [
+		{ type: 'desk.master', level: 128 },
+		{ type: 'cable.become', cable: 'cable-1', change: { minus: 'open' } },
+	];
+	const desk = sheet.desk && { ...sheet.desk, master: 128 };
+	expect((await work.pasted({ text: await linkOf({ sheet, log }) })).sheet).toEqual({ ...sheet, desk });
 	for (const text of ['', ' ', '{', '[]', JSON.stringify({ ...sheet, fixtures: [] }), '#rig=1.%'])
 		await expect(work.pasted({ text })).rejects.toThrow(/^[A-Z].*\.$/s);
 });
