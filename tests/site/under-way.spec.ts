@@ -30,6 +30,8 @@ const LONG = { timeout: 60_000 };
 
 test.describe('with a new version', () => {
 	test.slow();
+	// one after the other: each worker that took part of them would make both versions anew
+	test.describe.configure({ mode: 'default' });
 	let one: string;
 	let two: string;
 	let site: Served;

@@ -6,6 +6,9 @@ import { type Served, serve } from '../../src/site/server/index.ts';
 import { pages } from './pages.ts';
 import { drop, keptOf, makeVersion, untilKept, versionsOf } from './versions.ts';
 
+// one after the other: each worker that took part of them would make both versions anew
+test.describe.configure({ mode: 'default' });
+
 let one: string;
 let two: string;
 let site: Served;
