@@ -6,17 +6,19 @@ import { digestInputs, measureBuild, STAMP_FILE, type Stamp } from './stamp.ts';
 /** Stamps a build with what it was made from. Put it last of all. */
 export function stamp(): AstroIntegration {
 	let root: URL;
+	let out: URL;
 	let inputs = '';
 	return {
 		name: 'prep-bay-stamp',
 		hooks: {
 			'astro:config:done': ({ config }) => {
 				root = config.root;
-				// a build that breaks off is none
-				rmSync(new URL(STAMP_FILE, config.outDir), { force: true });
+				out = config.outDir;
 			},
 			// before anything is read: what changes while it is built is not in it
 			'astro:build:start': () => {
+				// a build that breaks off is none
+				rmSync(new URL(STAMP_FILE, out), { force: true });
 				inputs = digestInputs(fileURLToPath(root));
 			},
 			'astro:build:done': ({ dir }) => {
