@@ -1,7 +1,8 @@
 import type { KeyedPanel, Settings } from '../../shared/profile/index.ts';
 import type { RigEvent } from '../event/index.ts';
 import { type PanelState, panelOf } from '../fixture/index.ts';
-import { openUnharmed, type Rig } from '../rig/index.ts';
+import type { Rig } from '../rig/index.ts';
+import { openUnharmed } from '../rig/trusted.ts';
 import { isPress, pressesOf } from './hands.ts';
 import type { Task } from './types.ts';
 import { panelNeeds, stepsBetween } from './way/index.ts';

@@ -9,11 +9,11 @@
  * person takes to think and to walk. That changes nothing of what is right.
  */
 export { findingsOf } from './check.ts';
+export { hintOn, markDrill, shortestWay } from './checked.ts';
 export { isInHand, pressesOf } from './hands.ts';
 export type { Harm } from './harm.ts';
 export { DRILL_IDS, type DrillKind } from './ids.ts';
 export { DRILL_KINDS, type DrillKindInfo } from './list.ts';
 export { makeDrill, makeDrillWhere, makeTask } from './make.ts';
-export { markDrill } from './mark.ts';
 export type { Condition, Drill, Facts, Finding, Hand, Mark, Range, Scene, Source, Task, Told } from './types.ts';
-export { fewestPresses, HAND, type Hint, hintOn, shortestWay } from './way/index.ts';
+export { fewestPresses, HAND, type Hint } from './way/index.ts';

@@ -2,7 +2,7 @@ import { InputError, shown } from '../../shared/error/index.ts';
 import { SETTING_KEYS, type SettingKey } from '../../shared/profile/index.ts';
 import { makeRandom } from '../../shared/random/index.ts';
 import { noBoxes, profileFor, type RigSheet, type SheetFixture } from '../../shared/sheet/index.ts';
-import { openUnharmed } from '../rig/index.ts';
+import { openUnharmed } from '../rig/trusted.ts';
 import { cautionsFor } from './cautions.ts';
 import { findingsOf } from './check.ts';
 import { DRILL_IDS, type DrillKind } from './ids.ts';

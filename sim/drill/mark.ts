@@ -1,8 +1,7 @@
 import type { RigEvent } from '../event/index.ts';
-import { openUnharmed, replayUnharmed } from '../rig/index.ts';
+import { openUnharmed, replayUnharmed } from '../rig/trusted.ts';
 import { findingsOf } from './check.ts';
 import { countPresses } from './count.ts';
-import { soundTask } from './guard.ts';
 import { requireInHand } from './hands.ts';
 import { mainsRecord } from './harm.ts';
 import type { Mark, Task } from './types.ts';
@@ -23,11 +22,10 @@ function fewestOf(drill: Task): number {
 /**
  * Marks a learner's log: played from the start of the drill, and looked at where it ends. Nothing that was typed or clicked
  * elsewhere counts.
- * @throws InputError `drill.shape` or `drill.fixture` for what is no drill, `drill.hands` for an event it does not leave to the
- *   learner, and as `replay` for a log that is none or an event that fits nothing
+ * @param drill taken as it is
+ * @throws InputError `drill.hands` for an event it does not leave to the learner, and as `replay` for a log that is none or an event that fits nothing
  */
-export function markDrill(task: Task, log: readonly RigEvent[]): Mark {
-	const drill = soundTask(task);
+export function markDrill(drill: Task, log: readonly RigEvent[]): Mark {
 	requireInHand(drill, log);
 	const rig = replayUnharmed(drill.sheet, log);
 	const wrong = findingsOf(drill, rig);

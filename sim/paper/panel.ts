@@ -2,7 +2,7 @@ import { type Chance, type Draft, type Level, oneOf, type Say, say, type Wrong }
 import type { Key, KeyedPanel, LeafItem, MenuItem, Profile, SomeSettings } from '../../shared/profile/index.ts';
 import type { RigSheet } from '../../shared/sheet/index.ts';
 import { valueText } from '../fixture/index.ts';
-import { openUnharmed } from '../rig/index.ts';
+import { openUnharmed } from '../rig/trusted.ts';
 import { nameAt, sheetFor, stand } from './stage.ts';
 
 /** One key, pressed so many times in a row. */

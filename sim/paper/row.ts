@@ -1,6 +1,6 @@
 import { modeOf, type Profile, type Settings, type SomeSettings } from '../../shared/profile/index.ts';
 import type { RigSheet } from '../../shared/sheet/index.ts';
-import { openUnharmed } from '../rig/index.ts';
+import { openUnharmed } from '../rig/trusted.ts';
 import { type Seen, seenOf, tellsApart } from './seen.ts';
 import { deskWith, idAt, levelsOf, lineThrough, nameAt, sheetFor, stand } from './stage.ts';
 

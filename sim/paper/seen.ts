@@ -1,6 +1,6 @@
 import type { Say } from '../../shared/paper/index.ts';
 import type { Programme } from '../../shared/profile/index.ts';
-import type { Rig, Sight } from '../rig/index.ts';
+import { type Rig, type Sight, why } from '../rig/index.ts';
 
 /** Cells that look alike. */
 interface Run {
@@ -46,7 +46,7 @@ export function seenOf(rig: Rig, fixture: string): Seen | null {
 
 /** The programme that decides the light, by the rig's reason trail. */
 function programmeOf(rig: Rig, fixture: string): Seen['programme'] {
-	const found = rig.why(fixture).find(({ id }) => id === 'slots.programme' || id === 'drive.programme');
+	const found = why(rig, fixture).find(({ id }) => id === 'slots.programme' || id === 'drive.programme');
 	const programmes = rig.gear.units.get(fixture)?.profile.programmes ?? [];
 	const programme = programmes.find(({ id }) => id === found?.facts['programme']);
 	return programme ? { id: programme.id, name: programme.name, kind: programme.kind } : null;

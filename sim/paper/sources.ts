@@ -10,7 +10,8 @@ import {
 	type PracticalMark,
 	setPaper,
 } from '../../shared/paper/index.ts';
-import { type Drill, type DrillKind, makeDrill, markDrill } from '../drill/index.ts';
+import { type Drill, type DrillKind, makeDrill } from '../drill/index.ts';
+import { markDrill } from '../drill/trusted.ts';
 import { readLog } from '../event/index.ts';
 import { cautionHere } from './kinds/caution-here.ts';
 import { displaySays } from './kinds/display-says.ts';

@@ -1,7 +1,7 @@
 import { type Chance, type Draft, type Level, oneOf, say, type Wrong } from '../../shared/paper/index.ts';
 import type { DipPanel, Profile } from '../../shared/profile/index.ts';
 import type { RigSheet } from '../../shared/sheet/index.ts';
-import { openUnharmed } from '../rig/index.ts';
+import { openUnharmed } from '../rig/trusted.ts';
 import { nameAt, sheetFor, stand } from './stage.ts';
 
 type Field = DipPanel['fields'][number];

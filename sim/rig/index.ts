@@ -1,7 +1,8 @@
 /**
  * A rig sheet opened: fixtures, line, desk and remote as one simulated thing that events drive and a log replays. `send` and
  * `wait` change it, `look` says what a person would see, `why` gives the reason trail from source to light, and `toSheet` says how
- * it stands as a sheet again.
+ * it stands as a sheet again. What is handed in is held to the schemas here; `trusted.ts` is the door for those who have read it
+ * already.
  *
  * Modelled: everything a hand can do to panels, plugs, cables, desk and remote, and what follows from it, with time jumping from
  * one thing that happens to the next. Frames are not sent one by one: a frame is worked out when somebody looks, since nothing
@@ -10,11 +11,12 @@
  */
 
 export { askedOf } from './asked.ts';
+export { openRig, replay } from './checked.ts';
 export type { Desk, DeskOutput, Gear, Patch, Unit } from './gear.ts';
 export { dataLampAfter } from './lamp.ts';
 export { lookUnder } from './look.ts';
 export { readsFrom } from './plan.ts';
 export { REASON_IDS, type Reason, type ReasonId } from './reason.ts';
-export { openRig, openUnharmed, replay, replayUnharmed } from './rig.ts';
 export { toSheet } from './toSheet.ts';
 export type { OpenOptions, Rig, Sight } from './types.ts';
+export { why } from './why.ts';

@@ -1,53 +1,31 @@
 import { InputError, shown } from '../../shared/error/index.ts';
 import type { RigSheet } from '../../shared/sheet/index.ts';
 import type { RigEvent } from '../event/index.ts';
-import { faultEvents } from '../fault/index.ts';
 import { advance } from './clock.ts';
 import { forkGear, type Gear, gearFrom } from './gear.ts';
-import { requireEvent, requireFaults, soundSheet } from './guard.ts';
 import { takeOver } from './inUse.ts';
 import { lookAt } from './look.ts';
 import { apply } from './send.ts';
 import { leadersOf, settle } from './settle.ts';
-import type { OpenOptions, Rig } from './types.ts';
-import { whyOf } from './why.ts';
+import type { Rig } from './types.ts';
+
+/** What holds an event to what it must be before a rig takes it. */
+export type HoldEvent = (event: RigEvent) => void;
 
 /**
- * Opens a rig from a sheet: every fixture set and wired as the sheet says, at clock zero.
- * @param sheet as `readSheet` gives it
- * @param options `faults`: put in before anybody looks; they are no part of the log
- * @throws InputError `sheet.*` for what is no sheet, `rig.options` for what are no options, `fault.*` for a fault that does not
- *   fit this rig
+ * A rig from a whole sheet: every fixture set and wired as the sheet says, at clock zero.
+ * @param harm done to it before anybody looks; no part of the log
  */
-export function openRig(sheet: RigSheet, options: OpenOptions = {}): Rig {
-	requireFaults(options);
-	const { gear } = openUnharmed(sheet);
-	for (const event of (options.faults ?? []).flatMap((fault) => faultEvents(gear.sheet, fault))) change(gear, event);
-	return rigOf(gear, []);
-}
-
-/** As `openRig`, with nothing wrong in it: a page that opens rigs so need not carry the fault catalogue. */
-export function openUnharmed(sheet: RigSheet): Rig {
-	const gear = gearFrom(soundSheet(sheet));
+export function rigFrom(sheet: RigSheet, harm: readonly RigEvent[], hold: HoldEvent): Rig {
+	const gear = gearFrom(sheet);
 	takeOver(gear);
 	settle(gear, new Map());
-	return rigOf(gear, []);
+	for (const event of harm) change(gear, event);
+	return rigOf(gear, [], hold);
 }
 
-/**
- * A rig with a log played into it: the same sheet and log give the same rig, state for state.
- * @throws InputError as `send` does, for an event that fits nothing; `path` says which
- */
-export function replay(sheet: RigSheet, log: readonly RigEvent[], options: OpenOptions = {}): Rig {
-	return played(openRig(sheet, options), log);
-}
-
-/** As `replay`, with nothing wrong in the rig but what the log does to it. @throws InputError as `replay` */
-export function replayUnharmed(sheet: RigSheet, log: readonly RigEvent[]): Rig {
-	return played(openUnharmed(sheet), log);
-}
-
-function played(rig: Rig, log: readonly RigEvent[]): Rig {
+/** A rig with a log played into it. @throws InputError as `replay` */
+export function played(rig: Rig, log: readonly RigEvent[]): Rig {
 	if (!Array.isArray(log)) throw new InputError('log.shape', '', `A log is a list of events; found ${shown(log)}.`);
 	for (const [i, event] of log.entries()) {
 		try {
@@ -68,7 +46,7 @@ function change(gear: Gear, ...events: readonly RigEvent[]): void {
 	settle(gear, before);
 }
 
-function rigOf(gear: Gear, log: RigEvent[]): Rig {
+function rigOf(gear: Gear, log: RigEvent[], hold: HoldEvent): Rig {
 	return {
 		sheet: gear.sheet,
 		get now() {
@@ -78,7 +56,7 @@ function rigOf(gear: Gear, log: RigEvent[]): Rig {
 			return log;
 		},
 		send(event) {
-			requireEvent(event);
+			hold(event);
 			change(gear, event);
 			log.push(event);
 		},
@@ -101,8 +79,7 @@ function rigOf(gear: Gear, log: RigEvent[]): Rig {
 			else log.push({ type: 'clock.wait', ms: milliseconds });
 		},
 		look: (fixture) => lookAt(gear, fixture),
-		why: (fixture) => whyOf(gear, fixture),
-		fork: () => rigOf(forkGear(gear), [...log]),
+		fork: () => rigOf(forkGear(gear), [...log], hold),
 		gear,
 	};
 }

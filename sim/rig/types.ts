@@ -3,7 +3,6 @@ import type { PlacedFault, RigEvent } from '../event/index.ts';
 import type { PanelDisplay } from '../fixture/index.ts';
 import type { CellLight } from '../light/index.ts';
 import type { Gear } from './gear.ts';
-import type { Reason } from './reason.ts';
 
 /** Only what a person standing there could see. */
 export interface Sight {
@@ -46,7 +45,6 @@ export interface Rig {
 	/** The only thing that moves the clock. Logged as `clock.wait`. */
 	wait(milliseconds: number): void;
 	look(fixture: string): Sight;
-	why(fixture: string): Reason[];
 	/** Another rig from the same state; the two go on apart. Cheap: state is shared until it changes. */
 	fork(): Rig;
 	/** The rig's insides, for the marker, the finder and tests: to be read and never changed. */

@@ -1,8 +1,8 @@
 import { driveOf, powerOf } from '../fixture/index.ts';
-import type { Gear } from './gear.ts';
 import { isByLine } from './plan.ts';
 import type { Reason } from './reason.ts';
 import { unitOf } from './step.ts';
+import type { Rig } from './types.ts';
 import { whyDrive, whyPower } from './whyDrive.ts';
 import { whyLamp } from './whyLamp.ts';
 import { whyLine } from './whyLine.ts';
@@ -14,8 +14,10 @@ const WAY = ['source', 'line', 'signal'];
  * Why a fixture looks as it does: from what feeds it, through what decides its light and how that reaches it, to the lamp.
  * The trail ends at the first link that stops the light; where that is on the way from a source, with what else is wrong there,
  * and with what the fixture does without data.
+ * @param id of a fixture of the rig
+ * @throws InputError `event.fixture` for a fixture that the rig has not
  */
-export function whyOf(gear: Gear, id: string): Reason[] {
+export function why({ gear }: Pick<Rig, 'gear'>, id: string): Reason[] {
 	const unit = unitOf(gear, id);
 	const trail: Reason[] = [...whyPower(gear, unit)];
 	if (driveOf(unit.state) !== 'unpowered' && powerOf(unit.state) !== 'flat') {

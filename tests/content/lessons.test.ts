@@ -5,7 +5,7 @@ import { PART_IDS } from '../../content/en/lessons/index.ts';
 import type { Paper, PaperRecipeInput } from '../../shared/paper/index.ts';
 import { makeTask, markDrill, shortestWay } from '../../sim/drill/index.ts';
 import { markRigPaper, setRigPaper } from '../../sim/paper/index.ts';
-import { openUnharmed } from '../../sim/rig/index.ts';
+import { openRig } from '../../sim/rig/index.ts';
 import { figures } from '../../src/features/lessons/figures/index.tsx';
 import { checksOf, partsOf, practiceOf, seenOf } from '../../src/features/lessons/index.ts';
 import { sheetOf } from '../../src/features/lessons/open.ts';
@@ -81,7 +81,7 @@ describe.each(files)('$lesson.id', (file) => {
 
 	it('stands on a bench that opens, and its slip shows', () => {
 		const { sheet, log, slip, hand } = practiceOf(lesson);
-		const rig = openUnharmed(sheet);
+		const rig = openRig(sheet);
 		for (const event of [...log, ...slip]) event.type === 'clock.wait' ? rig.wait(event.ms) : rig.send(event);
 		if (hand !== null) expect(sheet.fixtures.map(({ id }) => id)).toContain(hand);
 		const seen = seenOf(lesson);

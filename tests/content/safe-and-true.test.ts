@@ -6,7 +6,7 @@ import { figureWords } from '../../content/en/lessons/index.ts';
 import { TIMING } from '../../shared/dmx/index.ts';
 import { bundledProfile } from '../../shared/profile/index.ts';
 import { quickSheet } from '../../shared/sheet/index.ts';
-import { openUnharmed } from '../../sim/rig/index.ts';
+import { openRig } from '../../sim/rig/index.ts';
 import { referencePages } from '../../src/features/reference/index.ts';
 import { textOf } from '../house/tree.ts';
 import { lessonFiles, proseOf } from './lessons.ts';
@@ -147,7 +147,7 @@ describe('all switches down', () => {
 		const cobble = bundledProfile('cobble');
 		if (!cobble) throw new Error('no cobble');
 		const sheet = quickSheet({ count: 1, linked: 'desk', profile: 'cobble' });
-		const rig = openUnharmed({
+		const rig = openRig({
 			...sheet,
 			fixtures: sheet.fixtures.map((each) => ({ ...each, switches: Array.from({ length: 10 }, () => false) })),
 		});

@@ -1,4 +1,4 @@
-import { layers, openEnds, wings } from './layers.ts';
+import { doors, layers, openEnds, wings } from './layers.ts';
 
 const names = Object.keys(layers);
 const quoted = (text) => text.replace(/[.*+?^${}()|[\]\\/]/g, '\\$&');
@@ -23,12 +23,18 @@ const forbidden = [
 	},
 	{
 		name: 'through-the-door',
-		comment: 'Another folder is entered through its index.ts only.',
+		comment: 'Another folder is entered through its doors only (tests/house/layers.ts).',
 		severity: 'error',
 		from: { path: `^(${room})/` },
 		to: {
 			path: `^(?:${room})/.`,
-			pathNot: ['^$1/', `^(?:${room})/index\\.ts$`, `(${openEnds.map(quoted).join('|')})$`],
+			pathNot: [
+				'^$1/',
+				...Object.entries(doors).map(
+					([layer, files]) => `^(?=${layer}/)(?:${room})/(?:${files.map(quoted).join('|')})$`,
+				),
+				`(${openEnds.map(quoted).join('|')})$`,
+			],
 		},
 	},
 	...Object.entries(layers).flatMap(([name, layer]) => {

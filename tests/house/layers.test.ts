@@ -39,6 +39,8 @@ describe('the layer rule, in .ts and .tsx', () => {
 		['within a room, past any door', 'sim/rig/index.ts', 'sim/rig/deep/open.ts'],
 		['one feature to another', 'src/features/finder/index.ts', 'src/features/bench/index.ts'],
 		['a door to a door', 'shared/sheet/index.ts', 'shared/profile/index.ts'],
+		['the door of those who have read what they bring', 'src/features/bench/index.ts', 'sim/rig/trusted.ts'],
+		['the door of the worker', 'src/engine/index.ts', 'src/features/finder/routes.ts'],
 	])('grants %s', async (_, from, to) => {
 		const way = path.posix.relative(path.posix.dirname(from), to).replace(/^(?!\.)/, './');
 		expect(await broken({ [from]: `import '${way}';\n`, [to]: empty })).toEqual([]);
@@ -55,6 +57,8 @@ describe('the layer rule, in .ts and .tsx', () => {
 		['src to tests', 'src/features/bench/index.ts', 'tests/help.ts', 'layer-src'],
 		['past a door', 'src/features/bench/index.ts', 'sim/rig/open.ts', 'through-the-door'],
 		['past a door in the same layer', 'sim/rig/index.ts', 'sim/line/wire.ts', 'through-the-door'],
+		['a trusting door where there is none', 'sim/rig/index.ts', 'shared/sheet/trusted.ts', 'through-the-door'],
+		['a trusting door further in', 'src/features/bench/index.ts', 'sim/rig/deep/trusted.ts', 'through-the-door'],
 		['past the door of a feature', 'src/features/finder/index.ts', 'src/features/bench/wall.ts', 'through-the-door'],
 		['past the door of words', 'src/wording/index.ts', 'content/en/rig/parts.ts', 'through-the-door'],
 		['past the door of the site, from a page', 'src/pages/it.ts', 'src/site/server/start.ts', 'through-the-door'],

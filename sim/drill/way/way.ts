@@ -1,8 +1,8 @@
 import { InputError } from '../../../shared/error/index.ts';
 import type { RigEvent } from '../../event/index.ts';
 import { isSwitchedOn } from '../../fixture/index.ts';
-import { type Rig, replayUnharmed, type Unit } from '../../rig/index.ts';
-import { soundTask } from '../guard.ts';
+import type { Rig, Unit } from '../../rig/index.ts';
+import { replayUnharmed } from '../../rig/trusted.ts';
 import { pressesOf, requireInHand } from '../hands.ts';
 import type { Task } from '../types.ts';
 import { type Wish, wishFor } from '../wish.ts';
@@ -22,11 +22,10 @@ import { panelScript, type Script, type Timed } from './script.ts';
  * A hold is three events: `key.down`, `clock.wait`, `key.up`; each ends where it is worst for what follows, since nobody lets
  * go on the very value. Panels are worked one after another where each stays
  * awake and open long enough, and otherwise all at once, so that none falls asleep on the way.
- * @throws InputError `drill.shape` or `drill.fixture` for what is no drill, `drill.hands` for a log with events that are not in
- *   hand, as `replay` for a log that is none or an event that fits nothing, and `drill.stuck` where hands cannot finish it any more (no log of hands leads there in the drills made here)
+ * @param drill taken as it is
+ * @throws InputError `drill.hands` for a log with events that are not in hand, as `replay` for a log that is none or an event that fits nothing, and `drill.stuck` where hands cannot finish it any more (no log of hands leads there in the drills made here)
  */
-export function shortestWay(task: Task, log: readonly RigEvent[] = []): RigEvent[] {
-	const drill = soundTask(task);
+export function shortestWay(drill: Task, log: readonly RigEvent[] = []): RigEvent[] {
 	requireInHand(drill, log);
 	return wayOn(drill, replayUnharmed(drill.sheet, log));
 }
@@ -57,8 +56,8 @@ export interface Hint {
 }
 
 /** The first step of {@link wayOn}, with what a hand needs to know of it; null where nothing is left. @throws InputError `drill.stuck` */
-export function hintOn(task: Task, rig: Rig): Hint | null {
-	const { events, timed } = partsOf(soundTask(task), rig);
+export function hintOn(drill: Task, rig: Rig): Hint | null {
+	const { events, timed } = partsOf(drill, rig);
 	if (events[0]) return { event: events[0], hold: null };
 	const first = timed[0];
 	if (!first) return null;

@@ -12,7 +12,7 @@ import {
 import { footprintOf, type Profile } from '../../../shared/profile/index.ts';
 import { makeRandom } from '../../../shared/random/index.ts';
 import type { RigSheet } from '../../../shared/sheet/index.ts';
-import { openUnharmed } from '../../rig/index.ts';
+import { openUnharmed } from '../../rig/trusted.ts';
 import { bandChartOf, slotChartOf } from '../chart.ts';
 import { type At, type Frame, frameFor, misreadings, readingOf, sheetWith } from '../frame.ts';
 import { type Seen, saySeen, seenOf, tellsApart } from '../seen.ts';

@@ -1,6 +1,6 @@
 import { draft, KIND_TOPICS, type Kind, LEVELS } from '../../../shared/paper/index.ts';
 import { DRILL_KINDS, fewestPresses } from '../../drill/index.ts';
-import { openUnharmed } from '../../rig/index.ts';
+import { openUnharmed } from '../../rig/trusted.ts';
 import { drillable, drillFacts, drillsOn } from '../drills.ts';
 
 /** Draws before there is held to be no drill of a level on these fixtures; each bundled fixture has some at every level. */

@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { whyWords } from '../../../content/en/bench/index.ts';
-import type { Reason } from '../../../sim/rig/index.ts';
+import { type Reason, why } from '../../../sim/rig/index.ts';
 import { Dialog } from '../../ui/index.ts';
 import { describeFixture, fixtureName, reasonStage, reasonText } from '../../wording/index.ts';
 import { useBench } from './view.ts';
@@ -22,7 +22,7 @@ export default function Why({ fixture, onClose }: { fixture: string; onClose: ()
 		<Dialog open onClose={onClose} title={whyWords.title(fixtureName(rig, fixture))} closeWords={whyWords.close}>
 			<p>{whyWords.lead}</p>
 			<ol class="trail">
-				{rig.why(fixture).map((reason, i) => (
+				{why(rig, fixture).map((reason, i) => (
 					<li key={`${reason.id}-${i}`} data-effect={reason.effect}>
 						<svg class="trail-mark" viewBox="0 0 24 24" width="28" height="28" aria-hidden="true">
 							<path d={MARKS[reason.effect]} />

@@ -1,7 +1,8 @@
 import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { drillWords } from '../../../content/en/drills/index.ts';
-import { hintOn, type Mark, markDrill, type Task } from '../../../sim/drill/index.ts';
+import type { Mark, Task } from '../../../sim/drill/index.ts';
+import { hintOn, markDrill } from '../../../sim/drill/trusted.ts';
 import { DEVICE } from '../../storage/index.ts';
 import { Button, Live } from '../../ui/index.ts';
 import { hintText } from '../../wording/index.ts';

@@ -1,7 +1,7 @@
 import type { Case } from '../../../content/en/lessons/index.ts';
 import { InputError } from '../../../shared/error/index.ts';
 import { finderOn, hiddenRig, makeFaultDrill, openBench } from '../../../sim/finder/index.ts';
-import { openUnharmed } from '../../../sim/rig/index.ts';
+import { openUnharmed } from '../../../sim/rig/trusted.ts';
 import { checkTitle, complaintText, faultName, outcomeText } from '../../wording/index.ts';
 
 /** A case solved by the finder, in words, as it would go for somebody who does as it says. */

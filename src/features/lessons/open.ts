@@ -1,7 +1,7 @@
 import { InputError } from '../../../shared/error/index.ts';
 import { bundledRig, quickSheet, type RigSheet, readSheet } from '../../../shared/sheet/index.ts';
 import { makeDrill, makeTask, type Task } from '../../../sim/drill/index.ts';
-import { openUnharmed } from '../../../sim/rig/index.ts';
+import { openUnharmed } from '../../../sim/rig/trusted.ts';
 import { drillTask } from '../../wording/index.ts';
 import { presetSheet } from '../bench/index.ts';
 import { conditionOf, goalFacts } from './goal.ts';

@@ -1,5 +1,6 @@
 import type { RigEvent } from '../../../sim/event/index.ts';
-import { openUnharmed, type Rig } from '../../../sim/rig/index.ts';
+import { type Rig, why } from '../../../sim/rig/index.ts';
+import { openUnharmed } from '../../../sim/rig/trusted.ts';
 import { fixtureLight, fixtureName, reasonText } from '../../wording/index.ts';
 import { sheetOf } from './open.ts';
 import type { Lesson } from './schema.ts';
@@ -28,7 +29,7 @@ export function seenOf({ bench, slip }: Pick<Lesson, 'bench' | 'slip'>): Seen[] 
 	const before = slip.watch.map(light);
 	play(rig, slip.log);
 	return slip.watch.map((fixture, i) => {
-		const stop = rig.why(fixture).find(({ effect }) => effect === 'stops');
+		const stop = why(rig, fixture).find(({ effect }) => effect === 'stops');
 		return {
 			name: fixtureName(rig, fixture),
 			before: before[i] ?? '',

@@ -1,7 +1,8 @@
 import { InputError, isInputError } from '../../../shared/error/index.ts';
 import type { RigSheet } from '../../../shared/sheet/index.ts';
 import type { RigEvent } from '../../../sim/event/index.ts';
-import { openUnharmed, type Rig } from '../../../sim/rig/index.ts';
+import type { Rig } from '../../../sim/rig/index.ts';
+import { openUnharmed } from '../../../sim/rig/trusted.ts';
 import { pauses } from '../../storage/index.ts';
 
 export interface PlayOptions {

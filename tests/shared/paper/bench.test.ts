@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { type Item, PLAIN_KIND_IDS, type PlainKindId, setPaper } from '../../../shared/paper/index.ts';
 import type { RigSheet } from '../../../shared/sheet/index.ts';
-import { openRig, type Reason } from '../../../sim/rig/index.ts';
+import { openRig, type Reason, why } from '../../../sim/rig/index.ts';
 import { runs } from '../../runs.ts';
 import { oddProfile } from './grounds.ts';
 
@@ -11,7 +11,7 @@ function reasonsOf(bench: RigSheet): readonly Reason[] {
 	rig.wait(2000);
 	const id = bench.fixtures[0]?.id ?? '';
 	expect(rig.look(id).lamps.data).toBe('steady');
-	return rig.why(id);
+	return why(rig, id);
 }
 
 const itemsWith = (kind: PlainKindId, seed: number, more: object = {}): readonly Item[] =>

@@ -12,7 +12,7 @@ import {
 } from '../../../sim/drill/index.ts';
 import { fewestPresses } from '../../../sim/drill/way/index.ts';
 import type { RigEvent } from '../../../sim/event/index.ts';
-import { type Rig, replay } from '../../../sim/rig/index.ts';
+import { type Rig, replay, why } from '../../../sim/rig/index.ts';
 import { runs } from '../../runs.ts';
 import { thrownBy } from '../../shared/thrown.ts';
 
@@ -51,7 +51,7 @@ describe('what is asked is what a person then sees', () => {
 
 	it('desk-band: the reason trail names the programme, at a speed near enough', () => {
 		finished('desk-band', (drill, rig, at) => {
-			const reason = rig.why(fact(drill, 'fixture')).find(({ id }) => id === 'slots.programme');
+			const reason = why(rig, fact(drill, 'fixture')).find(({ id }) => id === 'slots.programme');
 			expect(reason?.facts['programme'], at).toBe(fact(drill, 'programme'));
 			const off = Math.abs(Number(reason?.facts['speed']) - fact<number>(drill, 'speed'));
 			expect(off, at).toBeLessThanOrEqual(fact<number>(drill, 'off'));

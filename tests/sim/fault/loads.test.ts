@@ -3,7 +3,7 @@ import { EIA485 } from '../../../shared/dmx/index.ts';
 import { bundledRig } from '../../../shared/sheet/index.ts';
 import { faultEvents, MENDS, placedFaults } from '../../../sim/fault/index.ts';
 import { openBench, openFinder } from '../../../sim/finder/index.ts';
-import { openRig } from '../../../sim/rig/index.ts';
+import { openRig, why } from '../../../sim/rig/index.ts';
 
 /** A line input gone bad, on a rig where the others on its line make it too many. */
 describe('too many loads', () => {
@@ -17,7 +17,7 @@ describe('too many loads', () => {
 			expect(rig.look(id).light.flicker, id).toBe(true);
 			expect(rig.look(id).lamps.data, id).toBe('flickering');
 		}
-		const trail = rig.why('bar-24').find(({ id }) => id === 'line.too-many-loads');
+		const trail = why(rig, 'bar-24').find(({ id }) => id === 'line.too-many-loads');
 		expect(trail).toMatchObject({ facts: { loads: 24 + 30 } });
 	});
 

@@ -18,6 +18,7 @@ import {
 	openPart,
 	together,
 } from '../../../sim/finder/index.ts';
+import { why } from '../../../sim/rig/index.ts';
 import { runs } from '../../runs.ts';
 import { thrownBy } from '../../shared/thrown.ts';
 import { textOf, walkGig } from './gig.ts';
@@ -85,7 +86,7 @@ describe('the catalogue', () => {
 			const sheet = bundledRig(id);
 			const meant = meantWitness(sheet);
 			for (const { fixture } of complaintsOf(meant, sheet).slice(0, 40)) {
-				const trail = meant.rig.why(fixture);
+				const trail = why(meant.rig, fixture);
 				expect(
 					trail.some(({ effect }) => effect === 'stops'),
 					`${id} ${fixture}`,

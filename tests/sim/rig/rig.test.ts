@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { isInputError } from '../../../shared/error/index.ts';
 import { type RigEvent, readEvent } from '../../../sim/event/index.ts';
-import { openRig, REASON_IDS, type Rig, replay } from '../../../sim/rig/index.ts';
+import { openRig, REASON_IDS, type Rig, replay, why } from '../../../sim/rig/index.ts';
 import { runs } from '../../runs.ts';
 import { anyEvent } from './events.ts';
 import { led, mixed } from './sheets.ts';
@@ -61,7 +61,7 @@ describe.each([
 				act(rig, list);
 				for (const { id } of sheet.fixtures) {
 					const { light, lamps } = rig.look(id);
-					const trail = rig.why(id);
+					const trail = why(rig, id);
 					const dark = light.whole.brightness === 0 && light.whole.ultraviolet === 0;
 					// damaged frames jump between dark and lit: the trail tells of the jumping
 					if (light.flicker) expect(trail.map((reason) => reason.id)).toContain('light.flickers');
@@ -100,7 +100,7 @@ describe.each([
 				const before = JSON.stringify(stateOf(rig));
 				for (const { id } of sheet.fixtures) {
 					rig.look(id);
-					rig.why(id);
+					why(rig, id);
 				}
 				expect(JSON.stringify(stateOf(rig))).toBe(before);
 				if (last.type === 'clock.wait') return;

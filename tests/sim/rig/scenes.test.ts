@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { readSheet } from '../../../shared/sheet/index.ts';
 import type { RigEvent } from '../../../sim/event/index.ts';
-import { openRig, type Rig } from '../../../sim/rig/index.ts';
+import { openRig, type Rig, why } from '../../../sim/rig/index.ts';
 import { thrownBy } from '../../shared/thrown.ts';
 import { led, mixed } from './sheets.ts';
 
 const words = (rig: Rig, id: string): string => rig.look(id).light.whole.words;
-const ids = (rig: Rig, id: string): string[] => rig.why(id).map((reason) => reason.id);
+const ids = (rig: Rig, id: string): string[] => why(rig, id).map((reason) => reason.id);
 function send(rig: Rig, ...events: RigEvent[]): void {
 	for (const event of events) rig.send(event);
 }

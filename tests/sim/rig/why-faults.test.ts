@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { bundledRig, RIG_IDS, type RigSheet } from '../../../shared/sheet/index.ts';
 import type { PlacedFault } from '../../../sim/event/index.ts';
 import { FAULTS, faultEvents, placedFaults } from '../../../sim/fault/index.ts';
-import { openRig, type Reason, type Rig } from '../../../sim/rig/index.ts';
+import { openRig, type Reason, type Rig, why } from '../../../sim/rig/index.ts';
 
 /** Whether a link of a fixture's trail is the one that names a fault at its place. */
 type Names = (reason: Reason, placed: PlacedFault, fixture: string) => boolean;
@@ -137,10 +137,10 @@ describe.each(RIG_IDS)('every fault at every place, on %s', (rigId) => {
 				for (const { sound, faulty, when } of sights(sheet, placed)) {
 					const said = `${fault} at ${placed.place} ${placed.detail ?? ''} ${when}`;
 					const victims = ids.filter((id) => shows(sound, id) !== shows(faulty, id));
-					const named = victims.filter((id) => faulty.why(id).some((reason) => names(reason, placed, id)));
+					const named = victims.filter((id) => why(faulty, id).some((reason) => names(reason, placed, id)));
 					if (victims.length > 0) expect(named, `${said} is named by none of ${victims}`).not.toEqual([]);
 					for (const id of new Set([...victims, ...ids.filter((each) => each === placed.place)]))
-						for (const reason of faulty.why(id))
+						for (const reason of why(faulty, id))
 							if (names(reason, placed, id))
 								expect(reason.effect, `${said}: ${id} has ${reason.id}`).not.toBe('passes');
 				}

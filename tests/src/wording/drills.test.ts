@@ -10,7 +10,7 @@ import {
 	shortestWay,
 } from '../../../sim/drill/index.ts';
 import type { RigEvent } from '../../../sim/event/index.ts';
-import { openUnharmed } from '../../../sim/rig/index.ts';
+import { openRig } from '../../../sim/rig/index.ts';
 import { conditionText, drillTask, findingText, harmText, hintText } from '../../../src/wording/index.ts';
 import { isShort, readsWell } from './wording.ts';
 
@@ -41,7 +41,7 @@ describe('a drill in words', () => {
 				readsWell(findingText(drill, finding));
 				hasNoIds(drill, findingText(drill, finding));
 			}
-			const rig = openUnharmed(drill.sheet);
+			const rig = openRig(drill.sheet);
 			for (const next of shortestWay(drill)) {
 				const said = hintText(rig, hintOn(drill, rig)) ?? '';
 				readsWell(said.replace(/“[^”]*”/g, 'it'));
@@ -158,7 +158,7 @@ describe('a drill in words', () => {
 			'You linked Bar 2 to Bar 1 while the wall plug of Bar 1 was in, so that link was live.',
 			'You pulled Bar 2 off Bar 1 while the wall plug of Bar 1 was in, so that link was live.',
 		]);
-		const rig = openUnharmed(drill.sheet);
+		const rig = openRig(drill.sheet);
 		const said: string[] = [];
 		for (const event of shortestWay(drill)) {
 			if (event.type === 'mains.plug') said.push(hintText(rig, hintOn(drill, rig)) ?? '');
@@ -172,7 +172,7 @@ describe('a drill in words', () => {
 
 	it('a hold is told whole, with what the display reads when it is let go', () => {
 		const drill = makeDrill('locked-address', 3);
-		const rig = openUnharmed(drill.sheet);
+		const rig = openRig(drill.sheet);
 		expect(hintText(rig, hintOn(drill, rig))).toBe(
 			'Hold Set on Wash 1 for about 2 seconds, until its display reads SRCE, and let go.',
 		);
@@ -180,7 +180,7 @@ describe('a drill in words', () => {
 
 	/** What is said of a drill once one of its items is open for editing. */
 	function whileEditing(drill: Drill): string {
-		const rig = openUnharmed(drill.sheet);
+		const rig = openRig(drill.sheet);
 		for (const event of shortestWay(drill)) {
 			const words = hintText(rig, hintOn(drill, rig)) ?? '';
 			if (words.startsWith('Hold')) return words;
@@ -219,7 +219,7 @@ describe('a drill in words', () => {
 
 	it('a key that is still held is to be let go, at once or at a sight', () => {
 		const drill = makeDrill('address-keys', 0);
-		const rig = openUnharmed(drill.sheet);
+		const rig = openRig(drill.sheet);
 		for (const event of shortestWay(drill)) {
 			if (event.type === 'clock.wait') break;
 			rig.send(event);

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { formatLevel, levelsShownAs } from '../../../shared/dmx/index.ts';
 import { makeDrill, shortestWay } from '../../../sim/drill/index.ts';
-import { openRig, replay } from '../../../sim/rig/index.ts';
+import { openRig, replay, why } from '../../../sim/rig/index.ts';
 import { describeRig, fixtureLight, reasonText } from '../../../src/wording/index.ts';
 import { runs } from '../../runs.ts';
 import { led, mixed } from '../../sim/rig/sheets.ts';
@@ -43,7 +43,7 @@ describe('percent means the level that was asked for', () => {
 		const rig = openRig(mixed);
 		for (const line of describeRig(rig)) expect(line.replaceAll(/level \d+ \(\d+ %\)/g, '')).not.toContain('%');
 		for (const { id } of mixed.fixtures)
-			for (const reason of rig.why(id).filter((each) => each.id.startsWith('light.')))
+			for (const reason of why(rig, id).filter((each) => each.id.startsWith('light.')))
 				expect(reasonText(rig, id, reason)).not.toContain('%');
 	});
 

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { bundledRig, RIG_IDS, type RigSheet } from '../../../shared/sheet/index.ts';
 import type { PlacedFault, RigEvent } from '../../../sim/event/index.ts';
 import { faultEvents, placedFaults } from '../../../sim/fault/index.ts';
-import { openRig, type Rig } from '../../../sim/rig/index.ts';
+import { openRig, type Rig, why } from '../../../sim/rig/index.ts';
 import { reasonText } from '../../../src/wording/index.ts';
 import { runs } from '../../runs.ts';
 import { anyEvent } from '../../sim/rig/events.ts';
@@ -14,7 +14,7 @@ const MOST = 6;
 
 function reads(rig: Rig, sheet: RigSheet): void {
 	for (const { id } of sheet.fixtures.slice(0, MOST))
-		for (const reason of rig.why(id)) readsWell(reasonText(rig, id, reason));
+		for (const reason of why(rig, id)) readsWell(reasonText(rig, id, reason));
 }
 
 const tries = (rig: Rig, event: RigEvent): void => {

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { reasons, stages } from '../../../content/en/reasons/index.ts';
 import type { Says } from '../../../content/en/rig/index.ts';
 import type { RigEvent } from '../../../sim/event/index.ts';
-import { openRig, REASON_IDS, type Reason, type ReasonId, type Rig } from '../../../sim/rig/index.ts';
+import { openRig, REASON_IDS, type Reason, type ReasonId, type Rig, why } from '../../../sim/rig/index.ts';
 import { asked } from '../../../src/wording/fill.ts';
 import { reasonStage, reasonText } from '../../../src/wording/index.ts';
 import { profileKinds } from '../../../src/wording/kinds.ts';
@@ -23,8 +23,8 @@ const unitOf = (rig: Rig, id: string) => {
 
 function sceneOf(id: ReasonId): Scene & { readonly reason: Reason } {
 	const { rig, fixture } = scenes[id]();
-	const reason = rig.why(fixture).find((each) => each.id === id);
-	if (!reason) throw new Error(`the scene for ${id} has ${rig.why(fixture).map((each) => each.id)}`);
+	const reason = why(rig, fixture).find((each) => each.id === id);
+	if (!reason) throw new Error(`the scene for ${id} has ${why(rig, fixture).map((each) => each.id)}`);
 	return { rig, fixture, reason };
 }
 
@@ -65,7 +65,7 @@ describe('the words of the reason trail', () => {
 						else rig.send(event);
 					} catch {}
 				}
-				for (const { id } of sheet.fixtures) for (const reason of rig.why(id)) readsWell(reasonText(rig, id, reason));
+				for (const { id } of sheet.fixtures) for (const reason of why(rig, id)) readsWell(reasonText(rig, id, reason));
 			}),
 			{ numRuns: runs(60), examples: [[bare]] },
 		);
@@ -108,7 +108,7 @@ describe('what they say', () => {
 		const { rig, fixture } = scenes['drive.line']();
 		rig.send({ type: 'desk.patch', fixture, universe: 1, address: 11, mode: 'middle' });
 		rig.send({ type: 'settings.become', fixture, change: { work: 'follow', address: 31 } });
-		const all = rig.why(fixture).map((reason) => reasonText(rig, fixture, reason));
+		const all = why(rig, fixture).map((reason) => reasonText(rig, fixture, reason));
 		expect(all).toContain(
 			'The desk has it at start address 11, and its panel says 31. But it follows, and a follower of this kind reads from slot 1 on.',
 		);
@@ -118,7 +118,7 @@ describe('what they say', () => {
 		for (const text of all) expect(text).not.toMatch(/set to 1\b/);
 		const { rig: row } = scenes['drive.follow']();
 		row.send({ type: 'settings.become', fixture: 'f-1', change: { address: 40 } });
-		expect(row.why('f-1').map((reason) => reasonText(row, 'f-1', reason))).toContain(
+		expect(why(row, 'f-1').map((reason) => reasonText(row, 'f-1', reason))).toContain(
 			'As a follower it reads the leader’s slots 1 to 9 as mode “9 slots”, a footprint of 9. Its panel says start address 40, but a follower of this kind reads from slot 1 on.',
 		);
 	});
@@ -127,9 +127,9 @@ describe('what they say', () => {
 	it('tells a leader that its frames meet a desk’s or another leader’s, and no other leader', () => {
 		const { rig, fixture } = scenes['line.collision']();
 		const leads = (of: Rig, id: string) =>
-			of
-				.why(id)
-				.flatMap((each) => (each.id.startsWith('drive.leading') ? [each.effect, reasonText(of, id, each)] : []));
+			why(of, id).flatMap((each) =>
+				each.id.startsWith('drive.leading') ? [each.effect, reasonText(of, id, each)] : [],
+			);
 		expect(leads(rig, fixture)).toEqual([]);
 		expect(leads(rig, 'wash-1')).toEqual([
 			'cuts',
@@ -152,7 +152,7 @@ describe('what they say', () => {
 		);
 		const { rig } = scenes['drive.follow']();
 		rig.send({ type: 'settings.become', fixture: 'f-1', change: { lead: 'on' } });
-		const trail = rig.why('f-1').map((reason) => reasonText(rig, 'f-1', reason));
+		const trail = why(rig, 'f-1').map((reason) => reasonText(rig, 'f-1', reason));
 		expect(trail).toContain(
 			'It is set to lead as well, but it sends nothing while it follows. A leader shows its own colour or programme.',
 		);
@@ -166,7 +166,7 @@ describe('what they say', () => {
 		const { rig } = scenes['drive.follow']();
 		rig.send({ type: 'power.switch', fixture: 'lead', on: false });
 		rig.wait(2000);
-		const trail = rig.why('f-3').map((reason) => reasonText(rig, 'f-3', reason));
+		const trail = why(rig, 'f-3').map((reason) => reasonText(rig, 'f-3', reason));
 		expect(trail).toContain('Leader is set to lead this line, but has no power.');
 		expect(says('line.cable-loose')).toBe(
 			'Cable 2 has a loose end, so nothing comes through it. The other end is in wash 1, house left, data out.',
@@ -178,7 +178,7 @@ describe('what they say', () => {
 		const { rig, fixture } = scenes['light.flickers']();
 		rig.send({ type: 'settings.become', fixture: 'lead', change: { held: 'white', level: 0 } });
 		const slots = (of: Rig, id: string) =>
-			of.why(id).flatMap((each) => (each.id === 'slots.colours' ? reasonText(of, id, each) : []));
+			why(of, id).flatMap((each) => (each.id === 'slots.colours' ? reasonText(of, id, each) : []));
 		expect(slots(rig, fixture).join()).not.toMatch(/up: \./);
 		const { rig: desk } = scenes['line.one-wire-open']();
 		for (let slot = 1; slot <= 40; slot++) desk.send({ type: 'desk.level', universe: 1, slot, level: 0 });
@@ -195,7 +195,7 @@ describe('what they say', () => {
 		expect(says('line.common-open')).toMatch(/That spoils 30 % of the frames\.$/);
 		const { rig, fixture } = scenes['line.one-wire-open']();
 		rig.send({ type: 'cable.become', cable: 'c3', change: { length: 400 } });
-		const wrongs = rig.why(fixture).filter(({ id }) => id.startsWith('line.'));
+		const wrongs = why(rig, fixture).filter(({ id }) => id.startsWith('line.'));
 		expect(wrongs.length).toBeGreaterThan(1);
 		for (const wrong of wrongs) expect(reasonText(rig, fixture, wrong)).not.toMatch(/spoils/);
 	});
@@ -228,7 +228,7 @@ describe('what they say', () => {
 			[11, 30],
 		] as const)
 			rig.send({ type: 'desk.level', universe: 1, slot: 10 + at, level });
-		const shows = rig.why('bar-1').find(({ id }) => id === 'light.shows');
+		const shows = why(rig, 'bar-1').find(({ id }) => id === 'light.shows');
 		expect(shows && reasonText(rig, 'bar-1', shows)).toMatch(
 			/^What is seen is cells 1 to 4 deep blue, at full, cells 5 to 8 deep red, at full\.$/,
 		);

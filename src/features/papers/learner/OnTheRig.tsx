@@ -3,7 +3,8 @@ import { useMemo } from 'preact/hooks';
 import { sitWords } from '../../../../content/en/papers/index.ts';
 import { isInputError } from '../../../../shared/error/index.ts';
 import { readSheet } from '../../../../shared/sheet/index.ts';
-import { openRig } from '../../../../sim/rig/index.ts';
+import { why } from '../../../../sim/rig/index.ts';
+import { openUnharmed } from '../../../../sim/rig/trusted.ts';
 import { describeFixture, fixtureName, reasonStage, reasonText } from '../../../wording/index.ts';
 
 interface Trail {
@@ -41,12 +42,12 @@ export default function OnTheRig({ sheet }: { sheet: string }): JSX.Element {
 function trailsOf(text: string): readonly Trail[] {
 	try {
 		const sheet = readSheet(JSON.parse(text));
-		const rig = openRig(sheet);
+		const rig = openUnharmed(sheet);
 		// data has to have come by once
 		rig.wait(100);
 		return sheet.fixtures.slice(0, MOST_TRAILS).map(({ id }) => ({
 			fixture: fixtureName(rig, id),
-			steps: rig.why(id).map((reason) => ({ stage: reasonStage(reason), text: reasonText(rig, id, reason) })),
+			steps: why(rig, id).map((reason) => ({ stage: reasonStage(reason), text: reasonText(rig, id, reason) })),
 			end: describeFixture(rig, id),
 		}));
 	} catch (error) {

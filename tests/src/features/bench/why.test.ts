@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { REASON_IDS } from '../../../../sim/rig/index.ts';
+import { REASON_IDS, why } from '../../../../sim/rig/index.ts';
 import { effectText } from '../../../../src/features/bench/why.ts';
 import { scenes } from '../../wording/scenes.ts';
 
 const trailOf = (id: keyof typeof scenes): string[] => {
 	const { rig, fixture } = scenes[id]();
-	return rig.why(fixture).map((reason) => `${reason.id}: ${effectText(reason)}`);
+	return why(rig, fixture).map((reason) => `${reason.id}: ${effectText(reason)}`);
 };
 
 describe('the mark beside each link of a trail', () => {

@@ -4,7 +4,7 @@ import { CAUTIOUS_SHARE } from '../../../../shared/power/index.ts';
 import { bundledProfile } from '../../../../shared/profile/index.ts';
 import { quickSheet } from '../../../../shared/sheet/index.ts';
 import { findingsOf } from '../../../../sim/drill/index.ts';
-import { openUnharmed } from '../../../../sim/rig/index.ts';
+import { openRig } from '../../../../sim/rig/index.ts';
 import { conditionOf, hoursAt, luxAt } from '../../../../src/features/lessons/goal.ts';
 import { practiceOf } from '../../../../src/features/lessons/index.ts';
 import { kits } from '../../../../src/features/lessons/reckon/kit.ts';
@@ -39,7 +39,7 @@ describe.each(RECKON_IDS)('the reckoner of %s', (id) => {
 describe('the reckoners agree with the rest of the house', () => {
 	const sheet = quickSheet({ count: 1, linked: 'alone', profile: 'tallow-6' });
 	const held = (look: string) =>
-		openUnharmed({
+		openRig({
 			...sheet,
 			fixtures: sheet.fixtures.map((each) => ({ ...each, settings: { ...each.settings, held: look } })),
 		});
@@ -134,7 +134,7 @@ describe('the battery task', () => {
 	if (!lesson) throw new Error('no lesson on hours');
 	const { task, says } = practiceOf(lesson);
 	const setTo = (level: number) => {
-		const rig = openUnharmed(task.sheet);
+		const rig = openRig(task.sheet);
 		rig.send({ type: 'settings.become', fixture: 'wash-1', change: { level } });
 		return findingsOf(task, rig).length === 0;
 	};
@@ -167,7 +167,7 @@ describe('the battery task', () => {
 
 describe('a goal that is worked out', () => {
 	const sheet = quickSheet({ count: 1, linked: 'alone', profile: 'tallow-6' });
-	const rig = openUnharmed(sheet);
+	const rig = openRig(sheet);
 
 	it('lasts as long as asked on the share to count on at its brightest, and no longer one point up', () => {
 		const condition = conditionOf({ is: 'lasts', fixture: 'wash-1', hours: 14 }, rig);

@@ -2,11 +2,14 @@ import * as v from 'valibot';
 import { InputError } from '../../shared/error/index.ts';
 import { idText, readShape, SETTING_KEYS, whole } from '../../shared/profile/index.ts';
 import { portText, readSheet } from '../../shared/sheet/index.ts';
-import type { Hand, Task } from './types.ts';
+import type { RigEvent } from '../event/index.ts';
+import type { Rig } from '../rig/index.ts';
+import * as trusted from './trusted.ts';
+import type { Hand, Mark, Task } from './types.ts';
 
 /*
- * A task held to a schema before it is marked or its way is looked for. A page makes its drills itself, from a kind and a seed,
- * so the site is built without this file, as without the rig's own guard (`src/slim`).
+ * The checked door: a task is held to its schema before it is marked or its way is looked for. The site makes its drills itself, from
+ * a kind and a seed, and goes through `trusted.ts`.
  */
 
 const HANDS = ['panel', 'power', 'desk', 'line', 'mains', 'remote'] as const satisfies readonly Hand[];
@@ -56,7 +59,7 @@ const read = new WeakMap<Task, Task>();
  * @throws InputError `drill.shape` for what is no task, with the first place that is off; `sheet.*` as `readSheet`;
  *   `drill.fixture` for a goal with a fixture that its sheet has not
  */
-export function soundTask<T extends Task>(task: T): T {
+function soundTask<T extends Task>(task: T): T {
 	const before = typeof task === 'object' && task !== null ? read.get(task) : undefined;
 	if (before) return before as T;
 	const { goal } = readShape(taskSchema, task, {
@@ -77,3 +80,23 @@ export function soundTask<T extends Task>(task: T): T {
 	read.set(task, whole).set(whole, whole);
 	return whole;
 }
+
+/**
+ * Marks a learner's log: played from the start of the drill, and looked at where it ends. Nothing that was typed or clicked
+ * elsewhere counts.
+ * @throws InputError `drill.shape` or `drill.fixture` for what is no drill, `drill.hands` for an event it does not leave to the
+ *   learner, and as `replay` for a log that is none or an event that fits nothing
+ */
+export const markDrill = (drill: Task, log: readonly RigEvent[]): Mark => trusted.markDrill(soundTask(drill), log);
+
+/**
+ * Events that finish a drill from where a log leaves the learner, with the fewest presses that a person's hand can be sure of. Its
+ * first event is the hint. Empty when the drill is done.
+ * @throws InputError `drill.shape` or `drill.fixture` for what is no drill, `drill.hands` for a log with events that are not in
+ *   hand, as `replay` for a log that is none or an event that fits nothing, and `drill.stuck` where hands cannot finish it any more
+ */
+export const shortestWay = (drill: Task, log: readonly RigEvent[] = []): RigEvent[] =>
+	trusted.shortestWay(soundTask(drill), log);
+
+/** The first step of the shortest way from where a rig stands, with what a hand needs to know of it; null where nothing is left. @throws InputError as `shortestWay` */
+export const hintOn = (drill: Task, rig: Rig): trusted.Hint | null => trusted.hintOn(soundTask(drill), rig);
