@@ -5,9 +5,9 @@ import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
 import { licences } from './src/site/licences/index.ts';
 import { offline } from './src/site/offline/index.ts';
+import { splitCode } from './src/site/code-splitting.ts';
 import { hostHeaders } from './src/site/server/index.ts';
 import { stamp } from './src/site/stale/index.ts';
-import { leanChunks, leanDoors, leanLate, leanWorker } from './src/slim/index.ts';
 import { termLinks } from './src/wording/terms/index.ts';
 
 /** What the policy calls a file whose text stands in the page itself. */
@@ -36,11 +36,9 @@ export default defineConfig({
 			// Astro marks each lesson with a directive of its own, and the bundler would warn of each; how long it takes is no fault
 			rolldownOptions: { checks: { moduleLevelDirective: false, bundlerTimings: false } },
 		},
-		plugins: [shipped, termLinks(), leanDoors(), leanChunks()],
-		// a worker is a build of its own, and as lean
+		plugins: [shipped, termLinks(), splitCode()],
 		worker: {
 			format: 'es',
-			plugins: () => [leanDoors(), leanLate(), leanWorker()],
 			rolldownOptions: { checks: { bundlerTimings: false }, treeshake: { manualPureFunctions: ['Object.freeze'] } },
 		},
 	},

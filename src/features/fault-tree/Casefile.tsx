@@ -2,17 +2,15 @@ import type { JSX } from 'preact';
 import { useCallback, useEffect, useRef, useState } from 'preact/hooks';
 import { casefileWords } from '../../../content/en/fault-tree/index.ts';
 import { bundledWords } from '../../../content/en/finder/index.ts';
-import { type Ask, askWorker, NoWorker, Refused } from '../../asking/index.ts';
+import { openEngine, troubleText } from '../../engine/index.ts';
 import { DEVICE, KEPT, textAt } from '../../storage/index.ts';
 import { Button, Live, Notice } from '../../ui/index.ts';
 import { Chooser } from './Chooser.tsx';
 import { readTreeLink, treeLink } from './link.ts';
 import { Sheet } from './Sheet.tsx';
 import { FINDERS, type NamedView, type TreeOf, type TreeView } from './view.ts';
-import type { CasefileWork } from './work.ts';
 
-const makeAsk = (): Ask<CasefileWork> =>
-	askWorker<CasefileWork>(() => new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' }));
+const makeAsk = () => openEngine().ask;
 
 const BUNDLED: readonly NamedView[] = Object.entries(bundledWords).map(([id, { name }]) => ({ id, name }));
 
@@ -25,11 +23,6 @@ interface Choice {
 	readonly fixture: string;
 	readonly complaint: string;
 }
-
-const wordsFor = (error: unknown): string => {
-	if (error instanceof Refused) return error.message;
-	return error instanceof NoWorker ? casefileWords.noWorker : casefileWords.broke;
-};
 
 /** Chooses a rig and a complaint, and shows the tree for them. */
 export function Casefile(): JSX.Element {
@@ -52,9 +45,9 @@ export function Casefile(): JSX.Element {
 			setTrouble(null);
 			setTree(null);
 			try {
-				const found = await ask('fixtures', { rig: want.rig, kept });
+				const found = await ask('tree.fixtures', { rig: want.rig, kept });
 				const fixture = found.find(({ id }) => id === want.fixture)?.id ?? found[0]?.id ?? '';
-				const can = await ask('complaints', { rig: want.rig, fixture, kept });
+				const can = await ask('tree.complaints', { rig: want.rig, fixture, kept });
 				if (mine !== asked.current) return;
 				const complaint = can.find(({ id }) => id === want.complaint)?.id ?? can[0]?.id ?? '';
 				setFixtures(found);
@@ -66,7 +59,7 @@ export function Casefile(): JSX.Element {
 					return setTrouble(casefileWords.badLink);
 				}
 				setDoing('working');
-				const made = await ask('tree', {
+				const made = await ask('tree.tree', {
 					rig: want.rig,
 					fixture,
 					complaint: complaint as TreeOf['complaint'],
@@ -78,7 +71,7 @@ export function Casefile(): JSX.Element {
 			} catch (error) {
 				if (mine !== asked.current) return;
 				setDoing(null);
-				setTrouble(wordsFor(error));
+				setTrouble(troubleText(error, casefileWords));
 			}
 		},
 		[ask, kept],

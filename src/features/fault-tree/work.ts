@@ -3,7 +3,7 @@ import { InputError } from '../../../shared/error/index.ts';
 import { bundledRig, RIG_IDS, type RigId, type RigSheet } from '../../../shared/sheet/index.ts';
 import { complaintsOf, meantWitness, openBench } from '../../../sim/finder/index.ts';
 import { complaintText } from '../../wording/index.ts';
-import { keptRig } from '../finder/index.ts';
+import { keptRig } from '../finder/routes.ts';
 import { fittingTree, MOST_ENDS } from './fit.ts';
 import { linesOf, PAGE_LINES } from './lines.ts';
 import { FINDERS, type NamedView, type TreeOf, type TreeView } from './view.ts';
@@ -15,7 +15,7 @@ export interface OfRig {
 }
 
 /** Everything the page can ask, done with no page at hand: the same under test as in the worker. */
-export interface CasefileWork {
+export interface FaultTreeRoutes {
 	/** The fixtures of a rig. */
 	fixtures(asks: Pick<TreeOf, 'rig'> & OfRig): Promise<NamedView[]>;
 	/** What can be wrong with one of them: none where it is meant to do nothing that could be missed. */
@@ -27,7 +27,7 @@ export interface CasefileWork {
 /** Ends below which a tree is no use, whatever the paper. */
 const LEAST_ENDS = 8;
 
-export const casefileWork: CasefileWork = {
+export const faultTreeRoutes: FaultTreeRoutes = {
 	fixtures: async (asks) => (await sheetOf(asks)).fixtures.map(({ id, name }) => ({ id, name })),
 	async complaints({ fixture, ...asks }) {
 		const sheet = await sheetOf(asks);

@@ -1,9 +1,9 @@
 import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { checkWords, finderWords, verdictWords } from '../../../content/en/finder/index.ts';
+import { openEngine } from '../../engine/index.ts';
 import { DEVICE } from '../../storage/index.ts';
 import { Button, Live, Notice } from '../../ui/index.ts';
-import { askWorker } from './asking.ts';
 import { PickComplaint, PickFixture } from './Pick.tsx';
 import { Start } from './Start.tsx';
 import type { Scene } from './scene.ts';
@@ -15,6 +15,8 @@ import { Working } from './Working.tsx';
 
 const makeStore = () =>
 	finderStore({
+		ask: openEngine().ask,
+		storage: () => localStorage,
 		ask: askWorker(() => new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' })),
 		storage: DEVICE,
 		clock: () => Date.now(),

@@ -9,4 +9,3 @@
 export { shareText, timeText } from './amounts.ts';
 export { Cautions } from './Cautions.tsx';
 export { Finder } from './Finder.tsx';
-export { keptRig } from './keptRig.ts';

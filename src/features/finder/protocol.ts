@@ -2,7 +2,7 @@ import type { Learnt } from '../../../sim/finder/index.ts';
 import type { ComplaintView, LaidView, WalkView } from './view.ts';
 import type { Allows, Kept, RigChoice, SetWalk } from './walk.ts';
 
-/** What the page asks of the worker, by name, and what it is handed back. */
+/** What the page asks of the worker, by the names of its routes, and what it is handed back. */
 export interface Asks {
 	/** What is kept on the device, as text; null for what is not there. */
 	readonly open: {
@@ -30,19 +30,6 @@ export interface Asks {
 		readonly gives: WalkView;
 	};
 }
-export type AskName = keyof Asks;
 
 /** What the worker is at. */
 export type Stage = 'fetching' | 'opening' | 'table' | 'choosing';
-
-export type ToWorker = {
-	[N in AskName]: { readonly id: number; readonly ask: N; readonly with: Asks[N]['asks'] };
-}[AskName];
-
-export type FromWorker =
-	| { readonly id: number; readonly stage: Stage }
-	| { readonly id: number; readonly gives: unknown }
-	/** Nonsense came in: a code, and a sentence for the person. */
-	| { readonly id: number; readonly refused: { readonly code: string; readonly sentence: string } }
-	/** A bug, or a part of the worker that could not be fetched. */
-	| { readonly id: number; readonly broke: string; readonly isUnfetched: boolean };

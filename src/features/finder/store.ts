@@ -1,7 +1,7 @@
 import { finderWords, quickWords } from '../../../content/en/finder/index.ts';
 import { type ComplaintKind, learn } from '../../../sim/finder/index.ts';
+import { type Ask, Refused, troubleText } from '../../engine/index.ts';
 import type { Store } from '../../storage/index.ts';
-import { type Ask, NoWorker, Refused } from './asking.ts';
 import { countable, unlearn } from './counts.ts';
 import { found, keepCounts, keepWalk, setAside } from './keep.ts';
 import type { Stage } from './protocol.ts';
@@ -67,10 +67,6 @@ export function finderStore({ ask, storage, clock }: StoreParts): FinderStore {
 	const onStage = (mine: number) => (stage: Stage) => {
 		if (mine === asked) set({ stage });
 	};
-	const troubleOf = (error: unknown): string => {
-		if (error instanceof Refused) return error.message;
-		return error instanceof NoWorker ? finderWords.troubles.noWorker : finderWords.troubles.broke;
-	};
 	/** Asks for what the page needs next, and lets it fall where something else was done meanwhile. */
 	const fetch = async <T>(
 		get: (stage: (stage: Stage) => void) => Promise<T>,
@@ -82,7 +78,7 @@ export function finderStore({ ask, storage, clock }: StoreParts): FinderStore {
 			if (mine === asked) await use(got);
 		} catch (error) {
 			if (mine !== asked) return;
-			set({ stage: null, trouble: troubleOf(error) });
+			set({ stage: null, trouble: troubleText(error, finderWords.troubles) });
 			if (error instanceof Refused) await fallBack();
 		}
 	};
@@ -116,7 +112,7 @@ export function finderStore({ ask, storage, clock }: StoreParts): FinderStore {
 		}
 		if (!scene.laid)
 			return fetch(
-				(stage) => ask('lay', { rig: walk.rig }, stage),
+				(onStage) => ask('finder.lay', { rig: walk.rig }, { onStage }),
 				(laid) => place(walk, laid),
 			);
 		return showOn(walk, scene.laid);
@@ -138,7 +134,7 @@ export function finderStore({ ask, storage, clock }: StoreParts): FinderStore {
 			return arrive({ phase: 'fixture', complaints: null, view: null });
 		}
 		return fetch(
-			(stage) => ask('complaints', { rig, fixture }, stage),
+			(onStage) => ask('finder.complaints', { rig, fixture }, { onStage }),
 			(complaints) => arrive({ phase: 'complaint', complaints, view: null }),
 		);
 	};
@@ -146,7 +142,7 @@ export function finderStore({ ask, storage, clock }: StoreParts): FinderStore {
 		const { walk, allows } = scene;
 		if (!isSet(walk)) return;
 		await fetch(
-			(stage) => ask('look', { walk, allows, isPartEnough: true }, stage),
+			(onStage) => ask('finder.look', { walk, allows, isPartEnough: true }, { onStage }),
 			(view) => {
 				use(view);
 				count();
@@ -157,7 +153,7 @@ export function finderStore({ ask, storage, clock }: StoreParts): FinderStore {
 	/** The same once the whole table is there. The page goes on meanwhile: what is answered by then is asked about anew. */
 	const lookWhole = (walk: SetWalk, allows: Allows): Promise<void> =>
 		fetch(
-			() => ask('look', { walk, allows, isPartEnough: false }),
+			() => ask('finder.look', { walk, allows, isPartEnough: false }),
 			(view) => set({ view }),
 		);
 	/** A verdict that a mend has confirmed is counted once, and no longer counted when it is taken back. */
@@ -194,7 +190,7 @@ export function finderStore({ ask, storage, clock }: StoreParts): FinderStore {
 			if (walk?.isNewer || counts?.isNewer) set({ trouble: finderWords.troubles.newer });
 			if (textOf(walk) === null && textOf(counts) === null) return show();
 			await fetch(
-				(stage) => ask('open', { walk: textOf(walk), counts: textOf(counts) }, stage),
+				(onStage) => ask('finder.open', { walk: textOf(walk), counts: textOf(counts) }, { onStage }),
 				({ kept, learnt, damaged }) => {
 					for (const what of damaged) setAside(storage, what === 'walk' ? 'walk' : 'verdicts');
 					set({ learnt, ...(kept ?? {}) });
@@ -208,7 +204,7 @@ export function finderStore({ ask, storage, clock }: StoreParts): FinderStore {
 			if (scene.phase === 'opening' && scene.trouble !== null) set({ phase: 'rig' });
 		},
 		warm() {
-			ask('open', { walk: null, counts: null }).catch(() => undefined);
+			ask('finder.open', { walk: null, counts: null }).catch(() => undefined);
 		},
 		choose: (rig) => {
 			set({ laid: null });
@@ -216,7 +212,7 @@ export function finderStore({ ask, storage, clock }: StoreParts): FinderStore {
 		},
 		async read(text) {
 			await fetch(
-				(stage) => ask('read', { text }, stage),
+				(onStage) => ask('finder.read', { text }, { onStage }),
 				(rig) => store.choose(rig),
 			);
 		},

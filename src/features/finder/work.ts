@@ -1,6 +1,6 @@
+import { fetched } from '../../../shared/error/index.ts';
 import { quickSheet, type RigSheet } from '../../../shared/sheet/index.ts';
 import { complaintsOf, meantWitness, openBench, openPart, type Witness } from '../../../sim/finder/index.ts';
-import { fetched, withAll } from '../../asking/index.ts';
 import { complaintText } from '../../wording/index.ts';
 import { aheadOf } from './ahead.ts';
 import { readBundled } from './bundled.ts';
@@ -65,7 +65,7 @@ export function makeWork(): Work {
 		return table.stand;
 	};
 
-	const work: Work = {
+	return {
 		async open(asks) {
 			if (asks.walk === null && asks.counts === null) return { kept: null, learnt: {}, damaged: [] };
 			return (await reading()).readStored(asks);
@@ -112,14 +112,6 @@ export function makeWork(): Work {
 			ahead = aheadOf(stand, walk, allows, view);
 			return view;
 		},
-	};
-	return {
-		open: (asks) => withAll(() => work.open(asks)),
-		read: (asks) => withAll(() => work.read(asks)),
-		lay: (asks) => withAll(() => work.lay(asks)),
-		complaints: (asks, tell) => withAll(() => work.complaints(asks, tell)),
-		look: (asks, tell) => withAll(() => work.look(asks, tell)),
-		ahead: work.ahead,
 	};
 }
 

@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { hiddenWords } from '../../../content/en/hidden-faults/index.ts';
-import type { Ask } from '../../asking/index.ts';
+import type { Ask } from '../../engine/index.ts';
 import { useUnderWay } from '../../site/updates/index.ts';
 import { DEVICE } from '../../storage/index.ts';
 import { Button, Live, Tape } from '../../ui/index.ts';
@@ -13,10 +13,9 @@ import { keep, keptOf } from './keep.ts';
 import { drillLink } from './link.ts';
 import { Review } from './Review.tsx';
 import type { DrillOf, DrillView, ReviewView, StandView } from './view.ts';
-import type { HiddenWork } from './work.ts';
 
 interface Props {
-	ask: Ask<HiddenWork>;
+	ask: Ask;
 	drill: DrillOf;
 	onFail: (error: unknown) => void;
 	onAnother: () => void;
@@ -38,7 +37,7 @@ export function Drill({ ask, drill, onFail, onAnother, onLeave }: Props): JSX.El
 	const go = async (next: readonly string[], gaveUp: boolean): Promise<void> => {
 		setBusy(true);
 		try {
-			const stood = await ask('stand', { drill, steps: next });
+			const stood = await ask('hidden.stand', { drill, steps: next });
 			if (gone.current) return;
 			// kept are those that the rig knew
 			steps.current = stood.done.map(({ check }) => check);
@@ -50,7 +49,7 @@ export function Drill({ ask, drill, onFail, onAnother, onLeave }: Props): JSX.El
 				return;
 			}
 			setTold(hiddenWords.working);
-			const reviewed = await ask('review', { drill, steps: steps.current });
+			const reviewed = await ask('hidden.review', { drill, steps: steps.current });
 			if (gone.current) return;
 			setReview(reviewed);
 			setTold(stood.cleared ? hiddenWords.cleared : hiddenWords.gaveUp);
@@ -65,7 +64,7 @@ export function Drill({ ask, drill, onFail, onAnother, onLeave }: Props): JSX.El
 	useEffect(() => {
 		const open = async (): Promise<void> => {
 			try {
-				const opened = await ask('open', drill);
+				const opened = await ask('hidden.open', drill);
 				if (gone.current) return;
 				setView(opened);
 				const kept = keptOf(DEVICE, drillLink(drill));

@@ -2,24 +2,16 @@ import type { JSX } from 'preact';
 import { useCallback, useEffect, useState } from 'preact/hooks';
 import { bundledWords } from '../../../content/en/finder/index.ts';
 import { hiddenWords } from '../../../content/en/hidden-faults/index.ts';
-import { type Ask, askWorker, NoWorker, Refused } from '../../asking/index.ts';
+import { openEngine, troubleText } from '../../engine/index.ts';
 import { Live, Notice } from '../../ui/index.ts';
 import { Begin } from './Begin.tsx';
 import { Drill } from './Drill.tsx';
 import { anySeed, drillLink, readDrillLink } from './link.ts';
 import type { DrillOf } from './view.ts';
-import type { HiddenWork } from './work.ts';
 
-const makeAsk = (): Ask<HiddenWork> =>
-	askWorker<HiddenWork>(() => new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' }));
+const makeAsk = () => openEngine().ask;
 
 const RIGS = Object.keys(bundledWords);
-
-/** What went wrong, in a sentence. */
-const troubleOf = (error: unknown): string => {
-	if (error instanceof Refused) return error.message;
-	return error instanceof NoWorker ? hiddenWords.noWorker : hiddenWords.broke;
-};
 
 /** The fault drills: the address says which; with none, one is begun here. */
 export function Hidden(): JSX.Element {
@@ -27,7 +19,7 @@ export function Hidden(): JSX.Element {
 	const [drill, setDrill] = useState<DrillOf | null>(null);
 	const [hiding, setHiding] = useState(false);
 	const [trouble, setTrouble] = useState<string | null>(null);
-	const fail = useCallback((error: unknown) => setTrouble(troubleOf(error)), []);
+	const fail = useCallback((error: unknown) => setTrouble(troubleText(error, hiddenWords)), []);
 
 	useEffect(() => {
 		const take = (): void => {
@@ -45,7 +37,7 @@ export function Hidden(): JSX.Element {
 		setTrouble(null);
 		setHiding(true);
 		try {
-			location.hash = drillLink({ ...want, seed: seed ?? (await ask('seed', { ...want, seed: anySeed() })) });
+			location.hash = drillLink({ ...want, seed: seed ?? (await ask('hidden.seed', { ...want, seed: anySeed() })) });
 		} catch (error) {
 			fail(error);
 		} finally {

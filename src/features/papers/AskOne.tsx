@@ -3,8 +3,9 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import { paperWords, sitWords } from '../../../content/en/papers/index.ts';
 import { askWords } from '../../../content/en/review/index.ts';
 import type { Answer, PaperRecipeInput } from '../../../shared/paper/index.ts';
+import type { Ask } from '../../engine/index.ts';
 import { Button, Notice } from '../../ui/index.ts';
-import { type AskPapers, troubleText } from './asking.ts';
+import { troubleText } from './asking.ts';
 import { Chart } from './Chart.tsx';
 import { Feedback } from './learner/Feedback.tsx';
 import { Form } from './learner/forms/Form.tsx';
@@ -12,7 +13,7 @@ import type { OpenedPaper } from './protocol.ts';
 import type { MarkedView } from './view.ts';
 
 interface Props {
-	ask: AskPapers;
+	ask: Ask;
 	/** Asks for one question. */
 	recipe: PaperRecipeInput;
 	seed: number;
@@ -34,14 +35,14 @@ export default function AskOne({ ask, recipe, seed, heading, focus = false, onMa
 	const title = useRef<HTMLHeadingElement>(null);
 	const failed = (error: unknown) => setTrouble(troubleText(error));
 	useEffect(() => {
-		ask('set', { recipe, seed }).then(setPaper, failed);
+		ask('papers.set', { recipe, seed }).then(setPaper, failed);
 		if (focus) title.current?.focus();
 	}, []);
 	const question = paper?.view.questions[0];
 	const check = async () => {
 		if (!paper || !question) return;
 		try {
-			const found = await ask('markOne', {
+			const found = await ask('papers.markOne', {
 				recipe: paper.recipe,
 				seed,
 				item: question.id,

@@ -5,5 +5,5 @@
  * the first paper that has one. `sit/sitting.ts` is a sitting as plain data, kept at every answer and held by one tab at a time;
  * `carry/` is how papers and results get about and are kept.
  */
-export { type AskPapers, askPapers } from './asking.ts';
+export { askPapers } from './asking.ts';
 export { AskOne, PrintPage, SitPage, TrainerPage } from './pages.tsx';

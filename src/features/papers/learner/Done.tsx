@@ -1,8 +1,9 @@
 import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { paperWords, sitWords } from '../../../../content/en/papers/index.ts';
+import type { Ask } from '../../../engine/index.ts';
 import { Button, Dialog, Notice } from '../../../ui/index.ts';
-import { type AskPapers, troubleText } from '../asking.ts';
+import { troubleText } from '../asking.ts';
 import { Chart } from '../Chart.tsx';
 import { HandingWays } from '../HandingWays.tsx';
 import type { Handing, OpenedPaper } from '../protocol.ts';
@@ -11,7 +12,7 @@ import { Feedback } from './Feedback.tsx';
 import type { Sitting } from './sitting.ts';
 
 interface Props {
-	ask: AskPapers;
+	ask: Ask;
 	opened: OpenedPaper;
 	sitting: Sitting;
 	onFresh: () => void;
@@ -28,8 +29,8 @@ export function Done({ ask, opened, sitting, onFresh }: Props): JSX.Element {
 	useEffect(() => heading.current?.focus(), []);
 	useEffect(() => {
 		const tell = (error: unknown) => setTrouble(troubleText(error));
-		ask('mark', { recipe, seed, answers: sitting.answers }).then(setMarked, tell);
-		ask('handResult', { recipe, seed, sitting, page: new URL('/papers/', location.href).href }).then(hand, tell);
+		ask('papers.mark', { recipe, seed, answers: sitting.answers }).then(setMarked, tell);
+		ask('papers.handResult', { recipe, seed, sitting, page: new URL('/papers/', location.href).href }).then(hand, tell);
 	}, []);
 	return (
 		<div class="sit-done">

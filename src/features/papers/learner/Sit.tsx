@@ -22,8 +22,8 @@ export default function Sit(): JSX.Element {
 		setTrouble(null);
 		say('');
 		try {
-			const found = await ask('open', { text });
-			const { link } = await ask('handPaper', { recipe: found.recipe, seed: found.seed, page: '' });
+			const found = await ask('papers.open', { text });
+			const { link } = await ask('papers.handPaper', { recipe: found.recipe, seed: found.seed, page: '' });
 			if (mine !== asked.current) return;
 			// whichever way it came, loading the page again opens it again
 			if (location.hash !== link) history.replaceState(null, '', link);

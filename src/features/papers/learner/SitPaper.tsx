@@ -1,11 +1,11 @@
 import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { paperWords, sitWords } from '../../../../content/en/papers/index.ts';
+import type { Ask } from '../../../engine/index.ts';
 import { useUnderWay } from '../../../site/updates/index.ts';
 import { DEVICE } from '../../../storage/index.ts';
 import { Button, Live, Notice } from '../../../ui/index.ts';
 import { keepLearnt } from '../../deck/index.ts';
-import type { AskPapers } from '../asking.ts';
 import { newAttempt } from '../exchange/index.ts';
 import type { OpenedPaper } from '../protocol.ts';
 import { AtQuestion } from './AtQuestion.tsx';
@@ -18,7 +18,7 @@ import { skillsOf } from './skills.ts';
 import { useSitting } from './useSitting.ts';
 
 /** A paper on this device, from its first page to its result. */
-export function SitPaper({ ask, opened }: { ask: AskPapers; opened: OpenedPaper }): JSX.Element {
+export function SitPaper({ ask, opened }: { ask: Ask; opened: OpenedPaper }): JSX.Element {
 	const paper = opened.view;
 	const { hand, sitting, resumed, trouble, came, change, takeOver } = useSitting(paper, ask);
 	const [reviewing, review] = useState(false);
@@ -108,7 +108,7 @@ export function SitPaper({ ask, opened }: { ask: AskPapers; opened: OpenedPaper 
 					said={said.text}
 					onReview={() => review(true)}
 					askMark={(item) =>
-						ask('markOne', { recipe: opened.recipe, seed: opened.seed, answers: sitting.answers, item })
+						ask('papers.markOne', { recipe: opened.recipe, seed: opened.seed, answers: sitting.answers, item })
 					}
 				/>
 			)}

@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { Refused } from '../../../asking/index.ts';
+import { type Ask, Refused } from '../../../engine/index.ts';
 import { DEVICE, type Hold, takeHold } from '../../../storage/index.ts';
-import { type AskPapers, troubleText } from '../asking.ts';
+import { troubleText } from '../asking.ts';
 import type { PaperView } from '../view.ts';
 import { forgetSitting, keepSitting, keyOf, setSittingAside, sittingText } from './keepSitting.ts';
 import type { Sitting } from './sitting.ts';
@@ -34,7 +34,7 @@ export interface SittingHand {
 }
 
 /** A paper's sitting on this device, held by one tab at a time and kept at every change. */
-export function useSitting(paper: PaperView, ask: AskPapers): SittingHand {
+export function useSitting(paper: PaperView, ask: Ask): SittingHand {
 	const [hand, setHand] = useState<Hand>({ is: 'asking' });
 	const [sitting, set] = useState<Sitting | null>(null);
 	const [resumed, resume] = useState(false);
@@ -59,7 +59,7 @@ export function useSitting(paper: PaperView, ask: AskPapers): SittingHand {
 			if (found?.isNewer) tell('newer');
 			else if (found) {
 				try {
-					kept = await ask('sitting', { text: found.text });
+					kept = await ask('papers.sitting', { text: found.text });
 				} catch (error) {
 					// with no worker to read it nothing is known of it
 					if (!(error instanceof Refused)) {

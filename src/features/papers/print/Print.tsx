@@ -32,8 +32,8 @@ export default function Print(): JSX.Element {
 		setBusy(true);
 		tell('');
 		try {
-			const opened = await ask('open', { text });
-			show({ opened, keys: await ask('keys', { recipe: opened.recipe, seed: opened.seed }) });
+			const opened = await ask('papers.open', { text });
+			show({ opened, keys: await ask('papers.keys', { recipe: opened.recipe, seed: opened.seed }) });
 		} catch (error) {
 			tell(troubleText(error));
 		}

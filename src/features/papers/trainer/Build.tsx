@@ -1,15 +1,15 @@
 import type { JSX, TargetedInputEvent } from 'preact';
 import { levelNames, trainerWords } from '../../../../content/en/papers/index.ts';
 import type { Level } from '../../../../shared/paper/index.ts';
+import type { Ask } from '../../../engine/index.ts';
 import { Field } from '../../../ui/index.ts';
-import type { AskPapers } from '../asking.ts';
 import type { Offer, Stock } from '../protocol.ts';
 import { Chips } from './Chips.tsx';
 import { type Draft, type Read, withOrWithout } from './draft.ts';
 import { OwnRig } from './OwnRig.tsx';
 
 interface Props {
-	ask: AskPapers;
+	ask: Ask;
 	draft: Draft;
 	read: Read;
 	stock: Stock;

@@ -1,14 +1,14 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { trainerWords } from '../../../../content/en/papers/index.ts';
+import type { Ask } from '../../../engine/index.ts';
 import { Button, Dialog } from '../../../ui/index.ts';
-import type { AskPapers } from '../asking.ts';
 import { CountButton } from './CountButton.tsx';
 import { EachQuestion } from './EachQuestion.tsx';
 import type { ClassView, RowView } from './views.ts';
 
 interface Props {
-	ask: AskPapers;
+	ask: Ask;
 	shown: ClassView;
 	onChanged: () => Promise<void>;
 }
@@ -50,7 +50,7 @@ export function ClassTable({ ask, shown, onChanged }: Props): JSX.Element {
 										defaultValue={row.name}
 										key={row.name}
 										onChange={({ currentTarget }) => {
-											void ask('rename', { attempt: row.attempt, name: currentTarget.value }).then(onChanged);
+											void ask('papers.rename', { attempt: row.attempt, name: currentTarget.value }).then(onChanged);
 										}}
 									/>
 								</th>
@@ -99,7 +99,7 @@ export function ClassTable({ ask, shown, onChanged }: Props): JSX.Element {
 					<Button
 						onClick={() => {
 							remove(null);
-							void ask('removeResult', { attempt: removing.attempt }).then(onChanged);
+							void ask('papers.removeResult', { attempt: removing.attempt }).then(onChanged);
 						}}
 					>
 						{trainerWords.removeDo}

@@ -1,11 +1,11 @@
 import type { JSX } from 'preact';
 import { learnWords } from '../../../../content/en/papers/index.ts';
+import type { Ask } from '../../../engine/index.ts';
 import { Button } from '../../../ui/index.ts';
-import type { AskPapers } from '../asking.ts';
 import type { RowView } from './views.ts';
 
 interface Props {
-	ask: AskPapers;
+	ask: Ask;
 	row: RowView;
 	onChanged: () => Promise<void>;
 }
@@ -17,7 +17,7 @@ export function CountButton({ ask, row, onChanged }: Props): JSX.Element {
 		<Button
 			look={counts ? 'quiet' : 'plain'}
 			aria-label={counts ? learnWords.leaveOne(label) : learnWords.countOne(label)}
-			onClick={() => void ask('count', { attempt, counts: !counts }).then(onChanged)}
+			onClick={() => void ask('papers.count', { attempt, counts: !counts }).then(onChanged)}
 		>
 			{counts ? learnWords.leave : learnWords.count}
 		</Button>

@@ -1,8 +1,9 @@
 import type { JSX } from 'preact';
 import { useEffect, useId, useRef, useState } from 'preact/hooks';
 import { scanWords, trainerWords } from '../../../../content/en/papers/index.ts';
+import type { Ask } from '../../../engine/index.ts';
 import { Button, Live, Notice } from '../../../ui/index.ts';
-import { type AskPapers, troubleText } from '../asking.ts';
+import { troubleText } from '../asking.ts';
 import type { Handed } from '../exchange/index.ts';
 import { ScanQr } from '../exchange/scan/ScanQr.tsx';
 import { ClassTable } from './ClassTable.tsx';
@@ -12,7 +13,7 @@ import type { KeptHand } from './useKept.ts';
 import type { TakenView } from './views.ts';
 
 /** Results come in by link, file, picture or paste; below, the class. */
-export function Gather({ ask, kept }: { ask: AskPapers; kept: KeptHand }): JSX.Element {
+export function Gather({ ask, kept }: { ask: Ask; kept: KeptHand }): JSX.Element {
 	const id = useId();
 	const top = useRef<HTMLDivElement>(null);
 	const [text, type] = useState('');
@@ -29,7 +30,7 @@ export function Gather({ ask, kept }: { ask: AskPapers; kept: KeptHand }): JSX.E
 		tell(null);
 		let found: TakenView | null = null;
 		try {
-			found = await ask('takeIn', { handed: await sort() });
+			found = await ask('papers.takeIn', { handed: await sort() });
 			await kept.look(found.paper);
 			tell(found);
 		} catch (error) {
@@ -38,13 +39,13 @@ export function Gather({ ask, kept }: { ask: AskPapers; kept: KeptHand }): JSX.E
 		setBusy(false);
 		return found;
 	};
-	const takeText = (from: string) => take(() => ask('readText', { text: from }));
+	const takeText = (from: string) => take(() => ask('papers.readText', { text: from }));
 	const takeFiles = async (chosen: readonly File[]) => {
 		const stop = new AbortController();
 		if (chosen.some(({ type: kind }) => kind.startsWith('image/'))) setPictures(stop);
 		await take(async () => {
 			const { readFiles } = await import('../exchange/readFiles.ts');
-			return readFiles(chosen, (text, from) => ask('readText', { text, from }), stop.signal);
+			return readFiles(chosen, (text, from) => ask('papers.readText', { text, from }), stop.signal);
 		});
 		setPictures((now) => (now === stop ? null : now));
 	};

@@ -1,13 +1,14 @@
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { paperWords, trainerWords } from '../../../../content/en/papers/index.ts';
+import type { Ask } from '../../../engine/index.ts';
 import { Button, Notice } from '../../../ui/index.ts';
-import { type AskPapers, troubleText } from '../asking.ts';
+import { troubleText } from '../asking.ts';
 import { HandingWays } from '../HandingWays.tsx';
 import type { Handing, OpenedPaper } from '../protocol.ts';
 
 interface Props {
-	ask: AskPapers;
+	ask: Ask;
 	opened: OpenedPaper | null;
 	/** False while nobody has asked for a paper. */
 	started: boolean;
@@ -28,7 +29,7 @@ export function GiveOut({ ask, opened, started, onGiven }: Props): JSX.Element {
 		if (!opened) return;
 		let gone = false;
 		const { recipe, seed } = opened;
-		ask('handPaper', { recipe, seed, page: new URL('/papers/sit/', location.href).href }).then(
+		ask('papers.handPaper', { recipe, seed, page: new URL('/papers/sit/', location.href).href }).then(
 			(found) => {
 				if (!gone) hand(found);
 			},

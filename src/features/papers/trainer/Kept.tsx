@@ -1,9 +1,10 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { trainerWords } from '../../../../content/en/papers/index.ts';
+import type { Ask } from '../../../engine/index.ts';
 import { saveText } from '../../../storage/index.ts';
 import { Button, Dialog, Live } from '../../../ui/index.ts';
-import { type AskPapers, troubleText } from '../asking.ts';
+import { troubleText } from '../asking.ts';
 import type { PaperRef } from '../protocol.ts';
 import { Unread } from './Unread.tsx';
 import type { KeptHand } from './useKept.ts';
@@ -13,7 +14,7 @@ import type { ClassExport } from './work.ts';
 const EXPORTS = Object.entries(trainerWords.exportAs) as [ClassExport, string][];
 
 interface Props {
-	ask: AskPapers;
+	ask: Ask;
 	kept: KeptHand;
 	/** Puts a kept paper back into the boxes. */
 	onTakeUp: (paper: PaperRef) => void;
@@ -31,7 +32,8 @@ export function Kept({ ask, kept: { hold, picked, shown, look }, onTakeUp }: Pro
 			tell(trainerWords.saved);
 		}, failed);
 	const remove = () => {
-		const gone = asks === 'all' ? ask('removeAll', null) : asks ? ask('removePaper', { mark: asks.mark }) : null;
+		const gone =
+			asks === 'all' ? ask('papers.removeAll', null) : asks ? ask('papers.removePaper', { mark: asks.mark }) : null;
 		askFor(null);
 		gone
 			?.then(() => look())
@@ -55,7 +57,7 @@ export function Kept({ ask, kept: { hold, picked, shown, look }, onTakeUp }: Pro
 							<span class="papers-ways">
 								<Button
 									aria-label={trainerWords.paperAgainOne(paper.title)}
-									onClick={() => ask('keptPaper', { mark: paper.mark }).then(onTakeUp, failed)}
+									onClick={() => ask('papers.keptPaper', { mark: paper.mark }).then(onTakeUp, failed)}
 								>
 									{trainerWords.paperAgain}
 								</Button>
@@ -76,7 +78,7 @@ export function Kept({ ask, kept: { hold, picked, shown, look }, onTakeUp }: Pro
 					<h3>{`${trainerWords.exports}: ${shown.title}`}</h3>
 					<div class="papers-ways">
 						{EXPORTS.map(([as, name]) => (
-							<Button key={as} onClick={() => save(ask('exportClass', { mark: picked, as }))}>
+							<Button key={as} onClick={() => save(ask('papers.exportClass', { mark: picked, as }))}>
 								{name}
 							</Button>
 						))}
@@ -85,7 +87,7 @@ export function Kept({ ask, kept: { hold, picked, shown, look }, onTakeUp }: Pro
 				</div>
 			)}
 			<div class="papers-ways">
-				<Button disabled={hold.papers.length + hold.results === 0} onClick={() => save(ask('exportAll', null))}>
+				<Button disabled={hold.papers.length + hold.results === 0} onClick={() => save(ask('papers.exportAll', null))}>
 					{trainerWords.exportAll}
 				</Button>
 				<Button

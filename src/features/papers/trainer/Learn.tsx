@@ -1,8 +1,8 @@
 import type { JSX } from 'preact';
 import { learnWords, trainerWords } from '../../../../content/en/papers/index.ts';
 import type { PaperRecipe } from '../../../../shared/paper/index.ts';
+import type { Ask } from '../../../engine/index.ts';
 import { Button } from '../../../ui/index.ts';
-import type { AskPapers } from '../asking.ts';
 import { CountButton } from './CountButton.tsx';
 import { Scores, ShareBar } from './plots.tsx';
 import type { ItemView, LearnView, RowView } from './views.ts';
@@ -12,7 +12,7 @@ interface Props {
 	learn: LearnView | null;
 	/** Results there are, counted or not. */
 	rows: readonly RowView[];
-	ask: AskPapers;
+	ask: Ask;
 	onChanged: () => Promise<void>;
 	onNext: (recipe: PaperRecipe) => void;
 }

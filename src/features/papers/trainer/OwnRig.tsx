@@ -1,12 +1,13 @@
 import type { JSX } from 'preact';
 import { useId, useState } from 'preact/hooks';
 import { trainerWords } from '../../../../content/en/papers/index.ts';
+import type { Ask } from '../../../engine/index.ts';
 import { Button, Notice } from '../../../ui/index.ts';
-import { type AskPapers, troubleText } from '../asking.ts';
+import { troubleText } from '../asking.ts';
 import type { PastedRig } from '../protocol.ts';
 
 interface Props {
-	ask: AskPapers;
+	ask: Ask;
 	pasted: PastedRig | null;
 	onPasted: (rig: PastedRig) => void;
 }
@@ -18,7 +19,7 @@ export function OwnRig({ ask, pasted, onPasted }: Props): JSX.Element {
 	const [trouble, tell] = useState('');
 	const use = () => {
 		tell('');
-		ask('pasted', { text }).then(onPasted, (error: unknown) => tell(troubleText(error)));
+		ask('papers.pasted', { text }).then(onPasted, (error: unknown) => tell(troubleText(error)));
 	};
 	return (
 		<div class="build-own">

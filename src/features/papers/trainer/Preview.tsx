@@ -1,14 +1,15 @@
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { trainerWords } from '../../../../content/en/papers/index.ts';
+import type { Ask } from '../../../engine/index.ts';
 import { Button, Live, Notice, Toggle } from '../../../ui/index.ts';
-import { type AskPapers, troubleText } from '../asking.ts';
+import { troubleText } from '../asking.ts';
 import { Chart } from '../Chart.tsx';
 import type { OpenedPaper } from '../protocol.ts';
 import type { AskView, KeyView } from '../view.ts';
 
 interface Props {
-	ask: AskPapers;
+	ask: Ask;
 	opened: OpenedPaper | null;
 	/** Why there is no paper; empty where there is, or it is being set. */
 	trouble: string;
@@ -30,7 +31,7 @@ export function Preview({ ask, opened, trouble, started, onStart, onAnother }: P
 	useEffect(() => {
 		if (!keyed || !opened) return;
 		let gone = false;
-		ask('keys', { recipe: opened.recipe, seed: opened.seed }).then(
+		ask('papers.keys', { recipe: opened.recipe, seed: opened.seed }).then(
 			(found) => {
 				if (!gone) setKeys(found);
 			},

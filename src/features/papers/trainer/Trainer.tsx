@@ -84,7 +84,7 @@ export default function Trainer({ stock }: { stock: Stock }): JSX.Element {
 					onGiven={() => {
 						const { opened } = paper;
 						if (opened)
-							void askClass('keepPaper', { recipe: opened.recipe, seed: opened.seed }).then(() =>
+							void askClass('papers.keepPaper', { recipe: opened.recipe, seed: opened.seed }).then(() =>
 								kept.look(kept.picked),
 							);
 					}}

@@ -1,6 +1,7 @@
 import { useCallback, useEffect, useState } from 'preact/hooks';
+import type { Ask } from '../../../engine/index.ts';
 import { mayHoldRecords } from '../../../storage/index.ts';
-import { type AskPapers, troubleText } from '../asking.ts';
+import { troubleText } from '../asking.ts';
 import { summaryOf } from './summary.ts';
 import type { ClassView, HoldView } from './views.ts';
 
@@ -19,7 +20,7 @@ export interface KeptHand {
 const NOTHING: HoldView = { keeps: true, asides: summaryOf([]), papers: [], results: 0, unset: summaryOf([]) };
 
 /** What is kept on this device, and the class table of one paper of it; looked at again whenever something was changed. */
-export function useKept(ask: AskPapers): KeptHand {
+export function useKept(ask: Ask): KeptHand {
 	const [hold, setHold] = useState<HoldView | null>(null);
 	const [picked, pick] = useState<string | null>(null);
 	const [shown, show] = useState<ClassView | null>(null);
@@ -27,7 +28,7 @@ export function useKept(ask: AskPapers): KeptHand {
 	const look = useCallback(
 		async (mark: string | null = null) => {
 			try {
-				const found = await ask('hold', null);
+				const found = await ask('papers.hold', null);
 				setHold(found);
 				pick((before) => {
 					const wanted = mark ?? before;
@@ -47,7 +48,7 @@ export function useKept(ask: AskPapers): KeptHand {
 	useEffect(() => {
 		if (picked === null) return show(null);
 		let gone = false;
-		ask('classOf', { mark: picked }).then(
+		ask('papers.classOf', { mark: picked }).then(
 			(found) => {
 				if (!gone) show(found);
 			},

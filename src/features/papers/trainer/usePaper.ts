@@ -1,6 +1,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { PaperRecipeInput } from '../../../../shared/paper/index.ts';
-import { type AskPapers, troubleText } from '../asking.ts';
+import type { Ask } from '../../../engine/index.ts';
+import { troubleText } from '../asking.ts';
 import type { Offer, OpenedPaper } from '../protocol.ts';
 
 /** Milliseconds after the last change before the paper is set: nobody waits for each letter of a title. */
@@ -11,7 +12,7 @@ const AFTER_MS = 250;
  * @param started false while nobody has asked for a paper: nothing is fetched then
  */
 export function usePaper(
-	ask: AskPapers,
+	ask: Ask,
 	recipe: PaperRecipeInput | null,
 	seed: number,
 	started: boolean,
@@ -30,9 +31,9 @@ export function usePaper(
 		}
 		const set = async () => {
 			try {
-				const can = await ask('offer', { recipe });
+				const can = await ask('papers.offer', { recipe });
 				if (mine === asked.current) setOffer(can);
-				const found = await ask('set', { recipe, seed });
+				const found = await ask('papers.set', { recipe, seed });
 				if (mine !== asked.current) return;
 				open(found);
 				tell('');

@@ -4,7 +4,7 @@ import { openBench } from '../../../../sim/finder/index.ts';
 import { fittingTree, MOST_ENDS } from '../../../../src/features/fault-tree/fit.ts';
 import { readTreeLink, treeLink } from '../../../../src/features/fault-tree/link.ts';
 import { FINDERS, type TreeNode, type TreeOf } from '../../../../src/features/fault-tree/view.ts';
-import { casefileWork } from '../../../../src/features/fault-tree/work.ts';
+import { faultTreeRoutes } from '../../../../src/features/fault-tree/work.ts';
 import { ALLOWS_ALL, freshWalk, type RigChoice } from '../../../../src/features/finder/walk.ts';
 import { KEPT } from '../../../../src/storage/index.ts';
 import { textOf } from '../../../sim/finder/gig.ts';
@@ -35,7 +35,7 @@ describe('a tree made to fit the paper', () => {
 
 describe('a tree in words', () => {
 	it('has as many ends as it says, and a cause and a mend at each', async () => {
-		const view = await casefileWork.tree({
+		const view = await faultTreeRoutes.tree({
 			rig: 'four-in-line',
 			fixture: 'wash-3',
 			complaint: 'no-answer',
@@ -56,9 +56,9 @@ describe('a tree in words', () => {
 	it('is refused in a sentence where no fault shows like that', async () => {
 		const kept = null;
 		await expect(
-			casefileWork.tree({ rig: 'one-wash', fixture: 'wash-1', complaint: 'goes-out', kept }),
+			faultTreeRoutes.tree({ rig: 'one-wash', fixture: 'wash-1', complaint: 'goes-out', kept }),
 		).rejects.toThrow('so there is no tree');
-		await expect(casefileWork.fixtures({ rig: 'barn', kept })).rejects.toThrow("No bundled rig is called 'barn'");
+		await expect(faultTreeRoutes.fixtures({ rig: 'barn', kept })).rejects.toThrow("No bundled rig is called 'barn'");
 	});
 
 	it('is worked out for the rig in the finder too: laid out the quick way, or from a sheet of the crew’s own', async () => {
@@ -66,12 +66,12 @@ describe('a tree in words', () => {
 		const rigs: RigChoice[] = [quick, { kind: 'sheet', sheet: bundledRig('leader-and-three') }];
 		for (const rig of rigs) {
 			const kept = JSON.stringify({ version: KEPT.walk.version, allows: ALLOWS_ALL, walk: freshWalk(rig, {}, 0) });
-			const fixtures = await casefileWork.fixtures({ rig: FINDERS, kept });
+			const fixtures = await faultTreeRoutes.fixtures({ rig: FINDERS, kept });
 			const [, follower] = fixtures;
 			const fixture = follower?.id ?? '';
-			const [first] = await casefileWork.complaints({ rig: FINDERS, fixture, kept });
+			const [first] = await faultTreeRoutes.complaints({ rig: FINDERS, fixture, kept });
 			const complaint = first?.id as TreeOf['complaint'];
-			const view = await casefileWork.tree({ rig: FINDERS, fixture, complaint, kept });
+			const view = await faultTreeRoutes.tree({ rig: FINDERS, fixture, complaint, kept });
 			expect(view.ends).toBeGreaterThan(1);
 			expect(view.rig).toBe(rig.kind === 'sheet' ? rig.sheet.name : quickSheet(quick).name);
 		}
@@ -80,7 +80,7 @@ describe('a tree in words', () => {
 	it.each([null, '', '{"version":1}', JSON.stringify({ version: KEPT.walk.version, allows: ALLOWS_ALL, walk: null })])(
 		'with nothing of one’s own in the finder (%s) it says where to open it',
 		async (kept) => {
-			await expect(casefileWork.fixtures({ rig: FINDERS, kept })).rejects.toThrow('Open yours there first');
+			await expect(faultTreeRoutes.fixtures({ rig: FINDERS, kept })).rejects.toThrow('Open yours there first');
 		},
 	);
 });

@@ -1,5 +1,5 @@
 import { isInputError } from '../../../../shared/error/index.ts';
-import { type Ask, Refused } from '../../../../src/features/finder/asking.ts';
+import { type Ask, Refused } from '../../../../src/engine/index.ts';
 import { finderStore } from '../../../../src/features/finder/store.ts';
 import { makeWork } from '../../../../src/features/finder/work.ts';
 import { memory } from '../../storage/memory.ts';
@@ -7,8 +7,11 @@ import { memory } from '../../storage/memory.ts';
 /** What the worker does, asked with no worker between: everything goes through JSON, as nothing else may cross. */
 function askHere(): Ask {
 	const work = makeWork();
-	return async (ask, asks, onStage) => {
-		const act = work[ask] as (asks: unknown, tell: (stage: never) => void) => Promise<unknown>;
+	return async (route, asks, { onStage } = {}) => {
+		const act = work[route.replace('finder.', '') as keyof typeof work] as (
+			asks: unknown,
+			tell: (stage: never) => void,
+		) => Promise<unknown>;
 		try {
 			return through(await act(through(asks), (stage) => onStage?.(stage)));
 		} catch (error) {

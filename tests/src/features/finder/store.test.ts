@@ -3,7 +3,7 @@ import { finderWords, sheetWords } from '../../../../content/en/finder/index.ts'
 import { bundledRig } from '../../../../shared/sheet/index.ts';
 import type { RigEvent } from '../../../../sim/event/index.ts';
 import { faultyWitness, openBench } from '../../../../sim/finder/index.ts';
-import { NoWorker } from '../../../../src/features/finder/asking.ts';
+import { CannotRun } from '../../../../src/engine/index.ts';
 import type { FinderStore } from '../../../../src/features/finder/store.ts';
 import { linkOf } from '../../../../src/features/rig/index.ts';
 import { asidesIn, KEPT } from '../../../../src/storage/index.ts';
@@ -296,7 +296,7 @@ describe('what cannot be read', () => {
 	test('with no worker there is a sentence, and the same walk once there is one', async () => {
 		const device = memory();
 		await dark(storeOn(device).store);
-		const { store } = storeOn(device, () => Promise.reject(new NoWorker()));
+		const { store } = storeOn(device, () => Promise.reject(new CannotRun()));
 		await store.open();
 		expect(store.scene).toMatchObject({ phase: 'rig', trouble: finderWords.troubles.noWorker });
 		const again = storeOn(device).store;

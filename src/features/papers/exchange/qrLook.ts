@@ -1,16 +1,17 @@
 import { type Pixels, qrInPixels } from './qrPixels.ts';
-import type { Found, Look } from './qrReader.ts';
 
-// one look at a time, in the order asked; who has waited long enough ends the worker
-addEventListener('message', ({ data: look }: MessageEvent<Look>) => {
-	let found: Found;
-	try {
-		found = { text: qrInPixels(drawn(look), look.sizes, look.inverted) };
-	} catch (error) {
-		found = { broke: String(error) };
-	}
-	postMessage(found);
-});
+/** What the worker is handed: a picture, which it closes, the part of it to look at, in dots, and how. */
+export interface Look {
+	readonly picture: ImageBitmap;
+	readonly part: { readonly x: number; readonly y: number; readonly width: number; readonly height: number };
+	/** Dots of the look for one of the picture. */
+	readonly scale: number;
+	readonly sizes: readonly number[];
+	readonly inverted: boolean;
+}
+
+/** The text of the QR code in a picture; null where none is found. */
+export const qrInLook = (look: Look): string | null => qrInPixels(drawn(look), look.sizes, look.inverted);
 
 /** The dots of what is to be looked at. */
 function drawn({ picture, part, scale }: Look): Pixels {

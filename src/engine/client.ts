@@ -1,0 +1,169 @@
+import type { FromWorker, ToWorker } from './protocol.ts';
+import type { AsksOf, GivesOf, RouteName, StageOf } from './routes.ts';
+
+/** What the worker refuses as nonsense, with its sentence. */
+export class Refused extends Error {
+	override readonly name = 'Refused';
+	readonly code: string;
+
+	constructor(code: string, sentence: string) {
+		super(sentence);
+		this.code = code;
+	}
+}
+
+/** The worker, or a part of it, could not be fetched or run at all. Asked again, it is started anew. */
+export class CannotRun extends Error {
+	override readonly name = 'CannotRun';
+}
+
+/** A question was ended before it was answered: stopped by whoever asked, or over its time. */
+export class Ended extends Error {
+	override readonly name = 'Ended';
+	readonly because: 'stopped' | 'slow';
+
+	constructor(because: Ended['because']) {
+		super(because);
+		this.because = because;
+	}
+}
+
+interface How<Stage> {
+	/** Told what the other end is at. */
+	readonly onStage?: ((stage: Stage | 'fetching') => void) | undefined;
+	/** Ends the question. */
+	readonly signal?: AbortSignal | undefined;
+	/** Milliseconds from now after which it is ended. */
+	readonly within?: number;
+	/** Things to be handed over rather than copied: such a question is not asked again of a fresh worker. */
+	readonly hand?: Transferable[];
+}
+
+/** Asks a route. @throws Refused, CannotRun, Ended, or an Error where the worker broke down over it */
+export type Ask = <R extends RouteName>(route: R, asks: AsksOf<R>, how?: How<StageOf<R>>) => Promise<GivesOf<R>>;
+
+export interface Engine {
+	readonly ask: Ask;
+	/** Ends the worker, whatever it is at. What still waits is told that it was stopped; the next question starts it anew. */
+	end(): void;
+}
+
+type Port = Pick<Worker, 'postMessage' | 'addEventListener' | 'terminate'>;
+
+interface Question {
+	readonly message: Extract<ToWorker, { readonly route: string }>;
+	readonly hand: Transferable[] | undefined;
+	stage(stage: string): void;
+	give(result: unknown): void;
+	fail(error: Error): void;
+}
+
+const startWorker = (): Port => new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' });
+
+/** A worker of a page's own, started with the first question. */
+export function openEngine(start: () => Port = startWorker): Engine {
+	let port: Port | null = null;
+	let last = 0;
+	/** In the order asked: the first is the one at work. */
+	const waiting = new Map<number, Question>();
+
+	const take = (id: number): Question | undefined => {
+		const question = waiting.get(id);
+		waiting.delete(id);
+		return question;
+	};
+	const hear = ({ data }: MessageEvent<FromWorker>): void => {
+		if ('stage' in data) waiting.get(data.id)?.stage(data.stage);
+		else if ('result' in data) take(data.id)?.give(data.result);
+		else if ('refused' in data) take(data.id)?.fail(new Refused(data.refused.code, data.refused.sentence));
+		else if (!data.isUnfetched) take(data.id)?.fail(new Error(data.broke));
+		else {
+			// a browser may not try again in a worker to fetch what failed there once
+			take(data.id)?.fail(new CannotRun());
+			beginAnew();
+		}
+	};
+	const close = (): void => {
+		port?.terminate();
+		port = null;
+	};
+	const failAll = (error: () => Error): void => {
+		close();
+		for (const id of [...waiting.keys()]) take(id)?.fail(error());
+	};
+	const send = ({ message, hand }: Question): void => {
+		if (!port) {
+			const opened = start();
+			opened.addEventListener('message', ((event: MessageEvent<FromWorker>) => {
+				if (port === opened) hear(event);
+			}) as EventListener);
+			opened.addEventListener('error', () => {
+				if (port === opened) failAll(() => new CannotRun());
+			});
+			port = opened;
+		}
+		port.postMessage(message, hand ?? []);
+	};
+	/** Ends the worker, and asks what still waits of a fresh one. */
+	const beginAnew = (): void => {
+		close();
+		for (const [id, question] of [...waiting]) {
+			try {
+				if (question.hand) throw new CannotRun();
+				send(question);
+			} catch {
+				take(id)?.fail(new CannotRun());
+			}
+		}
+	};
+	const endOne = (id: number, because: Ended['because']): void => {
+		const isAtWork = waiting.keys().next().value === id;
+		take(id)?.fail(new Ended(because));
+		// what is at work hears nothing until it is done
+		if (isAtWork) beginAnew();
+		else port?.postMessage({ id, cancelled: true } satisfies ToWorker);
+	};
+
+	const ask: Ask = (route, asks, { onStage, signal, within, hand } = {}) =>
+		new Promise((resolve, reject) => {
+			if (signal?.aborted) {
+				reject(new Ended('stopped'));
+				return;
+			}
+			const id = ++last;
+			const stop = (): void => endOne(id, 'stopped');
+			const timer = within === undefined ? undefined : setTimeout(() => endOne(id, 'slow'), within);
+			signal?.addEventListener('abort', stop);
+			const over = (): void => {
+				clearTimeout(timer);
+				signal?.removeEventListener('abort', stop);
+			};
+			const question: Question = {
+				message: { id, route, asks },
+				hand,
+				stage: (stage) => onStage?.(stage as Parameters<NonNullable<typeof onStage>>[0]),
+				give(result) {
+					over();
+					resolve(result as Awaited<ReturnType<typeof ask>> as never);
+				},
+				fail(error) {
+					over();
+					reject(error);
+				},
+			};
+			waiting.set(id, question);
+			onStage?.('fetching');
+			try {
+				send(question);
+			} catch {
+				take(id)?.fail(new CannotRun());
+			}
+		});
+	return { ask, end: () => failAll(() => new Ended('stopped')) };
+}
+
+/** What went wrong with a question, as a sentence to act on: the worker's own where it refused, else one of those handed in. */
+export function troubleText(error: unknown, words: { readonly noWorker: string; readonly broke: string }): string {
+	if (error instanceof Refused) return error.message;
+	return error instanceof CannotRun ? words.noWorker : words.broke;
+}

@@ -1,0 +1,64 @@
+import { fetched, isInputError, NotFetched } from '../../shared/error/index.ts';
+import type { Feature, FromWorker, ToWorker } from './protocol.ts';
+
+/** The worker's end of its port: what `self` is there. */
+export interface Port {
+	postMessage(message: FromWorker): void;
+	addEventListener(type: 'message', hear: (event: { readonly data: ToWorker }) => void): void;
+}
+
+type Act = (asks: unknown, tell: (stage: string) => void) => unknown;
+
+/**
+ * Answers what comes to a port: one question at a time, in the order they came, and in between what can be worked out ahead.
+ * @param features by name, each fetched with the first question to it
+ */
+export function serve(port: Port, features: Readonly<Record<string, () => Promise<Feature>>>): void {
+	const cancelled = new Set<number>();
+	/** The number of the last question. */
+	let last = 0;
+
+	async function answer(id: number, route: string, asks: unknown): Promise<Feature | null> {
+		try {
+			const [name = '', act = ''] = route.split('.');
+			const fetchFeature = features[name];
+			if (!fetchFeature) throw new Error(`there is no route '${route}'`);
+			const feature = await fetched(fetchFeature());
+			const tell = (stage: string): void => port.postMessage({ id, stage });
+			port.postMessage({ id, result: await (feature.routes as Record<string, Act>)[act]?.(asks, tell) });
+			return feature;
+		} catch (error) {
+			if (isInputError(error)) port.postMessage({ id, refused: { code: error.code, sentence: error.message } });
+			else port.postMessage({ id, broke: String(error), isUnfetched: error instanceof NotFetched });
+			return null;
+		}
+	}
+
+	/** Works ahead until something is asked. */
+	async function goAhead(id: number, { ahead }: Feature): Promise<void> {
+		for (const act of ahead?.() ?? []) {
+			// lets what was asked meanwhile come in
+			await new Promise((resolve) => setTimeout(resolve));
+			if (id !== last) return;
+			act();
+		}
+	}
+
+	let before: Promise<void> = Promise.resolve();
+	port.addEventListener('message', ({ data }) => {
+		if ('cancelled' in data) {
+			cancelled.add(data.id);
+			return;
+		}
+		const { id, route, asks } = data;
+		last = id;
+		before = before.then(async () => {
+			// lets a word that it is not wanted any more come in
+			await new Promise((resolve) => setTimeout(resolve));
+			if (cancelled.delete(id)) return;
+			const feature = await answer(id, route, asks);
+			// a bug met ahead is told when it is come to
+			if (feature) await goAhead(id, feature).catch(() => undefined);
+		});
+	});
+}

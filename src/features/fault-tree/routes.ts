@@ -1,0 +1,2 @@
+/** What the fault tree does in the worker. */
+export { faultTreeRoutes as routes } from './work.ts';

@@ -1,4 +1,0 @@
-import { serve } from '../../asking/index.ts';
-import { casefileWork } from './work.ts';
-
-serve(casefileWork);

@@ -1,0 +1,4 @@
+/** What hidden faults do in the worker. */
+import { makeHiddenWork } from './work.ts';
+
+export const routes = makeHiddenWork();

@@ -1,4 +1,0 @@
-import { serve } from '../../asking/index.ts';
-import { makeHiddenWork } from './work.ts';
-
-serve(makeHiddenWork());

@@ -1,4 +1,0 @@
-import { serve } from '../../asking/index.ts';
-import { papersWork } from './work.ts';
-
-serve(papersWork);
