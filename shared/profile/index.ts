@@ -3,8 +3,9 @@
  * its power, and what it can be set to. A profile opens a simulated fixture and answers the papers'
  * questions; nothing about a fixture is known anywhere else. The three bundled fixtures are invented,
  * and between them have what crews meet: a four-character display, a text display, ten DIP switches;
- * battery and mains; one cell and eight.
+ * battery and mains; one cell and eight. A script has all of them at once (`BUNDLED`); a page fetches those it needs (`loadProfile`).
  */
+export { loadProfile, PROFILE_IDS, profileAtHand } from './bundled/at-hand.ts';
 export { BUNDLED, bundledProfile } from './bundled/index.ts';
 export { footprintOf, modeOf, slotAt } from './chart.ts';
 export { checkProfile, readProfile } from './check.ts';

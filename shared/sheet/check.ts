@@ -1,11 +1,17 @@
+import * as v from 'valibot';
 import { InputError } from '../error/index.ts';
 import { checkProfile, checkValue, modeOf, type Profile, readShape, type SettingKey } from '../profile/index.ts';
 import { BOX_LISTS, type SheetFixture, SOCKET_WORDS } from './devices.ts';
-import { portsOf, profileFor } from './find.ts';
+import { loadProfiles, portsOf, profileFor } from './find.ts';
 import { type Port, type RigSheet, sheetSchema } from './schema.ts';
 
 // apart, so that a page that opens rigs need not carry what reads them
-export { portsOf, profileFor, splitPort } from './find.ts';
+export { loadProfiles, portsOf, profileFor, splitPort } from './find.ts';
+
+const WORDS = { code: 'sheet.shape', what: 'The rig sheet', mend: 'Mend that place and open it again.' };
+
+/** As much of a sheet as says which profiles it names. */
+const namesSchema = v.object({ fixtures: v.array(v.object({ profile: v.string() })) });
 
 /**
  * Reads a rig sheet from outside.
@@ -15,13 +21,15 @@ export { portsOf, profileFor, splitPort } from './find.ts';
  *   or `sheet.mains` where the parts do not fit each other; and what `readProfile` throws for profiles inside it.
  */
 export function readSheet(input: unknown): RigSheet {
-	const sheet = readShape(sheetSchema, input, {
-		code: 'sheet.shape',
-		what: 'The rig sheet',
-		mend: 'Mend that place and open it again.',
-	});
+	const sheet = readShape(sheetSchema, input, WORDS);
 	checkSheet(sheet);
 	return sheet;
+}
+
+/** As `readSheet`, for a page: the bundled profiles that it names are fetched first. @throws InputError as `readSheet`, NotFetched */
+export async function loadSheet(input: unknown): Promise<RigSheet> {
+	await loadProfiles(readShape(namesSchema, input, WORDS));
+	return readSheet(input);
 }
 
 function checkSheet(sheet: RigSheet): void {

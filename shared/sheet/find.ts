@@ -1,11 +1,14 @@
 import { InputError } from '../error/index.ts';
-import { bundledProfile, type Profile } from '../profile/index.ts';
+import { loadProfile, type Profile, profileAtHand } from '../profile/index.ts';
 import { devicesOf } from './devices.ts';
 import type { Port, RigSheet } from './schema.ts';
 
-/** The profile a sheet's fixture goes by: the sheet's own first, then the bundled ones. @throws InputError `sheet.reference`. */
+/**
+ * The profile a sheet's fixture goes by: the sheet's own first, then the bundled ones. A page awaits `loadProfiles` first.
+ * @throws InputError `sheet.reference`
+ */
 export function profileFor(sheet: RigSheet, id: string, path = 'profile'): Profile {
-	const profile = sheet.profiles.find((each) => each.id === id) ?? bundledProfile(id);
+	const profile = sheet.profiles.find((each) => each.id === id) ?? profileAtHand(id);
 	if (!profile)
 		throw new InputError(
 			'sheet.reference',
@@ -13,6 +16,19 @@ export function profileFor(sheet: RigSheet, id: string, path = 'profile'): Profi
 			`No fixture profile is called '${id}'. Add it to the sheet's profiles, or choose a bundled one.`,
 		);
 	return profile;
+}
+
+/**
+ * Fetches the bundled profiles that a sheet names, so that it can be opened: await it before. Names that no bundled profile has are
+ * passed over; `profileFor` says so.
+ * @throws NotFetched
+ */
+export async function loadProfiles({
+	fixtures,
+}: {
+	readonly fixtures: readonly { readonly profile: string }[];
+}): Promise<void> {
+	await Promise.all([...new Set(fixtures.map(({ profile }) => profile))].map(loadProfile));
 }
 
 /** Splits `device:socket`. */

@@ -4,8 +4,9 @@
  * in it are held to each other here, so that what opens is a rig that could be built.
  */
 export { asMeant } from './asMeant.ts';
-export { bundledRig, RIG_IDS, type RigId } from './bundled/index.ts';
-export { portsOf, profileFor, readSheet, splitPort } from './check.ts';
+export { bundledRig } from './bundled/index.ts';
+export { loadRig, RIG_IDS, type RigId } from './bundled/load.ts';
+export { loadProfiles, loadSheet, portsOf, profileFor, readSheet, splitPort } from './check.ts';
 export {
 	BOX_LISTS,
 	type BoxKind,

@@ -1,12 +1,12 @@
 import { switchesFor } from '../dmx/index.ts';
 import { InputError, requireWhole } from '../error/index.ts';
 import {
-	bundledProfile,
 	type DipPanel,
 	footprintOf,
 	type Mode,
 	modeOf,
 	type Profile,
+	profileAtHand,
 	type Slot,
 	type SomeSettings,
 } from '../profile/index.ts';
@@ -41,6 +41,7 @@ type Spot = { readonly universe: number; readonly address: number };
 /**
  * A rig sheet made from three answers, for a tech who has no sheet: like fixtures in a row, set as that link needs, addresses
  * one footprint after another from 1, everything switched on, fed and lit as meant.
+ * A page awaits `loadProfile` first.
  * @throws InputError `quick.count`, `quick.linked` or `quick.profile`
  */
 export function quickSheet({ count, linked, profile: id }: QuickRig): RigSheet {
@@ -53,7 +54,7 @@ export function quickSheet({ count, linked, profile: id }: QuickRig): RigSheet {
 		path: 'count',
 		what: 'The number of fixtures',
 	});
-	const profile = bundledProfile(id);
+	const profile = profileAtHand(id);
 	if (!profile)
 		throw new InputError(
 			'quick.profile',

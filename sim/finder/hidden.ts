@@ -23,8 +23,11 @@ export interface FaultDrill {
 const TRIES = 12;
 
 /** A fault drill: the same rig, seed and count always hide the same. @param count of faults; two where two can be found that both show the complaint */
-export function makeFaultDrill(rig: RigId, seed: number, count: 1 | 2 = 1): FaultDrill {
-	const sheet = bundledRig(rig);
+export const makeFaultDrill = (rig: RigId, seed: number, count: 1 | 2 = 1): FaultDrill =>
+	hideFaults(rig, bundledRig(rig), seed, count);
+
+/** As `makeFaultDrill`, by one who has the rig's sheet at hand: `loadRig` fetches it. */
+export function hideFaults(rig: RigId, sheet: RigSheet, seed: number, count: 1 | 2): FaultDrill {
 	const meant = meantWitness(sheet);
 	const random = makeRandom(seed).fork(`fault drill ${rig} ${count}`);
 	const complaints = random.shuffle(complaintsOf(meant, sheet));

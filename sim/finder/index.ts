@@ -11,7 +11,7 @@ export { sequence } from '../sequence/index.ts';
 export { CHECK_KINDS, type Check, type CheckSort } from './checks/index.ts';
 export { COMPLAINT_KINDS, type Complaint, type ComplaintKind, complaintsOf } from './complaints.ts';
 export { finderOn, openBench, openFinder } from './finder.ts';
-export { type FaultDrill, hiddenRig, makeFaultDrill } from './hidden.ts';
+export { type FaultDrill, hiddenRig, hideFaults, makeFaultDrill } from './hidden.ts';
 export { ELSE } from './layout.ts';
 export { type Learnt, learn } from './learn.ts';
 export { openPart } from './part.ts';

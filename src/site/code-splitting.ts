@@ -1,5 +1,42 @@
-import type { Rolldown } from 'vite';
+import type { Plugin, Rolldown } from 'vite';
 
-export const codeSplitting: Exclude<Rolldown.OutputOptions['codeSplitting'], boolean | undefined> = {
-	groups: [{ name: 'part', tags: ['$initial'], entriesAware: true, entriesAwareMergeThreshold: 20_000 }],
+/**
+ * Which scripts share a file: those of a folder that most pages need from the start, and those that every bench does. A page
+ * fetches fewer files so, and a file that several pages share is fetched once. All else is split by what needs it.
+ */
+const codeSplitting: Exclude<Rolldown.OutputOptions['codeSplitting'], boolean | undefined> = {
+	// a group takes what is its own, and not what that needs of others
+	includeDependenciesRecursively: false,
+	groups: [
+		{
+			name: 'page',
+			tags: ['$initial'],
+			test: /\/node_modules\/(preact|@preact|@astrojs)\/|\/src\/(ui|pack|shelf|storage|site\/updates)\/|\/shared\/error\/|preload-helper/,
+		},
+		{
+			name: 'rig',
+			tags: ['$initial'],
+			test: /\/(sim\/(rig|fixture|line|light|event)|shared\/(dmx|optics|power|profile|random|sheet))\/|\/node_modules\/(xstate|culori)\//,
+		},
+		{ name: 'bench', tags: ['$initial'], test: /\/src\/features\/(bench|rig)\// },
+		{ name: 'words', tags: ['$initial'], test: /\/content\/en\/(bench|reasons|rig)\/|\/src\/wording\// },
+	],
 };
+
+/** Scripts for the browser: in few files, with no list of what to fetch ahead, and without frozen tables that nobody reads. */
+export const splitCode = (): Plugin => ({
+	name: 'prep-bay-split-code',
+	configEnvironment: (name) =>
+		name === 'client'
+			? {
+					build: {
+						modulePreload: false,
+						rolldownOptions: {
+							preserveEntrySignatures: 'allow-extension',
+							output: { codeSplitting },
+							treeshake: { manualPureFunctions: ['Object.freeze'] },
+						},
+					},
+				}
+			: null,
+});

@@ -1,11 +1,75 @@
-import type { RigSheetInput } from '../schema.ts';
+import { SETTING_KEYS, type SomeSettings } from '../../profile/index.ts';
+import type { RigSheet, RigSheetInput, SheetCable, SheetDesk, SheetFixture } from '../schema.ts';
+import { SOUND_WIRES } from '../wires.ts';
 
 type Fixture = RigSheetInput['fixtures'][number];
-type Cable = NonNullable<RigSheetInput['cables']>[number];
 type Level = { universe: number; slot: number; level: number };
 
 /** The made-up hall of every bundled rig. */
 export const HALL = 'Lantern Row Hall';
+
+/** Four places across it, metres from house left, and what each is called. */
+export const ACROSS = [2, 6, 10, 14];
+export const SIDES = ['house left', 'centre left', 'centre right', 'house right'];
+
+interface Laid extends Pick<RigSheetInput, 'name' | 'fixtures' | 'hall' | 'desk' | 'terminators'> {
+	readonly cables?: SheetCable[];
+	readonly remote?: { code: number };
+}
+
+/** The whole sheet, as `readSheet` would give it (a test holds it to that): what is bundled needs no schema. */
+export function wholeSheet({ name, hall, fixtures, desk, cables = [], terminators = [], remote }: Laid): RigSheet {
+	return {
+		version: 1,
+		name,
+		hall: hall ?? { width: 16, height: 6 },
+		fixtures: fixtures.map(wholeFixture),
+		desk: desk ? wholeDesk(desk) : null,
+		splitters: [],
+		cables,
+		terminators,
+		remote: remote ? { code: remote.code, battery: true } : null,
+		profiles: [],
+	};
+}
+
+function wholeFixture({
+	id,
+	name,
+	profile,
+	place,
+	settings = {},
+	switches,
+	slides,
+	plug = 'none',
+}: Fixture): SheetFixture {
+	const { x, y, throw: far, overhead = false } = place;
+	return {
+		id,
+		name,
+		profile,
+		place: { x, y, throw: far, overhead },
+		settings: inOrder(settings),
+		...(switches ? { switches } : {}),
+		...(slides ? { slides } : {}),
+		on: true,
+		plug,
+		charge: 1,
+		hidden: false,
+	};
+}
+
+/** In the order of the schema: the sheet's text is the same then as that of a sheet that was read. */
+const inOrder = (settings: SomeSettings): SomeSettings =>
+	Object.fromEntries(SETTING_KEYS.filter((key) => key in settings).map((key) => [key, settings[key]]));
+
+const wholeDesk = ({ name, outputs, patch, levels = [] }: NonNullable<Laid['desk']>): SheetDesk => ({
+	name,
+	outputs: outputs.map(({ id, universe }) => ({ id, universe, on: true })),
+	patch,
+	levels,
+	master: 255,
+});
 
 export function wash(
 	id: string,
@@ -48,13 +112,14 @@ export function levels(universe: number, from: number, values: readonly number[]
 }
 
 /** Cables of one length from a first socket on, through each fixture's in and out. */
-export function chain(first: number, start: string, fixtures: readonly string[], length = 5): Cable[] {
+export function chain(first: number, start: string, fixtures: readonly string[], length = 5): SheetCable[] {
 	return fixtures.map((fixture, i) => ({
 		id: `cable-${first + i}`,
 		kind: 'data',
 		length,
 		from: i === 0 ? start : `${fixtures[i - 1]}:out`,
 		to: `${fixture}:in`,
+		...SOUND_WIRES,
 	}));
 }
 

@@ -1,3 +1,4 @@
+import { loadProfiles } from '../../../shared/sheet/index.ts';
 import type { Store } from '../../storage/index.ts';
 import { type Place, type Playing, type RigStore, rigStore, takePlace } from '../rig/index.ts';
 import { fourInLine } from './firstSheet.ts';
@@ -49,5 +50,9 @@ export const plainly = (store: RigStore, rest: Partial<Opening> = {}): Opening =
 	...rest,
 });
 
-/** The ready-made bench of a first visit. */
-export const firstBench = (): RigStore => rigStore(fourInLine());
+/** The ready-made bench of a first visit. @throws NotFetched */
+export async function firstBench(): Promise<RigStore> {
+	const sheet = fourInLine();
+	await loadProfiles(sheet);
+	return rigStore(sheet);
+}

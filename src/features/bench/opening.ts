@@ -6,7 +6,7 @@ import { firstBench, type Opening, plainly, type Ways } from './opened.ts';
  * only where there is something to read.
  */
 export async function openBench(fragment: string, ways: Ways): Promise<Opening> {
-	if (!holdsRig(fragment) && !isKept(ways.storage)) return plainly(firstBench());
+	if (!holdsRig(fragment) && !isKept(ways.storage)) return plainly(await firstBench());
 	const { openKept, openLink } = await import('./reopening.ts');
 	return holdsRig(fragment) ? openLink(fragment, ways) : openKept(ways);
 }

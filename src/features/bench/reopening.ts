@@ -27,18 +27,18 @@ import { firstBench, IN_PLACE, type Opening, plainly, type Ways } from './opened
 export async function openKept(ways: Ways): Promise<Opening> {
 	const { storage, now } = ways;
 	const text = textKept(storage);
-	if (text === null) return plainly(firstBench());
+	if (text === null) return plainly(await firstBench());
 	const found = await readText(text);
-	if (found.is === 'newer') return plainly(firstBench(), { trouble: openingWords.newerStore });
+	if (found.is === 'newer') return plainly(await firstBench(), { trouble: openingWords.newerStore });
 	try {
 		if (found.is === 'bench') return plainly(await played(found.kept, ways), { place: takePlace(text) });
 	} catch (error) {
 		if (!isInputError(error)) throw error;
 		if (error.code === 'log.stopped')
-			return plainly(firstBench(), { trouble: openingWords.stoppedOwn, before: IN_PLACE });
+			return plainly(await firstBench(), { trouble: openingWords.stoppedOwn, before: IN_PLACE });
 	}
 	setKeptAside(storage, text, now());
-	return plainly(firstBench(), { trouble: openingWords.damagedStore });
+	return plainly(await firstBench(), { trouble: openingWords.damagedStore });
 }
 
 /**

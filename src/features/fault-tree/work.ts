@@ -1,6 +1,6 @@
 import { casefileWords } from '../../../content/en/fault-tree/index.ts';
 import { InputError } from '../../../shared/error/index.ts';
-import { bundledRig, RIG_IDS, type RigId, type RigSheet } from '../../../shared/sheet/index.ts';
+import { loadRig, RIG_IDS, type RigId, type RigSheet } from '../../../shared/sheet/index.ts';
 import { complaintsOf, meantWitness, openBench } from '../../../sim/finder/index.ts';
 import { complaintText } from '../../wording/index.ts';
 import { keptRig } from '../finder/routes.ts';
@@ -60,5 +60,5 @@ async function sheetOf({ rig, kept }: Pick<TreeOf, 'rig'> & OfRig): Promise<RigS
 		return sheet;
 	}
 	if (!RIG_IDS.includes(rig as RigId)) throw new InputError('casefile.rig', 'rig', casefileWords.noRig(rig));
-	return bundledRig(rig as RigId);
+	return loadRig(rig as RigId);
 }

@@ -1,9 +1,9 @@
 import { InputError } from '../../../shared/error/index.ts';
-import { bundledRig, RIG_IDS, type RigId, type RigSheet } from '../../../shared/sheet/index.ts';
+import { loadRig, RIG_IDS, type RigId, type RigSheet } from '../../../shared/sheet/index.ts';
 
-/** @throws InputError `sheet.bundled` */
-export function readBundled(rig: string): RigSheet {
+/** A bundled rig, fetched where it is not there yet. @throws InputError `sheet.bundled`, NotFetched */
+export async function readBundled(rig: string): Promise<RigSheet> {
 	if (!RIG_IDS.includes(rig as RigId))
 		throw new InputError('sheet.bundled', 'id', `No bundled rig is called '${rig}'. Choose one of those shown.`);
-	return bundledRig(rig as RigId);
+	return loadRig(rig as RigId);
 }

@@ -1,8 +1,8 @@
 import * as v from 'valibot';
 import { sheetWords } from '../../../content/en/finder/index.ts';
 import { InputError, isInputError } from '../../../shared/error/index.ts';
-import { readShape } from '../../../shared/profile/index.ts';
-import { QUICK_LINKS, quickSheet, RIG_IDS, type RigSheet, readSheet } from '../../../shared/sheet/index.ts';
+import { loadProfile, readShape } from '../../../shared/profile/index.ts';
+import { loadSheet, QUICK_LINKS, quickSheet, RIG_IDS, type RigSheet } from '../../../shared/sheet/index.ts';
 import { COMPLAINT_KINDS, type Learnt } from '../../../sim/finder/index.ts';
 import { KEPT, readJson } from '../../storage/index.ts';
 import { holdsRig, MOST, readBenchSheet } from '../rig/index.ts';
@@ -51,32 +51,35 @@ const keptSchema = v.strictObject({
 const countsSchema = v.strictObject({ version: v.literal(KEPT.verdicts.version), counts });
 
 /** What is kept on the device. What cannot be read is named as damaged, and nothing of it is used. */
-export function readStored({ walk, counts: counted }: Asks['open']['asks']): Asks['open']['gives'] {
+export async function readStored({ walk, counts: counted }: Asks['open']['asks']): Promise<Asks['open']['gives']> {
 	const damaged: ('walk' | 'counts')[] = [];
-	const attempt = <T>(what: 'walk' | 'counts', text: string | null, read: (text: string) => T): T | null => {
+	const attempt = async <T>(
+		what: 'walk' | 'counts',
+		text: string | null,
+		read: (text: string) => T | Promise<T>,
+	): Promise<T | null> => {
 		if (text === null) return null;
 		try {
-			return read(text);
+			return await read(text);
 		} catch (error) {
 			if (!isInputError(error)) throw error;
 			damaged.push(what);
 			return null;
 		}
 	};
-	const kept = attempt('walk', walk, readKept);
-	const learnt = attempt('counts', counted, readCounts) ?? {};
+	const kept = await attempt('walk', walk, readKept);
+	const learnt = (await attempt('counts', counted, readCounts)) ?? {};
 	return { kept, learnt, damaged };
 }
 
 const words = (what: string) => ({ code: 'finder.kept', what, mend: 'It is set aside.' });
 
-function readKept(text: string): Kept {
+async function readKept(text: string): Promise<Kept> {
 	const { allows, walk } = readShape(keptSchema, parsed(text), words('The kept walk'));
 	if (walk === null) return { allows, walk };
 	const { rig } = walk;
-	const whole: RigChoice = rig.kind === 'sheet' ? { kind: 'sheet', sheet: readRigSheet(rig.sheet) } : rig;
-	const { fixtures } =
-		whole.kind === 'quick' ? quickSheet(whole) : whole.kind === 'sheet' ? whole.sheet : readBundled(whole.id);
+	const whole: RigChoice = rig.kind === 'sheet' ? { kind: 'sheet', sheet: await readRigSheet(rig.sheet) } : rig;
+	const { fixtures } = await sheetOf(whole);
 	if (walk.fixture !== null && fixtures.every((each) => each.id !== walk.fixture))
 		throw new InputError('finder.kept', 'walk.fixture', 'The kept walk is about a fixture that its rig does not have.');
 	return { allows, walk: { ...walk, rig: whole } };
@@ -86,32 +89,38 @@ const readCounts = (text: string): Learnt =>
 	readShape(countsSchema, parsed(text), words('The count of verdicts')).counts;
 
 /** The sheet of the kept walk; null where there is none that can be read. */
-export function readKeptRig(walk: string): RigSheet | null {
-	const rig = readStored({ walk, counts: null }).kept?.walk?.rig;
-	if (!rig) return null;
-	if (rig.kind === 'quick') return quickSheet(rig);
-	return rig.kind === 'sheet' ? rig.sheet : readBundled(rig.id);
+export async function readKeptRig(walk: string): Promise<RigSheet | null> {
+	const { kept } = await readStored({ walk, counts: null });
+	return kept?.walk ? sheetOf(kept.walk.rig) : null;
+}
+
+/** The sheet of a rig that was read, with its profiles fetched. */
+async function sheetOf(rig: RigChoice): Promise<RigSheet> {
+	if (rig.kind === 'sheet') return rig.sheet;
+	if (rig.kind === 'bundled') return readBundled(rig.id);
+	await loadProfile(rig.profile);
+	return quickSheet(rig);
 }
 
 /**
  * A rig out of text: a sheet as JSON, a link to a bench, or the fragment of one. Of a bench what it has become is
  * taken, with nothing broken in it: what is broken is for the finder to find.
- * @throws InputError `sheet.text`, `sheet.crowded`, and what `readSheet` and `readBenchSheet` throw
+ * @throws InputError `sheet.text`, `sheet.crowded`, and what `loadSheet` and `readBenchSheet` throw
  */
 export async function readRig(text: string): Promise<RigChoice> {
 	const trimmed = text.trim();
 	if (trimmed === '') throw new InputError('sheet.text', '', sheetWords.empty);
 	const fragment = trimmed.slice(Math.max(0, trimmed.indexOf('#')));
 	if (holdsRig(fragment)) return { kind: 'sheet', sheet: fitting(await readBenchSheet(fragment)) };
-	return { kind: 'sheet', sheet: readRigSheet(parsed(trimmed)) };
+	return { kind: 'sheet', sheet: await readRigSheet(parsed(trimmed)) };
 }
 
-function readRigSheet(input: unknown): RigSheet {
+async function readRigSheet(input: unknown): Promise<RigSheet> {
 	const count = (input as { fixtures?: { length?: unknown } } | null)?.fixtures?.length;
 	// counted first: thousands would take long only to be refused
 	if (typeof count === 'number' && count > MOST.fixtures)
 		throw new InputError('sheet.crowded', 'fixtures', sheetWords.crowded(count, MOST.fixtures));
-	return fitting(readSheet(input));
+	return fitting(await loadSheet(input));
 }
 
 function fitting(sheet: RigSheet): RigSheet {

@@ -1,5 +1,6 @@
 import { fetched } from '../../../shared/error/index.ts';
-import { quickSheet, type RigSheet } from '../../../shared/sheet/index.ts';
+import { loadProfile } from '../../../shared/profile/index.ts';
+import { loadProfiles, quickSheet, type RigSheet } from '../../../shared/sheet/index.ts';
 import { complaintsOf, meantWitness, openBench, openPart, type Witness } from '../../../sim/finder/index.ts';
 import { complaintText } from '../../wording/index.ts';
 import { aheadOf } from './ahead.ts';
@@ -74,7 +75,7 @@ export function makeWork(): Work {
 			return (await reading()).readRig(text);
 		},
 		async lay({ rig }) {
-			const { name, fixtures } = sheets(rig);
+			const { name, fixtures } = await sheets(rig);
 			return {
 				name,
 				isQuick: rig.kind === 'quick',
@@ -83,7 +84,7 @@ export function makeWork(): Work {
 		},
 		async complaints({ rig, fixture }, tell) {
 			tell('opening');
-			const sheet = sheets(rig);
+			const sheet = await sheets(rig);
 			// asked of one fixture, so that a long line is not gone through whole
 			const one = { ...sheet, fixtures: sheet.fixtures.filter(({ id }) => id === fixture) };
 			return complaintsOf(meantOf(sheet), one).map((complaint) => ({
@@ -98,7 +99,7 @@ export function makeWork(): Work {
 		},
 		async look({ walk, allows, isPartEnough }, tell) {
 			ahead = [];
-			const sheet = sheets(walk.rig);
+			const sheet = await sheets(walk.rig);
 			if (isPartEnough && walk.steps.length === 0 && table?.key !== keyOf(walk)) {
 				tell('table');
 				const stand = partOf(walk, sheet);
@@ -118,18 +119,22 @@ export function makeWork(): Work {
 /** A rig told by a few answers is not the fixtures that were drawn for it. */
 const isStandIn = ({ rig }: SetWalk): boolean => rig.kind === 'quick';
 
-function sheetOf(rig: RigChoice): RigSheet {
-	if (rig.kind === 'quick') return quickSheet(rig);
-	if (rig.kind === 'sheet') return rig.sheet;
-	return readBundled(rig.id);
+async function sheetOf(rig: RigChoice): Promise<RigSheet> {
+	if (rig.kind === 'quick') {
+		await loadProfile(rig.profile);
+		return quickSheet(rig);
+	}
+	if (rig.kind === 'bundled') return readBundled(rig.id);
+	await loadProfiles(rig.sheet);
+	return rig.sheet;
 }
 
 /** The last answer, for as long as the same is asked; one that failed is asked for anew. */
-function remember<Q, A>(answer: (question: Q) => A): (question: Q) => A {
+function remember<Q, A>(answer: (question: Q) => Promise<A>): (question: Q) => Promise<A> {
 	let last: { readonly key: string; readonly answer: A } | null = null;
-	return (question) => {
+	return async (question) => {
 		const key = JSON.stringify(question);
-		if (last?.key !== key) last = { key, answer: answer(question) };
+		if (last?.key !== key) last = { key, answer: await answer(question) };
 		return last.answer;
 	};
 }

@@ -1,10 +1,10 @@
 import { hiddenWords } from '../../../content/en/hidden-faults/index.ts';
 import { InputError } from '../../../shared/error/index.ts';
-import { RIG_IDS, type RigId } from '../../../shared/sheet/index.ts';
+import { loadRig, RIG_IDS, type RigId } from '../../../shared/sheet/index.ts';
 import {
 	type Bench,
 	type FaultDrill,
-	makeFaultDrill,
+	hideFaults,
 	openBench,
 	reviewWalk,
 	type Step,
@@ -17,13 +17,13 @@ import { viewDone, viewDrill, viewFaults, viewFitting, viewReview } from './view
 /** Everything the page can ask, done with no page at hand: the same under test as in the worker. */
 export interface HiddenWork {
 	/** @throws InputError `hidden.rig` */
-	open(asks: DrillOf): DrillView;
+	open(asks: DrillOf): Promise<DrillView>;
 	/** A seed from this one on whose drill leaves something to find, where a few tries come upon one. */
-	seed(asks: DrillOf): number;
+	seed(asks: DrillOf): Promise<number>;
 	/** Where these checks, done in this order, lead. What is no check of the drill, or comes after its end, is passed over. */
-	stand(asks: { readonly drill: DrillOf; readonly steps: readonly string[] }): StandView;
+	stand(asks: { readonly drill: DrillOf; readonly steps: readonly string[] }): Promise<StandView>;
 	/** The answer, and what each step was worth. */
-	review(asks: { readonly drill: DrillOf; readonly steps: readonly string[] }): ReviewView;
+	review(asks: { readonly drill: DrillOf; readonly steps: readonly string[] }): Promise<ReviewView>;
 }
 
 /** Different mends from which a drill has something to find. */
@@ -43,11 +43,11 @@ const stepOf = ({ check, told }: Did): Step => ({ did: 'answer', check: check.id
 /** Keeps the drill last asked about, since the next question is nearly always about it. */
 export function makeHiddenWork(): HiddenWork {
 	let last: Opened | null = null;
-	const openedOf = ({ rig, seed, count }: DrillOf): Opened => {
+	const openedOf = async ({ rig, seed, count }: DrillOf): Promise<Opened> => {
 		const key = JSON.stringify([rig, seed, count]);
 		if (last?.key !== key) {
 			if (!RIG_IDS.includes(rig as RigId)) throw new InputError('hidden.rig', 'rig', hiddenWords.noRig(rig));
-			const drill = makeFaultDrill(rig as RigId, seed, count);
+			const drill = hideFaults(rig as RigId, await loadRig(rig as RigId), seed, count);
 			const bench = openBench(drill.sheet, drill.complaint);
 			last = { key, drill, bench, gig: openGig(bench, drill), steps: [] };
 		}
@@ -64,20 +64,20 @@ export function makeHiddenWork(): HiddenWork {
 		return opened.gig;
 	};
 	return {
-		seed(asks) {
+		async seed(asks) {
 			for (let on = 0; on < TRIES; on++) {
 				const seed = (asks.seed + on) % SEEDS;
-				const { bench } = openedOf({ ...asks, seed });
+				const { bench } = await openedOf({ ...asks, seed });
 				if (new Set(bench.candidates.map(({ mend }) => mend)).size >= MANY) return seed;
 			}
 			return asks.seed;
 		},
-		open: (asks) => {
-			const { bench } = openedOf(asks);
+		async open(asks) {
+			const { bench } = await openedOf(asks);
 			return viewDrill(bench);
 		},
-		stand({ drill, steps }) {
-			const opened = openedOf(drill);
+		async stand({ drill, steps }) {
+			const opened = await openedOf(drill);
 			const gig = gigAt(opened, steps);
 			return {
 				done: gig.done.map((did) => viewDone(opened.bench, did)),
@@ -86,8 +86,8 @@ export function makeHiddenWork(): HiddenWork {
 				fitting: viewFitting(opened.bench, gig),
 			};
 		},
-		review({ drill, steps }) {
-			const opened = openedOf(drill);
+		async review({ drill, steps }) {
+			const opened = await openedOf(drill);
 			const gig = gigAt(opened, steps);
 			const best = finderGig(opened.bench, opened.drill);
 			return {

@@ -2,13 +2,14 @@ import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { lessonWords as words } from '../../../content/en/lessons/index.ts';
 import { Button, Notice, SaidAbove } from '../../ui/index.ts';
-import { Fetched, taskAtWork } from '../drills/index.ts';
+import { Fetched } from '../drills/index.ts';
 import type { Manual, PracticeData } from './practice.ts';
 
 const STEPS = ['try', 'slip', 'task'] as const;
 type Step = (typeof STEPS)[number];
 
-const bench = () => import('./OnBench.tsx');
+// fetched when the bench comes into view: what opens rigs is no small part
+const atWork = () => import('./atWork.ts');
 
 /** A lesson's one bench, used three ways: to try things on, to see a slip, and to do the task that is marked. */
 export function Practice({ data }: { data: PracticeData }): JSX.Element {
@@ -16,6 +17,7 @@ export function Practice({ data }: { data: PracticeData }): JSX.Element {
 	const [done, finish] = useState(false);
 	const { sheet, log, slip, hand, tools, task, says, under, more } = data;
 	const stand = { sheet, hand, tools };
+	const bench = async () => (await atWork()).onBench(sheet);
 	return (
 		<div class="practice">
 			<fieldset class="practice-steps">
@@ -81,7 +83,7 @@ export function Practice({ data }: { data: PracticeData }): JSX.Element {
 				{step === 'task' && (
 					<Fetched
 						key={turn}
-						load={taskAtWork}
+						load={async () => (await atWork()).onTask(task)}
 						props={{ task, under: { kind: under, seed: 0 }, onDone: () => finish(true) }}
 					/>
 				)}

@@ -1,7 +1,7 @@
 import { topicNames, trainerWords } from '../../../content/en/papers/index.ts';
 import { InputError } from '../../../shared/error/index.ts';
 import { groundOf, kindsFor, type Paper, RIG_KIND_IDS, readRecipe, TOPIC_IDS } from '../../../shared/paper/index.ts';
-import { readSheet } from '../../../shared/sheet/index.ts';
+import { loadSheet, type RigSheet } from '../../../shared/sheet/index.ts';
 import { readJson } from '../../storage/index.ts';
 import { kindName } from '../../wording/index.ts';
 import { holdsRig, MOST, readBenchSheet } from '../rig/index.ts';
@@ -129,7 +129,7 @@ const handing = (link: string, title: string, fileText: string): Handing => ({
 	fitsQr: link.length <= MOST_QR,
 });
 
-/** @throws InputError `papers.sheet`, and what `readSheet` and `readBenchSheet` throw */
+/** @throws InputError `papers.sheet`, and what `loadSheet` and `readBenchSheet` throw */
 async function readPasted(text: string): ReturnType<typeof readOwn> {
 	const wrong = (words: string) => new InputError('papers.sheet', 'rig', words);
 	if (text === '') throw wrong(trainerWords.pasteEmpty);
@@ -146,9 +146,9 @@ async function readOwn(text: string, wrong: (words: string) => InputError) {
 	const count = (found as { fixtures?: { length?: unknown } } | null)?.fixtures?.length;
 	// counted first: thousands would take long only to be refused
 	if (typeof count === 'number' && count > MOST.fixtures) throw wrong(trainerWords.pasteLong);
-	return held(readSheet(found));
+	return held(await loadSheet(found));
 
-	function held(sheet: ReturnType<typeof readSheet>) {
+	function held(sheet: RigSheet) {
 		if (sheet.fixtures.length === 0) throw wrong(trainerWords.pasteNone);
 		return sheet;
 	}

@@ -23,7 +23,7 @@ export {
 	textKept,
 } from './keep.ts';
 export { holdsRig, type Kept, MOST } from './kept.ts';
-export { linkOf, readBenchSheet, readBenchFile, readLink } from './link.ts';
+export { linkOf, readBenchFile, readBenchSheet, readLink } from './link.ts';
 export { minusLast, type Playing, type PlayOptions, playBack, playInStretches } from './play.ts';
 export { FULL_LOG, type RigStore, rigStore, type Said, SPEEDS, type Speed, storeOf } from './store.ts';
 export { useRig } from './useRig.ts';

@@ -1,5 +1,5 @@
 import { InputError } from '../../../shared/error/index.ts';
-import { asMeant, type RigSheet, readSheet } from '../../../shared/sheet/index.ts';
+import { asMeant, loadSheet, type RigSheet } from '../../../shared/sheet/index.ts';
 import { LONGEST_LOG, type RigEvent, readEvent, readLog } from '../../../sim/event/index.ts';
 import { toSheet } from '../../../sim/rig/index.ts';
 import {
@@ -79,7 +79,7 @@ export async function benchOf({ sheet, log }: Kept): Promise<RigSheet> {
 /**
  * A sheet and its log from outside, as `[sheet, log]`, read event by event with pauses for the page. Waits longer than one event
  * may last are cut in several: a bench left alone makes them.
- * @throws InputError `link.damaged` or `link.crowded`, and what `readSheet` and `readLog` throw
+ * @throws InputError `link.damaged` or `link.crowded`, and what `loadSheet` and `readLog` throw
  */
 export async function readKept(input: unknown): Promise<Kept> {
 	if (!Array.isArray(input) || input.length !== 2) throw damaged();
@@ -93,7 +93,7 @@ export async function readKept(input: unknown): Promise<Kept> {
 				`This rig has ${list.length} ${what}, and a bench holds ${most}. Ask for a part of it.`,
 			);
 	}
-	return { sheet: readSheet(sheet), log: await readInPieces(log) };
+	return { sheet: await loadSheet(sheet), log: await readInPieces(log) };
 }
 
 async function readInPieces(input: unknown): Promise<RigEvent[]> {

@@ -1,8 +1,8 @@
 import type { JSX } from 'preact';
-import { useMemo } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { sitWords } from '../../../../content/en/papers/index.ts';
-import { isInputError } from '../../../../shared/error/index.ts';
-import { readSheet } from '../../../../shared/sheet/index.ts';
+import { isInputError, NotFetched } from '../../../../shared/error/index.ts';
+import { loadSheet } from '../../../../shared/sheet/index.ts';
 import { why } from '../../../../sim/rig/index.ts';
 import { openUnharmed } from '../../../../sim/rig/trusted.ts';
 import { describeFixture, fixtureName, reasonStage, reasonText } from '../../../wording/index.ts';
@@ -18,10 +18,19 @@ const MOST_TRAILS = 2;
 
 /** What the rig itself says of a question's bench, from source to lamp. @param sheet as JSON */
 export default function OnTheRig({ sheet }: { sheet: string }): JSX.Element {
-	const trails = useMemo(() => trailsOf(sheet), [sheet]);
+	const [trails, tell] = useState<readonly Trail[] | null>(null);
+	useEffect(() => {
+		let isLeft = false;
+		void trailsOf(sheet).then((found) => {
+			if (!isLeft) tell(found);
+		});
+		return () => {
+			isLeft = true;
+		};
+	}, [sheet]);
 	return (
 		<>
-			{trails.map(({ fixture, steps, end }) => (
+			{trails?.map(({ fixture, steps, end }) => (
 				<div key={fixture} class="sit-trail-of">
 					<p class="sit-trail-name">{fixture}</p>
 					<ol class="sit-trail">
@@ -34,14 +43,14 @@ export default function OnTheRig({ sheet }: { sheet: string }): JSX.Element {
 					<p>{end}</p>
 				</div>
 			))}
-			{trails.length === 0 && <p>{sitWords.trailNone}</p>}
+			{trails?.length === 0 && <p>{sitWords.trailNone}</p>}
 		</>
 	);
 }
 
-function trailsOf(text: string): readonly Trail[] {
+async function trailsOf(text: string): Promise<readonly Trail[]> {
 	try {
-		const sheet = readSheet(JSON.parse(text));
+		const sheet = await loadSheet(JSON.parse(text));
 		const rig = openUnharmed(sheet);
 		// data has to have come by once
 		rig.wait(100);
@@ -51,7 +60,7 @@ function trailsOf(text: string): readonly Trail[] {
 			end: describeFixture(rig, id),
 		}));
 	} catch (error) {
-		if (!isInputError(error)) throw error;
+		if (!isInputError(error) && !(error instanceof NotFetched)) throw error;
 		return [];
 	}
 }
