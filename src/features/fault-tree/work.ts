@@ -1,9 +1,8 @@
 import { casefileWords } from '../../../content/en/fault-tree/index.ts';
-import { InputError } from '../../../shared/error/index.ts';
+import { fetched, InputError } from '../../../shared/error/index.ts';
 import { loadRig, RIG_IDS, type RigId, type RigSheet } from '../../../shared/sheet/index.ts';
 import { complaintsOf, meantWitness, openBench } from '../../../sim/finder/index.ts';
 import { complaintText } from '../../wording/index.ts';
-import { keptRig } from '../finder/routes.ts';
 import { fittingTree, MOST_ENDS } from './fit.ts';
 import { linesOf, PAGE_LINES } from './lines.ts';
 import { FINDERS, type NamedView, type TreeOf, type TreeView } from './view.ts';
@@ -55,7 +54,9 @@ export const faultTreeRoutes: FaultTreeRoutes = {
 /** @throws InputError `casefile.rig` */
 async function sheetOf({ rig, kept }: Pick<TreeOf, 'rig'> & OfRig): Promise<RigSheet> {
 	if (rig === FINDERS) {
-		const sheet = kept === null ? null : await keptRig(kept);
+		// the finder's own work comes with it, and most trees are of a bundled rig
+		const finder = await fetched(import('../finder/routes.ts'));
+		const sheet = kept === null ? null : await finder.keptRig(kept);
 		if (!sheet) throw new InputError('casefile.rig', 'rig', casefileWords.noneKept);
 		return sheet;
 	}
