@@ -1,5 +1,6 @@
 import { SETTING_KEYS, type SomeSettings } from '../../profile/index.ts';
-import type { RigSheet, RigSheetInput, SheetCable, SheetDesk, SheetFixture } from '../schema.ts';
+import { noBoxes, type SheetDesk, type SheetFixture } from '../devices.ts';
+import type { RigSheet, RigSheetInput, SheetCable } from '../schema.ts';
 import { SOUND_WIRES } from '../wires.ts';
 
 type Fixture = RigSheetInput['fixtures'][number];
@@ -25,7 +26,7 @@ export function wholeSheet({ name, hall, fixtures, desk, cables = [], terminator
 		hall: hall ?? { width: 16, height: 6 },
 		fixtures: fixtures.map(wholeFixture),
 		desk: desk ? wholeDesk(desk) : null,
-		splitters: [],
+		...noBoxes(),
 		cables,
 		terminators,
 		remote: remote ? { code: remote.code, battery: true } : null,

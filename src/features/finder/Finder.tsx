@@ -16,8 +16,6 @@ import { Working } from './Working.tsx';
 const makeStore = () =>
 	finderStore({
 		ask: openEngine().ask,
-		storage: () => localStorage,
-		ask: askWorker(() => new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' })),
 		storage: DEVICE,
 		clock: () => Date.now(),
 	});

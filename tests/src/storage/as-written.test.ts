@@ -48,13 +48,13 @@ const opens: Readonly<Record<KeptId, () => unknown>> = {
 		expect(kept.get('last-slot@tallow-6.easy')).toMatchObject({ reps: 1, last: 1_700_000_001_000 });
 		expect(kept.size).toBe(2);
 	},
-	walk() {
-		const { kept, damaged } = readStored({ walk: written[KEPT.walk.key] ?? '', counts: null });
+	async walk() {
+		const { kept, damaged } = await readStored({ walk: written[KEPT.walk.key] ?? '', counts: null });
 		expect(damaged).toEqual([]);
 		expect(kept?.walk).toMatchObject({ rig: { id: 'four-in-line' }, fixture: 'wash-3', complaint: 'dark' });
 	},
-	verdicts() {
-		const { learnt, damaged } = readStored({ walk: null, counts: written[KEPT.verdicts.key] ?? '' });
+	async verdicts() {
+		const { learnt, damaged } = await readStored({ walk: null, counts: written[KEPT.verdicts.key] ?? '' });
 		expect([learnt, damaged]).toEqual([{ 'switched-off': 4 }, []]);
 	},
 	hidden() {
