@@ -1,7 +1,7 @@
 import type { Plugin } from 'vite';
 import { finderOf } from './find.ts';
 
-const LESSON = /[\\/]content[\\/]lessons[\\/][^\\/?]+\.mdx$/;
+const LESSON = /[\\/]content[\\/][\w-]+[\\/]lessons[\\/][^\\/?]+\.mdx$/;
 /** What is left as it stands within a paragraph: links, code, tags. */
 const LEFT_ALONE = /(\[[^\]]*\]\([^)]*\)|`[^`]*`|<[^>]+>)/;
 

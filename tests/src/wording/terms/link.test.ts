@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { terms } from '../../../../content/en/glossary/index.ts';
-import { finderOf, withLinks } from '../../../../src/wording/terms/index.ts';
-import { filesUnder, textOf } from '../../../house/tree.ts';
+import { finderOf, termLinks, withLinks } from '../../../../src/wording/terms/index.ts';
+import { filesUnder, root, textOf } from '../../../house/tree.ts';
 
 describe('terms in a text', () => {
 	const find = () =>
@@ -43,6 +43,14 @@ describe('a lesson', () => {
 		expect(withLinks('[a universe](/x/) and a universe')).toBe(
 			'[a universe](/x/) and a [universe](/glossary/#universe)',
 		);
+	});
+
+	it('is linked where it stands: the step of the build knows the files', () => {
+		// symptom: no lesson had a link since lessons moved under a language. Cause: the step looked for files in the old folder
+		const { transform } = termLinks() as { transform(code: string, id: string): { readonly code: string } | null };
+		for (const file of filesUnder('content/en/lessons', ['.mdx']))
+			expect(transform('A universe.', `${root}${file}`)?.code, file).toContain('/glossary/#universe');
+		expect(transform('A universe.', `${root}content/en/site/about.mdx`)).toBeNull();
 	});
 
 	it('leads only to terms that the glossary has, in every lesson', () => {
