@@ -81,7 +81,7 @@ const found = new WeakMap<Paper, { readonly held: Held; readonly sources: PaperS
 /** The paper as its recipe and seed set it, and whether the one handed in differs; found out once for each paper handed in. */
 function held(paper: Paper, sources?: PaperSources): Held {
 	if (typeof paper !== 'object' || paper === null)
-		throw new InputError('paper.shape', 'paper', `A paper is what setPaper gives; found ${shown(paper)}.`);
+		throw new InputError('paper.shape', 'paper', { expected: 'paper', found: shown(paper) });
 	const known = found.get(paper);
 	if (known && known.sources === sources) return known.held;
 	const set = setPaper(paper.recipe, paper.seed, sources);

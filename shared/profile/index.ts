@@ -6,7 +6,7 @@
  * battery and mains; one cell and eight.
  */
 export { BUNDLED, bundledProfile } from './bundled/index.ts';
-export { footprintOf, modeOf, slotAt } from './chart.ts';
+export { footprintOf, modeOf, noMode, slotAt } from './chart.ts';
 export { checkProfile, readProfile } from './check.ts';
 export { checkValue } from './refer.ts';
 export {
@@ -39,4 +39,4 @@ export {
 	SOUND_ANSWERS,
 } from './schema.ts';
 export { idText, settingsSchema, someSettingsSchema, whole } from './settings.ts';
-export { readShape } from './shape.ts';
+export { readShape, type ShapeCode } from './shape.ts';

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { InputError } from '../../../shared/error/index.ts';
 import { BUNDLED, bundledProfile, checkValue, type Profile, readProfile } from '../../../shared/profile/index.ts';
+import { errorText } from '../../../src/wording/index.ts';
 import { runs } from '../../runs.ts';
 import { at, changed, changes, throughJson, withPut } from '../json.ts';
 import { thrownBy } from '../thrown.ts';
@@ -21,7 +22,7 @@ type Case = [
 function refuses(cases: Case[]): void {
 	test.each(cases)('%s', (_, profile, puts, code, path, sentence) => {
 		const error = thrownBy(() => readProfile(withPut(profile, puts)));
-		expect({ code: error.code, path: error.path, sentence: error.message }).toEqual({ code, path, sentence });
+		expect({ code: error.code, path: error.path, sentence: errorText(error) }).toEqual({ code, path, sentence });
 	});
 }
 
@@ -550,7 +551,7 @@ describe('shapes that are off are refused with the place', () => {
 	test.each([[null], [undefined], [7], ['tallow-6'], [[]], [true]])('%j is no profile', (junk) => {
 		const error = thrownBy(() => readProfile(junk));
 		expect([error.code, error.path]).toEqual(['profile.shape', Array.isArray(junk) ? 'version' : '']);
-		expect(error.message).toMatch(
+		expect(errorText(error)).toMatch(
 			/^The profile does not fit at (its top|version): .*\. Mend that place and read it again\.$/,
 		);
 	});
@@ -571,7 +572,7 @@ test('a profile is read, or refused with a place in it: whatever is done to a bu
 			} catch (error) {
 				if (!(error instanceof InputError)) throw error;
 				expect(error.code).toMatch(/^profile\.(shape|band|slot|id|reference|panel|default)$/);
-				expect(error.message.length).toBeGreaterThan(20);
+				expect(errorText(error).length).toBeGreaterThan(20);
 				// the place is there, or it is a key that is missing from one that is
 				const holder = error.path.replace(/(\.[^.[\]]+|\[\d+\]|^[^.[\]]+)$/, '');
 				expect(holder === '' || at(input, holder) !== undefined, error.path).toBe(true);
@@ -601,7 +602,7 @@ test('a single value is held to the setting and to the fixture, under the code a
 	const own = thrownBy(() => checkValue(tallow, 'mode', 'cells', 'here'));
 	expect([own.code, own.path]).toEqual(['profile.reference', 'here']);
 	const asked = thrownBy(() => checkValue(tallow, 'level', '100', 'there', 'sheet.settings'));
-	expect([asked.code, asked.path, asked.message]).toEqual([
+	expect([asked.code, asked.path, errorText(asked)]).toEqual([
 		'sheet.settings',
 		'there',
 		'\'level\' cannot be "100". Give a value the setting takes.',

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { InputError } from '../../../shared/error/index.ts';
 import { BUNDLED, bundledProfile, type Profile } from '../../../shared/profile/index.ts';
 import { portsOf, profileFor, readSheet, splitPort } from '../../../shared/sheet/index.ts';
+import { errorText } from '../../../src/wording/index.ts';
 import { runs } from '../../runs.ts';
 import { at, changed, changes, throughJson, withPut } from '../json.ts';
 import { thrownBy } from '../thrown.ts';
@@ -16,7 +17,7 @@ type Case = [what: string, puts: Record<string, unknown>, code: string, path: st
 function refuses(cases: Case[]): void {
 	test.each(cases)('%s', (_, puts, code, path, sentence) => {
 		const error = thrownBy(() => readSheet(withPut(hall, puts)));
-		expect({ code: error.code, path: error.path, sentence: error.message }).toEqual({ code, path, sentence });
+		expect({ code: error.code, path: error.path, sentence: errorText(error) }).toEqual({ code, path, sentence });
 	});
 }
 
@@ -289,7 +290,7 @@ describe('profiles of the crew itself', () => {
 	test('are held to their own rules, with their place in the sheet before the path', () => {
 		const gap = withPut(own, { 'modes[1].slots[1].drives.bands[2].from': 60 });
 		const error = thrownBy(() => readSheet({ ...hall, profiles: [tallow, gap] }));
-		expect([error.code, error.path, error.message]).toEqual([
+		expect([error.code, error.path, errorText(error)]).toEqual([
 			'profile.band',
 			'profiles[1].modes[1].slots[1].drives.bands[2]',
 			"Bands of 'function': 51 to 59 belong to no band: close the gap.",
@@ -391,7 +392,7 @@ test('a sheet is read, or refused with a place in it: whatever is done to a whol
 				expect(error.code).toMatch(
 					/^(sheet\.(shape|id|socket|reference|settings|mains)|profile\.(band|slot|id|reference|panel|default))$/,
 				);
-				expect(error.message.length).toBeGreaterThan(20);
+				expect(errorText(error).length).toBeGreaterThan(20);
 				const holder = error.path.replace(/(\.[^.[\]]+|\[\d+\]|^[^.[\]]+)$/, '');
 				expect(holder === '' || at(input, holder) !== undefined, error.path).toBe(true);
 				refused++;
