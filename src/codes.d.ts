@@ -31,6 +31,8 @@ declare module '../shared/error/codes.ts' {
 		'link.long': { readonly trouble: 'too-long' };
 		'link.damaged': { readonly trouble: 'damaged' };
 		'link.slow': { readonly trouble: 'plays-too-long'; readonly days: number; readonly limit: number };
+		'file.newer': { readonly trouble: 'newer' };
+		'file.damaged': { readonly trouble: 'damaged' };
 		'link.crowded':
 			| { readonly trouble: 'too-much' }
 			| {

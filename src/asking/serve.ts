@@ -1,4 +1,5 @@
 import { isInputError } from '../../shared/error/index.ts';
+import { errorText } from '../wording/index.ts';
 import { NotFetched, withAll } from './late.ts';
 import type { FromWorker, ToWorker, Work } from './types.ts';
 
@@ -10,7 +11,7 @@ export function serve(work: Work): void {
 			const act = (work as Record<string, (asks: unknown) => unknown>)[ask];
 			say({ id, gives: await withAll(() => act?.(asks)) });
 		} catch (error) {
-			if (isInputError(error)) say({ id, refused: error.message });
+			if (isInputError(error)) say({ id, refused: errorText(error) });
 			else say({ id, broke: String(error), isUnfetched: error instanceof NotFetched });
 		}
 	};

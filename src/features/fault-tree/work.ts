@@ -1,4 +1,3 @@
-import { casefileWords } from '../../../content/en/fault-tree/index.ts';
 import { InputError } from '../../../shared/error/index.ts';
 import { bundledRig, RIG_IDS, type RigId, type RigSheet } from '../../../shared/sheet/index.ts';
 import { complaintsOf, meantWitness, openBench } from '../../../sim/finder/index.ts';
@@ -40,7 +39,7 @@ export const casefileWork: CasefileWork = {
 	},
 	async tree({ fixture, complaint, ...asks }) {
 		const bench = openBench(await sheetOf(asks), { kind: complaint, fixture });
-		if (bench.candidates.length === 0) throw new InputError('casefile.none', 'complaint', casefileWords.none);
+		if (bench.candidates.length === 0) throw new InputError('casefile.none', 'complaint', { trouble: 'no-suspects' });
 		let most = MOST_ENDS;
 		let view = viewTree(bench, fittingTree(bench, most));
 		// long names take more lines: fewer ends then, until it fits or is as short as is any use
@@ -56,9 +55,9 @@ export const casefileWork: CasefileWork = {
 async function sheetOf({ rig, kept }: Pick<TreeOf, 'rig'> & OfRig): Promise<RigSheet> {
 	if (rig === FINDERS) {
 		const sheet = kept === null ? null : await keptRig(kept);
-		if (!sheet) throw new InputError('casefile.rig', 'rig', casefileWords.noneKept);
+		if (!sheet) throw new InputError('casefile.rig', 'rig', { trouble: 'none-kept' });
 		return sheet;
 	}
-	if (!RIG_IDS.includes(rig as RigId)) throw new InputError('casefile.rig', 'rig', casefileWords.noRig(rig));
+	if (!RIG_IDS.includes(rig as RigId)) throw new InputError('casefile.rig', 'rig', { trouble: 'no-such-rig', id: rig });
 	return bundledRig(rig as RigId);
 }

@@ -3,7 +3,6 @@ import { bundledRig, RIG_IDS, type RigId, type RigSheet } from '../../../shared/
 
 /** @throws InputError `sheet.bundled` */
 export function readBundled(rig: string): RigSheet {
-	if (!RIG_IDS.includes(rig as RigId))
-		throw new InputError('sheet.bundled', 'id', `No bundled rig is called '${rig}'. Choose one of those shown.`);
+	if (!RIG_IDS.includes(rig as RigId)) throw new InputError('sheet.bundled', 'id', { trouble: 'no-such-rig', id: rig });
 	return bundledRig(rig as RigId);
 }

@@ -1,5 +1,4 @@
 import * as v from 'valibot';
-import { sheetWords } from '../../../content/en/finder/index.ts';
 import { InputError, isInputError } from '../../../shared/error/index.ts';
 import { readShape } from '../../../shared/profile/index.ts';
 import { asMeant, QUICK_LINKS, quickSheet, RIG_IDS, type RigSheet, readSheet } from '../../../shared/sheet/index.ts';
@@ -69,22 +68,19 @@ export function readStored({ walk, counts: counted }: Asks['open']['asks']): Ask
 	return { kept, learnt, damaged };
 }
 
-const words = (what: string) => ({ code: 'finder.kept', what, mend: 'It is set aside.' });
-
 function readKept(text: string): Kept {
-	const { allows, walk } = readShape(keptSchema, parsed(text), words('The kept walk'));
+	const { allows, walk } = readShape(keptSchema, parsed(text), 'finder.kept');
 	if (walk === null) return { allows, walk };
 	const { rig } = walk;
 	const whole: RigChoice = rig.kind === 'sheet' ? { kind: 'sheet', sheet: readRigSheet(rig.sheet) } : rig;
 	const { fixtures } =
 		whole.kind === 'quick' ? quickSheet(whole) : whole.kind === 'sheet' ? whole.sheet : readBundled(whole.id);
 	if (walk.fixture !== null && fixtures.every((each) => each.id !== walk.fixture))
-		throw new InputError('finder.kept', 'walk.fixture', 'The kept walk is about a fixture that its rig does not have.');
+		throw new InputError('finder.kept', 'walk.fixture', { trouble: 'no-such-fixture' });
 	return { allows, walk: { ...walk, rig: whole } };
 }
 
-const readCounts = (text: string): Learnt =>
-	readShape(countsSchema, parsed(text), words('The count of verdicts')).counts;
+const readCounts = (text: string): Learnt => readShape(countsSchema, parsed(text), 'finder.kept').counts;
 
 /** The sheet of the kept walk; null where there is none that can be read. */
 export function readKeptRig(walk: string): RigSheet | null {
@@ -101,7 +97,7 @@ export function readKeptRig(walk: string): RigSheet | null {
  */
 export async function readRig(text: string): Promise<RigChoice> {
 	const trimmed = text.trim();
-	if (trimmed === '') throw new InputError('sheet.text', '', sheetWords.empty);
+	if (trimmed === '') throw new InputError('sheet.text', '', { trouble: 'empty' });
 	const fragment = trimmed.slice(Math.max(0, trimmed.indexOf('#')));
 	if (holdsRig(fragment)) {
 		const { sheet, log } = await readLink(fragment);
@@ -115,17 +111,17 @@ function readRigSheet(input: unknown): RigSheet {
 	const count = (input as { fixtures?: { length?: unknown } } | null)?.fixtures?.length;
 	// counted first: thousands would take long only to be refused
 	if (typeof count === 'number' && count > MOST.fixtures)
-		throw new InputError('sheet.crowded', 'fixtures', sheetWords.crowded(count, MOST.fixtures));
+		throw new InputError('sheet.crowded', 'fixtures', { trouble: 'too-many', count, limit: MOST.fixtures });
 	return fitting(readSheet(input));
 }
 
 function fitting(sheet: RigSheet): RigSheet {
-	if (sheet.fixtures.length === 0) throw new InputError('sheet.empty', 'fixtures', sheetWords.none);
+	if (sheet.fixtures.length === 0) throw new InputError('sheet.empty', 'fixtures', { trouble: 'no-fixtures' });
 	return sheet;
 }
 
 function parsed(text: string): unknown {
 	const found = readJson(text);
 	if (typeof found !== 'string') return found.value;
-	throw new InputError('sheet.text', '', found === 'damaged' ? sheetWords.notJson : sheetWords.long);
+	throw new InputError('sheet.text', '', { trouble: found === 'damaged' ? 'damaged' : 'too-long' });
 }

@@ -1,5 +1,6 @@
 import { isInputError } from '../../../shared/error/index.ts';
 import { NotFetched } from '../../asking/index.ts';
+import { errorText } from '../../wording/index.ts';
 import type { FromWorker, Stage, ToWorker } from './protocol.ts';
 import { makeWork } from './work.ts';
 
@@ -13,7 +14,7 @@ async function answer({ id, ask, with: asks }: ToWorker): Promise<void> {
 		const act = work[ask] as (asks: unknown, tell: (stage: Stage) => void) => Promise<unknown>;
 		say({ id, gives: await act(asks, tell) });
 	} catch (error) {
-		if (isInputError(error)) say({ id, refused: { code: error.code, sentence: error.message } });
+		if (isInputError(error)) say({ id, refused: { code: error.code, sentence: errorText(error) } });
 		else say({ id, broke: String(error), isUnfetched: error instanceof NotFetched });
 	}
 }

@@ -1,4 +1,3 @@
-import { hiddenWords } from '../../../content/en/hidden-faults/index.ts';
 import { InputError } from '../../../shared/error/index.ts';
 import { RIG_IDS, type RigId } from '../../../shared/sheet/index.ts';
 import {
@@ -46,7 +45,8 @@ export function makeHiddenWork(): HiddenWork {
 	const openedOf = ({ rig, seed, count }: DrillOf): Opened => {
 		const key = JSON.stringify([rig, seed, count]);
 		if (last?.key !== key) {
-			if (!RIG_IDS.includes(rig as RigId)) throw new InputError('hidden.rig', 'rig', hiddenWords.noRig(rig));
+			if (!RIG_IDS.includes(rig as RigId))
+				throw new InputError('hidden.rig', 'rig', { trouble: 'no-such-rig', id: rig });
 			const drill = makeFaultDrill(rig as RigId, seed, count);
 			const bench = openBench(drill.sheet, drill.complaint);
 			last = { key, drill, bench, gig: openGig(bench, drill), steps: [] };

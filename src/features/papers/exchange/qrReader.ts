@@ -1,4 +1,3 @@
-import { scanWords } from '../../../../content/en/papers/index.ts';
 import { InputError } from '../../../../shared/error/index.ts';
 
 /** What the worker is handed: a picture, which it closes, the part of it to look at, in dots, and how. */
@@ -67,7 +66,7 @@ export function openReader(
 	};
 }
 
-type QrTrouble = keyof typeof scanWords.read;
+/** What became of a picture: each has a code and words of its own. */
+type QrTrouble = 'none' | 'slow' | 'stopped' | 'picture' | 'unfetched';
 
-export const qrTrouble = (trouble: QrTrouble): InputError =>
-	new InputError(`qr.${trouble}`, '', scanWords.read[trouble]);
+export const qrTrouble = (trouble: QrTrouble): InputError => new InputError(`qr.${trouble}`, '', {});

@@ -1,4 +1,4 @@
-import { isInputError } from '../../../../shared/error/index.ts';
+import { InputError, isInputError } from '../../../../shared/error/index.ts';
 import { refusedFor } from './refuse.ts';
 import { readKeptCount, readKeptName, readKeptPaper, readKeptResult } from './schema.ts';
 import type { Held, KeptCount, KeptName, KeptPaper, KeptResult, Refused } from './types.ts';
@@ -26,15 +26,22 @@ export function heldFrom(
 	const all = <T>(list: string, what: string, read: (record: unknown) => T): T[] => {
 		const records = file[list];
 		if (!Array.isArray(records)) {
-			refused.push({ from: `${from}, ${list}`, code: 'handed.shape', sentence: `There is no list of ${list} in it.` });
+			const error = new InputError('handed.shape', list, { trouble: 'no-list', list });
+			refused.push(refusedFor(`${from}, ${list}`, error));
 			return [];
 		}
 		if (records.length > MOST)
-			refused.push({
-				from: `${from}, ${list}`,
-				code: 'handed.long',
-				sentence: `It has ${records.length} ${list}; the first ${MOST} were read. Split the file to read the rest.`,
-			});
+			refused.push(
+				refusedFor(
+					`${from}, ${list}`,
+					new InputError('handed.long', list, {
+						trouble: 'list-too-long',
+						list,
+						count: records.length,
+						limit: MOST,
+					}),
+				),
+			);
 		return records.slice(0, MOST).flatMap((record, i) => {
 			try {
 				return [read(record)];
