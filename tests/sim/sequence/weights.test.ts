@@ -9,6 +9,7 @@ import {
 	splitBy,
 	updateWeights,
 } from '../../../sim/sequence/index.ts';
+import { errorText } from '../../../src/wording/index.ts';
 import { runs } from '../../runs.ts';
 
 const some = { numRuns: runs(300) };
@@ -32,7 +33,7 @@ function refusal(act: () => unknown): [string, string, string] {
 	try {
 		act();
 	} catch (error) {
-		if (error instanceof InputError) return [error.code, error.path, error.message];
+		if (error instanceof InputError) return [error.code, error.path, errorText(error)];
 	}
 	throw new Error('nothing was refused');
 }
