@@ -35,9 +35,5 @@ export function requireEvent(event: RigEvent): void {
 
 /** @throws InputError `rig.options` for what is no list of placed faults; whether each fits this rig is for the catalogue to say */
 export function requireFaults(options: { readonly faults?: readonly PlacedFault[] }): void {
-	readShape(optionsSchema, options, {
-		code: 'rig.options',
-		what: 'What the rig is opened with',
-		mend: 'It may hold `faults`, a list of what is placed where.',
-	});
+	readShape(optionsSchema, options, 'rig.options');
 }
