@@ -97,7 +97,7 @@ export interface ErrorFacts {
 
 	'mode.unknown': NoMode;
 	'profile.shape': Shape;
-	'profile.id': Twice;
+	'profile.id': Twice | { readonly trouble: 'menu-id-twice'; readonly id: string };
 	'profile.reference': Unfit | { readonly trouble: 'sound-and-answer'; readonly id: string; readonly kind: string };
 	'profile.default':
 		| Unfit

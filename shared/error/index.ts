@@ -21,4 +21,5 @@ export type {
 	Span,
 } from './codes.ts';
 export { InputError, isInputError } from './input-error.ts';
+export { messageOf } from './message.ts';
 export { type Limits, requireNumber, requireWhole, shown } from './require.ts';

@@ -55,7 +55,7 @@ function checkKeyed(profile: Profile, panel: KeyedPanel): void {
 	if (missing) throw new InputError('profile.panel', 'panel.keys', { trouble: 'key-missing', key: missing });
 	const seen = new Set<string>();
 	const head = (item: { readonly id: string; readonly label: string }, path: string): void => {
-		if (seen.has(item.id)) throw new InputError('profile.id', `${path}.id`, { trouble: 'id-twice', id: item.id });
+		if (seen.has(item.id)) throw new InputError('profile.id', `${path}.id`, { trouble: 'menu-id-twice', id: item.id });
 		seen.add(item.id);
 		checkWidth(item.label, panel.columns, `${path}.label`);
 	};

@@ -24,21 +24,20 @@ export function readShape<Schema extends v.GenericSchema>(
 /** The rule that an issue breaks: the schema's own id for it, or the kind of check. */
 function factsOf(issue: v.BaseIssue<unknown>): Shape {
 	const { type, expected, requirement, received, input, message } = issue;
-	const rule = { expected: 'shape', known: [], limit: null, found: cut(received) } as const;
+	const rule = { expected: 'shape', known: [], limit: null, found: shown(input) } as const;
 	if (message !== '') return { ...rule, rule: message };
-	if (expected === 'never') return { ...rule, rule: 'unknown-name' };
+	if (expected === 'never') return { ...rule, rule: 'unknown-name', found: shown(received.slice(1, -1)) };
 	if (/^"/.test(expected ?? '') && issue.kind === 'schema' && type.endsWith('object'))
 		return { ...rule, rule: 'missing', limit: (expected as string).slice(1, -1) };
-	if (/length|size|items/.test(type)) return { ...rule, rule: type, limit: Number(requirement) };
-	if (typeof requirement === 'number') return { ...rule, rule: type, limit: requirement, found: shown(input) };
-	if (['picklist', 'literal', 'variant', 'union'].includes(type))
-		return {
-			...rule,
-			rule: 'one-of',
-			known: (expected ?? '').replaceAll(/^\(|\)$/g, '').split(' | '),
-			found: shown(input),
-		};
-	return { ...rule, rule: type, found: shown(input) };
+	if (/length|size|items/.test(type)) return { ...rule, rule: type, limit: Number(requirement), found: received };
+	if (typeof requirement === 'number') return { ...rule, rule: type, limit: requirement };
+	if (['picklist', 'literal', 'variant', 'union'].includes(type)) {
+		const known = (expected ?? '').replaceAll(/^\(|\)$/g, '').split(' | ');
+		return known.length > 1
+			? { ...rule, rule: 'one-of', known }
+			: { ...rule, rule: 'exactly', limit: known[0] ?? null };
+	}
+	return { ...rule, rule: type };
 }
 
 /** Where an issue is, with dots and brackets as every `InputError` has it; empty for the whole input. */
@@ -47,6 +46,3 @@ function placeOf(issue: v.BaseIssue<unknown>): string {
 		.map(({ key }, i) => (typeof key === 'number' ? `[${key}]` : `${i === 0 ? '' : '.'}${String(key)}`))
 		.join('');
 }
-
-const LONGEST = 26;
-const cut = (text: string): string => (text.length > LONGEST ? `${text.slice(0, LONGEST - 1)}…` : text);

@@ -7,7 +7,7 @@ import { type Facts, fill, type Kinds, sentence } from './fill.ts';
 const words: Readonly<Record<ErrorCode, Says>> = errors;
 
 /** What a person is told of an error: what was expected, what was found, what to do. */
-export function errorText({ code, path, facts }: InputError): string {
+export function errorText({ code, path, facts }: Pick<InputError, 'code' | 'path' | 'facts'>): string {
 	// a wording is picked by facts that not all errors of its code carry
 	const all: Facts = { expected: null, trouble: null, of: null, ...facts, path };
 	return sentence(words[code], all, { ...kinds, rule: (id: string) => fill(ruleOf(id), all, kinds) });

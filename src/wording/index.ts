@@ -23,6 +23,7 @@ export {
 	answerText,
 	keyText,
 	kindName,
+	misfitText,
 	mistakeText,
 	optionText,
 	questionAsk,

@@ -105,7 +105,10 @@ export const inputErrors = {
 
 	'mode.unknown': "{profile} has no mode '{id}'. Its modes: {known as list}.",
 	'profile.shape': [misshapen('The profile', 'Fix that place and read it again.')],
-	'profile.id': "Two of them are called '{id}'. Ids are used once.",
+	'profile.id': [
+		{ when: { trouble: 'menu-id-twice' }, says: "Two menu items are called '{id}'. Ids are used once." },
+		{ says: "Two of them are called '{id}'. Ids are used once." },
+	],
 	'profile.reference': [
 		...unfit,
 		{

@@ -16,7 +16,7 @@ export const rigErrors = {
 		},
 		{
 			when: { of: 'repair-seconds' },
-			says: 'Each of the {length} repairs has its own seconds; found {found as found}.',
+			says: 'Each of the {length} mends has its own seconds; found {found as found}.',
 		},
 		{ when: { of: 'asked' }, says: 'Here {path} must be {length} long; found {found as found}.' },
 		{ says: '{of as part} are {length}, one for each; found {found as found}. Give each its own.' },
@@ -78,9 +78,9 @@ export const rigErrors = {
 		'Unit loads are a number from 0 up (1 for most receivers), but {fixture} has {found as found}. Correct its profile.',
 	'line.length':
 		"A cable's length is a number of metres above 0, but cable {cable} has {found as found}. Measure it, or guess.",
-	'line.talker-twice': 'One socket has one source, but {socket} is listed twice. Remove one of the two.',
+	'line.talker-twice': 'One socket has one talker, but {socket} is listed twice. Remove one of the two.',
 	'line.leader-unknown':
-		'A leader sends at a socket of its own and is one of the receivers, but {fixture} at {port} is not. Add the fixture, or take the leader away.',
+		'A leader talks at a socket of its own and is one of the receivers, but {fixture} at {port} is not. Add the fixture, or take the talker away.',
 
 	'held.index': 'Held colours of {profile} run from 0 to {last}; found {found as found}.',
 	'programme.index': 'Programmes of {profile} run from 0 to {last}; found {found as found}.',

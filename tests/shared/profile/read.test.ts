@@ -484,65 +484,46 @@ describe('panels that could not be worked are refused', () => {
 
 describe('shapes that are off are refused with the place', () => {
 	const shape = (path: string, why: string) =>
-		`The profile does not fit at ${path}: ${why}. Mend that place and read it again.`;
-	const id = 'Expected an id: a small letter, then small letters, digits and hyphens, at most 40 in all';
+		`The profile does not fit at ${path}: expected ${why}. Fix that place and read it again.`;
+	const id = (found: string) =>
+		`an id (a small letter, then small letters, digits and hyphens, at most 40 in all), found ${found}`;
 	refuses(
 		(
 			[
-				['a version from later', { version: 2 }, 'version', 'Invalid type: Expected 1 but received 2'],
-				['no id', { id: undefined }, 'id', 'Invalid key: Expected "id" but received undefined'],
-				['an id in capitals', { id: 'Tallow' }, 'id', id],
-				['an id of 41', { id: 'a'.repeat(41) }, 'id', id],
-				['a key nobody knows', { colour: 'red' }, 'colour', 'Invalid key: Expected never but received "colour"'],
-				[
-					'a panel of no kind',
-					{ 'panel.kind': 'touch' },
-					'panel.kind',
-					'Invalid type: Expected ("code" | "text" | "dip") but received "touch"',
-				],
-				[
-					'an address of 0 as the default',
-					{ 'defaults.address': 0 },
-					'defaults.address',
-					'Invalid value: Expected >=1 but received 0',
-				],
-				[
-					'a slot of 513',
-					{ 'modes[2].slots[4].at': 513 },
-					'modes[2].slots[4].at',
-					'Invalid value: Expected <=512 but received 513',
-				],
-				['half a value', { [`${bands}[0].to`]: 13.5 }, `${bands}[0].to`, 'Invalid integer: Received 13.5'],
-				[
-					'a level of 256',
-					{ 'held[0].levels.white': 256 },
-					'held[0].levels.white',
-					'Invalid value: Expected <=255 but received 256',
-				],
-				['no mode at all', { modes: [] }, 'modes', 'Invalid length: Expected >=1 but received 0'],
+				['a version from later', { version: 2 }, 'version', '1, found 2'],
+				['no id', { id: undefined }, 'id', 'a value named id, found nothing'],
+				['an id in capitals', { id: 'Tallow' }, 'id', id('"Tallow"')],
+				['an id of 41', { id: 'a'.repeat(41) }, 'id', id(`"${'a'.repeat(24)}…"`)],
+				['a key nobody knows', { colour: 'red' }, 'colour', 'no value of that name, found "colour"'],
+				['a panel of no kind', { 'panel.kind': 'touch' }, 'panel.kind', 'one of "code", "text", "dip", found "touch"'],
+				['an address of 0 as the default', { 'defaults.address': 0 }, 'defaults.address', '1 or more, found 0'],
+				['a slot of 513', { 'modes[2].slots[4].at': 513 }, 'modes[2].slots[4].at', '512 or less, found 513'],
+				['half a value', { [`${bands}[0].to`]: 13.5 }, `${bands}[0].to`, 'a whole number, found 13.5'],
+				['a level of 256', { 'held[0].levels.white': 256 }, 'held[0].levels.white', '255 or less, found 256'],
+				['no mode at all', { modes: [] }, 'modes', 'a length of 1 or more, found 0'],
 				[
 					'a chromaticity outside the triangle',
 					{ 'emitters[0].xy': [0.7, 0.5] },
 					'emitters[0].xy',
-					'Expected a chromaticity: x and y come to 1 at most',
+					'a chromaticity whose x and y come to 1 at most, found a list',
 				],
 				[
 					'a fastest step longer than the slowest',
 					{ 'programmes[0].fastest': 31 },
 					'programmes[0]',
-					'Expected a slowest step no shorter than the fastest',
+					'a slowest step no shorter than the fastest, found something of type object',
 				],
 				[
 					'a beam wider than its field',
 					{ 'optics.beam': 43 },
 					'optics',
-					'Expected a beam angle no wider than the field angle',
+					'a beam angle no wider than the field angle, found something of type object',
 				],
 				[
 					'a slot that drives no cell',
 					{ 'modes[0].slots[0].cells': [] },
 					'modes[0].slots[0].cells',
-					'Invalid length: Expected >=1 but received 0',
+					'a length of 1 or more, found 0',
 				],
 			] as const
 		).map(([what, puts, path, why]): Case => [what, tallow, { ...puts }, 'profile.shape', path, shape(path, why)]),
@@ -552,7 +533,7 @@ describe('shapes that are off are refused with the place', () => {
 		const error = thrownBy(() => readProfile(junk));
 		expect([error.code, error.path]).toEqual(['profile.shape', Array.isArray(junk) ? 'version' : '']);
 		expect(errorText(error)).toMatch(
-			/^The profile does not fit at (its top|version): .*\. Mend that place and read it again\.$/,
+			/^The profile does not fit at (its top|version): .*\. Fix that place and read it again\.$/,
 		);
 	});
 });

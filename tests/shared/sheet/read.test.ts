@@ -302,7 +302,7 @@ describe('profiles of the crew itself', () => {
 
 describe('shapes that are off are refused with the place', () => {
 	const shape = (path: string, why: string) =>
-		`The rig sheet does not fit at ${path}: ${why}. Mend that place and open it again.`;
+		`The rig sheet does not fit at ${path}: expected ${why}. Fix that place and open it again.`;
 	refuses(
 		(
 			[
@@ -310,65 +310,55 @@ describe('shapes that are off are refused with the place', () => {
 					'a fixture with no place',
 					{ 'fixtures[1].place': undefined },
 					'fixtures[1].place',
-					'Invalid key: Expected "place" but received undefined',
+					'a value named place, found nothing',
 				],
-				['a name of blanks', { name: '   ' }, 'name', 'Invalid length: Expected >=1 but received 0'],
+				['a name of blanks', { name: '   ' }, 'name', 'a length of 1 or more, found 0'],
 				[
 					'a setting nobody knows',
 					{ 'fixtures[0].settings.colour': 'red' },
 					'fixtures[0].settings.colour',
-					'Invalid key: Expected never but received "colour"',
+					'no value of that name, found "colour"',
 				],
 				[
 					'an address of 513',
 					{ 'fixtures[0].settings.address': 513 },
 					'fixtures[0].settings.address',
-					'Invalid value: Expected <=512 but received 513',
+					'512 or less, found 513',
 				],
 				[
 					'nine switches',
 					{ 'fixtures[4].switches': Array(9).fill(true) },
 					'fixtures[4].switches',
-					'Invalid length: Expected 10 but received 9',
+					'a length of 10, found 9',
 				],
-				[
-					'a charge over full',
-					{ 'fixtures[0].charge': 1.01 },
-					'fixtures[0].charge',
-					'Invalid value: Expected <=1 but received 1.01',
-				],
+				['a charge over full', { 'fixtures[0].charge': 1.01 }, 'fixtures[0].charge', '1 or less, found 1.01'],
 				[
 					'a socket of no shape',
 					{ 'cables[0].from': 'desk' },
 					'cables[0].from',
-					'Expected a socket such as wash-1:in, wash-1:out or desk:a',
+					'a socket such as wash-1:in, wash-1:out or desk:a, found "desk"',
 				],
 				[
 					'a wire of no state',
 					{ 'cables[0].plus': 'short' },
 					'cables[0].plus',
-					'Invalid type: Expected ("sound" | "open") but received "short"',
+					'one of "sound", "open", found "short"',
 				],
+				['a desk with no output', { 'desk.outputs': [] }, 'desk.outputs', 'a length of 1 or more, found 0'],
 				[
-					'a desk with no output',
-					{ 'desk.outputs': [] },
-					'desk.outputs',
-					'Invalid length: Expected >=1 but received 0',
+					'an output called out',
+					{ 'desk.outputs[0].id': 'out' },
+					'desk.outputs[0].id',
+					'one small letter, found "out"',
 				],
-				['an output called out', { 'desk.outputs[0].id': 'out' }, 'desk.outputs[0].id', 'Expected one small letter'],
 				[
 					'universe 64000',
 					{ 'desk.outputs[0].universe': 64000 },
 					'desk.outputs[0].universe',
-					'Invalid value: Expected <=63999 but received 64000',
+					'63999 or less, found 64000',
 				],
-				[
-					'a splitter of one',
-					{ 'splitters[0].outputs': 1 },
-					'splitters[0].outputs',
-					'Invalid value: Expected >=2 but received 1',
-				],
-				['code 5', { 'remote.code': 5 }, 'remote.code', 'Invalid value: Expected <=4 but received 5'],
+				['a splitter of one', { 'splitters[0].outputs': 1 }, 'splitters[0].outputs', '2 or more, found 1'],
+				['code 5', { 'remote.code': 5 }, 'remote.code', '4 or less, found 5'],
 			] as const
 		).map(([what, puts, path, why]): Case => [what, { ...puts }, 'sheet.shape', path, shape(path, why)]),
 	);

@@ -1,4 +1,6 @@
+import { handedNames } from '../../../../content/en/papers/index.ts';
 import { InputError, isInputError } from '../../../../shared/error/index.ts';
+import { fill } from '../../../wording/index.ts';
 import { damaged, endOfJson, LONGEST_TEXT } from './bounds.ts';
 import { readFile } from './files.ts';
 import { PAPER_LINK, readPaperLink, readResultLink } from './readLink.ts';
@@ -17,10 +19,14 @@ const AT_ONCE = 16;
  * @param set sets the paper that a result link belongs to; `settingOnce` keeps it from being set for each result anew
  * @param from what it is called: a file's name
  */
-export async function readHandedIn(text: string, set: PaperSetter, from = 'The text'): Promise<readonly Handed[]> {
+export async function readHandedIn(
+	text: string,
+	set: PaperSetter,
+	from: string = handedNames.text,
+): Promise<readonly Handed[]> {
 	const pieces: Piece[] = [];
 	for (const piece of piecesOf(text)) pieces.push(piece);
-	const nameOf = (at: number): string => (pieces.length === 1 ? from : `${from}, piece ${at + 1}`);
+	const nameOf = (at: number): string => (pieces.length === 1 ? from : fill(handedNames.piece, { from, n: at + 1 }));
 	const handed: Handed[] = [];
 	for (let at = 0; at < pieces.length; at += AT_ONCE) {
 		const some = pieces.slice(at, at + AT_ONCE);

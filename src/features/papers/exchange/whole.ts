@@ -1,4 +1,6 @@
+import { handedNames } from '../../../../content/en/papers/index.ts';
 import { InputError, isInputError } from '../../../../shared/error/index.ts';
+import { fill } from '../../../wording/index.ts';
 import { refusedFor } from './refuse.ts';
 import { readKeptCount, readKeptName, readKeptPaper, readKeptResult } from './schema.ts';
 import type { Held, KeptCount, KeptName, KeptPaper, KeptResult, Refused } from './types.ts';
@@ -27,13 +29,13 @@ export function heldFrom(
 		const records = file[list];
 		if (!Array.isArray(records)) {
 			const error = new InputError('handed.shape', list, { trouble: 'no-list', list });
-			refused.push(refusedFor(`${from}, ${list}`, error));
+			refused.push(refusedFor(fill(handedNames.list, { from, list }), error));
 			return [];
 		}
 		if (records.length > MOST)
 			refused.push(
 				refusedFor(
-					`${from}, ${list}`,
+					fill(handedNames.list, { from, list }),
 					new InputError('handed.long', list, {
 						trouble: 'list-too-long',
 						list,
@@ -47,7 +49,7 @@ export function heldFrom(
 				return [read(record)];
 			} catch (error) {
 				if (!isInputError(error)) throw error;
-				refused.push(refusedFor(`${from}, ${what} ${i + 1}`, error));
+				refused.push(refusedFor(fill(handedNames.record, { from, what, n: i + 1 }), error));
 				return [];
 			}
 		});

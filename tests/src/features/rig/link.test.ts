@@ -15,7 +15,7 @@ import {
 } from '../../../../src/features/rig/index.ts';
 import { pauses } from '../../../../src/storage/index.ts';
 import { runs } from '../../../runs.ts';
-import { saidOf } from '../../../shared/thrown.ts';
+import { saidBy, saidOf } from '../../../shared/thrown.ts';
 import { deeds, pair } from './sheets.ts';
 
 const linkWith = (text: string | Buffer): string => `#rig=1.${deflateRawSync(text).toString('base64url')}`;
@@ -203,7 +203,7 @@ describe('playing a log back', () => {
 	it('gives up on more work than it has patience for', () => {
 		let now = 0;
 		const log = Array.from({ length: 100 }, (): RigEvent => ({ type: 'clock.wait', ms: 600_000 }));
-		expect(() => playBack(pair, log, { patience: 50, clock: () => now++ })).toThrow(
+		expect(saidBy(() => playBack(pair, log, { patience: 50, clock: () => now++ }))).toMatch(
 			/more history than the device can play/,
 		);
 		expect(playBack(pair, log, { patience: 500, clock: () => now++ }).now).toBe(60_000_000);
