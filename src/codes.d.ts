@@ -37,7 +37,7 @@ declare module '../shared/error/codes.ts' {
 			| { readonly trouble: 'too-much' }
 			| {
 					readonly trouble: 'too-many';
-					readonly of: 'fixtures' | 'cables' | 'splitters';
+					readonly list: string;
 					readonly count: number;
 					readonly limit: number;
 			  };

@@ -60,8 +60,7 @@ export function lineEvent(gear: Gear, event: LineEvent): void {
 }
 
 function requireApart({ from, to }: SheetCable, path: string): void {
-	if (from !== null && from === to)
-		throw new InputError('event.socket', path, { trouble: 'both-ends-in-one-socket' });
+	if (from !== null && from === to) throw new InputError('event.socket', path, { trouble: 'both-ends-in-one-socket' });
 }
 
 function cableOf(gear: Gear, id: string): SheetCable {

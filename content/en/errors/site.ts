@@ -29,13 +29,14 @@ export const siteErrors = {
 		'This link was made by another version of Prep Bay. Load the page again to get the newest, or ask for a new link.',
 	'link.long': 'This link is longer than any that Prep Bay makes. Ask for a new one.',
 	'link.damaged': 'This link is damaged or was cut short on its way. Ask for it again.',
-	'link.slow': 'The clock of this rig ran for {days} days, and a link or a file may bring {limit}. Ask for a fresh one.',
+	'link.slow':
+		'The clock of this rig ran for {days} days, and a link or a file may bring {limit}. Ask for a fresh one.',
 	'file.newer': 'This file was saved by a newer Prep Bay. Load the page again to get the newest, and open it then.',
 	'file.damaged': 'This file holds no bench of Prep Bay, or it is damaged. Choose a file that was saved here.',
 	'link.crowded': [
 		{
 			when: { trouble: 'too-many' },
-			says: 'This rig has {count} {of as part}, and a bench holds {limit}. Ask for a part of it.',
+			says: 'This rig has {count} {list}, and a bench holds {limit}. Ask for a part of it.',
 		},
 		{
 			says: 'This link holds more than a bench can. It was left unread. Ask for a link to a part of it.',

@@ -36,10 +36,8 @@ export async function readFragment(fragment: string): Promise<Kept> {
 /** As `readBenchFile` of the door. */
 export async function readFile(text: string): Promise<Kept> {
 	const found = readRecord(text, { ...KEPT.bench, bounds: LINK_BOUNDS });
-	if (found.is === 'newer')
-		throw new InputError('file.newer', 'version', { trouble: 'newer' });
-	if (found.is === 'damaged')
-		throw new InputError('file.damaged', '', { trouble: 'damaged' });
+	if (found.is === 'newer') throw new InputError('file.newer', 'version', { trouble: 'newer' });
+	if (found.is === 'damaged') throw new InputError('file.damaged', '', { trouble: 'damaged' });
 	return playable(await readKept(found.record['kept']));
 }
 
@@ -63,11 +61,10 @@ function playable(kept: Kept): Kept {
 export async function readKept(input: unknown): Promise<Kept> {
 	if (!Array.isArray(input) || input.length !== 2) throw damaged();
 	const [sheet, log] = input as [Record<string, unknown> | null, unknown];
-	for (const what of ['fixtures', 'cables', 'splitters'] as const) {
-		const most = MOST[what];
+	for (const [what, most] of Object.entries(MOST)) {
 		const list = sheet?.[what];
 		if (Array.isArray(list) && list.length > most)
-			throw new InputError('link.crowded', what, { trouble: 'too-many', of: what, count: list.length, limit: most });
+			throw new InputError('link.crowded', what, { trouble: 'too-many', list: what, count: list.length, limit: most });
 	}
 	return { sheet: readSheet(sheet), log: await readInPieces(log) };
 }
