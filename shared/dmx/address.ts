@@ -4,8 +4,12 @@ import { InputError, requireWhole } from '../error/index.ts';
 export const LAST_SLOT = 512;
 
 /** Hands a start address or slot number back if it is one: a whole number from 1 to 512. Throws `address.range`. */
-export function requireAddress(address: number, path = 'start', what = 'A start address'): number {
-	return requireWhole(address, { lo: 1, hi: LAST_SLOT, code: 'address.range', path, what });
+export function requireAddress(
+	address: number,
+	path = 'start',
+	of: 'start-address' | 'slot' = 'start-address',
+): number {
+	return requireWhole(address, { lo: 1, hi: LAST_SLOT, code: 'address.range', path, of });
 }
 
 /**
@@ -14,7 +18,7 @@ export function requireAddress(address: number, path = 'start', what = 'A start 
  * @throws InputError `footprint.range`.
  */
 export function requireFootprint(footprint: number, path = 'footprint'): number {
-	return requireWhole(footprint, { lo: 1, hi: LAST_SLOT, code: 'footprint.range', path, what: 'A footprint' });
+	return requireWhole(footprint, { lo: 1, hi: LAST_SLOT, code: 'footprint.range', path, of: 'footprint' });
 }
 
 /**
@@ -50,14 +54,17 @@ export function highestStart(footprint: number): number {
  */
 export function slotOf(start: number, n: number): number {
 	requireAddress(start);
-	requireWhole(n, { lo: 1, hi: LAST_SLOT, code: 'slot.range', path: 'n', what: "A fixture's slot number" });
+	requireWhole(n, { lo: 1, hi: LAST_SLOT, code: 'slot.range', path: 'n', of: 'fixture-slot' });
 	const slot = start + n - 1;
 	if (slot > LAST_SLOT) {
-		throw new InputError(
-			'address.past-end',
-			'n',
-			`Slot ${n} of a fixture at ${start} would be ${slot}, past ${LAST_SLOT}: start at ${LAST_SLOT + 1 - n} or lower.`,
-		);
+		throw new InputError('address.past-end', 'n', {
+			trouble: 'slot-past-end',
+			n,
+			start,
+			slot,
+			last: LAST_SLOT,
+			highest: LAST_SLOT + 1 - n,
+		});
 	}
 	return slot;
 }
@@ -79,15 +86,17 @@ export function howManyFit(footprint: number, from = 1): number {
 export function nthAddress(first: number, footprint: number, n: number): number {
 	requireAddress(first, 'first');
 	requireFootprint(footprint);
-	requireWhole(n, { lo: 1, hi: LAST_SLOT, code: 'count.range', path: 'n', what: 'The number of a fixture in a row' });
+	requireWhole(n, { lo: 1, hi: LAST_SLOT, code: 'count.range', path: 'n', of: 'place-in-row' });
 	const start = first + (n - 1) * footprint;
 	if (start + footprint - 1 > LAST_SLOT) {
-		const fit = howManyFit(footprint, first);
-		throw new InputError(
-			'address.past-end',
-			'n',
-			`Fixture ${n} would run past ${LAST_SLOT}: from ${first} on, ${fit} of footprint ${footprint} ${fit === 1 ? 'fits' : 'fit'}.`,
-		);
+		throw new InputError('address.past-end', 'n', {
+			trouble: 'fixture-past-end',
+			n,
+			first,
+			footprint,
+			last: LAST_SLOT,
+			fit: howManyFit(footprint, first),
+		});
 	}
 	return start;
 }

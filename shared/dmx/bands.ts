@@ -39,7 +39,7 @@ export function positionInBand(band: Band, level: number): number {
 	requireBand(band);
 	requireLevel(level);
 	if (level < band.from || level > band.to) {
-		throw new InputError('band.outside', 'level', `${level} is not in the band ${band.from} to ${band.to}.`);
+		throw new InputError('band.outside', 'level', { trouble: 'outside-the-band', level, from: band.from, to: band.to });
 	}
 	return band.to === band.from ? 0 : (level - band.from) / (band.to - band.from);
 }
@@ -56,10 +56,6 @@ export function levelAt(band: Band, fraction: number): number {
 function requireBand(band: Band): void {
 	const whole = Number.isInteger(band.from) && Number.isInteger(band.to);
 	if (!whole || band.from < 0 || band.to > TOP_LEVEL || band.from > band.to) {
-		throw new InputError(
-			'band.range',
-			'band',
-			`A band runs from a lower to a higher value within 0 to ${TOP_LEVEL}; found ${band.from} to ${band.to}.`,
-		);
+		throw new InputError('band.range', 'band', { expected: 'band', from: band.from, to: band.to, hi: TOP_LEVEL });
 	}
 }

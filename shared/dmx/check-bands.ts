@@ -1,3 +1,4 @@
+import type { BandTrouble } from '../error/index.ts';
 import type { Band } from './bands.ts';
 import { TOP_LEVEL } from './level.ts';
 
@@ -20,34 +21,37 @@ export type BandProblem = {
 	/** The values in question, both included: the gap, the shared values, the band's own ends, or what lies outside. */
 	readonly from: number;
 	readonly to: number;
-	/** What is wrong, with the place named, for a person. Bands are counted from 1. */
-	readonly sentence: string;
+	/** What is wrong, for the words of `profile.band`. Bands are counted from 1. */
+	readonly facts: BandTrouble;
 };
 
-function run(from: number, to: number): string {
-	return from === to ? `${from}` : `${from} to ${to}`;
-}
+const runOf = (from: number, to: number) => ({ from, to: from === to ? null : to, count: to - from + 1 });
+
+/** Problems that one band has by itself, and what an error calls them. */
+const OWN = {
+	'not-whole': 'band-not-whole',
+	reversed: 'band-reversed',
+	'below-zero': 'band-below-zero',
+	'past-255': 'band-past-end',
+} as const;
 
 /** Problems of one band by itself. */
 function ownProblems(band: Band, i: number): BandProblem[] {
 	const { from, to } = band;
-	const name = `Band ${i + 1} (${from} to ${to})`;
-	const at = (kind: BandProblemKind, lo: number, hi: number, what: string): BandProblem => ({
+	const at = (kind: keyof typeof OWN, lo: number, hi: number): BandProblem => ({
 		kind,
 		index: i,
 		from: lo,
 		to: hi,
-		sentence: `${name} ${what}`,
+		facts: { trouble: OWN[kind], band: i + 1, from, to },
 	});
 	if (!(Number.isInteger(from) && Number.isInteger(to))) {
-		return [at('not-whole', from, to, 'has an end that is no whole number.')];
+		return [at('not-whole', from, to)];
 	}
-	if (from > to) return [at('reversed', from, to, 'starts above its end: swap the two.')];
+	if (from > to) return [at('reversed', from, to)];
 	const found: BandProblem[] = [];
-	if (from < 0) found.push(at('below-zero', from, Math.min(to, -1), 'starts below 0: values are 0 to 255.'));
-	if (to > TOP_LEVEL) {
-		found.push(at('past-255', Math.max(from, TOP_LEVEL + 1), to, `runs past ${TOP_LEVEL}: values are 0 to 255.`));
-	}
+	if (from < 0) found.push(at('below-zero', from, Math.min(to, -1)));
+	if (to > TOP_LEVEL) found.push(at('past-255', Math.max(from, TOP_LEVEL + 1), to));
 	return found;
 }
 
@@ -57,7 +61,7 @@ function ownProblems(band: Band, i: number): BandProblem[] {
  */
 export function checkBands(bands: readonly Band[]): BandProblem[] {
 	if (bands.length === 0) {
-		return [{ kind: 'none', index: 0, from: 0, to: TOP_LEVEL, sentence: 'There are no bands: 0 to 255 do nothing.' }];
+		return [{ kind: 'none', index: 0, from: 0, to: TOP_LEVEL, facts: { trouble: 'no-bands' } }];
 	}
 
 	const found = bands.flatMap(ownProblems);
@@ -73,7 +77,14 @@ export function checkBands(bands: readonly Band[]): BandProblem[] {
 				index: band.i,
 				from: band.from,
 				to: band.to,
-				sentence: `Band ${band.i + 1} (${band.from} to ${band.to}) is listed behind band ${before.i + 1}, which starts higher, at ${before.from}.`,
+				facts: {
+					trouble: 'band-out-of-order',
+					band: band.i + 1,
+					from: band.from,
+					to: band.to,
+					before: before.i + 1,
+					beforeFrom: before.from,
+				},
 			});
 		}
 	});
@@ -81,8 +92,8 @@ export function checkBands(bands: readonly Band[]): BandProblem[] {
 	let reached = -1; // the highest value covered so far
 	let reachedBy = 0; // by which band, from 1; 0 for none
 	const gap = (to: number, i: number) => {
-		const place = `${run(reached + 1, to)} ${reached + 1 === to ? 'belongs' : 'belong'} to no band`;
-		found.push({ kind: 'gap', index: i, from: reached + 1, to, sentence: `${place}: close the gap.` });
+		const from = reached + 1;
+		found.push({ kind: 'gap', index: i, from, to, facts: { trouble: 'band-gap', ...runOf(from, to) } });
 	};
 	for (const band of sound.toSorted((a, b) => a.from - b.from)) {
 		const from = Math.max(0, Math.min(band.from, TOP_LEVEL + 1));
@@ -90,13 +101,14 @@ export function checkBands(bands: readonly Band[]): BandProblem[] {
 		if (from > reached + 1) gap(from - 1, band.i);
 		const sharedTo = Math.min(to, reached);
 		if (sharedTo >= from) {
-			const [one, other] = [reachedBy, band.i + 1].sort((a, b) => a - b);
+			const one = Math.min(reachedBy, band.i + 1);
+			const other = Math.max(reachedBy, band.i + 1);
 			found.push({
 				kind: 'overlap',
 				index: band.i,
 				from,
 				to: sharedTo,
-				sentence: `Bands ${one} and ${other} both hold ${run(from, sharedTo)}: each value belongs to one band.`,
+				facts: { trouble: 'band-overlap', one, other, ...runOf(from, sharedTo) },
 			});
 		}
 		if (to > reached) {

@@ -1,4 +1,4 @@
-import { InputError, requireWhole } from '../error/index.ts';
+import { InputError, requireWhole, shown } from '../error/index.ts';
 import { requireAddress } from './address.ts';
 
 /** What switches 1 to 9 are worth when up, in that order. Source: address tables of the trade (read). */
@@ -24,11 +24,12 @@ export const DIP_REACH: Readonly<
 
 function requireNine(switches: readonly boolean[]): void {
 	if (switches.length !== DIP_WEIGHTS.length) {
-		throw new InputError(
-			'dip.count',
-			'switches',
-			`An address is read from ${DIP_WEIGHTS.length} switches; found ${switches.length}. Leave out those with other jobs.`,
-		);
+		throw new InputError('dip.count', 'switches', {
+			expected: 'length',
+			of: 'switches',
+			length: DIP_WEIGHTS.length,
+			found: shown(switches.length),
+		});
 	}
 }
 
@@ -41,11 +42,7 @@ export function switchesFor(address: number, wiring: DipWiring): boolean[] {
 	requireAddress(address);
 	const { highest } = DIP_REACH[wiring];
 	if (address > highest) {
-		throw new InputError(
-			'dip.unreachable',
-			'start',
-			`Nine switches read as a plain sum end at ${highest}; ${address} cannot be set. Take a lower start address.`,
-		);
+		throw new InputError('dip.unreachable', 'start', { trouble: 'past-the-switches', address, highest });
 	}
 	const sum = wiring === 'sum' ? address : address - 1;
 	return DIP_WEIGHTS.map((weight) => (sum & weight) !== 0);
@@ -80,7 +77,7 @@ export function switchesUp(numbers: readonly number[]): boolean[] {
 			hi: DIP_WEIGHTS.length,
 			code: 'dip.switch',
 			path: `[${i}]`,
-			what: 'An address switch',
+			of: 'address-switch',
 		});
 		switches[number - 1] = true;
 	});

@@ -1,4 +1,4 @@
-import { InputError } from '../error/index.ts';
+import { requireWhole } from '../error/index.ts';
 import { TOP_LEVEL } from './level.ts';
 
 /**
@@ -33,9 +33,7 @@ export function rdmChecksum(bytes: Iterable<number>): number {
 	let sum = 0;
 	let i = 0;
 	for (const byte of bytes) {
-		if (!Number.isInteger(byte) || byte < 0 || byte > TOP_LEVEL) {
-			throw new InputError('byte.range', `bytes[${i}]`, `A byte is a whole number from 0 to 255; found ${byte}.`);
-		}
+		requireWhole(byte, { lo: 0, hi: TOP_LEVEL, code: 'byte.range', path: `bytes[${i}]`, of: 'byte' });
 		sum = (sum + byte) & 0xffff;
 		i++;
 	}

@@ -42,7 +42,7 @@ export type E131Lengths = {
 
 /** The lengths of a packet with so many levels (1 to 512). Throws InputError `slots.range`. */
 export function e131Lengths(slots: number): E131Lengths {
-	requireWhole(slots, { lo: 1, hi: LAST_SLOT, code: 'slots.range', path: 'slots', what: 'The number of levels' });
+	requireWhole(slots, { lo: 1, hi: LAST_SLOT, code: 'slots.range', path: 'slots', of: 'levels' });
 	const packet = E131.headerBytes + slots;
 	return { packet, root: packet - 16, framing: packet - 38, levels: packet - 115 };
 }

@@ -14,17 +14,17 @@ export type Rounding = 'half-up' | 'truncate';
 
 /** Hands a level back if it is one: a whole number from 0 to 255. Throws `level.range`. */
 export function requireLevel(level: number, path = 'level'): number {
-	return requireWhole(level, { lo: 0, hi: TOP_LEVEL, code: 'level.range', path, what: 'A level' });
+	return requireWhole(level, { lo: 0, hi: TOP_LEVEL, code: 'level.range', path, of: 'level' });
 }
 
 /** Hands a percent back if it is one: a number from 0 to 100, fractions allowed. Throws `percent.range`. */
 export function requirePercent(percent: number, path = 'percent'): number {
-	return requireNumber(percent, { lo: 0, hi: 100, code: 'percent.range', path, what: 'A percent' });
+	return requireNumber(percent, { lo: 0, hi: 100, code: 'percent.range', path, of: 'percent' });
 }
 
 /** Hands a fraction back if it is one: a number from 0 to 1. Throws `fraction.range`. */
 export function requireFraction(fraction: number, path = 'fraction'): number {
-	return requireNumber(fraction, { lo: 0, hi: 1, code: 'fraction.range', path, what: 'A fraction' });
+	return requireNumber(fraction, { lo: 0, hi: 1, code: 'fraction.range', path, of: 'fraction' });
 }
 
 /**
@@ -53,7 +53,7 @@ export function levelOfPercent(percent: number, rounding: Rounding = 'half-up'):
  * @throws InputError `percent.range` when the percent is not a whole number from 0 to 100.
  */
 export function levelsShownAs(percent: number, rounding: Rounding = 'half-up'): number[] {
-	requireWhole(percent, { lo: 0, hi: 100, code: 'percent.range', path: 'percent', what: 'A shown percent' });
+	requireWhole(percent, { lo: 0, hi: 100, code: 'percent.range', path: 'percent', of: 'shown-percent' });
 	const near = Math.floor((percent * TOP_LEVEL) / 100);
 	const shown: number[] = [];
 	for (let level = Math.max(0, near - 3); level <= Math.min(TOP_LEVEL, near + 4); level++) {

@@ -27,7 +27,7 @@ function requireLoad(load: number, path: string): number {
 		hi: EIA485.mostUnitLoads,
 		code: 'load.range',
 		path,
-		what: 'A unit load',
+		of: 'unit-load',
 	});
 }
 
@@ -62,8 +62,8 @@ export function lineOhms(terminators: number, unitLoads: number): number {
 		hi: 100,
 		code: 'terminator.range',
 		path: 'terminators',
-		what: 'The number of terminators',
+		of: 'terminators',
 	});
-	requireNumber(unitLoads, { lo: 0, hi: 1000, code: 'load.range', path: 'unitLoads', what: 'A sum of unit loads' });
+	requireNumber(unitLoads, { lo: 0, hi: 1000, code: 'load.range', path: 'unitLoads', of: 'unit-loads' });
 	return 1 / (terminators / EIA485.terminatorOhms + unitLoads / EIA485.unitLoadOhms);
 }

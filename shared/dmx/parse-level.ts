@@ -1,13 +1,9 @@
 import { InputError, shown } from '../error/index.ts';
-import { formatLevel, levelOfPercent, percentOf, TOP_LEVEL } from './level.ts';
-
-function refuse(code: string, sentence: string): never {
-	throw new InputError(code, '', sentence);
-}
+import { levelOfPercent, percentOf, TOP_LEVEL } from './level.ts';
 
 function held(value: number, text: string): number {
 	if (value > TOP_LEVEL) {
-		refuse('level.range', `A level ends at ${TOP_LEVEL}, and ${shown(text)} is past it. For a percent, put % behind.`);
+		throw new InputError('level.range', '', { trouble: 'level-past', hi: TOP_LEVEL, found: shown(text) });
 	}
 	return value;
 }
@@ -24,10 +20,10 @@ function held(value: number, text: string): number {
  * `level.mismatch` when value and percent stand together and do not agree.
  */
 export function parseLevel(text: string): number {
-	if (typeof text !== 'string') refuse('level.text', `A level is read from text; found ${shown(text)}.`);
+	if (typeof text !== 'string') throw noLevel('not-text', text);
 	const typed = text.trim().toLowerCase();
 
-	if (typed === '') refuse('level.text', 'Nothing was typed. Type a value such as 128, or a percent such as 50 %.');
+	if (typed === '') throw new InputError('level.text', '', { trouble: 'nothing-typed' });
 	if (typed === 'full') return TOP_LEVEL;
 	if (typed === 'out') return 0;
 	if (/^\d+$/.test(typed)) return held(Number(typed), typed);
@@ -35,7 +31,7 @@ export function parseLevel(text: string): number {
 	const percent = /^(\d+(?:[.,]\d+)?)\s*%$/.exec(typed)?.[1];
 	if (percent !== undefined) {
 		const value = Number(percent.replace(',', '.'));
-		if (value > 100) refuse('level.range', `A percent ends at 100, and ${shown(typed)} is past it.`);
+		if (value > 100) throw new InputError('level.range', '', { trouble: 'percent-past', hi: 100, found: shown(typed) });
 		return levelOfPercent(value);
 	}
 
@@ -46,16 +42,21 @@ export function parseLevel(text: string): number {
 	if (both !== null) {
 		const value = held(Number(both[1]), typed);
 		if (percentOf(value) !== Number(both[2])) {
-			refuse('level.mismatch', `${value} and ${Number(both[2])} % do not agree: it should read ${formatLevel(value)}.`);
+			throw new InputError('level.mismatch', '', {
+				trouble: 'value-and-percent-differ',
+				level: value,
+				percent: Number(both[2]),
+				right: percentOf(value),
+			});
 		}
 		return value;
 	}
 
-	if (/^\d+[.,]\d+$/.test(typed)) {
-		refuse('level.text', `A level is a whole number, and ${shown(typed)} is not. For a percent, put % behind.`);
-	}
-	if (/^[0-9a-f]+$/.test(typed)) {
-		refuse('level.text', `${shown(typed)} looks hexadecimal: put an x in front, as in x80.`);
-	}
-	return refuse('level.text', `${shown(typed)} is no level. Type 0 to 255, a percent such as 50 %, full or out.`);
+	if (/^\d+[.,]\d+$/.test(typed)) throw noLevel('not-whole', typed);
+	throw noLevel(/^[0-9a-f]+$/.test(typed) ? 'looks-hexadecimal' : 'no-level', typed);
 }
+
+const noLevel = (
+	trouble: 'not-text' | 'not-whole' | 'looks-hexadecimal' | 'no-level',
+	found: unknown,
+): InputError<'level.text'> => new InputError('level.text', '', { trouble, found: shown(found) });

@@ -14,7 +14,7 @@ export const PINS: readonly Conductor[] = Object.freeze([
 
 /** The conductor on a pin (1 to 5). Throws InputError `pin.range`. */
 export function conductorOf(pin: number): Conductor {
-	requireWhole(pin, { lo: 1, hi: PINS.length, code: 'pin.range', path: 'pin', what: 'A pin' });
+	requireWhole(pin, { lo: 1, hi: PINS.length, code: 'pin.range', path: 'pin', of: 'pin' });
 	return PINS[pin - 1] as Conductor;
 }
 

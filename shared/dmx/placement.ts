@@ -1,4 +1,4 @@
-import { InputError, shown } from '../error/index.ts';
+import { InputError } from '../error/index.ts';
 import { LAST_SLOT, requireAddress, requireFootprint } from './address.ts';
 import { requireUniverse } from './universe.ts';
 
@@ -42,7 +42,7 @@ export function overlaps(placements: readonly NamedPlacement[]): Overlap[] {
 	placements.forEach((placement, i) => {
 		checkPlacement(placement, `[${i}]`);
 		if (ids.has(placement.id)) {
-			throw new InputError('id.twice', `[${i}].id`, `The id ${shown(placement.id)} stands twice; give each its own.`);
+			throw new InputError('id.twice', `[${i}].id`, { trouble: 'id-twice', id: placement.id });
 		}
 		ids.add(placement.id);
 	});

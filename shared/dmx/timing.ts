@@ -1,4 +1,4 @@
-import { requireNumber, requireWhole } from '../error/index.ts';
+import { type Limits, requireNumber, requireWhole } from '../error/index.ts';
 import { LAST_SLOT } from './address.ts';
 
 /** Break to break, at most, that a receiver must still take: 1.25 s (ANSI E1.11: a driver's constants, and from memory). */
@@ -51,8 +51,8 @@ export type PacketShape = {
 	readonly beforeBreak?: number;
 };
 
-function atLeast(found: number, lo: number, path: keyof PacketShape, what: string): number {
-	return requireNumber(found, { lo, hi: TIMING.transmitter.longestPacketUs, code: 'timing.range', path, what });
+function atLeast(found: number, lo: number, path: keyof PacketShape, of: Limits<'timing.range'>['of']): number {
+	return requireNumber(found, { lo, hi: TIMING.transmitter.longestPacketUs, code: 'timing.range', path, of });
 }
 
 /**
@@ -62,19 +62,19 @@ function atLeast(found: number, lo: number, path: keyof PacketShape, what: strin
  * @throws InputError `slots.range`, `timing.range` when a part is shorter than a transmitter may send or over 1 s.
  */
 export function packetMicroseconds(slots: number, shape: PacketShape = {}): number {
-	requireWhole(slots, { lo: 0, hi: LAST_SLOT, code: 'slots.range', path: 'slots', what: 'The number of data slots' });
+	requireWhole(slots, { lo: 0, hi: LAST_SLOT, code: 'slots.range', path: 'slots', of: 'data-slots' });
 	const { shortestBreakUs, shortestMarkAfterBreakUs } = TIMING.transmitter;
 	return (
-		atLeast(shape.break ?? shortestBreakUs, shortestBreakUs, 'break', 'A break, in microseconds,') +
+		atLeast(shape.break ?? shortestBreakUs, shortestBreakUs, 'break', 'break') +
 		atLeast(
 			shape.markAfterBreak ?? shortestMarkAfterBreakUs,
 			shortestMarkAfterBreakUs,
 			'markAfterBreak',
-			'A mark after break, in microseconds,',
+			'mark-after-break',
 		) +
 		(slots + 1) * TIMING.slotUs +
-		slots * atLeast(shape.betweenSlots ?? 0, 0, 'betweenSlots', 'An idle time between slots, in microseconds,') +
-		atLeast(shape.beforeBreak ?? 0, 0, 'beforeBreak', 'A mark before break, in microseconds,')
+		slots * atLeast(shape.betweenSlots ?? 0, 0, 'betweenSlots', 'between-slots') +
+		atLeast(shape.beforeBreak ?? 0, 0, 'beforeBreak', 'before-break')
 	);
 }
 

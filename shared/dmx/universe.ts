@@ -9,7 +9,7 @@ export type Spot = { readonly universe: number; readonly slot: number };
 
 /** Hands a universe number back if it is one: a whole number from 1 to 63999. Throws `universe.range`. */
 export function requireUniverse(universe: number, path = 'universe'): number {
-	return requireWhole(universe, { lo: 1, hi: LAST_UNIVERSE, code: 'universe.range', path, what: 'A universe' });
+	return requireWhole(universe, { lo: 1, hi: LAST_UNIVERSE, code: 'universe.range', path, of: 'universe' });
 }
 
 /**
@@ -18,7 +18,7 @@ export function requireUniverse(universe: number, path = 'universe'): number {
  * @throws InputError `universe.range`, `address.range`.
  */
 export function toAbsolute(universe: number, slot: number): number {
-	return (requireUniverse(universe) - 1) * LAST_SLOT + requireAddress(slot, 'slot', 'A slot');
+	return (requireUniverse(universe) - 1) * LAST_SLOT + requireAddress(slot, 'slot', 'slot');
 }
 
 /**
@@ -31,7 +31,7 @@ export function fromAbsolute(absolute: number): Spot {
 		hi: LAST_UNIVERSE * LAST_SLOT,
 		code: 'absolute.range',
 		path: 'absolute',
-		what: 'An address counted through all universes',
+		of: 'absolute-address',
 	});
 	const before = absolute - 1;
 	return { universe: Math.floor(before / LAST_SLOT) + 1, slot: (before % LAST_SLOT) + 1 };
@@ -44,7 +44,7 @@ export function fromAbsolute(absolute: number): Spot {
  */
 export function spread(from: Spot, footprints: readonly number[]): Spot[] {
 	let universe = requireUniverse(from.universe, 'from.universe');
-	let slot = requireAddress(from.slot, 'from.slot', 'A slot');
+	let slot = requireAddress(from.slot, 'from.slot', 'slot');
 	return footprints.map((footprint, i) => {
 		requireFootprint(footprint, `footprints[${i}]`);
 		if (slot + footprint - 1 > LAST_SLOT) {

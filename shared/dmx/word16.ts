@@ -9,7 +9,7 @@ export type CoarseFine = { readonly coarse: number; readonly fine: number };
 
 /** Hands a 16-bit value back if it is one: a whole number from 0 to 65535. Throws `word.range`. */
 function requireWord(word: number, path = 'word'): number {
-	return requireWhole(word, { lo: 0, hi: TOP_WORD, code: 'word.range', path, what: 'A 16-bit value' });
+	return requireWhole(word, { lo: 0, hi: TOP_WORD, code: 'word.range', path, of: 'word' });
 }
 
 /** Splits a 16-bit value into its coarse and fine levels: 32768 is coarse 128, fine 0. Throws `word.range`. */

@@ -1,11 +1,27 @@
 /**
- * The one error of the house. A door given nonsense throws `InputError`: a code for programs, a path
- * into what was given, and a sentence that tells a person what was expected, what was found and what to do.
+ * The one error of the house. A door given nonsense throws `InputError`: a code for programs, a path into what was given, and the
+ * facts: what was expected, what was found. Words for a person are in `content/en/errors`, by the code, and filled by `errorText`
+ * of `src/wording`; nothing here or in `sim/` words an error but by one general pattern, for programs and logs.
  * `NotFetched` is its neighbour for what comes by `import()` and does not come.
- * `requireWhole` and `requireNumber` hold a number to its limits and word that sentence the same way everywhere.
+ * `requireWhole` and `requireNumber` hold a number to its limits.
  * What can never be, whatever anybody gives, is no input error: `assert` says so under `if (CHECKED)`, which what ships leaves out.
  */
 export { assert, CHECKED } from './assert.ts';
+export type {
+	BandTrouble,
+	Choice,
+	ErrorCode,
+	ErrorFacts,
+	From0,
+	Length,
+	ListWanted,
+	NoIndex,
+	NotPlain,
+	PartOfFixture,
+	Shape,
+	Span,
+} from './codes.ts';
 export { InputError, isInputError } from './input-error.ts';
+export { messageOf } from './message.ts';
 export { fetched, NotFetched } from './not-fetched.ts';
 export { type Limits, requireNumber, requireWhole, shown } from './require.ts';

@@ -1,6 +1,10 @@
+import type { ErrorCode, ErrorFacts, Span } from './codes.ts';
 import { InputError } from './input-error.ts';
 
-/** How a found thing is shown in a sentence: text in quotes, cut after 24 characters; numbers as they are. */
+/**
+ * How a found thing stands among an error's facts, as one short text: text in quotes, cut after 24 characters; numbers as they are;
+ * `[…]` for a list, `{…}` for an object, and the type of anything else.
+ */
 export function shown(found: unknown): string {
 	if (typeof found === 'string') {
 		return found.length > 24 ? `"${found.slice(0, 24)}…"` : `"${found}"`;
@@ -8,47 +12,43 @@ export function shown(found: unknown): string {
 	if (typeof found === 'number' || typeof found === 'boolean' || found === null || found === undefined) {
 		return String(found);
 	}
-	return Array.isArray(found) ? 'a list' : `something of type ${typeof found}`;
+	if (Array.isArray(found)) return '[…]';
+	return typeof found === 'object' ? '{…}' : typeof found;
 }
 
+/** Codes of a number out of its limits. */
+type SpanCode = { [Code in ErrorCode]: Extract<ErrorFacts[Code], Span> extends never ? never : Code }[ErrorCode];
+
 /** What `requireWhole` and `requireNumber` hold a number to. Both limits are allowed values. */
-export type Limits = {
+export type Limits<Code extends SpanCode = SpanCode> = {
 	readonly lo: number;
 	readonly hi: number;
 	/** The error's code, e.g. `level.range`. */
-	readonly code: string;
+	readonly code: Code;
 	/** The error's path into the input. */
 	readonly path: string;
-	/** The sentence's subject, e.g. `A level`. */
-	readonly what: string;
+	/** Which number it is, as an id, e.g. `level`. */
+	readonly of: Extract<ErrorFacts[Code], Span>['of'];
 };
 
 /**
  * Hands a whole number back if it lies in `lo` to `hi`, both included.
- * @throws InputError with the limits' code and path, naming what was expected and what was found.
+ * @throws InputError with the limits' code and path, telling what was expected and what was found.
  */
-export function requireWhole(found: number, limits: Limits): number {
-	if (!Number.isSafeInteger(found) || found < limits.lo || found > limits.hi) {
-		throw new InputError(
-			limits.code,
-			limits.path,
-			`${limits.what} is a whole number from ${limits.lo} to ${limits.hi}; found ${shown(found)}.`,
-		);
-	}
+export function requireWhole<Code extends SpanCode>(found: number, limits: Limits<Code>): number {
+	if (!Number.isSafeInteger(found) || found < limits.lo || found > limits.hi) throw outside(found, 'whole', limits);
 	return found;
 }
 
 /**
  * Hands a number, whole or not, back if it lies in `lo` to `hi`, both included.
- * @throws InputError with the limits' code and path, naming what was expected and what was found.
+ * @throws InputError with the limits' code and path, telling what was expected and what was found.
  */
-export function requireNumber(found: number, limits: Limits): number {
-	if (!(typeof found === 'number' && found >= limits.lo && found <= limits.hi)) {
-		throw new InputError(
-			limits.code,
-			limits.path,
-			`${limits.what} is a number from ${limits.lo} to ${limits.hi}; found ${shown(found)}.`,
-		);
-	}
+export function requireNumber<Code extends SpanCode>(found: number, limits: Limits<Code>): number {
+	if (!(typeof found === 'number' && found >= limits.lo && found <= limits.hi)) throw outside(found, 'number', limits);
 	return found;
+}
+
+function outside(found: number, expected: Span['expected'], { code, path, of, lo, hi }: Limits): InputError<SpanCode> {
+	return new InputError<SpanCode>(code, path, { expected, of, lo, hi, found: shown(found) } as ErrorFacts[SpanCode]);
 }

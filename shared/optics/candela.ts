@@ -19,11 +19,7 @@ const HALVINGS = 20;
  */
 export function peakCandela(lumens: number, beam: number, field: number): number {
 	if (!(lumens >= 0 && beam > 0 && beam < 180 && Number.isFinite(lumens))) {
-		throw new InputError(
-			'optics.range',
-			'',
-			`A beam has 0 lumens or more and an angle between 0 and 180 degrees; found ${shown(lumens)} lumens at ${shown(beam)} degrees.`,
-		);
+		throw new InputError('optics.range', '', { expected: 'beam', lumens: shown(lumens), degrees: shown(beam) });
 	}
 	const half = (beam * Math.PI) / 360;
 	if (!(field > beam)) return lumens / (2 * Math.PI * (1 - Math.cos(half)));
@@ -69,11 +65,11 @@ export function beamOf(profile: Profile): Beam {
  * @throws InputError `optics.range`
  */
 export function candelaAt({ peak, beam, field }: Beam, angle: number): number {
-	const limits = { code: 'optics.range', lo: 0 };
-	requireNumber(peak, { ...limits, hi: Number.MAX_VALUE, path: 'peak', what: 'An intensity in candela' });
-	requireNumber(angle, { ...limits, hi: 180, path: 'angle', what: 'An angle from the axis in degrees' });
+	const limits = { code: 'optics.range', lo: 0 } as const;
+	requireNumber(peak, { ...limits, hi: Number.MAX_VALUE, path: 'peak', of: 'intensity' });
+	requireNumber(angle, { ...limits, hi: 180, path: 'angle', of: 'axis-angle' });
 	if (!(beam > 0 && beam < 180)) {
-		throw new InputError('optics.range', 'beam', `A beam angle is between 0 and 180 degrees; found ${shown(beam)}.`);
+		throw new InputError('optics.range', 'beam', { expected: 'beam-angle', found: shown(beam) });
 	}
 	if (angle >= 90) return 0;
 	const offset = (2 * angle) / beam;

@@ -19,7 +19,7 @@ const FAR = 10;
  * @throws InputError `optics.range`
  */
 export function luxAside(beam: Beam, metres: number, aside: number): number {
-	above0(metres, 'metres', 'A throw in metres');
+	above0(metres, 'metres', 'throw');
 	const angle = (Math.atan(Math.abs(aside) / metres) * 180) / Math.PI;
 	return illuminance(candelaAt(beam, angle), Math.hypot(metres, aside), angle);
 }
@@ -43,9 +43,9 @@ export function rowLux(beam: Beam, metres: number, places: readonly number[], at
  * @throws InputError `optics.range`
  */
 export function poolOverlap(spacing: number, diameter: number): number {
-	const limits = { code: 'optics.range', lo: 0, hi: Number.MAX_VALUE };
-	requireNumber(spacing, { ...limits, path: 'spacing', what: 'A spacing in metres' });
-	requireNumber(diameter, { ...limits, path: 'diameter', what: 'A diameter in metres' });
+	const limits = { code: 'optics.range', lo: 0, hi: Number.MAX_VALUE } as const;
+	requireNumber(spacing, { ...limits, path: 'spacing', of: 'spacing' });
+	requireNumber(diameter, { ...limits, path: 'diameter', of: 'diameter' });
 	return Math.max(0, diameter - spacing);
 }
 
@@ -68,7 +68,7 @@ export function edgeSpacing(metres: number, beam: number): number {
  */
 export function uniformity(lux: readonly number[]): number {
 	if (lux.length === 0 || lux.some((each) => !(each >= 0 && each < Number.POSITIVE_INFINITY))) {
-		throw new InputError('optics.range', 'lux', 'Uniformity needs at least one illuminance, each 0 lux or more.');
+		throw new InputError('optics.range', 'lux', { expected: 'illuminances' });
 	}
 	const mean = lux.reduce((sum, each) => sum + each, 0) / lux.length;
 	return mean === 0 ? 0 : Math.min(...lux) / mean;
@@ -91,14 +91,10 @@ export type Bay = {
  * @throws InputError `optics.range`
  */
 export function bayOf(beam: Beam, metres: number, spacing: number): Bay {
-	above0(metres, 'metres', 'A throw in metres');
+	above0(metres, 'metres', 'throw');
 	const least = metres / 100;
 	if (!(spacing >= least && spacing < Number.POSITIVE_INFINITY)) {
-		throw new InputError(
-			'optics.range',
-			'spacing',
-			`At a throw of ${metres} m a spacing is at least ${least} m; found ${shown(spacing)}.`,
-		);
+		throw new InputError('optics.range', 'spacing', { expected: 'spacing', metres, lo: least, found: shown(spacing) });
 	}
 	const reach = Math.ceil((metres * Math.min(FAR, Math.tan(radians(reachOf(beam))))) / spacing) + 1;
 	const places = Array.from({ length: 2 * reach + 1 }, (_, i) => (i - reach) * spacing);
@@ -117,7 +113,7 @@ export function bayOf(beam: Beam, metres: number, spacing: number): Bay {
  * @throws InputError `optics.range`
  */
 export function widestSpacing(beam: Beam, metres: number, wanted: number): number | null {
-	requireNumber(wanted, { lo: 0, hi: 1, code: 'optics.range', path: 'wanted', what: 'A uniformity' });
+	requireNumber(wanted, { lo: 0, hi: 1, code: 'optics.range', path: 'wanted', of: 'uniformity' });
 	const step = (2 * poolDiameter(metres, beam.beam)) / TRIALS;
 	const isEven = (spacing: number): boolean => bayOf(beam, metres, spacing).uniformity >= wanted;
 	for (let n = TRIALS; n * step >= metres / 100; n--) {

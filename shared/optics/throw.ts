@@ -8,7 +8,7 @@ import { above0, radians, requireBeam } from './limits.ts';
  * @throws InputError `optics.range`
  */
 export function poolDiameter(metres: number, degrees: number): number {
-	above0(metres, 'metres', 'A throw in metres');
+	above0(metres, 'metres', 'throw');
 	return 2 * metres * Math.tan(radians(requireBeam(degrees)) / 2);
 }
 
@@ -36,7 +36,7 @@ export type Pool = {
  * @throws InputError `optics.range`
  */
 export function poolOnWall(metres: number, degrees: number, tilt: number): Pool {
-	above0(metres, 'metres', 'A throw in metres');
+	above0(metres, 'metres', 'throw');
 	const half = radians(requireBeam(degrees)) / 2;
 	const turn = radians(requireTilt(tilt));
 	const at = (angle: number): number =>
@@ -62,12 +62,12 @@ export function poolOnWall(metres: number, degrees: number, tilt: number): Pool 
  * @throws InputError `optics.range`
  */
 export function aimLux(candela: number, metres: number, tilt: number): number {
-	above0(metres, 'metres', 'A throw in metres');
+	above0(metres, 'metres', 'throw');
 	return illuminance(candela, metres / Math.cos(radians(requireTilt(tilt))), tilt);
 }
 
 const requireTilt = (tilt: number): number =>
-	requireNumber(tilt, { lo: 0, hi: 90, code: 'optics.range', path: 'tilt', what: 'A tilt in degrees' });
+	requireNumber(tilt, { lo: 0, hi: 90, code: 'optics.range', path: 'tilt', of: 'tilt' });
 
 /**
  * Illuminance in lux: `I cos θ / d²` (CIE e-ILV 912, read). Holds from about five times the source's size.
@@ -77,9 +77,9 @@ const requireTilt = (tilt: number): number =>
  * @throws InputError `optics.range`
  */
 export function illuminance(candela: number, metres: number, incidence = 0): number {
-	const limits = { code: 'optics.range', lo: 0 };
-	requireNumber(candela, { ...limits, hi: Number.MAX_VALUE, path: 'candela', what: 'An intensity in candela' });
-	requireNumber(incidence, { ...limits, hi: 90, path: 'incidence', what: 'An angle of incidence in degrees' });
-	above0(metres, 'metres', 'A distance in metres');
+	const limits = { code: 'optics.range', lo: 0 } as const;
+	requireNumber(candela, { ...limits, hi: Number.MAX_VALUE, path: 'candela', of: 'intensity' });
+	requireNumber(incidence, { ...limits, hi: 90, path: 'incidence', of: 'incidence' });
+	above0(metres, 'metres', 'distance');
 	return (candela * Math.cos(radians(incidence))) / metres ** 2;
 }

@@ -16,11 +16,11 @@ export function groundOf(recipe: PaperRecipe): Ground {
 	const named = recipe.profiles.map((id, i) => {
 		const profile = bundledProfile(id);
 		if (profile) return profile;
-		throw new InputError(
-			'paper.profile',
-			`profiles[${i}]`,
-			`No bundled fixture is called '${id}'. Choose from ${BUNDLED.map((each) => each.id).join(', ')}, or bring it whole under own.`,
-		);
+		throw new InputError('paper.profile', `profiles[${i}]`, {
+			trouble: 'no-such-profile',
+			id,
+			known: BUNDLED.map((each) => each.id),
+		});
 	});
 	const chosen = distinct([...recipe.own, ...named]);
 	const profiles = chosen.length > 0 || !sheet ? chosen : distinct(fixturesOf(sheet));
@@ -31,11 +31,7 @@ function sheetOf(rig: PaperRecipe['rig']): RigSheet | null {
 	if (rig === null) return null;
 	if (typeof rig !== 'string') return readSheet(rig);
 	if ((RIG_IDS as readonly string[]).includes(rig)) return bundledRig(rig as RigId);
-	throw new InputError(
-		'paper.rig',
-		'rig',
-		`No bundled rig is called '${rig}'. Choose from ${RIG_IDS.join(', ')}, or bring a rig sheet whole.`,
-	);
+	throw new InputError('paper.rig', 'rig', { trouble: 'no-such-rig', id: rig, known: RIG_IDS });
 }
 
 const fixturesOf = (sheet: RigSheet): Profile[] => sheet.fixtures.map(({ profile }) => profileFor(sheet, profile));

@@ -1,10 +1,10 @@
-import { isInputError } from '../error/index.ts';
+import { isInputError, shown } from '../error/index.ts';
 import type { MistakeId } from './ids.ts';
-import type { Answer, Ask, Item, Key, Misfit, PaperSources, PracticalMark } from './types.ts';
+import type { Answer, Ask, Item, Key, Misfit, MisfitFacts, PaperSources, PracticalMark } from './types.ts';
 
 /** What an answer to one question comes to. */
 export type Verdict =
-	| { readonly fits: false; readonly code: Misfit['code']; readonly sentence: string }
+	| { readonly fits: false; readonly code: Misfit['code']; readonly facts: MisfitFacts }
 	| {
 			readonly fits: true;
 			readonly right: boolean;
@@ -13,7 +13,7 @@ export type Verdict =
 			readonly practical: PracticalMark | null;
 	  };
 
-const misfit = (code: Misfit['code'], sentence: string): Verdict => ({ fits: false, code, sentence });
+const misfit = (code: Misfit['code'], facts: MisfitFacts): Verdict => ({ fits: false, code, facts });
 const judged = (
 	right: boolean,
 	gave: string,
@@ -31,7 +31,7 @@ const judged = (
 export function judge(item: Item, answer: Answer, sources?: PaperSources): Verdict {
 	const { ask, key } = item;
 	if (answer.form !== ask.form || answer.form !== key.form) {
-		return misfit('answer-form', `This question is answered by '${ask.form}', and '${answer.form}' came.`);
+		return misfit('answer-form', { expected: 'form', form: ask.form, found: answer.form });
 	}
 	return checkAnswer(ask, answer) ?? judgeFitting(item, key, answer, sources);
 }
@@ -49,11 +49,16 @@ function checkAnswer(ask: Ask, answer: Answer): Verdict | null {
 			return ask.form === 'match' ? checkPairs(ask, answer.pairs) : null;
 		case 'number':
 			return ask.form === 'number' && !isWhole(answer.value, ask.least, ask.most)
-				? misfit('answer-range', `A whole number from ${ask.least} to ${ask.most} answers this; ${answer.value} came.`)
+				? misfit('answer-range', {
+						expected: 'whole',
+						lo: ask.least,
+						hi: ask.most,
+						found: shown(answer.value),
+					})
 				: null;
 		case 'switches':
 			return ask.form === 'switches' && !(isOnce(answer.up) && answer.up.every((n) => isWhole(n, 1, ask.count)))
-				? misfit('answer-range', `Switches 1 to ${ask.count}, each once, answer this; others came.`)
+				? misfit('answer-range', { expected: 'switches', hi: ask.count })
 				: null;
 		default:
 			return null;
@@ -68,10 +73,7 @@ function checkOptions(ask: Ask, chosen: readonly string[], all: boolean): Verdic
 	const known = 'options' in ask ? idsOf(ask.options) : [];
 	if (isOnce(chosen) && chosen.every((id) => known.includes(id)) && (!all || chosen.length === known.length))
 		return null;
-	return misfit(
-		'answer-option',
-		`The options here are ${known.join(', ')}, ${all ? 'all of them' : 'each'} once; something else came.`,
-	);
+	return misfit('answer-option', { expected: all ? 'all-options' : 'options', known });
 }
 
 function checkPairs(
@@ -79,7 +81,7 @@ function checkPairs(
 	pairs: Readonly<Record<string, string>>,
 ): Verdict | null {
 	const fits = Object.entries(pairs).every(([a, b]) => idsOf(left).includes(a) && idsOf(right).includes(b));
-	return fits ? null : misfit('answer-option', 'A pair came with one that is not in this question.');
+	return fits ? null : misfit('answer-option', { trouble: 'no-such-pair' });
 }
 
 /** An answer as one short text: equal answers read equal. */
@@ -138,11 +140,12 @@ function judgeFitting(item: Item, key: Key, answer: Answer, sources?: PaperSourc
 function judgePractical(item: Item, log: readonly unknown[], sources?: PaperSources): Verdict {
 	try {
 		const mark = sources?.practical(item, log);
-		if (!mark) return misfit('log-bad', 'This was done on the bench, and no bench is at hand to play it again.');
+		if (!mark) return misfit('log-bad', { trouble: 'no-bench' });
 		return judged(mark.done, `${mark.right}/${mark.of}`, mark.of === 0 ? 0 : mark.right / mark.of, mark);
 	} catch (thrown) {
-		if (isInputError(thrown)) return misfit('log-bad', thrown.message);
-		throw thrown;
+		if (!isInputError(thrown)) throw thrown;
+		const { code, path, facts } = thrown;
+		return misfit('log-bad', { trouble: 'log-refused', error: { code, path, facts } });
 	}
 }
 

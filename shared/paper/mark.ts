@@ -1,9 +1,9 @@
-import { InputError, shown } from '../error/index.ts';
+import { InputError, messageOf, shown } from '../error/index.ts';
 import { sameJson } from './digest.ts';
 import { judge, looksLike } from './judge.ts';
 import { answersGiven } from './read.ts';
 import { setPaper } from './set.ts';
-import type { Answers, Item, ItemMark, Misfit, Paper, PaperMark, PaperSources } from './types.ts';
+import type { Answers, Item, ItemMark, Misfit, MisfitFacts, Paper, PaperMark, PaperSources } from './types.ts';
 
 /**
  * Marks answers to a paper. The paper is set anew from its recipe and seed and the answers are marked against that, so a key, a
@@ -19,12 +19,12 @@ export function markPaper(paper: Paper, answers: Answers, sources?: PaperSources
 		given.delete(item.id);
 		if (answer === undefined) return unanswered(item);
 		if (answer === null) {
-			misfits.push({ code: 'answer-form', item: item.id, sentence: 'What came for this question is no answer.' });
+			misfits.push(misfit('answer-form', item.id, { trouble: 'no-answer' }));
 			return unanswered(item);
 		}
 		const verdict = judge(item, answer, sources);
 		if (!verdict.fits) {
-			misfits.push({ code: verdict.code, item: item.id, sentence: verdict.sentence });
+			misfits.push(misfit(verdict.code, item.id, verdict.facts));
 			return unanswered(item);
 		}
 		const { right, share, gave, practical } = verdict;
@@ -39,11 +39,7 @@ export function markPaper(paper: Paper, answers: Answers, sources?: PaperSources
 		});
 	});
 	for (const id of given.keys()) {
-		misfits.push({
-			code: 'unknown-item',
-			item: id,
-			sentence: 'An answer came to a question that is not in this paper.',
-		});
+		misfits.push(misfit('unknown-item', id, { trouble: 'no-such-question' }));
 	}
 	const score = items.filter(({ right }) => right).length;
 	const of = items.length;
@@ -51,12 +47,13 @@ export function markPaper(paper: Paper, answers: Answers, sources?: PaperSources
 	return { paper: set.mark, items, score, of, percent, passed: percent >= set.recipe.pass, misfits };
 }
 
-const alteredPaper: Misfit = {
-	code: 'paper-altered',
-	item: '',
-	sentence:
-		'The paper is not the one that its recipe and seed set, so it was changed after. It is marked as it was set.',
-};
+function misfit(code: Misfit['code'], item: string, facts: MisfitFacts): Misfit {
+	const sentence =
+		'error' in facts ? messageOf(facts.error.code, facts.error.path, facts.error.facts) : messageOf(code, '', facts);
+	return { code, item, facts, sentence };
+}
+
+const alteredPaper = misfit('paper-altered', '', { trouble: 'altered' });
 
 type Outcome = Omit<ItemMark, 'item' | 'kind' | 'topic' | 'level'>;
 
@@ -81,7 +78,7 @@ const found = new WeakMap<Paper, { readonly held: Held; readonly sources: PaperS
 /** The paper as its recipe and seed set it, and whether the one handed in differs; found out once for each paper handed in. */
 function held(paper: Paper, sources?: PaperSources): Held {
 	if (typeof paper !== 'object' || paper === null)
-		throw new InputError('paper.shape', 'paper', `A paper is what setPaper gives; found ${shown(paper)}.`);
+		throw new InputError('paper.shape', 'paper', { expected: 'paper', found: shown(paper) });
 	const known = found.get(paper);
 	if (known && known.sources === sources) return known.held;
 	const set = setPaper(paper.recipe, paper.seed, sources);

@@ -8,15 +8,12 @@ import { type PaperRecipe, recipeSchema } from './recipe.ts';
 import type { Answer, Answers, Paper } from './types.ts';
 
 const short = v.pipe(v.string(), v.maxLength(200));
-const itemId = v.pipe(
-	v.string(),
-	v.regex(/^[a-z][a-z-]{0,30}-[0-9a-f]{8}$/, 'Expected a question id: its kind and eight hex digits'),
-);
-const optionId = v.pipe(v.string(), v.regex(/^[a-z][a-z0-9-]{0,39}$/, 'Expected the id of an option'));
+const itemId = v.pipe(v.string(), v.regex(/^[a-z][a-z-]{0,30}-[0-9a-f]{8}$/, 'question-id'));
+const optionId = v.pipe(v.string(), v.regex(/^[a-z][a-z0-9-]{0,39}$/, 'option-id'));
 const optionIds = v.pipe(v.array(optionId), v.maxLength(60));
 const pairs = v.pipe(
 	v.record(optionId, optionId),
-	v.check((held) => Object.keys(held).length <= 60, 'Expected at most 60 pairs'),
+	v.check((held) => Object.keys(held).length <= 60, 'most-pairs'),
 );
 const number = whole(-1_000_000, 1_000_000);
 const switches = v.pipe(v.array(whole(1, 64)), v.maxLength(64));
@@ -33,12 +30,9 @@ const answerSchema = v.variant('form', [
 
 /** Answers by question id, at most 100. */
 const answersSchema = v.pipe(
-	v.custom<object>(
-		(held) => typeof held === 'object' && held !== null && !Array.isArray(held),
-		'Expected answers by question id',
-	),
+	v.custom<object>((held) => typeof held === 'object' && held !== null && !Array.isArray(held), 'answers-by-id'),
 	v.record(itemId, answerSchema),
-	v.check((held) => Object.keys(held).length <= 100, 'Expected at most 100 answers'),
+	v.check((held) => Object.keys(held).length <= 100, 'most-answers'),
 );
 
 const told = v.union([
@@ -108,14 +102,13 @@ const paperSchema = v.strictObject({
 		v.minLength(1),
 		v.maxLength(100),
 	),
-	mark: v.pipe(v.string(), v.regex(/^[0-9a-f]{16}$/, 'Expected 16 hex digits')),
+	mark: v.pipe(v.string(), v.regex(/^[0-9a-f]{16}$/, 'hex-16')),
 });
 
 /** A recipe as it came from outside, its optional parts filled in. @throws InputError `paper.recipe`, naming the place. */
 export function readRecipe(input: unknown): PaperRecipe {
-	const words = { code: 'paper.recipe', what: 'The recipe of the paper', mend: 'Change it there, or build it anew.' };
-	requirePlain(input, words.code, words.what);
-	return readShape(recipeSchema, input, words);
+	requirePlain(input, 'paper.recipe');
+	return readShape(recipeSchema, input, 'paper.recipe');
 }
 
 /**
@@ -123,16 +116,14 @@ export function readRecipe(input: unknown): PaperRecipe {
  * @throws InputError `paper.shape`, naming the place.
  */
 export function readPaper(input: unknown): Paper {
-	const words = { code: 'paper.shape', what: 'The paper', mend: 'Ask whoever set it for the file or link again.' };
-	requirePlain(input, words.code, words.what);
-	return readShape(paperSchema, input, words) as Paper;
+	requirePlain(input, 'paper.shape');
+	return readShape(paperSchema, input, 'paper.shape') as Paper;
 }
 
 /** Answers as they came from outside: shapes and bounds. @throws InputError `paper.answers`, naming the place. */
 export function readAnswers(input: unknown): Answers {
-	const words = { code: 'paper.answers', what: 'The answers', mend: 'Ask whoever sat the paper to hand it in again.' };
-	requirePlain(input, words.code, words.what);
-	const answers = readShape(answersSchema, input, words);
+	requirePlain(input, 'paper.answers');
+	const answers = readShape(answersSchema, input, 'paper.answers');
 	wellShaped.add(answers);
 	return answers;
 }
@@ -157,7 +148,7 @@ const judgeable = v.variant('form', [
  */
 export function answersGiven(answers: Answers): Map<string, Answer | null> {
 	if (typeof answers !== 'object' || answers === null)
-		throw new InputError('paper.answers', 'answers', `Answers are held by question id; found ${shown(answers)}.`);
+		throw new InputError('paper.answers', 'answers', { expected: 'answers', found: shown(answers) });
 	const entries = Object.entries(answers);
 	return new Map(
 		wellShaped.has(answers) ? entries : entries.map(([id, each]) => [id, v.is(judgeable, each) ? each : null]),

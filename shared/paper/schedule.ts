@@ -46,21 +46,13 @@ export function topicsOf(ground: Ground, sources?: PaperSources): readonly Topic
  */
 export function schedule(recipe: PaperRecipe, ground: Ground, sources?: PaperSources): Place[] {
 	if (needsRig(recipe) && !sources) {
-		throw new InputError(
-			'paper.needs-rig',
-			'kinds',
-			'This paper has questions that are read from a rig, and no rig is at hand here. Set it where the bench is, or name only kinds that need none.',
-		);
+		throw new InputError('paper.needs-rig', 'kinds', { trouble: 'no-rig-at-hand' });
 	}
 	const asked = new Set(askedKinds(recipe));
 	const fitting = kindsFor(ground, sources).filter(({ id }) => asked.has(id));
 	const levels = recipe.levels.filter((level) => fitting.some((kind) => kind.levels.includes(level)));
 	if (levels.length === 0) {
-		throw new InputError(
-			'paper.empty',
-			'kinds',
-			'No question of these kinds and topics can be asked about these fixtures. Choose more kinds or topics, or other fixtures.',
-		);
+		throw new InputError('paper.empty', 'kinds', { trouble: 'nothing-to-ask' });
 	}
 	const able = inTurn(fitting.filter((kind) => levels.some((level) => kind.levels.includes(level))));
 	return Array.from({ length: recipe.count }, (_, i) => {

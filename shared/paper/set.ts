@@ -26,7 +26,7 @@ const kept = new Map<string, { readonly paper: Paper; readonly sources: PaperSou
  */
 export function setPaper(input: PaperRecipeInput, seed: number, sources?: PaperSources): Paper {
 	const recipe = readRecipe(input);
-	requireWhole(seed, { lo: 0, hi: TOP_SEED, code: 'paper.seed', path: 'seed', what: "A paper's seed" });
+	requireWhole(seed, { lo: 0, hi: TOP_SEED, code: 'paper.seed', path: 'seed', of: 'paper-seed' });
 	const name = canonical([recipe, seed]);
 	const known = kept.get(name);
 	if (known && known.sources === sources) return known.paper;

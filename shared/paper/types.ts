@@ -1,3 +1,4 @@
+import type { InputError } from '../error/index.ts';
 import type { Profile } from '../profile/index.ts';
 import type { RigSheet } from '../sheet/index.ts';
 import type { KindId, Level, MistakeId, TopicId } from './ids.ts';
@@ -160,7 +161,16 @@ export interface ItemMark {
 	readonly practical: PracticalMark | null;
 }
 
-/** What does not fit in what was handed in. */
+/** Why something does not fit, as an error's facts are: what was expected, what was found, what is wrong. */
+export type MisfitFacts =
+	| { readonly expected: 'form'; readonly form: string; readonly found: string }
+	| { readonly expected: 'whole'; readonly lo: number; readonly hi: number; readonly found: string }
+	| { readonly expected: 'switches'; readonly hi: number }
+	| { readonly expected: 'options' | 'all-options'; readonly known: readonly string[] }
+	| { readonly trouble: 'no-answer' | 'no-such-pair' | 'no-bench' | 'no-such-question' | 'altered' }
+	| { readonly trouble: 'log-refused'; readonly error: Pick<InputError, 'code' | 'path' | 'facts'> };
+
+/** What does not fit in what was handed in. Words for a person are in `content/en/papers`, by the code. */
 export interface Misfit {
 	readonly code:
 		| 'paper-altered'
@@ -172,6 +182,8 @@ export interface Misfit {
 		| 'score-differs';
 	/** The question's id; empty for the paper as a whole. */
 	readonly item: string;
+	readonly facts: MisfitFacts;
+	/** The facts in one general sentence, for programs, as an error's message is. */
 	readonly sentence: string;
 }
 

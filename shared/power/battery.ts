@@ -13,7 +13,7 @@ export const CAUTIOUS_SHARE = 0.8;
  * @throws InputError `power.range`
  */
 export function wattHours(volts: number, ampHours: number): number {
-	return requireAbove0(volts, 'volts', 'A voltage') * requireAbove0(ampHours, 'ampHours', 'A charge in ampere-hours');
+	return requireAbove0(volts, 'volts', 'voltage') * requireAbove0(ampHours, 'ampHours', 'ampere-hours');
 }
 
 /**
@@ -25,9 +25,9 @@ export function wattHours(volts: number, ampHours: number): number {
  * @throws InputError `power.range`
  */
 export function batteryHours(energy: number, watts: number, share = 1): number {
-	requireFrom0(energy, 'energy', 'An energy in watt-hours');
-	requireAbove0(watts, 'watts', 'A draw in watts');
-	return (energy * requireShare(share, 'share', 'A share of the energy')) / watts;
+	requireFrom0(energy, 'energy', 'watt-hours');
+	requireAbove0(watts, 'watts', 'watts');
+	return (energy * requireShare(share, 'share', 'energy-share')) / watts;
 }
 
 /**
@@ -39,10 +39,10 @@ export function batteryHours(energy: number, watts: number, share = 1): number {
  * @throws InputError `power.range`
  */
 export function wattHoursLeft(energy: number, watts: number, hours: number, share = 1): number {
-	requireFrom0(energy, 'energy', 'An energy in watt-hours');
-	requireFrom0(watts, 'watts', 'A draw in watts');
-	requireFrom0(hours, 'hours', 'A time in hours');
-	return Math.max(0, energy * requireShare(share, 'share', 'A share of the energy') - watts * hours);
+	requireFrom0(energy, 'energy', 'watt-hours');
+	requireFrom0(watts, 'watts', 'watts');
+	requireFrom0(hours, 'hours', 'hours');
+	return Math.max(0, energy * requireShare(share, 'share', 'energy-share') - watts * hours);
 }
 
 /**
@@ -54,7 +54,7 @@ export function wattHoursLeft(energy: number, watts: number, hours: number, shar
  * @throws InputError `power.range`
  */
 export function chargeHours(missing: number, chargeWatts: number, share = 1): number {
-	requireFrom0(missing, 'missing', 'An energy in watt-hours');
-	requireAbove0(chargeWatts, 'chargeWatts', 'A charging power in watts');
-	return missing / (chargeWatts * requireShare(share, 'share', 'A share of the charging power'));
+	requireFrom0(missing, 'missing', 'watt-hours');
+	requireAbove0(chargeWatts, 'chargeWatts', 'charging-watts');
+	return missing / (chargeWatts * requireShare(share, 'share', 'charging-share'));
 }

@@ -14,10 +14,14 @@ export function wattsAt(profile: Profile, levels: Levels): number {
 	for (const [id, output] of Object.entries(levels)) {
 		const emitter = profile.emitters.find((each) => each.id === id);
 		if (!emitter) {
-			const known = profile.emitters.map((each) => each.id).join(', ');
-			throw new InputError('power.emitter', id, `${profile.name} has no emitter ${shown(id)}. Its emitters: ${known}.`);
+			throw new InputError('power.emitter', id, {
+				expected: 'one-of',
+				profile: profile.name,
+				known: profile.emitters.map((each) => each.id),
+				found: shown(id),
+			});
 		}
-		watts += emitter.watts * requireNumber(output, { lo: 0, hi: 1, code: 'power.range', path: id, what: 'An output' });
+		watts += emitter.watts * requireNumber(output, { lo: 0, hi: 1, code: 'power.range', path: id, of: 'output' });
 	}
 	return watts;
 }

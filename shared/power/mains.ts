@@ -13,7 +13,7 @@ export function mainsWatts(profile: Profile): number {
  * @throws InputError `power.range`
  */
 export function chainWatts(watts: readonly number[]): number {
-	return watts.reduce((sum, each, i) => sum + requireFrom0(each, `[${i}]`, 'A draw in watts'), 0);
+	return watts.reduce((sum, each, i) => sum + requireFrom0(each, `[${i}]`, 'watts'), 0);
 }
 
 /**
@@ -24,9 +24,9 @@ export function chainWatts(watts: readonly number[]): number {
  * @throws InputError `power.range`
  */
 export function amps(watts: number, volts: number, powerFactor = 1): number {
-	requireFrom0(watts, 'watts', 'A draw in watts');
-	requireAbove0(volts, 'volts', 'A voltage');
-	return watts / (volts * requireShare(powerFactor, 'powerFactor', 'A power factor'));
+	requireFrom0(watts, 'watts', 'watts');
+	requireAbove0(volts, 'volts', 'voltage');
+	return watts / (volts * requireShare(powerFactor, 'powerFactor', 'power-factor'));
 }
 
 /**
@@ -39,7 +39,7 @@ export function amps(watts: number, volts: number, powerFactor = 1): number {
  * @throws InputError `power.range`
  */
 export function mostOnChain(watts: number, most: number, volts: number, powerFactor = 1): number {
-	const each = amps(requireAbove0(watts, 'watts', 'A draw in watts'), volts, powerFactor);
+	const each = amps(requireAbove0(watts, 'watts', 'watts'), volts, powerFactor);
 	// a hair of room: 13 A at 2.6 A each is five, whatever the last bit of the division says
-	return Math.floor(requireAbove0(most, 'most', 'A current in amperes') / each + 1e-9);
+	return Math.floor(requireAbove0(most, 'most', 'amperes') / each + 1e-9);
 }

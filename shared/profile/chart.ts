@@ -1,15 +1,18 @@
-import { InputError } from '../error/index.ts';
+import { type ErrorFacts, InputError } from '../error/index.ts';
 import type { Mode, Profile, Slot } from './schema.ts';
+
+/** The facts of a mode that this fixture does not have. */
+export const noMode = ({ name, modes }: Profile, id: string): ErrorFacts['mode.unknown'] => ({
+	trouble: 'no-such-mode',
+	id,
+	profile: name,
+	known: modes.map((each) => each.id),
+});
 
 /** The mode of that id. @throws InputError `mode.unknown`. */
 export function modeOf(profile: Profile, id: string): Mode {
 	const mode = profile.modes.find((each) => each.id === id);
-	if (!mode)
-		throw new InputError(
-			'mode.unknown',
-			'mode',
-			`${profile.name} has no mode '${id}'. Its modes: ${profile.modes.map((each) => each.id).join(', ')}.`,
-		);
+	if (!mode) throw new InputError('mode.unknown', 'mode', noMode(profile, id));
 	return mode;
 }
 

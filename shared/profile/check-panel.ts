@@ -23,20 +23,23 @@ function checkSwitches(profile: Profile, panel: DipPanel): void {
 	for (const [i, field] of panel.fields.entries()) {
 		for (const number of field.switches) {
 			if (used.has(number))
-				throw new InputError(
-					'profile.panel',
-					`panel.fields[${i}].switches`,
-					`Switch ${number} is used by '${used.get(number)}' and by '${field.id}'.`,
-				);
+				throw new InputError('profile.panel', `panel.fields[${i}].switches`, {
+					trouble: 'switch-twice',
+					switch: number,
+					other: used.get(number) as string,
+					id: field.id,
+				});
 			used.set(number, field.id);
 		}
 		const wanted = 2 ** field.switches.length;
 		if (field.choices.length !== wanted) {
-			throw new InputError(
-				'profile.panel',
-				`panel.fields[${i}].choices`,
-				`${field.switches.length} switches make ${wanted} choices; '${field.id}' lists ${field.choices.length}.`,
-			);
+			throw new InputError('profile.panel', `panel.fields[${i}].choices`, {
+				trouble: 'choices-off',
+				switches: field.switches.length,
+				wanted,
+				id: field.id,
+				choices: field.choices.length,
+			});
 		}
 		for (const [n, choice] of field.choices.entries())
 			checkSets(profile, choice.sets, `panel.fields[${i}].choices[${n}].sets`);
@@ -49,16 +52,10 @@ function checkSets(profile: Profile, sets: object, place: string): void {
 
 function checkKeyed(profile: Profile, panel: KeyedPanel): void {
 	const missing = (['back', 'down', 'up', 'set'] as const).find((key) => !panel.keys.includes(key));
-	if (missing)
-		throw new InputError(
-			'profile.panel',
-			'panel.keys',
-			`The panel has no '${missing}' key. Its four keys are back, down, up and set, each once, in any order.`,
-		);
+	if (missing) throw new InputError('profile.panel', 'panel.keys', { trouble: 'key-missing', key: missing });
 	const seen = new Set<string>();
 	const head = (item: { readonly id: string; readonly label: string }, path: string): void => {
-		if (seen.has(item.id))
-			throw new InputError('profile.id', `${path}.id`, `Two menu items are called '${item.id}'. Ids are used once.`);
+		if (seen.has(item.id)) throw new InputError('profile.id', `${path}.id`, { trouble: 'menu-id-twice', id: item.id });
 		seen.add(item.id);
 		checkWidth(item.label, panel.columns, `${path}.label`);
 	};
@@ -81,11 +78,7 @@ function checkLeaf(profile: Profile, panel: KeyedPanel, item: LeafItem, path: st
 	if (item.kind === 'number') {
 		const { least, most } = item;
 		if (least >= most)
-			throw new InputError(
-				'profile.panel',
-				path,
-				`'${item.id}' runs from ${least} to ${most}: the first must be the smaller.`,
-			);
+			throw new InputError('profile.panel', path, { trouble: 'least-over-most', id: item.id, least, most });
 		for (const edge of [least, most]) {
 			checkValue(profile, item.setting, edge, path);
 			checkWidth(`${edge}${item.unit}`, room, path);
@@ -100,11 +93,11 @@ function checkLeaf(profile: Profile, panel: KeyedPanel, item: LeafItem, path: st
 			checkWidth(label, room, `${at}.label`);
 			checkValue(profile, item.setting, value, `${at}.value`);
 			if (values.has(value))
-				throw new InputError(
-					'profile.panel',
-					`${at}.value`,
-					`'${item.id}' lists ${JSON.stringify(value)} twice, so Up would never get past it. List it once.`,
-				);
+				throw new InputError('profile.panel', `${at}.value`, {
+					trouble: 'value-twice',
+					id: item.id,
+					value: JSON.stringify(value),
+				});
 			values.add(value);
 		}
 		const start = profile.defaults[item.setting];
@@ -113,15 +106,15 @@ function checkLeaf(profile: Profile, panel: KeyedPanel, item: LeafItem, path: st
 }
 
 function checkWidth(text: string, columns: number, path: string): void {
-	if (text.length > columns)
-		throw new InputError('profile.panel', path, `'${text}' does not fit a display of ${columns} characters.`);
+	if (text.length > columns) throw new InputError('profile.panel', path, { trouble: 'too-wide', text, columns });
 }
 
 /** A default that its own menu item cannot show. */
 function unshown(item: Extract<LeafItem, { kind: 'choice' | 'number' }>, start: unknown, known: string): never {
-	throw new InputError(
-		'profile.default',
-		`defaults.${item.setting}`,
-		`The panel's '${item.id}' cannot show the default ${JSON.stringify(start)}. It shows: ${known}.`,
-	);
+	throw new InputError('profile.default', `defaults.${item.setting}`, {
+		trouble: 'unshown',
+		item: item.id,
+		value: JSON.stringify(start),
+		known,
+	});
 }

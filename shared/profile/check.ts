@@ -13,11 +13,7 @@ import { readShape } from './shape.ts';
  *   `profile.reference`, `profile.panel` or `profile.default` where the parts do not fit each other. `path` is the place.
  */
 export function readProfile(input: unknown): Profile {
-	const profile = readShape(profileSchema, input, {
-		code: 'profile.shape',
-		what: 'The profile',
-		mend: 'Mend that place and read it again.',
-	});
+	const profile = readShape(profileSchema, input, 'profile.shape');
 	checkProfile(profile);
 	return profile;
 }
@@ -31,17 +27,16 @@ export function checkProfile(profile: Profile): void {
 	const emitters = idsOf(profile.emitters);
 	const held = idsOf(profile.held);
 	for (const [i, colour] of profile.held.entries()) {
-		for (const id of Object.keys(colour.levels)) refer(emitters, id, `held[${i}].levels.${id}`, 'an emitter');
+		for (const id of Object.keys(colour.levels)) refer(emitters, id, `held[${i}].levels.${id}`, 'emitter');
 	}
 	for (const [i, programme] of profile.programmes.entries()) {
-		for (const [n, id] of programme.colours.entries())
-			refer(held, id, `programmes[${i}].colours[${n}]`, 'a held colour');
+		for (const [n, id] of programme.colours.entries()) refer(held, id, `programmes[${i}].colours[${n}]`, 'held');
 		if ((programme.kind === 'sound') !== (programme.answer !== undefined)) {
-			throw new InputError(
-				'profile.reference',
-				`programmes[${i}].answer`,
-				`A sound programme names how it answers, and no other does; '${programme.id}' is a ${programme.kind} programme.`,
-			);
+			throw new InputError('profile.reference', `programmes[${i}].answer`, {
+				trouble: 'sound-and-answer',
+				id: programme.id,
+				kind: programme.kind,
+			});
 		}
 	}
 	for (const [i, mode] of profile.modes.entries()) checkMode(profile, mode.slots, `modes[${i}]`);
@@ -63,60 +58,48 @@ function checkMode(profile: Profile, slots: readonly Slot[], place: string): voi
 			if (number === undefined) continue;
 			const other = taken.get(number);
 			if (other !== undefined) {
-				throw new InputError(
-					'profile.slot',
-					at,
-					`Slot ${number} is taken twice: by '${other}' and by '${slot.id}'. Give one of them another number.`,
-				);
+				throw new InputError('profile.slot', at, { trouble: 'taken-twice', slot: number, other, id: slot.id });
 			}
 			taken.set(number, slot.id);
 		}
 		for (const [n, cell] of (slot.cells ?? []).entries()) {
 			if (cell > profile.cells)
-				throw new InputError(
-					'profile.slot',
-					`${path}.cells[${n}]`,
-					`The fixture has ${profile.cells} cells; '${slot.id}' asks for cell ${cell}.`,
-				);
+				throw new InputError('profile.slot', `${path}.cells[${n}]`, {
+					trouble: 'no-such-cell',
+					cells: profile.cells,
+					id: slot.id,
+					cell,
+				});
 		}
 		const { drives } = slot;
-		if (drives.kind === 'emitter') refer(emitters, drives.emitter, `${path}.drives.emitter`, 'an emitter');
+		if (drives.kind === 'emitter') refer(emitters, drives.emitter, `${path}.drives.emitter`, 'emitter');
 		if (drives.kind === 'bands') {
 			if (slot.fine !== undefined)
-				throw new InputError(
-					'profile.slot',
-					`${path}.fine`,
-					`A slot of bands has no fine half; take '${slot.id}' down to one slot.`,
-				);
+				throw new InputError('profile.slot', `${path}.fine`, { trouble: 'bands-and-fine', id: slot.id });
 			unique(drives.bands, `${path}.drives.bands`);
 			for (const [b, band] of drives.bands.entries()) {
 				const at = `${path}.drives.bands[${b}].effect`;
-				if (band.effect.do === 'held') refer(idsOf(profile.held), band.effect.held, `${at}.held`, 'a held colour');
+				if (band.effect.do === 'held') refer(idsOf(profile.held), band.effect.held, `${at}.held`, 'held');
 				if (band.effect.do === 'programme')
-					refer(idsOf(profile.programmes), band.effect.programme, `${at}.programme`, 'a programme');
+					refer(idsOf(profile.programmes), band.effect.programme, `${at}.programme`, 'programme');
 				if (band.effect.do === 'strobe' && band.effect.slow > band.effect.fast)
-					throw new InputError(
-						'profile.band',
-						at,
-						`'${band.id}' strobes from ${band.effect.slow} to ${band.effect.fast} a second: the rate rises across a band.`,
-					);
+					throw new InputError('profile.band', at, {
+						trouble: 'strobe-falls',
+						id: band.id,
+						slow: band.effect.slow,
+						fast: band.effect.fast,
+					});
 			}
 			const problem = checkBands(drives.bands)[0];
 			if (problem)
-				throw new InputError(
-					'profile.band',
-					`${path}.drives.bands[${problem.index}]`,
-					`Bands of '${slot.id}': ${problem.sentence}`,
-				);
+				throw new InputError('profile.band', `${path}.drives.bands[${problem.index}]`, {
+					...problem.facts,
+					id: slot.id,
+				});
 		}
 	}
 	const last = Math.max(...taken.keys());
 	for (let number = 1; number <= last; number++) {
-		if (!taken.has(number))
-			throw new InputError(
-				'profile.slot',
-				place,
-				`Slot ${number} is left out, though the chart runs to ${last}. Name it, or close the gap.`,
-			);
+		if (!taken.has(number)) throw new InputError('profile.slot', place, { trouble: 'left-out', slot: number, last });
 	}
 }

@@ -7,7 +7,7 @@
  */
 export { loadProfile, profileAtHand } from './bundled/at-hand.ts';
 export { BUNDLED, bundledProfile } from './bundled/index.ts';
-export { footprintOf, modeOf, slotAt } from './chart.ts';
+export { footprintOf, modeOf, noMode, slotAt } from './chart.ts';
 export { checkProfile, readProfile } from './check.ts';
 export { checkValue } from './refer.ts';
 export {
@@ -40,4 +40,4 @@ export {
 	SOUND_ANSWERS,
 } from './schema.ts';
 export { idText, settingsSchema, someSettingsSchema, whole } from './settings.ts';
-export { readShape } from './shape.ts';
+export { readShape, type ShapeCode } from './shape.ts';

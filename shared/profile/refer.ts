@@ -1,6 +1,9 @@
-import { InputError } from '../error/index.ts';
+import { InputError, type PartOfFixture } from '../error/index.ts';
 import { isSettingValue, type SettingKey } from './rules.ts';
 import type { Profile } from './schema.ts';
+
+/** Codes of a setting that cannot be so. */
+type SettingCode = 'profile.reference' | 'profile.default' | 'sheet.settings';
 
 type Named = { readonly id: string };
 
@@ -13,11 +16,7 @@ export function unique(things: readonly Named[], place: string): void {
 	const seen = new Set<string>();
 	for (const [i, thing] of things.entries()) {
 		if (seen.has(thing.id))
-			throw new InputError(
-				'profile.id',
-				`${place}[${i}].id`,
-				`Two of them are called '${thing.id}'. Ids are used once.`,
-			);
+			throw new InputError('profile.id', `${place}[${i}].id`, { trouble: 'id-twice', id: thing.id });
 		seen.add(thing.id);
 	}
 }
@@ -27,11 +26,10 @@ export function refer(
 	known: ReadonlySet<string>,
 	id: string,
 	place: string,
-	what: string,
-	code = 'profile.reference',
+	of: PartOfFixture,
+	code: SettingCode = 'profile.reference',
 ): void {
-	if (!known.has(id))
-		throw new InputError(code, place, `'${id}' is not ${what} of this fixture. Known: ${[...known].join(', ')}.`);
+	if (!known.has(id)) throw new InputError(code, place, { trouble: 'not-of-the-fixture', of, id, known: [...known] });
 }
 
 /** Whether a fixture of this profile can be set so. @throws InputError `profile.reference`, or the code given, naming `place`. */
@@ -40,12 +38,12 @@ export function checkValue(
 	key: SettingKey,
 	value: unknown,
 	place: string,
-	code = 'profile.reference',
+	code: SettingCode = 'profile.reference',
 ): void {
 	if (!isSettingValue(key, value)) {
-		throw new InputError(code, place, `'${key}' cannot be ${JSON.stringify(value)}. Give a value the setting takes.`);
+		throw new InputError(code, place, { trouble: 'no-such-value', key, value: JSON.stringify(value) });
 	}
 	const ids =
 		key === 'mode' ? profile.modes : key === 'held' ? profile.held : key === 'programme' ? profile.programmes : null;
-	if (ids) refer(idsOf(ids), value as string, place, key === 'held' ? 'a held colour' : `a ${key}`, code);
+	if (ids) refer(idsOf(ids), value as string, place, key as 'mode' | 'held' | 'programme', code);
 }

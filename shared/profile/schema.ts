@@ -18,7 +18,7 @@ const emitterSchema = v.strictObject({
 	/** CIE 1931 chromaticity x, y. */
 	xy: v.pipe(
 		v.tuple([amount(0, 1), amount(0, 1)]),
-		v.check(([x, y]) => x + y <= 1, 'Expected a chromaticity: x and y come to 1 at most'),
+		v.check(([x, y]) => x + y <= 1, 'chromaticity'),
 	),
 	/** Luminous flux at full, lumens (all cells together). */
 	lumens: amount(0, 1e5),
@@ -52,7 +52,7 @@ const programmeSchema = v.pipe(
 		slowest: amount(0.02, 600),
 		fastest: amount(0.02, 600),
 	}),
-	v.check(({ slowest, fastest }) => slowest >= fastest, 'Expected a slowest step no shorter than the fastest'),
+	v.check(({ slowest, fastest }) => slowest >= fastest, 'slowest-over-fastest'),
 );
 
 // ---- slots ---------------------------------------------------------------------------------
@@ -226,7 +226,7 @@ export const profileSchema = v.strictObject({
 			beam: amount(1, 170),
 			field: amount(1, 175),
 		}),
-		v.check(({ beam, field }) => beam <= field, 'Expected a beam angle no wider than the field angle'),
+		v.check(({ beam, field }) => beam <= field, 'beam-within-field'),
 	),
 	cells: whole(1, 64),
 	emitters: v.pipe(v.array(emitterSchema), v.minLength(1)),

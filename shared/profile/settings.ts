@@ -6,10 +6,7 @@ import { ID, SETTING_RULES, type SettingKey, type Settings, type SomeSettings } 
  * panel can reach; the rest stay at the profile's defaults.
  */
 
-const idText = v.pipe(
-	v.string(),
-	v.regex(ID, 'Expected an id: a small letter, then small letters, digits and hyphens, at most 40 in all'),
-);
+const idText = v.pipe(v.string(), v.regex(ID, 'id'));
 const whole = (least: number, most: number) => v.pipe(v.number(), v.integer(), v.minValue(least), v.maxValue(most));
 
 function entry(rule: (typeof SETTING_RULES)[SettingKey]): v.GenericSchema {

@@ -48,7 +48,7 @@ export function hash01(first: number, ...rest: readonly number[]): number {
 	for (let i = -1; i < rest.length; i++) {
 		const value = i < 0 ? first : (rest[i] as number);
 		if (!Number.isSafeInteger(value)) {
-			throw new InputError('random.whole', `[${i + 1}]`, `hash01 takes whole numbers only; found ${shown(value)}.`);
+			throw new InputError('random.whole', `[${i + 1}]`, { expected: 'whole-number', found: shown(value) });
 		}
 		hash = mixBlock(hash, value | 0);
 		blocks++;

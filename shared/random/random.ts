@@ -1,4 +1,4 @@
-import { InputError, requireNumber, requireWhole } from '../error/index.ts';
+import { InputError, requireNumber, requireWhole, shown } from '../error/index.ts';
 import { murmur3Text } from './murmur3.ts';
 import { seedState, xoshiro128 } from './xoshiro.ts';
 
@@ -38,7 +38,7 @@ const WORDS = 0x100000000; // 2^32
  * @throws InputError `random.seed` on any other.
  */
 export function makeRandom(seed: number): Random {
-	requireWhole(seed, { lo: 0, hi: Number.MAX_SAFE_INTEGER, code: 'random.seed', path: 'seed', what: 'A seed' });
+	requireWhole(seed, { lo: 0, hi: Number.MAX_SAFE_INTEGER, code: 'random.seed', path: 'seed', of: 'seed' });
 	return openStream(BigInt(seed));
 }
 
@@ -56,17 +56,18 @@ function openStream(seed: bigint): Random {
 		next: () => draw() / WORDS,
 		int(lo, hi) {
 			if (!(Number.isSafeInteger(lo) && Number.isSafeInteger(hi) && hi >= lo && hi - lo < WORDS)) {
-				throw new InputError(
-					'random.int',
-					'',
-					`int takes two whole numbers, the lower first, at most ${WORDS - 1} apart; found ${lo} and ${hi}.`,
-				);
+				throw new InputError('random.int', '', {
+					expected: 'two-whole-numbers',
+					apart: WORDS - 1,
+					lo: shown(lo),
+					hi: shown(hi),
+				});
 			}
 			return lo + below(hi - lo + 1);
 		},
 		pick<T>(items: readonly T[]): T {
 			if (items.length === 0) {
-				throw new InputError('random.empty', 'items', 'pick needs at least one item; the list is empty.');
+				throw new InputError('random.empty', 'items', { trouble: 'empty-list' });
 			}
 			return items[below(items.length)] as T;
 		},
@@ -81,7 +82,7 @@ function openStream(seed: bigint): Random {
 			return mixed;
 		},
 		chance(p) {
-			requireNumber(p, { lo: 0, hi: 1, code: 'random.chance', path: 'p', what: 'A chance' });
+			requireNumber(p, { lo: 0, hi: 1, code: 'random.chance', path: 'p', of: 'chance' });
 			return draw() / WORDS < p;
 		},
 		fork(label) {

@@ -1,14 +1,12 @@
 import * as v from 'valibot';
-import { InputError } from '../error/index.ts';
-import { checkProfile, checkValue, modeOf, type Profile, readShape, type SettingKey } from '../profile/index.ts';
-import { BOX_LISTS, type SheetFixture, SOCKET_WORDS } from './devices.ts';
+import { type ErrorFacts, InputError } from '../error/index.ts';
+import { checkProfile, checkValue, noMode, type Profile, readShape, type SettingKey } from '../profile/index.ts';
+import { BOX_LISTS, type SheetFixture } from './devices.ts';
 import { loadProfiles, portsOf, profileFor } from './find.ts';
 import { type Port, type RigSheet, sheetSchema } from './schema.ts';
 
 // apart, so that a page that opens rigs need not carry what reads them
 export { loadProfiles, portsOf, profileFor, splitPort } from './find.ts';
-
-const WORDS = { code: 'sheet.shape', what: 'The rig sheet', mend: 'Mend that place and open it again.' };
 
 /** As much of a sheet as says which profiles it names. */
 const namesSchema = v.object({ fixtures: v.array(v.object({ profile: v.string() })) });
@@ -21,14 +19,14 @@ const namesSchema = v.object({ fixtures: v.array(v.object({ profile: v.string() 
  *   or `sheet.mains` where the parts do not fit each other; and what `readProfile` throws for profiles inside it.
  */
 export function readSheet(input: unknown): RigSheet {
-	const sheet = readShape(sheetSchema, input, WORDS);
+	const sheet = readShape(sheetSchema, input, 'sheet.shape');
 	checkSheet(sheet);
 	return sheet;
 }
 
 /** As `readSheet`, for a page: the bundled profiles that it names are fetched first. @throws InputError as `readSheet`, NotFetched */
 export async function loadSheet(input: unknown): Promise<RigSheet> {
-	await loadProfiles(readShape(namesSchema, input, WORDS));
+	await loadProfiles(readShape(namesSchema, input, 'sheet.shape'));
 	return readSheet(input);
 }
 
@@ -43,21 +41,17 @@ function checkSheet(sheet: RigSheet): void {
 	const ports = new Set(portsOf(sheet));
 	const socket = (port: Port | null, path: string): void => {
 		if (port !== null && !ports.has(port))
-			throw new InputError(
-				'sheet.socket',
-				path,
-				`There is no socket '${port}' on this rig. A${Object.values(SOCKET_WORDS).join(', ').slice(1)}.`,
-			);
+			throw new InputError('sheet.socket', path, { trouble: 'no-such-socket', port });
 	};
 	for (const [i, cable] of sheet.cables.entries()) {
 		socket(cable.from, `cables[${i}].from`);
 		socket(cable.to, `cables[${i}].to`);
 		if (cable.from !== null && cable.from === cable.to)
-			throw new InputError(
-				'sheet.socket',
-				`cables[${i}].to`,
-				`Cable '${cable.id}' has both ends in ${cable.from}. Move one of them.`,
-			);
+			throw new InputError('sheet.socket', `cables[${i}].to`, {
+				trouble: 'both-ends-in-one-socket',
+				cable: cable.id,
+				port: cable.from,
+			});
 	}
 	for (const [i, port] of sheet.terminators.entries()) socket(port, `terminators[${i}]`);
 	checkDesk(sheet);
@@ -68,9 +62,7 @@ function checkOwnProfile(profile: Profile, i: number): void {
 	try {
 		checkProfile(profile);
 	} catch (error) {
-		throw error instanceof InputError
-			? new InputError(error.code, `profiles[${i}].${error.path}`, error.message)
-			: error;
+		throw error instanceof InputError ? error.within(`profiles[${i}]`) : error;
 	}
 }
 
@@ -80,33 +72,29 @@ function checkFixture(sheet: RigSheet, fixture: SheetFixture, place: string): vo
 		checkValue(profile, key as SettingKey, value, `${place}.settings.${key}`, 'sheet.settings');
 	const dip = profile.panel.kind === 'dip' ? profile.panel : null;
 	if (!dip && (fixture.switches || fixture.slides))
-		throw new InputError(
-			'sheet.settings',
-			`${place}.${fixture.switches ? 'switches' : 'slides'}`,
-			`${profile.name} has no switches; set it by its settings.`,
-		);
+		throw new InputError('sheet.settings', `${place}.${fixture.switches ? 'switches' : 'slides'}`, {
+			trouble: 'no-switches',
+			profile: profile.name,
+		});
 	if (dip && Object.keys(fixture.settings).length > 0) {
-		throw new InputError(
-			'sheet.settings',
-			`${place}.settings`,
-			`${profile.name} is set by its switches and slides alone; give those instead of settings.`,
-		);
+		throw new InputError('sheet.settings', `${place}.settings`, { trouble: 'switches-alone', profile: profile.name });
 	}
 	if (dip && fixture.slides) {
 		if (fixture.slides.length !== dip.slides.length)
-			throw new InputError(
-				'sheet.settings',
-				`${place}.slides`,
-				`${profile.name} has ${dip.slides.length} slides; the sheet gives ${fixture.slides.length}.`,
-			);
+			throw new InputError('sheet.settings', `${place}.slides`, {
+				trouble: 'slides-off',
+				profile: profile.name,
+				slides: dip.slides.length,
+				given: fixture.slides.length,
+			});
 		for (const [i, position] of fixture.slides.entries()) {
 			const count = dip.slides[i]?.positions.length ?? 0;
 			if (position >= count)
-				throw new InputError(
-					'sheet.settings',
-					`${place}.slides[${i}]`,
-					`That slide has positions 0 to ${count - 1}, not ${position}.`,
-				);
+				throw new InputError('sheet.settings', `${place}.slides[${i}]`, {
+					trouble: 'no-such-position',
+					last: count - 1,
+					position,
+				});
 		}
 	}
 }
@@ -120,24 +108,10 @@ function checkMains(sheet: RigSheet): void {
 		let at = fixture.plug;
 		while (at !== 'wall' && at !== 'none') {
 			const feeder = byId.get(at);
-			if (!feeder)
-				throw new InputError(
-					'sheet.mains',
-					path,
-					`'${at}' is no fixture of this rig. A mains plug is in 'wall', 'none' or a fixture with a link socket.`,
-				);
+			if (!feeder) throw new InputError('sheet.mains', path, { trouble: 'no-such-fixture', id: at });
 			if (!profileFor(sheet, feeder.profile, path).power.link)
-				throw new InputError(
-					'sheet.mains',
-					path,
-					`'${feeder.name}' has no mains link socket to feed another fixture from.`,
-				);
-			if (seen.has(at))
-				throw new InputError(
-					'sheet.mains',
-					path,
-					`The mains links run in a circle through '${feeder.name}'. One of them must be plugged into the wall.`,
-				);
+				throw new InputError('sheet.mains', path, { trouble: 'no-link-socket', name: feeder.name });
+			if (seen.has(at)) throw new InputError('sheet.mains', path, { trouble: 'circle', name: feeder.name });
 			seen.add(at);
 			at = feeder.plug;
 		}
@@ -152,23 +126,13 @@ function checkDesk(sheet: RigSheet): void {
 		const path = `desk.patch[${i}]`;
 		const fixture = sheet.fixtures.find((each) => each.id === patch.fixture);
 		if (!fixture)
-			throw new InputError(
-				'sheet.reference',
-				`${path}.fixture`,
-				`The desk is patched to '${patch.fixture}', which is no fixture of this rig.`,
-			);
+			throw new InputError('sheet.reference', `${path}.fixture`, { trouble: 'patch-to-none', id: patch.fixture });
 		if (seen.has(patch.fixture))
-			throw new InputError(
-				'sheet.reference',
-				`${path}.fixture`,
-				`The desk is patched to '${fixture.name}' twice. Keep one line for it.`,
-			);
+			throw new InputError('sheet.reference', `${path}.fixture`, { trouble: 'patched-twice', name: fixture.name });
 		seen.add(patch.fixture);
-		try {
-			modeOf(profileFor(sheet, fixture.profile, path), patch.mode);
-		} catch (error) {
-			throw error instanceof InputError ? new InputError('sheet.reference', `${path}.mode`, error.message) : error;
-		}
+		const profile = profileFor(sheet, fixture.profile, path);
+		if (profile.modes.every(({ id }) => id !== patch.mode))
+			throw new InputError('sheet.reference', `${path}.mode`, noMode(profile, patch.mode));
 	}
 }
 
@@ -176,17 +140,13 @@ function checkDesk(sheet: RigSheet): void {
 function once(
 	things: readonly { readonly id: string }[],
 	place: string,
-	what: string,
+	of: ErrorFacts['sheet.id']['of'],
 	taken: ReadonlySet<string> = new Set(),
 ): ReadonlySet<string> {
 	const seen = new Set(taken);
 	for (const [i, thing] of things.entries()) {
 		if (seen.has(thing.id))
-			throw new InputError(
-				'sheet.id',
-				`${place}[${i}].id`,
-				`'${thing.id}' is taken: give each ${what} an id of its own.`,
-			);
+			throw new InputError('sheet.id', `${place}[${i}].id`, { trouble: 'id-taken', id: thing.id, of });
 		seen.add(thing.id);
 	}
 	return seen;

@@ -78,7 +78,7 @@ export const deskSchema = () =>
 		outputs: v.pipe(
 			v.array(
 				v.strictObject({
-					id: v.pipe(v.string(), v.regex(/^[a-z]$/, 'Expected one small letter')),
+					id: v.pipe(v.string(), v.regex(/^[a-z]$/, 'small-letter')),
 					universe: whole(1, 63999),
 					on: v.optional(v.boolean(), true),
 					/** Start code of its frames (E1.11); 0, which is levels, where left out. */

@@ -9,12 +9,7 @@ import type { Port, RigSheet } from './schema.ts';
  */
 export function profileFor(sheet: RigSheet, id: string, path = 'profile'): Profile {
 	const profile = sheet.profiles.find((each) => each.id === id) ?? profileAtHand(id);
-	if (!profile)
-		throw new InputError(
-			'sheet.reference',
-			path,
-			`No fixture profile is called '${id}'. Add it to the sheet's profiles, or choose a bundled one.`,
-		);
+	if (!profile) throw new InputError('sheet.reference', path, { trouble: 'no-such-profile', id });
 	return profile;
 }
 

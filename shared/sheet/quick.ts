@@ -46,21 +46,16 @@ type Spot = { readonly universe: number; readonly address: number };
  */
 export function quickSheet({ count, linked, profile: id }: QuickRig): RigSheet {
 	if (!QUICK_LINKS.includes(linked))
-		throw new InputError('quick.linked', 'linked', `A rig is linked as one of: ${QUICK_LINKS.join(', ')}.`);
+		throw new InputError('quick.linked', 'linked', { expected: 'one-of', known: QUICK_LINKS });
 	requireWhole(count, {
 		lo: linked === 'leader' || linked === 'two-universes' ? 2 : 1,
 		hi: QUICK_MOST,
 		code: 'quick.count',
 		path: 'count',
-		what: 'The number of fixtures',
+		of: 'fixtures',
 	});
 	const profile = profileAtHand(id);
-	if (!profile)
-		throw new InputError(
-			'quick.profile',
-			'profile',
-			`No bundled fixture is called '${id}'. Choose one of those shown.`,
-		);
+	if (!profile) throw new InputError('quick.profile', 'profile', { trouble: 'no-such-profile', id });
 	const mode = modeOf(profile, profile.defaults.mode);
 	const spots = linked === 'desk' || linked === 'two-universes' ? spotsFor(count, linked, footprintOf(mode)) : null;
 	const names = Array.from({ length: count }, (_, i) => `${profile.shape}-${i + 1}`);

@@ -8,10 +8,7 @@ import { boxEntries, deskSchema, fixtureSchema, metres, name } from './devices.t
  */
 
 /** A socket: device id, colon, socket id: `wash-1:in`, `desk:a`, `split:3`. */
-export const portText = v.pipe(
-	v.string(),
-	v.regex(/^[a-z][a-z0-9-]{0,39}:[a-z0-9]{1,8}$/, 'Expected a socket such as wash-1:in, wash-1:out or desk:a'),
-);
+export const portText = v.pipe(v.string(), v.regex(/^[a-z][a-z0-9-]{0,39}:[a-z0-9]{1,8}$/, 'socket'));
 
 /** One conductor of a cable: sound, or broken somewhere along it. */
 const wire = v.picklist(['sound', 'open']);

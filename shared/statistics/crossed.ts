@@ -27,7 +27,7 @@ const ALL: Interval = Object.freeze({ from: 0, to: 1 });
 export function crossedShare(scores: readonly (readonly number[])[]): CrossedShare | null {
 	const [people, questions] = [scores.length, scores[0]?.length ?? 0];
 	if (scores.some(({ length }) => length !== questions))
-		throw new InputError('statistics.length', 'scores', 'Everybody must have a score for each question.');
+		throw new InputError('statistics.length', 'scores', { expected: 'score-for-each' });
 	if (people === 0 || questions === 0) return null;
 	const byPerson = scores.map((row) => row.reduce((sum, score) => sum + score, 0));
 	const byQuestion = Array.from({ length: questions }, (_, at) => scores.reduce((sum, row) => sum + (row[at] ?? 0), 0));

@@ -18,11 +18,7 @@ export function variance(values: readonly number[]): number | null {
  */
 export function correlation(xs: readonly number[], ys: readonly number[]): number | null {
 	if (xs.length !== ys.length)
-		throw new InputError(
-			'statistics.length',
-			'',
-			`A correlation takes two lists of one length; found ${xs.length} and ${ys.length}.`,
-		);
+		throw new InputError('statistics.length', '', { expected: 'same-length', xs: xs.length, ys: ys.length });
 	const [middleX, middleY] = [mean(xs) ?? 0, mean(ys) ?? 0];
 	let [xx, yy, xy] = [0, 0, 0];
 	for (const [at, x] of xs.entries()) {

@@ -42,6 +42,6 @@ export function exactInterval(hits: number, of: number): Interval | null {
 
 function requireShare(hits: number, of: number): void {
 	const code = 'statistics.share';
-	requireWhole(of, { lo: 0, hi: Number.MAX_SAFE_INTEGER, code, path: 'of', what: 'How many there are' });
-	requireWhole(hits, { lo: 0, hi: of, code, path: 'hits', what: 'How many of them' });
+	requireWhole(of, { lo: 0, hi: Number.MAX_SAFE_INTEGER, code, path: 'of', of: 'share-of' });
+	requireWhole(hits, { lo: 0, hi: of, code, path: 'hits', of: 'share-hits' });
 }

@@ -13,11 +13,7 @@ import type { Interval } from './proportion.ts';
 export function alpha(scores: readonly (readonly number[])[]): number | null {
 	const questions = scores[0]?.length ?? 0;
 	if (scores.some(({ length }) => length !== questions))
-		throw new InputError(
-			'statistics.length',
-			'scores',
-			'Everybody must have a score for each question, 0 where not answered.',
-		);
+		throw new InputError('statistics.length', 'scores', { expected: 'score-for-each' });
 	if (questions < 2 || scores.length < 2) return null;
 	const whole = variance(scores.map((row) => row.reduce((total, score) => total + score, 0))) ?? 0;
 	if (whole === 0) return null;
@@ -33,7 +29,7 @@ export function alpha(scores: readonly (readonly number[])[]): number | null {
  */
 export function kr20(scores: readonly (readonly number[])[]): number | null {
 	if (scores.some((row) => row.some((score) => score !== 0 && score !== 1)))
-		throw new InputError('statistics.right', 'scores', 'KR-20 takes questions that are right, 1, or wrong, 0.');
+		throw new InputError('statistics.right', 'scores', { expected: 'right-or-wrong' });
 	return alpha(scores);
 }
 

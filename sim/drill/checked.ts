@@ -62,20 +62,15 @@ const read = new WeakMap<Task, Task>();
 function soundTask<T extends Task>(task: T): T {
 	const before = typeof task === 'object' && task !== null ? read.get(task) : undefined;
 	if (before) return before as T;
-	const { goal } = readShape(taskSchema, task, {
-		code: 'drill.shape',
-		what: 'The drill',
-		mend: 'Make it anew from its kind and seed.',
-	});
+	const { goal } = readShape(taskSchema, task, 'drill.shape');
 	const sheet = readSheet(task.sheet);
 	const known = new Set(sheet.fixtures.map(({ id }) => id));
 	for (const [i, condition] of goal.entries())
 		if ('fixture' in condition && !known.has(condition.fixture))
-			throw new InputError(
-				'drill.fixture',
-				`goal[${i}].fixture`,
-				`The drill asks for '${condition.fixture}', which its sheet has not. Make it anew from its kind and seed.`,
-			);
+			throw new InputError('drill.fixture', `goal[${i}].fixture`, {
+				trouble: 'no-such-fixture',
+				id: condition.fixture,
+			});
 	const whole = JSON.stringify(sheet) === JSON.stringify(task.sheet) ? task : { ...task, sheet };
 	read.set(task, whole).set(whole, whole);
 	return whole;

@@ -33,17 +33,16 @@ export function isInHand(drill: Pick<Task, 'hands'>, event: RigEvent): boolean {
 
 /** @throws InputError `log.shape` for what is no list of events, `drill.hands` at the first event that is not in hand. */
 export function requireInHand(drill: Pick<Task, 'hands'>, log: readonly RigEvent[]): void {
-	if (!Array.isArray(log)) throw new InputError('log.shape', '', `A log is a list of events; found ${shown(log)}.`);
+	if (!Array.isArray(log)) throw new InputError('log.shape', '', { expected: 'list', found: shown(log) });
 	const none = log.findIndex((event) => typeof event?.type !== 'string');
-	if (none >= 0)
-		throw new InputError('event.shape', `[${none}]`, `An event has a type in words; found ${shown(log[none])}.`);
+	if (none >= 0) throw new InputError('event.shape', `[${none}]`, { expected: 'event', found: shown(log[none]) });
 	const at = log.findIndex((event) => !isInHand(drill, event));
 	if (at < 0) return;
-	throw new InputError(
-		'drill.hands',
-		`[${at}].type`,
-		`This drill is done by ${drill.hands.join(', ')}, and '${log[at]?.type}' is none of these. Start the drill again.`,
-	);
+	throw new InputError('drill.hands', `[${at}].type`, {
+		trouble: 'not-in-hand',
+		hands: drill.hands,
+		type: String(log[at]?.type),
+	});
 }
 
 /**

@@ -30,11 +30,7 @@ export function makeDrill(kind: DrillKind, seed: number): Drill {
  */
 export function makeDrillWhere(kind: DrillKind, seed: number, isWanted: (sheet: RigSheet) => boolean): Drill | null {
 	if (!DRILL_IDS.includes(kind))
-		throw new InputError(
-			'drill.kind',
-			'kind',
-			`There is no drill ${shown(kind)}. The kinds are ${DRILL_IDS.join(', ')}.`,
-		);
+		throw new InputError('drill.kind', 'kind', { expected: 'one-of', known: DRILL_IDS, found: shown(kind) });
 	const random = makeRandom(seed).fork(kind);
 	for (let n = 0; n < TRIES; n++) {
 		const drill = finish(kind, seed, KINDS[kind].make(random.fork(`draw ${n}`)));
@@ -53,12 +49,7 @@ export function makeDrillWhere(kind: DrillKind, seed: number, isWanted: (sheet: 
 export function makeTask(made: Omit<Made, 'facts'>): Task {
 	const task = taskOf(made);
 	const rig = openUnharmed(task.sheet);
-	if (findingsOf(task, rig).length === 0)
-		throw new InputError(
-			'task.solved',
-			'goal',
-			'This task is done before it begins. Ask for something that is not so yet.',
-		);
+	if (findingsOf(task, rig).length === 0) throw new InputError('task.solved', 'goal', { trouble: 'solved-already' });
 	return { ...task, ...cautionsFor(task, rig) };
 }
 

@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { InputError } from '../../shared/error/index.ts';
+import { InputError, shown } from '../../shared/error/index.ts';
 import { idText, KEYS, readShape, someSettingsSchema, whole } from '../../shared/profile/index.ts';
 import { cableSchema, conditionSchema, portText } from '../../shared/sheet/index.ts';
 import type { RigEvent } from './types.ts';
@@ -12,7 +12,7 @@ const fixture = idText;
 const universe = whole(1, 63999);
 const level = whole(0, 255);
 const share = v.pipe(v.number(), v.finite(), v.minValue(0), v.maxValue(1));
-const output = v.pipe(v.string(), v.regex(/^[a-z]$/, 'one small letter'));
+const output = v.pipe(v.string(), v.regex(/^[a-z]$/, 'small-letter'));
 const end = v.picklist(['from', 'to']);
 const key = v.picklist(KEYS);
 const on = v.boolean();
@@ -68,10 +68,7 @@ const eventSchema = v.variant('type', [
 		type: kind('remote.press'),
 		button: v.pipe(
 			v.string(),
-			v.regex(
-				/^(light|dark|brighter|dimmer|faster|slower|(held|programme):[a-z][a-z0-9-]{0,39})$/,
-				'a button of the remote',
-			),
+			v.regex(/^(light|dark|brighter|dimmer|faster|slower|(held|programme):[a-z][a-z0-9-]{0,39})$/, 'remote-button'),
 		),
 	}),
 	v.strictObject({ type: kind('remote.become'), code: whole(1, 4), battery: on }),
@@ -85,31 +82,16 @@ const eventSchema = v.variant('type', [
 /** One event from outside. @param place where it stood, for the error's path. @throws InputError `event.shape` with the place. */
 export function readEvent(input: unknown, place = ''): RigEvent {
 	try {
-		return readShape(eventSchema, input, {
-			code: 'event.shape',
-			what: 'An event of the log',
-			mend: 'The rig can be opened without its log.',
-		}) as RigEvent;
+		return readShape(eventSchema, input, 'event.shape') as RigEvent;
 	} catch (error) {
-		if (!(error instanceof InputError)) throw error;
-		const dot = place && error.path && !error.path.startsWith('[') ? '.' : '';
-		throw new InputError(error.code, `${place}${dot}${error.path}`, error.message);
+		throw error instanceof InputError ? error.within(place) : error;
 	}
 }
 
 /** A log from outside. @throws InputError `log.shape` or `log.length`, or as {@link readEvent}. */
 export function readLog(input: unknown): RigEvent[] {
-	if (!Array.isArray(input))
-		throw new InputError(
-			'log.shape',
-			'',
-			'A log is a list of events, and this is none. The rig can be opened without its log.',
-		);
+	if (!Array.isArray(input)) throw new InputError('log.shape', '', { expected: 'list', found: shown(input) });
 	if (input.length > LONGEST_LOG)
-		throw new InputError(
-			'log.length',
-			'',
-			`A log holds at most ${LONGEST_LOG} events; this one has ${input.length}. Start afresh and share sooner.`,
-		);
+		throw new InputError('log.length', '', { trouble: 'too-many-events', limit: LONGEST_LOG, events: input.length });
 	return input.map((event, i) => readEvent(event, `[${i}]`));
 }

@@ -15,8 +15,7 @@ export const FAULTS: readonly Fault[] = Object.freeze([...POWER, ...PANEL, ...RE
 /** The fault of that id. @throws InputError `fault.unknown`. */
 export function faultOf(id: string): Fault {
 	const fault = FAULTS.find((each) => each.id === id);
-	if (!fault)
-		throw new InputError('fault.unknown', 'fault', `No fault is called '${id}'. Choose one of the catalogue's.`);
+	if (!fault) throw new InputError('fault.unknown', 'fault', { trouble: 'no-such-fault', id });
 	return fault;
 }
 
@@ -55,10 +54,11 @@ export function faultEvents(sheet: RigSheet, placed: PlacedFault): RigEvent[] {
 	const fault = faultOf(placed.fault);
 	const spot = spotsOf(sheet, fault).find(({ place, detail }) => place === placed.place && detail === placed.detail);
 	if (!spot)
-		throw new InputError(
-			'fault.place',
-			'place',
-			`'${placed.fault}' cannot sit at '${placed.place}'${placed.detail ? ` (${placed.detail})` : ''} on this rig.`,
-		);
+		throw new InputError('fault.place', 'place', {
+			trouble: 'cannot-sit-there',
+			fault: placed.fault,
+			place: placed.place,
+			detail: placed.detail ?? '',
+		});
 	return fault.events(sheet, spot);
 }

@@ -25,17 +25,17 @@ export function openBench(
 	meant: Witness = meantWitness(sheet),
 ): Bench {
 	if (!COMPLAINT_KINDS.includes(complaint?.kind))
-		throw new InputError(
-			'finder.complaint',
-			'complaint',
-			`A complaint is of a kind (${COMPLAINT_KINDS.join(', ')}) and of a fixture; found ${shown(complaint?.kind)}.`,
-		);
+		throw new InputError('finder.complaint', 'complaint', {
+			expected: 'complaint',
+			known: COMPLAINT_KINDS,
+			found: shown(complaint?.kind),
+		});
 	if (!meant.rig.gear.units.has(complaint.fixture) || !canComplain(meant, complaint)) {
-		throw new InputError(
-			'finder.complaint',
-			'complaint',
-			`By its sheet ${shown(complaint.fixture)} is not meant to do what '${complaint.kind}' misses. Choose another complaint, or put the sheet right.`,
-		);
+		throw new InputError('finder.complaint', 'complaint', {
+			trouble: 'not-meant-to',
+			fixture: shown(complaint.fixture),
+			kind: complaint.kind,
+		});
 	}
 	const candidates = candidatesFor(sheet, meant, complaint, weighBy(learnt));
 	return tableFor(sheet, complaint, { meant, candidates, standIn });

@@ -57,18 +57,15 @@ export class Walk {
 	require(step: Step): void {
 		const at = this.byId.get(step.check);
 		if (at === undefined)
-			throw new InputError(
-				'finder.check',
-				'check',
-				`There is no check ${shown(step.check)} in this walk. Answer the one that is asked.`,
-			);
+			throw new InputError('finder.check', 'check', { trouble: 'no-such-check', found: shown(step.check) });
 		const isElse = step.did === 'answer' && step.outcome === ELSE && !isMend(this.bench.checks[at] as Check);
 		if (step.did === 'answer' && !isElse && !this.answersOf(at).includes(step.outcome)) {
-			throw new InputError(
-				'finder.outcome',
-				'outcome',
-				`'${step.check}' cannot show ${shown(step.outcome)}. It shows one of: ${this.answersOf(at).join(', ')}.`,
-			);
+			throw new InputError('finder.outcome', 'outcome', {
+				expected: 'one-of',
+				check: step.check,
+				known: this.answersOf(at),
+				found: shown(step.outcome),
+			});
 		}
 	}
 

@@ -160,9 +160,10 @@ class Chart implements CompiledMode {
 }
 
 function misfit(profile: Profile): InputError {
-	return new InputError(
-		'ask.shape',
-		'ask',
-		`An ask for ${profile.name} holds ${profile.cells} cells of ${profile.emitters.length} emitters; this one is of another size. Make it with makeAsk.`,
-	);
+	return new InputError('ask.shape', 'ask', {
+		trouble: 'of-another-size',
+		profile: profile.name,
+		cells: profile.cells,
+		emitters: profile.emitters.length,
+	});
 }

@@ -1,4 +1,4 @@
-import { InputError } from '../../shared/error/index.ts';
+import { InputError, shown } from '../../shared/error/index.ts';
 import type { Profile } from '../../shared/profile/index.ts';
 
 const tables = new WeakMap<Profile, readonly Float32Array[]>();
@@ -28,7 +28,12 @@ export function heldLevels(profile: Profile, held: number, out: Float32Array): v
 	const colour = heldTable(profile)[held];
 	if (colour === undefined) {
 		const last = profile.held.length - 1;
-		throw new InputError('held.index', 'held', `Held colours of ${profile.name} run from 0 to ${last}; found ${held}.`);
+		throw new InputError('held.index', 'held', {
+			expected: 'place-in-list',
+			profile: profile.name,
+			last,
+			found: shown(held),
+		});
 	}
 	for (let at = 0; at < out.length; at += colour.length) out.set(colour, at);
 }

@@ -1,4 +1,4 @@
-import { InputError } from '../../shared/error/index.ts';
+import { InputError, shown } from '../../shared/error/index.ts';
 import type { Profile, Programme } from '../../shared/profile/index.ts';
 import { heldTable } from './held.ts';
 import { soundAverage, soundLevels } from './sound.ts';
@@ -27,11 +27,12 @@ function programmeOf(profile: Profile, index: number): Found {
 	}
 	const one = all[index];
 	if (one === undefined) {
-		throw new InputError(
-			'programme.index',
-			'programme',
-			`Programmes of ${profile.name} run from 0 to ${all.length - 1}; found ${index}.`,
-		);
+		throw new InputError('programme.index', 'programme', {
+			expected: 'place-in-list',
+			profile: profile.name,
+			last: all.length - 1,
+			found: shown(index),
+		});
 	}
 	return one;
 }

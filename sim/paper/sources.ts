@@ -54,11 +54,7 @@ function drillOf(kind: string, seed: number): Drill {
  */
 function practical({ ask }: Item, log: readonly unknown[]): PracticalMark {
 	if (ask.form !== 'practical')
-		throw new InputError(
-			'paper.practical',
-			'ask',
-			`Only a question to be done on the bench is marked by a log; this one is answered as '${ask.form}'.`,
-		);
+		throw new InputError('paper.practical', 'ask', { trouble: 'not-practical', form: ask.form });
 	const drill = drillOf(ask.drill.kind, ask.drill.seed);
 	const { done, harm, right, presses, fewest, milliseconds } = markDrill(drill, readLog(log));
 	// on the practice bench a link made live can be made again; where it counts, a mains lead once moved live is not right

@@ -53,9 +53,5 @@ function soundSheet(sheet: RigSheet): RigSheet {
 
 /** @throws InputError `rig.options` for what is no list of placed faults; whether each fits this rig is for the catalogue to say */
 function requireFaults(options: OpenOptions): void {
-	readShape(optionsSchema, options, {
-		code: 'rig.options',
-		what: 'What the rig is opened with',
-		mend: 'It may hold `faults`, a list of what is placed where.',
-	});
+	readShape(optionsSchema, options, 'rig.options');
 }

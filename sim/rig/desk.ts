@@ -11,7 +11,7 @@ export const isDeskEvent = (event: RigEvent): event is DeskEvent => event.type.s
 /** @throws InputError `event.desk` where there is no desk or no such output. */
 export function deskEvent(gear: Gear, event: DeskEvent): void {
 	const { desk } = gear;
-	if (!desk) throw new InputError('event.desk', 'type', 'There is no desk on this rig. Give the sheet one first.');
+	if (!desk) throw new InputError('event.desk', 'type', { trouble: 'no-desk' });
 	gear.desk = changed(gear, desk, event);
 	// any level may change what a battery fixture draws
 	for (const id of gear.units.keys()) gear.stale.add(id);
@@ -47,10 +47,10 @@ function changed(gear: Gear, desk: Desk, event: DeskEvent): Desk {
 
 function withOutput(desk: Desk, id: string, change: Partial<DeskOutput>): Desk {
 	if (!desk.outputs.some((output) => output.id === id))
-		throw new InputError(
-			'event.desk',
-			'output',
-			`The desk has no output '${id}'. It has ${desk.outputs.map((output) => output.id).join(', ')}.`,
-		);
+		throw new InputError('event.desk', 'output', {
+			trouble: 'no-such-output',
+			id,
+			known: desk.outputs.map((output) => output.id),
+		});
 	return { ...desk, outputs: desk.outputs.map((output) => (output.id === id ? { ...output, ...change } : output)) };
 }

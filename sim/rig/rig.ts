@@ -26,19 +26,17 @@ export function rigFrom(sheet: RigSheet, harm: readonly RigEvent[], hold: HoldEv
 
 /** A rig with a log played into it. @throws InputError as `replay` */
 export function played(rig: Rig, log: readonly RigEvent[]): Rig {
-	if (!Array.isArray(log)) throw new InputError('log.shape', '', `A log is a list of events; found ${shown(log)}.`);
+	if (!Array.isArray(log)) throw new InputError('log.shape', '', { expected: 'list', found: shown(log) });
 	for (const [i, event] of log.entries()) {
 		try {
 			if (event?.type === 'clock.wait') rig.wait(event.ms);
 			else rig.send(event);
 		} catch (error) {
-			throw error instanceof InputError ? new InputError(error.code, join(i, error.path), error.message) : error;
+			throw error instanceof InputError ? error.within(`[${i}]`) : error;
 		}
 	}
 	return rig;
 }
-
-const join = (i: number, path: string): string => `[${i}]${path && '.'}${path}`;
 
 function change(gear: Gear, ...events: readonly RigEvent[]): void {
 	const before = leadersOf(gear);
@@ -66,11 +64,7 @@ function rigOf(gear: Gear, log: RigEvent[], hold: HoldEvent): Rig {
 		},
 		wait(milliseconds) {
 			if (!(Number.isFinite(milliseconds) && milliseconds >= 0))
-				throw new InputError(
-					'rig.wait',
-					'milliseconds',
-					`A rig waits a number of milliseconds from 0 up, not ${shown(milliseconds)}.`,
-				);
+				throw new InputError('rig.wait', 'milliseconds', { expected: 'from-0', found: shown(milliseconds) });
 			if (milliseconds === 0) return;
 			advance(gear, gear.now + milliseconds);
 			// waits in a row are one wait: a live bench makes many small ones

@@ -33,22 +33,14 @@ function panelEvent(gear: Gear, event: PanelEvent): void {
 		case 'key.down':
 		case 'key.up': {
 			if (unitOf(gear, event.fixture).profile.panel.kind === 'dip')
-				throw new InputError(
-					'event.key',
-					'fixture',
-					`'${event.fixture}' has switches and no keys. Flip a switch instead.`,
-				);
+				throw new InputError('event.key', 'fixture', { trouble: 'no-keys', fixture: event.fixture });
 			if (event.type !== 'key.up') tell(gear, event.fixture, { type: 'key.down', key: event.key });
 			if (event.type !== 'key.down') tell(gear, event.fixture, { type: 'key.up', key: event.key });
 			return;
 		}
 		case 'switch.flip': {
 			if (unitOf(gear, event.fixture).profile.panel.kind !== 'dip')
-				throw new InputError(
-					'event.switch',
-					'fixture',
-					`'${event.fixture}' has keys and no DIP switches. Press a key instead.`,
-				);
+				throw new InputError('event.switch', 'fixture', { trouble: 'no-switches', fixture: event.fixture });
 			tell(gear, event.fixture, { type: 'switch.flip', switch: event.switch, up: event.up });
 			return;
 		}
@@ -56,11 +48,12 @@ function panelEvent(gear: Gear, event: PanelEvent): void {
 			const { panel } = unitOf(gear, event.fixture).profile;
 			const slide = panel.kind === 'dip' ? panel.slides.find((each) => each.id === event.slide) : undefined;
 			if (!slide || event.to >= slide.positions.length)
-				throw new InputError(
-					'event.slide',
-					'slide',
-					`'${event.fixture}' has no slide '${event.slide}' with a position ${event.to}.`,
-				);
+				throw new InputError('event.slide', 'slide', {
+					trouble: 'no-such-position',
+					fixture: event.fixture,
+					slide: event.slide,
+					position: event.to,
+				});
 			tell(gear, event.fixture, { type: 'slide.move', slide: event.slide, to: event.to });
 			return;
 		}
@@ -71,11 +64,7 @@ function panelEvent(gear: Gear, event: PanelEvent): void {
 function handEvent(gear: Gear, event: Exclude<RigEvent, Handled>): void {
 	switch (event.type) {
 		case 'clock.wait':
-			throw new InputError(
-				'event.wait',
-				'type',
-				'Time moves by wait, not by send. Call rig.wait with the milliseconds.',
-			);
+			throw new InputError('event.wait', 'type', { trouble: 'time-by-send' });
 		case 'power.switch':
 			tell(gear, event.fixture, { type: 'power.switch', on: event.on });
 			return;
@@ -112,7 +101,7 @@ function changeInside(gear: Gear, event: ChangeInside): void {
 		case 'settings.become': {
 			const { profile } = unitOf(gear, event.fixture);
 			if (profile.panel.kind === 'dip')
-				throw new InputError('event.settings', 'fixture', `${profile.name} is set by its switches alone. Flip those.`);
+				throw new InputError('event.settings', 'fixture', { trouble: 'switches-alone', profile: profile.name });
 			for (const [key, value] of Object.entries(event.change))
 				checkValue(profile, key as SettingKey, value, `change.${key}`);
 			tell(gear, event.fixture, { type: 'settings.become', change: event.change });
@@ -121,7 +110,7 @@ function changeInside(gear: Gear, event: ChangeInside): void {
 		case 'charge.become': {
 			const { profile, state } = unitOf(gear, event.fixture);
 			const { battery } = state.context;
-			if (!battery) throw new InputError('event.charge', 'fixture', `${profile.name} has no battery to charge.`);
+			if (!battery) throw new InputError('event.charge', 'fixture', { trouble: 'no-battery', profile: profile.name });
 			const { capacity, takesCharge } = battery;
 			tell(gear, event.fixture, { type: 'battery.become', capacity, takesCharge, wattHours: capacity * event.charge });
 			return;
@@ -153,17 +142,8 @@ function plugMains(gear: Gear, fixture: string, into: string): void {
 	while (at !== 'wall' && at !== 'none') {
 		const feeder = gear.units.get(at);
 		if (!feeder?.profile.power.link)
-			throw new InputError(
-				'event.mains',
-				'into',
-				`'${at}' has no mains link socket on this rig. Plug into the wall, or into a fixture that has one.`,
-			);
-		if (at === fixture)
-			throw new InputError(
-				'event.mains',
-				'into',
-				`That would feed '${fixture}' from itself. One of the row must be in the wall.`,
-			);
+			throw new InputError('event.mains', 'into', { trouble: 'no-link-socket', fixture: at });
+		if (at === fixture) throw new InputError('event.mains', 'into', { trouble: 'feeds-itself', fixture });
 		at = feeder.plug;
 	}
 	replace(gear, fixture, { ...unit, plug: into });
@@ -172,8 +152,7 @@ function plugMains(gear: Gear, fixture: string, into: string): void {
 /** The remote's flash reaches every fixture it can see; each decides for itself. */
 function pressRemote(gear: Gear, button: string): void {
 	const { remote } = gear;
-	if (!remote)
-		throw new InputError('event.remote', 'type', 'There is no remote on this rig. Give the sheet one first.');
+	if (!remote) throw new InputError('event.remote', 'type', { trouble: 'no-remote' });
 	if (!remote.battery) return;
 	for (const [id, unit] of gear.units) {
 		if (unit.profile.sensor && !unit.hidden && !unit.condition.sensorDead)

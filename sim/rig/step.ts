@@ -6,11 +6,11 @@ import type { Gear, Unit } from './gear.ts';
 export function unitOf(gear: Gear, id: string): Unit {
 	const unit = gear.units.get(id);
 	if (!unit)
-		throw new InputError(
-			'rig.fixture',
-			'fixture',
-			`There is no fixture ${shown(id)} on this rig. Its fixtures: ${[...gear.units.keys()].slice(0, 12).join(', ') || 'none'}.`,
-		);
+		throw new InputError('rig.fixture', 'fixture', {
+			trouble: 'no-such-fixture',
+			found: shown(id),
+			known: [...gear.units.keys()].slice(0, 12),
+		});
 	return unit;
 }
 

@@ -14,11 +14,7 @@ export function lineEvent(gear: Gear, event: LineEvent): void {
 		case 'cable.lay': {
 			const { cable } = event;
 			if (gear.cables.some((each) => each.id === cable.id))
-				throw new InputError(
-					'event.cable',
-					'cable.id',
-					`There is a cable '${cable.id}' already. Give the new one another id.`,
-				);
+				throw new InputError('event.cable', 'cable.id', { trouble: 'id-taken', id: cable.id });
 			requireApart(cable, 'cable.to');
 			for (const port of [cable.from, cable.to]) if (port !== null) requireFree(gear, port);
 			gear.cables = [...gear.cables, cable];
@@ -30,19 +26,20 @@ export function lineEvent(gear: Gear, event: LineEvent): void {
 			return;
 		case 'cable.plug': {
 			const cable = cableOf(gear, event.cable);
-			if (cable[event.end] !== null)
-				throw new InputError(
-					'event.cable',
-					'end',
-					`That end of '${event.cable}' is in ${cable[event.end]}. Unplug it first.`,
-				);
+			const plugged = cable[event.end];
+			if (plugged !== null)
+				throw new InputError('event.cable', 'end', {
+					trouble: 'end-plugged',
+					id: event.cable,
+					port: plugged,
+				});
 			requireFree(gear, event.port);
 			change(gear, event.cable, { [event.end]: event.port });
 			return;
 		}
 		case 'cable.unplug':
 			if (cableOf(gear, event.cable)[event.end] === null)
-				throw new InputError('event.cable', 'end', `That end of '${event.cable}' hangs loose already.`);
+				throw new InputError('event.cable', 'end', { trouble: 'end-loose', id: event.cable });
 			change(gear, event.cable, { [event.end]: null });
 			return;
 		case 'cable.become':
@@ -56,20 +53,19 @@ export function lineEvent(gear: Gear, event: LineEvent): void {
 			return;
 		case 'terminator.remove':
 			if (!gear.terminators.includes(event.port))
-				throw new InputError('event.terminator', 'port', `There is no terminator in ${event.port}.`);
+				throw new InputError('event.terminator', 'port', { trouble: 'no-terminator', port: event.port });
 			gear.terminators = gear.terminators.filter((port) => port !== event.port);
 			return;
 	}
 }
 
 function requireApart({ from, to }: SheetCable, path: string): void {
-	if (from !== null && from === to)
-		throw new InputError('event.socket', path, 'Both ends of a cable cannot be in one socket.');
+	if (from !== null && from === to) throw new InputError('event.socket', path, { trouble: 'both-ends-in-one-socket' });
 }
 
 function cableOf(gear: Gear, id: string): SheetCable {
 	const cable = gear.cables.find((each) => each.id === id);
-	if (!cable) throw new InputError('event.cable', 'cable', `There is no cable '${id}' on this rig.`);
+	if (!cable) throw new InputError('event.cable', 'cable', { trouble: 'no-such-cable', id });
 	return cable;
 }
 
@@ -81,9 +77,9 @@ function change(gear: Gear, id: string, to: Partial<SheetCable>): void {
 function requireFree(gear: Gear, port: Port): void {
 	requireSocket(gear, port);
 	const cable = gear.cables.find((each) => each.from === port || each.to === port);
-	if (cable) throw new InputError('event.socket', 'port', `${port} has cable '${cable.id}' in it. Unplug that first.`);
+	if (cable) throw new InputError('event.socket', 'port', { trouble: 'cable-in-it', port, cable: cable.id });
 	if (gear.terminators.includes(port))
-		throw new InputError('event.socket', 'port', `${port} has a terminator in it. Take that out first.`);
+		throw new InputError('event.socket', 'port', { trouble: 'terminator-in-it', port });
 }
 
 const sockets = new WeakMap<RigSheet, ReadonlySet<Port>>();
@@ -100,5 +96,5 @@ function socketsOf(sheet: RigSheet): ReadonlySet<Port> {
 
 function requireSocket(gear: Gear, port: Port): void {
 	if (!socketsOf(gear.sheet).has(port))
-		throw new InputError('event.socket', 'port', `There is no socket '${port}' on this rig.`);
+		throw new InputError('event.socket', 'port', { trouble: 'no-such-socket', port });
 }

@@ -1,10 +1,10 @@
-import { InputError, requireNumber } from '../../shared/error/index.ts';
+import { InputError, requireNumber, shown } from '../../shared/error/index.ts';
 import type { Search } from './search.ts';
 import type { AskOptions } from './types.ts';
 
 /** Holds what is asked to what it must be. @throws InputError as `askNext`. */
 export function requireAsking(search: Search, { errors, wrongSeconds = 0 }: AskOptions): void {
-	const price = { lo: 0, hi: Number.MAX_VALUE, code: 'sequence.cost', path: 'wrongSeconds', what: 'A wrong end' };
+	const price = { lo: 0, hi: Number.MAX_VALUE, code: 'sequence.cost', path: 'wrongSeconds', of: 'wrong-end' } as const;
 	requireNumber(wrongSeconds, price);
 	const { table, weights, mends, seconds } = search;
 	const lengths: [string, number, number][] = [
@@ -15,7 +15,12 @@ export function requireAsking(search: Search, { errors, wrongSeconds = 0 }: AskO
 	];
 	for (const [path, found, wanted] of lengths) {
 		if (found === wanted) continue;
-		throw new InputError('sequence.lengths', path, `Here ${path} must be ${wanted} long; found ${found}.`);
+		throw new InputError('sequence.lengths', path, {
+			expected: 'length',
+			of: 'asked',
+			length: wanted,
+			found: shown(found),
+		});
 	}
 	for (let check = 0; check < errors.length; check++) {
 		const path = `errors[${check}]`;
@@ -24,16 +29,15 @@ export function requireAsking(search: Search, { errors, wrongSeconds = 0 }: AskO
 			hi: 0.5,
 			code: 'sequence.error-rate',
 			path,
-			what: 'An error rate',
+			of: 'error-rate',
 		});
 	}
 	const sum = weights.reduce((total, weight) => total + (weight >= 0 ? weight : Number.NaN), 0);
 	if (!(sum > 0 && Number.isFinite(sum))) {
-		const found = Number.isNaN(sum) ? 'one is below 0 or no number' : `these sum to ${sum}`;
 		throw new InputError(
 			'sequence.weights',
 			'weights',
-			`Weights are 0 or more and sum to a finite number above 0; ${found}.`,
+			Number.isNaN(sum) ? { trouble: 'weight-below-0' } : { trouble: 'weights-sum', found: shown(sum) },
 		);
 	}
 }

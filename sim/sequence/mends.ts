@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from '../../shared/error/index.ts';
+import { InputError, requireNumber, shown } from '../../shared/error/index.ts';
 
 /** Mends in the order to try them. */
 export interface MendOrder {
@@ -19,26 +19,23 @@ export interface MendOrder {
  */
 export function orderMends(weights: readonly number[], seconds: readonly number[]): MendOrder {
 	if (weights.length !== seconds.length) {
-		throw new InputError(
-			'sequence.lengths',
-			'seconds',
-			`Each of the ${weights.length} mends has its own seconds; found ${seconds.length}.`,
-		);
+		throw new InputError('sequence.lengths', 'seconds', {
+			expected: 'length',
+			of: 'repair-seconds',
+			length: weights.length,
+			found: shown(seconds.length),
+		});
 	}
 	const most = Number.MAX_VALUE;
 	weights.forEach((weight, i) => {
-		requireNumber(weight, { lo: 0, hi: most, code: 'sequence.weight', path: `weights[${i}]`, what: 'A weight' });
+		requireNumber(weight, { lo: 0, hi: most, code: 'sequence.weight', path: `weights[${i}]`, of: 'weight' });
 	});
 	seconds.forEach((value, i) => {
-		requireNumber(value, { lo: 0, hi: most, code: 'sequence.cost', path: `seconds[${i}]`, what: "A mend's seconds" });
+		requireNumber(value, { lo: 0, hi: most, code: 'sequence.cost', path: `seconds[${i}]`, of: 'repair-seconds' });
 	});
 	const total = weights.reduce((sum, weight) => sum + weight, 0);
 	if (!(total > 0 && Number.isFinite(total))) {
-		throw new InputError(
-			'sequence.weights',
-			'weights',
-			`Weights sum to a finite number above 0; these sum to ${total}.`,
-		);
+		throw new InputError('sequence.weights', 'weights', { trouble: 'weights-sum', found: shown(total) });
 	}
 	// a/b against c/d as a*d against c*b, so that free mends need no case of their own
 	const order = weights

@@ -1,41 +1,42 @@
-import { InputError, shown } from '../../shared/error/index.ts';
+import { type ErrorFacts, InputError, requireWhole, shown } from '../../shared/error/index.ts';
 import { numberMends, type Search } from './search.ts';
 import { makeSeconds } from './seconds.ts';
 import { makeOutcomeTable, type OutcomeTable } from './table.ts';
 import type { Places, Refund, TestProblem } from './types.ts';
 
-function nonsense(code: string, path: string, sentence: string): never {
-	throw new InputError(`sequence.${code}`, path, sentence);
+type ListOf = Extract<ErrorFacts['sequence.list'], { readonly of: string }>['of'];
+
+function requireList(list: unknown, path: string, of: ListOf, length?: number): void {
+	if (!Array.isArray(list)) throw new InputError('sequence.list', path, { expected: 'list', of, found: shown(list) });
+	if (length !== undefined && list.length !== length)
+		throw new InputError('sequence.lengths', path, { expected: 'length', of, length, found: shown(list.length) });
 }
 
-function requireList(list: unknown, path: string, what: string, length?: number): void {
-	if (!Array.isArray(list)) nonsense('list', path, `${what} are a list; found ${shown(list)}.`);
-	if (length !== undefined && list.length !== length) {
-		nonsense('lengths', path, `${what} are ${length}, one for each; found ${list.length}. Give each its own.`);
-	}
-}
-
-function requireEach(list: readonly number[], path: string, code: string, what: string): void {
+function requireEach(list: readonly number[], path: string, of: 'weight' | 'cost' | 'walk'): void {
 	list.forEach((value, i) => {
-		if (!(Number.isFinite(value) && value >= 0)) {
-			nonsense(code, `${path}[${i}]`, `${what} is a finite number, 0 or more; found ${shown(value)}.`);
-		}
+		if (Number.isFinite(value) && value >= 0) return;
+		const facts = { expected: 'from-0', of, found: shown(value) } as const;
+		throw new InputError<`sequence.${typeof of}`>(
+			`sequence.${of}`,
+			`${path}[${i}]`,
+			facts as ErrorFacts[`sequence.${typeof of}`],
+		);
 	});
 }
 
 function checkRefunds(refunds: readonly (Refund | null)[], costs: readonly number[], table: OutcomeTable) {
-	requireList(refunds, 'refunds', 'Refunds', costs.length);
+	requireList(refunds, 'refunds', 'refunds', costs.length);
 	const refund = new Float64Array(costs.length);
 	const refundOutcome = new Int32Array(costs.length).fill(-1);
 	refunds.forEach((given, check) => {
 		if (given === null) return;
 		const most = costs[check] as number;
 		if (!(given.seconds >= 0 && given.seconds <= most)) {
-			nonsense(
-				'refund',
-				`refunds[${check}].seconds`,
-				`What an outcome gives back is 0 to the check's own cost of ${most}; found ${shown(given.seconds)}.`,
-			);
+			throw new InputError('sequence.refund', `refunds[${check}].seconds`, {
+				expected: 'refund',
+				hi: most,
+				found: shown(given.seconds),
+			});
 		}
 		refund[check] = given.seconds;
 		refundOutcome[check] = (table.labels[check] ?? []).indexOf(given.outcome);
@@ -44,19 +45,16 @@ function checkRefunds(refunds: readonly (Refund | null)[], costs: readonly numbe
 }
 
 function checkPlaces({ at, of, walk }: Places, checks: number) {
-	requireList(walk, 'places.walk', 'Walks');
+	requireList(walk, 'places.walk', 'walks');
 	const places = walk.length;
-	const requirePlace = (place: number, path: string) => {
-		if (!(Number.isInteger(place) && place >= 0 && place < places)) {
-			nonsense('place', path, `A place is a whole number from 0 to ${places - 1}; found ${shown(place)}.`);
-		}
-	};
+	const requirePlace = (place: number, path: string) =>
+		requireWhole(place, { lo: 0, hi: places - 1, code: 'sequence.place', path, of: 'place' });
 	requirePlace(at, 'places.at');
-	requireList(of, 'places.of', 'Places of checks', checks);
+	requireList(of, 'places.of', 'places', checks);
 	for (const [check, place] of of.entries()) requirePlace(place, `places.of[${check}]`);
 	walk.forEach((row, from) => {
-		requireList(row, `places.walk[${from}]`, 'Walks from a place', places);
-		requireEach(row, `places.walk[${from}]`, 'walk', 'A walk');
+		requireList(row, `places.walk[${from}]`, 'walk-row', places);
+		requireEach(row, `places.walk[${from}]`, 'walk');
 	});
 	return { place: Int32Array.from(of), places, walk: Float64Array.from(walk.flat()) };
 }
@@ -68,28 +66,31 @@ function checkPlaces({ at, of, walk }: Places, checks: number) {
  */
 export function checkProblem(problem: TestProblem): Search {
 	if (typeof problem !== 'object' || problem === null) {
-		nonsense('list', '', `A problem has weights, costs and outcomes; found ${shown(problem)}.`);
+		throw new InputError('sequence.list', '', { expected: 'problem', found: shown(problem) });
 	}
 	const { weights, costs, outcomes, mends, refunds, places } = problem;
-	requireList(weights, 'weights', 'Weights');
-	if (weights.length === 0) nonsense('suspects', 'weights', 'A problem has at least one suspect; found none.');
-	requireEach(weights, 'weights', 'weight', 'A weight');
+	requireList(weights, 'weights', 'weights');
+	if (weights.length === 0) throw new InputError('sequence.suspects', 'weights', { trouble: 'no-suspects' });
+	requireEach(weights, 'weights', 'weight');
 	const total = weights.reduce((sum, weight) => sum + weight, 0);
 	if (!(total > 0 && Number.isFinite(total))) {
-		nonsense('weights', 'weights', `Weights sum to a finite number above 0; these sum to ${total}.`);
+		throw new InputError('sequence.weights', 'weights', { trouble: 'weights-sum', found: shown(total) });
 	}
-	requireList(outcomes, 'outcomes', 'Outcomes');
-	requireList(costs, 'costs', 'Costs', outcomes.length);
-	requireEach(costs, 'costs', 'cost', 'A cost');
+	requireList(outcomes, 'outcomes', 'outcomes');
+	requireList(costs, 'costs', 'costs', outcomes.length);
+	requireEach(costs, 'costs', 'cost');
 	outcomes.forEach((row, check) => {
-		requireList(row, `outcomes[${check}]`, 'Outcomes of a check', weights.length);
+		requireList(row, `outcomes[${check}]`, 'row', weights.length);
 		row.forEach((outcome, suspect) => {
 			if (typeof outcome === 'string' || Number.isFinite(outcome)) return;
 			const path = `outcomes[${check}][${suspect}]`;
-			nonsense('outcomes', path, `An outcome is a text or a finite number; found ${shown(outcome)}.`);
+			throw new InputError('sequence.outcomes', path, {
+				expected: 'text-or-finite-number',
+				found: shown(outcome),
+			});
 		});
 	});
-	if (mends !== undefined) requireList(mends, 'mends', 'Mends', weights.length);
+	if (mends !== undefined) requireList(mends, 'mends', 'repairs', weights.length);
 	const table = makeOutcomeTable(outcomes, weights.length);
 	return {
 		table,

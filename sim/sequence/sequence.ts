@@ -73,28 +73,21 @@ function orderChooser(search: Search, order: readonly number[]): Chooser {
 function requireOrder(order: readonly number[], checks: number): readonly number[] {
 	const sorted = [...order].sort((a, b) => a - b);
 	if (sorted.length !== checks || sorted.some((check, i) => check !== i)) {
-		throw new InputError(
-			'sequence.order',
-			'order',
-			`An order names each of the ${checks} checks once, by number from 0.`,
-		);
+		throw new InputError('sequence.order', 'order', { expected: 'each-check-once', checks });
 	}
 	return order;
 }
 
+const POLICIES: readonly Policy[] = ['exact', 'rollout', 'gain', 'order'];
+
 function requirePolicy(policy: Policy, options: SequenceOptions): void {
-	if (!['exact', 'rollout', 'gain', 'order'].includes(policy)) {
-		throw new InputError(
-			'sequence.policy',
-			'policy',
-			`A policy is exact, rollout, gain or order; found ${shown(policy)}.`,
-		);
+	if (!POLICIES.includes(policy)) {
+		throw new InputError('sequence.policy', 'policy', { expected: 'one-of', known: POLICIES, found: shown(policy) });
 	}
 	const limits = { exactAt: [0, MOST_EXACT], leafAt: [1, MOST_EXACT], tries: [1, 1e12], cells: [1, 1e12] } as const;
 	for (const path of ['exactAt', 'leafAt', 'tries', 'cells'] as const) {
 		const [lo, hi] = limits[path];
-		if (options[path] !== undefined)
-			requireWhole(options[path], { lo, hi, code: 'sequence.limit', path, what: 'This limit' });
+		if (options[path] !== undefined) requireWhole(options[path], { lo, hi, code: 'sequence.limit', path, of: 'limit' });
 	}
 }
 
@@ -133,18 +126,14 @@ export function sequence(problem: TestProblem, policy: Policy = 'rollout', optio
 			return orderChooser(search, requireOrder(options.order ?? cheapest, checks.length));
 		}
 		if (everyone.length > MOST_EXACT)
-			throw new InputError(
-				'sequence.exact-size',
-				'policy',
-				`The exact policy takes at most ${MOST_EXACT} suspects that checks can part; here are ${everyone.length}. Use the default policy.`,
-			);
+			throw new InputError('sequence.exact-size', 'policy', {
+				trouble: 'too-many-suspects',
+				limit: MOST_EXACT,
+				suspects: everyone.length,
+			});
 		const chooser = exactChooser(search, everyone, checks, EXACT_TRIES);
 		if (chooser) return chooser;
-		throw new InputError(
-			'sequence.exact-size',
-			'policy',
-			`The exact policy has tried ${EXACT_TRIES} checks and is not through: these suspects can be parted in too many ways. Use the default policy.`,
-		);
+		throw new InputError('sequence.exact-size', 'policy', { trouble: 'not-through', tries: EXACT_TRIES });
 	}
 
 	const namesOf = (left: Int32Array) => [...left].flatMap((at) => members[at] as number[]).sort((a, b) => a - b);

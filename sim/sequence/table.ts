@@ -20,11 +20,11 @@ export interface OutcomeTable {
 const MOST_OUTCOMES = 65_535;
 
 function tooMany(check: number): InputError {
-	return new InputError(
-		'sequence.outcomes',
-		`outcomes[${check}]`,
-		`A check has at most ${MOST_OUTCOMES} outcomes; check ${check} has more. Put like outcomes together.`,
-	);
+	return new InputError('sequence.outcomes', `outcomes[${check}]`, {
+		trouble: 'too-many-outcomes',
+		check,
+		limit: MOST_OUTCOMES,
+	});
 }
 
 /**
@@ -46,11 +46,12 @@ export function makeOutcomeTable(
 	const labels: Outcome[][] = [];
 	outcomes.forEach((row, check) => {
 		if (row.length !== suspects) {
-			throw new InputError(
-				'sequence.lengths',
-				`outcomes[${check}]`,
-				`Each check has one outcome for each of the ${suspects} suspects; check ${check} has ${row.length}.`,
-			);
+			throw new InputError('sequence.lengths', `outcomes[${check}]`, {
+				expected: 'length',
+				of: 'row',
+				length: suspects,
+				found: shown(row.length),
+			});
 		}
 		const known = new Map<Outcome, number>();
 		for (const answer of answers[check] ?? []) known.set(answer, known.get(answer) ?? known.size);
@@ -59,11 +60,10 @@ export function makeOutcomeTable(
 			const outcome = row[suspect] ?? null;
 			if (outcome === null) continue;
 			if (!(typeof outcome === 'string' || Number.isFinite(outcome))) {
-				throw new InputError(
-					'sequence.outcomes',
-					`outcomes[${check}][${suspect}]`,
-					`An outcome is a text or a finite number; found ${shown(outcome)}.`,
-				);
+				throw new InputError('sequence.outcomes', `outcomes[${check}][${suspect}]`, {
+					expected: 'text-or-finite-number',
+					found: shown(outcome),
+				});
 			}
 			const code = known.get(outcome) ?? known.size;
 			if (code === known.size) known.set(outcome, code);

@@ -25,16 +25,17 @@ export function updateWeights(
 	outcomeCount: number,
 ): Float64Array {
 	if (outcomesOfCheck.length !== weights.length) {
-		throw new InputError(
-			'sequence.lengths',
-			'outcomesOfCheck',
-			`A check has one outcome for each of the ${weights.length} suspects; found ${outcomesOfCheck.length}.`,
-		);
+		throw new InputError('sequence.lengths', 'outcomesOfCheck', {
+			expected: 'length',
+			of: 'outcomes-of-suspects',
+			length: weights.length,
+			found: shown(outcomesOfCheck.length),
+		});
 	}
-	const limits = { lo: 0, hi: 0.5, code: 'sequence.error-rate', path: 'errorRate', what: 'An error rate' };
+	const limits = { lo: 0, hi: 0.5, code: 'sequence.error-rate', path: 'errorRate', of: 'error-rate' } as const;
 	requireNumber(errorRate, limits);
 	if (answer !== 'unknown') {
-		const answers = { lo: 0, hi: outcomeCount - 1, code: 'sequence.answer', path: 'answer', what: 'An answer' };
+		const answers = { lo: 0, hi: outcomeCount - 1, code: 'sequence.answer', path: 'answer', of: 'answer' } as const;
 		requireWhole(answer, answers);
 	}
 	const updated = Float64Array.from(weights);
@@ -52,17 +53,9 @@ export function updateWeights(
 	}
 	if (!(sum > 0 && Number.isFinite(sum))) {
 		if (errorRate > 0 || answer === 'unknown') {
-			throw new InputError(
-				'sequence.weights',
-				'weights',
-				`Weights sum to a finite number above 0; found ${shown(sum)}.`,
-			);
+			throw new InputError('sequence.weights', 'weights', { trouble: 'weights-sum', found: shown(sum) });
 		}
-		throw new InputError(
-			'sequence.contradiction',
-			'answer',
-			'No suspect fits this answer and those before it. Take one back, or allow for wrong answers with an error rate.',
-		);
+		throw new InputError('sequence.contradiction', 'answer', { trouble: 'no-suspect-fits' });
 	}
 	return updated.map((weight) => weight / sum);
 }

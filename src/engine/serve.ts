@@ -1,4 +1,5 @@
 import { fetched, isInputError, NotFetched } from '../../shared/error/index.ts';
+import { errorText } from '../wording/index.ts';
 import type { Feature, FromWorker, ToWorker } from './protocol.ts';
 
 /** The worker's end of its port: what `self` is there. */
@@ -28,7 +29,7 @@ export function serve(port: Port, features: Readonly<Record<string, () => Promis
 			port.postMessage({ id, result: await (feature.routes as Record<string, Act>)[act]?.(asks, tell) });
 			return feature;
 		} catch (error) {
-			if (isInputError(error)) port.postMessage({ id, refused: { code: error.code, sentence: error.message } });
+			if (isInputError(error)) port.postMessage({ id, refused: { code: error.code, sentence: errorText(error) } });
 			else port.postMessage({ id, broke: String(error), isUnfetched: error instanceof NotFetched });
 			return null;
 		}

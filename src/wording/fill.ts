@@ -76,18 +76,13 @@ function word(hole: Hole, facts: Facts, kinds: Kinds): string {
 	if (hole.byCount) return hole.byCount[(Array.isArray(value) ? value.length : value) === 1 ? 0 : 1];
 	if (hole.kind === undefined) return String(value);
 	const kind = kinds[hole.kind] as ((value: unknown) => string) | undefined;
-	if (!kind)
-		throw new InputError('words.kind', hole.fact, `A template words a fact as '${hole.kind}', which is no kind here.`);
+	if (!kind) throw new InputError('words.kind', hole.fact, { trouble: 'no-such-kind', kind: hole.kind });
 	return kind(value);
 }
 
 function take(facts: Facts, fact: string): unknown {
 	if (!(fact in facts))
-		throw new InputError(
-			'words.fact',
-			fact,
-			`A template asks for the fact '${fact}'. There is ${Object.keys(facts).join(', ') || 'none'}.`,
-		);
+		throw new InputError('words.fact', fact, { trouble: 'no-such-fact', fact, known: Object.keys(facts) });
 	return facts[fact];
 }
 

@@ -35,11 +35,12 @@ export function outcomeText(sheet: RigSheet, meant: Rig, check: PlacedCheck, out
 	const outcomes: CheckWords['outcomes'] = mendOf(check) ? mendTried.outcomes : wordsFor(check).outcomes;
 	const says = outcomes[outcome];
 	if (says === undefined)
-		throw new InputError(
-			'words.outcome',
-			'outcome',
-			`The check '${check.kind}' has no words for '${outcome}'. It has: ${Object.keys(outcomes).join(', ')}.`,
-		);
+		throw new InputError('words.outcome', 'outcome', {
+			trouble: 'no-words',
+			kind: check.kind,
+			outcome,
+			known: Object.keys(outcomes),
+		});
 	return checkSays(sheet, meant, check, says);
 }
 
@@ -66,8 +67,7 @@ function mendOf({ kind }: PlacedCheck): MendId | null {
 
 function wordsFor({ kind }: PlacedCheck): CheckWords {
 	const words = checks[kind];
-	if (!words)
-		throw new InputError('words.check', 'check', `There are no words for a check '${kind}'. Add them to the checks.`);
+	if (!words) throw new InputError('words.check', 'check', { trouble: 'no-words', kind });
 	return words;
 }
 

@@ -3,6 +3,7 @@
  * the words come from `content/en/reasons` and `content/en/rig`, the facts from the rig, and nothing is decided here but grammar.
  * A drill's words stand beside them: its task, its conditions, what was found instead, the next step.
  * The finder's words stand beside them: faults, mends and complaints worded from a sheet, checks from a sheet and its rig.
+ * An error's words are picked by its code and filled from its facts.
  * So do the papers': what a question asks, its options, what is right, the working and why.
  */
 export { describeChange } from './change.ts';
@@ -10,6 +11,7 @@ export type { PlacedCheck } from './checkFacts.ts';
 export { askedText, describeFixture, describeLight, describeRig, fixtureLight } from './describe.ts';
 export { describeDisplay, describePanel } from './display.ts';
 export { conditionText, drillTask, findingText, harmText } from './drills.ts';
+export { errorText } from './error.ts';
 export { eventText } from './event.ts';
 export { faultCause, faultName, faultTape, mendConfirm, mendText, mendTitle } from './fault.ts';
 export { fill } from './fill.ts';
@@ -21,6 +23,7 @@ export {
 	answerText,
 	keyText,
 	kindName,
+	misfitText,
 	mistakeText,
 	optionText,
 	questionAsk,

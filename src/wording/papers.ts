@@ -1,7 +1,16 @@
-import { answers, labels, mistakes, type QuestionSays, questions, units } from '../../content/en/papers/index.ts';
+import {
+	answers,
+	flagWords,
+	labels,
+	mistakes,
+	type QuestionSays,
+	questions,
+	units,
+} from '../../content/en/papers/index.ts';
 import { listWords, type Says } from '../../content/en/rig/index.ts';
 import { hexOf } from '../../shared/dmx/index.ts';
-import type { Answer, Item, ItemMark, Key, KindId, MistakeId, Option, Say } from '../../shared/paper/index.ts';
+import type { Answer, Item, ItemMark, Key, KindId, Misfit, MistakeId, Option, Say } from '../../shared/paper/index.ts';
+import { errorText } from './error.ts';
 import { type Facts, fill, type Kinds, sentence } from './fill.ts';
 import { listed, plainKinds } from './kinds.ts';
 import { rigChartLines, rigPaperKinds, rigQuestions } from './rigPapers.ts';
@@ -191,4 +200,11 @@ function chartLines(facts: Facts): string[] {
 		...rows('placed', 3).map(([name, start, footprint]) => fill(answers.placeLine, { name, start, footprint })),
 		...rigChartLines(facts),
 	];
+}
+
+/** Why something of a result does not fit its paper. */
+export function misfitText({ code, facts }: Misfit): string {
+	if ('error' in facts) return errorText(facts.error);
+	const kinds = { list: (known: readonly string[]) => known.join(', ') };
+	return sentence(flagWords[code], { expected: null, trouble: null, ...facts }, kinds);
 }

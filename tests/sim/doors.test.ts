@@ -6,6 +6,7 @@ import { bundledRig } from '../../shared/sheet/index.ts';
 import { DRILL_IDS, makeDrill, markDrill, shortestWay } from '../../sim/drill/index.ts';
 import { openFinder, sequence } from '../../sim/finder/index.ts';
 import { openRig, replay, why } from '../../sim/rig/index.ts';
+import { errorText } from '../../src/wording/index.ts';
 import { runs } from '../runs.ts';
 import { anyEvent } from './rig/events.ts';
 import { spoilt } from './spoilt.ts';
@@ -22,7 +23,7 @@ function holds<T>(given: fc.Arbitrary<T>, door: (given: T) => unknown, usual = 3
 			} catch (error) {
 				if (!isInputError(error)) throw error;
 				expect(error.code).toMatch(/^[a-z]+(\.[a-z-]+)+$/);
-				expect(error.message).toMatch(/^\S.*\.$/s);
+				expect(errorText(error)).toMatch(/^\S.*\.$/s);
 			}
 		}),
 		{ numRuns: runs(usual) },

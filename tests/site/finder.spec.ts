@@ -167,7 +167,9 @@ test.describe('at phone size', () => {
 		await tab.goto('/finder/');
 		await tab.getByLabel('Paste a sheet').fill('four washes, all dark');
 		await tab.getByRole('button', { name: sheetWords.open }).click();
-		await expect(tab.getByText(sheetWords.notJson).first()).toBeVisible();
+		await expect(
+			tab.getByText('That is no rig sheet and no link to a bench. A sheet begins with { and is JSON.').first(),
+		).toBeVisible();
 		const sheet = {
 			version: 1,
 			name: 'The van',

@@ -24,10 +24,6 @@ export const casefileWords = {
 	working: 'Putting every fault into the rig and working out the order. A long line takes some seconds…',
 	nothing: 'By its sheet this fixture is meant to do nothing that could be missed. Choose another one.',
 	finders: 'The rig in the finder now',
-	noneKept:
-		'The finder has no rig of yours on this device. Open yours there first: its sheet, a bench link, or the quick way.',
-	noRig: (rig: string) => `No bundled rig is called '${rig}'. Choose one of those listed.`,
-	none: 'No fault known here shows like that on this rig, so there is no tree. Choose another complaint.',
 	badLink: 'That link names no rig, fixture and complaint known here. Choose them below.',
 	noWorker: 'This browser cannot work the tree out, or the parts for it could not be fetched. Check the network once.',
 	broke: 'Working it out broke down. That is a fault of this page’s own. Choose another complaint.',

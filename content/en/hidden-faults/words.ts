@@ -15,7 +15,6 @@ export const practisePage = {
 export const hiddenWords = {
 	loading: 'Getting it ready…',
 	badLink: 'That link names no drill known here. Begin one below.',
-	noRig: (rig: string) => `No bundled rig is called '${rig}'. Choose one of those listed.`,
 	noWorker: 'This browser cannot run the rig, or the parts for it could not be fetched. Check the network once.',
 	broke: 'The rig broke down over this. That is a fault of this page’s own. Begin another drill.',
 	rig: 'Rig',

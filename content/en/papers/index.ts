@@ -3,7 +3,9 @@
  * by and why; the options; and a sentence for each mistake. Templates are filled in `src/wording`, by the grammar in `content/en/rig`.
  * The words of the screens around them stand in `screens.ts`.
  */
+
 export { csvWords, exportWords } from './carry.ts';
+export { flagWords, handedNames } from './flags.ts';
 export { answers, labels, units } from './labels.ts';
 export { mistakes } from './mistakes.ts';
 export { levelNames, topicNames } from './names.ts';

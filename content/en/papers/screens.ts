@@ -32,25 +32,6 @@ export const scanWords = {
 	hold: 'Hold the whole code in the frame, flat and still. Nothing of the picture is kept.',
 	reading: 'Looking for a QR code in the picture…',
 	stopReading: 'Stop reading',
-	/** By what became of a picture: each says what to do. */
-	read: {
-		none: 'No QR code was found in this picture. Take it again: the whole code, sharp, and from straight above.',
-		slow: 'No QR code was found in this picture in 10 seconds: there is too much else in it. Take it again from closer, so that the code fills it.',
-		stopped: 'Reading was stopped before a QR code was found. Choose the picture again to go on.',
-		picture: 'This is no picture that the browser can open, or it is too large. Take one of under 40 MB, PNG or JPEG.',
-		unfetched: 'The part that reads QR codes could not be fetched. Check the network once, then try again.',
-	},
-	/** By what went wrong with the camera: each says what to do instead. */
-	trouble: {
-		insecure:
-			'The browser gives a camera only to a page whose address begins with https. Use a picture of the code, the link or the file.',
-		unable: 'This browser gives the page no camera. Use a picture of the code, the link or the file.',
-		refused:
-			'The camera was refused. Allow it for this page in the browser’s settings and try again, or use a picture of the code.',
-		missing: 'No camera was found on this device. Use a picture of the code, the link or the file.',
-		busy: 'The camera could not be started: something else may be using it. Close that and try again.',
-		stopped: 'The camera stopped. Start it again, or use a picture of the code.',
-	},
 } as const;
 
 /** Around the trainer's page. */
@@ -218,10 +199,6 @@ export const trainerWords = {
 	paste: 'A rig sheet, or a link to a bench',
 	pasteUse: 'Use this rig',
 	pasteEmpty: 'Paste the text of a rig sheet, or a link that a bench made.',
-	pasteNot: 'That is no rig sheet and no link to a bench. A sheet begins with { and is JSON.',
-	pasteNone: 'There is no fixture on this sheet. Put one on it first.',
-	notPaper: 'That is a result, not a paper. Use the link or the file of the paper itself.',
-	pasteLong: 'That is longer than any rig sheet. Cut it down to the line in question.',
 	ownIs: (name: string, n: number) => `${name}, ${count(n, 'fixture', 'fixtures')}`,
 	topics: 'Topics',
 	topicsHint: 'With none picked, all of them.',
@@ -356,7 +333,6 @@ export const trainerWords = {
 	clearWords: 'All of it is gone from this device for good. Save it to a file first if it may be wanted.',
 	clearDo: 'Delete all of it',
 	deleted: 'Deleted.',
-	gone: 'This paper is not kept here any more. Pick another one.',
 	pasted: 'What was pasted',
 	differs: 'Another result with the same number is here already, and this one is not the same. The first one was kept.',
 	allFile: 'papers and results',

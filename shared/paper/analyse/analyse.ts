@@ -14,20 +14,11 @@ import type { ItemAnalysis } from './types.ts';
 export function analyse(marks: readonly PaperMark[]): ItemAnalysis {
 	requireMarks(marks);
 	const [first] = marks;
-	if (!first)
-		throw new InputError(
-			'analyse.none',
-			'marks',
-			'There is nothing to look at yet: at least one marked paper is needed.',
-		);
+	if (!first) throw new InputError('analyse.none', 'marks', { trouble: 'no-marks' });
 	const columns = first.items.map(({ item }) => item);
 	for (const [at, mark] of marks.entries())
 		if (mark.paper !== first.paper || mark.items.length !== columns.length)
-			throw new InputError(
-				'analyse.papers',
-				`marks[${at}]`,
-				'These marks are of different papers. Questions can only be compared within one paper: choose one.',
-			);
+			throw new InputError('analyse.papers', `marks[${at}]`, { trouble: 'different-papers' });
 	const rows = marks.map(({ items }) => inOrder(items, columns));
 	const totals = marks.map(({ score }) => score);
 	const spread = Math.sqrt(variance(totals) ?? 0);
@@ -91,15 +82,9 @@ const isMark = (mark: unknown): mark is PaperMark => {
 
 /** What came is a list of marks, each with a list of items. */
 function requireMarks(marks: readonly unknown[]): void {
-	if (!Array.isArray(marks))
-		throw new InputError('analyse.marks', 'marks', `Marks are a list, one of each person; found ${shown(marks)}.`);
+	if (!Array.isArray(marks)) throw new InputError('analyse.marks', 'marks', { expected: 'list', found: shown(marks) });
 	for (const [at, mark] of marks.entries())
-		if (!isMark(mark))
-			throw new InputError(
-				'analyse.marks',
-				`marks[${at}]`,
-				`A mark is what markPaper gives, with an item for each question; found ${shown(mark)}.`,
-			);
+		if (!isMark(mark)) throw new InputError('analyse.marks', `marks[${at}]`, { expected: 'mark', found: shown(mark) });
 }
 
 /** Below this share right, something is to be taught again: common practice, no source. */
@@ -111,12 +96,7 @@ function inOrder(items: readonly ItemMark[], order: readonly string[]): readonly
 	const byId = new Map(items.map((mark) => [mark.item, mark]));
 	return order.map((id, at) => {
 		const mark = byId.get(id);
-		if (!mark)
-			throw new InputError(
-				'analyse.papers',
-				`items[${at}]`,
-				'These marks are of different papers. Questions can only be compared within one paper: choose one.',
-			);
+		if (!mark) throw new InputError('analyse.papers', `items[${at}]`, { trouble: 'different-papers' });
 		return mark;
 	});
 }

@@ -159,9 +159,5 @@ function inTime(timed: readonly Timed[]): RigEvent[] {
 }
 
 function stuck(): never {
-	throw new InputError(
-		'drill.stuck',
-		'log',
-		'From here the hands of this drill cannot finish it any more. Start it again.',
-	);
+	throw new InputError('drill.stuck', 'log', { trouble: 'cannot-be-finished' });
 }

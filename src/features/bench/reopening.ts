@@ -1,6 +1,7 @@
 import { fileWords, openingWords } from '../../../content/en/bench/index.ts';
 import { isInputError } from '../../../shared/error/index.ts';
 import { LINK_BOUNDS } from '../../storage/index.ts';
+import { errorText } from '../../wording/index.ts';
 import {
 	isKept,
 	type Kept,
@@ -75,7 +76,7 @@ export async function openFile(file: Pick<File, 'size' | 'text'>, ways: Ways): P
 		// so a browser says that a file has gone, or may not be read
 		if (error instanceof DOMException) return fileWords.unread;
 		if (!isInputError(error)) throw error;
-		return /^(file\.|link\.(crowded|slow)|log\.stopped)/.test(error.code) ? error.message : fileWords.noFit;
+		return /^(file\.|link\.(crowded|slow)|log\.stopped)/.test(error.code) ? errorText(error) : fileWords.noFit;
 	}
 }
 

@@ -40,13 +40,8 @@ export function readDeck(text: string): Read<Deck> {
 
 function cardsOf(text: string): Readonly<Record<string, unknown>> {
 	const found = readRecord(text, KEPT.review);
-	if (found.is === 'newer')
-		throw new InputError('review.newer', 'version', 'This was written by a newer Prep Bay. Load the page again.');
+	if (found.is === 'newer') throw new InputError('review.newer', 'version', { trouble: 'newer' });
 	const cards = found.is === 'record' ? found.record['cards'] : null;
 	if (isRecord(cards)) return cards;
-	throw new InputError(
-		'review.damaged',
-		'',
-		'This is no review file of Prep Bay, or it is damaged. Choose the file you saved from here.',
-	);
+	throw new InputError('review.damaged', '', { trouble: 'damaged' });
 }

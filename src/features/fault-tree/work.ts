@@ -1,4 +1,3 @@
-import { casefileWords } from '../../../content/en/fault-tree/index.ts';
 import { fetched, InputError } from '../../../shared/error/index.ts';
 import { loadRig, RIG_IDS, type RigId, type RigSheet } from '../../../shared/sheet/index.ts';
 import { complaintsOf, meantWitness, openBench } from '../../../sim/finder/index.ts';
@@ -39,7 +38,7 @@ export const faultTreeRoutes: FaultTreeRoutes = {
 	},
 	async tree({ fixture, complaint, ...asks }) {
 		const bench = openBench(await sheetOf(asks), { kind: complaint, fixture });
-		if (bench.candidates.length === 0) throw new InputError('casefile.none', 'complaint', casefileWords.none);
+		if (bench.candidates.length === 0) throw new InputError('casefile.none', 'complaint', { trouble: 'no-suspects' });
 		let most = MOST_ENDS;
 		let view = viewTree(bench, fittingTree(bench, most));
 		// long names take more lines: fewer ends then, until it fits or is as short as is any use
@@ -57,9 +56,9 @@ async function sheetOf({ rig, kept }: Pick<TreeOf, 'rig'> & OfRig): Promise<RigS
 		// the finder's own work comes with it, and most trees are of a bundled rig
 		const finder = await fetched(import('../finder/routes.ts'));
 		const sheet = kept === null ? null : await finder.keptRig(kept);
-		if (!sheet) throw new InputError('casefile.rig', 'rig', casefileWords.noneKept);
+		if (!sheet) throw new InputError('casefile.rig', 'rig', { trouble: 'none-kept' });
 		return sheet;
 	}
-	if (!RIG_IDS.includes(rig as RigId)) throw new InputError('casefile.rig', 'rig', casefileWords.noRig(rig));
+	if (!RIG_IDS.includes(rig as RigId)) throw new InputError('casefile.rig', 'rig', { trouble: 'no-such-rig', id: rig });
 	return loadRig(rig as RigId);
 }

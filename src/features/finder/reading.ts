@@ -1,5 +1,4 @@
 import * as v from 'valibot';
-import { sheetWords } from '../../../content/en/finder/index.ts';
 import { InputError, isInputError } from '../../../shared/error/index.ts';
 import { loadProfile, readShape } from '../../../shared/profile/index.ts';
 import { loadSheet, QUICK_LINKS, quickSheet, RIG_IDS, type RigSheet } from '../../../shared/sheet/index.ts';
@@ -72,21 +71,18 @@ export async function readStored({ walk, counts: counted }: Asks['open']['asks']
 	return { kept, learnt, damaged };
 }
 
-const words = (what: string) => ({ code: 'finder.kept', what, mend: 'It is set aside.' });
-
 async function readKept(text: string): Promise<Kept> {
-	const { allows, walk } = readShape(keptSchema, parsed(text), words('The kept walk'));
+	const { allows, walk } = readShape(keptSchema, parsed(text), 'finder.kept');
 	if (walk === null) return { allows, walk };
 	const { rig } = walk;
 	const whole: RigChoice = rig.kind === 'sheet' ? { kind: 'sheet', sheet: await readRigSheet(rig.sheet) } : rig;
 	const { fixtures } = await sheetOf(whole);
 	if (walk.fixture !== null && fixtures.every((each) => each.id !== walk.fixture))
-		throw new InputError('finder.kept', 'walk.fixture', 'The kept walk is about a fixture that its rig does not have.');
+		throw new InputError('finder.kept', 'walk.fixture', { trouble: 'no-such-fixture' });
 	return { allows, walk: { ...walk, rig: whole } };
 }
 
-const readCounts = (text: string): Learnt =>
-	readShape(countsSchema, parsed(text), words('The count of verdicts')).counts;
+const readCounts = (text: string): Learnt => readShape(countsSchema, parsed(text), 'finder.kept').counts;
 
 /** The sheet of the kept walk; null where there is none that can be read. */
 export async function readKeptRig(walk: string): Promise<RigSheet | null> {
@@ -109,7 +105,7 @@ async function sheetOf(rig: RigChoice): Promise<RigSheet> {
  */
 export async function readRig(text: string): Promise<RigChoice> {
 	const trimmed = text.trim();
-	if (trimmed === '') throw new InputError('sheet.text', '', sheetWords.empty);
+	if (trimmed === '') throw new InputError('sheet.text', '', { trouble: 'empty' });
 	const fragment = trimmed.slice(Math.max(0, trimmed.indexOf('#')));
 	if (holdsRig(fragment)) return { kind: 'sheet', sheet: fitting(await readBenchSheet(fragment)) };
 	return { kind: 'sheet', sheet: await readRigSheet(parsed(trimmed)) };
@@ -119,17 +115,17 @@ async function readRigSheet(input: unknown): Promise<RigSheet> {
 	const count = (input as { fixtures?: { length?: unknown } } | null)?.fixtures?.length;
 	// counted first: thousands would take long only to be refused
 	if (typeof count === 'number' && count > MOST.fixtures)
-		throw new InputError('sheet.crowded', 'fixtures', sheetWords.crowded(count, MOST.fixtures));
+		throw new InputError('sheet.crowded', 'fixtures', { trouble: 'too-many', count, limit: MOST.fixtures });
 	return fitting(await loadSheet(input));
 }
 
 function fitting(sheet: RigSheet): RigSheet {
-	if (sheet.fixtures.length === 0) throw new InputError('sheet.empty', 'fixtures', sheetWords.none);
+	if (sheet.fixtures.length === 0) throw new InputError('sheet.empty', 'fixtures', { trouble: 'no-fixtures' });
 	return sheet;
 }
 
 function parsed(text: string): unknown {
 	const found = readJson(text);
 	if (typeof found !== 'string') return found.value;
-	throw new InputError('sheet.text', '', found === 'damaged' ? sheetWords.notJson : sheetWords.long);
+	throw new InputError('sheet.text', '', { trouble: found === 'damaged' ? 'damaged' : 'too-long' });
 }

@@ -1,4 +1,3 @@
-import { hiddenWords } from '../../../content/en/hidden-faults/index.ts';
 import { InputError } from '../../../shared/error/index.ts';
 import { loadRig, RIG_IDS, type RigId } from '../../../shared/sheet/index.ts';
 import {
@@ -46,7 +45,8 @@ export function makeHiddenWork(): HiddenWork {
 	const openedOf = async ({ rig, seed, count }: DrillOf): Promise<Opened> => {
 		const key = JSON.stringify([rig, seed, count]);
 		if (last?.key !== key) {
-			if (!RIG_IDS.includes(rig as RigId)) throw new InputError('hidden.rig', 'rig', hiddenWords.noRig(rig));
+			if (!RIG_IDS.includes(rig as RigId))
+				throw new InputError('hidden.rig', 'rig', { trouble: 'no-such-rig', id: rig });
 			const drill = hideFaults(rig as RigId, await loadRig(rig as RigId), seed, count);
 			const bench = openBench(drill.sheet, drill.complaint);
 			last = { key, drill, bench, gig: openGig(bench, drill), steps: [] };

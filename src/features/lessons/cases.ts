@@ -42,12 +42,7 @@ export function solve({ id, shown, own }: Case): Solved {
 		steps.push({ title: checkTitle(sheet, meant, check), seen: outcomeText(sheet, meant, check, outcome) });
 		cleared = check.id.startsWith('mend-') && outcome === 'cleared';
 	}
-	if (!cleared)
-		throw new InputError(
-			'case.lost',
-			id,
-			`The finder does not get to the end of the case '${id}'. Give it another number.`,
-		);
+	if (!cleared) throw new InputError('case.lost', id, { trouble: 'no-end', id });
 	return {
 		rig: sheet.name,
 		complaint: complaintText(sheet, complaint).says,

@@ -27,12 +27,7 @@ export function checksOf({ id, title, checks }: Pick<Lesson, 'id' | 'title' | 'c
 	const fitting = kindsFor(groundOf(readRecipe({ version: 1, title, profiles, count: 1 })), RIG_SOURCES);
 	return kinds.map((kind) => {
 		const level = fitting.find((each) => each.id === kind)?.levels[0];
-		if (!level)
-			throw new InputError(
-				'lesson.checks',
-				'checks.kinds',
-				`${id}: no question '${kind}' can be asked about its fixtures.`,
-			);
+		if (!level) throw new InputError('lesson.checks', 'checks.kinds', { trouble: 'nothing-to-ask', lesson: id, kind });
 		return {
 			recipe: { version: 1, title, profiles, kinds: [kind], levels: [level], count: 1, feedback: 'each' },
 			skill: { kind, about, level },

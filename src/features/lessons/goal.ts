@@ -77,12 +77,12 @@ function rigAt(rig: Rig, fixture: string, level: number): Rig {
 
 function unitAt(rig: Rig, fixture: string, level: number) {
 	const unit = rigAt(rig, fixture, level).gear.units.get(fixture);
-	if (!unit) throw new InputError('lesson.goal', 'task.goal', `There is no fixture '${fixture}' on this bench.`);
+	if (!unit) throw new InputError('lesson.goal', 'task.goal', { trouble: 'no-such-fixture', id: fixture });
 	return unit;
 }
 
 function requireSome(levels: number[], goal: Goal): number[] {
 	if (levels.length === 0)
-		throw new InputError('lesson.goal', 'task.goal', `No brightness of this fixture comes to ${JSON.stringify(goal)}.`);
+		throw new InputError('lesson.goal', 'task.goal', { trouble: 'no-such-brightness', goal: JSON.stringify(goal) });
 	return levels;
 }

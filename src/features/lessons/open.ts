@@ -13,11 +13,10 @@ export function sheetOf({ rig, preset, quick, wide, change }: BenchSpec): RigShe
 		(sheet): sheet is RigSheet => typeof sheet === 'object',
 	);
 	const [sheet] = given;
-	if (!sheet || given.length > 1)
-		throw new InputError('lesson.bench', 'bench', 'A bench stands on one of: rig, preset, quick.');
+	if (!sheet || given.length > 1) throw new InputError('lesson.bench', 'bench', { expected: 'one-rig' });
 	for (const id of Object.keys(change))
 		if (!sheet.fixtures.some((fixture) => fixture.id === id))
-			throw new InputError('lesson.bench', `bench.change.${id}`, `There is no fixture '${id}' on this bench.`);
+			throw new InputError('lesson.bench', `bench.change.${id}`, { trouble: 'no-such-fixture', id });
 	const hall = { ...sheet.hall, width: wide ?? sheet.hall.width };
 	const aside = (hall.width - sheet.hall.width) / 2;
 	const fixtures = sheet.fixtures.map((fixture) => {
@@ -49,12 +48,7 @@ export function taskOf({ task, bench }: Pick<Lesson, 'task' | 'bench'>): SetTask
 	}
 	const { scene, hands, goal, free, on = bench } = task;
 	const sheet = sheetOf(on);
-	if (on.log.length > 0)
-		throw new InputError(
-			'lesson.task',
-			'task.on.log',
-			'A task begins with its sheet: put what happened before into `change`.',
-		);
+	if (on.log.length > 0) throw new InputError('lesson.task', 'task.on.log', { trouble: 'log-before-task' });
 	const rig = openUnharmed(sheet);
 	const conditions = goal.map((each) => conditionOf(each, rig));
 	const facts = Object.assign({}, ...goal.map((each) => goalFacts(each, rig)));

@@ -1,9 +1,9 @@
 import * as v from 'valibot';
 import { cautionIds } from '../../../content/en/cautions/index.ts';
 import { PART_IDS } from '../../../content/en/lessons/index.ts';
-import { InputError } from '../../../shared/error/index.ts';
+import { InputError, isInputError } from '../../../shared/error/index.ts';
 import { KIND_IDS } from '../../../shared/paper/index.ts';
-import { idText, SETTING_KEYS, whole } from '../../../shared/profile/index.ts';
+import { idText, readShape, SETTING_KEYS, whole } from '../../../shared/profile/index.ts';
 import { QUICK_LINKS, RIG_IDS } from '../../../shared/sheet/index.ts';
 import { DRILL_IDS } from '../../../sim/drill/index.ts';
 import { readLog } from '../../../sim/event/index.ts';
@@ -94,17 +94,15 @@ export type TaskSpec = Lesson['task'];
  * @throws InputError `lesson.shape` where it is not one, `lesson.id` where its id is not its file's name
  */
 export function readLesson(found: unknown, file: string): Lesson {
-	const read = v.safeParse(lessonSchema, found);
-	if (!read.success) {
-		const [issue] = read.issues;
-		const path = v.getDotPath(issue) ?? '';
-		throw new InputError('lesson.shape', path, `content/en/lessons/${file}.mdx: ${path}: ${issue.message}.`);
+	const lesson = readShapeOf(found, file);
+	if (lesson.id !== file) throw new InputError('lesson.id', 'id', { trouble: 'not-its-file', file, id: lesson.id });
+	return lesson;
+}
+
+function readShapeOf(found: unknown, file: string): Lesson {
+	try {
+		return readShape(lessonSchema, found, 'lesson.shape');
+	} catch (error) {
+		throw isInputError(error) && error.code === 'lesson.shape' ? error.within(file) : error;
 	}
-	if (read.output.id !== file)
-		throw new InputError(
-			'lesson.id',
-			'id',
-			`content/en/lessons/${file}.mdx calls itself '${read.output.id}'. Its id is its file's name.`,
-		);
-	return read.output;
 }

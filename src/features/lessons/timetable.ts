@@ -23,7 +23,7 @@ export function timetableOf(plan: Plan, lessons: readonly Lesson[]): { readonly 
 	for (const row of plan.rows) {
 		const lesson = typeof row === 'string' ? (lessons.find(({ id }) => id === row) ?? null) : null;
 		if (typeof row === 'string' && !lesson)
-			throw new InputError('plan.lesson', plan.id, `The plan '${plan.id}' names a lesson '${row}', and there is none.`);
+			throw new InputError('plan.lesson', plan.id, { trouble: 'no-such-lesson', plan: plan.id, lesson: row });
 		const minutes = typeof row === 'string' ? Math.ceil(((lesson?.minutes ?? 0) * plan.pace) / STEP) * STEP : row.pause;
 		rows.push({ at, minutes, lesson });
 		at += minutes;

@@ -1,5 +1,5 @@
-import { topicNames, trainerWords } from '../../../content/en/papers/index.ts';
-import { InputError } from '../../../shared/error/index.ts';
+import { topicNames } from '../../../content/en/papers/index.ts';
+import { type ErrorFacts, InputError } from '../../../shared/error/index.ts';
 import { groundOf, kindsFor, type Paper, RIG_KIND_IDS, readRecipe, TOPIC_IDS } from '../../../shared/paper/index.ts';
 import { loadSheet, type RigSheet } from '../../../shared/sheet/index.ts';
 import { readJson } from '../../storage/index.ts';
@@ -78,9 +78,7 @@ export const papersWork: PapersWork = {
 			return { recipe, seed, view: showPaper(await setAny(recipe, seed)) };
 		}
 		const refused = found.find((each) => each.is === 'refused');
-		throw refused
-			? new InputError(refused.code, '', refused.sentence)
-			: new InputError('papers.not-paper', '', trainerWords.notPaper);
+		throw refused ? refused.error : new InputError('papers.not-paper', '', { trouble: 'a-result' });
 	},
 	async handPaper({ recipe, seed, page }) {
 		return handing(page + (await paperFragment({ recipe, seed })), recipe.title, paperFile({ recipe, seed }));
@@ -95,7 +93,7 @@ export const papersWork: PapersWork = {
 		const answer = answers[id];
 		const mark = await markAny(paper, answer ? { [id]: answer } : {});
 		const one = mark.items.find((each) => each.item === id);
-		if (!item || !one) throw new InputError('papers.no-item', id, 'This paper has no such question. Open it again.');
+		if (!item || !one) throw new InputError('papers.no-item', id, { trouble: 'no-such-question' });
 		return showMark(item, one, answers);
 	},
 	sitting: ({ text }) => readSitting(text),
@@ -131,25 +129,25 @@ const handing = (link: string, title: string, fileText: string): Handing => ({
 
 /** @throws InputError `papers.sheet`, and what `loadSheet` and `readBenchSheet` throw */
 async function readPasted(text: string): ReturnType<typeof readOwn> {
-	const wrong = (words: string) => new InputError('papers.sheet', 'rig', words);
-	if (text === '') throw wrong(trainerWords.pasteEmpty);
-	if (text.length > LONGEST_SHEET) throw wrong(trainerWords.pasteLong);
+	const wrong = (trouble: ErrorFacts['papers.sheet']['trouble']) => new InputError('papers.sheet', 'rig', { trouble });
+	if (text === '') throw wrong('empty');
+	if (text.length > LONGEST_SHEET) throw wrong('too-long');
 	return readOwn(text, wrong);
 }
 
-async function readOwn(text: string, wrong: (words: string) => InputError) {
+async function readOwn(text: string, wrong: (trouble: ErrorFacts['papers.sheet']['trouble']) => InputError) {
 	const fragment = text.slice(Math.max(0, text.indexOf('#')));
 	if (holdsRig(fragment)) return held(await readBenchSheet(fragment));
 	const read = readJson(text);
-	if (typeof read === 'string') throw wrong(read === 'damaged' ? trainerWords.pasteNot : trainerWords.pasteLong);
+	if (typeof read === 'string') throw wrong(read === 'damaged' ? 'damaged' : 'too-long');
 	const found = read.value;
 	const count = (found as { fixtures?: { length?: unknown } } | null)?.fixtures?.length;
 	// counted first: thousands would take long only to be refused
-	if (typeof count === 'number' && count > MOST.fixtures) throw wrong(trainerWords.pasteLong);
+	if (typeof count === 'number' && count > MOST.fixtures) throw wrong('too-long');
 	return held(await loadSheet(found));
 
 	function held(sheet: RigSheet) {
-		if (sheet.fixtures.length === 0) throw wrong(trainerWords.pasteNone);
+		if (sheet.fixtures.length === 0) throw wrong('no-fixtures');
 		return sheet;
 	}
 }

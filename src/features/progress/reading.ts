@@ -23,8 +23,8 @@ const recordSchema = v.pipe(
 		tried: v.pipe(v.array(count), v.maxLength(MOST_TRIED)),
 		open: v.nullable(v.object({ seed: count, hints: count, misses: count })),
 	}),
-	v.check(({ streak, longest }) => longest >= streak, 'the longest row is no shorter than this one'),
-	v.check(({ done, best, longest }) => done > 0 === (best !== null) && longest <= done, 'a row is of drills done'),
+	v.check(({ streak, longest }) => longest >= streak, 'longest-row'),
+	v.check(({ done, best, longest }) => done > 0 === (best !== null) && longest <= done, 'row-of-drills'),
 );
 const KIND = /^[a-z0-9]+(-[a-z0-9]+)*$/;
 /** Longest name of a kind, and most of them: a file from elsewhere is not trusted with more. */
@@ -90,15 +90,9 @@ interface Kinds {
 
 function kindsOf(text: string, steps: readonly Step[], version: number): Kinds {
 	const found = readRecord(text, { ...KEPT.progress, version }, steps);
-	if (found.is === 'newer')
-		throw new InputError(
-			'progress.newer',
-			'version',
-			'These results were written by a newer Prep Bay. Load the page again.',
-		);
+	if (found.is === 'newer') throw new InputError('progress.newer', 'version', { trouble: 'newer' });
 	const kinds = found.is === 'record' ? found.record['kinds'] : null;
-	if (found.is !== 'record' || !isRecord(kinds))
-		throw new InputError('progress.damaged', '', 'These are no results of Prep Bay, or they are damaged.');
+	if (found.is !== 'record' || !isRecord(kinds)) throw new InputError('progress.damaged', '', { trouble: 'damaged' });
 	const { kinds: before } = found.before;
 	return { kinds, found: isRecord(before) ? before : {} };
 }

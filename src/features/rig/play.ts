@@ -23,12 +23,7 @@ export function playBack(sheet: RigSheet, log: readonly RigEvent[], options: Pla
 	const began = clock();
 	const rig = openUnharmed(sheet);
 	const look = () => {
-		if (clock() - began > patience)
-			throw new InputError(
-				'log.slow',
-				'',
-				'This rig has more history than the device can play back. Ask for a fresh one.',
-			);
+		if (clock() - began > patience) throw new InputError('log.slow', '', { trouble: 'too-slow' });
 	};
 	for (const event of log) {
 		look();
@@ -71,7 +66,7 @@ export async function playInStretches(
 		if (paused) {
 			onShare?.(i / log.length);
 			await paused;
-			if (signal?.aborted) throw new InputError('log.stopped', '', 'You stopped this rig from being opened.');
+			if (signal?.aborted) throw new InputError('log.stopped', '', { trouble: 'stopped' });
 		}
 		if (event.type === 'clock.wait') rig.wait(event.ms);
 		else rig.send(event);

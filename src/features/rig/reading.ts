@@ -25,14 +25,8 @@ export const LONGEST_PLAY_MS = 400 * 24 * 3_600_000;
 export async function readFragment(fragment: string): Promise<Kept> {
 	const [, version, packed = ''] = /^#?rig=(\d{1,6})\.(.*)$/s.exec(fragment) ?? [];
 	if (version === undefined) throw damaged();
-	if (Number(version) !== LINK_VERSION)
-		throw new InputError(
-			'link.version',
-			'',
-			'This link was made by another version of Prep Bay. Load the page again to get the newest, or ask for a new link.',
-		);
-	if (packed.length > LONGEST_FRAGMENT)
-		throw new InputError('link.long', '', 'This link is longer than any that Prep Bay makes. Ask for a new one.');
+	if (Number(version) !== LINK_VERSION) throw new InputError('link.version', '', { trouble: 'other-version' });
+	if (packed.length > LONGEST_FRAGMENT) throw new InputError('link.long', '', { trouble: 'too-long' });
 	const bytes = fromBase64url(packed);
 	const text = bytes && (await inflateText(bytes, LINK_BOUNDS.characters));
 	if (!text) throw damaged();
@@ -44,18 +38,8 @@ export async function readFragment(fragment: string): Promise<Kept> {
 /** As `readBenchFile` of the door. */
 export async function readFile(text: string): Promise<Kept> {
 	const found = readRecord(text, { ...KEPT.bench, bounds: LINK_BOUNDS });
-	if (found.is === 'newer')
-		throw new InputError(
-			'file.newer',
-			'version',
-			'This file was saved by a newer Prep Bay. Load the page again to get the newest, and open it then.',
-		);
-	if (found.is === 'damaged')
-		throw new InputError(
-			'file.damaged',
-			'',
-			'This file holds no bench of Prep Bay, or it is damaged. Choose a file that was saved here.',
-		);
+	if (found.is === 'newer') throw new InputError('file.newer', 'version', { trouble: 'newer' });
+	if (found.is === 'damaged') throw new InputError('file.damaged', '', { trouble: 'damaged' });
 	return playable(await readKept(found.record['kept']));
 }
 
@@ -63,11 +47,11 @@ export async function readFile(text: string): Promise<Kept> {
 function playable(kept: Kept): Kept {
 	const plays = kept.log.reduce((sum, event) => sum + (event.type === 'clock.wait' ? event.ms : 0), 0);
 	if (plays > LONGEST_PLAY_MS)
-		throw new InputError(
-			'link.slow',
-			'',
-			`The clock of this rig ran for ${Math.round(plays / 86_400_000)} days, and a link or a file may bring ${LONGEST_PLAY_MS / 86_400_000}. Ask for a fresh one.`,
-		);
+		throw new InputError('link.slow', '', {
+			trouble: 'plays-too-long',
+			days: Math.round(plays / 86_400_000),
+			limit: LONGEST_PLAY_MS / 86_400_000,
+		});
 	return kept;
 }
 
@@ -87,11 +71,7 @@ export async function readKept(input: unknown): Promise<Kept> {
 	for (const [what, most] of Object.entries(MOST)) {
 		const list = sheet?.[what];
 		if (Array.isArray(list) && list.length > most)
-			throw new InputError(
-				'link.crowded',
-				what,
-				`This rig has ${list.length} ${what}, and a bench holds ${most}. Ask for a part of it.`,
-			);
+			throw new InputError('link.crowded', what, { trouble: 'too-many', list: what, count: list.length, limit: most });
 	}
 	return { sheet: await loadSheet(sheet), log: await readInPieces(log) };
 }
@@ -108,15 +88,9 @@ async function readInPieces(input: unknown): Promise<RigEvent[]> {
 	return log;
 }
 
-const tooMuch = (): InputError =>
-	new InputError(
-		'link.crowded',
-		'',
-		'This link holds more than a bench can. It was left unread. Ask for a link to a part of it.',
-	);
+const tooMuch = (): InputError => new InputError('link.crowded', '', { trouble: 'too-much' });
 
-const damaged = (): InputError =>
-	new InputError('link.damaged', '', 'This link is damaged or was cut short on its way. Ask for it again.');
+const damaged = (): InputError => new InputError('link.damaged', '', { trouble: 'damaged' });
 
 const troubles: Readonly<Record<JsonTrouble, () => InputError>> = {
 	long: tooMuch,

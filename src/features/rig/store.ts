@@ -3,6 +3,7 @@ import type { RigSheet } from '../../../shared/sheet/index.ts';
 import type { RigEvent } from '../../../sim/event/index.ts';
 import type { Rig, Sight } from '../../../sim/rig/index.ts';
 import { openUnharmed } from '../../../sim/rig/trusted.ts';
+import { errorText } from '../../wording/index.ts';
 import type { Kept } from './kept.ts';
 import { minusLast, playBack } from './play.ts';
 
@@ -100,7 +101,7 @@ export function storeOf(open: Rig): RigStore {
 			act();
 		} catch (error) {
 			if (!isInputError(error)) throw error;
-			say(error.message);
+			say(errorText(error));
 			return false;
 		}
 		said = null;
@@ -153,7 +154,7 @@ export function storeOf(open: Rig): RigStore {
 			sliding = null;
 			return attempt(() => {
 				if (rig.log.length > FULL_LOG && event.type !== 'key.up')
-					throw new InputError('log.full', '', 'The log of this bench is full. Share it, or start again, to go on.');
+					throw new InputError('log.full', '', { trouble: 'full' });
 				const before = event.type === 'key.up' ? null : rig.fork();
 				rig.send(event);
 				if (before) remember(before);

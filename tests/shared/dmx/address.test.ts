@@ -10,8 +10,9 @@ import {
 	slotOf,
 	slotsPast,
 } from '../../../shared/dmx/index.ts';
+import { errorText } from '../../../src/wording/index.ts';
 import { runs } from '../../runs.ts';
-import { thrownBy } from '../thrown.ts';
+import { saidBy, thrownBy } from '../thrown.ts';
 
 const slot = fc.integer({ min: 1, max: 512 });
 
@@ -64,7 +65,7 @@ describe('one fixture', () => {
 		],
 	])('refuses nonsense in words (%#)', (act, code, path, sentence) => {
 		const error = thrownBy(act);
-		expect([error.code, error.path, error.message]).toEqual([code, path, sentence]);
+		expect([error.code, error.path, errorText(error)]).toEqual([code, path, sentence]);
 	});
 
 	test('the way out that a refusal names is the right one', () => {
@@ -100,10 +101,10 @@ describe('a row', () => {
 	});
 
 	test('a fixture that would not fit whole is refused with what does fit', () => {
-		expect(thrownBy(() => nthAddress(1, 100, 6)).message).toBe(
+		expect(saidBy(() => nthAddress(1, 100, 6))).toBe(
 			'Fixture 6 would run past 512: from 1 on, 5 of footprint 100 fit.',
 		);
-		expect(thrownBy(() => nthAddress(1, 300, 2)).message).toBe(
+		expect(saidBy(() => nthAddress(1, 300, 2))).toBe(
 			'Fixture 2 would run past 512: from 1 on, 1 of footprint 300 fits.',
 		);
 	});

@@ -10,8 +10,17 @@ import {
 	valuesOf,
 	widthOf,
 } from '../../../shared/dmx/index.ts';
+import { InputError } from '../../../shared/error/index.ts';
+import { errorText } from '../../../src/wording/index.ts';
 import { runs } from '../../runs.ts';
 import { thrownBy } from '../thrown.ts';
+
+/** What is wrong with bands, each with what a person is told of it. */
+const told = (bands: readonly Band[]) =>
+	checkBands(bands).map(({ facts, ...problem }) => ({
+		...problem,
+		sentence: errorText(new InputError('profile.band', '', { ...facts, id: 'x' })).replace("Bands of 'x': ", ''),
+	}));
 
 const level = fc.integer({ min: 0, max: 255 });
 const band = fc.tuple(level, level).map(([a, b]): Band => ({ from: Math.min(a, b), to: Math.max(a, b) }));
@@ -77,7 +86,7 @@ describe('one band', () => {
 	])('refuses nonsense in words (%#)', (act, code, sentence) => {
 		const error = thrownBy(act);
 		expect(error.code).toBe(code);
-		expect(error.message).toContain(sentence);
+		expect(errorText(error)).toContain(sentence);
 	});
 });
 
@@ -276,16 +285,12 @@ describe('bands of a slot', () => {
 			problems: [{ kind: 'none', index: 0, from: 0, to: 255, sentence: 'There are no bands: 0 to 255 do nothing.' }],
 		},
 	])('$what is named with its place', ({ bands, problems }) => {
-		expect(checkBands(bands)).toEqual(problems);
+		expect(told(bands)).toEqual(problems);
 	});
 
 	test('ends the wrong way round, and ends that are no whole number', () => {
-		expect(checkBands([{ from: 255, to: 0 }])[0]?.sentence).toBe(
-			'Band 1 (255 to 0) starts above its end: swap the two.',
-		);
-		expect(checkBands([{ from: 0, to: 99.5 }])[0]?.sentence).toBe(
-			'Band 1 (0 to 99.5) has an end that is no whole number.',
-		);
+		expect(told([{ from: 255, to: 0 }])[0]?.sentence).toBe('Band 1 (255 to 0) starts above its end: swap the two.');
+		expect(told([{ from: 0, to: 99.5 }])[0]?.sentence).toBe('Band 1 (0 to 99.5) has an end that is no whole number.');
 		expect(kinds([{ from: 255, to: 0 }])).toEqual(['reversed', 'gap']);
 		expect(kinds([{ from: Number.NaN, to: 255 }])).toEqual(['not-whole', 'gap']);
 	});

@@ -8,7 +8,8 @@ import {
 	switchesUp,
 	upSwitches,
 } from '../../../shared/dmx/index.ts';
-import { thrownBy } from '../thrown.ts';
+import { errorText } from '../../../src/wording/index.ts';
+import { saidBy, thrownBy } from '../thrown.ts';
 
 const wirings: DipWiring[] = ['sum', 'sum-plus-one'];
 const addresses = Array.from({ length: 512 }, (_, i) => i + 1);
@@ -47,7 +48,7 @@ test('the same switches read one apart by the two wirings, but for all down', ()
 
 test('512 cannot be set by the plain sum, and that is said', () => {
 	const error = thrownBy(() => switchesFor(512, 'sum'));
-	expect([error.code, error.message]).toEqual([
+	expect([error.code, errorText(error)]).toEqual([
 		'dip.unreachable',
 		'Nine switches read as a plain sum end at 511; 512 cannot be set. Take a lower start address.',
 	]);
@@ -63,12 +64,12 @@ test('lists of raised switches come back as themselves', () => {
 
 test('ten switches are not taken for nine, and there is no switch 0 or 10 in an address', () => {
 	const ten = thrownBy(() => addressOf(new Array<boolean>(10).fill(false), 'sum'));
-	expect([ten.code, ten.message]).toEqual([
+	expect([ten.code, errorText(ten)]).toEqual([
 		'dip.count',
 		'An address is read from 9 switches; found 10. Leave out those with other jobs.',
 	]);
 	expect(thrownBy(() => switchesUp([1, 10])).path).toBe('[1]');
-	expect(thrownBy(() => switchesUp([0])).message).toBe('An address switch is a whole number from 1 to 9; found 0.');
+	expect(saidBy(() => switchesUp([0]))).toBe('An address switch is a whole number from 1 to 9; found 0.');
 });
 
 test('the tables cannot be changed by a caller', () => {

@@ -11,8 +11,9 @@ import {
 	percentOf,
 	type Rounding,
 } from '../../../shared/dmx/index.ts';
+import { errorText } from '../../../src/wording/index.ts';
 import { runs } from '../../runs.ts';
-import { thrownBy } from '../thrown.ts';
+import { saidBy, thrownBy } from '../thrown.ts';
 
 const levels = Array.from({ length: 256 }, (_, level) => level);
 const percents = Array.from({ length: 101 }, (_, percent) => percent);
@@ -72,18 +73,16 @@ describe('level and percent', () => {
 	test.each([-1, 256, 127.5, Number.NaN])('%s is no level', (level) => {
 		const error = thrownBy(() => percentOf(level));
 		expect([error.code, error.path]).toEqual(['level.range', 'level']);
-		expect(error.message).toBe(`A level is a whole number from 0 to 255; found ${level}.`);
+		expect(errorText(error)).toBe(`A level is a whole number from 0 to 255; found ${level}.`);
 	});
 
 	test.each([-0.1, 100.1, Number.NaN])('%s is no percent', (percent) => {
 		const error = thrownBy(() => levelOfPercent(percent));
-		expect(error.message).toBe(`A percent is a number from 0 to 100; found ${percent}.`);
+		expect(errorText(error)).toBe(`A percent is a number from 0 to 100; found ${percent}.`);
 	});
 
 	test('levelsShownAs wants a whole percent', () => {
-		expect(thrownBy(() => levelsShownAs(12.5)).message).toBe(
-			'A shown percent is a whole number from 0 to 100; found 12.5.',
-		);
+		expect(saidBy(() => levelsShownAs(12.5))).toBe('A shown percent is a whole number from 0 to 100; found 12.5.');
 	});
 });
 
@@ -102,7 +101,7 @@ describe('level and share of full', () => {
 	});
 
 	test('refuses a share past full', () => {
-		expect(thrownBy(() => levelOfFraction(1.01)).message).toBe('A fraction is a number from 0 to 1; found 1.01.');
+		expect(saidBy(() => levelOfFraction(1.01))).toBe('A fraction is a number from 0 to 1; found 1.01.');
 	});
 });
 
@@ -165,7 +164,7 @@ describe('how a level is shown and read', () => {
 		['127 (49 %)', 'level.mismatch', '127 and 49 % do not agree: it should read 127 (50 %).'],
 	])('refuses %j in words', (text, code, sentence) => {
 		const error = thrownBy(() => parseLevel(text));
-		expect([error.code, error.message]).toEqual([code, sentence]);
+		expect([error.code, errorText(error)]).toEqual([code, sentence]);
 	});
 
 	test('whatever is typed gives a level or an InputError of one short sentence', () => {
@@ -182,7 +181,7 @@ describe('how a level is shown and read', () => {
 				} catch {
 					const error = thrownBy(() => parseLevel(text));
 					expect(error.code).toMatch(/^level\./);
-					expect(error.message.length).toBeLessThan(140);
+					expect(errorText(error).length).toBeLessThan(140);
 				}
 			}),
 			{ numRuns: runs(2000) },
@@ -191,6 +190,6 @@ describe('how a level is shown and read', () => {
 
 	test('refuses what is no text at all', () => {
 		const nothing: unknown = undefined;
-		expect(thrownBy(() => parseLevel(nothing as string)).message).toBe('A level is read from text; found undefined.');
+		expect(saidBy(() => parseLevel(nothing as string))).toBe('A level is read from text; found nothing.');
 	});
 });

@@ -24,8 +24,9 @@ import {
 	TIMING,
 	totalUnitLoads,
 } from '../../../shared/dmx/index.ts';
+import { errorText } from '../../../src/wording/index.ts';
 import { runs } from '../../runs.ts';
-import { thrownBy } from '../thrown.ts';
+import { saidBy, thrownBy } from '../thrown.ts';
 
 // How the numbers of the standards behave here; whether they are the right numbers is for tests/published/.
 
@@ -81,7 +82,7 @@ describe('timing', () => {
 		],
 	])('refuses what a transmitter may not send, in words (%#)', (act, path, sentence) => {
 		const error = thrownBy(act);
-		expect([error.path, error.message]).toEqual([path, sentence]);
+		expect([error.path, errorText(error)]).toEqual([path, sentence]);
 	});
 });
 
@@ -111,7 +112,7 @@ describe('pins', () => {
 	});
 
 	test('there is no pin 0 or 6', () => {
-		expect(thrownBy(() => conductorOf(0)).message).toBe('A pin is a whole number from 1 to 5; found 0.');
+		expect(saidBy(() => conductorOf(0))).toBe('A pin is a whole number from 1 to 5; found 0.');
 		expect(thrownBy(() => conductorOf(6)).code).toBe('pin.range');
 	});
 });
@@ -145,7 +146,7 @@ describe('loads', () => {
 	test('refuses a load of nothing by its place', () => {
 		expect(thrownBy(() => totalUnitLoads([1, 0])).path).toBe('loads[1]');
 		expect(thrownBy(() => mostReceivers(33)).code).toBe('load.range');
-		expect(thrownBy(() => lineOhms(-1, 0)).message).toContain('The number of terminators is a whole number from 0');
+		expect(saidBy(() => lineOhms(-1, 0))).toContain('The number of terminators is a whole number from 0');
 	});
 });
 
@@ -167,9 +168,7 @@ describe('levels over a network', () => {
 	});
 
 	test('a packet has at least one level', () => {
-		expect(thrownBy(() => e131Lengths(0)).message).toBe(
-			'The number of levels is a whole number from 1 to 512; found 0.',
-		);
+		expect(saidBy(() => e131Lengths(0))).toBe('The number of levels is a whole number from 1 to 512; found 0.');
 	});
 });
 
@@ -192,6 +191,6 @@ describe('the checksum of an RDM message', () => {
 
 	test('names the byte that is none', () => {
 		const error = thrownBy(() => rdmChecksum([1, 2, 256]));
-		expect([error.path, error.message]).toEqual(['bytes[2]', 'A byte is a whole number from 0 to 255; found 256.']);
+		expect([error.path, errorText(error)]).toEqual(['bytes[2]', 'A byte is a whole number from 0 to 255; found 256.']);
 	});
 });

@@ -8,6 +8,7 @@ import {
 	slotsLeft,
 	slotsTaken,
 } from '../../../shared/dmx/index.ts';
+import { errorText } from '../../../src/wording/index.ts';
 import { runs } from '../../runs.ts';
 import { thrownBy } from '../thrown.ts';
 
@@ -87,7 +88,7 @@ describe('overlaps', () => {
 	test('refuse an id that stands twice, and nonsense by its place', () => {
 		const one = { id: 'a', universe: 1, start: 1, footprint: 6 };
 		const twice = thrownBy(() => overlaps([one, one]));
-		expect([twice.code, twice.path, twice.message]).toEqual([
+		expect([twice.code, twice.path, errorText(twice)]).toEqual([
 			'id.twice',
 			'[1].id',
 			'The id "a" stands twice; give each its own.',

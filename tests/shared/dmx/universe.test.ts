@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { fromAbsolute, spread, toAbsolute } from '../../../shared/dmx/index.ts';
+import { errorText } from '../../../src/wording/index.ts';
 import { runs } from '../../runs.ts';
 import { thrownBy } from '../thrown.ts';
 
@@ -46,7 +47,7 @@ describe('addresses counted through all universes', () => {
 		],
 	])('refuse nonsense in words (%#)', (act, code, sentence) => {
 		const error = thrownBy(act);
-		expect([error.code, error.message]).toEqual([code, sentence]);
+		expect([error.code, errorText(error)]).toEqual([code, sentence]);
 	});
 });
 

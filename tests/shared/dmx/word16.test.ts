@@ -11,6 +11,7 @@ import {
 	wordOfFraction,
 	wordOfPercent,
 } from '../../../shared/dmx/index.ts';
+import { errorText } from '../../../src/wording/index.ts';
 import { runs } from '../../runs.ts';
 import { thrownBy } from '../thrown.ts';
 
@@ -45,7 +46,7 @@ describe('coarse and fine', () => {
 
 	test.each([-1, 65536, 0.5, Number.NaN])('%s is no 16-bit value', (word) => {
 		const error = thrownBy(() => splitWord(word));
-		expect([error.code, error.message]).toEqual([
+		expect([error.code, errorText(error)]).toEqual([
 			'word.range',
 			`A 16-bit value is a whole number from 0 to 65535; found ${word}.`,
 		]);

@@ -13,6 +13,7 @@ import {
 	setPaper,
 	TOP_SEED,
 } from '../../../shared/paper/index.ts';
+import { misfitText } from '../../../src/wording/index.ts';
 import { runs } from '../../runs.ts';
 import { throughJson, withPut } from '../json.ts';
 
@@ -123,9 +124,10 @@ describe('marking', () => {
 
 describe('what does not fit', () => {
 	const codesOf = (answers: Answers): string[] =>
-		markPaper(paper, answers).misfits.map(({ code, item, sentence }) => {
-			expect(sentence).toMatch(/^[A-Z].*\.$/);
-			return `${code} ${item}`;
+		markPaper(paper, answers).misfits.map((misfit) => {
+			expect(misfitText(misfit)).toMatch(/^[A-Z].*\.$/);
+			expect(misfit.sentence).toMatch(/^[A-Z].*\.$/);
+			return `${misfit.code} ${misfit.item}`;
 		});
 	const [one, several, number, order, switches, match] = (
 		['one', 'several', 'number', 'order', 'switches', 'match'] as const

@@ -10,6 +10,7 @@ import {
 	readRecipe,
 	setPaper,
 } from '../../../shared/paper/index.ts';
+import { errorText } from '../../../src/wording/index.ts';
 import { runs } from '../../runs.ts';
 import { changed, changes, throughJson, withPut } from '../json.ts';
 import { thrownBy } from '../thrown.ts';
@@ -54,8 +55,8 @@ describe('papers, answers and recipes from outside', () => {
 	])('a paper with %s is refused with a place and a sentence', (_, input) => {
 		const error = thrownBy(() => readPaper(input));
 		expect(error.code).toBe('paper.shape');
-		expect(error.message).toMatch(/^The paper .*\.$/s);
-		expect(error.message.length).toBeLessThan(800);
+		expect(errorText(error)).toMatch(/^The paper .*\.$/s);
+		expect(errorText(error).length).toBeLessThan(800);
 	});
 
 	it.each<[string, string]>([
@@ -74,7 +75,7 @@ describe('papers, answers and recipes from outside', () => {
 	])('answers with %s (%s) are refused', (_, text) => {
 		const error = thrownBy(() => readAnswers(JSON.parse(text)));
 		expect(error.code).toBe('paper.answers');
-		expect(error.message).toMatch(/^The answers .*\.$/s);
+		expect(errorText(error)).toMatch(/^The answers .*\.$/s);
 		expect({}).not.toHaveProperty('form');
 	});
 
@@ -94,7 +95,7 @@ describe('papers, answers and recipes from outside', () => {
 					expect(score).toBeLessThanOrEqual(of);
 				} catch (error) {
 					if (!isInputError(error)) throw error;
-					expect(error.message).toMatch(/\.$/);
+					expect(errorText(error)).toMatch(/\.$/);
 				}
 			}),
 			{ numRuns: runs(60, 3000) },

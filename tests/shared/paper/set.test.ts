@@ -20,6 +20,7 @@ import {
 } from '../../../shared/paper/index.ts';
 import { BUNDLED } from '../../../shared/profile/index.ts';
 import { RIG_IDS } from '../../../shared/sheet/index.ts';
+import { errorText } from '../../../src/wording/index.ts';
 import { runs } from '../../runs.ts';
 import { throughJson } from '../json.ts';
 import { thrownBy } from '../thrown.ts';
@@ -139,7 +140,7 @@ describe('a paper is refused', () => {
 	])('%s', (code, more) => {
 		const error = thrownBy(() => setPaper({ ...base, ...more } as PaperRecipeInput, 1));
 		expect(error.code).toBe(code);
-		expect(error.message).toMatch(/^[A-Z].*\.$/);
+		expect(errorText(error)).toMatch(/^[A-Z].*\.$/);
 	});
 
 	it.each([-1, 0.5, TOP_SEED + 1, Number.NaN])('with seed %s', (seed) => {

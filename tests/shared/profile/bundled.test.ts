@@ -15,6 +15,7 @@ import {
 	settingsSchema,
 	slotAt,
 } from '../../../shared/profile/index.ts';
+import { errorText } from '../../../src/wording/index.ts';
 import { throughJson } from '../json.ts';
 import { thrownBy } from '../thrown.ts';
 import { idsOf } from './ids.ts';
@@ -287,7 +288,7 @@ describe.each(named)('%s', (_, profile) => {
 
 	test('a mode that is not there is refused with those that are', () => {
 		const error = thrownBy(() => modeOf(profile, 'nowhere'));
-		expect([error.code, error.path, error.message]).toEqual([
+		expect([error.code, error.path, errorText(error)]).toEqual([
 			'mode.unknown',
 			'mode',
 			`${profile.name} has no mode 'nowhere'. Its modes: ${profile.modes.map(({ id }) => id).join(', ')}.`,

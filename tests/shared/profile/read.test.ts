@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { InputError } from '../../../shared/error/index.ts';
 import { BUNDLED, bundledProfile, checkValue, type Profile, readProfile } from '../../../shared/profile/index.ts';
+import { errorText } from '../../../src/wording/index.ts';
 import { runs } from '../../runs.ts';
 import { at, changed, changes, throughJson, withPut } from '../json.ts';
 import { thrownBy } from '../thrown.ts';
@@ -21,7 +22,7 @@ type Case = [
 function refuses(cases: Case[]): void {
 	test.each(cases)('%s', (_, profile, puts, code, path, sentence) => {
 		const error = thrownBy(() => readProfile(withPut(profile, puts)));
-		expect({ code: error.code, path: error.path, sentence: error.message }).toEqual({ code, path, sentence });
+		expect({ code: error.code, path: error.path, sentence: errorText(error) }).toEqual({ code, path, sentence });
 	});
 }
 
@@ -483,65 +484,46 @@ describe('panels that could not be worked are refused', () => {
 
 describe('shapes that are off are refused with the place', () => {
 	const shape = (path: string, why: string) =>
-		`The profile does not fit at ${path}: ${why}. Mend that place and read it again.`;
-	const id = 'Expected an id: a small letter, then small letters, digits and hyphens, at most 40 in all';
+		`The profile does not fit at ${path}: expected ${why}. Fix that place and read it again.`;
+	const id = (found: string) =>
+		`an id (a small letter, then small letters, digits and hyphens, at most 40 in all), found ${found}`;
 	refuses(
 		(
 			[
-				['a version from later', { version: 2 }, 'version', 'Invalid type: Expected 1 but received 2'],
-				['no id', { id: undefined }, 'id', 'Invalid key: Expected "id" but received undefined'],
-				['an id in capitals', { id: 'Tallow' }, 'id', id],
-				['an id of 41', { id: 'a'.repeat(41) }, 'id', id],
-				['a key nobody knows', { colour: 'red' }, 'colour', 'Invalid key: Expected never but received "colour"'],
-				[
-					'a panel of no kind',
-					{ 'panel.kind': 'touch' },
-					'panel.kind',
-					'Invalid type: Expected ("code" | "text" | "dip") but received "touch"',
-				],
-				[
-					'an address of 0 as the default',
-					{ 'defaults.address': 0 },
-					'defaults.address',
-					'Invalid value: Expected >=1 but received 0',
-				],
-				[
-					'a slot of 513',
-					{ 'modes[2].slots[4].at': 513 },
-					'modes[2].slots[4].at',
-					'Invalid value: Expected <=512 but received 513',
-				],
-				['half a value', { [`${bands}[0].to`]: 13.5 }, `${bands}[0].to`, 'Invalid integer: Received 13.5'],
-				[
-					'a level of 256',
-					{ 'held[0].levels.white': 256 },
-					'held[0].levels.white',
-					'Invalid value: Expected <=255 but received 256',
-				],
-				['no mode at all', { modes: [] }, 'modes', 'Invalid length: Expected >=1 but received 0'],
+				['a version from later', { version: 2 }, 'version', '1, found 2'],
+				['no id', { id: undefined }, 'id', 'a value named id, found nothing'],
+				['an id in capitals', { id: 'Tallow' }, 'id', id('"Tallow"')],
+				['an id of 41', { id: 'a'.repeat(41) }, 'id', id(`"${'a'.repeat(24)}…"`)],
+				['a key nobody knows', { colour: 'red' }, 'colour', 'no value of that name, found "colour"'],
+				['a panel of no kind', { 'panel.kind': 'touch' }, 'panel.kind', 'one of "code", "text", "dip", found "touch"'],
+				['an address of 0 as the default', { 'defaults.address': 0 }, 'defaults.address', '1 or more, found 0'],
+				['a slot of 513', { 'modes[2].slots[4].at': 513 }, 'modes[2].slots[4].at', '512 or less, found 513'],
+				['half a value', { [`${bands}[0].to`]: 13.5 }, `${bands}[0].to`, 'a whole number, found 13.5'],
+				['a level of 256', { 'held[0].levels.white': 256 }, 'held[0].levels.white', '255 or less, found 256'],
+				['no mode at all', { modes: [] }, 'modes', 'a length of 1 or more, found 0'],
 				[
 					'a chromaticity outside the triangle',
 					{ 'emitters[0].xy': [0.7, 0.5] },
 					'emitters[0].xy',
-					'Expected a chromaticity: x and y come to 1 at most',
+					'a chromaticity whose x and y come to 1 at most, found a list',
 				],
 				[
 					'a fastest step longer than the slowest',
 					{ 'programmes[0].fastest': 31 },
 					'programmes[0]',
-					'Expected a slowest step no shorter than the fastest',
+					'a slowest step no shorter than the fastest, found something of type object',
 				],
 				[
 					'a beam wider than its field',
 					{ 'optics.beam': 43 },
 					'optics',
-					'Expected a beam angle no wider than the field angle',
+					'a beam angle no wider than the field angle, found something of type object',
 				],
 				[
 					'a slot that drives no cell',
 					{ 'modes[0].slots[0].cells': [] },
 					'modes[0].slots[0].cells',
-					'Invalid length: Expected >=1 but received 0',
+					'a length of 1 or more, found 0',
 				],
 			] as const
 		).map(([what, puts, path, why]): Case => [what, tallow, { ...puts }, 'profile.shape', path, shape(path, why)]),
@@ -550,8 +532,8 @@ describe('shapes that are off are refused with the place', () => {
 	test.each([[null], [undefined], [7], ['tallow-6'], [[]], [true]])('%j is no profile', (junk) => {
 		const error = thrownBy(() => readProfile(junk));
 		expect([error.code, error.path]).toEqual(['profile.shape', Array.isArray(junk) ? 'version' : '']);
-		expect(error.message).toMatch(
-			/^The profile does not fit at (its top|version): .*\. Mend that place and read it again\.$/,
+		expect(errorText(error)).toMatch(
+			/^The profile does not fit at (its top|version): .*\. Fix that place and read it again\.$/,
 		);
 	});
 });
@@ -571,7 +553,7 @@ test('a profile is read, or refused with a place in it: whatever is done to a bu
 			} catch (error) {
 				if (!(error instanceof InputError)) throw error;
 				expect(error.code).toMatch(/^profile\.(shape|band|slot|id|reference|panel|default)$/);
-				expect(error.message.length).toBeGreaterThan(20);
+				expect(errorText(error).length).toBeGreaterThan(20);
 				// the place is there, or it is a key that is missing from one that is
 				const holder = error.path.replace(/(\.[^.[\]]+|\[\d+\]|^[^.[\]]+)$/, '');
 				expect(holder === '' || at(input, holder) !== undefined, error.path).toBe(true);
@@ -601,7 +583,7 @@ test('a single value is held to the setting and to the fixture, under the code a
 	const own = thrownBy(() => checkValue(tallow, 'mode', 'cells', 'here'));
 	expect([own.code, own.path]).toEqual(['profile.reference', 'here']);
 	const asked = thrownBy(() => checkValue(tallow, 'level', '100', 'there', 'sheet.settings'));
-	expect([asked.code, asked.path, asked.message]).toEqual([
+	expect([asked.code, asked.path, errorText(asked)]).toEqual([
 		'sheet.settings',
 		'there',
 		'\'level\' cannot be "100". Give a value the setting takes.',

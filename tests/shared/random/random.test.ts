@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { hash01, makeRandom } from '../../../shared/random/index.ts';
 import { runs } from '../../runs.ts';
-import { thrownBy } from '../thrown.ts';
+import { saidBy, thrownBy } from '../thrown.ts';
 
 const seed = fc.integer({ min: 0, max: Number.MAX_SAFE_INTEGER });
 
@@ -106,7 +106,7 @@ describe('pick and shuffle', () => {
 	});
 
 	test('pick of nothing is refused in words', () => {
-		expect(() => makeRandom(1).pick([])).toThrow('pick needs at least one item; the list is empty.');
+		expect(saidBy(() => makeRandom(1).pick([]))).toContain('pick needs at least one item; the list is empty.');
 	});
 
 	test('shuffle keeps the items and leaves the list it was given alone', () => {
@@ -219,7 +219,7 @@ describe('hash01', () => {
 	});
 
 	test('refuses what is not a whole number and says which', () => {
-		expect(() => hash01(1, 2.5)).toThrow('hash01 takes whole numbers only; found 2.5.');
+		expect(saidBy(() => hash01(1, 2.5))).toContain('hash01 takes whole numbers only; found 2.5.');
 		expect(thrownBy(() => hash01(1, Number.POSITIVE_INFINITY)).code).toBe('random.whole');
 	});
 });

@@ -10,6 +10,7 @@ import {
 	readSheet,
 } from '../../../shared/sheet/index.ts';
 import { openRig, type Rig } from '../../../sim/rig/index.ts';
+import { errorText } from '../../../src/wording/index.ts';
 import { runs } from '../../runs.ts';
 import { thrownBy } from '../thrown.ts';
 
@@ -118,6 +119,6 @@ describe('a rig from three answers', () => {
 	])('is refused where the answers make none: %j', (quick, code, sentence) => {
 		const error = thrownBy(() => quickSheet(quick as QuickRig));
 		expect(error.code).toBe(code);
-		expect(error.message).toContain(sentence);
+		expect(errorText(error)).toContain(sentence);
 	});
 });

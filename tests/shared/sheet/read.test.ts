@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { InputError } from '../../../shared/error/index.ts';
 import { BUNDLED, bundledProfile, type Profile } from '../../../shared/profile/index.ts';
 import { portsOf, profileFor, readSheet, splitPort } from '../../../shared/sheet/index.ts';
+import { errorText } from '../../../src/wording/index.ts';
 import { runs } from '../../runs.ts';
 import { at, changed, changes, throughJson, withPut } from '../json.ts';
 import { thrownBy } from '../thrown.ts';
@@ -16,7 +17,7 @@ type Case = [what: string, puts: Record<string, unknown>, code: string, path: st
 function refuses(cases: Case[]): void {
 	test.each(cases)('%s', (_, puts, code, path, sentence) => {
 		const error = thrownBy(() => readSheet(withPut(hall, puts)));
-		expect({ code: error.code, path: error.path, sentence: error.message }).toEqual({ code, path, sentence });
+		expect({ code: error.code, path: error.path, sentence: errorText(error) }).toEqual({ code, path, sentence });
 	});
 }
 
@@ -289,7 +290,7 @@ describe('profiles of the crew itself', () => {
 	test('are held to their own rules, with their place in the sheet before the path', () => {
 		const gap = withPut(own, { 'modes[1].slots[1].drives.bands[2].from': 60 });
 		const error = thrownBy(() => readSheet({ ...hall, profiles: [tallow, gap] }));
-		expect([error.code, error.path, error.message]).toEqual([
+		expect([error.code, error.path, errorText(error)]).toEqual([
 			'profile.band',
 			'profiles[1].modes[1].slots[1].drives.bands[2]',
 			"Bands of 'function': 51 to 59 belong to no band: close the gap.",
@@ -301,7 +302,7 @@ describe('profiles of the crew itself', () => {
 
 describe('shapes that are off are refused with the place', () => {
 	const shape = (path: string, why: string) =>
-		`The rig sheet does not fit at ${path}: ${why}. Mend that place and open it again.`;
+		`The rig sheet does not fit at ${path}: expected ${why}. Fix that place and open it again.`;
 	refuses(
 		(
 			[
@@ -309,65 +310,55 @@ describe('shapes that are off are refused with the place', () => {
 					'a fixture with no place',
 					{ 'fixtures[1].place': undefined },
 					'fixtures[1].place',
-					'Invalid key: Expected "place" but received undefined',
+					'a value named place, found nothing',
 				],
-				['a name of blanks', { name: '   ' }, 'name', 'Invalid length: Expected >=1 but received 0'],
+				['a name of blanks', { name: '   ' }, 'name', 'a length of 1 or more, found 0'],
 				[
 					'a setting nobody knows',
 					{ 'fixtures[0].settings.colour': 'red' },
 					'fixtures[0].settings.colour',
-					'Invalid key: Expected never but received "colour"',
+					'no value of that name, found "colour"',
 				],
 				[
 					'an address of 513',
 					{ 'fixtures[0].settings.address': 513 },
 					'fixtures[0].settings.address',
-					'Invalid value: Expected <=512 but received 513',
+					'512 or less, found 513',
 				],
 				[
 					'nine switches',
 					{ 'fixtures[4].switches': Array(9).fill(true) },
 					'fixtures[4].switches',
-					'Invalid length: Expected 10 but received 9',
+					'a length of 10, found 9',
 				],
-				[
-					'a charge over full',
-					{ 'fixtures[0].charge': 1.01 },
-					'fixtures[0].charge',
-					'Invalid value: Expected <=1 but received 1.01',
-				],
+				['a charge over full', { 'fixtures[0].charge': 1.01 }, 'fixtures[0].charge', '1 or less, found 1.01'],
 				[
 					'a socket of no shape',
 					{ 'cables[0].from': 'desk' },
 					'cables[0].from',
-					'Expected a socket such as wash-1:in, wash-1:out or desk:a',
+					'a socket such as wash-1:in, wash-1:out or desk:a, found "desk"',
 				],
 				[
 					'a wire of no state',
 					{ 'cables[0].plus': 'short' },
 					'cables[0].plus',
-					'Invalid type: Expected ("sound" | "open") but received "short"',
+					'one of "sound", "open", found "short"',
 				],
+				['a desk with no output', { 'desk.outputs': [] }, 'desk.outputs', 'a length of 1 or more, found 0'],
 				[
-					'a desk with no output',
-					{ 'desk.outputs': [] },
-					'desk.outputs',
-					'Invalid length: Expected >=1 but received 0',
+					'an output called out',
+					{ 'desk.outputs[0].id': 'out' },
+					'desk.outputs[0].id',
+					'one small letter, found "out"',
 				],
-				['an output called out', { 'desk.outputs[0].id': 'out' }, 'desk.outputs[0].id', 'Expected one small letter'],
 				[
 					'universe 64000',
 					{ 'desk.outputs[0].universe': 64000 },
 					'desk.outputs[0].universe',
-					'Invalid value: Expected <=63999 but received 64000',
+					'63999 or less, found 64000',
 				],
-				[
-					'a splitter of one',
-					{ 'splitters[0].outputs': 1 },
-					'splitters[0].outputs',
-					'Invalid value: Expected >=2 but received 1',
-				],
-				['code 5', { 'remote.code': 5 }, 'remote.code', 'Invalid value: Expected <=4 but received 5'],
+				['a splitter of one', { 'splitters[0].outputs': 1 }, 'splitters[0].outputs', '2 or more, found 1'],
+				['code 5', { 'remote.code': 5 }, 'remote.code', '4 or less, found 5'],
 			] as const
 		).map(([what, puts, path, why]): Case => [what, { ...puts }, 'sheet.shape', path, shape(path, why)]),
 	);
@@ -391,7 +382,7 @@ test('a sheet is read, or refused with a place in it: whatever is done to a whol
 				expect(error.code).toMatch(
 					/^(sheet\.(shape|id|socket|reference|settings|mains)|profile\.(band|slot|id|reference|panel|default))$/,
 				);
-				expect(error.message.length).toBeGreaterThan(20);
+				expect(errorText(error).length).toBeGreaterThan(20);
 				const holder = error.path.replace(/(\.[^.[\]]+|\[\d+\]|^[^.[\]]+)$/, '');
 				expect(holder === '' || at(input, holder) !== undefined, error.path).toBe(true);
 				refused++;

@@ -16,6 +16,7 @@ import { fewestPresses } from '../../../sim/drill/way/index.ts';
 import type { RigEvent } from '../../../sim/event/index.ts';
 import { openRig, type Rig } from '../../../sim/rig/index.ts';
 import { runs } from '../../runs.ts';
+import { saidBy } from '../../shared/thrown.ts';
 import { anyEvent, play, wandered } from './wander.ts';
 
 const kinds = DRILL_KINDS.map(({ id }) => id);
@@ -186,9 +187,9 @@ describe('the kinds', () => {
 	});
 
 	it('are refused by a name that is none, and by a seed that is none', () => {
-		expect(() => makeDrill('nothing' as DrillKind, 1)).toThrow(
+		expect(saidBy(() => makeDrill('nothing' as DrillKind, 1))).toMatch(
 			/There is no drill "nothing"\. The kinds are address-keys/,
 		);
-		expect(() => makeDrill('defaults', -1)).toThrow(/A seed is a whole number/);
+		expect(saidBy(() => makeDrill('defaults', -1))).toMatch(/A seed is a whole number/);
 	});
 });

@@ -13,6 +13,7 @@ import {
 import { fewestPresses } from '../../../sim/drill/way/index.ts';
 import type { RigEvent } from '../../../sim/event/index.ts';
 import { type Rig, replay, why } from '../../../sim/rig/index.ts';
+import { errorText } from '../../../src/wording/index.ts';
 import { runs } from '../../runs.ts';
 import { thrownBy } from '../../shared/thrown.ts';
 
@@ -198,7 +199,7 @@ describe('hands', () => {
 		for (const door of [markDrill, shortestWay]) {
 			const error = thrownBy(() => door(drill, [{ type: 'clock.wait', ms: 5 }, cheat]));
 			expect(error).toMatchObject({ code: 'drill.hands', path: '[1].type' });
-			expect(error?.message).toBe(
+			expect(errorText(error)).toBe(
 				"This drill is done by panel, power, and 'settings.become' is none of these. Start the drill again.",
 			);
 		}

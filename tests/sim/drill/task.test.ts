@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { quickSheet } from '../../../shared/sheet/index.ts';
 import { makeDrill, makeTask, markDrill, shortestWay } from '../../../sim/drill/index.ts';
+import { saidBy } from '../../shared/thrown.ts';
 
 const sheet = quickSheet({ count: 2, linked: 'desk', profile: 'tallow-6' });
 const goal = [{ is: 'setting', fixture: 'wash-1', key: 'address', value: 50 }] as const;
@@ -31,6 +32,8 @@ describe('a task of one’s own', () => {
 
 	it('that asks for nothing new is refused with a sentence', () => {
 		const value = sheet.fixtures[0]?.settings.address ?? 1;
-		expect(() => makeTask({ ...task, rig: sheet, goal: [{ ...goal[0], value }] })).toThrow(/done before it begins/);
+		expect(saidBy(() => makeTask({ ...task, rig: sheet, goal: [{ ...goal[0], value }] }))).toMatch(
+			/done before it begins/,
+		);
 	});
 });

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { isInputError } from '../../../shared/error/index.ts';
 import { LONGEST_LOG, readEvent, readLog } from '../../../sim/event/index.ts';
+import { errorText } from '../../../src/wording/index.ts';
 import { runs } from '../../runs.ts';
 import { thrownBy } from '../../shared/thrown.ts';
 import { anyEvent } from '../rig/events.ts';
@@ -24,7 +25,7 @@ describe('a log from outside', () => {
 					readLog(junk);
 				} catch (error) {
 					if (!isInputError(error)) throw error;
-					expect(error.message).toMatch(/\.$/);
+					expect(errorText(error)).toMatch(/\.$/);
 				}
 			}),
 			{ numRuns: runs(500) },
@@ -35,7 +36,7 @@ describe('a log from outside', () => {
 		const good = { type: 'key.tap', fixture: 'wash-1', key: 'set' };
 		const error = thrownBy(() => readLog([good, { ...good, key: 'sideways' }]));
 		expect([error.code, error.path]).toEqual(['event.shape', '[1].key']);
-		expect(error.message).toMatch(/can be opened without its log\.$/);
+		expect(errorText(error)).toMatch(/can be opened without its log\.$/);
 	});
 
 	test('a hand-written event: bounds', () => {

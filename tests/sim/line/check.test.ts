@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { receptions, segments, type Wiring } from '../../../sim/line/index.ts';
+import { errorText } from '../../../src/wording/index.ts';
 import { thrownBy } from '../../shared/thrown.ts';
 import { cable, chain, desk, leader, receiver, splitter } from './build.ts';
 
@@ -81,7 +82,7 @@ describe('wiring that cannot be is refused, by both doors', () => {
 	test.each(cases)('%s', (_, wiring, code, path, sentence) => {
 		for (const door of [receptions, segments]) {
 			const error = thrownBy(() => door(wiring));
-			expect({ code: error.code, path: error.path, sentence: error.message }).toEqual({ code, path, sentence });
+			expect({ code: error.code, path: error.path, sentence: errorText(error) }).toEqual({ code, path, sentence });
 		}
 	});
 });

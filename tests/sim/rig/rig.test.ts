@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { isInputError } from '../../../shared/error/index.ts';
 import { type RigEvent, readEvent } from '../../../sim/event/index.ts';
 import { openRig, REASON_IDS, type Rig, replay, why } from '../../../sim/rig/index.ts';
+import { errorText } from '../../../src/wording/index.ts';
 import { runs } from '../../runs.ts';
 import { anyEvent } from './events.ts';
 import { led, mixed } from './sheets.ts';
@@ -43,7 +44,7 @@ function act(rig: Rig, events: readonly RigEvent[]): void {
 			else rig.send(event);
 		} catch (error) {
 			if (!isInputError(error)) throw error;
-			expect(error.message).toMatch(/[.]$/);
+			expect(errorText(error)).toMatch(/[.]$/);
 		}
 	}
 }

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { readSheet } from '../../../shared/sheet/index.ts';
 import type { RigEvent } from '../../../sim/event/index.ts';
 import { openRig, type Rig, why } from '../../../sim/rig/index.ts';
+import { errorText } from '../../../src/wording/index.ts';
 import { thrownBy } from '../../shared/thrown.ts';
 import { led, mixed } from './sheets.ts';
 
@@ -241,7 +242,7 @@ describe('hands and ears', () => {
 		for (const [event, code, sentence] of refused) {
 			const error = thrownBy(() => rig.send(event));
 			expect(error.code).toBe(code);
-			expect(error.message).toMatch(sentence);
+			expect(errorText(error)).toMatch(sentence);
 		}
 		expect(rig.log).toEqual([]);
 		expect(thrownBy(() => rig.wait(-1)).code).toBe('rig.wait');

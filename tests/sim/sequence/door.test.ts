@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { InputError } from '../../../shared/error/index.ts';
 import { type Policy, sequence, type TestProblem } from '../../../sim/sequence/index.ts';
+import { errorText } from '../../../src/wording/index.ts';
 import { walkFor } from './problems.ts';
 
 const POLICIES: readonly Policy[] = ['exact', 'rollout', 'gain', 'order'];
@@ -20,7 +21,7 @@ function refusal(act: () => unknown): [string, string, string] {
 	try {
 		act();
 	} catch (error) {
-		if (error instanceof InputError) return [error.code, error.path, error.message];
+		if (error instanceof InputError) return [error.code, error.path, errorText(error)];
 		throw error;
 	}
 	throw new Error('nothing was refused');

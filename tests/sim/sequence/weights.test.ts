@@ -9,6 +9,7 @@ import {
 	splitBy,
 	updateWeights,
 } from '../../../sim/sequence/index.ts';
+import { errorText } from '../../../src/wording/index.ts';
 import { runs } from '../../runs.ts';
 
 const some = { numRuns: runs(300) };
@@ -32,7 +33,7 @@ function refusal(act: () => unknown): [string, string, string] {
 	try {
 		act();
 	} catch (error) {
-		if (error instanceof InputError) return [error.code, error.path, error.message];
+		if (error instanceof InputError) return [error.code, error.path, errorText(error)];
 	}
 	throw new Error('nothing was refused');
 }
@@ -101,7 +102,7 @@ describe('weights after an answer', () => {
 		],
 		[() => updateWeights([1, 1], [0, 1], 0, 0.6, 2), 'sequence.error-rate', 'errorRate', /from 0 to 0.5; found 0.6/],
 		[() => updateWeights([1, 1], [0, 1], 2, 0.1, 2), 'sequence.answer', 'answer', /from 0 to 1; found 2/],
-		[() => updateWeights([0, 0], [0, 1], 1, 0.1, 2), 'sequence.weights', 'weights', /above 0; found 0/],
+		[() => updateWeights([0, 0], [0, 1], 1, 0.1, 2), 'sequence.weights', 'weights', /above 0; these sum to 0/],
 		[
 			() => updateWeights([1, 0], [0, 1], 1, 0, 2),
 			'sequence.contradiction',

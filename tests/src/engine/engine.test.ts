@@ -3,6 +3,7 @@ import { fetched, InputError } from '../../../shared/error/index.ts';
 import { type Ask, CannotRun, Ended, openEngine, Refused, troubleText } from '../../../src/engine/index.ts';
 import type { Feature, FromWorker, ToWorker } from '../../../src/engine/protocol.ts';
 import { type Port, serve } from '../../../src/engine/serve.ts';
+import { errorText } from '../../../src/wording/index.ts';
 
 /** An engine whose workers run here: everything that crosses is cloned, as a real port does it. */
 function engineOn(features: Readonly<Record<string, () => Promise<Feature>>>) {
@@ -72,7 +73,7 @@ test('nonsense comes back with its code and sentence, a bug as broken; the worke
 		sums({
 			double,
 			odd() {
-				throw new InputError('sums.odd', 'n', 'Give an even number.');
+				throw new InputError('sheet.text', '', { trouble: 'empty' });
 			},
 			bug() {
 				throw new TypeError('no such thing');
@@ -81,8 +82,8 @@ test('nonsense comes back with its code and sentence, a bug as broken; the worke
 	);
 	const refused = await ask('sums.odd', {}).catch((error: unknown) => error);
 	expect(refused).toBeInstanceOf(Refused);
-	expect(refused).toMatchObject({ code: 'sums.odd' });
-	expect(troubleText(refused, words)).toBe('Give an even number.');
+	expect(refused).toMatchObject({ code: 'sheet.text' });
+	expect(troubleText(refused, words)).toBe(errorText(new InputError('sheet.text', '', { trouble: 'empty' })));
 	const broken = await ask('sums.bug', {}).catch((error: unknown) => error);
 	expect(troubleText(broken, words)).toBe('Load the page again.');
 	await expect(ask('nothing.here', {})).rejects.toThrow(/no route/);

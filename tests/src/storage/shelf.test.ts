@@ -10,7 +10,7 @@ const WELL = { damaged: null, isNewer: false, keeps: true, isFull: false };
 const numbers = shelfOf<Record<string, number>>('review', {
 	none: {},
 	reader: async () => (text) => {
-		if (!text.startsWith('{')) throw new InputError('test.damaged', '', 'no');
+		if (!text.startsWith('{')) throw new InputError('review.damaged', '', { trouble: 'damaged' });
 		const all = Object.entries(JSON.parse(text) as Record<string, unknown>);
 		const isSound = ([, value]: [string, unknown]) => Number.isSafeInteger(value);
 		return {

@@ -6,6 +6,7 @@ import { faultOf, placedFaults } from '../../../sim/fault/index.ts';
 import { checksOf } from '../../../sim/finder/checks/index.ts';
 import { type Check, complaintsOf, meantWitness, tableFor, type Witness } from '../../../sim/finder/index.ts';
 import { faultyWitness } from '../../../sim/finder/witness.ts';
+import { errorText } from '../../../src/wording/error.ts';
 import { checkDoes, checkTitle, complaintText, outcomeText, spotOf } from '../../../src/wording/index.ts';
 import { thrownBy } from '../../shared/thrown.ts';
 import { led, mixed } from '../../sim/rig/sheets.ts';
@@ -187,12 +188,12 @@ describe('what a check says', () => {
 
 	it('is nothing for a kind or an outcome that is not there, and says what is', () => {
 		const outcome = thrownBy(() => says(mixed, 'lit', 'bar-1', 'purple'));
-		expect([outcome.code, outcome.message]).toEqual([
+		expect([outcome.code, errorText(outcome)]).toEqual([
 			'words.outcome',
 			"The check 'lit' has no words for 'purple'. It has: lit, dark.",
 		]);
 		const kind = thrownBy(() => spotOf({ kind: 'mend-nothing', place: 'bar-1' }));
-		expect([kind.code, kind.message]).toEqual([
+		expect([kind.code, errorText(kind)]).toEqual([
 			'words.check',
 			"There are no words for a check 'mend-nothing'. Add them to the checks.",
 		]);

@@ -29,26 +29,10 @@ export function parsed(text: string): unknown {
 	throw found === 'deep' ? tooDeep() : found === 'damaged' ? damaged() : tooMany();
 }
 
-const tooDeep = (): InputError =>
-	new InputError(
-		'handed.deep',
-		'',
-		'This is nested deeper than anything that Prep Bay writes. It was left unread. Ask for it again.',
-	);
+const tooDeep = (): InputError => new InputError('handed.deep', '', { trouble: 'too-deep' });
 
-const tooMany = (): InputError =>
-	new InputError(
-		'handed.many',
-		'',
-		'This holds more than anything that Prep Bay writes. It was left unread. Ask for it again.',
-	);
+const tooMany = (): InputError => new InputError('handed.many', '', { trouble: 'too-much' });
 
-export const damaged = (): InputError =>
-	new InputError('handed.damaged', '', 'This is damaged or was cut short on its way. Ask for it again.');
+export const damaged = (): InputError => new InputError('handed.damaged', '', { trouble: 'damaged' });
 
-export const otherVersion = (): InputError =>
-	new InputError(
-		'handed.version',
-		'version',
-		'This was made by another version of Prep Bay. Load the page again to get the newest, or ask for it to be made anew.',
-	);
+export const otherVersion = (): InputError => new InputError('handed.version', 'version', { trouble: 'other-version' });

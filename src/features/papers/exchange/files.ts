@@ -52,9 +52,4 @@ export function readFile(file: unknown, from: string): FromFile {
 const isRecord = (value: unknown): value is Record<string, unknown> =>
 	typeof value === 'object' && value !== null && !Array.isArray(value);
 
-const unknownFile = (): InputError =>
-	new InputError(
-		'handed.unknown',
-		'',
-		'This is no paper, no result and no store of Prep Bay. Choose a file that Prep Bay wrote, or paste its link.',
-	);
+const unknownFile = (): InputError => new InputError('handed.unknown', '', { trouble: 'not-ours' });

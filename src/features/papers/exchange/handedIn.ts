@@ -1,8 +1,10 @@
+import { handedNames } from '../../../../content/en/papers/index.ts';
 import { InputError, isInputError } from '../../../../shared/error/index.ts';
+import { fill } from '../../../wording/index.ts';
 import { damaged, endOfJson, LONGEST_TEXT } from './bounds.ts';
 import { readFile } from './files.ts';
 import { PAPER_LINK, readPaperLink, readResultLink } from './readLink.ts';
-import { refusedFor } from './refuse.ts';
+import { handedError, refusedFor } from './refuse.ts';
 import type { Handed, PaperSetter } from './types.ts';
 
 /** Most pieces that one text is taken apart into, and most that may be cut short before the rest is left. */
@@ -17,10 +19,14 @@ const AT_ONCE = 16;
  * @param set sets the paper that a result link belongs to; `settingOnce` keeps it from being set for each result anew
  * @param from what it is called: a file's name
  */
-export async function readHandedIn(text: string, set: PaperSetter, from = 'The text'): Promise<readonly Handed[]> {
+export async function readHandedIn(
+	text: string,
+	set: PaperSetter,
+	from: string = handedNames.text,
+): Promise<readonly Handed[]> {
 	const pieces: Piece[] = [];
 	for (const piece of piecesOf(text)) pieces.push(piece);
-	const nameOf = (at: number): string => (pieces.length === 1 ? from : `${from}, piece ${at + 1}`);
+	const nameOf = (at: number): string => (pieces.length === 1 ? from : fill(handedNames.piece, { from, n: at + 1 }));
 	const handed: Handed[] = [];
 	for (let at = 0; at < pieces.length; at += AT_ONCE) {
 		const some = pieces.slice(at, at + AT_ONCE);
@@ -36,7 +42,7 @@ async function sortedPiece(piece: Piece, set: PaperSetter, from: string): Promis
 		return await readPiece(piece, set, from);
 	} catch (error) {
 		if (!isInputError(error)) throw error;
-		return { is: 'refused', ...refusedFor(from, error) };
+		return { is: 'refused', ...refusedFor(from, error), error: handedError(error) };
 	}
 }
 
@@ -46,7 +52,7 @@ async function readPiece(piece: Piece, set: PaperSetter, from: string): Promise<
 	const [, what] = PAPER_LINK.exec(piece.link) ?? [];
 	if (what === 'paper') return { is: 'paper', from, ...(await readPaperLink(piece.link)) };
 	if (what === 'result') return { is: 'result', from, ...(await readResultLink(piece.link, set)) };
-	throw new InputError('handed.rig', '', 'This link is to a bench, not to a paper or a result. Open it in a browser.');
+	throw new InputError('handed.rig', '', { trouble: 'a-bench' });
 }
 
 const START = /\{|(?:^|[#\s&])(?:paper|result|rig)=\d{1,6}\.[\w.-]*/g;
@@ -89,23 +95,10 @@ function found(pattern: RegExp, text: string, from: number): RegExpExecArray | n
 
 const nothing = (text: string): InputError =>
 	text.trim() === ''
-		? new InputError('handed.empty', '', 'There is nothing in it. Choose another file, or paste a link.')
-		: new InputError(
-				'handed.nothing',
-				'',
-				'There is no paper and no result in it. Choose a file that Prep Bay wrote, or paste its link.',
-			);
+		? new InputError('handed.empty', '', { trouble: 'empty' })
+		: new InputError('handed.nothing', '', { trouble: 'nothing-in-it' });
 
-const tooLong = (): InputError =>
-	new InputError(
-		'handed.long',
-		'',
-		'This is longer than anything that Prep Bay writes. It was left unread. Take it in parts.',
-	);
+const tooLong = (): InputError => new InputError('handed.long', '', { trouble: 'text-too-long' });
 
 const tooMany = (pieces: number): InputError =>
-	new InputError(
-		'handed.many',
-		'',
-		`Reading stopped after ${pieces - 1} pieces: too many, or too many of them cut short. Take the rest by itself.`,
-	);
+	new InputError('handed.many', '', { trouble: 'too-many-pieces', read: pieces - 1 });

@@ -26,8 +26,7 @@ export interface QrDrawing {
  */
 export function qrDrawing(text: string): QrDrawing {
 	const bytes = new TextEncoder().encode(text).length;
-	if (bytes > MOST_QR_BYTES)
-		throw new InputError('qr.long', '', 'This is more than one QR code carries. Hand it out as a link or a file.');
+	if (bytes > MOST_QR_BYTES) throw new InputError('qr.long', '', { trouble: 'too-long' });
 	const minCorrectionLevel = bytes > MOST_AT_MIDDLE ? correction.L : correction.M;
 	const code = generate(text, { minCorrectionLevel, modes: MODES });
 	let path = '';

@@ -1,4 +1,3 @@
-import { scanWords } from '../../../../content/en/papers/index.ts';
 import { InputError } from '../../../../shared/error/index.ts';
 import { CannotRun, Ended, openEngine } from '../../../engine/index.ts';
 import type { Look } from './qrLook.ts';
@@ -31,7 +30,7 @@ export function openReader(): QrReader {
 	};
 }
 
-type QrTrouble = keyof typeof scanWords.read;
+/** What became of a picture: each has a code and words of its own. */
+type QrTrouble = 'none' | 'slow' | 'stopped' | 'picture' | 'unfetched';
 
-export const qrTrouble = (trouble: QrTrouble): InputError =>
-	new InputError(`qr.${trouble}`, '', scanWords.read[trouble]);
+export const qrTrouble = (trouble: QrTrouble): InputError => new InputError(`qr.${trouble}`, '', {});

@@ -27,12 +27,7 @@ export function qtiFiles(paper: Paper, version: QtiVersion): QtiFiles {
 	const made = paper.items.map((item, i) => ({ item, root: qtiItem(item, `${exportWords.question} ${i + 1}`) }));
 	const within = made.flatMap(({ item, root }) => (root ? [{ id: item.id, path: `items/${item.id}.xml`, root }] : []));
 	const leftOut = made.filter(({ root }) => !root).map(({ item }) => item);
-	if (within.length === 0)
-		throw new InputError(
-			'qti.empty',
-			'items',
-			'Every question of this paper is done on the bench, and no platform has one. Choose a paper with other questions.',
-		);
+	if (within.length === 0) throw new InputError('qti.empty', 'items', { trouble: 'nothing-to-hand-on' });
 	const texts = within.map(({ path, root }) => [path, xmlText(versioned(root, version))] as const);
 	return {
 		files: {

@@ -1,6 +1,7 @@
-import { isInputError } from '../../../../shared/error/index.ts';
+import { InputError, isInputError } from '../../../../shared/error/index.ts';
 import { LONGEST_TEXT } from './bounds.ts';
 import { qrInPicture } from './readQr.ts';
+import { refusedFor } from './refuse.ts';
 import type { Handed } from './types.ts';
 
 /** Sorts a text into what it is, in a worker: a file may hold thousands of records, and the page must not stand still. */
@@ -18,20 +19,15 @@ export async function readFiles(files: Iterable<File>, sort: Sort, signal?: Abor
 }
 
 async function readOne(file: File, sort: Sort, signal?: AbortSignal): Promise<readonly Handed[]> {
-	const refused = (code: string, sentence: string): Handed[] => [{ is: 'refused', from: file.name, code, sentence }];
+	const refused = (error: InputError): Handed[] => [{ is: 'refused', ...refusedFor(file.name, error), error }];
 	try {
 		if (file.type.startsWith('image/')) return await sort(await qrInPicture(file, signal), file.name);
-		if (file.size > 2 * LONGEST_TEXT)
-			return refused('handed.long', 'This file is larger than any that Prep Bay writes. It was left unread.');
+		if (file.size > 2 * LONGEST_TEXT) return refused(new InputError('handed.long', '', { trouble: 'file-too-large' }));
 		return await sort(await file.text(), file.name);
 	} catch (error) {
-		if (isInputError(error)) return refused(error.code, error.message);
+		if (isInputError(error)) return refused(error);
 		// a browser says so when a file has gone, or may not be read
-		if (error instanceof DOMException)
-			return refused(
-				'handed.unread',
-				'The device would not let this file be read. Copy it elsewhere and choose it again.',
-			);
+		if (error instanceof DOMException) return refused(new InputError('handed.unread', '', { trouble: 'unreadable' }));
 		throw error;
 	}
 }

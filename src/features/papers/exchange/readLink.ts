@@ -46,8 +46,7 @@ async function partsOf(fragment: string, what: 'paper' | 'result'): Promise<{ pa
 	const [, found, version, packed = '', check = ''] = PAPER_LINK.exec(fragment) ?? [];
 	if (found !== what) throw damaged();
 	if (Number(version) !== LINK_VERSION) throw otherVersion();
-	if (packed.length > LONGEST_LINK)
-		throw new InputError('handed.long', '', 'This link is longer than any that Prep Bay makes. Ask for a new one.');
+	if (packed.length > LONGEST_LINK) throw new InputError('handed.long', '', { trouble: 'link-too-long' });
 	const bytes = fromBase64url(packed);
 	const text = bytes && (await inflateText(bytes, LINK_BOUNDS.characters));
 	if (!text) throw damaged();

@@ -7,7 +7,7 @@ const LONGEST_SIDE = 1600;
 export const PICTURE_SIZES: readonly number[] = [1, 0.7, 1.37, 0.5, 0.85];
 /** Most bytes of a picture file. */
 const LARGEST = 40_000_000;
-/** Milliseconds that a picture is looked at for: many times what one with a code takes. `scanWords.read.slow` says it. */
+/** Milliseconds that a picture is looked at for: many times what one with a code takes. The words of `qr.slow` say it. */
 const PICTURE_MS = 10_000;
 
 /**

@@ -8,7 +8,7 @@ import type { KeptCount, KeptName, KeptPaper, KeptResult, PaperSlip, Result } fr
 const LONGEST_NAME = 80;
 
 const count = (most: number) => v.pipe(v.number(), v.safeInteger(), v.minValue(0), v.maxValue(most));
-const hex16 = v.pipe(v.string(), v.regex(/^[0-9a-f]{16}$/, '16 hex digits'));
+const hex16 = v.pipe(v.string(), v.regex(/^[0-9a-f]{16}$/, 'hex-16'));
 /** To the end of the year 9999. */
 const time = count(253_402_300_799_999);
 // what steers a line of text, and does not show, has no place in a name
@@ -40,41 +40,41 @@ const keptCountShape = v.object({ version: v.literal(1), attempt: hex16, counts:
 
 /** @throws InputError `handed.shape`, and what `readRecipe` throws */
 export function readSlip(input: unknown): PaperSlip {
-	const { recipe, seed } = held(slipShape, input, 'The paper');
+	const { recipe, seed } = held(slipShape, input);
 	return { recipe: readRecipe(recipe), seed };
 }
 
 /** @throws InputError `handed.shape`, and what `readRecipe` and `readAnswers` throw */
 export function readResult(input: unknown): Result {
-	const shape = held(resultShape, input, 'The result');
+	const shape = held(resultShape, input);
 	return { ...shape, recipe: readRecipe(shape.recipe), answers: readAnswers(shape.answers) };
 }
 
 /** A paper as it is kept. @throws as `readSlip` */
 export function readKeptPaper(input: unknown): KeptPaper {
-	const shape = held(keptPaperShape, input, 'The paper');
+	const shape = held(keptPaperShape, input);
 	return { ...shape, recipe: readRecipe(shape.recipe) };
 }
 
 /** A result as it is kept. @throws as `readResult` */
 export function readKeptResult(input: unknown): KeptResult {
-	const shape = held(keptResultShape, input, 'The result');
+	const shape = held(keptResultShape, input);
 	return { ...shape, result: readResult(shape.result) };
 }
 
 /** A name as it is kept. @throws InputError `handed.shape` */
 export function readKeptName(input: unknown): KeptName {
-	return held(keptNameShape, input, 'The name');
+	return held(keptNameShape, input);
 }
 
 /** Whether a result counts, as it is kept. @throws InputError `handed.shape` */
 export function readKeptCount(input: unknown): KeptCount {
-	return held(keptCountShape, input, 'Whether a result counts');
+	return held(keptCountShape, input);
 }
 
 /** A name as it may be kept, from what was typed: nothing unseen in it, and cut at `LONGEST_NAME`. */
 export const tidyName = (typed: string): string => v.parse(name, typed.slice(0, LONGEST_NAME));
 
-function held<S extends v.GenericSchema>(schema: S, input: unknown, what: string): v.InferOutput<S> {
-	return readShape(schema, migrated(input), { code: 'handed.shape', what, mend: 'Ask for it again.' });
+function held<S extends v.GenericSchema>(schema: S, input: unknown): v.InferOutput<S> {
+	return readShape(schema, migrated(input), 'handed.shape');
 }

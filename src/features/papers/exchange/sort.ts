@@ -1,4 +1,6 @@
+import { flagWords } from '../../../../content/en/papers/index.ts';
 import type { Paper, PaperMark } from '../../../../shared/paper/index.ts';
+import { fill, misfitText } from '../../../wording/index.ts';
 import { peopleOf, type Standing, standingOf } from './people.ts';
 import type { KeptCount, KeptName, PaperMarker, PaperSetter, Taken } from './types.ts';
 
@@ -64,26 +66,19 @@ export async function markTaken(taken: Taken, set: PaperSetter, mark: PaperMarke
 
 /** What does not fit in a result that was marked: what its answers show, its score, its paper and its check. */
 function flagsOf({ taken: { result, whole }, paper, mark }: Marked): readonly Flag[] {
-	const flags: Flag[] = [...mark.misfits];
+	const flags: Flag[] = mark.misfits.map((each) => ({
+		code: each.code,
+		item: each.item,
+		sentence: misfitText(each),
+	}));
 	const told = new Set(flags.map(({ code }) => code));
 	const flag = (code: Flag['code'], sentence: string): void => {
 		if (!told.has(code)) flags.push({ code, item: '', sentence });
 	};
-	if (result.paper !== paper.mark)
-		flag(
-			'paper-altered',
-			'It was sat on a paper that its recipe and seed do not set: the paper was changed, or another version of Prep Bay set it. It is marked as the paper is set here.',
-		);
+	if (result.paper !== paper.mark) flag('paper-altered', flagWords['other-paper']);
 	if (result.claimed !== mark.score)
-		flag(
-			'score-differs',
-			`It says ${result.claimed} right, and its answers come to ${mark.score}. The mark goes by the answers.`,
-		);
-	if (!whole)
-		flag(
-			'changed-after',
-			'It was changed, or hurt on its way, after it was handed in: its check does not fit. Ask for it again.',
-		);
+		flag('score-differs', fill(flagWords['score-differs'], { claimed: result.claimed, score: mark.score }));
+	if (!whole) flag('changed-after', flagWords['changed-after']);
 	return flags;
 }
 

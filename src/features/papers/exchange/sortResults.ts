@@ -1,4 +1,5 @@
 import { isInputError } from '../../../../shared/error/index.ts';
+import { errorText } from '../../../wording/index.ts';
 import { laidOut, type Marked, markTaken, namedBy, type SortedOut } from './sort.ts';
 import type { KeptCount, KeptName, PaperMarker, PaperSetter, Taken } from './types.ts';
 
@@ -24,7 +25,7 @@ export async function sortResults(
 			marked.push(await markTaken(taken, set, mark));
 		} catch (error) {
 			if (!isInputError(error)) throw error;
-			unset.push({ taken, name: nameOf(taken), flag: { code: 'not-set', item: '', sentence: error.message } });
+			unset.push({ taken, name: nameOf(taken), flag: { code: 'not-set', item: '', sentence: errorText(error) } });
 		}
 	}
 	return { ...laidOut(marked, names, counts), unset };

@@ -1,3 +1,4 @@
+import type { InputError } from '../../../../shared/error/index.ts';
 import type { Answers, Paper, PaperMark, PaperRecipe, PaperRecipeInput } from '../../../../shared/paper/index.ts';
 
 /** A paper as it travels: what sets it, and nothing that is right. */
@@ -43,7 +44,7 @@ export type Handed =
 	| ({ readonly is: 'result'; readonly from: string } & Taken)
 	/** A whole store: papers, results and names, and what of it could not be read. */
 	| { readonly is: 'store'; readonly from: string; readonly held: Held; readonly refused: readonly Refused[] }
-	| ({ readonly is: 'refused' } & Refused);
+	| ({ readonly is: 'refused'; readonly error: InputError } & Refused);
 
 /** What could not be read, by name, and why. */
 export interface Refused {

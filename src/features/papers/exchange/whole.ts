@@ -1,4 +1,6 @@
-import { isInputError } from '../../../../shared/error/index.ts';
+import { handedNames } from '../../../../content/en/papers/index.ts';
+import { InputError, isInputError } from '../../../../shared/error/index.ts';
+import { fill } from '../../../wording/index.ts';
 import { refusedFor } from './refuse.ts';
 import { readKeptCount, readKeptName, readKeptPaper, readKeptResult } from './schema.ts';
 import type { Held, KeptCount, KeptName, KeptPaper, KeptResult, Refused } from './types.ts';
@@ -26,21 +28,28 @@ export function heldFrom(
 	const all = <T>(list: string, what: string, read: (record: unknown) => T): T[] => {
 		const records = file[list];
 		if (!Array.isArray(records)) {
-			refused.push({ from: `${from}, ${list}`, code: 'handed.shape', sentence: `There is no list of ${list} in it.` });
+			const error = new InputError('handed.shape', list, { trouble: 'no-list', list });
+			refused.push(refusedFor(fill(handedNames.list, { from, list }), error));
 			return [];
 		}
 		if (records.length > MOST)
-			refused.push({
-				from: `${from}, ${list}`,
-				code: 'handed.long',
-				sentence: `It has ${records.length} ${list}; the first ${MOST} were read. Split the file to read the rest.`,
-			});
+			refused.push(
+				refusedFor(
+					fill(handedNames.list, { from, list }),
+					new InputError('handed.long', list, {
+						trouble: 'list-too-long',
+						list,
+						count: records.length,
+						limit: MOST,
+					}),
+				),
+			);
 		return records.slice(0, MOST).flatMap((record, i) => {
 			try {
 				return [read(record)];
 			} catch (error) {
 				if (!isInputError(error)) throw error;
-				refused.push(refusedFor(`${from}, ${what} ${i + 1}`, error));
+				refused.push(refusedFor(fill(handedNames.record, { from, what, n: i + 1 }), error));
 				return [];
 			}
 		});

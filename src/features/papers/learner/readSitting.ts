@@ -23,9 +23,8 @@ const sittingSchema = v.strictObject({
 
 /** A sitting as it was kept, from text. @throws InputError `sitting.damaged`, and what `readAnswers` throws */
 export function readSitting(text: string): Sitting {
-	const words = { code: 'sitting.damaged', what: 'What was kept of this paper', mend: 'It is set aside.' };
 	const found = readJson(text, KEPT.sitting.bounds);
-	if (typeof found === 'string') throw new InputError('sitting.damaged', '', 'What was kept of this paper is damaged.');
-	const shape = readShape(sittingSchema, found.value, words);
+	if (typeof found === 'string') throw new InputError('sitting.damaged', '', { trouble: 'damaged' });
+	const shape = readShape(sittingSchema, found.value, 'sitting.damaged');
 	return { ...shape, answers: readAnswers(shape.answers) };
 }

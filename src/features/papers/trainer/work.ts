@@ -1,6 +1,7 @@
 import { trainerWords } from '../../../../content/en/papers/index.ts';
 import { InputError, isInputError } from '../../../../shared/error/index.ts';
 import type { PaperMark, PaperRecipe } from '../../../../shared/paper/index.ts';
+import { errorText } from '../../../wording/index.ts';
 import { markAny, setAny } from '../engine.ts';
 import {
 	type ClassTable,
@@ -77,7 +78,7 @@ export const trainerWork: TrainerWork = {
 					papers.push(each.recipe.title);
 				} catch (error) {
 					if (!isInputError(error)) throw error;
-					refused.push({ from: each.from, code: error.code, sentence: error.message });
+					refused.push({ from: each.from, code: error.code, sentence: errorText(error) });
 				}
 			} else pile.push(each);
 		}
@@ -217,4 +218,4 @@ async function keepPapersOf(kept: PaperStore, pile: readonly Taken[]): Promise<v
 	}
 }
 
-const gone = (): InputError => new InputError('papers.gone', '', trainerWords.gone);
+const gone = (): InputError => new InputError('papers.gone', '', { trouble: 'not-kept' });

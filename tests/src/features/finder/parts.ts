@@ -2,6 +2,7 @@ import { isInputError } from '../../../../shared/error/index.ts';
 import { type Ask, Refused } from '../../../../src/engine/index.ts';
 import { finderStore } from '../../../../src/features/finder/store.ts';
 import { makeWork } from '../../../../src/features/finder/work.ts';
+import { errorText } from '../../../../src/wording/index.ts';
 import { memory } from '../../storage/memory.ts';
 
 /** What the worker does, asked with no worker between: everything goes through JSON, as nothing else may cross. */
@@ -15,7 +16,7 @@ function askHere(): Ask {
 		try {
 			return through(await act(through(asks), (stage) => onStage?.(stage)));
 		} catch (error) {
-			throw isInputError(error) ? new Refused(error.code, error.message) : error;
+			throw isInputError(error) ? new Refused(error.code, errorText(error)) : error;
 		}
 	};
 }

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { finderWords, sheetWords } from '../../../../content/en/finder/index.ts';
+import { errors } from '../../../../content/en/errors/index.ts';
+import { finderWords } from '../../../../content/en/finder/index.ts';
 import { bundledRig } from '../../../../shared/sheet/index.ts';
 import type { RigEvent } from '../../../../sim/event/index.ts';
 import { faultyWitness, openBench } from '../../../../sim/finder/index.ts';
@@ -349,10 +350,14 @@ describe('a sheet of one’s own', () => {
 
 	const many = { ...sheet, fixtures: Array.from({ length: 65 }, () => sheet.fixtures[0]) };
 	test.each([
-		['nothing', ' ', sheetWords.empty],
-		['prose', 'four washes on a bar', sheetWords.notJson],
-		['an empty rig', JSON.stringify({ version: 1, name: 'Bare', fixtures: [] }), sheetWords.none],
-		['too many fixtures', JSON.stringify(many), sheetWords.crowded(65, 64)],
+		['nothing', ' ', errors['sheet.text'][0].says],
+		['prose', 'four washes on a bar', errors['sheet.text'][1].says],
+		['an empty rig', JSON.stringify({ version: 1, name: 'Bare', fixtures: [] }), errors['sheet.empty']],
+		[
+			'too many fixtures',
+			JSON.stringify(many),
+			'This sheet has 65 fixtures and the finder works with 64 at most. Cut it down to the line in question.',
+		],
 		['a shape that is off', JSON.stringify({ ...sheet, desk: 7 }), 'The rig sheet does not fit at desk: '],
 		[
 			'a profile nobody has',

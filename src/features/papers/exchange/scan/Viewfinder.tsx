@@ -3,6 +3,7 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import { paperWords, scanWords } from '../../../../../content/en/papers/index.ts';
 import { isInputError } from '../../../../../shared/error/index.ts';
 import { Live } from '../../../../ui/index.ts';
+import { errorText } from '../../../../wording/index.ts';
 import { frameReader } from '../readQr.ts';
 import { cameraTrouble, closeCamera, openCamera } from './openCamera.ts';
 
@@ -37,7 +38,7 @@ export default function Viewfinder({ onText, onOff }: Props): JSX.Element {
 		const fail = (error: unknown) => {
 			if (isOver) return;
 			end();
-			told.current.onOff(isInputError(error) ? error.message : paperWords.failed);
+			told.current.onOff(isInputError(error) ? errorText(error) : paperWords.failed);
 		};
 		const leave = () => {
 			if (document.visibilityState !== 'hidden' || isOver) return;

@@ -1,10 +1,9 @@
-import { scanWords } from '../../../../../content/en/papers/index.ts';
 import { InputError } from '../../../../../shared/error/index.ts';
 
 /** Dots to ask for: a code of a whole paper is dense. A camera with fewer gives what it has. */
 const WANTED = { width: { ideal: 1920 }, height: { ideal: 1080 } };
 
-type Trouble = keyof typeof scanWords.trouble;
+type Trouble = 'insecure' | 'unable' | 'refused' | 'missing' | 'busy' | 'stopped';
 
 /** What went wrong, by the name the browser gives it (W3C Media Capture and Streams, `getUserMedia`). */
 const TROUBLES: Readonly<Record<string, Trouble>> = {
@@ -34,8 +33,7 @@ export async function openCamera(
 	}
 }
 
-export const cameraTrouble = (trouble: Trouble): InputError =>
-	new InputError(`camera.${trouble}`, '', scanWords.trouble[trouble]);
+export const cameraTrouble = (trouble: Trouble): InputError => new InputError(`camera.${trouble}`, '', {});
 
 /** Lets the camera go: its light goes out. */
 export function closeCamera(stream: MediaStream | null): void {

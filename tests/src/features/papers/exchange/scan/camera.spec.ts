@@ -1,5 +1,6 @@
 import AxeBuilder from '@axe-core/playwright';
 import { type Browser, expect, type Page, test } from '@playwright/test';
+import { errors } from '../../../../../../content/en/errors/index.ts';
 import { scanWords } from '../../../../../../content/en/papers/index.ts';
 import { type PaperRecipeInput, readRecipe, setPaper } from '../../../../../../shared/paper/index.ts';
 import { paperFragment, resultFragment } from '../../../../../../src/features/papers/exchange/link.ts';
@@ -116,10 +117,10 @@ test('a camera that is refused, missing, or not given to such a page: a sentence
 		['nothing'],
 		['--host-resolver-rules=MAP venue.test 127.0.0.1', '--deny-permission-prompts'],
 	);
-	await says(await pageIn(browser, baseURL, []), scanWords.trouble.refused);
-	await says(await pageIn(browser, baseURL), scanWords.trouble.insecure, `http://venue.test:${port}/papers/sit/`);
+	await says(await pageIn(browser, baseURL, []), errors['camera.refused']);
+	await says(await pageIn(browser, baseURL), errors['camera.insecure'], `http://venue.test:${port}/papers/sit/`);
 	await browser.close();
 	const bare = await browserWith(null);
-	await says(await pageIn(bare, baseURL), scanWords.trouble.missing);
+	await says(await pageIn(bare, baseURL), errors['camera.missing']);
 	await bare.close();
 });

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { scanWords } from '../../../../../../content/en/papers/index.ts';
+import { errors } from '../../../../../../content/en/errors/index.ts';
 import { isInputError } from '../../../../../../shared/error/index.ts';
 import { closeCamera, openCamera } from '../../../../../../src/features/papers/exchange/scan/openCamera.ts';
+import { errorText } from '../../../../../../src/wording/index.ts';
 
 const giving = (getUserMedia: MediaDevices['getUserMedia']) => ({ getUserMedia });
 const failing = (name: string) => giving(() => Promise.reject(new DOMException('no', name)));
@@ -10,7 +11,7 @@ async function troubleOf(devices: Parameters<typeof openCamera>[0], isSecure = t
 	try {
 		await openCamera(devices, isSecure);
 	} catch (error) {
-		if (isInputError(error)) return `${error.code} ${error.message}`;
+		if (isInputError(error)) return `${error.code} ${errorText(error)}`;
 		throw error;
 	}
 	return 'none';
@@ -33,8 +34,8 @@ describe('the camera', () => {
 
 	it('is not asked for where it cannot be given: each with what to do instead', async () => {
 		const never = giving(() => Promise.reject(new Error('asked')));
-		expect(await troubleOf(never, false)).toBe(`camera.insecure ${scanWords.trouble.insecure}`);
-		expect(await troubleOf(undefined)).toBe(`camera.unable ${scanWords.trouble.unable}`);
+		expect(await troubleOf(never, false)).toBe(`camera.insecure ${errors['camera.insecure']}`);
+		expect(await troubleOf(undefined)).toBe(`camera.unable ${errors['camera.unable']}`);
 	});
 
 	it.each([
@@ -46,7 +47,7 @@ describe('the camera', () => {
 		['AbortError', 'busy'],
 		['TypeError', 'unable'],
 	] as const)('%s is told as %s', async (name, trouble) => {
-		expect(await troubleOf(failing(name))).toBe(`camera.${trouble} ${scanWords.trouble[trouble]}`);
+		expect(await troubleOf(failing(name))).toBe(`camera.${trouble} ${errors[`camera.${trouble}`]}`);
 	});
 
 	it('is let go track by track, and where there is none at once', () => {
