@@ -163,13 +163,6 @@ export interface SheetBox extends SheetDevice {
 /** The names of a sheet's lists of boxes. */
 export const BOX_LISTS: readonly (keyof Boxes)[] = Object.freeze(Object.keys(noBoxes()) as (keyof Boxes)[]);
 
-/** What sockets each kind has, as a sentence about one that is not there says it. */
-export const SOCKET_WORDS: Readonly<Record<DeviceKind, string>> = Object.freeze({
-	fixture: 'a fixture has in and out',
-	desk: 'a desk its outputs',
-	splitter: 'a splitter in and numbers',
-});
-
 const port = (
 	socket: string,
 	direction: DevicePort['direction'],

@@ -36,6 +36,6 @@ describe('a sheet', () => {
 		const sheet = { fixtures: [{ profile: 'cobble' }, { profile: 'no-such-wash' }], profiles: [] };
 		await loadProfiles(sheet);
 		expect(profileFor(sheet as never, 'cobble').id).toBe('cobble');
-		expect(() => profileFor(sheet as never, 'no-such-wash')).toThrow(/No fixture profile is called 'no-such-wash'/);
+		expect(() => profileFor(sheet as never, 'no-such-wash')).toThrow(/no such profile \(id no-such-wash\)/);
 	});
 });

@@ -98,6 +98,8 @@ const provoked: Partial<Record<ErrorCode, () => unknown>> = {
 /** And where, for those whose name is put together, or that take a whole page: the test, and what it says of them. */
 const elsewhere: Partial<Record<ErrorCode, readonly [test: string, says: string]>> = {
 	'log.slow': ['tests/src/features/rig/link.test.ts', 'more history than the device can play'],
+	'file.newer': ['tests/src/features/bench/file.spec.ts', 'saved by a newer Prep Bay'],
+	'file.damaged': ['tests/src/features/bench/file.spec.ts', 'holds no bench of Prep Bay'],
 	'log.stopped': ['tests/src/features/rig/link.test.ts', 'You stopped this rig'],
 	'hidden.rig': ['tests/site/hidden.spec.ts', 'a bad number and a bad link get a sentence each'],
 	'casefile.rig': ['tests/src/features/fault-tree/fit.test.ts', 'No bundled rig is called'],
