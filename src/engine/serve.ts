@@ -1,5 +1,5 @@
 import { fetched, isInputError, NotFetched } from '../../shared/error/index.ts';
-import { errorText } from '../wording/index.ts';
+import { errorTextLater } from '../wording/index.ts';
 import type { Feature, FromWorker, ToWorker } from './protocol.ts';
 
 /** The worker's end of its port: what `self` is there. */
@@ -29,7 +29,8 @@ export function serve(port: Port, features: Readonly<Record<string, () => Promis
 			port.postMessage({ id, result: await (feature.routes as Record<string, Act>)[act]?.(asks, tell) });
 			return feature;
 		} catch (error) {
-			if (isInputError(error)) port.postMessage({ id, refused: { code: error.code, sentence: errorText(error) } });
+			if (isInputError(error))
+				port.postMessage({ id, refused: { code: error.code, sentence: await errorTextLater(error) } });
 			else port.postMessage({ id, broke: String(error), isUnfetched: error instanceof NotFetched });
 			return null;
 		}

@@ -18,6 +18,7 @@ export { fill } from './fill.ts';
 export { checkDoes, checkTitle, complaintText, outcomeText, spotOf } from './finder.ts';
 export { hintText } from './hint.ts';
 export { startCodeWords } from './kinds.ts';
+export { errorTextLater } from './laterError.ts';
 export { cableName, cableText, fixtureName, modeName, portText } from './names.ts';
 export {
 	answerText,

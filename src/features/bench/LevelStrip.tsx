@@ -3,7 +3,7 @@ import { useId, useState } from 'preact/hooks';
 import { deskWords } from '../../../content/en/bench/index.ts';
 import { formatLevel, middleOf, parseLevel } from '../../../shared/dmx/index.ts';
 import { isInputError } from '../../../shared/error/index.ts';
-import { errorText } from '../../wording/index.ts';
+import { errorTextLater } from '../../wording/index.ts';
 import type { Strip } from './desk.ts';
 
 interface EntryProps {
@@ -30,7 +30,7 @@ export function LevelEntry({ label, slider, level, onType, onSlide, onRest }: En
 			if (value !== level) onType(value);
 		} catch (error) {
 			if (!isInputError(error)) throw error;
-			mark(errorText(error));
+			void errorTextLater(error).then(mark);
 		}
 	};
 	return (

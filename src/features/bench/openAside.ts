@@ -1,6 +1,6 @@
 import { asideWords } from '../../../content/en/bench/index.ts';
 import { isInputError } from '../../../shared/error/index.ts';
-import { errorText } from '../../wording/index.ts';
+import { errorTextLater } from '../../wording/index.ts';
 import { asideText, readText } from '../rig/index.ts';
 import { IN_PLACE, type Opening, plainly, type Ways } from './opened.ts';
 import { openKept, played } from './reopening.ts';
@@ -19,6 +19,6 @@ export async function openAside(id: string, ways: Ways): Promise<Opening | strin
 		return plainly(await played(found.kept, ways), { keepAtOnce: true, backFrom: id });
 	} catch (error) {
 		if (!isInputError(error)) throw error;
-		return error.code === 'log.stopped' ? errorText(error) : asideWords.damagedAside;
+		return error.code === 'log.stopped' ? errorTextLater(error) : asideWords.damagedAside;
 	}
 }

@@ -1,7 +1,7 @@
 import { fileWords, openingWords } from '../../../content/en/bench/index.ts';
-import { isInputError } from '../../../shared/error/index.ts';
+import { type InputError, isInputError } from '../../../shared/error/index.ts';
 import { LINK_BOUNDS } from '../../storage/index.ts';
-import { errorText } from '../../wording/index.ts';
+import { errorTextLater } from '../../wording/index.ts';
 import {
 	isKept,
 	type Kept,
@@ -56,7 +56,7 @@ export async function openLink(fragment: string, ways: Ways): Promise<Opening> {
 	} catch (error) {
 		if (!isInputError(error)) throw error;
 		const before = isKept(storage) ? IN_PLACE : null;
-		return plainly(rigStore(emptySheet()), { trouble: troubleOf(error), before });
+		return plainly(rigStore(emptySheet()), { trouble: await troubleOf(error), before });
 	}
 }
 
@@ -76,7 +76,7 @@ export async function openFile(file: Pick<File, 'size' | 'text'>, ways: Ways): P
 		// so a browser says that a file has gone, or may not be read
 		if (error instanceof DOMException) return fileWords.unread;
 		if (!isInputError(error)) throw error;
-		return /^(file\.|link\.(crowded|slow)|log\.stopped)/.test(error.code) ? errorText(error) : fileWords.noFit;
+		return /^(file\.|link\.(crowded|slow)|log\.stopped)/.test(error.code) ? errorTextLater(error) : fileWords.noFit;
 	}
 }
 
@@ -85,7 +85,7 @@ export const played = async ({ sheet, log }: Kept, playing: Playing): Promise<Ri
 	storeOf(await playInStretches(sheet, log, playing));
 
 /** One sentence about a link: its own where the link itself is off, a plain one where its insides do not fit. */
-function troubleOf({ code, message }: { code: string; message: string }): string {
-	const own = code.startsWith('link.') || code === 'log.stopped';
-	return own ? openingWords.badLink(message) : openingWords.noFit;
+async function troubleOf(error: InputError): Promise<string> {
+	const own = error.code.startsWith('link.') || error.code === 'log.stopped';
+	return own ? openingWords.badLink(await errorTextLater(error)) : openingWords.noFit;
 }

@@ -4,7 +4,7 @@ import { reviewWords as words } from '../../../content/en/review/index.ts';
 import { isInputError } from '../../../shared/error/index.ts';
 import { DEVICE, Keeping, Trouble } from '../../storage/index.ts';
 import { Live } from '../../ui/index.ts';
-import { errorText } from '../../wording/index.ts';
+import { errorTextLater } from '../../wording/index.ts';
 import {
 	type Deck,
 	deckShelf,
@@ -51,7 +51,7 @@ export function Review({ names }: Props): JSX.Element {
 			);
 		} catch (error) {
 			if (!isInputError(error)) throw error;
-			say(errorText(error));
+			say(await errorTextLater(error));
 		}
 	};
 	if (sitting)

@@ -3,7 +3,7 @@ import type { RigSheet } from '../../../shared/sheet/index.ts';
 import type { RigEvent } from '../../../sim/event/index.ts';
 import type { Rig, Sight } from '../../../sim/rig/index.ts';
 import { openUnharmed } from '../../../sim/rig/trusted.ts';
-import { errorText } from '../../wording/index.ts';
+import { errorTextLater } from '../../wording/index.ts';
 import type { Kept } from './kept.ts';
 import { minusLast, playBack } from './play.ts';
 
@@ -95,15 +95,19 @@ export function storeOf(open: Rig): RigStore {
 		said = words === null ? null : { words, turn: (said?.turn ?? 0) + 1 };
 		tell();
 	};
+	let attempts = 0;
 	/** Does something that may be nonsense; a bug is let through. */
 	const attempt = (act: () => void): boolean => {
 		try {
 			act();
 		} catch (error) {
 			if (!isInputError(error)) throw error;
-			say(errorText(error));
+			const turn = ++attempts;
+			// its words come a moment later: what was done meanwhile has made them old
+			void errorTextLater(error).then((words) => turn === attempts && say(words));
 			return false;
 		}
+		attempts++;
 		said = null;
 		changed();
 		return true;

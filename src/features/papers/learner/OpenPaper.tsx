@@ -4,7 +4,7 @@ import { scanWords, sitWords } from '../../../../content/en/papers/index.ts';
 import { isInputError } from '../../../../shared/error/index.ts';
 import { DEVICE } from '../../../storage/index.ts';
 import { Button, Live, Notice } from '../../../ui/index.ts';
-import { errorText } from '../../../wording/index.ts';
+import { errorTextLater } from '../../../wording/index.ts';
 import { ScanQr } from '../exchange/scan/ScanQr.tsx';
 import { lastPaper } from './keepSitting.ts';
 
@@ -47,7 +47,7 @@ export function OpenPaper({ onText }: { onText: (text: string) => Promise<void> 
 		} catch (error) {
 			if (last.current !== stop) return;
 			read(null);
-			tell(isInputError(error) ? errorText(error) : sitWords.notPaper);
+			tell(isInputError(error) ? await errorTextLater(error) : sitWords.notPaper);
 		}
 	};
 	return (

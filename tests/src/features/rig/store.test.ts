@@ -79,18 +79,22 @@ describe('the store', () => {
 		expect(minusLast([])).toEqual([]);
 	});
 
-	it('turns nonsense into a sentence, and nothing is lost', () => {
+	it('turns nonsense into a sentence, and nothing is lost', async () => {
 		const store = rigStore(pair);
 		store.send({ type: 'desk.level', universe: 1, slot: 1, level: 9 });
 		const before = picture(store.rig);
 		expect(store.send({ type: 'cable.lift', cable: 'none' })).toBe(false);
-		expect(store.said?.words).toBe("There is no cable 'none' on this rig.");
+		await vi.waitFor(() => expect(store.said?.words).toBe("There is no cable 'none' on this rig."));
 		expect(picture(store.rig)).toBe(before);
 		expect(store.rig.log).toHaveLength(1);
 		const { turn } = store.said ?? { turn: 0 };
 		store.send({ type: 'cable.lift', cable: 'none' });
-		expect(store.said?.turn).toBe(turn + 1);
+		await vi.waitFor(() => expect(store.said?.turn).toBe(turn + 1));
+		store.send({ type: 'cable.lift', cable: 'none' });
 		store.send({ type: 'desk.master', level: 4 });
+		expect(store.said).toBeNull();
+		// words of what went before come too late
+		await new Promise((resolve) => setTimeout(resolve, 20));
 		expect(store.said).toBeNull();
 	});
 
@@ -163,7 +167,7 @@ describe('the store', () => {
 		expect(store.rig.now).toBe(6000);
 	});
 
-	it('refuses more than a log may hold, with room for keys still down', () => {
+	it('refuses more than a log may hold, with room for keys still down', async () => {
 		expect(FULL_LOG).toBeLessThan(LONGEST_LOG);
 		const log = Array.from({ length: FULL_LOG + 1 }, () => ({ type: 'hall.power', on: true }) as const);
 		const store = rigStore(
@@ -171,7 +175,7 @@ describe('the store', () => {
 			log,
 		);
 		expect(store.send({ type: 'key.down', fixture: 'wash-1', key: 'up' })).toBe(false);
-		expect(store.said?.words).toMatch(/log of this bench is full/);
+		await vi.waitFor(() => expect(store.said?.words).toMatch(/log of this bench is full/));
 		expect(store.send({ type: 'key.up', fixture: 'wash-1', key: 'up' })).toBe(true);
 	});
 

@@ -3,7 +3,7 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import { paperWords, scanWords } from '../../../../../content/en/papers/index.ts';
 import { isInputError } from '../../../../../shared/error/index.ts';
 import { Live } from '../../../../ui/index.ts';
-import { errorText } from '../../../../wording/index.ts';
+import { errorTextLater } from '../../../../wording/index.ts';
 import { frameReader } from '../readQr.ts';
 import { cameraTrouble, closeCamera, openCamera } from './openCamera.ts';
 
@@ -35,10 +35,10 @@ export default function Viewfinder({ onText, onOff }: Props): JSX.Element {
 			reader.close();
 			closeCamera(stream);
 		};
-		const fail = (error: unknown) => {
+		const fail = async (error: unknown) => {
 			if (isOver) return;
 			end();
-			told.current.onOff(isInputError(error) ? errorText(error) : paperWords.failed);
+			told.current.onOff(isInputError(error) ? await errorTextLater(error) : paperWords.failed);
 		};
 		const leave = () => {
 			if (document.visibilityState !== 'hidden' || isOver) return;
