@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { InputError } from '../../../shared/error/index.ts';
 import { modeOf, type Profile } from '../../../shared/profile/index.ts';
 import { type Ask, compileMode, makeAsk } from '../../../sim/light/index.ts';
+import { errorText } from '../../../src/wording/index.ts';
 import { runs } from '../../runs.ts';
 import { anyFrame, anyMode, fixtures, lab } from './lab.ts';
 
@@ -205,9 +206,9 @@ describe('nonsense is refused', () => {
 	};
 
 	it('a mode the fixture lacks', () => {
-		const { code, message } = refusal(() => compileMode(lab, 'wide'));
-		expect(code).toBe('mode.unknown');
-		expect(message).toBe("Lab has no mode 'wide'. Its modes: three, five, seven, odd.");
+		const error = refusal(() => compileMode(lab, 'wide'));
+		expect(error.code).toBe('mode.unknown');
+		expect(errorText(error)).toBe("Lab has no mode 'wide'. Its modes: three, five, seven, odd.");
 	});
 
 	it.each([0, 513, 1.5, Number.NaN])('a start address of %s', (start) => {
@@ -217,9 +218,9 @@ describe('nonsense is refused', () => {
 
 	it('an ask made for another fixture', () => {
 		const other = makeAsk(fixtures[0] as Profile);
-		const { code, message } = refusal(() => compileMode(lab, 'odd').read(new Uint8Array(512), 1, other));
-		expect(code).toBe('ask.shape');
-		expect(message).toBe(
+		const error = refusal(() => compileMode(lab, 'odd').read(new Uint8Array(512), 1, other));
+		expect(error.code).toBe('ask.shape');
+		expect(errorText(error)).toBe(
 			'An ask for Lab holds 3 cells of 4 emitters; this one is of another size. Make it with makeAsk.',
 		);
 	});
