@@ -18,8 +18,11 @@ const codeSplitting: Exclude<Rolldown.OutputOptions['codeSplitting'], boolean | 
 			tags: ['$initial'],
 			test: /\/(sim\/(rig|fixture|line|light|event)|shared\/(dmx|optics|power|profile|random|sheet))\/|\/node_modules\/(xstate|culori)\//,
 		},
-		{ name: 'bench', tags: ['$initial'], test: /\/src\/features\/(bench|rig)\// },
-		{ name: 'words', tags: ['$initial'], test: /\/content\/en\/(bench|reasons|rig)\/|\/src\/wording\// },
+		{
+			name: 'bench',
+			tags: ['$initial'],
+			test: /\/src\/features\/(bench|rig)\/|\/content\/en\/(bench|reasons)\/|\/src\/wording\/(change|describe|display|event|reason|reasonFacts)\.ts/,
+		},
 	],
 };
 
