@@ -1,6 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
+import { untilKept } from './versions.ts';
 
 const DAY = 86_400_000;
 
@@ -51,10 +52,7 @@ test('what is due is asked by keyboard with the network off, what was asked is n
 }) => {
 	await open(tab, deck());
 	// the whole site is on the device once the worker has it
-	await tab.evaluate(() => navigator.serviceWorker.ready);
-	await expect
-		.poll(() => tab.evaluate(async () => (await caches.keys()).length), { timeout: 30_000 })
-		.toBeGreaterThan(0);
+	await untilKept(tab);
 	await tab.reload();
 	await context.setOffline(true);
 	await expect(tab.getByRole('heading', { name: '2 questions due' })).toBeVisible();
