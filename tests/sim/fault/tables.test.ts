@@ -3,7 +3,7 @@ import { bundledProfile, type Profile } from '../../../shared/profile/index.ts';
 import { bundledRig, type RigSheet } from '../../../shared/sheet/index.ts';
 import type { RigEvent } from '../../../sim/event/index.ts';
 import { FAULTS, faultEvents, faultOf, MENDS, type MendId, placedFaults } from '../../../sim/fault/index.ts';
-
+import { saidBy } from '../../shared/thrown.ts';
 import { CATALOGUE, CHANGES, MENDED, PLACES, REPAIRS } from './tables.ts';
 
 const tallow = bundledProfile('tallow-6') as Profile;
@@ -129,9 +129,11 @@ describe('a mend', () => {
 	});
 
 	test('an id nobody knows, or a place it cannot sit in, is refused', () => {
-		expect(() => faultOf('nothing')).toThrow(/No fault is called 'nothing'/);
+		expect(saidBy(() => faultOf('nothing'))).toMatch(/No fault is called 'nothing'/);
 		const sheet = bundledRig('one-wash');
-		expect(() => faultEvents(sheet, { fault: 'switched-off', place: 'wash-2' })).toThrow(/cannot sit at 'wash-2'/);
-		expect(() => faultEvents(sheet, { fault: 'level-down', place: 'wash-1', detail: 'up' })).toThrow(/\(up\)/);
+		expect(saidBy(() => faultEvents(sheet, { fault: 'switched-off', place: 'wash-2' }))).toMatch(
+			/cannot sit at 'wash-2'/,
+		);
+		expect(saidBy(() => faultEvents(sheet, { fault: 'level-down', place: 'wash-1', detail: 'up' }))).toMatch(/\(up\)/);
 	});
 });
