@@ -16,7 +16,7 @@ const hashOf = (file) => {
 	return `sha256-${createHash('sha256').update(text).digest('base64')}`;
 };
 
-/** What ships leaves out what looks after invariants (`shared/error/assert.ts`); a development server keeps it. */
+/** What ships leaves out what looks after invariants (`shared/error/require.ts`); a development server keeps it. */
 const shipped = {
 	name: 'prep-bay-shipped',
 	config: (_, { command }) => ({ define: command === 'build' ? { SHIPPED: 'true' } : {} }),

@@ -1,7 +1,6 @@
 import { requireWhole } from '../error/index.ts';
-import { LAST_SLOT } from './address.ts';
+import { LAST_SLOT, requireUniverse } from './address.ts';
 import { requireLevel } from './level.ts';
-import { requireUniverse } from './universe.ts';
 
 /** Numbers of ANSI E1.31 (levels over a network), read in restatements of the standard. */
 export const E131 = Object.freeze({

@@ -6,20 +6,35 @@
  */
 export {
 	backToBack,
+	fromAbsolute,
 	highestStart,
 	howManyFit,
 	LAST_SLOT,
+	LAST_UNIVERSE,
 	lastSlot,
 	nthAddress,
 	type Row,
 	requireAddress,
 	requireFootprint,
 	runsPast,
+	type Spot,
 	slotOf,
 	slotsPast,
+	spread,
+	toAbsolute,
 } from './address.ts';
-export { type Band, bandOf, levelAt, middleOf, positionInBand, valuesOf, widthOf } from './bands.ts';
-export { type BandProblem, type BandProblemKind, checkBands } from './check-bands.ts';
+export {
+	type Band,
+	type BandProblem,
+	type BandProblemKind,
+	bandOf,
+	checkBands,
+	levelAt,
+	middleOf,
+	positionInBand,
+	valuesOf,
+	widthOf,
+} from './bands.ts';
 export {
 	addressOf,
 	DIP_REACH,
@@ -32,19 +47,52 @@ export {
 export { E120, rdmChecksum } from './e120.ts';
 export { E131, type E131Lengths, e131Lengths, isLate, multicastAddress } from './e131.ts';
 export {
+	type CoarseFine,
 	formatLevel,
+	formatWord,
 	fractionOf,
+	fractionOfWord,
 	hexOf,
+	joinWord,
 	levelOfFraction,
 	levelOfPercent,
 	levelsShownAs,
+	parseLevel,
 	percentOf,
+	percentOfWord,
 	type Rounding,
+	splitWord,
 	TOP_LEVEL,
+	TOP_WORD,
+	widenLevel,
+	wordOfFraction,
+	wordOfPercent,
 } from './level.ts';
-export { EIA485, isOverloaded, lineOhms, mostReceivers, totalUnitLoads, unitLoadsLeft } from './loads.ts';
-export { parseLevel } from './parse-level.ts';
-export { type Conductor, conductorOf, PINS, pinOf } from './pins.ts';
+export {
+	type Conductor,
+	conductorOf,
+	EIA485,
+	isOverloaded,
+	lineOhms,
+	mostReceivers,
+	PINS,
+	pinOf,
+	totalUnitLoads,
+	unitLoadsLeft,
+} from './line.ts';
+export {
+	breakToBreak,
+	carriesLevels,
+	isDataLost,
+	type PacketShape,
+	packetMicroseconds,
+	refreshRate,
+	START_CODES,
+	type StartCode,
+	type StartCodeId,
+	startCodeOf,
+	TIMING,
+} from './packet.ts';
 export {
 	howManyMore,
 	type NamedPlacement,
@@ -56,24 +104,3 @@ export {
 	slotsLeft,
 	slotsTaken,
 } from './placement.ts';
-export {
-	carriesLevels,
-	START_CODES,
-	type StartCode,
-	type StartCodeId,
-	startCodeOf,
-} from './startcodes.ts';
-export { breakToBreak, isDataLost, type PacketShape, packetMicroseconds, refreshRate, TIMING } from './timing.ts';
-export { fromAbsolute, LAST_UNIVERSE, type Spot, spread, toAbsolute } from './universe.ts';
-export {
-	type CoarseFine,
-	formatWord,
-	fractionOfWord,
-	joinWord,
-	percentOfWord,
-	splitWord,
-	TOP_WORD,
-	widenLevel,
-	wordOfFraction,
-	wordOfPercent,
-} from './word16.ts';

@@ -1,4 +1,4 @@
-import { requireNumber, requireWhole } from '../error/index.ts';
+import { InputError, requireNumber, requireWhole, shown } from '../error/index.ts';
 
 /** The highest value an 8-bit slot can hold. Source: ANSI E1.11, slots carry 0 to 255. */
 export const TOP_LEVEL = 255;
@@ -18,7 +18,7 @@ export function requireLevel(level: number, path = 'level'): number {
 }
 
 /** Hands a percent back if it is one: a number from 0 to 100, fractions allowed. Throws `percent.range`. */
-export function requirePercent(percent: number, path = 'percent'): number {
+function requirePercent(percent: number, path = 'percent'): number {
 	return requireNumber(percent, { lo: 0, hi: 100, code: 'percent.range', path, of: 'percent' });
 }
 
@@ -80,4 +80,123 @@ export function hexOf(level: number): string {
 /** A level as the house shows it, value and percent together: `128 (50 %)`. Throws `level.range`. */
 export function formatLevel(level: number): string {
 	return `${requireLevel(level)} (${percentOf(level)} %)`;
+}
+
+function held(value: number, text: string): number {
+	if (value > TOP_LEVEL) {
+		throw new InputError('level.range', '', { trouble: 'level-past', hi: TOP_LEVEL, found: shown(text) });
+	}
+	return value;
+}
+
+/**
+ * Reads a level as a person types it, upper or lower case, blanks around it allowed:
+ * - `128`: the value, 0 to 255
+ * - `50%`, `50 %`, `12.5 %`, `12,5 %`: a percent, 0 to 100, rounded half up to the nearest level
+ * - `x80`, `0x80`, `#80`: hexadecimal, 0 to FF
+ * - `full` and `out`: 255 and 0, as the trade says them
+ * - `128 (50 %)`: as `formatLevel` writes it
+ *
+ * @throws InputError `level.text` when it is none of these, `level.range` when it is one but past its end,
+ * `level.mismatch` when value and percent stand together and do not agree.
+ */
+export function parseLevel(text: string): number {
+	if (typeof text !== 'string') throw noLevel('not-text', text);
+	const typed = text.trim().toLowerCase();
+
+	if (typed === '') throw new InputError('level.text', '', { trouble: 'nothing-typed' });
+	if (typed === 'full') return TOP_LEVEL;
+	if (typed === 'out') return 0;
+	if (/^\d+$/.test(typed)) return held(Number(typed), typed);
+
+	const percent = /^(\d+(?:[.,]\d+)?)\s*%$/.exec(typed)?.[1];
+	if (percent !== undefined) {
+		const value = Number(percent.replace(',', '.'));
+		if (value > 100) throw new InputError('level.range', '', { trouble: 'percent-past', hi: 100, found: shown(typed) });
+		return levelOfPercent(value);
+	}
+
+	const hex = /^(?:0?x|#)([0-9a-f]+)$/.exec(typed)?.[1];
+	if (hex !== undefined) return held(Number.parseInt(hex, 16), typed);
+
+	const both = /^(\d+) ?\((\d+) ?%\)$/.exec(typed);
+	if (both !== null) {
+		const value = held(Number(both[1]), typed);
+		if (percentOf(value) !== Number(both[2])) {
+			throw new InputError('level.mismatch', '', {
+				trouble: 'value-and-percent-differ',
+				level: value,
+				percent: Number(both[2]),
+				right: percentOf(value),
+			});
+		}
+		return value;
+	}
+
+	if (/^\d+[.,]\d+$/.test(typed)) throw noLevel('not-whole', typed);
+	throw noLevel(/^[0-9a-f]+$/.test(typed) ? 'looks-hexadecimal' : 'no-level', typed);
+}
+
+const noLevel = (
+	trouble: 'not-text' | 'not-whole' | 'looks-hexadecimal' | 'no-level',
+	found: unknown,
+): InputError<'level.text'> => new InputError('level.text', '', { trouble, found: shown(found) });
+
+/** The highest value two slots together can hold: 256 × 256 − 1. */
+export const TOP_WORD = 65535;
+
+/** A 16-bit value as its two slots: coarse (the high byte) stands first on the line, fine right behind it. */
+export type CoarseFine = { readonly coarse: number; readonly fine: number };
+
+/** Hands a 16-bit value back if it is one: a whole number from 0 to 65535. Throws `word.range`. */
+function requireWord(word: number, path = 'word'): number {
+	return requireWhole(word, { lo: 0, hi: TOP_WORD, code: 'word.range', path, of: 'word' });
+}
+
+/** Splits a 16-bit value into its coarse and fine levels: 32768 is coarse 128, fine 0. Throws `word.range`. */
+export function splitWord(word: number): CoarseFine {
+	requireWord(word);
+	return { coarse: word >> 8, fine: word & 0xff };
+}
+
+/** Joins coarse and fine levels into a 16-bit value: coarse × 256 + fine. Throws `level.range`. */
+export function joinWord(coarse: number, fine: number): number {
+	return requireLevel(coarse, 'coarse') * 256 + requireLevel(fine, 'fine');
+}
+
+/**
+ * The 16-bit value that is the same share of full as an 8-bit level: level × 257, so 255 is 65535 and not 65280.
+ * Throws `level.range`.
+ */
+export function widenLevel(level: number): number {
+	return requireLevel(level) * 257;
+}
+
+/** The percent (0 to 100, to the nearest hundredth, half up) of a 16-bit value: 32768 is 50. Throws `word.range`. */
+export function percentOfWord(word: number): number {
+	requireWord(word);
+	return Math.floor((word * 20000 + TOP_WORD) / (2 * TOP_WORD)) / 100;
+}
+
+/**
+ * The 16-bit value (0 to 65535) of a percent (0 to 100, fractions allowed), half up: 50 % is 32768.
+ * Every percent of two decimals comes back as itself from `percentOfWord`. Throws `percent.range`.
+ */
+export function wordOfPercent(percent: number): number {
+	return Math.floor((requirePercent(percent) * TOP_WORD) / 100 + 0.5);
+}
+
+/** The share of full (0 to 1, exact: word / 65535) of a 16-bit value. Throws `word.range`. */
+export function fractionOfWord(word: number): number {
+	return requireWord(word) / TOP_WORD;
+}
+
+/** The 16-bit value (0 to 65535) nearest a share of full (0 to 1), half up. Throws `fraction.range`. */
+export function wordOfFraction(fraction: number): number {
+	return Math.floor(requireFraction(fraction) * TOP_WORD + 0.5);
+}
+
+/** A 16-bit value as the house shows it, value and percent together: `32768 (50.00 %)`. Throws `word.range`. */
+export function formatWord(word: number): string {
+	return `${requireWord(word)} (${percentOfWord(word).toFixed(2)} %)`;
 }

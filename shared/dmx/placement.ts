@@ -1,6 +1,5 @@
 import { InputError } from '../error/index.ts';
-import { LAST_SLOT, requireAddress, requireFootprint } from './address.ts';
-import { requireUniverse } from './universe.ts';
+import { LAST_SLOT, requireAddress, requireFootprint, requireUniverse } from './address.ts';
 
 /** The slots a fixture takes: universe 1 to 63999, start 1 to 512, footprint 0 to 512 (0: it takes none). */
 export type Placement = { readonly universe: number; readonly start: number; readonly footprint: number };

@@ -6,7 +6,7 @@
  * `requireWhole` and `requireNumber` hold a number to its limits.
  * What can never be, whatever anybody gives, is no input error: `assert` says so under `if (CHECKED)`, which what ships leaves out.
  */
-export { assert, CHECKED } from './assert.ts';
+
 export type {
 	BandTrouble,
 	Choice,
@@ -21,7 +21,5 @@ export type {
 	Shape,
 	Span,
 } from './codes.ts';
-export { InputError, isInputError } from './input-error.ts';
-export { messageOf } from './message.ts';
-export { fetched, NotFetched } from './not-fetched.ts';
-export { type Limits, requireNumber, requireWhole, shown } from './require.ts';
+export { fetched, InputError, isInputError, messageOf, NotFetched } from './input-error.ts';
+export { assert, CHECKED, type Limits, requireNumber, requireWhole, shown } from './require.ts';

@@ -4,7 +4,7 @@
  * each with its source. What is left out: anything near the lens (the inverse square law holds from about five times the source's
  * size) and light that comes off the walls.
  */
-export { type Beam, beamOf, candelaAt, candelaOf, peakCandela } from './candela.ts';
+
 export {
 	type Bay,
 	bayOf,
@@ -15,4 +15,15 @@ export {
 	uniformity,
 	widestSpacing,
 } from './row.ts';
-export { aimLux, illuminance, type Pool, poolDiameter, poolOnWall } from './throw.ts';
+export {
+	aimLux,
+	type Beam,
+	beamOf,
+	candelaAt,
+	candelaOf,
+	illuminance,
+	type Pool,
+	peakCandela,
+	poolDiameter,
+	poolOnWall,
+} from './throw.ts';

@@ -1,7 +1,5 @@
 import { InputError, requireNumber, shown } from '../error/index.ts';
-import { type Beam, candelaAt, reachOf } from './candela.ts';
-import { above0, radians } from './limits.ts';
-import { illuminance, poolDiameter } from './throw.ts';
+import { above0, type Beam, candelaAt, illuminance, poolDiameter, radians, reachOf } from './throw.ts';
 
 /** Points along half a bay at which light is reckoned, both ends included; the other half mirrors it. */
 const POINTS = 41;

@@ -4,18 +4,10 @@
  * the arithmetic of the line; the words are in `content/en/papers`. Kinds that are read from a rig come from `sim/paper`, through
  * `PaperSources`. Marking goes by the answers alone, against the paper set anew, never by a score that was sent.
  */
-export {
-	analyse,
-	type Given,
-	type GroupFigures,
-	type ItemAnalysis,
-	type ItemFigures,
-	type ItemFinding,
-	type PersonFigures,
-} from './analyse/index.ts';
-export { asksFor } from './asks.ts';
-export { draft, fresh, lettered, oneOf, say, severalOf, type Wrong } from './draft.ts';
-export { groundOf } from './ground.ts';
+
+export { analyse } from './analyse.ts';
+export { asksFor, draft, fresh, lettered, oneOf, say, severalOf, type Wrong } from './draft.ts';
+export type { Given, GroupFigures, ItemAnalysis, ItemFigures, ItemFinding, PersonFigures } from './figures.ts';
 export {
 	KIND_IDS,
 	KIND_TOPICS,
@@ -35,7 +27,7 @@ export { markPaper } from './mark.ts';
 export { readAnswers, readPaper, readRecipe } from './read.ts';
 export type { PaperRecipe, PaperRecipeInput } from './recipe.ts';
 export { kindsFor, needsRig, topicsOf } from './schedule.ts';
-export { setPaper, TOP_SEED } from './set.ts';
+export { groundOf, setPaper, TOP_SEED } from './set.ts';
 export type {
 	Answer,
 	Answers,

@@ -3,7 +3,7 @@ import { InputError, shown } from '../error/index.ts';
 import { readShape, whole } from '../profile/index.ts';
 import { sheetSchema } from '../sheet/index.ts';
 import { KIND_IDS, LEVELS, MISTAKE_IDS, TOPIC_IDS } from './ids.ts';
-import { requirePlain } from './plain.ts';
+import { requirePlain } from './json.ts';
 import { type PaperRecipe, recipeSchema } from './recipe.ts';
 import type { Answer, Answers, Paper } from './types.ts';
 

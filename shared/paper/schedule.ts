@@ -1,6 +1,13 @@
 import { InputError } from '../error/index.ts';
 import { KIND_IDS, KIND_TOPICS, type KindId, type Level, RIG_KIND_IDS, TOPIC_IDS, type TopicId } from './ids.ts';
-import { PLAIN_KINDS } from './kinds/index.ts';
+import { footprintKind, lastSlotKind, nthAddressKind, runsPastKind } from './kinds/addresses.ts';
+import { bandEdge, bandMiddle, bandsInOrder } from './kinds/bands.ts';
+import { deskSlot, matchSlots, slotDoes } from './kinds/charts.ts';
+import { hexOfValue, percentOfValue, valueOfHex, valueOfPercent } from './kinds/numbers.ts';
+import { coarseFine, valueOfPair } from './kinds/pairs.ts';
+import { howManyFitKind, nextFree, overlapsKind } from './kinds/placing.ts';
+import { addressToDip, dipToAddress } from './kinds/switches.ts';
+import { functionValues, valueFunction } from './kinds/values.ts';
 import type { PaperRecipe } from './recipe.ts';
 import type { Ground, Kind, PaperSources } from './types.ts';
 
@@ -74,3 +81,30 @@ function inTurn(kinds: readonly Kind[]): Kind[] {
 	});
 	return turns.sort((a, b) => a.turn - b.turn).map(({ kind }) => kind);
 }
+
+/** The kinds that are arithmetic on profiles and sheets alone, in the order of `PLAIN_KIND_IDS`. */
+export const PLAIN_KINDS: readonly Kind[] = Object.freeze([
+	valueFunction,
+	functionValues,
+	bandEdge,
+	bandMiddle,
+	percentOfValue,
+	valueOfPercent,
+	hexOfValue,
+	valueOfHex,
+	slotDoes,
+	matchSlots,
+	bandsInOrder,
+	deskSlot,
+	footprintKind,
+	lastSlotKind,
+	nextFree,
+	nthAddressKind,
+	overlapsKind,
+	runsPastKind,
+	howManyFitKind,
+	dipToAddress,
+	addressToDip,
+	coarseFine,
+	valueOfPair,
+]);

@@ -1,8 +1,9 @@
-import { requireWhole } from '../error/index.ts';
+import { InputError, requireWhole } from '../error/index.ts';
+import { BUNDLED, bundledProfile, checkProfile, type Profile } from '../profile/index.ts';
 import { makeRandom, type Random } from '../random/index.ts';
-import { canonical, digest, longDigest } from './digest.ts';
-import { groundOf } from './ground.ts';
+import { bundledRig, profileFor, RIG_IDS, type RigId, type RigSheet, readSheet } from '../sheet/index.ts';
 import { LEVELS, TOPIC_IDS } from './ids.ts';
+import { canonical, digest, longDigest } from './json.ts';
 import { readRecipe } from './read.ts';
 import type { PaperRecipe, PaperRecipeInput } from './recipe.ts';
 import { type Place, schedule } from './schedule.ts';
@@ -74,3 +75,39 @@ function inOrder(items: readonly Item[], order: PaperRecipe['order'], chance: Ra
 	if (order === 'easy-first') return mixed.sort((a, b) => LEVELS.indexOf(a.level) - LEVELS.indexOf(b.level));
 	return mixed;
 }
+
+/**
+ * What a recipe's questions are made on: its own fixtures and the bundled ones it names; with neither, those of its rig; without
+ * a rig, every bundled fixture.
+ * @throws InputError `paper.profile` or `paper.rig` where the recipe names one that is not there, and what `checkProfile` and
+ * `readSheet` throw.
+ */
+export function groundOf(recipe: PaperRecipe): Ground {
+	for (const profile of recipe.own) checkProfile(profile);
+	const sheet = sheetOf(recipe.rig);
+	const named = recipe.profiles.map((id, i) => {
+		const profile = bundledProfile(id);
+		if (profile) return profile;
+		throw new InputError('paper.profile', `profiles[${i}]`, {
+			trouble: 'no-such-profile',
+			id,
+			known: BUNDLED.map((each) => each.id),
+		});
+	});
+	const chosen = distinct([...recipe.own, ...named]);
+	const profiles = chosen.length > 0 || !sheet ? chosen : distinct(fixturesOf(sheet));
+	return { profiles: profiles.length > 0 ? profiles : BUNDLED, sheet };
+}
+
+function sheetOf(rig: PaperRecipe['rig']): RigSheet | null {
+	if (rig === null) return null;
+	if (typeof rig !== 'string') return readSheet(rig);
+	if ((RIG_IDS as readonly string[]).includes(rig)) return bundledRig(rig as RigId);
+	throw new InputError('paper.rig', 'rig', { trouble: 'no-such-rig', id: rig, known: RIG_IDS });
+}
+
+const fixturesOf = (sheet: RigSheet): Profile[] => sheet.fixtures.map(({ profile }) => profileFor(sheet, profile));
+
+/** The first of each id. */
+const distinct = (profiles: readonly Profile[]): Profile[] =>
+	profiles.filter(({ id }, i) => profiles.findIndex((each) => each.id === id) === i);

@@ -1,4 +1,5 @@
-import { type ErrorFacts, InputError } from '../error/index.ts';
+import { type ErrorFacts, InputError, type PartOfFixture } from '../error/index.ts';
+import { isSettingValue, type SettingKey } from './rules.ts';
 import type { Mode, Profile, Slot } from './schema.ts';
 
 /** The facts of a mode that this fixture does not have. */
@@ -31,4 +32,50 @@ export function slotAt(
 		if (slot.fine === n) return { slot, part: 'fine' };
 	}
 	return null;
+}
+
+/** Codes of a setting that cannot be so. */
+type SettingCode = 'profile.reference' | 'profile.default' | 'sheet.settings';
+
+type Named = { readonly id: string };
+
+export function idsOf(things: readonly Named[]): ReadonlySet<string> {
+	return new Set(things.map((thing) => thing.id));
+}
+
+/** Each id once. @throws InputError `profile.id` at the second of two. */
+export function unique(things: readonly Named[], place: string): void {
+	const seen = new Set<string>();
+	for (const [i, thing] of things.entries()) {
+		if (seen.has(thing.id))
+			throw new InputError('profile.id', `${place}[${i}].id`, { trouble: 'id-twice', id: thing.id });
+		seen.add(thing.id);
+	}
+}
+
+/** An id that must be known. @throws InputError with that code, naming `place`. */
+export function refer(
+	known: ReadonlySet<string>,
+	id: string,
+	place: string,
+	of: PartOfFixture,
+	code: SettingCode = 'profile.reference',
+): void {
+	if (!known.has(id)) throw new InputError(code, place, { trouble: 'not-of-the-fixture', of, id, known: [...known] });
+}
+
+/** Whether a fixture of this profile can be set so. @throws InputError `profile.reference`, or the code given, naming `place`. */
+export function checkValue(
+	profile: Profile,
+	key: SettingKey,
+	value: unknown,
+	place: string,
+	code: SettingCode = 'profile.reference',
+): void {
+	if (!isSettingValue(key, value)) {
+		throw new InputError(code, place, { trouble: 'no-such-value', key, value: JSON.stringify(value) });
+	}
+	const ids =
+		key === 'mode' ? profile.modes : key === 'held' ? profile.held : key === 'programme' ? profile.programmes : null;
+	if (ids) refer(idsOf(ids), value as string, place, key as 'mode' | 'held' | 'programme', code);
 }

@@ -7,9 +7,8 @@
  */
 export { loadProfile, profileAtHand } from './bundled/at-hand.ts';
 export { BUNDLED, bundledProfile } from './bundled/index.ts';
-export { footprintOf, modeOf, noMode, slotAt } from './chart.ts';
+export { checkValue, footprintOf, modeOf, noMode, slotAt } from './chart.ts';
 export { checkProfile, readProfile } from './check.ts';
-export { checkValue } from './refer.ts';
 export {
 	LOSSES,
 	SETTING_KEYS,
@@ -24,6 +23,7 @@ export {
 	type Effect,
 	type Emitter,
 	type HeldColour,
+	idText,
 	KEYS,
 	type Key,
 	type KeyedPanel,
@@ -38,6 +38,8 @@ export {
 	profileSchema,
 	type Slot,
 	SOUND_ANSWERS,
+	settingsSchema,
+	someSettingsSchema,
+	whole,
 } from './schema.ts';
-export { idText, settingsSchema, someSettingsSchema, whole } from './settings.ts';
 export { readShape, type ShapeCode } from './shape.ts';

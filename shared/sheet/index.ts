@@ -3,7 +3,7 @@
  * simulated rig (`sim/rig`); a drill starts from one; the desk's patch, the mains links and the sockets
  * in it are held to each other here, so that what opens is a rig that could be built.
  */
-export { asMeant } from './asMeant.ts';
+
 export { bundledRig } from './bundled/index.ts';
 export { loadRig, RIG_IDS, type RigId } from './bundled/load.ts';
 export { loadProfiles, loadSheet, portsOf, profileFor, readSheet, splitPort } from './check.ts';
@@ -21,6 +21,7 @@ export {
 	type SheetDevice,
 	type SheetFixture,
 } from './devices.ts';
+export { asMeant, SOUND_WIRES } from './find.ts';
 export { QUICK_LINKS, QUICK_MOST, type QuickLink, type QuickRig, quickSheet } from './quick.ts';
 export {
 	cableSchema,
@@ -31,4 +32,3 @@ export {
 	type SheetCable,
 	sheetSchema,
 } from './schema.ts';
-export { SOUND_WIRES } from './wires.ts';

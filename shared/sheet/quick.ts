@@ -11,8 +11,8 @@ import {
 	type SomeSettings,
 } from '../profile/index.ts';
 import { noBoxes, type SheetDesk, type SheetFixture } from './devices.ts';
+import { SOUND_WIRES } from './find.ts';
 import type { RigSheet, SheetCable } from './schema.ts';
-import { SOUND_WIRES } from './wires.ts';
 
 /** How a rig without a sheet is linked: on a desk, behind a leader, not at all, or on a desk with two universes. */
 export const QUICK_LINKS = Object.freeze(['desk', 'leader', 'alone', 'two-universes'] as const);

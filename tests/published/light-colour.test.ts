@@ -2,10 +2,10 @@ import Color from 'colorjs.io';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { BUNDLED } from '../../shared/profile/index.ts';
+import { chromaticity, lightness, mix } from '../../sim/light/colour.ts';
 import { cellLight, colourName } from '../../sim/light/index.ts';
-import { chromaticity, lightness, mix } from '../../sim/light/mix.ts';
-import { linearOf, linearOfHex, shownHue } from '../../sim/light/screen-colour.ts';
-import { colourTemperature, distanceFromLocus } from '../../sim/light/white.ts';
+import { linearOf, linearOfHex, shownHue } from '../../sim/light/screen.ts';
+import { colourTemperature, distanceFromLocus } from '../../sim/light/words.ts';
 import { runs } from '../runs.ts';
 
 const anyCell = fc.constantFrom(...BUNDLED).chain((profile) =>

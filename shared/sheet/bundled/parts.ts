@@ -1,7 +1,7 @@
 import { SETTING_KEYS, type SomeSettings } from '../../profile/index.ts';
 import { noBoxes, type SheetDesk, type SheetFixture } from '../devices.ts';
+import { SOUND_WIRES } from '../find.ts';
 import type { RigSheet, RigSheetInput, SheetCable } from '../schema.ts';
-import { SOUND_WIRES } from '../wires.ts';
 
 type Fixture = RigSheetInput['fixtures'][number];
 type Level = { universe: number; slot: number; level: number };

@@ -12,8 +12,8 @@ import {
 	type MistakeId,
 	PLAIN_KIND_IDS,
 } from '../../../shared/paper/index.ts';
-import { judge, looksLike } from '../../../shared/paper/judge.ts';
-import { PLAIN_KINDS } from '../../../shared/paper/kinds/index.ts';
+import { judge, looksLike } from '../../../shared/paper/mark.ts';
+import { PLAIN_KINDS } from '../../../shared/paper/schedule.ts';
 import { makeRandom } from '../../../shared/random/index.ts';
 import { readSheet } from '../../../shared/sheet/index.ts';
 import { optionText } from '../../../src/wording/papers.ts';

@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { analyse } from '../../../../shared/paper/analyse/index.ts';
+import { analyse } from '../../../../shared/paper/index.ts';
 import type { ItemMark, PaperMark } from '../../../../shared/paper/types.ts';
 import { makeRandom, type Random } from '../../../../shared/random/index.ts';
 import { runs } from '../../../runs.ts';

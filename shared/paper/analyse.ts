@@ -1,9 +1,7 @@
-import { InputError, shown } from '../../error/index.ts';
-import { alphaInterval, kr20, variance } from '../../statistics/index.ts';
-import type { ItemMark, PaperMark } from '../types.ts';
-import { groupBy, groupOne } from './groups.ts';
-import { itemFigures } from './item.ts';
-import type { ItemAnalysis } from './types.ts';
+import { InputError, shown } from '../error/index.ts';
+import { alphaInterval, kr20, variance } from '../statistics/index.ts';
+import { groupBy, groupOne, type ItemAnalysis, itemFigures } from './figures.ts';
+import type { ItemMark, PaperMark } from './types.ts';
 
 /**
  * Analyses one paper from everybody's marks of it: difficulty, discrimination and point-biserial of each question, KR-20 with

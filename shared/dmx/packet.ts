@@ -1,5 +1,6 @@
 import { type Limits, requireNumber, requireWhole } from '../error/index.ts';
 import { LAST_SLOT } from './address.ts';
+import { requireLevel } from './level.ts';
 
 /** Break to break, at most, that a receiver must still take: 1.25 s (ANSI E1.11: a driver's constants, and from memory). */
 const LONGEST_GAP_US = 1_250_000;
@@ -98,4 +99,42 @@ export function refreshRate(slots: number, shape: PacketShape = {}): number {
 /** Whether one of our receivers whose last packet was this many milliseconds ago has lost data: from 1250 on. */
 export function isDataLost(milliseconds: number): boolean {
 	return milliseconds >= TIMING.lossOfDataMs;
+}
+
+/** What the first slot of a packet says about the rest. */
+export type StartCode = {
+	readonly code: number;
+	/** Permanent id; words about it live in `content/`. */
+	readonly id: StartCodeId;
+};
+
+/** Ids of the start codes with a meaning of their own. */
+export type StartCodeId = 'levels' | 'text' | 'test' | 'utf8-text' | 'maker' | 'rdm' | 'system-information';
+
+/**
+ * The named start codes. Source: ANSI E1.11 (levels, text, test, UTF-8 text, maker's own, system information) and
+ * E1.20 (RDM), read in an open-source driver that restates the standard's annex.
+ */
+export const START_CODES: readonly StartCode[] = Object.freeze([
+	Object.freeze({ code: 0x00, id: 'levels' } as const),
+	Object.freeze({ code: 0x17, id: 'text' } as const),
+	Object.freeze({ code: 0x55, id: 'test' } as const),
+	Object.freeze({ code: 0x90, id: 'utf8-text' } as const),
+	Object.freeze({ code: 0x91, id: 'maker' } as const),
+	Object.freeze({ code: 0xcc, id: 'rdm' } as const),
+	Object.freeze({ code: 0xcf, id: 'system-information' } as const),
+]);
+
+/** The null start code: the slots are levels. A fixture takes its levels from no other packet. */
+const LEVELS_START_CODE = 0x00;
+
+/** The named start code of a byte (0 to 255), undefined when it has no name. Throws `level.range`. */
+export function startCodeOf(code: number): StartCode | undefined {
+	requireLevel(code, 'code');
+	return START_CODES.find((known) => known.code === code);
+}
+
+/** Whether a packet with this start code (0 to 255) carries levels, which 0 alone does. Throws `level.range`. */
+export function carriesLevels(code: number): boolean {
+	return requireLevel(code, 'code') === LEVELS_START_CODE;
 }
