@@ -2,9 +2,8 @@ import type { Port } from '../../shared/sheet/index.ts';
 import { isPowered } from '../fixture/index.ts';
 import type { Rig, Unit } from '../rig/index.ts';
 import { mainsRecord } from './harm.ts';
-import { isSoundJoin } from './join.ts';
 import type { Condition, Finding, Range, Source, Task, Told } from './types.ts';
-import { allows, isInside, wishOfCondition } from './wish.ts';
+import { allows, isInside, isSoundJoin, wishOfCondition } from './wish.ts';
 
 /** What is not as the drill asks, in the order of its goal; empty when it is done. Read off the rig and its log, and nothing else. */
 export function findingsOf(drill: Pick<Task, 'sheet' | 'goal'>, rig: Rig): Finding[] {

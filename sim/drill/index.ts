@@ -12,8 +12,21 @@ export { findingsOf } from './check.ts';
 export { hintOn, markDrill, shortestWay } from './checked.ts';
 export { isInHand, pressesOf } from './hands.ts';
 export type { Harm } from './harm.ts';
-export { DRILL_IDS, type DrillKind } from './ids.ts';
-export { DRILL_KINDS, type DrillKindInfo } from './list.ts';
+export { DRILL_KINDS, type DrillKindInfo } from './kinds/index.ts';
 export { makeDrill, makeDrillWhere, makeTask } from './make.ts';
-export type { Condition, Drill, Facts, Finding, Hand, Mark, Range, Scene, Source, Task, Told } from './types.ts';
+export {
+	type Condition,
+	DRILL_IDS,
+	type Drill,
+	type DrillKind,
+	type Facts,
+	type Finding,
+	type Hand,
+	type Mark,
+	type Range,
+	type Scene,
+	type Source,
+	type Task,
+	type Told,
+} from './types.ts';
 export { fewestPresses, HAND, type Hint } from './way/index.ts';

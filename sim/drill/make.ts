@@ -2,13 +2,13 @@ import { InputError, shown } from '../../shared/error/index.ts';
 import { SETTING_KEYS, type SettingKey } from '../../shared/profile/index.ts';
 import { makeRandom } from '../../shared/random/index.ts';
 import { noBoxes, profileFor, type RigSheet, type SheetFixture } from '../../shared/sheet/index.ts';
+import { hasDataIn, hasMains, isPowered, isSwitchedOn } from '../fixture/index.ts';
+import type { Rig } from '../rig/index.ts';
 import { openUnharmed } from '../rig/trusted.ts';
-import { cautionsFor } from './cautions.ts';
 import { findingsOf } from './check.ts';
-import { DRILL_IDS, type DrillKind } from './ids.ts';
 import { KINDS, type Made } from './kinds/index.ts';
-import { isSeen } from './symptom.ts';
-import type { Condition, Drill, Task } from './types.ts';
+import { type Condition, DRILL_IDS, type Drill, type DrillKind, type Task } from './types.ts';
+import { wayOn } from './way/index.ts';
 import { wishOfCondition } from './wish.ts';
 
 /** Draws before a kind that only makes rigs that are right already, or wrong where nobody would see it, is given up. */
@@ -123,3 +123,121 @@ function keptByDesk(sheet: RigSheet, made: Omit<Made, 'facts'>): Condition[] {
 	});
 	return [...outputs, { is: 'master', level: desk.master }, ...levels];
 }
+
+/**
+ * The cautions a drill must carry, by what its hands touch and what its lamps do: looked up on the rig at the start and along
+ * the shortest way, so that nothing has to be remembered when a kind is written.
+ * @param rig the drill's rig at the start; walked along the way
+ */
+function cautionsFor(drill: Task, rig: Rig): Pick<Task, 'cautions' | 'disturbs'> {
+	const walk = walkOf(drill, rig);
+	const { fixtures } = drill.sheet;
+	const isTouched = drill.hands.some((hand) => hand !== 'desk' && hand !== 'remote');
+	const isShow = drill.scene === 'show';
+	const disturbs = isShow && walk.takesAway;
+	const cautions = [
+		...(isShow ? ['live-show'] : []),
+		...(isTouched && fixtures.some(({ place }) => place.overhead) ? ['hanging', 'height'] : []),
+		...(drill.hands.includes('mains') ? ['mains'] : []),
+		...(drill.scene === 'bench' && walk.charges ? ['batteries'] : []),
+		...(walk.ultraviolet ? ['ultraviolet'] : []),
+		...(walk.flashes ? ['flashing'] : []),
+		...(drill.scene === 'bench' ? ['staring'] : []),
+	];
+	return { cautions, disturbs };
+}
+
+interface Walk {
+	/** A lamp that gave light or had data had it no more at some step. */
+	readonly takesAway: boolean;
+	readonly charges: boolean;
+	readonly ultraviolet: boolean;
+	readonly flashes: boolean;
+}
+
+/** Looks at every lamp at the start and at the end, and with people in the room after each event between. */
+function walkOf(drill: Task, rig: Rig): Walk {
+	const way = wayOn(drill, rig);
+	const start = sightsOf(rig);
+	let takesAway = false;
+	let seen = standOf(rig);
+	for (const event of way) {
+		if (event.type === 'clock.wait') rig.wait(event.ms);
+		else rig.send(event);
+		const stand = standOf(rig);
+		// most presses of a key change nothing that a lamp could show
+		const isNew = stand.some((part, i) => part !== seen[i]);
+		seen = stand;
+		if (drill.scene === 'show' && isNew && !takesAway) {
+			const now = sightsOf(rig);
+			takesAway = start.some((was, i) => (was.lit && now[i]?.lit !== true) || (was.data && now[i]?.data !== true));
+		}
+	}
+	const all = [...start, ...sightsOf(rig)];
+	return {
+		takesAway,
+		charges: drill.sheet.fixtures.some(
+			({ id, plug }) => plug !== 'none' && (rig.gear.units.get(id)?.profile.power.battery ?? null) !== null,
+		),
+		ultraviolet: all.some((sight) => sight.ultraviolet),
+		flashes: all.some((sight) => sight.flashes),
+	};
+}
+
+/** What the light of a rig hangs on, to be compared part by part. */
+const standOf = ({ gear }: Rig): readonly unknown[] => [
+	gear.desk,
+	gear.receptions,
+	...[...gear.units.values()].flatMap(({ state }) => [state.context.settings, isSwitchedOn(state), hasMains(state)]),
+];
+
+function sightsOf(rig: Rig): { lit: boolean; data: boolean; ultraviolet: boolean; flashes: boolean }[] {
+	return [...rig.gear.units].map(([id, unit]) => {
+		const { light } = rig.look(id);
+		return {
+			lit: light.whole.brightness > 0 || light.whole.ultraviolet > 0,
+			data: isPowered(unit.state) && hasDataIn(unit.state),
+			ultraviolet: light.whole.ultraviolet > 0,
+			flashes: light.flashes > 0,
+		};
+	});
+}
+
+/** Long enough for data to come or go and for a damaged line to show, ms. */
+const MOMENT_MS = 2000;
+/** Least change of brightness that is seen, as lightness 0..1. Ours, no source: some steps more than an eye can just tell. */
+const SEEN = 0.02;
+
+/**
+ * Whether somebody who walks along the row would see that something is wrong: some fixture's light or indicators differ from
+ * what they are once the task is done. A drill that says something is wrong must start like this.
+ * @param rig the task's rig at its start; it stays as it is
+ */
+function isSeen(task: Task, rig: Rig): boolean {
+	const right = rig.fork();
+	for (const event of wayOn(task, rig)) {
+		if (event.type === 'clock.wait') right.wait(event.ms);
+		else right.send(event);
+	}
+	const looks = along(right);
+	return along(rig.fork()).some((look, i) => looksOther(look, looks[i] as Look));
+}
+
+interface Look {
+	/** All but how bright each cell is, which no eye sees to a hair. */
+	readonly plain: string;
+	readonly brightness: readonly number[];
+}
+
+function along(rig: Rig): Look[] {
+	rig.wait(MOMENT_MS);
+	return [...rig.gear.units.keys()].map((id) => {
+		const { light, lamps } = rig.look(id);
+		const cells = light.cells.map(({ words, ultraviolet }) => [words, ultraviolet > 0]);
+		const plain = JSON.stringify([cells, light.flashes, light.flicker, light.moving, lamps]);
+		return { plain, brightness: light.cells.map(({ brightness }) => brightness) };
+	});
+}
+
+const looksOther = (a: Look, b: Look): boolean =>
+	a.plain !== b.plain || a.brightness.some((bright, i) => Math.abs(bright - (b.brightness[i] ?? 0)) >= SEEN);

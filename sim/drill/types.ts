@@ -1,7 +1,6 @@
 import type { SettingKey, SettingValue } from '../../shared/profile/index.ts';
 import type { Port, RigSheet } from '../../shared/sheet/index.ts';
 import type { Harm } from './harm.ts';
-import type { DrillKind } from './ids.ts';
 
 /** Values from `from` to `to`, both included. */
 export interface Range {
@@ -125,3 +124,33 @@ export interface Mark {
 	/** Time on the rig's clock, ms. */
 	readonly milliseconds: number;
 }
+
+/** Every kind of drill, permanent: saved progress and links are keyed by them. Never reused, never renamed. */
+export const DRILL_IDS = Object.freeze([
+	'address-keys',
+	'address-dip',
+	'held-colour',
+	'loss-setting',
+	'mains-row',
+	'mode-address',
+	'dip-colour',
+	'programme-speed',
+	'locked-address',
+	'cable-missing',
+	'past-512',
+	'desk-percent',
+	'sensors-audience',
+	'row-as-one',
+	'row-back-to-back',
+	'desk-band',
+	'strobe-left-on',
+	'remote-three',
+	'leader-three',
+	'followers-mode',
+	'defaults',
+	'line-longer',
+	'two-universes',
+	'leader-left-on',
+] as const);
+
+export type DrillKind = (typeof DRILL_IDS)[number];

@@ -6,6 +6,71 @@
  * Modelled: what a crew meets at a gig, one change each. Left out: faults inside a desk's software, of the network before it,
  * and those that come and go by themselves; a wire that breaks now and then is treated as broken.
  */
-export { FAULTS, faultEvents, faultOf, placedFaults } from './catalogue.ts';
+
+import { InputError } from '../../shared/error/index.ts';
+import type { RigSheet } from '../../shared/sheet/index.ts';
+import type { PlacedFault, RigEvent } from '../event/index.ts';
+import { DESK } from './desk.ts';
+import { LAMP } from './lamp.ts';
+import { LINE } from './line.ts';
+import { PANEL } from './panel.ts';
+import { POWER } from './power.ts';
+import { REMOTE } from './remote.ts';
+import type { Fault, Spot } from './types.ts';
+
 export { MENDS } from './mends.ts';
 export { type Fault, type FaultFamily, MEND_IDS, type Mend, type MendId, type Need, type Spot } from './types.ts';
+
+/** Every kind of fault, by family. */
+export const FAULTS: readonly Fault[] = Object.freeze([...POWER, ...PANEL, ...REMOTE, ...LINE, ...DESK, ...LAMP]);
+
+/** The fault of that id. @throws InputError `fault.unknown`. */
+export function faultOf(id: string): Fault {
+	const fault = FAULTS.find((each) => each.id === id);
+	if (!fault) throw new InputError('fault.unknown', 'fault', { trouble: 'no-such-fault', id });
+	return fault;
+}
+
+const known = new WeakMap<RigSheet, Map<Fault, readonly Spot[]>>();
+
+/** Where a fault can sit on a sheet. Worked out once a sheet: a finder asks of a thousand placed faults. */
+function spotsOf(sheet: RigSheet, fault: Fault): readonly Spot[] {
+	let all = known.get(sheet);
+	if (!all) {
+		all = new Map();
+		known.set(sheet, all);
+	}
+	let spots = all.get(fault);
+	if (!spots) {
+		spots = fault.spots(sheet);
+		all.set(fault, spots);
+	}
+	return spots;
+}
+
+/** Every fault in every place it can sit on this rig, with its weight there. */
+export function placedFaults(sheet: RigSheet): { readonly placed: PlacedFault; readonly weight: number }[] {
+	return FAULTS.flatMap((fault) =>
+		spotsOf(sheet, fault).map(({ place, detail, share }) => ({
+			placed: detail === undefined ? { fault: fault.id, place } : { fault: fault.id, place, detail },
+			weight: fault.weight * (share ?? 1),
+		})),
+	);
+}
+
+/**
+ * What a fault changes in a rig that is as its sheet says.
+ * @throws InputError `fault.unknown`, or `fault.place` where it cannot sit there on this rig
+ */
+export function faultEvents(sheet: RigSheet, placed: PlacedFault): RigEvent[] {
+	const fault = faultOf(placed.fault);
+	const spot = spotsOf(sheet, fault).find(({ place, detail }) => place === placed.place && detail === placed.detail);
+	if (!spot)
+		throw new InputError('fault.place', 'place', {
+			trouble: 'cannot-sit-there',
+			fault: placed.fault,
+			place: placed.place,
+			detail: placed.detail ?? '',
+		});
+	return fault.events(sheet, spot);
+}

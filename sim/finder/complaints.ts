@@ -10,8 +10,7 @@ import {
 	whileDeskRestarts,
 } from './probes.ts';
 import { leaderOf, routeOf } from './route.ts';
-import { brightnessAgainst, isLit, looksLit, sameColour, sameLight } from './seen.ts';
-import type { Witness } from './witness.ts';
+import { brightnessAgainst, isLit, looksLit, sameColour, sameLight, type Witness } from './witness.ts';
 
 export const COMPLAINT_KINDS = Object.freeze([
 	'dark',

@@ -10,15 +10,23 @@
 export { sequence } from '../sequence/index.ts';
 export { CHECK_KINDS, type Check, type CheckSort } from './checks/index.ts';
 export { COMPLAINT_KINDS, type Complaint, type ComplaintKind, complaintsOf } from './complaints.ts';
-export { finderOn, openBench, openFinder } from './finder.ts';
+export { finderOn, openBench, openFinder, openPart } from './finder.ts';
 export { type FaultDrill, hiddenRig, hideFaults, makeFaultDrill } from './hidden.ts';
 export { ELSE } from './layout.ts';
-export { type Learnt, learn } from './learn.ts';
-export { openPart } from './part.ts';
 export { type ReviewedStep, reviewWalk } from './review.ts';
+export { CLIMB } from './route.ts';
 export { type Bench, type Candidate, offeredBy, tableFor } from './table.ts';
 export { type FaultTree, faultTree, type PrintedTree } from './tree.ts';
-export type { Finder, FinderOptions, NextCheck, PlacedMend, Step, Suspect, Verdict } from './types.ts';
-export { CLIMB } from './walk.ts';
+export {
+	type Finder,
+	type FinderOptions,
+	type Learnt,
+	learn,
+	type NextCheck,
+	type PlacedMend,
+	type Step,
+	type Suspect,
+	type Verdict,
+} from './types.ts';
 export { together } from './widen.ts';
 export { type Came, faultyWitness, meantWitness, type Witness, witness } from './witness.ts';

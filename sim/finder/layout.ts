@@ -1,6 +1,6 @@
 import { makeOutcomeTable, makeSeconds, type Search } from '../sequence/index.ts';
+import type { Ground } from './route.ts';
 import type { Bench, Candidate } from './table.ts';
-import type { Ground } from './walk.ts';
 
 /** The share one mend must hold for the walk to end. */
 export const SURE = 0.95;

@@ -3,11 +3,20 @@ import { askNext, type Plan, type Search, secondsFrom } from '../sequence/index.
 import type { Check } from './checks/index.ts';
 import { ELSE, idOf, isMend, layOut } from './layout.ts';
 import { beginWith, hear, sharesOf } from './posterior.ts';
-import { countAgainst, type Heard, suspectsOf } from './suspects.ts';
+import { type Ground, groundOf } from './route.ts';
 import { type Bench, mendText } from './table.ts';
 import type { FinderOptions, NextCheck, Step, Suspect, Verdict } from './types.ts';
-import { doesAnyFit, endOf, isSettled, mendToTry, type Standing, verdictOf } from './verdict.ts';
-import { type Ground, groundOf } from './walk.ts';
+import {
+	countAgainst,
+	doesAnyFit,
+	endOf,
+	type Heard,
+	isSettled,
+	mendToTry,
+	type Standing,
+	suspectsOf,
+	verdictOf,
+} from './verdict.ts';
 import { widen } from './widen.ts';
 
 /** Share of weight at which a mend that did not help, or the unknown, says that one fault alone may not be all. */

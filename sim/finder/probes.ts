@@ -2,8 +2,7 @@ import { modeOf, type Profile, type Slot } from '../../shared/profile/index.ts';
 import { profileFor, type RigSheet } from '../../shared/sheet/index.ts';
 import type { RigEvent } from '../event/index.ts';
 import { lookUnder, type Patch, type Rig, type Sight, type Unit } from '../rig/index.ts';
-import { isLit, sameColour, sameLight } from './seen.ts';
-import type { Witness } from './witness.ts';
+import { isLit, sameColour, sameLight, type Witness } from './witness.ts';
 
 /** The desk's own idea of a fixture, as the desk stands; null where it has none. */
 export const patchOf = (rig: Rig, fixture: string): Patch | null =>

@@ -1,10 +1,9 @@
 import { sequence, type TestNode } from '../sequence/index.ts';
 import type { Check } from './checks/index.ts';
 import { idOf, isMend } from './layout.ts';
-import { mendSecondsFromFloor } from './route.ts';
+import { groundOf, mendSecondsFromFloor } from './route.ts';
 import { type Bench, mendFor } from './table.ts';
 import type { PlacedMend } from './types.ts';
-import { groundOf } from './walk.ts';
 
 /** A fault tree to print: what to check, and what each thing seen leads to. */
 export type FaultTree =

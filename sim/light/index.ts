@@ -15,13 +15,18 @@
  */
 export { compileMode, makeAsk } from './chart.ts';
 export { frameOf } from './frame.ts';
-export { heldLevels } from './held.ts';
 export { cellLight, wholeLight } from './light.ts';
 export { askLevels, curve, type OutputRequest, outputOf, wattsOf } from './output.ts';
-export { programmeAverage, programmeFlashes, programmeLevels, secondsAStep } from './programme.ts';
+export {
+	heldLevels,
+	programmeAverage,
+	programmeFlashes,
+	programmeLevels,
+	STROBE_DUTY,
+	secondsAStep,
+	strobeGate,
+} from './programme.ts';
 export { type FlashWatch, limitFlashes, MOST_FLASHES, screenFlashes, screenPace, watchFlashes } from './screen.ts';
 export { heardSince } from './sound.ts';
-export { STROBE_DUTY, strobeGate } from './strobe.ts';
-export type { Ask, CellLight, CompiledMode, Condition, Heard } from './types.ts';
-export { UNHARMED } from './unharmed.ts';
+export { type Ask, type CellLight, type CompiledMode, type Condition, type Heard, UNHARMED } from './types.ts';
 export { colourName } from './words.ts';

@@ -1,6 +1,6 @@
 import type { Profile } from '../../shared/profile/index.ts';
-import { chromaticity, lightness, mix } from './mix.ts';
-import { poolColour } from './screen-colour.ts';
+import { chromaticity, lightness, mix } from './colour.ts';
+import { poolColour } from './screen.ts';
 import type { CellLight } from './types.ts';
 import { lightWords } from './words.ts';
 

@@ -1,8 +1,6 @@
 import { assert, CHECKED } from '../../shared/error/index.ts';
 import type { Profile, Settings } from '../../shared/profile/index.ts';
-import { heldLevels } from './held.ts';
-import { programmeLevels } from './programme.ts';
-import { STROBE_DUTY } from './strobe.ts';
+import { heldLevels, programmeLevels, STROBE_DUTY } from './programme.ts';
 import type { Ask, Condition, Heard } from './types.ts';
 
 /**

@@ -1,8 +1,6 @@
 import { InputError, shown } from '../../shared/error/index.ts';
 import type { Profile, Programme } from '../../shared/profile/index.ts';
-import { heldTable } from './held.ts';
 import { soundAverage, soundLevels } from './sound.ts';
-import { STROBE_DUTY } from './strobe.ts';
 import type { Heard } from './types.ts';
 
 /** A programme made ready: its colours by emitter, and seconds a step at each speed 1..100 (index 0 is unused). */
@@ -173,4 +171,55 @@ function meanGain(found: Found, speed: number, heard: Heard, cells: number): num
 		case 'sound':
 			return soundAverage(programme.answer ?? 'step', stepOf(found, speed), heard, cells);
 	}
+}
+
+const tables = new WeakMap<Profile, readonly Float32Array[]>();
+
+/**
+ * Each held colour of a profile as levels 0..1, one array a colour, by emitter in the profile's order.
+ * Made once a profile; callers only read it.
+ */
+function heldTable(profile: Profile): readonly Float32Array[] {
+	let table = tables.get(profile);
+	if (table === undefined) {
+		table = profile.held.map((colour) =>
+			Float32Array.from(profile.emitters, (emitter) => (colour.levels[emitter.id] ?? 0) / 255),
+		);
+		tables.set(profile, table);
+	}
+	return table;
+}
+
+/**
+ * The levels of a held colour.
+ * @param held index into the profile's held colours, from 0
+ * @param out written over: 0..1 by cell, then emitter (`out[cell * emitters + emitter]`)
+ * @throws InputError `held.index` where there is no such colour
+ */
+export function heldLevels(profile: Profile, held: number, out: Float32Array): void {
+	const colour = heldTable(profile)[held];
+	if (colour === undefined) {
+		const last = profile.held.length - 1;
+		throw new InputError('held.index', 'held', {
+			expected: 'place-in-list',
+			profile: profile.name,
+			last,
+			found: shown(held),
+		});
+	}
+	for (let at = 0; at < out.length; at += colour.length) out.set(colour, at);
+}
+
+/** Share of each flash that is lit. `common practice, no source`: real gear gives anything from a blink to a half. */
+export const STROBE_DUTY = 0.5;
+
+/**
+ * Whether a strobe is lit at a moment: 1 in the first half of each flash, 0 in the second.
+ * @param hz flashes a second; 0 or less is a steady light, always 1
+ * @param elapsedMs milliseconds since the strobing began
+ */
+export function strobeGate(hz: number, elapsedMs: number): 0 | 1 {
+	if (!(hz > 0)) return 1;
+	const flashes = (elapsedMs / 1000) * hz;
+	return flashes - Math.floor(flashes) < STROBE_DUTY ? 1 : 0;
 }

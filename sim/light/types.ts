@@ -77,3 +77,18 @@ export interface CellLight {
 	/** Ultraviolet level 0..1: barely seen, still there. */
 	readonly ultraviolet: number;
 }
+
+/** A fixture with nothing wrong in it. */
+export const UNHARMED: Condition = Object.freeze({
+	deadEmitters: [],
+	foldBack: 1,
+	covered: false,
+	receiverDead: false,
+	badSocket: null,
+	extraLoads: 0,
+	sensorDead: false,
+	microphoneDead: false,
+	displayDead: false,
+	batteryHealth: 1,
+	chargerDead: false,
+});

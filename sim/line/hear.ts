@@ -1,12 +1,12 @@
-import { blame, stops } from './blame.ts';
-import { type Drives, talkersBehind } from './drives.ts';
+import { type Drives, type Reach, reach, settle, talkersBehind } from './drives.ts';
 import { LINE_RATES } from './limits.ts';
-import { sortedBy } from './order.ts';
-import type { Drive, Plant, Tap } from './parts.ts';
-import { type Reach, reach } from './reach.ts';
-import type { LineCause, Receiver, Reception } from './types.ts';
+import { type Drive, type Plant, sortedBy, type Tap } from './parts.ts';
+import { lay } from './plant.ts';
+import { checkWiring } from './segments.ts';
+import { stretch } from './stretches.ts';
+import type { LineCause, Receiver, Reception, Wiring } from './types.ts';
 import { grow, pathOf } from './ways.ts';
-import { weaken } from './weaken.ts';
+import { blame, stops, weaken } from './weaken.ts';
 
 type Heard = Pick<Reception, 'quality' | 'rate' | 'talker' | 'causes'>;
 
@@ -20,7 +20,7 @@ const SILENT: Heard = {
 const UNPLUGGED: Heard = { ...SILENT, causes: Object.freeze([{ cause: 'no-cable' } as const]) };
 
 /** Makes an ear for a plant whose drives are settled: it tells what any fixture gets. */
-export function listen(plant: Plant, drives: Drives): (receiver: Receiver) => Reception {
+function listen(plant: Plant, drives: Drives): (receiver: Receiver) => Reception {
 	// Where something sends, the ways start there; only lines where nothing does are walked from boxes that stand idle.
 	const ways = grow(drives.idle, grow(drives.active));
 	const inputs = new Map<Tap, Heard>();
@@ -92,4 +92,29 @@ function leadsAnywhere(tap: Tap): boolean {
 			other.legs.some((next) => next !== leg && next.from.kind !== 'loose' && next.to.kind !== 'loose')
 		);
 	});
+}
+
+/**
+ * What reaches each receiver, by fixture id, in the order of `wiring.receivers`. Pure; time grows with the number of cables
+ * (and with the length of the paths it hands back).
+ *
+ * - `quality` is `clean` exactly when `causes` is empty; `rate` is then 0. A harmless wrong (a common open between two earthed
+ *   fixtures, a short microphone cable, no terminator on a short line) is no cause and leaves no trace.
+ * - `nothing`: no frame is taken in; `rate` is 1, and `talker` whose frames would come along `path`, if anyone's.
+ * - `marginal` with `talker` null: a collision; every frame is garbage, though something is on the line.
+ * - `causes` go from talker to receiver: what spoils a box's input comes before what is wrong on the line it feeds.
+ *
+ * @param of only these fixtures, for those who ask of many wirings; left out, all
+ * @throws InputError `line.device-twice`, `line.cable-twice`, `line.talker-twice`, `line.leader-unknown`, `line.loads`, `line.length`.
+ */
+export function receptions(wiring: Wiring, of?: readonly string[]): ReadonlyMap<string, Reception> {
+	checkWiring(wiring);
+	const plant = lay(wiring);
+	const drives = settle(plant, wiring);
+	stretch(plant);
+	const receive = listen(plant, drives);
+	const all = new Map<string, Reception>();
+	for (const receiver of wiring.receivers)
+		if (!of || of.includes(receiver.fixture)) all.set(receiver.fixture, receive(receiver));
+	return all;
 }

@@ -40,7 +40,7 @@
  * | unitLoadsWorst | 64 |
  */
 export { deskTalker, leaderTalker, lineBox } from './devices.ts';
+export { receptions } from './hear.ts';
 export { LINE_LIMITS, LINE_RATES } from './limits.ts';
-export { receptions } from './receptions.ts';
 export { segments } from './segments.ts';
 export type { Box, LineCause, Receiver, Reception, Segment, Talker, Wiring } from './types.ts';

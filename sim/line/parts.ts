@@ -96,3 +96,41 @@ export interface Plant {
 	/** Sockets with a terminator in them, sorted, each once. */
 	readonly terminators: readonly Port[];
 }
+
+/** Plain code-unit order, the same on every machine, so that no answer hangs on a list's order or a locale. */
+export function byText(a: string, b: string): number {
+	return a < b ? -1 : a > b ? 1 : 0;
+}
+
+/** Sorts things by a text of theirs, into a new list. */
+export function sortedBy<T>(things: Iterable<T>, text: (thing: T) => string): T[] {
+	return [...things].sort((a, b) => byText(text(a), text(b)));
+}
+
+/** To the thousandth: sums of metres or unit loads otherwise end in noise, and differ with their order. */
+export function thousandths(sum: number): number {
+	return Math.round(sum * 1000) / 1000;
+}
+
+/** Makes wires; each has an id, from 0, by which pairs of them are told apart. */
+export function wireMaker(): () => Wire {
+	let made = 0;
+	return () => ({ id: made++, up: null, drives: null, terminated: false, earthed: false });
+}
+
+/** The one wire that stands for all that touch this one. */
+export function root(wire: Wire): Wire {
+	let at = wire;
+	while (at.up !== null) {
+		if (at.up.up !== null) at.up = at.up.up;
+		at = at.up;
+	}
+	return at;
+}
+
+/** Lets two wires touch. Only before any is marked: marks are not carried over. */
+export function join(one: Wire, other: Wire): void {
+	const a = root(one);
+	const b = root(other);
+	if (a !== b) b.up = a;
+}

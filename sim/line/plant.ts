@@ -1,8 +1,6 @@
 import { type Port, type SheetCable, splitPort } from '../../shared/sheet/index.ts';
-import { byText, sortedBy } from './order.ts';
-import type { Leg, Plant, Tap, Wire } from './parts.ts';
+import { byText, join, type Leg, type Plant, root, sortedBy, type Tap, type Wire, wireMaker } from './parts.ts';
 import type { Box, Receiver, Wiring } from './types.ts';
-import { join, root, wireMaker } from './wires.ts';
 
 /** What is laid so far, and what is looked up while laying. */
 interface Site {

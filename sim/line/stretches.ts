@@ -1,9 +1,17 @@
 import { LINE_LIMITS, LINE_RATES, ramp } from './limits.ts';
-import { sortedBy, thousandths } from './order.ts';
-import type { Drive, Leg, Plant, Stretch, Tap, Trouble } from './parts.ts';
+import {
+	type Drive,
+	type Leg,
+	type Plant,
+	root,
+	type Stretch,
+	sortedBy,
+	type Tap,
+	type Trouble,
+	thousandths,
+} from './parts.ts';
 import { farSocket } from './plant.ts';
 import type { Ways } from './ways.ts';
-import { root } from './wires.ts';
 
 /** Sorts all taps into stretches: those that share both data wires. */
 export function stretch(plant: Plant): void {

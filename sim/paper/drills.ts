@@ -1,13 +1,27 @@
-import type { Chance, Facts, Ground, Told } from '../../shared/paper/index.ts';
+import {
+	type Chance,
+	draft,
+	type Facts,
+	type Ground,
+	KIND_TOPICS,
+	type Kind,
+	LEVELS,
+	type Level,
+	say,
+	severalOf,
+	type Told,
+	type Wrong,
+} from '../../shared/paper/index.ts';
 import { BUNDLED, bundledProfile, modeOf, type Profile } from '../../shared/profile/index.ts';
 import { profileFor } from '../../shared/sheet/index.ts';
-import { type Drill, type DrillKind, makeDrillWhere } from '../drill/index.ts';
+import { DRILL_IDS, DRILL_KINDS, type Drill, type DrillKind, fewestPresses, makeDrillWhere } from '../drill/index.ts';
+import { openUnharmed } from '../rig/trusted.ts';
 
 /** Highest seed of a drill in a paper. */
 const TOP_SEED = 0xffffffff;
 
 /** Drills are made on bundled fixtures: those that the questions are about. */
-export const drillable = ({ profiles }: Ground): readonly string[] =>
+const drillable = ({ profiles }: Ground): readonly string[] =>
 	profiles.filter((profile) => bundledProfile(profile.id) === profile).map(({ id }) => id);
 
 /**
@@ -42,7 +56,7 @@ export const OFTEN_ON: Readonly<Record<DrillKind, readonly string[]>> = Object.f
 });
 
 /** Drills of these kinds, one after another, each on none but the fixtures that the questions are about. Never more than `most`. */
-export function* drillsOn(
+function* drillsOn(
 	ground: Ground,
 	chance: Chance,
 	kinds: readonly DrillKind[],
@@ -98,3 +112,128 @@ function ownName(profile: Profile, key: string, id: string): string {
 			return id;
 	}
 }
+
+/** Draws before there is held to be no drill of a level on these fixtures; each bundled fixture has some at every level. */
+const DRAWS = 400;
+
+/** To be done on the bench: a drill of the level, marked by playing what was done there. */
+export const onTheBench: Kind = {
+	id: 'on-the-bench',
+	topic: KIND_TOPICS['on-the-bench'],
+	forms: ['practical'],
+	levels: LEVELS,
+	fits: (ground) => drillable(ground).length > 0,
+	make(ground, chance, level) {
+		const kinds = DRILL_KINDS.filter((each) => each.level === level).map(({ id }) => id);
+		const drill = drillsOn(ground, chance, kinds, DRAWS).next().value;
+		if (!drill) throw new RangeError(`no ${level} drill on these fixtures`);
+		return draft(
+			{
+				facts: { ...drillFacts(drill), fewest: fewestPresses(drill, openUnharmed(drill.sheet)) },
+				bench: drill.sheet,
+			},
+			{
+				ask: { form: 'practical', drill: { kind: drill.kind, seed: drill.seed } },
+				key: { form: 'practical' },
+				mistakes: [],
+			},
+		);
+	},
+};
+
+const CAUTION_DRAWS = 60;
+/** Drills with a caution, after which the one that comes nearest to the level will do. */
+const ENOUGH = 6;
+const MOST_WRONG = 3;
+
+/** Which cautions go with this task? More go with a harder one. They are those that the drill's own rig calls for. */
+export const cautionHere: Kind = {
+	id: 'caution-here',
+	topic: KIND_TOPICS['caution-here'],
+	forms: ['several'],
+	levels: LEVELS,
+	fits: (ground) => drillable(ground).length > 0,
+	make(ground, chance, level) {
+		let drill: Drill | null = null;
+		let met = 0;
+		for (const each of drillsOn(ground, chance, DRILL_IDS, CAUTION_DRAWS)) {
+			if (each.cautions.length === 0 || elsewhere(each).length < 2 || !isTold(each)) continue;
+			if (!drill || distance(each, level) < distance(drill, level)) drill = each;
+			met++;
+			if (distance(drill, level) === 0 || met >= ENOUGH) break;
+		}
+		if (!drill) throw new RangeError('no drill on these fixtures has a caution');
+		const right = drill.cautions;
+		const wrong = chance.shuffle(elsewhere(drill)).slice(0, MOST_WRONG);
+		const slips: Wrong<readonly string[]>[] = [
+			...wrong.map((id): Wrong<readonly string[]> => ['caution-not-here', [...right, id]]),
+			...right.map((id): Wrong<readonly string[]> => ['some-missed', right.filter((each) => each !== id)]),
+			['one-too-many', [...right, ...wrong]],
+		];
+		const { sheet } = drill;
+		return severalOf(
+			chance,
+			{
+				facts: {
+					...drillFacts(drill),
+					seed: drill.seed,
+					overhead: isOverhead(drill),
+					charges: drill.scene === 'bench' && hasBattery(drill),
+					calls: [...right],
+				},
+				bench: sheet,
+			},
+			[...right, ...wrong],
+			{ label: (id) => say(`caution-${id}`), isRight: (id) => right.includes(id), wrongs: slips },
+		);
+	},
+};
+
+/**
+ * Whether the task's words say enough to see each of its cautions. What a lamp of the rig happens to do is not in them: ultraviolet
+ * and flashing count only where the task names the colour or the programme, or is about a lamp left flashing.
+ */
+function isTold({ kind, cautions, facts, sheet }: Drill): boolean {
+	const profiles = sheet.fixtures.map(({ profile }) => profileFor(sheet, profile));
+	const named = new Set(Object.values(facts).flat());
+	const namesUltraviolet = profiles.some(({ held, emitters }) =>
+		held.some(
+			({ id, levels }) => named.has(id) && emitters.some((one) => one.ultraviolet && (levels[one.id] ?? 0) > 0),
+		),
+	);
+	const namesFlashing =
+		kind === 'strobe-left-on' ||
+		profiles.some(({ programmes }) => programmes.some(({ id, kind: does }) => named.has(id) && does === 'strobe'));
+	return (namesUltraviolet || !cautions.includes('ultraviolet')) && (namesFlashing || !cautions.includes('flashing'));
+}
+
+/** How far the number of a drill's cautions is from what the level asks: one, two, or three and more. */
+function distance({ cautions }: Drill, level: Level): number {
+	if (level === 'hard') return Math.max(0, 3 - cautions.length);
+	return Math.abs(cautions.length - (level === 'easy' ? 1 : 2));
+}
+
+const isOverhead = ({ sheet }: Drill): boolean => sheet.fixtures.some(({ place }) => place.overhead);
+const hasBattery = ({ sheet }: Drill): boolean =>
+	sheet.fixtures.some(({ profile }) => profileFor(sheet, profile).power.battery !== null);
+
+/**
+ * Cautions that this task plainly does not call for: what they speak of is not on its rig at all. One that it could be said to touch
+ * is left out, so that nobody is marked wrong for taking care.
+ */
+function elsewhere(drill: Drill): string[] {
+	const { cautions, scene, hands } = drill;
+	const never: readonly (readonly [id: string, isFar: boolean])[] = [
+		['live-show', scene !== 'show'],
+		['hanging', !isOverhead(drill)],
+		['height', !isOverhead(drill)],
+		['mains', !hands.includes('mains') && !hands.includes('power')],
+		['batteries', !hasBattery(drill)],
+		['ultraviolet', drill.sheet.fixtures.every(({ profile }) => !hasUltraviolet(drill, profile))],
+		['flashing', !('speed' in drill.facts) && !('programme' in drill.facts)],
+	];
+	return never.flatMap(([id, isFar]) => (isFar && !cautions.includes(id) ? [id] : []));
+}
+
+const hasUltraviolet = ({ sheet }: Drill, profile: string): boolean =>
+	profileFor(sheet, profile).emitters.some(({ ultraviolet }) => ultraviolet);

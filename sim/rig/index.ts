@@ -10,11 +10,9 @@
  * bounce, a desk's own fades; a tech would see none of them. Real kit differs most in what a receiver makes of damaged frames.
  */
 
-export { askedOf } from './asked.ts';
 export { openRig, replay } from './checked.ts';
 export type { Desk, DeskOutput, Gear, Patch, Unit } from './gear.ts';
-export { dataLampAfter } from './lamp.ts';
-export { lookUnder } from './look.ts';
+export { askedOf, dataLampAfter, lookUnder } from './look.ts';
 export { readsFrom } from './plan.ts';
 export { REASON_IDS, type Reason, type ReasonId } from './reason.ts';
 export { toSheet } from './toSheet.ts';

@@ -1,11 +1,14 @@
+import { TOP_LEVEL } from '../../shared/dmx/index.ts';
+import type { RigEvent } from '../event/index.ts';
 import { chargeOf, displayOf, driveOf, hasDataIn, hasMains, powerOf, sensorOf } from '../fixture/index.ts';
 import { cellLight, wholeLight } from '../light/index.ts';
-import { outputsOf } from './emit.ts';
+import { receptions } from '../line/index.ts';
 import type { Gear, Unit } from './gear.ts';
-import { isByLine, planAt } from './plan.ts';
-import { isLit } from './settle.ts';
+import { isByLine, outputsOf, planAt } from './plan.ts';
+import { hasData, isLit, wiringOf } from './settle.ts';
 import { unitOf } from './step.ts';
-import type { Sight } from './types.ts';
+import type { Rig, Sight } from './types.ts';
+import { isLineEvent, lineEvent } from './wiring.ts';
 
 /** Share of damaged frames from which a person sees a light jump (common practice, no source: about one a second). */
 export const SEEN_DAMAGE = 0.02;
@@ -79,7 +82,7 @@ function dataLamp(gear: Gear, unit: Unit): Sight['lamps']['data'] {
 }
 
 /** What a running fixture's data lamp does, by whether it has data and the share of it that is damaged. */
-export function lampFor(unit: Unit, data: boolean, damage: number): Sight['lamps']['data'] {
+function lampFor(unit: Unit, data: boolean, damage: number): Sight['lamps']['data'] {
 	if (data) return damage >= SEEN_DAMAGE ? 'flickering' : 'steady';
 	return isByLine(driveOf(unit.state)) ? 'blinking' : 'out';
 }
@@ -91,4 +94,39 @@ function batteryLamp({ profile, state }: Unit, now: number): Sight['lamps']['bat
 	const share = chargeOf(profile, state, now) / battery.wattHours;
 	const charging = hasMains(state) && own.takesCharge && share * battery.wattHours < own.capacity;
 	return { bars: Math.min(4, Math.ceil(share * 4)) as 0 | 1 | 2 | 3 | 4, charging };
+}
+
+/** What rounding of numbers may add to a level. */
+const NOTHING = 0.001;
+
+/**
+ * The level a fixture's light was asked for, 0 to 255: its intensity over the strongest of its colours, as the desk or a leader
+ * sent it or as its own panel holds it, before dim curve, limit and all that may be wrong inside.
+ * @returns null where nothing is asked for, or where it changes by itself and no one level is
+ */
+export function askedOf({ gear }: Pick<Rig, 'gear'>, fixture: string): number | null {
+	const unit = unitOf(gear, fixture);
+	const { levels, intensity, moving } = planAt(gear, unit, gear.now, true);
+	if (moving) return null;
+	const emitters = unit.profile.emitters.length;
+	let most = 0;
+	for (const [i, level] of levels.entries()) most = Math.max(most, level * (intensity[Math.floor(i / emitters)] ?? 0));
+	// rounded up: a level of two slots whose fine one stands at 0 is a little less, and still that level
+	const asked = Math.ceil(most * TOP_LEVEL - NOTHING);
+	return asked === 0 ? null : asked;
+}
+
+/**
+ * What a fixture's data lamp would do if plugs were moved so. Only the line is worked out anew and no fixture told of it: for
+ * those who ask of many rigs. The rig stays as it is.
+ * @param events of cables and terminators alone; others are passed over
+ * @throws InputError as `send` does
+ */
+export function dataLampAfter(rig: Rig, fixture: string, events: readonly RigEvent[]): Sight['lamps']['data'] {
+	const gear = { ...rig.gear };
+	const unit = unitOf(gear, fixture);
+	if (!isLit(unit)) return 'out';
+	for (const event of events) if (isLineEvent(event)) lineEvent(gear, event);
+	const reception = receptions(wiringOf(gear), [fixture]).get(fixture);
+	return lampFor(unit, hasData(gear, reception), reception?.quality === 'marginal' ? reception.rate : 0);
 }

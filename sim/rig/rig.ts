@@ -1,12 +1,21 @@
-import { InputError, shown } from '../../shared/error/index.ts';
+import { TIMING } from '../../shared/dmx/index.ts';
+import { assert, CHECKED, InputError, shown } from '../../shared/error/index.ts';
 import type { RigSheet } from '../../shared/sheet/index.ts';
 import type { RigEvent } from '../event/index.ts';
-import { advance } from './clock.ts';
-import { forkGear, type Gear, gearFrom } from './gear.ts';
-import { takeOver } from './inUse.ts';
+import {
+	type FixtureEvent,
+	hasMains,
+	inputFrom,
+	nextDeadline,
+	repeatsAt,
+	startFixture,
+	stepFixture,
+} from '../fixture/index.ts';
+import { forkGear, type Gear, gearFrom, type Unit } from './gear.ts';
 import { lookAt } from './look.ts';
 import { apply } from './send.ts';
-import { leadersOf, settle } from './settle.ts';
+import { leadersOf, settle, settleDraw, settleMains } from './settle.ts';
+import { replace, tell } from './step.ts';
 import type { Rig } from './types.ts';
 
 /** What holds an event to what it must be before a rig takes it. */
@@ -76,4 +85,83 @@ function rigOf(gear: Gear, log: RigEvent[], hold: HoldEvent): Rig {
 		fork: () => rigOf(forkGear(gear), [...log], hold),
 		gear,
 	};
+}
+
+/** Moves the clock to `target`, stopping wherever something happens by itself: a panel sleeps, data is lost, a battery ends. */
+function advance(gear: Gear, target: number): void {
+	if (CHECKED) assert(target >= gear.now, 'a clock that goes back', target - gear.now);
+	for (;;) {
+		settleDraw(gear);
+		const next = nextOf(gear);
+		if (next === null || next > target) break;
+		if (CHECKED) assert(next >= gear.now, 'something due in the past', next - gear.now);
+		const before = leadersOf(gear);
+		gear.now = next;
+		for (const [id, unit] of gear.units)
+			if (unit.deadline !== null && unit.deadline <= next) tell(gear, id, { type: 'clock.advance', now: next });
+		settle(gear, before);
+	}
+	gear.now = target;
+	// even where no repeat is due yet: where the clock stood last must not hang on how a wait was cut
+	for (const [id, { state }] of gear.units) {
+		if (repeatsAt(state) !== null) tell(gear, id, { type: 'clock.advance', now: target });
+	}
+}
+
+function nextOf(gear: Gear): number | null {
+	let next: number | null = null;
+	for (const { deadline } of gear.units.values())
+		if (deadline !== null && (next === null || deadline < next)) next = deadline;
+	return next;
+}
+
+/** Takes over what a sheet says of a rig that is in use already: sound in the hall, worn batteries, data that was lost. For gear fresh from its sheet. */
+function takeOver(gear: Gear): void {
+	const isUsed = ({ placed }: Unit): boolean => placed.condition !== undefined || placed.lost !== undefined;
+	if ([...gear.units.values()].some(isUsed)) settleMains(gear);
+	for (const [id, unit] of gear.units) if (isUsed(unit)) replace(gear, id, usedUnit(unit));
+	const { sound } = gear.sheet.hall;
+	if (sound) apply(gear, { type: 'sound.play', level: sound });
+}
+
+/** The unit as it is after what its sheet says has happened to it: data came, went, and was gone for the loss time at 0 on the clock. */
+function usedUnit(unit: Unit): Unit {
+	const { placed, profile, condition } = unit;
+	const input = inputFrom(profile, placed, hasMains(unit.state));
+	const since = placed.lost === undefined ? 0 : -TIMING.lossOfDataMs;
+	let state = startFixture(profile, {
+		...input,
+		now: since,
+		battery: input.battery && { ...input.battery, at: since },
+	});
+	const events: FixtureEvent[] = [];
+	if (placed.lost !== undefined)
+		events.push(
+			{ type: 'data.change', present: true },
+			{ type: 'data.change', present: false },
+			{ type: 'clock.advance', now: 0 },
+		);
+	// its panel is left alone from now on, and not from when the data went
+	if (placed.lost !== undefined && profile.panel.kind !== 'dip') events.push({ type: 'key.up', key: 'back' });
+	const { battery } = profile.power;
+	if (battery)
+		events.push({
+			type: 'battery.become',
+			capacity: battery.wattHours * condition.batteryHealth,
+			takesCharge: !condition.chargerDead,
+			wattHours: battery.wattHours * placed.charge,
+		});
+	for (const event of events) state = stepFixture(profile, state, event);
+	return {
+		...unit,
+		state,
+		kept: placed.lost ? frameOf(placed.lost) : null,
+		deadline: nextDeadline(profile, state),
+	};
+}
+
+function frameOf(levels: readonly { readonly slot: number; readonly level: number }[]): Uint8Array {
+	const frame = new Uint8Array(512);
+	for (const { slot, level } of levels) frame[slot - 1] = level;
+	return frame;
 }

@@ -1,4 +1,4 @@
-import type { Search } from './search.ts';
+import type { Search } from './table.ts';
 
 /**
  * The share of the weight, 0 to 1, of suspects that differ from every suspect with another mend in at least `checks`

@@ -1,14 +1,13 @@
-import { requireAsking } from './guard.ts';
-import type { Plan } from './plan.ts';
+import { InputError, requireNumber, shown } from '../../shared/error/index.ts';
+import { type Plan, Planner } from './plan.ts';
 import { type RankedCheck, rankChecks } from './rank.ts';
-import { rowsOf } from './rows.ts';
-import { type Search, suspectsByMend } from './search.ts';
 import { FAINT, LEAST_TOLD, SoftPlayer } from './soft.ts';
+import { rowsOf, type Search, suspectsByMend } from './table.ts';
 import type { AskOptions } from './types.ts';
-import { sharesByMend } from './weights.ts';
+import { outcomesOf, sharesByMend } from './weights.ts';
 
 /** Cells looked at for one check: 5 to 10 ms on a desk machine of 2020 (tests/speed measures it). */
-export const USUAL_CELLS = 1_000_000;
+const USUAL_CELLS = 1_000_000;
 
 const TEN_MINUTES = 600;
 /** How many of the best checks are played to the end. */
@@ -17,10 +16,10 @@ const WIDTH = 8;
 const BRANCHES = [0.02, 0.08, 0.32];
 
 /** Whether the search is over: one mend holds the share that settles it. */
-export const isSettled = (search: Search): boolean => sharesByMend(search).some((share) => share >= search.settled);
+const isSettled = (search: Search): boolean => sharesByMend(search).some((share) => share >= search.settled);
 
 /** The checks that may be made. */
-export function allowed(search: Search, { excluded = [] }: AskOptions): Int32Array {
+function allowed(search: Search, { excluded = [] }: AskOptions): Int32Array {
 	const barred = new Set(excluded);
 	return Int32Array.from(Array.from(search.seconds.base.keys()).filter((check) => !barred.has(check)));
 }
@@ -83,4 +82,66 @@ export function askNext(search: Search, options: AskOptions): Plan | null {
 	const done = !Number.isNaN(least);
 	const looked = checks.length * suspects.length + player.looked;
 	return { check, expected: done ? least - regret : null, by: done ? 'played' : 'ranked', ranked, looked };
+}
+
+/** Whether every suspect predicts something of a check. */
+function predictsAll({ table }: Search, check: number): boolean {
+	return outcomesOf(table, check).every((outcome) => outcome !== table.counts[check]);
+}
+
+/**
+ * The next check, whether answers may be wrong or not: where none ever is, and every suspect predicts every answer, by the planner
+ * of `sequence`, which is exact with few suspects left; otherwise by `askNext`.
+ * @returns null where the search is over: one mend holds the share `search.settled`, or no check left tells anything.
+ * @throws InputError as `askNext`.
+ */
+export function bestCheck(search: Search, options: AskOptions): Plan | null {
+	const { errors, here = 0, cells = USUAL_CELLS } = options;
+	requireAsking(search, options);
+	if (isSettled(search)) return null;
+	const checks = allowed(search, options);
+	if (checks.some((check) => errors[check] !== 0 || !predictsAll(search, check))) return askNext(search, options);
+	const inPlay = [...search.weights.keys()].filter((suspect) => (search.weights[suspect] as number) > 0);
+	const limits = { exactAt: 24, tries: cells / 20, width: 14, leafAt: 8, cells };
+	return new Planner(search).plan(suspectsByMend(search, inPlay), checks, here, limits);
+}
+
+/** Holds what is asked to what it must be. @throws InputError as `askNext`. */
+function requireAsking(search: Search, { errors, wrongSeconds = 0 }: AskOptions): void {
+	const price = { lo: 0, hi: Number.MAX_VALUE, code: 'sequence.cost', path: 'wrongSeconds', of: 'wrong-end' } as const;
+	requireNumber(wrongSeconds, price);
+	const { table, weights, mends, seconds } = search;
+	const lengths: [string, number, number][] = [
+		['weights', weights.length, table.suspects],
+		['mends', mends.length, table.suspects],
+		['seconds.base', seconds.base.length, table.checks],
+		['errors', errors.length, table.checks],
+	];
+	for (const [path, found, wanted] of lengths) {
+		if (found === wanted) continue;
+		throw new InputError('sequence.lengths', path, {
+			expected: 'length',
+			of: 'asked',
+			length: wanted,
+			found: shown(found),
+		});
+	}
+	for (let check = 0; check < errors.length; check++) {
+		const path = `errors[${check}]`;
+		requireNumber(errors[check] as number, {
+			lo: 0,
+			hi: 0.5,
+			code: 'sequence.error-rate',
+			path,
+			of: 'error-rate',
+		});
+	}
+	const sum = weights.reduce((total, weight) => total + (weight >= 0 ? weight : Number.NaN), 0);
+	if (!(sum > 0 && Number.isFinite(sum))) {
+		throw new InputError(
+			'sequence.weights',
+			'weights',
+			Number.isNaN(sum) ? { trouble: 'weight-below-0' } : { trouble: 'weights-sum', found: shown(sum) },
+		);
+	}
 }

@@ -1,5 +1,4 @@
-import { boundFor } from './bound.ts';
-import type { Small } from './small.ts';
+import { boundFor, type Small } from './bound.ts';
 
 /** The exact solver of a small problem. Suspects left are the bits of a mask; all costs are seconds times weight. */
 export interface Exact {

@@ -1,5 +1,4 @@
-import { type Rows, rowsOf } from './rows.ts';
-import type { Search } from './search.ts';
+import { type Rows, rowsOf, type Search } from './table.ts';
 
 /** x log2 x, 0 at 0. */
 export function xlog2(x: number): number {

@@ -13,27 +13,35 @@
  * measures all three (`npm run soak` prints the tables), tests/speed how long they take.
  */
 export { shareApart } from './apart.ts';
-export { askNext } from './ask.ts';
-export { bestCheck } from './best.ts';
+export { askNext, bestCheck } from './ask.ts';
 export { type MendOrder, orderMends } from './mends.ts';
 export type { Plan } from './plan.ts';
 export { type RankedCheck, type RankOptions, rankChecks } from './rank.ts';
-export { numberMends, type Search, suspectsByMend } from './search.ts';
-export { makeSeconds, type Seconds, secondsFrom } from './seconds.ts';
 export { sequence } from './sequence.ts';
-export { classesOf, makeOutcomeTable, type OutcomeTable, pickSuspects } from './table.ts';
-export type {
-	AskOptions,
-	CheckNode,
-	LeafNode,
-	Outcome,
-	Places,
-	Policy,
-	Refund,
-	SequenceOptions,
-	TestBranch,
-	TestNode,
-	TestProblem,
-	TestTree,
+export {
+	classesOf,
+	makeOutcomeTable,
+	numberMends,
+	type OutcomeTable,
+	pickSuspects,
+	type Search,
+	suspectsByMend,
+} from './table.ts';
+export {
+	type AskOptions,
+	type CheckNode,
+	type LeafNode,
+	makeSeconds,
+	type Outcome,
+	type Places,
+	type Policy,
+	type Refund,
+	type Seconds,
+	type SequenceOptions,
+	secondsFrom,
+	type TestBranch,
+	type TestNode,
+	type TestProblem,
+	type TestTree,
 } from './types.ts';
 export { entropyOf, outcomesOf, sharesByMend, splitBy, updateWeights } from './weights.ts';

@@ -1,9 +1,9 @@
+import { cutSmall } from './bound.ts';
 import { solveExactly } from './exact.ts';
 import { Scorer } from './gain.ts';
 import { Player } from './play.ts';
 import { type RankedCheck, rankChecks } from './rank.ts';
-import type { Search } from './search.ts';
-import { cutSmall } from './small.ts';
+import type { Search } from './table.ts';
 
 /** How far a planner looks. Work is counted in cells looked at, never in time: every machine asks the same questions. */
 export interface PlanLimits {

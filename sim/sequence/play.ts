@@ -1,10 +1,10 @@
 import { hash01 } from '../../shared/random/index.ts';
+import { cutSmall } from './bound.ts';
 import { solveExactly } from './exact.ts';
 import type { Scorer } from './gain.ts';
 import { BestCheck } from './rank.ts';
-import type { Search } from './search.ts';
-import { secondsFrom } from './seconds.ts';
-import { cutSmall } from './small.ts';
+import type { Search } from './table.ts';
+import { secondsFrom } from './types.ts';
 
 /** Sums of marks stay whole numbers below this. */
 const MARKS = 2 ** 52;

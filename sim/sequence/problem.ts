@@ -1,8 +1,6 @@
 import { type ErrorFacts, InputError, requireWhole, shown } from '../../shared/error/index.ts';
-import { numberMends, type Search } from './search.ts';
-import { makeSeconds } from './seconds.ts';
-import { makeOutcomeTable, type OutcomeTable } from './table.ts';
-import type { Places, Refund, TestProblem } from './types.ts';
+import { makeOutcomeTable, numberMends, type OutcomeTable, type Search } from './table.ts';
+import { makeSeconds, type Places, type Refund, type TestProblem } from './types.ts';
 
 type ListOf = Extract<ErrorFacts['sequence.list'], { readonly of: string }>['of'];
 

@@ -1,6 +1,6 @@
 import { Scorer } from './gain.ts';
-import type { Search } from './search.ts';
-import { secondsFrom } from './seconds.ts';
+import type { Search } from './table.ts';
+import { secondsFrom } from './types.ts';
 
 /** A check that parts some of those left. */
 export interface RankedCheck {

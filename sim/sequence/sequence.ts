@@ -1,12 +1,19 @@
 import { InputError, requireWhole, shown } from '../../shared/error/index.ts';
+import { cutSmall, MOST_EXACT } from './bound.ts';
 import { solveExactly } from './exact.ts';
 import { type PlanLimits, Planner } from './plan.ts';
 import { checkProblem } from './problem.ts';
-import { type Search, suspectsByMend } from './search.ts';
-import { secondsFrom } from './seconds.ts';
-import { cutSmall, MOST_EXACT } from './small.ts';
-import { classesOf, pickSuspects } from './table.ts';
-import type { Outcome, Policy, SequenceOptions, TestBranch, TestNode, TestProblem, TestTree } from './types.ts';
+import { classesOf, pickSuspects, type Search, suspectsByMend } from './table.ts';
+import {
+	type Outcome,
+	type Policy,
+	type SequenceOptions,
+	secondsFrom,
+	type TestBranch,
+	type TestNode,
+	type TestProblem,
+	type TestTree,
+} from './types.ts';
 
 /** Names the next check for those left, or null where none parts them. */
 type Chooser = (suspects: Int32Array, here: number) => number | null;

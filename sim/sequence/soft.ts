@@ -1,7 +1,7 @@
 import { Scorer, xlog2 } from './gain.ts';
 import { BestCheck } from './rank.ts';
-import type { Search } from './search.ts';
-import { secondsFrom } from './seconds.ts';
+import type { Search } from './table.ts';
+import { secondsFrom } from './types.ts';
 
 /** Suspects below this share of the heaviest are left out of play: two wrong answers away, at an error rate of .05. */
 export const FAINT = 0.003;

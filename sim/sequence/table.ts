@@ -1,5 +1,5 @@
 import { InputError, shown } from '../../shared/error/index.ts';
-import type { Outcome } from './types.ts';
+import type { Outcome, Seconds } from './types.ts';
 
 /** What each check shows under each suspect, as small integers. */
 export interface OutcomeTable {
@@ -112,4 +112,92 @@ export function pickSuspects(table: OutcomeTable, suspects: readonly number[]): 
 		});
 	}
 	return { ...table, suspects: suspects.length, cells };
+}
+
+/**
+ * A table by what stands out in each row: most suspects show one outcome of a check, since a fault touches few things, and those few
+ * who show another are soon gone through.
+ */
+export interface Rows {
+	/** For each check, the outcome that most show. */
+	readonly usual: Uint16Array;
+	/** Those who show another, those with one mend side by side: of check c from `first[c]` up to but not including `first[c + 1]`. */
+	readonly others: Int32Array;
+	readonly first: Int32Array;
+	/** For each check, the first of the table whose row is the same, number for number: what one tells, the other tells too. */
+	readonly alike: Int32Array;
+}
+
+const known = new WeakMap<OutcomeTable, { readonly mends: Int32Array; readonly rows: Rows }>();
+
+/** Worked out once for a table and the mends of its suspects. */
+export function rowsOf(table: OutcomeTable, mends: Int32Array): Rows {
+	const before = known.get(table);
+	if (before?.mends === mends) return before.rows;
+	const { usual, others, first } = apart(table, mends);
+	const rows = { usual, others, first, alike: alikeIn(table, usual, others, first) };
+	known.set(table, { mends, rows });
+	return rows;
+}
+
+function apart({ checks, suspects, cells, counts }: OutcomeTable, mends: Int32Array): Omit<Rows, 'alike'> {
+	const byMend = Int32Array.from(mends.keys()).sort((a, b) => (mends[a] as number) - (mends[b] as number) || a - b);
+	const usual = new Uint16Array(checks);
+	const first = new Int32Array(checks + 1);
+	const others: number[] = [];
+	for (let check = 0; check < checks; check++) {
+		const row = check * suspects;
+		const times = new Int32Array((counts[check] as number) + 1);
+		for (let at = row; at < row + suspects; at++) {
+			const outcome = cells[at] as number;
+			times[outcome] = (times[outcome] as number) + 1;
+		}
+		const most = times.indexOf(Math.max(...times));
+		usual[check] = most;
+		for (const suspect of byMend) if (cells[row + suspect] !== most) others.push(suspect);
+		first[check + 1] = others.length;
+	}
+	return { usual, others: Int32Array.from(others), first };
+}
+
+function alikeIn(table: OutcomeTable, usual: Uint16Array, others: Int32Array, first: Int32Array): Int32Array {
+	const { checks, suspects, cells, counts } = table;
+	const met = new Map<string, number>();
+	return Int32Array.from({ length: checks }, (_, check) => {
+		let text = `${counts[check]} ${usual[check]}`;
+		for (let at = first[check] as number; at < (first[check + 1] as number); at++)
+			text += ` ${others[at]} ${cells[check * suspects + (others[at] as number)]}`;
+		const before = met.get(text) ?? check;
+		met.set(text, before);
+		return before;
+	});
+}
+
+/** What every chooser looks at. */
+export interface Search {
+	readonly table: OutcomeTable;
+	/** How likely each suspect is: 0 or more, on any scale. */
+	readonly weights: Float64Array;
+	/** Which mend clears each suspect, as whole numbers from 0. */
+	readonly mends: Int32Array;
+	readonly seconds: Seconds;
+	/** The share of the weight left that one mend must hold to end the search, above 0.5; 1: no other mend is left. */
+	readonly settled: number;
+}
+
+/** The suspects of a search, those with one mend side by side, as `Scorer` wants them. */
+export function suspectsByMend(search: Search, suspects?: readonly number[]): Int32Array {
+	const list = suspects ? Int32Array.from(suspects) : Int32Array.from(search.weights, (_, suspect) => suspect);
+	const mendOf = (suspect: number) => search.mends[suspect] as number;
+	return list.sort((a, b) => mendOf(a) - mendOf(b) || a - b);
+}
+
+/** Numbers the names of mends from 0 in order of first appearance. */
+export function numberMends(names: readonly (number | string)[]): Int32Array {
+	const known = new Map<number | string, number>();
+	return Int32Array.from(names, (name) => {
+		const number = known.get(name) ?? known.size;
+		known.set(name, number);
+		return number;
+	});
 }

@@ -1,7 +1,6 @@
 import { InputError, requireNumber, requireWhole, shown } from '../../shared/error/index.ts';
 import { xlog2 } from './gain.ts';
-import type { Search } from './search.ts';
-import type { OutcomeTable } from './table.ts';
+import type { OutcomeTable, Search } from './table.ts';
 
 /**
  * Bayes' rule for one answer: a suspect that predicts it is multiplied by `1 - errorRate`, one that predicts another

@@ -1,6 +1,5 @@
 import { expect, test } from 'vitest';
-import { analyse } from '../../shared/paper/analyse/index.ts';
-import { markPaper, setPaper } from '../../shared/paper/index.ts';
+import { analyse, markPaper, setPaper } from '../../shared/paper/index.ts';
 import {
 	classCsv,
 	readHandedIn,

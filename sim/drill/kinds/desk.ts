@@ -1,10 +1,23 @@
-import type { Slot } from '../../../shared/profile/index.ts';
+import { levelsShownAs } from '../../../shared/dmx/index.ts';
+import { type Band, modeOf, type Profile, type Slot } from '../../../shared/profile/index.ts';
 import type { Random } from '../../../shared/random/index.ts';
 import { compileMode, makeAsk } from '../../light/index.ts';
 import type { Condition, Range } from '../types.ts';
-import { othersQuiet, type Patched, patched, quiet, shown, slot, slotsOf } from './patched.ts';
-import { rangesOf } from './ranges.ts';
-import { COBBLE, ids, type Made, PICKET, TALLOW } from './stage.ts';
+import {
+	COBBLE,
+	desk,
+	fixture,
+	footprint,
+	idOf,
+	ids,
+	levelsFor,
+	line,
+	type Made,
+	PICKET,
+	rangesOf,
+	setting,
+	TALLOW,
+} from './stage.ts';
 
 // Kinds done at the desk. What a value does is asked of the data plane, never typed.
 
@@ -101,5 +114,130 @@ function valuesThat(one: Patched, at: Slot, isSo: (ask: ReturnType<typeof makeAs
 			chart.read(frame, 1, ask);
 			return isSo(ask);
 		}),
+	);
+}
+
+/** Something flashes: at its own panel, or in a band of a slot. */
+export function strobeLeftOn(random: Random): Made {
+	return random.chance(0.5) ? strobeByPanel(random) : strobeByDesk(random);
+}
+
+function strobeByPanel(random: Random): Made {
+	const profile = random.pick([TALLOW, PICKET]);
+	const count = random.int(1, 3);
+	const row = Array.from({ length: count }, (_, i) => idOf(profile, i + 1));
+	const flashing = random.pick(row);
+	const rate = random.int(1, 20);
+	const fixtures = row.map((id, i) =>
+		fixture('show', profile, i + 1, {
+			work: 'held',
+			held: random.pick(ids(profile.held)),
+			strobe: id === flashing ? rate : 0,
+		}),
+	);
+	return {
+		scene: 'show',
+		rig: { fixtures },
+		goal: [setting(flashing, 'strobe', 0), { is: 'steady', fixture: flashing }, { is: 'lit', fixture: flashing }],
+		hands: ['panel', 'power'],
+		facts: { fixture: flashing, profile: profile.id, by: 'panel', rate },
+	};
+}
+
+function strobeByDesk(random: Random): Made {
+	const places = [TALLOW, PICKET, COBBLE].flatMap((profile) =>
+		profile.modes.flatMap(({ id, slots }) =>
+			slots.flatMap((it) => {
+				const strobe =
+					it.drives.kind === 'bands' ? it.drives.bands.find(({ effect }) => effect.do === 'strobe') : undefined;
+				return strobe && it.drives.kind === 'bands' ? [{ profile, mode: id, it, strobe, bands: it.drives.bands }] : [];
+			}),
+		),
+	);
+	const { profile, mode, it, strobe, bands } = random.pick(places);
+	const { one, rig } = patched(random, profile, mode, 'show', random.pick(ids(profile.held)));
+	const at = one.address + it.at - 1;
+	const level = random.int(strobe.from, strobe.to);
+	const levels = [...rig.desk.levels.filter((each) => each.slot !== at), { universe: UNIVERSE, slot: at, level }];
+	return {
+		scene: 'show',
+		rig: { ...rig, desk: { ...rig.desk, levels } },
+		goal: [slot(one, it, quiet(bands)), { is: 'steady', fixture: one.id }, { is: 'lit', fixture: one.id }],
+		hands: ['panel', 'power', 'desk'],
+		facts: { fixture: one.id, profile: profile.id, by: 'desk', mode, address: one.address, slot: at, level },
+	};
+}
+
+// A desk with two fixtures patched, for the kinds done at the desk.
+
+/** The one universe of these rigs. */
+const UNIVERSE = 1;
+
+/** A fixture as the desk has it, and as it is. */
+export interface Patched {
+	readonly profile: Profile;
+	readonly mode: string;
+	readonly address: number;
+	readonly id: string;
+}
+
+/**
+ * One fixture to work on, a neighbour to leave alone, both on a desk's line and right.
+ * @param up the held colour the desk has up on the first; null where it has none
+ */
+function patched(random: Random, profile: Profile, mode: string, scene: Made['scene'], up: string | null) {
+	const address = random.int(1, 400);
+	const one: Patched = { profile, mode, address, id: idOf(profile, 1) };
+	const otherMode = random.pick(ids(TALLOW.modes));
+	const other: Patched = {
+		profile: TALLOW,
+		mode: otherMode,
+		address: address + footprint(profile, mode),
+		id: idOf(TALLOW, 2),
+	};
+	const both = [one, other];
+	return {
+		one,
+		rig: {
+			fixtures: both.map((each, i) =>
+				fixture(scene, each.profile, i + 1, { work: 'line', mode: each.mode, address: each.address }),
+			),
+			desk: desk(
+				[UNIVERSE],
+				both.map((each) => ({ fixture: each.id, universe: UNIVERSE, address: each.address, mode: each.mode })),
+				both.flatMap((each) => {
+					const held = each === one ? up : random.pick(ids(TALLOW.held));
+					return held === null
+						? []
+						: levelsFor(each.profile, each.mode, { universe: UNIVERSE, address: each.address }, held);
+				}),
+			),
+			...line('desk:a', ids(both)),
+		},
+	};
+}
+
+/** The slots of its mode's chart. */
+const slotsOf = ({ profile, mode }: Patched): readonly Slot[] => modeOf(profile, mode).slots;
+
+/** A slot of its chart, asked to lie in some ranges at the desk. */
+const slot = (one: Patched, at: Slot, within: readonly Range[]): Condition => ({
+	is: 'slot',
+	universe: UNIVERSE,
+	slot: one.address + at.at - 1,
+	within,
+});
+
+/** Values shown as this percent. */
+const shown = (percent: number): Range[] => rangesOf(levelsShownAs(percent));
+const isQuiet = ({ effect }: Band): boolean => effect.do === 'open' || effect.do === 'nothing';
+
+/** Values of bands that leave the light alone. */
+const quiet = (bands: readonly Band[]): Range[] => bands.filter(isQuiet).map(({ from, to }) => ({ from, to }));
+
+/** Every slot with bands out of the way, but this one. */
+function othersQuiet(one: Patched, but?: Slot): Condition[] {
+	return slotsOf(one).flatMap((it) =>
+		it.drives.kind === 'bands' && it !== but ? [slot(one, it, quiet(it.drives.bands))] : [],
 	);
 }

@@ -19,7 +19,7 @@ import {
 } from '../../../shared/sheet/index.ts';
 import { ALL_DOWN } from '../../fixture/index.ts';
 import { frameOf, heldLevels } from '../../light/index.ts';
-import type { Condition, Facts, Hand, Scene } from '../types.ts';
+import type { Condition, Facts, Hand, Range, Scene } from '../types.ts';
 import { dipWay } from '../way/index.ts';
 import type { Allowed } from '../wish.ts';
 
@@ -165,3 +165,14 @@ export function another<T>(random: Random, items: readonly T[], not: T): T {
 }
 
 export const ids = (things: readonly { readonly id: string }[]): string[] => things.map(({ id }) => id);
+
+/** Rising numbers as ranges. */
+export function rangesOf(numbers: readonly number[]): Range[] {
+	const ranges: { from: number; to: number }[] = [];
+	for (const number of numbers) {
+		const last = ranges.at(-1);
+		if (last && number === last.to + 1) last.to = number;
+		else ranges.push({ from: number, to: number });
+	}
+	return ranges;
+}

@@ -10,8 +10,169 @@
  * one fewer (`sim/drill/way/script.ts`), and tests hold the two together by searching the machine, over every state of a small
  * menu and, seed after seed, on the bundled ones.
  */
+
+import { InputError } from '../../../shared/error/index.ts';
+import type { RigEvent } from '../../event/index.ts';
+import { isSwitchedOn } from '../../fixture/index.ts';
+import type { Rig, Unit } from '../../rig/index.ts';
+import { replayUnharmed } from '../../rig/trusted.ts';
+import { pressesOf, requireInHand } from '../hands.ts';
+import type { Task } from '../types.ts';
+import { type Wish, wishFor } from '../wish.ts';
+import { dipWay } from './dip.ts';
+import { deskWay, lineWay } from './line.ts';
+import { mainsWay } from './mains.ts';
+import { panelWay, viewOf } from './panel.ts';
+import { remoteWay } from './remote.ts';
+import { heldWay, panelScript, type Script, type Timed } from './script.ts';
+
 export { dipWay } from './dip.ts';
-export { HAND } from './hold.ts';
-export { menuMap } from './menu.ts';
-export { stepsBetween } from './tour.ts';
-export { fewestPresses, type Hint, hintOn, panelNeeds, shortestWay, wayOn } from './way.ts';
+export { menuMap, stepsBetween } from './tour.ts';
+export { HAND } from './values.ts';
+
+/**
+ * Events that finish a drill from where a log leaves the learner: a list that, played after the log, makes it done, with the
+ * fewest presses that a person's hand can be sure of (`hold.ts`). Its first event is the hint. Empty when the drill is done.
+ *
+ * A hold is three events: `key.down`, `clock.wait`, `key.up`; each ends where it is worst for what follows, since nobody lets
+ * go on the very value. Panels are worked one after another where each stays
+ * awake and open long enough, and otherwise all at once, so that none falls asleep on the way.
+ * @param drill taken as it is
+ * @throws InputError `drill.hands` for a log with events that are not in hand, as `replay` for a log that is none or an event that fits nothing, and `drill.stuck` where hands cannot finish it any more (no log of hands leads there in the drills made here)
+ */
+export function shortestWay(drill: Task, log: readonly RigEvent[] = []): RigEvent[] {
+	requireInHand(drill, log);
+	return wayOn(drill, replayUnharmed(drill.sheet, log));
+}
+
+/** The fewest presses that are sure to do from where a rig stands. @throws InputError `drill.stuck` */
+export function fewestPresses(drill: Task, rig: Rig): number {
+	const panels = panelParts(drill, rig).map(needsOf);
+	const presses = panels.reduce((sum, each) => sum + each, pressesOf(elsewhere(drill, rig)));
+	return presses === Number.POSITIVE_INFINITY ? stuck() : presses;
+}
+
+/** As {@link shortestWay}, from where a rig stands; the rig stays as it is. @throws InputError `drill.stuck` */
+export function wayOn(drill: Task, rig: Rig): RigEvent[] {
+	const { events, timed } = partsOf(drill, rig);
+	return [...events, ...inTime(timed)];
+}
+
+/** The next step, and how it is done by hand. */
+export interface Hint {
+	readonly event: RigEvent;
+	/** Where a key is held, or still is and is to be let go; null for all else. */
+	readonly hold: {
+		/** Milliseconds from now until the display shows what the key is let go at; null where it is held until the lock opens. */
+		readonly letGoMs: number | null;
+		/** From the key going down to where the value stands as it should, as events: this hold, and the presses of Up and Down after it. */
+		readonly then: readonly RigEvent[];
+	} | null;
+}
+
+/** The first step of {@link wayOn}, with what a hand needs to know of it; null where nothing is left. @throws InputError `drill.stuck` */
+export function hintOn(drill: Task, rig: Rig): Hint | null {
+	const { events, timed } = partsOf(drill, rig);
+	if (events[0]) return { event: events[0], hold: null };
+	const first = timed[0];
+	if (!first) return null;
+	const { event, letGoMs } = first;
+	if (letGoMs === undefined || !('fixture' in event)) return { event, hold: null };
+	const own = timed.filter((each) => 'fixture' in each.event && each.event.fixture === event.fixture);
+	const end = own.findIndex(
+		({ event: it }) => !('key' in it) || (letGoMs !== null && it.key !== 'up' && it.key !== 'down'),
+	);
+	// what opens a lock ends with the key coming up
+	const then = inTime(letGoMs === null ? own.slice(0, 2) : own.slice(0, end < 0 ? own.length : end));
+	return { event, hold: { letGoMs, then } };
+}
+
+/** What is done away from panels and at switches, and what is done at keys, in order of time. */
+function partsOf(drill: Task, rig: Rig): { events: readonly RigEvent[]; timed: readonly Timed[] } {
+	const events = elsewhere(drill, rig);
+	const scripts: Script[] = [];
+	for (const { id, unit, wish } of panelParts(drill, rig)) {
+		if (unit.profile.panel.kind === 'dip') events.push(...dipEvents(id, unit, wish));
+		else scripts.push(panelScript(unit.profile, id, unit.state, rig.now, wish));
+	}
+	if (scripts.some(({ presses }) => presses === Number.POSITIVE_INFINITY)) stuck();
+	const timed = together(scripts.filter(({ presses }) => presses > 0));
+	return { events, timed: timed.toSorted((a, b) => a.at - b.at) };
+}
+
+/** The same for the panel of one fixture alone; 0 where its panel is not in hand. */
+export function panelNeeds(drill: Task, rig: Rig, fixture: string): number {
+	const part = panelParts(drill, rig).find(({ id }) => id === fixture);
+	return part ? needsOf(part) : 0;
+}
+
+function needsOf({ id, unit, wish }: PanelPart): number {
+	const { profile, state } = unit;
+	if (profile.panel.kind === 'dip') return pressesOf(dipEvents(id, unit, wish));
+	return state.context.held ? heldWay(profile, state, wish).presses : panelWay(profile, viewOf(state), wish).presses;
+}
+
+/** A fixture that hands on itself may change, and what its settings must come to. */
+interface PanelPart {
+	readonly id: string;
+	readonly unit: Unit;
+	readonly wish: Wish;
+}
+
+function panelParts(drill: Task, rig: Rig): PanelPart[] {
+	if (!drill.hands.includes('power')) return [];
+	const isPanel = drill.hands.includes('panel');
+	return [...rig.gear.units].map(([id, unit]) => ({ id, unit, wish: isPanel ? wishFor(drill, id) : new Map() }));
+}
+
+function dipEvents(fixture: string, unit: Unit, wish: Wish): RigEvent[] {
+	const { switches, slides } = unit.state.context;
+	const moves = dipWay(unit.profile, fixture, switches, slides, wish) ?? stuck();
+	return isSwitchedOn(unit.state) ? moves : [...moves, { type: 'power.switch', fixture, on: true }];
+}
+
+/** What is done away from the panels: mains, line, desk and remote. */
+function elsewhere(drill: Task, rig: Rig): RigEvent[] {
+	const events = [...mainsWay(drill, rig), ...lineWay(drill, rig), ...deskWay(drill, rig)];
+	if (!drill.hands.includes('remote')) return events;
+	const wishes = new Map([...rig.gear.units.keys()].map((id) => [id, wishFor(drill, id)]));
+	return [...events, ...(remoteWay(rig, wishes) ?? stuck())];
+}
+
+/**
+ * Panels one after another, the least patient first; or, where one of them would sleep or lock before its turn, all from the
+ * start, each with hands of its own.
+ */
+function together(scripts: readonly Script[]): Timed[] {
+	const released = Math.max(0, ...scripts.map(({ release }) => release?.at ?? 0));
+	const order = scripts.toSorted((a, b) => a.patience - b.patience);
+	const starts = new Map<Script, number>();
+	let next = released;
+	for (const script of order) {
+		starts.set(script, next);
+		next += script.length;
+	}
+	const begun = (script: Script): number => script.release?.at ?? 0;
+	const isPatient = order.every((script) => (starts.get(script) ?? 0) < begun(script) + script.patience);
+	return order.flatMap((script) => {
+		const start = isPatient ? (starts.get(script) ?? 0) : begun(script);
+		const steps = script.steps.map((step) => ({ ...step, at: step.at + start }));
+		return script.release ? [script.release, ...steps] : steps;
+	});
+}
+
+/** Events that stand in order of time, with the waits between them. */
+function inTime(timed: readonly Timed[]): RigEvent[] {
+	const events: RigEvent[] = [];
+	let now = 0;
+	for (const { at, event } of timed) {
+		if (at > now) events.push({ type: 'clock.wait', ms: at - now });
+		now = at;
+		events.push(event);
+	}
+	return events;
+}
+
+function stuck(): never {
+	throw new InputError('drill.stuck', 'log', { trouble: 'cannot-be-finished' });
+}

@@ -1,8 +1,7 @@
 import type { KeyedPanel, Profile, SettingKey, Settings, SettingValue } from '../../../shared/profile/index.ts';
 import { draftOf, type FixtureState, isSwitchedOn, itemAt, type PanelState, panelOf } from '../../fixture/index.ts';
 import { allows, unmetKeys, type Wish } from '../wish.ts';
-import { type MenuMap, menuMap } from './menu.ts';
-import { type Browse, tour, type Visit } from './tour.ts';
+import { type Browse, type MenuMap, menuMap, tour, type Visit } from './tour.ts';
 import { valueWay } from './values.ts';
 
 /** All that the presses still needed hang on, with no key held. */

@@ -11,8 +11,7 @@ import {
 	onHeldWhite,
 	whileDeskRestarts,
 } from '../probes.ts';
-import { brightnessAgainst, isLit, looksLit, sameColour, sameLevels, sameLight } from '../seen.ts';
-import type { Witness } from '../witness.ts';
+import { brightnessAgainst, isLit, looksLit, sameColour, sameLevels, sameLight, type Witness } from '../witness.ts';
 import type { CheckKind } from './types.ts';
 
 /** A check on one fixture: where it makes sense, and what it shows. */

@@ -3,6 +3,22 @@
  * it off a rig. Kinds are permanent; a check is a kind in a place.
  */
 
-export { CHECK_KINDS } from './kinds.ts';
+import { MEND_IDS } from '../../fault/index.ts';
+import { FIXTURE_LOOKS, FIXTURE_TRIES } from './fixture.ts';
+import { CABLE_LOOKS, DESK_LOOKS } from './line.ts';
+
 export { checksOf } from './list.ts';
 export type { Check, CheckSort } from './types.ts';
+
+/** Every kind of check there is, permanent ids, in the order of the catalogue. */
+export const CHECK_KINDS: readonly string[] = Object.freeze([
+	...[...FIXTURE_LOOKS, ...FIXTURE_TRIES, ...CABLE_LOOKS, ...DESK_LOOKS].map(({ kind }) => kind),
+	'neighbour-strips',
+	'leader-change',
+	'line-ended',
+	'line-straight',
+	'hall-power',
+	'remote-lamp',
+	'remote-code',
+	...MEND_IDS.map((id) => `mend-${id}`),
+]);

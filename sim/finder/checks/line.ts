@@ -1,7 +1,9 @@
-import { SOUND_WIRES } from '../../../shared/sheet/index.ts';
+import { type SheetCable, SOUND_WIRES, splitPort } from '../../../shared/sheet/index.ts';
 import type { RigEvent } from '../../event/index.ts';
-import { dataLampAfter, type Rig } from '../../rig/index.ts';
-import type { Witness } from '../witness.ts';
+import { driveOf, isPowered } from '../../fixture/index.ts';
+import { dataLampAfter, type Rig, type Unit } from '../../rig/index.ts';
+import { patchOf, stripsOf } from '../probes.ts';
+import { contentOf, type Witness } from '../witness.ts';
 import type { CheckKind } from './types.ts';
 
 export interface CableKind extends CheckKind {
@@ -96,4 +98,162 @@ export function straightTo(w: Witness, source: string, fixture: string): Rig {
 		};
 		return [...busy, ...free, lay, ...ended];
 	});
+}
+
+export interface DeskKind extends CheckKind {
+	/** `output`: once an output; `patch`: once a patched fixture; `desk`: once. */
+	readonly per: 'output' | 'patch' | 'desk';
+	read(w: Witness, place: string, meant: Witness): string;
+}
+
+const outputOf = (w: Witness, id: string) => w.rig.gear.desk?.outputs.find((output) => output.id === id);
+
+/** Whether the levels of one kind of strip are as the sheet has them, as the desk's own patch shows them. */
+function stripsRead(
+	w: Witness,
+	meant: Witness,
+	fixture: string,
+	wanted: (kind: string, id: string) => boolean,
+): 'as-meant' | 'other' {
+	const read = (of: Witness): number[] =>
+		stripsOf(of.rig, fixture)
+			.filter(({ slot }) => wanted(slot.drives.kind, slot.id))
+			.map(({ at, universe }) => of.rig.gear.desk?.levels.get(universe)?.[at - 1] ?? 0);
+	return JSON.stringify(read(w)) === JSON.stringify(read(meant)) ? 'as-meant' : 'other';
+}
+
+/** What can be looked at on the desk. Showing is not sending: these are the desk's own screen. */
+export const DESK_LOOKS: readonly DeskKind[] = [
+	{
+		kind: 'desk-output',
+		per: 'output',
+		sort: 'look',
+		seconds: 5,
+		needs: ['desk'],
+		read: (w, id) => (w.rig.gear.hallPower && outputOf(w, id)?.on ? 'on' : 'off'),
+	},
+	{
+		kind: 'desk-universe',
+		per: 'output',
+		sort: 'look',
+		seconds: 15,
+		needs: ['desk'],
+		read: (w, id, meant) => (outputOf(w, id)?.universe === outputOf(meant, id)?.universe ? 'as-meant' : 'other'),
+	},
+	{
+		kind: 'desk-master',
+		per: 'desk',
+		sort: 'look',
+		seconds: 4,
+		needs: ['desk'],
+		read: (w) => {
+			const master = w.rig.gear.desk?.master ?? 255;
+			return master === 0 ? 'out' : master < 200 ? 'low' : 'up';
+		},
+	},
+	{
+		kind: 'desk-patch',
+		per: 'patch',
+		sort: 'look',
+		seconds: 20,
+		needs: ['desk'],
+		read: (w, fixture, meant) =>
+			JSON.stringify(patchOf(w.rig, fixture)) === JSON.stringify(patchOf(meant.rig, fixture)) ? 'as-meant' : 'other',
+	},
+	{
+		kind: 'desk-intensity',
+		per: 'patch',
+		sort: 'look',
+		seconds: 6,
+		needs: ['desk'],
+		read: (w, fixture, meant) => stripsRead(w, meant, fixture, (kind) => kind === 'intensity'),
+	},
+	{
+		kind: 'desk-functions',
+		per: 'patch',
+		sort: 'look',
+		seconds: 8,
+		needs: ['desk'],
+		read: (w, fixture, meant) => stripsRead(w, meant, fixture, (kind) => kind === 'bands' || kind === 'speed'),
+	},
+	{
+		kind: 'desk-colour-strips',
+		per: 'patch',
+		sort: 'look',
+		seconds: 10,
+		needs: ['desk'],
+		read: (w, fixture, meant) => stripsRead(w, meant, fixture, (kind) => kind === 'emitter'),
+	},
+];
+
+type Plugs = ReadonlyMap<string, readonly SheetCable[]>;
+
+const known = new WeakMap<readonly SheetCable[], Plugs>();
+
+/** Cables by what they are plugged into: a desk's socket, or a device through which they go on. */
+function plugsOf(cables: readonly SheetCable[]): Plugs {
+	let plugs = known.get(cables) as Map<string, SheetCable[]> | undefined;
+	if (!plugs) {
+		plugs = new Map();
+		for (const cable of cables) {
+			for (const port of [cable.from, cable.to]) {
+				if (port === null) continue;
+				const list = plugs.get(nodeOf(port));
+				if (list) list.push(cable);
+				else plugs.set(nodeOf(port), [cable]);
+			}
+		}
+		known.set(cables, plugs);
+	}
+	return plugs;
+}
+
+/** A desk's sockets are apart from each other; what is plugged into any other device hangs together. */
+const nodeOf = (port: string): string => (port.startsWith('desk:') ? port : splitPort(port).device);
+
+/** A text for what is plugged into a fixture. */
+export function pluggedInto({ gear }: Rig, fixture: string): string {
+	const cables = plugsOf(gear.cables).get(fixture) ?? [];
+	return `${cables.map(contentOf)},${gear.terminators.includes(`${fixture}:out`)}`;
+}
+
+/**
+ * A text of all that decides what a fixture's data lamp does once the line is ended there: the fixture's own power and drive, and
+ * everything that still hangs together with it through its in socket. What was past the cut cannot matter.
+ */
+export function wiredUpTo({ gear }: Rig, fixture: string): string {
+	const plugs = plugsOf(gear.cables);
+	const cut = `${fixture}:out`;
+	const seen = new Set<string>([fixture]);
+	let text = `${contentOf(gear.desk?.outputs)}${gear.hallPower}${contentOf(gear.boxes)}`;
+	for (const node of seen) {
+		const unit = gear.units.get(node);
+		if (unit) text += nodeText(unit);
+		for (const cable of plugs.get(node) ?? []) {
+			if (cable.from === cut || cable.to === cut) continue;
+			text += `,${contentOf(cable)}`;
+			for (const port of [cable.from, cable.to]) if (port !== null) seen.add(nodeOf(port));
+		}
+	}
+	for (const port of gear.terminators) if (seen.has(nodeOf(port))) text += `;${port}`;
+	return `${text}#${lampOf(gear.units.get(fixture))}`;
+}
+
+const nodeTexts = new WeakMap<Unit, string>();
+
+/** What a fixture on the way is to the line, whatever else it does. */
+function nodeText(unit: Unit): string {
+	let text = nodeTexts.get(unit);
+	if (text === undefined) {
+		const { receiverDead, badSocket, extraLoads } = unit.condition;
+		const leads = driveOf(unit.state) === 'leading';
+		text = `|${unit.placed.id}${leads ? 'L' : ''}${unit.plug !== 'none' ? 'e' : ''}${receiverDead ? 'd' : ''}${badSocket ?? ''}${extraLoads || ''}`;
+		nodeTexts.set(unit, text);
+	}
+	return text;
+}
+
+/** What a fixture's data lamp hangs on in the fixture itself. */
+function lampOf(unit: Unit | undefined): string {
+	return unit ? `${isPowered(unit.state)}${driveOf(unit.state)}` : '';
 }

@@ -3,15 +3,11 @@ import type { MendId, Need } from '../../fault/index.ts';
 import type { Complaint } from '../complaints.ts';
 import { answersStrips, followsLeader } from '../probes.ts';
 import { leaderOf, routeOf, standAt, standAtCable } from '../route.ts';
-import { isLit } from '../seen.ts';
-import { contentOf, deskOf, type Witness } from '../witness.ts';
-import { DESK_LOOKS } from './desk.ts';
+import { contentOf, deskOf, isLit, type Witness } from '../witness.ts';
 import { FIXTURE_LOOKS, FIXTURE_TRIES, type FixtureKind } from './fixture.ts';
-import { CABLE_LOOKS, lampWhenEnded, straightTo } from './line.ts';
-import { type Bare, check, type KeyOf } from './make.ts';
+import { CABLE_LOOKS, DESK_LOOKS, lampWhenEnded, pluggedInto, straightTo, wiredUpTo } from './line.ts';
 import { mendCheck } from './mend.ts';
-import { type Check, type CheckSort, mayAct } from './types.ts';
-import { pluggedInto, wiredUpTo } from './wired.ts';
+import { type Bare, type Check, type CheckSort, check, type KeyOf, mayAct } from './types.ts';
 
 /** Kinds asked of fixtures beside the one complained of: what tells of the line and of who talks on it. */
 const BESIDE = new Set([

@@ -6,8 +6,7 @@ import type { Rig } from '../../rig/index.ts';
 import { COMPLAINTS, type Complaint } from '../complaints.ts';
 import { isolatesFor, mendSeconds, standForMend } from '../route.ts';
 import { selfOf, type Witness, witness } from '../witness.ts';
-import { check } from './make.ts';
-import { type Check, mayAct } from './types.ts';
+import { type Check, check, mayAct } from './types.ts';
 
 const SWAPS = new Set<MendId>(['fresh-battery', 'remote-battery', 'replace-cable', 'swap-fixture', 'fit-terminator']);
 

@@ -1,7 +1,29 @@
-import { type Ground, KIND_TOPICS, type Kind, LEVELS } from '../../../shared/paper/index.ts';
-import type { Profile } from '../../../shared/profile/index.ts';
-import { askKeys, isKeyed } from '../panel.ts';
-import { askSwitches, hasFields } from '../switches.ts';
+import {
+	type Chance,
+	type Draft,
+	type Ground,
+	KIND_TOPICS,
+	type Kind,
+	LEVELS,
+	type Level,
+	oneOf,
+	type Say,
+	say,
+	type Wrong,
+} from '../../../shared/paper/index.ts';
+import type {
+	DipPanel,
+	Key,
+	KeyedPanel,
+	LeafItem,
+	MenuItem,
+	Profile,
+	SomeSettings,
+} from '../../../shared/profile/index.ts';
+import type { RigSheet } from '../../../shared/sheet/index.ts';
+import { valueText } from '../../fixture/index.ts';
+import { openUnharmed } from '../../rig/trusted.ts';
+import { nameAt, sheetFor, stand } from '../stage.ts';
 
 /**
  * What does the display say? Easy: a few steps along a menu; middle: into a menu, or a value stepped on; hard: all the way to a
@@ -24,3 +46,247 @@ export const displaySays: Kind = {
 
 const panels = ({ profiles }: Ground): Profile[] =>
 	profiles.filter((profile) => isKeyed(profile) || hasFields(profile));
+
+/** One key, pressed so many times in a row. */
+export interface Press {
+	readonly key: Key;
+	readonly times: number;
+}
+
+/** Most steps that a value is moved. */
+const MOST_STEPS = 5;
+
+/** Draws before a menu is held to be too short. */
+const DRAWS = 200;
+
+type Editable = Extract<LeafItem, { kind: 'choice' | 'number' }>;
+type Menu = Extract<MenuItem, { kind: 'menu' }>;
+
+/** Whether it has a display, and a menu long enough to ask about. */
+const isKeyed = ({ panel }: Profile): boolean =>
+	panel.kind !== 'dip' && panel.menu.length > 1 && editables(panel).length > 0;
+
+/** Everything that can be set, with the menu it is in; null for one at the top. */
+const editables = ({ menu }: KeyedPanel): { readonly menu: Menu | null; readonly item: Editable }[] =>
+	menu.flatMap((top) =>
+		(top.kind === 'menu' ? top.items : [top]).flatMap((item) =>
+			item.kind === 'choice' || item.kind === 'number' ? [{ menu: top.kind === 'menu' ? top : null, item }] : [],
+		),
+	);
+
+/** What a display says after some presses, from its first item on. */
+function askKeys(profile: Profile, panel: KeyedPanel, chance: Chance, level: Level): Draft {
+	for (let n = 0; n < DRAWS; n++) {
+		const { menu, item } = chance.pick(editables(panel));
+		const presses = pressesFor(panel, chance, level, menu, item);
+		const settings = startAt(chance, item);
+		const placed = stand(profile, 1, settings);
+		if (!placed) continue;
+		const sheet = sheetFor(nameAt(profile, 1), [profile], { fixtures: [placed] });
+		const shownAfter = panelOf(sheet);
+		const right = shownAfter(presses);
+		const wrongs = slips(presses).map(([mistake, slip]): Wrong<Say> => [mistake, label(shownAfter(slip))]);
+		const draft = oneOf(
+			chance,
+			{
+				facts: {
+					fixture: profile.name,
+					profile: profile.id,
+					panel: panel.kind,
+					shown: shownAfter([]),
+					presses: presses.flatMap(({ key, times }) => [key, times]),
+					top: panel.menu.map((each) => each.label),
+					menu: presses.some(({ key }) => key === 'set') && menu ? menu.label : null,
+					inside: presses.some(({ key }) => key === 'set') && menu ? menu.items.map((each) => each.label) : [],
+					item: presses.filter(({ key }) => key === 'set').length > (menu ? 1 : 0) ? item.label : null,
+					options: item.kind === 'choice' ? item.options.map((each) => each.label) : [],
+					value: valueText(item, placed.settings[item.setting] ?? profile.defaults[item.setting]),
+					steps: stepsOf(shownAfter, presses),
+				},
+				bench: sheet,
+			},
+			label(right),
+			wrongs,
+		);
+		// fewer wrong ones than two: the menu is too short for these presses
+		if (draft.mistakes.length >= 2) return draft;
+	}
+	throw new RangeError(`the menu of ${profile.id} is too short to ask about`);
+}
+
+const label = (lines: readonly string[]): Say =>
+	lines.length > 1
+		? say('two-lines', { first: lines[0] ?? '', second: lines[1] ?? '' })
+		: say('one-line', { line: lines[0] ?? '' });
+
+/** What a panel shows after some presses: its lines without the blanks around them. */
+type Shown = (presses: readonly Press[]) => string[];
+
+/** The panel of a sheet's one fixture. Its rig is opened once, and each row of presses goes to a fork: forks share what they pass. */
+function panelOf(sheet: RigSheet): Shown {
+	const opened = openUnharmed(sheet);
+	const fixture = sheet.fixtures[0]?.id ?? '';
+	return (presses) => {
+		const rig = opened.fork();
+		for (const { key, times } of presses) for (let n = 0; n < times; n++) rig.send({ type: 'key.tap', fixture, key });
+		const { display } = rig.look(fixture);
+		return display.kind === 'keyed' ? display.lines.map((line) => line.trim()) : [];
+	};
+}
+
+/** What is shown after each key, as a fact: the key, how often it is pressed, and two lines. */
+const stepsOf = (shownAfter: Shown, presses: readonly Press[]): (string | number)[] =>
+	presses.flatMap(({ key, times }, i) => {
+		const [first = '', second = ''] = shownAfter(presses.slice(0, i + 1));
+		return [key, times, first, second];
+	});
+
+/** The way to an item, as far as the level goes. */
+function pressesFor(panel: KeyedPanel, chance: Chance, level: Level, menu: Menu | null, item: Editable): Press[] {
+	const along = (places: number, count: number): Press[] => {
+		const up = count - places;
+		return places === 0
+			? []
+			: up < places && chance.chance(0.7)
+				? [{ key: 'up', times: up }]
+				: [{ key: 'down', times: places }];
+	};
+	const set: Press = { key: 'set', times: 1 };
+	const atTop = panel.menu.findIndex((each) => each === (menu ?? item));
+	const toTop = along(atTop, panel.menu.length);
+	if (level === 'easy')
+		return toTop.length > 0 ? toTop : [{ key: 'down', times: chance.int(1, panel.menu.length - 1) }];
+	const inside = menu ? [set, ...along(menu.items.indexOf(item), menu.items.length)] : [];
+	const step: Press = {
+		key: chance.pick(['up', 'down']),
+		times: chance.int(1, item.kind === 'number' ? MOST_STEPS : 3),
+	};
+	if (level === 'middle' && menu && chance.chance(0.5)) return [...toTop, ...inside];
+	const end: Press[] =
+		level === 'hard' && panel.kind === 'text' && chance.chance(0.4)
+			? [{ key: chance.pick(['set', 'back']), times: 1 }]
+			: [];
+	return [...toTop, ...inside, set, step, ...end];
+}
+
+/** What the item stands at: a value well inside its range, or one of its options. */
+function startAt(chance: Chance, item: Editable): SomeSettings {
+	// a panel that locks or sleeps says something else
+	if (item.setting === 'lock' || item.setting === 'sleep') return {};
+	if (item.kind === 'choice') return { [item.setting]: chance.pick(item.options).value };
+	const room = item.most - item.least > 2 * MOST_STEPS ? MOST_STEPS : 0;
+	return { [item.setting]: chance.int(item.least + room, item.most - room) };
+}
+
+/** The presses as they go wrong. */
+function slips(presses: readonly Press[]): Wrong<readonly Press[]>[] {
+	const last = presses.findLastIndex(({ key }) => key === 'up' || key === 'down');
+	const lastSet = presses.findLastIndex(({ key }) => key === 'set');
+	const put = (at: number, press: Press): Press[] => presses.map((each, i) => (i === at ? press : each));
+	const moved = presses[last];
+	const without = (at: number): Press[] => presses.filter((_, i) => i !== at);
+	return [
+		...(moved
+			? ([
+					['off-by-one-low', put(last, { ...moved, times: moved.times - 1 })],
+					['off-by-one-high', put(last, { ...moved, times: moved.times + 1 })],
+					['wrong-order', put(last, { ...moved, key: moved.key === 'up' ? 'down' : 'up' })],
+				] as const)
+			: []),
+		...(lastSet >= 0 ? ([['other-setting', without(lastSet)]] as const) : []),
+		['other-setting', [...presses, { key: 'set', times: 1 }]],
+		['other-setting', [...presses, { key: 'down', times: 2 }]],
+		['other-setting', [{ key: 'down', times: 1 }, ...presses]],
+	];
+}
+
+type Field = DipPanel['fields'][number];
+
+/** One field and which of its choices is meant, from 0. */
+interface Meant {
+	readonly field: Field;
+	readonly at: number;
+}
+
+const GATE = 10;
+
+/** Whether its switches say more than an address. */
+const hasFields = ({ panel }: Profile): boolean =>
+	panel.kind === 'dip' && panel.fields.some(({ choices }) => choices.length > 3);
+
+/** Which switches are up for what one field says, or two, or all. Easy, middle and hard. */
+function askSwitches(profile: Profile, panel: DipPanel, chance: Chance, level: Level): Draft {
+	const [wide, ...rest] = [...panel.fields].sort((a, b) => b.choices.length - a.choices.length) as [Field, ...Field[]];
+	const more = level === 'easy' ? [] : level === 'middle' ? chance.shuffle(rest).slice(0, 1) : rest;
+	const meant: Meant[] = [wide, ...more].map((field) => ({ field, at: chance.int(1, field.choices.length - 1) }));
+	const right = upFor(meant);
+	const sheet = sheetUp(profile, right);
+	const means = settingsOf(sheet);
+	const wrongs = switchSlips(meant, right)
+		// other switches that come to the same are no wrong ones
+		.filter(([, up]) => settingsOf(sheetUp(profile, up)) !== means)
+		.map(([mistake, up]): Wrong<ReturnType<typeof switchLabel>> => [mistake, switchLabel(upOn(sheetUp(profile, up)))]);
+	return oneOf(
+		chance,
+		{
+			facts: {
+				fixture: profile.name,
+				profile: profile.id,
+				panel: 'dip',
+				wants: meant.map(({ field, at }) => field.choices[at]?.title ?? ''),
+				fields: meant.flatMap(({ field, at }) => [field.title, field.switches.join(' '), at]),
+				choices: meant.flatMap(({ field }) => field.choices.flatMap(({ title }, at) => [field.title, at, title])),
+				up: right,
+			},
+			bench: sheet,
+		},
+		switchLabel(upOn(sheet)),
+		wrongs,
+	);
+}
+
+const switchLabel = (up: readonly number[]) => say('switches-up', { up, none: up.length === 0 });
+
+const rising = (numbers: Iterable<number>): number[] => [...new Set(numbers)].sort((a, b) => a - b);
+
+/** The switches of a field that make a number: the first listed is worth 1, each next twice as much. */
+const bitsFor = ({ switches }: Field, at: number): number[] => switches.filter((_, bit) => (at & (2 ** bit)) !== 0);
+
+const upFor = (meant: readonly Meant[]): number[] =>
+	rising([...meant.flatMap(({ field, at }) => bitsFor(field, at)), GATE]);
+
+function sheetUp(profile: Profile, up: readonly number[]): RigSheet {
+	const placed = stand(profile, 1, {});
+	if (!placed) throw new RangeError(`switches of ${profile.id} cannot stand at all`);
+	const switches = Array.from({ length: GATE }, (_, i) => up.includes(i + 1));
+	return sheetFor(nameAt(profile, 1), [profile], { fixtures: [{ ...placed, switches }] });
+}
+
+/** What the rig makes of a sheet's one fixture: all its settings as one text. */
+function settingsOf(sheet: RigSheet): string {
+	const [unit] = openUnharmed(sheet).gear.units.values();
+	return JSON.stringify(unit?.state.context.settings);
+}
+
+/** The switches that are up, as they are seen. */
+function upOn(sheet: RigSheet): number[] {
+	const [placed] = sheet.fixtures;
+	const display = placed && openUnharmed(sheet).look(placed.id).display;
+	return display?.kind === 'switches' ? display.up.flatMap((isUp, i) => (isUp ? [i + 1] : [])) : [];
+}
+
+function switchSlips(meant: readonly Meant[], right: readonly number[]): Wrong<readonly number[]>[] {
+	const [wide, ...rest] = meant as [Meant, ...Meant[]];
+	const withAt = (at: number): number[] => upFor([{ ...wide, at }, ...rest]);
+	const others = rest.flatMap(({ field, at }) => bitsFor(field, at));
+	const { switches, choices } = wide.field;
+	const backwards = switches.filter((_, bit) => (wide.at & (2 ** (switches.length - 1 - bit))) !== 0);
+	return [
+		['switches-reversed', rising([...backwards, ...others, GATE])],
+		['off-by-one-high', withAt(Math.min(wide.at + 1, choices.length - 1))],
+		['off-by-one-low', withAt(wide.at - 1)],
+		['switch-number-for-weight', rising([...switches.filter((_, i) => i + 1 === wide.at), ...others, GATE])],
+		['other-setting', right.filter((number) => number !== GATE)],
+		['some-missed', upFor([wide])],
+	];
+}

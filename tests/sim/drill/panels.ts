@@ -10,9 +10,9 @@ import {
 	type SomeSettings,
 } from '../../../shared/profile/index.ts';
 import type { Random } from '../../../shared/random/index.ts';
-import { heldWay } from '../../../sim/drill/way/held.ts';
-import { menuMap } from '../../../sim/drill/way/menu.ts';
 import { panelWay, viewOf } from '../../../sim/drill/way/panel.ts';
+import { heldWay } from '../../../sim/drill/way/script.ts';
+import { menuMap } from '../../../sim/drill/way/tour.ts';
 import { type Allowed, allows, type Wish } from '../../../sim/drill/wish.ts';
 import { type FixtureState, itemAt, panelOf, startFixture, stepFixture } from '../../../sim/fixture/index.ts';
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { makeRandom, type Random } from '../../../shared/random/index.ts';
 import { type Drill, makeDrill } from '../../../sim/drill/index.ts';
-import { addressDip } from '../../../sim/drill/kinds/dip.ts';
+import { addressDip } from '../../../sim/drill/kinds/one.ts';
 import { rowAsOne, rowBackToBack } from '../../../sim/drill/kinds/row.ts';
 import type { Made } from '../../../sim/drill/kinds/stage.ts';
 import { runs } from '../../runs.ts';

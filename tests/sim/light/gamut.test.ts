@@ -1,7 +1,7 @@
 import { converter, formatHex, toGamut } from 'culori';
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { hexOf, hueOf, intoGamut } from '../../../sim/light/gamut.ts';
+import { hexOf, hueOf, intoGamut } from '../../../sim/light/colour.ts';
 import { runs } from '../../runs.ts';
 
 // The colour library has the same way into a gamut, written for any spaces: the source of what is expected here (recalculated).

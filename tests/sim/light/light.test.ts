@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { BUNDLED, type Profile } from '../../../shared/profile/index.ts';
+import { mix } from '../../../sim/light/colour.ts';
 import { cellLight, heldLevels, wholeLight } from '../../../sim/light/index.ts';
-import { mix } from '../../../sim/light/mix.ts';
-import { linearOf, linearOfHex, shownHue } from '../../../sim/light/screen-colour.ts';
+import { linearOf, linearOfHex, shownHue } from '../../../sim/light/screen.ts';
 import { runs } from '../../runs.ts';
 import { anyLight, fixtures, lab, levelsFor } from './lab.ts';
 

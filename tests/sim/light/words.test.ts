@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { BUNDLED } from '../../../shared/profile/index.ts';
 import { cellLight } from '../../../sim/light/index.ts';
-import { linearOf } from '../../../sim/light/screen-colour.ts';
+import { linearOf } from '../../../sim/light/screen.ts';
 import { BORDERS, type Chroma, chromaOf, colourName, FAMILIES, lightWords } from '../../../sim/light/words.ts';
 import { runs } from '../../runs.ts';
 
