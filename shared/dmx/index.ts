@@ -57,7 +57,6 @@ export {
 	levelOfFraction,
 	levelOfPercent,
 	levelsShownAs,
-	parseLevel,
 	percentOf,
 	percentOfWord,
 	type Rounding,
@@ -93,6 +92,7 @@ export {
 	startCodeOf,
 	TIMING,
 } from './packet.ts';
+export { parseLevel } from './parse-level.ts';
 export {
 	howManyMore,
 	type NamedPlacement,

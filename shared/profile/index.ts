@@ -23,7 +23,6 @@ export {
 	type Effect,
 	type Emitter,
 	type HeldColour,
-	idText,
 	KEYS,
 	type Key,
 	type KeyedPanel,
@@ -38,8 +37,6 @@ export {
 	profileSchema,
 	type Slot,
 	SOUND_ANSWERS,
-	settingsSchema,
-	someSettingsSchema,
-	whole,
 } from './schema.ts';
+export { idText, settingsSchema, someSettingsSchema, whole } from './settings.ts';
 export { readShape, type ShapeCode } from './shape.ts';

@@ -1,5 +1,5 @@
 /**
- * What each setting can be, as plain data: the one list from which the schema is made (`schema.ts`), and by which a single
+ * What each setting can be, as plain data: the one list from which the schema is made (`settings.ts`), and by which a single
  * value is judged with no schema at hand.
  */
 

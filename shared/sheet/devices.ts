@@ -215,3 +215,6 @@ export function devicesOf(sheet: Devices): SheetDevice[] {
 		})),
 	];
 }
+
+/** What a cable's conductors are when nothing is wrong with them. */
+export const SOUND_WIRES = Object.freeze({ common: 'sound', minus: 'sound', plus: 'sound', swapped: false } as const);

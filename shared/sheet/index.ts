@@ -4,6 +4,7 @@
  * in it are held to each other here, so that what opens is a rig that could be built.
  */
 
+export { asMeant } from './asMeant.ts';
 export { bundledRig } from './bundled/index.ts';
 export { loadRig, RIG_IDS, type RigId } from './bundled/load.ts';
 export { loadProfiles, loadSheet, portsOf, profileFor, readSheet, splitPort } from './check.ts';
@@ -20,8 +21,8 @@ export {
 	type SheetDesk,
 	type SheetDevice,
 	type SheetFixture,
+	SOUND_WIRES,
 } from './devices.ts';
-export { asMeant, SOUND_WIRES } from './find.ts';
 export { QUICK_LINKS, QUICK_MOST, type QuickLink, type QuickRig, quickSheet } from './quick.ts';
 export {
 	cableSchema,

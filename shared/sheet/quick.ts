@@ -10,8 +10,7 @@ import {
 	type Slot,
 	type SomeSettings,
 } from '../profile/index.ts';
-import { noBoxes, type SheetDesk, type SheetFixture } from './devices.ts';
-import { SOUND_WIRES } from './find.ts';
+import { noBoxes, type SheetDesk, type SheetFixture, SOUND_WIRES } from './devices.ts';
 import type { RigSheet, SheetCable } from './schema.ts';
 
 /** How a rig without a sheet is linked: on a desk, behind a leader, not at all, or on a desk with two universes. */

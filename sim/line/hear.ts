@@ -1,8 +1,7 @@
 import { type Drives, type Reach, reach, settle, talkersBehind } from './drives.ts';
 import { LINE_RATES } from './limits.ts';
 import { type Drive, type Plant, sortedBy, type Tap } from './parts.ts';
-import { lay } from './plant.ts';
-import { checkWiring } from './segments.ts';
+import { checkWiring, lay } from './plant.ts';
 import { stretch } from './stretches.ts';
 import type { LineCause, Receiver, Reception, Wiring } from './types.ts';
 import { grow, pathOf } from './ways.ts';

@@ -92,7 +92,7 @@ function whySlots(gear: Gear, unit: Unit): Reason[] {
 		if (slot.drives.kind !== 'bands') continue;
 		const band = slot.drives.bands.find((each) => each.from <= value(slot) && value(slot) <= each.to);
 		if (!band) continue;
-		trail.push(bandReason(unit, slot, band, from, value(slot), ask, taken, stops));
+		trail.push(bandReason({ unit, slot, band, from, value: value(slot), ask, taken, stops }));
 		taken ||= band.effect.do === 'programme' || band.effect.do === 'held';
 	}
 	const colours = slots.filter((slot) => slot.drives.kind === 'emitter');
@@ -111,16 +111,22 @@ function whySlots(gear: Gear, unit: Unit): Reason[] {
 	return trail.sort((a, b) => Number(a.effect === 'stops') - Number(b.effect === 'stops'));
 }
 
-function bandReason(
-	unit: Unit,
-	slot: Slot,
-	band: Band,
-	from: number,
-	value: number,
-	ask: { readonly strobe: number; readonly speed: number },
-	taken: boolean,
-	stops: Reason['effect'],
-): Reason {
+/** A slot whose level picks a band, and all that what comes of it hangs on. */
+interface BandAsked {
+	readonly unit: Unit;
+	readonly slot: Slot;
+	readonly band: Band;
+	/** Where the fixture reads from, and what the slot says, 0 to 255. */
+	readonly from: number;
+	readonly value: number;
+	readonly ask: { readonly strobe: number; readonly speed: number };
+	/** Whether a band before it has taken the light over. */
+	readonly taken: boolean;
+	/** What darkness does to the trail. */
+	readonly stops: Reason['effect'];
+}
+
+function bandReason({ unit, slot, band, from, value, ask, taken, stops }: BandAsked): Reason {
 	const facts = { slot: from + slot.at - 1, name: slot.name, value, band: band.name, from: band.from, to: band.to };
 	const { effect } = band;
 	switch (effect.do) {

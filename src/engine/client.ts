@@ -1,5 +1,5 @@
-import type { FromWorker, ToWorker } from './protocol.ts';
 import type { AsksOf, GivesOf, RouteName, StageOf } from './routes.ts';
+import type { FromWorker, ToWorker } from './serve.ts';
 
 /** What the worker refuses as nonsense, with its sentence. */
 export class Refused extends Error {
@@ -56,6 +56,41 @@ interface Question {
 	stage(stage: string): void;
 	give(result: unknown): void;
 	fail(error: Error): void;
+}
+
+/** What can become of a question. */
+interface Fate {
+	give(result: unknown): void;
+	fail(error: Error): void;
+	end(because: Ended['because']): void;
+}
+
+/** A question with its clock and its signal, which are let go once something has become of it. */
+function questionOf(
+	message: Question['message'],
+	{ onStage, signal, within, hand }: How<string>,
+	{ give, fail, end }: Fate,
+): Question {
+	const stop = (): void => end('stopped');
+	const timer = within === undefined ? undefined : setTimeout(() => end('slow'), within);
+	signal?.addEventListener('abort', stop);
+	const over = (): void => {
+		clearTimeout(timer);
+		signal?.removeEventListener('abort', stop);
+	};
+	return {
+		message,
+		hand,
+		stage: (stage) => onStage?.(stage),
+		give(result) {
+			over();
+			give(result);
+		},
+		fail(error) {
+			over();
+			fail(error);
+		},
+	};
 }
 
 const startWorker = (): Port => new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' });
@@ -124,35 +159,20 @@ export function openEngine(start: () => Port = startWorker): Engine {
 		else port?.postMessage({ id, cancelled: true } satisfies ToWorker);
 	};
 
-	const ask: Ask = (route, asks, { onStage, signal, within, hand } = {}) =>
+	const ask: Ask = (route, asks, how = {}) =>
 		new Promise((resolve, reject) => {
-			if (signal?.aborted) {
+			if (how.signal?.aborted) {
 				reject(new Ended('stopped'));
 				return;
 			}
 			const id = ++last;
-			const stop = (): void => endOne(id, 'stopped');
-			const timer = within === undefined ? undefined : setTimeout(() => endOne(id, 'slow'), within);
-			signal?.addEventListener('abort', stop);
-			const over = (): void => {
-				clearTimeout(timer);
-				signal?.removeEventListener('abort', stop);
-			};
-			const question: Question = {
-				message: { id, route, asks },
-				hand,
-				stage: (stage) => onStage?.(stage as Parameters<NonNullable<typeof onStage>>[0]),
-				give(result) {
-					over();
-					resolve(result as Awaited<ReturnType<typeof ask>> as never);
-				},
-				fail(error) {
-					over();
-					reject(error);
-				},
-			};
+			const question = questionOf({ id, route, asks }, how as How<string>, {
+				give: (result) => resolve(result as Awaited<ReturnType<typeof ask>> as never),
+				fail: reject,
+				end: (because) => endOne(id, because),
+			});
 			waiting.set(id, question);
-			onStage?.('fetching');
+			how.onStage?.('fetching');
 			try {
 				send(question);
 			} catch {

@@ -1,4 +1,4 @@
-import type { Feature } from './protocol.ts';
+import type { Feature } from './serve.ts';
 
 /** What the worker can be asked, by feature: each is fetched with the first question to it. */
 export const FEATURES = {

@@ -21,7 +21,7 @@ const codeSplitting: Exclude<Rolldown.OutputOptions['codeSplitting'], boolean | 
 		{
 			name: 'bench',
 			tags: ['$initial'],
-			test: /\/src\/features\/(bench|rig)\/|\/content\/en\/(bench|reasons)\/|\/src\/wording\/(change|describe|display|event|reason|reasonFacts)\.ts/,
+			test: /\/src\/features\/(bench|rig)\/|\/content\/en\/(bench|reasons)\/|\/src\/wording\/(change|describe|display|event|reason)\.ts/,
 		},
 	],
 };

@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import { useRef, useState } from 'preact/hooks';
 import { Button, Dialog, Tape } from '../ui/index.ts';
-import { saveText } from './saveText.ts';
+import { saveText } from './device.ts';
 import type { KeepingWords } from './words.ts';
 
 /** Bytes of a file that is read at all. */

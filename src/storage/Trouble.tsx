@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import { keptWords } from '../../content/en/storage/index.ts';
 import { Button, Notice } from '../ui/index.ts';
-import { saveText } from './saveText.ts';
+import { saveText } from './device.ts';
 import type { OnShelf } from './shelf.ts';
 import type { KeepingWords } from './words.ts';
 

@@ -34,21 +34,20 @@ export function nameFor(text: string): string {
 /** Where a text of a place stands once it is set aside. */
 export const asideKey = (place: string, name: string): string => place + ASIDE + name;
 
-/**
- * Sets a text aside, whole and as it is.
- * @param place the key it stood under
- * @param now ms since 1970
- * @param name what tells it from others; the same name later on takes the place of itself
- * @returns false where there is no room, or the store refuses
- */
-export function setAside(
-	store: Store,
-	place: string,
-	text: string,
-	why: Why,
-	now: number,
-	name: string = nameFor(text),
-): boolean {
+/** A text that gives up its place. */
+export interface Leaving {
+	/** The key it stood under. */
+	readonly place: string;
+	readonly text: string;
+	readonly why: Why;
+	/** ms since 1970. */
+	readonly now: number;
+	/** What tells it from others, made from the text unless told; the same name later on takes the place of itself. */
+	readonly name?: string;
+}
+
+/** Sets a text aside, whole and as it is. @returns false where there is no room, or the store refuses */
+export function setAside(store: Store, { place, text, why, now, name = nameFor(text) }: Leaving): boolean {
 	const record = JSON.stringify({ version: VERSION, at: now, why, text });
 	return putText(store, asideKey(place, name), record) === 'kept';
 }
@@ -57,33 +56,21 @@ export function setAside(
  * As `setAside`, so that something else may be written in its place. What does not fit twice leaves its place first, and goes back
  * where it fits nowhere else.
  */
-export function makeRoom(
-	store: Store,
-	place: string,
-	text: string,
-	why: Why,
-	now: number,
-	name: string = nameFor(text),
-): boolean {
-	if (setAside(store, place, text, why, now, name)) return true;
+export function makeRoom(store: Store, leaving: Leaving): boolean {
+	const { place, text } = leaving;
+	if (setAside(store, leaving)) return true;
 	// a store that takes nothing at all would not take it back either
 	if (textAt(store, place) !== text || putText(store, place, text) !== 'kept') return false;
 	if (!dropText(store, place)) return false;
-	if (setAside(store, place, text, why, now, name)) return true;
+	if (setAside(store, leaving)) return true;
 	putText(store, place, text);
 	return false;
 }
 
 /** Moves a text that is of no use out of its place. Where the store refuses it stays, and is met again. */
-export function moveAside(
-	store: Store,
-	place: string,
-	text: string,
-	why: Why,
-	now: number,
-	name: string = nameFor(text),
-): boolean {
-	if (!makeRoom(store, place, text, why, now, name)) return false;
+export function moveAside(store: Store, leaving: Leaving): boolean {
+	if (!makeRoom(store, leaving)) return false;
+	const { place, text } = leaving;
 	// another tab may have written meanwhile
 	return textAt(store, place) !== text || dropText(store, place);
 }
@@ -142,6 +129,7 @@ export function putInPlace(
 ): ReturnType<typeof putText> {
 	const place = thing.key + name;
 	const there = textAt(store, place);
-	if (there !== null && isNewer(there, thing) && !makeRoom(store, place, there, 'newer', now)) return 'full';
+	if (there !== null && isNewer(there, thing) && !makeRoom(store, { place, text: there, why: 'newer', now }))
+		return 'full';
 	return putText(store, place, text);
 }

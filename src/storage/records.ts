@@ -1,5 +1,5 @@
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
-import { DATABASE, LISTS, type List } from './lists.ts';
+import { DATABASE, LISTS, type List } from './kept.ts';
 
 /** A record that could not be read, moved out of the way as it was. */
 export interface RecordAside {

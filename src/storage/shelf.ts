@@ -43,6 +43,14 @@ export interface Kind<T> {
 	readonly merge: (one: T, other: T) => T;
 }
 
+const shown = <T>(kept: T, came: Keeping, damaged: OnShelf<T>['damaged'] = null, newer = false): OnShelf<T> => ({
+	kept,
+	damaged,
+	isNewer: newer,
+	keeps: came === 'kept',
+	isFull: came === 'full',
+});
+
 /** A shelf for one kind of thing: entry by entry, and changed only after it was read again, since another tab may have written. */
 export function shelfOf<T>(id: KeptId, { none, reader, write, merge }: Kind<T>): Shelf<T> {
 	const thing = KEPT[id];
@@ -56,14 +64,6 @@ export function shelfOf<T>(id: KeptId, { none, reader, write, merge }: Kind<T>):
 		else unkept.set(store, { kept, came });
 		return came;
 	};
-	const shown = (kept: T, came: Keeping, damaged: OnShelf<T>['damaged'] = null, newer = false): OnShelf<T> => ({
-		kept,
-		damaged,
-		isNewer: newer,
-		keeps: came === 'kept',
-		isFull: came === 'full',
-	});
-
 	/** What the device holds, with what is damaged set aside first. */
 	async function onDevice(store: Store): Promise<OnShelf<T>> {
 		if (!isReadable(store)) return shown(none, 'refused');
@@ -75,11 +75,16 @@ export function shelfOf<T>(id: KeptId, { none, reader, write, merge }: Kind<T>):
 			const { kept, damaged } = read(text);
 			const count = Object.keys(damaged).length;
 			if (count === 0) return shown(kept, 'kept');
-			const moved = setAside(store, key, JSON.stringify(damaged), 'damaged', Date.now());
+			const moved = setAside(store, {
+				place: key,
+				text: JSON.stringify(damaged),
+				why: 'damaged',
+				now: Date.now(),
+			});
 			return shown(kept, moved ? putText(store, key, write(kept)) : 'full', count);
 		} catch (error) {
 			if (!isInputError(error)) throw error;
-			const moved = makeRoom(store, key, text, 'damaged', Date.now());
+			const moved = makeRoom(store, { place: key, text, why: 'damaged', now: Date.now() });
 			return shown(none, moved ? putText(store, key, write(none)) : 'full', 'whole');
 		}
 	}
@@ -118,7 +123,9 @@ export function shelfOf<T>(id: KeptId, { none, reader, write, merge }: Kind<T>):
 			// what could not be set aside is not written over
 			const isFree =
 				(found.damaged === null || found.keeps) &&
-				(there === null || !isNewer(there, thing) || makeRoom(store, key, there, 'newer', Date.now()));
+				(there === null ||
+					!isNewer(there, thing) ||
+					makeRoom(store, { place: key, text: there, why: 'newer', now: Date.now() }));
 			if (!isFree) unkept.set(store, { kept, came: 'full' });
 			const came = isFree ? save(store, kept) : 'full';
 			return { ...shown(kept, came, found.damaged), isNewer: found.isNewer };

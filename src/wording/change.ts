@@ -1,10 +1,8 @@
 import { changes, light as lightWords } from '../../content/en/rig/index.ts';
 import type { Sight } from '../../sim/rig/index.ts';
-import { describeLight, isDark, warningsFor } from './describe.ts';
+import { describeLight, isDark, type Light, warningsFor } from './describe.ts';
 import { sentence } from './fill.ts';
 import { plainKinds } from './kinds.ts';
-
-type Light = Sight['light'];
 
 /** Least change of brightness (share of full, as the eye sees it) worth a word. Ours, no source: five steps a person can tell in a beam. */
 const SEEN = 0.02;

@@ -4,7 +4,7 @@ import { fill, sentence } from './fill.ts';
 import { plainKinds } from './kinds.ts';
 import { fixtureName } from './names.ts';
 
-type Light = Sight['light'];
+export type Light = Sight['light'];
 type Cell = Light['whole'];
 
 /** Whether a person would call it dark: nothing is seen, and no ultraviolet comes out either. */

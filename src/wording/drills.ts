@@ -4,8 +4,7 @@ import { formatLevel } from '../../shared/dmx/index.ts';
 import { type Profile, SETTING_KEYS, type SettingKey, type SettingValue } from '../../shared/profile/index.ts';
 import type { Condition, Drill, Finding, Harm, Range, Source, Task, Told } from '../../sim/drill/index.ts';
 import { type Facts, fill, type Kinds, sentence } from './fill.ts';
-import { listed } from './kinds.ts';
-import { settingTitle, settingValueText } from './settings.ts';
+import { listed, settingTitle, settingValueText } from './kinds.ts';
 import { placeText, sheetKinds, sheetProfile } from './sheetNames.ts';
 
 /** What a drill asks of a learner, in a sentence or two. */

@@ -4,10 +4,9 @@ import type { Port } from '../../shared/sheet/index.ts';
 import type { RigEvent, RigEventType } from '../../sim/event/index.ts';
 import type { Rig, Unit } from '../../sim/rig/index.ts';
 import { type Facts, fill, sentence } from './fill.ts';
-import { profileKinds, startCodeWords } from './kinds.ts';
+import { profileKinds, settingTitle, settingValueText, startCodeWords } from './kinds.ts';
 import { portText } from './names.ts';
 import { rigKinds } from './rigKinds.ts';
-import { settingTitle, settingValueText } from './settings.ts';
 
 const words: Readonly<Record<RigEventType, Says>> = events;
 

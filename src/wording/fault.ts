@@ -1,12 +1,13 @@
 import { type FaultWords, faults } from '../../content/en/faults/index.ts';
 import { type MendWords, mends } from '../../content/en/repairs/index.ts';
 import type { Says } from '../../content/en/rig/index.ts';
-import type { RigSheet } from '../../shared/sheet/index.ts';
-import type { PlacedFault } from '../../sim/event/index.ts';
-import { MENDS, type MendId } from '../../sim/fault/index.ts';
-import { faultFacts } from './faultFacts.ts';
-import { sentence } from './fill.ts';
-import { sheetFacts } from './sheetFacts.ts';
+import { DIP_WEIGHTS } from '../../shared/dmx/index.ts';
+import { modeOf } from '../../shared/profile/index.ts';
+import { profileFor, type RigSheet, type SheetFixture } from '../../shared/sheet/index.ts';
+import type { PlacedFault, RigEvent } from '../../sim/event/index.ts';
+import { faultEvents, MENDS, type MendId } from '../../sim/fault/index.ts';
+import { type Facts, sentence } from './fill.ts';
+import { settingFacts, settingsOf, sheetFacts } from './sheetFacts.ts';
 import { sheetKinds } from './sheetNames.ts';
 
 /** Most characters that go on a strip of tape so that it can be read from where one stands. Ours, no source. */
@@ -52,4 +53,120 @@ export function mendConfirm(sheet: RigSheet, mend: MendId, place: string): strin
 function mendSays(sheet: RigSheet, mend: MendId, place: string, part: (words: MendWords) => Says): string {
 	const facts = { ...sheetFacts(sheet, place), mendTime: MENDS[mend].seconds * 1000 };
 	return sentence(part(mends[mend] as MendWords), facts, sheetKinds(sheet, place));
+}
+
+/**
+ * What the words of a fault ask for: what the sheet means at its place, and beside it what is so instead, read off the events
+ * that bring the fault about.
+ * @throws InputError `fault.unknown` or `fault.place`
+ */
+export function faultFacts(sheet: RigSheet, placed: PlacedFault): Facts {
+	const events = faultEvents(sheet, placed);
+	const fixture = sheet.fixtures.find(({ id }) => id === placed.place);
+	return {
+		...sheetFacts(sheet, placed.place),
+		detail: placed.detail ?? null,
+		...(fixture ? fixtureNow(sheet, fixture, events) : {}),
+		...Object.assign({}, ...events.map((event) => eventFacts(sheet, event))),
+		...stripFacts(sheet, placed.place, events),
+	};
+}
+
+/** A fixture's settings once the fault is in it. */
+function fixtureNow(sheet: RigSheet, fixture: SheetFixture, events: readonly RigEvent[]): Facts {
+	const profile = profileFor(sheet, fixture.profile);
+	const { panel } = profile;
+	const slides = panel.kind === 'dip' ? panel.slides : [];
+	let now = fixture;
+	for (const event of events) {
+		if (event.type === 'settings.become') now = { ...now, settings: { ...now.settings, ...event.change } };
+		if (event.type === 'switch.flip')
+			now = { ...now, switches: (now.switches ?? []).map((up, i) => (i + 1 === event.switch ? event.up : up)) };
+		if (event.type === 'slide.move')
+			now = {
+				...now,
+				slides: slides.map(({ id }, i) => (id === event.slide ? event.to : (now.slides?.[i] ?? 0))),
+			};
+	}
+	return {
+		...settingFacts('is', settingsOf(profile, now)),
+		noneUp: panel.kind === 'dip' && !(now.switches ?? []).slice(0, DIP_WEIGHTS.length).includes(true),
+	};
+}
+
+/** What one event says by itself. */
+function eventFacts(sheet: RigSheet, event: RigEvent): Facts {
+	switch (event.type) {
+		case 'switch.flip':
+			return { isUp: event.up };
+		case 'slide.move':
+			return slideFacts(sheet, event);
+		case 'charge.become':
+			return { charge: event.charge };
+		case 'condition.become':
+			return {
+				health: event.change.batteryHealth ?? null,
+				foldBack: event.change.foldBack ?? null,
+				loads: event.change.extraLoads ?? null,
+			};
+		case 'remote.become':
+			return { isSent: event.code };
+		case 'cable.become':
+			return {
+				isLength: event.change.length ?? null,
+				isFrom: event.change.from ?? null,
+				loose: looseEnd(sheet, event),
+			};
+		case 'desk.master':
+			return { isMaster: event.level };
+		case 'desk.universe':
+			return { isUniverse: event.universe };
+		case 'desk.patch':
+			return { isPatchAddress: event.address, isPatchUniverse: event.universe };
+		default:
+			return {};
+	}
+}
+
+/** The socket an end is out of; null where neither is. */
+function looseEnd(sheet: RigSheet, { cable, change }: Extract<RigEvent, { type: 'cable.become' }>): string | null {
+	const meant = sheet.cables.find(({ id }) => id === cable);
+	if (change.from === null) return meant?.from ?? null;
+	return change.to === null ? (meant?.to ?? null) : null;
+}
+
+function slideFacts(sheet: RigSheet, { fixture, slide, to }: Extract<RigEvent, { type: 'slide.move' }>): Facts {
+	const placed = sheet.fixtures.find(({ id }) => id === fixture);
+	const panel = placed && profileFor(sheet, placed.profile).panel;
+	const at = panel?.kind === 'dip' ? panel.slides.findIndex(({ id }) => id === slide) : -1;
+	const moved = panel?.kind === 'dip' ? panel.slides[at] : undefined;
+	return {
+		slide: moved?.title ?? slide,
+		isPosition: moved?.positions[to]?.label ?? to,
+		meantPosition: moved?.positions[placed?.slides?.[at] ?? 0]?.label ?? null,
+	};
+}
+
+/** Which of a fixture's strips stand elsewhere, and for one with bands, in which band it stands and where it would be at rest. */
+function stripFacts(sheet: RigSheet, place: string, events: readonly RigEvent[]): Facts {
+	const patch = sheet.desk?.patch.find(({ fixture }) => fixture === place);
+	const fixture = sheet.fixtures.find(({ id }) => id === place);
+	if (!patch || !fixture) return {};
+	const { slots } = modeOf(profileFor(sheet, fixture.profile), patch.mode);
+	const moved = events.flatMap((event) => {
+		if (event.type !== 'desk.level') return [];
+		const slot = slots.find(({ at }) => patch.address + at - 1 === event.slot);
+		return slot ? [{ slot, level: event.level }] : [];
+	});
+	const [first] = moved;
+	const bands = first?.slot.drives.kind === 'bands' ? first.slot.drives.bands : [];
+	const rest = bands.find(({ effect }) => effect.do === 'nothing' || effect.do === 'open');
+	return {
+		strips: moved.map(({ slot }) => slot.name),
+		strip: first?.slot.name ?? null,
+		level: first?.level ?? null,
+		band: bands.find(({ from, to }) => first && from <= first.level && first.level <= to)?.name ?? null,
+		restFrom: rest ? `${rest.from}` : null,
+		restTo: rest?.to ?? null,
+	};
 }

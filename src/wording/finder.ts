@@ -1,15 +1,18 @@
-import { type CheckWords, checks, mendTried, type Spot } from '../../content/en/checks/index.ts';
+import { type CheckWords, checkParts, checks, mendTried, type Spot } from '../../content/en/checks/index.ts';
 import { type ComplaintWords, complaints } from '../../content/en/complaints/index.ts';
 import { mends } from '../../content/en/repairs/index.ts';
 import type { Says } from '../../content/en/rig/index.ts';
 import { InputError } from '../../shared/error/index.ts';
+import type { KeyedPanel, LeafItem, Profile, SettingKey, Settings } from '../../shared/profile/index.ts';
 import type { RigSheet } from '../../shared/sheet/index.ts';
 import type { MendId } from '../../sim/fault/index.ts';
-import type { Complaint } from '../../sim/finder/index.ts';
-import type { Rig } from '../../sim/rig/index.ts';
-import { checkFacts, type PlacedCheck } from './checkFacts.ts';
+import type { Check, Complaint } from '../../sim/finder/index.ts';
+import { valueText } from '../../sim/fixture/index.ts';
+import type { Rig, Unit } from '../../sim/rig/index.ts';
 import { mendText, mendTitle } from './fault.ts';
-import { fill, sentence } from './fill.ts';
+import { type Facts, fill, sentence } from './fill.ts';
+import { settingTitle, settingValueText } from './kinds.ts';
+import { sheetFacts } from './sheetFacts.ts';
 import { sheetKinds } from './sheetNames.ts';
 
 /** What a check is about, in a few words with no full stop: 'Data lamp: wash 1, house left'. @throws InputError `words.check`. */
@@ -73,4 +76,71 @@ function wordsFor({ kind }: PlacedCheck): CheckWords {
 
 function checkSays(sheet: RigSheet, meant: Rig, check: PlacedCheck, says: Says): string {
 	return sentence(says, checkFacts(sheet, meant, check), sheetKinds(sheet, check.place));
+}
+
+/** A check as its words need it: what a finder gives, without what reads a rig. */
+export type PlacedCheck = Pick<Check, 'kind' | 'place' | 'other'>;
+
+/** What the words of a check ask for: what the sheet means at its place, and what the rig as meant shows there. */
+export function checkFacts(sheet: RigSheet, meant: Rig, check: PlacedCheck): Facts {
+	const unit = meant.gear.units.get(check.place);
+	return {
+		...sheetFacts(sheet, check.place),
+		other: check.other ?? null,
+		...(unit ? unitFacts(meant, unit) : {}),
+		...(unit && check.kind.startsWith('panel-')
+			? panelFacts(unit.profile, unit.state.context.settings, check.kind.slice('panel-'.length) as SettingKey)
+			: {}),
+	};
+}
+
+function unitFacts(meant: Rig, unit: Unit): Facts {
+	const { cells, whole } = meant.look(unit.placed.id).light;
+	const isEven = cells.every(({ words }) => words === whole.words);
+	const talker = meant.gear.receptions.get(unit.placed.id)?.talker ?? null;
+	return {
+		// what a bar's cells add up to is a colour that nobody sees
+		colour: isEven && whole.brightness > 0 ? whole.words : null,
+		// without the desk, only what hangs on the desk loses its data
+		loss: talker?.kind === 'desk' ? unit.state.context.settings.loss : null,
+		source: talker?.port ?? null,
+		own: unit.profile.held[0]?.id ?? null,
+	};
+}
+
+/** Where on the panel a setting stands, and what is read there when it is as meant. */
+function panelFacts(profile: Profile, settings: Settings, key: SettingKey): Facts {
+	const { panel } = profile;
+	if (panel.kind === 'dip') return {};
+	const found = itemFor(panel, key);
+	const shown = found ? valueText(found.item, settings[key]) : null;
+	const meaning = settingValueText(profile, key, settings[key]);
+	return {
+		setting: settingTitle(key),
+		panel: panel.kind,
+		menu: found ? fill(checkParts.menu, { menu: found.menu, item: found.item.label }) : null,
+		shown,
+		// four characters want explaining; a line of text or a number does not
+		gloss: panel.kind === 'code' && found?.item.kind === 'choice' && !isSame(shown, meaning) ? meaning : null,
+		unlock: settings.lock === 'on' ? panel.unlockHold : null,
+	};
+}
+
+const isSame = (shown: string | null, meaning: string): boolean => shown?.toLowerCase() === meaning.toLowerCase();
+
+type SettingItem = Extract<LeafItem, { kind: 'choice' | 'number' }>;
+
+/** The first item of a menu that sets this, and the menu it is in: null where it is at the top. */
+function itemFor(
+	panel: KeyedPanel,
+	key: SettingKey,
+): { readonly menu: string | null; readonly item: SettingItem } | null {
+	const sets = (item: { readonly kind: string }): item is SettingItem => 'setting' in item && item.setting === key;
+	for (const item of panel.menu) {
+		if (item.kind === 'menu') {
+			const leaf = item.items.find(sets);
+			if (leaf) return { menu: item.label, item: leaf };
+		} else if (sets(item)) return { menu: null, item };
+	}
+	return null;
 }

@@ -6,8 +6,8 @@
  * An error's words are picked by its code and filled from its facts.
  * So do the papers': what a question asks, its options, what is right, the working and why.
  */
+
 export { describeChange } from './change.ts';
-export type { PlacedCheck } from './checkFacts.ts';
 export { askedText, describeFixture, describeLight, describeRig, fixtureLight } from './describe.ts';
 export { describeDisplay, describePanel } from './display.ts';
 export { conditionText, drillTask, findingText, harmText } from './drills.ts';
@@ -15,9 +15,9 @@ export { errorText } from './error.ts';
 export { eventText } from './event.ts';
 export { faultCause, faultName, faultTape, mendConfirm, mendText, mendTitle } from './fault.ts';
 export { fill } from './fill.ts';
-export { checkDoes, checkTitle, complaintText, outcomeText, spotOf } from './finder.ts';
+export { checkDoes, checkTitle, complaintText, outcomeText, type PlacedCheck, spotOf } from './finder.ts';
 export { hintText } from './hint.ts';
-export { startCodeWords } from './kinds.ts';
+export { settingTitle, settingValueText, startCodeWords } from './kinds.ts';
 export { errorTextLater } from './laterError.ts';
 export { cableName, cableText, fixtureName, modeName, portText } from './names.ts';
 export {
@@ -33,5 +33,4 @@ export {
 	workingText,
 } from './papers.ts';
 export { reasonStage, reasonText } from './reason.ts';
-export { settingTitle, settingValueText } from './settings.ts';
 export { placeName, placeText } from './sheetNames.ts';

@@ -6,11 +6,14 @@ import {
 	keyNames,
 	listWords,
 	programmeKinds,
+	type Says,
+	settingTitles,
+	settingValues,
 	startCodes,
 	wires,
 } from '../../content/en/rig/index.ts';
 import { formatLevel, LAST_SLOT, startCodeOf } from '../../shared/dmx/index.ts';
-import type { Key, Profile } from '../../shared/profile/index.ts';
+import type { Key, Profile, SettingKey, SettingValue } from '../../shared/profile/index.ts';
 import { fill } from './fill.ts';
 import { modeName } from './names.ts';
 
@@ -97,4 +100,17 @@ export function profileKinds(profile: Profile) {
 		programme: (id: string) => named(profile.programmes, id),
 		emitters: (ids: readonly string[]) => listed(ids.map((id) => named(profile.emitters, id).toLowerCase())),
 	};
+}
+
+const titles: Readonly<Record<SettingKey, string>> = settingTitles;
+const values: Readonly<Record<SettingKey, Says>> = settingValues;
+
+/** What a setting is called, whatever a panel calls it: 'Start address'. */
+export function settingTitle(key: SettingKey): string {
+	return titles[key];
+}
+
+/** A value of a setting in words: 'data on the line', '80 %', '30 seconds'. */
+export function settingValueText(profile: Profile, key: SettingKey, value: SettingValue): string {
+	return fill(values[key], { value }, { ...plainKinds, ...profileKinds(profile) });
 }

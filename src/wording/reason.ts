@@ -1,10 +1,14 @@
 import { reasons, stages } from '../../content/en/reasons/index.ts';
 import type { Says } from '../../content/en/rig/index.ts';
-import type { Reason, ReasonId, Rig } from '../../sim/rig/index.ts';
-import { sentence } from './fill.ts';
-import { profileKinds } from './kinds.ts';
+import { formatLevel, LAST_SLOT } from '../../shared/dmx/index.ts';
+import { modeOf, type Slot } from '../../shared/profile/index.ts';
+import { hasDataIn } from '../../sim/fixture/index.ts';
+import { LINE_LIMITS } from '../../sim/line/index.ts';
+import { type Reason, type ReasonId, type Rig, readsFrom, type Sight, type Unit } from '../../sim/rig/index.ts';
+import { coloursText } from './describe.ts';
+import { type Facts, sentence } from './fill.ts';
+import { listed, profileKinds } from './kinds.ts';
 import { modeName } from './names.ts';
-import { reasonFacts } from './reasonFacts.ts';
 import { rigKinds } from './rigKinds.ts';
 
 const words: Readonly<Record<ReasonId, Says>> = reasons;
@@ -25,4 +29,66 @@ export function reasonText(rig: Rig, fixtureId: string, reason: Reason): string 
 /** The title of the stage a reason belongs to: 'Power', 'What decides', 'The line' ... */
 export function reasonStage(reason: Pick<Reason, 'id'>): string {
 	return stages[reason.id.slice(0, reason.id.indexOf('.')) as keyof typeof stages];
+}
+
+/** The most a line bears of what a cause has too much of. */
+const MOST: Readonly<Record<string, number>> = {
+	'line.too-long': LINE_LIMITS.dataMetres,
+	'line.too-many-loads': LINE_LIMITS.unitLoads,
+	'line.extra-terminators': LINE_LIMITS.terminators,
+};
+
+/** A reason's own facts, and those that can be worked out beside them from the same rig. */
+export function reasonFacts(rig: Rig, unit: Unit, reason: Reason): Facts {
+	const reception = rig.gear.receptions.get(unit.placed.id);
+	const { facts } = reason;
+	const damaged = hasDataIn(unit.state) && reception?.quality === 'marginal' ? Math.round(reception.rate * 100) : null;
+	return {
+		...facts,
+		effect: reason.effect,
+		talker: reception?.talker?.kind ?? null,
+		end: LAST_SLOT,
+		most: MOST[reason.id] ?? null,
+		damaged,
+		// a share of frames is told beside a cause only where it is the only one
+		spoiled: reception?.causes.length === 1 ? damaged : null,
+		span: spanOf(facts['address'], facts['last']),
+		...slotFacts(unit, facts),
+		...(reason.id === 'light.shows' ? seenFacts(rig.look(unit.placed.id)) : {}),
+	};
+}
+
+/** Cells that do not show the same are told by themselves: together they make a colour that nobody sees. */
+function seenFacts({ light }: Sight): Facts {
+	return { seen: coloursText(light) };
+}
+
+function spanOf(first: unknown, last: unknown): number[] {
+	if (typeof first !== 'number' || typeof last !== 'number') return [];
+	return Array.from({ length: last - first + 1 }, (_, i) => first + i);
+}
+
+/** What the mode's chart says of the slots a reason names. */
+function slotFacts(unit: Unit, { slot, slots, values, value }: Reason['facts']): Facts {
+	const chart = modeOf(unit.profile, unit.state.context.settings.mode).slots;
+	const from = readsFrom(unit);
+	const slotAt = (number: unknown): Slot | undefined => chart.find((each) => each.at === Number(number) - from + 1);
+	const one = slotAt(slot);
+	const band =
+		one?.drives.kind === 'bands' && typeof value === 'number'
+			? one.drives.bands.find((each) => each.from <= value && value <= each.to)
+			: undefined;
+	const raised =
+		Array.isArray(slots) && Array.isArray(values)
+			? slots.flatMap((number, i) => {
+					const level = Number(values[i]);
+					return level > 0 ? [`${slotAt(number)?.name ?? number} at ${formatLevel(level)}`] : [];
+				})
+			: [];
+	return {
+		slotName: one?.name ?? null,
+		overruled: band?.effect.do === 'programme' || band?.effect.do === 'held',
+		raised: listed(raised),
+		up: raised.length,
+	};
 }

@@ -3,9 +3,8 @@ import { answers, rigParts } from '../../content/en/papers/index.ts';
 import { listWords, sockets } from '../../content/en/rig/index.ts';
 import type { Key, SettingKey } from '../../shared/profile/index.ts';
 import { type Facts, fill, type Kinds } from './fill.ts';
-import { plainKinds } from './kinds.ts';
+import { plainKinds, settingTitle } from './kinds.ts';
 import { cableName } from './names.ts';
-import { settingTitle } from './settings.ts';
 import { outputName } from './sheetNames.ts';
 
 export { rigQuestions } from '../../content/en/papers/index.ts';

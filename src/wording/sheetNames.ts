@@ -3,10 +3,9 @@ import { sockets } from '../../content/en/rig/index.ts';
 import { type Profile, SETTING_KEYS, type SettingValue } from '../../shared/profile/index.ts';
 import { boxesOf, profileFor, type RigSheet } from '../../shared/sheet/index.ts';
 import { fill, type Kinds } from './fill.ts';
-import { profileKinds } from './kinds.ts';
+import { profileKinds, settingValueText } from './kinds.ts';
 import { cableName, cableText, deviceName, type Named, portText } from './names.ts';
 import { rigKinds } from './rigKinds.ts';
-import { settingValueText } from './settings.ts';
 
 const known = new WeakMap<RigSheet, Named>();
 

@@ -3,9 +3,9 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import xapiValidation from 'xapi-validation';
 import { markPaper, setPaper } from '../../shared/paper/index.ts';
-import { settingOnce, sortResults } from '../../src/features/papers/exchange/index.ts';
-import { sha1, uuidOf } from '../../src/features/papers/exchange/uuid.ts';
-import { statementsOf, xapiFile } from '../../src/features/papers/exchange/xapi.ts';
+import { sortResults } from '../../src/features/papers/exchange/index.ts';
+import { settingOnce } from '../../src/features/papers/engine.ts';
+import { sha1, statementsOf, uuidOf, xapiFile } from '../../src/features/papers/exchange/xapi.ts';
 import { runs } from '../runs.ts';
 import { plainPaper, rightAnswer, sat } from '../src/features/papers/exchange/class.ts';
 

@@ -5,8 +5,7 @@ import { gzipSync } from 'node:zlib';
 import { expect, test } from '@playwright/test';
 import { find, indexText, readIndex } from '../../src/features/search/find.ts';
 import { type LessonText, searchDocs } from '../../src/site/indexing/index.ts';
-import { siteFiles } from '../../src/site/offline/files.ts';
-import { writeServiceWorker } from '../../src/site/offline/index.ts';
+import { siteFiles, writeServiceWorker } from '../../src/site/offline/index.ts';
 import { filesUnder, textOf } from '../house/tree.ts';
 import { built, isLesson, pages } from './pages.ts';
 

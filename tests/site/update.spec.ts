@@ -1,7 +1,7 @@
 import { cpSync } from 'node:fs';
 import path from 'node:path';
 import { expect, type Page, test } from '@playwright/test';
-import { siteFiles } from '../../src/site/offline/files.ts';
+import { siteFiles } from '../../src/site/offline/index.ts';
 import { type Served, serve } from '../../src/site/server/index.ts';
 import { pages } from './pages.ts';
 import { drop, keptOf, makeVersion, untilKept, versionsOf } from './versions.ts';

@@ -1,6 +1,5 @@
 import { SETTING_KEYS, type SomeSettings } from '../../profile/index.ts';
-import { noBoxes, type SheetDesk, type SheetFixture } from '../devices.ts';
-import { SOUND_WIRES } from '../find.ts';
+import { noBoxes, type SheetDesk, type SheetFixture, SOUND_WIRES } from '../devices.ts';
 import type { RigSheet, RigSheetInput, SheetCable } from '../schema.ts';
 
 type Fixture = RigSheetInput['fixtures'][number];

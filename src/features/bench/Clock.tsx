@@ -3,7 +3,7 @@ import { useEffect, useRef } from 'preact/hooks';
 import { clockWords as words } from '../../../content/en/bench/index.ts';
 import { Toggle } from '../../ui/index.ts';
 import { SPEEDS } from '../rig/index.ts';
-import { timeText } from './time.ts';
+import { timeText } from './log.ts';
 import { useBench } from './view.ts';
 
 /** The bench's clock: how fast it runs, or that it stands. */

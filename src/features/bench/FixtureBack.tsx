@@ -4,12 +4,10 @@ import { backWords } from '../../../content/en/bench/index.ts';
 import { isSwitchedOn } from '../../../sim/fixture/index.ts';
 import { Button, Tape, Toggle } from '../../ui/index.ts';
 import { fixtureLight } from '../../wording/index.ts';
-import { handCautions } from './cautions.ts';
-import { type LampView, lampsOf, linkFeeds, mainsChoices } from './fixtureBack.ts';
+import { handCautions, type LampView, lampsOf, linkFeeds, mainsChoices } from './fixtureBack.ts';
 import { KeyedPanel } from './KeyedPanel.tsx';
-import { later } from './later.ts';
 import { Socket } from './Socket.tsx';
-import { useBench } from './view.ts';
+import { later, useBench } from './view.ts';
 
 const Cautions = later(() => import('./Cautions.tsx'));
 const DipPanel = later(() => import('./DipPanel.tsx'));

@@ -5,11 +5,9 @@ import { DEVICE } from '../../storage/index.ts';
 import { Button } from '../../ui/index.ts';
 import { holdsRig, useRig } from '../rig/index.ts';
 import { Bench } from './Bench.tsx';
-import { later } from './later.ts';
 import type { Opening, OpenOther } from './opened.ts';
-import { openBench } from './opening.ts';
-import { useAsideCount } from './useAsideCount.ts';
-import { useKeeping } from './useKeeping.ts';
+import { openBench, useAsideCount, useKeeping } from './useKeeping.ts';
+import { later } from './view.ts';
 
 const FreeNotices = later(() => import('./FreeNotices.tsx'));
 const KeptBenches = later(() => import('./KeptBenches.tsx'));

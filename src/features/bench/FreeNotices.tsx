@@ -2,8 +2,8 @@ import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { benchWords, noticeWords } from '../../../content/en/bench/index.ts';
 import { Button, Notice } from '../../ui/index.ts';
-import { openAside } from './openAside.ts';
 import { IN_PLACE, type Opening, type OpenOther } from './opened.ts';
+import { openAside } from './reopening.ts';
 import type { Kept } from './useKeeping.ts';
 
 interface Props {

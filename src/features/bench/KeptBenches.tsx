@@ -5,8 +5,8 @@ import { dropText, saveText, tellKept } from '../../storage/index.ts';
 import { Button, Dialog, Notice } from '../../ui/index.ts';
 import { type Aside, asideList, asideText } from '../rig/index.ts';
 import { OpenFile } from './OpenFile.tsx';
-import { openAside } from './openAside.ts';
 import type { Keeping, OpenOther } from './opened.ts';
+import { openAside } from './reopening.ts';
 
 interface Props {
 	storage: Keeping;

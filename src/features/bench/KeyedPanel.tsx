@@ -4,9 +4,8 @@ import { backWords } from '../../../content/en/bench/index.ts';
 import type { Key, KeyedPanel as Panel } from '../../../shared/profile/index.ts';
 import type { Sight } from '../../../sim/rig/index.ts';
 import { keyFor } from './fixtureBack.ts';
-import { later } from './later.ts';
 import { type HeldKeys, useHeldKeys } from './useHeldKeys.ts';
-import { useBench } from './view.ts';
+import { later, useBench } from './view.ts';
 
 const SpokenPanel = later(() => import('./SpokenPanel.tsx'), true);
 

@@ -3,8 +3,7 @@ import { useState } from 'preact/hooks';
 import { benchWords, logWords } from '../../../content/en/bench/index.ts';
 import { Button } from '../../ui/index.ts';
 import { eventText } from '../../wording/index.ts';
-import { logLines } from './log.ts';
-import { timeText } from './time.ts';
+import { logLines, timeText } from './log.ts';
 import { useBench } from './view.ts';
 
 /** Lines shown until more are asked for. */

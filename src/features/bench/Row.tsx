@@ -3,7 +3,7 @@ import { useRef } from 'preact/hooks';
 import { backWords, benchWords, rowWords } from '../../../content/en/bench/index.ts';
 import { Tape } from '../../ui/index.ts';
 import { CableLines } from './CableLines.tsx';
-import { briefLight } from './row.ts';
+import { briefLight } from './fixtureBack.ts';
 import { Socket } from './Socket.tsx';
 import { useBench } from './view.ts';
 

@@ -1,7 +1,7 @@
 import type { ComponentType, JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { benchWords } from '../../../content/en/bench/index.ts';
-import { later } from './later.ts';
+import { later } from './view.ts';
 
 const parts: readonly (readonly [keyof typeof benchWords.parts, ComponentType<object>])[] = [
 	['desk', later(() => import('./Desk.tsx'))],

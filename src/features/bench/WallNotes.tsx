@@ -2,10 +2,9 @@ import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { wallWords } from '../../../content/en/bench/index.ts';
 import { Button, Dialog, Notice } from '../../ui/index.ts';
-import { later } from './later.ts';
 import type { Pace } from './usePainting.ts';
-import { useBench } from './view.ts';
-import { isCapped, isRestless } from './wallLight.ts';
+import { later, useBench } from './view.ts';
+import { isCapped, isRestless } from './wall.ts';
 
 const Cautions = later(() => import('./Cautions.tsx'));
 

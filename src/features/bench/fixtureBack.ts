@@ -1,6 +1,9 @@
-import { backWords } from '../../../content/en/bench/index.ts';
+import { backWords, rowWords } from '../../../content/en/bench/index.ts';
+import type { CautionId } from '../../../content/en/cautions/index.ts';
 import type { Key } from '../../../shared/profile/index.ts';
+import { hasMains, powerOf } from '../../../sim/fixture/index.ts';
 import type { Rig, Sight } from '../../../sim/rig/index.ts';
+import { askedText, describeLight } from '../../wording/index.ts';
 
 /** One lamp on a fixture's back: what it is called, how it is drawn, and its state in words. */
 export interface LampView {
@@ -74,4 +77,35 @@ export function keyFor(pressed: string): Key | null {
 		default:
 			return null;
 	}
+}
+
+/** Characters that a card in the row has room for. */
+const ROOM = 64;
+
+/** A light in words short enough for a card: where its cells make a long tale, all of them as one, and that they differ. */
+export function briefLight(rig: Rig, fixture: string, light: Sight['light']): string {
+	const seen = describeLight(light);
+	const text = seen.length <= ROOM ? seen : rowWords.differ(describeLight({ ...light, cells: [light.whole] }));
+	return [text, ...askedText(rig, fixture, light)].join(', ');
+}
+
+/** Cautions for what lamps give off now: ultraviolet, flashing. */
+export function lightCautions(sights: readonly Sight[]): CautionId[] {
+	return [
+		...(sights.some(({ light }) => light.whole.ultraviolet > 0) ? (['ultraviolet'] as const) : []),
+		...(sights.some(({ light }) => light.flashes > 0) ? (['flashing'] as const) : []),
+	];
+}
+
+/** Cautions for hands at one fixture: hung overhead, its battery on charge, its mains. */
+export function handCautions(rig: Rig, fixture: string): CautionId[] {
+	const unit = rig.gear.units.get(fixture);
+	if (!unit) return [];
+	const { placed, plug, profile, state } = unit;
+	const charges = powerOf(state) === 'charging' || (profile.power.battery !== null && hasMains(state));
+	return [
+		...(placed.place.overhead ? (['hanging'] as const) : []),
+		...(charges ? (['batteries'] as const) : []),
+		...(plug !== 'none' || profile.power.battery === null ? (['mains'] as const) : []),
+	];
 }

@@ -1,8 +1,9 @@
-import { fileWords, openingWords } from '../../../content/en/bench/index.ts';
+import { asideWords, fileWords, openingWords } from '../../../content/en/bench/index.ts';
 import { type InputError, isInputError } from '../../../shared/error/index.ts';
 import { LINK_BOUNDS } from '../../storage/index.ts';
 import { errorTextLater } from '../../wording/index.ts';
 import {
+	asideText,
 	isKept,
 	type Kept,
 	type Playing,
@@ -88,4 +89,22 @@ export const played = async ({ sheet, log }: Kept, playing: Playing): Promise<Ri
 async function troubleOf(error: InputError): Promise<string> {
 	const own = error.code.startsWith('link.') || error.code === 'log.stopped';
 	return own ? openingWords.badLink(await errorTextLater(error)) : openingWords.noFit;
+}
+
+/**
+ * Opens a bench that was set aside, or the one still in its place.
+ * @returns a sentence where it cannot be opened; it stays where it is
+ */
+export async function openAside(id: string, ways: Ways): Promise<Opening | string> {
+	if (id === IN_PLACE) return openKept(ways);
+	const text = asideText(ways.storage, id);
+	if (text === null) return asideWords.goneAside;
+	const found = await readText(text);
+	if (found.is !== 'bench') return found.is === 'newer' ? asideWords.newerAside : asideWords.damagedAside;
+	try {
+		return plainly(await played(found.kept, ways), { keepAtOnce: true, backFrom: id });
+	} catch (error) {
+		if (!isInputError(error)) throw error;
+		return error.code === 'log.stopped' ? errorTextLater(error) : asideWords.damagedAside;
+	}
 }

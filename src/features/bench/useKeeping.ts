@@ -1,8 +1,8 @@
 import { useEffect, useState } from 'preact/hooks';
 import { useUnderWay } from '../../site/updates/index.ts';
-import { dropText } from '../../storage/index.ts';
-import { holdsPlace, keep, type RigStore } from '../rig/index.ts';
-import type { Keeping, Opening } from './opened.ts';
+import { dropText, followKept } from '../../storage/index.ts';
+import { asideCount, holdsPlace, holdsRig, isKept, keep, type RigStore } from '../rig/index.ts';
+import { firstBench, type Keeping, type Opening, plainly, type Ways } from './opened.ts';
 
 /** Milliseconds between a change and its keeping. */
 const KEEP_AFTER_MS = 800;
@@ -74,4 +74,25 @@ export function useKeeping(opening: Opening, storage: Keeping): Kept {
 		};
 	}, [opening]);
 	return kept;
+}
+
+/** How many benches are set aside, followed over every tab. @param turn another value has it look again */
+export function useAsideCount(storage: Keeping, turn: unknown): number {
+	const [count, set] = useState(() => asideCount(storage));
+	useEffect(() => {
+		const look = () => set(asideCount(storage));
+		look();
+		return followKept(look);
+	}, [turn]);
+	return count;
+}
+
+/**
+ * Opens the bench that a link holds, else the one kept on the device, else a ready-made one. What reads the first two is fetched
+ * only where there is something to read.
+ */
+export async function openBench(fragment: string, ways: Ways): Promise<Opening> {
+	if (!holdsRig(fragment) && !isKept(ways.storage)) return plainly(await firstBench());
+	const { openKept, openLink } = await import('./reopening.ts');
+	return holdsRig(fragment) ? openLink(fragment, ways) : openKept(ways);
 }

@@ -1,9 +1,8 @@
 import type { RefObject } from 'preact';
-import { useEffect, useRef } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Rig, Sight } from '../../../sim/rig/index.ts';
 import { useBench } from './view.ts';
-import type { WallPicture } from './wall.ts';
-import { BLANK, beatAt, colourAt, isJumpy, isRestless, paint, withJump } from './wallLight.ts';
+import { BLANK, beatAt, colourAt, isJumpy, isRestless, paint, type WallPicture, withJump } from './wall.ts';
 
 /** How the wall is drawn: as it is within the flash limit, at the real rate, or standing still. */
 export type Pace = 'limited' | 'real' | 'still';
@@ -103,4 +102,17 @@ function sightFor(
 	const before = stills.get(fixture);
 	stills.set(fixture, now);
 	return before?.every((part, i) => part === now[i]) ? null : seen;
+}
+
+/** Whether the person's device asks for less motion; follows it when that changes. */
+export function useLessMotion(): boolean {
+	const [less, set] = useState(() => matchMedia('(prefers-reduced-motion: reduce)').matches);
+	useEffect(() => {
+		const query = matchMedia('(prefers-reduced-motion: reduce)');
+		const hear = () => set(query.matches);
+		hear();
+		query.addEventListener('change', hear);
+		return () => query.removeEventListener('change', hear);
+	}, []);
+	return less;
 }

@@ -1,6 +1,8 @@
 import { createContext } from 'preact';
 import { useContext } from 'preact/hooks';
+import { benchWords } from '../../../content/en/bench/index.ts';
 import type { Hand as Touch } from '../../../sim/drill/index.ts';
+import { laterWith } from '../../ui/index.ts';
 import type { OnFrame, RigStore } from '../rig/index.ts';
 import type { Hand } from './hand.ts';
 
@@ -36,3 +38,6 @@ export function useBench(): BenchView {
 	if (!view) throw new Error('a part of the bench was drawn outside of one');
 	return view;
 }
+
+/** A part of the bench whose script is fetched when it is first drawn. */
+export const later = laterWith(benchWords, 'coming');

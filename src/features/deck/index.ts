@@ -3,9 +3,25 @@
  * library of spaced review (`schedule.ts`), chosen from for a sitting (`session.ts`), and kept on the device. Lessons and papers
  * put skills in (`keepLearnt`); `src/features/review` asks them again.
  */
-export { type Deck, merged, NO_DECK } from './deck.ts';
-export { deckShelf, importDeck, keepLearnt } from './keep.ts';
-export { type Outcome, recallOf, type Standing, standingOf, withAsked } from './schedule.ts';
-export { dueNow, nextDue, SITTING } from './session.ts';
-export { type Skill, skillOf } from './skill.ts';
-export { deckText } from './version.ts';
+
+import { DEVICE, type Read, shelfOf } from '../../storage/index.ts';
+import { type Deck, deckText, merged, NO_DECK, type Skill, skillText, withLearnt } from './deck.ts';
+
+export { type Deck, deckText, merged, NO_DECK, type Skill, skillOf } from './deck.ts';
+export { dueNow, nextDue, type Outcome, recallOf, SITTING, type Standing, standingOf, withAsked } from './schedule.ts';
+
+/** The deck on this device. */
+export const deckShelf = shelfOf('review', {
+	none: NO_DECK,
+	reader: async () => (await import('./reading.ts')).readDeck,
+	write: deckText,
+	merge: merged,
+});
+
+/** Puts skills into the deck on this device, where it can be kept at all. Those that are there stay as they stand. */
+export async function keepLearnt(skills: readonly Skill[]): Promise<void> {
+	await deckShelf.change(DEVICE, (deck) => withLearnt(deck, skills.map(skillText), Date.now()));
+}
+
+/** A deck from a file. @throws InputError as `readDeck` does */
+export const importDeck = async (text: string): Promise<Read<Deck>> => (await import('./reading.ts')).readDeck(text);

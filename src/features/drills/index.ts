@@ -5,6 +5,9 @@
  * that a drill takes, the bench with it, is fetched once there is one to do. `taskAtWork` fetches the same for a task that a
  * lesson sets.
  */
+
 export { DrillPage } from './DrillPage.tsx';
 export { Fetched } from './Fetched.tsx';
-export { taskAtWork } from './taskAtWork.ts';
+
+/** Fetches what shows and marks a task: its bench, its marks, its hints. */
+export const taskAtWork = () => import('./OnTask.tsx');

@@ -6,9 +6,8 @@ import { openEngine, troubleText } from '../../engine/index.ts';
 import { DEVICE, KEPT, textAt } from '../../storage/index.ts';
 import { Button, Live, Notice } from '../../ui/index.ts';
 import { Chooser } from './Chooser.tsx';
-import { readTreeLink, treeLink } from './link.ts';
 import { Sheet } from './Sheet.tsx';
-import { FINDERS, type NamedView, type TreeOf, type TreeView } from './view.ts';
+import { FINDERS, type NamedView, readTreeLink, type TreeOf, type TreeView, treeLink } from './view.ts';
 
 const makeAsk = () => openEngine().ask;
 

@@ -4,8 +4,7 @@ import { casefileWords } from '../../../content/en/fault-tree/index.ts';
 import { sortWords } from '../../../content/en/finder/index.ts';
 import { Tape } from '../../ui/index.ts';
 import { shareText, timeText } from '../finder/index.ts';
-import { MOST_SAID } from './lines.ts';
-import type { CheckNode, EndNode, TreeNode, TreeView } from './view.ts';
+import { type CheckNode, type EndNode, MOST_SAID, type TreeNode, type TreeView } from './view.ts';
 
 /** What marks a caution beside a check, by the caution. */
 type Marks = ReadonlyMap<CautionId, string>;

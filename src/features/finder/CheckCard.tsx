@@ -2,12 +2,11 @@ import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { checkWords, needWords, sortWords } from '../../../content/en/finder/index.ts';
 import { Button, Tape } from '../../ui/index.ts';
-import { timeText } from './amounts.ts';
 import { Cautions } from './Cautions.tsx';
 import { Picture } from './Picture.tsx';
-import type { Stage } from './protocol.ts';
 import type { FinderStore } from './store.ts';
-import type { AnswerView, CheckView } from './view.ts';
+import { timeText } from './verdict.ts';
+import type { AnswerView, CheckView, Stage } from './view.ts';
 import { Why } from './Why.tsx';
 
 interface Props {

@@ -4,7 +4,7 @@ import { countWords } from '../../../content/en/finder/index.ts';
 import type { Learnt } from '../../../sim/finder/index.ts';
 import { saveText } from '../../storage/index.ts';
 import { Button } from '../../ui/index.ts';
-import { totalOf } from './counts.ts';
+import { totalOf } from './keep.ts';
 import type { FinderStore } from './store.ts';
 
 interface Props {

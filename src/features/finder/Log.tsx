@@ -3,9 +3,9 @@ import { useEffect, useState } from 'preact/hooks';
 import { led, logWords } from '../../../content/en/finder/index.ts';
 import { saveText } from '../../storage/index.ts';
 import { Button, Live } from '../../ui/index.ts';
-import { timeText } from './amounts.ts';
 import { allowsText, logText, seenText, verdictLines } from './log.ts';
 import type { Scene } from './scene.ts';
+import { timeText } from './verdict.ts';
 
 const whenText = (ms: number): string =>
 	new Date(ms).toLocaleString('en-GB', { dateStyle: 'medium', timeStyle: 'short' });

@@ -2,9 +2,8 @@ import type { JSX } from 'preact';
 import { useEffect, useId, useState } from 'preact/hooks';
 import { suspectWords } from '../../../content/en/finder/index.ts';
 import { Button, Tape } from '../../ui/index.ts';
-import { shareText } from './amounts.ts';
 import { Bar } from './Bar.tsx';
-import { lineOf, part } from './suspects.ts';
+import { lineOf, part, shareText } from './verdict.ts';
 import type { SuspectView } from './view.ts';
 
 /** Suspects of each part shown until more are asked for. */

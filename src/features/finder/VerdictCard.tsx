@@ -2,13 +2,11 @@ import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { allowWords, checkWords, finderWords, verdictWords } from '../../../content/en/finder/index.ts';
 import { Button, Notice, Tape } from '../../ui/index.ts';
-import { shareText, timeText } from './amounts.ts';
 import { Cautions } from './Cautions.tsx';
 import { Picture } from './Picture.tsx';
-import type { Stage } from './protocol.ts';
 import type { FinderStore } from './store.ts';
-import { becauseOf, lacking, titleOf, waysOn } from './verdict.ts';
-import type { CauseView, MendView, VerdictView } from './view.ts';
+import { becauseOf, lacking, shareText, timeText, titleOf, waysOn } from './verdict.ts';
+import type { CauseView, MendView, Stage, VerdictView } from './view.ts';
 import type { Allows } from './walk.ts';
 
 interface Props {

@@ -4,13 +4,13 @@ import { finderWords, quickWords, startWords } from '../../../content/en/finder/
 import { useUnderWay } from '../../site/updates/index.ts';
 import { Button } from '../../ui/index.ts';
 import { Allowed } from './Allowed.tsx';
-import { timeText } from './amounts.ts';
 import { CheckCard } from './CheckCard.tsx';
 import { Log } from './Log.tsx';
 import { Suspects } from './Suspects.tsx';
 import type { Scene } from './scene.ts';
 import type { FinderStore } from './store.ts';
 import { VerdictCard } from './VerdictCard.tsx';
+import { timeText } from './verdict.ts';
 import { Working } from './Working.tsx';
 
 /** The walk: one check or the verdict, the suspects beside it, the log under it. */

@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import { amountWords, whyWords } from '../../../content/en/finder/index.ts';
-import { shareText, timeText } from './amounts.ts';
 import { Bar } from './Bar.tsx';
+import { shareText, timeText } from './verdict.ts';
 import type { CheckView } from './view.ts';
 
 /** Suspects named beside each answer. */

@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { checkWords, finderWords } from '../../../content/en/finder/index.ts';
-import type { Stage } from './protocol.ts';
+import type { Stage } from './view.ts';
 
 /** What the finder is at, while there is nothing else to show. */
 export function Working({ stage }: { stage: Stage | null }): JSX.Element {

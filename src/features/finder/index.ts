@@ -6,6 +6,6 @@
  * `.ts` file beside each component.
  */
 
-export { shareText, timeText } from './amounts.ts';
 export { Cautions } from './Cautions.tsx';
 export { Finder } from './Finder.tsx';
+export { shareText, timeText } from './verdict.ts';

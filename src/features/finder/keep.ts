@@ -1,5 +1,6 @@
 import type { Learnt } from '../../../sim/finder/index.ts';
 import { isNewer, KEPT, moveAside, putInPlace, type Store, textAt } from '../../storage/index.ts';
+import type { VerdictView } from './view.ts';
 import type { Kept } from './walk.ts';
 
 /** The finder's two kept things: its walk with what the gig allows, and its count of verdicts. */
@@ -23,5 +24,35 @@ export const keepCounts = (store: Store, counts: Learnt): ReturnType<typeof putI
 export function setAside(store: Store, what: KeptOf): void {
 	const { key } = KEPT[what];
 	const text = textAt(store, key);
-	if (text !== null) moveAside(store, key, text, 'damaged', Date.now());
+	if (text !== null) moveAside(store, { place: key, text, why: 'damaged', now: Date.now() });
 }
+
+/** Share of what a mend may have cleared at which one kind of fault is taken to have been it. */
+const LIKELY = 0.5;
+
+/** Kinds of the faults a verdict adds to the count: none before a mend has confirmed it, nor where it may as well have been another. */
+export function countable(verdict: VerdictView | null): readonly string[] {
+	if (verdict?.because !== 'mended') return [];
+	const shares = new Map<string, { readonly faults: readonly string[]; share: number }>();
+	for (const { faults, share } of verdict.causes) {
+		const kind = faults.join('+');
+		const known = shares.get(kind);
+		if (known) known.share += share;
+		else shares.set(kind, { faults, share });
+	}
+	return [...shares.values()].find(({ share }) => share >= LIKELY)?.faults ?? [];
+}
+
+/** The count with one verdict fewer: it was taken back. */
+export function unlearn(learnt: Learnt, faults: readonly string[]): Learnt {
+	const next: Record<string, number> = { ...learnt };
+	for (const fault of faults) {
+		const left = (next[fault] ?? 0) - 1;
+		if (left > 0) next[fault] = left;
+		else delete next[fault];
+	}
+	return next;
+}
+
+/** Verdicts counted, over all faults. */
+export const totalOf = (learnt: Learnt): number => Object.values(learnt).reduce((sum, count) => sum + count, 0);

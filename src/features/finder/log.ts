@@ -1,6 +1,5 @@
 import { allowWords, logWords } from '../../../content/en/finder/index.ts';
-import { timeText } from './amounts.ts';
-import { titleOf } from './verdict.ts';
+import { timeText, titleOf } from './verdict.ts';
 import type { LogLineView, WalkView } from './view.ts';
 import type { Allows } from './walk.ts';
 

@@ -6,7 +6,7 @@ import { COMPLAINT_KINDS, type Learnt } from '../../../sim/finder/index.ts';
 import { KEPT, readJson } from '../../storage/index.ts';
 import { holdsRig, MOST, readBenchSheet } from '../rig/index.ts';
 import { readBundled } from './bundled.ts';
-import type { Asks } from './protocol.ts';
+import type { Asks } from './view.ts';
 import type { Kept, RigChoice } from './walk.ts';
 
 const id = v.pipe(v.string(), v.maxLength(200));

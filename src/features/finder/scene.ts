@@ -1,6 +1,5 @@
 import type { Learnt } from '../../../sim/finder/index.ts';
-import type { Stage } from './protocol.ts';
-import type { ComplaintView, LaidView, WalkView } from './view.ts';
+import type { ComplaintView, LaidView, Stage, WalkView } from './view.ts';
 import { ALLOWS_ALL, type Allows, type Walk } from './walk.ts';
 
 /** All that is on the page. */

@@ -1,12 +1,11 @@
+import { useEffect, useState } from 'preact/hooks';
 import { finderWords, quickWords } from '../../../content/en/finder/index.ts';
 import { type ComplaintKind, learn } from '../../../sim/finder/index.ts';
 import { type Ask, Refused, troubleText } from '../../engine/index.ts';
 import type { Store } from '../../storage/index.ts';
-import { countable, unlearn } from './counts.ts';
-import { found, keepCounts, keepWalk, setAside } from './keep.ts';
-import type { Stage } from './protocol.ts';
+import { countable, found, keepCounts, keepWalk, setAside, unlearn } from './keep.ts';
 import { type Scene, START } from './scene.ts';
-import type { LaidView, WalkView } from './view.ts';
+import type { LaidView, Stage, WalkView } from './view.ts';
 import {
 	type Allows,
 	freshWalk,
@@ -246,4 +245,11 @@ export function finderStore({ ask, storage, clock }: StoreParts): FinderStore {
 		say: (trouble) => set({ trouble }),
 	};
 	return store;
+}
+
+/** The scene, drawn again whenever it changes. */
+export function useScene(store: FinderStore): Scene {
+	const [, turn] = useState(0);
+	useEffect(() => store.subscribe(() => turn((n) => n + 1)), [store]);
+	return store.scene;
 }

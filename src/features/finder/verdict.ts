@@ -1,6 +1,5 @@
-import { verdictWords } from '../../../content/en/finder/index.ts';
-import { shareText } from './amounts.ts';
-import type { MendView, VerdictView } from './view.ts';
+import { amountWords, suspectWords, verdictWords } from '../../../content/en/finder/index.ts';
+import type { MendView, SuspectView, VerdictView } from './view.ts';
 import type { Allows, Spare } from './walk.ts';
 
 /** What stands over a verdict. */
@@ -30,4 +29,54 @@ export function waysOn({ lost }: Pick<VerdictView, 'lost'>): string[] {
 /** What a mend needs that the gig does not have. */
 export function lacking({ needs }: Pick<MendView, 'needs'>, { without }: Allows): Spare[] {
 	return without.filter((spare) => needs.includes(spare));
+}
+
+/** Suspects parted by whether anything seen speaks against them. */
+export interface Parted {
+	/** Heaviest first; what the finder does not know is never among them. */
+	readonly fitting: readonly SuspectView[];
+	readonly against: readonly SuspectView[];
+	readonly unknown: SuspectView | null;
+}
+
+/** Id of the suspect that stands for all the finder does not know. */
+const UNKNOWN = 'unknown';
+
+/** How many suspects the line names. */
+const NAMED = 3;
+
+/**
+ * What the line over the suspects says, and whom it names. Where nothing fits it names nobody, and once a repair has helped it says no
+ * more of what fits.
+ */
+export function lineOf(
+	suspects: readonly SuspectView[],
+	isMended: boolean,
+): { count: string; named: readonly SuspectView[] } {
+	const { fitting } = part(suspects);
+	if (fitting.length > 0) return { count: suspectWords.fit(fitting.length), named: suspects.slice(0, NAMED) };
+	return { count: isMended ? suspectWords.title : suspectWords.noneFits, named: [] };
+}
+
+/** Nothing can speak against what predicts nothing, so the unknown stands by itself. */
+export function part(suspects: readonly SuspectView[]): Parted {
+	const known = suspects.filter(({ id }) => id !== UNKNOWN);
+	return {
+		fitting: known.filter(({ against }) => against.length === 0),
+		against: known.filter(({ against }) => against.length > 0),
+		unknown: suspects.find(({ id }) => id === UNKNOWN) ?? null,
+	};
+}
+
+/** Seconds as people say them: to the second under a minute, to five seconds under ten minutes, then to the minute. */
+export function timeText(seconds: number): string {
+	if (seconds < 59.5) return amountWords.seconds(Math.round(seconds));
+	const step = seconds < 600 ? 5 : 60;
+	const whole = Math.round(seconds / step) * step;
+	return amountWords.minutes(Math.floor(whole / 60), whole % 60);
+}
+
+/** A share of 0 to 1 in whole percent; what is there never rounds to nothing. */
+export function shareText(share: number): string {
+	return share < 0.005 ? amountWords.hardly : amountWords.percent(Math.round(share * 100));
 }

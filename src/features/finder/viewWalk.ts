@@ -1,9 +1,21 @@
 import type { CautionId } from '../../../content/en/cautions/index.ts';
+import { checks, mendTried } from '../../../content/en/checks/index.ts';
 import { unknown } from '../../../content/en/faults/index.ts';
-import { suspectWords } from '../../../content/en/finder/index.ts';
+import { standInWords, suspectWords } from '../../../content/en/finder/index.ts';
 import type { RigSheet } from '../../../shared/sheet/index.ts';
-import type { Bench, Finder, Suspect, Verdict } from '../../../sim/finder/index.ts';
 import {
+	type Bench,
+	type Check,
+	CLIMB,
+	type Complaint,
+	type Finder,
+	type NextCheck,
+	type Suspect,
+	type Verdict,
+} from '../../../sim/finder/index.ts';
+import type { Rig } from '../../../sim/rig/index.ts';
+import {
+	checkDoes,
 	checkTitle,
 	complaintText,
 	faultCause,
@@ -12,13 +24,22 @@ import {
 	mendConfirm,
 	mendText,
 	mendTitle,
+	outcomeText,
 	placeName,
 	spotOf,
 } from '../../wording/index.ts';
-import { type Ground, groundOf } from './ground.ts';
 import { pictureOf } from './picture.ts';
-import type { CauseView, LogLineView, LostView, MendView, SuspectView, VerdictView, WalkView } from './view.ts';
-import { seenWords, viewCheck } from './viewCheck.ts';
+import type {
+	AnswerView,
+	CauseView,
+	CheckView,
+	LogLineView,
+	LostView,
+	MendView,
+	SuspectView,
+	VerdictView,
+	WalkView,
+} from './view.ts';
 import type { SetWalk } from './walk.ts';
 
 /** A walk as it stands, in words. `finder` stands where the walk does. */
@@ -164,3 +185,82 @@ function viewMend(
 		picture: pictureOf(sheet, spotOf({ kind: `mend-${id}`, place }), place, complaint.fixture),
 	};
 }
+
+/** The check to do now, in words. `suspects` as they stand, heaviest first. */
+export function viewCheck(ground: Ground, next: NextCheck, suspects: readonly SuspectView[]): CheckView {
+	const { sheet, meant, complaint } = ground;
+	const { check, seconds } = next;
+	return {
+		id: check.id,
+		sort: check.sort,
+		title: checkTitle(sheet, meant, check),
+		does: checkDoes(sheet, meant, check),
+		seconds,
+		walk: Math.max(0, seconds - check.seconds),
+		climbs: check.needs.includes('ladder') && seconds - check.seconds >= CLIMB,
+		needs: check.needs,
+		disturbs: check.disturbs,
+		cautions: check.cautions as readonly CautionId[],
+		picture: pictureOf(sheet, spotOf(check), check.place, complaint.fixture),
+		answers: outcomesOf(check).map((id) => viewAnswer(ground, next, suspects, id)),
+		by: next.by,
+		expected: next.expected,
+	};
+}
+
+/** All that a check's words can tell, in their order: what no suspect would show may be seen all the same. */
+function outcomesOf({ kind }: Check): string[] {
+	return Object.keys((checks[kind] ?? mendTried).outcomes);
+}
+
+function viewAnswer(
+	ground: Ground,
+	{ check, outcomes }: NextCheck,
+	suspects: readonly SuspectView[],
+	id: string,
+): AnswerView {
+	const found = outcomes.find((each) => each.id === id);
+	const who = found?.suspects ?? [];
+	return {
+		...answerWords(ground, check, id),
+		id,
+		chance: found?.chance ?? 0,
+		suspects: [...new Set(suspects.flatMap((suspect) => (who.includes(suspect.id) ? suspect.name : [])))],
+	};
+}
+
+/**
+ * What would be seen. Where no sheet says what is meant, the value that a rig of three answers only stands in for is put
+ * beside the words instead of among them.
+ */
+function answerWords(
+	{ sheet, meant, isQuick }: Ground,
+	check: Check,
+	outcome: string,
+): Pick<AnswerView, 'words' | 'note'> {
+	const words = outcomeText(sheet, meant, check, outcome);
+	if (!isQuick || outcome !== 'as-meant') return { words, note: null };
+	return { words: standInWords.asMeant, note: standInWords.note(words) };
+}
+
+/** The same in one line, for the log. */
+export function seenWords(ground: Ground, check: Check | undefined, outcome: string): string {
+	return check ? answerWords(ground, check, outcome).words : outcome;
+}
+
+/** What words about a walk are worked out from. */
+export interface Ground {
+	readonly sheet: RigSheet;
+	/** The rig as its sheet has it. */
+	readonly meant: Rig;
+	readonly complaint: Complaint;
+	/** Made from three answers: its values are stand-ins. */
+	readonly isQuick: boolean;
+}
+
+export const groundOf = ({ sheet, meant, complaint }: Bench, isQuick: boolean): Ground => ({
+	sheet,
+	meant: meant.rig,
+	complaint,
+	isQuick,
+});

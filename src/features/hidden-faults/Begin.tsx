@@ -3,8 +3,7 @@ import { useId, useState } from 'preact/hooks';
 import { bundledWords } from '../../../content/en/finder/index.ts';
 import { hiddenWords } from '../../../content/en/hidden-faults/index.ts';
 import { Button, Field, Toggle } from '../../ui/index.ts';
-import { SEEDS } from './link.ts';
-import type { DrillOf } from './view.ts';
+import { type DrillOf, SEEDS } from './view.ts';
 
 const RIGS = Object.entries(bundledWords);
 /** Two bays of work and no long wait: what most begin with. */

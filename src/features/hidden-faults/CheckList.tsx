@@ -5,8 +5,7 @@ import { hiddenWords } from '../../../content/en/hidden-faults/index.ts';
 import type { CheckSort } from '../../../sim/finder/index.ts';
 import { Button, Field, Tape } from '../../ui/index.ts';
 import { Cautions, timeText } from '../finder/index.ts';
-import { listed } from './list.ts';
-import type { CheckView } from './view.ts';
+import { type CheckView, listed } from './view.ts';
 
 interface Props {
 	checks: readonly CheckView[];

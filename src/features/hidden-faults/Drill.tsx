@@ -10,9 +10,8 @@ import { CheckList } from './CheckList.tsx';
 import { Copy } from './Copy.tsx';
 import { Fitting } from './Fitting.tsx';
 import { keep, keptOf } from './keep.ts';
-import { drillLink } from './link.ts';
 import { Review } from './Review.tsx';
-import type { DrillOf, DrillView, ReviewView, StandView } from './view.ts';
+import { type DrillOf, type DrillView, drillLink, type ReviewView, type StandView } from './view.ts';
 
 interface Props {
 	ask: Ask;

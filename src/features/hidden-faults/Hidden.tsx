@@ -6,8 +6,7 @@ import { openEngine, troubleText } from '../../engine/index.ts';
 import { Live, Notice } from '../../ui/index.ts';
 import { Begin } from './Begin.tsx';
 import { Drill } from './Drill.tsx';
-import { anySeed, drillLink, readDrillLink } from './link.ts';
-import type { DrillOf } from './view.ts';
+import { anySeed, type DrillOf, drillLink, readDrillLink } from './view.ts';
 
 const makeAsk = () => openEngine().ask;
 

@@ -16,7 +16,7 @@ export function keptOf(store: Store, drill: string): Kept | null {
 	const found = readJson(text, hidden.bounds);
 	const kept = typeof found === 'string' ? null : found.value;
 	if (isKept(kept)) return kept.drill === drill ? kept : null;
-	moveAside(store, hidden.key, text, 'damaged', Date.now());
+	moveAside(store, { place: hidden.key, text, why: 'damaged', now: Date.now() });
 	return null;
 }
 

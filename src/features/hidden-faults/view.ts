@@ -68,3 +68,49 @@ export interface ReviewView {
 	readonly finder: { readonly spent: number; readonly cleared: boolean; readonly done: readonly DoneView[] };
 	readonly steps: readonly JudgedView[];
 }
+
+/** Checks in one place. */
+export interface Place {
+	readonly place: string;
+	readonly checks: readonly CheckView[];
+}
+
+/** The checks of a sort (null for all) whose words hold every word searched for, by place, in the order of the list. */
+export function listed(checks: readonly CheckView[], sort: CheckSort | null, search: string): readonly Place[] {
+	const words = search.toLowerCase().split(/\s+/).filter(Boolean);
+	const places = new Map<string, CheckView[]>();
+	for (const check of checks) {
+		if (sort !== null && check.sort !== sort) continue;
+		const text = `${check.title} ${check.place} ${check.does}`.toLowerCase();
+		if (!words.every((word) => text.includes(word))) continue;
+		const there = places.get(check.place);
+		if (there) there.push(check);
+		else places.set(check.place, [check]);
+	}
+	return [...places].map(([place, there]) => ({ place, checks: there }));
+}
+
+/** What a fragment asks for. */
+export type Asked =
+	| { readonly is: 'drill'; readonly of: DrillOf }
+	| { readonly is: 'nothing' }
+	| { readonly is: 'bad' };
+
+/** Seeds are whole numbers below this. */
+export const SEEDS = 2 ** 32;
+
+/** Reads a fragment, with or without its `#`. What is not exactly a known rig, a seed and a count is bad. @param rigs ids that are known */
+export function readDrillLink(fragment: string, rigs: readonly string[]): Asked {
+	const text = fragment.replace(/^#/, '');
+	if (text === '') return { is: 'nothing' };
+	const [, rig = '', digits = '', count] = /^rig=([a-z0-9-]{1,40})&seed=(\d{1,10})&count=([12])$/.exec(text) ?? [];
+	const seed = Number(digits);
+	if (!rigs.includes(rig) || seed >= SEEDS) return { is: 'bad' };
+	return { is: 'drill', of: { rig, seed, count: count === '2' ? 2 : 1 } };
+}
+
+/** The fragment, with its `#`, that asks for a drill. */
+export const drillLink = ({ rig, seed, count }: DrillOf): string => `#rig=${rig}&seed=${seed}&count=${count}`;
+
+/** A seed by chance. */
+export const anySeed = (): number => crypto.getRandomValues(new Uint32Array(1))[0] ?? 0;

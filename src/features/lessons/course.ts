@@ -1,4 +1,5 @@
-import { PART_IDS, type PartId, parts } from '../../../content/en/lessons/index.ts';
+import { PART_IDS, type PartId, type Plan, parts } from '../../../content/en/lessons/index.ts';
+import { InputError } from '../../../shared/error/index.ts';
 import type { Lesson } from './schema.ts';
 
 /** A part of the day, with its lessons in order. */
@@ -15,3 +16,32 @@ export const toLearn = (lessons: readonly Lesson[]): Lesson[] => lessons.toSorte
 /** The course by the parts of the day. */
 export const partsOf = (lessons: readonly Lesson[]): Part[] =>
 	PART_IDS.map((id) => ({ id, ...parts[id], lessons: toLearn(lessons).filter(({ part }) => part === id) }));
+
+/** A row of a plan: when it starts, in minutes from the start, and how long it takes. */
+export interface Row {
+	readonly at: number;
+	readonly minutes: number;
+	/** Null for a pause. */
+	readonly lesson: Lesson | null;
+}
+
+/** Times of a class are rounded up to so many minutes. */
+const STEP = 5;
+
+/**
+ * A plan as a timetable: each lesson's minutes times the plan's pace, rounded up to five.
+ * @throws InputError `plan.lesson` for a lesson that there is not
+ */
+export function timetableOf(plan: Plan, lessons: readonly Lesson[]): { readonly rows: Row[]; readonly total: number } {
+	const rows: Row[] = [];
+	let at = 0;
+	for (const row of plan.rows) {
+		const lesson = typeof row === 'string' ? (lessons.find(({ id }) => id === row) ?? null) : null;
+		if (typeof row === 'string' && !lesson)
+			throw new InputError('plan.lesson', plan.id, { trouble: 'no-such-lesson', plan: plan.id, lesson: row });
+		const minutes = typeof row === 'string' ? Math.ceil(((lesson?.minutes ?? 0) * plan.pace) / STEP) * STEP : row.pause;
+		rows.push({ at, minutes, lesson });
+		at += minutes;
+	}
+	return { rows, total: at };
+}

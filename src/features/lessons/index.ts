@@ -4,10 +4,10 @@
  * out then is: the sheet, the goal, what a slip looks like. In the page only a small island waits where the bench stands; bench,
  * marker and questions are fetched once that comes into view. Results go to `src/features/progress`, under a lesson's own name.
  */
+
+export { type Seen, seenOf } from './cases.ts';
 export { type Check, checksOf } from './checks.ts';
-export { type Part, partsOf, toLearn } from './course.ts';
+export { type Part, partsOf, type Row, timetableOf, toLearn } from './course.ts';
 export { checksKey, lessonKey } from './kept.ts';
 export { type PracticeData, practiceOf } from './practice.ts';
 export { type Lesson, readLesson } from './schema.ts';
-export { type Seen, seenOf } from './slip.ts';
-export { type Row, timetableOf } from './timetable.ts';

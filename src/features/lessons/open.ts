@@ -1,11 +1,13 @@
 import { InputError } from '../../../shared/error/index.ts';
+import { illuminance, peakCandela } from '../../../shared/optics/index.ts';
+import { CAUTIOUS_SHARE } from '../../../shared/power/index.ts';
 import { bundledRig, quickSheet, type RigSheet, readSheet } from '../../../shared/sheet/index.ts';
-import { makeDrill, makeTask, type Task } from '../../../sim/drill/index.ts';
+import { type Condition, makeDrill, makeTask, type Task } from '../../../sim/drill/index.ts';
+import type { Rig } from '../../../sim/rig/index.ts';
 import { openUnharmed } from '../../../sim/rig/trusted.ts';
 import { drillTask } from '../../wording/index.ts';
 import { presetSheet } from '../bench/index.ts';
-import { conditionOf, goalFacts } from './goal.ts';
-import type { BenchSpec, Lesson } from './schema.ts';
+import type { BenchSpec, Lesson, TaskSpec } from './schema.ts';
 
 /** The sheet a lesson's bench opens on. @throws InputError `lesson.bench`, and what `readSheet` throws */
 export function sheetOf({ rig, preset, quick, wide, change }: BenchSpec): RigSheet {
@@ -54,4 +56,86 @@ export function taskOf({ task, bench }: Pick<Lesson, 'task' | 'bench'>): SetTask
 	const facts = Object.assign({}, ...goal.map((each) => goalFacts(each, rig)));
 	const says = task.says.replace(/\{(\w+)\}/g, (whole, name: string) => String(facts[name] ?? whole));
 	return { task: makeTask({ scene, hands, rig: sheet, goal: conditions, free }), says };
+}
+
+export type Goal = Extract<TaskSpec, { goal: unknown }>['goal'][number];
+
+/** How far under the brightest that lasts still counts, in points of brightness: dimmer than need be is no answer either. Ours. */
+const SPARE = 5;
+/** Share of the lux asked for, either way. Ours. */
+const OFF = 0.1;
+const LEVELS = Array.from({ length: 101 }, (_, level) => level);
+
+/** A goal of a lesson as a condition that a marker knows: what is to be worked out is worked out on the rig. */
+export function conditionOf(goal: Goal, rig: Rig): Condition {
+	if (goal.is === 'lasts') {
+		const lasting = LEVELS.filter((level) => CAUTIOUS_SHARE * hoursAt(rig, goal.fixture, level) >= goal.hours);
+		const most = Math.max(...requireSome(lasting, goal));
+		return within(goal.fixture, Math.max(0, most - SPARE), most);
+	}
+	if (goal.is === 'lux') {
+		const near = LEVELS.filter((level) => Math.abs(luxAt(rig, goal.fixture, level) / goal.lux - 1) <= OFF);
+		const some = requireSome(near, goal);
+		return within(goal.fixture, Math.min(...some), Math.max(...some));
+	}
+	return goal;
+}
+
+/** What a task's words may name in braces. */
+export function goalFacts(goal: Goal, rig: Rig): Readonly<Record<string, number>> {
+	if (goal.is === 'lasts') {
+		const { battery } = unitAt(rig, goal.fixture, 0).state.context;
+		const left = battery ? battery.wattHours / battery.capacity : 0;
+		return { hours: goal.hours, charge: Math.round(100 * left), percent: 100 * CAUTIOUS_SHARE };
+	}
+	if (goal.is !== 'lux') return {};
+	const metres = unitAt(rig, goal.fixture, 100).placed.place.throw;
+	const candela = luxAt(rig, goal.fixture, 100) * metres ** 2;
+	return { lux: goal.lux, throw: metres, candela: Math.round(candela) };
+}
+
+/** Hours until a fixture's battery is flat with its own brightness at a percent, from all that is in it now. */
+export function hoursAt(rig: Rig, fixture: string, level: number): number {
+	const { watts, battery } = unitAt(rig, fixture, level).state.context;
+	return battery && watts > 0 ? battery.wattHours / watts : 0;
+}
+
+/** Lux where the beam's middle lands, square on, with the fixture's own brightness at a percent. */
+export function luxAt(rig: Rig, fixture: string, level: number): number {
+	const at = rigAt(rig, fixture, level);
+	const { profile, placed } = unitAt(rig, fixture, level);
+	const { cells } = at.look(fixture).light;
+	const lumens = profile.emitters.reduce(
+		(sum, emitter, i) =>
+			sum + (emitter.lumens * cells.reduce((all, cell) => all + (cell.levels[i] ?? 0), 0)) / cells.length,
+		0,
+	);
+	return illuminance(peakCandela(lumens, profile.optics.beam, profile.optics.field), placed.place.throw);
+}
+
+const within = (fixture: string, from: number, to: number): Condition => ({
+	is: 'setting-within',
+	fixture,
+	key: 'level',
+	within: [{ from, to }],
+});
+
+function rigAt(rig: Rig, fixture: string, level: number): Rig {
+	const at = rig.fork();
+	at.send({ type: 'settings.become', fixture, change: { level } });
+	// what it draws is reckoned once time goes on
+	at.wait(1);
+	return at;
+}
+
+function unitAt(rig: Rig, fixture: string, level: number) {
+	const unit = rigAt(rig, fixture, level).gear.units.get(fixture);
+	if (!unit) throw new InputError('lesson.goal', 'task.goal', { trouble: 'no-such-fixture', id: fixture });
+	return unit;
+}
+
+function requireSome(levels: number[], goal: Goal): number[] {
+	if (levels.length === 0)
+		throw new InputError('lesson.goal', 'task.goal', { trouble: 'no-such-brightness', goal: JSON.stringify(goal) });
+	return levels;
 }

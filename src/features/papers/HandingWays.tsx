@@ -3,7 +3,7 @@ import { useId, useState } from 'preact/hooks';
 import { paperWords } from '../../../content/en/papers/index.ts';
 import { saveText } from '../../storage/index.ts';
 import { Button, Live } from '../../ui/index.ts';
-import { later } from './later.ts';
+import { later } from './asking.ts';
 import type { Handing } from './protocol.ts';
 
 const QrCode = later(async () => ({ default: (await import('./exchange/QrCode.tsx')).QrCode }));

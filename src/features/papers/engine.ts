@@ -10,7 +10,25 @@ import {
 	readRecipe,
 	setPaper,
 } from '../../../shared/paper/index.ts';
-import { type PaperMarker, type PaperSetter, settingOnce } from './exchange/index.ts';
+import type { PaperMarker, PaperSetter } from './exchange/index.ts';
+
+/** Papers kept at once. */
+const MOST = 32;
+
+/** A setter that sets each paper once, for as long as the last few papers: a class hands in one paper many times. */
+export function settingOnce(set: PaperSetter): PaperSetter {
+	const papers = new Map<string, Paper | Promise<Paper>>();
+	return (recipe, seed) => {
+		const key = JSON.stringify([recipe, seed]);
+		const known = papers.get(key) ?? set(recipe, seed);
+		// what failed may do the next time: a part that was not to be fetched, say
+		if (known instanceof Promise) known.catch(() => papers.delete(key));
+		papers.delete(key);
+		papers.set(key, known);
+		if (papers.size > MOST) for (const oldest of [...papers.keys()].slice(0, 1)) papers.delete(oldest);
+		return known;
+	};
+}
 
 /** What kinds of the rig are made with; fetched with the first recipe that asks for one, and not before. */
 async function sourcesFor(recipe: Pick<PaperRecipe, 'kinds' | 'topics'>): Promise<PaperSources | undefined> {
@@ -28,3 +46,15 @@ export const setAny: PaperSetter = settingOnce(async (input: PaperRecipeInput, s
 /** Marks a paper, whatever its kinds. @throws InputError as `markPaper` does */
 export const markAny: PaperMarker = async (paper: Paper, answers: Answers): Promise<PaperMark> =>
 	markPaper(paper, answers, await sourcesFor(paper.recipe));
+
+/** A file's name out of a title: letters, digits and dashes, whatever the title has. */
+export function fileNameOf(title: string, end = '.json'): string {
+	const plain = title
+		.normalize('NFKD')
+		.replace(/\p{M}/gu, '')
+		.replace(/[^\p{L}\p{N}]+/gu, '-')
+		.replace(/^-|-$/g, '')
+		.toLowerCase()
+		.slice(0, 60);
+	return `prep-bay-${plain || 'paper'}${end}`;
+}

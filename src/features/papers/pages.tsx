@@ -1,4 +1,4 @@
-import { later } from './later.ts';
+import { later } from './asking.ts';
 
 /** The trainer's page. */
 export const TrainerPage = later(() => import('./trainer/Trainer.tsx'));

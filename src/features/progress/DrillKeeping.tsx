@@ -1,10 +1,8 @@
 import type { JSX } from 'preact';
 import { progressWords } from '../../../content/en/drills/index.ts';
 import { DEVICE, Keeping } from '../../storage/index.ts';
-import { importProgress } from './carry.ts';
-import { changeProgress, type Opened } from './keep.ts';
-import { merged, NO_PROGRESS, type Progress } from './result.ts';
-import { progressText } from './version.ts';
+import { changeProgress, importProgress, type Opened } from './keep.ts';
+import { merged, NO_PROGRESS, type Progress, progressText } from './result.ts';
 
 interface Props {
 	progress: Progress;

@@ -5,9 +5,7 @@ import { DEVICE, Trouble } from '../../storage/index.ts';
 import { Button, Live, Tape } from '../../ui/index.ts';
 import { DrillKeeping } from './DrillKeeping.tsx';
 import { asideText, type Opened, openProgress } from './keep.ts';
-import { FIRM, suggestNext } from './next.ts';
-import { type KindRecord, NO_PROGRESS } from './result.ts';
-import { minutesText } from './time.ts';
+import { FIRM, type KindRecord, minutesText, NO_PROGRESS, suggestNext } from './result.ts';
 
 /** A kind as the page hands it in, so that the list need not carry the drills themselves. */
 export interface ListedKind {

@@ -6,15 +6,15 @@
  */
 export { DrillList, type ListedKind } from './DrillList.tsx';
 export { changeProgress, type Opened, openProgress } from './keep.ts';
-export { suggestNext } from './next.ts';
 export {
 	type KindRecord,
+	minutesText,
 	type Progress,
 	type Result,
+	suggestNext,
 	withAgain,
 	withBegun,
 	withDone,
 	withHint,
 	withMiss,
 } from './result.ts';
-export { minutesText } from './time.ts';

@@ -1,8 +1,7 @@
 import * as v from 'valibot';
 import { InputError } from '../../../shared/error/index.ts';
 import { isRecord, KEPT, readRecord, type Step } from '../../storage/index.ts';
-import { FIRM } from './next.ts';
-import { type KindRecord, MOST_TRIED, type Progress } from './result.ts';
+import { FIRM, type KindRecord, MOST_TRIED, type Progress } from './result.ts';
 
 /** What was read: what could be, and what could not, by the name it stood under. */
 export interface ReadProgress {

@@ -1,5 +1,6 @@
-import { cautions } from '../../../content/en/cautions/index.ts';
-import { faultWords as words } from '../../../content/en/reference/index.ts';
+import { cautionIds, cautions, siteFirst } from '../../../content/en/cautions/index.ts';
+import { fixtures } from '../../../content/en/fixtures/index.ts';
+import { cautionWords, faultWords } from '../../../content/en/reference/index.ts';
 import { BUNDLED } from '../../../shared/profile/index.ts';
 import { bundledRig, quickSheet, RIG_IDS, type RigSheet } from '../../../shared/sheet/index.ts';
 import { FAULTS, type Fault, type FaultFamily, MENDS } from '../../../sim/fault/index.ts';
@@ -25,18 +26,18 @@ interface Example {
 /** Every fault of the catalogue under its family, each by every name it goes by, worded where the first bundled rig could have it. */
 export function faultSections(): ReferenceSection[] {
 	const sheets = [...RIG_IDS.map(bundledRig), ...LISTENING];
-	const families = Object.keys(words.headings) as FaultFamily[];
+	const families = Object.keys(faultWords.headings) as FaultFamily[];
 	return families.map((family) => {
-		const heading = words.headings[family];
+		const heading = faultWords.headings[family];
 		const shown = FAULTS.filter((fault) => fault.family === family).flatMap((fault) => examplesOf(fault, sheets));
 		return {
 			id: family,
 			heading,
-			says: words.says,
+			says: faultWords.says,
 			tables: [
 				{
-					caption: fill(words.caption, { heading }),
-					head: words.head,
+					caption: fill(faultWords.caption, { heading }),
+					head: faultWords.head,
 					ids: shown.map(({ id }) => id),
 					look: 'cards',
 					rows: shown.map(({ name, cells }) => [name, ...cells]),
@@ -67,7 +68,30 @@ function examplesOf(fault: Fault, sheets: readonly RigSheet[]): Example[] {
 			const mend = mendText(sheet, fault.mend, fault.mendAt?.(sheet, spot) ?? place);
 			const carried = [...new Set([...fault.cautions, ...MENDS[fault.mend].cautions])];
 			const titles = carried.map((caution) => cautions[caution as keyof typeof cautions].title).join('; ');
-			byName.set(kind, { id, name, cells: [faultCause(sheet, placed), mend, titles || words.none] });
+			byName.set(kind, { id, name, cells: [faultCause(sheet, placed), mend, titles || faultWords.none] });
 		}
 	return [...byName.values()];
+}
+
+/** Every caution, what can happen, and which bundled fixtures carry it. */
+export function cautionSection(): ReferenceSection {
+	return {
+		id: 'where',
+		heading: cautionWords.where.heading,
+		says: [siteFirst],
+		tables: [
+			{
+				caption: cautionWords.where.caption,
+				head: cautionWords.where.head,
+				look: 'cards',
+				rows: cautionIds.map((id) => [
+					cautions[id].title,
+					cautions[id].harm,
+					BUNDLED.filter((profile) => fixtures[profile.id]?.cautions.includes(id))
+						.map(({ name }) => name)
+						.join(', ') || cautionWords.where.none,
+				]),
+			},
+		],
+	};
 }

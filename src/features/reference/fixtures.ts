@@ -1,9 +1,12 @@
 import { fixtures } from '../../../content/en/fixtures/index.ts';
-import { BUNDLED, type Profile } from '../../../shared/profile/index.ts';
-import { chartTable } from './charts.ts';
-import { factTable } from './facts.ts';
+import { fixtureWords } from '../../../content/en/reference/index.ts';
+import { formatLevel, middleOf } from '../../../shared/dmx/index.ts';
+import { beamOf, edgeSpacing, luxAside, poolDiameter } from '../../../shared/optics/index.ts';
+import { batteryHours, CAUTIOUS_SHARE, chargeHours, fullWatts, mainsWatts } from '../../../shared/power/index.ts';
+import { type Band, BUNDLED, footprintOf, type Mode, type Profile, type Slot } from '../../../shared/profile/index.ts';
+import { fill } from '../../wording/index.ts';
 import { switchNote, switchTables, wayNote, wayTable } from './panel.ts';
-import type { ReferenceSection } from './types.ts';
+import type { ReferenceSection, ReferenceTable } from './types.ts';
 
 /** One section a bundled fixture: what it is, its figures, its panel, its modes. */
 export const fixtureSections = (): ReferenceSection[] => BUNDLED.map(fixtureSection);
@@ -22,4 +25,96 @@ function fixtureSection(profile: Profile): ReferenceSection {
 		],
 		cautions: words?.cautions ?? [],
 	};
+}
+
+const { facts: words } = fixtureWords;
+
+/** The throw that pools are told at, metres: what a ready-made bench stands at. */
+const THROW = 3;
+
+const tenth = (n: number): string => (Math.round(n * 10) / 10).toString();
+const hundredth = (n: number): string => n.toFixed(2);
+const yes = (is: boolean): string => (is ? words.yes : words.no);
+
+/** The figures of one fixture, read off its profile or worked out from it. */
+export function factTable(profile: Profile): ReferenceTable {
+	const { battery, idleWatts, link } = profile.power;
+	const { beam, field } = profile.optics;
+	const full = fullWatts(profile);
+	const watts = (n: number): string => fill(words.watts, { n: tenth(n) });
+	const metres = (n: number): string => fill(words.metres, { n: hundredth(n) });
+	const rows: [keyof typeof words.rows, string][] = [
+		['supply', battery ? words.battery : words.mains],
+		['idle', watts(idleWatts)],
+		['full', watts(full)],
+		['mains', watts(mainsWatts(profile))],
+	];
+	if (battery) {
+		const { wattHours, chargeWatts } = battery;
+		const hours = (n: number): string => fill(words.hours, { n: tenth(n) });
+		rows.push(
+			['battery', fill(words.wattHours, { n: wattHours })],
+			['hours', hours(batteryHours(wattHours, full))],
+			[
+				'hoursCautious',
+				fill(words.share, {
+					hours: tenth(batteryHours(wattHours, full, CAUTIOUS_SHARE)),
+					percent: CAUTIOUS_SHARE * 100,
+				}),
+			],
+			['charge', fill(words.atLeast, { time: hours(chargeHours(wattHours, chargeWatts)) })],
+		);
+	}
+	rows.push(
+		['beam', fill(words.angles, { beam, field })],
+		['pool', metres(poolDiameter(THROW, beam))],
+		['lux', fill(words.lux, { n: Math.round(luxAside(beamOf(profile), THROW, 0)) })],
+		['spacing', metres(edgeSpacing(THROW, beam))],
+		['loads', `${profile.unitLoads}`],
+		['follows', words.follows[profile.follows]],
+		['sensor', yes(profile.sensor)],
+		['microphone', yes(profile.microphone)],
+		['link', yes(link)],
+	);
+	if (profile.panel.kind !== 'dip')
+		rows.push(['lock', fill(words.unlock, { seconds: profile.panel.unlockHold / 1000 })]);
+	return {
+		caption: fill(words.caption, { name: profile.name }),
+		head: words.head,
+		rows: rows.map(([id, figure]) => [fill(words.rows[id], { metres: THROW }), figure]),
+	};
+}
+
+const { chart: chartWords } = fixtureWords;
+
+/** Every slot and band of a mode. What to type for a band has a column only where there are bands. */
+export function chartTable(profile: Profile, mode: Mode): ReferenceTable {
+	const columns = mode.slots.some(({ drives }) => drives.kind === 'bands')
+		? chartWords.head.length
+		: chartWords.head.length - 1;
+	return {
+		caption: fill(chartWords.caption, { name: profile.name, mode: mode.name, n: footprintOf(mode) }),
+		head: chartWords.head.slice(0, columns),
+		rows: [...mode.slots]
+			.sort((a, b) => a.at - b.at)
+			.flatMap(rowsOf)
+			.map((row) => row.slice(0, columns)),
+	};
+}
+
+function rowsOf(slot: Slot): string[][] {
+	const at = slot.fine === undefined ? `${slot.at}` : fill(chartWords.fine, { coarse: slot.at, fine: slot.fine });
+	const { drives } = slot;
+	if (drives.kind !== 'bands') return [[at, slot.name, chartWords.all, chartWords.drives[drives.kind], '']];
+	return drives.bands.map((band) => [
+		at,
+		slot.name,
+		fill(chartWords.band, { from: `${band.from}`, to: band.to }),
+		doesText(band),
+		formatLevel(middleOf(band)),
+	]);
+}
+
+function doesText({ name, effect }: Band): string {
+	return effect.do === 'strobe' ? fill(chartWords.strobe, { name, slow: effect.slow, fast: effect.fast }) : name;
 }

@@ -3,6 +3,51 @@
  * Sections are plain data (headings, sentences, tables of words), which the pages show and the search reads. Ways through a panel
  * are found by pressing keys on the fixture's own machine. No script goes with the pages.
  */
-export { foldedTables } from './fold.ts';
-export { referencePages } from './pages.ts';
+
+import { pageWords, referenceFrame } from '../../../content/en/reference/index.ts';
+import { fill } from '../../wording/index.ts';
+import { fitSection, nextSection, switchSection, weightSection } from './addresses.ts';
+import { cautionSection, faultSections } from './faults.ts';
+import { fixtureSections } from './fixtures.ts';
+import {
+	codeSection,
+	levelSection,
+	limitSection,
+	networkSection,
+	percentSection,
+	pinSection,
+	timingSection,
+} from './line.ts';
+import type { ReferencePage, ReferenceSection, ReferenceTable } from './types.ts';
+
 export type { ReferencePage, ReferenceSection, ReferenceTable } from './types.ts';
+
+/** Every page of the reference, in order, worked out when the site is built. */
+export function referencePages(): ReferencePage[] {
+	const sections: Record<ReferencePage['id'], readonly ReferenceSection[]> = {
+		addresses: [nextSection(), fitSection(), weightSection(), switchSection('sum'), switchSection('sum-plus-one')],
+		levels: [percentSection(), levelSection()],
+		line: [pinSection(), limitSection(), timingSection(), codeSection(), networkSection()],
+		fixtures: fixtureSections(),
+		faults: faultSections(),
+		cautions: [cautionSection()],
+	};
+	return (Object.keys(sections) as ReferencePage['id'][]).map((id) => ({
+		id,
+		...pageWords[id],
+		sections: sections[id],
+	}));
+}
+
+/** A table cut into its parts, of rows as equal as can be, each with a caption of its own. */
+export function foldedTables(table: ReferenceTable): ReferenceTable[] {
+	const parts = table.fold ?? 1;
+	const { rows, caption } = table;
+	if (parts === 1) return [table];
+	const each = Math.ceil(rows.length / parts);
+	return Array.from({ length: parts }, (_, i) => ({
+		...table,
+		caption: fill(referenceFrame.part, { caption, n: i + 1, parts }),
+		rows: rows.slice(i * each, (i + 1) * each),
+	}));
+}

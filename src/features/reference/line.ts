@@ -1,4 +1,4 @@
-import { lineWords as words } from '../../../content/en/reference/index.ts';
+import { levelWords, lineWords } from '../../../content/en/reference/index.ts';
 import {
 	breakToBreak,
 	E131,
@@ -7,12 +7,16 @@ import {
 	hexOf,
 	LAST_SLOT,
 	LAST_UNIVERSE,
+	levelOfPercent,
+	levelsShownAs,
 	mostReceivers,
 	multicastAddress,
 	PINS,
+	percentOf,
 	refreshRate,
 	START_CODES,
 	TIMING,
+	TOP_LEVEL,
 } from '../../../shared/dmx/index.ts';
 import { LINE_LIMITS } from '../../../sim/line/index.ts';
 import { fill, startCodeWords } from '../../wording/index.ts';
@@ -24,30 +28,34 @@ const THREE = 3;
 const UNIVERSES = [...Array.from({ length: 16 }, (_, i) => i + 1), 100, 255, 256, 257, 511, 512, 1000, LAST_UNIVERSE];
 const RATES = [24, 64, 128, 256, LAST_SLOT];
 
-const us = (n: number): string => fill(words.timing.microseconds, { n: n.toLocaleString('en-GB') });
-const seconds = (n: number): string => fill(words.timing.seconds, { n });
+const us = (n: number): string => fill(lineWords.timing.microseconds, { n: n.toLocaleString('en-GB') });
+const seconds = (n: number): string => fill(lineWords.timing.seconds, { n });
 
 export function pinSection(): ReferenceSection {
 	return {
 		id: 'pins',
-		heading: words.pins.heading,
-		says: words.pins.says,
+		heading: lineWords.pins.heading,
+		says: lineWords.pins.says,
 		tables: [
 			{
-				caption: words.pins.caption,
-				head: words.pins.head,
-				rows: PINS.map((wire, i) => [`${i + 1}`, words.pins.wires[wire], i < THREE ? words.pins.yes : words.pins.no]),
+				caption: lineWords.pins.caption,
+				head: lineWords.pins.head,
+				rows: PINS.map((wire, i) => [
+					`${i + 1}`,
+					lineWords.pins.wires[wire],
+					i < THREE ? lineWords.pins.yes : lineWords.pins.no,
+				]),
 			},
 		],
 	};
 }
 
 export function limitSection(): ReferenceSection {
-	const metres = (n: number): string => fill(words.limits.metres, { n });
-	const figures: Record<keyof typeof words.limits.rows, string> = {
+	const metres = (n: number): string => fill(lineWords.limits.metres, { n });
+	const figures: Record<keyof typeof lineWords.limits.rows, string> = {
 		loads: `${EIA485.mostUnitLoads}`,
 		eighths: `${mostReceivers(1 / 8)}`,
-		terminator: fill(words.limits.ohms, { n: EIA485.terminatorOhms }),
+		terminator: fill(lineWords.limits.ohms, { n: EIA485.terminatorOhms }),
 		terminators: `${LINE_LIMITS.terminators}`,
 		metres: metres(LINE_LIMITS.dataMetres),
 		open: metres(LINE_LIMITS.openMetres),
@@ -56,13 +64,13 @@ export function limitSection(): ReferenceSection {
 	};
 	return {
 		id: 'limits',
-		heading: words.limits.heading,
-		says: words.limits.says,
+		heading: lineWords.limits.heading,
+		says: lineWords.limits.says,
 		tables: [
 			{
-				caption: words.limits.caption,
-				head: words.limits.head,
-				rows: Object.entries(words.limits.rows).map(([id, [what, source]]) => [
+				caption: lineWords.limits.caption,
+				head: lineWords.limits.head,
+				rows: Object.entries(lineWords.limits.rows).map(([id, [what, source]]) => [
 					what,
 					figures[id as keyof typeof figures],
 					source,
@@ -74,7 +82,7 @@ export function limitSection(): ReferenceSection {
 
 export function timingSection(): ReferenceSection {
 	const { transmitter: sent, receiver: taken } = TIMING;
-	const figures: Record<keyof typeof words.timing.rows, readonly [sent: string, taken: string]> = {
+	const figures: Record<keyof typeof lineWords.timing.rows, readonly [sent: string, taken: string]> = {
 		bit: [us(TIMING.bitUs), us(TIMING.bitUs)],
 		slot: [us(TIMING.slotUs), us(TIMING.slotUs)],
 		break: [us(sent.shortestBreakUs), us(taken.shortestBreakUs)],
@@ -85,17 +93,17 @@ export function timingSection(): ReferenceSection {
 	};
 	return {
 		id: 'timing',
-		heading: words.timing.heading,
-		says: words.timing.says,
+		heading: lineWords.timing.heading,
+		says: lineWords.timing.says,
 		tables: [
 			{
-				caption: words.timing.caption,
-				head: words.timing.head,
-				rows: Object.entries(words.timing.rows).map(([id, what]) => [what, ...figures[id as keyof typeof figures]]),
+				caption: lineWords.timing.caption,
+				head: lineWords.timing.head,
+				rows: Object.entries(lineWords.timing.rows).map(([id, what]) => [what, ...figures[id as keyof typeof figures]]),
 			},
 			{
-				caption: words.timing.rateCaption,
-				head: words.timing.rateHead,
+				caption: lineWords.timing.rateCaption,
+				head: lineWords.timing.rateHead,
 				rows: RATES.map((slots) => [`${slots}`, us(breakToBreak(slots)), refreshRate(slots).toFixed(1)]),
 				look: 'grid',
 			},
@@ -106,12 +114,12 @@ export function timingSection(): ReferenceSection {
 export function codeSection(): ReferenceSection {
 	return {
 		id: 'start-codes',
-		heading: words.codes.heading,
-		says: words.codes.says,
+		heading: lineWords.codes.heading,
+		says: lineWords.codes.says,
 		tables: [
 			{
-				caption: words.codes.caption,
-				head: words.codes.head,
+				caption: lineWords.codes.caption,
+				head: lineWords.codes.head,
 				rows: START_CODES.map(({ code }) => [`${code}`, hexOf(code), startCodeWords(code)]),
 			},
 		],
@@ -122,14 +130,66 @@ export function networkSection(): ReferenceSection {
 	const facts = { port: E131.port, loss: E131.lossSeconds, bytes: e131Lengths(LAST_SLOT).packet };
 	return {
 		id: 'network',
-		heading: words.network.heading,
-		says: words.network.says.map((text) => fill(text, facts)),
+		heading: lineWords.network.heading,
+		says: lineWords.network.says.map((text) => fill(text, facts)),
 		tables: [
 			{
-				caption: words.network.caption,
-				head: words.network.head,
+				caption: lineWords.network.caption,
+				head: lineWords.network.head,
 				rows: UNIVERSES.map((universe) => [`${universe}`, multicastAddress(universe)]),
 				fold: 2,
+				look: 'grid',
+			},
+		],
+	};
+}
+
+const SIDE = 16;
+const EXAMPLE = 200;
+
+/** A level over its percent, which never parts from its sign. */
+const cell = (level: number): string => `${level} ${percentOf(level)}\u00a0%`;
+
+/** Percents to levels. */
+export function percentSection(): ReferenceSection {
+	return {
+		id: 'percent-to-level',
+		heading: levelWords.percents.heading,
+		says: levelWords.percents.says,
+		tables: [
+			{
+				caption: levelWords.percents.caption,
+				head: levelWords.percents.head,
+				rows: Array.from({ length: 101 }, (_, percent) => {
+					const level = levelOfPercent(percent);
+					const shown = levelsShownAs(percent);
+					const [from, to] = [shown[0], shown.at(-1)];
+					return [
+						`${percent} %`,
+						`${level}`,
+						hexOf(level),
+						from === to ? `${from}` : fill(levelWords.percents.to, { from, to }),
+					];
+				}),
+				fold: 3,
+				look: 'grid',
+			},
+		],
+	};
+}
+
+/** Levels to percent and hex: sixteen by sixteen. */
+export function levelSection(): ReferenceSection {
+	const digits = Array.from({ length: SIDE }, (_, n) => n.toString(SIDE).toUpperCase());
+	return {
+		id: 'level-to-percent',
+		heading: levelWords.levels.heading,
+		says: levelWords.levels.says.map((text) => fill(text, { example: EXAMPLE, hex: hexOf(EXAMPLE) })),
+		tables: [
+			{
+				caption: fill(levelWords.levels.caption, { count: TOP_LEVEL + 1 }),
+				head: [levelWords.levels.corner, ...digits.map((digit) => `_${digit}`)],
+				rows: digits.map((digit, row) => [`${digit}_`, ...digits.map((_, column) => cell(row * SIDE + column))]),
 				look: 'grid',
 			},
 		],

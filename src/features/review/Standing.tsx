@@ -2,8 +2,7 @@ import type { JSX } from 'preact';
 import { reviewWords as words } from '../../../content/en/review/index.ts';
 import { Button } from '../../ui/index.ts';
 import { type Deck, dueNow, nextDue, SITTING } from '../deck/index.ts';
-import { countStandings, type SkillView, STANDINGS } from './view.ts';
-import { whenText } from './when.ts';
+import { countStandings, type SkillView, STANDINGS, whenText } from './view.ts';
 
 interface Props {
 	deck: Deck;

@@ -1,6 +1,5 @@
 import type { Profile } from '../../../shared/profile/index.ts';
 import { type RigSheet, splitPort } from '../../../shared/sheet/index.ts';
-import { freeId } from './freeId.ts';
 
 /** Metres between fixtures that are set down in a row, and room left at both ends of the wall. */
 const PITCH = 2;
@@ -67,4 +66,9 @@ export function withDesk(sheet: RigSheet, name: string): RigSheet {
 		...sheet,
 		desk: sheet.desk ?? { name, outputs: [output('a', 1), output('b', 2)], patch: [], levels: [], master: 255 },
 	};
+}
+
+/** The first id of a kind that is free: `wash-3`. */
+export function freeId(taken: readonly { readonly id: string }[], kind: string): string {
+	for (let n = 1; ; n++) if (taken.every(({ id }) => id !== `${kind}-${n}`)) return `${kind}-${n}`;
 }

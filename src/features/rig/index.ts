@@ -5,26 +5,30 @@
  * one way: an event goes in by `send`, `version` goes up, views look again. Whatever comes from outside (a link, storage) goes
  * through `readSheet` and `readLog`, is held to sizes a phone can bear, and is never run.
  */
-export { type Aside, asideCount, asideIdOf, asideList, asideNameOf, asideText, putAside } from './aside.ts';
+
 export { type OnFrame, type RigClock, runClock } from './clock.ts';
-export { withDesk, withFixture, withName, withoutFixture } from './edit.ts';
-export { freeId } from './freeId.ts';
+export { freeId, withDesk, withFixture, withName, withoutFixture } from './edit.ts';
 export { drillStore, handsText } from './handed.ts';
 export {
+	type Aside,
+	asideCount,
+	asideIdOf,
+	asideList,
+	asideNameOf,
+	asideText,
 	benchText,
 	type Found,
 	holdsPlace,
 	isKept,
 	keep,
 	type Place,
+	putAside,
 	readText,
 	setKeptAside,
 	takePlace,
 	textKept,
 } from './keep.ts';
-export { holdsRig, type Kept, MOST } from './kept.ts';
+export { fitForKeeping, holdsRig, type Kept, MOST } from './kept.ts';
 export { linkOf, readBenchFile, readBenchSheet, readLink } from './link.ts';
 export { minusLast, type Playing, type PlayOptions, playBack, playInStretches } from './play.ts';
-export { FULL_LOG, type RigStore, rigStore, type Said, SPEEDS, type Speed, storeOf } from './store.ts';
-export { useRig } from './useRig.ts';
-export { fitForKeeping } from './waits.ts';
+export { FULL_LOG, type RigStore, rigStore, type Said, SPEEDS, type Speed, storeOf, useRig } from './store.ts';

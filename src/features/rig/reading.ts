@@ -12,9 +12,8 @@ import {
 	readJson,
 	readRecord,
 } from '../../storage/index.ts';
-import { type Kept, LINK_VERSION, MOST } from './kept.ts';
+import { inWaits, type Kept, LINK_VERSION, MOST } from './kept.ts';
 import { playInStretches } from './play.ts';
-import { inWaits } from './waits.ts';
 
 /** Characters of a fragment. A full log of the longest kind stays under it. */
 const LONGEST_FRAGMENT = 1_000_000;

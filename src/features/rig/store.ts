@@ -1,3 +1,4 @@
+import { useEffect, useState } from 'preact/hooks';
 import { InputError, isInputError } from '../../../shared/error/index.ts';
 import type { RigSheet } from '../../../shared/sheet/index.ts';
 import type { RigEvent } from '../../../sim/event/index.ts';
@@ -71,47 +72,11 @@ export const rigStore = (sheet: RigSheet, log: readonly RigEvent[] = []): RigSto
 /** A store around a rig that is open. */
 export function storeOf(open: Rig): RigStore {
 	let rig = open;
-	let bringUp: (() => void) | null = null;
-	let version = 1;
-	let said: Said | null = null;
-	let speed: Speed = 1;
-	let running = true;
 	let sliding: string | null = null;
-	let unseen = 0;
 	const past: Rig[] = [];
-	const seen = new Map<string, Sight>();
-	const listeners = new Set<() => void>();
-
-	const tell = () => {
-		for (const listener of [...listeners]) listener();
-	};
-	const changed = () => {
-		version++;
-		unseen = 0;
-		seen.clear();
-		tell();
-	};
-	const say = (words: string | null) => {
-		said = words === null ? null : { words, turn: (said?.turn ?? 0) + 1 };
-		tell();
-	};
-	let attempts = 0;
-	/** Does something that may be nonsense; a bug is let through. */
-	const attempt = (act: () => void): boolean => {
-		try {
-			act();
-		} catch (error) {
-			if (!isInputError(error)) throw error;
-			const turn = ++attempts;
-			// its words come a moment later: what was done meanwhile has made them old
-			void errorTextLater(error).then((words) => turn === attempts && say(words));
-			return false;
-		}
-		attempts++;
-		said = null;
-		changed();
-		return true;
-	};
+	const shown = showing();
+	const { attempt, say, subscribe } = shown;
+	const clock = clockOf(() => rig, shown);
 	const remember = (before: Rig) => {
 		past.push(before);
 		if (past.length > MOST_STEPS) past.shift();
@@ -128,33 +93,25 @@ export function storeOf(open: Rig): RigStore {
 			return rig;
 		},
 		get version() {
-			return version;
+			return shown.version;
 		},
 		get said() {
-			return said;
+			return shown.said;
 		},
 		get speed() {
-			return speed;
+			return clock.speed;
 		},
 		get running() {
-			return running;
+			return clock.running;
 		},
 		get canUndo() {
 			return past.length > 0 || rig.log.some((event) => event.type !== 'clock.wait');
 		},
-		subscribe(listener) {
-			listeners.add(listener);
-			return () => listeners.delete(listener);
-		},
-		timedBy(bring) {
-			bringUp = bring;
-			return () => {
-				if (bringUp === bring) bringUp = null;
-			};
-		},
-		upToNow: () => bringUp?.(),
+		subscribe,
+		timedBy: clock.timedBy,
+		upToNow: clock.upToNow,
 		send(event) {
-			store.upToNow();
+			clock.upToNow();
 			sliding = null;
 			return attempt(() => {
 				if (rig.log.length > FULL_LOG && event.type !== 'key.up')
@@ -165,7 +122,7 @@ export function storeOf(open: Rig): RigStore {
 			});
 		},
 		slide(event) {
-			store.upToNow();
+			clock.upToNow();
 			const what = JSON.stringify({ ...event, level: 0 });
 			const before = sliding === what ? past.at(-1) : undefined;
 			if (!before) {
@@ -183,36 +140,9 @@ export function storeOf(open: Rig): RigStore {
 		rest() {
 			sliding = null;
 		},
-		look(fixture) {
-			let sight = seen.get(fixture);
-			if (!sight) {
-				sight = rig.look(fixture);
-				seen.set(fixture, sight);
-			}
-			return sight;
-		},
-		tick(milliseconds) {
-			if (!running || milliseconds <= 0) return;
-			const before = [...rig.gear.units.values()];
-			rig.wait(milliseconds * speed);
-			unseen += milliseconds;
-			let at = 0;
-			for (const unit of rig.gear.units.values()) if (unit !== before[at++]) return changed();
-			if (unseen < SLOW_LOOK_MS) return;
-			unseen = 0;
-			for (const [id, unit] of rig.gear.units) {
-				const { light } = store.look(id);
-				// a battery runs down with nothing else happening: its lamp and its display tell
-				const spent = unit.profile.power.battery && backOf(store.look(id)) !== backOf(rig.look(id));
-				if (spent || light.moving || light.flicker) return changed();
-			}
-		},
-		setClock(nextRunning, nextSpeed) {
-			store.upToNow();
-			running = nextRunning;
-			speed = nextSpeed;
-			tell();
-		},
+		look: (fixture) => shown.look(rig, fixture),
+		tick: clock.tick,
+		setClock: clock.setClock,
 		edit: (change) => attempt(() => put(playBack(change(rig.sheet), rig.log, { whatFits: true }))),
 		open: ({ sheet: next, log: nextLog }) => attempt(() => put(playBack(next, nextLog))),
 		restart() {
@@ -233,4 +163,138 @@ export function storeOf(open: Rig): RigStore {
 		say,
 	};
 	return store;
+}
+
+/** What a store shows, and those it tells of it. */
+interface Showing extends Pick<RigStore, 'version' | 'said' | 'subscribe' | 'say'> {
+	look(rig: Rig, fixture: string): Sight;
+	tell(): void;
+	/** Something a person could see may have changed. */
+	changed(): void;
+	/** Does something that may be nonsense; a bug is let through. */
+	attempt(act: () => void): boolean;
+}
+
+function showing(): Showing {
+	let version = 1;
+	let said: Said | null = null;
+	let attempts = 0;
+	const seen = new Map<string, Sight>();
+	const listeners = new Set<() => void>();
+	const tell = () => {
+		for (const listener of [...listeners]) listener();
+	};
+	const changed = () => {
+		version++;
+		seen.clear();
+		tell();
+	};
+	const say = (words: string | null) => {
+		said = words === null ? null : { words, turn: (said?.turn ?? 0) + 1 };
+		tell();
+	};
+	return {
+		get version() {
+			return version;
+		},
+		get said() {
+			return said;
+		},
+		subscribe(listener) {
+			listeners.add(listener);
+			return () => listeners.delete(listener);
+		},
+		look(rig, fixture) {
+			let sight = seen.get(fixture);
+			if (!sight) {
+				sight = rig.look(fixture);
+				seen.set(fixture, sight);
+			}
+			return sight;
+		},
+		tell,
+		changed,
+		say,
+		attempt(act) {
+			try {
+				act();
+			} catch (error) {
+				if (!isInputError(error)) throw error;
+				const turn = ++attempts;
+				// its words come a moment later: what was done meanwhile has made them old
+				void errorTextLater(error).then((words) => turn === attempts && say(words));
+				return false;
+			}
+			attempts++;
+			said = null;
+			changed();
+			return true;
+		},
+	};
+}
+
+type StoreClock = Pick<RigStore, 'speed' | 'running' | 'timedBy' | 'upToNow' | 'tick' | 'setClock'>;
+
+/** The clock of a store: how real time becomes the rig's, and when what that changed is looked at. */
+function clockOf(rigNow: () => Rig, shown: Showing): StoreClock {
+	let bringUp: (() => void) | null = null;
+	let speed: Speed = 1;
+	let running = true;
+	/** Milliseconds since the last look at what changes by itself, and the version that was looked at. */
+	let unseen = 0;
+	let lookedAt = shown.version;
+	const upToNow = () => bringUp?.();
+	return {
+		get speed() {
+			return speed;
+		},
+		get running() {
+			return running;
+		},
+		upToNow,
+		timedBy(bring) {
+			bringUp = bring;
+			return () => {
+				if (bringUp === bring) bringUp = null;
+			};
+		},
+		tick(milliseconds) {
+			if (!running || milliseconds <= 0) return;
+			const rig = rigNow();
+			const before = [...rig.gear.units.values()];
+			rig.wait(milliseconds * speed);
+			if (shown.version !== lookedAt) unseen = 0;
+			lookedAt = shown.version;
+			unseen += milliseconds;
+			let at = 0;
+			for (const unit of rig.gear.units.values()) if (unit !== before[at++]) return shown.changed();
+			if (unseen < SLOW_LOOK_MS) return;
+			unseen = 0;
+			for (const [id, unit] of rig.gear.units) {
+				const { light } = shown.look(rig, id);
+				// a battery runs down with nothing else happening: its lamp and its display tell
+				const spent = unit.profile.power.battery && backOf(shown.look(rig, id)) !== backOf(rig.look(id));
+				if (spent || light.moving || light.flicker) return shown.changed();
+			}
+		},
+		setClock(nextRunning, nextSpeed) {
+			upToNow();
+			running = nextRunning;
+			speed = nextSpeed;
+			shown.tell();
+		},
+	};
+}
+
+/** Draws the component again whenever the store has something new to show. Returns its version. */
+export function useRig(store: RigStore): number {
+	const [, turn] = useState(0);
+	const drawn = store.version;
+	useEffect(() => {
+		const again = () => turn((n) => n + 1);
+		// what happened between the drawing and now is heard of too
+		if (store.version !== drawn) again();
+		return store.subscribe(again);
+	}, [store]);
+	return drawn;
 }

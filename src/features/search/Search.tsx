@@ -2,9 +2,8 @@ import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { searchPage as words } from '../../../content/en/search/index.ts';
 import { Field, Notice } from '../../ui/index.ts';
-import { find, LONGEST_QUERY, readIndex, type SearchIndex } from './find.ts';
+import { find, LONGEST_QUERY, readIndex, type SearchIndex, told } from './find.ts';
 import { Results } from './Results.tsx';
-import { told } from './told.ts';
 
 /** Where the build leaves the index. */
 const INDEX = '/search-index.json';

@@ -1,5 +1,6 @@
-import MiniSearch, { type Options, type SearchResult } from 'minisearch';
-import type { DocKind, SearchDoc } from './types.ts';
+import type { Options, SearchResult } from 'minisearch';
+import MiniSearch from 'minisearch';
+import { searchPage as words } from '../../../content/en/search/index.ts';
 
 /** Most results shown. */
 const MOST = 40;
@@ -83,4 +84,28 @@ export function excerptOf(text: string, words: readonly string[]): string {
 	const cut = text.slice(from, from + EXCERPT);
 	const whole = from + EXCERPT < text.length ? cut.slice(0, cut.lastIndexOf(' ')) : cut;
 	return `${from > 0 ? '… ' : ''}${whole}${from + EXCERPT < text.length ? ' …' : ''}`;
+}
+
+/** What a result is. */
+export type DocKind = 'lesson' | 'term' | 'reference' | 'fault' | 'caution';
+
+/** One place that can be found. */
+export interface SearchDoc {
+	/** Where it stands, from the root of the site, which also tells it from every other. */
+	readonly id: string;
+	readonly kind: DocKind;
+	readonly title: string;
+	/** Other words for it, which count nearly as much as its title. */
+	readonly also: string;
+	/** Its text, of which the first words are shown. */
+	readonly text: string;
+}
+
+/** How a search went, in words. */
+export function told(query: string, { found, count, isNear }: Searched): string {
+	const asked = query.trim();
+	if (asked === '') return words.idle;
+	if (count === 0) return words.none(asked);
+	if (isNear) return words.near(count);
+	return found.length < count ? words.most(found.length, count) : words.results(count);
 }

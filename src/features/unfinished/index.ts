@@ -4,5 +4,4 @@
  * name its results go under and its seed. What counts as help is the drill's own affair.
  */
 export { TakenUpNotice } from './TakenUp.tsx';
-export { type TakenUp, takeUp } from './takeUp.ts';
-export { useUnfinished } from './useUnfinished.ts';
+export { type TakenUp, takeUp, useUnfinished } from './unfinished.ts';

@@ -1,3 +1,6 @@
+import { writeFile } from 'node:fs/promises';
+import type { AstroIntegration } from 'astro';
+
 /** What is sent with files of one make, beside their type: header fields by name, in small letters. */
 interface HeaderRule {
 	/** Which files, by address from the top of the site; `*` stands for any run of characters, slashes too. */
@@ -61,4 +64,14 @@ export function headersText(): string {
 
 ${blocks.join('\n\n')}
 `;
+}
+
+/** Leaves what a host is to send with the site's files beside them, for whoever puts the site up. */
+export function hostHeaders(): AstroIntegration {
+	return {
+		name: 'prep-bay-host-headers',
+		hooks: {
+			'astro:build:done': ({ dir }) => writeFile(new URL(HEADERS_FILE, dir), headersText()),
+		},
+	};
 }

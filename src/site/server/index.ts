@@ -3,5 +3,5 @@
  * sends, and no more. What it sends beside a file is one table, which the build leaves as `headers.txt` for other hosts too.
  * Build-time code: no page loads it.
  */
-export { hostHeaders } from './integration.ts';
+export { hostHeaders } from './headers.ts';
 export { type Served, serve } from './server.ts';

@@ -3,9 +3,8 @@ import { createServer, type IncomingMessage, type ServerResponse } from 'node:ht
 import type { AddressInfo } from 'node:net';
 import path from 'node:path';
 import { pipeline } from 'node:stream';
-import { bestEncoding, type Effort, keepEncoded } from './encode.ts';
+import { bestEncoding, type Effort, hasIt, keepEncoded, keepTags } from './encode.ts';
 import { headersFor } from './headers.ts';
-import { hasIt, keepTags } from './tag.ts';
 
 const types: Readonly<Record<string, string>> = {
 	'.css': 'text/css; charset=utf-8',

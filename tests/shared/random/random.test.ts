@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { hash01, makeRandom } from '../../../shared/random/index.ts';
+import { makeRandom } from '../../../shared/random/index.ts';
+import { hash01 } from '../../../shared/random/murmur3.ts';
 import { runs } from '../../runs.ts';
 import { saidBy, thrownBy } from '../thrown.ts';
 

@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { hash01, makeRandom, murmur3, seedState, xoshiro128 } from '../../../shared/random/index.ts';
+import { makeRandom } from '../../../shared/random/index.ts';
+import { hash01, murmur3 } from '../../../shared/random/murmur3.ts';
+import { seedState, xoshiro128 } from '../../../shared/random/random.ts';
 
 // The two algorithms sit behind the door; their published vectors can only be checked at the files themselves.
 

@@ -1,8 +1,7 @@
 import { expect, test } from 'vitest';
 import { fetched, InputError } from '../../../shared/error/index.ts';
 import { type Ask, CannotRun, Ended, openEngine, Refused, troubleText } from '../../../src/engine/index.ts';
-import type { Feature, FromWorker, ToWorker } from '../../../src/engine/protocol.ts';
-import { type Port, serve } from '../../../src/engine/serve.ts';
+import { type Feature, type FromWorker, type Port, serve, type ToWorker } from '../../../src/engine/serve.ts';
 import { errorText } from '../../../src/wording/index.ts';
 
 /** An engine whose workers run here: everything that crosses is cloned, as a real port does it. */

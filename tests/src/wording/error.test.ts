@@ -20,7 +20,7 @@ import { readDeck } from '../../../src/features/deck/reading.ts';
 import { readLesson, timetableOf } from '../../../src/features/lessons/index.ts';
 import { qrDrawing } from '../../../src/features/papers/exchange/qr.ts';
 import { readSlip } from '../../../src/features/papers/exchange/schema.ts';
-import { readSitting } from '../../../src/features/papers/learner/readSitting.ts';
+import { readSitting } from '../../../src/features/papers/routes.ts';
 import { errorText } from '../../../src/wording/index.ts';
 import { filesUnder, textOf } from '../../house/tree.ts';
 import { thrownBy } from '../../shared/thrown.ts';

@@ -6,7 +6,7 @@ import { readSheet } from '../../../shared/sheet/index.ts';
 import type { PlacedFault } from '../../../sim/event/index.ts';
 import { faultOf, MEND_IDS, placedFaults } from '../../../sim/fault/index.ts';
 import { openRig } from '../../../sim/rig/index.ts';
-import { faultFacts } from '../../../src/wording/faultFacts.ts';
+import { faultFacts } from '../../../src/wording/fault.ts';
 import {
 	faultCause,
 	faultName,

@@ -7,7 +7,7 @@ import { openRig, REASON_IDS, type Reason, type ReasonId, type Rig, why } from '
 import { asked } from '../../../src/wording/fill.ts';
 import { reasonStage, reasonText } from '../../../src/wording/index.ts';
 import { profileKinds } from '../../../src/wording/kinds.ts';
-import { reasonFacts } from '../../../src/wording/reasonFacts.ts';
+import { reasonFacts } from '../../../src/wording/reason.ts';
 import { rigKinds } from '../../../src/wording/rigKinds.ts';
 import { runs } from '../../runs.ts';
 import { anyEvent } from '../../sim/rig/events.ts';

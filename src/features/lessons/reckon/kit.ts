@@ -1,7 +1,65 @@
 import { beamOf } from '../../../../shared/optics/index.ts';
 import { mainsWatts, wattsAt } from '../../../../shared/power/index.ts';
 import { BUNDLED, footprintOf, type Profile } from '../../../../shared/profile/index.ts';
-import type { Kit } from './types.ts';
+
+/** A number somebody slides. */
+export interface Slider {
+	readonly id: string;
+	readonly label: string;
+	readonly unit: string;
+	readonly least: number;
+	readonly most: number;
+	readonly step: number;
+	readonly start: number;
+}
+
+/** One of a few, such as a colour or a fixture. */
+export interface Pick {
+	readonly id: string;
+	readonly label: string;
+	readonly options: readonly { readonly value: string; readonly words: string }[];
+}
+
+/** A line of the outcome: what it is, the sum with the numbers in it, and what it comes to. */
+export interface Line {
+	readonly what: string;
+	readonly sum: string;
+	readonly comes: string;
+	/** Past what is sound: said in words too, in `comes`. */
+	readonly over?: boolean;
+}
+
+export type Values = Readonly<Record<string, number>>;
+export type Picks = Readonly<Record<string, string>>;
+
+/** What a reckoner asks, and what it makes of it. */
+export interface Reckoner {
+	/** The sums in words, no numbers. */
+	readonly formulas: readonly string[];
+	readonly sliders: readonly Slider[];
+	readonly picks: readonly Pick[];
+	reckon(values: Values, picks: Picks): readonly Line[];
+}
+
+/** A fixture, as far as the reckoners go: plain numbers out of its profile. */
+export interface Kit {
+	readonly id: string;
+	readonly name: string;
+	/** Watt-hours of its battery; 0 where it has none. */
+	readonly wattHours: number;
+	readonly chargeWatts: number;
+	readonly idleWatts: number;
+	/** At most, from the mains. */
+	readonly mainsWatts: number;
+	/** Candela straight ahead with everything full; degrees to half the peak and to a tenth. */
+	readonly peak: number;
+	readonly beam: number;
+	readonly field: number;
+	readonly unitLoads: number;
+	/** Held colours, with the watts that they draw at full brightness beside the idle draw. */
+	readonly looks: readonly { readonly id: string; readonly name: string; readonly watts: number }[];
+	readonly modes: readonly { readonly id: string; readonly name: string; readonly footprint: number }[];
+}
 
 /** The bundled fixtures as the reckoners take them: worked out when the page is built, so that it carries numbers alone. */
 export const kits = (): Kit[] => BUNDLED.map(kitOf);

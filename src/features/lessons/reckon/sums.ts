@@ -9,7 +9,7 @@ import {
 } from '../../../../shared/dmx/index.ts';
 import { aimLux, bayOf, edgeSpacing, poolDiameter, poolOnWall, poolOverlap } from '../../../../shared/optics/index.ts';
 import { amps, batteryHours, CAUTIOUS_SHARE, chainWatts, chargeHours } from '../../../../shared/power/index.ts';
-import type { Kit, Pick, Reckoner, Slider } from './types.ts';
+import type { Kit, Pick, Reckoner, Slider } from './kit.ts';
 
 /** A number with so many decimals, and none that say nothing. */
 const round = (n: number, decimals = 1): string =>

@@ -1,4 +1,5 @@
 import { InputError } from '../../../../shared/error/index.ts';
+import { murmur3Text } from '../../../../shared/random/index.ts';
 import { type JsonBounds, LINK_BOUNDS, endOfJson as measured, readJson } from '../../../storage/index.ts';
 
 /** Characters of anything handed in at once: 5,000 results of 40 questions stay under it. */
@@ -36,3 +37,37 @@ const tooMany = (): InputError => new InputError('handed.many', '', { trouble: '
 export const damaged = (): InputError => new InputError('handed.damaged', '', { trouble: 'damaged' });
 
 export const otherVersion = (): InputError => new InputError('handed.version', 'version', { trouble: 'other-version' });
+
+/**
+ * Eight hex digits over a text (MurmurHash3): shows that something was changed or hurt on its way. It is no seal: whoever means
+ * to forge a result can work it out again, and an answer changed with it is then simply another answer.
+ */
+export const checkOf = (text: string): string => murmur3Text(text, 0x70617072).toString(16).padStart(8, '0');
+
+/** A value as JSON with the keys of every object in order, so that a file that was only laid out anew still fits its check. */
+export function inKeyOrder(value: unknown): string {
+	if (Array.isArray(value)) return `[${value.map(inKeyOrder).join(',')}]`;
+	if (value === null || typeof value !== 'object') return JSON.stringify(value) ?? 'null';
+	const entries = Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1));
+	return `{${entries.map(([key, held]) => `${JSON.stringify(key)}:${inKeyOrder(held)}`).join(',')}}`;
+}
+
+type Old = Readonly<Record<string, unknown>>;
+/** One version's record as the next one's; it is unread yet, and may be anything. */
+export type Migration = (old: Old) => Old;
+
+/** From one version to the next: the first makes 2 of 1. None yet: nothing but version 1 was ever written. */
+const STEPS: readonly Migration[] = Object.freeze([]);
+
+/**
+ * A record as this version has it. What says no version of itself, or none that there is, is left for the schema to judge.
+ * @param steps for the tests; those of this version unless told
+ * @throws InputError `handed.version` where a newer version wrote it
+ */
+export function migrated(input: unknown, steps: readonly Migration[] = STEPS): unknown {
+	const said: unknown = typeof input === 'object' && input !== null ? Reflect.get(input, 'version') : undefined;
+	if (typeof said !== 'number') return input;
+	if (said > steps.length + 1) throw otherVersion();
+	if (!Number.isSafeInteger(said) || said < 1) return input;
+	return steps.slice(said - 1).reduce<Old>((old, step, i) => ({ ...step(old), version: said + i + 1 }), input as Old);
+}

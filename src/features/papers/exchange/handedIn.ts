@@ -3,7 +3,7 @@ import { InputError, isInputError } from '../../../../shared/error/index.ts';
 import { fill } from '../../../wording/index.ts';
 import { damaged, endOfJson, LONGEST_TEXT } from './bounds.ts';
 import { readFile } from './files.ts';
-import { PAPER_LINK, readPaperLink, readResultLink } from './readLink.ts';
+import { PAPER_LINK, readPaperLink, readResultLink } from './link.ts';
 import { handedError, refusedFor } from './refuse.ts';
 import type { Handed, PaperSetter } from './types.ts';
 

@@ -5,15 +5,11 @@
  * from the answers by whoever is handed in here as a `PaperMarker`. What a page fetches only when it is asked for (codes, pictures,
  * packages, statements) is taken from its own file.
  */
-export { newAttempt } from './attempt.ts';
 export { classCsv } from './csv.ts';
 export { paperFile, resultFile, storeFile } from './files.ts';
 export { readHandedIn } from './handedIn.ts';
-export { paperFragment, resultFragment } from './link.ts';
-export { readPaperLink, readResultLink } from './readLink.ts';
-export { settingOnce } from './setOnce.ts';
-export type { ClassRow, ClassTable, Flag, SortedOut, Standing } from './sort.ts';
-export { sortResults } from './sortResults.ts';
+export { paperFragment, readPaperLink, readResultLink, resultFragment } from './link.ts';
+export { type ClassRow, type ClassTable, type Flag, type SortedOut, type Standing, sortResults } from './sort.ts';
 export { openPaperStore, type PaperStore, type TakenIn } from './store.ts';
 export type {
 	Handed,

@@ -1,7 +1,7 @@
 import * as v from 'valibot';
 import { readAnswers, readRecipe, TOP_SEED } from '../../../../shared/paper/index.ts';
 import { readShape } from '../../../../shared/profile/index.ts';
-import { migrated } from './migrate.ts';
+import { migrated } from './bounds.ts';
 import type { KeptCount, KeptName, KeptPaper, KeptResult, PaperSlip, Result } from './types.ts';
 
 /** Most characters of a name. */

@@ -1,6 +1,7 @@
 import { flagWords } from '../../../../content/en/papers/index.ts';
+import { isInputError } from '../../../../shared/error/index.ts';
 import type { Paper, PaperMark } from '../../../../shared/paper/index.ts';
-import { fill, misfitText } from '../../../wording/index.ts';
+import { errorText, fill, misfitText } from '../../../wording/index.ts';
 import { peopleOf, type Standing, standingOf } from './people.ts';
 import type { KeptCount, KeptName, PaperMarker, PaperSetter, Taken } from './types.ts';
 
@@ -153,3 +154,31 @@ function inTries(rows: readonly BareRow[], counts: readonly KeptCount[]): ClassR
 }
 
 const later = (a: BareRow, b: BareRow): number => (endOf(a) === endOf(b) ? 0 : endOf(a) - endOf(b));
+
+/**
+ * Sorts a pile of results out: each marked from its answers and laid into the table of its paper, told which count, the same
+ * attempt taken once, what does not fit flagged, and what belongs to no paper that can be set told by itself.
+ * @param set best `settingOnce`, since a class sits one paper
+ */
+export async function sortResults(
+	pile: readonly Taken[],
+	{
+		set,
+		mark,
+		names = [],
+		counts = [],
+	}: { set: PaperSetter; mark: PaperMarker; names?: readonly KeptName[]; counts?: readonly KeptCount[] },
+): Promise<SortedOut> {
+	const marked: Marked[] = [];
+	const unset: SortedOut['unset'][number][] = [];
+	const nameOf = namedBy(names);
+	for (const taken of pile) {
+		try {
+			marked.push(await markTaken(taken, set, mark));
+		} catch (error) {
+			if (!isInputError(error)) throw error;
+			unset.push({ taken, name: nameOf(taken), flag: { code: 'not-set', item: '', sentence: errorText(error) } });
+		}
+	}
+	return { ...laidOut(marked, names, counts), unset };
+}

@@ -7,7 +7,7 @@ import {
 	type RecordAside,
 	type Records,
 } from '../../../storage/index.ts';
-import { inKeyOrder } from './check.ts';
+import { inKeyOrder } from './bounds.ts';
 import { refusedFor } from './refuse.ts';
 import { readKeptCount, readKeptName, readKeptPaper, readKeptResult, tidyName } from './schema.ts';
 import type { Held, KeptCount, KeptName, KeptPaper, KeptResult, PaperSlip, Taken } from './types.ts';
@@ -55,31 +55,7 @@ export interface TakenIn {
  * @param now ms since 1970
  */
 export async function openPaperStore(now: () => number = Date.now): Promise<PaperStore> {
-	const memory = memoryRecords();
-	let shelf: Records = memory;
-	try {
-		shelf = await openRecords(() => {
-			shelf = memory;
-		});
-	} catch {
-		// kept in memory then
-	}
-	/** Does something on the shelf; where the device refuses, in memory from here on, with all that could still be read. */
-	const on = async <T>(act: (shelf: Records) => Promise<T>): Promise<T> => {
-		const tried = shelf;
-		if (tried !== memory) {
-			try {
-				return await act(tried);
-			} catch (error) {
-				// so a browser refuses: full, closed, taken away
-				if (!(error instanceof DOMException)) throw error;
-				if (shelf === tried) await moveTo(memory, tried);
-				shelf = memory;
-				tried.close();
-			}
-		}
-		return act(memory);
-	};
+	const { on, keeps, close } = await openShelf();
 	const papers = (): Promise<KeptPaper[]> => readable(on, 'papers', readKeptPaper);
 	const results = (): Promise<KeptResult[]> => readable(on, 'results', readKeptResult);
 	const all = async (): Promise<Held> => ({
@@ -113,7 +89,7 @@ export async function openPaperStore(now: () => number = Date.now): Promise<Pape
 	const remove = (list: List, key: string): Promise<void> => on((from) => from.remove(list, key));
 
 	const store: PaperStore = {
-		keeps: () => shelf !== memory,
+		keeps,
 		held: all,
 		papers,
 		asides: () => on((from) => from.asides()),
@@ -149,9 +125,45 @@ export async function openPaperStore(now: () => number = Date.now): Promise<Pape
 			await remove('results', attempt);
 		},
 		removeAll: () => on((from) => from.clear()),
-		close: () => shelf.close(),
+		close,
 	};
 	return store;
+}
+
+/** The device's own shelf, or one in memory from when the device refuses. */
+interface OpenShelf {
+	/** Does something on the shelf; where the device refuses, in memory from here on, with all that could still be read. */
+	on<T>(act: (shelf: Records) => Promise<T>): Promise<T>;
+	keeps(): boolean;
+	close(): void;
+}
+
+async function openShelf(): Promise<OpenShelf> {
+	const memory = memoryRecords();
+	let shelf: Records = memory;
+	try {
+		shelf = await openRecords(() => {
+			shelf = memory;
+		});
+	} catch {
+		// kept in memory then
+	}
+	const on = async <T>(act: (shelf: Records) => Promise<T>): Promise<T> => {
+		const tried = shelf;
+		if (tried !== memory) {
+			try {
+				return await act(tried);
+			} catch (error) {
+				// so a browser refuses: full, closed, taken away
+				if (!(error instanceof DOMException)) throw error;
+				if (shelf === tried) await moveTo(memory, tried);
+				shelf = memory;
+				tried.close();
+			}
+		}
+		return act(memory);
+	};
+	return { on, keeps: () => shelf !== memory, close: () => shelf.close() };
 }
 
 const markOf = ({ mark }: KeptPaper): string => mark;
@@ -159,11 +171,7 @@ const attemptOf = ({ result }: KeptResult): string => result.attempt;
 const ownAttempt = ({ attempt }: KeptName | KeptCount): string => attempt;
 
 /** The records of a list that can be read; what cannot is set aside, so that it neither stops the rest nor is lost. */
-async function readable<T>(
-	on: <R>(act: (shelf: Records) => Promise<R>) => Promise<R>,
-	list: List,
-	read: (record: unknown) => T,
-): Promise<T[]> {
+async function readable<T>(on: OpenShelf['on'], list: List, read: (record: unknown) => T): Promise<T[]> {
 	const records: T[] = [];
 	for (const [key, found] of await on((from) => from.all(list))) {
 		try {

@@ -6,16 +6,23 @@ import { useUnderWay } from '../../../site/updates/index.ts';
 import { DEVICE } from '../../../storage/index.ts';
 import { Button, Live, Notice } from '../../../ui/index.ts';
 import { keepLearnt } from '../../deck/index.ts';
-import { newAttempt } from '../exchange/index.ts';
 import type { OpenedPaper } from '../protocol.ts';
 import { AtQuestion } from './AtQuestion.tsx';
 import { Done } from './Done.tsx';
-import { keepLast } from './keepSitting.ts';
 import { Review } from './Review.tsx';
 import { Start } from './Start.tsx';
-import { answered, begin, handedIn, movedTo, type Sitting, secondsLeft, timeToSay } from './sitting.ts';
-import { skillsOf } from './skills.ts';
-import { useSitting } from './useSitting.ts';
+import {
+	answered,
+	begin,
+	handedIn,
+	movedTo,
+	newAttempt,
+	type Sitting,
+	secondsLeft,
+	skillsOf,
+	timeToSay,
+} from './sitting.ts';
+import { keepLast, useSitting } from './useSitting.ts';
 
 /** A paper on this device, from its first page to its result. */
 export function SitPaper({ ask, opened }: { ask: Ask; opened: OpenedPaper }): JSX.Element {

@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { sitWords } from '../../../../content/en/papers/index.ts';
-import { clockText } from './time.ts';
+import { clockText } from './sitting.ts';
 
 /** The time left, where there is a limit; read out only when it runs short. */
 export function TimeLeft({ left }: { left: number | null }): JSX.Element | null {

@@ -4,7 +4,7 @@ import { sitWords } from '../../../../content/en/papers/index.ts';
 import type { RigSheet } from '../../../../shared/sheet/index.ts';
 import { Button } from '../../../ui/index.ts';
 import { linkOf } from '../../rig/index.ts';
-import { later } from '../later.ts';
+import { later } from '../asking.ts';
 
 const OnTheRig = later(() => import('./OnTheRig.tsx'));
 

@@ -1,4 +1,7 @@
-import type { Answer, Answers } from '../../../../shared/paper/index.ts';
+import { sitWords } from '../../../../content/en/papers/index.ts';
+import type { Answer, Answers, PaperRecipe } from '../../../../shared/paper/index.ts';
+import type { Skill } from '../../deck/index.ts';
+import type { MarkedView, QuestionView } from '../view.ts';
 
 /**
  * A paper being sat, as it is kept: plain JSON. It changes only by the functions below, each of which gives a new one; the clock is
@@ -110,4 +113,40 @@ export function standing(sitting: Sitting, paper: Sat): Standing {
 		open: paper.questions.length - done,
 		flagged: paper.questions.filter(({ id }) => sitting.flagged.includes(id)).length,
 	};
+}
+
+/**
+ * What a paper asked for, to be asked again later: each kind at its level, about the one fixture the paper is on, or any. Nothing
+ * of a rig or fixtures of the crew's own, which the review does not have.
+ */
+export function skillsOf(
+	{ questions }: { readonly questions: readonly Pick<QuestionView, 'kind' | 'level'>[] },
+	{ profiles, own }: PaperRecipe,
+): Skill[] {
+	const about = profiles.length === 1 && own.length === 0 ? (profiles[0] ?? null) : null;
+	const skills = new Map(questions.map(({ kind, level }) => [`${kind} ${level}`, { kind, about, level }]));
+	return [...skills.values()];
+}
+
+/** An answer's verdict in a few words. Part of it right is said, though it scores nothing. */
+export function verdictOf({ answered, right, practical }: MarkedView): string {
+	if (right) return sitWords.right;
+	if (!answered) return sitWords.skipped;
+	return practical && practical.right > 0
+		? `${sitWords.wrong}: ${sitWords.partly(practical.right, practical.of)}`
+		: sitWords.wrong;
+}
+
+/** Seconds as a clock face: '9:05', '1:02:00'. */
+export function clockText(seconds: number): string {
+	const whole = Math.max(0, Math.floor(seconds));
+	const [hours, minutes, rest] = [Math.floor(whole / 3600), Math.floor(whole / 60) % 60, whole % 60];
+	const two = (n: number) => String(n).padStart(2, '0');
+	return hours > 0 ? `${hours}:${two(minutes)}:${two(rest)}` : `${minutes}:${two(rest)}`;
+}
+
+/** A new attempt's id: 16 hex digits by chance, which tell nothing of who or what made it. */
+export function newAttempt(): string {
+	const bytes = crypto.getRandomValues(new Uint8Array(8));
+	return Array.from(bytes, (byte) => byte.toString(16).padStart(2, '0')).join('');
 }

@@ -7,10 +7,9 @@ import { troubleText } from '../asking.ts';
 import type { Handed } from '../exchange/index.ts';
 import { ScanQr } from '../exchange/scan/ScanQr.tsx';
 import { ClassTable } from './ClassTable.tsx';
-import { leftInBox, takenText } from './takenText.ts';
 import { Unread } from './Unread.tsx';
 import type { KeptHand } from './useKept.ts';
-import type { TakenView } from './views.ts';
+import { leftInBox, type TakenView, takenText } from './views.ts';
 
 /** Results come in by link, file, picture or paste; below, the class. */
 export function Gather({ ask, kept }: { ask: Ask; kept: KeptHand }): JSX.Element {

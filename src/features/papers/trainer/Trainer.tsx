@@ -6,15 +6,13 @@ import { Tape } from '../../../ui/index.ts';
 import { askPapers } from '../asking.ts';
 import type { PaperRef, Stock } from '../protocol.ts';
 import { Build } from './Build.tsx';
-import { type Draft, draftOf, FIRST_DRAFT, readDraft } from './draft.ts';
+import { type Draft, draftOf, FIRST_DRAFT, keepDraft, keptDraft, readDraft } from './draft.ts';
 import { Gather } from './Gather.tsx';
 import { GiveOut } from './GiveOut.tsx';
 import { Kept } from './Kept.tsx';
-import { keepDraft, keptDraft } from './keepDraft.ts';
 import { Learn } from './Learn.tsx';
 import { Preview } from './Preview.tsx';
-import { useKept } from './useKept.ts';
-import { usePaper } from './usePaper.ts';
+import { useKept, usePaper } from './useKept.ts';
 
 const PARTS = Object.entries(trainerWords.parts) as [keyof typeof trainerWords.parts, string][];
 

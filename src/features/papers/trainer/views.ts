@@ -1,3 +1,4 @@
+import { trainerWords } from '../../../../content/en/papers/index.ts';
 import type { PaperRecipe } from '../../../../shared/paper/index.ts';
 
 /** What the worker hands the trainer's page: words and numbers. */
@@ -151,4 +152,44 @@ export interface FileView {
 	readonly name: string;
 	readonly type: string;
 	readonly content: string | Uint8Array<ArrayBuffer>;
+}
+
+/** Lines that are shown of what could not be read: a person reads no more, and a page of thousands stands still. */
+const MOST_LINES = 20;
+
+interface Unread {
+	/** What it is: a file's name, a person's. */
+	readonly from: string;
+	readonly sentence: string;
+}
+
+/** What could not be read, one line for all that is wrong in the same way, and how many lines more there would be. */
+export function summaryOf(unread: Iterable<Unread>): Summary {
+	const alike = new Map<string, { from: string; sentence: string; more: number }>();
+	let count = 0;
+	for (const { from, sentence } of unread) {
+		count++;
+		const line = alike.get(sentence);
+		if (line) line.more++;
+		else alike.set(sentence, { from, sentence, more: 0 });
+	}
+	const lines = [...alike.values()].slice(0, MOST_LINES);
+	return { count, lines, left: count - lines.reduce((sum, { more }) => sum + more + 1, 0) };
+}
+
+/** What the paste box holds once it was read: nothing where all was taken in, else what it held, to be mended. */
+export function leftInBox(held: string, read: string, taken: TakenView | null): string {
+	// typed on meanwhile: that was not read
+	return held === read && taken?.refused.count === 0 ? '' : held;
+}
+
+/** What became of what was brought in, in a sentence or two. */
+export function takenText({ fresh, again, papers, refused }: TakenView): string {
+	const parts = [
+		...(fresh > 0 ? [trainerWords.took(fresh)] : []),
+		...(again > 0 ? [trainerWords.hadAlready(again)] : []),
+		...papers.map(trainerWords.tookPaper),
+		...(refused.count > 0 ? [trainerWords.notRead(refused.count)] : []),
+	];
+	return parts.length > 0 ? parts.join(' ') : trainerWords.tookNone;
 }

@@ -2,7 +2,7 @@ import { trainerWords } from '../../../../content/en/papers/index.ts';
 import { InputError, isInputError } from '../../../../shared/error/index.ts';
 import type { PaperMark, PaperRecipe } from '../../../../shared/paper/index.ts';
 import { errorText } from '../../../wording/index.ts';
-import { markAny, setAny } from '../engine.ts';
+import { fileNameOf, markAny, setAny } from '../engine.ts';
 import {
 	type ClassTable,
 	classCsv,
@@ -19,10 +19,8 @@ import {
 	type Taken,
 	type TakenIn,
 } from '../exchange/index.ts';
-import { fileNameOf } from '../fileName.ts';
-import { showClass } from './classView.ts';
-import { summaryOf } from './summary.ts';
-import type { ClassView, FileView, HoldView, TakenView } from './views.ts';
+import { showClass } from './learn.ts';
+import { type ClassView, type FileView, type HoldView, summaryOf, type TakenView } from './views.ts';
 
 /** A table for a spreadsheet, questions for a learning platform, statements for a record store. */
 export type ClassExport = 'csv' | 'qti-3' | 'qti-2' | 'xapi';

@@ -2,15 +2,20 @@ import { describe, expect, it } from 'vitest';
 import { readSheet } from '../../../../shared/sheet/index.ts';
 import { openRig, type Rig } from '../../../../sim/rig/index.ts';
 import { mendEvents, targetKey, targetOf } from '../../../../src/features/bench/breaker.ts';
-import { cableLines } from '../../../../src/features/bench/cableLines.ts';
-import { handCautions, lightCautions } from '../../../../src/features/bench/cautions.ts';
+import { cableLines } from '../../../../src/features/bench/cables.ts';
 import { changesBetween } from '../../../../src/features/bench/changes.ts';
-import { keyFor, lampsOf, linkFeeds, mainsChoices } from '../../../../src/features/bench/fixtureBack.ts';
+import {
+	briefLight,
+	handCautions,
+	keyFor,
+	lampsOf,
+	lightCautions,
+	linkFeeds,
+	mainsChoices,
+} from '../../../../src/features/bench/fixtureBack.ts';
 import { emptySheet, PRESET_IDS, presetSheet } from '../../../../src/features/bench/index.ts';
-import { logLines } from '../../../../src/features/bench/log.ts';
+import { logLines, timeText } from '../../../../src/features/bench/log.ts';
 import { namedButtons, sightLines } from '../../../../src/features/bench/remote.ts';
-import { briefLight } from '../../../../src/features/bench/row.ts';
-import { timeText } from '../../../../src/features/bench/time.ts';
 import { sheetOf } from './sheets.ts';
 
 describe('ready-made benches', () => {

@@ -12,7 +12,7 @@ import {
 	isRestless,
 	paint,
 	withJump,
-} from '../../../../src/features/bench/wallLight.ts';
+} from '../../../../src/features/bench/wall.ts';
 import { runs } from '../../../runs.ts';
 import { sheetOf } from './sheets.ts';
 

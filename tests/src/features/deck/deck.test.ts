@@ -1,12 +1,26 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { KIND_IDS, LEVELS } from '../../../../shared/paper/index.ts';
-import { type Card, type Deck, merged, NO_DECK, withLearnt } from '../../../../src/features/deck/deck.ts';
+import {
+	type Card,
+	type Deck,
+	deckText,
+	merged,
+	NO_DECK,
+	skillOf,
+	skillText,
+	withLearnt,
+} from '../../../../src/features/deck/deck.ts';
 import { readDeck } from '../../../../src/features/deck/reading.ts';
-import { type Outcome, recallOf, standingOf, withAsked } from '../../../../src/features/deck/schedule.ts';
-import { dueNow, nextDue, SITTING } from '../../../../src/features/deck/session.ts';
-import { skillOf, skillText } from '../../../../src/features/deck/skill.ts';
-import { deckText } from '../../../../src/features/deck/version.ts';
+import {
+	dueNow,
+	nextDue,
+	type Outcome,
+	recallOf,
+	SITTING,
+	standingOf,
+	withAsked,
+} from '../../../../src/features/deck/schedule.ts';
 import { runs } from '../../../runs.ts';
 import { saidBy } from '../../../shared/thrown.ts';
 

@@ -1,10 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { bundledRig, quickSheet } from '../../../../shared/sheet/index.ts';
 import { openBench } from '../../../../sim/finder/index.ts';
-import { fittingTree, MOST_ENDS } from '../../../../src/features/fault-tree/fit.ts';
-import { readTreeLink, treeLink } from '../../../../src/features/fault-tree/link.ts';
-import { FINDERS, type TreeNode, type TreeOf } from '../../../../src/features/fault-tree/view.ts';
-import { faultTreeRoutes } from '../../../../src/features/fault-tree/work.ts';
+import { fittingTree, MOST_ENDS, routes } from '../../../../src/features/fault-tree/routes.ts';
+import {
+	FINDERS,
+	readTreeLink,
+	type TreeNode,
+	type TreeOf,
+	treeLink,
+} from '../../../../src/features/fault-tree/view.ts';
 import { ALLOWS_ALL, freshWalk, type RigChoice } from '../../../../src/features/finder/walk.ts';
 import { KEPT } from '../../../../src/storage/index.ts';
 import { saidOf } from '../../../shared/thrown.ts';
@@ -36,7 +40,7 @@ describe('a tree made to fit the paper', () => {
 
 describe('a tree in words', () => {
 	it('has as many ends as it says, and a cause and a mend at each', async () => {
-		const view = await faultTreeRoutes.tree({
+		const view = await routes.tree({
 			rig: 'four-in-line',
 			fixture: 'wash-3',
 			complaint: 'no-answer',
@@ -56,9 +60,9 @@ describe('a tree in words', () => {
 
 	it('is refused in a sentence where no fault shows like that', async () => {
 		const kept = null;
-		const tree = faultTreeRoutes.tree({ rig: 'one-wash', fixture: 'wash-1', complaint: 'goes-out', kept });
+		const tree = routes.tree({ rig: 'one-wash', fixture: 'wash-1', complaint: 'goes-out', kept });
 		expect(await saidOf(tree)).toContain('so there is no tree');
-		expect(await saidOf(faultTreeRoutes.fixtures({ rig: 'barn', kept }))).toContain("No bundled rig is called 'barn'");
+		expect(await saidOf(routes.fixtures({ rig: 'barn', kept }))).toContain("No bundled rig is called 'barn'");
 	});
 
 	it('is worked out for the rig in the finder too: laid out the quick way, or from a sheet of the crew’s own', async () => {
@@ -66,12 +70,12 @@ describe('a tree in words', () => {
 		const rigs: RigChoice[] = [quick, { kind: 'sheet', sheet: bundledRig('leader-and-three') }];
 		for (const rig of rigs) {
 			const kept = JSON.stringify({ version: KEPT.walk.version, allows: ALLOWS_ALL, walk: freshWalk(rig, {}, 0) });
-			const fixtures = await faultTreeRoutes.fixtures({ rig: FINDERS, kept });
+			const fixtures = await routes.fixtures({ rig: FINDERS, kept });
 			const [, follower] = fixtures;
 			const fixture = follower?.id ?? '';
-			const [first] = await faultTreeRoutes.complaints({ rig: FINDERS, fixture, kept });
+			const [first] = await routes.complaints({ rig: FINDERS, fixture, kept });
 			const complaint = first?.id as TreeOf['complaint'];
-			const view = await faultTreeRoutes.tree({ rig: FINDERS, fixture, complaint, kept });
+			const view = await routes.tree({ rig: FINDERS, fixture, complaint, kept });
 			expect(view.ends).toBeGreaterThan(1);
 			expect(view.rig).toBe(rig.kind === 'sheet' ? rig.sheet.name : quickSheet(quick).name);
 		}
@@ -80,7 +84,7 @@ describe('a tree in words', () => {
 	it.each([null, '', '{"version":1}', JSON.stringify({ version: KEPT.walk.version, allows: ALLOWS_ALL, walk: null })])(
 		'with nothing of one’s own in the finder (%s) it says where to open it',
 		async (kept) => {
-			expect(await saidOf(faultTreeRoutes.fixtures({ rig: FINDERS, kept }))).toContain('Open yours there first');
+			expect(await saidOf(routes.fixtures({ rig: FINDERS, kept }))).toContain('Open yours there first');
 		},
 	);
 });

@@ -1,7 +1,7 @@
 import { isInputError } from '../../../../shared/error/index.ts';
 import { type Ask, Refused } from '../../../../src/engine/index.ts';
+import { makeWork } from '../../../../src/features/finder/routes.ts';
 import { finderStore } from '../../../../src/features/finder/store.ts';
-import { makeWork } from '../../../../src/features/finder/work.ts';
 import { errorText } from '../../../../src/wording/index.ts';
 import { memory } from '../../storage/memory.ts';
 

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { cautionIds } from '../../../../content/en/cautions/index.ts';
 import { bundledRig, quickSheet, RIG_IDS, type RigSheet } from '../../../../shared/sheet/index.ts';
 import { type Complaint, complaintsOf, meantWitness, openBench } from '../../../../sim/finder/index.ts';
-import { standOn } from '../../../../src/features/finder/stand.ts';
+import { makeWork, standOn } from '../../../../src/features/finder/routes.ts';
 import type { WalkView } from '../../../../src/features/finder/view.ts';
 import { viewWalk } from '../../../../src/features/finder/viewWalk.ts';
 import {
@@ -12,7 +12,6 @@ import {
 	type SetWalk,
 	type WalkStep,
 } from '../../../../src/features/finder/walk.ts';
-import { makeWork } from '../../../../src/features/finder/work.ts';
 
 const quick: RigChoice = { kind: 'quick', count: 4, linked: 'desk', profile: 'tallow-6' };
 

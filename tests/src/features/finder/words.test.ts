@@ -2,11 +2,9 @@ import { describe, expect, test } from 'vitest';
 import { bundledWords, quickWords } from '../../../../content/en/finder/index.ts';
 import { BUNDLED } from '../../../../shared/profile/index.ts';
 import { QUICK_LINKS, QUICK_MOST, RIG_IDS } from '../../../../shared/sheet/index.ts';
-import { shareText, timeText } from '../../../../src/features/finder/amounts.ts';
-import { countable, totalOf, unlearn } from '../../../../src/features/finder/counts.ts';
+import { countable, totalOf, unlearn } from '../../../../src/features/finder/keep.ts';
 import { allowsText, logText } from '../../../../src/features/finder/log.ts';
-import { part } from '../../../../src/features/finder/suspects.ts';
-import { lacking } from '../../../../src/features/finder/verdict.ts';
+import { lacking, part, shareText, timeText } from '../../../../src/features/finder/verdict.ts';
 import type { SuspectView, WalkView } from '../../../../src/features/finder/view.ts';
 import { ALLOWS_ALL } from '../../../../src/features/finder/walk.ts';
 

@@ -5,11 +5,10 @@ import { bundledProfile } from '../../../../shared/profile/index.ts';
 import { quickSheet } from '../../../../shared/sheet/index.ts';
 import { findingsOf } from '../../../../sim/drill/index.ts';
 import { openRig } from '../../../../sim/rig/index.ts';
-import { conditionOf, hoursAt, luxAt } from '../../../../src/features/lessons/goal.ts';
 import { practiceOf } from '../../../../src/features/lessons/index.ts';
-import { kits } from '../../../../src/features/lessons/reckon/kit.ts';
+import { conditionOf, hoursAt, luxAt } from '../../../../src/features/lessons/open.ts';
+import { kits, type Line } from '../../../../src/features/lessons/reckon/kit.ts';
 import { RECKON_IDS, reckoners } from '../../../../src/features/lessons/reckon/sums.ts';
-import type { Line } from '../../../../src/features/lessons/reckon/types.ts';
 import { lessonFiles } from '../../../content/lessons.ts';
 import { saidBy } from '../../../shared/thrown.ts';
 

@@ -2,7 +2,7 @@ import { afterEach, expect, test } from 'vitest';
 import type { Answers, PaperRecipeInput } from '../../../../shared/paper/index.ts';
 import { makeRandom } from '../../../../shared/random/index.ts';
 import { begin, handedIn } from '../../../../src/features/papers/learner/sitting.ts';
-import { papersWork as work } from '../../../../src/features/papers/work.ts';
+import { papersWork as work } from '../../../../src/features/papers/routes.ts';
 import { rightAnswer } from './rightAnswer.ts';
 
 // node has no database: what is kept here is kept in memory, and says so

@@ -2,8 +2,14 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { readRecipe } from '../../../../shared/paper/index.ts';
 import { bundledRig } from '../../../../shared/sheet/index.ts';
-import { type Draft, draftOf, FIRST_DRAFT, readDraft } from '../../../../src/features/papers/trainer/draft.ts';
-import { keepDraft, keptDraft } from '../../../../src/features/papers/trainer/keepDraft.ts';
+import {
+	type Draft,
+	draftOf,
+	FIRST_DRAFT,
+	keepDraft,
+	keptDraft,
+	readDraft,
+} from '../../../../src/features/papers/trainer/draft.ts';
 import { asidesIn, KEPT } from '../../../../src/storage/index.ts';
 import { runs } from '../../../runs.ts';
 import { memory, refuses } from '../../storage/memory.ts';

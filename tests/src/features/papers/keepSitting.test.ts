@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { begin } from '../../../../src/features/papers/learner/sitting.ts';
 import {
 	forgetSitting,
 	keepLast,
@@ -7,8 +8,7 @@ import {
 	lastPaper,
 	setSittingAside,
 	sittingText,
-} from '../../../../src/features/papers/learner/keepSitting.ts';
-import { begin } from '../../../../src/features/papers/learner/sitting.ts';
+} from '../../../../src/features/papers/learner/useSitting.ts';
 import { asidesIn } from '../../../../src/storage/index.ts';
 import { memory, refuses } from '../../storage/memory.ts';
 

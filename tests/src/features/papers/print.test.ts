@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { keyLetters } from '../../../../src/features/papers/print/Head.tsx';
-import { papersWork as work } from '../../../../src/features/papers/work.ts';
+import { papersWork as work } from '../../../../src/features/papers/routes.ts';
 import { runs } from '../../../runs.ts';
 
 // Symptom: the printed key of 'put them in order' had no letters, so it could not be laid beside the sheet. Cause: letters were

@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { readRecipe } from '../../../../shared/paper/index.ts';
-import { skillsOf } from '../../../../src/features/papers/learner/skills.ts';
+import { skillsOf } from '../../../../src/features/papers/learner/sitting.ts';
 
 const questions = [
 	{ kind: 'footprint', level: 'easy' },

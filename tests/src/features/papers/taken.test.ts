@@ -1,8 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { summaryOf } from '../../../../src/features/papers/trainer/summary.ts';
-import { leftInBox, takenText } from '../../../../src/features/papers/trainer/takenText.ts';
-import type { TakenView } from '../../../../src/features/papers/trainer/views.ts';
+import { leftInBox, summaryOf, type TakenView, takenText } from '../../../../src/features/papers/trainer/views.ts';
 import { runs } from '../../../runs.ts';
 
 const taken = fc.record<TakenView>({

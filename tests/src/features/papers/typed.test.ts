@@ -1,8 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { inOrder, moved, toggled } from '../../../../src/features/papers/learner/moving.ts';
-import { clockText } from '../../../../src/features/papers/learner/time.ts';
-import { readTyped, typedText } from '../../../../src/features/papers/learner/typed.ts';
+import { clockText } from '../../../../src/features/papers/learner/sitting.ts';
+import { inOrder, moved, readTyped, toggled, typedText } from '../../../../src/features/papers/learner/typed.ts';
 import { runs } from '../../../runs.ts';
 
 test('a number typed as people do is read as it was meant', () => {

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import type { Answers, PaperRecipeInput } from '../../../../shared/paper/index.ts';
 import { bundledRig } from '../../../../shared/sheet/index.ts';
 import type { RigEvent } from '../../../../sim/event/index.ts';
-import { papersWork as work } from '../../../../src/features/papers/work.ts';
+import { papersWork as work } from '../../../../src/features/papers/routes.ts';
 import { linkOf } from '../../../../src/features/rig/index.ts';
 import { saidBy, saidOf } from '../../../shared/thrown.ts';
 import { rightAnswer } from './rightAnswer.ts';

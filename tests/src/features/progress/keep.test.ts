@@ -1,8 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { asideText, changeProgress, openProgress } from '../../../../src/features/progress/keep.ts';
-import { withMiss } from '../../../../src/features/progress/result.ts';
-import { progressText } from '../../../../src/features/progress/version.ts';
+import { progressText, withMiss } from '../../../../src/features/progress/result.ts';
 import { asidesIn, KEPT } from '../../../../src/storage/index.ts';
 import { runs } from '../../../runs.ts';
 import { memory, refuses } from '../../storage/memory.ts';

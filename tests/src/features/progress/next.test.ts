@@ -1,8 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { FIRM, suggestNext } from '../../../../src/features/progress/next.ts';
-import { NO_PROGRESS, type Progress, withDone, withMiss } from '../../../../src/features/progress/result.ts';
-import { minutesText } from '../../../../src/features/progress/time.ts';
+import {
+	FIRM,
+	minutesText,
+	NO_PROGRESS,
+	type Progress,
+	suggestNext,
+	withDone,
+	withMiss,
+} from '../../../../src/features/progress/result.ts';
 import { runs } from '../../../runs.ts';
 import { anyProgress } from './arbitrary.ts';
 

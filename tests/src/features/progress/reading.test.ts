@@ -1,10 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { isInputError } from '../../../../shared/error/index.ts';
-import { importProgress } from '../../../../src/features/progress/carry.ts';
+import { importProgress } from '../../../../src/features/progress/keep.ts';
 import { readProgress } from '../../../../src/features/progress/reading.ts';
-import { merged } from '../../../../src/features/progress/result.ts';
-import { progressText } from '../../../../src/features/progress/version.ts';
+import { merged, progressText } from '../../../../src/features/progress/result.ts';
 import type { Step } from '../../../../src/storage/index.ts';
 import { runs } from '../../../runs.ts';
 import { anyProgress, plain } from './arbitrary.ts';

@@ -3,8 +3,7 @@ import { bundledProfile, type Key, type KeyedPanel, type Profile } from '../../.
 import { quickSheet } from '../../../../shared/sheet/index.ts';
 import { itemAt } from '../../../../sim/fixture/index.ts';
 import { openRig } from '../../../../sim/rig/index.ts';
-import { keysText } from '../../../../src/features/reference/panel.ts';
-import { waysOf } from '../../../../src/features/reference/ways.ts';
+import { keysText, waysOf } from '../../../../src/features/reference/panel.ts';
 
 describe.each(['tallow-6', 'picket-8'])('ways through the panel of %s', (id) => {
 	const profile = bundledProfile(id) as Profile;

@@ -1,8 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { terms } from '../../../../content/en/glossary/index.ts';
-import { excerptOf, find, indexText, readIndex } from '../../../../src/features/search/find.ts';
-import { told } from '../../../../src/features/search/told.ts';
+import { excerptOf, find, indexText, readIndex, told } from '../../../../src/features/search/find.ts';
 import { searchDocs } from '../../../../src/site/indexing/index.ts';
 import { runs } from '../../../runs.ts';
 

@@ -2,7 +2,12 @@ import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { makeDrill } from '../../../../sim/drill/index.ts';
 import { takeUp } from '../../../../src/features/unfinished/index.ts';
-import { dropUnfinished, keepUnfinished, type Stores, unfinished } from '../../../../src/features/unfinished/keep.ts';
+import {
+	dropUnfinished,
+	keepUnfinished,
+	type Stores,
+	unfinished,
+} from '../../../../src/features/unfinished/unfinished.ts';
 import { asidesIn } from '../../../../src/storage/index.ts';
 import { runs } from '../../../runs.ts';
 import { memory } from '../../storage/memory.ts';

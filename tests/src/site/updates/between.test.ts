@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
-import { betweenTasks, type Locks } from '../../../../src/site/updates/between.ts';
 import { UNDER_WAY } from '../../../../src/site/updates/underWay.ts';
+import { betweenTasks, type Locks } from '../../../../src/site/updates/watch.ts';
 
 /** Locks as a browser keeps them for one site: each held by one, the next in line served when it is let go. */
 function locksOf() {

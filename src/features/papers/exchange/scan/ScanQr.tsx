@@ -2,7 +2,7 @@ import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { scanWords } from '../../../../../content/en/papers/index.ts';
 import { Button, Notice } from '../../../../ui/index.ts';
-import { later } from '../../later.ts';
+import { later } from '../../asking.ts';
 
 const Viewfinder = later(() => import('./Viewfinder.tsx'));
 

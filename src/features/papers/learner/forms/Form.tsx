@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import type { Answer } from '../../../../../shared/paper/index.ts';
-import { later } from '../../later.ts';
+import { later } from '../../asking.ts';
 import type { QuestionView } from '../../view.ts';
 import { Match } from './Match.tsx';
 import { NumberBox } from './NumberBox.tsx';

@@ -3,7 +3,7 @@ import { useRef, useState } from 'preact/hooks';
 import { sitWords } from '../../../../../content/en/papers/index.ts';
 import { Button, Live } from '../../../../ui/index.ts';
 import type { OptionView } from '../../view.ts';
-import { inOrder, moved } from '../moving.ts';
+import { inOrder, moved } from '../typed.ts';
 
 interface Props {
 	labelledby: string;

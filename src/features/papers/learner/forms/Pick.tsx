@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import type { OptionView } from '../../view.ts';
-import { toggled } from '../moving.ts';
+import { toggled } from '../typed.ts';
 
 interface Props {
 	/** For the browser's own grouping. */

@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { markPaper, setPaper } from '../../../../../shared/paper/index.ts';
 import { makeRandom, type Random } from '../../../../../shared/random/index.ts';
-import { checkOf } from '../../../../../src/features/papers/exchange/check.ts';
+import { checkOf, type Migration, migrated } from '../../../../../src/features/papers/exchange/bounds.ts';
 import {
 	type Handed,
 	paperFile,
@@ -15,7 +15,6 @@ import {
 	sortResults,
 	storeFile,
 } from '../../../../../src/features/papers/exchange/index.ts';
-import { type Migration, migrated } from '../../../../../src/features/papers/exchange/migrate.ts';
 import { runs } from '../../../../runs.ts';
 import { saidBy } from '../../../../shared/thrown.ts';
 import { plainPaper, sat } from './class.ts';

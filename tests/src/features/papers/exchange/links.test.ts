@@ -2,7 +2,6 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { PLAIN_KIND_IDS, readRecipe, setPaper } from '../../../../../shared/paper/index.ts';
 import { bundledRig, RIG_IDS } from '../../../../../shared/sheet/index.ts';
-import { fromColumns, inColumns } from '../../../../../src/features/papers/exchange/columns.ts';
 import {
 	paperFragment,
 	readHandedIn,
@@ -11,6 +10,7 @@ import {
 	resultFragment,
 	settingOnce,
 } from '../../../../../src/features/papers/exchange/index.ts';
+import { fromColumns, inColumns } from '../../../../../src/features/papers/exchange/pack.ts';
 import { qrDrawing } from '../../../../../src/features/papers/exchange/qr.ts';
 import { runs } from '../../../../runs.ts';
 import { PLAIN, plainPaper, sat, seeds } from './class.ts';

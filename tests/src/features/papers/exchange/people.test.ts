@@ -10,7 +10,7 @@ import {
 	settingOnce,
 	sortResults,
 } from '../../../../../src/features/papers/exchange/index.ts';
-import { showClass } from '../../../../../src/features/papers/trainer/classView.ts';
+import { showClass } from '../../../../../src/features/papers/trainer/learn.ts';
 import { DATABASE } from '../../../../../src/storage/index.ts';
 import { runs } from '../../../../runs.ts';
 import { plainPaper, sat } from './class.ts';

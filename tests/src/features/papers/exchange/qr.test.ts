@@ -4,7 +4,7 @@ import { makeRandom } from '../../../../../shared/random/index.ts';
 import { bundledRig } from '../../../../../shared/sheet/index.ts';
 import { paperFragment, readPaperLink, resultFragment } from '../../../../../src/features/papers/exchange/index.ts';
 import { MOST_QR_BYTES, qrDrawing } from '../../../../../src/features/papers/exchange/qr.ts';
-import { type Pixels, qrInPixels } from '../../../../../src/features/papers/exchange/qrPixels.ts';
+import { type Pixels, qrInPixels } from '../../../../../src/features/papers/exchange/qrLook.ts';
 import { PICTURE_SIZES } from '../../../../../src/features/papers/exchange/readQr.ts';
 import { runs } from '../../../../runs.ts';
 import { saidBy } from '../../../../shared/thrown.ts';
