@@ -1,11 +1,12 @@
-import { formatLevel, LAST_SLOT } from '../../shared/dmx/index.ts';
+import { slotRaised } from '../../content/en/reasons/index.ts';
+import { LAST_SLOT } from '../../shared/dmx/index.ts';
 import { modeOf, type Slot } from '../../shared/profile/index.ts';
 import { hasDataIn } from '../../sim/fixture/index.ts';
 import { LINE_LIMITS } from '../../sim/line/index.ts';
 import { type Reason, type Rig, readsFrom, type Sight, type Unit } from '../../sim/rig/index.ts';
 import { coloursText } from './describe.ts';
-import type { Facts } from './fill.ts';
-import { listed } from './kinds.ts';
+import { type Facts, fill } from './fill.ts';
+import { listed, plainKinds } from './kinds.ts';
 
 /** The most a line bears of what a cause has too much of. */
 const MOST: Readonly<Record<string, number>> = {
@@ -58,7 +59,7 @@ function slotFacts(unit: Unit, { slot, slots, values, value }: Reason['facts']):
 		Array.isArray(slots) && Array.isArray(values)
 			? slots.flatMap((number, i) => {
 					const level = Number(values[i]);
-					return level > 0 ? [`${slotAt(number)?.name ?? number} at ${formatLevel(level)}`] : [];
+					return level > 0 ? [fill(slotRaised, { slot: slotAt(number)?.name ?? number, level }, plainKinds)] : [];
 				})
 			: [];
 	return {

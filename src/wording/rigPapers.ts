@@ -1,6 +1,7 @@
 import { type CautionId, cautions } from '../../content/en/cautions/index.ts';
+import { locale } from '../../content/en/locale/index.ts';
 import { answers, rigParts } from '../../content/en/papers/index.ts';
-import { listWords, sockets } from '../../content/en/rig/index.ts';
+import { sockets } from '../../content/en/rig/index.ts';
 import type { Key, SettingKey } from '../../shared/profile/index.ts';
 import { type Facts, fill, type Kinds } from './fill.ts';
 import { plainKinds } from './kinds.ts';
@@ -21,8 +22,7 @@ const rows = (flat: unknown, width: number): Flat[] =>
 const same = (text: string): string => text;
 
 /** A list in full, however long. */
-const every = (things: Flat): string =>
-	things.length < 2 ? things.join('') : things.slice(0, -1).join(listWords.comma) + listWords.and + things.at(-1);
+const every = (things: Flat): string => locale.list(things.map(String));
 
 const inTurn = (things: Flat): string => things.join(`${answers.semicolon} `);
 

@@ -1,4 +1,5 @@
 import { type Term, termSeen, termSources } from '../../../content/en/glossary/index.ts';
+import { locale } from '../../../content/en/locale/index.ts';
 
 /** A term as it is shown. */
 export interface ShownTerm {
@@ -29,7 +30,7 @@ export function byLetter(terms: readonly Term[]): { readonly letter: string; rea
 	}
 	return [...letters]
 		.map(([letter, list]) => ({ letter, terms: list }))
-		.sort((a, b) => a.letter.localeCompare(b.letter));
+		.sort((a, b) => locale.compare(a.letter, b.letter));
 }
 
 /** Where a term comes from, and how that was come by where the standard itself was not read. */

@@ -1,3 +1,4 @@
+import { locale } from '../../../content/en/locale/index.ts';
 import { fixtureWords } from '../../../content/en/reference/index.ts';
 import { beamOf, edgeSpacing, luxAside, poolDiameter } from '../../../shared/optics/index.ts';
 import { batteryHours, CAUTIOUS_SHARE, chargeHours, fullWatts, mainsWatts } from '../../../shared/power/index.ts';
@@ -10,8 +11,8 @@ const { facts: words } = fixtureWords;
 /** The throw that pools are told at, metres: what a ready-made bench stands at. */
 const THROW = 3;
 
-const tenth = (n: number): string => (Math.round(n * 10) / 10).toString();
-const hundredth = (n: number): string => n.toFixed(2);
+const tenth = (n: number): string => locale.number(Math.round(n * 10) / 10);
+const hundredth = (n: number): string => locale.number(n, 2);
 const yes = (is: boolean): string => (is ? words.yes : words.no);
 
 /** The figures of one fixture, read off its profile or worked out from it. */
@@ -48,7 +49,7 @@ export function factTable(profile: Profile): ReferenceTable {
 		['pool', metres(poolDiameter(THROW, beam))],
 		['lux', fill(words.lux, { n: Math.round(luxAside(beamOf(profile), THROW, 0)) })],
 		['spacing', metres(edgeSpacing(THROW, beam))],
-		['loads', `${profile.unitLoads}`],
+		['loads', locale.number(profile.unitLoads)],
 		['follows', words.follows[profile.follows]],
 		['sensor', yes(profile.sensor)],
 		['microphone', yes(profile.microphone)],

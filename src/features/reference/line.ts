@@ -1,3 +1,4 @@
+import { locale } from '../../../content/en/locale/index.ts';
 import { lineWords as words } from '../../../content/en/reference/index.ts';
 import {
 	breakToBreak,
@@ -24,7 +25,7 @@ const THREE = 3;
 const UNIVERSES = [...Array.from({ length: 16 }, (_, i) => i + 1), 100, 255, 256, 257, 511, 512, 1000, LAST_UNIVERSE];
 const RATES = [24, 64, 128, 256, LAST_SLOT];
 
-const us = (n: number): string => fill(words.timing.microseconds, { n: n.toLocaleString('en-GB') });
+const us = (n: number): string => fill(words.timing.microseconds, { n: locale.thousands(n) });
 const seconds = (n: number): string => fill(words.timing.seconds, { n });
 
 export function pinSection(): ReferenceSection {
@@ -96,7 +97,11 @@ export function timingSection(): ReferenceSection {
 			{
 				caption: words.timing.rateCaption,
 				head: words.timing.rateHead,
-				rows: RATES.map((slots) => [`${slots}`, us(breakToBreak(slots)), refreshRate(slots).toFixed(1)]),
+				rows: RATES.map((slots) => [
+					locale.number(slots),
+					us(breakToBreak(slots)),
+					locale.number(refreshRate(slots), 1),
+				]),
 				look: 'grid',
 			},
 		],

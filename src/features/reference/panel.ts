@@ -87,7 +87,7 @@ export function switchTables(profile: Profile, panel: DipPanel): ReferenceTable[
 			rows: panel.fields.flatMap(({ title, switches, choices }) =>
 				choices.map(({ title: choice }, n) => [
 					title,
-					switches.length > 1 ? `${switches[0]} to ${switches.at(-1)}` : `${switches[0]}`,
+					switches.length > 1 ? fill(words.switches.run, { from: switches[0], to: switches.at(-1) }) : `${switches[0]}`,
 					upOf(switches, n),
 					choice,
 				]),

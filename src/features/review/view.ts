@@ -61,12 +61,10 @@ const nameOf = ({ kind, about, level }: Skill, { fixtures, kinds }: Names): stri
 /** A paper of one question that asks for this skill. */
 export const recipeFor = ({ kind, about, level }: Skill): PaperRecipeInput => ({
 	version: 1,
-	title: reviewPageTitle,
+	title: reviewWords.paper,
 	kinds: [kind],
 	levels: [level],
 	profiles: about === null ? [] : [about],
 	count: 1,
 	feedback: 'each',
 });
-
-const reviewPageTitle = 'Review';

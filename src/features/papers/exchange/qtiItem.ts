@@ -1,3 +1,4 @@
+import { locale } from '../../../../content/en/locale/index.ts';
 import { exportWords } from '../../../../content/en/papers/index.ts';
 import type { Item } from '../../../../shared/paper/index.ts';
 import { askedLines, switchId, type Worded, wordedOptions, wordedSwitches } from './asked.ts';
@@ -19,7 +20,7 @@ export function qtiItem(item: Item, title: string): Element | null {
 	const { declaration, interaction, processing } = parts;
 	return element(
 		'assessmentItem',
-		{ identifier: item.id, title, adaptive: false, timeDependent: false, 'xml:lang': 'en-GB' },
+		{ identifier: item.id, title, adaptive: false, timeDependent: false, 'xml:lang': locale.tag },
 		declaration,
 		element(
 			'outcomeDeclaration',
