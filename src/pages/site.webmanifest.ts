@@ -1,6 +1,6 @@
 import type { APIRoute } from 'astro';
-import { locale } from '../../content/en/locale/index.ts';
-import { frame } from '../../content/en/site/index.ts';
+import { locale } from '#words/locale/index.ts';
+import { frame } from '#words/site/index.ts';
 
 /** What a device is told of the site when a person keeps it among their applications. */
 export const GET: APIRoute = () =>

@@ -1,6 +1,6 @@
 import { createContext, type JSX } from 'preact';
 import { useContext } from 'preact/hooks';
-import { partWords } from '../../content/en/ui/index.ts';
+import { partWords } from '#words/ui/index.ts';
 
 export interface CautionBoxProps {
 	/** A caution's words, from `content/en/cautions`. */

@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { partWords } from '../../content/en/ui/index.ts';
+import { partWords } from '#words/ui/index.ts';
 
 export interface ToggleProps {
 	label: string;

@@ -1,4 +1,4 @@
-import { checkParts } from '../../content/en/checks/index.ts';
+import { checkParts } from '#words/checks/index.ts';
 import type { KeyedPanel, LeafItem, Profile, SettingKey, Settings } from '../../shared/profile/index.ts';
 import type { RigSheet } from '../../shared/sheet/index.ts';
 import type { Check } from '../../sim/finder/index.ts';

@@ -1,4 +1,4 @@
-import { fixtureLine, lamps as lampWords, light as lightWords, warnings } from '../../content/en/rig/index.ts';
+import { fixtureLine, lamps as lampWords, light as lightWords, warnings } from '#words/rig/index.ts';
 import { askedOf, type Rig, type Sight } from '../../sim/rig/index.ts';
 import { fill, sentence } from './fill.ts';
 import { plainKinds } from './kinds.ts';

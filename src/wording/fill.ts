@@ -1,5 +1,5 @@
-import { locale } from '../../content/en/locale/index.ts';
-import type { Says } from '../../content/en/rig/index.ts';
+import { locale } from '#words/locale/index.ts';
+import type { Says } from '#words/rig/index.ts';
 import { InputError } from '../../shared/error/index.ts';
 
 /** What a template is filled from. */

@@ -1,7 +1,7 @@
-import { type CheckWords, checks, mendTried, type Spot } from '../../content/en/checks/index.ts';
-import { type ComplaintWords, complaints } from '../../content/en/complaints/index.ts';
-import { mends } from '../../content/en/repairs/index.ts';
-import type { Says } from '../../content/en/rig/index.ts';
+import { type CheckWords, checks, mendTried, type Spot } from '#words/checks/index.ts';
+import { type ComplaintWords, complaints } from '#words/complaints/index.ts';
+import { mends } from '#words/repairs/index.ts';
+import type { Says } from '#words/rig/index.ts';
 import { InputError } from '../../shared/error/index.ts';
 import type { RigSheet } from '../../shared/sheet/index.ts';
 import type { MendId } from '../../sim/fault/index.ts';

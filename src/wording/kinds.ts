@@ -1,4 +1,4 @@
-import { locale } from '../../content/en/locale/index.ts';
+import { locale } from '#words/locale/index.ts';
 import {
 	amounts,
 	curveBends,
@@ -9,7 +9,7 @@ import {
 	programmeKinds,
 	startCodes,
 	wires,
-} from '../../content/en/rig/index.ts';
+} from '#words/rig/index.ts';
 import { formatLevel, LAST_SLOT, startCodeOf } from '../../shared/dmx/index.ts';
 import type { Key, Profile } from '../../shared/profile/index.ts';
 import { fill } from './fill.ts';

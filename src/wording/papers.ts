@@ -1,14 +1,6 @@
-import { locale } from '../../content/en/locale/index.ts';
-import {
-	answers,
-	flagWords,
-	labels,
-	mistakes,
-	type QuestionSays,
-	questions,
-	units,
-} from '../../content/en/papers/index.ts';
-import type { Says } from '../../content/en/rig/index.ts';
+import { locale } from '#words/locale/index.ts';
+import { answers, flagWords, labels, mistakes, type QuestionSays, questions, units } from '#words/papers/index.ts';
+import type { Says } from '#words/rig/index.ts';
 import { hexOf } from '../../shared/dmx/index.ts';
 import type { Answer, Item, ItemMark, Key, KindId, Misfit, MistakeId, Option, Say } from '../../shared/paper/index.ts';
 import { errorText } from './error.ts';

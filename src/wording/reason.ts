@@ -1,5 +1,5 @@
-import { reasons, stages } from '../../content/en/reasons/index.ts';
-import type { Says } from '../../content/en/rig/index.ts';
+import { reasons, stages } from '#words/reasons/index.ts';
+import type { Says } from '#words/rig/index.ts';
 import type { Reason, ReasonId, Rig } from '../../sim/rig/index.ts';
 import { sentence } from './fill.ts';
 import { profileKinds } from './kinds.ts';

@@ -1,4 +1,4 @@
-import { slotRaised } from '../../content/en/reasons/index.ts';
+import { slotRaised } from '#words/reasons/index.ts';
 import { LAST_SLOT } from '../../shared/dmx/index.ts';
 import { modeOf, type Slot } from '../../shared/profile/index.ts';
 import { hasDataIn } from '../../sim/fixture/index.ts';

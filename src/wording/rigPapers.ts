@@ -1,7 +1,7 @@
-import { type CautionId, cautions } from '../../content/en/cautions/index.ts';
-import { locale } from '../../content/en/locale/index.ts';
-import { answers, rigParts } from '../../content/en/papers/index.ts';
-import { sockets } from '../../content/en/rig/index.ts';
+import { type CautionId, cautions } from '#words/cautions/index.ts';
+import { locale } from '#words/locale/index.ts';
+import { answers, rigParts } from '#words/papers/index.ts';
+import { sockets } from '#words/rig/index.ts';
 import type { Key, SettingKey } from '../../shared/profile/index.ts';
 import { type Facts, fill, type Kinds } from './fill.ts';
 import { plainKinds } from './kinds.ts';
@@ -9,7 +9,7 @@ import { cableName } from './names.ts';
 import { settingTitle } from './settings.ts';
 import { outputName } from './sheetNames.ts';
 
-export { rigQuestions } from '../../content/en/papers/index.ts';
+export { rigQuestions } from '#words/papers/index.ts';
 
 /** A table as a plain fact holds it. */
 type Flat = readonly (string | number)[];

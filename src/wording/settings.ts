@@ -1,4 +1,4 @@
-import { type Says, settingTitles, settingValues } from '../../content/en/rig/index.ts';
+import { type Says, settingTitles, settingValues } from '#words/rig/index.ts';
 import type { Profile, SettingKey, SettingValue } from '../../shared/profile/index.ts';
 import { fill } from './fill.ts';
 import { plainKinds, profileKinds } from './kinds.ts';

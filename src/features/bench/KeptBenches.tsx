@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { asideWords as words } from '../../../content/en/bench/index.ts';
-import { locale } from '../../../content/en/locale/index.ts';
+import { asideWords as words } from '#words/bench/index.ts';
+import { locale } from '#words/locale/index.ts';
 import { dropText, saveText, tellKept } from '../../storage/index.ts';
 import { Button, Dialog, Notice } from '../../ui/index.ts';
 import { type Aside, asideList, asideText } from '../rig/index.ts';

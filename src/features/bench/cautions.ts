@@ -1,4 +1,4 @@
-import type { CautionId } from '../../../content/en/cautions/index.ts';
+import type { CautionId } from '#words/cautions/index.ts';
 import { hasMains, powerOf } from '../../../sim/fixture/index.ts';
 import type { Rig, Sight } from '../../../sim/rig/index.ts';
 

@@ -1,4 +1,4 @@
-import { backWords } from '../../../content/en/bench/index.ts';
+import { backWords } from '#words/bench/index.ts';
 import type { Key } from '../../../shared/profile/index.ts';
 import type { Rig, Sight } from '../../../sim/rig/index.ts';
 

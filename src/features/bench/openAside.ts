@@ -1,4 +1,4 @@
-import { asideWords } from '../../../content/en/bench/index.ts';
+import { asideWords } from '#words/bench/index.ts';
 import { isInputError } from '../../../shared/error/index.ts';
 import { errorTextLater } from '../../wording/index.ts';
 import { asideText, readText } from '../rig/index.ts';

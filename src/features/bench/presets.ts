@@ -1,4 +1,4 @@
-import { presetNames } from '../../../content/en/bench/index.ts';
+import { presetNames } from '#words/bench/index.ts';
 import { switchesFor } from '../../../shared/dmx/index.ts';
 import type { SomeSettings } from '../../../shared/profile/index.ts';
 import type { RigSheet, SheetDesk, SheetFixture } from '../../../shared/sheet/index.ts';

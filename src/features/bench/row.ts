@@ -1,4 +1,4 @@
-import { rowWords } from '../../../content/en/bench/index.ts';
+import { rowWords } from '#words/bench/index.ts';
 import type { Rig, Sight } from '../../../sim/rig/index.ts';
 import { askedText, describeLight } from '../../wording/index.ts';
 

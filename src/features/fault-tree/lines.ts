@@ -1,4 +1,4 @@
-import { cautions, siteFirst } from '../../../content/en/cautions/index.ts';
+import { cautions, siteFirst } from '#words/cautions/index.ts';
 import type { TreeNode, TreeView } from './view.ts';
 
 /** Causes and mends said at one end before the rest is only counted: paper is short. */

@@ -1,5 +1,5 @@
-import { type CautionId, cautionIds } from '../../../content/en/cautions/index.ts';
-import { suspectWords } from '../../../content/en/finder/index.ts';
+import { type CautionId, cautionIds } from '#words/cautions/index.ts';
+import { suspectWords } from '#words/finder/index.ts';
 import type { PlacedFault } from '../../../sim/event/index.ts';
 import type { Bench, FaultTree, PrintedTree } from '../../../sim/finder/index.ts';
 import { checkTitle, complaintText, faultName, mendTitle, outcomeText, placeName } from '../../wording/index.ts';

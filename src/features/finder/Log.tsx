@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import { led, logWords } from '../../../content/en/finder/index.ts';
-import { locale } from '../../../content/en/locale/index.ts';
+import { led, logWords } from '#words/finder/index.ts';
+import { locale } from '#words/locale/index.ts';
 import { saveText } from '../../storage/index.ts';
 import { Button, Live } from '../../ui/index.ts';
 import { timeText } from './amounts.ts';

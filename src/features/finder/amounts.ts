@@ -1,4 +1,4 @@
-import { amountWords } from '../../../content/en/finder/index.ts';
+import { amountWords } from '#words/finder/index.ts';
 
 /** Seconds as people say them: to the second under a minute, to five seconds under ten minutes, then to the minute. */
 export function timeText(seconds: number): string {

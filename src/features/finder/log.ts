@@ -1,4 +1,4 @@
-import { allowWords, logWords } from '../../../content/en/finder/index.ts';
+import { allowWords, logWords } from '#words/finder/index.ts';
 import { timeText } from './amounts.ts';
 import { titleOf } from './verdict.ts';
 import type { LogLineView, WalkView } from './view.ts';

@@ -1,4 +1,4 @@
-import { finderWords, quickWords } from '../../../content/en/finder/index.ts';
+import { finderWords, quickWords } from '#words/finder/index.ts';
 import { type ComplaintKind, learn } from '../../../sim/finder/index.ts';
 import { type Ask, Refused, troubleText } from '../../engine/index.ts';
 import type { Store } from '../../storage/index.ts';

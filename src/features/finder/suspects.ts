@@ -1,4 +1,4 @@
-import { suspectWords } from '../../../content/en/finder/index.ts';
+import { suspectWords } from '#words/finder/index.ts';
 import type { SuspectView } from './view.ts';
 
 /** Suspects parted by whether anything seen speaks against them. */

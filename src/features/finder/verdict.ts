@@ -1,4 +1,4 @@
-import { verdictWords } from '../../../content/en/finder/index.ts';
+import { verdictWords } from '#words/finder/index.ts';
 import { shareText } from './amounts.ts';
 import type { MendView, VerdictView } from './view.ts';
 import type { Allows, Spare } from './walk.ts';

@@ -1,6 +1,6 @@
-import type { CautionId } from '../../../content/en/cautions/index.ts';
-import { checks, mendTried } from '../../../content/en/checks/index.ts';
-import { standInWords } from '../../../content/en/finder/index.ts';
+import type { CautionId } from '#words/cautions/index.ts';
+import { checks, mendTried } from '#words/checks/index.ts';
+import { standInWords } from '#words/finder/index.ts';
 import { type Check, CLIMB, type NextCheck } from '../../../sim/finder/index.ts';
 import { checkDoes, checkTitle, outcomeText, spotOf } from '../../wording/index.ts';
 import type { Ground } from './ground.ts';

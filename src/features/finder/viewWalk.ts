@@ -1,6 +1,6 @@
-import type { CautionId } from '../../../content/en/cautions/index.ts';
-import { unknown } from '../../../content/en/faults/index.ts';
-import { suspectWords } from '../../../content/en/finder/index.ts';
+import type { CautionId } from '#words/cautions/index.ts';
+import { unknown } from '#words/faults/index.ts';
+import { suspectWords } from '#words/finder/index.ts';
 import type { RigSheet } from '../../../shared/sheet/index.ts';
 import type { Bench, Finder, Suspect, Verdict } from '../../../sim/finder/index.ts';
 import {

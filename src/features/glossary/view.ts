@@ -1,5 +1,5 @@
-import { type Term, termSeen, termSources } from '../../../content/en/glossary/index.ts';
-import { locale } from '../../../content/en/locale/index.ts';
+import { type Term, termSeen, termSources } from '#words/glossary/index.ts';
+import { locale } from '#words/locale/index.ts';
 
 /** A term as it is shown. */
 export interface ShownTerm {

@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
-import { hiddenWords, judgedWords } from '../../../content/en/hidden-faults/index.ts';
-import { locale } from '../../../content/en/locale/index.ts';
+import { hiddenWords, judgedWords } from '#words/hidden-faults/index.ts';
+import { locale } from '#words/locale/index.ts';
 import { Notice, Tape } from '../../ui/index.ts';
 import { timeText } from '../finder/index.ts';
 import type { JudgedView, ReviewView } from './view.ts';

@@ -1,5 +1,5 @@
-import type { CautionId } from '../../../content/en/cautions/index.ts';
-import { suspectWords } from '../../../content/en/finder/index.ts';
+import type { CautionId } from '#words/cautions/index.ts';
+import { suspectWords } from '#words/finder/index.ts';
 import type { PlacedFault } from '../../../sim/event/index.ts';
 import { faultOf } from '../../../sim/fault/index.ts';
 import { type Bench, type Check, type FaultDrill, offeredBy, type ReviewedStep } from '../../../sim/finder/index.ts';

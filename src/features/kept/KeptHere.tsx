@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { locale } from '../../../content/en/locale/index.ts';
-import { keptWords as words } from '../../../content/en/storage/index.ts';
+import { locale } from '#words/locale/index.ts';
+import { keptWords as words } from '#words/storage/index.ts';
 import { DEVICE, followKept, isReadable, mayHoldRecords, saveText, tellKept } from '../../storage/index.ts';
 import { Button, Live, Notice, Tape } from '../../ui/index.ts';
 import { asideLines, bytesOf, forget, type KeptLine, keptLines, textOf } from './list.ts';

@@ -1,4 +1,4 @@
-import { PART_IDS, type PartId, parts } from '../../../content/en/lessons/index.ts';
+import { PART_IDS, type PartId, parts } from '#words/lessons/index.ts';
 import type { Lesson } from './schema.ts';
 
 /** A part of the day, with its lessons in order. */

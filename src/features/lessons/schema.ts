@@ -1,6 +1,6 @@
 import * as v from 'valibot';
-import { cautionIds } from '../../../content/en/cautions/index.ts';
-import { PART_IDS } from '../../../content/en/lessons/index.ts';
+import { cautionIds } from '#words/cautions/index.ts';
+import { PART_IDS } from '#words/lessons/index.ts';
 import { InputError, isInputError } from '../../../shared/error/index.ts';
 import { KIND_IDS } from '../../../shared/paper/index.ts';
 import { idText, readShape, SETTING_KEYS, whole } from '../../../shared/profile/index.ts';

@@ -1,4 +1,4 @@
-import type { Plan } from '../../../content/en/lessons/index.ts';
+import type { Plan } from '#words/lessons/index.ts';
 import { InputError } from '../../../shared/error/index.ts';
 import type { Lesson } from './schema.ts';
 

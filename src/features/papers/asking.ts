@@ -1,4 +1,4 @@
-import { paperWords } from '../../../content/en/papers/index.ts';
+import { paperWords } from '#words/papers/index.ts';
 import { openEngine, troubleText as textOf } from '../../engine/index.ts';
 
 /** The pages' way to the worker that sets and marks. */

@@ -1,4 +1,4 @@
-import { paperWords } from '../../../content/en/papers/index.ts';
+import { paperWords } from '#words/papers/index.ts';
 import { laterWith } from '../../ui/index.ts';
 
 /** A part of these pages whose script is fetched when it is first drawn. */

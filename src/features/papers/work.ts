@@ -1,4 +1,4 @@
-import { topicNames } from '../../../content/en/papers/index.ts';
+import { topicNames } from '#words/papers/index.ts';
 import { type ErrorFacts, InputError } from '../../../shared/error/index.ts';
 import { groundOf, kindsFor, type Paper, RIG_KIND_IDS, readRecipe, TOPIC_IDS } from '../../../shared/paper/index.ts';
 import { loadSheet, type RigSheet } from '../../../shared/sheet/index.ts';

@@ -1,4 +1,4 @@
-import { addressWords as words } from '../../../content/en/reference/index.ts';
+import { addressWords as words } from '#words/reference/index.ts';
 import { highestStart, howManyFit, LAST_SLOT, nthAddress } from '../../../shared/dmx/index.ts';
 import { BUNDLED, footprintOf } from '../../../shared/profile/index.ts';
 import { fill } from '../../wording/index.ts';

@@ -1,6 +1,6 @@
-import { cautionIds, cautions, siteFirst } from '../../../content/en/cautions/index.ts';
-import { fixtures } from '../../../content/en/fixtures/index.ts';
-import { cautionWords as words } from '../../../content/en/reference/index.ts';
+import { cautionIds, cautions, siteFirst } from '#words/cautions/index.ts';
+import { fixtures } from '#words/fixtures/index.ts';
+import { cautionWords as words } from '#words/reference/index.ts';
 import { BUNDLED } from '../../../shared/profile/index.ts';
 import type { ReferenceSection } from './types.ts';
 

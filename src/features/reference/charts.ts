@@ -1,4 +1,4 @@
-import { fixtureWords } from '../../../content/en/reference/index.ts';
+import { fixtureWords } from '#words/reference/index.ts';
 import { formatLevel, middleOf } from '../../../shared/dmx/index.ts';
 import { type Band, footprintOf, type Mode, type Profile, type Slot } from '../../../shared/profile/index.ts';
 import { fill } from '../../wording/index.ts';

@@ -1,5 +1,5 @@
-import { locale } from '../../../content/en/locale/index.ts';
-import { fixtureWords } from '../../../content/en/reference/index.ts';
+import { locale } from '#words/locale/index.ts';
+import { fixtureWords } from '#words/reference/index.ts';
 import { beamOf, edgeSpacing, luxAside, poolDiameter } from '../../../shared/optics/index.ts';
 import { batteryHours, CAUTIOUS_SHARE, chargeHours, fullWatts, mainsWatts } from '../../../shared/power/index.ts';
 import type { Profile } from '../../../shared/profile/index.ts';

@@ -1,5 +1,5 @@
-import { cautions } from '../../../content/en/cautions/index.ts';
-import { faultWords as words } from '../../../content/en/reference/index.ts';
+import { cautions } from '#words/cautions/index.ts';
+import { faultWords as words } from '#words/reference/index.ts';
 import { BUNDLED } from '../../../shared/profile/index.ts';
 import { bundledRig, quickSheet, RIG_IDS, type RigSheet } from '../../../shared/sheet/index.ts';
 import { FAULTS, type Fault, type FaultFamily, MENDS } from '../../../sim/fault/index.ts';

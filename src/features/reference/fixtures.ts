@@ -1,4 +1,4 @@
-import { fixtures } from '../../../content/en/fixtures/index.ts';
+import { fixtures } from '#words/fixtures/index.ts';
 import { BUNDLED, type Profile } from '../../../shared/profile/index.ts';
 import { chartTable } from './charts.ts';
 import { factTable } from './facts.ts';

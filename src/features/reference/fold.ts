@@ -1,4 +1,4 @@
-import { referenceFrame } from '../../../content/en/reference/index.ts';
+import { referenceFrame } from '#words/reference/index.ts';
 import { fill } from '../../wording/index.ts';
 import type { ReferenceTable } from './types.ts';
 

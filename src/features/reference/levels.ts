@@ -1,4 +1,4 @@
-import { levelWords as words } from '../../../content/en/reference/index.ts';
+import { levelWords as words } from '#words/reference/index.ts';
 import { hexOf, levelOfPercent, levelsShownAs, percentOf, TOP_LEVEL } from '../../../shared/dmx/index.ts';
 import { fill } from '../../wording/index.ts';
 import type { ReferenceSection } from './types.ts';

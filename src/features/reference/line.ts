@@ -1,5 +1,5 @@
-import { locale } from '../../../content/en/locale/index.ts';
-import { lineWords as words } from '../../../content/en/reference/index.ts';
+import { locale } from '#words/locale/index.ts';
+import { lineWords as words } from '#words/reference/index.ts';
 import {
 	breakToBreak,
 	E131,

@@ -1,4 +1,4 @@
-import { pageWords } from '../../../content/en/reference/index.ts';
+import { pageWords } from '#words/reference/index.ts';
 import { fitSection, nextSection } from './addresses.ts';
 import { cautionSection } from './cautions.ts';
 import { faultSections } from './faults.ts';

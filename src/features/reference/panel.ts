@@ -1,5 +1,5 @@
-import { fixtureWords as words } from '../../../content/en/reference/index.ts';
-import { keyNames } from '../../../content/en/rig/index.ts';
+import { fixtureWords as words } from '#words/reference/index.ts';
+import { keyNames } from '#words/rig/index.ts';
 import { addressOf, switchesUp, upSwitches } from '../../../shared/dmx/index.ts';
 import type {
 	DipPanel,

@@ -1,5 +1,5 @@
-import { levelNames } from '../../../content/en/papers/index.ts';
-import { reviewWords } from '../../../content/en/review/index.ts';
+import { levelNames } from '#words/papers/index.ts';
+import { reviewWords } from '#words/review/index.ts';
 import type { KindId, PaperRecipeInput } from '../../../shared/paper/index.ts';
 import { type Deck, recallOf, type Skill, type Standing, skillOf, standingOf } from '../deck/index.ts';
 import { whenText } from './when.ts';

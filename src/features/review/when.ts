@@ -1,4 +1,4 @@
-import { reviewWords } from '../../../content/en/review/index.ts';
+import { reviewWords } from '#words/review/index.ts';
 
 const MINUTE = 60_000;
 const HOUR = 60 * MINUTE;

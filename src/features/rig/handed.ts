@@ -1,5 +1,5 @@
-import { drillWords } from '../../../content/en/drills/index.ts';
-import { locale } from '../../../content/en/locale/index.ts';
+import { drillWords } from '#words/drills/index.ts';
+import { locale } from '#words/locale/index.ts';
 import { isInHand, type Task } from '../../../sim/drill/index.ts';
 import type { RigEvent } from '../../../sim/event/index.ts';
 import { type RigStore, rigStore } from './store.ts';

@@ -1,4 +1,4 @@
-import { searchPage as words } from '../../../content/en/search/index.ts';
+import { searchPage as words } from '#words/search/index.ts';
 import type { Searched } from './find.ts';
 
 /** How a search went, in words. */

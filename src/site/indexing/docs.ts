@@ -1,5 +1,5 @@
-import { cautionIds, cautions } from '../../../content/en/cautions/index.ts';
-import { terms } from '../../../content/en/glossary/index.ts';
+import { cautionIds, cautions } from '#words/cautions/index.ts';
+import { terms } from '#words/glossary/index.ts';
 import { type ReferencePage, referencePages } from '../../features/reference/index.ts';
 import type { SearchDoc } from '../../features/search/index.ts';
 import { type LessonText, lessonDocs } from './lessons.ts';

@@ -1,4 +1,4 @@
-import { inflected, type Term, terms } from '../../../content/en/glossary/index.ts';
+import { inflected, type Term, terms } from '#words/glossary/index.ts';
 
 /** A term used in a text: which, and from where to where. */
 export interface Found {

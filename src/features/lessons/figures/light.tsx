@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { figureWords } from '../../../../content/en/lessons/index.ts';
+import { figureWords } from '#words/lessons/index.ts';
 import { Label, Span } from './parts.tsx';
 
 const { drawn } = figureWords;

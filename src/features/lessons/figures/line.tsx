@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { figureWords } from '../../../../content/en/lessons/index.ts';
+import { figureWords } from '#words/lessons/index.ts';
 import { DIP_WEIGHTS, PINS, switchesFor } from '../../../../shared/dmx/index.ts';
 import { bundledProfile, modeOf } from '../../../../shared/profile/index.ts';
 import { fill } from '../../../wording/index.ts';

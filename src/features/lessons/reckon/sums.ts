@@ -1,5 +1,5 @@
-import { calcWords as words } from '../../../../content/en/lessons/index.ts';
-import { locale } from '../../../../content/en/locale/index.ts';
+import { calcWords as words } from '#words/lessons/index.ts';
+import { locale } from '#words/locale/index.ts';
 import {
 	EIA485,
 	howManyFit,

@@ -1,5 +1,5 @@
-import { locale } from '../../../../content/en/locale/index.ts';
-import { exportWords } from '../../../../content/en/papers/index.ts';
+import { locale } from '#words/locale/index.ts';
+import { exportWords } from '#words/papers/index.ts';
 import type { Item } from '../../../../shared/paper/index.ts';
 import { askedLines, switchId, type Worded, wordedOptions, wordedSwitches } from './asked.ts';
 import { type Element, element } from './xml.ts';

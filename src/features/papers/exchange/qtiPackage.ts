@@ -1,4 +1,4 @@
-import { exportWords } from '../../../../content/en/papers/index.ts';
+import { exportWords } from '#words/papers/index.ts';
 import type { Paper } from '../../../../shared/paper/index.ts';
 import { namespaces, QTI, type QtiVersion } from './qtiVersion.ts';
 import { type Element, element } from './xml.ts';

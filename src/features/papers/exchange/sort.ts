@@ -1,5 +1,5 @@
-import { locale } from '../../../../content/en/locale/index.ts';
-import { flagWords } from '../../../../content/en/papers/index.ts';
+import { locale } from '#words/locale/index.ts';
+import { flagWords } from '#words/papers/index.ts';
 import type { Paper, PaperMark } from '../../../../shared/paper/index.ts';
 import { fill, misfitText } from '../../../wording/index.ts';
 import { peopleOf, type Standing, standingOf } from './people.ts';

@@ -1,4 +1,4 @@
-import { sitWords } from '../../../../content/en/papers/index.ts';
+import { sitWords } from '#words/papers/index.ts';
 import type { MarkedView } from '../view.ts';
 
 /** An answer's verdict in a few words. Part of it right is said, though it scores nothing. */

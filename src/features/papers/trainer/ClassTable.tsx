@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { locale } from '../../../../content/en/locale/index.ts';
-import { trainerWords } from '../../../../content/en/papers/index.ts';
+import { locale } from '#words/locale/index.ts';
+import { trainerWords } from '#words/papers/index.ts';
 import type { Ask } from '../../../engine/index.ts';
 import { Button, Dialog } from '../../../ui/index.ts';
 import { CountButton } from './CountButton.tsx';

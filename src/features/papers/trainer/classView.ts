@@ -1,4 +1,4 @@
-import { learnWords } from '../../../../content/en/papers/index.ts';
+import { learnWords } from '#words/papers/index.ts';
 import { answerText, questionAsk } from '../../../wording/index.ts';
 import type { ClassRow, ClassTable } from '../exchange/index.ts';
 import { labelOf } from './label.ts';

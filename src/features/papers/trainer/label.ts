@@ -1,4 +1,4 @@
-import { learnWords, trainerWords } from '../../../../content/en/papers/index.ts';
+import { learnWords, trainerWords } from '#words/papers/index.ts';
 import type { ClassRow } from '../exchange/index.ts';
 
 /** A result by its name, and by whatever tells it from others of that name: which person, which try. */

@@ -1,5 +1,5 @@
-import { locale } from '../../../../content/en/locale/index.ts';
-import { learnWords, topicNames, trainerWords } from '../../../../content/en/papers/index.ts';
+import { locale } from '#words/locale/index.ts';
+import { learnWords, topicNames, trainerWords } from '#words/papers/index.ts';
 import {
 	analyse,
 	type ItemAnalysis,

@@ -1,4 +1,4 @@
-import { trainerWords } from '../../../../content/en/papers/index.ts';
+import { trainerWords } from '#words/papers/index.ts';
 import type { TakenView } from './views.ts';
 
 /** What the paste box holds once it was read: nothing where all was taken in, else what it held, to be mended. */
