@@ -11,7 +11,7 @@ const codeSplitting: Exclude<Rolldown.OutputOptions['codeSplitting'], boolean | 
 		{
 			name: 'page',
 			tags: ['$initial'],
-			test: /\/node_modules\/(preact|@preact|@astrojs)\/|\/src\/(ui|storage(?!\/pages\/))\/|\/src\/site\/updates\/underWay|\/shared\/error\/|preload-helper/,
+			test: /\/node_modules\/(preact|@preact|@astrojs)\/|\/src\/(ui|storage(?!\/pages\/))\/|\/src\/site\/updates\/underWay|\/shared\/error\/|\/content\/(locale\.ts|[\w-]+\/(locale|ui)\/)|preload-helper/,
 		},
 		{
 			name: 'rig',
@@ -21,7 +21,7 @@ const codeSplitting: Exclude<Rolldown.OutputOptions['codeSplitting'], boolean | 
 		{
 			name: 'bench',
 			tags: ['$initial'],
-			test: /\/src\/features\/(bench|rig)\/|\/content\/en\/(bench|reasons)\/|\/src\/wording\/(change|describe|display|event|reason)\.ts/,
+			test: /\/src\/features\/(bench|rig)\/|\/content\/[\w-]+\/(bench|reasons)\/|\/src\/wording\/(change|describe|display|event|reason)\.ts/,
 		},
 	],
 };

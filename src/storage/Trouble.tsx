@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { keptWords } from '../../content/en/storage/index.ts';
+import { keptWords } from '#words/storage/index.ts';
 import { Button, Notice } from '../ui/index.ts';
 import { saveText } from './device.ts';
 import type { OnShelf } from './shelf.ts';

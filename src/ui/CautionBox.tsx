@@ -1,5 +1,6 @@
 import { createContext, type JSX } from 'preact';
 import { useContext } from 'preact/hooks';
+import { partWords } from '#words/ui/index.ts';
 
 export interface CautionBoxProps {
 	/** A caution's words, from `content/en/cautions`. */
@@ -28,7 +29,7 @@ export function CautionBox({ caution, siteFirst, level = 3, id }: CautionBoxProp
 	return (
 		<section class="caution" {...(id === undefined ? {} : { id })}>
 			<Heading class="caution-title">
-				<span class="caution-word">Caution</span> {caution.title}
+				<span class="caution-word">{partWords.caution}</span> {caution.title}
 			</Heading>
 			<p class="caution-harm">{caution.harm}</p>
 			{said ? (

@@ -1,4 +1,5 @@
 import type { JSX } from 'preact';
+import { partWords } from '#words/ui/index.ts';
 
 export interface ToggleProps {
 	label: string;
@@ -10,7 +11,13 @@ export interface ToggleProps {
 }
 
 /** A switch with its state in words beside it. */
-export function Toggle({ label, on, words = ['Off', 'On'], onChange, disabled = false }: ToggleProps): JSX.Element {
+export function Toggle({
+	label,
+	on,
+	words = [partWords.off, partWords.on],
+	onChange,
+	disabled = false,
+}: ToggleProps): JSX.Element {
 	return (
 		<button
 			type="button"

@@ -1,4 +1,4 @@
-import { changes, light as lightWords } from '../../content/en/rig/index.ts';
+import { changes, light as lightWords } from '#words/rig/index.ts';
 import type { Sight } from '../../sim/rig/index.ts';
 import { describeLight, isDark, type Light, warningsFor } from './describe.ts';
 import { sentence } from './fill.ts';

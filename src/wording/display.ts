@@ -1,4 +1,4 @@
-import { displays } from '../../content/en/rig/index.ts';
+import { displays } from '#words/rig/index.ts';
 import type { MenuItem, Profile } from '../../shared/profile/index.ts';
 import { itemAt, type PanelDisplay } from '../../sim/fixture/index.ts';
 import type { Rig } from '../../sim/rig/index.ts';

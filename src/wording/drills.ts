@@ -1,5 +1,5 @@
-import { type ConditionIs, conditions, drills, findings, harms, states } from '../../content/en/drills/index.ts';
-import type { Says } from '../../content/en/rig/index.ts';
+import { type ConditionIs, conditions, drills, findings, harms, states } from '#words/drills/index.ts';
+import type { Says } from '#words/rig/index.ts';
 import { formatLevel } from '../../shared/dmx/index.ts';
 import { type Profile, SETTING_KEYS, type SettingKey, type SettingValue } from '../../shared/profile/index.ts';
 import type { Condition, Drill, Finding, Harm, Range, Source, Task, Told } from '../../sim/drill/index.ts';

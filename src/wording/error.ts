@@ -1,5 +1,5 @@
-import { errors, joints, kindsFound, measures, parts, rules } from '../../content/en/errors/index.ts';
-import type { Says } from '../../content/en/rig/index.ts';
+import { errors, joints, kindsFound, measures, parts, rules } from '#words/errors/index.ts';
+import type { Says } from '#words/rig/index.ts';
 import type { ErrorCode, InputError } from '../../shared/error/index.ts';
 import { type Facts, fill, type Kinds, sentence } from './fill.ts';
 

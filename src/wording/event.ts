@@ -1,4 +1,4 @@
-import { cableChanges, conditions, events, type Says, settingChange } from '../../content/en/rig/index.ts';
+import { cableChanges, conditions, events, type Says, settingChange } from '#words/rig/index.ts';
 import type { SettingKey, SettingValue } from '../../shared/profile/index.ts';
 import type { Port } from '../../shared/sheet/index.ts';
 import type { RigEvent, RigEventType } from '../../sim/event/index.ts';

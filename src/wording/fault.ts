@@ -1,6 +1,6 @@
-import { type FaultWords, faults } from '../../content/en/faults/index.ts';
-import { type MendWords, mends } from '../../content/en/repairs/index.ts';
-import type { Says } from '../../content/en/rig/index.ts';
+import { type FaultWords, faults } from '#words/faults/index.ts';
+import { type MendWords, mends } from '#words/repairs/index.ts';
+import type { Says } from '#words/rig/index.ts';
 import { DIP_WEIGHTS } from '../../shared/dmx/index.ts';
 import { modeOf } from '../../shared/profile/index.ts';
 import { profileFor, type RigSheet, type SheetFixture } from '../../shared/sheet/index.ts';

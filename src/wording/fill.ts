@@ -1,4 +1,5 @@
-import type { Says } from '../../content/en/rig/index.ts';
+import { locale } from '#words/locale/index.ts';
+import type { Says } from '#words/rig/index.ts';
 import { InputError } from '../../shared/error/index.ts';
 
 /** What a template is filled from. */
@@ -60,12 +61,12 @@ function filled(template: string, facts: Facts, kinds: Kinds, before: string | n
 interface Hole {
 	readonly fact: string;
 	readonly kind?: string | undefined;
-	readonly byCount?: readonly [one: string, many: string] | undefined;
+	readonly byCount?: readonly string[] | undefined;
 }
 
 function readHole(text: string): Hole {
-	const [, fact = '', kind, one, many] = /^(\w+)(?: as (\w+)|\?([^|]*)\|(.*))?$/.exec(text) ?? [];
-	return { fact, kind, byCount: one === undefined || many === undefined ? undefined : [one, many] };
+	const [, fact = '', kind, byCount] = /^(\w+)(?: as (\w+)|\?(.*))?$/.exec(text) ?? [];
+	return { fact, kind, byCount: byCount?.split('|') };
 }
 
 const holesIn = (template: string): Hole[] =>
@@ -73,8 +74,8 @@ const holesIn = (template: string): Hole[] =>
 
 function word(hole: Hole, facts: Facts, kinds: Kinds): string {
 	const value = take(facts, hole.fact);
-	if (hole.byCount) return hole.byCount[(Array.isArray(value) ? value.length : value) === 1 ? 0 : 1];
-	if (hole.kind === undefined) return String(value);
+	if (hole.byCount) return locale.plural(Array.isArray(value) ? value.length : Number(value), ...hole.byCount);
+	if (hole.kind === undefined) return typeof value === 'number' ? locale.number(value) : String(value);
 	const kind = kinds[hole.kind] as ((value: unknown) => string) | undefined;
 	if (!kind) throw new InputError('words.kind', hole.fact, { trouble: 'no-such-kind', kind: hole.kind });
 	return kind(value);

@@ -1,7 +1,7 @@
-import { type CheckWords, checkParts, checks, mendTried, type Spot } from '../../content/en/checks/index.ts';
-import { type ComplaintWords, complaints } from '../../content/en/complaints/index.ts';
-import { mends } from '../../content/en/repairs/index.ts';
-import type { Says } from '../../content/en/rig/index.ts';
+import { type CheckWords, checkParts, checks, mendTried, type Spot } from '#words/checks/index.ts';
+import { type ComplaintWords, complaints } from '#words/complaints/index.ts';
+import { mends } from '#words/repairs/index.ts';
+import type { Says } from '#words/rig/index.ts';
 import { InputError } from '../../shared/error/index.ts';
 import type { KeyedPanel, LeafItem, Profile, SettingKey, Settings } from '../../shared/profile/index.ts';
 import type { RigSheet } from '../../shared/sheet/index.ts';
@@ -9,6 +9,7 @@ import type { MendId } from '../../sim/fault/index.ts';
 import type { Check, Complaint } from '../../sim/finder/index.ts';
 import { valueText } from '../../sim/fixture/index.ts';
 import type { Rig, Unit } from '../../sim/rig/index.ts';
+import { colourText } from './colour.ts';
 import { mendText, mendTitle } from './fault.ts';
 import { type Facts, fill, sentence } from './fill.ts';
 import { settingTitle, settingValueText } from './kinds.ts';
@@ -100,7 +101,7 @@ function unitFacts(meant: Rig, unit: Unit): Facts {
 	const talker = meant.gear.receptions.get(unit.placed.id)?.talker ?? null;
 	return {
 		// what a bar's cells add up to is a colour that nobody sees
-		colour: isEven && whole.brightness > 0 ? whole.words : null,
+		colour: isEven && whole.brightness > 0 ? colourText(whole.words) : null,
 		// without the desk, only what hangs on the desk loses its data
 		loss: talker?.kind === 'desk' ? unit.state.context.settings.loss : null,
 		source: talker?.port ?? null,

@@ -1,5 +1,5 @@
-import { hints, holdHints } from '../../content/en/drills/index.ts';
-import { displays, type Says } from '../../content/en/rig/index.ts';
+import { hints, holdHints } from '#words/drills/index.ts';
+import { displays, type Says } from '#words/rig/index.ts';
 import type { Hint } from '../../sim/drill/index.ts';
 import type { RigEvent } from '../../sim/event/index.ts';
 import type { Rig } from '../../sim/rig/index.ts';

@@ -1,3 +1,4 @@
+import { locale } from '#words/locale/index.ts';
 import {
 	amounts,
 	curveBends,
@@ -11,7 +12,7 @@ import {
 	settingValues,
 	startCodes,
 	wires,
-} from '../../content/en/rig/index.ts';
+} from '#words/rig/index.ts';
 import { formatLevel, LAST_SLOT, startCodeOf } from '../../shared/dmx/index.ts';
 import type { Key, Profile, SettingKey, SettingValue } from '../../shared/profile/index.ts';
 import { fill } from './fill.ts';
@@ -22,14 +23,12 @@ const LONGEST = 6;
 
 /** Things strung together: 'a, b and c'. Where one of them has a comma in it, semicolons part them. */
 export function listed(things: readonly string[]): string {
-	const { comma, and, more } = listWords;
+	const { comma, more } = listWords;
 	const said =
 		things.length > LONGEST
 			? [...things.slice(0, LONGEST - 1), fill(more, { count: things.length - LONGEST + 1 })]
 			: things;
-	const last = said.at(-1) ?? '';
-	if (said.length < 2) return last;
-	return said.slice(0, -1).join(said.some((it) => it.includes(comma)) ? '; ' : comma) + and + last;
+	return said.some((it) => it.includes(comma)) ? locale.longList(said) : locale.list(said);
 }
 
 /** Whole numbers with their runs drawn together: '1 to 4 and 9'. */
@@ -41,7 +40,10 @@ export function numbersText(numbers: readonly number[]): string {
 		else runs.push([n, n]);
 	}
 	return listed(
-		runs.map(([a, b]) => (a === b ? `${a}` : b === a + 1 ? listed([`${a}`, `${b}`]) : `${a}${listWords.to}${b}`)),
+		runs.map(([a, b]) => {
+			const ends = [locale.number(a), locale.number(b)];
+			return a === b ? locale.number(a) : b === a + 1 ? listed(ends) : ends.join(listWords.to);
+		}),
 	);
 }
 
@@ -74,7 +76,7 @@ export const plainKinds = {
 	time: timeText,
 	list: listed,
 	numbers: numbersText,
-	slot: (n: number) => (n > LAST_SLOT ? fill(amounts.pastEnd, { n }) : `${n}`),
+	slot: (n: number) => (n > LAST_SLOT ? fill(amounts.pastEnd, { n }) : locale.number(n)),
 	wire: (id: keyof typeof wires) => wires[id],
 	curve: (id: keyof typeof curves) => curves[id],
 	bends: (id: keyof typeof curveBends) => curveBends[id],

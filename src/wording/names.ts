@@ -1,4 +1,4 @@
-import { cableWords, deskName, sockets } from '../../content/en/rig/index.ts';
+import { cableWords, deskName, sockets } from '#words/rig/index.ts';
 import type { Profile } from '../../shared/profile/index.ts';
 import { type Port, type SheetCable, splitPort } from '../../shared/sheet/index.ts';
 import { fill } from './fill.ts';

@@ -1,13 +1,6 @@
-import {
-	answers,
-	flagWords,
-	labels,
-	mistakes,
-	type QuestionSays,
-	questions,
-	units,
-} from '../../content/en/papers/index.ts';
-import { listWords, type Says } from '../../content/en/rig/index.ts';
+import { locale } from '#words/locale/index.ts';
+import { answers, flagWords, labels, mistakes, type QuestionSays, questions, units } from '#words/papers/index.ts';
+import type { Says } from '#words/rig/index.ts';
 import { hexOf } from '../../shared/dmx/index.ts';
 import type { Answer, Item, ItemMark, Key, KindId, Misfit, MistakeId, Option, Say } from '../../shared/paper/index.ts';
 import { errorText } from './error.ts';
@@ -42,8 +35,7 @@ const inRows = (flat: Flat, width: number): Flat[] =>
 	Array.from({ length: Math.floor(flat.length / width) }, (_, i) => flat.slice(i * width, (i + 1) * width));
 
 /** A list in full, however long. */
-const everyOne = (things: readonly string[]): string =>
-	things.length < 2 ? things.join('') : things.slice(0, -1).join(listWords.comma) + listWords.and + things.at(-1);
+const everyOne = (things: readonly string[]): string => locale.list(things);
 
 /** @throws InputError never for an item that `setPaper` set: a test fills every kind. */
 const wordsOf = (kind: KindId): QuestionSays => all[kind] as QuestionSays;

@@ -1,13 +1,13 @@
-import { reasons, stages } from '../../content/en/reasons/index.ts';
-import type { Says } from '../../content/en/rig/index.ts';
-import { formatLevel, LAST_SLOT } from '../../shared/dmx/index.ts';
+import { reasons, slotRaised, stages } from '#words/reasons/index.ts';
+import type { Says } from '#words/rig/index.ts';
+import { LAST_SLOT } from '../../shared/dmx/index.ts';
 import { modeOf, type Slot } from '../../shared/profile/index.ts';
 import { hasDataIn } from '../../sim/fixture/index.ts';
 import { LINE_LIMITS } from '../../sim/line/index.ts';
 import { type Reason, type ReasonId, type Rig, readsFrom, type Sight, type Unit } from '../../sim/rig/index.ts';
 import { coloursText } from './describe.ts';
-import { type Facts, sentence } from './fill.ts';
-import { listed, profileKinds } from './kinds.ts';
+import { type Facts, fill, sentence } from './fill.ts';
+import { listed, plainKinds, profileKinds } from './kinds.ts';
 import { modeName } from './names.ts';
 import { rigKinds } from './rigKinds.ts';
 
@@ -82,7 +82,7 @@ function slotFacts(unit: Unit, { slot, slots, values, value }: Reason['facts']):
 		Array.isArray(slots) && Array.isArray(values)
 			? slots.flatMap((number, i) => {
 					const level = Number(values[i]);
-					return level > 0 ? [`${slotAt(number)?.name ?? number} at ${formatLevel(level)}`] : [];
+					return level > 0 ? [fill(slotRaised, { slot: slotAt(number)?.name ?? number, level }, plainKinds)] : [];
 				})
 			: [];
 	return {

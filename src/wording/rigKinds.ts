@@ -1,4 +1,4 @@
-import { feeds, remoteButtons } from '../../content/en/rig/index.ts';
+import { feeds, remoteButtons } from '#words/rig/index.ts';
 import type { Port } from '../../shared/sheet/index.ts';
 import { fill } from './fill.ts';
 import { listed, plainKinds } from './kinds.ts';

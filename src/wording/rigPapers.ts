@@ -1,13 +1,15 @@
-import { type CautionId, cautions } from '../../content/en/cautions/index.ts';
-import { answers, rigParts } from '../../content/en/papers/index.ts';
-import { listWords, sockets } from '../../content/en/rig/index.ts';
+import { type CautionId, cautions } from '#words/cautions/index.ts';
+import { locale } from '#words/locale/index.ts';
+import { answers, rigParts } from '#words/papers/index.ts';
+import { sockets } from '#words/rig/index.ts';
 import type { Key, SettingKey } from '../../shared/profile/index.ts';
+import { colourText } from './colour.ts';
 import { type Facts, fill, type Kinds } from './fill.ts';
 import { plainKinds, settingTitle } from './kinds.ts';
 import { cableName } from './names.ts';
 import { outputName } from './sheetNames.ts';
 
-export { rigQuestions } from '../../content/en/papers/index.ts';
+export { rigQuestions } from '#words/papers/index.ts';
 
 /** A table as a plain fact holds it. */
 type Flat = readonly (string | number)[];
@@ -20,8 +22,7 @@ const rows = (flat: unknown, width: number): Flat[] =>
 const same = (text: string): string => text;
 
 /** A list in full, however long. */
-const every = (things: Flat): string =>
-	things.length < 2 ? things.join('') : things.slice(0, -1).join(listWords.comma) + listWords.and + things.at(-1);
+const every = (things: Flat): string => locale.list(things.map(String));
 
 const inTurn = (things: Flat): string => things.join(`${answers.semicolon} `);
 
@@ -66,6 +67,7 @@ export const rigPaperKinds: Kinds = {
 	port: socketText,
 	cable: cableName,
 	output: outputName,
+	colour: colourText,
 	settingTitle: (key: SettingKey) => settingTitle(key),
 	frame: frameText,
 	reading: (flat: Flat) =>

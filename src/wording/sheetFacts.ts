@@ -1,4 +1,4 @@
-import { checkParts } from '../../content/en/checks/index.ts';
+import { checkParts } from '#words/checks/index.ts';
 import {
 	footprintOf,
 	modeOf,

@@ -1,5 +1,5 @@
-import { places } from '../../content/en/checks/index.ts';
-import { sockets } from '../../content/en/rig/index.ts';
+import { places } from '#words/checks/index.ts';
+import { sockets } from '#words/rig/index.ts';
 import { type Profile, SETTING_KEYS, type SettingValue } from '../../shared/profile/index.ts';
 import { boxesOf, profileFor, type RigSheet } from '../../shared/sheet/index.ts';
 import { fill, type Kinds } from './fill.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { cautionIds, cautions, siteFirst } from '../../content/en/cautions/index.ts';
+import { cautionIds, cautions, siteFirst } from '#words/cautions/index.ts';
 
 describe('the cautions', () => {
 	it('keep their ids: lessons, drills and saved work name them', () => {

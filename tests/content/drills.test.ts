@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { cautions } from '../../content/en/cautions/index.ts';
-import { conditions, drills, findings, hints } from '../../content/en/drills/index.ts';
+import { cautions } from '#words/cautions/index.ts';
+import { conditions, drills, findings, hints } from '#words/drills/index.ts';
 import { DRILL_IDS, DRILL_KINDS, makeDrill } from '../../sim/drill/index.ts';
 import { asked } from '../../src/wording/fill.ts';
 

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { checkParts, checks, mendTried, SPOTS } from '../../content/en/checks/index.ts';
-import { complaints } from '../../content/en/complaints/index.ts';
-import { faults, unknown } from '../../content/en/faults/index.ts';
-import { mends } from '../../content/en/repairs/index.ts';
+import { checkParts, checks, mendTried, SPOTS } from '#words/checks/index.ts';
+import { complaints } from '#words/complaints/index.ts';
+import { faults, unknown } from '#words/faults/index.ts';
+import { mends } from '#words/repairs/index.ts';
 import { FAULTS, MEND_IDS } from '../../sim/fault/index.ts';
 import { CHECK_KINDS, COMPLAINT_KINDS } from '../../sim/finder/index.ts';
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { cautionIds } from '../../content/en/cautions/index.ts';
-import { fixtures } from '../../content/en/fixtures/index.ts';
+import { cautionIds } from '#words/cautions/index.ts';
+import { fixtures } from '#words/fixtures/index.ts';
 import { DIP_WEIGHTS } from '../../shared/dmx/index.ts';
 import { BUNDLED, footprintOf, KEYS } from '../../shared/profile/index.ts';
 

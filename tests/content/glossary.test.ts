@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { termSources, terms } from '../../content/en/glossary/index.ts';
+import { termSources, terms } from '#words/glossary/index.ts';
 
 /** Every id there has ever been: lessons, links and saved reviews name them. */
 const IDS =

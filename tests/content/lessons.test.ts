@@ -1,7 +1,7 @@
 import { fleschKincaid } from 'flesch-kincaid';
 import { syllable } from 'syllable';
 import { describe, expect, it } from 'vitest';
-import { PART_IDS } from '../../content/en/lessons/index.ts';
+import { PART_IDS } from '#words/lessons/index.ts';
 import type { Paper, PaperRecipeInput } from '../../shared/paper/index.ts';
 import { makeTask, markDrill, shortestWay } from '../../sim/drill/index.ts';
 import { markRigPaper, setRigPaper } from '../../sim/paper/index.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { levelNames, mistakes, questions, topicNames } from '../../content/en/papers/index.ts';
+import { levelNames, mistakes, questions, topicNames } from '#words/papers/index.ts';
 import {
 	type ItemMark,
 	LEVELS,

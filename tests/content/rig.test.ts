@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import * as rig from '../../content/en/rig/index.ts';
+import * as rig from '#words/rig/index.ts';
 import { START_CODES } from '../../shared/dmx/index.ts';
 import { KEYS, PROGRAMME_KINDS, SETTING_KEYS, SOUND_ANSWERS } from '../../shared/profile/index.ts';
 import { UNHARMED } from '../../sim/light/index.ts';

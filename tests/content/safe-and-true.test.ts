@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { cautions } from '../../content/en/cautions/index.ts';
-import { fixtures } from '../../content/en/fixtures/index.ts';
-import { terms } from '../../content/en/glossary/index.ts';
-import { figureWords } from '../../content/en/lessons/index.ts';
+import { cautions } from '#words/cautions/index.ts';
+import { fixtures } from '#words/fixtures/index.ts';
+import { terms } from '#words/glossary/index.ts';
+import { figureWords } from '#words/lessons/index.ts';
 import { TIMING } from '../../shared/dmx/index.ts';
 import { bundledProfile } from '../../shared/profile/index.ts';
 import { quickSheet } from '../../shared/sheet/index.ts';

@@ -3,6 +3,10 @@ import { describe, expect, it } from 'vitest';
 import { judge, layers } from './layers.ts';
 import { filesUnder, textOf } from './tree.ts';
 
+const { imports } = JSON.parse(textOf('package.json')) as { imports: Record<string, string> };
+/** The folder that `#words` stands for: the language the site is built in. */
+const words = (imports['#words/*'] ?? '').replace(/^\.\/|\/\*$/g, '');
+
 /** Every module named in a page's source: static and dynamic imports, re-exports, and globs, in frontmatter and scripts alike. */
 function importsOf(text: string): string[] {
 	const named = text.matchAll(/\b(?:import|export)\s[^'"`;]*?\bfrom\s*['"]([^'"]+)['"]|\bimport\s*['"]([^'"]+)['"]/g);
@@ -16,6 +20,7 @@ function faultsOf(file: string, text: string): string[] {
 	const layer = file.split('/')[0] as keyof typeof layers;
 	return importsOf(text).flatMap((named) => {
 		const bare = named.replace(/\?.*$/, '');
+		if (bare.startsWith('#words/')) return judge(file, bare.replace('#words', words)) ?? [];
 		if (bare.startsWith('.')) return judge(file, path.posix.join(path.posix.dirname(file), bare)) ?? [];
 		if (bare.startsWith('/')) return `${file} imports ${named}: name it from where the file stands`;
 		const { packages } = layers[layer];
@@ -42,6 +47,8 @@ describe('the layer rule, in .astro and .mdx', () => {
 		["---\nimport { openRig } from '../../sim/rig/open.ts';\n---\n<p />", 'src/pages/a.astro', 1],
 		["---\nimport { help } from '../../tests/help.ts';\n---\n<p />", 'src/pages/a.astro', 1],
 		["<p />\n<script>\n\timport '../ui/deep.ts';\n</script>", 'src/pages/a.astro', 1],
+		["---\nimport { frame } from '#words/site/index.ts';\n---\n<p />", 'src/pages/a.astro', 0],
+		["---\nimport { frame } from '#words/site/frame.ts';\n---\n<p />", 'src/pages/a.astro', 1],
 		['---\nconst all = import.meta.glob("../../tests/*.ts");\n---\n', 'src/pages/a.astro', 1],
 		["---\nconst it = await import('../bench/deep.ts');\n---\n", 'src/pages/a.astro', 1],
 		['<script src="../bench/deep.ts"></script>', 'src/pages/a.astro', 1],

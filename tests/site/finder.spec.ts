@@ -1,5 +1,5 @@
 import { expect, type Locator, type Page, test } from '@playwright/test';
-import { sheetWords, verdictWords } from '../../content/en/finder/index.ts';
+import { sheetWords, verdictWords } from '#words/finder/index.ts';
 import { serve } from '../../src/site/server/index.ts';
 import { answer, begin, type Hidden, idOf, readingOf } from '../src/features/finder/hidden.ts';
 import { built } from './pages.ts';

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
-import { keptWords } from '../../content/en/storage/index.ts';
+import { keptWords } from '#words/storage/index.ts';
 import { KEPT, type KeptId } from '../../src/storage/index.ts';
 
 test.use({ serviceWorkers: 'block' });

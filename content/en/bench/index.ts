@@ -7,6 +7,7 @@ export { cableWords, handWords } from './cables.ts';
 export { deskWords, remoteWords, soundWords } from './desk.ts';
 export { benchWords } from './frame.ts';
 export { socketWords } from './line.ts';
+export { presetNames } from './names.ts';
 export { asideWords, fileWords, noticeWords, openingWords, playingWords } from './notices.ts';
 export { breakWords, clockWords, logWords, tellingWords, whyWords } from './tools.ts';
 export { wallWords } from './wall.ts';

@@ -1,3 +1,5 @@
+import { counted } from '../locale/index.ts';
+
 /** What is said where a bench could not be opened as it was asked for. Apart from the rest: it comes with every link. */
 export const openingWords = {
 	damagedStore:
@@ -53,7 +55,7 @@ export const asideWords = {
 	none: 'No others are kept.',
 	close: 'Done',
 	about: (name: string, fixtures: number, done: number) =>
-		`${name}: ${fixtures === 1 ? '1 fixture' : `${fixtures} fixtures`}, ${done === 1 ? '1 thing done' : `${done} things done`}`,
+		`${name}: ${counted(fixtures, 'fixture', 'fixtures')}, ${counted(done, 'thing', 'things')} done`,
 	unreadable: 'A bench that cannot be read',
 	newer: 'A bench made by a newer version',
 	why: {

@@ -1,3 +1,5 @@
+import { locale } from '../locale/index.ts';
+
 /** Words of the drawer of things that break, of the reason trail and of the log. */
 export const breakWords = {
 	hint: 'What is broken here shows nowhere but in what the rig does, and in the reason trail. Put it right, or undo.',
@@ -65,5 +67,5 @@ export const clockWords = {
 
 /** Where more lamps changed at once than are told one by one. */
 export const tellingWords = {
-	more: (count: number) => (count === 1 ? 'One more lamp changed.' : `${count} more lamps changed.`),
+	more: (count: number) => locale.plural(count, 'One more lamp changed.', `${count} more lamps changed.`),
 } as const;

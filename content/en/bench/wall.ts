@@ -1,10 +1,14 @@
+import { locale } from '../locale/index.ts';
+
 /** Words under the wall where it is not drawn as the light is. */
 export const wallWords = {
 	still: 'Your device asks for less motion: moving and flashing light stands still here, and is told in words.',
 	capped: (count: number) =>
-		count === 1
-			? 'One lamp changes faster than it is drawn: nothing on this screen flashes more than three times a second.'
-			: `${count} lamps change faster than they are drawn: nothing on this screen flashes more than three times a second.`,
+		locale.plural(
+			count,
+			'One lamp changes faster than it is drawn: nothing on this screen flashes more than three times a second.',
+			`${count} lamps change faster than they are drawn: nothing on this screen flashes more than three times a second.`,
+		),
 	realRate: 'Draw flashes at their real rate',
 	realRateOff: 'Draw at most three flashes a second',
 	warnTitle: 'Flashing light on this screen',

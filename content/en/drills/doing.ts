@@ -1,3 +1,5 @@
+import { counted } from '../locale/index.ts';
+
 /** Kinds of drill, by how hard they are. */
 export const levels = { easy: 'Easy', middle: 'Middle', hard: 'Hard' } as const;
 
@@ -50,13 +52,13 @@ export const drillWords = {
 		'On a real rig that can kill. Isolate first: pull the plug at the wall, move the links, and put that plug back last. The competent person on site says when it is safe.',
 	harmStays: 'It stays in this result, and ends the row. Start again to do it safely from the first plug.',
 	wrong: 'Still wrong',
-	wrongCount: (count: number) => `${count} ${count === 1 ? 'thing is' : 'things are'} still wrong.`,
-	right: (count: number) => `${count} ${count === 1 ? 'thing is' : 'things are'} right`,
+	wrongCount: (count: number) => `${counted(count, 'thing is', 'things are')} still wrong.`,
+	right: (count: number) => `${counted(count, 'thing is', 'things are')} right`,
 	presses: 'Presses',
 	/** {fewest}: what a steady hand can be sure of; luck may need fewer. */
 	pressesOf: (presses: number, fewest: number) => `${presses}, where ${fewest} will do`,
 	looked: 'Looked',
-	lookedTimes: (presses: number) => `${presses} ${presses === 1 ? 'press' : 'presses'} that changed nothing. No fault.`,
+	lookedTimes: (presses: number) => `${counted(presses, 'press', 'presses')} that changed nothing. No fault.`,
 	time: 'Time',
 	hints: 'Hints',
 	hintsUsed: (count: number) => (count === 0 ? 'none' : `${count}`),
@@ -68,5 +70,5 @@ export const drillWords = {
 	notKept:
 		'This device keeps nothing for this page, so results are gone when it closes. Export them from the list to keep them.',
 	result: (presses: number, fewest: number, time: string, hints: number) =>
-		`${presses} presses, where ${fewest} will do, in ${time}, ${hints === 0 ? 'no hints' : hints === 1 ? '1 hint' : `${hints} hints`}`,
+		`${presses} presses, where ${fewest} will do, in ${time}, ${hints === 0 ? 'no hints' : counted(hints, 'hint', 'hints')}`,
 } as const;

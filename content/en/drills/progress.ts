@@ -1,3 +1,5 @@
+import { counted, locale } from '../locale/index.ts';
+
 /** Words of the list of drills and of what is kept of them on the device. */
 export const progressWords = {
 	next: 'What to practise next',
@@ -29,14 +31,14 @@ export const progressWords = {
 	cleared: 'Your results are cleared.',
 	exported: 'Your results are in the file.',
 	imported: (kinds: number) =>
-		`Taken in: results of ${kinds} ${kinds === 1 ? 'kind' : 'kinds'}. Where both had one, the better was kept.`,
-	importedDamaged: (count: number) => `${count} ${count === 1 ? 'entry' : 'entries'} of the file could not be read.`,
+		`Taken in: results of ${counted(kinds, 'kind', 'kinds')}. Where both had one, the better was kept.`,
+	importedDamaged: (count: number) => `${counted(count, 'entry', 'entries')} of the file could not be read.`,
 	badFile: 'This file holds no results of Prep Bay, so nothing was taken in. Choose a file that was exported here.',
 	newerFile: 'This file was made by a newer Prep Bay. Load the page again to get the newest, and import it then.',
 	damaged: (count: number) =>
 		count === 0
 			? 'What was kept on this device was damaged. It has been set aside, and you start afresh.'
-			: `${count} ${count === 1 ? 'result' : 'results'} kept on this device ${count === 1 ? 'was' : 'were'} damaged and set aside. The rest is all there.`,
+			: `${counted(count, 'result', 'results')} kept on this device ${locale.plural(count, 'was', 'were')} damaged and set aside. The rest is all there.`,
 	saveAside: 'Save what was set aside',
 	asideName: 'prep-bay-drills-set-aside.json',
 	notKept: 'This device keeps nothing for this page, so results are gone when it closes.',

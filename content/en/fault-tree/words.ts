@@ -1,3 +1,5 @@
+import { counted } from '../locale/index.ts';
+
 /** The page's words around the tree itself. */
 export const treePage = {
 	title: 'Fault tree to print: Prep Bay',
@@ -29,9 +31,9 @@ export const casefileWords = {
 	broke: 'Working it out broke down. That is a fault of this page’s own. Choose another complaint.',
 	title: (complaint: string) => complaint,
 	basis: (rig: string, complaint: string, suspects: number, expected: number) =>
-		`Worked out for ${rig}, ${complaint}, from ${suspects} ${suspects === 1 ? 'suspect' : 'suspects'}; expected ${expected} seconds.`,
+		`Worked out for ${rig}, ${complaint}, from ${counted(suspects, 'suspect', 'suspects')}; expected ${expected} seconds.`,
 	how: 'Start at the top. Do the check, go to what you see, and go on from there. Shares are of all that may be wrong. If a mend does not help, do the next; an answer may have been wrong.',
-	done: (ends: number) => `The tree is worked out. It has ${ends} ${ends === 1 ? 'end' : 'ends'}.`,
+	done: (ends: number) => `The tree is worked out. It has ${counted(ends, 'end', 'ends')}.`,
 	mends: 'Mend',
 	more: (count: number) => `and ${count} more`,
 	cautions: 'Cautions',

@@ -1,3 +1,5 @@
+import { counted } from '../locale/index.ts';
+
 /** The first screen. */
 export const startWords = {
 	quick: 'No sheet? Three taps',
@@ -10,7 +12,7 @@ export const startWords = {
 /** Three taps in place of a sheet. */
 export const quickWords = {
 	count: 'How many fixtures?',
-	countOne: (n: number) => `${n} ${n === 1 ? 'fixture' : 'fixtures'}`,
+	countOne: (n: number) => counted(n, 'fixture', 'fixtures'),
 	linked: 'How are they linked?',
 	links: {
 		desk: { name: 'To a desk', more: 'One line, from one to the next' },

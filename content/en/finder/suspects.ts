@@ -1,9 +1,11 @@
+import { counted } from '../locale/index.ts';
+
 import { led } from './amounts.ts';
 
 /** Round the suspects. */
 export const suspectWords = {
 	title: 'Suspects',
-	fit: (count: number) => (count === 1 ? '1 still fits' : `${count} still fit`),
+	fit: (count: number) => counted(count, 'still fits', 'still fit'),
 	noneFits: 'None fits',
 	show: 'Show all suspects',
 	hide: 'Hide them',

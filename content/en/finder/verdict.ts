@@ -1,3 +1,5 @@
+import { locale } from '../locale/index.ts';
+
 export const verdictWords = {
 	because: {
 		sure: (share: string) => `What you saw leaves ${share} for this.`,
@@ -12,7 +14,7 @@ export const verdictWords = {
 	titleMended: 'Mended',
 	was: 'It was',
 	wasLikely: 'Most likely it was',
-	others: (count: number) => (count === 1 ? 'Or one other' : `Or one of ${count} others`),
+	others: (count: number) => locale.plural(count, 'Or one other', `Or one of ${count} others`),
 	othersSay: 'The same mend clears these too, and nothing that was looked at tells them apart.',
 	ordered: (at: number, of: number, title: string) => `${at} of ${of}: ${title}`,
 	confirm: 'How to tell:',
@@ -33,7 +35,7 @@ export const verdictWords = {
 		'A swap at height, or of anything on mains, is work for the competent person on site. In a show, ask the operator first. Local rules come first.',
 	handOver:
 		'No spare, or still no luck? Mark the fixture. Give it and the log below to whoever looks after the gear, or to a competent repairer. Sockets and mains wiring are for a competent electrician.',
-	asides: (count: number) => (count === 1 ? 'One check was set aside.' : `${count} checks were set aside.`),
+	asides: (count: number) => locale.plural(count, 'One check was set aside.', `${count} checks were set aside.`),
 	bringBack: 'I can do them now',
 	back: 'Back',
 	counted: 'This verdict is counted on this device, and makes the finder look here a little sooner next time.',

@@ -1,3 +1,5 @@
+import { counted, locale } from '../locale/index.ts';
+
 /** The page's words around the drill itself. */
 export const practisePage = {
 	title: 'Find a hidden fault: Prep Bay',
@@ -25,13 +27,13 @@ export const hiddenWords = {
 	begin: 'Begin',
 	opening: 'Hiding something in the rig…',
 	on: (rig: string) => `On ${rig}`,
-	count: (count: number) => (count === 1 ? 'One fault is hidden.' : 'Up to two faults are hidden.'),
+	count: (count: number) => locale.plural(count, 'One fault is hidden.', 'Up to two faults are hidden.'),
 	spent: 'Spent',
 	checks: 'What will you do?',
 	search: 'Search the checks',
 	sorts: 'Kind of check',
 	all: 'All',
-	shown: (count: number) => (count === 1 ? '1 check' : `${count} checks`),
+	shown: (count: number) => counted(count, 'check', 'checks'),
 	noneFound: 'No check has these words. Try fewer.',
 	standing: (time: string) => `Takes ${time}, and the walk there`,
 	needs: (needs: string) => `Needs ${needs}`,

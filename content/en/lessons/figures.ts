@@ -8,6 +8,33 @@ export const figureWords = {
 		'second-plus': 'second +',
 	},
 	plugs: { five: 'five pins', three: 'three pins' },
+	/** What stands in each drawing; two lines where it is broken in two. */
+	drawn: {
+		bond: {
+			pipe: 'rated pipe',
+			clamp: 'rated clamp',
+			bond: ['safety bond,', 'little slack'],
+			point: ['maker’s', 'bond point'],
+		},
+		ways: { floor: 'on the floor', bracket: 'on a bracket', clamp: 'by a clamp' },
+		column: { column: 'in a column', gaps: 'gaps for air', facade: 'behind a facade', screen: 'screen', wall: 'wall' },
+		coil: { tie: 'one tie', plugs: 'plugs free' },
+		throw: { throw: 'throw', pool: 'pool', beam: 'beam angle' },
+		graze: { close: 'close: texture', further: 'further, tilted: smooth' },
+		overlap: { apart: 'too far apart: dark between', closer: 'closer: even' },
+		square: { once: '1 × throw', twice: '2 × throw', all: 'all of it', quarter: '¼ on each' },
+		daisy: { desk: 'desk', in: 'in', out: 'out', terminator: 'terminator' },
+		frame: {
+			break: 'break',
+			startCode: 'start code',
+			reads: 'a lamp at 1 with 9 slots reads these',
+			next: 'the next one starts at 10',
+		},
+		half: { first: 'look here first: between 4 and 5', second: 'then here: 6 is dark' },
+		lead: { leads: 'leads', follow: 'follow' },
+		switches: { switch: 'switch', worth: 'worth' },
+		bands: { band: '{name} ({from} to {to})' },
+	},
 	figures: {
 		bond: {
 			shows:

@@ -1,3 +1,5 @@
+import { counted } from '../locale/index.ts';
+
 /** Words of the reckoners: what is slid, what it comes to, and the sum in words. */
 export const calcWords = {
 	formula: 'The sum',
@@ -58,8 +60,8 @@ export const calcWords = {
 		fit: 'As many as fit',
 		slot: (n: number) => `slot ${n}`,
 		past: (n: number) => `slot ${n}, which is past 512`,
-		slots: (n: number) => (n === 1 ? '1 slot' : `${n} slots`),
-		fixtures: (n: number) => (n === 1 ? '1 fixture' : `${n} fixtures`),
+		slots: (n: number) => counted(n, 'slot', 'slots'),
+		fixtures: (n: number) => counted(n, 'fixture', 'fixtures'),
 	},
 	loads: {
 		formulas: ['loads = fixtures × load of each', 'one line bears 32 unit loads'],

@@ -1,5 +1,6 @@
 /** Words on every lesson's page. */
 export const lessonWords = {
+	pageTitle: (lesson: string) => `${lesson}, a lesson of Prep Bay`,
 	course: 'The course',
 	minutes: (minutes: number) => `${minutes} minutes`,
 	outcome: 'You will be able to',

@@ -1,6 +1,5 @@
 /** The words around the papers: the trainer's page, the learner's, and the printed one. Questions have theirs elsewhere. */
-
-const count = (n: number, one: string, many: string): string => `${n} ${n === 1 ? one : many}`;
+import { counted, locale } from '../locale/index.ts';
 
 /** Said on all three pages. */
 export const paperWords = {
@@ -19,8 +18,8 @@ export const paperWords = {
 	qrHide: 'Hide the QR code',
 	qrAlt: (what: string) => `A QR code that holds the ${what}. The link beside it holds the same.`,
 	qrTooLong: 'This is too much for one QR code. Use the link or the file.',
-	questions: (n: number) => count(n, 'question', 'questions'),
-	minutes: (n: number) => count(n, 'minute', 'minutes'),
+	questions: (n: number) => counted(n, 'question', 'questions'),
+	minutes: (n: number) => counted(n, 'minute', 'minutes'),
 } as const;
 
 /** Reading QR codes with the camera, on the trainer's page and the learner's. */
@@ -89,7 +88,7 @@ export const sitWords = {
 	reviewTitle: 'Before you hand in',
 	reviewCount: (answered: number, open: number, flags: number) =>
 		[
-			count(answered, 'answered', 'answered'),
+			counted(answered, 'answered', 'answered'),
 			open > 0 ? `${open} not answered` : '',
 			flags > 0 ? `${flags} flagged` : '',
 		]
@@ -106,7 +105,7 @@ export const sitWords = {
 	tryAgain: 'Try again',
 	handIn: 'Hand in',
 	handInOpen: (open: number) =>
-		`${count(open, 'question is', 'questions are')} not answered. You can go back, or hand in as it is.`,
+		`${counted(open, 'question is', 'questions are')} not answered. You can go back, or hand in as it is.`,
 	name: 'Your name',
 	nameHint: 'If you like. It goes into your result and nowhere else.',
 	timeLeft: 'Time left',
@@ -149,7 +148,7 @@ export const sitWords = {
 	switchDown: 'down',
 	choose: 'Choose…',
 	benchOpen: 'Open the bench',
-	benchDone: (n: number) => `${count(n, 'thing', 'things')} done on the bench so far.`,
+	benchDone: (n: number) => `${counted(n, 'thing', 'things')} done on the bench so far.`,
 	benchAgain: 'Start it again',
 	right: 'Right',
 	wrong: 'Not right',
@@ -199,7 +198,7 @@ export const trainerWords = {
 	paste: 'A rig sheet, or a link to a bench',
 	pasteUse: 'Use this rig',
 	pasteEmpty: 'Paste the text of a rig sheet, or a link that a bench made.',
-	ownIs: (name: string, n: number) => `${name}, ${count(n, 'fixture', 'fixtures')}`,
+	ownIs: (name: string, n: number) => `${name}, ${counted(n, 'fixture', 'fixtures')}`,
 	topics: 'Topics',
 	topicsHint: 'With none picked, all of them.',
 	kinds: 'Kinds of question',
@@ -230,7 +229,7 @@ export const trainerWords = {
 	notSet: 'Pick what it asks, or leave it as it is. Every answer is worked out as the paper is set.',
 	setIt: 'Set the paper',
 	setting: 'Setting the paper…',
-	isSet: (title: string, n: number, seed: number) => `${title}: ${count(n, 'question', 'questions')}, set ${seed}.`,
+	isSet: (title: string, n: number, seed: number) => `${title}: ${counted(n, 'question', 'questions')}, set ${seed}.`,
 	seed: (n: number) => `Set ${n}`,
 	formShort: { number: 'A number to type.', switches: 'Switches to set.', practical: 'Done on the bench.' },
 	right: 'Right',
@@ -249,16 +248,16 @@ export const trainerWords = {
 	pasteResults: 'Paste links or the text of results',
 	take: 'Take them in',
 	taking: 'Reading…',
-	took: (n: number) => `${count(n, 'result', 'results')} taken in.`,
-	hadAlready: (n: number) => `${count(n, 'result was', 'results were')} here already.`,
-	notRead: (n: number) => `${count(n, 'piece', 'pieces')} could not be read.`,
+	took: (n: number) => `${counted(n, 'result', 'results')} taken in.`,
+	hadAlready: (n: number) => `${counted(n, 'result was', 'results were')} here already.`,
+	notRead: (n: number) => `${counted(n, 'piece', 'pieces')} could not be read.`,
 	alike: (first: string, more: number) => `${first}, and ${more} more like it`,
 	leftOut: (n: number) => `${n} more could not be read, each in another way.`,
 	tookNone: 'Nothing was taken in.',
 	tookPaper: (title: string) => `‘${title}’ is a paper, and is kept with the others.`,
 	refused: 'Could not be read',
 	paper: 'Paper',
-	paperOf: (title: string, set: number, n: number) => `${title}, set ${set}: ${count(n, 'result', 'results')}`,
+	paperOf: (title: string, set: number, n: number) => `${title}, set ${set}: ${counted(n, 'result', 'results')}`,
 	noResults: 'No results here yet. They appear as soon as one is taken in.',
 	table: 'The class',
 	who: 'Who',
@@ -302,10 +301,10 @@ export const trainerWords = {
 	nextTitle: (title: string) => `${title}: again`.slice(0, 60),
 	keepLead: 'Everything stays on this device until you delete it.',
 	keeps: (papers: number, results: number) =>
-		`${count(papers, 'paper', 'papers')} and ${count(results, 'result', 'results')} are kept here.`,
+		`${counted(papers, 'paper', 'papers')} and ${counted(results, 'result', 'results')} are kept here.`,
 	notKept: 'This device keeps nothing for this page. What you do here is gone when it closes: save it to a file.',
 	asideSay: (n: number) =>
-		`${count(n, 'entry', 'entries')} kept here could not be read and ${n === 1 ? 'is' : 'are'} set aside. The rest is all there. You can save or delete what is set aside on the page ‘Kept on this device’.`,
+		`${counted(n, 'entry', 'entries')} kept here could not be read and ${locale.plural(n, 'is', 'are')} set aside. The rest is all there. You can save or delete what is set aside on the page ‘Kept on this device’.`,
 	exportAll: 'Save everything to a file',
 	exportAs: {
 		csv: 'The table as CSV',
@@ -327,7 +326,7 @@ export const trainerWords = {
 	paperDeleteWords: (n: number) =>
 		n === 0
 			? 'The paper is deleted from this device for good.'
-			: `The paper and ${count(n, 'result', 'results')} of it are deleted from this device for good.`,
+			: `The paper and ${counted(n, 'result', 'results')} of it are deleted from this device for good.`,
 	clear: 'Delete everything',
 	clearAsk: 'Delete all papers and results?',
 	clearWords: 'All of it is gone from this device for good. Save it to a file first if it may be wanted.',
@@ -358,13 +357,13 @@ export const printWords = {
 } as const;
 
 const percent = (share: number): number => Math.round(share * 100);
-const two = (figure: number): string => figure.toFixed(2).replace('-', '\u2212');
+const two = (figure: number): string => locale.number(figure, 2).replace('-', '\u2212');
 
 /** What the figures say, in plain sentences. Limits stand where they are used, in `shared/paper/analyse` and `src/features/papers/trainer/learn.ts`. */
 export const learnWords = {
-	people: (n: number) => `${count(n, 'person', 'people')} counted.`,
+	people: (n: number) => `${counted(n, 'person', 'people')} counted.`,
 	leftOut: (n: number) =>
-		`${count(n, 'result is', 'results are')} left out here. ${n === 1 ? 'It is' : 'They are'} listed below, with the reason.`,
+		`${counted(n, 'result is', 'results are')} left out here. ${locale.plural(n, 'It is', 'They are')} listed below, with the reason.`,
 	leftOutHead: 'Not counted',
 	leftOutLead: 'Count any of these with one tap. Leave one out again in the table above.',
 	whichOf: (person: number, of: number) => `${person} of ${of}`,
@@ -395,7 +394,7 @@ export const learnWords = {
 	kr20Alone: (figure: number) => `KR-20 is ${two(figure)}. With so few people its interval cannot be told.`,
 	/** @param people where it may be chance; null where it is no chance */
 	kr20Below: (figure: number, people: number | null) =>
-		`People who did well on one half did no better on the other (KR-20 ${two(figure)}).${people === null ? '' : ` With ${count(people, 'person', 'people')} it may be chance.`}`,
+		`People who did well on one half did no better on the other (KR-20 ${two(figure)}).${people === null ? '' : ` With ${counted(people, 'person', 'people')} it may be chance.`}`,
 	kr20None: 'KR-20 cannot be told yet: it takes two people or more, and scores that differ.',
 	kr20Means: {
 		firm: 'A second paper like it would rank people much the same. You can go by single scores.',
@@ -404,7 +403,7 @@ export const learnWords = {
 	},
 	/** @param questions whole, 1 and more */
 	again: (questions: number) =>
-		`On a second paper just as hard, at least two people in three would come within ${count(questions, 'question', 'questions')} of the score they have here.`,
+		`On a second paper just as hard, at least two people in three would come within ${counted(questions, 'question', 'questions')} of the score they have here.`,
 	right: (right: number, of: number, low: number, high: number) =>
 		`${right} of ${of} had it right. Of all people like these, anything from ${percent(low)} to ${percent(high)} % may know it (95 in 100).`,
 	discrimination: (figure: number) =>
@@ -430,7 +429,7 @@ export const learnWords = {
 		sound: 'Sound',
 	},
 	hint: (people: number) =>
-		`With ${count(people, 'person', 'people')}, take what is said of a question as a hint, not a verdict: chance alone can make a sound one look wrong.`,
+		`With ${counted(people, 'person', 'people')}, take what is said of a question as a hint, not a verdict: chance alone can make a sound one look wrong.`,
 	findingSays: {
 		'too-few': 'With ten people or more it can be said whether the question itself is good.',
 		'upside-down': 'The stronger people got it wrong. It may be read another way than it was meant.',

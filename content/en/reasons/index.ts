@@ -6,4 +6,4 @@
  * {damaged} frames in percent, {spoiled} the same where one cause alone does it, {uneven} cells and what is {seen} of them.
  */
 export { reasons } from './reasons.ts';
-export { stages } from './stages.ts';
+export { slotRaised, stages } from './stages.ts';

@@ -11,3 +11,6 @@ export const stages = {
 	lamp: 'Lamp',
 	light: 'Light',
 } as const;
+
+/** A slot that is up, and how far. */
+export const slotRaised = '{slot} at {level as level}';

@@ -60,6 +60,7 @@ export const fixtureWords = {
 		says: 'With switch 10 down, the other nine are the start address, read as {wiring}. All nine down, this one takes as {allDown}; others may not. With switch 10 up they mean what is below.',
 		wiring: { sum: 'the plain sum', 'sum-plus-one': 'the sum and one more' },
 		head: ['What', 'Switches', 'Up', 'Does'],
+		run: '{from} to {to}',
 		none: 'none',
 	},
 	chart: {

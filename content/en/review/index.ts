@@ -2,7 +2,7 @@
  * Words of the review: small questions on what was learnt, asked again when it is about to fade, and what stands around one question
  * asked by itself. What is asked comes from the papers' kinds; nothing here knows an answer.
  */
-const count = (n: number, one: string, many: string): string => `${n} ${n === 1 ? one : many}`;
+import { counted, locale } from '../locale/index.ts';
 
 /** Around one question asked by itself. */
 export const askWords = {
@@ -21,9 +21,11 @@ export const reviewPage = {
 } as const;
 
 export const reviewWords = {
+	/** What a paper of one question is called: nobody reads it. */
+	paper: 'Review',
 	loading: 'Looking up what is due…',
-	due: (n: number) => `${count(n, 'question', 'questions')} due`,
-	takes: (minutes: number) => `About ${count(minutes, 'minute', 'minutes')}.`,
+	due: (n: number) => `${counted(n, 'question', 'questions')} due`,
+	takes: (minutes: number) => `About ${counted(minutes, 'minute', 'minutes')}.`,
 	start: 'Begin',
 	nothingYet: 'Nothing to go over yet',
 	nothingYetWords: 'Do a lesson’s questions or sit a paper: what you meet there comes back here.',
@@ -55,10 +57,10 @@ export const reviewWords = {
 	comes: (when: string) => `comes ${when}`,
 	when: {
 		now: 'now',
-		minutes: (n: number) => `in ${count(n, 'minute', 'minutes')}`,
-		hours: (n: number) => `in ${count(n, 'hour', 'hours')}`,
-		days: (n: number) => (n === 1 ? 'tomorrow' : `in ${n} days`),
-		months: (n: number) => `in ${count(n, 'month', 'months')}`,
+		minutes: (n: number) => `in ${counted(n, 'minute', 'minutes')}`,
+		hours: (n: number) => `in ${counted(n, 'hour', 'hours')}`,
+		days: (n: number) => (n === 1 ? 'tomorrow' : `in ${counted(n, 'day', 'days')}`),
+		months: (n: number) => `in ${counted(n, 'month', 'months')}`,
 	},
 	kept: 'What is kept',
 	keptWords: 'It is kept on this device and sent nowhere. Export it to carry it to another.',
@@ -73,12 +75,12 @@ export const reviewWords = {
 	keep: 'Keep it',
 	cleared: 'The review is cleared.',
 	exported: 'It is in the file.',
-	imported: (n: number) => `Taken in: ${count(n, 'thing', 'things')} learnt. Where both had one, the later was kept.`,
-	importedDamaged: (n: number) => `${count(n, 'entry', 'entries')} of the file could not be read.`,
+	imported: (n: number) => `Taken in: ${counted(n, 'thing', 'things')} learnt. Where both had one, the later was kept.`,
+	importedDamaged: (n: number) => `${counted(n, 'entry', 'entries')} of the file could not be read.`,
 	damaged: (n: number) =>
 		n === 0
 			? 'What was kept on this device was damaged. It has been set aside, and you start afresh.'
-			: `${count(n, 'entry', 'entries')} kept on this device could not be read and ${n === 1 ? 'was' : 'were'} set aside. The rest is all there.`,
+			: `${counted(n, 'entry', 'entries')} kept on this device could not be read and ${locale.plural(n, 'was', 'were')} set aside. The rest is all there.`,
 	saveAside: 'Save what was set aside',
 	asideName: 'prep-bay-review-set-aside.json',
 	notKept: 'This device keeps nothing for this page, so what is learnt is gone when it closes.',

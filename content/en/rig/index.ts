@@ -4,11 +4,12 @@
  *
  * - a fact in braces stands as it is: {slot}
  * - `as` says what kind of thing it is, and so how it is worded: {value as level}, {cables as cables}
- * - a question mark picks one of two words by count, the first for one (a list counts its length): {cables?cable|cables}
+ * - a question mark picks a word by count, one for each plural the language has (a list counts its length): {cables?cable|cables}
  * - square brackets hold a part that is left out while any fact in it is empty: false, null, 0, no text, no list
  *
  * A fact at the start of a sentence gets its capital by itself.
  */
+export { colourNames, colourWith } from './colours.ts';
 export { cableChanges, events, settingChange } from './events.ts';
 export {
 	amounts,

@@ -1,5 +1,5 @@
-/** How lists are strung together. `more` is what stands for the rest of a long one. */
-export const listWords = { comma: ', ', and: ' and ', to: ' to ', more: '{count} more' } as const;
+/** What stands between things in a row, in a stretch from one to another, and for the rest of a long list. */
+export const listWords = { comma: ', ', to: ' to ', more: '{count} more' } as const;
 
 /** Sockets, by their ids: a fixture’s two, a splitter’s input, and what a desk’s or a splitter’s output is called. */
 export const sockets = { in: 'data in', out: 'data out', output: 'output {id}', at: '{device}, {socket}' } as const;

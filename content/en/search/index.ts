@@ -1,3 +1,5 @@
+import { counted, locale } from '../locale/index.ts';
+
 /** The search page's words. */
 export const searchPage = {
 	title: 'Look it up: Prep Bay',
@@ -11,12 +13,14 @@ export const searchPage = {
 		'What can be searched could not be fetched, and this device has not kept it yet. Open the page once with a network, then it is kept.',
 	label: 'What are you looking for?',
 	hint: 'Results follow as you type. Enter goes to the first.',
-	results: (count: number) => (count === 1 ? '1 result' : `${count} results`),
+	results: (count: number) => counted(count, 'result', 'results'),
 	most: (shown: number, count: number) => `The first ${shown} of ${count} results`,
 	near: (count: number) =>
-		count === 1
-			? 'No place has all of those words. The nearest one follows. If a light is in trouble, ask the finder.'
-			: `No place has all of those words. The nearest ${count} follow. If a light is in trouble, ask the finder.`,
+		locale.plural(
+			count,
+			'No place has all of those words. The nearest one follows. If a light is in trouble, ask the finder.',
+			`No place has all of those words. The nearest ${count} follow. If a light is in trouble, ask the finder.`,
+		),
 	none: (query: string) => `Nothing found for “${query}”. Try one word, or the start of it.`,
 	idle: 'Try “terminator”, “flat”, “address” or “UV”.',
 	leaf: 'Or leaf through',

@@ -1,6 +1,8 @@
 /** Words around every page. */
 export const frame = {
 	name: 'Prep Bay',
+	/** For those who keep the site among their applications. */
+	description: 'Practise, set up and fault-find LED fixtures on simulated gear, with no network.',
 	skip: 'Skip to the page',
 	homeLink: 'Prep Bay, home',
 	navLabel: 'Site',

@@ -1,5 +1,5 @@
 /** Words for what is kept on the device, of whatever kind, and for the page where all of it is listed. */
-const count = (n: number, one: string, many: string): string => `${n} ${n === 1 ? one : many}`;
+import { counted, locale } from '../locale/index.ts';
 
 /** Around the page. */
 export const keptPage = {
@@ -63,13 +63,13 @@ export const keptWords = {
 	at: (when: string) => `Set aside ${when}.`,
 	records: 'Papers and results of your class',
 	recordsOf: (papers: number, results: number) =>
-		`${count(papers, 'paper', 'papers')} and ${count(results, 'result', 'results')}`,
+		`${counted(papers, 'paper', 'papers')} and ${counted(results, 'result', 'results')}`,
 	recordAside: (from: string) => `A record of the class: ${from}`,
 	recordsGone: 'The papers and results could not be read just now. They are left as they are. Load the page again.',
 	other: 'Something another version of Prep Bay keeps',
 	many: (n: number) => `${n} of them`,
 	size: (bytes: number) =>
-		bytes < 1000 ? count(bytes, 'byte', 'bytes') : `${(bytes / 1000).toFixed(bytes < 9950 ? 1 : 0)} kB`,
+		bytes < 1000 ? counted(bytes, 'byte', 'bytes') : `${locale.number(bytes / 1000, bytes < 9950 ? 1 : 0)} kB`,
 	save: 'Save to a file',
 	saveOne: (what: string) => `Save to a file: ${what}`,
 	remove: 'Delete',

@@ -1,6 +1,6 @@
 import type { ComponentChildren, JSX } from 'preact';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
-import { benchWords } from '../../../content/en/bench/index.ts';
+import { benchWords } from '#words/bench/index.ts';
 import type { Hand as Touch } from '../../../sim/drill/index.ts';
 import { Button, Live, Notice } from '../../ui/index.ts';
 import { type OnFrame, type RigClock, type RigStore, runClock, useRig } from '../rig/index.ts';

@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useId, useState } from 'preact/hooks';
-import { breakWords } from '../../../content/en/bench/index.ts';
+import { breakWords } from '#words/bench/index.ts';
 import type { SheetCable } from '../../../shared/sheet/index.ts';
 import type { Unit } from '../../../sim/rig/index.ts';
 import { Button, Toggle } from '../../ui/index.ts';

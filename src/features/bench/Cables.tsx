@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useId, useRef, useState } from 'preact/hooks';
-import { cableWords } from '../../../content/en/bench/index.ts';
+import { cableWords } from '#words/bench/index.ts';
 import { type Port, portsOf, type SheetCable } from '../../../shared/sheet/index.ts';
 import type { Rig } from '../../../sim/rig/index.ts';
 import { Button } from '../../ui/index.ts';

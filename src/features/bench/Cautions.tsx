@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { type CautionId, cautions, siteFirst } from '../../../content/en/cautions/index.ts';
+import { type CautionId, cautions, siteFirst } from '#words/cautions/index.ts';
 import { CautionBox } from '../../ui/index.ts';
 
 /** The cautions that apply where this stands, headed to fit there. */

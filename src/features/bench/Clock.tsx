@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
-import { clockWords as words } from '../../../content/en/bench/index.ts';
+import { clockWords as words } from '#words/bench/index.ts';
 import { Toggle } from '../../ui/index.ts';
 import { SPEEDS } from '../rig/index.ts';
 import { timeText } from './log.ts';

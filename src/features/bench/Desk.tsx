@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { deskWords } from '../../../content/en/bench/index.ts';
+import { deskWords } from '#words/bench/index.ts';
 import { LAST_UNIVERSE } from '../../../shared/dmx/index.ts';
 import type { Desk as DeskState } from '../../../sim/rig/index.ts';
 import { Button, Toggle } from '../../ui/index.ts';

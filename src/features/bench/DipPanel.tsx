@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { backWords } from '../../../content/en/bench/index.ts';
+import { backWords } from '#words/bench/index.ts';
 import type { DipPanel as Panel } from '../../../shared/profile/index.ts';
 import type { Sight } from '../../../sim/rig/index.ts';
 import { useBench } from './view.ts';

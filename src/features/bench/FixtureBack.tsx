@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useId } from 'preact/hooks';
-import { backWords } from '../../../content/en/bench/index.ts';
+import { backWords } from '#words/bench/index.ts';
 import { isSwitchedOn } from '../../../sim/fixture/index.ts';
 import { Button, Tape, Toggle } from '../../ui/index.ts';
 import { fixtureLight } from '../../wording/index.ts';

@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { benchWords } from '../../../content/en/bench/index.ts';
+import { benchWords } from '#words/bench/index.ts';
 import { DEVICE } from '../../storage/index.ts';
 import { Button } from '../../ui/index.ts';
 import { holdsRig, useRig } from '../rig/index.ts';

@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { benchWords, noticeWords } from '../../../content/en/bench/index.ts';
+import { benchWords, noticeWords } from '#words/bench/index.ts';
 import { Button, Notice } from '../../ui/index.ts';
 import { IN_PLACE, type Opening, type OpenOther } from './opened.ts';
 import { openAside } from './reopening.ts';

@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { cableWords, handWords as words } from '../../../content/en/bench/index.ts';
+import { cableWords, handWords as words } from '#words/bench/index.ts';
 import { Button } from '../../ui/index.ts';
 import { cableName, portText } from '../../wording/index.ts';
 import { layEvent } from './hand.ts';

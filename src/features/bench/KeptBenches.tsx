@@ -1,6 +1,7 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { asideWords as words } from '../../../content/en/bench/index.ts';
+import { asideWords as words } from '#words/bench/index.ts';
+import { locale } from '#words/locale/index.ts';
 import { dropText, saveText, tellKept } from '../../storage/index.ts';
 import { Button, Dialog, Notice } from '../../ui/index.ts';
 import { type Aside, asideList, asideText } from '../rig/index.ts';
@@ -13,8 +14,6 @@ interface Props {
 	openOther: OpenOther;
 	onClose: () => void;
 }
-
-const when = new Intl.DateTimeFormat('en-GB', { dateStyle: 'medium', timeStyle: 'short' });
 
 /** What a bench is called in a list. */
 function nameOf({ about, isNewer }: Aside): string {
@@ -55,7 +54,7 @@ export default function KeptBenches({ storage, openOther, onClose }: Props): JSX
 								<strong>{name}</strong>
 								<br />
 								{each.isTheirs && `${words.theirs} `}
-								{words.why[each.why]} {each.at !== null && words.at(when.format(each.at))}
+								{words.why[each.why]} {each.at !== null && words.at(locale.date(each.at))}
 							</p>
 							<div class="bench-ways">
 								<Button aria-label={words.backOne(name)} onClick={() => bringBack(each.id)}>

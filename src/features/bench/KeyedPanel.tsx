@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useRef, useState } from 'preact/hooks';
-import { backWords } from '../../../content/en/bench/index.ts';
+import { backWords } from '#words/bench/index.ts';
 import type { Key, KeyedPanel as Panel } from '../../../shared/profile/index.ts';
 import type { Sight } from '../../../sim/rig/index.ts';
 import { keyFor } from './fixtureBack.ts';

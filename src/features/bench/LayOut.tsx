@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { deskWords, layOutWords } from '../../../content/en/bench/index.ts';
+import { deskWords, layOutWords } from '#words/bench/index.ts';
 import { BUNDLED } from '../../../shared/profile/index.ts';
 import { Button, Dialog, Field } from '../../ui/index.ts';
 import { MOST, type RigStore, withDesk, withFixture, withName, withoutFixture } from '../rig/index.ts';

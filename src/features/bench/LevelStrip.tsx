@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useId, useState } from 'preact/hooks';
-import { deskWords } from '../../../content/en/bench/index.ts';
+import { deskWords } from '#words/bench/index.ts';
 import { formatLevel, middleOf, parseLevel } from '../../../shared/dmx/index.ts';
 import { isInputError } from '../../../shared/error/index.ts';
 import { errorTextLater } from '../../wording/index.ts';

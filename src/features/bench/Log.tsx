@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { benchWords, logWords } from '../../../content/en/bench/index.ts';
+import { benchWords, logWords } from '#words/bench/index.ts';
 import { Button } from '../../ui/index.ts';
 import { eventText } from '../../wording/index.ts';
 import { logLines, timeText } from './log.ts';

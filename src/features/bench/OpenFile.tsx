@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useRef, useState } from 'preact/hooks';
-import { fileWords } from '../../../content/en/bench/index.ts';
+import { fileWords } from '#words/bench/index.ts';
 import { Button, Notice } from '../../ui/index.ts';
 import type { OpenOther } from './opened.ts';
 import { openFile } from './reopening.ts';

@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useId } from 'preact/hooks';
-import { deskWords } from '../../../content/en/bench/index.ts';
+import { deskWords } from '#words/bench/index.ts';
 import { LAST_SLOT, LAST_UNIVERSE } from '../../../shared/dmx/index.ts';
 import type { Desk, Patch as Line, Unit } from '../../../sim/rig/index.ts';
 import { Button } from '../../ui/index.ts';

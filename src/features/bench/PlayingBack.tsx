@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { playingWords } from '../../../content/en/bench/index.ts';
+import { playingWords } from '#words/bench/index.ts';
 import { Button, Notice } from '../../ui/index.ts';
 
 interface Props {

@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useId } from 'preact/hooks';
-import { remoteWords } from '../../../content/en/bench/index.ts';
+import { remoteWords } from '#words/bench/index.ts';
 import type { RemoteButton } from '../../../sim/event/index.ts';
 import { Button, Toggle } from '../../ui/index.ts';
 import { namedButtons, PERSON, sightLines } from './remote.ts';

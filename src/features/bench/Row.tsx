@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useRef } from 'preact/hooks';
-import { backWords, benchWords, rowWords } from '../../../content/en/bench/index.ts';
+import { backWords, benchWords, rowWords } from '#words/bench/index.ts';
 import { Tape } from '../../ui/index.ts';
 import { CableLines } from './CableLines.tsx';
 import { briefLight } from './fixtureBack.ts';

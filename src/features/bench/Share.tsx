@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import { asideWords, fileWords, shareWords } from '../../../content/en/bench/index.ts';
+import { asideWords, fileWords, shareWords } from '#words/bench/index.ts';
 import { saveText } from '../../storage/index.ts';
 import { Button, Dialog, Field, Live } from '../../ui/index.ts';
 import { benchText, fitForKeeping, linkOf, type RigStore, takePlace } from '../rig/index.ts';

@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { socketWords } from '../../../content/en/bench/index.ts';
+import { socketWords } from '#words/bench/index.ts';
 import type { Port } from '../../../shared/sheet/index.ts';
 import { cableName, portText } from '../../wording/index.ts';
 import { inSocket, pressSocket } from './hand.ts';

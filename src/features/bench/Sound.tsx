@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useEffect, useId, useState } from 'preact/hooks';
-import { soundWords } from '../../../content/en/bench/index.ts';
+import { soundWords } from '#words/bench/index.ts';
 import { Button, Toggle } from '../../ui/index.ts';
 import { useBench } from './view.ts';
 

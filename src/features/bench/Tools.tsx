@@ -1,6 +1,6 @@
 import type { ComponentType, JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { benchWords } from '../../../content/en/bench/index.ts';
+import { benchWords } from '#words/bench/index.ts';
 import { later } from './view.ts';
 
 const parts: readonly (readonly [keyof typeof benchWords.parts, ComponentType<object>])[] = [

@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useEffect, useMemo, useRef } from 'preact/hooks';
-import { wallLabel } from '../../../content/en/bench/index.ts';
+import { wallLabel } from '#words/bench/index.ts';
 import { type Pace, usePainting } from './usePainting.ts';
 import { useBench } from './view.ts';
 import { type WallLamp, type WallPicture, wallOf } from './wall.ts';

@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { wallWords } from '../../../content/en/bench/index.ts';
+import { wallWords } from '#words/bench/index.ts';
 import { Button, Dialog, Notice } from '../../ui/index.ts';
 import type { Pace } from './usePainting.ts';
 import { later, useBench } from './view.ts';

@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { whyWords } from '../../../content/en/bench/index.ts';
+import { whyWords } from '#words/bench/index.ts';
 import { type Reason, why } from '../../../sim/rig/index.ts';
 import { Dialog } from '../../ui/index.ts';
 import { describeFixture, fixtureName, reasonStage, reasonText } from '../../wording/index.ts';

@@ -1,4 +1,4 @@
-import { tellingWords } from '../../../content/en/bench/index.ts';
+import { tellingWords } from '#words/bench/index.ts';
 import type { Sight } from '../../../sim/rig/index.ts';
 import { describeChange } from '../../wording/index.ts';
 

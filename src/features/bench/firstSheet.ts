@@ -1,3 +1,4 @@
+import { presetNames } from '#words/bench/index.ts';
 import type { SomeSettings } from '../../../shared/profile/index.ts';
 import {
 	noBoxes,
@@ -11,7 +12,7 @@ import {
 /** A bench with nothing on it. */
 export const emptySheet = (): RigSheet => ({
 	version: 1,
-	name: 'Lantern Row Hall',
+	name: presetNames.rig,
 	hall: { width: 16, height: 6 },
 	fixtures: [],
 	desk: null,
@@ -25,7 +26,7 @@ export const emptySheet = (): RigSheet => ({
 /** A battery wash on the floor, switched on, its nine slots unless told otherwise. */
 export const tallow = (n: number, x: number, settings: SomeSettings): SheetFixture => ({
 	id: `wash-${n}`,
-	name: `Wash ${n}`,
+	name: presetNames.wash(n),
 	profile: 'tallow-6',
 	place: { x, y: 0, throw: 3.4, overhead: false },
 	settings,
@@ -71,7 +72,7 @@ export const fourInLine = (): RigSheet => {
 		...emptySheet(),
 		fixtures: at.map(({ i, address }) => tallow(i + 1, 2 + 4 * i, { work: 'line', address })),
 		desk: {
-			name: 'Prep desk',
+			name: presetNames.desk,
 			outputs: [{ id: 'a', universe: 1, on: true }],
 			patch: at.map(({ id, address }) => patchAt(id, 1, address, 'middle')),
 			levels: at.flatMap(({ look, address }) => lineOf(1, address, look)),

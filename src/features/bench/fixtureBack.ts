@@ -1,5 +1,5 @@
-import { backWords, rowWords } from '../../../content/en/bench/index.ts';
-import type { CautionId } from '../../../content/en/cautions/index.ts';
+import { backWords, rowWords } from '#words/bench/index.ts';
+import type { CautionId } from '#words/cautions/index.ts';
 import type { Key } from '../../../shared/profile/index.ts';
 import { hasMains, powerOf } from '../../../sim/fixture/index.ts';
 import type { Rig, Sight } from '../../../sim/rig/index.ts';

@@ -1,3 +1,4 @@
+import { presetNames } from '#words/bench/index.ts';
 import { switchesFor } from '../../../shared/dmx/index.ts';
 import type { SomeSettings } from '../../../shared/profile/index.ts';
 import type { RigSheet, SheetDesk, SheetFixture } from '../../../shared/sheet/index.ts';
@@ -10,7 +11,7 @@ export type PresetId = (typeof PRESET_IDS)[number];
 const bar = (n: number, x: number, settings: SomeSettings): SheetFixture => ({
 	...tallow(n, x, settings),
 	id: `bar-${n}`,
-	name: `Bar ${n}`,
+	name: presetNames.bar(n),
 	profile: 'picket-8',
 	place: { x, y: 5, throw: 2.2, overhead: true },
 	plug: 'wall',
@@ -18,7 +19,7 @@ const bar = (n: number, x: number, settings: SomeSettings): SheetFixture => ({
 
 const old: SheetFixture = {
 	...tallow(2, 13.5, {}),
-	name: 'Old wash',
+	name: presetNames.old,
 	profile: 'cobble',
 	place: { x: 13.5, y: 0, throw: 4.6, overhead: false },
 	switches: [...switchesFor(21, 'sum'), false],
@@ -27,7 +28,7 @@ const old: SheetFixture = {
 };
 
 const desk = (universes: number[], patch: SheetDesk['patch'], levels: SheetDesk['levels'][]): SheetDesk => ({
-	name: 'Prep desk',
+	name: presetNames.desk,
 	outputs: universes.map((universe, i) => ({ id: 'ab'.charAt(i), universe, on: true })),
 	patch,
 	levels: levels.flat(),

@@ -1,4 +1,4 @@
-import { asideWords, fileWords, openingWords } from '../../../content/en/bench/index.ts';
+import { asideWords, fileWords, openingWords } from '#words/bench/index.ts';
 import { type InputError, isInputError } from '../../../shared/error/index.ts';
 import { LINK_BOUNDS } from '../../storage/index.ts';
 import { errorTextLater } from '../../wording/index.ts';

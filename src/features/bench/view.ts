@@ -1,6 +1,6 @@
 import { createContext } from 'preact';
 import { useContext } from 'preact/hooks';
-import { benchWords } from '../../../content/en/bench/index.ts';
+import { benchWords } from '#words/bench/index.ts';
 import type { Hand as Touch } from '../../../sim/drill/index.ts';
 import { laterWith } from '../../ui/index.ts';
 import type { OnFrame, RigStore } from '../rig/index.ts';

@@ -1,4 +1,4 @@
-import { whyWords } from '../../../content/en/bench/index.ts';
+import { whyWords } from '#words/bench/index.ts';
 import type { Reason } from '../../../sim/rig/index.ts';
 
 const cuts: Readonly<Record<string, string>> = whyWords.cuts;

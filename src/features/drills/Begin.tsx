@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { drills, drillWords } from '../../../content/en/drills/index.ts';
+import { drills, drillWords } from '#words/drills/index.ts';
 import type { Drill } from '../../../sim/drill/index.ts';
 import { Button, Notice } from '../../ui/index.ts';
 import { DrillCautions } from './DrillCautions.tsx';

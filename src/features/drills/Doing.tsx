@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
-import { drills, drillWords } from '../../../content/en/drills/index.ts';
+import { drills, drillWords } from '#words/drills/index.ts';
 import { type Drill, type DrillKind, makeDrill } from '../../../sim/drill/index.ts';
 import { drillTask } from '../../wording/index.ts';
 import { drillStore, handsText, type RigStore } from '../rig/index.ts';

@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { type CautionId, cautionIds, cautions, siteFirst } from '../../../content/en/cautions/index.ts';
+import { type CautionId, cautionIds, cautions, siteFirst } from '#words/cautions/index.ts';
 import { CautionBox } from '../../ui/index.ts';
 
 /** The cautions of a drill, in full. */

@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import { drillWords } from '../../../content/en/drills/index.ts';
+import { drillWords } from '#words/drills/index.ts';
 import { Notice } from '../../ui/index.ts';
 import { DrillList, type ListedKind } from '../progress/index.ts';
 import { Fetched } from './Fetched.tsx';

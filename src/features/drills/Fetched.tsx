@@ -1,6 +1,6 @@
 import type { ComponentType, JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { drillWords } from '../../../content/en/drills/index.ts';
+import { drillWords } from '#words/drills/index.ts';
 import { laterWith } from '../../ui/index.ts';
 
 const later = laterWith({ ...drillWords, coming: drillWords.loading }, 'coming');

@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { drillWords, progressWords } from '../../../content/en/drills/index.ts';
+import { drillWords, progressWords } from '#words/drills/index.ts';
 import type { Mark, Task } from '../../../sim/drill/index.ts';
 import { Notice } from '../../ui/index.ts';
 import { conditionText, findingText, harmText } from '../../wording/index.ts';

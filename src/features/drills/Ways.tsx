@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { drillWords } from '../../../content/en/drills/index.ts';
+import { drillWords } from '#words/drills/index.ts';
 import type { Drill, DrillKind } from '../../../sim/drill/index.ts';
 import { DEVICE } from '../../storage/index.ts';
 import { Button, Live } from '../../ui/index.ts';

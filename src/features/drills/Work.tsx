@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { drillWords } from '../../../content/en/drills/index.ts';
+import { drillWords } from '#words/drills/index.ts';
 import type { Mark, Task } from '../../../sim/drill/index.ts';
 import { hintOn, markDrill } from '../../../sim/drill/trusted.ts';
 import { DEVICE } from '../../storage/index.ts';

@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import { useCallback, useEffect, useRef, useState } from 'preact/hooks';
-import { casefileWords } from '../../../content/en/fault-tree/index.ts';
-import { bundledWords } from '../../../content/en/finder/index.ts';
+import { casefileWords } from '#words/fault-tree/index.ts';
+import { bundledWords } from '#words/finder/index.ts';
 import { openEngine, troubleText } from '../../engine/index.ts';
 import { DEVICE, KEPT, textAt } from '../../storage/index.ts';
 import { Button, Live, Notice } from '../../ui/index.ts';

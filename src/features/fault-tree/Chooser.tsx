@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useId } from 'preact/hooks';
-import { casefileWords } from '../../../content/en/fault-tree/index.ts';
+import { casefileWords } from '#words/fault-tree/index.ts';
 import { Button } from '../../ui/index.ts';
 import type { NamedView } from './view.ts';
 

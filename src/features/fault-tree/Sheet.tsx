@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
-import { type CautionId, cautions, siteFirst } from '../../../content/en/cautions/index.ts';
-import { casefileWords } from '../../../content/en/fault-tree/index.ts';
-import { sortWords } from '../../../content/en/finder/index.ts';
+import { type CautionId, cautions, siteFirst } from '#words/cautions/index.ts';
+import { casefileWords } from '#words/fault-tree/index.ts';
+import { sortWords } from '#words/finder/index.ts';
 import { Tape } from '../../ui/index.ts';
 import { shareText, timeText } from '../finder/index.ts';
 import { type CheckNode, type EndNode, MOST_SAID, type TreeNode, type TreeView } from './view.ts';

@@ -1,7 +1,7 @@
 /** What the fault tree does in the worker. */
 
-import { type CautionId, cautionIds } from '../../../content/en/cautions/index.ts';
-import { suspectWords } from '../../../content/en/finder/index.ts';
+import { type CautionId, cautionIds } from '#words/cautions/index.ts';
+import { suspectWords } from '#words/finder/index.ts';
 import { fetched, InputError } from '../../../shared/error/index.ts';
 import { loadRig, RIG_IDS, type RigId, type RigSheet } from '../../../shared/sheet/index.ts';
 import type { PlacedFault } from '../../../sim/event/index.ts';

@@ -1,4 +1,4 @@
-import { type CautionId, cautions, siteFirst } from '../../../content/en/cautions/index.ts';
+import { type CautionId, cautions, siteFirst } from '#words/cautions/index.ts';
 import type { CheckSort, ComplaintKind } from '../../../sim/finder/index.ts';
 
 /** What the worker hands the page: words and numbers. */

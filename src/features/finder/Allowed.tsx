@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { allowWords, finderWords } from '../../../content/en/finder/index.ts';
+import { allowWords, finderWords } from '#words/finder/index.ts';
 import { Button, Dialog, Toggle } from '../../ui/index.ts';
 import { allowsText } from './log.ts';
 import type { FinderStore } from './store.ts';

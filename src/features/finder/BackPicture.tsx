@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
-import type { Spot } from '../../../content/en/checks/index.ts';
-import { pictureWords } from '../../../content/en/finder/index.ts';
+import type { Spot } from '#words/checks/index.ts';
+import { pictureWords } from '#words/finder/index.ts';
 import { PanelParts } from './PanelPicture.tsx';
 import { Part } from './Part.tsx';
 import type { BackParts } from './picture.ts';

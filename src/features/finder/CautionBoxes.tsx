@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useEffect } from 'preact/hooks';
-import { type CautionId, cautions, siteFirst } from '../../../content/en/cautions/index.ts';
+import { type CautionId, cautions, siteFirst } from '#words/cautions/index.ts';
 import { CautionBox } from '../../ui/index.ts';
 
 export interface CautionBoxesProps {

@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { cautionWait } from '../../../content/en/finder/index.ts';
+import { cautionWait } from '#words/finder/index.ts';
 import { laterWith } from '../../ui/index.ts';
 import type { CautionBoxesProps } from './CautionBoxes.tsx';
 

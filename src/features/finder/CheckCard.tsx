@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { checkWords, needWords, sortWords } from '../../../content/en/finder/index.ts';
+import { checkWords, needWords, sortWords } from '#words/finder/index.ts';
 import { Button, Tape } from '../../ui/index.ts';
 import { Cautions } from './Cautions.tsx';
 import { Picture } from './Picture.tsx';

@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { finderWords } from '../../../content/en/finder/index.ts';
+import { finderWords } from '#words/finder/index.ts';
 import type { Learnt } from '../../../sim/finder/index.ts';
 import { later } from './later.ts';
 import type { FinderStore } from './store.ts';

@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { countWords } from '../../../content/en/finder/index.ts';
+import { countWords } from '#words/finder/index.ts';
 import type { Learnt } from '../../../sim/finder/index.ts';
 import { saveText } from '../../storage/index.ts';
 import { Button } from '../../ui/index.ts';

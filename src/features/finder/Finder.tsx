@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { checkWords, finderWords, verdictWords } from '../../../content/en/finder/index.ts';
+import { checkWords, finderWords, verdictWords } from '#words/finder/index.ts';
 import { openEngine } from '../../engine/index.ts';
 import { DEVICE } from '../../storage/index.ts';
 import { Button, Live, Notice } from '../../ui/index.ts';

@@ -1,14 +1,12 @@
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import { led, logWords } from '../../../content/en/finder/index.ts';
+import { led, logWords } from '#words/finder/index.ts';
+import { locale } from '#words/locale/index.ts';
 import { saveText } from '../../storage/index.ts';
 import { Button, Live } from '../../ui/index.ts';
 import { allowsText, logText, seenText, verdictLines } from './log.ts';
 import type { Scene } from './scene.ts';
 import { timeText } from './verdict.ts';
-
-const whenText = (ms: number): string =>
-	new Date(ms).toLocaleString('en-GB', { dateStyle: 'medium', timeStyle: 'short' });
 
 /** The walk so far: to read, and to print, copy or keep. On paper it is all there is of the page. */
 export function Log({ scene: { view, laid, walk, allows } }: { scene: Scene }): JSX.Element | null {
@@ -20,7 +18,7 @@ export function Log({ scene: { view, laid, walk, allows } }: { scene: Scene }): 
 		if (isLost) set(true);
 	}, [isLost]);
 	if (!view || !laid || !walk) return null;
-	const began = whenText(walk.began);
+	const began = locale.date(walk.began);
 	const text = () => logText({ view, rig: laid.name, allows, began });
 	const tell = (words: string) => say(({ turn }) => ({ words, turn: turn + 1 }));
 	return (

@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useId, useState } from 'preact/hooks';
-import { sheetWords } from '../../../content/en/finder/index.ts';
+import { sheetWords } from '#words/finder/index.ts';
 import { Button } from '../../ui/index.ts';
 import type { FinderStore } from './store.ts';
 

@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { complaintWords, fixtureWords, quickWords, startWords } from '../../../content/en/finder/index.ts';
+import { complaintWords, fixtureWords, quickWords, startWords } from '#words/finder/index.ts';
 import type { ComplaintKind } from '../../../sim/finder/index.ts';
 import { Button, Tape } from '../../ui/index.ts';
 import { Allowed } from './Allowed.tsx';

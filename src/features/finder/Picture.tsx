@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import type { Spot } from '../../../content/en/checks/index.ts';
+import type { Spot } from '#words/checks/index.ts';
 import { BackPicture } from './BackPicture.tsx';
 import type { BackParts, Picture as Shown } from './picture.ts';
 import { Cable, Desk, Front, Hall, Remote, Wall } from './ScenePictures.tsx';

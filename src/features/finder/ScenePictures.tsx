@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { pictureWords } from '../../../content/en/finder/index.ts';
+import { pictureWords } from '#words/finder/index.ts';
 import { Part } from './Part.tsx';
 
 /** The lenses, from in front. */

@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { bundledWords, quickWords, startWords } from '../../../content/en/finder/index.ts';
+import { bundledWords, quickWords, startWords } from '#words/finder/index.ts';
 import type { QuickLink } from '../../../shared/sheet/index.ts';
 import { Button, Tape } from '../../ui/index.ts';
 import { Choices } from './Choices.tsx';

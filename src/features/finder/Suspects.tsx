@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useEffect, useId, useState } from 'preact/hooks';
-import { suspectWords } from '../../../content/en/finder/index.ts';
+import { suspectWords } from '#words/finder/index.ts';
 import { Button, Tape } from '../../ui/index.ts';
 import { Bar } from './Bar.tsx';
 import { lineOf, part, shareText } from './verdict.ts';

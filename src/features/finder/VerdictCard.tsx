@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { allowWords, checkWords, finderWords, verdictWords } from '../../../content/en/finder/index.ts';
+import { allowWords, checkWords, finderWords, verdictWords } from '#words/finder/index.ts';
 import { Button, Notice, Tape } from '../../ui/index.ts';
 import { Cautions } from './Cautions.tsx';
 import { Picture } from './Picture.tsx';

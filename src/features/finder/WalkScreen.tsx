@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { finderWords, quickWords, startWords } from '../../../content/en/finder/index.ts';
+import { finderWords, quickWords, startWords } from '#words/finder/index.ts';
 import { useUnderWay } from '../../site/updates/index.ts';
 import { Button } from '../../ui/index.ts';
 import { Allowed } from './Allowed.tsx';

@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { checkWords } from '../../../content/en/finder/index.ts';
+import { checkWords } from '#words/finder/index.ts';
 import { later } from './later.ts';
 import type { CheckView } from './view.ts';
 

@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { amountWords, whyWords } from '../../../content/en/finder/index.ts';
+import { amountWords, whyWords } from '#words/finder/index.ts';
 import { Bar } from './Bar.tsx';
 import { shareText, timeText } from './verdict.ts';
 import type { CheckView } from './view.ts';

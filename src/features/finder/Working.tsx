@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { checkWords, finderWords } from '../../../content/en/finder/index.ts';
+import { checkWords, finderWords } from '#words/finder/index.ts';
 import type { Stage } from './view.ts';
 
 /** What the finder is at, while there is nothing else to show. */

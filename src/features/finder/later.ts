@@ -1,4 +1,4 @@
-import { partWait } from '../../../content/en/finder/index.ts';
+import { partWait } from '#words/finder/index.ts';
 import { laterWith } from '../../ui/index.ts';
 
 /** A part of the finder whose script is fetched when it is first drawn. */

@@ -1,4 +1,4 @@
-import { allowWords, logWords } from '../../../content/en/finder/index.ts';
+import { allowWords, logWords } from '#words/finder/index.ts';
 import { timeText, titleOf } from './verdict.ts';
 import type { LogLineView, WalkView } from './view.ts';
 import type { Allows } from './walk.ts';

@@ -1,4 +1,4 @@
-import type { Spot } from '../../../content/en/checks/index.ts';
+import type { Spot } from '#words/checks/index.ts';
 import {
 	type DeviceKind,
 	devicesOf,

@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
-import { finderWords, quickWords } from '../../../content/en/finder/index.ts';
+import { finderWords, quickWords } from '#words/finder/index.ts';
 import { type ComplaintKind, learn } from '../../../sim/finder/index.ts';
 import { type Ask, Refused, troubleText } from '../../engine/index.ts';
 import type { Store } from '../../storage/index.ts';

@@ -1,4 +1,4 @@
-import { amountWords, suspectWords, verdictWords } from '../../../content/en/finder/index.ts';
+import { amountWords, suspectWords, verdictWords } from '#words/finder/index.ts';
 import type { MendView, SuspectView, VerdictView } from './view.ts';
 import type { Allows, Spare } from './walk.ts';
 

@@ -1,7 +1,7 @@
-import type { CautionId } from '../../../content/en/cautions/index.ts';
-import { checks, mendTried } from '../../../content/en/checks/index.ts';
-import { unknown } from '../../../content/en/faults/index.ts';
-import { standInWords, suspectWords } from '../../../content/en/finder/index.ts';
+import type { CautionId } from '#words/cautions/index.ts';
+import { checks, mendTried } from '#words/checks/index.ts';
+import { unknown } from '#words/faults/index.ts';
+import { standInWords, suspectWords } from '#words/finder/index.ts';
 import type { RigSheet } from '../../../shared/sheet/index.ts';
 import {
 	type Bench,

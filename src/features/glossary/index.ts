@@ -3,7 +3,8 @@
  * next. Words come from `content/en/glossary`; the page carries no script.
  */
 
-import { type Term, termSeen, termSources } from '../../../content/en/glossary/index.ts';
+import { type Term, termSeen, termSources } from '#words/glossary/index.ts';
+import { locale } from '#words/locale/index.ts';
 
 /** A term as it is shown. */
 export interface ShownTerm {
@@ -34,7 +35,7 @@ export function byLetter(terms: readonly Term[]): { readonly letter: string; rea
 	}
 	return [...letters]
 		.map(([letter, list]) => ({ letter, terms: list }))
-		.sort((a, b) => a.letter.localeCompare(b.letter));
+		.sort((a, b) => locale.compare(a.letter, b.letter));
 }
 
 /** Where a term comes from, and how that was come by where the standard itself was not read. */

@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import { useId, useState } from 'preact/hooks';
-import { bundledWords } from '../../../content/en/finder/index.ts';
-import { hiddenWords } from '../../../content/en/hidden-faults/index.ts';
+import { bundledWords } from '#words/finder/index.ts';
+import { hiddenWords } from '#words/hidden-faults/index.ts';
 import { Button, Field, Toggle } from '../../ui/index.ts';
 import { type DrillOf, SEEDS } from './view.ts';
 

@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import { useId, useMemo, useState } from 'preact/hooks';
-import { needWords, sortWords } from '../../../content/en/finder/index.ts';
-import { hiddenWords } from '../../../content/en/hidden-faults/index.ts';
+import { needWords, sortWords } from '#words/finder/index.ts';
+import { hiddenWords } from '#words/hidden-faults/index.ts';
 import type { CheckSort } from '../../../sim/finder/index.ts';
 import { Button, Field, Tape } from '../../ui/index.ts';
 import { Cautions, timeText } from '../finder/index.ts';

@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { hiddenWords } from '../../../content/en/hidden-faults/index.ts';
+import { hiddenWords } from '#words/hidden-faults/index.ts';
 import { Button, Live } from '../../ui/index.ts';
 
 /** Copies the page's own address, which asks for this drill and holds no answer. */

@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { hiddenWords } from '../../../content/en/hidden-faults/index.ts';
+import { hiddenWords } from '#words/hidden-faults/index.ts';
 import type { Ask } from '../../engine/index.ts';
 import { useUnderWay } from '../../site/updates/index.ts';
 import { DEVICE } from '../../storage/index.ts';

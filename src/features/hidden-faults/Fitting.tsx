@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { hiddenWords } from '../../../content/en/hidden-faults/index.ts';
+import { hiddenWords } from '#words/hidden-faults/index.ts';
 import { shareText } from '../finder/index.ts';
 import type { StandView } from './view.ts';
 

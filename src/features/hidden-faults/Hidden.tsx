@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import { useCallback, useEffect, useState } from 'preact/hooks';
-import { bundledWords } from '../../../content/en/finder/index.ts';
-import { hiddenWords } from '../../../content/en/hidden-faults/index.ts';
+import { bundledWords } from '#words/finder/index.ts';
+import { hiddenWords } from '#words/hidden-faults/index.ts';
 import { openEngine, troubleText } from '../../engine/index.ts';
 import { Live, Notice } from '../../ui/index.ts';
 import { Begin } from './Begin.tsx';

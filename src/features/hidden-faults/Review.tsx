@@ -1,6 +1,7 @@
 import type { JSX } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
-import { hiddenWords, judgedWords } from '../../../content/en/hidden-faults/index.ts';
+import { hiddenWords, judgedWords } from '#words/hidden-faults/index.ts';
+import { locale } from '#words/locale/index.ts';
 import { Notice, Tape } from '../../ui/index.ts';
 import { timeText } from '../finder/index.ts';
 import type { JudgedView, ReviewView } from './view.ts';
@@ -65,7 +66,7 @@ function Step({ step }: { step: JudgedView }): JSX.Element {
 			</p>
 			<p class="hidden-why">
 				{judgedWords[judged].says} {better !== null && `${hiddenWords.better(better)} `}
-				{hiddenWords.doubt(before.toFixed(1), after.toFixed(1))}
+				{hiddenWords.doubt(locale.number(before, 1), locale.number(after, 1))}
 			</p>
 		</li>
 	);

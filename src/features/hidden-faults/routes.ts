@@ -1,7 +1,7 @@
 /** What hidden faults do in the worker. */
 
-import type { CautionId } from '../../../content/en/cautions/index.ts';
-import { suspectWords } from '../../../content/en/finder/index.ts';
+import type { CautionId } from '#words/cautions/index.ts';
+import { suspectWords } from '#words/finder/index.ts';
 import { InputError } from '../../../shared/error/index.ts';
 import { loadRig, RIG_IDS, type RigId } from '../../../shared/sheet/index.ts';
 import type { PlacedFault } from '../../../sim/event/index.ts';

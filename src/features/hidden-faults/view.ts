@@ -1,4 +1,4 @@
-import type { CautionId } from '../../../content/en/cautions/index.ts';
+import type { CautionId } from '#words/cautions/index.ts';
 import type { Need } from '../../../sim/fault/index.ts';
 import type { CheckSort, ReviewedStep } from '../../../sim/finder/index.ts';
 

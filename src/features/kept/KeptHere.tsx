@@ -1,12 +1,11 @@
 import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { keptWords as words } from '../../../content/en/storage/index.ts';
+import { locale } from '#words/locale/index.ts';
+import { keptWords as words } from '#words/storage/index.ts';
 import { DEVICE, followKept, isReadable, mayHoldRecords, saveText, tellKept } from '../../storage/index.ts';
 import { Button, Live, Notice, Tape } from '../../ui/index.ts';
 import { asideLines, bytesOf, forget, type KeptLine, keptLines, textOf } from './list.ts';
 import type { RecordLines } from './records.ts';
-
-const when = new Intl.DateTimeFormat('en-GB', { dateStyle: 'medium', timeStyle: 'short' });
 
 /** One thing in a list, and what can be done with it. */
 interface Line {
@@ -38,7 +37,7 @@ const aside = (): Line[] =>
 	asideLines(DEVICE).map(({ key, of, why, at, bytes, text }) => ({
 		key,
 		name: words.ofAside[of],
-		says: [words.why[why], ...(at === null ? [] : [words.at(when.format(at))])].join(' '),
+		says: [words.why[why], ...(at === null ? [] : [words.at(locale.date(at))])].join(' '),
 		bytes,
 		file: `${of}-set-aside`,
 		text: () => text,

@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
-import { lessonWords as words } from '../../../content/en/lessons/index.ts';
+import { lessonWords as words } from '#words/lessons/index.ts';
 import { Button } from '../../ui/index.ts';
 import { AskOne, askPapers } from '../papers/index.ts';
 import type { Check } from './checks.ts';

@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { lessonWords as words } from '../../../content/en/lessons/index.ts';
+import { lessonWords as words } from '#words/lessons/index.ts';
 import { Button, Notice, SaidAbove } from '../../ui/index.ts';
 import { Fetched } from '../drills/index.ts';
 import type { Manual, PracticeData } from './practice.ts';

@@ -1,4 +1,4 @@
-import type { Case } from '../../../content/en/lessons/index.ts';
+import type { Case } from '#words/lessons/index.ts';
 import { InputError } from '../../../shared/error/index.ts';
 import type { RigEvent } from '../../../sim/event/index.ts';
 import { finderOn, hiddenRig, makeFaultDrill, openBench } from '../../../sim/finder/index.ts';

@@ -1,4 +1,4 @@
-import { PART_IDS, type PartId, type Plan, parts } from '../../../content/en/lessons/index.ts';
+import { PART_IDS, type PartId, type Plan, parts } from '#words/lessons/index.ts';
 import { InputError } from '../../../shared/error/index.ts';
 import type { Lesson } from './schema.ts';
 

@@ -1,5 +1,5 @@
-import { cautions } from '../../../content/en/cautions/index.ts';
-import { lessonWords as words } from '../../../content/en/lessons/index.ts';
+import { cautions } from '#words/cautions/index.ts';
+import { lessonWords as words } from '#words/lessons/index.ts';
 import { profileFor, type RigSheet } from '../../../shared/sheet/index.ts';
 import type { Task } from '../../../sim/drill/index.ts';
 import type { RigEvent } from '../../../sim/event/index.ts';

@@ -1,7 +1,7 @@
 import type { ComponentChildren, JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { paperWords, sitWords } from '../../../content/en/papers/index.ts';
-import { askWords } from '../../../content/en/review/index.ts';
+import { paperWords, sitWords } from '#words/papers/index.ts';
+import { askWords } from '#words/review/index.ts';
 import type { Answer, PaperRecipeInput } from '../../../shared/paper/index.ts';
 import type { Ask } from '../../engine/index.ts';
 import { Button, Notice } from '../../ui/index.ts';

@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useId, useState } from 'preact/hooks';
-import { paperWords } from '../../../content/en/papers/index.ts';
+import { paperWords } from '#words/papers/index.ts';
 import { saveText } from '../../storage/index.ts';
 import { Button, Live } from '../../ui/index.ts';
 import { later } from './asking.ts';

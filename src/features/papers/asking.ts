@@ -1,4 +1,4 @@
-import { paperWords } from '../../../content/en/papers/index.ts';
+import { paperWords } from '#words/papers/index.ts';
 import { openEngine, troubleText as textOf } from '../../engine/index.ts';
 import { laterWith } from '../../ui/index.ts';
 

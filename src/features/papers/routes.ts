@@ -1,7 +1,7 @@
 /** What papers do in the worker: setting, marking, reading what came in, and looking for codes in pictures. */
 
 import * as v from 'valibot';
-import { topicNames } from '../../../content/en/papers/index.ts';
+import { topicNames } from '#words/papers/index.ts';
 import { type ErrorFacts, fetched, InputError } from '../../../shared/error/index.ts';
 import {
 	groundOf,

@@ -1,4 +1,4 @@
-import { levelNames, topicNames } from '../../../content/en/papers/index.ts';
+import { levelNames, topicNames } from '#words/papers/index.ts';
 import {
 	type Answers,
 	type Ask,

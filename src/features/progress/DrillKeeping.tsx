@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { progressWords } from '../../../content/en/drills/index.ts';
+import { progressWords } from '#words/drills/index.ts';
 import { DEVICE, Keeping } from '../../storage/index.ts';
 import { changeProgress, importProgress, type Opened } from './keep.ts';
 import { merged, NO_PROGRESS, type Progress, progressText } from './result.ts';

@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import { drillWords, levels, progressWords } from '../../../content/en/drills/index.ts';
+import { drillWords, levels, progressWords } from '#words/drills/index.ts';
 import { DEVICE, Trouble } from '../../storage/index.ts';
 import { Button, Live, Tape } from '../../ui/index.ts';
 import { DrillKeeping } from './DrillKeeping.tsx';

@@ -1,4 +1,4 @@
-import { addressWords as words } from '../../../content/en/reference/index.ts';
+import { addressWords as words } from '#words/reference/index.ts';
 import {
 	addressOf,
 	DIP_REACH,

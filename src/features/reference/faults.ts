@@ -1,6 +1,6 @@
-import { cautionIds, cautions, siteFirst } from '../../../content/en/cautions/index.ts';
-import { fixtures } from '../../../content/en/fixtures/index.ts';
-import { cautionWords, faultWords } from '../../../content/en/reference/index.ts';
+import { cautionIds, cautions, siteFirst } from '#words/cautions/index.ts';
+import { fixtures } from '#words/fixtures/index.ts';
+import { cautionWords, faultWords } from '#words/reference/index.ts';
 import { BUNDLED } from '../../../shared/profile/index.ts';
 import { bundledRig, quickSheet, RIG_IDS, type RigSheet } from '../../../shared/sheet/index.ts';
 import { FAULTS, type Fault, type FaultFamily, MENDS } from '../../../sim/fault/index.ts';

@@ -1,5 +1,6 @@
-import { fixtures } from '../../../content/en/fixtures/index.ts';
-import { fixtureWords } from '../../../content/en/reference/index.ts';
+import { fixtures } from '#words/fixtures/index.ts';
+import { locale } from '#words/locale/index.ts';
+import { fixtureWords } from '#words/reference/index.ts';
 import { formatLevel, middleOf } from '../../../shared/dmx/index.ts';
 import { beamOf, edgeSpacing, luxAside, poolDiameter } from '../../../shared/optics/index.ts';
 import { batteryHours, CAUTIOUS_SHARE, chargeHours, fullWatts, mainsWatts } from '../../../shared/power/index.ts';
@@ -32,8 +33,8 @@ const { facts: words } = fixtureWords;
 /** The throw that pools are told at, metres: what a ready-made bench stands at. */
 const THROW = 3;
 
-const tenth = (n: number): string => (Math.round(n * 10) / 10).toString();
-const hundredth = (n: number): string => n.toFixed(2);
+const tenth = (n: number): string => locale.number(Math.round(n * 10) / 10);
+const hundredth = (n: number): string => locale.number(n, 2);
 const yes = (is: boolean): string => (is ? words.yes : words.no);
 
 /** The figures of one fixture, read off its profile or worked out from it. */
@@ -70,7 +71,7 @@ export function factTable(profile: Profile): ReferenceTable {
 		['pool', metres(poolDiameter(THROW, beam))],
 		['lux', fill(words.lux, { n: Math.round(luxAside(beamOf(profile), THROW, 0)) })],
 		['spacing', metres(edgeSpacing(THROW, beam))],
-		['loads', `${profile.unitLoads}`],
+		['loads', locale.number(profile.unitLoads)],
 		['follows', words.follows[profile.follows]],
 		['sensor', yes(profile.sensor)],
 		['microphone', yes(profile.microphone)],

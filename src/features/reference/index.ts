@@ -4,7 +4,7 @@
  * are found by pressing keys on the fixture's own machine. No script goes with the pages.
  */
 
-import { pageWords, referenceFrame } from '../../../content/en/reference/index.ts';
+import { pageWords, referenceFrame } from '#words/reference/index.ts';
 import { fill } from '../../wording/index.ts';
 import { fitSection, nextSection, switchSection, weightSection } from './addresses.ts';
 import { cautionSection, faultSections } from './faults.ts';

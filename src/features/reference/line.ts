@@ -1,4 +1,5 @@
-import { levelWords, lineWords } from '../../../content/en/reference/index.ts';
+import { locale } from '#words/locale/index.ts';
+import { levelWords, lineWords } from '#words/reference/index.ts';
 import {
 	breakToBreak,
 	E131,
@@ -28,7 +29,7 @@ const THREE = 3;
 const UNIVERSES = [...Array.from({ length: 16 }, (_, i) => i + 1), 100, 255, 256, 257, 511, 512, 1000, LAST_UNIVERSE];
 const RATES = [24, 64, 128, 256, LAST_SLOT];
 
-const us = (n: number): string => fill(lineWords.timing.microseconds, { n: n.toLocaleString('en-GB') });
+const us = (n: number): string => fill(lineWords.timing.microseconds, { n: locale.thousands(n) });
 const seconds = (n: number): string => fill(lineWords.timing.seconds, { n });
 
 export function pinSection(): ReferenceSection {
@@ -104,7 +105,11 @@ export function timingSection(): ReferenceSection {
 			{
 				caption: lineWords.timing.rateCaption,
 				head: lineWords.timing.rateHead,
-				rows: RATES.map((slots) => [`${slots}`, us(breakToBreak(slots)), refreshRate(slots).toFixed(1)]),
+				rows: RATES.map((slots) => [
+					locale.number(slots),
+					us(breakToBreak(slots)),
+					locale.number(refreshRate(slots), 1),
+				]),
 				look: 'grid',
 			},
 		],

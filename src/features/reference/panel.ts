@@ -1,5 +1,5 @@
-import { fixtureWords as words } from '../../../content/en/reference/index.ts';
-import { keyNames } from '../../../content/en/rig/index.ts';
+import { fixtureWords as words } from '#words/reference/index.ts';
+import { keyNames } from '#words/rig/index.ts';
 import { addressOf, switchesUp, upSwitches } from '../../../shared/dmx/index.ts';
 import type {
 	DipPanel,
@@ -88,7 +88,7 @@ export function switchTables(profile: Profile, panel: DipPanel): ReferenceTable[
 			rows: panel.fields.flatMap(({ title, switches, choices }) =>
 				choices.map(({ title: choice }, n) => [
 					title,
-					switches.length > 1 ? `${switches[0]} to ${switches.at(-1)}` : `${switches[0]}`,
+					switches.length > 1 ? fill(words.switches.run, { from: switches[0], to: switches.at(-1) }) : `${switches[0]}`,
 					upOf(switches, n),
 					choice,
 				]),

@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useEffect, useMemo, useState } from 'preact/hooks';
-import { reviewWords as words } from '../../../content/en/review/index.ts';
+import { reviewWords as words } from '#words/review/index.ts';
 import { isInputError } from '../../../shared/error/index.ts';
 import { DEVICE, Keeping, Trouble } from '../../storage/index.ts';
 import { Live } from '../../ui/index.ts';

@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
-import { reviewWords as words } from '../../../content/en/review/index.ts';
+import { reviewWords as words } from '#words/review/index.ts';
 import { Button } from '../../ui/index.ts';
 import { type Outcome, skillOf } from '../deck/index.ts';
 import { AskOne, askPapers } from '../papers/index.ts';

@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { reviewWords as words } from '../../../content/en/review/index.ts';
+import { reviewWords as words } from '#words/review/index.ts';
 import { Tape } from '../../ui/index.ts';
 import type { SkillView } from './view.ts';
 

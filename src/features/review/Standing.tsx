@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { reviewWords as words } from '../../../content/en/review/index.ts';
+import { reviewWords as words } from '#words/review/index.ts';
 import { Button } from '../../ui/index.ts';
 import { type Deck, dueNow, nextDue, SITTING } from '../deck/index.ts';
 import { countStandings, type SkillView, STANDINGS, whenText } from './view.ts';

@@ -1,5 +1,5 @@
-import { levelNames } from '../../../content/en/papers/index.ts';
-import { reviewWords } from '../../../content/en/review/index.ts';
+import { levelNames } from '#words/papers/index.ts';
+import { reviewWords } from '#words/review/index.ts';
 import type { KindId, PaperRecipeInput } from '../../../shared/paper/index.ts';
 import { type Deck, recallOf, type Skill, type Standing, skillOf, standingOf } from '../deck/index.ts';
 
@@ -60,15 +60,13 @@ const nameOf = ({ kind, about, level }: Skill, { fixtures, kinds }: Names): stri
 /** A paper of one question that asks for this skill. */
 export const recipeFor = ({ kind, about, level }: Skill): PaperRecipeInput => ({
 	version: 1,
-	title: reviewPageTitle,
+	title: reviewWords.paper,
 	kinds: [kind],
 	levels: [level],
 	profiles: about === null ? [] : [about],
 	count: 1,
 	feedback: 'each',
 });
-
-const reviewPageTitle = 'Review';
 
 const MINUTE = 60_000;
 const HOUR = 60 * MINUTE;

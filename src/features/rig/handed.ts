@@ -1,11 +1,12 @@
-import { drillWords } from '../../../content/en/drills/index.ts';
+import { drillWords } from '#words/drills/index.ts';
+import { locale } from '#words/locale/index.ts';
 import { isInHand, type Task } from '../../../sim/drill/index.ts';
 import type { RigEvent } from '../../../sim/event/index.ts';
 import { type RigStore, rigStore } from './store.ts';
 
 /** The hands of a drill in words: 'panels and power switches'. */
 export function handsText({ hands }: Pick<Task, 'hands'>): string {
-	return new Intl.ListFormat('en-GB').format(hands.map((hand) => drillWords.handWords[hand]));
+	return locale.list(hands.map((hand) => drillWords.handWords[hand]));
 }
 
 /**

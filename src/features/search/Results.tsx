@@ -1,5 +1,5 @@
 import type { JSX, RefObject } from 'preact';
-import { searchPage as words } from '../../../content/en/search/index.ts';
+import { searchPage as words } from '#words/search/index.ts';
 import type { Found } from './find.ts';
 
 interface ResultsProps {

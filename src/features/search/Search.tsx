@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { searchPage as words } from '../../../content/en/search/index.ts';
+import { searchPage as words } from '#words/search/index.ts';
 import { Field, Notice } from '../../ui/index.ts';
 import { find, LONGEST_QUERY, readIndex, type SearchIndex, told } from './find.ts';
 import { Results } from './Results.tsx';

@@ -1,6 +1,6 @@
 import type { Options, SearchResult } from 'minisearch';
 import MiniSearch from 'minisearch';
-import { searchPage as words } from '../../../content/en/search/index.ts';
+import { searchPage as words } from '#words/search/index.ts';
 
 /** Most results shown. */
 const MOST = 40;

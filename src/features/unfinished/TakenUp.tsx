@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { drillWords } from '../../../content/en/drills/index.ts';
+import { drillWords } from '#words/drills/index.ts';
 import { Notice } from '../../ui/index.ts';
 
 /** Says that a task stands as it was left. */

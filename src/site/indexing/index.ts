@@ -3,8 +3,8 @@
  * on the site. Gathered when the site is built, from the words and tables the pages themselves show; no page loads it.
  */
 
-import { cautionIds, cautions } from '../../../content/en/cautions/index.ts';
-import { terms } from '../../../content/en/glossary/index.ts';
+import { cautionIds, cautions } from '#words/cautions/index.ts';
+import { terms } from '#words/glossary/index.ts';
 import { type ReferencePage, referencePages } from '../../features/reference/index.ts';
 import type { SearchDoc } from '../../features/search/index.ts';
 

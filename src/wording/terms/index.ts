@@ -5,7 +5,7 @@
  */
 
 import type { Plugin } from 'vite';
-import { type Term, terms } from '../../../content/en/glossary/index.ts';
+import { inflected, type Term, terms } from '#words/glossary/index.ts';
 
 const LESSON = /[\\/]content[\\/][\w-]+[\\/]lessons[\\/][^\\/?]+\.mdx$/;
 /** What is left as it stands within a paragraph: links, code, tags. */
@@ -55,7 +55,7 @@ export interface Found {
 const escaped = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
 
 /**
- * Finds terms by their names and forms, whole words, whatever their capitals, with a plural s or without: the longest first, so
+ * Finds terms by their names and forms, whole words, whatever their capitals, in the plural or not: the longest first, so
  * that "start address" is not an "address". Each is found once over all the texts it is asked about.
  */
 export function finderOf(all: readonly Term[] = terms): (text: string) => Found[] {
@@ -63,9 +63,12 @@ export function finderOf(all: readonly Term[] = terms): (text: string) => Found[
 		.filter(({ everyday = false }) => !everyday)
 		.flatMap(({ id, term, forms = [] }) => [term, ...forms].map((form) => ({ id, form: form.toLowerCase() })))
 		.toSorted((a, b) => b.form.length - a.form.length);
-	const ids = new Map(forms.flatMap(({ id, form }) => [[form, id] as const, [`${form}s`, id] as const]));
+	const ids = new Map(forms.flatMap(({ id, form }) => inflected(form).map((each) => [each, id] as const)));
 	const pattern = new RegExp(
-		`(?<![\\p{L}\\p{N}-])(?:${forms.map(({ form }) => escaped(form).replaceAll(' ', '\\s+')).join('|')})s?(?![\\p{L}\\p{N}-])`,
+		`(?<![\\p{L}\\p{N}-])(?:${forms
+			.flatMap(({ form }) => inflected(form).toReversed())
+			.map((form) => escaped(form).replaceAll(' ', '\\s+'))
+			.join('|')})(?![\\p{L}\\p{N}-])`,
 		'giu',
 	);
 	const used = new Set<string>();

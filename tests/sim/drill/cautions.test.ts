@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { cautionIds } from '../../../content/en/cautions/index.ts';
+import { cautionIds } from '#words/cautions/index.ts';
 import { DRILL_IDS, type Drill, makeDrill } from '../../../sim/drill/index.ts';
 import { runs } from '../../runs.ts';
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { findings, hints } from '../../../content/en/drills/index.ts';
+import { findings, hints } from '#words/drills/index.ts';
 import {
 	DRILL_IDS,
 	type Drill,

@@ -1,5 +1,5 @@
 import { describe, expect, expectTypeOf, it } from 'vitest';
-import { errors, type measures, type parts } from '../../../content/en/errors/index.ts';
+import { errors, type measures, type parts } from '#words/errors/index.ts';
 import {
 	lineOhms,
 	nthAddress,

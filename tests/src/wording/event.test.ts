@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { events } from '../../../content/en/rig/index.ts';
+import { events } from '#words/rig/index.ts';
 import type { RigEvent, RigEventType } from '../../../sim/event/index.ts';
 import { openRig } from '../../../sim/rig/index.ts';
 import { eventText } from '../../../src/wording/index.ts';

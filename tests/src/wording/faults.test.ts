@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { faults } from '../../../content/en/faults/index.ts';
-import { mends } from '../../../content/en/repairs/index.ts';
+import { faults } from '#words/faults/index.ts';
+import { mends } from '#words/repairs/index.ts';
 import { readSheet } from '../../../shared/sheet/index.ts';
 import type { PlacedFault } from '../../../sim/event/index.ts';
 import { faultOf, MEND_IDS, placedFaults } from '../../../sim/fault/index.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { checks, mendTried, SPOTS } from '../../../content/en/checks/index.ts';
-import { complaints } from '../../../content/en/complaints/index.ts';
+import { checks, mendTried, SPOTS } from '#words/checks/index.ts';
+import { complaints } from '#words/complaints/index.ts';
 import { readSheet } from '../../../shared/sheet/index.ts';
 import { faultOf, placedFaults } from '../../../sim/fault/index.ts';
 import { checksOf } from '../../../sim/finder/checks/index.ts';

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { reasons, stages } from '../../../content/en/reasons/index.ts';
-import type { Says } from '../../../content/en/rig/index.ts';
+import { reasons, stages } from '#words/reasons/index.ts';
+import type { Says } from '#words/rig/index.ts';
 import type { RigEvent } from '../../../sim/event/index.ts';
 import { openRig, REASON_IDS, type Reason, type ReasonId, type Rig, why } from '../../../sim/rig/index.ts';
 import { asked } from '../../../src/wording/fill.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { cautions } from '../../../content/en/cautions/index.ts';
-import { checks } from '../../../content/en/checks/index.ts';
-import { rigQuestions } from '../../../content/en/papers/index.ts';
+import { cautions } from '#words/cautions/index.ts';
+import { checks } from '#words/checks/index.ts';
+import { rigQuestions } from '#words/papers/index.ts';
 import { LEVELS, RIG_KIND_IDS } from '../../../shared/paper/index.ts';
 import { BUNDLED } from '../../../shared/profile/index.ts';
 import { DRILL_IDS, makeDrill } from '../../../sim/drill/index.ts';

@@ -1,5 +1,8 @@
 import type { JSX } from 'preact';
+import { figureWords } from '#words/lessons/index.ts';
 import { Label, Span } from './parts.tsx';
+
+const { drawn } = figureWords;
 
 /** A beam from a lamp to a wall: throw, beam angle, pool. */
 export function Throw(): JSX.Element {
@@ -10,15 +13,15 @@ export function Throw(): JSX.Element {
 			<path class="f-part" d="M34 96h38v48H34z" />
 			<Span from={[72, 214]} to={[340, 214]} />
 			<Label x={206} y={234} middle>
-				throw
+				{drawn.throw.throw}
 			</Label>
 			<Span from={[368, 44]} to={[368, 196]} />
 			<Label x={394} y={32} end>
-				pool
+				{drawn.throw.pool}
 			</Label>
 			<path class="f-line" d="M130 104A60 60 0 0 1 130 136" />
 			<Label x={142} y={125}>
-				beam angle
+				{drawn.throw.beam}
 			</Label>
 		</g>
 	);
@@ -34,12 +37,12 @@ export function Graze(): JSX.Element {
 			<path class="f-beam" d="M124 188L120 16H160V140L136 188Z" />
 			<path class="f-part" d="M116 188h28l6 20h-40z" />
 			<Label x={92} y={232} middle>
-				close: texture
+				{drawn.graze.close}
 			</Label>
 			<path class="f-beam" d="M232 186L364 36V150Z" />
 			<path class="f-part" d="M212 190l22-14 14 22-22 12z" />
 			<Label x={300} y={232} middle>
-				further, tilted: smooth
+				{drawn.graze.further}
 			</Label>
 		</g>
 	);
@@ -60,8 +63,8 @@ export function Overlap(): JSX.Element {
 	);
 	return (
 		<g>
-			{row(58, 112, 'too far apart: dark between')}
-			{row(190, 70, 'closer: even')}
+			{row(58, 112, drawn.overlap.apart)}
+			{row(190, 70, drawn.overlap.closer)}
 		</g>
 	);
 }
@@ -92,16 +95,16 @@ export function Square(): JSX.Element {
 			<Span from={[34, 226]} to={[186, 226]} />
 			<Span from={[34, 246]} to={[338, 246]} />
 			<Label x={110} y={218} middle>
-				1 × throw
+				{drawn.square.once}
 			</Label>
 			<Label x={262} y={240} middle>
-				2 × throw
+				{drawn.square.twice}
 			</Label>
 			<Label x={186} y={48} middle>
-				all of it
+				{drawn.square.all}
 			</Label>
 			<Label x={256} y={30} middle>
-				¼ on each
+				{drawn.square.quarter}
 			</Label>
 		</g>
 	);

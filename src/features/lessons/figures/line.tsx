@@ -1,8 +1,11 @@
 import type { JSX } from 'preact';
-import { figureWords } from '../../../../content/en/lessons/index.ts';
+import { figureWords } from '#words/lessons/index.ts';
 import { DIP_WEIGHTS, PINS, switchesFor } from '../../../../shared/dmx/index.ts';
 import { bundledProfile, modeOf } from '../../../../shared/profile/index.ts';
+import { fill } from '../../../wording/index.ts';
 import { Arrow, Label } from './parts.tsx';
+
+const { drawn } = figureWords;
 
 /** What each pin carries, on five-pin and three-pin plugs: a row for each pin, in the order of their numbers. */
 export function Pins(): JSX.Element {
@@ -43,7 +46,7 @@ export function Daisy(): JSX.Element {
 		<g>
 			<path class="f-part" d="M10 56h70v48H10z" />
 			<Label x={45} y={86} middle>
-				desk
+				{drawn.daisy.desk}
 			</Label>
 			{[0, 1, 2].map((n) => (
 				<g key={n}>
@@ -51,17 +54,17 @@ export function Daisy(): JSX.Element {
 					<path class="f-part" d={`M${118 + 94 * n} 56h56v48h-56z`} />
 					<Label x={146 + 94 * n} y={86} middle>{`${n + 1}`}</Label>
 					<Label x={120 + 94 * n} y={48} small>
-						in
+						{drawn.daisy.in}
 					</Label>
 					<Label x={150 + 94 * n} y={48} small>
-						out
+						{drawn.daisy.out}
 					</Label>
 				</g>
 			))}
 			<circle class="f-accent" cx="374" cy="80" r="13" />
 			<Arrow from={[350, 150]} to={[372, 98]} />
 			<Label x={300} y={170}>
-				terminator
+				{drawn.daisy.terminator}
 			</Label>
 		</g>
 	);
@@ -74,7 +77,7 @@ export function Frame(): JSX.Element {
 		<g>
 			<path class="f-line" d="M10 40h14v30h36V40" />
 			<Label x={10} y={28}>
-				break
+				{drawn.frame.break}
 			</Label>
 			<rect class="f-well" x="60" y="40" width={wide} height="30" />
 			<Label x={70} y={61} middle>
@@ -91,14 +94,14 @@ export function Frame(): JSX.Element {
 			</Label>
 			<Arrow from={[70, 112]} to={[70, 74]} />
 			<Label x={20} y={130}>
-				start code
+				{drawn.frame.startCode}
 			</Label>
 			<path class="f-line" d="M82 78v10h186v-10M175 88v14" />
 			<Label x={134} y={120}>
-				a lamp at 1 with 9 slots reads these
+				{drawn.frame.reads}
 			</Label>
 			<Label x={134} y={142}>
-				the next one starts at 10
+				{drawn.frame.next}
 			</Label>
 		</g>
 	);
@@ -119,11 +122,11 @@ export function Half(): JSX.Element {
 			))}
 			<Arrow from={[200, 130]} to={[200, 92]} />
 			<Label x={200} y={150} middle>
-				look here first: between 4 and 5
+				{drawn.half.first}
 			</Label>
 			<Arrow from={[270, 20]} to={[270, 48]} />
 			<Label x={210} y={16}>
-				then here: 6 is dark
+				{drawn.half.second}
 			</Label>
 		</g>
 	);
@@ -142,10 +145,10 @@ export function Lead(): JSX.Element {
 				</g>
 			))}
 			<Label x={50} y={136} middle>
-				leads
+				{drawn.lead.leads}
 			</Label>
 			<Label x={246} y={136} middle>
-				follow
+				{drawn.lead.follow}
 			</Label>
 		</g>
 	);
@@ -160,10 +163,10 @@ export function Switches(): JSX.Element {
 		<g>
 			<rect class="f-part" x="52" y="30" width="340" height="92" rx="8" />
 			<Label x={4} y={113} small>
-				switch
+				{drawn.switches.switch}
 			</Label>
 			<Label x={4} y={144} small>
-				worth
+				{drawn.switches.worth}
 			</Label>
 			{Array.from({ length: 10 }, (_, i) => (
 				<g key={i}>
@@ -199,7 +202,9 @@ export function Bands(): JSX.Element {
 					<g key={id}>
 						<rect class={i % 2 === 0 ? 'f-accent-soft' : 'f-well'} x="92" y={top} width="60" height={tall} />
 						<Label x={84} y={top + Math.min(14, tall / 2 + 5)} end small>{`${from}`}</Label>
-						<Label x={164} y={top + tall / 2 + 5}>{`${name} (${from} to ${to})`}</Label>
+						<Label x={164} y={top + tall / 2 + 5}>
+							{fill(drawn.bands.band, { name, from, to })}
+						</Label>
 					</g>
 				);
 			})}

@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useMemo, useState } from 'preact/hooks';
-import { calcWords as words } from '../../../../content/en/lessons/index.ts';
+import { calcWords as words } from '#words/lessons/index.ts';
 import type { Kit, Picks, Values } from './kit.ts';
 import { type ReckonId, reckoners } from './sums.ts';
 

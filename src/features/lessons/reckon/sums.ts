@@ -1,4 +1,5 @@
-import { calcWords as words } from '../../../../content/en/lessons/index.ts';
+import { calcWords as words } from '#words/lessons/index.ts';
+import { locale } from '#words/locale/index.ts';
 import {
 	EIA485,
 	howManyFit,
@@ -13,7 +14,7 @@ import type { Kit, Pick, Reckoner, Slider } from './kit.ts';
 
 /** A number with so many decimals, and none that say nothing. */
 const round = (n: number, decimals = 1): string =>
-	n === Number.POSITIVE_INFINITY ? words.endless : String(Number(n.toFixed(decimals)));
+	n === Number.POSITIVE_INFINITY ? words.endless : locale.number(Number(n.toFixed(decimals)));
 
 const slider = (id: keyof typeof words.sliders, least: number, most: number, step: number, start: number): Slider => ({
 	id,

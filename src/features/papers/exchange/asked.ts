@@ -1,4 +1,4 @@
-import { exportWords } from '../../../../content/en/papers/index.ts';
+import { exportWords } from '#words/papers/index.ts';
 import type { Ask, Item, Option } from '../../../../shared/paper/index.ts';
 import { optionText, questionAsk, questionChart } from '../../../wording/index.ts';
 

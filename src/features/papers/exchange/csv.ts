@@ -1,4 +1,4 @@
-import { csvWords } from '../../../../content/en/papers/index.ts';
+import { csvWords } from '#words/papers/index.ts';
 import type { ClassRow, ClassTable } from './sort.ts';
 
 /** A mark at the start that tells spreadsheets the text is UTF-8, so that names keep their accents. */

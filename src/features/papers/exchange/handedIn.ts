@@ -1,4 +1,4 @@
-import { handedNames } from '../../../../content/en/papers/index.ts';
+import { handedNames } from '#words/papers/index.ts';
 import { InputError, isInputError } from '../../../../shared/error/index.ts';
 import { fill } from '../../../wording/index.ts';
 import { damaged, endOfJson, LONGEST_TEXT } from './bounds.ts';

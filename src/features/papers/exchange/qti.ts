@@ -1,5 +1,5 @@
 import { strToU8, zipSync } from 'fflate';
-import { exportWords } from '../../../../content/en/papers/index.ts';
+import { exportWords } from '#words/papers/index.ts';
 import { InputError } from '../../../../shared/error/index.ts';
 import type { Item, Paper } from '../../../../shared/paper/index.ts';
 import { askedLines } from './asked.ts';

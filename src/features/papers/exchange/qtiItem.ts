@@ -1,4 +1,5 @@
-import { exportWords } from '../../../../content/en/papers/index.ts';
+import { locale } from '#words/locale/index.ts';
+import { exportWords } from '#words/papers/index.ts';
 import type { Item } from '../../../../shared/paper/index.ts';
 import { askedLines, switchId, type Worded, wordedOptions, wordedSwitches } from './asked.ts';
 
@@ -18,7 +19,7 @@ export function qtiItem(item: Item, title: string): Element | null {
 	const { declaration, interaction, processing } = parts;
 	return element(
 		'assessmentItem',
-		{ identifier: item.id, title, adaptive: false, timeDependent: false, 'xml:lang': 'en-GB' },
+		{ identifier: item.id, title, adaptive: false, timeDependent: false, 'xml:lang': locale.tag },
 		declaration,
 		element(
 			'outcomeDeclaration',

@@ -1,4 +1,5 @@
-import { flagWords } from '../../../../content/en/papers/index.ts';
+import { locale } from '#words/locale/index.ts';
+import { flagWords } from '#words/papers/index.ts';
 import { isInputError } from '../../../../shared/error/index.ts';
 import type { Paper, PaperMark } from '../../../../shared/paper/index.ts';
 import { errorText, fill, misfitText } from '../../../wording/index.ts';
@@ -120,17 +121,16 @@ export function namedBy(names: readonly KeptName[]): (taken: Taken) => string {
 type BareRow = Omit<ClassRow, 'attemptNo' | 'person' | 'namesakes' | 'standing'>;
 
 /** How names are told apart: capitals, accents written either way and runs of space make no other person. */
-const keyOf = (name: string): string => name.normalize('NFKC').toLocaleLowerCase('en-GB').replace(/\s+/g, ' ').trim();
+const keyOf = (name: string): string => name.normalize('NFKC').toLowerCase().replace(/\s+/g, ' ').trim();
 
 const endOf = ({ taken: { result } }: BareRow): number => result.ended ?? Number.POSITIVE_INFINITY;
 
 function inTries(rows: readonly BareRow[], counts: readonly KeptCount[]): ClassRow[] {
-	const byName = new Intl.Collator('en-GB', { numeric: true });
 	const byHand = new Map(counts.map((each) => [each.attempt, each.counts]));
 	const keyed = new Map<string, BareRow[]>();
 	for (const row of rows) keyed.set(keyOf(row.name), [...(keyed.get(keyOf(row.name)) ?? []), row]);
 	return [...keyed]
-		.sort(([a], [b]) => byName.compare(a, b) || (a < b ? -1 : Number(a > b)))
+		.sort(([a], [b]) => locale.compare(a, b) || (a < b ? -1 : Number(a > b)))
 		.flatMap(([key, alike]) => {
 			const inTime = alike.toSorted(later);
 			// with no name nobody is anybody's namesake

@@ -1,4 +1,5 @@
-import { exportWords } from '../../../../content/en/papers/index.ts';
+import { locale } from '#words/locale/index.ts';
+import { exportWords } from '#words/papers/index.ts';
 import type { Answer, Item, ItemMark, Key, Paper } from '../../../../shared/paper/index.ts';
 import { kindName } from '../../../wording/index.ts';
 import { askedLines, switchId, type Worded, wordedOptions, wordedSwitches } from './asked.ts';
@@ -12,7 +13,6 @@ const HOME_PAGE = 'https://prep-bay.invalid/crew';
 const ACTIVITIES = 'https://prep-bay.invalid/papers';
 const VERBS = 'http://adlnet.gov/expapi/verbs';
 const TYPES = 'http://adlnet.gov/expapi/activities';
-const LANGUAGE = 'en-GB';
 
 type Json = { readonly [key: string]: unknown };
 
@@ -91,7 +91,7 @@ function satBy(row: ClassRow, paper: Paper, homePage: string): Json {
 		object: {
 			objectType: 'Activity',
 			id: paperIri(paper),
-			definition: { type: `${TYPES}/assessment`, name: { [LANGUAGE]: title } },
+			definition: { type: `${TYPES}/assessment`, name: { [locale.tag]: title } },
 		},
 		result: {
 			score: { scaled: of === 0 ? 0 : score / of, raw: score, min: 0, max: of },
@@ -113,7 +113,7 @@ function statement({ name, taken }: ClassRow, homePage: string, id: string, verb
 			...(name === '' ? {} : { name }),
 			account: { homePage, name: name === '' ? attempt : name },
 		},
-		verb: { id: `${VERBS}/${verb}`, display: { [LANGUAGE]: verb } },
+		verb: { id: `${VERBS}/${verb}`, display: { [locale.tag]: verb } },
 		...(ended === null ? {} : { timestamp: new Date(ended).toISOString() }),
 	};
 }
@@ -121,7 +121,7 @@ function statement({ name, taken }: ClassRow, homePage: string, id: string, verb
 const contextOf = (attempt: string): Json => ({
 	registration: uuidOf(`attempt ${attempt}`),
 	platform: exportWords.platform,
-	language: LANGUAGE,
+	language: locale.tag,
 });
 
 const withinPaper = (attempt: string, paper: Paper): Json => ({
@@ -138,8 +138,8 @@ function activityOf(item: Item): Json {
 		id: `${ACTIVITIES}/questions/${item.id}`,
 		definition: {
 			type: `${TYPES}/cmi.interaction`,
-			name: { [LANGUAGE]: kindName(item.kind) },
-			description: { [LANGUAGE]: askedLines(item).join('\n') },
+			name: { [locale.tag]: kindName(item.kind) },
+			description: { [locale.tag]: askedLines(item).join('\n') },
 			...interactionOf(item),
 			...(ask.form === 'practical' ? {} : { correctResponsesPattern: patternsOf(item, key) }),
 		},
@@ -170,7 +170,7 @@ function interactionOf(item: Item): Json {
 }
 
 const components = (worded: readonly Worded[]): readonly Json[] =>
-	worded.map(({ id, text }) => ({ id, description: { [LANGUAGE]: text } }));
+	worded.map(({ id, text }) => ({ id, description: { [locale.tag]: text } }));
 
 /** How a response is written (IEEE 9274.1.1, response patterns): `[,]` between things, `[.]` within a pair, `[:]` within a range. */
 function patternsOf(item: Item, key: Key): readonly string[] {

@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { sitWords } from '../../../../content/en/papers/index.ts';
+import { sitWords } from '#words/papers/index.ts';
 import type { Answer } from '../../../../shared/paper/index.ts';
 import { Button, Notice } from '../../../ui/index.ts';
 import { troubleText } from '../asking.ts';

@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { paperWords, sitWords } from '../../../../content/en/papers/index.ts';
+import { paperWords, sitWords } from '#words/papers/index.ts';
 import type { Ask } from '../../../engine/index.ts';
 import { Button, Dialog, Notice } from '../../../ui/index.ts';
 import { troubleText } from '../asking.ts';

@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { sitWords } from '../../../../content/en/papers/index.ts';
+import { sitWords } from '#words/papers/index.ts';
 import { Live } from '../../../ui/index.ts';
 import type { MarkedView } from '../view.ts';
 import { verdictOf } from './sitting.ts';

@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import { sitWords } from '../../../../content/en/papers/index.ts';
+import { sitWords } from '#words/papers/index.ts';
 import { isInputError, NotFetched } from '../../../../shared/error/index.ts';
 import { loadSheet } from '../../../../shared/sheet/index.ts';
 import { why } from '../../../../sim/rig/index.ts';

@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useId, useRef, useState } from 'preact/hooks';
-import { scanWords, sitWords } from '../../../../content/en/papers/index.ts';
+import { scanWords, sitWords } from '#words/papers/index.ts';
 import { isInputError } from '../../../../shared/error/index.ts';
 import { DEVICE } from '../../../storage/index.ts';
 import { Button, Live, Notice } from '../../../ui/index.ts';

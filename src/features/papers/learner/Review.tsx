@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { sitWords } from '../../../../content/en/papers/index.ts';
+import { sitWords } from '#words/papers/index.ts';
 import { Button, Field, Notice } from '../../../ui/index.ts';
 import type { PaperView } from '../view.ts';
 import { type Sitting, standing } from './sitting.ts';

@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { paperWords, sitWords } from '../../../../content/en/papers/index.ts';
+import { paperWords, sitWords } from '#words/papers/index.ts';
 import { Live, Notice } from '../../../ui/index.ts';
 import { askPapers, troubleText } from '../asking.ts';
 import type { OpenedPaper } from '../protocol.ts';

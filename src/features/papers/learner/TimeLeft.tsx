@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { sitWords } from '../../../../content/en/papers/index.ts';
+import { sitWords } from '#words/papers/index.ts';
 import { clockText } from './sitting.ts';
 
 /** The time left, where there is a limit; read out only when it runs short. */

@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import { sitWords } from '../../../../content/en/papers/index.ts';
+import { sitWords } from '#words/papers/index.ts';
 import type { RigSheet } from '../../../../shared/sheet/index.ts';
 import { Button } from '../../../ui/index.ts';
 import { linkOf } from '../../rig/index.ts';

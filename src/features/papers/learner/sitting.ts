@@ -1,4 +1,4 @@
-import { sitWords } from '../../../../content/en/papers/index.ts';
+import { sitWords } from '#words/papers/index.ts';
 import type { Answer, Answers, PaperRecipe } from '../../../../shared/paper/index.ts';
 import type { Skill } from '../../deck/index.ts';
 import type { MarkedView, QuestionView } from '../view.ts';

@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { paperWords, printWords } from '../../../../content/en/papers/index.ts';
+import { paperWords, printWords } from '#words/papers/index.ts';
 import type { AskView, PaperView } from '../view.ts';
 
 export interface SheetProps {

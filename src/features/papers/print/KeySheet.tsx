@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { printWords } from '../../../../content/en/papers/index.ts';
+import { printWords } from '#words/papers/index.ts';
 import type { KeyView } from '../view.ts';
 import { Head, keyLetters, type SheetProps } from './Head.tsx';
 

@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import { paperWords, printWords, sitWords } from '../../../../content/en/papers/index.ts';
+import { paperWords, printWords, sitWords } from '#words/papers/index.ts';
 import { Button, Live, Notice } from '../../../ui/index.ts';
 import { askPapers, troubleText } from '../asking.ts';
 import { OpenPaper } from '../learner/OpenPaper.tsx';

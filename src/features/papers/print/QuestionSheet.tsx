@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { printWords, sitWords } from '../../../../content/en/papers/index.ts';
+import { printWords, sitWords } from '#words/papers/index.ts';
 import { Chart } from '../Chart.tsx';
 import { typedText } from '../learner/typed.ts';
 import type { AskView } from '../view.ts';

@@ -1,5 +1,5 @@
 import type { JSX, TargetedInputEvent } from 'preact';
-import { levelNames, trainerWords } from '../../../../content/en/papers/index.ts';
+import { levelNames, trainerWords } from '#words/papers/index.ts';
 import type { Level } from '../../../../shared/paper/index.ts';
 import type { Ask } from '../../../engine/index.ts';
 import { Field } from '../../../ui/index.ts';

@@ -1,6 +1,7 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { trainerWords } from '../../../../content/en/papers/index.ts';
+import { locale } from '#words/locale/index.ts';
+import { trainerWords } from '#words/papers/index.ts';
 import type { Ask } from '../../../engine/index.ts';
 import { Button, Dialog } from '../../../ui/index.ts';
 import { CountButton } from './CountButton.tsx';
@@ -12,8 +13,6 @@ interface Props {
 	shown: ClassView;
 	onChanged: () => Promise<void>;
 }
-
-const when = new Intl.DateTimeFormat('en-GB', { dateStyle: 'medium', timeStyle: 'short' });
 
 /** Everybody's results of one paper, marked from their answers. */
 export function ClassTable({ ask, shown, onChanged }: Props): JSX.Element {
@@ -60,7 +59,7 @@ export function ClassTable({ ask, shown, onChanged }: Props): JSX.Element {
 										{row.passed ? trainerWords.yes : trainerWords.no}
 									</span>
 								</td>
-								<td>{row.ended === null ? '' : when.format(row.ended)}</td>
+								<td>{row.ended === null ? '' : locale.date(row.ended)}</td>
 								<td>{row.minutes === null ? '' : trainerWords.minutes2(row.minutes)}</td>
 								<td>
 									{row.standing !== '' && <p class="class-standing">{row.standing}</p>}

@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { learnWords } from '../../../../content/en/papers/index.ts';
+import { learnWords } from '#words/papers/index.ts';
 import type { Ask } from '../../../engine/index.ts';
 import { Button } from '../../../ui/index.ts';
 import type { RowView } from './views.ts';

@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { sitWords, trainerWords } from '../../../../content/en/papers/index.ts';
+import { sitWords, trainerWords } from '#words/papers/index.ts';
 import type { CellView, ClassView } from './views.ts';
 
 const STATES: Readonly<Record<CellView['state'], { readonly mark: string; readonly words: string }>> = {

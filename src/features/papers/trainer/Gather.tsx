@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useEffect, useId, useRef, useState } from 'preact/hooks';
-import { scanWords, trainerWords } from '../../../../content/en/papers/index.ts';
+import { scanWords, trainerWords } from '#words/papers/index.ts';
 import type { Ask } from '../../../engine/index.ts';
 import { Button, Live, Notice } from '../../../ui/index.ts';
 import { troubleText } from '../asking.ts';

@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import { paperWords, trainerWords } from '../../../../content/en/papers/index.ts';
+import { paperWords, trainerWords } from '#words/papers/index.ts';
 import type { Ask } from '../../../engine/index.ts';
 import { Button, Notice } from '../../../ui/index.ts';
 import { troubleText } from '../asking.ts';

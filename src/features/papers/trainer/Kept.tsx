@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { trainerWords } from '../../../../content/en/papers/index.ts';
+import { trainerWords } from '#words/papers/index.ts';
 import type { Ask } from '../../../engine/index.ts';
 import { saveText } from '../../../storage/index.ts';
 import { Button, Dialog, Live } from '../../../ui/index.ts';

@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { learnWords, trainerWords } from '../../../../content/en/papers/index.ts';
+import { learnWords, trainerWords } from '#words/papers/index.ts';
 import type { PaperRecipe } from '../../../../shared/paper/index.ts';
 import type { Ask } from '../../../engine/index.ts';
 import { Button } from '../../../ui/index.ts';

@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { trainerWords } from '../../../../content/en/papers/index.ts';
+import { trainerWords } from '#words/papers/index.ts';
 import { DEVICE } from '../../../storage/index.ts';
 import { Tape } from '../../../ui/index.ts';
 import { askPapers } from '../asking.ts';

@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { trainerWords } from '../../../../content/en/papers/index.ts';
+import { trainerWords } from '#words/papers/index.ts';
 import { Notice } from '../../../ui/index.ts';
 import type { Summary } from './views.ts';
 

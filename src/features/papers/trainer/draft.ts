@@ -1,4 +1,4 @@
-import { trainerWords } from '../../../../content/en/papers/index.ts';
+import { trainerWords } from '#words/papers/index.ts';
 import type { KindId, Level, PaperRecipe, PaperRecipeInput, TopicId } from '../../../../shared/paper/index.ts';
 import {
 	isRecord,

@@ -1,4 +1,5 @@
-import { learnWords, topicNames, trainerWords } from '../../../../content/en/papers/index.ts';
+import { locale } from '#words/locale/index.ts';
+import { learnWords, topicNames, trainerWords } from '#words/papers/index.ts';
 import {
 	analyse,
 	type ItemAnalysis,
@@ -208,7 +209,7 @@ function personOf(figures: ItemAnalysis['persons'][number], rows: readonly Class
 }
 
 const listOf = (things: readonly string[]): string =>
-	new Intl.ListFormat('en-GB').format(things.map((each) => each.charAt(0).toLowerCase() + each.slice(1)));
+	locale.list(things.map((each) => each.charAt(0).toLowerCase() + each.slice(1)));
 
 /** The next paper: the kinds that were missed, on the same fixtures, as hard as before. Null where none were. */
 function nextOf(recipe: PaperRecipe, { missed, kinds }: ItemAnalysis): LearnView['next'] {

@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { trainerWords } from '../../../../content/en/papers/index.ts';
+import { trainerWords } from '#words/papers/index.ts';
 import type { Span } from './views.ts';
 
 const [WIDE, HIGH] = [120, 20];

@@ -1,4 +1,4 @@
-import { trainerWords } from '../../../../content/en/papers/index.ts';
+import { trainerWords } from '#words/papers/index.ts';
 import type { PaperRecipe } from '../../../../shared/paper/index.ts';
 
 /** What the worker hands the trainer's page: words and numbers. */

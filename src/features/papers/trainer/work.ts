@@ -1,4 +1,4 @@
-import { trainerWords } from '../../../../content/en/papers/index.ts';
+import { trainerWords } from '#words/papers/index.ts';
 import { InputError, isInputError } from '../../../../shared/error/index.ts';
 import type { PaperMark, PaperRecipe } from '../../../../shared/paper/index.ts';
 import { errorText } from '../../../wording/index.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { SPOTS } from '../../../../content/en/checks/index.ts';
+import { SPOTS } from '#words/checks/index.ts';
 import { bundledRig, quickSheet, RIG_IDS, type RigSheet } from '../../../../shared/sheet/index.ts';
 import { type Picture, pictureOf } from '../../../../src/features/finder/picture.ts';
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { errors } from '../../../../content/en/errors/index.ts';
-import { finderWords } from '../../../../content/en/finder/index.ts';
+import { errors } from '#words/errors/index.ts';
+import { finderWords } from '#words/finder/index.ts';
 import { bundledRig } from '../../../../shared/sheet/index.ts';
 import type { RigEvent } from '../../../../sim/event/index.ts';
 import { faultyWitness, openBench } from '../../../../sim/finder/index.ts';

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { suspectWords, verdictWords } from '../../../../content/en/finder/index.ts';
+import { suspectWords, verdictWords } from '#words/finder/index.ts';
 import { bundledRig } from '../../../../shared/sheet/index.ts';
 import type { MendId } from '../../../../sim/fault/index.ts';
 import { COMPLAINTS } from '../../../../sim/finder/complaints.ts';

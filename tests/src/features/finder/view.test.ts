@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { cautionIds } from '../../../../content/en/cautions/index.ts';
+import { cautionIds } from '#words/cautions/index.ts';
 import { bundledRig, quickSheet, RIG_IDS, type RigSheet } from '../../../../shared/sheet/index.ts';
 import { type Complaint, complaintsOf, meantWitness, openBench } from '../../../../sim/finder/index.ts';
 import { makeWork, standOn } from '../../../../src/features/finder/routes.ts';

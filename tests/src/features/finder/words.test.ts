@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { bundledWords, quickWords } from '../../../../content/en/finder/index.ts';
+import { bundledWords, quickWords } from '#words/finder/index.ts';
 import { BUNDLED } from '../../../../shared/profile/index.ts';
 import { QUICK_LINKS, QUICK_MOST, RIG_IDS } from '../../../../shared/sheet/index.ts';
 import { countable, totalOf, unlearn } from '../../../../src/features/finder/keep.ts';

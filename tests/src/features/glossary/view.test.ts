@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { terms } from '../../../../content/en/glossary/index.ts';
+import { terms } from '#words/glossary/index.ts';
 import { byLetter } from '../../../../src/features/glossary/index.ts';
 
 describe('the glossary as shown', () => {

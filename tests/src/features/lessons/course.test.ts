@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { cases, plans, ways } from '../../../../content/en/lessons/index.ts';
+import { cases, plans, ways } from '#words/lessons/index.ts';
 import { makeFaultDrill } from '../../../../sim/finder/index.ts';
 import { solve } from '../../../../src/features/lessons/cases.ts';
 import { doneIn } from '../../../../src/features/lessons/done/done.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { cautions } from '../../../../content/en/cautions/index.ts';
+import { cautions } from '#words/cautions/index.ts';
 import { practiceOf } from '../../../../src/features/lessons/index.ts';
 import { sheetOf } from '../../../../src/features/lessons/open.ts';
 import { fixtureSections } from '../../../../src/features/reference/fixtures.ts';

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { terms } from '../../../../content/en/glossary/index.ts';
+import { terms } from '#words/glossary/index.ts';
 import { excerptOf, find, indexText, readIndex, told } from '../../../../src/features/search/find.ts';
 import { searchDocs } from '../../../../src/site/indexing/index.ts';
 import { runs } from '../../../runs.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { terms } from '../../../../content/en/glossary/index.ts';
+import { terms } from '#words/glossary/index.ts';
 import { finderOf, termLinks, withLinks } from '../../../../src/wording/terms/index.ts';
 import { filesUnder, root, textOf } from '../../../house/tree.ts';
 

@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { scanWords } from '../../../../../content/en/papers/index.ts';
+import { scanWords } from '#words/papers/index.ts';
 import { Button, Notice } from '../../../../ui/index.ts';
 import { later } from '../../asking.ts';
 

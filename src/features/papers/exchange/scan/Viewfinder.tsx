@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { paperWords, scanWords } from '../../../../../content/en/papers/index.ts';
+import { paperWords, scanWords } from '#words/papers/index.ts';
 import { isInputError } from '../../../../../shared/error/index.ts';
 import { Live } from '../../../../ui/index.ts';
 import { errorTextLater } from '../../../../wording/index.ts';

@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { sitWords } from '../../../../../content/en/papers/index.ts';
+import { sitWords } from '#words/papers/index.ts';
 import type { OptionView } from '../../view.ts';
 
 interface Props {

@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { sitWords } from '../../../../../content/en/papers/index.ts';
+import { sitWords } from '#words/papers/index.ts';
 import { Field } from '../../../../ui/index.ts';
 import { readTyped, typedText } from '../typed.ts';
 

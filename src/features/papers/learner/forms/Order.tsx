@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useRef, useState } from 'preact/hooks';
-import { sitWords } from '../../../../../content/en/papers/index.ts';
+import { sitWords } from '#words/papers/index.ts';
 import { Button, Live } from '../../../../ui/index.ts';
 import type { OptionView } from '../../view.ts';
 import { inOrder, moved } from '../typed.ts';

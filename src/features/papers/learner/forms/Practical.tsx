@@ -1,8 +1,8 @@
 import type { JSX } from 'preact';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
-import { type CautionId, cautionIds, cautions, siteFirst } from '../../../../../content/en/cautions/index.ts';
-import { drillWords } from '../../../../../content/en/drills/index.ts';
-import { sitWords } from '../../../../../content/en/papers/index.ts';
+import { type CautionId, cautionIds, cautions, siteFirst } from '#words/cautions/index.ts';
+import { drillWords } from '#words/drills/index.ts';
+import { sitWords } from '#words/papers/index.ts';
 import { isInputError } from '../../../../../shared/error/index.ts';
 import { DRILL_IDS, type Drill, makeDrill, pressesOf } from '../../../../../sim/drill/index.ts';
 import { type RigEvent, readLog } from '../../../../../sim/event/index.ts';

@@ -1,7 +1,7 @@
 import AxeBuilder from '@axe-core/playwright';
 import { type Browser, expect, type Page, test } from '@playwright/test';
-import { errors } from '../../../../../../content/en/errors/index.ts';
-import { scanWords } from '../../../../../../content/en/papers/index.ts';
+import { errors } from '#words/errors/index.ts';
+import { scanWords } from '#words/papers/index.ts';
 import { type PaperRecipeInput, readRecipe, setPaper } from '../../../../../../shared/paper/index.ts';
 import { paperFragment, resultFragment } from '../../../../../../src/features/papers/exchange/link.ts';
 import { qrDrawing } from '../../../../../../src/features/papers/exchange/qr.ts';

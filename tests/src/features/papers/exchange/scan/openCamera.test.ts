@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { errors } from '../../../../../../content/en/errors/index.ts';
+import { errors } from '#words/errors/index.ts';
 import { isInputError } from '../../../../../../shared/error/index.ts';
 import { closeCamera, openCamera } from '../../../../../../src/features/papers/exchange/scan/openCamera.ts';
 import { errorText } from '../../../../../../src/wording/index.ts';
