@@ -7,6 +7,8 @@ export interface Slider {
 	readonly most: number;
 	readonly step: number;
 	readonly start: number;
+	/** The least for what is chosen, where that is more than `least`. */
+	leastFor?(picks: Picks): number;
 }
 
 /** One of a few, such as a colour or a fixture. */
@@ -51,6 +53,8 @@ export interface Kit {
 	readonly peak: number;
 	readonly beam: number;
 	readonly field: number;
+	/** Metres from which it counts as one point, so that light falls with the square of the throw. */
+	readonly nearest: number;
 	readonly unitLoads: number;
 	/** Held colours, with the watts that they draw at full brightness beside the idle draw. */
 	readonly looks: readonly { readonly id: string; readonly name: string; readonly watts: number }[];
