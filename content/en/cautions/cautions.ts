@@ -145,7 +145,7 @@ export const cautions: Readonly<Record<CautionId, Caution>> = {
 			'Ask the operator before you touch panel, cable or power. Wait for the word.',
 			'Look before you try, and try before you swap: leave the rest of the line alone.',
 			'Unplugging one fixture can take every fixture after it with it.',
-			'Exit signs and escape lights (egress lighting in the US) are never covered, dimmed or outshone.',
+			'Exit signs and escape lights (egress lighting in the US) are left alone: never switched off, covered, dimmed or outshone.',
 			'Leads, cases and stands stay out of exit routes.',
 		],
 		defer: 'The show’s operator or stage manager says when.',
