@@ -140,6 +140,11 @@ describe('the load-out', () => {
 });
 
 describe('a task', () => {
+	it('is set by one lesson alone', () => {
+		const tasks = lessons.map(({ task }) => ('drill' in task ? task.drill : task.says));
+		expect(tasks.filter((each, i) => tasks.indexOf(each) !== i)).toEqual([]);
+	});
+
 	it('of any lesson and its way never make or break a live link', () => {
 		for (const { task } of lessons.map((each) => practiceOf(each)))
 			if (task.hands.includes('mains')) expect(markDrill(task, shortestWay(task)).harm).toEqual([]);

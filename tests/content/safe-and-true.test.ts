@@ -406,6 +406,12 @@ describe('words and rules of one country', () => {
 		for (const text of all.filter((each) => here.test(each))) expect(text).toMatch(there);
 	});
 
+	it('has the competent person as the qualified person on every page’s foot, and wherever one is sent to', () => {
+		const sent = those(/\bcompetent person\b/).filter(({ file }) => !/glossary|\/cautions\//.test(file));
+		expect(sent.length).toBeGreaterThanOrEqual(5);
+		for (const { file, text } of sent) expect(text, file).toMatch(/\bin the US, the qualified person\b/);
+	});
+
 	it('has mains as power or line voltage in its caution and at its term', () => {
 		expect(cautions.mains.harm).toMatch(/in the US: power, or line voltage/);
 		expect(termOf('mains').says).toMatch(/In the US the words are power, or line voltage/);

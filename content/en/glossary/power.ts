@@ -86,7 +86,7 @@ export const power: readonly Term[] = [
 		id: 'class-one',
 		term: 'Class I',
 		forms: ['class 1', 'protection class I'],
-		says: 'A fixture with metal that a hand can touch, kept safe by an earth wire. Without that wire one fault inside can make the housing live.',
+		says: 'A fixture with metal that a hand can touch, kept safe by an earth wire (ground in the US). Without that wire one fault inside can make the housing live.',
 		from: 'IEC 61140',
 		see: ['earth', 'rcd'],
 	},
