@@ -107,7 +107,7 @@ export function bayOf(beam: Beam, metres: number, spacing: number): Bay {
  * The widest spacing in metres, up to twice the pool of the beam angle, at which a long row is at least this even: tried from wide
  * to narrow, then halved in on to a ten-thousandth of the pool. Null where none is.
  * @param metres from lens to wall, more than 0
- * @param wanted uniformity, 0 to 1: 0.7 looks even to most eyes (common practice, no source)
+ * @param wanted uniformity, 0 to 1: 0.7 is our opinion of what looks even (no source)
  * @throws InputError `optics.range`
  */
 export function widestSpacing(beam: Beam, metres: number, wanted: number): number | null {

@@ -70,7 +70,7 @@ const requireTilt = (tilt: number): number =>
 	requireNumber(tilt, { lo: 0, hi: 90, code: 'optics.range', path: 'tilt', of: 'tilt' });
 
 /**
- * Illuminance in lux: `I cos θ / d²` (CIE e-ILV 912, read). Holds from about five times the source's size.
+ * Illuminance in lux: `I cos θ / d²` (CIE e-ILV 912, read). Holds from about five times the size of the source, for a wide beam (read); a narrow one needs more (from memory).
  * @param candela towards the surface, 0 or more
  * @param metres from source to surface, more than 0
  * @param incidence degrees between the light and the surface's normal, 0 (square on) to 90

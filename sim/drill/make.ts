@@ -90,7 +90,7 @@ function sheetOf(rig: Made['rig']): RigSheet {
 	};
 }
 
-/** What stays of a fixture: its power, and every setting that the goal neither asks for nor leaves free. */
+/** What stays of a fixture: its power, unless it is to be unplugged, and every setting that the goal neither asks for nor leaves free. */
 function keptBy(sheet: RigSheet, placed: SheetFixture, made: Omit<Made, 'facts'>): Condition[] {
 	const fixture = placed.id;
 	const asked = made.goal.flatMap((it) =>
@@ -98,7 +98,12 @@ function keptBy(sheet: RigSheet, placed: SheetFixture, made: Omit<Made, 'facts'>
 	);
 	const free = asked.length > 0 ? (made.free ?? []) : [];
 	const keys = keepable(sheet, placed, asked.length > 0).filter((key) => !asked.includes(key) && !free.includes(key));
-	return [...(keys.length > 0 ? [{ is: 'kept', fixture, keys } as const] : []), { is: 'on', fixture }];
+	// what is taken off the mains need not run: a row that comes down goes dark
+	const comesDown = made.goal.some((it) => it.is === 'fed' && it.fixture === fixture && it.from === 'none');
+	return [
+		...(keys.length > 0 ? [{ is: 'kept', fixture, keys } as const] : []),
+		...(comesDown ? [] : [{ is: 'on', fixture } as const]),
+	];
 }
 
 /** Switches mean one thing or another as a whole, so where they must move only what the slides say can be kept. */

@@ -1,8 +1,8 @@
 import { fleschKincaid } from 'flesch-kincaid';
 import { syllable } from 'syllable';
 import { describe, expect, it } from 'vitest';
-import { PART_IDS } from '#words/lessons/index.ts';
-import type { Paper, PaperRecipeInput } from '../../shared/paper/index.ts';
+import { PART_IDS, plans, ways } from '#words/lessons/index.ts';
+import type { KindId, Paper, PaperRecipeInput } from '../../shared/paper/index.ts';
 import { makeTask, markDrill, shortestWay } from '../../sim/drill/index.ts';
 import { markRigPaper, setRigPaper } from '../../sim/paper/index.ts';
 import { openRig } from '../../sim/rig/index.ts';
@@ -45,6 +45,109 @@ describe('the course', () => {
 			lessons.toSorted((a, b) => a.order - b.order).map(({ id }) => id),
 		);
 		expect(new Set(lessons.map(({ part }) => part)).size).toBe(PART_IDS.length);
+	});
+});
+
+/** The lesson whose words a kind of question is asked about; `null` for what stands on the page of every lesson. */
+const TAUGHT: Partial<Record<KindId, string | null>> = {
+	'caution-here': null,
+	'display-says': 'the-case',
+	'dip-to-address': 'text-and-switches',
+	'address-to-dip': 'text-and-switches',
+	'percent-of-value': 'slots-and-frames',
+	'value-of-percent': 'slots-and-frames',
+	'desk-slot': 'slots-and-frames',
+	footprint: 'modes-and-footprints',
+	'match-slots': 'modes-and-footprints',
+	'slot-does': 'modes-and-footprints',
+	'runs-past': 'past-the-end',
+	'last-slot': 'past-the-end',
+	'value-function': 'bands',
+	'function-values': 'bands',
+	'band-edge': 'bands',
+	'band-middle': 'bands',
+	'bands-in-order': 'bands',
+	'frame-look': 'bands',
+	'next-free': 'addresses-before-the-van',
+	'nth-address': 'addresses-before-the-van',
+	overlaps: 'addresses-before-the-van',
+	'how-many-fit': 'addresses-before-the-van',
+	'row-roles': 'leader-and-follower',
+	'follow-setting': 'leader-and-follower',
+	'first-check': 'how-to-think',
+};
+
+// symptom: the second lesson asked percents, the fifth what to check first, and a row was re-addressed before a panel was seen; cause:
+// the order was that of the day, and nothing held a question to the lesson that teaches it
+describe('the order of the course', () => {
+	const orderOf = new Map(lessons.map(({ id, order }) => [id, order]));
+
+	it('has panel and line before anything is hung', () => {
+		const at = (part: (typeof PART_IDS)[number]) => PART_IDS.indexOf(part);
+		expect(at('panel')).toBeLessThan(at('line'));
+		expect(at('line')).toBeLessThan(at('place'));
+	});
+
+	it('asks nothing before it is taught, and nothing that no lesson teaches', () => {
+		for (const { id, order, checks } of lessons)
+			for (const kind of checks.kinds) {
+				const teacher = TAUGHT[kind];
+				expect(teacher, `${id} asks ${kind}, which no lesson teaches`).toBeDefined();
+				if (teacher) expect(order, `${id} asks ${kind}`).toBeGreaterThanOrEqual(orderOf.get(teacher) ?? Infinity);
+			}
+	});
+
+	it('sets no address before a lesson on panels', () => {
+		const first = Math.min(...lessons.filter(({ part }) => part === 'panel').map(({ order }) => order));
+		for (const lesson of lessons.filter(({ order }) => order < first)) {
+			const { task } = practiceOf(lesson);
+			const start = openRig(task.sheet);
+			const way = shortestWay(task);
+			for (const event of way) event.type === 'clock.wait' ? start.wait(event.ms) : start.send(event);
+			for (const { id, settings } of task.sheet.fixtures)
+				expect(start.gear.units.get(id)?.state.context.settings.address, lesson.id).toBe(settings.address ?? 1);
+		}
+	});
+
+	it('is kept by the list for new hands and by both plans', () => {
+		const inOrder = lessons.toSorted((a, b) => a.order - b.order).map(({ id }) => id);
+		const fresh = ways.find(({ id }) => id === 'new-hand')?.lessons ?? [];
+		expect(fresh).toEqual(inOrder.slice(0, fresh.length));
+		for (const { id, rows } of plans) {
+			const named = rows.filter((row) => typeof row === 'string');
+			expect(named, id).toEqual(inOrder.filter((each) => named.includes(each)));
+		}
+		const hour = plans.find(({ id }) => id === 'hour')?.rows;
+		expect(hour).toContain('charge-and-hours');
+		expect(hour).toContain('label-and-test');
+	});
+});
+
+// symptom: the load-out's task was to bring a light back to its defaults
+describe('the load-out', () => {
+	const lesson = lessons.find(({ id }) => id === 'cool-coil-charge-log');
+	if (!lesson) throw new Error('no load-out');
+	const { task } = practiceOf(lesson);
+
+	it('is done with the plug at the wall first, and marked as harm the other way round', () => {
+		const way = shortestWay(task);
+		expect(markDrill(task, way)).toMatchObject({ done: true, harm: [] });
+		const { done, harm } = markDrill(task, way.toReversed());
+		expect(done).toBe(true);
+		expect(harm.length).toBeGreaterThan(0);
+		expect(harm.every(({ did }) => did === 'broken')).toBe(true);
+	});
+});
+
+describe('a task', () => {
+	it('is set by one lesson alone', () => {
+		const tasks = lessons.map(({ task }) => ('drill' in task ? task.drill : task.says));
+		expect(tasks.filter((each, i) => tasks.indexOf(each) !== i)).toEqual([]);
+	});
+
+	it('of any lesson and its way never make or break a live link', () => {
+		for (const { task } of lessons.map((each) => practiceOf(each)))
+			if (task.hands.includes('mains')) expect(markDrill(task, shortestWay(task)).harm).toEqual([]);
 	});
 });
 

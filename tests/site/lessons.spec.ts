@@ -62,6 +62,12 @@ async function touch(tab: Page, { sheet }: Task, event: RigEvent): Promise<void>
 			const button = (await drawer(tab, 'remote')).getByRole('button', { name: new RegExp(`^${word}$`) });
 			return button.tap();
 		}
+		case 'power.switch':
+			return tab.getByRole('switch', { name: 'Power switch' }).tap();
+		case 'mains.plug': {
+			await tab.locator('.case-power select').selectOption(event.into);
+			return;
+		}
 		default:
 			throw new Error(`no touch for ${event.type}`);
 	}
@@ -119,6 +125,7 @@ test.describe('by touch, 390 wide', () => {
 	});
 
 	for (const id of [
+		'the-case',
 		'label-and-test',
 		'floor-bracket-clamp-bond',
 		'text-and-switches',
@@ -203,6 +210,24 @@ test.describe('on a wide screen', () => {
 		await expect(tab.locator('.stage')).toBeVisible();
 		const { violations } = await new AxeBuilder({ page: tab }).analyze();
 		expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`)).toEqual([]);
+	});
+
+	test('a long fixture cannot be slid nearer than the sum holds, and the throw comes back with a small one', async ({
+		page: tab,
+	}) => {
+		await tab.goto('/lessons/throw-pool-overlap/');
+		const reckon = tab.locator('.reckon', { hasText: 'How wide, how bright?' });
+		await reckon.scrollIntoViewIfNeeded();
+		await expect(tab.locator('astro-island', { has: reckon })).not.toHaveAttribute('ssr', '');
+		const throwOf = reckon.getByRole('slider', { name: 'Throw' });
+		await expect(throwOf).toHaveValue('3');
+		await reckon.getByRole('combobox').selectOption('picket-8');
+		await expect(throwOf).toHaveAttribute('min', '5');
+		await expect(throwOf).toHaveValue('5');
+		await expect(reckon.locator('dl')).toContainText('2 × 5 m');
+		await reckon.getByRole('combobox').selectOption('tallow-6');
+		await expect(throwOf).toHaveValue('3');
+		await expect(reckon.locator('dl')).toContainText('2 × 3 m');
 	});
 
 	test('a card and a plan print with no frame round them', async ({ page: tab }) => {

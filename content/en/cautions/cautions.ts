@@ -26,7 +26,7 @@ export interface Caution {
 
 /** Stands with every caution. */
 export const siteFirst =
-	'The rules of the place, the local code and the competent person on site come before anything written here.';
+	'The rules of the place, the local code and the competent person on site (in the US, the qualified person) come before anything written here.';
 
 /** The cautions, each the usual practice of the trade. */
 export const cautions: Readonly<Record<CautionId, Caution>> = {
@@ -48,6 +48,7 @@ export const cautions: Readonly<Record<CautionId, Caution>> = {
 		harm: 'A fall can kill, even from low down.',
 		care: [
 			'Do it from the floor if it can be done from the floor: aim before it is hung, use the remote or the desk.',
+			'Lower before you climb: what can come down, pipe, truss or stand, is brought down first by whoever is in charge of it.',
 			'Use a ladder, tower or lift only if you are trained for it, and it is the right one, in date, on firm ground.',
 			'Have someone with you. Tools on lanyards, pockets empty, both hands free to climb.',
 		],
@@ -65,17 +66,21 @@ export const cautions: Readonly<Record<CautionId, Caution>> = {
 	},
 	mains: {
 		title: 'Mains electricity',
-		harm: 'Mains can kill. Wet ground and damaged cable make it likelier.',
+		harm: 'Mains (in the US: power, or line voltage) can kill. Wet ground and damaged cable make it likelier.',
 		care: [
 			'Isolate before you touch a mains connection: supply off, wall plug out, and nobody else can put it back.',
 			'Link a row with its supply off, and put the plug at the wall in last. Taking it down, that plug comes out first.',
-			'Look along the cable and at both plugs before you plug in. Damaged, wet, taped or out of test: put it aside and label it.',
+			'Look along the cable and at both plugs before you plug in. Damaged, wet, taped or out of test (PAT in the UK, inspection in the US): put it aside and label it.',
+			'Unwind a cable drum (cord reel in the US) to the end before it feeds anything. Wound up, it heats, and can burn.',
+			'A fixture with an earth pin (class I) needs its earth (ground in the US). Never cut the pin off, tape it, or use an adapter that leaves it out.',
 			'Feed through a residual-current device (RCD; GFCI in the US) where the rules ask for one, and always outdoors.',
+			'Press the test button of a plug-in RCD before the lights go on it. If it doesn’t trip, don’t use it. One in the distribution is the electrician’s to test.',
 			'Do not open a fixture. There is nothing inside for you to set. Label it and hand it to a competent repairer.',
 			'A blown fuse or a damaged plug: don’t touch it. Have its supply cut first. Then label it and leave it to a competent person: it failed for a reason.',
 			'Add up the current before you link one fixture to the next, and stay within the least of cable, socket and supply.',
 		],
-		defer: 'Supplies and distribution belong to the licensed or competent electrician on site.',
+		defer:
+			'Supplies and distribution belong to the licensed or competent electrician on site (in the US, a qualified person).',
 	},
 	batteries: {
 		title: 'Batteries and charging',
@@ -86,6 +91,8 @@ export const cautions: Readonly<Record<CautionId, Caution>> = {
 			'Swollen, dropped hard, or wet: do not charge it, do not use it. Keep it away from people and from what burns, and say so.',
 			'Hot by itself, smelling, hissing or smoking: keep away, get people out, and raise the alarm. Do not breathe the smoke.',
 			'Let a hot fixture cool before it goes on charge, and charge inside the temperatures on its label.',
+			// 0 °C: cell makers' data sheets, from memory; below it lithium plates out on the electrode, and the cell is spoilt for good
+			'Never charge a lithium pack below 0 °C (32 °F). One from a cold van warms up first.',
 		],
 		defer: 'The maker’s manual and the place’s fire rules hold.',
 	},
@@ -138,7 +145,8 @@ export const cautions: Readonly<Record<CautionId, Caution>> = {
 			'Ask the operator before you touch panel, cable or power. Wait for the word.',
 			'Look before you try, and try before you swap: leave the rest of the line alone.',
 			'Unplugging one fixture can take every fixture after it with it.',
-			'Keep exit signs and escape lighting out of it.',
+			'Exit signs and escape lights (egress lighting in the US) are left alone: never switched off, covered, dimmed or outshone.',
+			'Leads, cases and stands stay out of exit routes.',
 		],
 		defer: 'The show’s operator or stage manager says when.',
 	},

@@ -283,7 +283,7 @@ export const faults: Readonly<Record<string, FaultWords>> = {
 	'common-open': {
 		name: 'Common broken',
 		cause:
-			'Its common wire is broken. Fixtures beyond may jump about, where mains earth does not join the two ends in its place.',
+			'Its common wire is broken. Fixtures beyond may jump about, where mains earth (ground in the US) does not join the two ends in its place.',
 		tape: 'BAD CABLE: common broken',
 	},
 	'wires-swapped': {

@@ -77,7 +77,7 @@ export const line: readonly Term[] = [
 	{
 		id: 'pin',
 		term: 'Pin',
-		says: 'One contact of a plug. On the line, pin 1 is common, pin 2 is data minus and pin 3 is data plus.',
+		says: 'One contact of a plug. On the line, pin 1 is common, pin 2 is data minus and pin 3 is data plus. Some old three-pin kit has 2 and 3 the other way round.',
 		from: 'E1.11',
 		seen: 'restated',
 		see: ['common', 'data-pair'],

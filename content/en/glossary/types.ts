@@ -7,11 +7,12 @@ export const termSources = {
 	'E1.31': 'ANSI E1.31, levels over a network',
 	'EIA-485': 'EIA-485, the electrical side of the line',
 	CIE: 'CIE S 017, the international lighting vocabulary',
-	'EN 12464': 'EN 12464-1, lighting of indoor work places',
+	'EN 12464': 'EN 12464-1, lighting of indoor work places (a European standard)',
 	'IEC 60050': 'IEC 60050, the international electrical vocabulary',
 	'IEC 60529': 'IEC 60529, degrees of protection',
 	'IEC 60598': 'IEC 60598-2-17, luminaires for stages and studios',
 	'IEC 61008': 'IEC 61008, residual-current devices',
+	'IEC 61140': 'IEC 61140, protection against electric shock',
 	'IEC 62471': 'IEC 62471, eye and skin safety of lamps',
 	WCAG: 'WCAG 2.2, 2.3.1, three flashes',
 } as const;

@@ -4,9 +4,9 @@ export const courseWords = {
 	description:
 		'Short lessons on setting up LED fixtures, from the case and back into it. Each has a live bench, a task that is marked, and checks drawn fresh each time.',
 	heading: 'The course',
-	lead: 'Short lessons that follow the day, from the case to a lit rig and back into the case. In each you learn one thing, try it on a live bench, and do it yourself while the bench marks your work.',
+	lead: 'Short lessons from the case to a lit rig and back into the case: first what you learn at the shop, then the venue. In each you learn one thing, try it on a live bench, and do it yourself while the bench marks your work.',
 	waysHeading: 'Where to begin',
-	listHeading: 'All lessons, in the order of the day',
+	listHeading: 'All lessons, in the order to learn in',
 	lessons: (count: number, minutes: number) => `${count} lessons, ${minutes} minutes in all.`,
 	minutes: (minutes: number) => `${minutes} min`,
 	done: 'Done',
@@ -32,7 +32,7 @@ export const ways: readonly Way[] = [
 		id: 'new-hand',
 		who: 'You are new to this',
 		words: 'Begin at the top and go down, one or two lessons a day. These are the first five.',
-		lessons: ['the-case', 'charge-and-hours', 'label-and-test', 'addresses-before-the-van', 'floor-bracket-clamp-bond'],
+		lessons: ['the-case', 'charge-and-hours', 'a-panel-you-never-saw', 'text-and-switches', 'held-colours'],
 		more: [{ href: '/drills/', words: 'Practise with drills' }],
 	},
 	{

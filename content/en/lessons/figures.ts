@@ -68,7 +68,7 @@ export const figureWords = {
 		overlap: {
 			shows:
 				'Two rows of three round pools on a wall. In the first they stand apart, with dark between. In the second they run into each other.',
-			caption: 'Pools that just touch leave dips. Let them run into each other.',
+			caption: 'Too far apart leaves dark between. Half-bright edges may meet, for there the light adds up.',
 		},
 		square: {
 			shows:
@@ -77,7 +77,7 @@ export const figureWords = {
 		},
 		pins: {
 			shows:
-				'The pins of five-pin and three-pin data plugs, one under the other. Pin 1 is common, 2 is data minus, 3 is data plus. Pins 4 and 5 are a second pair, and only five-pin plugs have them.',
+				'The pins of five-pin and three-pin data plugs, one under the other. Pin 1 is common, 2 is data minus, 3 is data plus; on some old three-pin kit 2 and 3 change places. Pins 4 and 5 are a second pair, and only five-pin plugs have them.',
 			caption: 'What each pin carries. On the plug they stand in a ring, each with its number beside it.',
 		},
 		daisy: {

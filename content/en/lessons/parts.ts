@@ -1,12 +1,15 @@
-/** The parts of the course, in the order of the day. Permanent ids. */
-export const PART_IDS = ['prep', 'place', 'panel', 'line', 'together', 'wrong', 'out'] as const;
+/** The parts of the course, in the order to learn in: what a hand must know at the shop comes before the venue. Permanent ids. */
+export const PART_IDS = ['prep', 'panel', 'line', 'ready', 'place', 'together', 'wrong', 'out'] as const;
 export type PartId = (typeof PART_IDS)[number];
 
 export const parts: Readonly<Record<PartId, { readonly title: string; readonly words: string }>> = {
 	prep: {
 		title: 'Prep',
-		words:
-			'At the shop, the day before: open the case, charge, test, label, and plan every address before the van is loaded.',
+		words: 'At the shop, the day before: open the case, look at what is in it, and charge.',
+	},
+	ready: {
+		title: 'Ready for the van',
+		words: 'Last thing at the shop: plan every address, test every colour, and label it all.',
 	},
 	place: {
 		title: 'Hang and place',

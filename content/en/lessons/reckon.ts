@@ -46,12 +46,11 @@ export const calcWords = {
 		light: 'Light in its middle',
 	},
 	spacing: {
-		formulas: ['pool = 2 × throw × tan(beam ÷ 2)', 'even = least light ÷ mean light, along the row'],
+		formulas: ['pool = 2 × throw × tan(beam ÷ 2)', 'even = least light ÷ most light, along the row'],
 		meet: 'Half-bright edges meet at',
 		overlap: 'Pools run into each other by',
-		even: 'Even along the row',
-		least: 'least ÷ mean',
-		verdict: (n: string, even: boolean) => (even ? `${n}: it looks even` : `${n}: it looks patchy`),
+		even: 'Even along the row, least against most',
+		verdict: (n: string, even: boolean) => (even ? `${n}: we call that even` : `${n}: we call that patchy`),
 	},
 	slots: {
 		formulas: ['last slot = first + fixtures × footprint − 1', 'left = 512 − last slot'],

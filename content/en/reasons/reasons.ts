@@ -99,7 +99,7 @@ export const reasons = {
 			says: `One of the two data wires, {wire as wire}, is open[ in {cables as cables}], so the signal is half there.${spoils}`,
 		},
 	],
-	'line.common-open': `The common wire is open[ in {cables as cables}], and mains earth does not join the two ends in its place.${spoils}`,
+	'line.common-open': `The common wire is open[ in {cables as cables}], and mains earth (ground in the US) does not join the two ends in its place.${spoils}`,
 	'line.swapped':
 		'The two data wires change places on the way[, in {cables as cables}], so the signal arrives the wrong way round.',
 	'line.collision': '{sockets as ports} drive this line at once, so every frame is spoiled.',

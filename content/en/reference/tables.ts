@@ -23,9 +23,9 @@ export const addressWords = {
 		heading: 'Address switches: weights',
 		says: [
 			'Each of the nine switches adds its weight when it is on. A tenth, where there is one, has another job.',
-			'Read the label for which way is on. Two ways of counting are usual. By the plain sum, {sumMissing} cannot be set. Counted from zero, the address is the sum and one more: all nine up is {plusUp}.',
+			'Read the label for which way is on. Two ways of counting are usual, and there are others. By the plain sum, {sumMissing} cannot be set. Counted from zero, the address is the sum and one more: all nine up is {plusUp}.',
 			'By the plain sum, all nine down comes to nothing, and what a fixture does then is up to its maker. It may take it as the first address, work by itself, or not listen at all.',
-			'A fixture one slot out is often wired the other way.',
+			'A fixture one slot out often counts the other way.',
 		],
 		caption: 'What each switch adds',
 		head: ['Switch', 'Adds'],
@@ -76,7 +76,10 @@ export const levelWords = {
 export const lineWords = {
 	pins: {
 		heading: 'Pins',
-		says: ['Looking at the numbers moulded beside the pins. Source: ANSI E1.11.'],
+		says: [
+			'Looking at the numbers moulded beside the pins. Source: ANSI E1.11.',
+			'Some old three-pin kit has data plus on 2 and data minus on 3 (common practice, from memory). Read its label.',
+		],
 		caption: 'What is on each pin',
 		head: ['Pin', 'Wire', 'On three-pin plugs'],
 		wires: {

@@ -27,7 +27,7 @@ export const home = {
 		{
 			who: 'New hands',
 			words:
-				'Lessons follow the day from the case to the wall and back, each with a bench in the page to do it on. Meet a fixture you have never seen, get it lit, and be told why it looks like that. What you learnt is asked again before it fades.',
+				'Lessons go from the case to the wall and back, panel and line first, each with a bench in the page to do it on. Meet a fixture you have never seen, get it lit, and be told why it looks like that. What you learnt is asked again before it fades.',
 			ways: [
 				{ href: '/lessons/', words: 'Take a lesson' },
 				{ href: '/drills/', words: 'Do a drill' },

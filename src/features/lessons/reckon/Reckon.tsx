@@ -16,6 +16,10 @@ export function Reckon({ id, kits }: Props): JSX.Element {
 	const [chosen, choose] = useState<Picks>(() =>
 		Object.fromEntries(picks.map((each) => [each.id, each.options[0]?.value ?? ''])),
 	);
+	const slid = sliders.map((each) => ({ ...each, least: Math.max(each.least, each.leastFor?.(chosen) ?? each.least) }));
+	const inReach: Values = Object.fromEntries(
+		slid.map(({ id: name, least }) => [name, Math.max(least, values[name] ?? least)]),
+	);
 	return (
 		<section class="reckon" aria-labelledby={`reckon-${id}`}>
 			<h3 id={`reckon-${id}`}>{words.title[id]}</h3>
@@ -35,17 +39,17 @@ export function Reckon({ id, kits }: Props): JSX.Element {
 						</select>
 					</label>
 				))}
-				{sliders.map(({ id: name, label, unit, least, most, step }) => (
+				{slid.map(({ id: name, label, unit, least, most, step }) => (
 					<label key={name} class="reckon-slider">
 						<span>{label}</span>
-						<span class="value" aria-hidden="true">{`${values[name]}${unit === '' ? '' : ` ${unit}`}`}</span>
+						<span class="value" aria-hidden="true">{`${inReach[name]}${unit === '' ? '' : ` ${unit}`}`}</span>
 						<input
 							type="range"
 							min={least}
 							max={most}
 							step={step}
-							value={values[name]}
-							aria-valuetext={`${values[name]} ${unit}`}
+							value={inReach[name]}
+							aria-valuetext={`${inReach[name]} ${unit}`}
 							onInput={({ currentTarget: { value } }) => slide({ ...values, [name]: Number(value) })}
 						/>
 					</label>
@@ -58,7 +62,7 @@ export function Reckon({ id, kits }: Props): JSX.Element {
 				))}
 			</p>
 			<dl class="reckon-out" aria-live="polite">
-				{reckon(values, chosen).map(({ what, sum, comes, over = false }) => (
+				{reckon(inReach, chosen).map(({ what, sum, comes, over = false }) => (
 					<div key={what} data-over={over}>
 						<dt>{what}</dt>
 						<dd>

@@ -11,6 +11,8 @@ export interface Slider {
 	readonly most: number;
 	readonly step: number;
 	readonly start: number;
+	/** The least for what is chosen, where that is more than `least`. */
+	leastFor?(picks: Picks): number;
 }
 
 /** One of a few, such as a colour or a fixture. */
@@ -55,17 +57,24 @@ export interface Kit {
 	readonly peak: number;
 	readonly beam: number;
 	readonly field: number;
+	/** Metres from which it counts as one point, so that light falls with the square of the throw. */
+	readonly nearest: number;
 	readonly unitLoads: number;
 	/** Held colours, with the watts that they draw at full brightness beside the idle draw. */
 	readonly looks: readonly { readonly id: string; readonly name: string; readonly watts: number }[];
 	readonly modes: readonly { readonly id: string; readonly name: string; readonly footprint: number }[];
 }
 
+/** How long a bar is, in metres, and how wide a wash shines: a profile does not say. Ours, no source. */
+const ACROSS = { bar: 1, wash: 0.1 };
+/** So many times its size away, a source counts as a point (read). For a wide beam: a narrow one needs more (from memory). */
+const SIZES_AWAY = 5;
+
 /** The bundled fixtures as the reckoners take them: worked out when the page is built, so that it carries numbers alone. */
 export const kits = (): Kit[] => BUNDLED.map(kitOf);
 
 function kitOf(profile: Profile): Kit {
-	const { id, name, power, held, modes, unitLoads } = profile;
+	const { id, name, shape, power, held, modes, unitLoads } = profile;
 	return {
 		id,
 		name,
@@ -74,6 +83,7 @@ function kitOf(profile: Profile): Kit {
 		idleWatts: power.idleWatts,
 		mainsWatts: mainsWatts(profile),
 		...beamOf(profile),
+		nearest: SIZES_AWAY * ACROSS[shape],
 		unitLoads,
 		looks: held.map((look) => ({
 			id: look.id,

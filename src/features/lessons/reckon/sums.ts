@@ -77,12 +77,18 @@ function hours(kits: readonly Kit[]): Reckoner {
 	};
 }
 
+/** The throw, from where the sums hold for the fixture that is chosen. */
+const throwSlider = (kits: readonly Kit[]): Slider => ({
+	...slider('throw', 0.5, 12, 0.5, 3),
+	leastFor: ({ fixture }) => chosen(kits, fixture).nearest,
+});
+
 /** Pool and light at a throw, square on or turned: the throw is how far the lens stands from the wall. */
 function pool(kits: readonly Kit[]): Reckoner {
 	return {
 		formulas: words.pool.formulas,
 		picks: [pick('fixture', named(kits))],
-		sliders: [slider('throw', 0.5, 12, 0.5, 3), slider('tilt', 0, 70, 5, 0)],
+		sliders: [throwSlider(kits), slider('tilt', 0, 70, 5, 0)],
 		reckon({ throw: metres = 3, tilt = 0 }, { fixture }) {
 			const { beam, peak } = chosen(kits, fixture);
 			const { long } = poolOnWall(metres, beam, tilt);
@@ -113,7 +119,7 @@ function pool(kits: readonly Kit[]): Reckoner {
 /** Metres to the hundredth; a pool whose far edge runs along the wall has no end, and no metres. */
 const metresOrEndless = (n: number): string => (Number.isFinite(n) ? `${round(n, 2)} m` : words.endless);
 
-/** From here on the eye takes a wall for even. Common practice, no source. */
+/** Least light over most along a row: from here on we call a wall even. Our opinion, no source; the lesson says so. */
 const EVEN = 0.7;
 
 /** How far apart they may stand for an even wall. */
@@ -121,11 +127,12 @@ function spacing(kits: readonly Kit[]): Reckoner {
 	return {
 		formulas: words.spacing.formulas,
 		picks: [pick('fixture', named(kits))],
-		sliders: [slider('throw', 0.5, 12, 0.5, 3), slider('spacing', 0.25, 8, 0.25, 1.25)],
+		sliders: [throwSlider(kits), slider('spacing', 0.25, 8, 0.25, 1.25)],
 		reckon({ throw: metres = 3, spacing: apart = 1.25 }, { fixture }) {
 			const kit = chosen(kits, fixture);
 			const wide = poolDiameter(metres, kit.beam);
-			const { uniformity } = bayOf(kit, metres, apart);
+			const { least, most } = bayOf(kit, metres, apart);
+			const even = most === 0 ? 0 : least / most;
 			return [
 				{
 					what: words.spacing.meet,
@@ -139,9 +146,9 @@ function spacing(kits: readonly Kit[]): Reckoner {
 				},
 				{
 					what: words.spacing.even,
-					sum: words.spacing.least,
-					comes: words.spacing.verdict(round(uniformity, 2), uniformity >= EVEN),
-					over: uniformity < EVEN,
+					sum: `${round(least, 0)} lx ÷ ${round(most, 0)} lx`,
+					comes: words.spacing.verdict(round(even, 2), even >= EVEN),
+					over: even < EVEN,
 				},
 			];
 		},

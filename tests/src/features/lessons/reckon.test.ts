@@ -129,6 +129,52 @@ describe('the pool of a turned light', () => {
 	});
 });
 
+// symptom: 'even' was the least over the mean, so that a row with a third of its light missing in the joins still passed for even; and
+// a bar's throw slid to half a metre, where a thing a metre long is no point and the sum is wrong
+describe('a row of pools', () => {
+	const { reckon, picks } = reckoners.spacing(all);
+	const options = picks[0]?.options.map(({ value }) => value) ?? [];
+	const evenOf = (values: Record<string, number>, fixture: string) => reckon(values, { fixture })[2];
+
+	it('is told by its least light against its most: summed here point by point over forty neighbours', () => {
+		for (const fixture of options) {
+			const kit = all.find(({ id }) => id === fixture);
+			if (!kit) throw new Error(fixture);
+			for (const spacing of [1, 2, 2.5]) {
+				const lux = Array.from({ length: 201 }, (_, i) =>
+					Array.from({ length: 41 }, (__, n) => luxAside(kit, 6, (spacing * i) / 200 - (n - 20) * spacing)).reduce(
+						(sum, each) => sum + each,
+					),
+				);
+				const even = Math.min(...lux) / Math.max(...lux);
+				const line = evenOf({ throw: 6, spacing }, fixture);
+				expect(Number.parseFloat(line?.comes ?? ''), fixture).toBeCloseTo(even, 1);
+				expect(line?.sum).toBe(`${Math.round(Math.min(...lux))} lx ÷ ${Math.round(Math.max(...lux))} lx`);
+				expect(line?.over, fixture).toBe(even < 0.7);
+			}
+		}
+	});
+
+	it('is even where half-bright edges meet, and patchy a third further apart', () => {
+		for (const fixture of options) {
+			const meet = Number.parseFloat(reckon({ throw: 6, spacing: 1 }, { fixture })[0]?.comes ?? '');
+			expect(evenOf({ throw: 6, spacing: meet }, fixture)).toMatchObject({ over: false });
+			expect(evenOf({ throw: 6, spacing: 1.35 * meet }, fixture)).toMatchObject({ over: true });
+		}
+	});
+
+	it('and its single pool take no throw nearer than five times the length of what shines', () => {
+		for (const { sliders } of [reckoners.spacing(all), reckoners.pool(all)]) {
+			const throwSlider = sliders.find(({ id }) => id === 'throw');
+			for (const fixture of options) {
+				const { shape } = bundledProfile(fixture) ?? {};
+				expect(throwSlider?.leastFor?.({ fixture }), fixture).toBe(shape === 'bar' ? 5 : 0.5);
+			}
+			expect(throwSlider?.most).toBeGreaterThan(5);
+		}
+	});
+});
+
 describe('the battery task', () => {
 	const { lesson } = lessonFiles().find(({ lesson: { id } }) => id === 'charge-and-hours') ?? {};
 	if (!lesson) throw new Error('no lesson on hours');
