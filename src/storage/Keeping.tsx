@@ -2,7 +2,7 @@ import type { JSX } from 'preact';
 import { useRef, useState } from 'preact/hooks';
 import { Button, Dialog, Tape } from '../ui/index.ts';
 import { saveText } from './device.ts';
-import type { KeepingWords } from './words.ts';
+import type { KeepingWords } from './kept.ts';
 
 /** Bytes of a file that is read at all. */
 const LONGEST_FILE = 8_000_000;

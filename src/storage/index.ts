@@ -34,16 +34,25 @@ export {
 } from './device.ts';
 export { endOfJson, type JsonBounds, type JsonTrouble, LINK_BOUNDS, readJson } from './json.ts';
 export { Keeping } from './Keeping.tsx';
-export { DATABASE, isNewer, isOurs, KEPT, type KeptId, LISTS, type List, mayHoldRecords, thingAt } from './kept.ts';
+export {
+	DATABASE,
+	isNewer,
+	isOurs,
+	KEPT,
+	type KeepingWords,
+	type KeptId,
+	LISTS,
+	type List,
+	mayHoldRecords,
+	thingAt,
+} from './kept.ts';
 export { deflateText, fromBase64url, inflateText, toBase64url } from './packed.ts';
 export { resultsText } from './pages/done.ts';
 export { offlineChannel } from './pages/offline.ts';
 export { readTheme, type Theme, themes, writeTheme } from './pages/theme.ts';
 export { updateChannel } from './pages/update.ts';
-export { pauses } from './pauses.ts';
 export { isRecord, readRecord, type Step } from './record.ts';
 export { memoryRecords, openRecords, type RecordAside, type Records } from './records.ts';
 export { type OnShelf, type Read, type Shelf, shelfOf } from './shelf.ts';
 export { Trouble } from './Trouble.tsx';
 export { type Hold, type Holders, takeHold } from './tabs.ts';
-export type { KeepingWords } from './words.ts';

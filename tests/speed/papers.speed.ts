@@ -1,11 +1,11 @@
 import { expect, test } from 'vitest';
 import { analyse, markPaper, setPaper } from '../../shared/paper/index.ts';
+import { settingOnce } from '../../src/features/papers/engine.ts';
 import {
 	classCsv,
 	readHandedIn,
 	resultFile,
 	resultFragment,
-	settingOnce,
 	sortResults,
 } from '../../src/features/papers/exchange/index.ts';
 import { plainPaper, sat } from '../src/features/papers/exchange/class.ts';

@@ -8,12 +8,11 @@ import {
 	type JsonTrouble,
 	KEPT,
 	LINK_BOUNDS,
-	pauses,
 	readJson,
 	readRecord,
 } from '../../storage/index.ts';
 import { inWaits, type Kept, LINK_VERSION, MOST } from './kept.ts';
-import { playInStretches } from './play.ts';
+import { pauses, playInStretches } from './play.ts';
 
 /** Characters of a fragment. A full log of the longest kind stays under it. */
 const LONGEST_FRAGMENT = 1_000_000;

@@ -1,10 +1,9 @@
 import { handedNames } from '../../../../content/en/papers/index.ts';
 import { InputError, isInputError } from '../../../../shared/error/index.ts';
 import { fill } from '../../../wording/index.ts';
-import { damaged, endOfJson, LONGEST_TEXT } from './bounds.ts';
+import { damaged, endOfJson, handedError, LONGEST_TEXT, refusedFor } from './bounds.ts';
 import { readFile } from './files.ts';
 import { PAPER_LINK, readPaperLink, readResultLink } from './link.ts';
-import { handedError, refusedFor } from './refuse.ts';
 import type { Handed, PaperSetter } from './types.ts';
 
 /** Most pieces that one text is taken apart into, and most that may be cut short before the rest is left. */

@@ -1,7 +1,6 @@
 import { InputError, isInputError } from '../../../../shared/error/index.ts';
-import { LONGEST_TEXT } from './bounds.ts';
+import { LONGEST_TEXT, refusedFor } from './bounds.ts';
 import { qrInPicture } from './readQr.ts';
-import { refusedFor } from './refuse.ts';
 import type { Handed } from './types.ts';
 
 /** Sorts a text into what it is, in a worker: a file may hold thousands of records, and the page must not stand still. */

@@ -6,7 +6,7 @@ import { DEVICE } from '../../../storage/index.ts';
 import { Button, Live, Notice } from '../../../ui/index.ts';
 import { errorTextLater } from '../../../wording/index.ts';
 import { ScanQr } from '../exchange/scan/ScanQr.tsx';
-import { lastPaper } from './useSitting.ts';
+import { lastPaper } from './keepSitting.ts';
 
 /** Bytes of a file that is read at all. */
 const MOST_BYTES = 2_000_000;

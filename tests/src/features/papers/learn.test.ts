@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { analyse, markPaper, setPaper } from '../../../../shared/paper/index.ts';
-import { sortResults } from '../../../../src/features/papers/exchange/index.ts';
 import { settingOnce } from '../../../../src/features/papers/engine.ts';
+import { sortResults } from '../../../../src/features/papers/exchange/index.ts';
 import { learnFrom } from '../../../../src/features/papers/trainer/learn.ts';
 import { runs } from '../../../runs.ts';
 import { plainPaper, sat } from './exchange/class.ts';

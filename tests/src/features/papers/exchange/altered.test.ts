@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { markPaper, setPaper } from '../../../../../shared/paper/index.ts';
 import { makeRandom, type Random } from '../../../../../shared/random/index.ts';
+import { settingOnce } from '../../../../../src/features/papers/engine.ts';
 import { checkOf, type Migration, migrated } from '../../../../../src/features/papers/exchange/bounds.ts';
 import {
 	type Handed,
@@ -11,7 +12,6 @@ import {
 	readHandedIn,
 	resultFile,
 	resultFragment,
-	settingOnce,
 	sortResults,
 	storeFile,
 } from '../../../../../src/features/papers/exchange/index.ts';

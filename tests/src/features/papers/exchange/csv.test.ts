@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { markPaper, setPaper } from '../../../../../shared/paper/index.ts';
-import { classCsv, type Result, sortResults } from '../../../../../src/features/papers/exchange/index.ts';
 import { settingOnce } from '../../../../../src/features/papers/engine.ts';
+import { classCsv, type Result, sortResults } from '../../../../../src/features/papers/exchange/index.ts';
 import { runs } from '../../../../runs.ts';
 import { plainPaper, sat } from './class.ts';
 

@@ -2,13 +2,13 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { PLAIN_KIND_IDS, readRecipe, setPaper } from '../../../../../shared/paper/index.ts';
 import { bundledRig, RIG_IDS } from '../../../../../shared/sheet/index.ts';
+import { settingOnce } from '../../../../../src/features/papers/engine.ts';
 import {
 	paperFragment,
 	readHandedIn,
 	readPaperLink,
 	readResultLink,
 	resultFragment,
-	settingOnce,
 } from '../../../../../src/features/papers/exchange/index.ts';
 import { fromColumns, inColumns } from '../../../../../src/features/papers/exchange/pack.ts';
 import { qrDrawing } from '../../../../../src/features/papers/exchange/qr.ts';

@@ -3,11 +3,11 @@ import fc from 'fast-check';
 import { deleteDB, openDB } from 'idb';
 import { describe, expect, it } from 'vitest';
 import { markPaper, setPaper } from '../../../../../shared/paper/index.ts';
+import { settingOnce } from '../../../../../src/features/papers/engine.ts';
 import {
 	openPaperStore,
 	type Result,
 	readHandedIn,
-	settingOnce,
 	sortResults,
 } from '../../../../../src/features/papers/exchange/index.ts';
 import { showClass } from '../../../../../src/features/papers/trainer/learn.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { type Answers, markPaper, setPaper } from '../../../../../shared/paper/index.ts';
-import { classCsv, type Result, sortResults } from '../../../../../src/features/papers/exchange/index.ts';
 import { settingOnce } from '../../../../../src/features/papers/engine.ts';
+import { classCsv, type Result, sortResults } from '../../../../../src/features/papers/exchange/index.ts';
 import { plainPaper, rightAnswer, sat } from './class.ts';
 
 const set = settingOnce(setPaper);
