@@ -4,7 +4,7 @@
  * version wrote, is set aside whole before anything is written over it (`aside.ts`), and is listed, saved and deleted by a person on
  * a page of its own. A shelf (`shelf.ts`) reads entry by entry, reads again before it changes anything, and holds what a device will
  * not take for as long as the page stands. A trainer's records are in a database (`records.ts`). What comes from outside is held to
- * bounds on its text before anything is made of it (`json.ts`, `packed.ts`), and long work on it pauses for the page.
+ * bounds on its text before anything is made of it (`json.ts`, `packed.ts`).
  */
 export {
 	asideAt,
@@ -32,7 +32,7 @@ export {
 	tellKept,
 	textAt,
 } from './device.ts';
-export { endOfJson, type JsonBounds, type JsonTrouble, LINK_BOUNDS, readJson } from './json.ts';
+export { endOfJson, type JsonBounds, type JsonTrouble, LINK_BOUNDS, MOST_READ, readJson } from './json.ts';
 export { Keeping } from './Keeping.tsx';
 export {
 	DATABASE,

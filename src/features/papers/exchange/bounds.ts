@@ -1,13 +1,11 @@
 import { InputError } from '../../../../shared/error/index.ts';
 import { murmur3Text } from '../../../../shared/random/index.ts';
-import { type JsonBounds, LINK_BOUNDS, endOfJson as measured, readJson } from '../../../storage/index.ts';
+import { type JsonBounds, LINK_BOUNDS, MOST_READ, endOfJson as measured, readJson } from '../../../storage/index.ts';
 import { errorText } from '../../../wording/index.ts';
 import type { Refused } from './types.ts';
 
-/** Characters of anything handed in at once: 5,000 results of 40 questions stay under it. */
-export const LONGEST_TEXT = 40_000_000;
 /** What a file may come to: the results of a school year are some three million things. */
-const FILE_BOUNDS: JsonBounds = Object.freeze({ ...LINK_BOUNDS, characters: LONGEST_TEXT, things: 8_000_000 });
+const FILE_BOUNDS: JsonBounds = Object.freeze({ ...LINK_BOUNDS, characters: MOST_READ.handedIn, things: 8_000_000 });
 
 /**
  * Where the JSON object or list that opens at `from` ends: the place after its last bracket. Text in quotes is passed over.

@@ -1,7 +1,7 @@
 import { dropText, isNewer, KEPT, moveAside, putInPlace, putText, type Store, textAt } from '../../../storage/index.ts';
 import type { Sitting } from './sitting.ts';
 
-export const { sitting: kept, lastPaper: last } = KEPT;
+const { sitting: kept, lastPaper: last } = KEPT;
 
 /** The key of a paper's sitting. @param paper its digest */
 export const keyOf = (paper: string): string => kept.key + paper;
