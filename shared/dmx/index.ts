@@ -68,30 +68,28 @@ export {
 	wordOfPercent,
 } from './level.ts';
 export {
+	breakToBreak,
 	type Conductor,
+	carriesLevels,
 	conductorOf,
 	EIA485,
+	isDataLost,
 	isOverloaded,
 	lineOhms,
 	mostReceivers,
-	PINS,
-	pinOf,
-	totalUnitLoads,
-	unitLoadsLeft,
-} from './line.ts';
-export {
-	breakToBreak,
-	carriesLevels,
-	isDataLost,
 	type PacketShape,
+	PINS,
 	packetMicroseconds,
+	pinOf,
 	refreshRate,
 	START_CODES,
 	type StartCode,
 	type StartCodeId,
 	startCodeOf,
 	TIMING,
-} from './packet.ts';
+	totalUnitLoads,
+	unitLoadsLeft,
+} from './line.ts';
 export { parseLevel } from './parse-level.ts';
 export {
 	howManyMore,

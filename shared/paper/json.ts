@@ -1,5 +1,5 @@
 import { InputError, type NotPlain, shown } from '../error/index.ts';
-import { murmur3Text } from '../random/murmur3.ts';
+import { murmur3Text } from '../random/index.ts';
 
 /** Names that reach into what every object has. */
 const BARRED: ReadonlySet<string> = new Set(['__proto__', 'constructor', 'prototype']);

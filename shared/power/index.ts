@@ -142,7 +142,7 @@ export function fullWatts(profile: Profile): number {
 type Of<Expected extends string> = Extract<ErrorFacts['power.range'], { readonly expected: Expected }>['of'];
 
 /** Hands a number back if it is more than 0 and finite. Throws `power.range`. */
-export function requireAbove0(found: number, path: string, of: Of<'over-0'>): number {
+function requireAbove0(found: number, path: string, of: Of<'over-0'>): number {
 	if (!(typeof found === 'number' && found > 0 && found < Number.POSITIVE_INFINITY)) {
 		throw new InputError('power.range', path, { expected: 'over-0', of, found: shown(found) });
 	}
@@ -150,7 +150,7 @@ export function requireAbove0(found: number, path: string, of: Of<'over-0'>): nu
 }
 
 /** Hands a number back if it is 0 or more and finite. Throws `power.range`. */
-export function requireFrom0(found: number, path: string, of: Of<'from-0'>): number {
+function requireFrom0(found: number, path: string, of: Of<'from-0'>): number {
 	if (!(typeof found === 'number' && found >= 0 && found < Number.POSITIVE_INFINITY)) {
 		throw new InputError('power.range', path, { expected: 'from-0', of, found: shown(found) });
 	}
@@ -158,7 +158,7 @@ export function requireFrom0(found: number, path: string, of: Of<'from-0'>): num
 }
 
 /** Hands a share back if it is over 0 and at most 1. Throws `power.range`. */
-export function requireShare(found: number, path: string, of: Exclude<Limits<'power.range'>['of'], 'output'>): number {
+function requireShare(found: number, path: string, of: Exclude<Limits<'power.range'>['of'], 'output'>): number {
 	requireAbove0(found, path, of);
 	return requireNumber(found, { lo: 0, hi: 1, code: 'power.range', path, of });
 }

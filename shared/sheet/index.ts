@@ -4,7 +4,6 @@
  * in it are held to each other here, so that what opens is a rig that could be built.
  */
 
-export { asMeant } from './asMeant.ts';
 export { bundledRig } from './bundled/index.ts';
 export { loadRig, RIG_IDS, type RigId } from './bundled/load.ts';
 export { loadProfiles, loadSheet, portsOf, profileFor, readSheet, splitPort } from './check.ts';
@@ -23,6 +22,7 @@ export {
 	type SheetFixture,
 	SOUND_WIRES,
 } from './devices.ts';
+export { asMeant } from './find.ts';
 export { QUICK_LINKS, QUICK_MOST, type QuickLink, type QuickRig, quickSheet } from './quick.ts';
 export {
 	cableSchema,

@@ -3,6 +3,7 @@
  * no schema library is needed. Scripts go through `index.ts`, which holds it to its schema.
  */
 
+import { oncePer } from '../../shared/memo/index.ts';
 import type { RigEvent } from '../event/index.ts';
 import { openUnharmed, replayUnharmed } from '../rig/trusted.ts';
 import { findingsOf } from './check.ts';
@@ -14,17 +15,8 @@ import { fewestPresses } from './way/index.ts';
 
 export { type Hint, hintOn, shortestWay } from './way/index.ts';
 
-const fewest = new WeakMap<Task, number>();
-
 /** The fewest presses from the start, worked out once a drill. */
-function fewestOf(drill: Task): number {
-	let presses = fewest.get(drill);
-	if (presses === undefined) {
-		presses = fewestPresses(drill, openUnharmed(drill.sheet));
-		fewest.set(drill, presses);
-	}
-	return presses;
-}
+const fewestOf = oncePer((drill: Task): number => fewestPresses(drill, openUnharmed(drill.sheet)));
 
 /**
  * Marks a learner's log: played from the start of the drill, and looked at where it ends. Nothing that was typed or clicked

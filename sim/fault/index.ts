@@ -8,6 +8,7 @@
  */
 
 import { InputError } from '../../shared/error/index.ts';
+import { onceUnder } from '../../shared/memo/index.ts';
 import type { RigSheet } from '../../shared/sheet/index.ts';
 import type { PlacedFault, RigEvent } from '../event/index.ts';
 import { DESK } from './desk.ts';
@@ -31,22 +32,10 @@ export function faultOf(id: string): Fault {
 	return fault;
 }
 
-const known = new WeakMap<RigSheet, Map<Fault, readonly Spot[]>>();
+const spots = onceUnder<RigSheet, Fault, readonly Spot[]>();
 
 /** Where a fault can sit on a sheet. Worked out once a sheet: a finder asks of a thousand placed faults. */
-function spotsOf(sheet: RigSheet, fault: Fault): readonly Spot[] {
-	let all = known.get(sheet);
-	if (!all) {
-		all = new Map();
-		known.set(sheet, all);
-	}
-	let spots = all.get(fault);
-	if (!spots) {
-		spots = fault.spots(sheet);
-		all.set(fault, spots);
-	}
-	return spots;
-}
+const spotsOf = (sheet: RigSheet, fault: Fault): readonly Spot[] => spots(sheet, fault, () => fault.spots(sheet));
 
 /** Every fault in every place it can sit on this rig, with its weight there. */
 export function placedFaults(sheet: RigSheet): { readonly placed: PlacedFault; readonly weight: number }[] {

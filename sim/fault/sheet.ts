@@ -1,3 +1,4 @@
+import { oncePer } from '../../shared/memo/index.ts';
 import type { Profile, Settings } from '../../shared/profile/index.ts';
 import {
 	profileFor,
@@ -16,21 +17,14 @@ export interface Meant {
 	readonly isDip: boolean;
 }
 
-const known = new WeakMap<RigSheet, readonly Meant[]>();
-
 /** Every fixture as it is meant to be. Worked out once a sheet. */
-export function meantOf(sheet: RigSheet): readonly Meant[] {
-	let all = known.get(sheet);
-	if (!all) {
-		all = sheet.fixtures.map((fixture) => {
-			const profile = profileFor(sheet, fixture.profile);
-			const { settings } = inputFrom(profile, fixture, false);
-			return { fixture, profile, settings, isDip: profile.panel.kind === 'dip' };
-		});
-		known.set(sheet, all);
-	}
-	return all;
-}
+export const meantOf = oncePer((sheet: RigSheet): readonly Meant[] =>
+	sheet.fixtures.map((fixture) => {
+		const profile = profileFor(sheet, fixture.profile);
+		const { settings } = inputFrom(profile, fixture, false);
+		return { fixture, profile, settings, isDip: profile.panel.kind === 'dip' };
+	}),
+);
 
 export function meant(sheet: RigSheet, id: string): Meant {
 	const found = meantOf(sheet).find(({ fixture }) => fixture.id === id);

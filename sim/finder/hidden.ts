@@ -1,9 +1,12 @@
 import { makeRandom } from '../../shared/random/index.ts';
 import { bundledRig, type RigId, type RigSheet } from '../../shared/sheet/index.ts';
 import type { PlacedFault } from '../event/index.ts';
-import type { Complaint } from './complaints.ts';
-import { COMPLAINTS, complaintsOf } from './complaints.ts';
-import { type Candidate, candidatesFor, weightApart } from './table.ts';
+import { entropyOf } from '../sequence/index.ts';
+import { COMPLAINTS, type Complaint, complaintsOf } from './complaints.ts';
+import { finderOn } from './finder.ts';
+import { idOf } from './layout.ts';
+import { type Bench, type Candidate, candidatesFor, offeredBy, weightApart } from './table.ts';
+import type { FinderOptions, Step } from './types.ts';
 import { together } from './widen.ts';
 import { faultyWitness, meantWitness, type Witness } from './witness.ts';
 
@@ -80,4 +83,120 @@ function drawn<T extends { readonly weight: number }>(list: readonly T[], at: nu
 /** The rig of a drill as the learner finds it. */
 export function hiddenRig({ sheet, faults }: FaultDrill): Witness {
 	return faultyWitness(meantWitness(sheet), faults);
+}
+
+/**
+ * What one choice was worth. The three ways to waste one are a training text's words (US Army IT0338, 1996, read second-hand):
+ * irrelevant, showing the same whatever is wrong; redundant, its answer known before; premature, a swap or mend while
+ * a look would have told more a second.
+ */
+export interface ReviewedStep {
+	readonly check: string;
+	readonly outcome: string | null;
+	readonly seconds: number;
+	/** Bits of doubt about the cause before and after. */
+	readonly before: number;
+	readonly after: number;
+	readonly judged: 'best' | 'good' | 'premature' | 'redundant' | 'irrelevant' | 'set-aside';
+	/** What the finder would have asked there, and what it told a second in bits, next to what this one was to tell. */
+	readonly best: { readonly check: string; readonly rate: number } | null;
+	readonly rate: number;
+}
+
+/** Share of the best check's bits a second from which a choice is called good. */
+const GOOD = 0.5;
+
+/** Chance of one outcome from which an answer counts as known before. */
+const KNOWN = 0.97;
+
+/**
+ * Goes through a walk again, step by step, next to what the finder would have done there.
+ * @param steps of checks that the bench offers (see `offeredBy`), those that tell nothing too
+ */
+export function reviewWalk(bench: Bench, steps: readonly Step[], options: FinderOptions = {}): ReviewedStep[] {
+	const finder = finderOn(bench, options);
+	const doubt = (): number => entropyOf(finder.suspects().map(({ weight }) => weight));
+	return steps.map((step) => {
+		const before = doubt();
+		const next = finder.next();
+		const best = next && { check: next.check.id, rate: next.seconds > 0 ? next.bits / next.seconds : 0 };
+		const outcome = step.did === 'answer' ? step.outcome : null;
+		const idle = finder.check(step.check) ? undefined : offeredBy(bench).find(({ id }) => id === step.check);
+		if (idle) {
+			const { seconds } = idle;
+			return { check: step.check, outcome, seconds, before, after: before, best, rate: 0, judged: 'irrelevant' };
+		}
+		const spent = finder.spent;
+		const chances = chancesOf(bench, finder.suspects(), step.check);
+		const told = chances ? before - expectedAfter(bench, finder.suspects(), step.check) : 0;
+		if (step.did === 'answer') finder.answer(step.check, step.outcome);
+		else finder.cannot(step.check);
+		const seconds = finder.spent - spent;
+		const rate = seconds > 0 ? told / seconds : 0;
+		const base = {
+			check: step.check,
+			outcome,
+			seconds,
+			before,
+			after: doubt(),
+			best,
+			rate,
+		};
+		return { ...base, judged: judge(bench, step, best, rate, chances) };
+	});
+}
+
+function judge(
+	bench: Bench,
+	step: Step,
+	best: ReviewedStep['best'],
+	rate: number,
+	chances: ReadonlyMap<string, number> | null,
+): ReviewedStep['judged'] {
+	if (step.did === 'cannot') return 'set-aside';
+	if (!best || step.check === best.check) return 'best';
+	const check = bench.checks.find(({ id }) => id === step.check);
+	if (!chances || chances.size < 2) return 'irrelevant';
+	if (Math.max(...chances.values()) >= KNOWN) return 'redundant';
+	if (rate >= GOOD * best.rate) return 'good';
+	return check?.sort === 'swap' || check?.sort === 'mend'
+		? 'premature'
+		: rate >= 0.1 * best.rate
+			? 'good'
+			: 'redundant';
+}
+
+type Weighed = readonly { readonly id: string; readonly weight: number; readonly faults: readonly unknown[] }[];
+
+/** What a check was to show, by the weights then; null where it was not among those that tell anything. */
+function chancesOf(bench: Bench, suspects: Weighed, check: string): ReadonlyMap<string, number> | null {
+	const row = bench.outcomes[bench.checks.findIndex(({ id }) => id === check)];
+	if (!row) return null;
+	const weights = weightsBy(bench, suspects);
+	const chances = new Map<string, number>();
+	let all = 0;
+	for (const [at, outcome] of row.entries()) {
+		chances.set(outcome, (chances.get(outcome) ?? 0) + (weights[at] ?? 0));
+		all += weights[at] ?? 0;
+	}
+	for (const [outcome, chance] of chances) chances.set(outcome, all > 0 ? chance / all : 0);
+	return chances;
+}
+
+/** Doubt to be expected after a check, bits. */
+function expectedAfter(bench: Bench, suspects: Weighed, check: string): number {
+	const row = bench.outcomes[bench.checks.findIndex(({ id }) => id === check)] ?? [];
+	const weights = weightsBy(bench, suspects);
+	const groups = new Map<string, number[]>();
+	for (const [at, outcome] of row.entries()) groups.set(outcome, [...(groups.get(outcome) ?? []), weights[at] ?? 0]);
+	const all = weights.reduce((sum, weight) => sum + weight, 0);
+	return [...groups.values()].reduce(
+		(sum, group) => sum + (group.reduce((total, weight) => total + weight, 0) / all) * entropyOf(group),
+		0,
+	);
+}
+
+function weightsBy(bench: Bench, suspects: Weighed): number[] {
+	const byId = new Map(suspects.map(({ id, weight }) => [id, weight]));
+	return bench.candidates.map((candidate) => byId.get(idOf(candidate)) ?? 0);
 }

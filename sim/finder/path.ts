@@ -1,8 +1,7 @@
 import { InputError, shown } from '../../shared/error/index.ts';
 import { askNext, type Plan, type Search, secondsFrom } from '../sequence/index.ts';
 import type { Check } from './checks/index.ts';
-import { ELSE, idOf, isMend, layOut } from './layout.ts';
-import { beginWith, hear, sharesOf } from './posterior.ts';
+import { beginWith, ELSE, hear, idOf, isMend, layOut, sharesOf } from './layout.ts';
 import { type Ground, groundOf } from './route.ts';
 import { type Bench, mendText } from './table.ts';
 import type { FinderOptions, NextCheck, Step, Suspect, Verdict } from './types.ts';

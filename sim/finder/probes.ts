@@ -1,3 +1,4 @@
+import { oncePer, onceUnder } from '../../shared/memo/index.ts';
 import { modeOf, type Profile, type Slot } from '../../shared/profile/index.ts';
 import { profileFor, type RigSheet } from '../../shared/sheet/index.ts';
 import type { RigEvent } from '../event/index.ts';
@@ -8,17 +9,11 @@ import { isLit, sameColour, sameLight, type Witness } from './witness.ts';
 export const patchOf = (rig: Rig, fixture: string): Patch | null =>
 	rig.gear.desk?.patch.find((patch) => patch.fixture === fixture) ?? null;
 
-const kinds = new WeakMap<RigSheet, Map<string, Profile>>();
-
 /** What kind of fixture the sheet says stands there: what it is inside is nothing that a desk could know. */
-function kindOf(sheet: RigSheet, fixture: string): Profile | undefined {
-	let known = kinds.get(sheet);
-	if (!known) {
-		known = new Map(sheet.fixtures.map(({ id, profile }) => [id, profileFor(sheet, profile)]));
-		kinds.set(sheet, known);
-	}
-	return known.get(fixture);
-}
+const kindsOf = oncePer(
+	(sheet: RigSheet): ReadonlyMap<string, Profile> =>
+		new Map(sheet.fixtures.map(({ id, profile }) => [id, profileFor(sheet, profile)])),
+);
 
 /** Slots of a fixture as the desk is patched, with their numbers on the line. */
 export function stripsOf(
@@ -26,7 +21,7 @@ export function stripsOf(
 	fixture: string,
 ): { readonly slot: Slot; readonly at: number; readonly fine: number | null; readonly universe: number }[] {
 	const patch = patchOf(rig, fixture);
-	const profile = kindOf(rig.sheet, fixture);
+	const profile = kindsOf(rig.sheet).get(fixture);
 	if (!patch || !profile) return [];
 	return modeOf(profile, patch.mode)
 		.slots.map((slot) => ({
@@ -65,23 +60,12 @@ function raised(rig: Rig, fixture: string, wanted: (emitter: string) => boolean,
 	return levels;
 }
 
-const known = new WeakMap<object, Map<string, Levels>>();
+const raisings = onceUnder<object, string, Levels>();
 
 /** Levels worked out once a desk: most rigs in question have one and the same. @param what names the raising */
 function raisedOnce(rig: Rig, what: string, raise: () => Levels): Levels {
-	const desk = rig.gear.desk;
-	if (!desk) return new Map();
-	let all = known.get(desk);
-	if (!all) {
-		all = new Map();
-		known.set(desk, all);
-	}
-	let levels = all.get(what);
-	if (!levels) {
-		levels = raise();
-		all.set(what, levels);
-	}
-	return levels;
+	const { desk } = rig.gear;
+	return desk ? raisings(desk, what, raise) : new Map();
 }
 
 /** Milliseconds a tech waits after raising a strip. */

@@ -1,3 +1,4 @@
+import { oncePer } from '../../shared/memo/index.ts';
 import type { RigSheet } from '../../shared/sheet/index.ts';
 import type { PlacedFault, RigEvent } from '../event/index.ts';
 import { faultEvents } from '../fault/index.ts';
@@ -147,35 +148,19 @@ function numberFor(text: string): number {
 	return number;
 }
 
-const contents = new WeakMap<object, number>();
+const contents = oncePer((thing: object) => numberFor(ArrayBuffer.isView(thing) ? `${thing}` : JSON.stringify(thing)));
 
 /** A number for what an object that is never written into holds: the same content, the same number. Each object is read once. */
-export function contentOf(thing: object | null | undefined): number {
-	if (!thing) return 0;
-	let number = contents.get(thing);
-	if (number === undefined) {
-		number = numberFor(ArrayBuffer.isView(thing) ? `${thing}` : JSON.stringify(thing));
-		contents.set(thing, number);
-	}
-	return number;
-}
+export const contentOf = (thing: object | null | undefined): number => (thing ? contents(thing) : 0);
 
 /** A number for what each thing is worked out to be: worked out once. */
-function oncePer<T extends object>(work: (thing: T) => string): (thing: T | null | undefined) => number {
-	const known = new WeakMap<T, number>();
-	return (thing) => {
-		if (!thing) return 0;
-		let number = known.get(thing);
-		if (number === undefined) {
-			number = numberFor(work(thing));
-			known.set(thing, number);
-		}
-		return number;
-	};
+function numberPer<T extends object>(work: (thing: T) => string): (thing: T | null | undefined) => number {
+	const number = oncePer((thing: T) => numberFor(work(thing)));
+	return (thing) => (thing ? number(thing) : 0);
 }
 
 /** What a fixture's own state amounts to: the same number for states that no check could tell apart. */
-const stateOf = oncePer((unit: Unit) => {
+const stateOf = numberPer((unit: Unit) => {
 	const { settings, switches, slides, battery } = unit.state.context;
 	const charge = battery ? `${battery.wattHours},${battery.capacity},${battery.takesCharge}` : '';
 	const panel = JSON.stringify(panelOf(unit.state));
@@ -185,7 +170,7 @@ const stateOf = oncePer((unit: Unit) => {
 });
 
 /** What hands could change on a fixture itself, as a number: the same, nothing for a mend to put right. */
-export const selfOf = oncePer((unit: Unit) => {
+export const selfOf = numberPer((unit: Unit) => {
 	const { settings, switches, slides, battery } = unit.state.context;
 	const charge = battery
 		? `${battery.wattHours < 0.5 * battery.capacity},${battery.capacity},${battery.takesCharge}`
@@ -194,13 +179,13 @@ export const selfOf = oncePer((unit: Unit) => {
 });
 
 /** What a desk sends and shows: two of the same are one, however often a rig was broken the same way. */
-export const deskOf = oncePer(
+export const deskOf = numberPer(
 	({ outputs, patch, levels, master }: Desk) =>
 		`${contentOf(outputs)}|${contentOf(patch)}|${[...levels].map(([universe, frame]) => `${universe}:${contentOf(frame)}`)}|${master}`,
 );
 
 /** What reaches a fixture: what weakened the signal cannot be seen, only how it fares. */
-const arrivalOf = oncePer(
+const arrivalOf = numberPer(
 	(reception: Reception) => `${reception.quality}${reception.rate}${contentOf(reception.talker)}`,
 );
 

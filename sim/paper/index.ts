@@ -10,6 +10,7 @@
  */
 
 import { InputError } from '../../shared/error/index.ts';
+import { lastFew } from '../../shared/memo/index.ts';
 import {
 	type Answers,
 	type Item,
@@ -45,16 +46,10 @@ export const markRigPaper = (paper: Paper, answers: Answers): PaperMark => markP
 
 /** Drills kept made, the last few: a class hands in the same ones. */
 const KEPT = 64;
-const kept = new Map<string, Drill>();
+const drills = lastFew<Drill>(KEPT);
 
-function drillOf(kind: string, seed: number): Drill {
-	const name = `${kind} ${seed}`;
-	const drill = kept.get(name) ?? makeDrill(kind as DrillKind, seed);
-	kept.delete(name);
-	kept.set(name, drill);
-	for (const oldest of kept.keys()) if (kept.size > KEPT) kept.delete(oldest);
-	return drill;
-}
+const drillOf = (kind: string, seed: number): Drill =>
+	drills(`${kind} ${seed}`, () => makeDrill(kind as DrillKind, seed));
 
 /**
  * Marks what was done on the bench: the drill is made anew from its kind and seed, and the log played into it. What was done live is

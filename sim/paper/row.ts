@@ -1,3 +1,4 @@
+import { oncePer } from '../../shared/memo/index.ts';
 import { modeOf, type Profile, type Settings, type SomeSettings } from '../../shared/profile/index.ts';
 import type { RigSheet } from '../../shared/sheet/index.ts';
 import { openUnharmed } from '../rig/trusted.ts';
@@ -65,17 +66,10 @@ export interface Led {
 	readonly colours: readonly string[];
 }
 
-const known = new WeakMap<Profile, readonly Led[]>();
-
 /** The modes in which this fixture leads and follows at its own panel, with at least three colours. Found on the rig, once. */
-export function ledModes(profile: Profile): readonly Led[] {
-	let led = known.get(profile);
-	if (!led) {
-		led = canLead(profile) ? profile.modes.flatMap(({ id }) => ledIn(profile, id) ?? []) : [];
-		known.set(profile, led);
-	}
-	return led;
-}
+export const ledModes = oncePer((profile: Profile): readonly Led[] =>
+	canLead(profile) ? profile.modes.flatMap(({ id }) => ledIn(profile, id) ?? []) : [],
+);
 
 /** Whether its panel can say both who leads and who follows. */
 function canLead({ panel }: Profile): boolean {

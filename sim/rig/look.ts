@@ -3,11 +3,10 @@ import type { RigEvent } from '../event/index.ts';
 import { chargeOf, displayOf, driveOf, hasDataIn, hasMains, powerOf, sensorOf } from '../fixture/index.ts';
 import { cellLight, wholeLight } from '../light/index.ts';
 import { receptions } from '../line/index.ts';
-import type { Gear, Unit } from './gear.ts';
+import type { Gear, Rig, Sight, Unit } from './gear.ts';
 import { isByLine, outputsOf, planAt } from './plan.ts';
 import { hasData, isLit, wiringOf } from './settle.ts';
 import { unitOf } from './step.ts';
-import type { Rig, Sight } from './types.ts';
 import { isLineEvent, lineEvent } from './wiring.ts';
 
 /** Share of damaged frames from which a person sees a light jump (common practice, no source: about one a second). */

@@ -11,12 +11,11 @@ import {
 	startFixture,
 	stepFixture,
 } from '../fixture/index.ts';
-import { forkGear, type Gear, gearFrom, type Unit } from './gear.ts';
+import { forkGear, type Gear, gearFrom, type Rig, type Unit } from './gear.ts';
 import { lookAt } from './look.ts';
 import { apply } from './send.ts';
 import { leadersOf, settle, settleDraw, settleMains } from './settle.ts';
 import { replace, tell } from './step.ts';
-import type { Rig } from './types.ts';
 
 /** What holds an event to what it must be before a rig takes it. */
 export type HoldEvent = (event: RigEvent) => void;

@@ -1,4 +1,5 @@
 import { InputError, shown } from '../../shared/error/index.ts';
+import { onceUnder } from '../../shared/memo/index.ts';
 import { type FixtureEvent, nextDeadline, stepFixture } from '../fixture/index.ts';
 import type { Gear, Unit } from './gear.ts';
 
@@ -14,7 +15,7 @@ export function unitOf(gear: Gear, id: string): Unit {
 	return unit;
 }
 
-const heirs = new WeakMap<Unit, Map<string, Unit>>();
+const heirs = onceUnder<Unit, string, Unit>();
 
 /**
  * What a unit becomes by something that happens to it, worked out once for that very unit: forks of one rig share units, and the
@@ -22,17 +23,7 @@ const heirs = new WeakMap<Unit, Map<string, Unit>>();
  * @param what a text of all that decides what it becomes
  */
 export function heirOf(unit: Unit, what: string, make: () => Unit): Unit {
-	let known = heirs.get(unit);
-	if (!known) {
-		known = new Map();
-		heirs.set(unit, known);
-	}
-	let heir = known.get(what);
-	if (!heir) {
-		heir = make();
-		known.set(what, heir);
-	}
-	return heir;
+	return heirs(unit, what, make);
 }
 
 /** Tells a fixture something, its clock brought up to the rig's first. */

@@ -2,8 +2,7 @@ import type { SomeSettings } from '../../shared/profile/index.ts';
 import type { RigSheet, SheetDesk, SheetFixture } from '../../shared/sheet/index.ts';
 import { ALL_DOWN, chargeOf, type FixtureState, isSwitchedOn, signalOf } from '../fixture/index.ts';
 import { UNHARMED } from '../light/index.ts';
-import type { Desk, Unit } from './gear.ts';
-import type { Rig } from './types.ts';
+import type { Desk, Rig, Unit } from './gear.ts';
 
 /**
  * A rig as it stands, as a sheet: address, mode and all other settings, switches, plugs, cables, desk, charge, who is hidden from

@@ -6,8 +6,8 @@
 import type { RigSheet } from '../../shared/sheet/index.ts';
 import type { RigEvent } from '../event/index.ts';
 import { faultEvents } from '../fault/index.ts';
+import type { OpenOptions, Rig } from './gear.ts';
 import { played, rigFrom } from './rig.ts';
-import type { OpenOptions, Rig } from './types.ts';
 
 const asItIs = (): void => undefined;
 

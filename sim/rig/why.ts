@@ -1,10 +1,9 @@
 import { driveOf, powerOf, signalOf } from '../fixture/index.ts';
-import type { Gear, Unit } from './gear.ts';
+import type { Gear, Rig, Unit } from './gear.ts';
 import { lookAt } from './look.ts';
 import { isByLine, outputsOf, planAt } from './plan.ts';
 import { type Reason, reason } from './reason.ts';
 import { unitOf } from './step.ts';
-import type { Rig } from './types.ts';
 import { whyDrive, whyLine, whyPower } from './whyLine.ts';
 
 /** Stages between a source and a fixture. What is wrong there can be wrong several times over, and all of it must be put right. */

@@ -1,4 +1,5 @@
 import { InputError } from '../../shared/error/index.ts';
+import { oncePer } from '../../shared/memo/index.ts';
 import { type Port, portsOf, type RigSheet, type SheetCable } from '../../shared/sheet/index.ts';
 import type { RigEvent } from '../event/index.ts';
 import type { Gear } from './gear.ts';
@@ -82,17 +83,8 @@ function requireFree(gear: Gear, port: Port): void {
 		throw new InputError('event.socket', 'port', { trouble: 'terminator-in-it', port });
 }
 
-const sockets = new WeakMap<RigSheet, ReadonlySet<Port>>();
-
 /** Every data socket of a sheet. Worked out once a sheet. */
-function socketsOf(sheet: RigSheet): ReadonlySet<Port> {
-	let all = sockets.get(sheet);
-	if (!all) {
-		all = new Set(portsOf(sheet));
-		sockets.set(sheet, all);
-	}
-	return all;
-}
+const socketsOf = oncePer((sheet: RigSheet): ReadonlySet<Port> => new Set(portsOf(sheet)));
 
 function requireSocket(gear: Gear, port: Port): void {
 	if (!socketsOf(gear.sheet).has(port))

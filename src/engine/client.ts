@@ -95,6 +95,21 @@ function questionOf(
 
 const startWorker = (): Port => new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' });
 
+const take = (waiting: Map<number, Question>, id: number): Question | undefined => {
+	const question = waiting.get(id);
+	waiting.delete(id);
+	return question;
+};
+
+/** Brings what came from the worker to the question it is about. @returns false where the worker could not fetch a part of itself */
+function deliver(data: FromWorker, waiting: Map<number, Question>): boolean {
+	if ('stage' in data) waiting.get(data.id)?.stage(data.stage);
+	else if ('result' in data) take(waiting, data.id)?.give(data.result);
+	else if ('refused' in data) take(waiting, data.id)?.fail(new Refused(data.refused.code, data.refused.sentence));
+	else take(waiting, data.id)?.fail(data.isUnfetched ? new CannotRun() : new Error(data.broke));
+	return !('isUnfetched' in data && data.isUnfetched);
+}
+
 /** A worker of a page's own, started with the first question. */
 export function openEngine(start: () => Port = startWorker): Engine {
 	let port: Port | null = null;
@@ -102,21 +117,9 @@ export function openEngine(start: () => Port = startWorker): Engine {
 	/** In the order asked: the first is the one at work. */
 	const waiting = new Map<number, Question>();
 
-	const take = (id: number): Question | undefined => {
-		const question = waiting.get(id);
-		waiting.delete(id);
-		return question;
-	};
 	const hear = ({ data }: MessageEvent<FromWorker>): void => {
-		if ('stage' in data) waiting.get(data.id)?.stage(data.stage);
-		else if ('result' in data) take(data.id)?.give(data.result);
-		else if ('refused' in data) take(data.id)?.fail(new Refused(data.refused.code, data.refused.sentence));
-		else if (!data.isUnfetched) take(data.id)?.fail(new Error(data.broke));
-		else {
-			// a browser may not try again in a worker to fetch what failed there once
-			take(data.id)?.fail(new CannotRun());
-			beginAnew();
-		}
+		// a browser may not try again in a worker to fetch what failed there once
+		if (!deliver(data, waiting)) beginAnew();
 	};
 	const close = (): void => {
 		port?.terminate();
@@ -124,19 +127,20 @@ export function openEngine(start: () => Port = startWorker): Engine {
 	};
 	const failAll = (error: () => Error): void => {
 		close();
-		for (const id of [...waiting.keys()]) take(id)?.fail(error());
+		for (const id of [...waiting.keys()]) take(waiting, id)?.fail(error());
+	};
+	const opened = (): Port => {
+		const fresh = start();
+		fresh.addEventListener('message', ((event: MessageEvent<FromWorker>) => {
+			if (port === fresh) hear(event);
+		}) as EventListener);
+		fresh.addEventListener('error', () => {
+			if (port === fresh) failAll(() => new CannotRun());
+		});
+		return fresh;
 	};
 	const send = ({ message, hand }: Question): void => {
-		if (!port) {
-			const opened = start();
-			opened.addEventListener('message', ((event: MessageEvent<FromWorker>) => {
-				if (port === opened) hear(event);
-			}) as EventListener);
-			opened.addEventListener('error', () => {
-				if (port === opened) failAll(() => new CannotRun());
-			});
-			port = opened;
-		}
+		port ??= opened();
 		port.postMessage(message, hand ?? []);
 	};
 	/** Ends the worker, and asks what still waits of a fresh one. */
@@ -147,13 +151,13 @@ export function openEngine(start: () => Port = startWorker): Engine {
 				if (question.hand) throw new CannotRun();
 				send(question);
 			} catch {
-				take(id)?.fail(new CannotRun());
+				take(waiting, id)?.fail(new CannotRun());
 			}
 		}
 	};
 	const endOne = (id: number, because: Ended['because']): void => {
 		const isAtWork = waiting.keys().next().value === id;
-		take(id)?.fail(new Ended(because));
+		take(waiting, id)?.fail(new Ended(because));
 		// what is at work hears nothing until it is done
 		if (isAtWork) beginAnew();
 		else port?.postMessage({ id, cancelled: true } satisfies ToWorker);
@@ -176,7 +180,7 @@ export function openEngine(start: () => Port = startWorker): Engine {
 			try {
 				send(question);
 			} catch {
-				take(id)?.fail(new CannotRun());
+				take(waiting, id)?.fail(new CannotRun());
 			}
 		});
 	return { ask, end: () => failAll(() => new Ended('stopped')) };

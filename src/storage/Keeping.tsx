@@ -2,10 +2,8 @@ import type { JSX } from 'preact';
 import { useRef, useState } from 'preact/hooks';
 import { Button, Dialog, Tape } from '../ui/index.ts';
 import { saveText } from './device.ts';
-import type { KeepingWords } from './words.ts';
-
-/** Bytes of a file that is read at all. */
-const LONGEST_FILE = 8_000_000;
+import { MOST_READ } from './json.ts';
+import type { KeepingWords } from './kept.ts';
 
 interface Props {
 	words: KeepingWords;
@@ -49,7 +47,7 @@ export function Keeping({ words, text, onExported, onImport, onClear, said }: Pr
 						const { currentTarget: input } = event;
 						const [chosen] = input.files ?? [];
 						// larger than anything of ours: as if it held nothing, so that it is said to hold none of ours
-						if (chosen) onImport(chosen.size > LONGEST_FILE ? '' : await chosen.text());
+						if (chosen) onImport(chosen.size > MOST_READ.saved ? '' : await chosen.text());
 						// the same file may be chosen again
 						input.value = '';
 					}}

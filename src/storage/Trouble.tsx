@@ -2,8 +2,8 @@ import type { JSX } from 'preact';
 import { keptWords } from '#words/storage/index.ts';
 import { Button, Notice } from '../ui/index.ts';
 import { saveText } from './device.ts';
+import type { KeepingWords } from './kept.ts';
 import type { OnShelf } from './shelf.ts';
-import type { KeepingWords } from './words.ts';
 
 interface Props {
 	words: KeepingWords;

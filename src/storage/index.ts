@@ -4,7 +4,7 @@
  * version wrote, is set aside whole before anything is written over it (`aside.ts`), and is listed, saved and deleted by a person on
  * a page of its own. A shelf (`shelf.ts`) reads entry by entry, reads again before it changes anything, and holds what a device will
  * not take for as long as the page stands. A trainer's records are in a database (`records.ts`). What comes from outside is held to
- * bounds on its text before anything is made of it (`json.ts`, `packed.ts`), and long work on it pauses for the page.
+ * bounds on its text before anything is made of it (`json.ts`, `packed.ts`).
  */
 export {
 	asideAt,
@@ -32,18 +32,27 @@ export {
 	tellKept,
 	textAt,
 } from './device.ts';
-export { endOfJson, type JsonBounds, type JsonTrouble, LINK_BOUNDS, readJson } from './json.ts';
+export { endOfJson, type JsonBounds, type JsonTrouble, LINK_BOUNDS, MOST_READ, readJson } from './json.ts';
 export { Keeping } from './Keeping.tsx';
-export { DATABASE, isNewer, isOurs, KEPT, type KeptId, LISTS, type List, mayHoldRecords, thingAt } from './kept.ts';
+export {
+	DATABASE,
+	isNewer,
+	isOurs,
+	KEPT,
+	type KeepingWords,
+	type KeptId,
+	LISTS,
+	type List,
+	mayHoldRecords,
+	thingAt,
+} from './kept.ts';
 export { deflateText, fromBase64url, inflateText, toBase64url } from './packed.ts';
 export { resultsText } from './pages/done.ts';
 export { offlineChannel } from './pages/offline.ts';
 export { readTheme, type Theme, themes, writeTheme } from './pages/theme.ts';
 export { updateChannel } from './pages/update.ts';
-export { pauses } from './pauses.ts';
 export { isRecord, readRecord, type Step } from './record.ts';
 export { memoryRecords, openRecords, type RecordAside, type Records } from './records.ts';
 export { type OnShelf, type Read, type Shelf, shelfOf } from './shelf.ts';
 export { Trouble } from './Trouble.tsx';
 export { type Hold, type Holders, takeHold } from './tabs.ts';
-export type { KeepingWords } from './words.ts';

@@ -12,6 +12,22 @@ export interface JsonBounds {
  */
 export const LINK_BOUNDS: JsonBounds = Object.freeze({ characters: 8_000_000, deep: 32, things: 300_000 });
 
+/** How much of what a person hands in is read at all, before anything looks into it: bytes of a file, characters of a text. */
+export const MOST_READ = Object.freeze({
+	/** Of a rig sheet: the largest that a phone can bear stays well under. */
+	sheet: 4_000_000,
+	/** Of one paper, or a picture of its code. */
+	paper: 2_000_000,
+	/** Of the results of drills. */
+	results: 2_000_000,
+	/** Of anything that was saved from what is kept here. */
+	saved: 8_000_000,
+	/** Of all that is handed in at once: 5,000 results of 40 questions stay under it. */
+	handedIn: 40_000_000,
+	/** Of a link, still packed: a full log of the longest kind stays under it. */
+	link: 1_000_000,
+});
+
 /** Why a text was left unparsed. */
 export type JsonTrouble = 'long' | 'deep' | 'many' | 'damaged';
 

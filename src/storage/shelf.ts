@@ -1,7 +1,7 @@
 import { isInputError } from '../../shared/error/index.ts';
 import { asideKeys, asidesIn, makeRoom, setAside } from './aside.ts';
 import { dropText, isReadable, type Keeping, putText, type Store, textAt } from './device.ts';
-import { isNewer, KEPT, type KeptId } from './kept.ts';
+import { isNewer, KEPT, type KeptId, type KeptThing } from './kept.ts';
 
 /** What was read: what could be, and what could not, by the name it stood under. */
 export interface Read<T> {
@@ -51,8 +51,35 @@ const shown = <T>(kept: T, came: Keeping, damaged: OnShelf<T>['damaged'] = null,
 	isFull: came === 'full',
 });
 
+/** What the device holds, with what is damaged set aside first. */
+async function onDevice<T>(store: Store, thing: KeptThing, { none, reader, write }: Kind<T>): Promise<OnShelf<T>> {
+	const { key } = thing;
+	if (!isReadable(store)) return shown(none, 'refused');
+	const text = textAt(store, key);
+	if (text === null) return shown(none, 'kept');
+	if (isNewer(text, thing)) return shown(none, 'kept', null, true);
+	const read = await reader();
+	try {
+		const { kept, damaged } = read(text);
+		const count = Object.keys(damaged).length;
+		if (count === 0) return shown(kept, 'kept');
+		const moved = setAside(store, {
+			place: key,
+			text: JSON.stringify(damaged),
+			why: 'damaged',
+			now: Date.now(),
+		});
+		return shown(kept, moved ? putText(store, key, write(kept)) : 'full', count);
+	} catch (error) {
+		if (!isInputError(error)) throw error;
+		const moved = makeRoom(store, { place: key, text, why: 'damaged', now: Date.now() });
+		return shown(none, moved ? putText(store, key, write(none)) : 'full', 'whole');
+	}
+}
+
 /** A shelf for one kind of thing: entry by entry, and changed only after it was read again, since another tab may have written. */
-export function shelfOf<T>(id: KeptId, { none, reader, write, merge }: Kind<T>): Shelf<T> {
+export function shelfOf<T>(id: KeptId, kind: Kind<T>): Shelf<T> {
+	const { reader, write, merge } = kind;
 	const thing = KEPT[id];
 	const { key } = thing;
 	/** What a device would not take, until it does. */
@@ -64,31 +91,6 @@ export function shelfOf<T>(id: KeptId, { none, reader, write, merge }: Kind<T>):
 		else unkept.set(store, { kept, came });
 		return came;
 	};
-	/** What the device holds, with what is damaged set aside first. */
-	async function onDevice(store: Store): Promise<OnShelf<T>> {
-		if (!isReadable(store)) return shown(none, 'refused');
-		const text = textAt(store, key);
-		if (text === null) return shown(none, 'kept');
-		if (isNewer(text, thing)) return shown(none, 'kept', null, true);
-		const read = await reader();
-		try {
-			const { kept, damaged } = read(text);
-			const count = Object.keys(damaged).length;
-			if (count === 0) return shown(kept, 'kept');
-			const moved = setAside(store, {
-				place: key,
-				text: JSON.stringify(damaged),
-				why: 'damaged',
-				now: Date.now(),
-			});
-			return shown(kept, moved ? putText(store, key, write(kept)) : 'full', count);
-		} catch (error) {
-			if (!isInputError(error)) throw error;
-			const moved = makeRoom(store, { place: key, text, why: 'damaged', now: Date.now() });
-			return shown(none, moved ? putText(store, key, write(none)) : 'full', 'whole');
-		}
-	}
-
 	/** With what a newer version wrote before this one could read it: it comes back, and is set aside no more. */
 	async function withNewer(store: Store, found: OnShelf<T>): Promise<OnShelf<T>> {
 		let { kept } = found;
@@ -108,7 +110,7 @@ export function shelfOf<T>(id: KeptId, { none, reader, write, merge }: Kind<T>):
 	}
 
 	async function open(store: Store): Promise<OnShelf<T>> {
-		const found = await onDevice(store);
+		const found = await onDevice(store, thing, kind);
 		const held = unkept.get(store);
 		if (held) return { ...found, ...shown(merge(found.kept, held.kept), held.came, found.damaged, found.isNewer) };
 		return found.keeps && !found.isNewer ? withNewer(store, found) : found;

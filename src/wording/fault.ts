@@ -3,10 +3,10 @@ import { type MendWords, mends } from '#words/repairs/index.ts';
 import type { Says } from '#words/rig/index.ts';
 import { DIP_WEIGHTS } from '../../shared/dmx/index.ts';
 import { modeOf } from '../../shared/profile/index.ts';
-import { profileFor, type RigSheet, type SheetFixture } from '../../shared/sheet/index.ts';
+import { type Port, profileFor, type RigSheet, type SheetFixture, splitPort } from '../../shared/sheet/index.ts';
 import type { PlacedFault, RigEvent } from '../../sim/event/index.ts';
 import { faultEvents, MENDS, type MendId } from '../../sim/fault/index.ts';
-import { type Facts, sentence } from './fill.ts';
+import { type Facts, sentence, wordingOf } from './fill.ts';
 import { settingFacts, settingsOf, sheetFacts } from './sheetFacts.ts';
 import { sheetKinds } from './sheetNames.ts';
 
@@ -16,6 +16,26 @@ const TAPE_LENGTH = 40;
 /** What a tech would call the fault, in a few words with no place and no full stop: 'Start address one slot out'. @throws InputError `fault.unknown` or `fault.place`. */
 export function faultName(sheet: RigSheet, placed: PlacedFault): string {
 	return faultSays(sheet, placed, ({ name }) => name);
+}
+
+/**
+ * What tells this name of a fault from its other names, wherever it sits: one fixture, output, switch or level stands for all, one
+ * socket, colour or slide does not. The same in every language. @throws InputError `fault.unknown` or `fault.place`.
+ */
+export function faultNameKey(sheet: RigSheet, placed: PlacedFault): string {
+	const { name } = faults[placed.fault] as FaultWords;
+	const { at, filledBy } = wordingOf(name, faultFacts(sheet, placed));
+	const kept = filledBy.map(({ value, kind }) => {
+		if (kind === 'port') return socketKind(value as Port);
+		return Number.isNaN(Number(value)) ? value : null;
+	});
+	return JSON.stringify([at, ...kept]);
+}
+
+/** What kind of socket it is: a desk's outputs are of one kind, and so are the numbered ones of any device. */
+function socketKind(port: Port): string {
+	const { device, socket } = splitPort(port);
+	return device === 'desk' ? device : socket.replace(/\d+$/, '');
 }
 
 /** What has happened and what it does, in a sentence or two. @throws InputError `fault.unknown` or `fault.place`. */

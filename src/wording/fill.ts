@@ -39,6 +39,24 @@ function wordingFor(says: Says, facts: Facts): string {
 	return fits?.says ?? '';
 }
 
+/**
+ * What a text hangs on beside the words: which of its wordings is taken, and the facts that fill it, each with its kind. Two texts
+ * that have this in common say the same in every language.
+ */
+export function wordingOf(
+	says: Says,
+	facts: Facts,
+): {
+	readonly at: number;
+	readonly filledBy: readonly { readonly value: unknown; readonly kind: string | undefined }[];
+} {
+	const wording = wordingFor(says, facts);
+	return {
+		at: typeof says === 'string' ? 0 : says.findIndex((each) => each.says === wording),
+		filledBy: holesIn(wording).map(({ fact, kind }) => ({ value: take(facts, fact), kind })),
+	};
+}
+
 const PARTS = /\[([^\]]*)\]|\{([^{}]*)\}/g;
 
 /** @param before what stands in front, for capitals; null where none are wanted */

@@ -83,7 +83,7 @@ function checkSays(sheet: RigSheet, meant: Rig, check: PlacedCheck, says: Says):
 export type PlacedCheck = Pick<Check, 'kind' | 'place' | 'other'>;
 
 /** What the words of a check ask for: what the sheet means at its place, and what the rig as meant shows there. */
-export function checkFacts(sheet: RigSheet, meant: Rig, check: PlacedCheck): Facts {
+function checkFacts(sheet: RigSheet, meant: Rig, check: PlacedCheck): Facts {
 	const unit = meant.gear.units.get(check.place);
 	return {
 		...sheetFacts(sheet, check.place),

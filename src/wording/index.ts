@@ -13,7 +13,7 @@ export { describeDisplay, describePanel } from './display.ts';
 export { conditionText, drillTask, findingText, harmText } from './drills.ts';
 export { errorText } from './error.ts';
 export { eventText } from './event.ts';
-export { faultCause, faultName, faultTape, mendConfirm, mendText, mendTitle } from './fault.ts';
+export { faultCause, faultName, faultNameKey, faultTape, mendConfirm, mendText, mendTitle } from './fault.ts';
 export { fill } from './fill.ts';
 export { checkDoes, checkTitle, complaintText, outcomeText, type PlacedCheck, spotOf } from './finder.ts';
 export { hintText } from './hint.ts';

@@ -1,3 +1,4 @@
+import { oncePer } from '../../../shared/memo/index.ts';
 import { type SheetCable, SOUND_WIRES, splitPort } from '../../../shared/sheet/index.ts';
 import type { RigEvent } from '../../event/index.ts';
 import { driveOf, isPowered } from '../../fixture/index.ts';
@@ -188,25 +189,19 @@ export const DESK_LOOKS: readonly DeskKind[] = [
 
 type Plugs = ReadonlyMap<string, readonly SheetCable[]>;
 
-const known = new WeakMap<readonly SheetCable[], Plugs>();
-
 /** Cables by what they are plugged into: a desk's socket, or a device through which they go on. */
-function plugsOf(cables: readonly SheetCable[]): Plugs {
-	let plugs = known.get(cables) as Map<string, SheetCable[]> | undefined;
-	if (!plugs) {
-		plugs = new Map();
-		for (const cable of cables) {
-			for (const port of [cable.from, cable.to]) {
-				if (port === null) continue;
-				const list = plugs.get(nodeOf(port));
-				if (list) list.push(cable);
-				else plugs.set(nodeOf(port), [cable]);
-			}
+const plugsOf = oncePer((cables: readonly SheetCable[]): Plugs => {
+	const plugs = new Map<string, SheetCable[]>();
+	for (const cable of cables) {
+		for (const port of [cable.from, cable.to]) {
+			if (port === null) continue;
+			const list = plugs.get(nodeOf(port));
+			if (list) list.push(cable);
+			else plugs.set(nodeOf(port), [cable]);
 		}
-		known.set(cables, plugs);
 	}
 	return plugs;
-}
+});
 
 /** A desk's sockets are apart from each other; what is plugged into any other device hangs together. */
 const nodeOf = (port: string): string => (port.startsWith('desk:') ? port : splitPort(port).device);
@@ -239,19 +234,12 @@ export function wiredUpTo({ gear }: Rig, fixture: string): string {
 	return `${text}#${lampOf(gear.units.get(fixture))}`;
 }
 
-const nodeTexts = new WeakMap<Unit, string>();
-
 /** What a fixture on the way is to the line, whatever else it does. */
-function nodeText(unit: Unit): string {
-	let text = nodeTexts.get(unit);
-	if (text === undefined) {
-		const { receiverDead, badSocket, extraLoads } = unit.condition;
-		const leads = driveOf(unit.state) === 'leading';
-		text = `|${unit.placed.id}${leads ? 'L' : ''}${unit.plug !== 'none' ? 'e' : ''}${receiverDead ? 'd' : ''}${badSocket ?? ''}${extraLoads || ''}`;
-		nodeTexts.set(unit, text);
-	}
-	return text;
-}
+const nodeText = oncePer((unit: Unit): string => {
+	const { receiverDead, badSocket, extraLoads } = unit.condition;
+	const leads = driveOf(unit.state) === 'leading';
+	return `|${unit.placed.id}${leads ? 'L' : ''}${unit.plug !== 'none' ? 'e' : ''}${receiverDead ? 'd' : ''}${badSocket ?? ''}${extraLoads || ''}`;
+});
 
 /** What a fixture's data lamp hangs on in the fixture itself. */
 function lampOf(unit: Unit | undefined): string {

@@ -1,3 +1,4 @@
+import { oncePer, onceUnder } from '../../../shared/memo/index.ts';
 import {
 	type Chance,
 	type Ground,
@@ -168,30 +169,16 @@ const MOST_PLAYED = 9;
 /** Worse ones after which no more are looked for: a question takes three. */
 const ENOUGH = 5;
 
-const known = new WeakMap<RigSheet, Map<string, Opening | null>>();
-const fitting = new WeakMap<RigSheet, readonly Complaint[]>();
-
 /** What can be complained of on this rig, as the finder has it; looked up once a sheet. */
-function complaintsOn(sheet: RigSheet): readonly Complaint[] {
-	let all = fitting.get(sheet);
-	if (!all) {
-		all = complaintsOf(meantWitness(sheet), sheet);
-		fitting.set(sheet, all);
-	}
-	return all;
-}
+const complaintsOn = oncePer((sheet: RigSheet): readonly Complaint[] => complaintsOf(meantWitness(sheet), sheet));
+
+const openings = onceUnder<RigSheet, string, Opening | null>();
 
 /** How the finder would open on this complaint; null where there is nothing to choose between. Worked out once. */
 function openingOf(sheet: RigSheet, complaint: Complaint): Opening | null {
-	const kept = known.get(sheet) ?? new Map<string, Opening | null>();
-	known.set(sheet, kept);
-	const key = `${complaint.kind}@${complaint.fixture}`;
-	let opening = kept.get(key);
-	if (opening === undefined) {
-		opening = workOut(openBench(sheet, complaint), complaint);
-		kept.set(key, opening);
-	}
-	return opening;
+	return openings(sheet, `${complaint.kind}@${complaint.fixture}`, () =>
+		workOut(openBench(sheet, complaint), complaint),
+	);
 }
 
 function workOut(bench: Bench, complaint: Complaint): Opening | null {

@@ -1,4 +1,5 @@
 import { bandOf, LAST_SLOT, levelOfPercent, middleOf, TOP_LEVEL } from '../../../shared/dmx/index.ts';
+import { oncePer } from '../../../shared/memo/index.ts';
 import {
 	type Chance,
 	type Ground,
@@ -81,21 +82,14 @@ function bestOf(ground: Ground, chance: Chance, level: Level, places: readonly A
 	return best;
 }
 
-const known = new WeakMap<Profile, readonly At[]>();
-
 /** Modes of a fixture that can be asked about at every level, by itself: tried once a fixture, the same way everywhere. */
-function modesOf(profile: Profile): readonly At[] {
-	let modes = known.get(profile);
-	if (!modes) {
-		const alone = { profiles: [profile], sheet: null };
-		modes = profile.modes
-			.filter((mode) => footprintOf(mode) < LAST_SLOT - 2)
-			.map((mode) => ({ profile, mode }))
-			.filter((at) => LEVELS.every((level) => bestOf(alone, makeRandom(0).fork(level), level, [at], PROBES) !== null));
-		known.set(profile, modes);
-	}
-	return modes;
-}
+const modesOf = oncePer((profile: Profile): readonly At[] => {
+	const alone = { profiles: [profile], sheet: null };
+	return profile.modes
+		.filter((mode) => footprintOf(mode) < LAST_SLOT - 2)
+		.map((mode) => ({ profile, mode }))
+		.filter((at) => LEVELS.every((level) => bestOf(alone, makeRandom(0).fork(level), level, [at], PROBES) !== null));
+});
 
 function placesIn({ profiles }: Ground): readonly At[] {
 	const all = profiles.flatMap(modesOf);

@@ -1,3 +1,4 @@
+import { onceUnder } from '../../../shared/memo/index.ts';
 import {
 	type Chance,
 	draft,
@@ -154,15 +155,11 @@ function shown(plan: Plan, roles: readonly Role[], turn: 0 | 1): readonly Seen[]
 	return sheet && seenAlong(sheet);
 }
 
-const rights = new WeakMap<Plan, Map<0 | 1, readonly Seen[] | null>>();
+const rights = onceUnder<Plan, 0 | 1, readonly Seen[] | null>();
 
 /** What the right roles show: looked at once a plan, since every other is held against it. */
-function shownRight(plan: Plan, turn: 0 | 1): readonly Seen[] | null {
-	const known = rights.get(plan) ?? new Map<0 | 1, readonly Seen[] | null>();
-	rights.set(plan, known);
-	if (!known.has(turn)) known.set(turn, shown(plan, plan.right, turn));
-	return known.get(turn) ?? null;
-}
+const shownRight = (plan: Plan, turn: 0 | 1): readonly Seen[] | null =>
+	rights(plan, turn, () => shown(plan, plan.right, turn));
 
 /** Whether these roles show what the right ones do, whatever those who decide show. */
 const doesAsWell = (plan: Plan, roles: readonly Role[]): boolean =>

@@ -1,7 +1,7 @@
 import type { JSX, RefObject } from 'preact';
 import { useLayoutEffect, useState } from 'preact/hooks';
 import type { Port } from '../../../shared/sheet/index.ts';
-import { cableLines, type Spot } from './cables.ts';
+import { cableLines, type Spot } from './cableLines.ts';
 import { useBench } from './view.ts';
 
 /** Cables drawn between the sockets of a box; the list of cables tells the same in words. */

@@ -82,7 +82,7 @@ export async function openFile(file: Pick<File, 'size' | 'text'>, ways: Ways): P
 }
 
 /** A store on what was kept, played with pauses for the page. */
-export const played = async ({ sheet, log }: Kept, playing: Playing): Promise<RigStore> =>
+const played = async ({ sheet, log }: Kept, playing: Playing): Promise<RigStore> =>
 	storeOf(await playInStretches(sheet, log, playing));
 
 /** One sentence about a link: its own where the link itself is off, a plain one where its insides do not fit. */

@@ -2,8 +2,8 @@ import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { finderWords } from '#words/finder/index.ts';
 import type { Learnt } from '../../../sim/finder/index.ts';
-import { later } from './later.ts';
 import type { FinderStore } from './store.ts';
+import { later } from './view.ts';
 
 const CountsIn = later(async () => ({ default: (await import('./CountsIn.tsx')).CountsIn }));
 

@@ -1,11 +1,9 @@
 import type { JSX } from 'preact';
 import { useId, useState } from 'preact/hooks';
 import { sheetWords } from '#words/finder/index.ts';
+import { MOST_READ } from '../../storage/index.ts';
 import { Button } from '../../ui/index.ts';
 import type { FinderStore } from './store.ts';
-
-/** Bytes of a file that is read at all: the largest sheet a phone can bear stays well under. */
-const MOST_BYTES = 4_000_000;
 
 /** A rig sheet from a file, from what is pasted, or from a link to a bench. */
 export function OwnSheet({ store }: { store: FinderStore }): JSX.Element {
@@ -14,7 +12,7 @@ export function OwnSheet({ store }: { store: FinderStore }): JSX.Element {
 	const [text, type] = useState('');
 	const take = (file: File | undefined) => {
 		if (!file) return;
-		if (file.size > MOST_BYTES) {
+		if (file.size > MOST_READ.sheet) {
 			store.say(sheetWords.long);
 			return;
 		}

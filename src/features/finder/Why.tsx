@@ -1,8 +1,7 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { checkWords } from '#words/finder/index.ts';
-import { later } from './later.ts';
-import type { CheckView } from './view.ts';
+import { type CheckView, later } from './view.ts';
 
 const WhyIn = later(async () => ({ default: (await import('./WhyIn.tsx')).WhyIn }));
 

@@ -5,9 +5,8 @@ import { loadSheet, QUICK_LINKS, quickSheet, RIG_IDS, type RigSheet } from '../.
 import { COMPLAINT_KINDS, type Learnt } from '../../../sim/finder/index.ts';
 import { KEPT, readJson } from '../../storage/index.ts';
 import { holdsRig, MOST, readBenchSheet } from '../rig/index.ts';
-import { readBundled } from './bundled.ts';
 import type { Asks } from './view.ts';
-import type { Kept, RigChoice } from './walk.ts';
+import { type Kept, type RigChoice, readBundled } from './walk.ts';
 
 const id = v.pipe(v.string(), v.maxLength(200));
 const counts = v.record(

@@ -15,10 +15,9 @@ import {
 	type Witness,
 } from '../../../sim/finder/index.ts';
 import { complaintText } from '../../wording/index.ts';
-import { readBundled } from './bundled.ts';
 import type { Asks, ComplaintView, LaidView, Stage, WalkView } from './view.ts';
 import { viewWalk } from './viewWalk.ts';
-import { type Allows, optionsOf, type RigChoice, type SetWalk, type WalkStep } from './walk.ts';
+import { type Allows, optionsOf, type RigChoice, readBundled, type SetWalk, type WalkStep } from './walk.ts';
 
 // what reads sheets, links and kept walks carries a schema library, and most visits bring none of them
 const reading = () => fetched(import('./reading.ts'));

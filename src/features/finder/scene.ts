@@ -24,7 +24,7 @@ export interface Scene {
 }
 
 /** Before anything is known. */
-export const START: Scene = {
+const START: Scene = {
 	phase: 'opening',
 	allows: ALLOWS_ALL,
 	walk: null,
@@ -38,3 +38,32 @@ export const START: Scene = {
 	learnt: {},
 	turn: 0,
 };
+
+/** What the page shows, and those who are told when it changes. */
+export interface HeldScene {
+	readonly scene: Scene;
+	set(change: Partial<Scene>): void;
+	/** As `set`, and the person stands before something new. */
+	arrive(change: Partial<Scene>): void;
+	subscribe(listener: () => void): () => void;
+}
+
+export function holdScene(): HeldScene {
+	let scene = START;
+	const listeners = new Set<() => void>();
+	const set = (change: Partial<Scene>): void => {
+		scene = { ...scene, ...change };
+		for (const listener of [...listeners]) listener();
+	};
+	return {
+		get scene() {
+			return scene;
+		},
+		set,
+		arrive: (change) => set({ ...change, stage: null, turn: scene.turn + 1 }),
+		subscribe(listener) {
+			listeners.add(listener);
+			return () => listeners.delete(listener);
+		},
+	};
+}

@@ -4,7 +4,7 @@ import { type ComplaintKind, learn } from '../../../sim/finder/index.ts';
 import { type Ask, Refused, troubleText } from '../../engine/index.ts';
 import type { Store } from '../../storage/index.ts';
 import { countable, found, keepCounts, keepWalk, setAside, unlearn } from './keep.ts';
-import { type Scene, START } from './scene.ts';
+import { type HeldScene, holdScene, type Scene } from './scene.ts';
 import type { LaidView, Stage, WalkView } from './view.ts';
 import {
 	type Allows,
@@ -55,97 +55,155 @@ export interface StoreParts {
 const nameOf = (rig: RigChoice): string | null =>
 	rig.kind === 'quick' ? quickWords.named(quickWords.countOne(rig.count), quickWords.links[rig.linked].name) : null;
 
-export function finderStore({ ask, storage, clock }: StoreParts): FinderStore {
-	let scene = START;
+const { troubles } = finderWords;
+
+export function finderStore(parts: StoreParts): FinderStore {
+	const { ask, storage, clock } = parts;
+	const held = holdScene();
+	const { fetch, keep, put, show, look } = walkOn(held, parts);
+	/** The walk there is with a change to it; nothing where there is none. */
+	const change = (how: (walk: Walk) => Partial<Walk>): Promise<void> => {
+		const { walk } = held.scene;
+		return walk ? put({ ...walk, ...how(walk) }) : Promise.resolve();
+	};
+	const step = (more: Walk['steps'][number]): Promise<void> => change(({ steps }) => ({ steps: [...steps, more] }));
+
+	const store: FinderStore = {
+		get scene() {
+			return held.scene;
+		},
+		subscribe: held.subscribe,
+		async open() {
+			const [walk, counts] = [found(storage, 'walk'), found(storage, 'verdicts')];
+			const textOf = (kept: typeof walk): string | null => (kept && !kept.isNewer ? kept.text : null);
+			if (walk?.isNewer || counts?.isNewer) held.set({ trouble: troubles.newer });
+			if (textOf(walk) === null && textOf(counts) === null) return show();
+			await fetch(
+				(onStage) => ask('finder.open', { walk: textOf(walk), counts: textOf(counts) }, { onStage }),
+				({ kept, learnt, damaged }) => {
+					for (const what of damaged) setAside(storage, what === 'walk' ? 'walk' : 'verdicts');
+					held.set({ learnt, ...(kept ?? {}) });
+					if (damaged.length > 0)
+						held.set({ trouble: damaged.includes('walk') ? troubles.damaged : troubles.damagedCounts });
+					return show();
+				},
+			);
+			if (held.scene.phase === 'opening' && held.scene.trouble !== null) held.set({ phase: 'rig' });
+		},
+		warm() {
+			ask('finder.open', { walk: null, counts: null }).catch(() => undefined);
+		},
+		choose: (rig) => {
+			held.set({ laid: null });
+			return put(freshWalk(rig, held.scene.learnt, clock()));
+		},
+		read: (text) =>
+			fetch(
+				(onStage) => ask('finder.read', { text }, { onStage }),
+				(rig) => store.choose(rig),
+			),
+		pickFixture: (fixture) => change(() => ({ fixture })),
+		pickComplaint: (complaint) => change(() => ({ complaint, steps: [] })),
+		answer: (check, outcome) => step({ did: 'answer', check, outcome }),
+		setAside: (check, why) => step({ did: why, check }),
+		back() {
+			const { walk, laid } = held.scene;
+			if (!walk) return Promise.resolve();
+			const isOnly = laid?.fixtures.length === 1 && walk.complaint === null;
+			return put(isOnly ? null : stepBack(walk));
+		},
+		bringBack: () => change(withAsides),
+		allow(allows) {
+			held.set({ allows });
+			keep();
+			// the person is still at the switches: what comes of them is no new screen
+			return look((view) => held.set({ view, stage: null }));
+		},
+		otherComplaint: () => change(() => ({ complaint: null, steps: [], counted: [] })),
+		startAgain() {
+			held.set({ laid: null });
+			return put(null);
+		},
+		forgetCounts() {
+			held.set({ learnt: {} });
+			keepCounts(storage, {});
+		},
+		say: (trouble) => held.set({ trouble }),
+	};
+	return store;
+}
+
+/** Asks for what the page needs next. */
+type Fetch = <T>(
+	get: (stage: (stage: Stage) => void) => Promise<T>,
+	use: (got: T) => void | Promise<void>,
+) => Promise<void>;
+
+/** @param refused what to do once the worker has refused what it was asked */
+function fetching(held: HeldScene, refused: () => Promise<void>): { readonly fetch: Fetch; drop(): void } {
 	let asked = 0;
-	const listeners = new Set<() => void>();
-	const set = (change: Partial<Scene>): void => {
-		scene = { ...scene, ...change };
-		for (const listener of [...listeners]) listener();
+	return {
+		/** What was asked before is of no use any more. */
+		drop() {
+			asked++;
+		},
+		/** Lets what comes fall where something else was done meanwhile. */
+		async fetch(get, use) {
+			const mine = ++asked;
+			try {
+				const got = await get((stage) => {
+					if (mine === asked) held.set({ stage });
+				});
+				if (mine === asked) await use(got);
+			} catch (error) {
+				if (mine !== asked) return;
+				held.set({ stage: null, trouble: troubleText(error, troubles) });
+				if (error instanceof Refused) await refused();
+			}
+		},
 	};
-	const onStage = (mine: number) => (stage: Stage) => {
-		if (mine === asked) set({ stage });
-	};
-	/** Asks for what the page needs next, and lets it fall where something else was done meanwhile. */
-	const fetch = async <T>(
-		get: (stage: (stage: Stage) => void) => Promise<T>,
-		use: (got: T) => void | Promise<void>,
-	): Promise<void> => {
-		const mine = ++asked;
-		try {
-			const got = await get(onStage(mine));
-			if (mine === asked) await use(got);
-		} catch (error) {
-			if (mine !== asked) return;
-			set({ stage: null, trouble: troubleText(error, finderWords.troubles) });
-			if (error instanceof Refused) await fallBack();
-		}
-	};
+}
+
+/** The walk on the page: kept at every change, and what shows it asked for. */
+interface WalkOn {
+	readonly fetch: Fetch;
+	keep(): void;
+	/** Puts a walk on the page, keeps it, and asks for what shows it. */
+	put(walk: Walk | null, trouble?: string | null): Promise<void>;
+	show(): Promise<void>;
+	look(use: (view: WalkView) => void): Promise<void>;
+}
+
+function walkOn(held: HeldScene, { ask, storage }: StoreParts): WalkOn {
+	const { fetch, drop } = fetching(held, () => fallBack());
 	/** A walk that its own finder refuses: its steps go, and if it has none, what it asks about. */
 	const fallBack = async (): Promise<void> => {
-		const { walk } = scene;
-		if (scene.phase !== 'walk' || !walk) return;
+		const { walk, phase, trouble } = held.scene;
+		if (phase !== 'walk' || !walk) return;
 		setAside(storage, 'walk');
-		const { trouble } = scene;
 		const next = walk.steps.length > 0 ? { ...walk, steps: [], counted: [] } : { ...walk, complaint: null };
-		await put(next, walk.steps.length > 0 ? finderWords.troubles.noFit : trouble);
+		await put(next, walk.steps.length > 0 ? troubles.noFit : trouble);
 	};
 	const keep = (): void => {
+		const { scene } = held;
 		const came = keepWalk(storage, scene);
 		const [kept, full] = [came === 'kept', came === 'full'];
-		if (kept !== scene.kept || full !== scene.full) set({ kept, full });
+		if (kept !== scene.kept || full !== scene.full) held.set({ kept, full });
 	};
-	/** Puts a walk on the page, keeps it, and asks for what shows it. */
-	const put = (walk: Walk | null, trouble: string | null = null): Promise<void> => {
-		set({ walk, trouble });
+	const put: WalkOn['put'] = (walk, trouble = null) => {
+		held.set({ walk, trouble });
 		keep();
 		return show();
 	};
-	const arrive = (change: Partial<Scene>): void => set({ ...change, stage: null, turn: scene.turn + 1 });
-
-	const show = async (): Promise<void> => {
-		const { walk } = scene;
-		if (!walk) {
-			asked++;
-			return arrive({ phase: 'rig', laid: null, complaints: null, view: null });
-		}
-		if (!scene.laid)
-			return fetch(
-				(onStage) => ask('finder.lay', { rig: walk.rig }, { onStage }),
-				(laid) => place(walk, laid),
-			);
-		return showOn(walk, scene.laid);
-	};
-	const place = (walk: Walk, given: LaidView): Promise<void> => {
-		const laid = { ...given, name: nameOf(walk.rig) ?? given.name };
-		set({ laid });
-		const only = laid.fixtures.length === 1 ? laid.fixtures[0] : undefined;
-		return only && walk.fixture === null ? put({ ...walk, fixture: only.id }) : showOn(walk, laid);
-	};
-	const showOn = async (walk: Walk, laid: LaidView): Promise<void> => {
-		if (isSet(walk)) {
-			set({ phase: 'walk' });
-			return look((view) => arrive({ view, laid }));
-		}
-		const { rig, fixture } = walk;
-		if (fixture === null) {
-			asked++;
-			return arrive({ phase: 'fixture', complaints: null, view: null });
-		}
-		return fetch(
-			(onStage) => ask('finder.complaints', { rig, fixture }, { onStage }),
-			(complaints) => arrive({ phase: 'complaint', complaints, view: null }),
-		);
-	};
-	const look = async (use: (view: WalkView) => void): Promise<void> => {
-		const { walk, allows } = scene;
+	const look: WalkOn['look'] = async (use) => {
+		const { walk, allows } = held.scene;
 		if (!isSet(walk)) return;
 		await fetch(
 			(onStage) => ask('finder.look', { walk, allows, isPartEnough: true }, { onStage }),
 			(view) => {
 				use(view);
 				count();
-				return view.isPart && scene.walk === walk ? lookWhole(walk, allows) : undefined;
+				return view.isPart && held.scene.walk === walk ? lookWhole(walk, allows) : undefined;
 			},
 		);
 	};
@@ -153,98 +211,68 @@ export function finderStore({ ask, storage, clock }: StoreParts): FinderStore {
 	const lookWhole = (walk: SetWalk, allows: Allows): Promise<void> =>
 		fetch(
 			() => ask('finder.look', { walk, allows, isPartEnough: false }),
-			(view) => set({ view }),
+			(view) => held.set({ view }),
 		);
-	/** A verdict that a mend has confirmed is counted once, and no longer counted when it is taken back. */
 	const count = (): void => {
-		const { walk, view, learnt } = scene;
-		if (!walk) return;
-		const faults = countable(view?.verdict ?? null);
-		if (faults.length > 0 === walk.counted.length > 0) return;
-		const next =
-			faults.length > 0
-				? learn(
-						learnt,
-						faults.map((fault) => ({ fault, place: '' })),
-					)
-				: unlearn(learnt, walk.counted);
-		set({ learnt: next, walk: { ...walk, counted: faults } });
-		keepCounts(storage, next);
+		const counted = withCount(held.scene);
+		if (!counted) return;
+		held.set(counted);
+		keepCounts(storage, counted.learnt);
 		keep();
 	};
-	const step = (more: Walk['steps'][number]): Promise<void> =>
-		scene.walk ? put({ ...scene.walk, steps: [...scene.walk.steps, more] }) : Promise.resolve();
+	const show = showing(held, { ask, fetch, drop, put, look });
+	return { fetch, keep, put, show, look };
+}
 
-	const store: FinderStore = {
-		get scene() {
-			return scene;
-		},
-		subscribe(listener) {
-			listeners.add(listener);
-			return () => listeners.delete(listener);
-		},
-		async open() {
-			const [walk, counts] = [found(storage, 'walk'), found(storage, 'verdicts')];
-			const textOf = (kept: typeof walk): string | null => (kept && !kept.isNewer ? kept.text : null);
-			if (walk?.isNewer || counts?.isNewer) set({ trouble: finderWords.troubles.newer });
-			if (textOf(walk) === null && textOf(counts) === null) return show();
-			await fetch(
-				(onStage) => ask('finder.open', { walk: textOf(walk), counts: textOf(counts) }, { onStage }),
-				({ kept, learnt, damaged }) => {
-					for (const what of damaged) setAside(storage, what === 'walk' ? 'walk' : 'verdicts');
-					set({ learnt, ...(kept ?? {}) });
-					if (damaged.length > 0)
-						set({
-							trouble: damaged.includes('walk') ? finderWords.troubles.damaged : finderWords.troubles.damagedCounts,
-						});
-					return show();
-				},
-			);
-			if (scene.phase === 'opening' && scene.trouble !== null) set({ phase: 'rig' });
-		},
-		warm() {
-			ask('finder.open', { walk: null, counts: null }).catch(() => undefined);
-		},
-		choose: (rig) => {
-			set({ laid: null });
-			return put(freshWalk(rig, scene.learnt, clock()));
-		},
-		async read(text) {
-			await fetch(
-				(onStage) => ask('finder.read', { text }, { onStage }),
-				(rig) => store.choose(rig),
-			);
-		},
-		pickFixture: (fixture) => (scene.walk ? put({ ...scene.walk, fixture }) : Promise.resolve()),
-		pickComplaint: (complaint) => (scene.walk ? put({ ...scene.walk, complaint, steps: [] }) : Promise.resolve()),
-		answer: (check, outcome) => step({ did: 'answer', check, outcome }),
-		setAside: (check, why) => step({ did: why, check }),
-		back() {
-			const { walk, laid } = scene;
-			if (!walk) return Promise.resolve();
-			const isOnly = laid?.fixtures.length === 1 && walk.complaint === null;
-			return put(isOnly ? null : stepBack(walk));
-		},
-		bringBack: () => (scene.walk ? put(withAsides(scene.walk)) : Promise.resolve()),
-		allow(allows) {
-			set({ allows });
-			keep();
-			// the person is still at the switches: what comes of them is no new screen
-			return look((view) => set({ view, stage: null }));
-		},
-		otherComplaint: () =>
-			scene.walk ? put({ ...scene.walk, complaint: null, steps: [], counted: [] }) : Promise.resolve(),
-		startAgain() {
-			set({ laid: null });
-			return put(null);
-		},
-		forgetCounts() {
-			set({ learnt: {} });
-			keepCounts(storage, {});
-		},
-		say: (trouble) => set({ trouble }),
+/** A verdict that a mend has confirmed is counted once, and no longer counted when it is taken back. @returns null where nothing changes */
+function withCount({ walk, view, learnt }: Scene): Pick<Scene, 'learnt' | 'walk'> | null {
+	const faults = countable(view?.verdict ?? null);
+	if (!walk || faults.length > 0 === walk.counted.length > 0) return null;
+	const seen = faults.map((fault) => ({ fault, place: '' }));
+	return {
+		learnt: seen.length > 0 ? learn(learnt, seen) : unlearn(learnt, walk.counted),
+		walk: { ...walk, counted: faults },
 	};
-	return store;
+}
+
+/** What asks for the screen that comes next: the fixtures of a rig, complaints of one, or the walk. */
+function showing(
+	held: HeldScene,
+	{ ask, fetch, drop, put, look }: Pick<WalkOn, 'fetch' | 'put' | 'look'> & { readonly ask: Ask; drop(): void },
+): () => Promise<void> {
+	const place = (walk: Walk, given: LaidView): Promise<void> => {
+		const laid = { ...given, name: nameOf(walk.rig) ?? given.name };
+		held.set({ laid });
+		const only = laid.fixtures.length === 1 ? laid.fixtures[0] : undefined;
+		return only && walk.fixture === null ? put({ ...walk, fixture: only.id }) : showOn(walk, laid);
+	};
+	const showOn = async (walk: Walk, laid: LaidView): Promise<void> => {
+		if (isSet(walk)) {
+			held.set({ phase: 'walk' });
+			return look((view) => held.arrive({ view, laid }));
+		}
+		const { rig, fixture } = walk;
+		if (fixture === null) {
+			drop();
+			return held.arrive({ phase: 'fixture', complaints: null, view: null });
+		}
+		return fetch(
+			(onStage) => ask('finder.complaints', { rig, fixture }, { onStage }),
+			(complaints) => held.arrive({ phase: 'complaint', complaints, view: null }),
+		);
+	};
+	return async () => {
+		const { walk, laid } = held.scene;
+		if (!walk) {
+			drop();
+			return held.arrive({ phase: 'rig', laid: null, complaints: null, view: null });
+		}
+		if (laid) return showOn(walk, laid);
+		return fetch(
+			(onStage) => ask('finder.lay', { rig: walk.rig }, { onStage }),
+			(given) => place(walk, given),
+		);
+	};
 }
 
 /** The scene, drawn again whenever it changes. */

@@ -1,6 +1,8 @@
 import type { CautionId } from '#words/cautions/index.ts';
+import { partWait } from '#words/finder/index.ts';
 import type { Need } from '../../../sim/fault/index.ts';
 import type { CheckSort, ComplaintKind, Learnt, NextCheck, Verdict } from '../../../sim/finder/index.ts';
+import { laterWith } from '../../ui/index.ts';
 import type { Picture } from './picture.ts';
 import type { Allows, Kept, RigChoice, SetWalk } from './walk.ts';
 
@@ -166,3 +168,6 @@ export interface Asks {
 
 /** What the worker is at. */
 export type Stage = 'fetching' | 'opening' | 'table' | 'choosing';
+
+/** A part of the finder whose script is fetched when it is first drawn. */
+export const later = laterWith(partWait, 'hint');

@@ -187,7 +187,7 @@ function viewMend(
 }
 
 /** The check to do now, in words. `suspects` as they stand, heaviest first. */
-export function viewCheck(ground: Ground, next: NextCheck, suspects: readonly SuspectView[]): CheckView {
+function viewCheck(ground: Ground, next: NextCheck, suspects: readonly SuspectView[]): CheckView {
 	const { sheet, meant, complaint } = ground;
 	const { check, seconds } = next;
 	return {
@@ -244,7 +244,7 @@ function answerWords(
 }
 
 /** The same in one line, for the log. */
-export function seenWords(ground: Ground, check: Check | undefined, outcome: string): string {
+function seenWords(ground: Ground, check: Check | undefined, outcome: string): string {
 	return check ? answerWords(ground, check, outcome).words : outcome;
 }
 
@@ -258,7 +258,7 @@ export interface Ground {
 	readonly isQuick: boolean;
 }
 
-export const groundOf = ({ sheet, meant, complaint }: Bench, isQuick: boolean): Ground => ({
+const groundOf = ({ sheet, meant, complaint }: Bench, isQuick: boolean): Ground => ({
 	sheet,
 	meant: meant.rig,
 	complaint,

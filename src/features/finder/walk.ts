@@ -1,4 +1,5 @@
-import type { QuickRig, RigSheet } from '../../../shared/sheet/index.ts';
+import { InputError } from '../../../shared/error/index.ts';
+import { loadRig, type QuickRig, RIG_IDS, type RigId, type RigSheet } from '../../../shared/sheet/index.ts';
 import type { Need } from '../../../sim/fault/index.ts';
 import type { ComplaintKind, FinderOptions, Learnt } from '../../../sim/finder/index.ts';
 
@@ -81,3 +82,9 @@ export const withAsides = (walk: Walk): Walk => ({
 
 /** As the finder takes it. */
 export const optionsOf = ({ without, showRunning, alone }: Allows): FinderOptions => ({ without, showRunning, alone });
+
+/** A bundled rig, fetched where it is not there yet. @throws InputError `sheet.bundled`, NotFetched */
+export async function readBundled(rig: string): Promise<RigSheet> {
+	if (!RIG_IDS.includes(rig as RigId)) throw new InputError('sheet.bundled', 'id', { trouble: 'no-such-rig', id: rig });
+	return loadRig(rig as RigId);
+}

@@ -8,6 +8,6 @@
 export { type Seen, seenOf } from './cases.ts';
 export { type Check, checksOf } from './checks.ts';
 export { type Part, partsOf, type Row, timetableOf, toLearn } from './course.ts';
-export { checksKey, lessonKey } from './kept.ts';
+export { checksKey, lessonKey } from './done.ts';
 export { type PracticeData, practiceOf } from './practice.ts';
 export { type Lesson, readLesson } from './schema.ts';

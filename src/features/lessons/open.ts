@@ -82,7 +82,7 @@ export function conditionOf(goal: Goal, rig: Rig): Condition {
 }
 
 /** What a task's words may name in braces. */
-export function goalFacts(goal: Goal, rig: Rig): Readonly<Record<string, number>> {
+function goalFacts(goal: Goal, rig: Rig): Readonly<Record<string, number>> {
 	if (goal.is === 'lasts') {
 		const { battery } = unitAt(rig, goal.fixture, 0).state.context;
 		const left = battery ? battery.wattHours / battery.capacity : 0;

@@ -4,7 +4,7 @@ import { profileFor, type RigSheet } from '../../../shared/sheet/index.ts';
 import type { Task } from '../../../sim/drill/index.ts';
 import type { RigEvent } from '../../../sim/event/index.ts';
 import type { CautionsSaid } from '../../ui/index.ts';
-import { lessonKey } from './kept.ts';
+import { lessonKey } from './done.ts';
 import { sheetOf, taskOf } from './open.ts';
 import type { Lesson } from './schema.ts';
 import type { ToolId } from './tools.ts';

@@ -14,7 +14,7 @@ import {
 } from '../../../shared/paper/index.ts';
 import { readShape } from '../../../shared/profile/index.ts';
 import { loadSheet, type RigSheet } from '../../../shared/sheet/index.ts';
-import { KEPT, readJson } from '../../storage/index.ts';
+import { KEPT, MOST_READ, readJson } from '../../storage/index.ts';
 import { kindName } from '../../wording/index.ts';
 import { holdsRig, MOST, readBenchSheet } from '../rig/index.ts';
 import { fileNameOf, markAny, rigSources, setAny } from './engine.ts';
@@ -25,8 +25,6 @@ import type { Handing, PaperRef, PapersWork } from './protocol.ts';
 import { showKeys, showMark, showMarks, showPaper } from './shown.ts';
 import type { TrainerWork } from './trainer/work.ts';
 
-/** Characters of a pasted rig that are read at all. */
-const LONGEST_SHEET = 4_000_000;
 /** Bytes of one QR code at the least correction: what a link that still fits has, since it is plain ASCII. */
 const MOST_QR = 2953;
 
@@ -143,7 +141,7 @@ const handing = (link: string, title: string, fileText: string): Handing => ({
 async function readPasted(text: string): ReturnType<typeof readOwn> {
 	const wrong = (trouble: ErrorFacts['papers.sheet']['trouble']) => new InputError('papers.sheet', 'rig', { trouble });
 	if (text === '') throw wrong('empty');
-	if (text.length > LONGEST_SHEET) throw wrong('too-long');
+	if (text.length > MOST_READ.sheet) throw wrong('too-long');
 	return readOwn(text, wrong);
 }
 

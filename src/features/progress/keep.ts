@@ -1,5 +1,5 @@
 import { isInputError } from '../../../shared/error/index.ts';
-import { type OnShelf, type Store, shelfOf } from '../../storage/index.ts';
+import { MOST_READ, type OnShelf, type Store, shelfOf } from '../../storage/index.ts';
 import { merged, NO_PROGRESS, type Progress, progressText } from './result.ts';
 
 /** What was found on the device. */
@@ -35,9 +35,6 @@ export const changeProgress = async (store: Store, change: (progress: Progress) 
 /** What was set aside last, as text; null where there is none. */
 export const asideText = (store: Store): string | null => shelf.aside(store);
 
-/** Most characters of a file that is taken in. */
-const LONGEST_FILE = 2_000_000;
-
 /** What came of an import. */
 export type Imported =
 	| { readonly is: 'taken'; readonly progress: Progress; readonly kinds: number; readonly damaged: number }
@@ -45,7 +42,7 @@ export type Imported =
 
 /** A file's results merged into one's own; a file that holds none changes nothing. */
 export async function importProgress(own: Progress, text: string): Promise<Imported> {
-	if (text.length > LONGEST_FILE) return { is: 'bad' };
+	if (text.length > MOST_READ.results) return { is: 'bad' };
 	const { readProgress } = await import('./reading.ts');
 	try {
 		const { progress, damaged } = readProgress(text);

@@ -4,7 +4,7 @@ import { cautionWords, faultWords } from '#words/reference/index.ts';
 import { BUNDLED } from '../../../shared/profile/index.ts';
 import { bundledRig, quickSheet, RIG_IDS, type RigSheet } from '../../../shared/sheet/index.ts';
 import { FAULTS, type Fault, type FaultFamily, MENDS } from '../../../sim/fault/index.ts';
-import { faultCause, faultName, fill, mendText } from '../../wording/index.ts';
+import { faultCause, faultName, faultNameKey, fill, mendText } from '../../wording/index.ts';
 import type { ReferenceSection } from './types.ts';
 
 /** Fixtures on their own sound programmes, which no bundled rig has. */
@@ -47,13 +47,6 @@ export function faultSections(): ReferenceSection[] {
 	});
 }
 
-/** A fault's name with the rig's own names, numbers and letters left out: one fixture, output, switch or level stands for all. */
-function withoutPlaces({ fixtures }: RigSheet, name: string): string {
-	return fixtures
-		.reduce((left, fixture) => left.replace(fixture.name.toLowerCase(), ''), name.toLowerCase())
-		.replaceAll(/\d+|\b[a-z]\b/g, '');
-}
-
 /** One example for each name a fault goes by. */
 function examplesOf(fault: Fault, sheets: readonly RigSheet[]): Example[] {
 	const byName = new Map<string, Example>();
@@ -61,14 +54,14 @@ function examplesOf(fault: Fault, sheets: readonly RigSheet[]): Example[] {
 		for (const spot of fault.spots(sheet)) {
 			const { place, detail } = spot;
 			const placed = { fault: fault.id, place, ...(detail === undefined ? {} : { detail }) };
+			const key = faultNameKey(sheet, placed);
+			if (byName.has(key)) continue;
 			const name = faultName(sheet, placed);
-			const kind = withoutPlaces(sheet, name);
-			if (byName.has(kind)) continue;
 			const id = byName.size === 0 ? `fault-${fault.id}` : `fault-${fault.id}-${byName.size + 1}`;
 			const mend = mendText(sheet, fault.mend, fault.mendAt?.(sheet, spot) ?? place);
 			const carried = [...new Set([...fault.cautions, ...MENDS[fault.mend].cautions])];
 			const titles = carried.map((caution) => cautions[caution as keyof typeof cautions].title).join('; ');
-			byName.set(kind, { id, name, cells: [faultCause(sheet, placed), mend, titles || faultWords.none] });
+			byName.set(key, { id, name, cells: [faultCause(sheet, placed), mend, titles || faultWords.none] });
 		}
 	return [...byName.values()];
 }

@@ -38,7 +38,7 @@ const hundredth = (n: number): string => locale.number(n, 2);
 const yes = (is: boolean): string => (is ? words.yes : words.no);
 
 /** The figures of one fixture, read off its profile or worked out from it. */
-export function factTable(profile: Profile): ReferenceTable {
+function factTable(profile: Profile): ReferenceTable {
 	const { battery, idleWatts, link } = profile.power;
 	const { beam, field } = profile.optics;
 	const full = fullWatts(profile);
@@ -89,7 +89,7 @@ export function factTable(profile: Profile): ReferenceTable {
 const { chart: chartWords } = fixtureWords;
 
 /** Every slot and band of a mode. What to type for a band has a column only where there are bands. */
-export function chartTable(profile: Profile, mode: Mode): ReferenceTable {
+function chartTable(profile: Profile, mode: Mode): ReferenceTable {
 	const columns = mode.slots.some(({ drives }) => drives.kind === 'bands')
 		? chartWords.head.length
 		: chartWords.head.length - 1;

@@ -100,7 +100,7 @@ const NO_LEVELS: ReadonlyMap<number, Uint8Array> = new Map();
  * flickers, or a key is down; null where nothing will. Between what happens in fixtures (a display sleeps, data counts as lost,
  * a battery ends) only charge goes on, and the moment at which its lamp or its figure turns is looked for ahead.
  */
-export function nextChange(store: RigStore): number | null {
+function nextChange(store: RigStore): number | null {
 	const { rig, running, speed } = store;
 	const { units, desk } = rig.gear;
 	for (const [id, { state }] of units) {

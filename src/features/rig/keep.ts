@@ -155,7 +155,7 @@ export function putAside(store: Store, text: string, why: Why, now: number): str
 }
 
 /** Keeps benches of others to their number. @param but by its name, one that stays */
-export function dropOldest(store: Store, but: string): void {
+function dropOldest(store: Store, but: string): void {
 	const theirs = asideList(store).filter((each) => each.isTheirs);
 	for (const { id } of theirs.slice(MOST_THEIRS)) if (id !== asideIdOf(but)) dropText(store, id);
 }

@@ -8,15 +8,13 @@ import {
 	type JsonTrouble,
 	KEPT,
 	LINK_BOUNDS,
-	pauses,
+	MOST_READ,
 	readJson,
 	readRecord,
 } from '../../storage/index.ts';
 import { inWaits, type Kept, LINK_VERSION, MOST } from './kept.ts';
-import { playInStretches } from './play.ts';
+import { pauses, playInStretches } from './play.ts';
 
-/** Characters of a fragment. A full log of the longest kind stays under it. */
-const LONGEST_FRAGMENT = 1_000_000;
 /** Longest a log from elsewhere may play, ms of the rig's clock: 400 days, the fastest clock left running for 16 hours. */
 export const LONGEST_PLAY_MS = 400 * 24 * 3_600_000;
 
@@ -25,7 +23,7 @@ export async function readFragment(fragment: string): Promise<Kept> {
 	const [, version, packed = ''] = /^#?rig=(\d{1,6})\.(.*)$/s.exec(fragment) ?? [];
 	if (version === undefined) throw damaged();
 	if (Number(version) !== LINK_VERSION) throw new InputError('link.version', '', { trouble: 'other-version' });
-	if (packed.length > LONGEST_FRAGMENT) throw new InputError('link.long', '', { trouble: 'too-long' });
+	if (packed.length > MOST_READ.link) throw new InputError('link.long', '', { trouble: 'too-long' });
 	const bytes = fromBase64url(packed);
 	const text = bytes && (await inflateText(bytes, LINK_BOUNDS.characters));
 	if (!text) throw damaged();

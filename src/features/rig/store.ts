@@ -71,26 +71,19 @@ export const rigStore = (sheet: RigSheet, log: readonly RigEvent[] = []): RigSto
 
 /** A store around a rig that is open. */
 export function storeOf(open: Rig): RigStore {
-	let rig = open;
 	let sliding: string | null = null;
-	const past: Rig[] = [];
+	const past = pastOf(open);
 	const shown = showing();
-	const { attempt, say, subscribe } = shown;
-	const clock = clockOf(() => rig, shown);
-	const remember = (before: Rig) => {
-		past.push(before);
-		if (past.length > MOST_STEPS) past.shift();
-	};
-	const put = (next: Rig) => {
-		const before = rig;
-		rig = next;
-		remember(before);
-		sliding = null;
-	};
+	const clock = clockOf(() => past.rig, shown);
+	const put = (next: () => Rig) =>
+		shown.attempt(() => {
+			past.put(next());
+			sliding = null;
+		});
 
 	const store: RigStore = {
 		get rig() {
-			return rig;
+			return past.rig;
 		},
 		get version() {
 			return shown.version;
@@ -105,64 +98,102 @@ export function storeOf(open: Rig): RigStore {
 			return clock.running;
 		},
 		get canUndo() {
-			return past.length > 0 || rig.log.some((event) => event.type !== 'clock.wait');
+			return past.canUndo;
 		},
-		subscribe,
+		subscribe: shown.subscribe,
+		say: shown.say,
+		look: (fixture) => shown.look(past.rig, fixture),
 		timedBy: clock.timedBy,
 		upToNow: clock.upToNow,
+		tick: clock.tick,
+		setClock: clock.setClock,
 		send(event) {
 			clock.upToNow();
 			sliding = null;
-			return attempt(() => {
-				if (rig.log.length > FULL_LOG && event.type !== 'key.up')
-					throw new InputError('log.full', '', { trouble: 'full' });
-				const before = event.type === 'key.up' ? null : rig.fork();
-				rig.send(event);
-				if (before) remember(before);
-			});
+			return shown.attempt(() => past.send(event));
 		},
 		slide(event) {
 			clock.upToNow();
 			const what = JSON.stringify({ ...event, level: 0 });
-			const before = sliding === what ? past.at(-1) : undefined;
-			if (!before) {
-				const took = store.send(event);
-				if (took) sliding = what;
-				return took;
-			}
-			return attempt(() => {
-				const again = before.fork();
-				again.wait(rig.now - before.now);
-				again.send(event);
-				rig = again;
-			});
+			const before = sliding === what ? past.before : undefined;
+			if (before) return shown.attempt(() => past.sendAnew(before, event));
+			const took = store.send(event);
+			if (took) sliding = what;
+			return took;
 		},
 		rest() {
 			sliding = null;
 		},
-		look: (fixture) => shown.look(rig, fixture),
-		tick: clock.tick,
-		setClock: clock.setClock,
-		edit: (change) => attempt(() => put(playBack(change(rig.sheet), rig.log, { whatFits: true }))),
-		open: ({ sheet: next, log: nextLog }) => attempt(() => put(playBack(next, nextLog))),
+		edit: (change) => put(() => playBack(change(past.rig.sheet), past.rig.log, { whatFits: true })),
+		open: ({ sheet, log }) => put(() => playBack(sheet, log)),
 		restart() {
-			attempt(() => put(openUnharmed(rig.sheet)));
+			put(() => openUnharmed(past.rig.sheet));
 		},
 		undo() {
-			attempt(() => {
-				const before = past.pop() ?? playBack(rig.sheet, minusLast(rig.log));
+			shown.attempt(() => {
+				past.undo();
 				sliding = null;
-				rig = before;
-				// no hand holds a key that was down back then
-				for (const [fixture, { state }] of [...before.gear.units]) {
-					const { held } = state.context;
-					if (held) before.send({ type: 'key.up', fixture, key: held.key });
-				}
 			});
 		},
-		say,
 	};
 	return store;
+}
+
+/** A rig and how it stood before each of its last steps. What the rig refuses changes neither. */
+interface Past {
+	readonly rig: Rig;
+	readonly before: Rig | undefined;
+	readonly canUndo: boolean;
+	send(event: RigEvent): void;
+	/** Sends an event in the place of the last one. */
+	sendAnew(before: Rig, event: RigEvent): void;
+	put(next: Rig): void;
+	undo(): void;
+}
+
+function pastOf(open: Rig): Past {
+	let rig = open;
+	const past: Rig[] = [];
+	const remember = (before: Rig) => {
+		past.push(before);
+		if (past.length > MOST_STEPS) past.shift();
+	};
+	return {
+		get rig() {
+			return rig;
+		},
+		get before() {
+			return past.at(-1);
+		},
+		get canUndo() {
+			return past.length > 0 || rig.log.some((event) => event.type !== 'clock.wait');
+		},
+		send(event) {
+			if (rig.log.length > FULL_LOG && event.type !== 'key.up')
+				throw new InputError('log.full', '', { trouble: 'full' });
+			const before = event.type === 'key.up' ? null : rig.fork();
+			rig.send(event);
+			if (before) remember(before);
+		},
+		sendAnew(before, event) {
+			const again = before.fork();
+			again.wait(rig.now - before.now);
+			again.send(event);
+			rig = again;
+		},
+		put(next) {
+			remember(rig);
+			rig = next;
+		},
+		undo() {
+			rig = past.pop() ?? playBack(rig.sheet, minusLast(rig.log));
+			// no hand holds a key that was down back then
+			for (const [fixture, { state }] of [...rig.gear.units]) {
+				const { held } = state.context;
+				if (held) rig.send({ type: 'key.up', fixture, key: held.key });
+			}
+		},
+	};
 }
 
 /** What a store shows, and those it tells of it. */

@@ -97,7 +97,7 @@ function dropOldest(store: Store): void {
 }
 
 /** The stores of the page. */
-export const STORES: Stores = { tab: TAB, device: DEVICE };
+const STORES: Stores = { tab: TAB, device: DEVICE };
 
 /** A task taken up again. */
 export interface TakenUp<A> {

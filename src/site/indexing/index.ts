@@ -97,7 +97,7 @@ function plainText(markdown: string): string {
 }
 
 /** A lesson by its title and outcome, and each of its sections by its heading. */
-export function lessonDocs(lessons: readonly LessonText[]): SearchDoc[] {
+function lessonDocs(lessons: readonly LessonText[]): SearchDoc[] {
 	return lessons.flatMap(({ id, title, outcome, body, headings }) => {
 		const sections = headings.filter(({ depth }) => depth === 2);
 		// the text after each heading, in the same order as the headings

@@ -58,7 +58,7 @@ export function licences(): AstroIntegration {
 }
 
 /** The folder of the package a module stands in; null for one of our own, or one that a tool made up. */
-export function packageFolder(id: string): string | null {
+function packageFolder(id: string): string | null {
 	const [, folder] = /^(.*[\\/]node_modules[\\/](?:@[^\\/]+[\\/])?[^\\/]+)[\\/]/.exec(id.replace(/^\0/, '')) ?? [];
 	return folder ?? null;
 }
@@ -83,7 +83,7 @@ function licenceOf(folder: string): { readonly title: string; readonly text: str
 }
 
 /** The licence texts of these packages, as one page of plain text. */
-export function licencesText(folders: Iterable<string>): string {
+function licencesText(folders: Iterable<string>): string {
 	const all = [...new Set(folders)].map(licenceOf).sort((a, b) => (a.title < b.title ? -1 : 1));
 	const line = '='.repeat(72);
 	return `Prep Bay carries work of others, under these licences. A name is followed by its version.

@@ -76,10 +76,10 @@ async function listed(folder: string, file: string): Promise<readonly [string, s
 }
 
 /** The service worker's name in the built site; it must stand at the top to answer for every page. */
-export const WORKER_FILE = 'sw.js';
+const WORKER_FILE = 'sw.js';
 
 /** Where the build says what the whole site weighs, for a page that is to ask before any of it is kept. */
-export const KEPT_FILE = 'kept.json';
+const KEPT_FILE = 'kept.json';
 
 /** What a page may need, by its name. Notes for hosts, robots and the next build are not among it. */
 const KEPT = /\.(?:html|js|css|woff2|svg|png|webmanifest)$|^(?:search-index\.json|licences\.txt)$/;

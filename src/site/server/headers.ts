@@ -39,7 +39,7 @@ const RULES: readonly HeaderRule[] = Object.freeze([
 ]);
 
 /** Where the build leaves the rules for whoever puts the site on a host of their own. */
-export const HEADERS_FILE = 'headers.txt';
+const HEADERS_FILE = 'headers.txt';
 
 const fits = (files: string, file: string): boolean =>
 	new RegExp(`^${files.replace(/[.+?^${}()|[\]\\]/g, '\\$&').replaceAll('*', '.*')}$`, 's').test(file);

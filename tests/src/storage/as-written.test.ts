@@ -4,7 +4,7 @@ import { makeDrill } from '../../../sim/drill/index.ts';
 import { readDeck } from '../../../src/features/deck/reading.ts';
 import { readStored } from '../../../src/features/finder/reading.ts';
 import { keptOf } from '../../../src/features/hidden-faults/keep.ts';
-import { lastPaper, sittingText } from '../../../src/features/papers/learner/useSitting.ts';
+import { lastPaper, sittingText } from '../../../src/features/papers/learner/keepSitting.ts';
 import { readSitting } from '../../../src/features/papers/routes.ts';
 import { FIRST_DRAFT, keptDraft } from '../../../src/features/papers/trainer/draft.ts';
 import { openProgress } from '../../../src/features/progress/index.ts';

@@ -1,11 +1,11 @@
 import { InputError } from '../../../../shared/error/index.ts';
 import { murmur3Text } from '../../../../shared/random/index.ts';
-import { type JsonBounds, LINK_BOUNDS, endOfJson as measured, readJson } from '../../../storage/index.ts';
+import { type JsonBounds, LINK_BOUNDS, MOST_READ, endOfJson as measured, readJson } from '../../../storage/index.ts';
+import { errorText } from '../../../wording/index.ts';
+import type { Refused } from './types.ts';
 
-/** Characters of anything handed in at once: 5,000 results of 40 questions stay under it. */
-export const LONGEST_TEXT = 40_000_000;
 /** What a file may come to: the results of a school year are some three million things. */
-const FILE_BOUNDS: JsonBounds = Object.freeze({ ...LINK_BOUNDS, characters: LONGEST_TEXT, things: 8_000_000 });
+const FILE_BOUNDS: JsonBounds = Object.freeze({ ...LINK_BOUNDS, characters: MOST_READ.handedIn, things: 8_000_000 });
 
 /**
  * Where the JSON object or list that opens at `from` ends: the place after its last bracket. Text in quotes is passed over.
@@ -71,3 +71,26 @@ export function migrated(input: unknown, steps: readonly Migration[] = STEPS): u
 	if (!Number.isSafeInteger(said) || said < 1) return input;
 	return steps.slice(said - 1).reduce<Old>((old, step, i) => ({ ...step(old), version: said + i + 1 }), input as Old);
 }
+
+/** Longest path that is shown. */
+const LONGEST_PATH = 60;
+
+/** Codes of what a schema or the parts of a paper refuse: where a shape is off, the place says more than the schema would. */
+const OFF = /^(handed\.shape|paper\.(recipe|answers|seed)|profile\.|sheet\.|event\.|log\.)/;
+
+/** An error as whoever handed the thing in is told of it. */
+export function handedError(error: InputError): InputError {
+	const { code, path } = error;
+	if (!OFF.test(code) || ('trouble' in error.facts && error.facts.trouble === 'no-list')) return error;
+	const place = path.length > LONGEST_PATH ? `${path.slice(0, LONGEST_PATH)}…` : path;
+	const what = code === 'paper.answers' ? 'answers' : code === 'handed.shape' ? '' : 'paper';
+	const where = [what, place].filter(Boolean).join(', ');
+	return new InputError<InputError['code']>('handed.altered', path, { trouble: 'altered', code, where });
+}
+
+/** What could not be read, told plainly. */
+export const refusedFor = (from: string, error: InputError): Refused => ({
+	from,
+	code: error.code,
+	sentence: errorText(handedError(error)),
+});

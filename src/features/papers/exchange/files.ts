@@ -1,8 +1,7 @@
 import { handedNames } from '#words/papers/index.ts';
 import { InputError, isInputError } from '../../../../shared/error/index.ts';
 import { fill } from '../../../wording/index.ts';
-import { checkOf, damaged, inKeyOrder, otherVersion } from './bounds.ts';
-import { refusedFor } from './refuse.ts';
+import { checkOf, damaged, inKeyOrder, otherVersion, refusedFor } from './bounds.ts';
 import { readKeptCount, readKeptName, readKeptPaper, readKeptResult, readResult, readSlip } from './schema.ts';
 import type { Held, KeptCount, KeptName, KeptPaper, KeptResult, PaperSlip, Refused, Result, Taken } from './types.ts';
 
@@ -59,7 +58,7 @@ const unknownFile = (): InputError => new InputError('handed.unknown', '', { tro
 const MOST = 20_000;
 
 /** A store's lists, in the order they are written. */
-export const heldParts = ({ papers, results, names, counts }: Held): Held => ({
+const heldParts = ({ papers, results, names, counts }: Held): Held => ({
 	papers,
 	results,
 	names,
@@ -70,10 +69,7 @@ export const heldParts = ({ papers, results, names, counts }: Held): Held => ({
  * A store from a file, each record read by itself: one that is damaged does not take the others along.
  * @param from what the file is called
  */
-export function heldFrom(
-	file: Readonly<Record<string, unknown>>,
-	from: string,
-): { held: Held; refused: readonly Refused[] } {
+function heldFrom(file: Readonly<Record<string, unknown>>, from: string): { held: Held; refused: readonly Refused[] } {
 	const refused: Refused[] = [];
 	const all = <T>(list: string, what: string, read: (record: unknown) => T): T[] => {
 		const records = file[list];

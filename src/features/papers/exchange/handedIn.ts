@@ -1,10 +1,10 @@
 import { handedNames } from '#words/papers/index.ts';
 import { InputError, isInputError } from '../../../../shared/error/index.ts';
+import { MOST_READ } from '../../../storage/index.ts';
 import { fill } from '../../../wording/index.ts';
-import { damaged, endOfJson, LONGEST_TEXT } from './bounds.ts';
+import { damaged, endOfJson, handedError, refusedFor } from './bounds.ts';
 import { readFile } from './files.ts';
 import { PAPER_LINK, readPaperLink, readResultLink } from './link.ts';
-import { handedError, refusedFor } from './refuse.ts';
 import type { Handed, PaperSetter } from './types.ts';
 
 /** Most pieces that one text is taken apart into, and most that may be cut short before the rest is left. */
@@ -59,7 +59,7 @@ const START = /\{|(?:^|[#\s&])(?:paper|result|rig)=\d{1,6}\.[\w.-]*/g;
 const FILE_START = /\{\s*"prepBay"\s*:/g;
 
 function* piecesOf(text: string): Generator<Piece> {
-	if (text.length > LONGEST_TEXT) return yield { error: tooLong() };
+	if (text.length > MOST_READ.handedIn) return yield { error: tooLong() };
 	let pieces = 0;
 	let cut = 0;
 	for (let start = found(START, text, 0); start; ) {

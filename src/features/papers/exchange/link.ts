@@ -7,7 +7,7 @@ import { readResult, readSlip } from './schema.ts';
 import type { PaperSetter, PaperSlip, Result, Taken } from './types.ts';
 
 /** The version that new links have; a newer one is refused with a sentence. */
-export const LINK_VERSION = 1;
+const LINK_VERSION = 1;
 
 /** The fragment, with its `#`, that opens a paper to be sat: recipe and seed, and nothing that is right. */
 export async function paperFragment({ recipe, seed }: PaperSlip): Promise<string> {

@@ -51,7 +51,7 @@ function readme(leftOut: readonly Item[]): string {
 }
 
 /** What says which questions were left out. */
-export const README = 'readme.txt';
+const README = 'readme.txt';
 
 /** An item's file in the package. */
 export interface ItemFile {
@@ -60,7 +60,7 @@ export interface ItemFile {
 }
 
 /** The test that holds the items together, in the names of QTI 2.2: one part, one section, in the paper's order. */
-export function qtiTest({ recipe, mark }: Paper, items: readonly ItemFile[]): Element {
+function qtiTest({ recipe, mark }: Paper, items: readonly ItemFile[]): Element {
 	const { title, minutes } = recipe;
 	return element(
 		'assessmentTest',
@@ -93,7 +93,7 @@ export function qtiTest({ recipe, mark }: Paper, items: readonly ItemFile[]): El
 }
 
 /** The package's table of contents (IMS Content Packaging). */
-export function qtiManifest({ mark }: Paper, items: readonly ItemFile[], version: QtiVersion): Element {
+function qtiManifest({ mark }: Paper, items: readonly ItemFile[], version: QtiVersion): Element {
 	const { packaging, packagingSchema, schemaName, schemaVersion, itemType, testType } = QTI[version];
 	return element(
 		'manifest',
@@ -138,7 +138,7 @@ export interface QtiNames {
 	readonly matchCorrect: string;
 }
 
-export const QTI: Readonly<Record<QtiVersion, QtiNames>> = {
+const QTI: Readonly<Record<QtiVersion, QtiNames>> = {
 	'2.2': {
 		namespace: 'http://www.imsglobal.org/xsd/imsqti_v2p2',
 		schema: 'http://www.imsglobal.org/xsd/qti/qtiv2p2/imsqti_v2p2.xsd',
@@ -167,14 +167,14 @@ export const QTI: Readonly<Record<QtiVersion, QtiNames>> = {
 const XSI = 'http://www.w3.org/2001/XMLSchema-instance';
 
 /** The attributes that say what a document's names mean. */
-export const namespaces = (namespace: string, schema: string): Record<string, string> => ({
+const namespaces = (namespace: string, schema: string): Record<string, string> => ({
 	xmlns: namespace,
 	'xmlns:xsi': XSI,
 	'xsi:schemaLocation': `${namespace} ${schema}`,
 });
 
 /** A document in the names of QTI 2.2 in those of a version, its root saying which. */
-export function versioned(root: Element, version: QtiVersion): Element {
+function versioned(root: Element, version: QtiVersion): Element {
 	const { namespace, schema } = QTI[version];
 	const { name, attributes, inside } = renamed(root, version);
 	return { name, attributes: { ...namespaces(namespace, schema), ...attributes }, inside };

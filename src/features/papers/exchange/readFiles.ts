@@ -1,7 +1,7 @@
 import { InputError, isInputError } from '../../../../shared/error/index.ts';
-import { LONGEST_TEXT } from './bounds.ts';
+import { MOST_READ } from '../../../storage/index.ts';
+import { refusedFor } from './bounds.ts';
 import { qrInPicture } from './readQr.ts';
-import { refusedFor } from './refuse.ts';
 import type { Handed } from './types.ts';
 
 /** Sorts a text into what it is, in a worker: a file may hold thousands of records, and the page must not stand still. */
@@ -22,7 +22,8 @@ async function readOne(file: File, sort: Sort, signal?: AbortSignal): Promise<re
 	const refused = (error: InputError): Handed[] => [{ is: 'refused', ...refusedFor(file.name, error), error }];
 	try {
 		if (file.type.startsWith('image/')) return await sort(await qrInPicture(file, signal), file.name);
-		if (file.size > 2 * LONGEST_TEXT) return refused(new InputError('handed.long', '', { trouble: 'file-too-large' }));
+		if (file.size > 2 * MOST_READ.handedIn)
+			return refused(new InputError('handed.long', '', { trouble: 'file-too-large' }));
 		return await sort(await file.text(), file.name);
 	} catch (error) {
 		if (isInputError(error)) return refused(error);

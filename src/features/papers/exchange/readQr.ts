@@ -123,7 +123,7 @@ export interface QrReader {
 }
 
 /** A reader with a worker of its own: a look that takes too long ends it, and nothing else waits for that. */
-export function openReader(): QrReader {
+function openReader(): QrReader {
 	const { ask, end } = openEngine();
 	return {
 		close: end,
@@ -141,4 +141,4 @@ export function openReader(): QrReader {
 /** What became of a picture: each has a code and words of its own. */
 type QrTrouble = 'none' | 'slow' | 'stopped' | 'picture' | 'unfetched';
 
-export const qrTrouble = (trouble: QrTrouble): InputError => new InputError(`qr.${trouble}`, '', {});
+const qrTrouble = (trouble: QrTrouble): InputError => new InputError(`qr.${trouble}`, '', {});

@@ -60,7 +60,7 @@ export interface Marked {
  * Marks a result: its paper set anew, its answers marked against it. What it claims of itself has no say.
  * @throws InputError where its recipe sets no paper
  */
-export async function markTaken(taken: Taken, set: PaperSetter, mark: PaperMarker): Promise<Marked> {
+async function markTaken(taken: Taken, set: PaperSetter, mark: PaperMarker): Promise<Marked> {
 	const { recipe, seed, answers } = taken.result;
 	const paper = await set(recipe, seed);
 	return { taken, paper, mark: await mark(paper, answers) };
@@ -85,7 +85,7 @@ function flagsOf({ taken: { result, whole }, paper, mark }: Marked): readonly Fl
 }
 
 /** Lays marked results out in tables by paper: one line an attempt, tries counted by person, each told whether it counts. */
-export function laidOut(
+function laidOut(
 	marked: readonly Marked[],
 	names: readonly KeptName[] = [],
 	counts: readonly KeptCount[] = [],
@@ -112,7 +112,7 @@ export function laidOut(
 }
 
 /** The trainer's name for an attempt, else the learner's own. */
-export function namedBy(names: readonly KeptName[]): (taken: Taken) => string {
+function namedBy(names: readonly KeptName[]): (taken: Taken) => string {
 	const typed = new Map(names.map(({ attempt, name }) => [attempt, name]));
 	return ({ result }) => typed.get(result.attempt) ?? result.name;
 }

@@ -7,8 +7,7 @@ import {
 	type RecordAside,
 	type Records,
 } from '../../../storage/index.ts';
-import { inKeyOrder } from './bounds.ts';
-import { refusedFor } from './refuse.ts';
+import { inKeyOrder, refusedFor } from './bounds.ts';
 import { readKeptCount, readKeptName, readKeptPaper, readKeptResult, tidyName } from './schema.ts';
 import type { Held, KeptCount, KeptName, KeptPaper, KeptResult, PaperSlip, Taken } from './types.ts';
 

@@ -2,8 +2,8 @@ import type { JSX } from 'preact';
 import { sitWords } from '#words/papers/index.ts';
 import { Live } from '../../../ui/index.ts';
 import type { MarkedView } from '../view.ts';
-import { verdictOf } from './sitting.ts';
 import { TryIt } from './TryIt.tsx';
+import { verdictOf } from './verdict.ts';
 
 interface Props {
 	marked: MarkedView;

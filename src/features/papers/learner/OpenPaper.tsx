@@ -2,14 +2,11 @@ import type { JSX } from 'preact';
 import { useId, useRef, useState } from 'preact/hooks';
 import { scanWords, sitWords } from '#words/papers/index.ts';
 import { isInputError } from '../../../../shared/error/index.ts';
-import { DEVICE } from '../../../storage/index.ts';
+import { DEVICE, MOST_READ } from '../../../storage/index.ts';
 import { Button, Live, Notice } from '../../../ui/index.ts';
 import { errorTextLater } from '../../../wording/index.ts';
 import { ScanQr } from '../exchange/scan/ScanQr.tsx';
-import { lastPaper } from './useSitting.ts';
-
-/** Bytes of a file that is read at all. */
-const MOST_BYTES = 2_000_000;
+import { lastPaper } from './keepSitting.ts';
 
 /** What a file holds, or the QR code in a picture. @throws InputError for a picture with none; anything for a file that cannot be read */
 async function textOf(file: File, signal: AbortSignal): Promise<string> {
@@ -17,7 +14,7 @@ async function textOf(file: File, signal: AbortSignal): Promise<string> {
 		const { qrInPicture } = await import('../exchange/readQr.ts');
 		return qrInPicture(file, signal);
 	}
-	if (file.size > MOST_BYTES) throw new RangeError('too large for a paper');
+	if (file.size > MOST_READ.paper) throw new RangeError('too large for a paper');
 	return file.text();
 }
 

@@ -9,6 +9,7 @@ import { keepLearnt } from '../../deck/index.ts';
 import type { OpenedPaper } from '../protocol.ts';
 import { AtQuestion } from './AtQuestion.tsx';
 import { Done } from './Done.tsx';
+import { keepLast } from './keepSitting.ts';
 import { Review } from './Review.tsx';
 import { Start } from './Start.tsx';
 import {
@@ -22,7 +23,7 @@ import {
 	skillsOf,
 	timeToSay,
 } from './sitting.ts';
-import { keepLast, useSitting } from './useSitting.ts';
+import { useSitting } from './useSitting.ts';
 
 /** A paper on this device, from its first page to its result. */
 export function SitPaper({ ask, opened }: { ask: Ask; opened: OpenedPaper }): JSX.Element {

@@ -1,7 +1,6 @@
-import { sitWords } from '#words/papers/index.ts';
 import type { Answer, Answers, PaperRecipe } from '../../../../shared/paper/index.ts';
 import type { Skill } from '../../deck/index.ts';
-import type { MarkedView, QuestionView } from '../view.ts';
+import type { QuestionView } from '../view.ts';
 
 /**
  * A paper being sat, as it is kept: plain JSON. It changes only by the functions below, each of which gives a new one; the clock is
@@ -126,15 +125,6 @@ export function skillsOf(
 	const about = profiles.length === 1 && own.length === 0 ? (profiles[0] ?? null) : null;
 	const skills = new Map(questions.map(({ kind, level }) => [`${kind} ${level}`, { kind, about, level }]));
 	return [...skills.values()];
-}
-
-/** An answer's verdict in a few words. Part of it right is said, though it scores nothing. */
-export function verdictOf({ answered, right, practical }: MarkedView): string {
-	if (right) return sitWords.right;
-	if (!answered) return sitWords.skipped;
-	return practical && practical.right > 0
-		? `${sitWords.wrong}: ${sitWords.partly(practical.right, practical.of)}`
-		: sitWords.wrong;
 }
 
 /** Seconds as a clock face: '9:05', '1:02:00'. */

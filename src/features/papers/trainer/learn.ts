@@ -230,7 +230,7 @@ function nextOf(recipe: PaperRecipe, { missed, kinds }: ItemAnalysis): LearnView
 }
 
 /** A result by its name, and by whatever tells it from others of that name: which person, which try. */
-export function labelOf({ name, person, namesakes, attemptNo }: ClassRow): string {
+function labelOf({ name, person, namesakes, attemptNo }: ClassRow): string {
 	const which = [
 		...(namesakes > 1 ? [learnWords.whichOf(person, namesakes)] : []),
 		...(attemptNo > 1 ? [learnWords.whichTry(attemptNo)] : []),

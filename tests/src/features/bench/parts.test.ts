@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { readSheet } from '../../../../shared/sheet/index.ts';
 import { openRig, type Rig } from '../../../../sim/rig/index.ts';
 import { mendEvents, targetKey, targetOf } from '../../../../src/features/bench/breaker.ts';
-import { cableLines } from '../../../../src/features/bench/cables.ts';
+import { cableLines } from '../../../../src/features/bench/cableLines.ts';
 import { changesBetween } from '../../../../src/features/bench/changes.ts';
 import {
 	briefLight,

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { cases, plans, ways } from '#words/lessons/index.ts';
 import { makeFaultDrill } from '../../../../sim/finder/index.ts';
 import { solve } from '../../../../src/features/lessons/cases.ts';
-import { doneIn } from '../../../../src/features/lessons/done/done.ts';
+import { doneIn } from '../../../../src/features/lessons/done.ts';
 import { checksKey, lessonKey, timetableOf } from '../../../../src/features/lessons/index.ts';
 import { asksOf } from '../../../../src/features/lessons/round.ts';
 import { withDone } from '../../../../src/features/progress/index.ts';

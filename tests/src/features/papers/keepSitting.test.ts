@@ -1,5 +1,4 @@
 import { expect, test } from 'vitest';
-import { begin } from '../../../../src/features/papers/learner/sitting.ts';
 import {
 	forgetSitting,
 	keepLast,
@@ -8,7 +7,8 @@ import {
 	lastPaper,
 	setSittingAside,
 	sittingText,
-} from '../../../../src/features/papers/learner/useSitting.ts';
+} from '../../../../src/features/papers/learner/keepSitting.ts';
+import { begin } from '../../../../src/features/papers/learner/sitting.ts';
 import { asidesIn } from '../../../../src/storage/index.ts';
 import { memory, refuses } from '../../storage/memory.ts';
 

@@ -13,7 +13,7 @@ import {
 	playInStretches,
 	readLink,
 } from '../../../../src/features/rig/index.ts';
-import { pauses } from '../../../../src/storage/index.ts';
+import { pauses } from '../../../../src/features/rig/play.ts';
 import { runs } from '../../../runs.ts';
 import { saidBy, saidOf } from '../../../shared/thrown.ts';
 import { deeds, pair } from './sheets.ts';

@@ -1,5 +1,3 @@
-import { lessonKey } from '../kept.ts';
-
 /**
  * Which lessons' tasks are done, by the text that `src/features/progress` keeps: only looked at, and whatever does not look like results
  * counts as none. Small, for a page of words that carries no reader.
@@ -20,3 +18,7 @@ export function doneIn(text: string | null, ids: readonly string[]): string[] {
 }
 
 const isRecord = (value: unknown): value is Record<string, unknown> => typeof value === 'object' && value !== null;
+
+/** The names a lesson's results are kept under, beside those of the drills: of its task, and of its checks. */
+export const lessonKey = (id: string): string => `lesson-${id}`;
+export const checksKey = (id: string): string => `checks-${id}`;
