@@ -110,15 +110,23 @@ for (const { family, open } of otherEngines) {
 		try {
 			console.log(`engines: ${engine.name}`);
 			for (const { name, at, body, sees } of FLOWS) {
-				await engine.open(`${site.origin}${at}`);
-				expect.soft(await run(engine, body).catch(String), `${engine.name}: ${name}`).toEqual(sees);
+				const seen = await engine
+					.open(`${site.origin}${at}`)
+					.then(() => run(engine, body))
+					.catch(String);
+				expect.soft(seen, `${engine.name}: ${name}`).toEqual(sees);
 			}
 			await engine.open(`${site.origin}/about/`);
+			// two hundred files, each written to a disk that the rest of the run is busy with
 			const kept = await run(
 				engine,
-				`return (await until('all', () => ['whole', 'never'].includes(document.querySelector('[data-kept]').dataset.kept))) && document.querySelector('[data-kept]').dataset.kept;`,
-			).catch(String);
-			expect.soft(kept, `${engine.name}: the site is kept`).toBe('whole');
+				`const box = document.querySelector('[data-kept]');
+				for (let tries = 0; tries < 1800 && !['whole', 'never', 'stuck'].includes(box.dataset.kept); tries++)
+					await new Promise((done) => setTimeout(done, 100));
+				return box.dataset.kept;`,
+			);
+			// with less than the whole, what comes next would show nothing
+			expect(kept, `${engine.name}: the site is kept`).toBe('whole');
 			await site.close();
 			await engine.open(`${site.origin}/glossary/`);
 			expect.soft(await run(engine, `return document.querySelector('h1').textContent.trim();`)).toBe('Glossary');

@@ -1,3 +1,5 @@
+import { request as ask, createServer } from 'node:http';
+import type { AddressInfo } from 'node:net';
 import { expect, type Page, test } from '@playwright/test';
 import { type Served, serve } from '../../src/site/server/index.ts';
 import { built } from './pages.ts';
@@ -98,4 +100,36 @@ test('a browser that keeps nothing is told that it needs a network', async ({ pa
 	});
 	await tab.goto(`${site.origin}/about/`);
 	await expect(box(tab)).toContainText('This browser cannot keep the site');
+});
+
+// Symptom: 'x of y MB is on this device' and no more, and in Firefox an error page. Cause: a browser ends a worker that is asked nothing
+// for a minute; over a poor network keeping the site takes longer, and nobody asked the worker to go on.
+test('a worker that is ended in the middle of keeping the site is asked to go on', async ({ page: tab }) => {
+	let isHeld = true;
+	let held = 0;
+	// a network on which no lesson comes
+	const slow = createServer(({ url = '', headers }, response) => {
+		if (isHeld && /^\/lessons\/(?!plan\/)./.test(url)) {
+			held++;
+			return;
+		}
+		ask(`${site.origin}${url}`, { headers: { ...headers, host: new URL(site.origin).host } }, (answer) => {
+			response.writeHead(answer.statusCode ?? 500, answer.headers);
+			answer.pipe(response);
+		}).end();
+	});
+	await new Promise<void>((resolve) => slow.listen(0, '127.0.0.1', resolve));
+	try {
+		await tab.goto(`http://127.0.0.1:${(slow.address() as AddressInfo).port}/about/`);
+		await expect.poll(() => held, BUSY).toBeGreaterThan(0);
+		await expect(box(tab)).not.toContainText('It works with no network.');
+		const session = await tab.context().newCDPSession(tab);
+		await session.send('ServiceWorker.enable');
+		await session.send('ServiceWorker.stopAllWorkers');
+		isHeld = false;
+		await expect(box(tab)).toContainText('It works with no network.', BUSY);
+	} finally {
+		slow.closeAllConnections();
+		slow.close();
+	}
 });

@@ -56,7 +56,7 @@ export const measures = {
 	walk: 'a walk',
 	place: 'a place',
 	'wrong-end': 'a wrong end',
-	'repair-seconds': "a mend's seconds",
+	'repair-seconds': "a repair's seconds",
 	'error-rate': 'an error rate',
 	answer: 'an answer',
 	limit: 'this limit',
@@ -65,7 +65,7 @@ export const measures = {
 /** Parts that are named in the middle of a sentence, by id. */
 export const parts = {
 	emitter: 'an emitter',
-	held: 'a held colour',
+	held: 'a static colour',
 	programme: 'a programme',
 	mode: 'a mode',
 	profile: 'profile',
@@ -77,7 +77,7 @@ export const parts = {
 	costs: 'costs',
 	row: 'outcomes of a check',
 	refunds: 'refunds',
-	repairs: 'mends',
+	repairs: 'repairs',
 	walks: 'walks',
 	places: 'places of checks',
 	'walk-row': 'walks from a place',

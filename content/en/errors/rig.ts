@@ -16,7 +16,7 @@ export const rigErrors = {
 		},
 		{
 			when: { of: 'repair-seconds' },
-			says: 'Each of the {length} mends has its own seconds; found {found as found}.',
+			says: 'Each of the {length} repairs has its own seconds; found {found as found}.',
 		},
 		{ when: { of: 'asked' }, says: 'Here {path} must be {length} long; found {found as found}.' },
 		{ says: '{of as part} are {length}, one for each; found {found as found}. Give each its own.' },
@@ -82,7 +82,7 @@ export const rigErrors = {
 	'line.leader-unknown':
 		'A leader talks at a socket of its own and is one of the receivers, but {fixture} at {port} is not. Add the fixture, or take the talker away.',
 
-	'held.index': 'Held colours of {profile} run from 0 to {last}; found {found as found}.',
+	'held.index': 'Static colours of {profile} run from 0 to {last}; found {found as found}.',
 	'programme.index': 'Programmes of {profile} run from 0 to {last}; found {found as found}.',
 	'ask.shape':
 		'An ask for {profile} holds {cells} cells of {emitters} emitters; this one is of another size. Make it with makeAsk.',

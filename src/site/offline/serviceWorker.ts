@@ -138,7 +138,7 @@ self.addEventListener('message', (event) => {
 		keepingAll ??= keepAll().finally(() => {
 			keepingAll = null;
 		});
-		event.waitUntil(keepingAll);
+		event.waitUntil(keepingAll.then(() => event.ports[0]?.postMessage('over')));
 	}
 	if (type === 'what-is-kept') event.waitUntil(whatIsKept().then((kept) => event.ports[0]?.postMessage(kept)));
 });

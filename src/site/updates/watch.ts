@@ -2,6 +2,8 @@ import { updateChannel } from '../../storage/index.ts';
 import type { UnderWayNames } from './underWay.ts';
 
 const hour = 3_600_000;
+/** How long the worker may be at keeping the site before it is asked anew, in milliseconds: Firefox gives it 30 s, and 30 s of grace. */
+const askAgain = 20_000;
 /** The event by which a page asks for all of the site to be kept on the device (`Kept.astro`). */
 const KEEP = 'prep-bay-keep';
 /** The event that tells it that this browser keeps nothing. */
@@ -59,7 +61,16 @@ export async function watchForUpdates(notice: UpdateNotice, { lock, told, count 
 
 	const registration = await serviceWorker.register('/sw.js').catch(() => undefined);
 	if (!registration) return void dispatchEvent(new Event(CANNOT_KEEP));
-	const keepAll = async () => (await serviceWorker.ready).active?.postMessage({ type: 'keep-all' });
+	const keepAll = async (): Promise<void> => {
+		const { port1, port2 } = new MessageChannel();
+		const isOver = new Promise<boolean>((done) => {
+			port1.onmessage = () => done(true);
+		});
+		(await serviceWorker.ready).active?.postMessage({ type: 'keep-all' }, [port2]);
+		// a browser ends a worker that is asked nothing for a minute, in the middle of its work too
+		const isLate = new Promise<boolean>((done) => setTimeout(done, askAgain, false));
+		if (!(await Promise.race([isOver, isLate]))) await keepAll();
+	};
 	addEventListener(KEEP, () => void keepAll());
 	void (saves ? keepAsked : idle()).then(keepAll);
 

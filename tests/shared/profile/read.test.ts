@@ -186,7 +186,7 @@ describe('names of what is not there are refused', () => {
 			{ 'programmes[0].colours[2]': 'mauve' },
 			'profile.reference',
 			'programmes[0].colours[2]',
-			`'mauve' is not a held colour of this fixture. ${held}`,
+			`'mauve' is not a static colour of this fixture. ${held}`,
 		],
 		[
 			'a held colour, in a band',
@@ -194,7 +194,7 @@ describe('names of what is not there are refused', () => {
 			{ 'modes[2].slots[8].drives.bands[3].effect.held': 'mauve' },
 			'profile.reference',
 			'modes[2].slots[8].drives.bands[3].effect.held',
-			`'mauve' is not a held colour of this fixture. ${held}`,
+			`'mauve' is not a static colour of this fixture. ${held}`,
 		],
 		[
 			'a programme, in a band',
@@ -218,7 +218,7 @@ describe('names of what is not there are refused', () => {
 			{ 'panel.menu[2].items[0].options[1].value': 'mauve' },
 			'profile.reference',
 			'panel.menu[2].items[0].options[1].value',
-			`'mauve' is not a held colour of this fixture. ${held}`,
+			`'mauve' is not a static colour of this fixture. ${held}`,
 		],
 		[
 			'a programme, on the panel',
@@ -298,7 +298,7 @@ describe('names of what is not there are refused', () => {
 			{ 'defaults.held': 'mauve' },
 			'profile.default',
 			'defaults.held',
-			`'mauve' is not a held colour of this fixture. ${held}`,
+			`'mauve' is not a static colour of this fixture. ${held}`,
 		],
 		[
 			'the default programme',

@@ -171,7 +171,7 @@ describe('what the parts say of each other is held to', () => {
 			{ 'fixtures[0].settings.held': 'gold' },
 			'sheet.settings',
 			'fixtures[0].settings.held',
-			"'gold' is not a held colour of this fixture. Known: candle, white, amber, red, rose, violet, blue, sea, green, ultraviolet.",
+			"'gold' is not a static colour of this fixture. Known: candle, white, amber, red, rose, violet, blue, sea, green, ultraviolet.",
 		],
 		[
 			'switches on a fixture with keys',

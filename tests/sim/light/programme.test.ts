@@ -130,7 +130,7 @@ describe('a programme', () => {
 		const act = () => at(lab, 99, 0, 1);
 		expect(act).toThrow(InputError);
 		expect(saidBy(act)).toContain(`Programmes of Lab run from 0 to ${lab.programmes.length - 1}; found 99.`);
-		expect(saidBy(() => heldLevels(lab, -1, room(lab)))).toContain('Held colours of Lab run from 0 to 8; found -1.');
+		expect(saidBy(() => heldLevels(lab, -1, room(lab)))).toContain('Static colours of Lab run from 0 to 8; found -1.');
 	});
 });
 

@@ -209,7 +209,7 @@ describe('nonsense', () => {
 			/NaN/,
 		],
 		['weights that are no list', { ...line, weights: 'abcd' }, 'sequence.list', 'weights', /found "abcd"/],
-		['a mend too many', { ...line, mends: [1, 2, 3, 4, 5] }, 'sequence.lengths', 'mends', /Mends are 4.*found 5/],
+		['a mend too many', { ...line, mends: [1, 2, 3, 4, 5] }, 'sequence.lengths', 'mends', /Repairs are 4.*found 5/],
 		[
 			'a refund above the cost',
 			{ ...line, refunds: [{ outcome: 'lit', seconds: 11 }, null, null] },

@@ -1,5 +1,6 @@
 import { describe, expect, expectTypeOf, it } from 'vitest';
 import { errors, type measures, type parts } from '#words/errors/index.ts';
+import type { Says } from '#words/rig/index.ts';
 import {
 	lineOhms,
 	nthAddress,
@@ -38,19 +39,43 @@ type Texts<Words> = Words extends string
 		? Text
 		: never;
 type KeysOf<Facts> = Facts extends unknown ? keyof Facts : never;
+/** Codes that these words leave out. */
+type Unworded<Words> = Exclude<ErrorCode, keyof Words>;
+/** Words of these that are for no code. */
+type Spare<Words> = Exclude<keyof Words, ErrorCode>;
 /** Facts that the words of a code ask for and no error of that code carries. */
-type NotGiven = {
-	[Code in ErrorCode]: Exclude<Holes<Texts<(typeof errors)[Code]>>, KeysOf<ErrorFacts[Code]> | 'path'>;
-}[ErrorCode];
+type NotGiven<Words> = {
+	[Code in ErrorCode & keyof Words]: Exclude<Holes<Texts<Words[Code]>>, KeysOf<ErrorFacts[Code]> | 'path'>;
+}[ErrorCode & keyof Words];
 type Of<Facts> = Facts extends { readonly expected: string; readonly of: infer Name } ? Name : never;
+/** Names in `of` that have a word neither as a measure nor as a part. */
+type Nameless<Named> = Exclude<Of<ErrorFacts[ErrorCode]>, Named | Unnamed>;
+
+type Words = typeof errors;
+type Named = keyof typeof measures | keyof typeof parts;
 
 it('every code has words, no words are spare, and no template asks for a fact that is not given: by type', () => {
-	expectTypeOf<keyof typeof errors>().toEqualTypeOf<ErrorCode>();
-	expectTypeOf<NotGiven>().toEqualTypeOf<never>();
-	// whatever is named by `of` has a word, as a measure or as a part
+	expectTypeOf<Unworded<Words>>().toEqualTypeOf<never>();
+	expectTypeOf<Spare<Words>>().toEqualTypeOf<never>();
+	expectTypeOf<NotGiven<Words>>().toEqualTypeOf<never>();
+	expectTypeOf<Nameless<Named>>().toEqualTypeOf<never>();
+});
+
+// a rule that names no slip would hold whatever the words are
+it('each of these rules names a slip made on purpose: by type', () => {
+	type With<Text> = Omit<Words, 'random.seed'> & { readonly 'random.seed': Text };
+	expectTypeOf<Unworded<Omit<Words, 'random.seed'>>>().toEqualTypeOf<'random.seed'>();
+	expectTypeOf<Spare<Words & { readonly 'random.sead': 'A seed.' }>>().toEqualTypeOf<'random.sead'>();
+	expectTypeOf<NotGiven<With<'{of as measure} up to {hi} of {path}; found {found}.'>>>().toEqualTypeOf<never>();
+	expectTypeOf<NotGiven<With<'A seed up to {most}; found {found}.'>>>().toEqualTypeOf<'most'>();
+	expectTypeOf<NotGiven<With<'A seed[ up to {most?}]; found {seen as found}.'>>>().toEqualTypeOf<'most' | 'seen'>();
 	expectTypeOf<
-		Exclude<Of<ErrorFacts[ErrorCode]>, keyof typeof measures | keyof typeof parts | Unnamed>
-	>().toEqualTypeOf<never>();
+		NotGiven<With<readonly [{ readonly says: 'A seed.' }, { readonly says: 'A seed, not {found} or {drawn}.' }]>>
+	>().toEqualTypeOf<'drawn'>();
+	expectTypeOf<Nameless<Exclude<Named, 'seed'>>>().toEqualTypeOf<'seed'>();
+	// and where the site words an error, a code without words does not pass for all of them
+	expectTypeOf<Omit<Words, 'random.seed'>>().not.toExtend<Readonly<Record<ErrorCode, Says>>>();
+	expectTypeOf<Words>().toExtend<Readonly<Record<ErrorCode, Says>>>();
 });
 
 /** Lists whose wording is picked by their name, which is not said. */
