@@ -56,7 +56,7 @@ function keepTimes(times: Readonly<Record<string, number>>): void {
  * Each mutant meets the tests of `shared/`, `sim/` and the outside world that import its file, its own folder's first and the quick before the
  * slow, until one fails. Those left meet the tests of words and site together, and are told apart only where one of these fails.
  * @param within milliseconds that a test file may usually take, to be asked
- * @param ownOnly whether only tests of the mutant's own folder are asked
+ * @param ownOnly whether only tests of the mutant's own folder are asked, and those of its floor and of the outside world
  */
 export function makeTrial(warm: Warm, graph: Graph, within = Number.POSITIVE_INFINITY, ownOnly = false): Trial {
 	const times = timesKept();
@@ -67,7 +67,8 @@ export function makeTrial(warm: Warm, graph: Graph, within = Number.POSITIVE_INF
 	function testsFor(file: string, far: boolean): string[] {
 		const own = folderOf(file);
 		const isOwn = (test: string): boolean =>
-			test.startsWith(`tests/${own}/`) || path.posix.dirname(test) === `tests/${path.posix.dirname(own)}`;
+			[own, path.posix.dirname(own), 'published'].some((folder) => path.posix.dirname(test) === `tests/${folder}`) ||
+			test.startsWith(`tests/${own}/`);
 		const reaching = graph.reaching(file);
 		const cost = (test: string): number => usual(test) / (isOwn(test) ? 20 : 1);
 		return warm.tests
@@ -87,13 +88,6 @@ export function makeTrial(warm: Warm, graph: Graph, within = Number.POSITIVE_INF
 			put[mutant.file] = withMutant(mutant);
 		}
 		const reply = await warm.ask({ put, tests, back }, mutants.length > 0 ? most : () => 10 * SLOWER * MORE);
-		console.log(
-			new Date().toISOString().slice(11, 19),
-			mutants.map((m) => m.file),
-			tests.length,
-			tests.slice(0, 3),
-			JSON.stringify(reply).slice(0, 300),
-		);
 		if ('took' in reply) {
 			// those that passed with a change in would pass without, and take about as long
 			for (const [test, took] of Object.entries(reply.took)) {

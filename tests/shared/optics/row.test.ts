@@ -116,6 +116,15 @@ describe('evenness', () => {
 		);
 	});
 
+	it('is looked for from the middle of one beam to the middle between two', () => {
+		const beam = { peak: 1000, beam: 25, field: 42 };
+		const spacing = 1.5 * edgeSpacing(3, 25);
+		const places = Array.from({ length: 41 }, (_, i) => (i - 20) * spacing);
+		const { least, most } = bayOf(beam, 3, spacing);
+		expect(most / rowLux(beam, 3, places, 0)).toBeCloseTo(1, 4);
+		expect(least / rowLux(beam, 3, places, spacing / 2)).toBeCloseTo(1, 4);
+	});
+
 	it('does not hang on the throw, only on spacing over throw', () => {
 		fc.assert(
 			fc.property(anyBeam, metres, (beam, d) => {
