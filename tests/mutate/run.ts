@@ -67,7 +67,8 @@ const samePlace = (a: Mutant, b: Mutant): boolean => a.file === b.file && a.star
 function leftLast(): Mutant[] {
 	const left = JSON.parse(readFileSync(LEFT, 'utf8')) as Mutant[];
 	const files = new Set(left.map(({ file }) => file));
-	return mutantsUnder((file) => files.has(file)).filter((mutant) => left.some((each) => samePlace(each, mutant)));
+	const all = mutantsUnder((file) => files.has(file));
+	return left.flatMap((each) => all.find((mutant) => samePlace(each, mutant)) ?? []);
 }
 
 /** What to try: drawn by the seed and let through by the compiler, or those left before. */

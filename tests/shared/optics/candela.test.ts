@@ -3,14 +3,15 @@ import { describe, expect, it } from 'vitest';
 import { InputError } from '../../../shared/error/index.ts';
 import { candelaOf, peakCandela } from '../../../shared/optics/index.ts';
 import { BUNDLED } from '../../../shared/profile/index.ts';
+import { between } from '../../between.ts';
 import { runs } from '../../runs.ts';
 import { saidBy } from '../thrown.ts';
 
 describe('a beam', () => {
 	it('is stronger the narrower it is, and in step with its lumens', () => {
-		const angle = fc.double({ min: 1, max: 100, noNaN: true });
+		const angle = between(1, 100);
 		fc.assert(
-			fc.property(angle, angle, fc.double({ min: 1.05, max: 1.7, noNaN: true }), (a, b, spill) => {
+			fc.property(angle, angle, between(1.05, 1.7), (a, b, spill) => {
 				const [narrow, wide] = a < b ? [a, b] : [b, a];
 				const one = peakCandela(1000, narrow, narrow * spill);
 				expect(one).toBeGreaterThanOrEqual(peakCandela(1000, wide, wide * spill) * (1 - 1e-9));

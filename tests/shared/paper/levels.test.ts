@@ -220,3 +220,9 @@ describe.each(PLAIN_KIND_IDS)('%s', (id) => {
 		if (some) expect(items.some(some)).toBe(true);
 	});
 });
+
+test.each(['tallow-6', 'cobble'])('a hard desk-slot is counted off wherever one mode alone has pairs: %s', (id) => {
+	const recipe = { version: 1 as const, title: 'One fixture', count: 20, kinds: ['desk-slot' as const] };
+	for (const { facts } of setPaper({ ...recipe, profiles: [id], levels: ['hard'] }, 4).items)
+		expect(facts['counted']).toBe(true);
+});

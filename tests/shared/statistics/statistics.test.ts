@@ -11,10 +11,11 @@ import {
 	variance,
 	wilsonInterval,
 } from '../../../shared/statistics/index.ts';
+import { between } from '../../between.ts';
 import { runs } from '../../runs.ts';
 import { saidBy, thrownBy } from '../thrown.ts';
 
-const value = fc.double({ min: -1000, max: 1000, noNaN: true });
+const value = between(-1000, 1000);
 const share = fc.nat(300).chain((of) => fc.tuple(fc.nat(of), fc.constant(of)));
 
 describe('moments', () => {
