@@ -20,6 +20,13 @@ export const EQUIVALENTS: readonly Equivalent[] = [
 		why: 'The sum ends at half a millionth of the peak instead of a millionth: less than its own error either way.',
 	},
 	{
+		file: 'shared/power/draw.ts',
+		line: 'const emitter = profile.emitters.find((each) => each.id === id);',
+		before: 'find',
+		after: 'findLast',
+		why: 'No two emitters of a profile have one id: a profile where they do is refused.',
+	},
+	{
 		file: 'sim/finder/part.ts',
 		line: "const SLOW = new Set(['line-ended', 'line-straight', 'neighbour-strips', 'desk-restart', 'leader-change']);",
 		before: "['line-ended', 'line-straight', 'neighbour-strips', 'desk-restart', 'leader-change']",
