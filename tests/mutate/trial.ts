@@ -67,12 +67,14 @@ export function makeTrial(warm: Warm, graph: Graph, within = Number.POSITIVE_INF
 	function testsFor(file: string, far: boolean): string[] {
 		const own = folderOf(file);
 		const isOwn = (test: string): boolean =>
-			[own, path.posix.dirname(own), 'published'].some((folder) => path.posix.dirname(test) === `tests/${folder}`) ||
-			test.startsWith(`tests/${own}/`);
+			test.startsWith(`tests/${own}/`) || ['tests/shared', 'tests/sim'].includes(path.posix.dirname(test));
 		const reaching = graph.reaching(file);
 		const cost = (test: string): number => usual(test) / (isOwn(test) ? 20 : 1);
 		return warm.tests
-			.filter((test) => reaching.has(test) && isFar(test) === far && (isOwn(test) || !ownOnly))
+			.filter(
+				(test) =>
+					reaching.has(test) && isFar(test) === far && (isOwn(test) || test.startsWith('tests/published/') || !ownOnly),
+			)
 			.filter((test) => !red.has(test) && (times[test] ?? 0) <= within)
 			.sort((a, b) => cost(a) - cost(b));
 	}
@@ -92,7 +94,7 @@ export function makeTrial(warm: Warm, graph: Graph, within = Number.POSITIVE_INF
 			// those that passed with a change in would pass without, and take about as long
 			for (const [test, took] of Object.entries(reply.took)) {
 				green.add(test);
-				times[test] = mutants.length === 0 ? took : (times[test] ?? took);
+				times[test] = mutants.length === 0 ? took : Math.min(times[test] ?? took, took);
 			}
 			keepTimes(times);
 		}
