@@ -19,14 +19,19 @@ export interface Reply {
 	readonly took: Readonly<Record<string, number>>;
 }
 
-/** What this process says: which tests there are, once; that a test has ended; how an ask came out. */
-export type Message = { readonly tests: string[] } | { readonly beat: true } | { readonly reply: Reply };
+/** What this process says: which tests there are, once; that a file of tests has begun or ended; how an ask came out. */
+export type Message =
+	| { readonly tests: string[] }
+	| { readonly begun: string }
+	| { readonly ended: string }
+	| { readonly reply: Reply };
 
 const folder = process.cwd();
 
 class Listener implements Reporter {
 	failed: string | null = null;
 	took: Record<string, number> = {};
+	readonly #begun = new Map<string, number>();
 	stop: () => void = () => {};
 
 	#fail(what: string): void {
@@ -35,15 +40,25 @@ class Listener implements Reporter {
 		this.stop();
 	}
 
+	onTestModuleQueued(module: TestModule): void {
+		const test = relative(module.moduleId);
+		this.#begun.set(test, performance.now());
+		// those after one that failed are only looked through
+		if (this.failed !== null) return;
+		process.send?.({ begun: test } satisfies Message);
+	}
+
 	onTestCaseResult(test: TestCase): void {
-		process.send?.({ beat: true } satisfies Message);
 		if (test.result().state === 'failed') this.#fail(`${relative(test.module.moduleId)}: ${test.fullName}`);
 	}
 
 	onTestModuleEnd(module: TestModule): void {
+		const test = relative(module.moduleId);
+		process.send?.({ ended: test } satisfies Message);
 		const broken = [...module.errors(), ...[...module.children.allSuites()].flatMap((suite) => suite.errors())];
-		if (broken.length > 0) this.#fail(relative(module.moduleId));
-		if (module.state() === 'passed') this.took[relative(module.moduleId)] = module.diagnostic().duration;
+		if (broken.length > 0) this.#fail(test);
+		// what it imports included
+		if (module.state() === 'passed') this.took[test] = performance.now() - (this.#begun.get(test) ?? 0);
 	}
 
 	onTestRunEnd(_: unknown, errors: readonly unknown[]): void {

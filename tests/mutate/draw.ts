@@ -1,7 +1,7 @@
 import { execFileSync } from 'node:child_process';
 import type { Random } from '../../shared/random/index.ts';
 import { filesUnder, root, textOf } from '../house/tree.ts';
-import { type Mutant, mutantsOf, withMutant } from './sites.ts';
+import { type Mutant, mutantsOf } from './sites.ts';
 
 /** The folder a file counts for, such as `sim/line`. */
 export const folderOf = (file: string): string => file.split('/').slice(0, 2).join('/');
@@ -46,27 +46,30 @@ export function draw(
 	all: readonly Mutant[],
 	count: number,
 	random: Random,
-	isRight: (file: string, text: string) => boolean,
+	areRight: (mutants: readonly Mutant[]) => readonly boolean[],
 ): Drawn {
 	const folders = [...Map.groupBy(all, ({ file }) => folderOf(file))].map(([folder, mutants]) =>
 		random.fork(folder).shuffle(mutants),
 	);
 	const mutants: Mutant[] = [];
 	const places = new Set<string>();
+	const placeOf = ({ file, start }: Mutant): string => `${file}:${start}`;
 	let refused = 0;
 	while (mutants.length < count && folders.some((left) => left.length > 0)) {
-		for (const left of folders) {
-			for (let next = left.pop(); next && mutants.length < count; next = left.pop()) {
-				const place = `${next.file}:${next.start}`;
-				if (places.has(place)) continue;
-				if (!isRight(next.file, withMutant(next))) {
-					refused++;
-					continue;
-				}
-				places.add(place);
-				mutants.push(next);
-				break;
+		let without = folders.slice(0, count - mutants.length);
+		while (without.length > 0) {
+			const next = without.flatMap((left) => {
+				let mutant = left.pop();
+				while (mutant && places.has(placeOf(mutant))) mutant = left.pop();
+				return mutant ? [{ left, mutant }] : [];
+			});
+			const right = areRight(next.map(({ mutant }) => mutant));
+			for (const { mutant } of next.filter((_, at) => right[at])) {
+				places.add(placeOf(mutant));
+				mutants.push(mutant);
 			}
+			without = next.filter((_, at) => !right[at]).map(({ left }) => left);
+			refused += without.length;
 		}
 	}
 	return { mutants, refused };

@@ -1,4 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import { textOf } from '../house/tree.ts';
+import { EQUIVALENTS, isThat } from './equivalents.ts';
 import { mutantsOf, withMutant } from './sites.ts';
 
 const changes = (text: string): string[] => mutantsOf('a.ts', text).map((mutant) => withMutant(mutant));
@@ -40,4 +42,12 @@ describe('a slip', () => {
 	test('knows its line, and what stood there', () => {
 		expect(mutantsOf('a.ts', '// one\nconst a =\n\tb - 2;\n')[0]).toMatchObject({ line: 3, before: '-', after: '+' });
 	});
+});
+
+test('each change said to mean the same still stands, at one place', () => {
+	for (const each of EQUIVALENTS)
+		expect(
+			mutantsOf(each.file, textOf(each.file)).filter((mutant) => isThat(mutant, each)),
+			`${each.file}: ${each.line}`,
+		).toHaveLength(1);
 });

@@ -2,13 +2,15 @@ import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { root } from '../house/tree.ts';
 import type { Reply } from './bench.ts';
+import { folderOf } from './draw.ts';
 import type { Graph } from './graph.ts';
 import { type Mutant, withMutant } from './sites.ts';
-import type { Warm } from './warm.ts';
+import type { Late, Warm } from './warm.ts';
 
 export interface Outcome {
-	readonly end: 'killed' | 'hung' | 'survived';
-	/** The test that noticed. */
+	/** `unnoticed`: by the tests of shared/ and sim/; those of words and site are asked later. `undecided`: late, but so is the tree as it stands. */
+	readonly end: 'killed' | 'hung' | 'survived' | 'undecided' | 'unnoticed';
+	/** The test that noticed, or that hung. */
 	readonly by: string | null;
 }
 
@@ -21,12 +23,20 @@ export interface Trial {
 
 const TIMES = path.join(root, 'tests/.out/mutate-times.json');
 
-/** Milliseconds a test file is taken to need that was never seen, and what a run needs before its first test. */
+/** Milliseconds a test file is taken to need that was never seen. */
 const UNKNOWN = 5000;
-const AT_START = 60_000;
 
-/** So many times slower than usual is taken for a change that hangs: one that fails a property looks long for its least case. */
+/**
+ * So many times slower than the tree as it stands, and so many milliseconds more, is taken for a change that hangs: one that fails a
+ * property looks long for its least case. What is late is first held against the same tests run in the same minute, the machine may be busy.
+ */
 const SLOWER = 5;
+const MORE = 20_000;
+const TRIES = 3;
+
+/** Tests asked at once usually take so many milliseconds at first, and so many times more each time nothing is noticed. */
+const FIRST = 10_000;
+const GROWS = 3;
 
 /** Milliseconds each test file took when it was last seen. */
 function timesKept(): Record<string, number> {
@@ -37,58 +47,99 @@ function timesKept(): Record<string, number> {
 	}
 }
 
+function keepTimes(times: Readonly<Record<string, number>>): void {
+	mkdirSync(path.dirname(TIMES), { recursive: true });
+	writeFileSync(TIMES, JSON.stringify(times));
+}
+
 /**
  * Each mutant meets the tests of `shared/`, `sim/` and the outside world that import its file, its own folder's first and the quick before the
  * slow, until one fails. Those left meet the tests of words and site together, and are told apart only where one of these fails.
  * @param within milliseconds that a test file may usually take, to be asked
+ * @param ownOnly whether only tests of the mutant's own folder are asked, and those of its floor and of the outside world
  */
-export function makeTrial(warm: Warm, graph: Graph, within = Number.POSITIVE_INFINITY): Trial {
+export function makeTrial(warm: Warm, graph: Graph, within = Number.POSITIVE_INFINITY, ownOnly = false): Trial {
 	const times = timesKept();
 	const red = new Set<string>();
 	const green = new Set<string>();
 	const isFar = (test: string): boolean => /^tests\/(src|site|content)\//.test(test);
 
 	function testsFor(file: string, far: boolean): string[] {
-		const own = `tests/${path.posix.dirname(file).split('/').slice(0, 2).join('/')}/`;
+		const own = folderOf(file);
+		const isOwn = (test: string): boolean =>
+			test.startsWith(`tests/${own}/`) || ['tests/shared', 'tests/sim'].includes(path.posix.dirname(test));
 		const reaching = graph.reaching(file);
-		const cost = (test: string): number => (times[test] ?? UNKNOWN) / (test.startsWith(own) ? 20 : 1);
+		const cost = (test: string): number => usual(test) / (isOwn(test) ? 20 : 1);
 		return warm.tests
-			.filter((test) => reaching.has(test) && isFar(test) === far && !red.has(test) && (times[test] ?? 0) <= within)
+			.filter(
+				(test) =>
+					reaching.has(test) && isFar(test) === far && (isOwn(test) || test.startsWith('tests/published/') || !ownOnly),
+			)
+			.filter((test) => !red.has(test) && (times[test] ?? 0) <= within)
 			.sort((a, b) => cost(a) - cost(b));
 	}
 
-	async function ask(mutants: readonly Mutant[], tests: readonly string[]): Promise<Reply | null> {
+	const usual = (test = ''): number => times[test] ?? UNKNOWN;
+	const most = (test: string): number => SLOWER * usual(test) + MORE;
+
+	async function ask(mutants: readonly Mutant[], tests: readonly string[]): Promise<Reply | Late> {
 		const back: Record<string, string> = {};
 		const put: Record<string, string> = {};
 		for (const mutant of mutants) {
 			back[mutant.file] = mutant.text;
 			put[mutant.file] = withMutant(mutant);
 		}
-		const usual = tests.reduce((sum, test) => sum + (times[test] ?? UNKNOWN), 0);
-		const reply = await warm.ask({ put, tests, back }, AT_START + SLOWER * usual);
-		if (mutants.length === 0 && reply) Object.assign(times, reply.took);
+		const reply = await warm.ask({ put, tests, back }, mutants.length > 0 ? most : () => 10 * SLOWER * MORE);
+		if ('took' in reply) {
+			// those that passed with a change in would pass without, and take about as long
+			for (const [test, took] of Object.entries(reply.took)) {
+				green.add(test);
+				times[test] = mutants.length === 0 ? took : Math.min(times[test] ?? took, took);
+			}
+			keepTimes(times);
+		}
 		return reply;
 	}
 
-	/** Whether a test that failed passes with nothing changed; asked once. */
+	/** Whether a test file passes with nothing changed. */
 	async function isGreen(test: string): Promise<boolean> {
-		if (!green.has(test) && !red.has(test)) {
-			const reply = await ask([], [test]);
-			(reply?.failed === null ? green : red).add(test);
-		}
-		return green.has(test);
+		const reply = await ask([], [test]);
+		const passes = 'took' in reply && reply.failed === null;
+		if (!passes) red.add(test);
+		return passes;
 	}
 
+	/** Tests a few at a time: what runs on after one has failed is lost. */
 	async function outcomeOf(mutants: readonly Mutant[], tests: readonly string[]): Promise<Outcome> {
-		const left = tests.filter((test) => !red.has(test));
-		const reply = await ask(mutants, left);
-		if (!reply) return { end: 'hung', by: null };
-		if (reply.failed === null) {
-			Object.assign(times, reply.took);
-			return { end: 'survived', by: null };
+		for (let from = 0, most = FIRST; from < tests.length; most *= GROWS) {
+			let to = from + 1;
+			for (let sum = usual(tests[from]); to < tests.length; to++) {
+				sum += usual(tests[to]);
+				if (sum > most) break;
+			}
+			const outcome = await outcomeOfFew(mutants, tests.slice(from, to));
+			if (outcome.end !== 'survived') return outcome;
+			from = to;
 		}
+		return { end: 'survived', by: null };
+	}
+
+	async function outcomeOfFew(mutants: readonly Mutant[], tests: readonly string[], tries = TRIES): Promise<Outcome> {
+		const left = tests.filter((test) => !red.has(test));
+		if (left.length === 0) return { end: 'survived', by: null };
+		const limits = new Map(left.map((test) => [test, most(test)]));
+		const reply = await ask(mutants, left);
+		if ('late' in reply) {
+			const { late } = reply;
+			if (late === null || !left.includes(late))
+				return tries > 0 ? outcomeOfFew(mutants, left, tries - 1) : { end: 'undecided', by: null };
+			const passes = await isGreen(late);
+			if (passes && (limits.get(late) ?? 0) >= most(late)) return { end: 'hung', by: late };
+			return tries > 0 ? outcomeOfFew(mutants, left, tries - 1) : { end: 'undecided', by: late };
+		}
+		if (reply.failed === null) return { end: 'survived', by: null };
 		const test = reply.failed.split(': ')[0] ?? '';
-		if (left.includes(test) && !(await isGreen(test))) return outcomeOf(mutants, left);
+		if (left.includes(test) && !green.has(test) && !(await isGreen(test))) return outcomeOfFew(mutants, left, tries);
 		return { end: 'killed', by: reply.failed };
 	}
 
@@ -100,7 +151,7 @@ export function makeTrial(warm: Warm, graph: Graph, within = Number.POSITIVE_INF
 		const [first] = mutants;
 		if (!first) return;
 		const tests = [...new Set(mutants.flatMap(({ file }) => testsFor(file, true)))];
-		const outcome: Outcome = tests.length > 0 ? await outcomeOf(mutants, tests) : { end: 'survived', by: null };
+		const outcome = await outcomeOf(mutants, tests);
 		if (outcome.end === 'survived' || mutants.length === 1) {
 			for (const mutant of mutants) report(mutant, outcome);
 			return;
@@ -116,12 +167,11 @@ export function makeTrial(warm: Warm, graph: Graph, within = Number.POSITIVE_INF
 			const left: Mutant[] = [];
 			for (const mutant of mutants) {
 				const outcome = await outcomeOf([mutant], testsFor(mutant.file, false));
-				if (outcome.end === 'survived') left.push(mutant);
-				else report(mutant, outcome);
+				const isLeft = outcome.end === 'survived';
+				if (isLeft) left.push(mutant);
+				report(mutant, isLeft ? { end: 'unnoticed', by: null } : outcome);
 			}
 			for (const group of apart(left)) await together(group, report);
-			mkdirSync(path.dirname(TIMES), { recursive: true });
-			writeFileSync(TIMES, JSON.stringify(times));
 		},
 	};
 }

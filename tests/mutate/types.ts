@@ -1,7 +1,7 @@
-import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import ts from 'typescript';
 import { filesUnder, root } from '../house/tree.ts';
+import { type Mutant, withMutant } from './sites.ts';
 
 /** What a hand would leave behind is no slip of meaning: names no longer used, and code no longer reached. */
 const LENIENT: ts.CompilerOptions = {
@@ -11,8 +11,13 @@ const LENIENT: ts.CompilerOptions = {
 	allowUnreachableCode: true,
 };
 
-/** Tells whether a file with a changed text is still right by its types, in itself and where it is imported. The compiler stays warm from one to the next. */
-export function typeChecker(importers: (file: string) => Iterable<string>): (file: string, text: string) => boolean {
+/**
+ * Tells of mutants in different files which of them are still right by their types, in themselves and where they are imported. They are
+ * tried together, and one by one only where there is something wrong: most of the time goes into the compiler's start on a changed tree.
+ */
+export function typeChecker(
+	importers: (file: string) => Iterable<string>,
+): (mutants: readonly Mutant[]) => readonly boolean[] {
 	const config = path.join(root, 'tests/tsconfig.pure.json');
 	const parsed = ts.getParsedCommandLineOfConfigFile(config, LENIENT, {
 		...ts.sys,
@@ -44,16 +49,24 @@ export function typeChecker(importers: (file: string) => Iterable<string>): (fil
 		getDirectories: ts.sys.getDirectories,
 	});
 	let version = 0;
-	return (file, text) => {
-		const at = full(file);
+	const put = (file: string, text: string): void => {
 		version++;
-		changed.set(at, { text, version });
-		const asked = [file, ...importers(file)].filter((each) => /^(shared|sim)\//.test(each)).map(full);
-		const isRight = asked.every(
-			(each) => service.getSyntacticDiagnostics(each).length === 0 && service.getSemanticDiagnostics(each).length === 0,
-		);
-		version++;
-		changed.set(at, { text: readFileSync(path.join(root, file), 'utf8'), version });
-		return isRight;
+		changed.set(full(file), { text, version });
 	};
+	const isRight = (file: string): boolean =>
+		[file, ...importers(file)]
+			.filter((each) => /^(shared|sim)\//.test(each))
+			.map(full)
+			.every(
+				(each) =>
+					service.getSyntacticDiagnostics(each).length === 0 && service.getSemanticDiagnostics(each).length === 0,
+			);
+	function areRight(mutants: readonly Mutant[]): readonly boolean[] {
+		for (const mutant of mutants) put(mutant.file, withMutant(mutant));
+		const right = mutants.map(({ file }) => isRight(file));
+		for (const { file, text } of mutants) put(file, text);
+		if (mutants.length <= 1) return right;
+		return mutants.map((mutant, at) => right[at] || areRight([mutant])[0] === true);
+	}
+	return areRight;
 }

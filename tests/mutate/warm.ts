@@ -6,8 +6,8 @@ import process from 'node:process';
 import { root } from '../house/tree.ts';
 import type { Ask, Message, Reply } from './bench.ts';
 
-/** A test that says nothing for so long hangs, milliseconds: a test of ours may take one minute. */
-const SILENCE = 100_000;
+/** Milliseconds within which the first test file must have begun, and from one to the next. */
+const BETWEEN = 120_000;
 
 const COPIED = [
 	'shared',
@@ -20,12 +20,20 @@ const COPIED = [
 	'astro.config.mjs',
 ] as const;
 
+/** Tests that had to be killed: the file that ran too long, or null where none was at work. */
+export interface Late {
+	readonly late: string | null;
+}
+
 /** Tests held ready on a copy of the tree: nothing is ever written in the tree itself. */
 export interface Warm {
 	/** Every test file there is. */
 	readonly tests: readonly string[];
-	/** Tries the tests on a change; null where they hung, or took longer than `most` milliseconds, and had to be killed. */
-	ask(ask: Ask, most: number): Promise<Reply | null>;
+	/**
+	 * Tries the tests on a change. Where a test file takes longer than its most, or the process dies, it is killed and started anew.
+	 * @param most milliseconds a test file may take
+	 */
+	ask(ask: Ask, most: (test: string) => number): Promise<Reply | Late>;
 	close(): void;
 }
 
@@ -49,7 +57,7 @@ export async function openWarm(): Promise<Warm> {
 		tests: running.tests,
 		async ask(ask, most) {
 			const reply = await asked(running.child, ask, most);
-			if (!reply) {
+			if ('late' in reply) {
 				running.child.kill('SIGKILL');
 				for (const [file, text] of Object.entries(ask.back)) writeFileSync(path.join(folder, file), text);
 				running = await start(folder);
@@ -78,24 +86,37 @@ function start(folder: string): Promise<Running> {
 	});
 }
 
-function asked(child: ChildProcess, ask: Ask, most: number): Promise<Reply | null> {
+function asked(child: ChildProcess, ask: Ask, most: (test: string) => number): Promise<Reply | Late> {
 	return new Promise((resolve) => {
-		const end = (reply: Reply | null): void => {
-			clearTimeout(timer);
-			clearTimeout(whole);
+		const timers = new Map<string | null, NodeJS.Timeout>();
+		const watch = (test: string | null, milliseconds: number): void => {
+			timers.set(
+				test,
+				setTimeout(() => end({ late: test }), milliseconds),
+			);
+		};
+		const unwatch = (test: string | null): void => {
+			clearTimeout(timers.get(test));
+			timers.delete(test);
+		};
+		const end = (reply: Reply | Late): void => {
+			for (const test of [...timers.keys()]) unwatch(test);
 			child.off('message', hear).off('exit', gone);
 			resolve(reply);
 		};
-		const late = () => end(null);
-		const gone = () => end(null);
-		const whole = setTimeout(late, most);
-		let timer = setTimeout(late, SILENCE);
+		const gone = () => end({ late: null });
 		const hear = (message: Message): void => {
-			clearTimeout(timer);
-			if ('reply' in message) end(message.reply);
-			else timer = setTimeout(late, SILENCE);
+			unwatch(null);
+			if ('reply' in message) {
+				end(message.reply);
+				return;
+			}
+			if ('ended' in message) unwatch(message.ended);
+			if ('begun' in message) watch(message.begun, most(message.begun));
+			if (timers.size === 0) watch(null, BETWEEN);
 		};
 		child.on('message', hear).on('exit', gone);
+		watch(null, BETWEEN);
 		child.send(ask);
 	});
 }

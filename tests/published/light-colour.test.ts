@@ -6,11 +6,12 @@ import { chromaticity, lightness, mix } from '../../sim/light/colour.ts';
 import { cellLight, colourName } from '../../sim/light/index.ts';
 import { linearOf, linearOfHex, shownHue } from '../../sim/light/screen.ts';
 import { colourTemperature, distanceFromLocus } from '../../sim/light/words.ts';
+import { between } from '../between.ts';
 import { runs } from '../runs.ts';
 
 const anyCell = fc.constantFrom(...BUNDLED).chain((profile) =>
 	fc
-		.array(fc.double({ min: 0, max: 1, noNaN: true }), {
+		.array(between(0, 1), {
 			minLength: profile.emitters.length,
 			maxLength: profile.emitters.length,
 		})
@@ -122,7 +123,7 @@ describe('mixing', () => {
 
 	it('has the lightness a general colour library gives (CIELAB L*; colorjs.io, reference library)', () => {
 		fc.assert(
-			fc.property(fc.double({ min: 0, max: 1, noNaN: true }), (Y) => {
+			fc.property(between(0, 1), (Y) => {
 				const grey = new Color('xyz-d65', [0.95047 * Y, Y, 1.08883 * Y]);
 				expect(lightness(Y) * 100).toBeCloseTo(grey.to('lab-d65').coords[0] ?? 0, 6);
 			}),

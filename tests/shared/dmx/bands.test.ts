@@ -12,6 +12,7 @@ import {
 } from '../../../shared/dmx/index.ts';
 import { InputError } from '../../../shared/error/index.ts';
 import { errorText } from '../../../src/wording/index.ts';
+import { between } from '../../between.ts';
 import { runs } from '../../runs.ts';
 import { thrownBy } from '../thrown.ts';
 
@@ -60,7 +61,7 @@ describe('one band', () => {
 
 	test('position and level come back from each other', () => {
 		fc.assert(
-			fc.property(band, fc.double({ min: 0, max: 1, noNaN: true }), (b, fraction) => {
+			fc.property(band, between(0, 1), (b, fraction) => {
 				for (const value of valuesOf(b)) expect(levelAt(b, positionInBand(b, value))).toBe(value);
 				const value = levelAt(b, fraction);
 				expect(bandOf([b], value)).toBe(b);

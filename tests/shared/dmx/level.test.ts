@@ -12,6 +12,7 @@ import {
 	type Rounding,
 } from '../../../shared/dmx/index.ts';
 import { errorText } from '../../../src/wording/index.ts';
+import { between } from '../../between.ts';
 import { runs } from '../../runs.ts';
 import { saidBy, thrownBy } from '../thrown.ts';
 
@@ -93,7 +94,7 @@ describe('level and share of full', () => {
 
 	test('the nearest level is never more than half a step away', () => {
 		fc.assert(
-			fc.property(fc.double({ min: 0, max: 1, noNaN: true }), (fraction) => {
+			fc.property(between(0, 1), (fraction) => {
 				expect(Math.abs(levelOfFraction(fraction) - fraction * 255)).toBeLessThanOrEqual(0.5);
 			}),
 			{ numRuns: runs(500) },

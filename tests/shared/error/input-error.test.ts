@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { InputError, isInputError } from '../../../shared/error/index.ts';
+import { InputError, isInputError, messageOf } from '../../../shared/error/index.ts';
 
 const facts = { expected: 'whole', of: 'level', lo: 0, hi: 255, found: '300' } as const;
 
@@ -25,6 +25,29 @@ test('its message names place, expectation, finding and every other fact, for pr
 	expect(said(new InputError('level.range', 'slots[3]', facts))).toBe(
 		'InputError: At slots[3]: expected a whole number from 0 to 255, found 300 (of level).',
 	);
+	const of = (expected: object) => new InputError('level.range', '', { ...facts, of: 'level', ...expected } as never);
+	expect(said(of({ expected: 'number', lo: 0, hi: 1, found: '2' }))).toBe(
+		'InputError: Expected a number from 0 to 1, found 2 (of level).',
+	);
+	for (const [expected, more, text] of [
+		['over-0', {}, 'a number over 0'],
+		['from-0', {}, 'a number of 0 or more'],
+		['below', { limit: 180 }, 'less than 180'],
+		['length', { length: 9 }, 'a length of 9'],
+		['one-of', { known: ['a', 'b'] }, 'one of a, b'],
+		['no-such_thing', {}, 'no such thing'],
+	] as const)
+		expect(messageOf('level.range', 'x', { expected, ...more, found: '-1', of: 'level' })).toBe(
+			`At x: expected ${text}, found -1 (of level).`,
+		);
+	// a rule with nothing to hold it to; and limits that no expectation told stand with the rest
+	expect(messageOf('sheet.shape', '', { expected: 'shape', rule: 'strict_object', limit: null, known: [] })).toBe(
+		'Expected strict object.',
+	);
+	expect(messageOf('sheet.shape', '', { trouble: 'too-long', limit: 3, lo: 1, known: ['a', 'b'] })).toBe(
+		'Too long (limit 3; lo 1; known a, b).',
+	);
+	expect(messageOf('a.b-c', 'x', { name: 'y', on: true })).toBe('At x: a: b c (name y; on true).');
 	expect(said(new InputError('quick.linked', '', { expected: 'one-of', known: ['desk', 'alone'] }))).toBe(
 		'InputError: Expected one of desk, alone.',
 	);

@@ -42,6 +42,8 @@ describe('requireNumber', () => {
 
 test('what was found is shown short and plainly', () => {
 	expect(shown('out')).toBe('"out"');
+	expect(shown('x'.repeat(24))).toBe(`"${'x'.repeat(24)}"`);
+	expect(shown(`${'x'.repeat(24)}y`)).toBe(`"${'x'.repeat(24)}…"`);
 	expect(shown('x'.repeat(5000))).toBe(`"${'x'.repeat(24)}…"`);
 	expect([7, true, null, undefined].map(shown)).toEqual(['7', 'true', 'null', 'undefined']);
 	expect([[1], {}, shown].map(shown)).toEqual(['[…]', '{…}', 'function']);

@@ -3,14 +3,15 @@ import { describe, expect, it } from 'vitest';
 import { InputError } from '../../../shared/error/index.ts';
 import { candelaOf, peakCandela } from '../../../shared/optics/index.ts';
 import { BUNDLED } from '../../../shared/profile/index.ts';
+import { between } from '../../between.ts';
 import { runs } from '../../runs.ts';
 import { saidBy } from '../thrown.ts';
 
 describe('a beam', () => {
 	it('is stronger the narrower it is, and in step with its lumens', () => {
-		const angle = fc.double({ min: 1, max: 100, noNaN: true });
+		const angle = between(1, 100);
 		fc.assert(
-			fc.property(angle, angle, fc.double({ min: 1.05, max: 1.7, noNaN: true }), (a, b, spill) => {
+			fc.property(angle, angle, between(1.05, 1.7), (a, b, spill) => {
 				const [narrow, wide] = a < b ? [a, b] : [b, a];
 				const one = peakCandela(1000, narrow, narrow * spill);
 				expect(one).toBeGreaterThanOrEqual(peakCandela(1000, wide, wide * spill) * (1 - 1e-9));
@@ -20,16 +21,27 @@ describe('a beam', () => {
 		);
 	});
 
-	it('gives its lumens back, summed over the sphere', () => {
-		const peak = peakCandela(1000, 30, 50);
-		const k = Math.log(Math.log2(10)) / Math.log(50 / 30);
+	it.each([
+		[30, 50],
+		[8, 10],
+		[100, 170],
+		[160, 175],
+	])('gives its lumens back, summed over the half before it: %i and %i degrees', (beam, field) => {
+		const peak = peakCandela(1000, beam, field);
+		const k = Math.log(Math.log2(10)) / Math.log(field / beam);
 		let lumens = 0;
 		const step = Math.PI / 2 / 100_000;
 		for (let angle = step / 2; angle < Math.PI / 2; angle += step) {
-			const intensity = peak * 2 ** -(((2 * angle * 180) / Math.PI / 30) ** k);
+			const intensity = peak * 2 ** -(((2 * angle * 180) / Math.PI / beam) ** k);
 			lumens += intensity * 2 * Math.PI * Math.sin(angle) * step;
 		}
 		expect(lumens).toBeCloseTo(1000, 1);
+	});
+
+	it('as wide as its field is even over its cone', () => {
+		// a half space, and a cone of 60 degrees to either side, which is half of it
+		expect(peakCandela(1000, 179.999_999, 1)).toBeCloseTo(1000 / (2 * Math.PI), 3);
+		expect(peakCandela(1000, 120, 120)).toBeCloseTo(1000 / Math.PI, 9);
 	});
 
 	it('of no sense is refused', () => {

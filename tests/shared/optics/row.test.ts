@@ -15,17 +15,18 @@ import {
 	widestSpacing,
 } from '../../../shared/optics/index.ts';
 import { BUNDLED } from '../../../shared/profile/index.ts';
+import { between } from '../../between.ts';
 import { runs } from '../../runs.ts';
 import { thrownBy } from '../thrown.ts';
 
 const anyBeam: fc.Arbitrary<Beam> = fc
 	.record({
-		peak: fc.double({ min: 10, max: 1e5, noNaN: true }),
-		beam: fc.double({ min: 4, max: 90, noNaN: true }),
-		spill: fc.double({ min: 1.2, max: 1.9, noNaN: true }),
+		peak: between(10, 1e5),
+		beam: between(4, 90),
+		spill: between(1.2, 1.9),
 	})
 	.map(({ peak, beam, spill }) => ({ peak, beam, field: Math.min(170, beam * spill) }));
-const metres = fc.double({ min: 0.5, max: 30, noNaN: true });
+const metres = between(0.5, 30);
 
 describe('intensity off the axis', () => {
 	it('is the peak ahead, half at the beam angle, a tenth at the field angle, and falls all the way', () => {
@@ -57,7 +58,7 @@ describe('intensity off the axis', () => {
 describe('light on a wall', () => {
 	it('below the beam is peak over distance squared, and aside it is the cosine law to the letter', () => {
 		fc.assert(
-			fc.property(anyBeam, metres, fc.double({ min: 0, max: 60, noNaN: true }), (beam, d, angle) => {
+			fc.property(anyBeam, metres, between(0, 60), (beam, d, angle) => {
 				expect(luxAside(beam, d, 0) / illuminance(beam.peak, d)).toBeCloseTo(1, 9);
 				const aside = d * Math.tan((angle * Math.PI) / 180);
 				const slant = d / Math.cos((angle * Math.PI) / 180);
@@ -101,7 +102,7 @@ describe('neighbouring pools', () => {
 describe('evenness', () => {
 	it('of a bay is what a long row of separate sums gives', () => {
 		fc.assert(
-			fc.property(anyBeam, metres, fc.double({ min: 0.4, max: 1.6, noNaN: true }), (beam, d, part) => {
+			fc.property(anyBeam, metres, between(0.4, 1.6), (beam, d, part) => {
 				const spacing = part * edgeSpacing(d, beam.beam);
 				const places = Array.from({ length: 401 }, (_, i) => (i - 200) * spacing);
 				const lux = Array.from({ length: 200 }, (_, i) => rowLux(beam, d, places, (spacing * i) / 200));
@@ -114,6 +115,15 @@ describe('evenness', () => {
 			}),
 			{ numRuns: runs(15) },
 		);
+	});
+
+	it('is looked for from the middle of one beam to the middle between two', () => {
+		const beam = { peak: 1000, beam: 25, field: 42 };
+		const spacing = 1.5 * edgeSpacing(3, 25);
+		const places = Array.from({ length: 41 }, (_, i) => (i - 20) * spacing);
+		const { least, most } = bayOf(beam, 3, spacing);
+		expect(most / rowLux(beam, 3, places, 0)).toBeCloseTo(1, 4);
+		expect(least / rowLux(beam, 3, places, spacing / 2)).toBeCloseTo(1, 4);
 	});
 
 	it('does not hang on the throw, only on spacing over throw', () => {

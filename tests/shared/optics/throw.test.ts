@@ -2,11 +2,12 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { InputError } from '../../../shared/error/index.ts';
 import { illuminance, poolDiameter, poolOnWall } from '../../../shared/optics/index.ts';
+import { between } from '../../between.ts';
 import { runs } from '../../runs.ts';
 import { saidBy } from '../thrown.ts';
 
-const metres = fc.double({ min: 0.01, max: 1000, noNaN: true });
-const degrees = fc.double({ min: 0.1, max: 170, noNaN: true });
+const metres = between(0.01, 1000);
+const degrees = between(0.1, 170);
 
 describe('a pool', () => {
 	it('doubles with the throw, and grows with the angle', () => {
@@ -32,25 +33,19 @@ describe('a pool', () => {
 });
 
 describe('a pool at an angle', () => {
-	const tilts = fc.double({ min: 0, max: 89, noNaN: true });
+	const tilts = between(0, 89);
 
 	it('is an ellipse whose edge lies on the cone', () => {
 		fc.assert(
-			fc.property(
-				metres,
-				degrees,
-				tilts,
-				fc.double({ min: 0, max: 2 * Math.PI, noNaN: true }),
-				(d, beam, tilt, turn) => {
-					fc.pre(tilt + beam / 2 < 88);
-					const { near, far, long, wide } = poolOnWall(d, beam, tilt);
-					const [x, y] = [(near + far) / 2 + (long / 2) * Math.cos(turn), (wide / 2) * Math.sin(turn)];
-					const lean = (tilt * Math.PI) / 180;
-					// the angle between the axis and the ray to that point
-					const cosine = (x * Math.sin(lean) + d * Math.cos(lean)) / Math.hypot(x, y, d);
-					expect(cosine).toBeCloseTo(Math.cos((beam * Math.PI) / 360), 9);
-				},
-			),
+			fc.property(metres, degrees, tilts, between(0, 2 * Math.PI), (d, beam, tilt, turn) => {
+				fc.pre(tilt + beam / 2 < 88);
+				const { near, far, long, wide } = poolOnWall(d, beam, tilt);
+				const [x, y] = [(near + far) / 2 + (long / 2) * Math.cos(turn), (wide / 2) * Math.sin(turn)];
+				const lean = (tilt * Math.PI) / 180;
+				// the angle between the axis and the ray to that point
+				const cosine = (x * Math.sin(lean) + d * Math.cos(lean)) / Math.hypot(x, y, d);
+				expect(cosine).toBeCloseTo(Math.cos((beam * Math.PI) / 360), 9);
+			}),
 			{ numRuns: runs(200) },
 		);
 	});
@@ -74,6 +69,21 @@ describe('a pool at an angle', () => {
 		expect(aim).toBeCloseTo(2 * Math.tan((75 * Math.PI) / 180), 9);
 	});
 
+	// the far edge lies along the wall, to the last digit: half the beam and the tilt are a right angle
+	it.each([
+		[40, 70],
+		[20, 80],
+		[60, 60],
+		[90, 45],
+		[25, 77.5],
+	])('of %s degrees at %s just runs along the wall, and has no far edge', (beam, tilt) => {
+		const { far, long, wide, aim } = poolOnWall(3, beam, tilt);
+		expect([far, long, wide]).toEqual([Infinity, Infinity, Infinity]);
+		expect(aim).toBeCloseTo(3 * Math.tan((tilt * Math.PI) / 180), 9);
+		expect(poolOnWall(3, beam, tilt - 0.01).far).toBeLessThan(1e6);
+		expect(poolOnWall(3, beam, 90).aim).toBe(Infinity);
+	});
+
 	it.each([
 		[0, 25, 0, 'metres'],
 		[1, 180, 0, 'degrees'],
@@ -92,7 +102,7 @@ describe('a pool at an angle', () => {
 describe('illuminance', () => {
 	it('falls to a quarter at twice the distance, and rises in step with intensity', () => {
 		fc.assert(
-			fc.property(metres, fc.double({ min: 1, max: 1e6, noNaN: true }), (d, candela) => {
+			fc.property(metres, between(1, 1e6), (d, candela) => {
 				expect(illuminance(candela, 2 * d) / illuminance(candela, d)).toBeCloseTo(0.25, 9);
 				expect(illuminance(3 * candela, d) / illuminance(candela, d)).toBeCloseTo(3, 9);
 			}),

@@ -220,3 +220,31 @@ describe.each(PLAIN_KIND_IDS)('%s', (id) => {
 		if (some) expect(items.some(some)).toBe(true);
 	});
 });
+
+test.each(['tallow-6', 'cobble'])('a hard desk-slot is counted off wherever one mode alone has pairs: %s', (id) => {
+	const recipe = { version: 1 as const, title: 'One fixture', count: 20, kinds: ['desk-slot' as const] };
+	for (const { facts } of setPaper({ ...recipe, profiles: [id], levels: ['hard'] }, 4).items)
+		expect(facts['counted']).toBe(true);
+});
+
+// how far past 512 the last slot comes, or short of it, where the fixture could stand so: near for hard, farther for easy
+test.each([
+	['easy', [-8, -7, -6, -5, -4, -3, 3, 4, 5, 6, 7, 8]],
+	['middle', [-4, -3, -2, -1, 0, 1, 2, 3, 4, 5]],
+	['hard', [-1, 0, 1]],
+] as const)('a %s fixture runs past the end, or not, by just so many: %j', (level, distances) => {
+	const recipe = {
+		version: 1 as const,
+		title: 'At the end',
+		count: 100,
+		kinds: ['runs-past' as const],
+		levels: [level],
+	};
+	const items = [1, 2].flatMap((seed) => setPaper({ ...recipe, profiles: ['picket-8'] }, seed).items);
+	const met = new Set(
+		items
+			.filter(({ facts }) => !onFirst(facts))
+			.map(({ facts }) => num(facts, 'start') + num(facts, 'footprint') - 513),
+	);
+	expect([...met].sort((a, b) => a - b)).toEqual(distances);
+});

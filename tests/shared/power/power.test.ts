@@ -14,10 +14,11 @@ import {
 	wattsAt,
 } from '../../../shared/power/index.ts';
 import { BUNDLED, bundledProfile, type Profile } from '../../../shared/profile/index.ts';
+import { between } from '../../between.ts';
 import { runs } from '../../runs.ts';
 import { saidBy, thrownBy } from '../thrown.ts';
 
-const some = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+const some = (min: number, max: number) => between(min, max);
 const share = some(0.01, 1);
 const tallow = bundledProfile('tallow-6') as Profile;
 

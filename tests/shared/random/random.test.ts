@@ -122,6 +122,23 @@ describe('pick and shuffle', () => {
 		);
 	});
 
+	test('shuffle draws once for each place but the first, from the last down, and changes it with what was drawn', () => {
+		fc.assert(
+			fc.property(seed, fc.array(fc.integer(), { maxLength: 12 }), (s, items) => {
+				const [random, draws] = [makeRandom(s), makeRandom(s)];
+				const mixed = random.shuffle(items);
+				const byHand = [...items];
+				for (let last = items.length; last > 1; last--) {
+					const [taken = 0] = byHand.splice(draws.int(0, last - 1), 1, byHand[last - 1] ?? 0);
+					byHand[last - 1] = taken;
+				}
+				expect(mixed).toEqual(byHand);
+				expect(random.next()).toBe(draws.next());
+			}),
+			{ numRuns: runs(50) },
+		);
+	});
+
 	test('shuffle gives each of the 24 orders of four equally often', () => {
 		const random = makeRandom(5);
 		const counts = new Map<string, number>();

@@ -51,4 +51,21 @@ describe('MurmurHash3 x86 32 against the vectors that circulate with it (read in
 		expect(hash01(0) * 2 ** 32).toBe(0x2362f9de);
 		expect(hash01(-1) * 2 ** 32).toBe(0x76293b50);
 	});
+
+	// a number is written in two's complement: its low 32 bits, and where it does not fit them its high ones
+	test.each([
+		[2 ** 32 - 1, [-1]],
+		[2 ** 32 - 2, [-2]],
+		[2 ** 32, [0, 1]],
+		[2 ** 32 + 1, [1, 1]],
+		[2 ** 33 + 5, [5, 2]],
+		[-(2 ** 31), [-(2 ** 31)]],
+		[-(2 ** 31) - 1, [2 ** 31 - 1, -1]],
+		[-(2 ** 32), [0, -1]],
+		[-(2 ** 33) - 5, [-5, -3]],
+		[Number.MAX_SAFE_INTEGER, [-1, 2 ** 21 - 1]],
+	])('%d is hashed as the blocks %j', (number, blocks) => {
+		expect(hash01(number) * 2 ** 32).toBe(murmur3(blocks, 0));
+		expect(hash01(7, number, 9) * 2 ** 32).toBe(murmur3([7, ...blocks, 9], 0));
+	});
 });

@@ -4,16 +4,18 @@ import {
 	alpha,
 	alphaInterval,
 	correlation,
+	crossedShare,
 	exactInterval,
 	kr20,
 	mean,
 	variance,
 	wilsonInterval,
 } from '../../../shared/statistics/index.ts';
+import { between } from '../../between.ts';
 import { runs } from '../../runs.ts';
 import { saidBy, thrownBy } from '../thrown.ts';
 
-const value = fc.double({ min: -1000, max: 1000, noNaN: true });
+const value = between(-1000, 1000);
 const share = fc.nat(300).chain((of) => fc.tuple(fc.nat(of), fc.constant(of)));
 
 describe('moments', () => {
@@ -59,6 +61,18 @@ describe('moments', () => {
 			{ numRuns: runs(200) },
 		);
 	});
+
+	test.each([1, 100, -7])(
+		'a spread within a millionth of a millionth of the mean is the rounding of sums: about %d',
+		(middle) => {
+			const about = (part: number) => Array.from({ length: 100 }, (_, i) => middle + (i % 2 ? part : -part) * middle);
+			const turns = Array.from({ length: 100 }, (_, i) => i % 2);
+			expect(correlation(about(0.5e-12), turns)).toBeNull();
+			expect(correlation(turns, about(0.5e-12))).toBeNull();
+			expect(Math.abs(correlation(about(2e-12), turns) ?? 0)).toBeCloseTo(1, 3);
+			expect(Math.abs(correlation(turns, about(2e-12)) ?? 0)).toBeCloseTo(1, 3);
+		},
+	);
 
 	test('lists of two lengths are refused', () => {
 		expect(thrownBy(() => correlation([1], [1, 2])).code).toBe('statistics.length');
@@ -172,5 +186,43 @@ describe('how far a paper measures one thing', () => {
 			).code,
 		).toBe('statistics.right');
 		expect(thrownBy(() => alpha([[1, 2], [1]])).code).toBe('statistics.length');
+	});
+});
+
+describe('a share of answers by people to questions', () => {
+	const digits = (rows: string): number[][] => rows.split(' ').map((row) => [...row].map(Number));
+
+	// the formulas of its docstring, by NumPy and SciPy 1.17.1 (recalculated): variances with n − 1, t.ppf, beta.ppf
+	test.each([
+		[
+			'1111110110 1011011101 1111011001 0010001000 0000010010 1110111111 1101110111 1111111101 0101111101 1101101110',
+			0.446330001,
+			0.834644501,
+			'people',
+		],
+		['111 110 110 100 111 110 100 000', 0.055469764, 0.982936014, 'questions'],
+		['11111111 11101100 11001000 10001000', 0.100991021, 0.949118855, 'people'],
+		// all questions right as often: the people alone differ
+		['1110 1101 1011 0111 1111 0111 1011 1101 1110 1111', 0.621274644, 0.919825882, 'people'],
+		// all people right as often: the questions alone differ, and little more than half an answer is left
+		['110 110 110 110', 0.000020767, 1, 'questions'],
+		// no spread of either: as many separate answers as there are; of two as many, questions are named
+		['10 01', 0.067585986, 0.932414014, 'questions'],
+		['1100 0110 0011 1001', 0.246510111, 0.75348989, 'questions'],
+		// all right, all wrong: as many as the fewer of the two
+		['1111 1111 1111', 0.292401774, 1, 'people'],
+		['000 000', 0, 0.841886117, 'people'],
+	])('%s', (rows, from, to, of) => {
+		const found = crossedShare(digits(rows));
+		expect(found?.from).toBe(of);
+		expect(found?.interval.from).toBeCloseTo(from, 6);
+		expect(found?.interval.to).toBeCloseTo(to, 6);
+	});
+
+	test('of one person or one question could be anything; of none is null; of rows of two lengths is refused', () => {
+		expect(crossedShare([[1, 0, 1]])).toEqual({ interval: { from: 0, to: 1 }, from: 'people' });
+		expect(crossedShare([[1], [0]])).toEqual({ interval: { from: 0, to: 1 }, from: 'questions' });
+		expect([crossedShare([]), crossedShare([[]])]).toEqual([null, null]);
+		expect(thrownBy(() => crossedShare([[1, 0], [1]]))).toMatchObject({ code: 'statistics.length', path: 'scores' });
 	});
 });

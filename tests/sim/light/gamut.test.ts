@@ -2,6 +2,7 @@ import { converter, formatHex, toGamut } from 'culori';
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { hexOf, hueOf, intoGamut } from '../../../sim/light/colour.ts';
+import { between } from '../../between.ts';
 import { runs } from '../../runs.ts';
 
 // The colour library has the same way into a gamut, written for any spaces: the source of what is expected here (recalculated).
@@ -9,7 +10,7 @@ const theirs = toGamut('rgb', 'oklch', undefined, 0.08);
 const toLinear = converter('lrgb');
 const toOklch = converter('oklch');
 
-const channel = fc.double({ min: -0.7, max: 1.5, noNaN: true });
+const channel = between(-0.7, 1.5);
 const colour = fc.record({ r: channel, g: channel, b: channel });
 
 const bytesOf = (hex: string): number[] => [1, 3, 5].map((at) => Number.parseInt(hex.slice(at, at + 2), 16));
@@ -38,7 +39,7 @@ it('never leaves the gamut', () => {
 });
 
 it('leaves alone what lies inside', () => {
-	const inside = fc.double({ min: 0.01, max: 0.99, noNaN: true });
+	const inside = between(0.01, 0.99);
 	fc.assert(
 		fc.property(fc.record({ r: inside, g: inside, b: inside }), (tame) => {
 			expect(intoGamut(tame)).toEqual(tame);

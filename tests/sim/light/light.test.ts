@@ -4,6 +4,7 @@ import { BUNDLED, type Profile } from '../../../shared/profile/index.ts';
 import { mix } from '../../../sim/light/colour.ts';
 import { cellLight, heldLevels, wholeLight } from '../../../sim/light/index.ts';
 import { linearOf, linearOfHex, shownHue } from '../../../sim/light/screen.ts';
+import { between } from '../../between.ts';
 import { runs } from '../../runs.ts';
 import { anyLight, fixtures, lab, levelsFor } from './lab.ts';
 
@@ -32,26 +33,19 @@ describe('the light of a cell', () => {
 
 	it('adds: brightness never falls as an emitter comes up', () => {
 		fc.assert(
-			fc.property(
-				anyCell,
-				fc.nat(),
-				fc.double({ min: 0, max: 1, noNaN: true }),
-				({ profile, outputs }, which, more) => {
-					const brighter = outputs.slice();
-					const e = which % outputs.length;
-					brighter[e] = Math.max(brighter[e] ?? 0, more);
-					expect(cellLight(profile, brighter).brightness).toBeGreaterThanOrEqual(
-						cellLight(profile, outputs).brightness,
-					);
-				},
-			),
+			fc.property(anyCell, fc.nat(), between(0, 1), ({ profile, outputs }, which, more) => {
+				const brighter = outputs.slice();
+				const e = which % outputs.length;
+				brighter[e] = Math.max(brighter[e] ?? 0, more);
+				expect(cellLight(profile, brighter).brightness).toBeGreaterThanOrEqual(cellLight(profile, outputs).brightness);
+			}),
 			{ numRuns: runs(200) },
 		);
 	});
 
 	it('keeps its chromaticity, and its hue on screen, as it dims', () => {
 		fc.assert(
-			fc.property(anyCell, fc.double({ min: 0.1, max: 1, noNaN: true }), ({ profile, outputs }, dim) => {
+			fc.property(anyCell, between(0.1, 1), ({ profile, outputs }, dim) => {
 				const [full, dimmed] = [
 					cellLight(profile, outputs),
 					cellLight(

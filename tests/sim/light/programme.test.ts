@@ -11,6 +11,7 @@ import {
 	programmeLevels,
 	secondsAStep,
 } from '../../../sim/light/index.ts';
+import { between } from '../../between.ts';
 import { runs } from '../../runs.ts';
 import { saidBy } from '../../shared/thrown.ts';
 import { fixtures, lab, silence } from './lab.ts';
@@ -20,7 +21,7 @@ const anyProgramme = fc.constantFrom(
 );
 const speed = fc.integer({ min: 1, max: 100 });
 const heard: fc.Arbitrary<Heard> = fc.record({
-	level: fc.double({ min: 0, max: 1, noNaN: true }),
+	level: between(0, 1),
 	beats: fc.nat(1000),
 	since: fc.nat(100_000),
 });
@@ -146,7 +147,7 @@ describe('sound', () => {
 
 	it('swell: as bright as it is loud', () => {
 		fc.assert(
-			fc.property(fc.double({ min: 0, max: 1, noNaN: true }), fc.nat(10_000), (level, ms) => {
+			fc.property(between(0, 1), fc.nat(10_000), (level, ms) => {
 				const got = at(lab, index('lab-swell'), ms, 20, ears(0, 0, level));
 				expect(Math.max(...got)).toBeCloseTo(level, 6);
 			}),

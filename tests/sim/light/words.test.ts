@@ -4,6 +4,7 @@ import { BUNDLED } from '../../../shared/profile/index.ts';
 import { cellLight } from '../../../sim/light/index.ts';
 import { linearOf } from '../../../sim/light/screen.ts';
 import { BORDERS, type Chroma, chromaOf, colourName, FAMILIES, lightWords } from '../../../sim/light/words.ts';
+import { between } from '../../between.ts';
 import { runs } from '../../runs.ts';
 
 const chromaticity = fc
@@ -34,14 +35,9 @@ function nearest({ hue, purity, kelvin, duv }: Chroma): number {
 describe('names of colours', () => {
 	it('are there for every chromaticity and strength, in words we know', () => {
 		fc.assert(
-			fc.property(
-				chromaticity,
-				fc.double({ min: 0, max: 1, noNaN: true }),
-				fc.constantFrom(0, 0.001, 0.5, 1),
-				(xy, level, ultraviolet) => {
-					expect(lightWords(xy, level, ultraviolet)).toMatch(spoken);
-				},
-			),
+			fc.property(chromaticity, between(0, 1), fc.constantFrom(0, 0.001, 0.5, 1), (xy, level, ultraviolet) => {
+				expect(lightWords(xy, level, ultraviolet)).toMatch(spoken);
+			}),
 			{ numRuns: runs(1000) },
 		);
 		expect(lightWords(null, 0, 0)).toBe('dark');
@@ -49,15 +45,10 @@ describe('names of colours', () => {
 
 	it('stay the same under a tiny change, but at the stated borders', () => {
 		fc.assert(
-			fc.property(
-				chromaticity,
-				fc.double({ min: -1e-5, max: 1e-5, noNaN: true }),
-				fc.double({ min: -1e-5, max: 1e-5, noNaN: true }),
-				([x, y], dx, dy) => {
-					fc.pre(y > 0.02 && nearest(chromaOf([x, y])) > 0.01);
-					expect(colourName([x + dx, y + dy])).toBe(colourName([x, y]));
-				},
-			),
+			fc.property(chromaticity, between(-1e-5, 1e-5), between(-1e-5, 1e-5), ([x, y], dx, dy) => {
+				fc.pre(y > 0.02 && nearest(chromaOf([x, y])) > 0.01);
+				expect(colourName([x + dx, y + dy])).toBe(colourName([x, y]));
+			}),
 			{ numRuns: runs(1000) },
 		);
 	});

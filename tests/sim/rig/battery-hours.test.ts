@@ -6,6 +6,7 @@ import { quickSheet } from '../../../shared/sheet/index.ts';
 import { chargeOf, powerOf } from '../../../sim/fixture/index.ts';
 import { wattsOf } from '../../../sim/light/index.ts';
 import { openRig, type Rig } from '../../../sim/rig/index.ts';
+import { between } from '../../between.ts';
 import { runs } from '../../runs.ts';
 import { fixtures } from '../light/lab.ts';
 
@@ -36,13 +37,13 @@ const energyIn = (rig: Rig) => chargeOf(unitOf(rig).profile, unitOf(rig).state, 
 const look = fc.record({
 	held: fc.constantFrom(...tallow.held),
 	level: fc.integer({ min: 0, max: 100 }),
-	health: fc.double({ min: 0.3, max: 1, noNaN: true }),
+	health: between(0.3, 1),
 });
 
 describe('a battery at a held look', () => {
 	it('lasts in the rig what the formula says, and holds in between what the formula says is left', () => {
 		fc.assert(
-			fc.property(look, fc.double({ min: 0.05, max: 0.95, noNaN: true }), ({ held, level, health }, part) => {
+			fc.property(look, between(0.05, 0.95), ({ held, level, health }, part) => {
 				const outputs = Object.fromEntries(
 					Object.entries(held.levels).map(([id, each]) => [id, (each / 255) * (level / 100)]),
 				);
@@ -62,7 +63,7 @@ describe('a battery at a held look', () => {
 
 	it('fills up in the rig in the time the formula says', () => {
 		fc.assert(
-			fc.property(fc.double({ min: 0, max: 0.95, noNaN: true }), (charge) => {
+			fc.property(between(0, 0.95), (charge) => {
 				const rig = alone('white', 100, 1);
 				const fixture = rig.sheet.fixtures[0]?.id ?? '';
 				rig.send({ type: 'power.switch', fixture, on: false });
@@ -84,7 +85,7 @@ describe('watts at a look', () => {
 		fc.assert(
 			fc.property(
 				fc.constantFrom(...fixtures),
-				fc.array(fc.double({ min: 0, max: 1, noNaN: true }), { minLength: 12, maxLength: 12 }),
+				fc.array(between(0, 1), { minLength: 12, maxLength: 12 }),
 				(profile, shares) => {
 					const { emitters, cells } = profile;
 					const outputs = Float32Array.from(

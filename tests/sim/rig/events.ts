@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { KEYS } from '../../../shared/profile/index.ts';
 import { portsOf, type RigSheet } from '../../../shared/sheet/index.ts';
 import type { RigEvent } from '../../../sim/event/index.ts';
+import { between } from '../../between.ts';
 
 /** Anything that might be done to a rig of this sheet, sensible or not: some of it hands could not do. */
 export function anyEvent(sheet: RigSheet): fc.Arbitrary<RigEvent> {
@@ -12,7 +13,7 @@ export function anyEvent(sheet: RigSheet): fc.Arbitrary<RigEvent> {
 	const key = fc.constantFrom(...KEYS);
 	const level = fc.integer({ min: 0, max: 255 });
 	const wire = fc.constantFrom('sound' as const, 'open' as const);
-	const share = fc.double({ min: 0, max: 1, noNaN: true });
+	const share = between(0, 1);
 	const output = fc.constantFrom('a', 'b');
 	const make = <T extends RigEvent['type']>(type: T, rest: object): fc.Arbitrary<RigEvent> =>
 		fc.record({ type: fc.constant(type), ...rest } as Record<

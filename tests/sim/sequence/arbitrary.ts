@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import type { TestProblem } from '../../../sim/sequence/index.ts';
+import { between } from '../../between.ts';
 
 /** What may be in a problem. */
 export interface Shape {
@@ -9,7 +10,7 @@ export interface Shape {
 	readonly extras: boolean;
 }
 
-const weight = fc.double({ min: 0.01, max: 1, noNaN: true });
+const weight = between(0.01, 1);
 const seconds = fc.integer({ min: 1, max: 180 });
 
 /** Any sound problem up to a size; suspects alike to every check, and checks alike, come up often. */
@@ -28,10 +29,7 @@ export function anyProblem({ suspects, checks, extras }: Shape): fc.Arbitrary<Te
 				{
 					...bare,
 					mends: listOf(fc.integer({ min: 0, max: n }), n),
-					back: listOf(
-						fc.option(fc.tuple(fc.integer({ min: 0, max: 3 }), fc.double({ min: 0, max: 1, noNaN: true }))),
-						m,
-					),
+					back: listOf(fc.option(fc.tuple(fc.integer({ min: 0, max: 3 }), between(0, 1))), m),
 					places: fc.record({
 						at: place,
 						of: listOf(place, m),

@@ -13,6 +13,7 @@ import {
 	shareApart,
 	suspectsByMend,
 } from '../../../sim/sequence/index.ts';
+import { between } from '../../between.ts';
 import { runs } from '../../runs.ts';
 
 const some = { numRuns: runs(200) };
@@ -26,8 +27,8 @@ const rigs = fc.tuple(fc.integer({ min: 1, max: 9 }), fc.integer({ min: 1, max: 
 	return fc.record({
 		rows: fc.array(fc.array(cell, { minLength: n, maxLength: n }), { minLength: m, maxLength: m }),
 		mends: fc.array(fc.integer({ min: 0, max: 4 }), { minLength: n, maxLength: n }),
-		weights: fc.array(fc.double({ min: 0.01, max: 1, noNaN: true }), { minLength: n, maxLength: n }),
-		error: fc.oneof(fc.constant(0), fc.double({ min: 0.001, max: 0.5, noNaN: true })),
+		weights: fc.array(between(0.01, 1), { minLength: n, maxLength: n }),
+		error: fc.oneof(fc.constant(0), between(0.001, 0.5)),
 	});
 });
 

@@ -10,6 +10,7 @@ import {
 	updateWeights,
 } from '../../../sim/sequence/index.ts';
 import { errorText } from '../../../src/wording/index.ts';
+import { between } from '../../between.ts';
 import { runs } from '../../runs.ts';
 
 const some = { numRuns: runs(300) };
@@ -18,9 +19,9 @@ const some = { numRuns: runs(300) };
 const twoAnswers = fc.integer({ min: 1, max: 12 }).chain((n) => {
 	const row = fc.array(fc.integer({ min: 0, max: 4 }), { minLength: n, maxLength: n });
 	const answer = fc.oneof(fc.integer({ min: 0, max: 3 }), fc.constant('unknown' as const));
-	const error = fc.double({ min: 1e-6, max: 0.5, noNaN: true });
+	const error = between(1e-6, 0.5);
 	return fc.record({
-		weights: fc.array(fc.double({ min: 1e-6, max: 1, noNaN: true }), { minLength: n, maxLength: n }),
+		weights: fc.array(between(1e-6, 1), { minLength: n, maxLength: n }),
 		rows: fc.tuple(row, row),
 		answers: fc.tuple(answer, answer),
 		errors: fc.tuple(error, error),

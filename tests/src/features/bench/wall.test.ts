@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { poolDiameter } from '../../../../shared/optics/index.ts';
 import { presetSheet } from '../../../../src/features/bench/presets.ts';
 import { slantedPool, wallOf } from '../../../../src/features/bench/wall.ts';
+import { between } from '../../../between.ts';
 
 describe('a pool on the wall', () => {
 	it('square on is the round pool of the beam: 25 degrees at 10 m is 4.43 m across', () => {
@@ -15,17 +16,12 @@ describe('a pool on the wall', () => {
 
 	it('at a slant is longer than it is wide, and finite whatever the angle', () => {
 		fc.assert(
-			fc.property(
-				fc.double({ min: 0.2, max: 100, noNaN: true }),
-				fc.double({ min: -85, max: 85, noNaN: true }),
-				fc.double({ min: 1, max: 60, noNaN: true }),
-				(away, up, angle) => {
-					const { half, low, high } = slantedPool(away, up, angle);
-					for (const metres of [half, low, high]) expect(Number.isFinite(metres)).toBe(true);
-					expect(high).toBeGreaterThanOrEqual(low);
-					if (Math.abs(up) + angle / 2 < 80) expect(high - low).toBeGreaterThanOrEqual(2 * half * 0.999);
-				},
-			),
+			fc.property(between(0.2, 100), between(-85, 85), between(1, 60), (away, up, angle) => {
+				const { half, low, high } = slantedPool(away, up, angle);
+				for (const metres of [half, low, high]) expect(Number.isFinite(metres)).toBe(true);
+				expect(high).toBeGreaterThanOrEqual(low);
+				if (Math.abs(up) + angle / 2 < 80) expect(high - low).toBeGreaterThanOrEqual(2 * half * 0.999);
+			}),
 		);
 	});
 
