@@ -3,6 +3,7 @@
  * by `make.ts`.
  */
 
+import type { Level } from '../../../shared/paper/index.ts';
 import type { Random } from '../../../shared/random/index.ts';
 import { DRILL_IDS, type DrillKind } from '../types.ts';
 import { deskBand, deskPercent, strobeLeftOn } from './desk.ts';
@@ -24,8 +25,6 @@ import { rowAsOne, rowBackToBack, sensorsAudience, twoUniverses } from './row.ts
 import type { Made } from './stage.ts';
 
 export type { Made } from './stage.ts';
-
-export type Level = 'easy' | 'middle' | 'hard';
 
 export interface Kind {
 	readonly level: Level;

@@ -24,7 +24,6 @@ import { dipWay } from '../way/index.ts';
 import type { Allowed } from '../wish.ts';
 
 type Patch = SheetDesk['patch'][number];
-type Level = SheetDesk['levels'][number];
 
 /** What a kind makes of a stream of chance; what must be kept is added by `finish`. */
 export interface Made {
@@ -114,7 +113,7 @@ export function levelsFor(
 	mode: string,
 	at: Pick<Patch, 'universe' | 'address'>,
 	held: string,
-): Level[] {
+): SheetDesk['levels'][number][] {
 	const levels = new Float32Array(profile.cells * profile.emitters.length);
 	heldLevels(
 		profile,
@@ -127,7 +126,7 @@ export function levelsFor(
 }
 
 /** A desk with these outputs, each sending, and its master full. */
-export function desk(outputs: readonly number[], patch: Patch[], levels: Level[]): SheetDesk {
+export function desk(outputs: readonly number[], patch: Patch[], levels: SheetDesk['levels'][number][]): SheetDesk {
 	return {
 		name: 'Desk',
 		outputs: outputs.map((universe, i) => ({ id: 'abcdefgh'.charAt(i), universe, on: true })),

@@ -1,5 +1,5 @@
 import type { KeyedPanel, MenuItem, SettingKey } from '../../../shared/profile/index.ts';
-import type { EditableItem } from './values.ts';
+import type { EditableItem } from '../../fixture/index.ts';
 
 /** An item to be visited, and the presses its work takes once the panel stands on it. */
 export interface Visit {

@@ -1,8 +1,8 @@
-import type { KeyedPanel, LeafItem, SettingValue } from '../../../shared/profile/index.ts';
+import { lastFew, oncePer, onceUnder } from '../../../shared/memo/index.ts';
+import type { KeyedPanel, SettingValue } from '../../../shared/profile/index.ts';
+import type { EditableItem } from '../../fixture/index.ts';
 import { direction, holdFor, stepSize, stepValue } from '../../fixture/index.ts';
 import { type Allowed, allows } from '../wish.ts';
-
-export type EditableItem = Extract<LeafItem, { kind: 'choice' | 'number' }>;
 
 /** One press of Up or Down while a value is edited. */
 export interface ValuePress {
@@ -55,37 +55,34 @@ interface Moves {
 	readonly moves: readonly Move[];
 }
 
-const movesMade = new WeakMap<EditableItem, Moves>();
+const movesKept = onceUnder<EditableItem, KeyedPanel, Moves>();
 
-function movesOf(panel: KeyedPanel, item: EditableItem): Moves {
-	let made = movesMade.get(item);
-	if (!made) {
-		const values: SettingValue[] =
-			item.kind === 'choice'
-				? item.options.map(({ value }) => value as SettingValue)
-				: Array.from({ length: item.most - item.least + 1 }, (_, i) => item.least + i);
-		const index = new Map(values.map((value, i) => [value, i]));
-		const cues = [0, ...(item.kind === 'number' ? cuesOf(panel) : [])];
-		const width = landingOf(panel, cues.at(-1) ?? 0).most + 1;
-		const passedBy = (key: 'up' | 'down'): Uint16Array => {
-			const all = new Uint16Array(values.length * width);
-			for (const [i, value] of values.entries()) {
-				let at = value;
-				for (let repeats = 0; repeats < width; repeats++) {
-					at = stepValue(item, at, direction(key), stepSize(panel, repeats));
-					all[i * width + repeats] = index.get(at) ?? 0;
-				}
+const movesOf = (panel: KeyedPanel, item: EditableItem): Moves => movesKept(item, panel, () => movesMade(panel, item));
+
+function movesMade(panel: KeyedPanel, item: EditableItem): Moves {
+	const values: SettingValue[] =
+		item.kind === 'choice'
+			? item.options.map(({ value }) => value as SettingValue)
+			: Array.from({ length: item.most - item.least + 1 }, (_, i) => item.least + i);
+	const index = new Map(values.map((value, i) => [value, i]));
+	const cues = [0, ...(item.kind === 'number' ? cuesOf(panel) : [])];
+	const width = landingOf(panel, cues.at(-1) ?? 0).most + 1;
+	const passedBy = (key: 'up' | 'down'): Uint16Array => {
+		const all = new Uint16Array(values.length * width);
+		for (const [i, value] of values.entries()) {
+			let at = value;
+			for (let repeats = 0; repeats < width; repeats++) {
+				at = stepValue(item, at, direction(key), stepSize(panel, repeats));
+				all[i * width + repeats] = index.get(at) ?? 0;
 			}
-			return all;
-		};
-		const passed = { up: passedBy('up'), down: passedBy('down') };
-		const moves = cues.flatMap((cue) =>
-			UP_AND_DOWN.map((key) => ({ press: { key, cue }, passed: passed[key], ...landingOf(panel, cue) })),
-		);
-		made = { values, index, width, moves };
-		movesMade.set(item, made);
-	}
-	return made;
+		}
+		return all;
+	};
+	const passed = { up: passedBy('up'), down: passedBy('down') };
+	const moves = cues.flatMap((cue) =>
+		UP_AND_DOWN.map((key) => ({ press: { key, cue }, passed: passed[key], ...landingOf(panel, cue) })),
+	);
+	return { values, index, width, moves };
 }
 
 /** Stands for a value from which no press is known to lead there: more than any number of presses. */
@@ -99,22 +96,10 @@ interface Table {
 
 /** Goals remembered for each item, at most. */
 const REMEMBERED = 600;
-const tablesMade = new WeakMap<EditableItem, Map<string, Table>>();
+const tables = oncePer((_: EditableItem) => lastFew<Table>(REMEMBERED));
 
-function tableTo(panel: KeyedPanel, item: EditableItem, to: Allowed): Table {
-	let byGoal = tablesMade.get(item);
-	if (!byGoal || byGoal.size >= REMEMBERED) {
-		byGoal = new Map();
-		tablesMade.set(item, byGoal);
-	}
-	const goal = JSON.stringify(to);
-	let table = byGoal.get(goal);
-	if (!table) {
-		table = search(movesOf(panel, item), to);
-		byGoal.set(goal, table);
-	}
-	return table;
-}
+const tableTo = (panel: KeyedPanel, item: EditableItem, to: Allowed): Table =>
+	tables(item)(JSON.stringify(to), () => search(movesOf(panel, item), to));
 
 /** From the allowed values outwards: each round finds those from which some press is sure to end on what earlier rounds found. */
 function search({ values, width, moves }: Moves, to: Allowed): Table {

@@ -4,7 +4,8 @@ import type { Mark, Task } from '../../../sim/drill/index.ts';
 import { Notice } from '../../ui/index.ts';
 import { conditionText, findingText, harmText } from '../../wording/index.ts';
 import { minutesText, type Opened } from '../progress/index.ts';
-import { type Attempt, resultOf, type Under } from './attempt.ts';
+import type { Under } from '../unfinished/index.ts';
+import { type Attempt, resultOf } from './attempt.ts';
 
 interface Props {
 	drill: Task;

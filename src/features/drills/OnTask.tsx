@@ -2,8 +2,8 @@ import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import type { Task } from '../../../sim/drill/index.ts';
 import { drillStore, type RigStore } from '../rig/index.ts';
-import { TakenUpNotice, takeUp } from '../unfinished/index.ts';
-import { type Attempt, beginAttempt, FRESH, type Under } from './attempt.ts';
+import { TakenUpNotice, takeUp, type Under } from '../unfinished/index.ts';
+import { type Attempt, beginAttempt, FRESH } from './attempt.ts';
 import { Work } from './Work.tsx';
 
 interface Props {

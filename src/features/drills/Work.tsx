@@ -9,8 +9,8 @@ import { hintText } from '../../wording/index.ts';
 import { Bench } from '../bench/index.ts';
 import { changeProgress, type Opened, withHint } from '../progress/index.ts';
 import type { RigStore } from '../rig/index.ts';
-import { useUnfinished } from '../unfinished/index.ts';
-import { type Attempt, markedAttempt, progressAfter, type Under } from './attempt.ts';
+import { type Under, useUnfinished } from '../unfinished/index.ts';
+import { type Attempt, markedAttempt, progressAfter } from './attempt.ts';
 import { DrillCautions } from './DrillCautions.tsx';
 import { Marks } from './Marks.tsx';
 

@@ -10,6 +10,7 @@ import {
 	withDone,
 	withMiss,
 } from '../progress/index.ts';
+import type { Under } from '../unfinished/index.ts';
 
 /** How a drill has gone so far, over every start of it: starting again takes back neither hints nor wrong markings. */
 export interface Attempt {
@@ -19,12 +20,6 @@ export interface Attempt {
 	readonly done: boolean;
 	/** Its seed was never begun before: a page loaded again in mid-try has begun it. */
 	readonly fresh: boolean;
-}
-
-/** The name under which results are kept, and the seed that is kept with them: a drill's own, or a lesson's. */
-export interface Under {
-	readonly kind: string;
-	readonly seed: number;
 }
 
 export const FRESH: Attempt = Object.freeze({ hints: 0, misses: 0, done: false, fresh: true });

@@ -30,5 +30,5 @@ export {
 } from './keep.ts';
 export { fitForKeeping, holdsRig, type Kept, MOST } from './kept.ts';
 export { linkOf, readBenchFile, readBenchSheet, readLink } from './link.ts';
-export { minusLast, type Playing, type PlayOptions, playBack, playInStretches } from './play.ts';
-export { FULL_LOG, type RigStore, rigStore, type Said, SPEEDS, type Speed, storeOf, useRig } from './store.ts';
+export { FULL_LOG, minusLast, type Playing, type PlayOptions, playBack, playInStretches } from './play.ts';
+export { type RigStore, rigStore, type Said, SPEEDS, type Speed, storeOf, useRig } from './store.ts';

@@ -1,12 +1,12 @@
 import { useEffect, useState } from 'preact/hooks';
-import { InputError, isInputError } from '../../../shared/error/index.ts';
+import { isInputError } from '../../../shared/error/index.ts';
 import type { RigSheet } from '../../../shared/sheet/index.ts';
 import type { RigEvent } from '../../../sim/event/index.ts';
 import type { Rig, Sight } from '../../../sim/rig/index.ts';
 import { openUnharmed } from '../../../sim/rig/trusted.ts';
 import { errorTextLater } from '../../wording/index.ts';
 import type { Kept } from './kept.ts';
-import { minusLast, playBack } from './play.ts';
+import { pastOf, playBack } from './play.ts';
 
 /** How fast a bench's clock may run: as it is, a minute a second, ten minutes a second. */
 export const SPEEDS = [1, 60, 600] as const;
@@ -55,11 +55,6 @@ export interface RigStore {
 	undo(): void;
 	say(words: string | null): void;
 }
-
-/** Steps that can be undone at once; further back, the log is played again. */
-const MOST_STEPS = 60;
-/** Events after which no more are taken: what reads a log takes so many, with room for waits and for keys still down. */
-export const FULL_LOG = 19_900;
 /** Milliseconds after which what changes by itself is looked at again: batteries, and light that moves. */
 const SLOW_LOOK_MS = 1000;
 
@@ -137,63 +132,6 @@ export function storeOf(open: Rig): RigStore {
 		},
 	};
 	return store;
-}
-
-/** A rig and how it stood before each of its last steps. What the rig refuses changes neither. */
-interface Past {
-	readonly rig: Rig;
-	readonly before: Rig | undefined;
-	readonly canUndo: boolean;
-	send(event: RigEvent): void;
-	/** Sends an event in the place of the last one. */
-	sendAnew(before: Rig, event: RigEvent): void;
-	put(next: Rig): void;
-	undo(): void;
-}
-
-function pastOf(open: Rig): Past {
-	let rig = open;
-	const past: Rig[] = [];
-	const remember = (before: Rig) => {
-		past.push(before);
-		if (past.length > MOST_STEPS) past.shift();
-	};
-	return {
-		get rig() {
-			return rig;
-		},
-		get before() {
-			return past.at(-1);
-		},
-		get canUndo() {
-			return past.length > 0 || rig.log.some((event) => event.type !== 'clock.wait');
-		},
-		send(event) {
-			if (rig.log.length > FULL_LOG && event.type !== 'key.up')
-				throw new InputError('log.full', '', { trouble: 'full' });
-			const before = event.type === 'key.up' ? null : rig.fork();
-			rig.send(event);
-			if (before) remember(before);
-		},
-		sendAnew(before, event) {
-			const again = before.fork();
-			again.wait(rig.now - before.now);
-			again.send(event);
-			rig = again;
-		},
-		put(next) {
-			remember(rig);
-			rig = next;
-		},
-		undo() {
-			rig = past.pop() ?? playBack(rig.sheet, minusLast(rig.log));
-			// no hand holds a key that was down back then
-			for (const [fixture, { state }] of [...rig.gear.units]) {
-				const { held } = state.context;
-				if (held) rig.send({ type: 'key.up', fixture, key: held.key });
-			}
-		},
-	};
 }
 
 /** What a store shows, and those it tells of it. */
