@@ -10,7 +10,8 @@ import { readLog } from '../../../sim/event/index.ts';
 import { PRESET_IDS } from '../bench/index.ts';
 import { TOOL_IDS } from './tools.ts';
 
-const text = v.pipe(v.string(), v.trim(), v.minLength(1), v.maxLength(400));
+/** Some languages need half as many letters again as English for the same. */
+const text = v.pipe(v.string(), v.trim(), v.minLength(1), v.maxLength(600));
 const texts = (least: number, most: number) => v.pipe(v.array(text), v.minLength(least), v.maxLength(most));
 const log = v.pipe(
 	v.unknown(),
