@@ -4,6 +4,7 @@ import type { RigSheet } from '../../shared/sheet/index.ts';
 import type { Check } from '../../sim/finder/index.ts';
 import { valueText } from '../../sim/fixture/index.ts';
 import type { Rig, Unit } from '../../sim/rig/index.ts';
+import { colourText } from './colour.ts';
 import { type Facts, fill } from './fill.ts';
 import { settingTitle, settingValueText } from './settings.ts';
 import { sheetFacts } from './sheetFacts.ts';
@@ -30,7 +31,7 @@ function unitFacts(meant: Rig, unit: Unit): Facts {
 	const talker = meant.gear.receptions.get(unit.placed.id)?.talker ?? null;
 	return {
 		// what a bar's cells add up to is a colour that nobody sees
-		colour: isEven && whole.brightness > 0 ? whole.words : null,
+		colour: isEven && whole.brightness > 0 ? colourText(whole.words) : null,
 		// without the desk, only what hangs on the desk loses its data
 		loss: talker?.kind === 'desk' ? unit.state.context.settings.loss : null,
 		source: talker?.port ?? null,

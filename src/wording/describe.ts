@@ -1,5 +1,6 @@
 import { fixtureLine, lamps as lampWords, light as lightWords, warnings } from '#words/rig/index.ts';
 import { askedOf, type Rig, type Sight } from '../../sim/rig/index.ts';
+import { colourText } from './colour.ts';
 import { fill, sentence } from './fill.ts';
 import { plainKinds } from './kinds.ts';
 import { fixtureName } from './names.ts';
@@ -48,7 +49,7 @@ export function coloursText({ cells, whole }: Light): string {
 }
 
 function cellText(cell: Cell, cells: readonly number[] | null = null): string {
-	const facts = { colour: cell.words, how: plainKinds.bright(cell.strength * 100), cells };
+	const facts = { colour: colourText(cell.words), how: plainKinds.bright(cell.strength * 100), cells };
 	if (isDark(cell)) return cells ? fill(lightWords.cellsDark, facts, plainKinds) : lightWords.dark;
 	return fill(cells ? lightWords.cells : lightWords.lit, facts, plainKinds);
 }

@@ -3,6 +3,7 @@ import { locale } from '#words/locale/index.ts';
 import { answers, rigParts } from '#words/papers/index.ts';
 import { sockets } from '#words/rig/index.ts';
 import type { Key, SettingKey } from '../../shared/profile/index.ts';
+import { colourText } from './colour.ts';
 import { type Facts, fill, type Kinds } from './fill.ts';
 import { plainKinds } from './kinds.ts';
 import { cableName } from './names.ts';
@@ -67,6 +68,7 @@ export const rigPaperKinds: Kinds = {
 	port: socketText,
 	cable: cableName,
 	output: outputName,
+	colour: colourText,
 	settingTitle: (key: SettingKey) => settingTitle(key),
 	frame: frameText,
 	reading: (flat: Flat) =>

@@ -5,13 +5,13 @@ export const OPEN = '⟦';
 export const CLOSE = '⟧';
 
 /** Properties whose values are ids, addresses, names of files or what a template is picked by: no words. */
-const NO_WORDS: readonly string[] = ['id', 'spot', 'see', 'seen', 'under', 'rig', 'fileName', 'asideName', 'file'];
+const NO_WORDS: readonly string[] = ['id', 'spot', 'seen', 'rig', 'fileName', 'asideName', 'file'];
+/** Properties whose lists are ids or addresses. */
+const ID_LISTS: readonly string[] = ['see', 'under', 'lessons', 'cautions'];
 /** The same, in one file only. */
 const NO_WORDS_IN: Readonly<Record<string, readonly string[]>> = {
 	'lessons/plans.ts': ['rows'],
-	'lessons/course.ts': ['lessons'],
 	'lessons/reckon.ts': ['value'],
-	'fixtures/fixtures.ts': ['cautions'],
 	'glossary/light.ts': ['from'],
 	'glossary/line.ts': ['from'],
 	'glossary/panel.ts': ['from'],
@@ -20,7 +20,7 @@ const NO_WORDS_IN: Readonly<Record<string, readonly string[]>> = {
 	'glossary/slots.ts': ['from'],
 };
 /** Constants that are lists of permanent ids. */
-const ID_LISTS: readonly string[] = ['SPOTS', 'PART_IDS', 'cautionIds'];
+const ID_CONSTANTS: readonly string[] = ['SPOTS', 'PART_IDS', 'cautionIds'];
 
 const WORD = /\p{L}[\p{L}\p{M}’'-]*/gu;
 
@@ -53,10 +53,12 @@ export function bracketedSource(source: string, file: string): string {
 		if (ts.isInterfaceDeclaration(node) || ts.isTypeAliasDeclaration(node)) return;
 		if (ts.isPropertyAssignment(node)) {
 			const name = ts.isComputedPropertyName(node.name) ? '' : node.name.text;
-			if (!skipped.includes(name) && !/href$/i.test(name) && !isCondition(node, name)) visit(node.initializer);
+			const isIds = ID_LISTS.includes(name) && ts.isArrayLiteralExpression(node.initializer);
+			if (!skipped.includes(name) && !isIds && !/href$/i.test(name) && !isCondition(node, name))
+				visit(node.initializer);
 			return;
 		}
-		if (ts.isVariableDeclaration(node) && ID_LISTS.includes(node.name.getText(tree))) return;
+		if (ts.isVariableDeclaration(node) && ID_CONSTANTS.includes(node.name.getText(tree))) return;
 		// compared, not said
 		if (ts.isBinaryExpression(node) && /^[!=]==$/.test(node.operatorToken.getText(tree))) return;
 		if (ts.isElementAccessExpression(node)) return visit(node.expression);

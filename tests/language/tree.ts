@@ -15,11 +15,36 @@ const TAG = 'ja-x-zz';
 /** What a build is made of, but for the words. */
 const PARTS = ['shared', 'sim', 'src', 'astro.config.mjs', 'tsconfig.json', 'package-lock.json'];
 
+/** What a maker printed on a fixture and a crew called their gear is nobody's to translate: circled letters tell it from words. */
+const CIRCLED = `const NAMES = ['name', 'title', 'about', 'label', 'ask'];
+const letter = (it: string) => String.fromCharCode(it.charCodeAt(0) + (it < 'a' ? 0x24b6 - 65 : 0x24d0 - 97));
+export function circled<T>(given: T, key = ''): T {
+	if (typeof given === 'string') return (NAMES.includes(key) ? given.replace(/[A-Za-z]/g, letter) : given) as T;
+	if (Array.isArray(given)) return given.map((each) => circled(each, key)) as T;
+	if (typeof given !== 'object' || given === null) return given;
+	return Object.fromEntries(Object.entries(given).map(([name, held]) => [name, circled(held, name)])) as T;
+}
+`;
+
 /** Writes the tree of the made-up language: the site's own, with no English in it, and the one row that picks the language. */
 export function writeMadeUpTree(): void {
 	mkdirSync(madeUpTree, { recursive: true });
 	for (const part of [...PARTS, 'content']) rmSync(path.join(madeUpTree, part), { recursive: true, force: true });
 	for (const part of PARTS) cpSync(path.join(root, part), path.join(madeUpTree, part), { recursive: true });
+	for (const folder of ['shared/profile/bundled', 'shared/sheet/bundled/rigs'])
+		for (const file of readdirSync(path.join(madeUpTree, folder))) {
+			const at = path.join(madeUpTree, folder, file);
+			const up = path.posix.relative(folder, 'shared');
+			const text = readFileSync(at, 'utf8');
+			const [, name] = /^export const (\w+): (?:Profile|RigSheet) =/m.exec(text) ?? [];
+			if (name === undefined) continue;
+			const given = text.replace(`export const ${name}:`, 'const given:');
+			writeFileSync(
+				at,
+				`import { circled } from '${up}/circled.ts';\n${given}\nexport const ${name} = circled(given);\n`,
+			);
+		}
+	writeFileSync(path.join(madeUpTree, 'shared/circled.ts'), CIRCLED);
 	const pack = JSON.parse(readFileSync(path.join(root, 'package.json'), 'utf8')) as { imports: Record<string, string> };
 	pack.imports['#words/*'] = `./content/${FOLDER}/*`;
 	writeFileSync(path.join(madeUpTree, 'package.json'), JSON.stringify(pack, null, '\t'));
@@ -34,7 +59,8 @@ export function writeMadeUpTree(): void {
 }
 
 function madeUp(text: string, file: string): string {
-	if (file === 'locale/index.ts') return text.replace("tag: 'en-GB'", `tag: '${TAG}'`).replace("folder: 'en'", `folder: '${FOLDER}'`);
+	if (file === 'locale/index.ts')
+		return text.replace("tag: 'en-GB'", `tag: '${TAG}'`).replace("folder: 'en'", `folder: '${FOLDER}'`);
 	return file.endsWith('.mdx') ? bracketedMdx(text) : bracketedSource(text, file);
 }
 

@@ -52,18 +52,18 @@ export const rigQuestions: Readonly<Record<string, QuestionSays>> = {
 		why: 'A fixture takes its slots in turn from its start address, and a function slot can decide over the colours.',
 		labels: {
 			'look-dark': 'Nothing: it stays dark',
-			'look-lit': '{colour}{percent as bright}[, flashing {rate as rate}]',
+			'look-lit': '{colour as colour}{percent as bright}[, flashing {rate as rate}]',
 			'look-cells': [
 				{
 					when: { colour: null },
-					says: '{cells?Cell|Cells} {cells as numbers} dark, {otherCells?cell|cells} {otherCells as numbers} {otherColour}{otherPercent as bright}[, flashing {rate as rate}]',
+					says: '{cells?Cell|Cells} {cells as numbers} dark, {otherCells?cell|cells} {otherCells as numbers} {otherColour as colour}{otherPercent as bright}[, flashing {rate as rate}]',
 				},
 				{
 					when: { otherColour: null },
-					says: '{cells?Cell|Cells} {cells as numbers} {colour}{percent as bright}, {otherCells?cell|cells} {otherCells as numbers} dark[, flashing {rate as rate}]',
+					says: '{cells?Cell|Cells} {cells as numbers} {colour as colour}{percent as bright}, {otherCells?cell|cells} {otherCells as numbers} dark[, flashing {rate as rate}]',
 				},
 				{
-					says: '{cells?Cell|Cells} {cells as numbers} {colour}{percent as bright}, {otherCells?cell|cells} {otherCells as numbers} {otherColour}{otherPercent as bright}[, flashing {rate as rate}]',
+					says: '{cells?Cell|Cells} {cells as numbers} {colour as colour}{percent as bright}, {otherCells?cell|cells} {otherCells as numbers} {otherColour as colour}{otherPercent as bright}[, flashing {rate as rate}]',
 				},
 			],
 			'look-programme': 'It runs “{name}”: {does as does}',

@@ -9,6 +9,7 @@
  *
  * A fact at the start of a sentence gets its capital by itself.
  */
+export { colourNames, colourWith } from './colours.ts';
 export { cableChanges, events, settingChange } from './events.ts';
 export {
 	amounts,
