@@ -61,7 +61,10 @@ export function bracketedSource(source: string, file: string): string {
 		if (ts.isVariableDeclaration(node) && ID_CONSTANTS.includes(node.name.getText(tree))) return;
 		// compared, not said
 		if (ts.isBinaryExpression(node) && /^[!=]==$/.test(node.operatorToken.getText(tree))) return;
-		if (ts.isElementAccessExpression(node)) return visit(node.expression);
+		if (ts.isElementAccessExpression(node)) {
+			visit(node.expression);
+			return;
+		}
 		if (ts.isStringLiteral(node) || ts.isNoSubstitutionTemplateLiteral(node)) {
 			if (!isAddress(node.text)) change(node, JSON.stringify(bracketedTemplate(node.text)));
 			return;
