@@ -18,7 +18,7 @@ const ON_PANELS: readonly string[] = [
 	'Lost',
 ];
 /** What a drill or a paper that is made from a seed calls its gear: it is stored and handed on, and so the same in any language. */
-const MADE_NAMES = /\b(?:[Ww]ash|[Bb]ar|[Ff]loor) \d+\b|\bDesk\b(?=,)/g;
+const MADE_NAMES = /\b(?:[Ww]ash|[Bb]ar|[Ff]loor) \d+\b|\bdesk [ab](?= |$)|^\s*Desk\s*$|\bDesk\b(?=,)/g;
 
 /**
  * Words of a text that the made-up language did not give. Single letters are outputs and units, pairs of A to F are hexadecimal, and

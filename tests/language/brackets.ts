@@ -5,12 +5,13 @@ export const OPEN = '⟦';
 export const CLOSE = '⟧';
 
 /** Properties whose values are ids, addresses, names of files or what a template is picked by: no words. */
-const NO_WORDS: readonly string[] = ['id', 'spot', 'seen', 'rig', 'fileName', 'asideName', 'file'];
+const NO_WORDS: readonly string[] = ['id', 'spot', 'seen', 'fileName', 'asideName'];
 /** Properties whose lists are ids or addresses. */
 const ID_LISTS: readonly string[] = ['see', 'under', 'lessons', 'cautions'];
 /** The same, in one file only. */
 const NO_WORDS_IN: Readonly<Record<string, readonly string[]>> = {
 	'lessons/plans.ts': ['rows'],
+	'lessons/cases.ts': ['rig'],
 	'lessons/reckon.ts': ['value'],
 	'glossary/light.ts': ['from'],
 	'glossary/line.ts': ['from'],

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { expect, type Page, test } from '@playwright/test';
+import { benchWords, whyWords } from '#words/bench/index.ts';
 import { keyNames } from '#words/rig/index.ts';
 import { type PaperRecipeInput, readRecipe, setPaper } from '../../shared/paper/index.ts';
 import { makeDrill, shortestWay } from '../../sim/drill/index.ts';
@@ -85,12 +86,16 @@ test('the bench at work: every drawer, a press, why, laid out anew, and what a b
 	await tab.locator('.card-why').first().click();
 	await expect(tab.locator('.trail, [role="dialog"], dialog').first()).toBeVisible();
 	await clean(tab, 'the bench with its why');
-	await tab.keyboard.press('Escape');
-	for (const way of await tab.locator('.bench-bar button').all()) {
-		if (await way.isDisabled()) continue;
-		await way.click();
-		await clean(tab, 'the bench with a dialog of its bar');
-		await tab.keyboard.press('Escape');
+	await tab
+		.getByRole('button', { name: bracketed(whyWords.close), exact: true })
+		.first()
+		.click();
+	for (const words of [benchWords.layOut, benchWords.share]) {
+		await tab.getByRole('button', { name: bracketed(words), exact: true }).click();
+		await expect(tab.getByRole('dialog')).toBeVisible();
+		await clean(tab, `the bench, ${words}`);
+		await tab.getByRole('dialog').getByRole('button').last().click();
+		await expect(tab.getByRole('dialog')).toHaveCount(0);
 	}
 	await tab.goto(`${site.origin}/#`);
 	await tab.goto(`${site.origin}/bench/#rig=1.AAAA`);
@@ -154,9 +159,7 @@ test('a paper: built, printed with its key, sat with an answer wrong, and marked
 	await tab.locator('.sit-review .button-main').click();
 	await expect(tab.locator('.sit-score-big')).toBeVisible();
 	await clean(tab, 'a paper handed in');
-	await tab.goto(
-		`${site.origin}/papers/${new URL(await tab.locator('.sit input[readonly]').first().inputValue()).hash}`,
-	);
+	await tab.goto(`${site.origin}/papers/${new URL(await tab.locator('.papers-link').first().inputValue()).hash}`);
 	await expect(tab.locator('.class-table tbody tr')).toHaveCount(1);
 	await expect(tab.locator('.learn')).toBeVisible();
 	await clean(tab, 'the trainer’s page with a result');
@@ -217,7 +220,7 @@ test('a lesson at work, its questions, the review after it, and the search', asy
 	await tab.goto(`${site.origin}/review/`);
 	await clean(tab, 'the review');
 	await tab.goto(`${site.origin}/search/`);
-	for (const query of ['terminator', 'flicker cable', 'zzzz']) {
+	for (const query of ['terminator', 'flicker cable', '98765']) {
 		await tab.locator('input[type="search"]').fill(query);
 		await tab.waitForTimeout(500);
 		await clean(tab, `looking up ${query}`);
