@@ -16,6 +16,7 @@ describe('the made-up language', () => {
 			"const DATA = 'Out';",
 			"export const SPOTS = ['wall'] as const;",
 			"export const x = { id: 'one', href: '/a/', see: ['b'], when: 'Now', all: [{ when: { is: 'on' }, says: 'On \\u2212' }] };",
+			// biome-ignore lint/suspicious/noTemplateCurlyInString: it is source that is read
 			'export const y = (n: number) => `${n === 1 ? `${n} bit` : "no"} left`;',
 		].join('\n');
 		expect(bracketedSource(source, 'x/x.ts').split('\n')).toEqual([
@@ -23,6 +24,7 @@ describe('the made-up language', () => {
 			'const DATA = "⟦Out⟧";',
 			"export const SPOTS = ['wall'] as const;",
 			"export const x = { id: 'one', href: '/a/', see: ['b'], when: \"⟦Now⟧\", says: [{ when: { is: 'on' }, says: \"⟦On⟧ −\" }] };",
+			// biome-ignore lint/suspicious/noTemplateCurlyInString: it is source that is read
 			'export const y = (n: number) => `${n === 1 ? `${n} ⟦bit⟧` : "⟦no⟧"} ⟦left⟧`;',
 		]);
 	});

@@ -1,8 +1,8 @@
 import ts from 'typescript';
 
 /** What stands before and after every word of the made-up language. */
-export const OPEN = '⟦';
-export const CLOSE = '⟧';
+const OPEN = '⟦';
+const CLOSE = '⟧';
 
 /** Properties whose values are ids, addresses, names of files or what a template is picked by: no words. */
 const NO_WORDS: readonly string[] = ['id', 'spot', 'seen', 'fileName', 'asideName'];
