@@ -23,7 +23,7 @@ describe('the made-up language', () => {
 			"import { a } from './a.ts';",
 			'const DATA = "⟦Out⟧";',
 			"export const SPOTS = ['wall'] as const;",
-			"export const x = { id: 'one', href: '/a/', see: ['b'], when: \"⟦Now⟧\", says: [{ when: { is: 'on' }, says: \"⟦On⟧ −\" }] };",
+			"export const x = { id: 'one', href: '/a/', see: ['b'], when: \"⟦Now⟧\", all: [{ when: { is: 'on' }, says: \"⟦On⟧ −\" }] };",
 			// biome-ignore lint/suspicious/noTemplateCurlyInString: it is source that is read
 			'export const y = (n: number) => `${n === 1 ? `${n} ⟦bit⟧` : "⟦no⟧"} ⟦left⟧`;',
 		]);
