@@ -1,16 +1,17 @@
 import ts from 'typescript';
 
 /** What stands before and after every word of the made-up language. */
-export const OPEN = '⟦';
-export const CLOSE = '⟧';
+const OPEN = '⟦';
+const CLOSE = '⟧';
 
 /** Properties whose values are ids, addresses, names of files or what a template is picked by: no words. */
-const NO_WORDS: readonly string[] = ['id', 'spot', 'seen', 'rig', 'fileName', 'asideName', 'file'];
+const NO_WORDS: readonly string[] = ['id', 'spot', 'seen', 'fileName', 'asideName'];
 /** Properties whose lists are ids or addresses. */
 const ID_LISTS: readonly string[] = ['see', 'under', 'lessons', 'cautions'];
 /** The same, in one file only. */
 const NO_WORDS_IN: Readonly<Record<string, readonly string[]>> = {
 	'lessons/plans.ts': ['rows'],
+	'lessons/cases.ts': ['rig'],
 	'lessons/reckon.ts': ['value'],
 	'glossary/light.ts': ['from'],
 	'glossary/line.ts': ['from'],
@@ -61,7 +62,10 @@ export function bracketedSource(source: string, file: string): string {
 		if (ts.isVariableDeclaration(node) && ID_CONSTANTS.includes(node.name.getText(tree))) return;
 		// compared, not said
 		if (ts.isBinaryExpression(node) && /^[!=]==$/.test(node.operatorToken.getText(tree))) return;
-		if (ts.isElementAccessExpression(node)) return visit(node.expression);
+		if (ts.isElementAccessExpression(node)) {
+			visit(node.expression);
+			return;
+		}
 		if (ts.isStringLiteral(node) || ts.isNoSubstitutionTemplateLiteral(node)) {
 			if (!isAddress(node.text)) change(node, JSON.stringify(bracketedTemplate(node.text)));
 			return;

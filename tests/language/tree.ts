@@ -1,12 +1,20 @@
-import { cpSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { createHash } from 'node:crypto';
+import { cpSync, mkdirSync, readdirSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { bracketedMdx, bracketedSource } from './brackets.ts';
 
 const root = fileURLToPath(new URL('../../', import.meta.url));
 
-/** Where the site of the made-up language is built: a tree of its own, kept between runs, so that only a change builds it again. */
-export const madeUpTree: string = fileURLToPath(new URL('../.out/language/', import.meta.url));
+/**
+ * Where the site of the made-up language is built: outside of the house, so that nothing here takes it for a part of itself, and
+ * kept between runs, so that only a change builds it again.
+ */
+export const madeUpTree: string = path.join(
+	tmpdir(),
+	`prep-bay-language-${createHash('sha256').update(root).digest('hex').slice(0, 12)}`,
+);
 
 /** Its folder of `content/`, and the tag that dates and numbers go by: one that writes neither with letters. */
 const FOLDER = 'zz';
@@ -28,7 +36,13 @@ export function circled<T>(given: T, key = ''): T {
 
 /** Writes the tree of the made-up language: the site's own, with no English in it, and the one row that picks the language. */
 export function writeMadeUpTree(): void {
-	mkdirSync(madeUpTree, { recursive: true });
+	const packages = path.join(madeUpTree, 'node_modules');
+	mkdirSync(packages, { recursive: true });
+	const there = new Set(readdirSync(packages));
+	// one by one: what a build keeps among its packages is its own
+	for (const name of readdirSync(path.join(root, 'node_modules')))
+		if (!name.startsWith('.') && !there.has(name))
+			symlinkSync(path.join(root, 'node_modules', name), path.join(packages, name), 'junction');
 	for (const part of [...PARTS, 'content']) rmSync(path.join(madeUpTree, part), { recursive: true, force: true });
 	for (const part of PARTS) cpSync(path.join(root, part), path.join(madeUpTree, part), { recursive: true });
 	for (const folder of ['shared/profile/bundled', 'shared/sheet/bundled/rigs'])

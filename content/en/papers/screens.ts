@@ -133,6 +133,16 @@ export const sitWords = {
 	},
 	number: (least: string, most: string) => `A whole number from ${least} to ${most}.`,
 	numberHex: (least: string, most: string) => `In hex, from ${least} to ${most}.`,
+	/** Beside the box, by what is asked for. */
+	numberUnits: {
+		value: 'value',
+		percent: 'percent',
+		slot: 'slot',
+		address: 'address',
+		slots: 'slots',
+		fixtures: 'fixtures',
+		word: 'word',
+	},
 	numberLabel: 'Your answer',
 	numberWrong: {
 		10: 'That is no whole number. Type digits alone, such as 128.',

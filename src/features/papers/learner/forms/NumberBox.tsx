@@ -31,7 +31,7 @@ export function NumberBox({ ask, value, disabled, onChange }: Props): JSX.Elemen
 				label={sitWords.numberLabel}
 				hint={base === 10 ? sitWords.number(from, to) : sitWords.numberHex(from, to)}
 				error={error}
-				unit={unit}
+				unit={(sitWords.numberUnits as Readonly<Record<string, string>>)[unit] ?? unit}
 				size={6}
 				maxLength={12}
 				inputMode={base === 10 ? 'numeric' : 'text'}
