@@ -1,8 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { bundledRig, type RIG_IDS } from '../../../shared/sheet/index.ts';
+import type { PlacedFault } from '../../../sim/event/index.ts';
 import { placedFaults } from '../../../sim/fault/index.ts';
 import { COMPLAINT_KINDS, COMPLAINTS, type ComplaintKind, canComplain } from '../../../sim/finder/complaints.ts';
 import { faultyWitness } from '../../../sim/finder/index.ts';
+import { candidatesFor } from '../../../sim/finder/table.ts';
 import { meantWitness } from '../../../sim/finder/witness.ts';
 
 // Symptom: with what counts as 'the wrong colour' turned round, every test stayed green: whoever made the complaint also said which faults
@@ -78,11 +80,14 @@ const placeOf = (place: string, fixture: string): string =>
 		? ''
 		: `@${place.replace(/cable-\d|wash-\d|bar-\d|old-\d/, (found) => found.split('-')[0] ?? '')}`;
 
+const textOf = ({ fault, place, detail }: PlacedFault, fixture: string): string =>
+	`${fault}${detail ? `:${detail}` : ''}${placeOf(place, fixture)}`;
+
 function shown({ rig, fixture }: Scene): Map<ComplaintKind, string[]> {
 	const sheet = bundledRig(rig);
 	const meant = meantWitness(sheet);
 	const witnesses = placedFaults(sheet).map(({ placed }) => ({
-		text: `${placed.fault}${placed.detail ? `:${placed.detail}` : ''}${placeOf(placed.place, fixture)}`,
+		text: textOf(placed, fixture),
 		witness: faultyWitness(meant, [placed]),
 	}));
 	return new Map(
@@ -105,6 +110,16 @@ describe.each(SCENES)('$fixture of $rig', (scene) => {
 
 	test('can have these complaints and no others', () => {
 		expect([...found.keys()]).toEqual(lines.map(([kind]) => kind));
+	});
+
+	// the finder asks one of the rigs that are alike in what decides a complaint; here each was asked
+	const deciding = ['follower-silent', 'follower-differs', 'dead-beyond', 'answers-anothers', 'two-move'] as const;
+	test.each(deciding.filter((kind) => found.has(kind)))('%s: the finder suspects those very ones', (kind) => {
+		const sheet = bundledRig(scene.rig);
+		const suspects = candidatesFor(sheet, meantWitness(sheet), { kind, fixture: scene.fixture })
+			.filter(({ came }) => came !== 'warm')
+			.flatMap(({ faults }) => faults.map((placed) => textOf(placed, scene.fixture)));
+		expect([...new Set(suspects)]).toEqual(found.get(kind));
 	});
 
 	test.each(lines)('%s', (kind, faults) => {
