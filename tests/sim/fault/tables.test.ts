@@ -93,6 +93,16 @@ describe('a fault', () => {
 		);
 		expect(hears(sound ?? '')).toEqual(['hearing-nothing deaf 2', 'microphone-dead undefined 1']);
 		expect(hears(fade ?? '')).toEqual(['microphone-dead undefined 1']);
+		const listening = {
+			...bundledRig('one-wash'),
+			fixtures: [{ ...fixture, settings: { ...fixture.settings, work: 'programme', programme: sound ?? '' } }],
+		} satisfies RigSheet;
+		expect(written(faultEvents(listening, { fault: 'hearing-nothing', place: 'wash-1', detail: 'deaf' }))).toBe(
+			'settings.become {wash-1,change:{hearing:0}}',
+		);
+		expect(written(faultEvents(listening, { fault: 'microphone-dead', place: 'wash-1' }))).toBe(
+			'condition.become {wash-1,change:{microphoneDead:true}}',
+		);
 	});
 
 	test.each([

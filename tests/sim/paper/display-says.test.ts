@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { Item, Say } from '../../../shared/paper/index.ts';
 import type { DipPanel, KeyedPanel, LeafItem, MenuItem, Profile } from '../../../shared/profile/index.ts';
+import { bundledProfile } from '../../../shared/profile/index.ts';
+import { hasFields } from '../../../sim/paper/switches.ts';
 import { runs } from '../../runs.ts';
 import { freshRig, itemsOf, profileOf, table } from './items.ts';
 
@@ -104,4 +106,16 @@ describe('what the panel says', () => {
 		});
 		expect(wrong.slice(0, 3)).toEqual([]);
 	});
+});
+
+it.each([
+	[3, false],
+	[4, true],
+	[5, true],
+])('switches that give one of %i choices at most are asked about: %s', (most, asked) => {
+	const cobble = bundledProfile('cobble') as Profile;
+	const { fields, ...panel } = cobble.panel as DipPanel;
+	const cut = fields.map((field) => ({ ...field, choices: field.choices.slice(0, most) }));
+	expect(hasFields({ ...cobble, panel: { ...panel, fields: cut } })).toBe(asked);
+	expect(hasFields(bundledProfile('tallow-6') as Profile)).toBe(false);
 });
