@@ -211,7 +211,7 @@ interface Meant {
 const GATE = 10;
 
 /** Whether its switches say more than an address. */
-const hasFields = ({ panel }: Profile): boolean =>
+export const hasFields = ({ panel }: Profile): boolean =>
 	panel.kind === 'dip' && panel.fields.some(({ choices }) => choices.length > 3);
 
 /** Which switches are up for what one field says, or two, or all. Easy, middle and hard. */

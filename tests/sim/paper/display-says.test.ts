@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Item, Say } from '../../../shared/paper/index.ts';
 import type { DipPanel, KeyedPanel, LeafItem, MenuItem, Profile } from '../../../shared/profile/index.ts';
 import { bundledProfile } from '../../../shared/profile/index.ts';
-import { hasFields } from '../../../sim/paper/switches.ts';
+import { hasFields } from '../../../sim/paper/kinds/display-says.ts';
 import { runs } from '../../runs.ts';
 import { freshRig, itemsOf, profileOf, table } from './items.ts';
 
