@@ -1,4 +1,4 @@
-import type { Choice, From0, Length, ListWanted, NoIndex, Shape, Span } from '../shared/error/index.ts';
+import type { From0, Length, NoIndex, NotAList, NotAmong, OutOfLimits, Shape } from '../shared/error/index.ts';
 
 /** Codes of the errors thrown in `sim/`, and the facts of each: see `shared/error/codes.ts`. */
 declare module '../shared/error/codes.ts' {
@@ -11,26 +11,26 @@ declare module '../shared/error/codes.ts' {
 			readonly detail: string;
 		};
 
-		'sequence.list': ListWanted<SequenceList> | { readonly expected: 'problem'; readonly found: string };
+		'sequence.list': NotAList<SequenceList> | { readonly expected: 'problem'; readonly found: string };
 		'sequence.lengths': Length<SequenceList | 'outcomes-of-suspects' | 'repair-seconds' | 'asked'>;
 		'sequence.suspects': { readonly trouble: 'no-suspects' };
-		'sequence.weight': Span<'weight'> | From0<'weight'>;
+		'sequence.weight': OutOfLimits<'weight'> | From0<'weight'>;
 		'sequence.weights':
 			| { readonly trouble: 'weights-sum'; readonly found: string }
 			| { readonly trouble: 'weight-below-0' };
-		'sequence.cost': Span<'wrong-end' | 'repair-seconds'> | From0<'cost'>;
+		'sequence.cost': OutOfLimits<'wrong-end' | 'repair-seconds'> | From0<'cost'>;
 		'sequence.outcomes':
 			| { readonly trouble: 'too-many-outcomes'; readonly check: number; readonly limit: number }
 			| { readonly expected: 'text-or-finite-number'; readonly found: string };
 		'sequence.refund': { readonly expected: 'refund'; readonly hi: number; readonly found: string };
-		'sequence.place': Span<'place'>;
+		'sequence.place': OutOfLimits<'place'>;
 		'sequence.walk': From0<'walk'>;
-		'sequence.error-rate': Span<'error-rate'>;
-		'sequence.answer': Span<'answer'>;
+		'sequence.error-rate': OutOfLimits<'error-rate'>;
+		'sequence.answer': OutOfLimits<'answer'>;
 		'sequence.contradiction': { readonly trouble: 'no-suspect-fits' };
 		'sequence.order': { readonly expected: 'each-check-once'; readonly checks: number };
-		'sequence.policy': Choice;
-		'sequence.limit': Span<'limit'>;
+		'sequence.policy': NotAmong;
+		'sequence.limit': OutOfLimits<'limit'>;
 		'sequence.exact-size':
 			| { readonly trouble: 'too-many-suspects'; readonly limit: number; readonly suspects: number }
 			| { readonly trouble: 'not-through'; readonly tries: number };
@@ -90,9 +90,9 @@ declare module '../shared/error/codes.ts' {
 			| { readonly expected: 'complaint'; readonly known: readonly string[]; readonly found: string }
 			| { readonly trouble: 'not-meant-to'; readonly fixture: string; readonly kind: string };
 		'finder.check': { readonly trouble: 'no-such-check'; readonly found: string };
-		'finder.outcome': Choice & { readonly check: string };
+		'finder.outcome': NotAmong & { readonly check: string };
 
-		'drill.kind': Choice;
+		'drill.kind': NotAmong;
 		'drill.shape': Shape;
 		'drill.fixture': { readonly trouble: 'no-such-fixture'; readonly id: string };
 		'drill.hands': { readonly trouble: 'not-in-hand'; readonly hands: readonly string[]; readonly type: string };

@@ -102,7 +102,7 @@ export function nthAddress(first: number, footprint: number, n: number): number 
 }
 
 /** A row of start addresses, and where it ends early. */
-export type Row = {
+export type AddressRow = {
 	/** The start addresses of the fixtures that fit, in the order of their footprints. */
 	readonly starts: readonly number[];
 	/** The index of the first footprint that runs past 512, and with it all after it; null when all fit. */
@@ -113,7 +113,7 @@ export type Row = {
  * Start addresses for fixtures of these footprints, back to back from `first`, in one universe.
  * @throws InputError `address.range`, `footprint.range` (with the footprint's place as its path).
  */
-export function backToBack(first: number, footprints: readonly number[]): Row {
+export function backToBack(first: number, footprints: readonly number[]): AddressRow {
 	let next = requireAddress(first, 'first');
 	footprints.forEach((footprint, i) => {
 		requireFootprint(footprint, `footprints[${i}]`);
@@ -131,7 +131,7 @@ export function backToBack(first: number, footprints: readonly number[]): Row {
 export const LAST_UNIVERSE = 63999;
 
 /** One slot of one universe: universe 1 to 63999, slot 1 to 512. */
-export type Spot = { readonly universe: number; readonly slot: number };
+export type UniverseSlot = { readonly universe: number; readonly slot: number };
 
 /** Hands a universe number back if it is one: a whole number from 1 to 63999. Throws `universe.range`. */
 export function requireUniverse(universe: number, path = 'universe'): number {
@@ -151,7 +151,7 @@ export function toAbsolute(universe: number, slot: number): number {
  * The universe and slot of a number counted through all universes (1 to 32767488): 513 is universe 2 slot 1.
  * @throws InputError `absolute.range`.
  */
-export function fromAbsolute(absolute: number): Spot {
+export function fromAbsolute(absolute: number): UniverseSlot {
 	requireWhole(absolute, {
 		lo: 1,
 		hi: LAST_UNIVERSE * LAST_SLOT,
@@ -168,7 +168,7 @@ export function fromAbsolute(absolute: number): Spot {
  * does not fit: a fixture never lies across two universes.
  * @throws InputError `universe.range` (also when the universes run out), `address.range`, `footprint.range`.
  */
-export function spread(from: Spot, footprints: readonly number[]): Spot[] {
+export function spread(from: UniverseSlot, footprints: readonly number[]): UniverseSlot[] {
 	let universe = requireUniverse(from.universe, 'from.universe');
 	let slot = requireAddress(from.slot, 'from.slot', 'slot');
 	return footprints.map((footprint, i) => {

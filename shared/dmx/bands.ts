@@ -2,22 +2,22 @@ import { type BandTrouble, InputError } from '../error/index.ts';
 import { requireFraction, requireLevel, TOP_LEVEL } from './level.ts';
 
 /** A stretch of a slot's values that does one thing: `from` to `to`, both included, within 0 to 255. */
-export type Band = { readonly from: number; readonly to: number };
+export type ValueBand = { readonly from: number; readonly to: number };
 
 /** The band a level (0 to 255) is in, the earliest if several are; undefined if none is. Throws `level.range`. */
-export function bandOf<B extends Band>(bands: readonly B[], level: number): B | undefined {
+export function bandOf<B extends ValueBand>(bands: readonly B[], level: number): B | undefined {
 	requireLevel(level);
 	return bands.find((band) => band.from <= level && level <= band.to);
 }
 
 /** How many values a band has: to − from + 1. Throws `band.range`. */
-export function widthOf(band: Band): number {
+export function widthOf(band: ValueBand): number {
 	requireBand(band);
 	return band.to - band.from + 1;
 }
 
 /** All values of a band, rising. Throws `band.range`. */
-export function valuesOf(band: Band): number[] {
+export function valuesOf(band: ValueBand): number[] {
 	return Array.from({ length: widthOf(band) }, (_, i) => band.from + i);
 }
 
@@ -25,7 +25,7 @@ export function valuesOf(band: Band): number[] {
  * The middle value of a band: (from + to) / 2, and of two middles the lower one: of 8 to 15 it is 11.
  * The safest value to type, for it stays in the band whichever way a desk rounds. Throws `band.range`.
  */
-export function middleOf(band: Band): number {
+export function middleOf(band: ValueBand): number {
 	requireBand(band);
 	return Math.floor((band.from + band.to) / 2);
 }
@@ -35,7 +35,7 @@ export function middleOf(band: Band): number {
  * This is what a speed or rate band is read by.
  * @throws InputError `band.range`, `level.range`, `band.outside` when the level is not in the band.
  */
-export function positionInBand(band: Band, level: number): number {
+export function positionInBand(band: ValueBand, level: number): number {
 	requireBand(band);
 	requireLevel(level);
 	if (level < band.from || level > band.to) {
@@ -48,12 +48,12 @@ export function positionInBand(band: Band, level: number): number {
  * The level nearest a position in a band (0 at `from`, 1 at `to`), half up; `positionInBand` the other way round.
  * @throws InputError `band.range`, `fraction.range`.
  */
-export function levelAt(band: Band, fraction: number): number {
+export function levelAt(band: ValueBand, fraction: number): number {
 	requireBand(band);
 	return band.from + Math.floor(requireFraction(fraction) * (band.to - band.from) + 0.5);
 }
 
-function requireBand(band: Band): void {
+function requireBand(band: ValueBand): void {
 	const whole = Number.isInteger(band.from) && Number.isInteger(band.to);
 	if (!whole || band.from < 0 || band.to > TOP_LEVEL || band.from > band.to) {
 		throw new InputError('band.range', 'band', { expected: 'band', from: band.from, to: band.to, hi: TOP_LEVEL });
@@ -94,7 +94,7 @@ const OWN = {
 } as const;
 
 /** Problems of one band by itself. */
-function ownProblems(band: Band, i: number): BandProblem[] {
+function ownProblems(band: ValueBand, i: number): BandProblem[] {
 	const { from, to } = band;
 	const at = (kind: keyof typeof OWN, lo: number, hi: number): BandProblem => ({
 		kind,
@@ -117,7 +117,7 @@ function ownProblems(band: Band, i: number): BandProblem[] {
  * Everything that is wrong with a slot's bands; an empty list when they cover 0 to 255 once each and in order.
  * Problems of single bands come first, then those of order, then gaps and overlaps by rising value. Never throws.
  */
-export function checkBands(bands: readonly Band[]): BandProblem[] {
+export function checkBands(bands: readonly ValueBand[]): BandProblem[] {
 	if (bands.length === 0) {
 		return [{ kind: 'none', index: 0, from: 0, to: TOP_LEVEL, facts: { trouble: 'no-bands' } }];
 	}

@@ -5,6 +5,7 @@
  * `InputError`. What it leaves out: anything electrical beyond a sum of loads, which is `sim/line`'s.
  */
 export {
+	type AddressRow,
 	backToBack,
 	fromAbsolute,
 	highestStart,
@@ -13,18 +14,16 @@ export {
 	LAST_UNIVERSE,
 	lastSlot,
 	nthAddress,
-	type Row,
 	requireAddress,
 	requireFootprint,
 	runsPast,
-	type Spot,
 	slotOf,
 	slotsPast,
 	spread,
 	toAbsolute,
+	type UniverseSlot,
 } from './address.ts';
 export {
-	type Band,
 	type BandProblem,
 	type BandProblemKind,
 	bandOf,
@@ -32,6 +31,7 @@ export {
 	levelAt,
 	middleOf,
 	positionInBand,
+	type ValueBand,
 	valuesOf,
 	widthOf,
 } from './bands.ts';
@@ -98,7 +98,7 @@ export {
 	type Overlap,
 	overlaps,
 	type Placement,
-	type Search,
+	type PlacementSearch,
 	slotsLeft,
 	slotsTaken,
 } from './placement.ts';

@@ -69,7 +69,7 @@ export function overlaps(placements: readonly NamedPlacement[]): Overlap[] {
 }
 
 /** Where to look for a free address. */
-export type Search = {
+export type PlacementSearch = {
 	/** 1 to 63999; 1 unless told. */
 	readonly universe?: number;
 	/** The lowest start address to take, 1 to 512; 1 unless told. */
@@ -81,7 +81,11 @@ export type Search = {
  * fits nowhere.
  * @throws InputError `universe.range`, `address.range`, `footprint.range`.
  */
-export function nextFreeAddress(taken: readonly Placement[], footprint: number, search: Search = {}): number | null {
+export function nextFreeAddress(
+	taken: readonly Placement[],
+	footprint: number,
+	search: PlacementSearch = {},
+): number | null {
 	requireFootprint(footprint);
 	const universe = requireUniverse(search.universe ?? 1);
 	let start = requireAddress(search.from ?? 1, 'from');

@@ -10,7 +10,7 @@
  * - `of`: which number, where it is one out of its limits
  */
 export interface ErrorFacts {
-	'level.range': Span<'level'> | Past<'level-past' | 'percent-past'>;
+	'level.range': OutOfLimits<'level'> | Past<'level-past' | 'percent-past'>;
 	'level.text':
 		| { readonly trouble: 'not-text' | 'not-whole' | 'looks-hexadecimal' | 'no-level'; readonly found: string }
 		| { readonly trouble: 'nothing-typed' };
@@ -20,21 +20,21 @@ export interface ErrorFacts {
 		readonly percent: number;
 		readonly right: number;
 	};
-	'percent.range': Span<'percent' | 'shown-percent'>;
-	'fraction.range': Span<'fraction'>;
-	'word.range': Span<'word'>;
-	'byte.range': Span<'byte'>;
-	'address.range': Span<'start-address' | 'slot'>;
-	'footprint.range': Span<'footprint'>;
-	'slot.range': Span<'fixture-slot'>;
-	'slots.range': Span<'data-slots' | 'levels'>;
-	'count.range': Span<'place-in-row'>;
-	'universe.range': Span<'universe'>;
-	'absolute.range': Span<'absolute-address'>;
-	'pin.range': Span<'pin'>;
-	'load.range': Span<'unit-load' | 'unit-loads'>;
-	'terminator.range': Span<'terminators'>;
-	'timing.range': Span<'break' | 'mark-after-break' | 'between-slots' | 'before-break'>;
+	'percent.range': OutOfLimits<'percent' | 'shown-percent'>;
+	'fraction.range': OutOfLimits<'fraction'>;
+	'word.range': OutOfLimits<'word'>;
+	'byte.range': OutOfLimits<'byte'>;
+	'address.range': OutOfLimits<'start-address' | 'slot'>;
+	'footprint.range': OutOfLimits<'footprint'>;
+	'slot.range': OutOfLimits<'fixture-slot'>;
+	'slots.range': OutOfLimits<'data-slots' | 'levels'>;
+	'count.range': OutOfLimits<'place-in-row'>;
+	'universe.range': OutOfLimits<'universe'>;
+	'absolute.range': OutOfLimits<'absolute-address'>;
+	'pin.range': OutOfLimits<'pin'>;
+	'load.range': OutOfLimits<'unit-load' | 'unit-loads'>;
+	'terminator.range': OutOfLimits<'terminators'>;
+	'timing.range': OutOfLimits<'break' | 'mark-after-break' | 'between-slots' | 'before-break'>;
 	'address.past-end':
 		| {
 				readonly trouble: 'slot-past-end';
@@ -61,11 +61,11 @@ export interface ErrorFacts {
 	};
 	'dip.count': Length<'switches'>;
 	'dip.unreachable': { readonly trouble: 'past-the-switches'; readonly address: number; readonly highest: number };
-	'dip.switch': Span<'address-switch'>;
+	'dip.switch': OutOfLimits<'address-switch'>;
 	'id.twice': Twice;
 
 	'optics.range':
-		| Span<'intensity' | 'axis-angle' | 'spacing' | 'diameter' | 'uniformity' | 'tilt' | 'incidence'>
+		| OutOfLimits<'intensity' | 'axis-angle' | 'spacing' | 'diameter' | 'uniformity' | 'tilt' | 'incidence'>
 		| Over0<'throw' | 'distance' | 'beam-angle'>
 		| Below<'beam-angle'>
 		| { readonly expected: 'beam'; readonly lumens: string; readonly degrees: string }
@@ -73,13 +73,13 @@ export interface ErrorFacts {
 		| { readonly expected: 'illuminances' }
 		| { readonly expected: 'spacing'; readonly metres: number; readonly lo: number; readonly found: string };
 	'power.range':
-		| Span<Share | 'output'>
+		| OutOfLimits<Share | 'output'>
 		| Over0<Share | 'voltage' | 'ampere-hours' | 'watts' | 'charging-watts' | 'amperes'>
 		| From0<'watt-hours' | 'watts' | 'hours'>;
-	'power.emitter': Choice & { readonly profile: string };
+	'power.emitter': NotAmong & { readonly profile: string };
 
 	'random.whole': { readonly expected: 'whole-number'; readonly found: string };
-	'random.seed': Span<'seed'>;
+	'random.seed': OutOfLimits<'seed'>;
 	'random.int': {
 		readonly expected: 'two-whole-numbers';
 		readonly apart: number;
@@ -87,9 +87,9 @@ export interface ErrorFacts {
 		readonly hi: string;
 	};
 	'random.empty': { readonly trouble: 'empty-list' };
-	'random.chance': Span<'chance'>;
+	'random.chance': OutOfLimits<'chance'>;
 
-	'statistics.share': Span<'share-of' | 'share-hits'>;
+	'statistics.share': OutOfLimits<'share-of' | 'share-hits'>;
 	'statistics.length':
 		| { readonly expected: 'score-for-each' }
 		| { readonly expected: 'same-length'; readonly xs: number; readonly ys: number };
@@ -142,13 +142,13 @@ export interface ErrorFacts {
 		| { readonly trouble: 'no-such-profile' | 'patch-to-none'; readonly id: string }
 		| { readonly trouble: 'patched-twice'; readonly name: string };
 	'quick.linked': { readonly expected: 'one-of'; readonly known: readonly string[] };
-	'quick.count': Span<'fixtures'>;
+	'quick.count': OutOfLimits<'fixtures'>;
 	'quick.profile': { readonly trouble: 'no-such-profile'; readonly id: string };
 
 	'paper.recipe': Shape | NotPlain;
 	'paper.shape': Shape | NotPlain | { readonly expected: 'paper'; readonly found: string };
 	'paper.answers': Shape | NotPlain | { readonly expected: 'answers'; readonly found: string };
-	'paper.seed': Span<'paper-seed'>;
+	'paper.seed': OutOfLimits<'paper-seed'>;
 	'paper.profile': { readonly trouble: 'no-such-profile'; readonly id: string; readonly known: readonly string[] };
 	'paper.rig': { readonly trouble: 'no-such-rig'; readonly id: string; readonly known: readonly string[] };
 	'paper.needs-rig': { readonly trouble: 'no-rig-at-hand' };
@@ -162,7 +162,7 @@ export interface ErrorFacts {
 export type ErrorCode = keyof ErrorFacts;
 
 /** A number that is not within its limits, both allowed; `whole` where only whole ones are. */
-export interface Span<Of extends string = string> {
+export interface OutOfLimits<Of extends string = string> {
 	readonly expected: 'whole' | 'number';
 	readonly of: Of;
 	readonly lo: number;
@@ -208,7 +208,7 @@ export interface Length<Of extends string> {
 }
 
 /** What is no list. */
-export interface ListWanted<Of extends string> {
+export interface NotAList<Of extends string> {
 	readonly expected: 'list';
 	readonly of: Of;
 	readonly found: string;
@@ -223,7 +223,7 @@ export interface NoIndex {
 }
 
 /** What is not among what there is. */
-export interface Choice {
+export interface NotAmong {
 	readonly expected: 'one-of';
 	readonly known: readonly string[];
 	readonly found: string;
@@ -297,11 +297,11 @@ export type BandTrouble =
 			readonly before: number;
 			readonly beforeFrom: number;
 	  }
-	| ({ readonly trouble: 'band-overlap'; readonly one: number; readonly other: number } & Run)
-	| ({ readonly trouble: 'band-gap' } & Run);
+	| ({ readonly trouble: 'band-overlap'; readonly one: number; readonly other: number } & ValueRun)
+	| ({ readonly trouble: 'band-gap' } & ValueRun);
 
 /** So many values in a row; `to` is null where it is one alone. */
-interface Run {
+interface ValueRun {
 	readonly from: number;
 	readonly to: number | null;
 	readonly count: number;

@@ -9,17 +9,17 @@
 
 export type {
 	BandTrouble,
-	Choice,
 	ErrorCode,
 	ErrorFacts,
 	From0,
 	Length,
-	ListWanted,
 	NoIndex,
+	NotAList,
+	NotAmong,
 	NotPlain,
+	OutOfLimits,
 	PartOfFixture,
 	Shape,
-	Span,
 } from './codes.ts';
 export { fetched, InputError, isInputError, messageOf, NotFetched } from './input-error.ts';
 export { assert, CHECKED, type Limits, requireNumber, requireWhole, shown } from './require.ts';

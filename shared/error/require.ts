@@ -1,4 +1,4 @@
-import type { ErrorCode, ErrorFacts, Span } from './codes.ts';
+import type { ErrorCode, ErrorFacts, OutOfLimits } from './codes.ts';
 import { InputError } from './input-error.ts';
 
 /**
@@ -17,7 +17,7 @@ export function shown(found: unknown): string {
 }
 
 /** Codes of a number out of its limits. */
-type SpanCode = { [Code in ErrorCode]: Extract<ErrorFacts[Code], Span> extends never ? never : Code }[ErrorCode];
+type SpanCode = { [Code in ErrorCode]: Extract<ErrorFacts[Code], OutOfLimits> extends never ? never : Code }[ErrorCode];
 
 /** What `requireWhole` and `requireNumber` hold a number to. Both limits are allowed values. */
 export type Limits<Code extends SpanCode = SpanCode> = {
@@ -28,7 +28,7 @@ export type Limits<Code extends SpanCode = SpanCode> = {
 	/** The error's path into the input. */
 	readonly path: string;
 	/** Which number it is, as an id, e.g. `level`. */
-	readonly of: Extract<ErrorFacts[Code], Span>['of'];
+	readonly of: Extract<ErrorFacts[Code], OutOfLimits>['of'];
 };
 
 /**
@@ -49,7 +49,11 @@ export function requireNumber<Code extends SpanCode>(found: number, limits: Limi
 	return found;
 }
 
-function outside(found: number, expected: Span['expected'], { code, path, of, lo, hi }: Limits): InputError<SpanCode> {
+function outside(
+	found: number,
+	expected: OutOfLimits['expected'],
+	{ code, path, of, lo, hi }: Limits,
+): InputError<SpanCode> {
 	return new InputError<SpanCode>(code, path, { expected, of, lo, hi, found: shown(found) } as ErrorFacts[SpanCode]);
 }
 

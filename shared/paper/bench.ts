@@ -1,9 +1,9 @@
 import { LAST_SLOT, middleOf, switchesFor } from '../dmx/index.ts';
 import { bundledProfile, type DipPanel, footprintOf, type Mode, type Profile, type Slot } from '../profile/index.ts';
-import { noBoxes, type RigSheet, type SheetFixture, SOUND_WIRES } from '../sheet/index.ts';
+import { GOOD_WIRES, noBoxes, type RigSheet, type SheetFixture } from '../sheet/index.ts';
 
 /** How one fixture stands on the bench of a question. */
-export interface Stand {
+export interface FixtureOnBench {
 	readonly profile: Profile;
 	readonly mode: Mode;
 	/** Start address, 1 to 512. */
@@ -19,7 +19,7 @@ export interface Stand {
  * A bench with one fixture on a desk, the levels up: a sheet that a rig opens. Null where the fixture cannot be set so (its
  * footprint would run past 512, or its switches reach neither that address nor that mode).
  */
-export function benchWith(stand: Stand): RigSheet | null {
+export function benchWith(stand: FixtureOnBench): RigSheet | null {
 	const { profile, mode, address, universe = 1, levels = {}, alone } = stand;
 	if (address + footprintOf(mode) - 1 > LAST_SLOT) return null;
 	const set = settingOf(profile, mode, address);
@@ -56,7 +56,7 @@ export function benchWith(stand: Stand): RigSheet | null {
 			levels: up.flatMap((level, i) => (level > 0 ? [{ universe, slot: address + i, level }] : [])),
 			master: 255,
 		},
-		cables: [{ id: 'cable-1', kind: 'data', length: 5, from: 'desk:a', to: `${id}:in`, ...SOUND_WIRES }],
+		cables: [{ id: 'cable-1', kind: 'data', length: 5, from: 'desk:a', to: `${id}:in`, ...GOOD_WIRES }],
 		...noBoxes(),
 		terminators: [`${id}:out`],
 		remote: null,

@@ -1,7 +1,7 @@
 import type { Band, Mode, Profile, Slot } from '../profile/index.ts';
 import { footprintOf, slotAt } from '../profile/index.ts';
 import { say } from './draft.ts';
-import type { Ground, Say } from './types.ts';
+import type { QuestionGround, Say } from './types.ts';
 
 /** A slot with bands, and where it is. */
 export interface BandSlot {
@@ -14,13 +14,13 @@ export interface BandSlot {
 const same = (a: string, b: string): boolean => a.trim().toLowerCase() === b.trim().toLowerCase();
 
 /** A function of a slot: the name of one band or more, and all their values. */
-export interface Doing {
+export interface SlotFunction {
 	readonly name: string;
 	readonly bands: readonly Band[];
 }
 
 /** What a slot can do, by name: two bands of one name are one thing to do. */
-export function doingsOf(bands: readonly Band[]): Doing[] {
+export function doingsOf(bands: readonly Band[]): SlotFunction[] {
 	const found: { name: string; bands: Band[] }[] = [];
 	for (const band of bands) {
 		const known = found.find(({ name }) => same(name, band.name));
@@ -34,7 +34,7 @@ export function doingsOf(bands: readonly Band[]): Doing[] {
 const LEAST_DOINGS = 3;
 
 /** Every slot with enough bands to ask about, over all modes of all fixtures. */
-export function bandSlots({ profiles }: Ground): BandSlot[] {
+export function bandSlots({ profiles }: QuestionGround): BandSlot[] {
 	return profiles.flatMap((profile) =>
 		profile.modes.flatMap((mode) =>
 			mode.slots.flatMap((slot) => {
@@ -66,14 +66,14 @@ export const chartOf = (bands: readonly Band[]): (string | number)[] =>
 	bands.flatMap(({ from, to, name }) => [from, to, name]);
 
 /** One number of a footprint: which slot stands there, and whether it is half of a pair. */
-export interface Numbered {
+export interface FootprintSlot {
 	readonly n: number;
 	readonly name: string;
 	readonly part: 'whole' | 'coarse' | 'fine';
 }
 
 /** Every number of a mode's footprint, rising. */
-export function numbersOf(mode: Mode): Numbered[] {
+export function numbersOf(mode: Mode): FootprintSlot[] {
 	return Array.from({ length: footprintOf(mode) }, (_, i) => {
 		const here = slotAt(mode, i + 1);
 		return { n: i + 1, name: here?.slot.name ?? '', part: here?.part ?? 'whole' };
@@ -81,10 +81,10 @@ export function numbersOf(mode: Mode): Numbered[] {
 }
 
 /** What a number of the footprint is called. */
-export const slotSay = ({ name, part }: Numbered): Say => say('slot', { name, part });
+export const slotSay = ({ name, part }: FootprintSlot): Say => say('slot', { name, part });
 
 /** Whether two read alike. */
-export const readsAlike = (a: Numbered, b: Numbered): boolean => a.part === b.part && same(a.name, b.name);
+export const readsAlike = (a: FootprintSlot, b: FootprintSlot): boolean => a.part === b.part && same(a.name, b.name);
 
 /** A chart of slots as a fact: number, part, name, and so on. */
 export const slotChartOf = (mode: Mode): (string | number)[] =>
@@ -100,7 +100,7 @@ export interface ModeAt {
 const LONGEST_CHART = 16;
 
 /** Modes that hold to a condition; those with short charts alone, where there are any. */
-export function modesWhere({ profiles }: Ground, holds: (at: ModeAt) => boolean): ModeAt[] {
+export function modesWhere({ profiles }: QuestionGround, holds: (at: ModeAt) => boolean): ModeAt[] {
 	const all = profiles.flatMap((profile) => profile.modes.map((mode) => ({ profile, mode }))).filter(holds);
 	const short = all.filter(({ mode }) => footprintOf(mode) <= LONGEST_CHART);
 	return short.length > 0 ? short : all;
@@ -115,7 +115,7 @@ export const endsOf = (bands: readonly Band[]): (string | number)[] => bands.fla
 export const otherModes = ({ modes }: Profile, mode: Mode): Mode[] => modes.filter((each) => each !== mode);
 
 /** The slots of a mode as a chart lists them, one entry for a pair, in order of their (coarse) numbers. */
-export const entriesOf = (mode: Mode): Numbered[] => numbersOf(mode).filter(({ part }) => part !== 'fine');
+export const entriesOf = (mode: Mode): FootprintSlot[] => numbersOf(mode).filter(({ part }) => part !== 'fine');
 
 /** Whether a mode has a pair, and the fine half of every pair stands right behind the coarse: then a list in order says it all. */
 export const isInPairs = ({ slots }: Mode): boolean =>

@@ -2,10 +2,10 @@ import { LAST_SLOT, TOP_LEVEL } from '../dmx/index.ts';
 import type { RigSheet } from '../sheet/index.ts';
 import type { MistakeId } from './ids.ts';
 import { canonical } from './json.ts';
-import type { Answer, Chance, Draft, Facts, Item, KnownMistake, Option, Say } from './types.ts';
+import type { Answer, Chance, Item, ItemDraft, ItemFacts, KnownMistake, Option, Say } from './types.ts';
 
 /** Something to say, and what fills it. */
-export const say = (id: string, facts: Facts = {}): Say => ({ say: id, facts });
+export const say = (id: string, facts: ItemFacts = {}): Say => ({ say: id, facts });
 
 /** `a`, `b`, `c` ... for a place from 0 on. */
 const letter = (place: number): string => String.fromCharCode(97 + place);
@@ -34,13 +34,13 @@ export const inTurn = <T>(
 });
 
 /** What a draft is, beside its asking. */
-export interface About {
-	readonly facts: Facts;
+export interface DraftParts {
+	readonly facts: ItemFacts;
 	readonly bench?: RigSheet | null;
 }
 
 /** A wrong option or number, and the mistake behind it. */
-export type Wrong<T> = readonly [mistake: MistakeId, wrong: T];
+export type WrongAnswer<T> = readonly [mistake: MistakeId, wrong: T];
 
 /** Most wrong options beside the right one. */
 const WRONG_OPTIONS = 3;
@@ -49,9 +49,9 @@ const WRONG_OPTIONS = 3;
 const read = (label: Say): string => canonical(label).toLowerCase();
 
 /** The first few wrong labels that differ from the right one and from each other, for `one`. */
-function wrongLabels(right: Say, wrongs: readonly Wrong<Say>[]): Wrong<Say>[] {
+function wrongLabels(right: Say, wrongs: readonly WrongAnswer<Say>[]): WrongAnswer<Say>[] {
 	const seen = new Set([read(right)]);
-	const kept: Wrong<Say>[] = [];
+	const kept: WrongAnswer<Say>[] = [];
 	for (const wrong of wrongs) {
 		const text = read(wrong[1]);
 		if (seen.has(text) || kept.length === WRONG_OPTIONS) continue;
@@ -62,7 +62,7 @@ function wrongLabels(right: Say, wrongs: readonly Wrong<Say>[]): Wrong<Say>[] {
 }
 
 /** One right among up to four: the likeliest mistakes come first in `wrongs`; labels that read alike are left out. */
-export function oneOf(chance: Chance, about: About, right: Say, wrongs: readonly Wrong<Say>[]): Draft {
+export function oneOf(chance: Chance, about: DraftParts, right: Say, wrongs: readonly WrongAnswer<Say>[]): ItemDraft {
 	const kept = wrongLabels(right, wrongs);
 	const { options, idOf } = lettered(chance, [right, ...kept.map(([, label]) => label)], (label) => label);
 	return draft(about, {
@@ -73,12 +73,12 @@ export function oneOf(chance: Chance, about: About, right: Say, wrongs: readonly
 }
 
 /** What a typed number counts, and how far typing goes: wide enough for wrong answers. */
-export interface Typed {
+export interface NumberEntry {
 	readonly unit: 'value' | 'percent' | 'slot' | 'address' | 'slots' | 'fixtures' | 'word';
 	readonly base?: 10 | 16;
 }
 
-const TYPED_TO: Readonly<Record<Typed['unit'], number>> = {
+const TYPED_TO: Readonly<Record<NumberEntry['unit'], number>> = {
 	value: 999,
 	percent: 999,
 	slot: 9999,
@@ -90,11 +90,11 @@ const TYPED_TO: Readonly<Record<Typed['unit'], number>> = {
 
 /** A whole number to be typed; `rights` are all that are right. */
 export function numberOf(
-	about: About,
-	typed: Typed,
+	about: DraftParts,
+	typed: NumberEntry,
 	rights: readonly number[],
-	wrongs: readonly Wrong<number>[],
-): Draft {
+	wrongs: readonly WrongAnswer<number>[],
+): ItemDraft {
 	const base = typed.base ?? 10;
 	const most = base === 16 ? 0xfff : TYPED_TO[typed.unit];
 	const seen = new Set(rights);
@@ -125,14 +125,14 @@ function ranges(numbers: readonly number[]): { from: number; to: number }[] {
 /** Several of many; each mistake is the things it would choose. Empty choices, the right set and repeats are left out. */
 export function severalOf<T>(
 	chance: Chance,
-	about: About,
+	about: DraftParts,
 	things: readonly T[],
 	told: {
 		readonly label: (thing: T) => Say;
 		readonly isRight: (thing: T) => boolean;
-		readonly wrongs: readonly Wrong<readonly T[]>[];
+		readonly wrongs: readonly WrongAnswer<readonly T[]>[];
 	},
-): Draft {
+): ItemDraft {
 	const { label, isRight, wrongs } = told;
 	const { options, idOf } = lettered(chance, things, label);
 	const ids = (chosen: readonly T[]): string[] => chosen.map(idOf).sort();
@@ -166,12 +166,15 @@ export function fresh<A extends Answer>(
 }
 
 /** The whole draft. */
-export function draft({ facts, bench = null }: About, rest: Pick<Draft, 'ask' | 'key' | 'mistakes'>): Draft {
+export function draft(
+	{ facts, bench = null }: DraftParts,
+	rest: Pick<ItemDraft, 'ask' | 'key' | 'mistakes'>,
+): ItemDraft {
 	return { facts, ...rest, bench };
 }
 
 /** Whole numbers, both ends included. */
-export interface Span {
+export interface CountRange {
 	readonly least: number;
 	readonly most: number;
 }
@@ -180,7 +183,7 @@ export interface Span {
 const TOP_WORD = 65_535;
 
 /** What may be asked for, by what is counted. Slots and start addresses run 1 to 512, values 0 to 255 (ANSI E1.11). */
-const SPANS: Readonly<Record<string, Span>> = Object.freeze({
+const SPANS: Readonly<Record<string, CountRange>> = Object.freeze({
 	value: { least: 0, most: TOP_LEVEL },
 	percent: { least: 0, most: 100 },
 	slot: { least: 1, most: LAST_SLOT },
@@ -195,7 +198,7 @@ const SPANS: Readonly<Record<string, Span>> = Object.freeze({
  * what may be stored, and stay as they are: ids of questions and marks of papers hang on them.
  * @returns the item's own least and most where its unit is not known
  */
-export function asksFor({ ask, facts }: Item): Span {
+export function asksFor({ ask, facts }: Item): CountRange {
 	if (ask.form !== 'number') return { least: 0, most: 0 };
 	if (ask.unit === 'slots') return { least: 1, most: LAST_SLOT * fixturesOf(facts) };
 	return SPANS[ask.unit] ?? { least: ask.least, most: ask.most };

@@ -1,5 +1,5 @@
 import { correlation, crossedShare, exactInterval, type Interval, wilsonInterval } from '../statistics/index.ts';
-import type { KindId, Level, MistakeId, TopicId } from './ids.ts';
+import type { KindId, MistakeId, PaperLevel, TopicId } from './ids.ts';
 import type { ItemMark } from './types.ts';
 
 /** What a question's figures say of it, by the first of these that holds. Words for each are in `content/en/papers`. */
@@ -17,7 +17,7 @@ export type ItemFinding =
 	| 'sound';
 
 /** How one answer was given. */
-export interface Given {
+export interface AnswerCount {
 	/** As `ItemMark.gave`; null for those who left it. */
 	readonly gave: string | null;
 	readonly count: number;
@@ -32,7 +32,7 @@ export interface ItemFigures {
 	readonly item: string;
 	readonly kind: KindId;
 	readonly topic: TopicId;
-	readonly level: Level;
+	readonly level: PaperLevel;
 	/** How many sat it (answered or not), answered it, had it right. */
 	readonly of: number;
 	readonly answered: number;
@@ -52,7 +52,7 @@ export interface ItemFigures {
 	/** The same with the question in its total, as older tables have it: always kinder. */
 	readonly itemTotal: number | null;
 	/** Every answer given, most given first. */
-	readonly given: readonly Given[];
+	readonly given: readonly AnswerCount[];
 	readonly finding: ItemFinding;
 }
 
@@ -167,7 +167,7 @@ function hitsOf(alike: readonly (readonly number[])[], size: number): number {
 	return hits;
 }
 
-function givenTo(marks: readonly ItemMark[], totals: readonly number[], questions: number): Given[] {
+function givenTo(marks: readonly ItemMark[], totals: readonly number[], questions: number): AnswerCount[] {
 	const groups = new Map<string | null, { mark: ItemMark; count: number; rest: number }>();
 	for (const [person, mark] of marks.entries()) {
 		const group = groups.get(mark.gave) ?? { mark, count: 0, rest: 0 };

@@ -93,7 +93,7 @@ export const KIND_TOPICS: Readonly<Record<KindId, TopicId>> = Object.freeze({
 
 /** How hard. */
 export const LEVELS = ['easy', 'middle', 'hard'] as const;
-export type Level = (typeof LEVELS)[number];
+export type PaperLevel = (typeof LEVELS)[number];
 
 /**
  * The real mistakes behind wrong options and wrong answers, permanent. Words for each are in `content/en/papers`. `none-known`

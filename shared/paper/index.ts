@@ -6,16 +6,16 @@
  */
 
 export { analyse } from './analyse.ts';
-export { asksFor, draft, fresh, lettered, oneOf, say, severalOf, type Wrong } from './draft.ts';
-export type { Given, GroupFigures, ItemAnalysis, ItemFigures, ItemFinding, PersonFigures } from './figures.ts';
+export { asksFor, draft, fresh, lettered, oneOf, say, severalOf, type WrongAnswer } from './draft.ts';
+export type { AnswerCount, GroupFigures, ItemAnalysis, ItemFigures, ItemFinding, PersonFigures } from './figures.ts';
 export {
 	KIND_IDS,
 	KIND_TOPICS,
 	type KindId,
 	LEVELS,
-	type Level,
 	MISTAKE_IDS,
 	type MistakeId,
+	type PaperLevel,
 	PLAIN_KIND_IDS,
 	type PlainKindId,
 	RIG_KIND_IDS,
@@ -30,17 +30,16 @@ export { kindsFor, needsRig, topicsOf } from './schedule.ts';
 export { groundOf, setPaper, TOP_SEED } from './set.ts';
 export type {
 	Answer,
+	AnswerForm,
+	AnswerKey,
 	Answers,
-	Ask,
 	Chance,
-	Draft,
-	Facts,
+	FactValue,
 	Form,
-	Ground,
 	Item,
+	ItemDraft,
+	ItemFacts,
 	ItemMark,
-	Key,
-	Kind,
 	KnownMistake,
 	Misfit,
 	Option,
@@ -48,6 +47,7 @@ export type {
 	PaperMark,
 	PaperSources,
 	PracticalMark,
+	QuestionGround,
+	QuestionKind,
 	Say,
-	Told,
 } from './types.ts';

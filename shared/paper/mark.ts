@@ -5,11 +5,11 @@ import { answersGiven } from './read.ts';
 import { setPaper } from './set.ts';
 import type {
 	Answer,
+	AnswerForm,
+	AnswerKey,
 	Answers,
-	Ask,
 	Item,
 	ItemMark,
-	Key,
 	Misfit,
 	MisfitFacts,
 	Paper,
@@ -68,9 +68,9 @@ function unmarked(code: Misfit['code'], item: string, facts: MisfitFacts): Misfi
 
 const alteredPaper = unmarked('paper-altered', '', { trouble: 'altered' });
 
-type Outcome = Omit<ItemMark, 'item' | 'kind' | 'topic' | 'level'>;
+type ItemOutcome = Omit<ItemMark, 'item' | 'kind' | 'topic' | 'level'>;
 
-const itemMark = ({ id, kind, topic, level }: Item, outcome: Outcome): ItemMark => ({
+const itemMark = ({ id, kind, topic, level }: Item, outcome: ItemOutcome): ItemMark => ({
 	item: id,
 	kind,
 	topic,
@@ -81,15 +81,15 @@ const itemMark = ({ id, kind, topic, level }: Item, outcome: Outcome): ItemMark 
 const unanswered = (item: Item): ItemMark =>
 	itemMark(item, { answered: false, right: false, score: 0, share: 0, looksLike: null, gave: null, practical: null });
 
-interface Held {
+interface CheckedPaper {
 	readonly set: Paper;
 	readonly altered: boolean;
 }
 
-const found = new WeakMap<Paper, { readonly held: Held; readonly sources: PaperSources | undefined }>();
+const found = new WeakMap<Paper, { readonly held: CheckedPaper; readonly sources: PaperSources | undefined }>();
 
 /** The paper as its recipe and seed set it, and whether the one handed in differs; found out once for each paper handed in. */
-function held(paper: Paper, sources?: PaperSources): Held {
+function held(paper: Paper, sources?: PaperSources): CheckedPaper {
 	if (typeof paper !== 'object' || paper === null)
 		throw new InputError('paper.shape', 'paper', { expected: 'paper', found: shown(paper) });
 	const known = found.get(paper);
@@ -101,7 +101,7 @@ function held(paper: Paper, sources?: PaperSources): Held {
 }
 
 /** What an answer to one question comes to. */
-export type Verdict =
+export type AnswerVerdict =
 	| { readonly fits: false; readonly code: Misfit['code']; readonly facts: MisfitFacts }
 	| {
 			readonly fits: true;
@@ -111,13 +111,13 @@ export type Verdict =
 			readonly practical: PracticalMark | null;
 	  };
 
-const unfit = (code: Misfit['code'], facts: MisfitFacts): Verdict => ({ fits: false, code, facts });
+const unfit = (code: Misfit['code'], facts: MisfitFacts): AnswerVerdict => ({ fits: false, code, facts });
 const judged = (
 	right: boolean,
 	gave: string,
 	share = right ? 1 : 0,
 	practical: PracticalMark | null = null,
-): Verdict => ({
+): AnswerVerdict => ({
 	fits: true,
 	right,
 	share,
@@ -126,7 +126,7 @@ const judged = (
 });
 
 /** Judges one answer against the key of its question, which the paper's own recipe has set. */
-export function judge(item: Item, answer: Answer, sources?: PaperSources): Verdict {
+export function judge(item: Item, answer: Answer, sources?: PaperSources): AnswerVerdict {
 	const { ask, key } = item;
 	if (answer.form !== ask.form || answer.form !== key.form) {
 		return unfit('answer-form', { expected: 'form', form: ask.form, found: answer.form });
@@ -135,7 +135,7 @@ export function judge(item: Item, answer: Answer, sources?: PaperSources): Verdi
 }
 
 /** What is wrong with an answer before it is right or wrong: options that are not there, numbers out of reach. */
-function checkAnswer(ask: Ask, answer: Answer): Verdict | null {
+function checkAnswer(ask: AnswerForm, answer: Answer): AnswerVerdict | null {
 	switch (answer.form) {
 		case 'one':
 			return checkOptions(ask, [answer.chose], false);
@@ -167,7 +167,7 @@ const isWhole = (n: number, least: number, most: number): boolean => Number.isIn
 const isOnce = (things: readonly unknown[]): boolean => new Set(things).size === things.length;
 const idsOf = (options: readonly { readonly id: string }[]): string[] => options.map(({ id }) => id);
 
-function checkOptions(ask: Ask, chosen: readonly string[], all: boolean): Verdict | null {
+function checkOptions(ask: AnswerForm, chosen: readonly string[], all: boolean): AnswerVerdict | null {
 	const known = 'options' in ask ? idsOf(ask.options) : [];
 	if (isOnce(chosen) && chosen.every((id) => known.includes(id)) && (!all || chosen.length === known.length))
 		return null;
@@ -175,9 +175,9 @@ function checkOptions(ask: Ask, chosen: readonly string[], all: boolean): Verdic
 }
 
 function checkPairs(
-	{ left, right }: Extract<Ask, { form: 'match' }>,
+	{ left, right }: Extract<AnswerForm, { form: 'match' }>,
 	pairs: Readonly<Record<string, string>>,
-): Verdict | null {
+): AnswerVerdict | null {
 	const fits = Object.entries(pairs).every(([a, b]) => idsOf(left).includes(a) && idsOf(right).includes(b));
 	return fits ? null : unfit('answer-option', { trouble: 'no-such-pair' });
 }
@@ -205,7 +205,7 @@ function gaveText(answer: Answer): string {
 	}
 }
 
-function judgeFitting(item: Item, key: Key, answer: Answer, sources?: PaperSources): Verdict {
+function judgeFitting(item: Item, key: AnswerKey, answer: Answer, sources?: PaperSources): AnswerVerdict {
 	const gave = gaveText(answer);
 	if (answer.form === 'one' && key.form === 'one') return judged(answer.chose === key.right, gave);
 	if (answer.form === 'number' && key.form === 'number') {
@@ -235,7 +235,7 @@ function judgeFitting(item: Item, key: Key, answer: Answer, sources?: PaperSourc
 	return answer.form === 'practical' ? judgePractical(item, answer.log, sources) : judged(false, gave);
 }
 
-function judgePractical(item: Item, log: readonly unknown[], sources?: PaperSources): Verdict {
+function judgePractical(item: Item, log: readonly unknown[], sources?: PaperSources): AnswerVerdict {
 	try {
 		const mark = sources?.practical(item, log);
 		if (!mark) return unfit('log-bad', { trouble: 'no-bench' });

@@ -2,24 +2,24 @@ import { highestStart, howManyFit } from '../dmx/index.ts';
 import { footprintOf, type Mode, modeOf, type Profile } from '../profile/index.ts';
 import { profileFor } from '../sheet/index.ts';
 import type { ModeAt } from './chart.ts';
-import type { Level } from './ids.ts';
-import type { Chance, Ground } from './types.ts';
+import type { PaperLevel } from './ids.ts';
+import type { Chance, QuestionGround } from './types.ts';
 
 /** A start address at which a footprint fits: round for easy (1, 101, 201 ...), else any from 2 on. */
-export function startFor(chance: Chance, level: Level, footprint: number): number {
+export function startFor(chance: Chance, level: PaperLevel, footprint: number): number {
 	const most = highestStart(footprint);
 	if (level === 'easy') return chance.pick([1, 101, 201, 301, 401].filter((start) => start <= most));
 	return most < 2 ? 1 : chance.int(2, most);
 }
 
 /** Modes of which at least three fixtures fit one universe: what a row is made of. */
-export const modesThatRow = ({ profiles }: Ground): ModeAt[] =>
+export const modesThatRow = ({ profiles }: QuestionGround): ModeAt[] =>
 	profiles
 		.flatMap((profile) => profile.modes.map((mode) => ({ profile, mode })))
 		.filter(({ mode }) => howManyFit(footprintOf(mode)) >= 3);
 
 /** A fixture on the line, and what it is called in a list. */
-export interface Placed {
+export interface PlacedFixture {
 	readonly name: string;
 	readonly universe: number;
 	readonly start: number;
@@ -27,7 +27,7 @@ export interface Placed {
 }
 
 /** One of several fixtures of a question: its profile's name and a letter. */
-export const placedOf = (profile: Profile, mode: Mode, i: number, start: number, universe = 1): Placed => ({
+export const placedOf = (profile: Profile, mode: Mode, i: number, start: number, universe = 1): PlacedFixture => ({
 	name: `${profile.name} ${String.fromCharCode(65 + i)}`,
 	universe,
 	start,
@@ -35,7 +35,7 @@ export const placedOf = (profile: Profile, mode: Mode, i: number, start: number,
 });
 
 /** Fixtures as a fact: name, start address, footprint, and so on. */
-export const placedPart = (taken: readonly Placed[]): (string | number)[] =>
+export const placedPart = (taken: readonly PlacedFixture[]): (string | number)[] =>
 	taken.flatMap(({ name, start, footprint }) => [name, start, footprint]);
 
 /** Longest list of fixtures that a question prints, and widest footprint among them. */
@@ -43,11 +43,11 @@ const LONGEST_LIST = 8;
 const WIDEST = 40;
 
 /** Modes narrow enough that several stand in one universe with room to spare; any mode where there is none. */
-export const shortModes = (ground: Ground): ModeAt[] =>
+export const shortModes = (ground: QuestionGround): ModeAt[] =>
 	modesThatRow(ground).filter(({ mode }) => footprintOf(mode) <= WIDEST);
 
 /** The rig's fixtures in the universe of its first, as its desk has them; null where there is no rig, or a long one. */
-export function rigPlaces({ sheet }: Ground): { taken: Placed[]; universe: number } | null {
+export function rigPlaces({ sheet }: QuestionGround): { taken: PlacedFixture[]; universe: number } | null {
 	const universe = sheet?.desk?.patch[0]?.universe;
 	if (!sheet?.desk || universe === undefined) return null;
 	const here = sheet.desk.patch.filter((each) => each.universe === universe);

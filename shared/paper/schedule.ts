@@ -1,5 +1,5 @@
 import { InputError } from '../error/index.ts';
-import { KIND_IDS, KIND_TOPICS, type KindId, type Level, RIG_KIND_IDS, TOPIC_IDS, type TopicId } from './ids.ts';
+import { KIND_IDS, KIND_TOPICS, type KindId, type PaperLevel, RIG_KIND_IDS, TOPIC_IDS, type TopicId } from './ids.ts';
 import { footprintKind, lastSlotKind, nthAddressKind, runsPastKind } from './kinds/addresses.ts';
 import { bandEdge, bandMiddle, bandsInOrder } from './kinds/bands.ts';
 import { deskSlot, matchSlots, slotDoes } from './kinds/charts.ts';
@@ -9,12 +9,12 @@ import { howManyFitKind, nextFree, overlapsKind } from './kinds/placing.ts';
 import { addressToDip, dipToAddress } from './kinds/switches.ts';
 import { functionValues, valueFunction } from './kinds/values.ts';
 import type { PaperRecipe } from './recipe.ts';
-import type { Ground, Kind, PaperSources } from './types.ts';
+import type { PaperSources, QuestionGround, QuestionKind } from './types.ts';
 
 /** One question to be set. */
-export interface Place {
-	readonly kind: Kind;
-	readonly level: Level;
+export interface QuestionSlot {
+	readonly kind: QuestionKind;
+	readonly level: PaperLevel;
 }
 
 const isRigKind = (id: KindId): boolean => (RIG_KIND_IDS as readonly KindId[]).includes(id);
@@ -35,13 +35,13 @@ export function needsRig(recipe: Pick<PaperRecipe, 'kinds' | 'topics'>): boolean
 }
 
 /** Every kind that fixtures and a rig can carry, in the order of `KIND_IDS`: the plain ones, and those of the sources. */
-export function kindsFor(ground: Ground, sources?: PaperSources): readonly Kind[] {
+export function kindsFor(ground: QuestionGround, sources?: PaperSources): readonly QuestionKind[] {
 	const all = new Map([...PLAIN_KINDS, ...(sources?.kinds ?? [])].map((kind) => [kind.id, kind]));
 	return KIND_IDS.flatMap((id) => all.get(id) ?? []).filter((kind) => kind.fits(ground));
 }
 
 /** The topics that those kinds are about, in the order of `TOPIC_IDS`. */
-export function topicsOf(ground: Ground, sources?: PaperSources): readonly TopicId[] {
+export function topicsOf(ground: QuestionGround, sources?: PaperSources): readonly TopicId[] {
 	const about = new Set(kindsFor(ground, sources).map(({ topic }) => topic));
 	return TOPIC_IDS.filter((topic) => about.has(topic));
 }
@@ -51,7 +51,7 @@ export function topicsOf(ground: Ground, sources?: PaperSources): readonly Topic
  * cannot carry are left out.
  * @throws InputError `paper.needs-rig` where kinds of the rig are asked for and none are given, `paper.empty` where nothing fits.
  */
-export function schedule(recipe: PaperRecipe, ground: Ground, sources?: PaperSources): Place[] {
+export function schedule(recipe: PaperRecipe, ground: QuestionGround, sources?: PaperSources): QuestionSlot[] {
 	if (needsRig(recipe) && !sources) {
 		throw new InputError('paper.needs-rig', 'kinds', { trouble: 'no-rig-at-hand' });
 	}
@@ -64,15 +64,15 @@ export function schedule(recipe: PaperRecipe, ground: Ground, sources?: PaperSou
 	const able = inTurn(fitting.filter((kind) => levels.some((level) => kind.levels.includes(level))));
 	return Array.from({ length: recipe.count }, (_, i) => {
 		const round = Math.floor(i / able.length);
-		const kind = able[i % able.length] as Kind;
+		const kind = able[i % able.length] as QuestionKind;
 		// from one round to the next a kind moves on by one level, and so comes to each
-		const turned = levels.map((_, step) => levels[((i % able.length) + round + step) % levels.length] as Level);
-		return { kind, level: turned.find((level) => kind.levels.includes(level)) as Level };
+		const turned = levels.map((_, step) => levels[((i % able.length) + round + step) % levels.length] as PaperLevel);
+		return { kind, level: turned.find((level) => kind.levels.includes(level)) as PaperLevel };
 	});
 }
 
 /** Kinds with their topics by turns, so that a short paper is about as much as a long one. */
-function inTurn(kinds: readonly Kind[]): Kind[] {
+function inTurn(kinds: readonly QuestionKind[]): QuestionKind[] {
 	const nth = new Map<TopicId, number>();
 	const turns = kinds.map((kind) => {
 		const turn = nth.get(kind.topic) ?? 0;
@@ -83,7 +83,7 @@ function inTurn(kinds: readonly Kind[]): Kind[] {
 }
 
 /** The kinds that are arithmetic on profiles and sheets alone, in the order of `PLAIN_KIND_IDS`. */
-export const PLAIN_KINDS: readonly Kind[] = Object.freeze([
+export const PLAIN_KINDS: readonly QuestionKind[] = Object.freeze([
 	valueFunction,
 	functionValues,
 	bandEdge,

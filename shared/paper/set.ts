@@ -6,8 +6,8 @@ import { LEVELS, TOPIC_IDS } from './ids.ts';
 import { canonical, digest, longDigest } from './json.ts';
 import { readRecipe } from './read.ts';
 import type { PaperRecipe, PaperRecipeInput } from './recipe.ts';
-import { type Place, schedule } from './schedule.ts';
-import type { Draft, Ground, Item, Paper, PaperSources } from './types.ts';
+import { type QuestionSlot, schedule } from './schedule.ts';
+import type { Item, ItemDraft, Paper, PaperSources, QuestionGround } from './types.ts';
 
 /** Highest seed, so that one fits a link: 2^32 − 1. */
 export const TOP_SEED = 0xffffffff;
@@ -57,16 +57,21 @@ function markOf(recipe: PaperRecipe, seed: number, items: readonly Item[]): stri
 	return longDigest(canonical([recipe, seed]) + JSON.stringify(asked));
 }
 
-function itemAt({ kind, level }: Place, ground: Ground, fork: (attempt: number) => Random, taken: Set<string>): Item {
+function itemAt(
+	{ kind, level }: QuestionSlot,
+	ground: QuestionGround,
+	fork: (attempt: number) => Random,
+	taken: Set<string>,
+): Item {
 	const { id, topic } = kind;
-	let draft: Draft | null = null;
+	let draft: ItemDraft | null = null;
 	let name = '';
 	// where the fixtures have no more to ask, the last draw stands a second time, under a number of its own
 	for (let attempt = 0; attempt === 0 || taken.has(name); attempt++) {
 		if (attempt < TRIES || !draft) draft = kind.make(ground, fork(attempt), level);
 		name = `${id}-${digest(JSON.stringify([draft.facts, draft.ask]), Math.max(0, attempt - TRIES + 1))}`;
 	}
-	return { id: name, kind: id, topic, level, ...(draft as Draft) };
+	return { id: name, kind: id, topic, level, ...(draft as ItemDraft) };
 }
 
 function inOrder(items: readonly Item[], order: PaperRecipe['order'], chance: Random): Item[] {
@@ -82,7 +87,7 @@ function inOrder(items: readonly Item[], order: PaperRecipe['order'], chance: Ra
  * @throws InputError `paper.profile` or `paper.rig` where the recipe names one that is not there, and what `checkProfile` and
  * `readSheet` throw.
  */
-export function groundOf(recipe: PaperRecipe): Ground {
+export function groundOf(recipe: PaperRecipe): QuestionGround {
 	for (const profile of recipe.own) checkProfile(profile);
 	const sheet = sheetOf(recipe.rig);
 	const named = recipe.profiles.map((id, i) => {

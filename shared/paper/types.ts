@@ -1,17 +1,17 @@
 import type { InputError } from '../error/index.ts';
 import type { Profile } from '../profile/index.ts';
 import type { RigSheet } from '../sheet/index.ts';
-import type { KindId, Level, MistakeId, TopicId } from './ids.ts';
+import type { KindId, MistakeId, PaperLevel, TopicId } from './ids.ts';
 import type { PaperRecipe } from './recipe.ts';
 
 /** A fact as words are filled with it: plain JSON. */
-export type Told = string | number | boolean | null | readonly (string | number)[];
-export type Facts = Readonly<Record<string, Told>>;
+export type FactValue = string | number | boolean | null | readonly (string | number)[];
+export type ItemFacts = Readonly<Record<string, FactValue>>;
 
 /** Something to be read out: an id of a wording in `content/en/papers`, and what fills it. Names that a profile or sheet gives are facts. */
 export interface Say {
 	readonly say: string;
-	readonly facts: Facts;
+	readonly facts: ItemFacts;
 }
 
 /** One thing to choose, to order or to match. Its id (`a`, `b` ...) is within its question alone, and never tells where it stood. */
@@ -21,7 +21,7 @@ export interface Option {
 }
 
 /** How a question is answered. What is right is not in it. */
-export type Ask =
+export type AnswerForm =
 	| { readonly form: 'one'; readonly options: readonly Option[] }
 	| { readonly form: 'several'; readonly options: readonly Option[] }
 	/** A whole number from `least` to `most`, typed in base 10 or 16; `say` names what it counts (`value`, `percent`, `address` ...). */
@@ -39,10 +39,10 @@ export type Ask =
 	| { readonly form: 'match'; readonly left: readonly Option[]; readonly right: readonly Option[] }
 	/** Done on the bench: a drill, by kind and seed. */
 	| { readonly form: 'practical'; readonly drill: { readonly kind: string; readonly seed: number } };
-export type Form = Ask['form'];
+export type Form = AnswerForm['form'];
 
 /** What is right. */
-export type Key =
+export type AnswerKey =
 	| { readonly form: 'one'; readonly right: string }
 	| { readonly form: 'several'; readonly right: readonly string[] }
 	/** Any whole number in one of these ranges, both ends included. */
@@ -78,11 +78,11 @@ export interface Item {
 	readonly id: string;
 	readonly kind: KindId;
 	readonly topic: TopicId;
-	readonly level: Level;
+	readonly level: PaperLevel;
 	/** Fills the words of the question, of its working and of why: see `content/en/papers`. */
-	readonly facts: Facts;
-	readonly ask: Ask;
-	readonly key: Key;
+	readonly facts: ItemFacts;
+	readonly ask: AnswerForm;
+	readonly key: AnswerKey;
 	/** Wrong options and likely wrong numbers, each with what it looks like. */
 	readonly mistakes: readonly KnownMistake[];
 	/** A bench on which it can be tried: a sheet that `openRig` takes; null where there is nothing to try. */
@@ -100,7 +100,7 @@ export interface Paper {
 }
 
 /** What questions are made on. */
-export interface Ground {
+export interface QuestionGround {
 	/** Fixtures the questions are about: at least one. */
 	readonly profiles: readonly Profile[];
 	/** The crew's own rig, where the recipe has one. */
@@ -108,27 +108,27 @@ export interface Ground {
 }
 
 /** What a kind makes: an item before its id, kind and topic are put on it. */
-export type Draft = Omit<Item, 'id' | 'kind' | 'topic' | 'level'>;
+export type ItemDraft = Omit<Item, 'id' | 'kind' | 'topic' | 'level'>;
 
 /** The random stream of one question: `shared/random`. */
 export type Chance = import('../random/index.ts').Random;
 
 /** A kind of question. */
-export interface Kind {
+export interface QuestionKind {
 	readonly id: KindId;
 	readonly topic: TopicId;
 	readonly forms: readonly Form[];
 	/** The levels it can be set at. */
-	readonly levels: readonly Level[];
+	readonly levels: readonly PaperLevel[];
 	/** Whether this ground can carry it (for instance: a fixture with DIP switches). */
-	fits(ground: Ground): boolean;
+	fits(ground: QuestionGround): boolean;
 	/** Sets one. The ground fits, the level is one of `levels`. Never ambiguous: one right answer, or exactly the stated set. */
-	make(ground: Ground, chance: Chance, level: Level): Draft;
+	make(ground: QuestionGround, chance: Chance, level: PaperLevel): ItemDraft;
 }
 
 /** Kinds beside the plain ones, and how what they ask is marked: handed in by who knows the rig (`sim/paper`). */
 export interface PaperSources {
-	readonly kinds: readonly Kind[];
+	readonly kinds: readonly QuestionKind[];
 	/** Marks a practical question from its log, as a share of right 0 to 1. @throws InputError where the log is none or cannot be played. */
 	practical(item: Item, log: readonly unknown[]): PracticalMark;
 }
@@ -148,7 +148,7 @@ export interface ItemMark {
 	readonly item: string;
 	readonly kind: KindId;
 	readonly topic: TopicId;
-	readonly level: Level;
+	readonly level: PaperLevel;
 	readonly answered: boolean;
 	readonly right: boolean;
 	/** 1 right, 0 wrong; part of it only for `several`, `order`, `match` and `practical`, in `share`. */

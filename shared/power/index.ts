@@ -110,14 +110,14 @@ export function mostOnChain(watts: number, most: number, volts: number, powerFac
 }
 
 /** Emitter id to output, 0 (out) to 1 (full), all cells alike; an emitter not named is out. */
-export type Levels = Readonly<Record<string, number>>;
+export type EmitterLevels = Readonly<Record<string, number>>;
 
 /**
  * Watts drawn at a look: the idle draw, and each emitter's watts times its output. Output is what the emitter gives in the
  * end, after intensity, dim curve and limit; with a straight curve it is the level over 255.
  * @throws InputError `power.range`, or `power.emitter` for an emitter the profile does not have
  */
-export function wattsAt(profile: Profile, levels: Levels): number {
+export function wattsAt(profile: Profile, levels: EmitterLevels): number {
 	let watts = profile.power.idleWatts;
 	for (const [id, output] of Object.entries(levels)) {
 		const emitter = profile.emitters.find((each) => each.id === id);

@@ -37,14 +37,14 @@ export function slotAt(
 /** Codes of a setting that cannot be so. */
 type SettingCode = 'profile.reference' | 'profile.default' | 'sheet.settings';
 
-type Named = { readonly id: string };
+type HasId = { readonly id: string };
 
-export function idsOf(things: readonly Named[]): ReadonlySet<string> {
+export function idsOf(things: readonly HasId[]): ReadonlySet<string> {
 	return new Set(things.map((thing) => thing.id));
 }
 
 /** Each id once. @throws InputError `profile.id` at the second of two. */
-export function unique(things: readonly Named[], place: string): void {
+export function unique(things: readonly HasId[], place: string): void {
 	const seen = new Set<string>();
 	for (const [i, thing] of things.entries()) {
 		if (seen.has(thing.id))

@@ -22,14 +22,13 @@ export {
 	type DipPanel,
 	type Effect,
 	type Emitter,
-	type HeldColour,
 	KEYS,
-	type Key,
 	type KeyedPanel,
 	type LeafItem,
 	type MenuItem,
 	type Mode,
 	type Panel,
+	type PanelKey,
 	PROGRAMME_KINDS,
 	type Profile,
 	type ProfileInput,
@@ -37,6 +36,7 @@ export {
 	profileSchema,
 	type Slot,
 	SOUND_ANSWERS,
+	type StaticColour,
 } from './schema.ts';
 export { idText, settingsSchema, someSettingsSchema, whole } from './settings.ts';
 export { readShape, type ShapeCode } from './shape.ts';

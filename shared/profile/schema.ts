@@ -28,7 +28,7 @@ const emitterSchema = v.strictObject({
 	ultraviolet: v.optional(v.boolean(), false),
 });
 
-const heldSchema = v.strictObject({
+const staticSchema = v.strictObject({
 	id: idText,
 	name: title,
 	/** Emitter id to level 0..255; an emitter not named is out. */
@@ -230,7 +230,7 @@ export const profileSchema = v.strictObject({
 	),
 	cells: whole(1, 64),
 	emitters: v.pipe(v.array(emitterSchema), v.minLength(1)),
-	held: v.pipe(v.array(heldSchema), v.minLength(1)),
+	held: v.pipe(v.array(staticSchema), v.minLength(1)),
 	programmes: v.array(programmeSchema),
 	modes: v.pipe(v.array(modeSchema), v.minLength(1)),
 	/** Whether it has a remote sensor, and a microphone. */
@@ -247,7 +247,7 @@ export const profileSchema = v.strictObject({
 export type Profile = v.InferOutput<typeof profileSchema>;
 export type ProfileInput = v.InferInput<typeof profileSchema>;
 export type Emitter = Profile['emitters'][number];
-export type HeldColour = Profile['held'][number];
+export type StaticColour = Profile['held'][number];
 export type Programme = Profile['programmes'][number];
 export type Mode = Profile['modes'][number];
 export type Slot = Mode['slots'][number];
@@ -258,5 +258,5 @@ export type KeyedPanel = Extract<Panel, { kind: 'code' | 'text' }>;
 export type DipPanel = Extract<Panel, { kind: 'dip' }>;
 export type MenuItem = v.InferOutput<typeof anyItem>;
 export type LeafItem = v.InferOutput<typeof leafItem>;
-export type Key = 'back' | 'down' | 'up' | 'set';
-export const KEYS: readonly Key[] = Object.freeze(['back', 'down', 'up', 'set'] as const);
+export type PanelKey = 'back' | 'down' | 'up' | 'set';
+export const KEYS: readonly PanelKey[] = Object.freeze(['back', 'down', 'up', 'set'] as const);

@@ -14,10 +14,10 @@ function entry(rule: (typeof SETTING_RULES)[SettingKey]): v.GenericSchema {
 	return 'idOf' in rule ? idText : whole(rule.from, rule.to);
 }
 
-type Entries = { [K in SettingKey]: v.GenericSchema<Settings[K]> };
+type SettingEntries = { [K in SettingKey]: v.GenericSchema<Settings[K]> };
 
-export const settingsSchema: v.StrictObjectSchema<Entries, undefined> = v.strictObject(
-	Object.fromEntries(Object.entries(SETTING_RULES).map(([key, rule]) => [key, entry(rule)])) as Entries,
+export const settingsSchema: v.StrictObjectSchema<SettingEntries, undefined> = v.strictObject(
+	Object.fromEntries(Object.entries(SETTING_RULES).map(([key, rule]) => [key, entry(rule)])) as SettingEntries,
 );
 
 export const someSettingsSchema = v.strictObject(

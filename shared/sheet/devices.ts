@@ -111,11 +111,11 @@ export const boxEntries = () => ({
 
 export type SheetFixture = v.InferOutput<ReturnType<typeof fixtureSchema>>;
 export type SheetDesk = v.InferOutput<ReturnType<typeof deskSchema>>;
-type Entries = ReturnType<typeof boxEntries>;
-type Boxes = { [List in keyof Entries]: v.InferOutput<Entries[List]> };
+type BoxEntries = ReturnType<typeof boxEntries>;
+type Boxes = { [List in keyof BoxEntries]: v.InferOutput<BoxEntries[List]> };
 
 /** All of a sheet that is a device. */
-interface Devices extends Boxes {
+interface SheetDevices extends Boxes {
 	readonly fixtures: readonly SheetFixture[];
 	readonly desk: SheetDesk | null;
 }
@@ -191,7 +191,7 @@ const boxes: { readonly [Kind in BoxKind]: (sheet: Boxes) => SheetBox[] } = {
 export const boxesOf = (sheet: Boxes): SheetBox[] => Object.values(boxes).flatMap((of) => of(sheet));
 
 /** All devices of a sheet: the desk, the boxes, the fixtures, each in the sheet's order. */
-export function devicesOf(sheet: Devices): SheetDevice[] {
+export function devicesOf(sheet: SheetDevices): SheetDevice[] {
 	const { desk } = sheet;
 	return [
 		...(desk === null
@@ -217,4 +217,4 @@ export function devicesOf(sheet: Devices): SheetDevice[] {
 }
 
 /** What a cable's conductors are when nothing is wrong with them. */
-export const SOUND_WIRES = Object.freeze({ common: 'sound', minus: 'sound', plus: 'sound', swapped: false } as const);
+export const GOOD_WIRES = Object.freeze({ common: 'sound', minus: 'sound', plus: 'sound', swapped: false } as const);

@@ -1,6 +1,6 @@
 import { InputError } from '../error/index.ts';
 import { loadProfile, type Profile, profileAtHand } from '../profile/index.ts';
-import { devicesOf, SOUND_WIRES } from './devices.ts';
+import { devicesOf, GOOD_WIRES } from './devices.ts';
 import type { Port, RigSheet } from './schema.ts';
 
 /**
@@ -58,7 +58,7 @@ export function asMeant(stands: RigSheet, laid: RigSheet): RigSheet {
 			...stands.desk,
 			outputs: stands.desk.outputs.map(({ startCode: _startCode, ...output }) => output),
 		},
-		cables: stands.cables.map((cable) => ({ ...cable, ...SOUND_WIRES })),
+		cables: stands.cables.map((cable) => ({ ...cable, ...GOOD_WIRES })),
 		remote: laid.remote,
 	};
 }

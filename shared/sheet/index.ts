@@ -15,12 +15,12 @@ export {
 	type DeviceKind,
 	type DevicePort,
 	devicesOf,
+	GOOD_WIRES,
 	noBoxes,
 	type SheetBox,
 	type SheetDesk,
 	type SheetDevice,
 	type SheetFixture,
-	SOUND_WIRES,
 } from './devices.ts';
 export { asMeant } from './find.ts';
 export { QUICK_LINKS, QUICK_MOST, type QuickLink, type QuickRig, quickSheet } from './quick.ts';

@@ -10,7 +10,7 @@ import {
 	type Slot,
 	type SomeSettings,
 } from '../profile/index.ts';
-import { noBoxes, type SheetDesk, type SheetFixture, SOUND_WIRES } from './devices.ts';
+import { GOOD_WIRES, noBoxes, type SheetDesk, type SheetFixture } from './devices.ts';
 import type { RigSheet, SheetCable } from './schema.ts';
 
 /** How a rig without a sheet is linked: on a desk, behind a leader, not at all, or on a desk with two universes. */
@@ -35,7 +35,7 @@ const THROW = 3;
 const CABLE = 5;
 
 /** Where a fixture hangs on the desk: universe and start address. */
-type Spot = { readonly universe: number; readonly address: number };
+type DeskSpot = { readonly universe: number; readonly address: number };
 
 /**
  * A rig sheet made from three answers, for a tech who has no sheet: like fixtures in a row, set as that link needs, addresses
@@ -75,7 +75,7 @@ export function quickSheet({ count, linked, profile: id }: QuickRig): RigSheet {
 /** How many of them hang on the first output: half, the odd one with the first. */
 const firstHalf = (count: number): number => Math.ceil(count / 2);
 
-function spotsFor(count: number, linked: QuickLink, footprint: number): Spot[] {
+function spotsFor(count: number, linked: QuickLink, footprint: number): DeskSpot[] {
 	const first = linked === 'two-universes' ? firstHalf(count) : count;
 	return Array.from({ length: count }, (_, i) => ({
 		universe: i < first ? 1 : 2,
@@ -83,7 +83,7 @@ function spotsFor(count: number, linked: QuickLink, footprint: number): Spot[] {
 	}));
 }
 
-function settingsFor(linked: QuickLink, i: number, spot: Spot | undefined): SomeSettings {
+function settingsFor(linked: QuickLink, i: number, spot: DeskSpot | undefined): SomeSettings {
 	if (spot) return { work: 'line', address: spot.address };
 	if (linked === 'leader') return i === 0 ? { work: 'held', lead: 'on' } : { work: 'follow' };
 	return { work: 'held' };
@@ -121,7 +121,7 @@ function switchesSetting(panel: DipPanel, settings: SomeSettings): boolean[] {
 function desk(
 	linked: QuickLink,
 	names: readonly string[],
-	spots: readonly Spot[],
+	spots: readonly DeskSpot[],
 	profile: Profile,
 	mode: Mode,
 ): SheetDesk {
@@ -134,7 +134,7 @@ function desk(
 	return {
 		name: 'desk',
 		outputs: (linked === 'two-universes' ? ['a', 'b'] : ['a']).map((id, i) => ({ id, universe: i + 1, on: true })),
-		patch: names.map((name, i) => ({ fixture: name, ...(spots[i] as Spot), mode: mode.id })),
+		patch: names.map((name, i) => ({ fixture: name, ...(spots[i] as DeskSpot), mode: mode.id })),
 		levels,
 		master: 255,
 	};
@@ -166,7 +166,7 @@ function runsOf(linked: QuickLink, names: readonly string[]): { from: string; to
 function chains(linked: QuickLink, names: readonly string[]): SheetCable[] {
 	return runsOf(linked, names)
 		.flatMap(({ from, to }) => to.map((name, i) => ({ from: i === 0 ? from : `${to[i - 1]}:out`, to: `${name}:in` })))
-		.map((plugs, i) => ({ id: `cable-${i + 1}`, kind: 'data', length: CABLE, ...plugs, ...SOUND_WIRES }));
+		.map((plugs, i) => ({ id: `cable-${i + 1}`, kind: 'data', length: CABLE, ...plugs, ...GOOD_WIRES }));
 }
 
 const ends = (linked: QuickLink, names: readonly string[]): string[] =>

@@ -2,8 +2,8 @@ import type { Port } from '../../shared/sheet/index.ts';
 import { isPowered } from '../fixture/index.ts';
 import type { Rig, Unit } from '../rig/index.ts';
 import { mainsRecord } from './harm.ts';
-import type { Condition, Finding, Range, Source, Task, Told } from './types.ts';
-import { allows, isInside, isSoundJoin, wishOfCondition } from './wish.ts';
+import type { DrillCondition, FactValue, Finding, Range, Source, Task } from './types.ts';
+import { allows, isGoodJoin, isInside, wishOfCondition } from './wish.ts';
 
 /** What is not as the drill asks, in the order of its goal; empty when it is done. Read off the rig and its log, and nothing else. */
 export function findingsOf(drill: Pick<Task, 'sheet' | 'goal'>, rig: Rig): Finding[] {
@@ -12,9 +12,9 @@ export function findingsOf(drill: Pick<Task, 'sheet' | 'goal'>, rig: Rig): Findi
 	);
 }
 
-type Wrong = Pick<Finding, 'place' | 'what' | 'found' | 'wanted'>;
+type WrongPlace = Pick<Finding, 'place' | 'what' | 'found' | 'wanted'>;
 
-function judge(sheet: Task['sheet'], condition: Condition, rig: Rig): Wrong[] {
+function judge(sheet: Task['sheet'], condition: DrillCondition, rig: Rig): WrongPlace[] {
 	switch (condition.is) {
 		case 'setting':
 		case 'setting-within':
@@ -64,7 +64,7 @@ function judge(sheet: Task['sheet'], condition: Condition, rig: Rig): Wrong[] {
 		case 'joined': {
 			const { a, b } = condition;
 			const cables = rig.gear.cables.filter((cable) => [cable.from, cable.to].some((port) => port === a || port === b));
-			const holds = cables.length === 1 && cables.every((cable) => isSoundJoin(condition, cable));
+			const holds = cables.length === 1 && cables.every((cable) => isGoodJoin(condition, cable));
 			const found = acrossFrom(rig, a);
 			return wrongIf(!holds, a, 'cable', found === b ? 'unfit' : found, b);
 		}
@@ -97,9 +97,9 @@ function judge(sheet: Task['sheet'], condition: Condition, rig: Rig): Wrong[] {
 
 function judgeSettings(
 	sheet: Task['sheet'],
-	condition: Extract<Condition, { readonly fixture: string }>,
+	condition: Extract<DrillCondition, { readonly fixture: string }>,
 	rig: Rig,
-): Wrong[] {
+): WrongPlace[] {
 	const { settings } = unitOf(rig, condition.fixture).state.context;
 	return wishOfCondition(sheet, condition)
 		.filter(([key, allowed]) => !allows(allowed, settings[key]))
@@ -110,10 +110,10 @@ function judgeSettings(
 
 function judgeLevels(
 	sheet: Task['sheet'],
-	condition: Extract<Condition, { readonly is: 'levels-kept' }>,
+	condition: Extract<DrillCondition, { readonly is: 'levels-kept' }>,
 	rig: Rig,
-): Wrong[] {
-	const found: Wrong[] = [];
+): WrongPlace[] {
+	const found: WrongPlace[] = [];
 	const kept = keptLevels(sheet, condition.universe);
 	for (let slot = 1; slot <= 512; slot++) {
 		const level = levelOf(rig, condition.universe, slot);
@@ -159,7 +159,12 @@ function acrossFrom(rig: Rig, port: Port): string | null {
 	return (cable.from === port ? cable.to : cable.from) ?? 'loose';
 }
 
-const told = (within: readonly Range[]): Told => within.flatMap(({ from, to }) => [from, to]);
-const wrong = (place: string, what: string, found: Told, wanted: Told): Wrong => ({ place, what, found, wanted });
-const wrongIf = (is: boolean, place: string, what: string, found: Told, wanted: Told): Wrong[] =>
+const told = (within: readonly Range[]): FactValue => within.flatMap(({ from, to }) => [from, to]);
+const wrong = (place: string, what: string, found: FactValue, wanted: FactValue): WrongPlace => ({
+	place,
+	what,
+	found,
+	wanted,
+});
+const wrongIf = (is: boolean, place: string, what: string, found: FactValue, wanted: FactValue): WrongPlace[] =>
 	is ? [wrong(place, what, found, wanted)] : [];

@@ -8,7 +8,7 @@ import type { Task } from './types.ts';
 import { panelNeeds, stepsBetween } from './way/index.ts';
 
 /** Presses of a log: those that did something or were on the way, and those that only looked. */
-export interface Counted {
+export interface PressCount {
 	readonly presses: number;
 	readonly looked: number;
 }
@@ -31,7 +31,7 @@ interface Tally {
  * all presses of an edit that was kept. All other presses count as they are.
  * @param log one that fits the task's rig
  */
-export function countPresses(task: Task, log: readonly RigEvent[]): Counted {
+export function countPresses(task: Task, log: readonly RigEvent[]): PressCount {
 	const rig = openUnharmed(task.sheet);
 	const tallies = new Map<string, Tally>();
 	let presses = 0;
@@ -63,7 +63,7 @@ export function countPresses(task: Task, log: readonly RigEvent[]): Counted {
 	return { presses, looked: pressesOf(log) - presses };
 }
 
-function tallyFrom(task: Task, { rig, state, settings, path }: Stand, fixture: string): Tally {
+function tallyFrom(task: Task, { rig, state, settings, path }: PanelStand, fixture: string): Tally {
 	const isAsleep = state === 'asleep';
 	const isLocked = state === 'locked' || (isAsleep && settings.lock === 'on');
 	return {
@@ -77,7 +77,7 @@ function tallyFrom(task: Task, { rig, state, settings, path }: Stand, fixture: s
 
 const opens = (state: PanelState): boolean => state === 'editing' || state === 'confirming';
 
-interface Stand {
+interface PanelStand {
 	readonly rig: Rig;
 	readonly panel: KeyedPanel;
 	readonly state: PanelState;
@@ -87,7 +87,7 @@ interface Stand {
 	readonly light: string;
 }
 
-function standOf(rig: Rig, fixture: string): Stand {
+function standOf(rig: Rig, fixture: string): PanelStand {
 	const unit = rig.gear.units.get(fixture);
 	if (!unit) throw new RangeError(`no fixture '${fixture}' on the drill's rig`);
 	const { path, settings } = unit.state.context;
@@ -105,7 +105,7 @@ function standOf(rig: Rig, fixture: string): Stand {
 }
 
 /** How it stands once the press is over: a key that was put down has come up again, or the log ends. */
-function settled(rig: Rig, log: readonly RigEvent[], at: number, fixture: string): Stand {
+function settled(rig: Rig, log: readonly RigEvent[], at: number, fixture: string): PanelStand {
 	if (log[at]?.type !== 'key.down') return standOf(rig, fixture);
 	const ahead = rig.fork();
 	for (const event of log.slice(at + 1)) {

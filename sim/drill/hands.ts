@@ -1,9 +1,9 @@
 import { InputError, shown } from '../../shared/error/index.ts';
 import type { RigEvent, RigEventType } from '../event/index.ts';
-import type { Hand, Task } from './types.ts';
+import type { HandsOn, Task } from './types.ts';
 
 /** Which hand an event takes; what is not here is nobody's hand, and has no place in a drill. */
-const HAND_OF: Readonly<Partial<Record<RigEventType, Hand>>> = Object.freeze({
+const HAND_OF: Readonly<Partial<Record<RigEventType, HandsOn>>> = Object.freeze({
 	'key.tap': 'panel',
 	'key.down': 'panel',
 	'key.up': 'panel',

@@ -16,7 +16,7 @@ import { portText, readSheet } from '../../shared/sheet/index.ts';
 import type { RigEvent } from '../event/index.ts';
 import type { Rig } from '../rig/index.ts';
 import * as trusted from './trusted.ts';
-import type { Hand, Mark, Task } from './types.ts';
+import type { HandsOn, Mark, Task } from './types.ts';
 
 export { findingsOf } from './check.ts';
 export { isInHand, pressesOf } from './hands.ts';
@@ -24,19 +24,19 @@ export type { Harm } from './harm.ts';
 export { DRILL_KINDS, type DrillKindInfo } from './kinds/index.ts';
 export { makeDrill, makeDrillWhere, makeTask } from './make.ts';
 export {
-	type Condition,
 	DRILL_IDS,
 	type Drill,
+	type DrillCondition,
+	type DrillFacts,
 	type DrillKind,
-	type Facts,
+	type DrillScene,
+	type FactValue,
 	type Finding,
-	type Hand,
+	type HandsOn,
 	type Mark,
 	type Range,
-	type Scene,
 	type Source,
 	type Task,
-	type Told,
 } from './types.ts';
 export { fewestPresses, HAND, type Hint } from './way/index.ts';
 
@@ -45,7 +45,7 @@ export { fewestPresses, HAND, type Hint } from './way/index.ts';
  * a kind and a seed, and goes through `trusted.ts`.
  */
 
-const HANDS = ['panel', 'power', 'desk', 'line', 'mains', 'remote'] as const satisfies readonly Hand[];
+const HANDS = ['panel', 'power', 'desk', 'line', 'mains', 'remote'] as const satisfies readonly HandsOn[];
 
 const fixture = idText;
 const universe = whole(1, 63999);
@@ -92,7 +92,7 @@ const read = new WeakMap<Task, Task>();
  * @throws InputError `drill.shape` for what is no task, with the first place that is off; `sheet.*` as `readSheet`;
  *   `drill.fixture` for a goal with a fixture that its sheet has not
  */
-function soundTask<T extends Task>(task: T): T {
+function checkedTask<T extends Task>(task: T): T {
 	const before = typeof task === 'object' && task !== null ? read.get(task) : undefined;
 	if (before) return before as T;
 	const { goal } = readShape(taskSchema, task, 'drill.shape');
@@ -115,7 +115,7 @@ function soundTask<T extends Task>(task: T): T {
  * @throws InputError `drill.shape` or `drill.fixture` for what is no drill, `drill.hands` for an event it does not leave to the
  *   learner, and as `replay` for a log that is none or an event that fits nothing
  */
-export const markDrill = (drill: Task, log: readonly RigEvent[]): Mark => trusted.markDrill(soundTask(drill), log);
+export const markDrill = (drill: Task, log: readonly RigEvent[]): Mark => trusted.markDrill(checkedTask(drill), log);
 
 /**
  * Events that finish a drill from where a log leaves the learner, with the fewest presses that a person's hand can be sure of. Its
@@ -124,7 +124,7 @@ export const markDrill = (drill: Task, log: readonly RigEvent[]): Mark => truste
  *   hand, as `replay` for a log that is none or an event that fits nothing, and `drill.stuck` where hands cannot finish it any more
  */
 export const shortestWay = (drill: Task, log: readonly RigEvent[] = []): RigEvent[] =>
-	trusted.shortestWay(soundTask(drill), log);
+	trusted.shortestWay(checkedTask(drill), log);
 
 /** The first step of the shortest way from where a rig stands, with what a hand needs to know of it; null where nothing is left. @throws InputError as `shortestWay` */
-export const hintOn = (drill: Task, rig: Rig): trusted.Hint | null => trusted.hintOn(soundTask(drill), rig);
+export const hintOn = (drill: Task, rig: Rig): trusted.Hint | null => trusted.hintOn(checkedTask(drill), rig);

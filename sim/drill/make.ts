@@ -6,8 +6,8 @@ import { hasDataIn, hasMains, isPowered, isSwitchedOn } from '../fixture/index.t
 import type { Rig } from '../rig/index.ts';
 import { openUnharmed } from '../rig/trusted.ts';
 import { findingsOf } from './check.ts';
-import { KINDS, type Made } from './kinds/index.ts';
-import { type Condition, DRILL_IDS, type Drill, type DrillKind, type Task } from './types.ts';
+import { type DrillDraft, KINDS } from './kinds/index.ts';
+import { DRILL_IDS, type Drill, type DrillCondition, type DrillKind, type Task } from './types.ts';
 import { wayOn } from './way/index.ts';
 import { wishOfCondition } from './wish.ts';
 
@@ -46,7 +46,7 @@ export function makeDrillWhere(kind: DrillKind, seed: number, isWanted: (sheet: 
  * up, as with a drill.
  * @throws InputError `task.solved` where nothing is left to do, `drill.stuck` where the hands cannot do it
  */
-export function makeTask(made: Omit<Made, 'facts'>): Task {
+export function makeTask(made: Omit<DrillDraft, 'facts'>): Task {
 	const task = taskOf(made);
 	const rig = openUnharmed(task.sheet);
 	if (findingsOf(task, rig).length === 0) throw new InputError('task.solved', 'goal', { trouble: 'solved-already' });
@@ -54,7 +54,7 @@ export function makeTask(made: Omit<Made, 'facts'>): Task {
 }
 
 /** The whole drill. */
-const finish = (kind: DrillKind, seed: number, made: Made): Drill => ({
+const finish = (kind: DrillKind, seed: number, made: DrillDraft): Drill => ({
 	version: 1,
 	kind,
 	seed,
@@ -63,7 +63,7 @@ const finish = (kind: DrillKind, seed: number, made: Made): Drill => ({
 });
 
 /** The sheet laid out, and everything that was right made part of the goal. */
-function taskOf(made: Omit<Made, 'facts'>): Task {
+function taskOf(made: Omit<DrillDraft, 'facts'>): Task {
 	const { scene, hands } = made;
 	const sheet = sheetOf(made.rig);
 	const goal = [
@@ -75,7 +75,7 @@ function taskOf(made: Omit<Made, 'facts'>): Task {
 }
 
 /** A whole sheet, as `readSheet` would give it; a page that makes drills need not carry what reads them. */
-function sheetOf(rig: Made['rig']): RigSheet {
+function sheetOf(rig: DrillDraft['rig']): RigSheet {
 	return {
 		version: 1,
 		name: 'Lantern Row Hall',
@@ -91,7 +91,7 @@ function sheetOf(rig: Made['rig']): RigSheet {
 }
 
 /** What stays of a fixture: its power, unless it is to be unplugged, and every setting that the goal neither asks for nor leaves free. */
-function keptBy(sheet: RigSheet, placed: SheetFixture, made: Omit<Made, 'facts'>): Condition[] {
+function keptBy(sheet: RigSheet, placed: SheetFixture, made: Omit<DrillDraft, 'facts'>): DrillCondition[] {
 	const fixture = placed.id;
 	const asked = made.goal.flatMap((it) =>
 		'fixture' in it && it.fixture === fixture ? wishOfCondition(sheet, it).map(([key]) => key) : [],
@@ -115,14 +115,14 @@ function keepable(sheet: RigSheet, placed: SheetFixture, isAsked: boolean): read
 }
 
 /** Where the desk is in hand: its master, its outputs and all levels not asked for. */
-function keptByDesk(sheet: RigSheet, made: Omit<Made, 'facts'>): Condition[] {
+function keptByDesk(sheet: RigSheet, made: Omit<DrillDraft, 'facts'>): DrillCondition[] {
 	const { desk } = sheet;
 	if (!desk || !made.hands.includes('desk')) return [];
 	const outputs = desk.outputs
 		.filter(({ id }) => !made.goal.some((it) => it.is === 'output' && it.output === id))
-		.map(({ id, universe }): Condition => ({ is: 'output', output: id, universe }));
+		.map(({ id, universe }): DrillCondition => ({ is: 'output', output: id, universe }));
 	const universes = new Set(desk.patch.map(({ universe }) => universe));
-	const levels = [...universes].map((universe): Condition => {
+	const levels = [...universes].map((universe): DrillCondition => {
 		const except = made.goal.flatMap((it) => (it.is === 'slot' && it.universe === universe ? [it.slot] : []));
 		return { is: 'levels-kept', universe, except };
 	});
@@ -152,7 +152,7 @@ function cautionsFor(drill: Task, rig: Rig): Pick<Task, 'cautions' | 'disturbs'>
 	return { cautions, disturbs };
 }
 
-interface Walk {
+interface DrillWalk {
 	/** A lamp that gave light or had data had it no more at some step. */
 	readonly takesAway: boolean;
 	readonly charges: boolean;
@@ -161,7 +161,7 @@ interface Walk {
 }
 
 /** Looks at every lamp at the start and at the end, and with people in the room after each event between. */
-function walkOf(drill: Task, rig: Rig): Walk {
+function walkOf(drill: Task, rig: Rig): DrillWalk {
 	const way = wayOn(drill, rig);
 	const start = sightsOf(rig);
 	let takesAway = false;
@@ -225,16 +225,16 @@ function isSeen(task: Task, rig: Rig): boolean {
 		else right.send(event);
 	}
 	const looks = along(right);
-	return along(rig.fork()).some((look, i) => looksOther(look, looks[i] as Look));
+	return along(rig.fork()).some((look, i) => looksOther(look, looks[i] as LightLook));
 }
 
-interface Look {
+interface LightLook {
 	/** All but how bright each cell is, which no eye sees to a hair. */
 	readonly plain: string;
 	readonly brightness: readonly number[];
 }
 
-function along(rig: Rig): Look[] {
+function along(rig: Rig): LightLook[] {
 	rig.wait(MOMENT_MS);
 	return [...rig.gear.units.keys()].map((id) => {
 		const { light, lamps } = rig.look(id);
@@ -244,5 +244,5 @@ function along(rig: Rig): Look[] {
 	});
 }
 
-const looksOther = (a: Look, b: Look): boolean =>
+const looksOther = (a: LightLook, b: LightLook): boolean =>
 	a.plain !== b.plain || a.brightness.some((bright, i) => Math.abs(bright - (b.brightness[i] ?? 0)) >= SEEN);

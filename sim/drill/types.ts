@@ -17,7 +17,7 @@ export type Source =
  * What a drill asks of the rig, as data. The first group is what hands change, and what the shortest way works on; the
  * second follows from the first on any rig a drill makes, and is looked at all the same.
  */
-export type Condition =
+export type DrillCondition =
 	/** A setting of a fixture stands at a value. */
 	| { readonly is: 'setting'; readonly fixture: string; readonly key: SettingKey; readonly value: SettingValue }
 	/** A number of a fixture lies in one of these ranges. */
@@ -56,42 +56,42 @@ export type Condition =
 	| { readonly is: 'lit'; readonly fixture: string };
 
 /** A value as it is told: plain JSON. */
-export type Told = string | number | boolean | null | readonly (string | number)[];
+export type FactValue = string | number | boolean | null | readonly (string | number)[];
 
 /** One thing that is not as the drill asks. */
 export interface Finding {
 	/** Which of the drill's conditions, from 0. */
 	readonly at: number;
-	readonly condition: Condition;
+	readonly condition: DrillCondition;
 	/** Where: a fixture's id, a socket, a desk output as `desk:a`, or `desk`. */
 	readonly place: string;
 	/** What there: a setting's key, `slot 12`, `power`, `mains`, `isolated` (linked live: the plug in the wall that made it so), `data`, `light`, `cable`, `terminator`, `universe`, `output`, `master`. */
 	readonly what: string;
-	readonly found: Told;
+	readonly found: FactValue;
 	/** What it should be; a range as [from, to, from, to ...]. */
-	readonly wanted: Told;
+	readonly wanted: FactValue;
 }
 
 /**
  * What a learner may lay hands on, in groups. `panel`: keys, switches, slides. `power`: a fixture's own switch. `desk`:
  * levels, master, outputs and their universes. `line`: cables and terminators. `mains`: plugs. `remote`: its buttons.
  */
-export type Hand = 'panel' | 'power' | 'desk' | 'line' | 'mains' | 'remote';
+export type HandsOn = 'panel' | 'power' | 'desk' | 'line' | 'mains' | 'remote';
 
 /** Where it happens: on the prep bench, on the hung rig before doors, or with people in the room. */
-export type Scene = 'bench' | 'rig' | 'show';
+export type DrillScene = 'bench' | 'rig' | 'show';
 
 /** What the words of a drill need, by name; which names a kind gives stands in `DRILL_KINDS`. */
-export type Facts = Readonly<Record<string, Told>>;
+export type DrillFacts = Readonly<Record<string, FactValue>>;
 
 /** What is to be done on a rig, and can be marked: plain JSON, whole and unchanged by a round trip. */
 export interface Task {
-	readonly scene: Scene;
+	readonly scene: DrillScene;
 	/** The rig as the learner finds it. */
 	readonly sheet: RigSheet;
 	/** Done when all hold at once. */
-	readonly goal: readonly Condition[];
-	readonly hands: readonly Hand[];
+	readonly goal: readonly DrillCondition[];
+	readonly hands: readonly HandsOn[];
 	/** Ids of `content/en/cautions`, to be shown before the first hand is laid on. */
 	readonly cautions: readonly string[];
 	/** With people in the room, and the shortest way takes light or data from a lamp that had it. */
@@ -103,7 +103,7 @@ export interface Drill extends Task {
 	readonly version: 1;
 	readonly kind: DrillKind;
 	readonly seed: number;
-	readonly facts: Facts;
+	readonly facts: DrillFacts;
 }
 
 /** How a learner's log stands against the drill. */

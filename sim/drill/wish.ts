@@ -1,18 +1,18 @@
 import { SETTING_KEYS, type SettingKey, type Settings, type SettingValue } from '../../shared/profile/index.ts';
 import { profileFor, type SheetCable } from '../../shared/sheet/index.ts';
 import { inputFrom } from '../fixture/index.ts';
-import type { Condition, Range, Task } from './types.ts';
+import type { DrillCondition, Range, Task } from './types.ts';
 
 /** What a setting may be. */
-export type Allowed = { readonly value: SettingValue } | { readonly within: readonly Range[] };
+export type SettingDomain = { readonly value: SettingValue } | { readonly within: readonly Range[] };
 
 /** What a fixture's settings must come to; a key that is not there is free. */
-export type Wish = ReadonlyMap<SettingKey, Allowed>;
+export type Wish = ReadonlyMap<SettingKey, SettingDomain>;
 
 export const isInside = (within: readonly Range[], value: number): boolean =>
 	within.some(({ from, to }) => from <= value && value <= to);
 
-export function allows(allowed: Allowed, value: SettingValue): boolean {
+export function allows(allowed: SettingDomain, value: SettingValue): boolean {
 	return 'value' in allowed ? allowed.value === value : isInside(allowed.within, Number(value));
 }
 
@@ -29,7 +29,7 @@ function startSettings(sheet: Task['sheet'], fixture: string): Settings {
 }
 
 /** What one condition asks of its fixture's settings, key by key; empty where it asks nothing of any. */
-export function wishOfCondition(sheet: Task['sheet'], condition: Condition): [SettingKey, Allowed][] {
+export function wishOfCondition(sheet: Task['sheet'], condition: DrillCondition): [SettingKey, SettingDomain][] {
 	switch (condition.is) {
 		case 'setting':
 			return [[condition.key, { value: condition.value }]];
@@ -58,7 +58,7 @@ export function wishFor(drill: Pick<Task, 'sheet' | 'goal'>, fixture: string): W
 	);
 }
 
-export type Join = Extract<Condition, { readonly is: 'joined' }>;
+export type Join = Extract<DrillCondition, { readonly is: 'joined' }>;
 
 /** Whether this cable could make the join, wherever its ends are now: right kind, short enough, every wire sound. */
 export function isFit(join: Join, cable: SheetCable): boolean {
@@ -73,7 +73,7 @@ export function isFit(join: Join, cable: SheetCable): boolean {
 }
 
 /** Whether this cable makes the join. */
-export function isSoundJoin(join: Join, cable: SheetCable): boolean {
+export function isGoodJoin(join: Join, cable: SheetCable): boolean {
 	const { from, to } = cable;
 	const across = (from === join.a && to === join.b) || (from === join.b && to === join.a);
 	return across && isFit(join, cable);

@@ -1,6 +1,6 @@
-import type { Key, SomeSettings } from '../../shared/profile/index.ts';
+import type { PanelKey, SomeSettings } from '../../shared/profile/index.ts';
 import type { Port, SheetCable } from '../../shared/sheet/index.ts';
-import type { Condition } from '../light/index.ts';
+import type { FixtureCondition } from '../light/index.ts';
 
 /** A button of the remote. */
 export type RemoteButton =
@@ -20,9 +20,9 @@ export type RemoteButton =
 export type RigEvent =
 	| { readonly type: 'clock.wait'; readonly ms: number }
 	// hands on a panel; a tap is down and up at once
-	| { readonly type: 'key.tap'; readonly fixture: string; readonly key: Key }
-	| { readonly type: 'key.down'; readonly fixture: string; readonly key: Key }
-	| { readonly type: 'key.up'; readonly fixture: string; readonly key: Key }
+	| { readonly type: 'key.tap'; readonly fixture: string; readonly key: PanelKey }
+	| { readonly type: 'key.down'; readonly fixture: string; readonly key: PanelKey }
+	| { readonly type: 'key.up'; readonly fixture: string; readonly key: PanelKey }
 	| { readonly type: 'switch.flip'; readonly fixture: string; readonly switch: number; readonly up: boolean }
 	| { readonly type: 'slide.move'; readonly fixture: string; readonly slide: string; readonly to: number }
 	// power
@@ -70,7 +70,7 @@ export type RigEvent =
 	/** Charge in a battery, 0 to 1 of what it holds: a flat one, or a fresh one put in. */
 	| { readonly type: 'charge.become'; readonly fixture: string; readonly charge: number }
 	// what is wrong inside a fixture
-	| { readonly type: 'condition.become'; readonly fixture: string; readonly change: Partial<Condition> };
+	| { readonly type: 'condition.become'; readonly fixture: string; readonly change: Partial<FixtureCondition> };
 
 export type RigEventType = RigEvent['type'];
 

@@ -2,14 +2,14 @@ import { footprintOf, modeOf, type Slot } from '../../shared/profile/index.ts';
 import type { RigSheet } from '../../shared/sheet/index.ts';
 import type { RigEvent } from '../event/index.ts';
 import { deskOf, levelsOn, meant } from './sheet.ts';
-import type { Fault, Spot } from './types.ts';
+import type { Fault, FaultSpot } from './types.ts';
 
-type Patch = NonNullable<RigSheet['desk']>['patch'][number];
+type PatchLine = NonNullable<RigSheet['desk']>['patch'][number];
 
-const patches = (sheet: RigSheet): readonly Patch[] => sheet.desk?.patch ?? [];
-const outputs = (sheet: RigSheet): Spot[] =>
+const patches = (sheet: RigSheet): readonly PatchLine[] => sheet.desk?.patch ?? [];
+const outputs = (sheet: RigSheet): FaultSpot[] =>
 	(sheet.desk?.outputs ?? []).filter(({ on }) => on).map(({ id }) => ({ place: id }));
-const chart = (sheet: RigSheet, patch: Patch): readonly Slot[] =>
+const chart = (sheet: RigSheet, patch: PatchLine): readonly Slot[] =>
 	modeOf(meant(sheet, patch.fixture).profile, patch.mode).slots;
 
 /** What stands on a fixture's slots, moved by some slots: as a desk does whose patch is off. */
@@ -57,7 +57,7 @@ function bandLeft(sheet: RigSheet, place: string, wanted: (effect: string) => bo
 
 const withBand =
 	(wanted: (effect: string) => boolean) =>
-	(sheet: RigSheet): Spot[] =>
+	(sheet: RigSheet): FaultSpot[] =>
 		patches(sheet)
 			.filter(({ fixture }) => bandLeft(sheet, fixture, wanted).length > 0)
 			.map(({ fixture }) => ({ place: fixture }));
@@ -72,7 +72,7 @@ export const DESK: readonly Fault[] = [
 		id: 'output-off',
 		family: 'desk',
 		weight: 3,
-		mend: 'output-on',
+		repair: 'output-on',
 		cautions: [],
 		spots: outputs,
 		events: (_, { place }) => [{ type: 'desk.output', output: place, on: false }],
@@ -81,7 +81,7 @@ export const DESK: readonly Fault[] = [
 		id: 'master-down',
 		family: 'desk',
 		weight: 5,
-		mend: 'raise-master',
+		repair: 'raise-master',
 		cautions: [],
 		spots: (sheet) =>
 			sheet.desk
@@ -96,7 +96,7 @@ export const DESK: readonly Fault[] = [
 		id: 'wrong-universe',
 		family: 'desk',
 		weight: 4,
-		mend: 'set-universe',
+		repair: 'set-universe',
 		cautions: [],
 		spots: outputs,
 		events: (sheet, { place }) => {
@@ -108,7 +108,7 @@ export const DESK: readonly Fault[] = [
 		id: 'patched-elsewhere',
 		family: 'desk',
 		weight: 6,
-		mend: 'set-patch',
+		repair: 'set-patch',
 		cautions: [],
 		spots: (sheet) =>
 			patches(sheet)
@@ -123,7 +123,7 @@ export const DESK: readonly Fault[] = [
 		id: 'patched-other-universe',
 		family: 'desk',
 		weight: 2,
-		mend: 'set-patch',
+		repair: 'set-patch',
 		cautions: [],
 		spots: (sheet) =>
 			(sheet.desk?.outputs.length ?? 0) > 1 ? patches(sheet).map(({ fixture }) => ({ place: fixture })) : [],
@@ -137,7 +137,7 @@ export const DESK: readonly Fault[] = [
 		id: 'levels-down',
 		family: 'desk',
 		weight: 5,
-		mend: 'set-levels',
+		repair: 'set-levels',
 		cautions: [],
 		spots: (sheet) => patches(sheet).map(({ fixture }) => ({ place: fixture })),
 		events: (sheet, { place }) => {
@@ -160,7 +160,7 @@ export const DESK: readonly Fault[] = [
 		id: 'wrong-colour-slots',
 		family: 'desk',
 		weight: 4,
-		mend: 'set-levels',
+		repair: 'set-levels',
 		cautions: [],
 		spots: (sheet) =>
 			patches(sheet)
@@ -172,7 +172,7 @@ export const DESK: readonly Fault[] = [
 		id: 'function-left-up',
 		family: 'desk',
 		weight: 6,
-		mend: 'set-levels',
+		repair: 'set-levels',
 		cautions: [],
 		spots: withBand(isProgramme),
 		events: (sheet, { place }) => bandLeft(sheet, place, isProgramme),
@@ -181,7 +181,7 @@ export const DESK: readonly Fault[] = [
 		id: 'strobe-left-up',
 		family: 'desk',
 		weight: 5,
-		mend: 'set-levels',
+		repair: 'set-levels',
 		cautions: ['flashing'],
 		spots: withBand(isStrobe),
 		events: (sheet, { place }) => bandLeft(sheet, place, isStrobe),
@@ -190,7 +190,7 @@ export const DESK: readonly Fault[] = [
 		id: 'shutter-closed',
 		family: 'desk',
 		weight: 4,
-		mend: 'set-levels',
+		repair: 'set-levels',
 		cautions: [],
 		spots: withBand(isDark),
 		events: (sheet, { place }) => bandLeft(sheet, place, isDark),

@@ -1,7 +1,7 @@
 /**
  * The fault catalogue: each kind of fault is a small change to a rig that is as its sheet says, with where it can sit, how
- * common it is (a weight; common practice, no source), what mends it, how long that takes and what caution goes with it.
- * A mend puts one place back to what the sheet says. Nothing here says what a fault looks like: the rig does.
+ * common it is (a weight; common practice, no source), what repairs it, how long that takes and what caution goes with it.
+ * A repair puts one place back to what the sheet says. Nothing here says what a fault looks like: the rig does.
  *
  * Modelled: what a crew meets at a gig, one change each. Left out: faults inside a desk's software, of the network before it,
  * and those that come and go by themselves; a wire that breaks now and then is treated as broken.
@@ -12,15 +12,23 @@ import { onceUnder } from '../../shared/memo/index.ts';
 import type { RigSheet } from '../../shared/sheet/index.ts';
 import type { PlacedFault, RigEvent } from '../event/index.ts';
 import { DESK } from './desk.ts';
-import { LAMP } from './lamp.ts';
+import { LAMP } from './light.ts';
 import { LINE } from './line.ts';
 import { PANEL } from './panel.ts';
 import { POWER } from './power.ts';
 import { REMOTE } from './remote.ts';
-import type { Fault, Spot } from './types.ts';
+import type { Fault, FaultSpot } from './types.ts';
 
-export { MENDS } from './mends.ts';
-export { type Fault, type FaultFamily, MEND_IDS, type Mend, type MendId, type Need, type Spot } from './types.ts';
+export { MENDS } from './repairs.ts';
+export {
+	type Fault,
+	type FaultFamily,
+	type FaultSpot,
+	type Need,
+	REPAIR_IDS,
+	type Repair,
+	type RepairId,
+} from './types.ts';
 
 /** Every kind of fault, by family. */
 export const FAULTS: readonly Fault[] = Object.freeze([...POWER, ...PANEL, ...REMOTE, ...LINE, ...DESK, ...LAMP]);
@@ -32,10 +40,10 @@ export function faultOf(id: string): Fault {
 	return fault;
 }
 
-const spots = onceUnder<RigSheet, Fault, readonly Spot[]>();
+const spots = onceUnder<RigSheet, Fault, readonly FaultSpot[]>();
 
 /** Where a fault can sit on a sheet. Worked out once a sheet: a finder asks of a thousand placed faults. */
-const spotsOf = (sheet: RigSheet, fault: Fault): readonly Spot[] => spots(sheet, fault, () => fault.spots(sheet));
+const spotsOf = (sheet: RigSheet, fault: Fault): readonly FaultSpot[] => spots(sheet, fault, () => fault.spots(sheet));
 
 /** Every fault in every place it can sit on this rig, with its weight there. */
 export function placedFaults(sheet: RigSheet): { readonly placed: PlacedFault; readonly weight: number }[] {

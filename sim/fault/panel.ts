@@ -1,7 +1,7 @@
 import { footprintOf, modeOf, type Settings, type SomeSettings } from '../../shared/profile/index.ts';
 import type { RigSheet } from '../../shared/sheet/index.ts';
-import { canSet, type Meant, meant, meantOf } from './sheet.ts';
-import type { Fault, Spot } from './types.ts';
+import { canSet, type MeantFixture, meant, meantOf } from './sheet.ts';
+import type { Fault, FaultSpot } from './types.ts';
 
 /** A fault that is some settings gone wrong on a keyed panel. */
 function setWrong(
@@ -9,23 +9,27 @@ function setWrong(
 	weight: number,
 	key: keyof Settings,
 	wrong: (
-		meant: Meant,
+		meant: MeantFixture,
 		sheet: RigSheet,
 	) => readonly (readonly [detail: string, change: SomeSettings, share?: number])[],
 	more: Partial<Fault> = {},
 ): Fault {
-	const waysOf = (sheet: RigSheet, at: Meant) =>
+	const waysOf = (sheet: RigSheet, at: MeantFixture) =>
 		at.isDip || !canSet(at.profile, key) ? [] : wrong(at, sheet).filter(([, change]) => differs(at.settings, change));
 	return {
 		id,
 		family: 'panel',
 		weight,
-		mend: 'set-panel',
+		repair: 'set-panel',
 		cautions: [],
 		spots: (sheet) =>
 			meantOf(sheet).flatMap((at) =>
 				waysOf(sheet, at).map(
-					([detail, , share]): Spot => ({ place: at.fixture.id, detail, ...(share === undefined ? {} : { share }) }),
+					([detail, , share]): FaultSpot => ({
+						place: at.fixture.id,
+						detail,
+						...(share === undefined ? {} : { share }),
+					}),
 				),
 			),
 		events: (sheet, { place, detail }) => {
@@ -40,7 +44,10 @@ const differs = (settings: Settings, change: SomeSettings): boolean =>
 	Object.entries(change).some(([key, value]) => settings[key as keyof Settings] !== value);
 
 /** Addresses a fixture ends up at by mistake: one off, where it came from the maker, where its neighbour is. */
-function wrongAddresses({ fixture, profile, settings }: Meant, sheet: RigSheet): [string, SomeSettings, number][] {
+function wrongAddresses(
+	{ fixture, profile, settings }: MeantFixture,
+	sheet: RigSheet,
+): [string, SomeSettings, number][] {
 	const neighbour = meantOf(sheet).find(
 		(other) =>
 			other.fixture.id !== fixture.id && other.settings.work === 'line' && other.settings.address !== settings.address,
@@ -58,8 +65,8 @@ function wrongAddresses({ fixture, profile, settings }: Meant, sheet: RigSheet):
 	});
 }
 
-const byLine = ({ settings }: Meant): boolean => settings.work === 'line' || settings.work === 'follow';
-const programmeOf = ({ profile }: Meant, kind: string): string | undefined =>
+const byLine = ({ settings }: MeantFixture): boolean => settings.work === 'line' || settings.work === 'follow';
+const programmeOf = ({ profile }: MeantFixture, kind: string): string | undefined =>
 	profile.programmes.find((each) => each.kind === kind)?.id;
 const only = <T>(when: boolean, ...ways: readonly T[]): readonly T[] => (when ? ways : []);
 
@@ -153,14 +160,14 @@ export const PANEL: readonly Fault[] = [
 		only(byLine(at), ...(['hold', 'dark', 'programme'] as const).map((loss) => [loss, { loss }, 0.5] as const)),
 	),
 	setWrong('hearing-nothing', 2, 'hearing', (at) =>
-		only(at.settings.work === 'programme' && isSound(at), ['deaf', { hearing: 0 }] as const),
+		only(at.settings.work === 'programme' && isIntact(at), ['deaf', { hearing: 0 }] as const),
 	),
 	setWrong('back-at-defaults', 3, 'address', ({ profile }) => [['defaults', profile.defaults] as const]),
 	{
 		id: 'one-switch-wrong',
 		family: 'panel',
 		weight: 9,
-		mend: 'set-switches',
+		repair: 'set-switches',
 		cautions: [],
 		// the three ways that happen: the switch beside the right one, the last one up forgotten, an old one left up
 		spots: (sheet) =>
@@ -183,7 +190,7 @@ export const PANEL: readonly Fault[] = [
 		id: 'tenth-switch-up',
 		family: 'panel',
 		weight: 5,
-		mend: 'set-switches',
+		repair: 'set-switches',
 		cautions: [],
 		spots: (sheet) =>
 			meantOf(sheet)
@@ -195,7 +202,7 @@ export const PANEL: readonly Fault[] = [
 		id: 'slide-wrong',
 		family: 'panel',
 		weight: 5,
-		mend: 'set-switches',
+		repair: 'set-switches',
 		cautions: [],
 		spots: (sheet) =>
 			meantOf(sheet).flatMap(({ fixture, profile }) => {
@@ -217,6 +224,6 @@ export const PANEL: readonly Fault[] = [
 	},
 ];
 
-function isSound({ profile, settings }: Meant): boolean {
+function isIntact({ profile, settings }: MeantFixture): boolean {
 	return profile.programmes.find(({ id }) => id === settings.programme)?.kind === 'sound';
 }

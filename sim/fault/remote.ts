@@ -1,14 +1,14 @@
 import type { RigSheet } from '../../shared/sheet/index.ts';
-import { type Meant, meant, meantOf } from './sheet.ts';
+import { type MeantFixture, meant, meantOf } from './sheet.ts';
 import type { Fault } from './types.ts';
 
-const hearing = (sheet: RigSheet): Meant[] =>
+const hearing = (sheet: RigSheet): MeantFixture[] =>
 	sheet.remote ? meantOf(sheet).filter(({ profile }) => profile.sensor) : [];
-const spots = (wanted: (at: Meant) => boolean) => (sheet: RigSheet) =>
+const spots = (wanted: (at: MeantFixture) => boolean) => (sheet: RigSheet) =>
 	hearing(sheet)
 		.filter(wanted)
 		.map(({ fixture }) => ({ place: fixture.id }));
-const open = ({ settings, fixture }: Meant): boolean => settings.sensor === 'open' && !fixture.hidden;
+const open = ({ settings, fixture }: MeantFixture): boolean => settings.sensor === 'open' && !fixture.hidden;
 
 /** Faults between the remote and the lamp. */
 export const REMOTE: readonly Fault[] = [
@@ -16,7 +16,7 @@ export const REMOTE: readonly Fault[] = [
 		id: 'sensor-shut',
 		family: 'remote',
 		weight: 5,
-		mend: 'open-sensor',
+		repair: 'open-sensor',
 		cautions: [],
 		spots: spots(open),
 		events: (_, { place }) => [{ type: 'settings.become', fixture: place, change: { sensor: 'shut' } }],
@@ -25,7 +25,7 @@ export const REMOTE: readonly Fault[] = [
 		id: 'sensor-left-open',
 		family: 'remote',
 		weight: 5,
-		mend: 'open-sensor',
+		repair: 'open-sensor',
 		cautions: [],
 		spots: spots(({ settings }) => settings.sensor === 'shut'),
 		events: (_, { place }) => [{ type: 'settings.become', fixture: place, change: { sensor: 'open' } }],
@@ -34,7 +34,7 @@ export const REMOTE: readonly Fault[] = [
 		id: 'out-of-sight',
 		family: 'remote',
 		weight: 6,
-		mend: 'clear-sight',
+		repair: 'clear-sight',
 		cautions: [],
 		spots: spots(open),
 		events: (_, { place }) => [{ type: 'sight.block', fixture: place, hidden: true }],
@@ -43,7 +43,7 @@ export const REMOTE: readonly Fault[] = [
 		id: 'remote-battery-flat',
 		family: 'remote',
 		weight: 6,
-		mend: 'remote-battery',
+		repair: 'remote-battery',
 		cautions: [],
 		spots: (sheet) => (sheet.remote && hearing(sheet).length > 0 ? [{ place: 'remote' }] : []),
 		events: (sheet) => (sheet.remote ? [{ type: 'remote.become', ...sheet.remote, battery: false }] : []),
@@ -52,7 +52,7 @@ export const REMOTE: readonly Fault[] = [
 		id: 'remote-other-code',
 		family: 'remote',
 		weight: 3,
-		mend: 'remote-code',
+		repair: 'remote-code',
 		cautions: [],
 		spots: (sheet) => (sheet.remote && hearing(sheet).length > 0 ? [{ place: 'remote' }] : []),
 		events: (sheet) =>
@@ -62,7 +62,7 @@ export const REMOTE: readonly Fault[] = [
 		id: 'fixture-other-code',
 		family: 'remote',
 		weight: 4,
-		mend: 'set-panel',
+		repair: 'set-panel',
 		cautions: [],
 		spots: spots(open),
 		events: (sheet, { place }) => [
@@ -73,7 +73,7 @@ export const REMOTE: readonly Fault[] = [
 		id: 'sensor-dead',
 		family: 'remote',
 		weight: 1,
-		mend: 'swap-fixture',
+		repair: 'swap-fixture',
 		cautions: [],
 		spots: spots(open),
 		events: (_, { place }) => [{ type: 'condition.become', fixture: place, change: { sensorDead: true } }],

@@ -10,7 +10,7 @@ import {
 import { inputFrom } from '../fixture/index.ts';
 
 /** A fixture of a sheet with its profile and the settings it is meant to have. */
-export interface Meant {
+export interface MeantFixture {
 	readonly fixture: SheetFixture;
 	readonly profile: Profile;
 	readonly settings: Settings;
@@ -18,7 +18,7 @@ export interface Meant {
 }
 
 /** Every fixture as it is meant to be. Worked out once a sheet. */
-export const meantOf = oncePer((sheet: RigSheet): readonly Meant[] =>
+export const meantOf = oncePer((sheet: RigSheet): readonly MeantFixture[] =>
 	sheet.fixtures.map((fixture) => {
 		const profile = profileFor(sheet, fixture.profile);
 		const { settings } = inputFrom(profile, fixture, false);
@@ -26,7 +26,7 @@ export const meantOf = oncePer((sheet: RigSheet): readonly Meant[] =>
 	}),
 );
 
-export function meant(sheet: RigSheet, id: string): Meant {
+export function meant(sheet: RigSheet, id: string): MeantFixture {
 	const found = meantOf(sheet).find(({ fixture }) => fixture.id === id);
 	if (!found) throw new RangeError(`no fixture ${id}`);
 	return found;

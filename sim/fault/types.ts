@@ -4,7 +4,7 @@ import type { PlacedFault, RigEvent } from '../event/index.ts';
 export type FaultFamily = 'power' | 'panel' | 'remote' | 'line' | 'desk' | 'fixture' | 'light';
 
 /** Where one fault can sit: a fixture, a cable, a socket, a desk output, or the rig as a whole (`rig`). */
-export interface Spot {
+export interface FaultSpot {
 	readonly place: string;
 	/** Which of the kind, where a place can have it in more than one way. */
 	readonly detail?: string;
@@ -19,19 +19,19 @@ export interface Fault {
 	readonly family: FaultFamily;
 	/** How common it is against the others, at one place: `common practice, no source`. */
 	readonly weight: number;
-	/** What mends it: an id of the mends, done at the fault's place (or where `mendAt` says). */
-	readonly mend: MendId;
-	/** Ids of the cautions that go with looking for it or mending it. */
+	/** What repairs it: an id of the repairs, done at the fault's place (or where `mendAt` says). */
+	readonly repair: RepairId;
+	/** Ids of the cautions that go with looking for it or repairing it. */
 	readonly cautions: readonly string[];
 	/** Where it can sit on this rig, in the order of the sheet. */
-	spots(sheet: RigSheet): Spot[];
+	spots(sheet: RigSheet): FaultSpot[];
 	/** What changes in a rig that is as its sheet says. */
-	events(sheet: RigSheet, spot: Spot): RigEvent[];
-	/** Where its mend is done, if not at its own place. */
-	mendAt?(sheet: RigSheet, spot: Spot): string;
+	events(sheet: RigSheet, spot: FaultSpot): RigEvent[];
+	/** Where its repair is done, if not at its own place. */
+	repairAt?(sheet: RigSheet, spot: FaultSpot): string;
 }
 
-/** What a check or a mend may need beyond two hands. */
+/** What a check or a repair may need beyond two hands. */
 export type Need =
 	| 'ladder'
 	| 'spare-cable'
@@ -41,7 +41,7 @@ export type Need =
 	| 'desk'
 	| 'terminator';
 
-export const MEND_IDS = Object.freeze([
+export const REPAIR_IDS = Object.freeze([
 	'switch-on',
 	'fresh-battery',
 	'plug-mains',
@@ -65,18 +65,18 @@ export const MEND_IDS = Object.freeze([
 	'clear-lens',
 	'swap-fixture',
 ] as const);
-export type MendId = (typeof MEND_IDS)[number];
+export type RepairId = (typeof REPAIR_IDS)[number];
 
-/** How a rig stands where a mend may not take it for what the sheet says: a mend puts one thing right and no other. */
-export interface Standing {
+/** How a rig stands where a repair may not take it for what the sheet says: a repair puts one thing right and no other. */
+export interface RigStanding {
 	/** Which says where the desk's strips send. */
 	readonly patch: DeskPatch | undefined;
 	readonly remote: RigSheet['remote'];
 }
 
 /** A way to put something right. Doing it changes the rig to what its sheet says at that place. */
-export interface Mend {
-	readonly id: MendId;
+export interface Repair {
+	readonly id: RepairId;
 	/** `common practice, no source`. */
 	readonly seconds: number;
 	readonly needs: readonly Need[];
@@ -84,7 +84,7 @@ export interface Mend {
 	/** Whether doing it darkens or disturbs a running show. */
 	readonly disturbs: boolean;
 	/** @param now what stands that the sheet does not say; left out, all is as the sheet has it */
-	events(sheet: RigSheet, place: string, now?: Standing): RigEvent[];
+	events(sheet: RigSheet, place: string, now?: RigStanding): RigEvent[];
 }
 
 export type DeskPatch = readonly {

@@ -2,7 +2,7 @@ import type { RigSheet } from '../../shared/sheet/index.ts';
 import {
 	afterHours,
 	afterRemote,
-	answersStrips,
+	answersFaders,
 	coloursByDesk,
 	followsLeader,
 	onCharger,
@@ -41,7 +41,7 @@ export interface Complaint {
 }
 
 /** How a complaint shows: a predicate on what can be seen of a rig against what its sheet means. */
-interface Showing {
+interface ComplaintTest {
 	/** Whether a sheet can have it at all at that fixture. */
 	fits(meant: Witness, fixture: string): boolean;
 	holds(seen: Witness, meant: Witness, fixture: string): boolean;
@@ -61,14 +61,14 @@ const neighbours = (w: Witness, fixture: string): string[] =>
 		.filter((id) => id !== fixture)
 		.slice(0, 8);
 
-export const COMPLAINTS: Readonly<Record<ComplaintKind, Showing>> = {
+export const COMPLAINTS: Readonly<Record<ComplaintKind, ComplaintTest>> = {
 	dark: {
 		fits: isMeantLit,
 		holds: (seen, _, at) => !looksLit(seen.rest(at)),
 	},
 	'no-answer': {
-		fits: (meant, at) => hasPatch(meant, at) && answersStrips(meant, at, at),
-		holds: (seen, _, at) => !answersStrips(seen, at, at),
+		fits: (meant, at) => hasPatch(meant, at) && answersFaders(meant, at, at),
+		holds: (seen, _, at) => !answersFaders(seen, at, at),
 	},
 	'follower-silent': {
 		fits: isFollower,
@@ -111,15 +111,15 @@ export const COMPLAINTS: Readonly<Record<ComplaintKind, Showing>> = {
 		fits: (meant, at) => hasPatch(meant, at) && others(meant, at).some((id) => hasPatch(meant, id)),
 		holds: (seen, meant, at) =>
 			others(meant, at).some(
-				(id) => hasPatch(meant, id) && !answersStrips(meant, id, at) && answersStrips(seen, id, at),
+				(id) => hasPatch(meant, id) && !answersFaders(meant, id, at) && answersFaders(seen, id, at),
 			),
 		others,
 	},
 	'two-move': {
 		fits: (meant, at) => hasPatch(meant, at) && others(meant, at).length > 0,
 		holds: (seen, meant, at) =>
-			answersStrips(seen, at, at) &&
-			others(meant, at).some((id) => !answersStrips(meant, at, id) && answersStrips(seen, at, id)),
+			answersFaders(seen, at, at) &&
+			others(meant, at).some((id) => !answersFaders(meant, at, id) && answersFaders(seen, at, id)),
 		others,
 	},
 	'own-show': {

@@ -4,8 +4,8 @@ import { placedFaults } from '../fault/index.ts';
 import type { Check } from './checks/index.ts';
 import { COMPLAINT_KINDS, type Complaint, canComplain } from './complaints.ts';
 import { Walk } from './path.ts';
-import { type Bench, candidatesFor, tableFor } from './table.ts';
-import { type Finder, type FinderOptions, type Step, weighBy } from './types.ts';
+import { candidatesFor, type RigOutcomes, tableFor } from './table.ts';
+import { type Finder, type FinderOptions, type WalkAnswer, weighBy } from './types.ts';
 import { meantWitness, type Witness } from './witness.ts';
 
 /**
@@ -15,16 +15,16 @@ import { meantWitness, type Witness } from './witness.ts';
  * @throws InputError `sheet.*` for what is no sheet, `finder.complaint` for what is no complaint or where the sheet cannot have it there
  */
 export function openFinder(sheet: RigSheet, complaint: Complaint, options: FinderOptions = {}): Finder {
-	return finderOn(openBench(sheet, complaint, options), options);
+	return finderOn(openOutcomes(sheet, complaint, options), options);
 }
 
 /** The table a finder walks on, which takes a while for a large rig. @param meant the sheet's own rig, where it is open already @throws InputError as {@link openFinder}. */
-export function openBench(
+export function openOutcomes(
 	sheet: RigSheet,
 	complaint: Complaint,
 	{ learnt = {}, standIn = false }: Pick<FinderOptions, 'learnt' | 'standIn'> = {},
 	meant: Witness = meantWitness(sheet),
-): Bench {
+): RigOutcomes {
 	if (!COMPLAINT_KINDS.includes(complaint?.kind))
 		throw new InputError('finder.complaint', 'complaint', {
 			expected: 'complaint',
@@ -43,10 +43,10 @@ export function openBench(
 }
 
 /** A finder on a table made beforehand. */
-export function finderOn(bench: Bench, options: FinderOptions = {}): Finder {
-	const walk = new Walk(bench, options);
-	const steps: Step[] = [];
-	const take = (step: Step): void => {
+export function finderOn(table: RigOutcomes, options: FinderOptions = {}): Finder {
+	const walk = new Walk(table, options);
+	const steps: WalkAnswer[] = [];
+	const take = (step: WalkAnswer): void => {
 		walk.require(step);
 		steps.push(step);
 		walk.replay(steps);
@@ -91,7 +91,7 @@ export function openPart(
 	complaint: Complaint,
 	{ learnt = {}, standIn = false }: Pick<FinderOptions, 'learnt' | 'standIn'> = {},
 	meant: Witness = meantWitness(sheet),
-): Bench | null {
+): RigOutcomes | null {
 	const all = placedFaults(sheet);
 	if (all.length < LARGE || !canComplain(meant, complaint)) return null;
 	const few = all.filter(

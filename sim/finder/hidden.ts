@@ -5,8 +5,8 @@ import { entropyOf } from '../sequence/index.ts';
 import { COMPLAINTS, type Complaint, complaintsOf } from './complaints.ts';
 import { finderOn } from './finder.ts';
 import { idOf } from './layout.ts';
-import { type Bench, type Candidate, candidatesFor, offeredBy, weightApart } from './table.ts';
-import type { FinderOptions, Step } from './types.ts';
+import { type Candidate, candidatesFor, offeredBy, type RigOutcomes, weightApart } from './table.ts';
+import type { FinderOptions, WalkAnswer } from './types.ts';
 import { together } from './widen.ts';
 import { faultyWitness, meantWitness, type Witness } from './witness.ts';
 
@@ -43,7 +43,7 @@ export function hideFaults(rig: RigId, sheet: RigSheet, seed: number, count: 1 |
 		if (count === 1) return { ...drill, faults: one.faults };
 		spare ??= { ...drill, faults: one.faults };
 		for (const two of random.shuffle(candidates).slice(0, TRIES)) {
-			if (two.mend === one.mend) continue;
+			if (two.repair === one.repair) continue;
 			const faults = [...one.faults, ...two.faults];
 			const both = together(meant, faults);
 			if (both && COMPLAINTS[complaint.kind].holds(both, meant, complaint.fixture)) return { ...drill, faults };
@@ -87,7 +87,7 @@ export function hiddenRig({ sheet, faults }: FaultDrill): Witness {
 
 /**
  * What one choice was worth. The three ways to waste one are a training text's words (US Army IT0338, 1996, read second-hand):
- * irrelevant, showing the same whatever is wrong; redundant, its answer known before; premature, a swap or mend while
+ * irrelevant, showing the same whatever is wrong; redundant, its answer known before; premature, a swap or repair while
  * a look would have told more a second.
  */
 export interface ReviewedStep {
@@ -113,22 +113,26 @@ const KNOWN = 0.97;
  * Goes through a walk again, step by step, next to what the finder would have done there.
  * @param steps of checks that the bench offers (see `offeredBy`), those that tell nothing too
  */
-export function reviewWalk(bench: Bench, steps: readonly Step[], options: FinderOptions = {}): ReviewedStep[] {
-	const finder = finderOn(bench, options);
+export function reviewWalk(
+	table: RigOutcomes,
+	steps: readonly WalkAnswer[],
+	options: FinderOptions = {},
+): ReviewedStep[] {
+	const finder = finderOn(table, options);
 	const doubt = (): number => entropyOf(finder.suspects().map(({ weight }) => weight));
 	return steps.map((step) => {
 		const before = doubt();
 		const next = finder.next();
 		const best = next && { check: next.check.id, rate: next.seconds > 0 ? next.bits / next.seconds : 0 };
 		const outcome = step.did === 'answer' ? step.outcome : null;
-		const idle = finder.check(step.check) ? undefined : offeredBy(bench).find(({ id }) => id === step.check);
+		const idle = finder.check(step.check) ? undefined : offeredBy(table).find(({ id }) => id === step.check);
 		if (idle) {
 			const { seconds } = idle;
 			return { check: step.check, outcome, seconds, before, after: before, best, rate: 0, judged: 'irrelevant' };
 		}
 		const spent = finder.spent;
-		const chances = chancesOf(bench, finder.suspects(), step.check);
-		const told = chances ? before - expectedAfter(bench, finder.suspects(), step.check) : 0;
+		const chances = chancesOf(table, finder.suspects(), step.check);
+		const told = chances ? before - expectedAfter(table, finder.suspects(), step.check) : 0;
 		if (step.did === 'answer') finder.answer(step.check, step.outcome);
 		else finder.cannot(step.check);
 		const seconds = finder.spent - spent;
@@ -142,20 +146,20 @@ export function reviewWalk(bench: Bench, steps: readonly Step[], options: Finder
 			best,
 			rate,
 		};
-		return { ...base, judged: judge(bench, step, best, rate, chances) };
+		return { ...base, judged: judge(table, step, best, rate, chances) };
 	});
 }
 
 function judge(
-	bench: Bench,
-	step: Step,
+	table: RigOutcomes,
+	step: WalkAnswer,
 	best: ReviewedStep['best'],
 	rate: number,
 	chances: ReadonlyMap<string, number> | null,
 ): ReviewedStep['judged'] {
 	if (step.did === 'cannot') return 'set-aside';
 	if (!best || step.check === best.check) return 'best';
-	const check = bench.checks.find(({ id }) => id === step.check);
+	const check = table.checks.find(({ id }) => id === step.check);
 	if (!chances || chances.size < 2) return 'irrelevant';
 	if (Math.max(...chances.values()) >= KNOWN) return 'redundant';
 	if (rate >= GOOD * best.rate) return 'good';
@@ -166,13 +170,13 @@ function judge(
 			: 'redundant';
 }
 
-type Weighed = readonly { readonly id: string; readonly weight: number; readonly faults: readonly unknown[] }[];
+type WeighedSuspects = readonly { readonly id: string; readonly weight: number; readonly faults: readonly unknown[] }[];
 
 /** What a check was to show, by the weights then; null where it was not among those that tell anything. */
-function chancesOf(bench: Bench, suspects: Weighed, check: string): ReadonlyMap<string, number> | null {
-	const row = bench.outcomes[bench.checks.findIndex(({ id }) => id === check)];
+function chancesOf(table: RigOutcomes, suspects: WeighedSuspects, check: string): ReadonlyMap<string, number> | null {
+	const row = table.outcomes[table.checks.findIndex(({ id }) => id === check)];
 	if (!row) return null;
-	const weights = weightsBy(bench, suspects);
+	const weights = weightsBy(table, suspects);
 	const chances = new Map<string, number>();
 	let all = 0;
 	for (const [at, outcome] of row.entries()) {
@@ -184,9 +188,9 @@ function chancesOf(bench: Bench, suspects: Weighed, check: string): ReadonlyMap<
 }
 
 /** Doubt to be expected after a check, bits. */
-function expectedAfter(bench: Bench, suspects: Weighed, check: string): number {
-	const row = bench.outcomes[bench.checks.findIndex(({ id }) => id === check)] ?? [];
-	const weights = weightsBy(bench, suspects);
+function expectedAfter(table: RigOutcomes, suspects: WeighedSuspects, check: string): number {
+	const row = table.outcomes[table.checks.findIndex(({ id }) => id === check)] ?? [];
+	const weights = weightsBy(table, suspects);
 	const groups = new Map<string, number[]>();
 	for (const [at, outcome] of row.entries()) groups.set(outcome, [...(groups.get(outcome) ?? []), weights[at] ?? 0]);
 	const all = weights.reduce((sum, weight) => sum + weight, 0);
@@ -196,7 +200,7 @@ function expectedAfter(bench: Bench, suspects: Weighed, check: string): number {
 	);
 }
 
-function weightsBy(bench: Bench, suspects: Weighed): number[] {
+function weightsBy(table: RigOutcomes, suspects: WeighedSuspects): number[] {
 	const byId = new Map(suspects.map(({ id, weight }) => [id, weight]));
-	return bench.candidates.map((candidate) => byId.get(idOf(candidate)) ?? 0);
+	return table.candidates.map((candidate) => byId.get(idOf(candidate)) ?? 0);
 }

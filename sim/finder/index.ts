@@ -1,5 +1,5 @@
 /**
- * The finder: from what somebody complains of to the cause and the mend. A check's outcome under a suspect is whatever the rig,
+ * The finder: from what somebody complains of to the cause and the repair. A check's outcome under a suspect is whatever the rig,
  * opened with that suspect's fault, shows; from that table come the weights after each answer and the next check, by
  * `sim/sequence`. On a large rig the first check is chosen on part of that table (`openPart`), which the whole then takes in.
  *
@@ -10,11 +10,11 @@
 export { sequence } from '../sequence/index.ts';
 export { CHECK_KINDS, type Check, type CheckSort } from './checks/index.ts';
 export { COMPLAINT_KINDS, type Complaint, type ComplaintKind, complaintsOf } from './complaints.ts';
-export { finderOn, openBench, openFinder, openPart } from './finder.ts';
+export { finderOn, openFinder, openOutcomes, openPart } from './finder.ts';
 export { type FaultDrill, hiddenRig, hideFaults, makeFaultDrill, type ReviewedStep, reviewWalk } from './hidden.ts';
 export { ELSE } from './layout.ts';
 export { CLIMB } from './route.ts';
-export { type Bench, type Candidate, offeredBy, tableFor } from './table.ts';
+export { type Candidate, offeredBy, type RigOutcomes, tableFor } from './table.ts';
 export { type FaultTree, faultTree, type PrintedTree } from './tree.ts';
 export {
 	type Finder,
@@ -22,10 +22,10 @@ export {
 	type Learnt,
 	learn,
 	type NextCheck,
-	type PlacedMend,
-	type Step,
+	type PlacedRepair,
 	type Suspect,
 	type Verdict,
+	type WalkAnswer,
 } from './types.ts';
 export { together } from './widen.ts';
 export { type Came, faultyWitness, meantWitness, type Witness, witness } from './witness.ts';

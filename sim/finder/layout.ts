@@ -1,17 +1,17 @@
-import { makeOutcomeTable, makeSeconds, type Search } from '../sequence/index.ts';
-import type { Ground } from './route.ts';
-import type { Bench, Candidate } from './table.ts';
+import { makeOutcomeTable, makeSeconds, type TableSearch } from '../sequence/index.ts';
+import type { WalkTable } from './route.ts';
+import type { Candidate, RigOutcomes } from './table.ts';
 
-/** The share one mend must hold for the walk to end. */
+/** The share one repair must hold for the walk to end. */
 export const SURE = 0.95;
 
 /**
- * An answer to any check but a mend: what was seen is nothing that any suspect would show. It speaks against all of them, and so
+ * An answer to any check but a repair: what was seen is nothing that any suspect would show. It speaks against all of them, and so
  * for what the model does not know.
  */
 export const ELSE = 'something-else';
 
-export const isMend = ({ kind }: { readonly kind: string }): boolean => kind.startsWith('mend-');
+export const isRepair = ({ kind }: { readonly kind: string }): boolean => kind.startsWith('mend-');
 
 /** Text of a candidate's faults: permanent for a rig. */
 export const idOf = ({ faults }: Pick<Candidate, 'faults'>): string =>
@@ -19,33 +19,37 @@ export const idOf = ({ faults }: Pick<Candidate, 'faults'>): string =>
 
 /**
  * The bench as the solver takes it, with one suspect more at the end: what the model does not know, which predicts nothing.
- * @param standing for each candidate, the one whose outcomes it shows by now (two faults with one mended show the other's alone); -1 for none
+ * @param standing for each candidate, the one whose outcomes it shows by now (two faults with one repaired show the other's alone); -1 for none
  */
-export function layOut(bench: Bench, ground: Ground, standing: readonly number[]): Omit<Search, 'weights'> {
+export function layOut(
+	bench: RigOutcomes,
+	ground: WalkTable,
+	standing: readonly number[],
+): Omit<TableSearch, 'weights'> {
 	const table = makeOutcomeTable(
 		bench.outcomes.map((row) => [...standing.map((at) => row[at] ?? null), null]),
 		standing.length + 1,
-		bench.checks.map((check, at) => (isMend(check) ? ['still', 'cleared'] : [...new Set(bench.outcomes[at])])),
+		bench.checks.map((check, at) => (isRepair(check) ? ['still', 'cleared'] : [...new Set(bench.outcomes[at])])),
 	);
-	const mends = new Map<string, number>();
-	const mendOf = (mend: string): number => {
-		const at = mends.get(mend) ?? mends.size;
-		mends.set(mend, at);
+	const repairs = new Map<string, number>();
+	const repairOf = (repair: string): number => {
+		const at = repairs.get(repair) ?? repairs.size;
+		repairs.set(repair, at);
 		return at;
 	};
 	return {
 		table,
-		mends: Int32Array.from([
-			...standing.map((at, own) => mendOf((bench.candidates[at] ?? bench.candidates[own])?.mend ?? '')),
-			mendOf('unknown'),
+		repairs: Int32Array.from([
+			...standing.map((at, own) => repairOf((bench.candidates[at] ?? bench.candidates[own])?.repair ?? '')),
+			repairOf('unknown'),
 		]),
 		seconds: makeSeconds(
 			bench.checks.map(({ seconds }) => seconds),
 			{
-				// a mend that clears the complaint is done: its seconds were not spent on finding alone
-				refund: Float64Array.from(bench.checks, (check) => (isMend(check) ? check.seconds : 0)),
+				// a repair that clears the complaint is done: its seconds were not spent on finding alone
+				refund: Float64Array.from(bench.checks, (check) => (isRepair(check) ? check.seconds : 0)),
 				refundOutcome: Int32Array.from(bench.checks, (check, at) =>
-					isMend(check) ? (table.labels[at] ?? []).indexOf('cleared') : -1,
+					isRepair(check) ? (table.labels[at] ?? []).indexOf('cleared') : -1,
 				),
 				place: Int32Array.from(bench.checks, ({ at }) => ground.indexOf(at)),
 				places: ground.places.length,
@@ -83,7 +87,7 @@ const FLOOR = 0.01;
 const RULED_OUT = 1e-6;
 
 /** What was heard: a check's answer, and what each candidate had predicted; null for nothing. */
-export interface Answer {
+export interface CheckAnswer {
 	readonly predicted: readonly (string | null)[];
 	readonly said: string;
 	/** How many answers the check can have, 1 or more. */
@@ -91,7 +95,7 @@ export interface Answer {
 	/** Chance of a wrong answer, 0 to below 1. */
 	readonly error: number;
 	/** Whether the check is a repair, tried. */
-	readonly isMend: boolean;
+	readonly isRepair: boolean;
 }
 
 /** Before anything is answered. @param weights of the candidates, on any scale */
@@ -105,7 +109,7 @@ export function beginWith(weights: readonly number[]): Belief {
  * Weights after an answer. A candidate that predicts it keeps `1 − error` of its weight; one that predicts another keeps its share of
  * the error; one that predicts nothing takes every answer for as likely as the next. Never a hard zero.
  */
-export function hear({ known, unlike }: Belief, { predicted, said, answers, error, isMend }: Answer): Belief {
+export function hear({ known, unlike }: Belief, { predicted, said, answers, error, isRepair }: CheckAnswer): Belief {
 	const others = Math.max(1, answers - 1);
 	const any = 1 / Math.max(2, answers);
 	const heard = known.map((weight, at) => {
@@ -116,7 +120,7 @@ export function hear({ known, unlike }: Belief, { predicted, said, answers, erro
 	const own = OWN_WAY / (answers + 1);
 	const odd = unlike.map((weight, at) => {
 		const says = predicted[at] ?? null;
-		if (isMend) return weight * mendLikely(says, said, error);
+		if (isRepair) return weight * repairLikely(says, said, error);
 		return weight * (says === null ? any : says === said ? 1 - OWN_WAY + own : own);
 	});
 	const sum = total(heard) + total(odd);
@@ -125,7 +129,7 @@ export function hear({ known, unlike }: Belief, { predicted, said, answers, erro
 		: { known, unlike };
 }
 
-function mendLikely(predicted: string | null, said: string, error: number): number {
+function repairLikely(predicted: string | null, said: string, error: number): number {
 	const clears = predicted === 'cleared' ? LUCK : error;
 	return said === 'cleared' ? clears : 1 - clears;
 }

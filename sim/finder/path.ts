@@ -1,72 +1,72 @@
 import { InputError, shown } from '../../shared/error/index.ts';
-import { askNext, type Plan, type Search, secondsFrom } from '../sequence/index.ts';
+import { askNext, type NextStep, secondsFrom, type TableSearch } from '../sequence/index.ts';
 import type { Check } from './checks/index.ts';
-import { beginWith, ELSE, hear, idOf, isMend, layOut, sharesOf } from './layout.ts';
-import { type Ground, groundOf } from './route.ts';
-import { type Bench, mendText } from './table.ts';
-import type { FinderOptions, NextCheck, Step, Suspect, Verdict } from './types.ts';
+import { beginWith, ELSE, hear, idOf, isRepair, layOut, sharesOf } from './layout.ts';
+import { groundOf, type WalkTable } from './route.ts';
+import { type RigOutcomes, repairText } from './table.ts';
+import type { FinderOptions, NextCheck, Suspect, Verdict, WalkAnswer } from './types.ts';
 import {
+	type AnswerRecord,
 	countAgainst,
 	doesAnyFit,
 	endOf,
-	type Heard,
 	isSettled,
-	mendToTry,
-	type Standing,
+	repairToTry,
 	suspectsOf,
 	verdictOf,
+	type WalkStanding,
 } from './verdict.ts';
 import { widen } from './widen.ts';
 
-/** Share of weight at which a mend that did not help, or the unknown, says that one fault alone may not be all. */
+/** Share of weight at which a repair that did not help, or the unknown, says that one fault alone may not be all. */
 const DOUBT = 0.4;
 
-interface Laid {
+interface PathSearch {
 	readonly standing: readonly number[];
-	readonly search: Omit<Search, 'weights'>;
+	readonly search: Omit<TableSearch, 'weights'>;
 }
 
 /** Where a walk stands: weights, what may still be asked, where the tech is. Made again from the steps each time, so that undo is exact. */
 export class Walk {
 	spent = 0;
-	private readonly narrow: Bench;
+	private readonly narrow: RigOutcomes;
 	private readonly options: FinderOptions;
-	private readonly ground: Ground;
-	private readonly wider = new Map<string, Bench>();
-	private bench: Bench;
+	private readonly ground: WalkTable;
+	private readonly wider = new Map<string, RigOutcomes>();
+	private table: RigOutcomes;
 	private byId: ReadonlyMap<string, number> = new Map();
-	private search!: Omit<Search, 'weights'>;
-	/** What a bench was laid out as, by the mends done: a walk is gone through again at each step. */
-	private readonly laid = new Map<Bench, Map<string, Laid>>();
+	private search!: Omit<TableSearch, 'weights'>;
+	/** What a bench was laid out as, by the repairs done: a walk is gone through again at each step. */
+	private readonly laid = new Map<RigOutcomes, Map<string, PathSearch>>();
 	/** Weights with `unknown` last. */
 	private weights: Float64Array = new Float64Array();
 	private standing: readonly number[] = [];
 	private asked: ReadonlySet<number> = new Set();
-	private heard: readonly Heard[] = [];
+	private heard: readonly AnswerRecord[] = [];
 	private here = 0;
 	/** As far as the end of the walk hangs on it. */
-	private state!: Standing;
+	private state!: WalkStanding;
 	/** By the steps, what was planned after them: a walk comes by again when one steps back, or has looked ahead. */
-	private readonly plans = new Map<string, Plan | null>();
+	private readonly plans = new Map<string, NextStep | null>();
 	private stood = '';
 
-	constructor(bench: Bench, options: FinderOptions) {
-		this.narrow = bench;
-		this.bench = bench;
+	constructor(table: RigOutcomes, options: FinderOptions) {
+		this.narrow = table;
+		this.table = table;
 		this.options = options;
-		this.ground = groundOf(bench.sheet);
+		this.ground = groundOf(table.sheet);
 		this.replay([]);
 	}
 
 	checkOf(id: string): Check | undefined {
-		return this.bench.checks[this.byId.get(id) ?? -1];
+		return this.table.checks[this.byId.get(id) ?? -1];
 	}
 
-	require(step: Step): void {
+	require(step: WalkAnswer): void {
 		const at = this.byId.get(step.check);
 		if (at === undefined)
 			throw new InputError('finder.check', 'check', { trouble: 'no-such-check', found: shown(step.check) });
-		const isElse = step.did === 'answer' && step.outcome === ELSE && !isMend(this.bench.checks[at] as Check);
+		const isElse = step.did === 'answer' && step.outcome === ELSE && !isRepair(this.table.checks[at] as Check);
 		if (step.did === 'answer' && !isElse && !this.answersOf(at).includes(step.outcome)) {
 			throw new InputError('finder.outcome', 'outcome', {
 				expected: 'one-of',
@@ -78,7 +78,7 @@ export class Walk {
 	}
 
 	/** Stands where these steps lead, from the start: by single faults, or by pairs too from where one alone explains too little. */
-	replay(steps: readonly Step[]): void {
+	replay(steps: readonly WalkAnswer[]): void {
 		this.stood = JSON.stringify(steps);
 		const doubt = this.stand(this.narrow, steps);
 		if (doubt === null) return;
@@ -86,7 +86,7 @@ export class Walk {
 		const key = JSON.stringify(prefix);
 		let bench = this.wider.get(key);
 		if (!bench) {
-			bench = widen(this.narrow, doubt.weights, doubt.mended, new Set(prefix.map(({ check }) => check)));
+			bench = widen(this.narrow, doubt.weights, doubt.repaired, new Set(prefix.map(({ check }) => check)));
 			this.wider.set(key, bench);
 		}
 		this.stand(bench, steps);
@@ -94,11 +94,11 @@ export class Walk {
 
 	/** @returns after which step single faults alone were first in doubt, with the weights then; null for never */
 	private stand(
-		bench: Bench,
-		steps: readonly Step[],
-	): { after: number; weights: Float64Array; mended: ReadonlySet<string> } | null {
-		if (this.bench !== bench || this.byId.size === 0) {
-			this.bench = bench;
+		bench: RigOutcomes,
+		steps: readonly WalkAnswer[],
+	): { after: number; weights: Float64Array; repaired: ReadonlySet<string> } | null {
+		if (this.table !== bench || this.byId.size === 0) {
+			this.table = bench;
 			this.byId = new Map(bench.checks.map(({ id }, at) => [id, at]));
 		}
 		const done = new Set<string>();
@@ -108,10 +108,10 @@ export class Walk {
 		this.weights = sharesOf(belief, isOut);
 		this.spent = 0;
 		this.here = this.ground.indexOf(this.options.here ?? bench.complaint.fixture);
-		let isMended = false;
+		let isRepaired = false;
 		const asked = new Set<number>();
-		const heard: Heard[] = [];
-		let doubt: { after: number; weights: Float64Array; mended: ReadonlySet<string> } | null = null;
+		const heard: AnswerRecord[] = [];
+		let doubt: { after: number; weights: Float64Array; repaired: ReadonlySet<string> } | null = null;
 		for (const [n, step] of steps.entries()) {
 			const at = this.byId.get(step.check) ?? -1;
 			asked.add(at);
@@ -126,15 +126,15 @@ export class Walk {
 				said: step.outcome,
 				answers: this.answersOf(at).length,
 				error: check.error,
-				isMend: isMend(check),
+				isRepair: isRepair(check),
 			});
-			isMended = isMend(check) && step.outcome === 'cleared';
-			const failed = isMend(check) && step.outcome === 'still' ? check.id.slice('mend-'.length) : null;
+			isRepaired = isRepair(check) && step.outcome === 'cleared';
+			const failed = isRepair(check) && step.outcome === 'still' ? check.id.slice('mend-'.length) : null;
 			const wasLikely = failed !== null && this.weightOf(this.weights, failed) > DOUBT;
 			if (failed !== null) isOut = ruledOut(bench, done.add(failed));
 			this.weights = sharesOf(belief, isOut);
 			if (wasLikely || (this.weights.at(-1) ?? 0) > DOUBT)
-				doubt ??= { after: n, weights: this.weights, mended: new Set(done) };
+				doubt ??= { after: n, weights: this.weights, repaired: new Set(done) };
 			// what comes after is asked of the wider bench
 			if (doubt && bench === this.narrow) break;
 			if (done.size > 0) this.standAs(done);
@@ -142,11 +142,11 @@ export class Walk {
 		this.asked = asked;
 		this.heard = heard;
 		this.state = {
-			bench,
+			table: bench,
 			weights: this.weights,
 			against: countAgainst(bench.candidates.length, heard),
 			isOut,
-			isMended,
+			isRepaired: isRepaired,
 			predicted: heard.at(-1)?.predicted ?? [],
 			answered: new Set(heard.map(({ check }) => check)),
 			unlike: belief.unlike,
@@ -154,38 +154,38 @@ export class Walk {
 		return doubt;
 	}
 
-	/** Takes mends done into account: of two faults, one mended, the other's look is left. */
+	/** Takes repairs done into account: of two faults, one repaired, the other's look is left. */
 	private standAs(done: ReadonlySet<string>): void {
-		const laid = this.laid.get(this.bench) ?? new Map<string, Laid>();
-		this.laid.set(this.bench, laid);
+		const laid = this.laid.get(this.table) ?? new Map<string, PathSearch>();
+		this.laid.set(this.table, laid);
 		const key = [...done].sort().join();
 		let now = laid.get(key);
 		if (!now) {
 			const standing = this.standingAfter(done);
 			const before = [...laid.values()].find((each) => each.standing.every((at, i) => at === standing[i]));
-			now = before ?? { standing, search: layOut(this.bench, this.ground, standing) };
+			now = before ?? { standing, search: layOut(this.table, this.ground, standing) };
 			laid.set(key, now);
 		}
 		this.standing = now.standing;
 		this.search = now.search;
 	}
 
-	/** For each candidate, the one whose look it has once those mends are done; -1 for none. */
+	/** For each candidate, the one whose look it has once those repairs are done; -1 for none. */
 	private standingAfter(done: ReadonlySet<string>): readonly number[] {
-		const { candidates, sheet } = this.bench;
+		const { candidates, sheet } = this.table;
 		if (done.size === 0) return candidates.map((_, at) => at);
 		const alone = new Map(candidates.map(({ faults, came }, at) => [`${came} ${idOf({ faults })}`, at]));
 		return candidates.map(({ faults, came }, at) => {
-			const left = faults.filter((fault) => !done.has(mendText(sheet, fault)));
+			const left = faults.filter((fault) => !done.has(repairText(sheet, fault)));
 			if (faults.length === 1 || left.length === faults.length) return at;
 			const id = idOf({ faults: left });
 			return alone.get(`${came} ${id}`) ?? alone.get(`either ${id}`) ?? -1;
 		});
 	}
 
-	private weightOf(weights: Float64Array, mend: string): number {
-		return this.bench.candidates.reduce(
-			(sum, candidate, at) => sum + (candidate.mend === mend ? (weights[at] ?? 0) : 0),
+	private weightOf(weights: Float64Array, repair: string): number {
+		return this.table.candidates.reduce(
+			(sum, candidate, at) => sum + (candidate.repair === repair ? (weights[at] ?? 0) : 0),
 			0,
 		);
 	}
@@ -195,7 +195,7 @@ export class Walk {
 	}
 
 	private predictions(check: number): readonly (string | null)[] {
-		const row = this.bench.outcomes[check] ?? [];
+		const row = this.table.outcomes[check] ?? [];
 		return [...this.standing.map((at) => row[at] ?? null), null];
 	}
 
@@ -208,12 +208,12 @@ export class Walk {
 	}
 
 	/** Worked out once wherever the walk stands. */
-	private plan(): Plan | null {
+	private plan(): NextStep | null {
 		let planned = this.plans.get(this.stood);
 		if (planned === undefined) {
-			const errors = Float64Array.from(this.bench.checks, ({ error }) => error);
-			const excluded = [...this.bench.checks.keys()].filter(
-				(at) => this.asked.has(at) || !this.isAllowed(this.bench.checks[at] as Check),
+			const errors = Float64Array.from(this.table.checks, ({ error }) => error);
+			const excluded = [...this.table.checks.keys()].filter(
+				(at) => this.asked.has(at) || !this.isAllowed(this.table.checks[at] as Check),
 			);
 			const plan = askNext({ ...this.search, weights: this.knownAlone() }, { errors, excluded, here: this.here });
 			planned = plan && this.beginning(plan, excluded);
@@ -230,7 +230,7 @@ export class Walk {
 	}
 
 	/** The plan with the check that this walk is to begin with in place of the best, while nothing else was asked. */
-	private beginning(plan: Plan, excluded: readonly number[]): Plan {
+	private beginning(plan: NextStep, excluded: readonly number[]): NextStep {
 		const first = this.byId.get(this.options.first ?? '');
 		if (first === undefined || first === plan.check || this.asked.size > 0 || excluded.includes(first)) return plan;
 		return { ...plan, check: first, expected: null, by: 'ranked' };
@@ -240,10 +240,13 @@ export class Walk {
 	 * What to do next: the check that is planned; or, where no check tells more while something speaks against all that is likely, the
 	 * repair of the likeliest.
 	 */
-	private chosen(): Pick<Plan, 'check' | 'expected' | 'by' | 'ranked'> | null {
+	private chosen(): Pick<NextStep, 'check' | 'expected' | 'by' | 'ranked'> | null {
 		const plan = this.plan();
 		if (plan || (doesAnyFit(this.state) && !isSettled(this.state))) return plan;
-		const check = mendToTry(this.state, (at) => !this.asked.has(at) && this.isAllowed(this.bench.checks[at] as Check));
+		const check = repairToTry(
+			this.state,
+			(at) => !this.asked.has(at) && this.isAllowed(this.table.checks[at] as Check),
+		);
 		return check < 0 ? null : { check, expected: null, by: 'ranked', ranked: [] };
 	}
 
@@ -256,13 +259,13 @@ export class Walk {
 		const shareOf = (id: string, at: number): number =>
 			predicted[at] === id ? 1 : predicted[at] === null ? 1 / answers.length : 0;
 		return {
-			check: this.bench.checks[plan.check] as Check,
+			check: this.table.checks[plan.check] as Check,
 			seconds: secondsFrom(this.search.seconds, this.here, plan.check),
 			outcomes: answers.map((id) => ({
 				id,
 				chance: this.weights.reduce((sum, weight, at) => sum + weight * shareOf(id, at), 0),
 				suspects: [
-					...new Set(this.bench.candidates.flatMap((candidate, at) => (predicted[at] === id ? [idOf(candidate)] : []))),
+					...new Set(this.table.candidates.flatMap((candidate, at) => (predicted[at] === id ? [idOf(candidate)] : []))),
 				],
 			})),
 			bits: plan.ranked.find((item) => item.check === plan.check)?.gain ?? 0,
@@ -272,7 +275,7 @@ export class Walk {
 	}
 
 	suspects(): Suspect[] {
-		return suspectsOf(this.bench, this.weights, this.state.against, this.heard);
+		return suspectsOf(this.table, this.weights, this.state.against, this.heard);
 	}
 
 	verdict(): Verdict | null {
@@ -288,7 +291,7 @@ export class Walk {
 }
 
 /** By candidate, whether all its repairs were made and did not help: then it is not the cause, whatever speaks for it. */
-function ruledOut({ candidates, sheet }: Bench, done: ReadonlySet<string>): readonly boolean[] {
+function ruledOut({ candidates, sheet }: RigOutcomes, done: ReadonlySet<string>): readonly boolean[] {
 	if (done.size === 0) return candidates.map(() => false);
-	return candidates.map(({ faults }) => faults.every((fault) => done.has(mendText(sheet, fault))));
+	return candidates.map(({ faults }) => faults.every((fault) => done.has(repairText(sheet, fault))));
 }

@@ -16,7 +16,7 @@ const kindsOf = oncePer(
 );
 
 /** Slots of a fixture as the desk is patched, with their numbers on the line. */
-export function stripsOf(
+export function fadersOf(
 	rig: Rig,
 	fixture: string,
 ): { readonly slot: Slot; readonly at: number; readonly fine: number | null; readonly universe: number }[] {
@@ -40,13 +40,13 @@ function atRest(slot: Slot): number {
 	return band ? Math.floor((band.from + band.to) / 2) : 0;
 }
 
-type Levels = ReadonlyMap<number, Uint8Array>;
+type UniverseLevels = ReadonlyMap<number, Uint8Array>;
 
 /** The desk's levels with a fixture's strips raised: intensity and the wanted colours full, functions at rest; or all of it out. */
-function raised(rig: Rig, fixture: string, wanted: (emitter: string) => boolean, full: 0 | 255): Levels {
+function raised(rig: Rig, fixture: string, wanted: (emitter: string) => boolean, full: 0 | 255): UniverseLevels {
 	const levels = new Map(rig.gear.desk?.levels);
 	const fresh = new Set<number>();
-	for (const { slot, at, fine, universe } of stripsOf(rig, fixture)) {
+	for (const { slot, at, fine, universe } of fadersOf(rig, fixture)) {
 		const { drives } = slot;
 		const isOut = drives.kind === 'speed' || (drives.kind === 'emitter' && !wanted(drives.emitter));
 		if (!fresh.has(universe)) levels.set(universe, levels.get(universe)?.slice() ?? new Uint8Array(512));
@@ -60,10 +60,10 @@ function raised(rig: Rig, fixture: string, wanted: (emitter: string) => boolean,
 	return levels;
 }
 
-const raisings = onceUnder<object, string, Levels>();
+const raisings = onceUnder<object, string, UniverseLevels>();
 
 /** Levels worked out once a desk: most rigs in question have one and the same. @param what names the raising */
-function raisedOnce(rig: Rig, what: string, raise: () => Levels): Levels {
+function raisedOnce(rig: Rig, what: string, raise: () => UniverseLevels): UniverseLevels {
 	const { desk } = rig.gear;
 	return desk ? raisings(desk, what, raise) : new Map();
 }
@@ -71,34 +71,34 @@ function raisedOnce(rig: Rig, what: string, raise: () => Levels): Levels {
 /** Milliseconds a tech waits after raising a strip. */
 const AT_ONCE = 200;
 
-const withFull = ({ rig }: Witness, strips: string, seen: string): Sight =>
+const withFull = ({ rig }: Witness, faders: string, seen: string): Sight =>
 	lookUnder(
 		rig,
 		seen,
-		raisedOnce(rig, `full ${strips}`, () => raised(rig, strips, () => true, 255)),
+		raisedOnce(rig, `full ${faders}`, () => raised(rig, faders, () => true, 255)),
 		AT_ONCE,
 	);
-const withOut = ({ rig }: Witness, strips: string, seen: string): Sight =>
+const withOut = ({ rig }: Witness, faders: string, seen: string): Sight =>
 	lookUnder(
 		rig,
 		seen,
-		raisedOnce(rig, `out ${strips}`, () => raised(rig, strips, () => true, 0)),
+		raisedOnce(rig, `out ${faders}`, () => raised(rig, faders, () => true, 0)),
 		AT_ONCE,
 	);
 
 /** Whether fixture `seen` changes as the strips of `strips` go from full to out at the desk. */
-export function answersStrips(w: Witness, strips: string, seen: string): boolean {
-	return !sameLight(withFull(w, strips, seen), withOut(w, strips, seen));
+export function answersFaders(w: Witness, faders: string, seen: string): boolean {
+	return !sameLight(withFull(w, faders, seen), withOut(w, faders, seen));
 }
 
 /** How a fixture takes its own strips: each colour raised by itself. */
 export function coloursByDesk(w: Witness, fixture: string): 'all' | 'missing' | 'other' | 'none' {
 	const unit = w.rig.gear.units.get(fixture);
 	if (!unit) return 'none';
-	const strips = stripsOf(w.rig, fixture).flatMap(({ slot }) =>
+	const faders = fadersOf(w.rig, fixture).flatMap(({ slot }) =>
 		slot.drives.kind === 'emitter' ? [slot.drives.emitter] : [],
 	);
-	const results = [...new Set(strips)].map((emitter): 'right' | 'dark' | 'other' => {
+	const results = [...new Set(faders)].map((emitter): 'right' | 'dark' | 'other' => {
 		const { rig } = w;
 		const levels = raisedOnce(rig, `colour ${emitter} ${fixture}`, () =>
 			raised(rig, fixture, (id) => id === emitter, 255),
@@ -262,7 +262,7 @@ export function afterPowerCycle(w: Witness, fixture: string): Sight {
 }
 
 /** The fixture given a plain held colour at its own panel, for as long as one looks. */
-export function onHeldWhite(w: Witness, fixture: string): Sight | null {
+export function onStaticWhite(w: Witness, fixture: string): Sight | null {
 	const unit = w.rig.gear.units.get(fixture);
 	const display = w.rest(fixture).display;
 	if (!unit || unit.condition.displayDead || display.kind !== 'keyed' || display.state === 'dark') return null;

@@ -1,5 +1,5 @@
 import { boxesOf, type RigSheet, splitPort } from '../../shared/sheet/index.ts';
-import { MENDS, type MendId, type Need } from '../fault/index.ts';
+import { MENDS, type Need, type RepairId } from '../fault/index.ts';
 import type { Rig } from '../rig/index.ts';
 
 /** How a sheet is wired, for a tech who walks it: who comes before whom. */
@@ -35,7 +35,7 @@ export function leaderOf(meant: Rig): string | null {
 }
 
 /** Where one stands to lay a hand on something, and what that takes. */
-export interface Stand {
+export interface StandingPlace {
 	/** A device, or the place up beside one that hangs. */
 	readonly at: string;
 	readonly needs: readonly Need[];
@@ -46,7 +46,7 @@ const isHigh = (sheet: RigSheet, device: string): boolean =>
 	sheet.fixtures.find(({ id }) => id === device)?.place.overhead ?? false;
 
 /** At a device; where it hangs, up a ladder beside it. */
-export const standAt = (sheet: RigSheet, device: string): Stand =>
+export const standAt = (sheet: RigSheet, device: string): StandingPlace =>
 	isHigh(sheet, device)
 		? { at: upAt(device), needs: ['ladder'], cautions: ['height', 'hanging'] }
 		: { at: device, needs: [], cautions: [] };
@@ -55,15 +55,18 @@ export const standAt = (sheet: RigSheet, device: string): Stand =>
  * At a cable.
  * @param both whether both its ends are looked at or handled: then up where either hangs, and otherwise from the floor where either can
  */
-export function standAtCable(sheet: RigSheet, id: string, both: boolean): Stand {
+export function standAtCable(sheet: RigSheet, id: string, both: boolean): StandingPlace {
 	const cable = sheet.cables.find((each) => each.id === id);
 	const ends = [cable?.from, cable?.to].flatMap((port) => (port ? [splitPort(port).device] : []));
 	const wanted = ends.find((device) => isHigh(sheet, device) === both);
 	return standAt(sheet, wanted ?? ends[0] ?? 'desk');
 }
 
-/** At where a mend is done. */
-export function standForMend(sheet: RigSheet, { id, place }: { readonly id: MendId; readonly place: string }): Stand {
+/** At where a repair is done. */
+export function standForRepair(
+	sheet: RigSheet,
+	{ id, place }: { readonly id: RepairId; readonly place: string },
+): StandingPlace {
 	if (MENDS[id].needs.includes('desk')) return standAt(sheet, 'desk');
 	if (sheet.cables.some((cable) => cable.id === place)) return standAtCable(sheet, place, true);
 	if (place === 'rig' || place === 'remote') return standAt(sheet, 'hand');
@@ -73,17 +76,21 @@ export function standForMend(sheet: RigSheet, { id, place }: { readonly id: Mend
 /** Seconds to pull the plug of a row at the wall, and to put it back last (common practice, no source). */
 const ISOLATE = 30;
 
-/** Whether a mend moves a lead that hangs on another fixture's link: its row is isolated for that, and goes dark. */
-export const isolatesFor = (sheet: RigSheet, { id, place }: { readonly id: MendId; readonly place: string }): boolean =>
-	id === 'plug-mains' && sheet.fixtures.some((fixture) => fixture.id === place && fixture.plug !== 'wall');
+/** Whether a repair moves a lead that hangs on another fixture's link: its row is isolated for that, and goes dark. */
+export const isolatesFor = (
+	sheet: RigSheet,
+	{ id, place }: { readonly id: RepairId; readonly place: string },
+): boolean => id === 'plug-mains' && sheet.fixtures.some((fixture) => fixture.id === place && fixture.plug !== 'wall');
 
-/** Seconds of a mend for a hand that stands there already. */
-export const mendSeconds = (sheet: RigSheet, mend: { readonly id: MendId; readonly place: string }): number =>
-	MENDS[mend.id].seconds + (isolatesFor(sheet, mend) ? ISOLATE : 0);
+/** Seconds of a repair for a hand that stands there already. */
+export const repairSeconds = (sheet: RigSheet, repair: { readonly id: RepairId; readonly place: string }): number =>
+	MENDS[repair.id].seconds + (isolatesFor(sheet, repair) ? ISOLATE : 0);
 
 /** The same with the climb, for a hand that stands on the floor. */
-export const mendSecondsFromFloor = (sheet: RigSheet, mend: { readonly id: MendId; readonly place: string }): number =>
-	mendSeconds(sheet, mend) + (standForMend(sheet, mend).needs.includes('ladder') ? CLIMB : 0);
+export const repairSecondsFromFloor = (
+	sheet: RigSheet,
+	repair: { readonly id: RepairId; readonly place: string },
+): number => repairSeconds(sheet, repair) + (standForRepair(sheet, repair).needs.includes('ladder') ? CLIMB : 0);
 
 /** Metres a second of a tech between cases and people (common practice, no source). */
 const PACE = 1;
@@ -101,7 +108,7 @@ export const CLIMB = 60;
 const upAt = (fixture: string): string => `${fixture}:up`;
 
 /** Where the tech can stand, and the seconds between any two. */
-export interface Ground {
+export interface WalkTable {
 	readonly places: readonly string[];
 	/** Row by row, seconds from place to place. */
 	readonly walk: Float64Array;
@@ -110,7 +117,7 @@ export interface Ground {
 }
 
 /** The ground a sheet's fixtures and desk stand on, with a place up beside each that hangs. `hand` lies no way from anywhere, but for the climb. */
-export function groundOf(sheet: RigSheet): Ground {
+export function groundOf(sheet: RigSheet): WalkTable {
 	const spots = new Map<string, readonly [x: number, y: number] | null>([['hand', null]]);
 	spots.set('desk', [sheet.hall.width / 2, DESK_BACK]);
 	for (const { id, place } of sheet.fixtures) spots.set(id, [place.x, place.throw]);

@@ -1,6 +1,6 @@
 import type { RigSheet } from '../../shared/sheet/index.ts';
 import type { PlacedFault } from '../event/index.ts';
-import { faultOf, type MendId, placedFaults } from '../fault/index.ts';
+import { faultOf, placedFaults, type RepairId } from '../fault/index.ts';
 import { type Check, checksOf } from './checks/index.ts';
 import { COMPLAINTS, type Complaint } from './complaints.ts';
 import { type Came, meantWitness, type Witness, witnessesAt } from './witness.ts';
@@ -16,8 +16,8 @@ export interface Candidate {
 	readonly faults: readonly PlacedFault[];
 	readonly came: Came;
 	readonly weight: number;
-	/** What mends it, and where: `id@place`, joined by `+` where there are two. */
-	readonly mend: string;
+	/** What repairs it, and where: `id@place`, joined by `+` where there are two. */
+	readonly repair: string;
 	readonly witness: Witness;
 }
 
@@ -25,7 +25,7 @@ export interface Candidate {
 export const weightApart = ({ weight, came }: Candidate): number => weight / SHARES[came];
 
 /** Which check shows what under which candidate. */
-export interface Bench {
+export interface RigOutcomes {
 	readonly sheet: RigSheet;
 	readonly complaint: Complaint;
 	readonly meant: Witness;
@@ -35,15 +35,15 @@ export interface Bench {
 	readonly outcomes: readonly (readonly string[])[];
 }
 
-/** The mend of a placed fault: which, and where it is done. */
-export function mendFor(sheet: RigSheet, placed: PlacedFault): { readonly id: MendId; readonly place: string } {
+/** The repair of a placed fault: which, and where it is done. */
+export function repairFor(sheet: RigSheet, placed: PlacedFault): { readonly id: RepairId; readonly place: string } {
 	const fault = faultOf(placed.fault);
-	return { id: fault.mend, place: fault.mendAt?.(sheet, placed) ?? placed.place };
+	return { id: fault.repair, place: fault.repairAt?.(sheet, placed) ?? placed.place };
 }
 
-/** A placed fault's mend and its place, as a text: `id@place`. */
-export const mendText = (sheet: RigSheet, placed: PlacedFault): string => {
-	const { id, place } = mendFor(sheet, placed);
+/** A placed fault's repair and its place, as a text: `id@place`. */
+export const repairText = (sheet: RigSheet, placed: PlacedFault): string => {
+	const { id, place } = repairFor(sheet, placed);
 	return `${id}@${place}`;
 };
 
@@ -89,7 +89,7 @@ export function candidatesFor(
 				faults: [placed],
 				came,
 				weight: weigh(placed, weight) * SHARES[came],
-				mend: mendText(sheet, placed),
+				repair: repairText(sheet, placed),
 				witness,
 			})),
 	);
@@ -132,19 +132,19 @@ interface TableOptions {
 }
 
 /** The outcome table of a complaint: each check read off each candidate's rig. */
-export function tableFor(sheet: RigSheet, complaint: Complaint, options: TableOptions = {}): Bench {
+export function tableFor(sheet: RigSheet, complaint: Complaint, options: TableOptions = {}): RigOutcomes {
 	const { meant = meantWitness(sheet), wanted = () => true, standIn = false } = options;
 	const { candidates = candidatesFor(sheet, meant, complaint) } = options;
-	const mends = new Map<string, { readonly id: MendId; readonly place: string }>();
+	const repairs = new Map<string, { readonly id: RepairId; readonly place: string }>();
 	for (const { faults } of candidates)
-		for (const fault of faults) mends.set(mendText(sheet, fault), mendFor(sheet, fault));
-	const all = checksOf(sheet, meant, complaint, [...mends.values()], standIn).filter(wanted);
+		for (const fault of faults) repairs.set(repairText(sheet, fault), repairFor(sheet, fault));
+	const all = checksOf(sheet, meant, complaint, [...repairs.values()], standIn).filter(wanted);
 	const read = readerOf(all);
 	return benchOf({ all, read, columns: candidates.map(read) }, { sheet, complaint, meant, candidates });
 }
 
 /** What a table was made with, kept so that it can be widened without reading again what was read. */
-interface Making {
+interface TableSource {
 	/** Every check, those that tell nothing among them. */
 	readonly all: readonly Check[];
 	readonly read: (candidate: Candidate) => string[];
@@ -152,45 +152,45 @@ interface Making {
 	readonly columns: readonly (readonly string[])[];
 }
 
-const makings = new WeakMap<Bench, Making>();
+const makings = new WeakMap<RigOutcomes, TableSource>();
 
 /** Every check that can be done on a bench's rig, in the order of its places: those too that show the same whatever is wrong. */
-export const offeredBy = (bench: Bench): readonly Check[] => makings.get(bench)?.all ?? bench.checks;
+export const offeredBy = (table: RigOutcomes): readonly Check[] => makings.get(table)?.all ?? table.checks;
 
-function benchOf(making: Making, of: Omit<Bench, 'checks' | 'outcomes'>): Bench {
+function benchOf(making: TableSource, of: Omit<RigOutcomes, 'checks' | 'outcomes'>): RigOutcomes {
 	const { all, columns } = making;
 	const kept: Check[] = [];
 	const outcomes: string[][] = [];
 	for (const [at, check] of all.entries()) {
 		const row = columns.map((column) => column[at] ?? '');
-		// a check that shows one thing whatever is wrong tells nothing; a mend is kept, for the end of the walk
+		// a check that shows one thing whatever is wrong tells nothing; a repair is kept, for the end of the walk
 		if (row.every((outcome) => outcome === row[0]) && !check.kind.startsWith('mend-')) continue;
 		kept.push(check);
 		outcomes.push(row);
 	}
-	const bench = { ...of, checks: kept, outcomes };
-	makings.set(bench, making);
-	return bench;
+	const table = { ...of, checks: kept, outcomes };
+	makings.set(table, making);
+	return table;
 }
 
 /** One more candidate for a bench. */
 export interface More extends Candidate {
-	/** The candidate of the bench whose look is left once a mend has been done: but for what was asked before, it is taken to look like that. */
+	/** The candidate of the bench whose look is left once a repair has been done: but for what was asked before, it is taken to look like that. */
 	readonly left: Candidate | null;
 }
 
 /**
  * A bench with more candidates behind its own.
- * @param more whose mends are mends of the bench's own candidates
+ * @param more whose repairs are repairs of the bench's own candidates
  * @param asked ids of the checks that were answered so far
  */
-export function withMore(bench: Bench, more: readonly More[], asked: ReadonlySet<string>): Bench {
-	const { sheet, complaint, meant } = bench;
-	const candidates = [...bench.candidates, ...more];
-	const making = makings.get(bench);
+export function withMore(table: RigOutcomes, more: readonly More[], asked: ReadonlySet<string>): RigOutcomes {
+	const { sheet, complaint, meant } = table;
+	const candidates = [...table.candidates, ...more];
+	const making = makings.get(table);
 	if (!making) return tableFor(sheet, complaint, { meant, candidates });
 	const { all, read, columns } = making;
-	const own = new Map(bench.candidates.map((candidate, at) => [candidate, columns[at] ?? []]));
+	const own = new Map(table.candidates.map((candidate, at) => [candidate, columns[at] ?? []]));
 	const before = [...all.entries()].filter(([, { id }]) => asked.has(id));
 	const added = more.map((each) => {
 		const left = each.left && own.get(each.left);

@@ -1,5 +1,5 @@
 import type { PlacedFault } from '../event/index.ts';
-import type { MendId, Need } from '../fault/index.ts';
+import type { Need, RepairId } from '../fault/index.ts';
 import type { Check } from './checks/index.ts';
 
 /** What a gig allows, and what this device has learnt. */
@@ -27,13 +27,13 @@ export interface Suspect {
 	readonly faults: readonly PlacedFault[];
 	/** Its share of all that is left in question, 0 to 1. */
 	readonly weight: number;
-	readonly mends: readonly PlacedMend[];
+	readonly repairs: readonly PlacedRepair[];
 	/** Checks whose answers speak against it: the check, what was seen, what it would have shown. */
 	readonly against: readonly { readonly check: string; readonly seen: string; readonly predicted: string }[];
 }
 
-export interface PlacedMend {
-	readonly id: MendId;
+export interface PlacedRepair {
+	readonly id: RepairId;
 	readonly place: string;
 	readonly seconds: number;
 }
@@ -60,19 +60,19 @@ export interface NextCheck {
 export interface Verdict {
 	/** Heaviest first. */
 	readonly suspects: readonly Suspect[];
-	/** Mends in the order of least expected seconds: weight over seconds (Heckerman, Breese and Rommelse 1995). */
-	readonly mends: readonly (PlacedMend & { readonly weight: number; readonly check: string })[];
+	/** Repairs in the order of least expected seconds: weight over seconds (Heckerman, Breese and Rommelse 1995). */
+	readonly repairs: readonly (PlacedRepair & { readonly weight: number; readonly check: string })[];
 	/** Share of all that is in question, 0 to 1. */
 	readonly sure: number;
-	/** A mend has been done and the complaint is gone. */
+	/** A repair has been done and the complaint is gone. */
 	readonly confirmed: boolean;
-	/** Why the walk ends: one mend holds nearly all; nothing left parts them; nothing that is known fits; a mend has helped. */
+	/** Why the walk ends: one repair holds nearly all; nothing left parts them; nothing that is known fits; a repair has helped. */
 	readonly because: 'sure' | 'no-check-left' | 'unknown' | 'mended';
 	/** Where nothing known fits: the places that what was seen points to most, each with its share of that, heaviest first. */
 	readonly near: readonly { readonly place: string; readonly share: number }[];
 }
 
-export type Step =
+export type WalkAnswer =
 	| { readonly did: 'answer'; readonly check: string; readonly outcome: string }
 	/** Cannot be done, or cannot be told. */
 	| { readonly did: 'cannot'; readonly check: string };
@@ -88,7 +88,7 @@ export interface Finder {
 	undo(): void;
 	verdict(): Verdict | null;
 	/** The walk so far: enough, with the sheet and the complaint, to stand here again. */
-	readonly steps: readonly Step[];
+	readonly steps: readonly WalkAnswer[];
 	/** Seconds spent, walks included. */
 	readonly spent: number;
 	/** Every check of this rig and complaint, by id. */

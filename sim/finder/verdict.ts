@@ -1,12 +1,12 @@
-import { idOf, isMend, SURE } from './layout.ts';
-import { mendSecondsFromFloor } from './route.ts';
-import { type Bench, type Candidate, mendFor } from './table.ts';
-import type { PlacedMend, Suspect, Verdict } from './types.ts';
+import { idOf, isRepair, SURE } from './layout.ts';
+import { repairSecondsFromFloor } from './route.ts';
+import { type Candidate, type RigOutcomes, repairFor } from './table.ts';
+import type { PlacedRepair, Suspect, Verdict } from './types.ts';
 
 /** Share of the heaviest at which a suspect still belongs to the verdict. */
 const STILL_IN = 0.05;
 
-/** The same, of those that one mend has cleared: any of them may have been it. */
+/** The same, of those that one repair has cleared: any of them may have been it. */
 const FAINT = 0.0005;
 
 /** Share of what is not known from which it is said that nothing known fits, once something speaks against all that is known. */
@@ -16,15 +16,15 @@ const LOST = 0.8;
 const NEAR = 0.2;
 
 /** How a walk stands, as far as its end hangs on it. */
-export interface Standing {
-	readonly bench: Bench;
+export interface WalkStanding {
+	readonly table: RigOutcomes;
 	/** By candidate and what is not known last; they sum to one. */
 	readonly weights: Float64Array;
 	/** By candidate: how many answers speak against it, and whether its own repair was made and did not help. */
 	readonly against: ArrayLike<number>;
 	readonly isOut: readonly boolean[];
 	/** The repair done last has cleared the complaint. */
-	readonly isMended: boolean;
+	readonly isRepaired: boolean;
 	/** By candidate, what the last check was to show. */
 	readonly predicted: readonly (string | null)[];
 	/** Ids of the checks answered. */
@@ -34,25 +34,26 @@ export interface Standing {
 }
 
 /** Whether a candidate is left that nothing seen speaks against. */
-export const doesAnyFit = ({ against, isOut }: Standing): boolean => isOut.some((out, at) => !out && against[at] === 0);
+export const doesAnyFit = ({ against, isOut }: WalkStanding): boolean =>
+	isOut.some((out, at) => !out && against[at] === 0);
 
 /** Why a walk is at its end by the weights alone; null while it is not. */
-export function endOf(standing: Standing): Verdict['because'] | null {
-	if (standing.isMended) return 'mended';
+export function endOf(standing: WalkStanding): Verdict['because'] | null {
+	if (standing.isRepaired) return 'mended';
 	if (!doesAnyFit(standing)) return (standing.weights.at(-1) ?? 0) >= LOST ? 'unknown' : null;
-	return mendShares(standing).some(({ share, fits }) => fits && share >= SURE) ? 'sure' : null;
+	return repairShares(standing).some(({ share, fits }) => fits && share >= SURE) ? 'sure' : null;
 }
 
-/** Whether one mend holds nearly all, whatever speaks against those it would clear. */
-export const isSettled = (standing: Standing): boolean => mendShares(standing).some(({ share }) => share >= SURE);
+/** Whether one repair holds nearly all, whatever speaks against those it would clear. */
+export const isSettled = (standing: WalkStanding): boolean => repairShares(standing).some(({ share }) => share >= SURE);
 
-/** By mend its share of all that is known, and whether some candidate of it has nothing against it. */
-function mendShares({ bench, weights, against, isOut }: Standing): { share: number; fits: boolean }[] {
+/** By repair its share of all that is known, and whether some candidate of it has nothing against it. */
+function repairShares({ table: bench, weights, against, isOut }: WalkStanding): { share: number; fits: boolean }[] {
 	const known = 1 - (weights.at(-1) ?? 0);
 	const shares = new Map<string, { share: number; fits: boolean }>();
-	for (const [at, { mend }] of bench.candidates.entries()) {
-		const { share, fits } = shares.get(mend) ?? { share: 0, fits: false };
-		shares.set(mend, {
+	for (const [at, { repair }] of bench.candidates.entries()) {
+		const { share, fits } = shares.get(repair) ?? { share: 0, fits: false };
+		shares.set(repair, {
 			share: share + (weights[at] ?? 0) / known,
 			fits: fits || (!isOut[at] && against[at] === 0),
 		});
@@ -66,14 +67,17 @@ function mendShares({ bench, weights, against, isOut }: Standing): { share: numb
  * @param isOpen whether a check can still be done
  * @returns the number of its check; -1 for none
  */
-export function mendToTry({ bench, weights, isOut }: Standing, isOpen: (check: number) => boolean): number {
+export function repairToTry(
+	{ table: bench, weights, isOut }: WalkStanding,
+	isOpen: (check: number) => boolean,
+): number {
 	const shares = new Map<string, number>();
-	for (const [at, { faults, mend }] of bench.candidates.entries())
-		if (!isOut[at] && faults.length === 1) shares.set(mend, (shares.get(mend) ?? 0) + (weights[at] ?? 0));
+	for (const [at, { faults, repair }] of bench.candidates.entries())
+		if (!isOut[at] && faults.length === 1) shares.set(repair, (shares.get(repair) ?? 0) + (weights[at] ?? 0));
 	let best = -1;
 	let most = STILL_IN;
 	for (const [at, check] of bench.checks.entries()) {
-		const share = isMend(check) ? (shares.get(check.id.slice('mend-'.length)) ?? 0) : 0;
+		const share = isRepair(check) ? (shares.get(check.id.slice('mend-'.length)) ?? 0) : 0;
 		if (share < most || !isOpen(at)) continue;
 		best = at;
 		most = share;
@@ -82,17 +86,17 @@ export function mendToTry({ bench, weights, isOut }: Standing, isOpen: (check: n
 }
 
 /** What is said at the end of a walk. @param all suspects, heaviest first */
-export function verdictOf(standing: Standing, because: Verdict['because'], all: readonly Suspect[]): Verdict {
+export function verdictOf(standing: WalkStanding, because: Verdict['because'], all: readonly Suspect[]): Verdict {
 	const confirmed = because === 'mended';
 	if (because === 'unknown') {
 		const unknown = all.filter(({ faults }) => faults.length === 0);
 		const sure = unknown.reduce((sum, { weight }) => sum + weight, 0);
-		return { suspects: unknown, mends: [], sure, confirmed, because, near: nearOf(standing) };
+		return { suspects: unknown, repairs: [], sure, confirmed, because, near: nearOf(standing) };
 	}
 	const suspects = confirmed ? clearedOf(standing, all) : leftOf(standing, all);
 	return {
 		suspects,
-		mends: mendsInOrder(standing, suspects),
+		repairs: repairsInOrder(standing, suspects),
 		sure: suspects.reduce((sum, { weight }) => sum + weight, 0),
 		confirmed,
 		because,
@@ -103,7 +107,7 @@ export function verdictOf(standing: Standing, because: Verdict['because'], all: 
 const heaviestOf = (suspects: readonly Suspect[]): number => suspects[0]?.weight ?? 0;
 
 /** Those that may be it: none that a repair has ruled out, and always some that nothing speaks against. */
-function leftOf({ bench, isOut }: Standing, all: readonly Suspect[]): Suspect[] {
+function leftOf({ table: bench, isOut }: WalkStanding, all: readonly Suspect[]): Suspect[] {
 	const out = new Set(bench.candidates.filter((_, at) => isOut[at]).map(idOf));
 	const known = all.filter(({ id, faults }) => faults.length > 0 && !out.has(id));
 	const fitting = known.filter(({ against }) => against.length === 0);
@@ -114,14 +118,14 @@ function leftOf({ bench, isOut }: Standing, all: readonly Suspect[]): Suspect[] 
 }
 
 /** Those that the repair which helped would have cleared: the rest is out, whatever was answered before. */
-function clearedOf({ bench, predicted }: Standing, all: readonly Suspect[]): Suspect[] {
+function clearedOf({ table: bench, predicted }: WalkStanding, all: readonly Suspect[]): Suspect[] {
 	const cleared = new Set(bench.candidates.filter((_, at) => predicted[at] === 'cleared').map(idOf));
 	const suspects = cleared.size > 0 ? all.filter(({ id }) => cleared.has(id)) : all;
 	return suspects.filter(({ weight }) => weight >= FAINT * heaviestOf(suspects));
 }
 
 /** Where unknown faults that look like what was seen would sit, likeliest first: places of those they look like. */
-function nearOf({ bench, unlike }: Standing): Verdict['near'] {
+function nearOf({ table: bench, unlike }: WalkStanding): Verdict['near'] {
 	const all = unlike.reduce((sum, weight) => sum + weight, 0);
 	const shares = new Map<string, number>();
 	for (const [at, { faults }] of bench.candidates.entries()) {
@@ -135,37 +139,37 @@ function nearOf({ bench, unlike }: Standing): Verdict['near'] {
 		.sort((a, b) => b.share - a.share);
 }
 
-/** A candidate's mends, each with where it is done. */
-const mendsOf = ({ sheet }: Bench, { faults }: Pick<Candidate, 'faults'>): PlacedMend[] =>
+/** A candidate's repairs, each with where it is done. */
+const repairsOf = ({ sheet }: RigOutcomes, { faults }: Pick<Candidate, 'faults'>): PlacedRepair[] =>
 	faults.map((fault) => {
-		const mend = mendFor(sheet, fault);
-		return { ...mend, seconds: mendSecondsFromFloor(sheet, mend) };
+		const repair = repairFor(sheet, fault);
+		return { ...repair, seconds: repairSecondsFromFloor(sheet, repair) };
 	});
 
-/** Weight over seconds, heaviest ratio first: least expected seconds until one of them clears it. Mends that were tried are out. */
-function mendsInOrder({ answered, isMended }: Standing, suspects: readonly Suspect[]): Verdict['mends'] {
-	const mends = new Map<string, PlacedMend & { weight: number; check: string }>();
-	for (const { mends: list, weight } of suspects) {
-		for (const mend of list) {
-			const check = `mend-${mend.id}@${mend.place}`;
-			if (answered.has(check) && !isMended) continue;
-			const known = mends.get(check);
+/** Weight over seconds, heaviest ratio first: least expected seconds until one of them clears it. Repairs that were tried are out. */
+function repairsInOrder({ answered, isRepaired }: WalkStanding, suspects: readonly Suspect[]): Verdict['repairs'] {
+	const repairs = new Map<string, PlacedRepair & { weight: number; check: string }>();
+	for (const { repairs: list, weight } of suspects) {
+		for (const repair of list) {
+			const check = `mend-${repair.id}@${repair.place}`;
+			if (answered.has(check) && !isRepaired) continue;
+			const known = repairs.get(check);
 			if (known) known.weight += weight;
-			else mends.set(check, { ...mend, weight, check });
+			else repairs.set(check, { ...repair, weight, check });
 		}
 	}
-	return [...mends.values()].sort((a, b) => b.weight / b.seconds - a.weight / a.seconds);
+	return [...repairs.values()].sort((a, b) => b.weight / b.seconds - a.weight / a.seconds);
 }
 
 /** What was answered, and what each candidate had predicted. */
-export interface Heard {
+export interface AnswerRecord {
 	readonly check: string;
 	readonly outcome: string;
 	readonly predicted: readonly (string | null)[];
 }
 
 /** How many answers speak against each candidate. */
-export function countAgainst(candidates: number, heard: readonly Heard[]): Uint16Array {
+export function countAgainst(candidates: number, heard: readonly AnswerRecord[]): Uint16Array {
 	const against = new Uint16Array(candidates);
 	for (const { outcome, predicted } of heard) {
 		for (let at = 0; at < candidates; at++) {
@@ -182,13 +186,13 @@ export function countAgainst(candidates: number, heard: readonly Heard[]): Uint1
  * @param weights by candidate, and what is not known last
  */
 export function suspectsOf(
-	bench: Bench,
+	table: RigOutcomes,
 	weights: Float64Array,
 	against: ArrayLike<number>,
-	heard: readonly Heard[],
+	heard: readonly AnswerRecord[],
 ): Suspect[] {
 	const byId = new Map<string, { at: number; weight: number }>();
-	for (const [at, candidate] of bench.candidates.entries()) {
+	for (const [at, candidate] of table.candidates.entries()) {
 		const weight = weights[at] ?? 0;
 		const id = idOf(candidate);
 		const known = byId.get(id);
@@ -201,18 +205,18 @@ export function suspectsOf(
 		known.weight += weight;
 	}
 	const suspects = [...byId].map(([id, { at, weight }]): Suspect => {
-		const faults = bench.candidates[at]?.faults ?? [];
+		const faults = table.candidates[at]?.faults ?? [];
 		return {
 			id,
 			faults,
 			weight,
-			mends: mendsOf(bench, { faults }),
+			repairs: repairsOf(table, { faults }),
 			against: heard.flatMap(({ check, outcome, predicted }) => {
 				const said = predicted[at] ?? null;
 				return said !== null && said !== outcome ? [{ check, seen: outcome, predicted: said }] : [];
 			}),
 		};
 	});
-	const unknown: Suspect = { id: 'unknown', faults: [], weight: weights.at(-1) ?? 0, mends: [], against: [] };
+	const unknown: Suspect = { id: 'unknown', faults: [], weight: weights.at(-1) ?? 0, repairs: [], against: [] };
 	return [...suspects, unknown].sort((a, b) => b.weight - a.weight);
 }

@@ -1,58 +1,58 @@
 import { isInputError } from '../../shared/error/index.ts';
 import type { PlacedFault } from '../event/index.ts';
-import { type Bench, type Candidate, type More, mendText, showingOf, withMore } from './table.ts';
+import { type Candidate, type More, type RigOutcomes, repairText, showingOf, withMore } from './table.ts';
 import { type Came, faultyWitness, type Witness } from './witness.ts';
 
 /** Share of all weight that two faults at once are given, once one alone does not explain what was seen (common practice, no source). */
 const PAIRS = 0.1;
 
-/** How many of the heaviest are paired with each other; and how many where a mend was done, since one of those is then likely. */
+/** How many of the heaviest are paired with each other; and how many where a repair was done, since one of those is then likely. */
 const PAIRED = 14;
 const PAIRED_BESIDE = 8;
 
-/** How many of those that one mend would have cleared are paired with all others: the heaviest. */
+/** How many of those that one repair would have cleared are paired with all others: the heaviest. */
 const DONE = 3;
 
 /**
- * The bench with pairs of faults beside the single ones: the likeliest of those whose mend was done with all others, and the
+ * The bench with pairs of faults beside the single ones: the likeliest of those whose repair was done with all others, and the
  * heaviest with each other.
  * @param weights of the single candidates now, in their order
- * @param mended texts of the mends done that did not clear the complaint
+ * @param repaired texts of the repairs done that did not clear the complaint
  * @param asked ids of the checks answered so far
  */
 export function widen(
-	bench: Bench,
+	table: RigOutcomes,
 	weights: ArrayLike<number>,
-	mended: ReadonlySet<string>,
+	repaired: ReadonlySet<string>,
 	asked: ReadonlySet<string>,
-): Bench {
-	const { candidates } = bench;
+): RigOutcomes {
+	const { candidates } = table;
 	const numbers = new Map(candidates.map((candidate, at) => [candidate, at]));
 	const weightOf = (candidate: Candidate): number => weights[numbers.get(candidate) ?? -1] ?? 0;
 	const byWeight = [...candidates].sort((a, b) => weightOf(b) - weightOf(a));
-	const heavy = byWeight.slice(0, mended.size > 0 ? PAIRED_BESIDE : PAIRED);
-	const done = [...mended].flatMap((mend) => byWeight.filter((each) => each.mend === mend).slice(0, DONE));
+	const heavy = byWeight.slice(0, repaired.size > 0 ? PAIRED_BESIDE : PAIRED);
+	const done = [...repaired].flatMap((repair) => byWeight.filter((each) => each.repair === repair).slice(0, DONE));
 	const pairs = new Map<string, readonly [Candidate, Candidate]>();
 	const add = (one: Candidate, two: Candidate): void => {
-		if (one.mend === two.mend) return;
+		if (one.repair === two.repair) return;
 		const [a, b] = (numbers.get(one) ?? 0) < (numbers.get(two) ?? 0) ? [one, two] : [two, one];
 		pairs.set(`${numbers.get(a)},${numbers.get(b)}`, [a, b]);
 	};
 	for (const one of done) for (const two of candidates) add(one, two);
 	for (const one of heavy) for (const two of heavy) if (one !== two) add(one, two);
-	const shows = showingOf(bench.meant, bench.complaint);
-	const found = [...pairs.values()].flatMap((pair) => pairOf(bench, pair, mended, shows) ?? []);
+	const shows = showingOf(table.meant, table.complaint);
+	const found = [...pairs.values()].flatMap((pair) => pairOf(table, pair, repaired, shows) ?? []);
 	const all = candidates.reduce((sum, { weight }) => sum + weight, 0);
 	const both = found.reduce((sum, { weight }) => sum + weight, 0);
 	const scaled = found.map((candidate) => ({ ...candidate, weight: (candidate.weight * all * PAIRS) / both }));
-	return withMore(bench, scaled, asked);
+	return withMore(table, scaled, asked);
 }
 
 /** Two faults at once, if the rig shows the complaint with both in it. */
 function pairOf(
-	{ sheet, meant }: Bench,
+	{ sheet, meant }: RigOutcomes,
 	[one, two]: readonly [Candidate, Candidate],
-	mended: ReadonlySet<string>,
+	repaired: ReadonlySet<string>,
 	shows: (w: Witness) => boolean,
 ): More | null {
 	const came = cameTogether(one.came, two.came);
@@ -63,12 +63,12 @@ function pairOf(
 		faults,
 		came,
 		weight: one.weight * two.weight,
-		mend: faults
-			.map((fault) => mendText(sheet, fault))
+		repair: faults
+			.map((fault) => repairText(sheet, fault))
 			.sort()
 			.join('+'),
 		witness,
-		left: mended.has(one.mend) ? two : mended.has(two.mend) ? one : null,
+		left: repaired.has(one.repair) ? two : repaired.has(two.repair) ? one : null,
 	};
 }
 

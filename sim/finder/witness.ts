@@ -169,7 +169,7 @@ const stateOf = numberPer((unit: Unit) => {
 	return `${unit.placed.id}|${contentOf(settings)}|${isSwitchedOn(unit.state)}${hasMains(unit.state)}${hasDataIn(unit.state)}|${contentOf(switches)}|${contentOf(slides)}|${charge}|${contentOf(unit.condition)}|${unit.plug}|${unit.hidden}|${contentOf(unit.kept)}|${panel}|${signal}`;
 });
 
-/** What hands could change on a fixture itself, as a number: the same, nothing for a mend to put right. */
+/** What hands could change on a fixture itself, as a number: the same, nothing for a repair to put right. */
 export const selfOf = numberPer((unit: Unit) => {
 	const { settings, switches, slides, battery } = unit.state.context;
 	const charge = battery

@@ -1,7 +1,7 @@
 import { LAST_SLOT, requireAddress, TOP_LEVEL, TOP_WORD } from '../../shared/dmx/index.ts';
 import { InputError } from '../../shared/error/index.ts';
 import { type Band, footprintOf, type Mode, modeOf, type Profile, type Slot } from '../../shared/profile/index.ts';
-import type { Ask, CompiledMode } from './types.ts';
+import type { CompiledMode, SlotRequest } from './types.ts';
 
 /** Speed where a mode has no speed slot. */
 const MIDDLE_SPEED = 50;
@@ -22,7 +22,7 @@ interface LevelSlot {
 }
 
 /** An empty ask of the right size for a profile: nothing lit, intensity full, speed in the middle. Written over by `read`. */
-export function makeAsk(profile: Profile): Ask {
+export function makeAsk(profile: Profile): SlotRequest {
 	return {
 		intensity: new Float32Array(profile.cells).fill(1),
 		levels: new Float32Array(profile.cells * profile.emitters.length),
@@ -110,7 +110,7 @@ class Chart implements CompiledMode {
 		}
 	}
 
-	read(frame: Uint8Array, start: number, ask: Ask): void {
+	read(frame: Uint8Array, start: number, ask: SlotRequest): void {
 		// asked first in full only where it fails: the sentence costs an allocation
 		if (!(start >= 1 && start <= LAST_SLOT && start % 1 === 0)) requireAddress(start);
 		const { intensity, levels } = ask;
@@ -141,7 +141,7 @@ class Chart implements CompiledMode {
 		this.#readBands(frame, base, end, ask);
 	}
 
-	#readBands(frame: Uint8Array, base: number, end: number, ask: Ask): void {
+	#readBands(frame: Uint8Array, base: number, end: number, ask: SlotRequest): void {
 		ask.held = -1;
 		ask.programme = -1;
 		ask.strobe = 0;

@@ -18,15 +18,22 @@ export { frameOf } from './frame.ts';
 export { cellLight, wholeLight } from './light.ts';
 export { askLevels, curve, type OutputRequest, outputOf, wattsOf } from './output.ts';
 export {
-	heldLevels,
 	programmeAverage,
 	programmeFlashes,
 	programmeLevels,
 	STROBE_DUTY,
 	secondsAStep,
+	staticLevels,
 	strobeGate,
 } from './programme.ts';
 export { type FlashWatch, limitFlashes, MOST_FLASHES, screenFlashes, screenPace, watchFlashes } from './screen.ts';
 export { heardSince } from './sound.ts';
-export { type Ask, type CellLight, type CompiledMode, type Condition, type Heard, UNHARMED } from './types.ts';
+export {
+	type CellLight,
+	type CompiledMode,
+	type FixtureCondition,
+	type SlotRequest,
+	type SoundState,
+	UNHARMED,
+} from './types.ts';
 export { colourName } from './words.ts';

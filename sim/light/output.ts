@@ -1,7 +1,7 @@
 import { assert, CHECKED } from '../../shared/error/index.ts';
 import type { Profile, Settings } from '../../shared/profile/index.ts';
-import { heldLevels, programmeLevels, STROBE_DUTY } from './programme.ts';
-import type { Ask, Condition, Heard } from './types.ts';
+import { programmeLevels, STROBE_DUTY, staticLevels } from './programme.ts';
+import type { FixtureCondition, SlotRequest, SoundState } from './types.ts';
 
 /**
  * A dim curve: output 0..1 against level 0..1. All rise steadily from 0 to 1.
@@ -18,11 +18,17 @@ export function curve(kind: Settings['curve'], x: number): number {
  * @param heard see `ProgrammeRun`
  * @param out written over: 0..1 by cell, then emitter
  */
-export function askLevels(profile: Profile, ask: Ask, elapsedMs: number, heard: Heard, out: Float32Array): void {
+export function askLevels(
+	profile: Profile,
+	ask: SlotRequest,
+	elapsedMs: number,
+	heard: SoundState,
+	out: Float32Array,
+): void {
 	if (ask.dark) out.fill(0);
 	else if (ask.programme >= 0)
 		programmeLevels(profile, { index: ask.programme, elapsedMs, speed: ask.speed, heard }, out);
-	else if (ask.held >= 0) heldLevels(profile, ask.held, out);
+	else if (ask.held >= 0) staticLevels(profile, ask.held, out);
 	else out.set(ask.levels);
 }
 
@@ -36,7 +42,7 @@ export interface OutputRequest {
 	readonly curve: Settings['curve'];
 	/** Highest output allowed, percent: full becomes this, and all below in proportion. */
 	readonly limit: number;
-	readonly condition: Pick<Condition, 'deadEmitters' | 'foldBack'>;
+	readonly condition: Pick<FixtureCondition, 'deadEmitters' | 'foldBack'>;
 	/** 1: lit. 0: between two flashes. `mean`: averaged over the flashes of a strobe, for the draw. */
 	readonly strobe: 0 | 1 | 'mean';
 }

@@ -1,21 +1,21 @@
 import { InputError, shown } from '../../shared/error/index.ts';
 import type { Profile, Programme } from '../../shared/profile/index.ts';
 import { soundAverage, soundLevels } from './sound.ts';
-import type { Heard } from './types.ts';
+import type { SoundState } from './types.ts';
 
 /** A programme made ready: its colours by emitter, and seconds a step at each speed 1..100 (index 0 is unused). */
-interface Found {
+interface ReadyProgramme {
 	readonly programme: Programme;
 	readonly colours: readonly Float32Array[];
 	readonly seconds: Float64Array;
 }
 
-const ready = new WeakMap<Profile, readonly Found[]>();
+const ready = new WeakMap<Profile, readonly ReadyProgramme[]>();
 
-function programmeOf(profile: Profile, index: number): Found {
+function programmeOf(profile: Profile, index: number): ReadyProgramme {
 	let all = ready.get(profile);
 	if (all === undefined) {
-		const held = heldTable(profile);
+		const held = staticTable(profile);
 		all = profile.programmes.map((programme) => ({
 			programme,
 			colours: programme.colours.map((id) => held[profile.held.findIndex((it) => it.id === id)] as Float32Array),
@@ -44,7 +44,7 @@ function notch(speed: number): number {
 	return Math.min(100, Math.max(1, Math.round(speed)));
 }
 
-function stepOf({ seconds }: Found, speed: number): number {
+function stepOf({ seconds }: ReadyProgramme, speed: number): number {
 	return seconds[notch(speed)] as number;
 }
 
@@ -67,7 +67,7 @@ export interface ProgrammeRun {
 	/** 1..100. */
 	readonly speed: number;
 	/** By the microphone; its `since` on the programme's own clock, as from `heardSince`. */
-	readonly heard: Heard;
+	readonly heard: SoundState;
 }
 
 /**
@@ -144,7 +144,7 @@ export function programmeAverage(
 	profile: Profile,
 	index: number,
 	speed: number,
-	heard: Heard,
+	heard: SoundState,
 	out: Float32Array,
 ): void {
 	const found = programmeOf(profile, index);
@@ -157,7 +157,7 @@ export function programmeAverage(
 	}
 }
 
-function meanGain(found: Found, speed: number, heard: Heard, cells: number): number {
+function meanGain(found: ReadyProgramme, speed: number, heard: SoundState, cells: number): number {
 	const { programme } = found;
 	switch (programme.kind) {
 		case 'change':
@@ -179,7 +179,7 @@ const tables = new WeakMap<Profile, readonly Float32Array[]>();
  * Each held colour of a profile as levels 0..1, one array a colour, by emitter in the profile's order.
  * Made once a profile; callers only read it.
  */
-function heldTable(profile: Profile): readonly Float32Array[] {
+function staticTable(profile: Profile): readonly Float32Array[] {
 	let table = tables.get(profile);
 	if (table === undefined) {
 		table = profile.held.map((colour) =>
@@ -196,8 +196,8 @@ function heldTable(profile: Profile): readonly Float32Array[] {
  * @param out written over: 0..1 by cell, then emitter (`out[cell * emitters + emitter]`)
  * @throws InputError `held.index` where there is no such colour
  */
-export function heldLevels(profile: Profile, held: number, out: Float32Array): void {
-	const colour = heldTable(profile)[held];
+export function staticLevels(profile: Profile, held: number, out: Float32Array): void {
+	const colour = staticTable(profile)[held];
 	if (colour === undefined) {
 		const last = profile.held.length - 1;
 		throw new InputError('held.index', 'held', {

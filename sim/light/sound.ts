@@ -1,5 +1,5 @@
 import type { SOUND_ANSWERS } from '../../shared/profile/index.ts';
-import type { Heard } from './types.ts';
+import type { SoundState } from './types.ts';
 
 type SoundAnswer = (typeof SOUND_ANSWERS)[number];
 
@@ -10,7 +10,7 @@ const BEAT_SECONDS = 0.5;
  * What was heard, with the last beat told on a programme's own clock: 0 is the moment it began.
  * @param began milliseconds on the clock that `heard.since` was told on
  */
-export function heardSince(heard: Heard, began: number): Heard {
+export function heardSince(heard: SoundState, began: number): SoundState {
 	return { level: heard.level, beats: heard.beats, since: heard.since - began };
 }
 
@@ -38,7 +38,7 @@ interface SoundProgramme {
 export function soundLevels(
 	{ answer, colours, seconds, cells }: SoundProgramme,
 	elapsedMs: number,
-	heard: Heard,
+	heard: SoundState,
 	out: Float32Array,
 ): void {
 	const { beats } = heard;
@@ -68,7 +68,7 @@ export function soundLevels(
  * Share of full, on average, that a sound programme gives: run lights one cell of all, swell is as bright as it is loud now,
  * a flash dies away until the next beat (two a second) or to nothing.
  */
-export function soundAverage(answer: SoundAnswer, seconds: number, heard: Heard, cells: number): number {
+export function soundAverage(answer: SoundAnswer, seconds: number, heard: SoundState, cells: number): number {
 	switch (answer) {
 		case 'step':
 			return 1;

@@ -4,7 +4,7 @@ import type { Mode, Profile } from '../../shared/profile/index.ts';
  * What a frame asks of a fixture, read through a mode's chart. One is made per fixture and
  * written over for each frame: nothing is allocated on the way.
  */
-export interface Ask {
+export interface SlotRequest {
 	/** 0..1, from the intensity slot; 1 where the mode has none. Per cell where slots are per cell. */
 	readonly intensity: Float32Array;
 	/** 0..1 by cell, then emitter: `levels[cell * emitters + emitter]`. */
@@ -28,18 +28,18 @@ export interface CompiledMode {
 	/** Slots it takes. */
 	readonly footprint: number;
 	/** Reads `frame` (512 levels; index 0 is slot 1) from `start` (1..512) into `ask`. Slots past 512 read as 0. */
-	read(frame: Uint8Array, start: number, ask: Ask): void;
+	read(frame: Uint8Array, start: number, ask: SlotRequest): void;
 }
 
 /** What a microphone has heard so far. `level` 0..1; `beats` counted; `since`: ms of the last beat. */
-export interface Heard {
+export interface SoundState {
 	readonly level: number;
 	readonly beats: number;
 	readonly since: number;
 }
 
 /** Small wrongs in the fixture itself. */
-export interface Condition {
+export interface FixtureCondition {
 	/** Emitter ids that do not light. */
 	readonly deadEmitters: readonly string[];
 	/** Output allowed by its thermal protection, 0..1; 1 is cool. */
@@ -79,7 +79,7 @@ export interface CellLight {
 }
 
 /** A fixture with nothing wrong in it. */
-export const UNHARMED: Condition = Object.freeze({
+export const UNHARMED: FixtureCondition = Object.freeze({
 	deadEmitters: [],
 	foldBack: 1,
 	covered: false,

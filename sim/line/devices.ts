@@ -1,5 +1,5 @@
 import type { BoxKind, SheetBox } from '../../shared/sheet/index.ts';
-import type { Box, LineCause, Talker } from './types.ts';
+import type { Box, DataSource, LineCause } from './types.ts';
 
 /** What a kind of box is to the line. Which of its sockets sends on what comes in at which, its ports say (`shared/sheet`). */
 interface LineKind {
@@ -42,7 +42,7 @@ export function lineBox({ kind, id, on, ports }: SheetBox, isFed: boolean): Box 
 }
 
 /** A desk output that sends. */
-export const deskTalker = ({ id, universe }: { readonly id: string; readonly universe: number }): Talker => ({
+export const deskSource = ({ id, universe }: { readonly id: string; readonly universe: number }): DataSource => ({
 	kind: 'desk',
 	port: `desk:${id}`,
 	output: id,
@@ -50,4 +50,4 @@ export const deskTalker = ({ id, universe }: { readonly id: string; readonly uni
 });
 
 /** A fixture that sends its own light: out of its `out`, and so both ways, since its sockets are one. */
-export const leaderTalker = (fixture: string): Talker => ({ kind: 'leader', port: `${fixture}:out`, fixture });
+export const leaderSource = (fixture: string): DataSource => ({ kind: 'leader', port: `${fixture}:out`, fixture });

@@ -1,5 +1,5 @@
 import { byText, type Drive, type Plant, root, sortedBy, type Tap, type Wire } from './parts.ts';
-import type { Box, Talker, Wiring } from './types.ts';
+import type { Box, DataSource, Wiring } from './types.ts';
 
 export interface Drives {
 	/** What sends, sorted by socket. */
@@ -53,9 +53,9 @@ function wake(drive: Drive): Drive {
 }
 
 /** Whose frames come out of these drives in the end, through any boxes, sorted by socket. */
-export function talkersBehind(drives: readonly Drive[]): Talker[] {
+export function sourcesBehind(drives: readonly Drive[]): DataSource[] {
 	const seen = new Set<Drive>();
-	const talkers = new Set<Talker>();
+	const talkers = new Set<DataSource>();
 	const left = [...drives];
 	for (let drive = left.pop(); drive !== undefined; drive = left.pop()) {
 		if (seen.has(drive)) continue;

@@ -1,4 +1,4 @@
-import { type Drives, type Reach, reach, settle, talkersBehind } from './drives.ts';
+import { type Drives, type Reach, reach, settle, sourcesBehind } from './drives.ts';
 import { LINE_RATES } from './limits.ts';
 import { type Drive, type Plant, sortedBy, type Tap } from './parts.ts';
 import { checkWiring, lay } from './plant.ts';
@@ -7,25 +7,25 @@ import type { LineCause, Receiver, Reception, Wiring } from './types.ts';
 import { grow, pathOf } from './ways.ts';
 import { blame, stops, weaken } from './weaken.ts';
 
-type Heard = Pick<Reception, 'quality' | 'rate' | 'talker' | 'causes'>;
+type LineQuality = Pick<Reception, 'quality' | 'rate' | 'talker' | 'causes'>;
 
 const NO_CAUSES: readonly LineCause[] = Object.freeze([]);
-const SILENT: Heard = {
+const SILENT: LineQuality = {
 	quality: 'nothing',
 	rate: 1,
 	talker: null,
 	causes: Object.freeze([{ cause: 'no-talker' } as const]),
 };
-const UNPLUGGED: Heard = { ...SILENT, causes: Object.freeze([{ cause: 'no-cable' } as const]) };
+const UNPLUGGED: LineQuality = { ...SILENT, causes: Object.freeze([{ cause: 'no-cable' } as const]) };
 
 /** Makes an ear for a plant whose drives are settled: it tells what any fixture gets. */
 function listen(plant: Plant, drives: Drives): (receiver: Receiver) => Reception {
 	// Where something sends, the ways start there; only lines where nothing does are walked from boxes that stand idle.
 	const ways = grow(drives.idle, grow(drives.active));
-	const inputs = new Map<Tap, Heard>();
+	const inputs = new Map<Tap, LineQuality>();
 
 	/** What an output of a box passes on. `asked` breaks the circle of boxes that feed only each other. */
-	function upstream(drive: Drive, asked: readonly Drive[]): Heard | null {
+	function upstream(drive: Drive, asked: readonly Drive[]): LineQuality | null {
 		if (drive.box === null) return null;
 		if (drive.input === null) return UNPLUGGED;
 		if (asked.includes(drive)) return SILENT;
@@ -38,7 +38,7 @@ function listen(plant: Plant, drives: Drives): (receiver: Receiver) => Reception
 		return heard;
 	}
 
-	function hear(tap: Tap, what: Reach, asked: readonly Drive[]): Heard {
+	function hear(tap: Tap, what: Reach, asked: readonly Drive[]): LineQuality {
 		if (what.kind === 'many') return collision(what.drives);
 		const way = ways.get(tap);
 		if (way === undefined) return leadsAnywhere(tap) ? SILENT : UNPLUGGED;
@@ -59,8 +59,8 @@ function listen(plant: Plant, drives: Drives): (receiver: Receiver) => Reception
 		return { quality: 'marginal', rate, talker, causes };
 	}
 
-	function collision(reaching: readonly Drive[]): Heard {
-		const talkers = talkersBehind(reaching);
+	function collision(reaching: readonly Drive[]): LineQuality {
+		const talkers = sourcesBehind(reaching);
 		const sockets = sortedBy(reaching, (drive) => drive.port).map((drive) => drive.port);
 		return {
 			quality: 'marginal',

@@ -18,7 +18,7 @@
  * gig can see only that a lamp obeys, flickers or does not, and that is what is worked out. So shares of frames are sizes of
  * our own, chosen for their order; real lines fail by steps and by luck, and one receiver on a bad line may be well while
  * its neighbour is not. Shorts between wires (but for a ring crossed an odd number of times), leaks, hum and
- * wireless links are left out: their mend, change the cable, is that of an open pair. The second pair is left out, for hardly
+ * wireless links are left out: their repair, change the cable, is that of an open pair. The second pair is left out, for hardly
  * anything uses it, and so is talking back up the line. Some splitters float their commons, some fixtures lift theirs from
  * earth, some drop the loop-through with the power or end the line by themselves, some transmitters win a
  * collision by force: here none does. A desk output that is off, or a splitter with nothing at its input, lets go
@@ -39,8 +39,8 @@
  * | microphoneMetresWorst | 200 |
  * | unitLoadsWorst | 64 |
  */
-export { deskTalker, leaderTalker, lineBox } from './devices.ts';
+export { deskSource, leaderSource, lineBox } from './devices.ts';
 export { receptions } from './hear.ts';
 export { LINE_LIMITS, LINE_RATES } from './limits.ts';
 export { segments } from './segments.ts';
-export type { Box, LineCause, Receiver, Reception, Segment, Talker, Wiring } from './types.ts';
+export type { Box, DataSource, LineCause, Receiver, Reception, Segment, Wiring } from './types.ts';

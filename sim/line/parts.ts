@@ -1,5 +1,5 @@
 import type { Port, SheetCable } from '../../shared/sheet/index.ts';
-import type { Box, LineCause, Receiver, Talker } from './types.ts';
+import type { Box, DataSource, LineCause, Receiver } from './types.ts';
 
 /**
  * The working parts of one solve, made afresh for each call and thrown away after it. A line is taps (places where
@@ -55,7 +55,7 @@ export interface Leg {
 export interface Drive {
 	readonly port: Port;
 	readonly tap: Tap;
-	readonly talker: Talker | null;
+	readonly talker: DataSource | null;
 	readonly box: Box | null;
 	/** The input of the box that is sent on here, when it is plugged. */
 	readonly input: Tap | null;
@@ -71,12 +71,12 @@ export interface Stretch {
 	/** Sockets of it that hold more than one plug. */
 	readonly splits: Set<Port>;
 	/** Worked out on the first question, once who drives it is settled. */
-	troubles: readonly Trouble[] | null;
+	troubles: readonly FrameTrouble[] | null;
 	ring: readonly string[] | null;
 }
 
 /** Something that damages frames, and what share of them. */
-export interface Trouble {
+export interface FrameTrouble {
 	readonly cause: LineCause;
 	readonly rate: number;
 }

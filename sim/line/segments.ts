@@ -1,6 +1,6 @@
 import { byText, type Leg, type Plant, type Tap, thousandths } from './parts.ts';
 import { checkWiring, farSocket, lay } from './plant.ts';
-import type { Segment, Talker, Wiring } from './types.ts';
+import type { DataSource, Segment, Wiring } from './types.ts';
 
 /**
  * The lines as they are plugged, whatever is broken inside the cables: all that hangs together without going through a
@@ -30,7 +30,7 @@ export function segments(wiring: Wiring): Segment[] {
 
 interface Head {
 	readonly port: string;
-	readonly talker: Talker | null;
+	readonly talker: DataSource | null;
 }
 
 /** Sockets from which a line is, or could be, driven: talkers and outputs of boxes. */
@@ -83,7 +83,7 @@ function segmentOf(
 		const tap = plant.tapOf(port);
 		return tap !== undefined && own.has(tap);
 	});
-	const talkers: Talker[] = [];
+	const talkers: DataSource[] = [];
 	const drives: string[] = [];
 	for (const tap of taps) {
 		const head = heads.get(tap);

@@ -1,17 +1,17 @@
 import { LINE_LIMITS, LINE_RATES, ramp } from './limits.ts';
 import {
 	type Drive,
+	type FrameTrouble,
 	type Leg,
 	type Plant,
 	root,
 	type Stretch,
 	sortedBy,
 	type Tap,
-	type Trouble,
 	thousandths,
 } from './parts.ts';
 import { farSocket } from './plant.ts';
-import type { Ways } from './ways.ts';
+import type { WaysToTaps } from './ways.ts';
 
 /** Sorts all taps into stretches: those that share both data wires. */
 export function stretch(plant: Plant): void {
@@ -55,7 +55,7 @@ function legsAlong(its: Stretch, plant: Plant): Leg[] {
 }
 
 /** One step of a tree laid over legs: the leg it was reached by, from which tap, and how many steps from the first. */
-interface Reached {
+interface ReachedTap {
 	readonly leg: Leg | null;
 	readonly from: Tap | null;
 	readonly steps: number;
@@ -77,8 +77,8 @@ function closing(legs: readonly Leg[]): Set<string> {
 		if (tree.get(one)?.leg === leg || tree.get(other)?.leg === leg) continue;
 		take(leg);
 		while (one !== null && other !== null && one !== other) {
-			const a: Reached | undefined = tree.get(one);
-			const b: Reached | undefined = tree.get(other);
+			const a: ReachedTap | undefined = tree.get(one);
+			const b: ReachedTap | undefined = tree.get(other);
 			if (a === undefined || b === undefined) break;
 			if (a.steps >= b.steps) {
 				take(a.leg);
@@ -92,10 +92,10 @@ function closing(legs: readonly Leg[]): Set<string> {
 	return found;
 }
 
-function treeOver(legs: readonly Leg[]): Map<Tap, Reached> {
+function treeOver(legs: readonly Leg[]): Map<Tap, ReachedTap> {
 	const at = new Map<Tap, Leg[]>();
 	for (const leg of legs) for (const tap of [leg.from, leg.to]) at.set(tap, [...(at.get(tap) ?? []), leg]);
-	const tree = new Map<Tap, Reached>();
+	const tree = new Map<Tap, ReachedTap>();
 	for (const start of at.keys()) {
 		if (tree.has(start)) continue;
 		tree.set(start, { leg: null, from: null, steps: 0 });
@@ -114,14 +114,14 @@ function treeOver(legs: readonly Leg[]): Map<Tap, Reached> {
 }
 
 /** What is wrong with the one line that `drive` feeds, for everyone on it. Worked out once a stretch. */
-export function troublesOf(drive: Drive, ways: Ways, plant: Plant): readonly Trouble[] {
+export function troublesOf(drive: Drive, ways: WaysToTaps, plant: Plant): readonly FrameTrouble[] {
 	const its = drive.tap.stretch;
 	if (its === null) return [];
 	its.troubles ??= [...openEnds(its, ways), ...tooManyLoads(its), ...splits(its), ...ring(its, plant), ...extra(its)];
 	return its.troubles;
 }
 
-function openEnds(its: Stretch, ways: Ways): Trouble[] {
+function openEnds(its: Stretch, ways: WaysToTaps): FrameTrouble[] {
 	const found: { port: string; metres: number; loaded: number }[] = [];
 	for (const tap of its.taps) {
 		if (tap.degree !== 1) continue;
@@ -139,7 +139,7 @@ function openEnds(its: Stretch, ways: Ways): Trouble[] {
 	}));
 }
 
-function tooManyLoads(its: Stretch): Trouble[] {
+function tooManyLoads(its: Stretch): FrameTrouble[] {
 	let loads = 0;
 	for (const tap of its.taps) loads += tap.loads;
 	loads = thousandths(loads);
@@ -147,19 +147,19 @@ function tooManyLoads(its: Stretch): Trouble[] {
 	return rate > 0 ? [{ cause: { cause: 'too-many-loads', loads }, rate }] : [];
 }
 
-function splits(its: Stretch): Trouble[] {
+function splits(its: Stretch): FrameTrouble[] {
 	return sortedBy(its.splits, (port) => port).map((port) => ({
 		cause: { cause: 'split', port },
 		rate: LINE_RATES.split,
 	}));
 }
 
-function ring(its: Stretch, plant: Plant): Trouble[] {
+function ring(its: Stretch, plant: Plant): FrameTrouble[] {
 	const cables = ringOf(its, plant);
 	return cables.length > 0 ? [{ cause: { cause: 'ring', cables }, rate: LINE_RATES.ring }] : [];
 }
 
-function extra(its: Stretch): Trouble[] {
+function extra(its: Stretch): FrameTrouble[] {
 	let count = 0;
 	for (const tap of its.taps) count += tap.terminators;
 	const over = count - LINE_LIMITS.terminators;

@@ -1,7 +1,7 @@
 import type { Port, SheetCable } from '../../shared/sheet/index.ts';
 
 /** Who talks on a line: a desk output, or a fixture that leads. */
-export type Talker =
+export type DataSource =
 	| { readonly kind: 'desk'; readonly port: Port; readonly output: string; readonly universe: number }
 	| { readonly kind: 'leader'; readonly port: Port; readonly fixture: string };
 
@@ -36,7 +36,7 @@ export interface Box {
 /** Everything that decides what reaches whom. */
 export interface Wiring {
 	readonly receivers: readonly Receiver[];
-	readonly talkers: readonly Talker[];
+	readonly talkers: readonly DataSource[];
 	readonly cables: readonly SheetCable[];
 	readonly boxes: readonly Box[];
 	readonly terminators: readonly Port[];
@@ -53,7 +53,7 @@ export type LineCause =
 	| { readonly cause: 'common-open'; readonly cables: readonly string[] }
 	| { readonly cause: 'swapped'; readonly cables: readonly string[] }
 	/** `sockets`: all that drive the line, outputs of boxes among them; `talkers`: whose frames those are. */
-	| { readonly cause: 'collision'; readonly talkers: readonly Talker[]; readonly sockets: readonly Port[] }
+	| { readonly cause: 'collision'; readonly talkers: readonly DataSource[]; readonly sockets: readonly Port[] }
 	| { readonly cause: 'no-terminator'; readonly port: Port; readonly metres: number }
 	| { readonly cause: 'too-long'; readonly metres: number }
 	| { readonly cause: 'too-many-loads'; readonly loads: number }
@@ -69,7 +69,7 @@ export interface Reception {
 	readonly quality: 'clean' | 'marginal' | 'nothing';
 	readonly rate: number;
 	/** Whose frames they are, or (quality `nothing`) would be; null where nothing talks or everything collides. */
-	readonly talker: Talker | null;
+	readonly talker: DataSource | null;
 	/** Cables and devices from talker to receiver, in order: the way the frames come. */
 	readonly path: readonly { readonly cable: string | null; readonly device: string }[];
 	/** What weakens or stops them, from talker to receiver; empty exactly when the quality is `clean`. */
@@ -84,7 +84,7 @@ export interface Segment {
 	readonly ports: readonly Port[];
 	/** Cables, outwards from the first driving socket, ends in the air among them. */
 	readonly cables: readonly string[];
-	readonly talkers: readonly Talker[];
+	readonly talkers: readonly DataSource[];
 	/** Sockets that drive it or would: talkers and outputs of boxes, with or without power. More than one is a collision. */
 	readonly drives: readonly Port[];
 	/** Fixtures on it, outwards from the first driving socket. */

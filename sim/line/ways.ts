@@ -3,15 +3,15 @@ import type { Drive, Leg, Tap, Wire } from './parts.ts';
 import type { Reception } from './types.ts';
 
 /** How the frames come to one tap, with sums from its source on. */
-export interface Way {
+export interface FrameWay {
 	readonly source: Drive;
 	readonly tap: Tap;
 	/** One step back, and the leg from there; null at the source itself. */
-	readonly before: Way | null;
+	readonly before: FrameWay | null;
 	readonly leg: Leg | null;
 	readonly steps: number;
 	/** Its entry in a path; null for the contact of a bad socket. */
-	readonly step: Step | null;
+	readonly step: PathStep | null;
 	/** Metres of cable, and of microphone cable, from the source. */
 	readonly metres: number;
 	readonly microphone: number;
@@ -20,16 +20,16 @@ export interface Way {
 	readonly openLoaded: number;
 }
 
-export type Ways = ReadonlyMap<Tap, Way>;
+export type WaysToTaps = ReadonlyMap<Tap, FrameWay>;
 
-type Step = Reception['path'][number];
+type PathStep = Reception['path'][number];
 
 /**
  * Walks out from all sources at once, as the copper goes: first both data wires together, then each wire alone where the other
  * is lost, then over what no wire passes; among equals by fewest steps, then cable id. So a way to a tap that hears something
  * is one its frames can come by. What a dead cable leads to is still on the way, so that the break can be named.
  */
-export function grow(sources: readonly Drive[], ways: Map<Tap, Way> = new Map()): Map<Tap, Way> {
+export function grow(sources: readonly Drive[], ways: Map<Tap, FrameWay> = new Map()): Map<Tap, FrameWay> {
 	let queue: Tap[] = [];
 	let half: [Tap, Leg][] = [];
 	let dead: [Tap, Leg][] = [];
@@ -87,10 +87,10 @@ export function grow(sources: readonly Drive[], ways: Map<Tap, Way> = new Map())
  * @param half legs with one wire, each with a tap it hangs from
  * @returns the taps added
  */
-function strands(half: readonly (readonly [Tap, Leg])[], ways: Map<Tap, Way>): Tap[] {
+function strands(half: readonly (readonly [Tap, Leg])[], ways: Map<Tap, FrameWay>): Tap[] {
 	const added = new Set<Tap>();
 	const known = new Set<Wire>();
-	const byStep: [Way, Wire][][] = [];
+	const byStep: [FrameWay, Wire][][] = [];
 	for (const [tap, leg] of half) {
 		const way = ways.get(tap);
 		for (const wire of leg.joins.flat())
@@ -108,13 +108,13 @@ function strands(half: readonly (readonly [Tap, Leg])[], ways: Map<Tap, Way>): T
 	}
 	return [...added];
 
-	function put(way: Way, wire: Wire): void {
+	function put(way: FrameWay, wire: Wire): void {
 		known.add(wire);
 		byStep[way.steps] ??= [];
 		byStep[way.steps]?.push([way, wire]);
 	}
 
-	function reach(before: Way, leg: Leg, tap: Tap, wire: Wire): void {
+	function reach(before: FrameWay, leg: Leg, tap: Tap, wire: Wire): void {
 		if (known.has(wire) || (ways.has(tap) && !added.has(tap))) return;
 		const way = onward(before, leg, tap);
 		if (!ways.has(tap)) {
@@ -126,7 +126,7 @@ function strands(half: readonly (readonly [Tap, Leg])[], ways: Map<Tap, Way>): T
 }
 
 /** One step further along a leg, to the tap at its other end. */
-function onward(before: Way, leg: Leg, tap: Tap): Way {
+function onward(before: FrameWay, leg: Leg, tap: Tap): FrameWay {
 	const matched = tap.terminators > 0;
 	return {
 		source: before.source,
@@ -143,9 +143,9 @@ function onward(before: Way, leg: Leg, tap: Tap): Way {
 }
 
 /** The ways from the source's own to this one, in order. */
-export function along(way: Way): Way[] {
-	const back: Way[] = [];
-	for (let at: Way | null = way; at !== null; at = at.before) back.push(at);
+export function along(way: FrameWay): FrameWay[] {
+	const back: FrameWay[] = [];
+	for (let at: FrameWay | null = way; at !== null; at = at.before) back.push(at);
 	return back.reverse();
 }
 
@@ -153,8 +153,8 @@ export function along(way: Way): Way[] {
  * Cables and devices from the talker to the end of this way, through any boxes; empty where nothing leads here. `wayTo`
  * gives the way to the input of a box.
  */
-export function pathOf(way: Way | undefined, wayTo: (input: Tap) => Way | undefined): Step[] {
-	const back: Step[] = [];
+export function pathOf(way: FrameWay | undefined, wayTo: (input: Tap) => FrameWay | undefined): PathStep[] {
+	const back: PathStep[] = [];
 	const seen: Tap[] = [];
 	let at = way;
 	while (at !== undefined) {

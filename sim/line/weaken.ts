@@ -1,15 +1,15 @@
 import type { Port } from '../../shared/sheet/index.ts';
 import type { One } from './drives.ts';
 import { LINE_LIMITS, LINE_RATES, ramp } from './limits.ts';
-import { type Drive, type Plant, root, type Tap, type Trouble, thousandths } from './parts.ts';
+import { type Drive, type FrameTrouble, type Plant, root, type Tap, thousandths } from './parts.ts';
 import { ringOf, troublesOf } from './stretches.ts';
 import type { LineCause } from './types.ts';
-import { along, type Way, type Ways } from './ways.ts';
+import { along, type FrameWay, type WaysToTaps } from './ways.ts';
 
-const NONE: readonly Trouble[] = Object.freeze([]);
+const NONE: readonly FrameTrouble[] = Object.freeze([]);
 
 /** All that weakens or stops the frames of a single drive between its socket and this tap: first on the way, then on the whole line. */
-export function weaken(way: Way, what: One, ways: Ways, plant: Plant): readonly Trouble[] {
+export function weaken(way: FrameWay, what: One, ways: WaysToTaps, plant: Plant): readonly FrameTrouble[] {
 	const wires = wiresOf(way, what, plant);
 	const length = lengthOf(way);
 	const whole = troublesOf(what.drive, ways, plant);
@@ -17,12 +17,12 @@ export function weaken(way: Way, what: One, ways: Ways, plant: Plant): readonly 
 }
 
 /** Wires lost, crossed or shorted on the way. Shares of 1 stand for no frame at all. */
-function wiresOf(way: Way, what: One, plant: Plant): readonly Trouble[] {
+function wiresOf(way: FrameWay, what: One, plant: Plant): readonly FrameTrouble[] {
 	const { tap } = way;
 	const home = homeByCommon(tap, what.drive);
 	if (what.pair === 'straight' && home) return NONE;
 	const wrong = blame(way);
-	const found: Trouble[] = [];
+	const found: FrameTrouble[] = [];
 	if (what.lost !== null) {
 		const worse = what.loose !== null && root(what.loose).terminated;
 		found.push({
@@ -44,10 +44,10 @@ function wiresOf(way: Way, what: One, plant: Plant): readonly Trouble[] {
 	return found;
 }
 
-function lengthOf(way: Way): readonly Trouble[] {
+function lengthOf(way: FrameWay): readonly FrameTrouble[] {
 	const { dataMetres, dataMetresHopeless, microphoneMetres, microphoneMetresWorst } = LINE_LIMITS;
 	if (way.metres <= dataMetres && way.microphone <= microphoneMetres) return NONE;
-	const found: Trouble[] = [];
+	const found: FrameTrouble[] = [];
 	const long = ramp(way.metres, dataMetres, dataMetresHopeless, LINE_RATES.tooLong);
 	if (long > 0) found.push({ cause: { cause: 'too-long', metres: thousandths(way.metres) }, rate: long });
 	const rate = ramp(way.microphone, microphoneMetres, microphoneMetresWorst, LINE_RATES.microphone);
@@ -86,7 +86,7 @@ export interface Blame {
  * Follows each conductor along a way. A cable's `minus` is the wire on the minus pin of its `from` end; where the
  * cable is swapped it comes out on the plus pin, and keeps its name: turning a cable round never moves a break to the other wire.
  */
-export function blame(way: Way): Blame {
+export function blame(way: FrameWay): Blame {
 	const found = {
 		sockets: [] as Port[],
 		minus: [] as string[],

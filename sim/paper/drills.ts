@@ -1,16 +1,16 @@
 import {
 	type Chance,
 	draft,
-	type Facts,
-	type Ground,
+	type FactValue,
+	type ItemFacts,
 	KIND_TOPICS,
-	type Kind,
 	LEVELS,
-	type Level,
+	type PaperLevel,
+	type QuestionGround,
+	type QuestionKind,
 	say,
 	severalOf,
-	type Told,
-	type Wrong,
+	type WrongAnswer,
 } from '../../shared/paper/index.ts';
 import { BUNDLED, bundledProfile, modeOf, type Profile } from '../../shared/profile/index.ts';
 import { profileFor } from '../../shared/sheet/index.ts';
@@ -21,7 +21,7 @@ import { openUnharmed } from '../rig/trusted.ts';
 const TOP_SEED = 0xffffffff;
 
 /** Drills are made on bundled fixtures: those that the questions are about. */
-const drillable = ({ profiles }: Ground): readonly string[] =>
+const drillable = ({ profiles }: QuestionGround): readonly string[] =>
 	profiles.filter((profile) => bundledProfile(profile.id) === profile).map(({ id }) => id);
 
 /**
@@ -57,7 +57,7 @@ export const OFTEN_ON: Readonly<Record<DrillKind, readonly string[]>> = Object.f
 
 /** Drills of these kinds, one after another, each on none but the fixtures that the questions are about. Never more than `most`. */
 function* drillsOn(
-	ground: Ground,
+	ground: QuestionGround,
 	chance: Chance,
 	kinds: readonly DrillKind[],
 	most: number,
@@ -78,12 +78,12 @@ function* drillsOn(
  * What a drill's words are filled with, ids told by the names that its sheet and its fixture's profile give them. `drill` says which
  * kind, `hasAddress` whether it gives one.
  */
-export function drillFacts({ kind, sheet, facts, scene }: Drill): Facts {
+export function drillFacts({ kind, sheet, facts, scene }: Drill): ItemFacts {
 	const names = new Map(sheet.fixtures.map(({ id, name }) => [id, name]));
 	const about = [facts['fixture'], facts['leader'], facts['fresh'], facts['fixtures']].flat().find(Boolean);
 	const placed = sheet.fixtures.find(({ id }) => id === about) ?? sheet.fixtures[0];
 	const profile = placed && profileFor(sheet, placed.profile);
-	const told = Object.entries(facts).map(([key, value]): [string, Told] => {
+	const told = Object.entries(facts).map(([key, value]): [string, FactValue] => {
 		const name = (one: string | number): string | number =>
 			names.get(String(one)) ?? (profile && typeof one === 'string' ? ownName(profile, key, one) : one);
 		if (Array.isArray(value)) return [key, value.map(name)];
@@ -117,7 +117,7 @@ function ownName(profile: Profile, key: string, id: string): string {
 const DRAWS = 400;
 
 /** To be done on the bench: a drill of the level, marked by playing what was done there. */
-export const onTheBench: Kind = {
+export const onTheBench: QuestionKind = {
 	id: 'on-the-bench',
 	topic: KIND_TOPICS['on-the-bench'],
 	forms: ['practical'],
@@ -147,7 +147,7 @@ const ENOUGH = 6;
 const MOST_WRONG = 3;
 
 /** Which cautions go with this task? More go with a harder one. They are those that the drill's own rig calls for. */
-export const cautionHere: Kind = {
+export const cautionHere: QuestionKind = {
 	id: 'caution-here',
 	topic: KIND_TOPICS['caution-here'],
 	forms: ['several'],
@@ -157,7 +157,7 @@ export const cautionHere: Kind = {
 		let drill: Drill | null = null;
 		let met = 0;
 		for (const each of drillsOn(ground, chance, DRILL_IDS, CAUTION_DRAWS)) {
-			if (each.cautions.length === 0 || elsewhere(each).length < 2 || !isTold(each)) continue;
+			if (each.cautions.length === 0 || elsewhere(each).length < 2 || !isNamed(each)) continue;
 			if (!drill || distance(each, level) < distance(drill, level)) drill = each;
 			met++;
 			if (distance(drill, level) === 0 || met >= ENOUGH) break;
@@ -165,9 +165,9 @@ export const cautionHere: Kind = {
 		if (!drill) throw new RangeError('no drill on these fixtures has a caution');
 		const right = drill.cautions;
 		const wrong = chance.shuffle(elsewhere(drill)).slice(0, MOST_WRONG);
-		const slips: Wrong<readonly string[]>[] = [
-			...wrong.map((id): Wrong<readonly string[]> => ['caution-not-here', [...right, id]]),
-			...right.map((id): Wrong<readonly string[]> => ['some-missed', right.filter((each) => each !== id)]),
+		const slips: WrongAnswer<readonly string[]>[] = [
+			...wrong.map((id): WrongAnswer<readonly string[]> => ['caution-not-here', [...right, id]]),
+			...right.map((id): WrongAnswer<readonly string[]> => ['some-missed', right.filter((each) => each !== id)]),
 			['one-too-many', [...right, ...wrong]],
 		];
 		const { sheet } = drill;
@@ -193,7 +193,7 @@ export const cautionHere: Kind = {
  * Whether the task's words say enough to see each of its cautions. What a lamp of the rig happens to do is not in them: ultraviolet
  * and flashing count only where the task names the colour or the programme, or is about a lamp left flashing.
  */
-function isTold({ kind, cautions, facts, sheet }: Drill): boolean {
+function isNamed({ kind, cautions, facts, sheet }: Drill): boolean {
 	const profiles = sheet.fixtures.map(({ profile }) => profileFor(sheet, profile));
 	const named = new Set(Object.values(facts).flat());
 	const namesUltraviolet = profiles.some(({ held, emitters }) =>
@@ -208,7 +208,7 @@ function isTold({ kind, cautions, facts, sheet }: Drill): boolean {
 }
 
 /** How far the number of a drill's cautions is from what the level asks: one, two, or three and more. */
-function distance({ cautions }: Drill, level: Level): number {
+function distance({ cautions }: Drill, level: PaperLevel): number {
 	if (level === 'hard') return Math.max(0, 3 - cautions.length);
 	return Math.abs(cautions.length - (level === 'easy' ? 1 : 2));
 }

@@ -3,7 +3,7 @@ import type { Programme } from '../../shared/profile/index.ts';
 import { type Rig, type Sight, why } from '../rig/index.ts';
 
 /** Cells that look alike. */
-interface Run {
+interface CellRun {
 	/** From 1. */
 	readonly cells: readonly number[];
 	/** Plain words of the colour. */
@@ -14,9 +14,9 @@ interface Run {
 }
 
 /** What a fixture does, as a person would tell it. */
-export interface Seen {
+export interface LookInWords {
 	/** In the order of the cells. */
-	readonly runs: readonly Run[];
+	readonly runs: readonly CellRun[];
 	/** Flashes a second, in tenths; 0 steady. */
 	readonly flashes: number;
 	/** The programme it runs, where that is more than flashes. */
@@ -32,7 +32,7 @@ const HUES_APART = 0.05;
 const RATES_APART = 1.5;
 
 /** What a fixture does now. Null where that takes more than a few words, or hangs on what the microphone hears. */
-export function seenOf(rig: Rig, fixture: string): Seen | null {
+export function seenOf(rig: Rig, fixture: string): LookInWords | null {
 	const { light } = rig.look(fixture);
 	const flashes = Math.round(light.flashes * 10) / 10;
 	const programme = programmeOf(rig, fixture);
@@ -45,15 +45,15 @@ export function seenOf(rig: Rig, fixture: string): Seen | null {
 }
 
 /** The programme that decides the light, by the rig's reason trail. */
-function programmeOf(rig: Rig, fixture: string): Seen['programme'] {
+function programmeOf(rig: Rig, fixture: string): LookInWords['programme'] {
 	const found = why(rig, fixture).find(({ id }) => id === 'slots.programme' || id === 'drive.programme');
 	const programmes = rig.gear.units.get(fixture)?.profile.programmes ?? [];
 	const programme = programmes.find(({ id }) => id === found?.facts['programme']);
 	return programme ? { id: programme.id, name: programme.name, kind: programme.kind } : null;
 }
 
-function runsOf({ cells }: Sight['light']): Run[] {
-	const runs: { cells: number[]; colour: string; percent: number; xy: Run['xy'] }[] = [];
+function runsOf({ cells }: Sight['light']): CellRun[] {
+	const runs: { cells: number[]; colour: string; percent: number; xy: CellRun['xy'] }[] = [];
 	for (const [i, { words, levels, brightness, ultraviolet, xy }] of cells.entries()) {
 		const percent = brightness === 0 && ultraviolet === 0 ? 0 : Math.round(100 * Math.max(...levels));
 		// what is dark has no colour, whatever it would have
@@ -65,7 +65,7 @@ function runsOf({ cells }: Sight['light']): Run[] {
 }
 
 /** Whether anybody would see that these are not the same. */
-export function tellsApart(a: Seen, b: Seen): boolean {
+export function tellsApart(a: LookInWords, b: LookInWords): boolean {
 	if (a.programme || b.programme) return a.programme?.kind !== b.programme?.kind;
 	if (a.flashes > 0 !== b.flashes > 0) return true;
 	if (a.flashes > 0 && Math.max(a.flashes, b.flashes) / Math.min(a.flashes, b.flashes) >= RATES_APART) return true;
@@ -77,7 +77,7 @@ export function tellsApart(a: Seen, b: Seen): boolean {
 	);
 }
 
-function runsApart(a: Run, b: Run): boolean {
+function runsApart(a: CellRun, b: CellRun): boolean {
 	if (a.percent === 0 || b.percent === 0) return a.percent !== b.percent;
 	if (Math.abs(a.percent - b.percent) >= STEP) return true;
 	if (a.colour === b.colour) return false;
@@ -86,7 +86,7 @@ function runsApart(a: Run, b: Run): boolean {
 }
 
 /** It in words. */
-export function saySeen({ runs, flashes: rate, programme }: Seen): Say {
+export function saySeen({ runs, flashes: rate, programme }: LookInWords): Say {
 	if (programme) return { say: 'look-programme', facts: { name: programme.name, does: programme.kind } };
 	const [first, second] = runs;
 	if (!first || (first.percent === 0 && !second)) return { say: 'look-dark', facts: {} };

@@ -7,16 +7,16 @@ import {
 	type SomeSettings,
 } from '../../shared/profile/index.ts';
 import {
+	GOOD_WIRES,
 	noBoxes,
 	type Port,
 	type RigSheet,
 	type SheetCable,
 	type SheetDesk,
 	type SheetFixture,
-	SOUND_WIRES,
 } from '../../shared/sheet/index.ts';
 import { ALL_DOWN, settingsFromDip } from '../fixture/index.ts';
-import { frameOf, heldLevels } from '../light/index.ts';
+import { frameOf, staticLevels } from '../light/index.ts';
 
 /** Metres between fixtures, throw, and length of a data cable. */
 const PITCH = 2;
@@ -49,9 +49,9 @@ export function stand(profile: Profile, n: number, settings: SomeSettings): Shee
 	};
 }
 
-type Set = Pick<SheetFixture, 'settings' | 'switches' | 'slides'>;
+type FixtureSetup = Pick<SheetFixture, 'settings' | 'switches' | 'slides'>;
 
-function setting(profile: Profile, settings: SomeSettings): Set | null {
+function setting(profile: Profile, settings: SomeSettings): FixtureSetup | null {
 	const { panel } = profile;
 	if (panel.kind !== 'dip') return { settings: { sleep: 0, lock: 'off', curve: 'straight', ...settings } };
 	const slides = panel.slides.map(({ positions }) => {
@@ -95,7 +95,7 @@ export function lineThrough(first: Port | null, ids: readonly string[]): Pick<Ri
 		const from = i === 0 ? first : `${ids[i - 1]}:out`;
 		return from === null
 			? []
-			: [{ id: `cable-${id}`, kind: 'data', length: CABLE, from, to: `${id}:in`, ...SOUND_WIRES }];
+			: [{ id: `cable-${id}`, kind: 'data', length: CABLE, from, to: `${id}:in`, ...GOOD_WIRES }];
 	});
 	return { cables, terminators: ids.length > 0 ? [`${ids.at(-1)}:out`] : [] };
 }
@@ -114,7 +114,7 @@ export function deskWith(patch: SheetDesk['patch'], levels: ReadonlyMap<number, 
 /** Levels by slot that bring up one held colour of a fixture from a desk. */
 export function levelsOf(profile: Profile, mode: string, address: number, held: string): Map<number, number> {
 	const levels = new Float32Array(profile.cells * profile.emitters.length);
-	heldLevels(
+	staticLevels(
 		profile,
 		profile.held.findIndex(({ id }) => id === held),
 		levels,

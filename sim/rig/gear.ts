@@ -12,7 +12,7 @@ import {
 } from '../../shared/sheet/index.ts';
 import type { PlacedFault, RigEvent } from '../event/index.ts';
 import { type FixtureState, inputFrom, nextDeadline, type PanelDisplay, startFixture } from '../fixture/index.ts';
-import { type CellLight, type Condition, UNHARMED } from '../light/index.ts';
+import { type CellLight, type FixtureCondition, UNHARMED } from '../light/index.ts';
 import type { Reception } from '../line/index.ts';
 
 /** One fixture of an open rig. Replaced, never changed, when anything about it changes. */
@@ -20,7 +20,7 @@ export interface Unit {
 	readonly placed: SheetFixture;
 	readonly profile: Profile;
 	readonly state: FixtureState;
-	readonly condition: Condition;
+	readonly condition: FixtureCondition;
 	/** Where its mains plug is now, and whether something hides it from the remote. */
 	readonly plug: string;
 	readonly hidden: boolean;

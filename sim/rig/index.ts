@@ -19,7 +19,7 @@ import type { OpenOptions, Rig } from './gear.ts';
 import { played, rigFrom } from './rig.ts';
 
 export type { Desk, DeskOutput, Gear, OpenOptions, Patch, Rig, Sight, Unit } from './gear.ts';
-export { askedOf, dataLampAfter, lookUnder } from './look.ts';
+export { askedOf, dataIndicatorAfter, lookUnder } from './look.ts';
 export { readsFrom } from './plan.ts';
 export { REASON_IDS, type Reason, type ReasonId } from './reason.ts';
 export { toSheet } from './toSheet.ts';
@@ -34,7 +34,7 @@ export { why } from './why.ts';
  */
 export function openRig(sheet: RigSheet, options: OpenOptions = {}): Rig {
 	requireFaults(options);
-	const whole = soundSheet(sheet);
+	const whole = checkedSheet(sheet);
 	return rigFrom(
 		whole,
 		(options.faults ?? []).flatMap((fault) => faultEvents(whole, fault)),
@@ -60,7 +60,7 @@ const read = new WeakMap<RigSheet, RigSheet>();
  * The sheet, with what it leaves out filled in.
  * @throws InputError `sheet.*` as `readSheet`; a sheet that passed is not read again
  */
-function soundSheet(sheet: RigSheet): RigSheet {
+function checkedSheet(sheet: RigSheet): RigSheet {
 	const before = typeof sheet === 'object' && sheet !== null ? read.get(sheet) : undefined;
 	if (before) return before;
 	const found = readSheet(sheet);

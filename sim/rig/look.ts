@@ -36,8 +36,8 @@ export function lookAt(gear: Gear, id: string): Sight {
 				: display,
 		lamps: {
 			power: lit || powerOf(state) === 'charging' ? 'lit' : 'out',
-			data: lit ? dataLamp(gear, unit) : 'out',
-			battery: batteryLamp(unit, gear.now),
+			data: lit ? dataIndicator(gear, unit) : 'out',
+			battery: batteryIndicator(unit, gear.now),
 			sensor: profile.sensor
 				? sensorOf(profile, state) === 'listening' && !condition.sensorDead
 					? 'lit'
@@ -76,17 +76,17 @@ export function damageOf(gear: Gear, unit: Unit): number {
 	return hasDataIn(unit.state) && reception?.quality === 'marginal' ? reception.rate : 0;
 }
 
-function dataLamp(gear: Gear, unit: Unit): Sight['lamps']['data'] {
-	return lampFor(unit, hasDataIn(unit.state), damageOf(gear, unit));
+function dataIndicator(gear: Gear, unit: Unit): Sight['lamps']['data'] {
+	return indicatorFor(unit, hasDataIn(unit.state), damageOf(gear, unit));
 }
 
 /** What a running fixture's data lamp does, by whether it has data and the share of it that is damaged. */
-function lampFor(unit: Unit, data: boolean, damage: number): Sight['lamps']['data'] {
+function indicatorFor(unit: Unit, data: boolean, damage: number): Sight['lamps']['data'] {
 	if (data) return damage >= SEEN_DAMAGE ? 'flickering' : 'steady';
 	return isByLine(driveOf(unit.state)) ? 'blinking' : 'out';
 }
 
-function batteryLamp({ profile, state }: Unit, now: number): Sight['lamps']['battery'] {
+function batteryIndicator({ profile, state }: Unit, now: number): Sight['lamps']['battery'] {
 	const { battery } = profile.power;
 	const own = state.context.battery;
 	if (!battery || !own) return null;
@@ -121,11 +121,11 @@ export function askedOf({ gear }: Pick<Rig, 'gear'>, fixture: string): number | 
  * @param events of cables and terminators alone; others are passed over
  * @throws InputError as `send` does
  */
-export function dataLampAfter(rig: Rig, fixture: string, events: readonly RigEvent[]): Sight['lamps']['data'] {
+export function dataIndicatorAfter(rig: Rig, fixture: string, events: readonly RigEvent[]): Sight['lamps']['data'] {
 	const gear = { ...rig.gear };
 	const unit = unitOf(gear, fixture);
 	if (!isLit(unit)) return 'out';
 	for (const event of events) if (isLineEvent(event)) lineEvent(gear, event);
 	const reception = receptions(wiringOf(gear), [fixture]).get(fixture);
-	return lampFor(unit, hasData(gear, reception), reception?.quality === 'marginal' ? reception.rate : 0);
+	return indicatorFor(unit, hasData(gear, reception), reception?.quality === 'marginal' ? reception.rate : 0);
 }

@@ -1,12 +1,12 @@
 import type { Profile } from '../../shared/profile/index.ts';
 import {
-	type Heard,
 	heardSince,
-	heldLevels,
 	programmeAverage,
 	programmeFlashes,
 	programmeLevels,
+	type SoundState,
 	secondsAStep,
+	staticLevels,
 } from '../light/index.ts';
 import type { Unit } from './gear.ts';
 
@@ -14,7 +14,7 @@ import type { Unit } from './gear.ts';
 export type Moment = number | 'mean';
 
 /** Light as some source asks for it, before dim curve, limit and the lamp's own wrongs. */
-export interface Plan {
+export interface LightPlan {
 	/** 0..1 by cell, then emitter. */
 	readonly levels: Float32Array;
 	/** 0..1 by cell. */
@@ -28,7 +28,7 @@ export interface Plan {
 }
 
 /** No light asked for. */
-export function darkPlan(profile: Profile): Plan {
+export function darkPlan(profile: Profile): LightPlan {
 	return {
 		levels: new Float32Array(profile.cells * profile.emitters.length),
 		intensity: new Float32Array(profile.cells),
@@ -39,14 +39,14 @@ export function darkPlan(profile: Profile): Plan {
 }
 
 /** A held colour. @param intensity 0..1 by cell */
-export function heldPlan(profile: Profile, index: number, intensity: Float32Array, strobe: number): Plan {
+export function staticPlan(profile: Profile, index: number, intensity: Float32Array, strobe: number): LightPlan {
 	const levels = new Float32Array(profile.cells * profile.emitters.length);
-	heldLevels(profile, index, levels);
+	staticLevels(profile, index, levels);
 	return { levels, intensity, strobe, moving: false, programme: null };
 }
 
 /** A programme under way. */
-interface ProgrammeRun {
+interface RunningProgramme {
 	/** Its index in the profile. */
 	readonly index: number;
 	/** 1..100. */
@@ -54,13 +54,13 @@ interface ProgrammeRun {
 	/** When it began, ms on the rig's clock. */
 	readonly since: number;
 	/** With its own `since` on the rig's clock. */
-	readonly heard: Heard;
+	readonly heard: SoundState;
 	/** 0..1 by cell. */
 	readonly intensity: Float32Array;
 }
 
 /** A programme at a moment. */
-export function programmePlan(profile: Profile, run: ProgrammeRun, moment: Moment): Plan {
+export function programmePlan(profile: Profile, run: RunningProgramme, moment: Moment): LightPlan {
 	const { index, speed, since, heard, intensity } = run;
 	const levels = new Float32Array(profile.cells * profile.emitters.length);
 	const programme = { index, speed };
@@ -83,7 +83,7 @@ function startOfFlash(profile: Profile, index: number, speed: number, elapsed: n
 }
 
 /** What the fixture's own panel asks for: its held colour or its programme, as set. */
-export function ownPlan(unit: Unit, moment: Moment, asProgramme = false): Plan {
+export function ownPlan(unit: Unit, moment: Moment, asProgramme = false): LightPlan {
 	const { profile } = unit;
 	const { settings, heard, programmeSince } = unit.state.context;
 	const intensity = new Float32Array(profile.cells).fill(settings.level / 100);
@@ -96,7 +96,7 @@ export function ownPlan(unit: Unit, moment: Moment, asProgramme = false): Plan {
 			moment,
 		);
 	}
-	return heldPlan(
+	return staticPlan(
 		profile,
 		profile.held.findIndex((held) => held.id === settings.held),
 		intensity,
@@ -105,6 +105,6 @@ export function ownPlan(unit: Unit, moment: Moment, asProgramme = false): Plan {
 }
 
 /** A fixture with no microphone, or a dead one, hears nothing. */
-export function heardBy(unit: Unit, heard: Heard): Heard {
+export function heardBy(unit: Unit, heard: SoundState): SoundState {
 	return unit.profile.microphone && !unit.condition.microphoneDead ? heard : { level: 0, beats: 0, since: 0 };
 }

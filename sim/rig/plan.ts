@@ -1,12 +1,12 @@
 import { modeOf } from '../../shared/profile/index.ts';
 import { hash01 } from '../../shared/random/index.ts';
 import { type DriveState, driveOf, hasDataIn, signalOf } from '../fixture/index.ts';
-import { type Ask, compileMode, frameOf, makeAsk, outputOf, wattsOf } from '../light/index.ts';
+import { compileMode, frameOf, makeAsk, outputOf, type SlotRequest, wattsOf } from '../light/index.ts';
 import type { Desk, Gear, Unit } from './gear.ts';
-import { darkPlan, heardBy, heldPlan, type Moment, ownPlan, type Plan, programmePlan } from './own.ts';
+import { darkPlan, heardBy, type LightPlan, type Moment, ownPlan, programmePlan, staticPlan } from './own.ts';
 
 /** What drives a fixture's light at a time, and what it asks for. @param asSent by frames as sent, whatever damaged them on the way */
-export function planAt(gear: Gear, unit: Unit, moment: Moment, asSent = false): Plan {
+export function planAt(gear: Gear, unit: Unit, moment: Moment, asSent = false): LightPlan {
 	const drive = driveOf(unit.state);
 	if (drive === 'unpowered') return darkPlan(unit.profile);
 	if (!isByLine(drive)) return ownPlan(unit, moment);
@@ -27,13 +27,13 @@ export function readsFrom(unit: Unit): number {
 }
 
 /** What a frame asks of this fixture, through the chart of its mode. */
-export function readFrame(unit: Unit, frame: Uint8Array): Ask {
+export function readFrame(unit: Unit, frame: Uint8Array): SlotRequest {
 	const ask = makeAsk(unit.profile);
 	compileMode(unit.profile, unit.state.context.settings.mode).read(frame, readsFrom(unit), ask);
 	return ask;
 }
 
-function framePlan(unit: Unit, ask: Ask, moment: Moment): Plan {
+function framePlan(unit: Unit, ask: SlotRequest, moment: Moment): LightPlan {
 	const { profile } = unit;
 	if (ask.dark) return darkPlan(profile);
 	if (ask.programme >= 0) {
@@ -43,12 +43,12 @@ function framePlan(unit: Unit, ask: Ask, moment: Moment): Plan {
 		const plan = programmePlan(profile, { index, speed, since: 0, heard, intensity }, moment);
 		return ask.strobe > 0 ? { ...plan, strobe: ask.strobe } : plan;
 	}
-	if (ask.held >= 0) return heldPlan(profile, ask.held, ask.intensity, ask.strobe);
+	if (ask.held >= 0) return staticPlan(profile, ask.held, ask.intensity, ask.strobe);
 	return { levels: ask.levels, intensity: ask.intensity, strobe: ask.strobe, moving: false, programme: null };
 }
 
 /** A leader's flashes and movement come down the line as frames that change: those who read them flash and move with it. */
-function withLeadersFlash(gear: Gear, unit: Unit, plan: Plan, moment: Moment): Plan {
+function withLeadersFlash(gear: Gear, unit: Unit, plan: LightPlan, moment: Moment): LightPlan {
 	if (!hasDataIn(unit.state)) return plan;
 	const talker = gear.receptions.get(unit.placed.id)?.talker;
 	const leader = talker?.kind === 'leader' ? gear.units.get(talker.fixture) : undefined;
@@ -143,7 +143,7 @@ function seatOf(id: string): number {
  * Emitter outputs 0..1 by cell, then emitter, after dim curve, limit and the lamp's own wrongs.
  * @param strobe 1 for the lit part of a flash, `mean` for the average over it
  */
-export function outputsOf(unit: Unit, plan: Plan, strobe: 1 | 'mean' = 1): Float32Array {
+export function outputsOf(unit: Unit, plan: LightPlan, strobe: 1 | 'mean' = 1): Float32Array {
 	const { curve, limit } = unit.state.context.settings;
 	const { profile, condition } = unit;
 	const { levels, intensity } = plan;

@@ -19,7 +19,7 @@ export function apply(gear: Gear, event: RigEvent): void {
 
 type PanelEvent = Extract<RigEvent, { type: `key.${string}` | `switch.${string}` | `slide.${string}` }>;
 type ChangeInside = Extract<RigEvent, { type: `${'settings' | 'charge' | 'condition'}.become` }>;
-type Handled = Parameters<typeof deskEvent>[1] | Parameters<typeof lineEvent>[1] | PanelEvent | ChangeInside;
+type ElsewhereEvent = Parameters<typeof deskEvent>[1] | Parameters<typeof lineEvent>[1] | PanelEvent | ChangeInside;
 
 const isPanelEvent = (event: RigEvent): event is PanelEvent => /^(key|switch|slide)\./.test(event.type);
 const isChangeInside = (event: RigEvent): event is ChangeInside =>
@@ -60,7 +60,7 @@ function panelEvent(gear: Gear, event: PanelEvent): void {
 }
 
 /** Hands on plugs and switches, the remote, and what there is to hear. */
-function handEvent(gear: Gear, event: Exclude<RigEvent, Handled>): void {
+function handEvent(gear: Gear, event: Exclude<RigEvent, ElsewhereEvent>): void {
 	switch (event.type) {
 		case 'clock.wait':
 			throw new InputError('event.wait', 'type', { trouble: 'time-by-send' });

@@ -1,12 +1,12 @@
 import { carriesLevels } from '../../shared/dmx/index.ts';
 import { driveOf, type FixtureState, hasDataIn, hasMains, isPowered, powerOf } from '../fixture/index.ts';
 import {
-	deskTalker,
-	leaderTalker,
+	type DataSource,
+	deskSource,
+	leaderSource,
 	lineBox,
 	type Reception,
 	receptions,
-	type Talker,
 	type Wiring,
 } from '../line/index.ts';
 import type { Gear, Unit } from './gear.ts';
@@ -55,13 +55,13 @@ export function settle(gear: Gear, before: ReadonlyMap<string, Unit>): void {
 
 /** What the line can carry now, as `sim/line` takes it. */
 export function wiringOf(gear: Gear): Wiring {
-	const talkers: Talker[] = [];
+	const talkers: DataSource[] = [];
 	if (gear.desk && gear.hallPower) {
-		for (const output of gear.desk.outputs) if (output.on) talkers.push(deskTalker(output));
+		for (const output of gear.desk.outputs) if (output.on) talkers.push(deskSource(output));
 	}
 	const receivers = [];
 	for (const [fixture, unit] of gear.units) {
-		if (isLeading(unit.state)) talkers.push(leaderTalker(fixture));
+		if (isLeading(unit.state)) talkers.push(leaderSource(fixture));
 		receivers.push({
 			fixture,
 			unitLoads: unit.profile.unitLoads + unit.condition.extraLoads,

@@ -22,7 +22,7 @@ export function why({ gear }: Pick<Rig, 'gear'>, id: string): Reason[] {
 	if (driveOf(unit.state) !== 'unpowered' && powerOf(unit.state) !== 'flat') {
 		trail.push(...whyDrive(gear, unit));
 		if (isByLine(driveOf(unit.state))) trail.push(...whyLine(gear, unit));
-		trail.push(...whyLamp(gear, unit));
+		trail.push(...whyFixture(gear, unit));
 	}
 	const stop = trail.findIndex((reason) => reason.effect === 'stops');
 	if (stop < 0) return trail;
@@ -32,7 +32,7 @@ export function why({ gear }: Pick<Rig, 'gear'>, id: string): Reason[] {
 }
 
 /** From what is asked of the lamp to what is seen. */
-function whyLamp(gear: Gear, unit: Unit): Reason[] {
+function whyFixture(gear: Gear, unit: Unit): Reason[] {
 	const trail: Reason[] = [];
 	const { profile, condition, state } = unit;
 	const { settings } = state.context;

@@ -1,12 +1,12 @@
 import type { SheetCable } from '../../shared/sheet/index.ts';
 import { driveOf, signalOf } from '../fixture/index.ts';
 import {
-	deskTalker,
+	type DataSource,
+	deskSource,
 	type LineCause,
-	leaderTalker,
+	leaderSource,
 	receptions,
 	segments,
-	type Talker,
 	type Wiring,
 } from '../line/index.ts';
 import type { Gear, Unit } from './gear.ts';
@@ -67,12 +67,12 @@ function stopsData(unit: Unit): Reason['effect'] {
 /** Nobody sends its way: who would, and does not. */
 function whyNone(gear: Gear, unit: Unit, effect: Reason['effect']): Reason[] {
 	const wiring = wiringOf(gear);
-	const would = (talker: Talker) => isHeard(wiring, talker, unit.placed.id);
+	const would = (talker: DataSource) => isHeard(wiring, talker, unit.placed.id);
 	const silent: Reason[] = [];
-	const outputs = (gear.desk?.outputs ?? []).filter(({ id, universe }) => would(deskTalker({ id, universe })));
+	const outputs = (gear.desk?.outputs ?? []).filter(({ id, universe }) => would(deskSource({ id, universe })));
 	if (!gear.hallPower && outputs.some(({ on }) => on)) silent.push(reason('source.desk-off', effect, {}));
 	for (const { id, on } of outputs) if (!on) silent.push(reason('source.output-off', effect, { output: id }));
-	const leaders = leadersMissing(gear, unit).filter(({ placed: { id } }) => would(leaderTalker(id)));
+	const leaders = leadersMissing(gear, unit).filter(({ placed: { id } }) => would(leaderSource(id)));
 	for (const lead of ['on', 'off'] as const) {
 		const fixtures = leaders.flatMap(({ placed, state }) => (state.context.settings.lead === lead ? [placed.id] : []));
 		if (fixtures.length > 0) silent.push(reason('source.leader-off', effect, { fixtures, set: lead === 'on' }));
@@ -90,7 +90,7 @@ function leadersMissing(gear: Gear, unit: Unit): Unit[] {
 }
 
 /** Whether a talker's frames would come a fixture's way, if it talked and nobody else did: broken cables on the way are still a way. */
-function isHeard(wiring: Wiring, talker: Talker, fixture: string): boolean {
+function isHeard(wiring: Wiring, talker: DataSource, fixture: string): boolean {
 	return receptions({ ...wiring, talkers: [talker] }, [fixture]).get(fixture)?.talker?.port === talker.port;
 }
 

@@ -1,10 +1,10 @@
 import { InputError, requireNumber, shown } from '../../shared/error/index.ts';
-import { type Plan, Planner } from './plan.ts';
+import { type NextStep, Planner } from './plan.ts';
 import { type RankedCheck, rankChecks } from './rank.ts';
 import { FAINT, LEAST_TOLD, SoftPlayer } from './soft.ts';
-import { rowsOf, type Search, suspectsByMend } from './table.ts';
+import { rowsOf, suspectsByRepair, type TableSearch } from './table.ts';
 import type { AskOptions } from './types.ts';
-import { outcomesOf, sharesByMend } from './weights.ts';
+import { outcomesOf, sharesByRepair } from './weights.ts';
 
 /** Cells looked at for one check: 5 to 10 ms on a desk machine of 2020 (tests/speed measures it). */
 const USUAL_CELLS = 1_000_000;
@@ -15,11 +15,11 @@ const WIDTH = 8;
 /** Branches less likely than this are guessed from their entropy: the finest grain that the cells allow. */
 const BRANCHES = [0.02, 0.08, 0.32];
 
-/** Whether the search is over: one mend holds the share that settles it. */
-const isSettled = (search: Search): boolean => sharesByMend(search).some((share) => share >= search.settled);
+/** Whether the search is over: one repair holds the share that settles it. */
+const isSettled = (search: TableSearch): boolean => sharesByRepair(search).some((share) => share >= search.settled);
 
 /** The checks that may be made. */
-function allowed(search: Search, { excluded = [] }: AskOptions): Int32Array {
+function allowed(search: TableSearch, { excluded = [] }: AskOptions): Int32Array {
 	const barred = new Set(excluded);
 	return Int32Array.from(Array.from(search.seconds.base.keys()).filter((check) => !barred.has(check)));
 }
@@ -28,18 +28,18 @@ function allowed(search: Search, { excluded = [] }: AskOptions): Int32Array {
  * The next check for a tech whose answers may be wrong.
  *
  * The best checks by information a second are each played to the end over the answers that may come, right and wrong, with
- * weights shifted and never struck out; the one with the fewest expected seconds, those lost by ending on a wrong mend
+ * weights shifted and never struck out; the one with the fewest expected seconds, those lost by ending on a wrong repair
  * included, is named. The same search always
  * gives the same check, on every machine: work is counted in cells, not in time.
  *
- * @returns null where the search is over: one mend holds the share `search.settled`, or no check left tells anything.
+ * @returns null where the search is over: one repair holds the share `search.settled`, or no check left tells anything.
  * @throws InputError `sequence.lengths`, `sequence.error-rate`, `sequence.weights`, `sequence.cost`.
  */
-export function askNext(search: Search, options: AskOptions): Plan | null {
+export function askNext(search: TableSearch, options: AskOptions): NextStep | null {
 	const { errors, here = 0, cells = USUAL_CELLS, wrongSeconds = TEN_MINUTES } = options;
 	requireAsking(search, options);
 	if (isSettled(search)) return null;
-	const { alike } = rowsOf(search.table, search.mends);
+	const { alike } = rowsOf(search.table, search.repairs);
 	// side by side, those that are alike are scored as one
 	const sideBySide = (a: number, b: number): number => (alike[a] as number) - (alike[b] as number) || a - b;
 	const checks = allowed(search, options).sort(sideBySide);
@@ -48,7 +48,7 @@ export function askNext(search: Search, options: AskOptions): Plan | null {
 	const inPlay = [...search.weights.keys()].filter(
 		(suspect) => (search.weights[suspect] as number) >= heaviest * FAINT,
 	);
-	const suspects = suspectsByMend(search, inPlay);
+	const suspects = suspectsByRepair(search, inPlay);
 	const ranked = rankChecks(search, suspects, checks, { here, errors }).filter((item) => item.gain >= LEAST_TOLD);
 	const first = ranked[0];
 	if (first === undefined) return null;
@@ -85,17 +85,17 @@ export function askNext(search: Search, options: AskOptions): Plan | null {
 }
 
 /** Whether every suspect predicts something of a check. */
-function predictsAll({ table }: Search, check: number): boolean {
+function predictsAll({ table }: TableSearch, check: number): boolean {
 	return outcomesOf(table, check).every((outcome) => outcome !== table.counts[check]);
 }
 
 /**
  * The next check, whether answers may be wrong or not: where none ever is, and every suspect predicts every answer, by the planner
  * of `sequence`, which is exact with few suspects left; otherwise by `askNext`.
- * @returns null where the search is over: one mend holds the share `search.settled`, or no check left tells anything.
+ * @returns null where the search is over: one repair holds the share `search.settled`, or no check left tells anything.
  * @throws InputError as `askNext`.
  */
-export function bestCheck(search: Search, options: AskOptions): Plan | null {
+export function bestCheck(search: TableSearch, options: AskOptions): NextStep | null {
 	const { errors, here = 0, cells = USUAL_CELLS } = options;
 	requireAsking(search, options);
 	if (isSettled(search)) return null;
@@ -103,17 +103,17 @@ export function bestCheck(search: Search, options: AskOptions): Plan | null {
 	if (checks.some((check) => errors[check] !== 0 || !predictsAll(search, check))) return askNext(search, options);
 	const inPlay = [...search.weights.keys()].filter((suspect) => (search.weights[suspect] as number) > 0);
 	const limits = { exactAt: 24, tries: cells / 20, width: 14, leafAt: 8, cells };
-	return new Planner(search).plan(suspectsByMend(search, inPlay), checks, here, limits);
+	return new Planner(search).plan(suspectsByRepair(search, inPlay), checks, here, limits);
 }
 
 /** Holds what is asked to what it must be. @throws InputError as `askNext`. */
-function requireAsking(search: Search, { errors, wrongSeconds = 0 }: AskOptions): void {
+function requireAsking(search: TableSearch, { errors, wrongSeconds = 0 }: AskOptions): void {
 	const price = { lo: 0, hi: Number.MAX_VALUE, code: 'sequence.cost', path: 'wrongSeconds', of: 'wrong-end' } as const;
 	requireNumber(wrongSeconds, price);
-	const { table, weights, mends, seconds } = search;
+	const { table, weights, repairs, seconds } = search;
 	const lengths: [string, number, number][] = [
 		['weights', weights.length, table.suspects],
-		['mends', mends.length, table.suspects],
+		['mends', repairs.length, table.suspects],
 		['seconds.base', seconds.base.length, table.checks],
 		['errors', errors.length, table.checks],
 	];

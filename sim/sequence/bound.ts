@@ -1,5 +1,5 @@
 import { xlog2 } from './gain.ts';
-import type { Search } from './table.ts';
+import type { TableSearch } from './table.ts';
 import type { Seconds } from './types.ts';
 
 /**
@@ -45,15 +45,15 @@ function leastPerBit(small: Small): number {
  */
 export function boundFor(small: Small, weightOf: (mask: number) => number): (mask: number) => number {
 	if (small.settled < 1) return () => 0;
-	const { n, weights, sameMend } = small;
+	const { n, weights, sameRepair } = small;
 	const least = partingSeconds(small);
 	const perBit = leastPerBit(small);
-	const alone = sameMend.every((mask, i) => mask === 1 << i);
+	const alone = sameRepair.every((mask, i) => mask === 1 << i);
 	const own = weights.map(xlog2);
 	const others: Int32Array[] = [];
 	for (let i = 0; i < n; i++) {
 		const list: number[] = [];
-		for (let j = 0; j < n; j++) if (!(((sameMend[i] as number) >> j) & 1)) list.push(j);
+		for (let j = 0; j < n; j++) if (!(((sameRepair[i] as number) >> j) & 1)) list.push(j);
 		others.push(Int32Array.from(list.sort((a, b) => (least[i * n + b] as number) - (least[i * n + a] as number))));
 	}
 	return (mask) => {
@@ -62,8 +62,8 @@ export function boundFor(small: Small, weightOf: (mask: number) => number): (mas
 		for (let rest = mask; rest !== 0; rest &= rest - 1) {
 			const i = 31 - Math.clz32(rest & -rest);
 			if (alone) spread -= own[i] as number;
-			else if ((mask & (sameMend[i] as number) & ((1 << i) - 1)) === 0)
-				spread -= xlog2(weightOf(mask & (sameMend[i] as number)));
+			else if ((mask & (sameRepair[i] as number) & ((1 << i) - 1)) === 0)
+				spread -= xlog2(weightOf(mask & (sameRepair[i] as number)));
 			for (const j of others[i] as Int32Array) {
 				if (!((mask >> j) & 1)) continue;
 				parting += (weights[i] as number) * (least[i * n + j] as number);
@@ -84,8 +84,8 @@ export interface Small {
 	/** The suspects of each class. */
 	readonly members: readonly (readonly number[])[];
 	readonly weights: Float64Array;
-	/** For each class, the mask of those with the same mend, itself included. */
-	readonly sameMend: Int32Array;
+	/** For each class, the mask of those with the same repair, itself included. */
+	readonly sameRepair: Int32Array;
 	/** The checks, by their number in the table. */
 	readonly checks: Int32Array;
 	/** Parts of check c: `partMask[firstPart[c]]` up to `firstPart[c + 1]`. */
@@ -98,7 +98,7 @@ export interface Small {
 	readonly settled: number;
 }
 
-interface Parting {
+interface Split {
 	readonly check: number;
 	readonly place: number;
 	readonly masks: readonly number[];
@@ -106,7 +106,7 @@ interface Parting {
 }
 
 /** Splits positions into classes that no check tells apart. */
-function split(search: Search, suspects: Int32Array, checks: Int32Array): { classOf: Int32Array; n: number } {
+function split(search: TableSearch, suspects: Int32Array, checks: Int32Array): { classOf: Int32Array; n: number } {
 	const { cells, suspects: width } = search.table;
 	const size = suspects.length;
 	let classOf = new Int32Array(size);
@@ -130,7 +130,7 @@ function split(search: Search, suspects: Int32Array, checks: Int32Array): { clas
  * Whether making `a` in place of `b` never costs more: each part of `a` lies within one of `b`'s that takes no less.
  * Parts are numbered by their lowest suspect, so the first parts always meet.
  */
-function covers(a: Parting, b: Parting, finer: boolean): boolean {
+function covers(a: Split, b: Split, finer: boolean): boolean {
 	const mine = a.masks;
 	const theirs = b.masks;
 	if (((mine[0] as number) & ~(theirs[0] as number)) !== 0 || a.place !== b.place) return false;
@@ -149,7 +149,7 @@ function covers(a: Parting, b: Parting, finer: boolean): boolean {
  * @param suspects those left, at most 30 of them that the checks tell apart.
  * @param checks those that may be made.
  */
-export function cutSmall(search: Search, suspects: Int32Array, checks: Int32Array): Small {
+export function cutSmall(search: TableSearch, suspects: Int32Array, checks: Int32Array): Small {
 	const { table, seconds } = search;
 	const { classOf, n } = split(search, suspects, checks);
 	const members: number[][] = Array.from({ length: n }, () => []);
@@ -159,15 +159,15 @@ export function cutSmall(search: Search, suspects: Int32Array, checks: Int32Arra
 		(members[to] as number[]).push(suspect);
 		weights[to] = (weights[to] as number) + (search.weights[suspect] as number);
 	});
-	const mendOf = members.map((list, i) => {
-		const mend = search.mends[list[0] as number] as number;
-		// suspects that no check parts but that want different mends are a class of their own
-		return list.every((suspect) => search.mends[suspect] === mend) ? mend : -1 - i;
+	const repairOf = members.map((list, i) => {
+		const repair = search.repairs[list[0] as number] as number;
+		// suspects that no check parts but that want different repairs are a class of their own
+		return list.every((suspect) => search.repairs[suspect] === repair) ? repair : -1 - i;
 	});
-	const sameMend = Int32Array.from(mendOf, (mend) =>
-		mendOf.reduce((mask, m, j) => (m === mend ? mask | (1 << j) : mask), 0),
+	const sameRepair = Int32Array.from(repairOf, (repair) =>
+		repairOf.reduce((mask, m, j) => (m === repair ? mask | (1 << j) : mask), 0),
 	);
-	const kept: Parting[] = [];
+	const kept: Split[] = [];
 	for (const check of checks) {
 		const masks: number[] = [];
 		const outcomes: number[] = [];
@@ -182,7 +182,7 @@ export function cutSmall(search: Search, suspects: Int32Array, checks: Int32Arra
 		if (masks.length < 2) continue;
 		const base = seconds.base[check] as number;
 		const back = seconds.refundOutcome[check] as number;
-		const parting: Parting = {
+		const parting: Split = {
 			check,
 			place: seconds.place[check] as number,
 			masks,
@@ -203,7 +203,7 @@ export function cutSmall(search: Search, suspects: Int32Array, checks: Int32Arra
 		n,
 		members,
 		weights,
-		sameMend,
+		sameRepair: sameRepair,
 		checks: Int32Array.from(kept, (parting) => parting.check),
 		firstPart,
 		partMask: Int32Array.from(kept.flatMap((parting) => parting.masks)),

@@ -34,12 +34,12 @@ const lowestBit = (mask: number): number => 31 - Math.clz32(mask & -mask);
 const isAlone = (mask: number): boolean => (mask & (mask - 1)) === 0;
 
 /** What is known of each set of suspects: NaN until told. Few sets are ever met, so many bits want a map, few a plain array. */
-interface Store {
+interface ValueStore {
 	get(at: number): number;
 	set(at: number, value: number): void;
 }
 
-function makeStore(size: number): Store {
+function makeStore(size: number): ValueStore {
 	if (size <= 1 << 14) {
 		const values = new Float64Array(size).fill(Number.NaN);
 		return {
@@ -74,8 +74,8 @@ class Solver implements Exact {
 	private readonly low: Float64Array;
 	private readonly high: Float64Array;
 	private readonly bound: (mask: number) => number;
-	private readonly costs: Store;
-	private readonly bounds: Store;
+	private readonly costs: ValueStore;
+	private readonly bounds: ValueStore;
 	/** By depth: the checks still to be tried, what each costs at the least, and the best of those tried. */
 	private readonly orders: Int32Array[] = [];
 	private readonly estimates: Float64Array[] = [];
@@ -113,12 +113,12 @@ class Solver implements Exact {
 	}
 
 	private ends(mask: number): boolean {
-		const { sameMend, settled } = this.small;
-		if ((mask & ~(sameMend[lowestBit(mask)] as number)) === 0) return true;
+		const { sameRepair, settled } = this.small;
+		if ((mask & ~(sameRepair[lowestBit(mask)] as number)) === 0) return true;
 		if (settled >= 1) return false;
 		const needed = settled * this.weightOf(mask);
 		for (let rest = mask; rest !== 0; ) {
-			const same = mask & (sameMend[lowestBit(rest)] as number);
+			const same = mask & (sameRepair[lowestBit(rest)] as number);
 			if (this.weightOf(same) >= needed) return true;
 			rest &= ~same;
 		}

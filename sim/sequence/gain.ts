@@ -1,4 +1,4 @@
-import { type Rows, rowsOf, type Search } from './table.ts';
+import { type Rows, rowsOf, type TableSearch } from './table.ts';
 
 /** x log2 x, 0 at 0. */
 export function xlog2(x: number): number {
@@ -6,11 +6,11 @@ export function xlog2(x: number): number {
 }
 
 /**
- * Scores checks over a stretch of suspects: how much each tells about the mend that is needed, and what it takes. The stretch is
+ * Scores checks over a stretch of suspects: how much each tells about the repair that is needed, and what it takes. The stretch is
  * laid down first, then one check after another is scored on it. It keeps its working space between calls, so the answers of one
  * call are read before the next.
  *
- * What a check tells is the mutual information of its answer and the mend, I = H(answer) - H(answer | mend), in bits
+ * What a check tells is the mutual information of its answer and the repair, I = H(answer) - H(answer | repair), in bits
  * times the weight in question. An answer is wrong with chance `error`, each wrong one as likely as the next.
  */
 export class Scorer {
@@ -25,7 +25,7 @@ export class Scorer {
 
 	/** Of the check being scored: outcomes, the chance of a right answer above a wrong one's, of each wrong one, and its doubt in bits. */
 	private readonly odds = { count: 1, right: 1, wrong: 0, doubt: 0 };
-	private readonly search: Search;
+	private readonly search: TableSearch;
 	private readonly rows: Rows;
 	private readonly group: Float64Array;
 	/** Bits of an answer of which nothing is predicted, and of one that may be wrong, by check. */
@@ -38,7 +38,7 @@ export class Scorer {
 	private to = 0;
 	private turn = 0;
 	private readonly seen: Int32Array;
-	/** By mend, how many of the stretch it clears, and their weight. */
+	/** By repair, how many of the stretch it clears, and their weight. */
 	private readonly members: Int32Array;
 	private readonly held: Float64Array;
 	/** Bits times weight of the stretch by itself. */
@@ -46,16 +46,16 @@ export class Scorer {
 	/** The check last scored, and what it told: the next may be alike. */
 	private last = -1;
 	private lastError = 0;
-	private lastByMend = true;
+	private lastByRepair = true;
 	private told = 0;
 
-	constructor(search: Search) {
+	constructor(search: TableSearch) {
 		this.search = search;
 		this.weights = search.weights;
 		const { counts, suspects } = search.table;
 		let most = 1;
 		for (const count of counts) most = Math.max(most, count);
-		this.rows = rowsOf(search.table, search.mends);
+		this.rows = rowsOf(search.table, search.repairs);
 		this.masses = new Float64Array(most + 1);
 		this.group = new Float64Array(most + 1);
 		this.blank = Float64Array.from(counts, (count) => Math.log2(count));
@@ -63,17 +63,17 @@ export class Scorer {
 		this.doubtFor = new Float64Array(counts.length);
 		this.seen = new Int32Array(suspects);
 		let highest = 0;
-		for (const mend of search.mends) highest = Math.max(highest, mend);
+		for (const repair of search.repairs) highest = Math.max(highest, repair);
 		this.members = new Int32Array(highest + 1);
 		this.held = new Float64Array(highest + 1);
 	}
 
 	/**
 	 * Lays down the suspects that checks are scored on from here.
-	 * @param suspects those left, from `from` up to but not including `to`; those with one mend side by side. Not copied.
+	 * @param suspects those left, from `from` up to but not including `to`; those with one repair side by side. Not copied.
 	 */
 	lay(suspects: Int32Array, from: number, to: number): void {
-		const { mends } = this.search;
+		const { repairs } = this.search;
 		const { weights, seen, members, held } = this;
 		this.stretch = suspects;
 		this.from = from;
@@ -84,16 +84,16 @@ export class Scorer {
 		let before = -1;
 		for (let at = from; at < to; at++) {
 			const suspect = suspects[at] as number;
-			const mend = mends[suspect] as number;
+			const repair = repairs[suspect] as number;
 			const weight = weights[suspect] as number;
-			if (mend !== before) {
-				members[mend] = 0;
-				held[mend] = 0;
+			if (repair !== before) {
+				members[repair] = 0;
+				held[repair] = 0;
 			}
-			before = mend;
+			before = repair;
 			seen[suspect] = this.turn;
-			members[mend] = (members[mend] as number) + 1;
-			held[mend] = (held[mend] as number) + weight;
+			members[repair] = (members[repair] as number) + 1;
+			held[repair] = (held[repair] as number) + weight;
 			all += weight;
 		}
 		this.weight = all;
@@ -103,19 +103,19 @@ export class Scorer {
 	/**
 	 * Information of a check, in bits times weight, over the suspects laid down.
 	 * @param error chance of a wrong answer, 0 to below 1.
-	 * @param byMend false: count what it tells about the suspect, not only about the mend.
+	 * @param byRepair false: count what it tells about the suspect, not only about the repair.
 	 */
-	information(check: number, error = 0, byMend = true): number {
+	information(check: number, error = 0, byRepair = true): number {
 		const alike = this.rows.alike[check] as number;
-		if (alike === this.last && error === this.lastError && byMend === this.lastByMend) return this.told;
+		if (alike === this.last && error === this.lastError && byRepair === this.lastByRepair) return this.told;
 		this.last = alike;
 		this.lastError = error;
-		this.lastByMend = byMend;
-		this.told = this.score(check, error, byMend);
+		this.lastByRepair = byRepair;
+		this.told = this.score(check, error, byRepair);
 		return this.told;
 	}
 
-	private score(check: number, error: number, byMend: boolean): number {
+	private score(check: number, error: number, byRepair: boolean): number {
 		const { masses, weight } = this;
 		const count = this.search.table.counts[check] as number;
 		const wrong = count > 1 ? error / (count - 1) : 0;
@@ -126,8 +126,8 @@ export class Scorer {
 		odds.right = right;
 		odds.wrong = wrong;
 		odds.doubt = doubt;
-		// between suspects with one mend it is of no use
-		const idle = this.sum(check, byMend);
+		// between suspects with one repair it is of no use
+		const idle = this.sum(check, byRepair);
 		if (!this.parts || count === 1) return 0;
 		const silent = masses[count] as number;
 		const known = weight - silent;
@@ -141,11 +141,11 @@ export class Scorer {
 	/**
 	 * Sums weight by outcome, and sees whether the check parts anybody. Goes through those who may show another outcome than most:
 	 * the few whom the row names, or the stretch where that is shorter.
-	 * @returns what the check tells between suspects with one mend, bits times weight; 0 where that counts too.
+	 * @returns what the check tells between suspects with one repair, bits times weight; 0 where that counts too.
 	 */
-	private sum(check: number, byMend: boolean): number {
+	private sum(check: number, byRepair: boolean): number {
 		const { count } = this.odds;
-		const { table, mends } = this.search;
+		const { table, repairs } = this.search;
 		const { cells } = table;
 		const { masses, group, weights, members, seen, turn, rows } = this;
 		const row = check * table.suspects;
@@ -166,19 +166,19 @@ export class Scorer {
 			const outcome = cells[row + suspect] as number;
 			if (outcome === usual || seen[suspect] !== turn) continue;
 			const weight = weights[suspect] as number;
-			const mend = mends[suspect] as number;
+			const repair = repairs[suspect] as number;
 			if (shown < 0) shown = outcome;
 			else if (shown !== outcome) differs = true;
 			masses[outcome] = (masses[outcome] as number) + weight;
 			others += weight;
 			left--;
-			if (!byMend || members[mend] === 1) continue;
+			if (!byRepair || members[repair] === 1) continue;
 			for (let each = 0; each <= count; each++) group[each] = 0;
 			group[outcome] = weight;
 			let sum = weight;
 			let alone = 1;
 			let parts = false;
-			while (at + 1 < to && mends[list[at + 1] as number] === mend) {
+			while (at + 1 < to && repairs[list[at + 1] as number] === repair) {
 				const next = list[++at] as number;
 				const showing = cells[row + next] as number;
 				if (showing === usual || seen[next] !== turn) continue;
@@ -192,7 +192,7 @@ export class Scorer {
 				alone++;
 				left--;
 			}
-			if (alone < (members[mend] as number)) group[usual] = Math.max(0, (this.held[mend] as number) - sum);
+			if (alone < (members[repair] as number)) group[usual] = Math.max(0, (this.held[repair] as number) - sum);
 			else if (!parts) continue;
 			idle += this.within(check);
 		}
@@ -201,7 +201,7 @@ export class Scorer {
 		return idle;
 	}
 
-	/** What a check tells between suspects with one mend, whose weights are in `group`: bits times weight. */
+	/** What a check tells between suspects with one repair, whose weights are in `group`: bits times weight. */
 	private within(check: number): number {
 		const { group } = this;
 		const { count, right, wrong, doubt } = this.odds;

@@ -2,8 +2,8 @@
  * The bare solver of the finder: which check to make next, and the whole tree of checks, so that the guilty suspect is
  * found in the fewest expected seconds. It knows nothing of rigs: weights, seconds and a table of outcomes go in.
  *
- * It models one guilty suspect, checks with several outcomes and unequal seconds, mends that clear several suspects,
- * checks that are the mend itself and give its seconds back (`Refund`), walking from place to place, and wrong answers:
+ * It models one guilty suspect, checks with several outcomes and unequal seconds, repairs that clear several suspects,
+ * checks that are the repair itself and give its seconds back (`Refund`), walking from place to place, and wrong answers:
  * one that is wrong stays wrong when asked again, each wrong one is as likely as the next, and errors of different
  * checks have nothing to do with each other. It leaves out two faults at once (give each pair as a suspect of its own),
  * checks whose seconds change with what was found, and checks that change the rig. `sequence` finds the optimum up to
@@ -14,18 +14,18 @@
  */
 export { shareApart } from './apart.ts';
 export { askNext, bestCheck } from './ask.ts';
-export { type MendOrder, orderMends } from './mends.ts';
-export type { Plan } from './plan.ts';
+export type { NextStep } from './plan.ts';
 export { type RankedCheck, type RankOptions, rankChecks } from './rank.ts';
+export { orderRepairs, type RepairOrder } from './repairs.ts';
 export { sequence } from './sequence.ts';
 export {
 	classesOf,
 	makeOutcomeTable,
-	numberMends,
+	numberRepairs,
 	type OutcomeTable,
 	pickSuspects,
-	type Search,
-	suspectsByMend,
+	suspectsByRepair,
+	type TableSearch,
 } from './table.ts';
 export {
 	type AskOptions,
@@ -44,4 +44,4 @@ export {
 	type TestProblem,
 	type TestTree,
 } from './types.ts';
-export { entropyOf, outcomesOf, sharesByMend, splitBy, updateWeights } from './weights.ts';
+export { entropyOf, outcomesOf, sharesByRepair, splitBy, updateWeights } from './weights.ts';

@@ -3,7 +3,7 @@ import { solveExactly } from './exact.ts';
 import { Scorer } from './gain.ts';
 import { Player } from './play.ts';
 import { type RankedCheck, rankChecks } from './rank.ts';
-import type { Search } from './table.ts';
+import type { TableSearch } from './table.ts';
 
 /** How far a planner looks. Work is counted in cells looked at, never in time: every machine asks the same questions. */
 export interface PlanLimits {
@@ -20,7 +20,7 @@ export interface PlanLimits {
 }
 
 /** What to do next, and what is known of it. */
-export interface Plan {
+export interface NextStep {
 	readonly check: number;
 	/** Expected seconds from here to the end; null where no line of play was finished within the limits. */
 	readonly expected: number | null;
@@ -34,11 +34,11 @@ export interface Plan {
 
 /** Chooses checks for one search. It keeps its working space between calls. */
 export class Planner {
-	private readonly search: Search;
+	private readonly search: TableSearch;
 	private readonly scorer: Scorer;
 	private readonly player: Player;
 
-	constructor(search: Search) {
+	constructor(search: TableSearch) {
 		this.search = search;
 		this.scorer = new Scorer(search);
 		this.player = new Player(search, this.scorer);
@@ -51,10 +51,10 @@ export class Planner {
 
 	/**
 	 * Chooses the next check.
-	 * @param suspects those left, those with one mend side by side.
+	 * @param suspects those left, those with one repair side by side.
 	 * @returns null where no check parts them.
 	 */
-	plan(suspects: Int32Array, checks: Int32Array, here: number, limits: PlanLimits): Plan | null {
+	plan(suspects: Int32Array, checks: Int32Array, here: number, limits: PlanLimits): NextStep | null {
 		const ranked = this.rank(suspects, checks, here);
 		const first = ranked[0];
 		if (first === undefined) return null;

@@ -3,7 +3,7 @@ import { cutSmall } from './bound.ts';
 import { solveExactly } from './exact.ts';
 import type { Scorer } from './gain.ts';
 import { BestCheck } from './rank.ts';
-import type { Search } from './table.ts';
+import type { TableSearch } from './table.ts';
 import { secondsFrom } from './types.ts';
 
 /** Sums of marks stay whole numbers below this. */
@@ -18,7 +18,7 @@ function marksFor(suspects: number): Float64Array {
 }
 
 /** A part of the work: suspects `from` up to `to` of the list, and the checks that may still part them, in the stack. */
-interface Stretch {
+interface PlayStretch {
 	readonly from: number;
 	readonly to: number;
 	readonly checksFrom: number;
@@ -37,7 +37,7 @@ export class Player {
 	/** With this many suspects left or fewer, a line of play is solved exactly. */
 	leafAt = 8;
 
-	private readonly search: Search;
+	private readonly search: TableSearch;
 	private readonly scorer: Scorer;
 	private readonly best = new BestCheck();
 	/** The suspects, each stretch of them ordered by outcome as the line of play goes on. */
@@ -49,7 +49,7 @@ export class Player {
 	private readonly known = new Map<number, number>();
 	private readonly marks: Float64Array;
 
-	constructor(search: Search, scorer: Scorer) {
+	constructor(search: TableSearch, scorer: Scorer) {
 		this.search = search;
 		this.scorer = scorer;
 		this.work = new Int32Array(search.table.suspects);
@@ -66,7 +66,7 @@ export class Player {
 
 	/**
 	 * Seconds times weight from making `check` to the end.
-	 * @param suspects those left, those with one mend side by side.
+	 * @param suspects those left, those with one repair side by side.
 	 * @param checks those that may be made.
 	 * @param most the line is given up, as infinite, once it costs this much.
 	 * @returns NaN where `limit` was passed.
@@ -80,7 +80,7 @@ export class Player {
 		return this.goOn(this.begin(suspects, checks), here);
 	}
 
-	private begin(suspects: Int32Array, checks: Int32Array): Stretch {
+	private begin(suspects: Int32Array, checks: Int32Array): PlayStretch {
 		this.work.set(suspects);
 		this.reserve(checks.length);
 		this.stack.set(checks);
@@ -95,7 +95,7 @@ export class Player {
 	}
 
 	/** Makes a check over a stretch of suspects, then goes on with each part. */
-	private make(check: number, stretch: Stretch, here: number, most: number): number {
+	private make(check: number, stretch: PlayStretch, here: number, most: number): number {
 		const { seconds } = this.search;
 		const { from, to, checksFrom, checksTo } = stretch;
 		const place = seconds.place[check] as number;
@@ -135,13 +135,13 @@ export class Player {
 		return ends;
 	}
 
-	/** Whether the search ends with these: one mend left, or one that holds the share that settles it. */
+	/** Whether the search ends with these: one repair left, or one that holds the share that settles it. */
 	private ends(from: number, to: number): boolean {
-		const { mends, weights, settled } = this.search;
+		const { repairs, weights, settled } = this.search;
 		const { work } = this;
-		const first = mends[work[from] as number];
+		const first = repairs[work[from] as number];
 		let at = from + 1;
-		while (at < to && mends[work[at] as number] === first) at++;
+		while (at < to && repairs[work[at] as number] === first) at++;
 		if (at === to) return true;
 		if (settled >= 1) return false;
 		let total = 0;
@@ -149,7 +149,7 @@ export class Player {
 		let heaviest = 0;
 		for (let i = from; i < to; i++) {
 			const weight = weights[work[i] as number] as number;
-			const same = i > from && mends[work[i] as number] === mends[work[i - 1] as number];
+			const same = i > from && repairs[work[i] as number] === repairs[work[i - 1] as number];
 			total += weight;
 			run = same ? run + weight : weight;
 			if (run > heaviest) heaviest = run;
@@ -157,7 +157,7 @@ export class Player {
 		return heaviest >= settled * total;
 	}
 
-	private goOn(stretch: Stretch, here: number): number {
+	private goOn(stretch: PlayStretch, here: number): number {
 		const { from, to } = stretch;
 		if (to - from === 1 || this.ends(from, to)) return 0;
 		const { marks, work, known } = this;
@@ -174,7 +174,7 @@ export class Player {
 	}
 
 	/** Makes the check with the most information a second over a stretch, and plays on. */
-	private choose({ from, to, checksFrom, checksTo }: Stretch, here: number): number {
+	private choose({ from, to, checksFrom, checksTo }: PlayStretch, here: number): number {
 		const { scorer, search, work, best } = this;
 		this.looked += (to - from) * (checksTo - checksFrom);
 		if (this.looked > this.limit) return Number.NaN;
@@ -194,7 +194,7 @@ export class Player {
 		return this.make(best.check, { from, to, checksFrom: checksTo, checksTo: top }, here, Number.POSITIVE_INFINITY);
 	}
 
-	private solve({ from, to, checksFrom, checksTo }: Stretch, here: number): number {
+	private solve({ from, to, checksFrom, checksTo }: PlayStretch, here: number): number {
 		const checks = this.stack.slice(checksFrom, checksTo);
 		const small = cutSmall(this.search, this.work.slice(from, to), checks);
 		const exact = solveExactly(small);

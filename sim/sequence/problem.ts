@@ -1,5 +1,5 @@
 import { type ErrorFacts, InputError, requireWhole, shown } from '../../shared/error/index.ts';
-import { makeOutcomeTable, numberMends, type OutcomeTable, type Search } from './table.ts';
+import { makeOutcomeTable, numberRepairs, type OutcomeTable, type TableSearch } from './table.ts';
 import { makeSeconds, type Places, type Refund, type TestProblem } from './types.ts';
 
 type ListOf = Extract<ErrorFacts['sequence.list'], { readonly of: string }>['of'];
@@ -62,11 +62,11 @@ function checkPlaces({ at, of, walk }: Places, checks: number) {
  * @throws InputError codes `sequence.list`, `.lengths`, `.suspects`, `.weight`, `.weights`, `.cost`, `.outcomes`,
  * `.refund`, `.place`, `.walk`, each with the path of what is wrong.
  */
-export function checkProblem(problem: TestProblem): Search {
+export function checkProblem(problem: TestProblem): TableSearch {
 	if (typeof problem !== 'object' || problem === null) {
 		throw new InputError('sequence.list', '', { expected: 'problem', found: shown(problem) });
 	}
-	const { weights, costs, outcomes, mends, refunds, places } = problem;
+	const { weights, costs, outcomes, repairs, refunds, places } = problem;
 	requireList(weights, 'weights', 'weights');
 	if (weights.length === 0) throw new InputError('sequence.suspects', 'weights', { trouble: 'no-suspects' });
 	requireEach(weights, 'weights', 'weight');
@@ -88,12 +88,12 @@ export function checkProblem(problem: TestProblem): Search {
 			});
 		});
 	});
-	if (mends !== undefined) requireList(mends, 'mends', 'repairs', weights.length);
+	if (repairs !== undefined) requireList(repairs, 'repairs', 'repairs', weights.length);
 	const table = makeOutcomeTable(outcomes, weights.length);
 	return {
 		table,
 		weights: Float64Array.from(weights, (weight) => weight / total),
-		mends: mends ? numberMends(mends) : Int32Array.from(weights, (_, suspect) => suspect),
+		repairs: repairs ? numberRepairs(repairs) : Int32Array.from(weights, (_, suspect) => suspect),
 		seconds: makeSeconds(costs, {
 			...(refunds ? checkRefunds(refunds, costs, table) : {}),
 			...(places ? checkPlaces(places, costs.length) : {}),

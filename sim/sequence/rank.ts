@@ -1,11 +1,11 @@
 import { Scorer } from './gain.ts';
-import type { Search } from './table.ts';
+import type { TableSearch } from './table.ts';
 import { secondsFrom } from './types.ts';
 
 /** A check that parts some of those left. */
 export interface RankedCheck {
 	readonly check: number;
-	/** What its answer tells about the mend, in bits, 0 or more. */
+	/** What its answer tells about the repair, in bits, 0 or more. */
 	readonly gain: number;
 	/** Expected seconds: walking included, what it gives back taken off. */
 	readonly seconds: number;
@@ -19,7 +19,7 @@ function rateOf(gain: number, seconds: number): number {
 }
 
 /** What checks are ranked by. */
-interface Ranked {
+interface RankedByRate {
 	readonly check: number;
 	readonly seconds: number;
 	readonly rate: number;
@@ -29,7 +29,7 @@ interface Ranked {
  * Whether one check comes before another: more bits a second, then fewer seconds, then the order of the table. In single
  * precision, so that rounding in the sums never decides.
  */
-function comesFirst(a: Ranked, b: Ranked): boolean {
+function comesFirst(a: RankedByRate, b: RankedByRate): boolean {
 	const rate = Math.fround(a.rate);
 	const other = Math.fround(b.rate);
 	if (rate !== other) return rate > other;
@@ -39,7 +39,7 @@ function comesFirst(a: Ranked, b: Ranked): boolean {
 }
 
 /** The best of the checks offered since `clear`. One is kept for many choices: it makes nothing anew in a loop. */
-export class BestCheck implements Ranked {
+export class BestCheck implements RankedByRate {
 	/** -1 until one is offered. */
 	check = -1;
 	seconds = 0;
@@ -75,24 +75,24 @@ export interface RankOptions {
 }
 
 /**
- * Every check that parts those left, best first by information a second; where none tells of the mend by itself
+ * Every check that parts those left, best first by information a second; where none tells of the repair by itself
  * (though two together may), by information about the suspect.
- * @param suspects those left, those with one mend side by side (see `suspectsByMend`).
+ * @param suspects those left, those with one repair side by side (see `suspectsByMend`).
  * @param checks those that may be made.
  */
 export function rankChecks(
-	search: Search,
+	search: TableSearch,
 	suspects: Int32Array,
 	checks: Int32Array,
 	options: RankOptions = {},
 ): RankedCheck[] {
 	const { here = 0, errors, scorer = new Scorer(search) } = options;
 	scorer.lay(suspects, 0, suspects.length);
-	const rank = (byMend: boolean): RankedCheck[] => {
+	const rank = (byRepair: boolean): RankedCheck[] => {
 		const ranked: RankedCheck[] = [];
 		for (const check of checks) {
 			const error = errors?.[check] ?? 0;
-			const told = scorer.information(check, error, byMend);
+			const told = scorer.information(check, error, byRepair);
 			if (!scorer.parts) continue;
 			const full = secondsFrom(search.seconds, here, check);
 			const { weight } = scorer;

@@ -3,7 +3,7 @@ import { cutSmall, MOST_EXACT } from './bound.ts';
 import { solveExactly } from './exact.ts';
 import { type PlanLimits, Planner } from './plan.ts';
 import { checkProblem } from './problem.ts';
-import { classesOf, pickSuspects, type Search, suspectsByMend } from './table.ts';
+import { classesOf, pickSuspects, suspectsByRepair, type TableSearch } from './table.ts';
 import {
 	type Outcome,
 	type Policy,
@@ -18,13 +18,13 @@ import {
 /** Names the next check for those left, or null where none parts them. */
 type Chooser = (suspects: Int32Array, here: number) => number | null;
 
-interface Merged {
-	readonly search: Search;
+interface MergedSearch {
+	readonly search: TableSearch;
 	readonly members: readonly (readonly number[])[];
 }
 
-/** Puts suspects that no check tells apart together; one that holds different mends counts as a mend of its own. */
-function merge(search: Search): Merged {
+/** Puts suspects that no check tells apart together; one that holds different repairs counts as a repair of its own. */
+function merge(search: TableSearch): MergedSearch {
 	const classes = classesOf(search.table);
 	const members: number[][] = [];
 	classes.forEach((at, suspect) => {
@@ -39,9 +39,9 @@ function merge(search: Search): Merged {
 			...search,
 			table: pickSuspects(search.table, lead),
 			weights: Float64Array.from(members, (list) => list.reduce((sum, s) => sum + (search.weights[s] as number), 0)),
-			mends: Int32Array.from(members, (list, at) => {
-				const mend = search.mends[list[0] as number] as number;
-				return list.every((suspect) => search.mends[suspect] === mend) ? mend : own + at;
+			repairs: Int32Array.from(members, (list, at) => {
+				const repair = search.repairs[list[0] as number] as number;
+				return list.every((suspect) => search.repairs[suspect] === repair) ? repair : own + at;
 			}),
 		},
 	};
@@ -51,7 +51,7 @@ function merge(search: Search): Merged {
 const EXACT_TRIES = 15_000_000;
 
 /** Asks the exact solver, for any set of suspects out of those it was made for. */
-function exactChooser(search: Search, suspects: Int32Array, checks: Int32Array, tries?: number): Chooser | null {
+function exactChooser(search: TableSearch, suspects: Int32Array, checks: Int32Array, tries?: number): Chooser | null {
 	const small = cutSmall(search, suspects, checks);
 	const exact = solveExactly(small, tries);
 	const bits = new Map(small.members.flatMap((list, at) => list.map((suspect) => [suspect, 1 << at] as const)));
@@ -66,7 +66,7 @@ function exactChooser(search: Search, suspects: Int32Array, checks: Int32Array, 
 }
 
 /** The first check of an order that parts those left. */
-function orderChooser(search: Search, order: readonly number[]): Chooser {
+function orderChooser(search: TableSearch, order: readonly number[]): Chooser {
 	const { cells, suspects: width } = search.table;
 	return (left) => {
 		const parts = (check: number) => {
@@ -105,7 +105,7 @@ function limitsFor(suspects: number, cells: number, leafAt?: number): PlanLimits
 }
 
 /**
- * Finds which checks to make, in which order, so that the guilty suspect, or one mend that clears all who are left, is
+ * Finds which checks to make, in which order, so that the guilty suspect, or one repair that clears all who are left, is
  * found in the fewest expected seconds. Suspects that no check can part end in one leaf.
  *
  * @returns the tree and its expected cost, in the unit of the costs.
@@ -115,11 +115,11 @@ function limitsFor(suspects: number, cells: number, leafAt?: number): PlanLimits
 export function sequence(problem: TestProblem, policy: Policy = 'rollout', options: SequenceOptions = {}): TestTree {
 	requirePolicy(policy, options);
 	const { search, members } = merge(checkProblem(problem));
-	const { table, seconds, weights, mends } = search;
+	const { table, seconds, weights, repairs } = search;
 	const { costs, places } = problem;
 	const { exactAt = 30, tries = 2_000_000, cells = 4_000_000 } = options;
 	const checks = Int32Array.from(costs, (_, check) => check);
-	const everyone = suspectsByMend(search);
+	const everyone = suspectsByRepair(search);
 	const planner = new Planner(search);
 	let cost = 0;
 
@@ -146,8 +146,8 @@ export function sequence(problem: TestProblem, policy: Policy = 'rollout', optio
 	const namesOf = (left: Int32Array) => [...left].flatMap((at) => members[at] as number[]).sort((a, b) => a - b);
 
 	function build(left: Int32Array, here: number, chooser: Chooser): TestNode {
-		const mend = mends[left[0] as number];
-		if (left.every((suspect) => mends[suspect] === mend)) return { suspects: namesOf(left) };
+		const repair = repairs[left[0] as number];
+		if (left.every((suspect) => repairs[suspect] === repair)) return { suspects: namesOf(left) };
 		let choose = chooser;
 		if (policy === 'rollout' && chooser === root && left.length <= exactAt) {
 			choose = exactChooser(search, left, checks, tries) ?? chooser;

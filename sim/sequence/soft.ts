@@ -1,6 +1,6 @@
 import { Scorer, xlog2 } from './gain.ts';
 import { BestCheck } from './rank.ts';
-import type { Search } from './table.ts';
+import type { TableSearch } from './table.ts';
 import { secondsFrom } from './types.ts';
 
 /** Suspects below this share of the heaviest are left out of play: two wrong answers away, at an error rate of .05. */
@@ -12,13 +12,13 @@ export const LEAST_TOLD = 1e-6;
 /** The checks still to come tell less a second than the one just made: measured so that `expected` comes true on average. */
 const SLOWER = 1.5;
 
-/** Entropy, in bits, that is left when one mend holds the share `settled` and one other the rest. */
+/** Entropy, in bits, that is left when one repair holds the share `settled` and one other the rest. */
 function entropyAt(settled: number): number {
 	return -xlog2(settled) - xlog2(1 - settled);
 }
 
 /** Where a line of play stands after so many checks: working space, laid in anew for each answer. */
-interface Level {
+interface PlayLevel {
 	/** By suspect; those of `suspects` sum to 1. */
 	readonly weights: Float64Array;
 	/** The first `size` of them are in question. */
@@ -45,27 +45,27 @@ export class SoftPlayer {
 	limit = Number.POSITIVE_INFINITY;
 	/** A branch less likely than this is not played but guessed. */
 	branch = 0.02;
-	/** Seconds lost by ending on a wrong mend. */
+	/** Seconds lost by ending on a wrong repair. */
 	wrongSeconds = 0;
-	/** The part of the cost last told that stands for ending on a wrong mend. */
+	/** The part of the cost last told that stands for ending on a wrong repair. */
 	regret = 0;
 
-	private readonly search: Search;
+	private readonly search: TableSearch;
 	private readonly errors: ArrayLike<number>;
 	private readonly scorer: Scorer;
 	private readonly best = new BestCheck();
-	private readonly levels: Level[] = [];
+	private readonly levels: PlayLevel[] = [];
 
-	constructor(search: Search, errors: ArrayLike<number>) {
+	constructor(search: TableSearch, errors: ArrayLike<number>) {
 		this.search = search;
 		this.errors = errors;
 		this.scorer = new Scorer(search);
 	}
 
 	/**
-	 * Expected seconds from making `check` to the end, those lost by ending on a wrong mend included.
+	 * Expected seconds from making `check` to the end, those lost by ending on a wrong repair included.
 	 * @param question who and what it is about, and where the tech stands.
-	 * @param question.suspects those in question, those with one mend side by side; the weights are the search's, of any sum.
+	 * @param question.suspects those in question, those with one repair side by side; the weights are the search's, of any sum.
 	 * @param question.checks those that may be made, `check` among them; quickest with those that are alike side by side.
 	 * @param rate bits a second of `check`, to guess by.
 	 * @param most the line is given up, as infinite, once it costs this much.
@@ -92,7 +92,7 @@ export class SoftPlayer {
 		return this.make(check, 0, rate, most);
 	}
 
-	private level(depth: number): Level {
+	private level(depth: number): PlayLevel {
 		const { suspects, checks } = this.search.table;
 		this.levels[depth] ??= {
 			weights: new Float64Array(suspects),
@@ -129,7 +129,7 @@ export class SoftPlayer {
 			}
 			if (sum <= 0) continue;
 			if (answer === seconds.refundOutcome[check]) {
-				total -= chance * sum * (seconds.refund[check] as number); // mended: nothing follows
+				total -= chance * sum * (seconds.refund[check] as number); // repaired: nothing follows
 				continue;
 			}
 			for (let i = 0; i < size; i++) {
@@ -186,15 +186,15 @@ export class SoftPlayer {
 		return lost;
 	}
 
-	/** The share of the heaviest mend, and the entropy over mends in bits, of weights just laid in over the suspects of the level before. */
-	private standing({ weights }: Level, before: Level): { heaviest: number; entropy: number } {
-		const { mends } = this.search;
+	/** The share of the heaviest repair, and the entropy over repairs in bits, of weights just laid in over the suspects of the level before. */
+	private standing({ weights }: PlayLevel, before: PlayLevel): { heaviest: number; entropy: number } {
+		const { repairs } = this.search;
 		let heaviest = 0;
 		let entropy = 0;
 		let run = 0;
 		for (let i = 0; i < before.size; i++) {
 			const suspect = before.suspects[i] as number;
-			if (i > 0 && mends[suspect] !== mends[before.suspects[i - 1] as number]) {
+			if (i > 0 && repairs[suspect] !== repairs[before.suspects[i - 1] as number]) {
 				entropy -= xlog2(run);
 				run = 0;
 			}
@@ -206,7 +206,7 @@ export class SoftPlayer {
 }
 
 /** Lists the suspects of a level that are not faint, out of those of the level before, their weights scaled to sum to 1. */
-function dropFaint(level: Level, before: Level): void {
+function dropFaint(level: PlayLevel, before: PlayLevel): void {
 	const { weights, suspects } = level;
 	let top = 0;
 	for (let i = 0; i < before.size; i++) top = Math.max(top, weights[before.suspects[i] as number] as number);

@@ -121,27 +121,29 @@ export function pickSuspects(table: OutcomeTable, suspects: readonly number[]): 
 export interface Rows {
 	/** For each check, the outcome that most show. */
 	readonly usual: Uint16Array;
-	/** Those who show another, those with one mend side by side: of check c from `first[c]` up to but not including `first[c + 1]`. */
+	/** Those who show another, those with one repair side by side: of check c from `first[c]` up to but not including `first[c + 1]`. */
 	readonly others: Int32Array;
 	readonly first: Int32Array;
 	/** For each check, the first of the table whose row is the same, number for number: what one tells, the other tells too. */
 	readonly alike: Int32Array;
 }
 
-const known = new WeakMap<OutcomeTable, { readonly mends: Int32Array; readonly rows: Rows }>();
+const known = new WeakMap<OutcomeTable, { readonly repairs: Int32Array; readonly rows: Rows }>();
 
-/** Worked out once for a table and the mends of its suspects. */
-export function rowsOf(table: OutcomeTable, mends: Int32Array): Rows {
+/** Worked out once for a table and the repairs of its suspects. */
+export function rowsOf(table: OutcomeTable, repairs: Int32Array): Rows {
 	const before = known.get(table);
-	if (before?.mends === mends) return before.rows;
-	const { usual, others, first } = apart(table, mends);
+	if (before?.repairs === repairs) return before.rows;
+	const { usual, others, first } = apart(table, repairs);
 	const rows = { usual, others, first, alike: alikeIn(table, usual, others, first) };
-	known.set(table, { mends, rows });
+	known.set(table, { repairs, rows });
 	return rows;
 }
 
-function apart({ checks, suspects, cells, counts }: OutcomeTable, mends: Int32Array): Omit<Rows, 'alike'> {
-	const byMend = Int32Array.from(mends.keys()).sort((a, b) => (mends[a] as number) - (mends[b] as number) || a - b);
+function apart({ checks, suspects, cells, counts }: OutcomeTable, repairs: Int32Array): Omit<Rows, 'alike'> {
+	const byRepair = Int32Array.from(repairs.keys()).sort(
+		(a, b) => (repairs[a] as number) - (repairs[b] as number) || a - b,
+	);
 	const usual = new Uint16Array(checks);
 	const first = new Int32Array(checks + 1);
 	const others: number[] = [];
@@ -154,7 +156,7 @@ function apart({ checks, suspects, cells, counts }: OutcomeTable, mends: Int32Ar
 		}
 		const most = times.indexOf(Math.max(...times));
 		usual[check] = most;
-		for (const suspect of byMend) if (cells[row + suspect] !== most) others.push(suspect);
+		for (const suspect of byRepair) if (cells[row + suspect] !== most) others.push(suspect);
 		first[check + 1] = others.length;
 	}
 	return { usual, others: Int32Array.from(others), first };
@@ -174,26 +176,26 @@ function alikeIn(table: OutcomeTable, usual: Uint16Array, others: Int32Array, fi
 }
 
 /** What every chooser looks at. */
-export interface Search {
+export interface TableSearch {
 	readonly table: OutcomeTable;
 	/** How likely each suspect is: 0 or more, on any scale. */
 	readonly weights: Float64Array;
-	/** Which mend clears each suspect, as whole numbers from 0. */
-	readonly mends: Int32Array;
+	/** Which repair clears each suspect, as whole numbers from 0. */
+	readonly repairs: Int32Array;
 	readonly seconds: Seconds;
-	/** The share of the weight left that one mend must hold to end the search, above 0.5; 1: no other mend is left. */
+	/** The share of the weight left that one repair must hold to end the search, above 0.5; 1: no other repair is left. */
 	readonly settled: number;
 }
 
-/** The suspects of a search, those with one mend side by side, as `Scorer` wants them. */
-export function suspectsByMend(search: Search, suspects?: readonly number[]): Int32Array {
+/** The suspects of a search, those with one repair side by side, as `Scorer` wants them. */
+export function suspectsByRepair(search: TableSearch, suspects?: readonly number[]): Int32Array {
 	const list = suspects ? Int32Array.from(suspects) : Int32Array.from(search.weights, (_, suspect) => suspect);
-	const mendOf = (suspect: number) => search.mends[suspect] as number;
-	return list.sort((a, b) => mendOf(a) - mendOf(b) || a - b);
+	const repairOf = (suspect: number) => search.repairs[suspect] as number;
+	return list.sort((a, b) => repairOf(a) - repairOf(b) || a - b);
 }
 
-/** Numbers the names of mends from 0 in order of first appearance. */
-export function numberMends(names: readonly (number | string)[]): Int32Array {
+/** Numbers the names of repairs from 0 in order of first appearance. */
+export function numberRepairs(names: readonly (number | string)[]): Int32Array {
 	const known = new Map<number | string, number>();
 	return Int32Array.from(names, (name) => {
 		const number = known.get(name) ?? known.size;

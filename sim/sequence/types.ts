@@ -2,8 +2,8 @@
 export type Outcome = number | string;
 
 /**
- * Seconds an outcome gives back, because the check has then already done what comes next: in 'mend and see', 'cleared'
- * gives back the mend. The sum to be least is then the time until all is well, less the mend that is needed anyway.
+ * Seconds an outcome gives back, because the check has then already done what comes next: in 'repair and see', 'cleared'
+ * gives back the repair. The sum to be least is then the time until all is well, less the repair that is needed anyway.
  */
 export interface Refund {
 	readonly outcome: Outcome;
@@ -29,8 +29,8 @@ export interface TestProblem {
 	readonly costs: readonly number[];
 	/** `outcomes[check][suspect]`: what the check shows when that suspect is the guilty one. */
 	readonly outcomes: readonly (readonly Outcome[])[];
-	/** Which mend clears each suspect; those left with one mend between them need no more checks. Default: each its own. */
-	readonly mends?: readonly (number | string)[];
+	/** Which repair clears each suspect; those left with one repair between them need no more checks. Default: each its own. */
+	readonly repairs?: readonly (number | string)[];
 	/** For each check, what one of its outcomes gives back; null for none. */
 	readonly refunds?: readonly (Refund | null)[];
 	readonly places?: Places;
@@ -77,7 +77,7 @@ export interface TestBranch {
 	readonly node: TestNode;
 }
 
-/** The end of a walk: one suspect, several with one mend, or several that no check can part. In ascending order. */
+/** The end of a walk: one suspect, several with one repair, or several that no check can part. In ascending order. */
 export interface LeafNode {
 	readonly suspects: readonly number[];
 }
@@ -99,7 +99,7 @@ export interface AskOptions {
 	/** Where the tech stands. Default: place 0. */
 	readonly here?: number;
 	/**
-	 * Seconds lost by ending on a wrong mend, 0 or more: what makes it worth while to be surer than asked where that
+	 * Seconds lost by ending on a wrong repair, 0 or more: what makes it worth while to be surer than asked where that
 	 * is cheap. Default: ten minutes (a choice of ours; tests/sim/sequence measures what it does).
 	 */
 	readonly wrongSeconds?: number;

@@ -1,6 +1,6 @@
 import { InputError, requireNumber, requireWhole, shown } from '../../shared/error/index.ts';
 import { xlog2 } from './gain.ts';
-import type { OutcomeTable, Search } from './table.ts';
+import type { OutcomeTable, TableSearch } from './table.ts';
 
 /**
  * Bayes' rule for one answer: a suspect that predicts it is multiplied by `1 - errorRate`, one that predicts another
@@ -78,15 +78,15 @@ export function splitBy(table: OutcomeTable, weights: ArrayLike<number>, check: 
 	return sum > 0 ? shares.map((share) => share / sum) : shares;
 }
 
-/** The share of the weight, 0 to 1, of each mend, by its number; as many as the highest number and one. */
-export function sharesByMend(search: Pick<Search, 'weights' | 'mends'>): Float64Array {
+/** The share of the weight, 0 to 1, of each repair, by its number; as many as the highest number and one. */
+export function sharesByRepair(search: Pick<TableSearch, 'weights' | 'repairs'>): Float64Array {
 	let most = -1;
-	for (const mend of search.mends) most = Math.max(most, mend);
+	for (const repair of search.repairs) most = Math.max(most, repair);
 	const shares = new Float64Array(most + 1);
 	let sum = 0;
 	search.weights.forEach((weight, suspect) => {
-		const mend = search.mends[suspect] as number;
-		shares[mend] = (shares[mend] as number) + weight;
+		const repair = search.repairs[suspect] as number;
+		shares[repair] = (shares[repair] as number) + weight;
 		sum += weight;
 	});
 	return sum > 0 ? shares.map((share) => share / sum) : shares;

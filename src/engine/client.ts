@@ -40,15 +40,15 @@ interface How<Stage> {
 }
 
 /** Asks a route. @throws Refused, CannotRun, Ended, or an Error where the worker broke down over it */
-export type Ask = <R extends RouteName>(route: R, asks: AsksOf<R>, how?: How<StageOf<R>>) => Promise<GivesOf<R>>;
+export type AskRoute = <R extends RouteName>(route: R, asks: AsksOf<R>, how?: How<StageOf<R>>) => Promise<GivesOf<R>>;
 
 export interface Engine {
-	readonly ask: Ask;
+	readonly ask: AskRoute;
 	/** Ends the worker, whatever it is at. What still waits is told that it was stopped; the next question starts it anew. */
 	end(): void;
 }
 
-type Port = Pick<Worker, 'postMessage' | 'addEventListener' | 'terminate'>;
+type WorkerPort = Pick<Worker, 'postMessage' | 'addEventListener' | 'terminate'>;
 
 interface Question {
 	readonly message: Extract<ToWorker, { readonly route: string }>;
@@ -93,7 +93,7 @@ function questionOf(
 	};
 }
 
-const startWorker = (): Port => new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' });
+const startWorker = (): WorkerPort => new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' });
 
 const take = (waiting: Map<number, Question>, id: number): Question | undefined => {
 	const question = waiting.get(id);
@@ -111,8 +111,8 @@ function deliver(data: FromWorker, waiting: Map<number, Question>): boolean {
 }
 
 /** A worker of a page's own, started with the first question. */
-export function openEngine(start: () => Port = startWorker): Engine {
-	let port: Port | null = null;
+export function openEngine(start: () => WorkerPort = startWorker): Engine {
+	let port: WorkerPort | null = null;
 	let last = 0;
 	/** In the order asked: the first is the one at work. */
 	const waiting = new Map<number, Question>();
@@ -129,7 +129,7 @@ export function openEngine(start: () => Port = startWorker): Engine {
 		close();
 		for (const id of [...waiting.keys()]) take(waiting, id)?.fail(error());
 	};
-	const opened = (): Port => {
+	const opened = (): WorkerPort => {
 		const fresh = start();
 		fresh.addEventListener('message', ((event: MessageEvent<FromWorker>) => {
 			if (port === fresh) hear(event);
@@ -163,7 +163,7 @@ export function openEngine(start: () => Port = startWorker): Engine {
 		else port?.postMessage({ id, cancelled: true } satisfies ToWorker);
 	};
 
-	const ask: Ask = (route, asks, how = {}) =>
+	const ask: AskRoute = (route, asks, how = {}) =>
 		new Promise((resolve, reject) => {
 			if (how.signal?.aborted) {
 				reject(new Ended('stopped'));

@@ -5,4 +5,4 @@
  * (`serve.ts`). A question tells its stages, ends in a result or an error, and can be cancelled (`protocol.ts`). A page opens an
  * `Engine` (`client.ts`); its worker starts with the first question, and anew after one that failed or was ended.
  */
-export { type Ask, CannotRun, Ended, type Engine, openEngine, Refused, troubleText } from './client.ts';
+export { type AskRoute, CannotRun, Ended, type Engine, openEngine, Refused, troubleText } from './client.ts';

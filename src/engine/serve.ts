@@ -2,7 +2,7 @@ import { fetched, isInputError, NotFetched } from '../../shared/error/index.ts';
 import { errorTextLater } from '../wording/index.ts';
 
 /** The worker's end of its port: what `self` is there. */
-export interface Port {
+export interface EnginePort {
 	postMessage(message: FromWorker): void;
 	addEventListener(type: 'message', hear: (event: { readonly data: ToWorker }) => void): void;
 }
@@ -13,7 +13,7 @@ type Act = (asks: unknown, tell: (stage: string) => void) => unknown;
  * Answers what comes to a port: one question at a time, in the order they came, and in between what can be worked out ahead.
  * @param features by name, each fetched with the first question to it
  */
-export function serve(port: Port, features: Readonly<Record<string, () => Promise<Feature>>>): void {
+export function serve(port: EnginePort, features: Readonly<Record<string, () => Promise<Feature>>>): void {
 	const cancelled = new Set<number>();
 	/** The number of the last question. */
 	let last = 0;

@@ -1,4 +1,4 @@
 import { FEATURES } from './routes.ts';
-import { type Port, serve } from './serve.ts';
+import { type EnginePort, serve } from './serve.ts';
 
-serve(self as unknown as Port, FEATURES);
+serve(self as unknown as EnginePort, FEATURES);

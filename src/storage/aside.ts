@@ -1,4 +1,4 @@
-import { dropText, keysIn, putText, type Store, textAt } from './device.ts';
+import { type BrowserStore, dropText, keysIn, putText, textAt } from './device.ts';
 import { readJson } from './json.ts';
 import { isNewer, KEPT, type KeptId, type KeptThing, thingAt } from './kept.ts';
 
@@ -47,7 +47,7 @@ export interface Leaving {
 }
 
 /** Sets a text aside, whole and as it is. @returns false where there is no room, or the store refuses */
-export function setAside(store: Store, { place, text, why, now, name = nameFor(text) }: Leaving): boolean {
+export function setAside(store: BrowserStore, { place, text, why, now, name = nameFor(text) }: Leaving): boolean {
 	const record = JSON.stringify({ version: VERSION, at: now, why, text });
 	return putText(store, asideKey(place, name), record) === 'kept';
 }
@@ -56,7 +56,7 @@ export function setAside(store: Store, { place, text, why, now, name = nameFor(t
  * As `setAside`, so that something else may be written in its place. What does not fit twice leaves its place first, and goes back
  * where it fits nowhere else.
  */
-export function makeRoom(store: Store, leaving: Leaving): boolean {
+export function makeRoom(store: BrowserStore, leaving: Leaving): boolean {
 	const { place, text } = leaving;
 	if (setAside(store, leaving)) return true;
 	// a store that takes nothing at all would not take it back either
@@ -68,7 +68,7 @@ export function makeRoom(store: Store, leaving: Leaving): boolean {
 }
 
 /** Moves a text that is of no use out of its place. Where the store refuses it stays, and is met again. */
-export function moveAside(store: Store, leaving: Leaving): boolean {
+export function moveAside(store: BrowserStore, leaving: Leaving): boolean {
 	if (!makeRoom(store, leaving)) return false;
 	const { place, text } = leaving;
 	// another tab may have written meanwhile
@@ -76,21 +76,21 @@ export function moveAside(store: Store, leaving: Leaving): boolean {
 }
 
 /** Keys of what was set aside of one kind, or of all. */
-export const asideKeys = (store: Store, of?: KeptId): string[] =>
+export const asideKeys = (store: BrowserStore, of?: KeptId): string[] =>
 	keysIn(store).filter((key) => {
 		const id = kindAside(key);
 		return id !== null && (of === undefined || id === of);
 	});
 
 /** What was set aside, of one kind or of all, the latest first. */
-export function asidesIn(store: Store, of?: KeptId): SetAside[] {
+export function asidesIn(store: BrowserStore, of?: KeptId): SetAside[] {
 	return asideKeys(store, of)
 		.flatMap((key) => asideAt(store, key) ?? [])
 		.sort((a, b) => (b.at ?? 0) - (a.at ?? 0));
 }
 
 /** What lies under a key of something set aside; null where it is gone. */
-export function asideAt(store: Store, key: string): SetAside | null {
+export function asideAt(store: BrowserStore, key: string): SetAside | null {
 	const of = kindAside(key);
 	const whole = textAt(store, key);
 	if (of === null || whole === null) return null;
@@ -122,7 +122,7 @@ const earlierOf = (id: KeptId): string | undefined => (KEPT[id] as KeptThing).ea
  * @param name of several of a kind, which
  */
 export function putInPlace(
-	store: Store,
+	store: BrowserStore,
 	thing: KeptThing,
 	text: string,
 	{ name = '', now = Date.now() }: { readonly name?: string; readonly now?: number } = {},

@@ -1,16 +1,16 @@
 /** A store of the browser's, asked for late: a browser may refuse it by throwing. */
-export type Store = () => Pick<Storage, 'getItem' | 'setItem' | 'removeItem' | 'key' | 'length'>;
+export type BrowserStore = () => Pick<Storage, 'getItem' | 'setItem' | 'removeItem' | 'key' | 'length'>;
 
 /** This device's own store: every tab of the site shares it, and it outlives a crash. */
-export const DEVICE: Store = () => localStorage;
+export const DEVICE: BrowserStore = () => localStorage;
 /** This tab's own store: it outlives a reload, and no other tab writes into it. */
-export const TAB: Store = () => sessionStorage;
+export const TAB: BrowserStore = () => sessionStorage;
 
 /** What became of keeping something: `full` where there is no room, `refused` where the browser keeps nothing (private browsing). */
-export type Keeping = 'kept' | 'full' | 'refused';
+export type KeepOutcome = 'kept' | 'full' | 'refused';
 
 /** The text under a key; null where there is none, or none may be read. */
-export function textAt(store: Store, key: string): string | null {
+export function textAt(store: BrowserStore, key: string): string | null {
 	try {
 		return store().getItem(key);
 	} catch {
@@ -19,7 +19,7 @@ export function textAt(store: Store, key: string): string | null {
 }
 
 /** Whether the browser lets a store be read at all. */
-export function isReadable(store: Store): boolean {
+export function isReadable(store: BrowserStore): boolean {
 	try {
 		store().getItem('');
 		return true;
@@ -28,7 +28,7 @@ export function isReadable(store: Store): boolean {
 	}
 }
 
-export function putText(store: Store, key: string, text: string): Keeping {
+export function putText(store: BrowserStore, key: string, text: string): KeepOutcome {
 	try {
 		store().setItem(key, text);
 		return 'kept';
@@ -38,7 +38,7 @@ export function putText(store: Store, key: string, text: string): Keeping {
 }
 
 /** @returns false where the store refuses */
-export function dropText(store: Store, key: string): boolean {
+export function dropText(store: BrowserStore, key: string): boolean {
 	try {
 		store().removeItem(key);
 		return true;
@@ -48,7 +48,7 @@ export function dropText(store: Store, key: string): boolean {
 }
 
 /** Every key in a store; none where it may not be read. */
-export function keysIn(store: Store): string[] {
+export function keysIn(store: BrowserStore): string[] {
 	try {
 		const held = store();
 		return Array.from({ length: held.length }, (_, i) => held.key(i) ?? '');

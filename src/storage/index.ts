@@ -20,13 +20,13 @@ export {
 	type Why,
 } from './aside.ts';
 export {
+	type BrowserStore,
 	DEVICE,
 	dropText,
 	followKept,
 	isReadable,
 	keysIn,
 	putText,
-	type Store,
 	saveText,
 	TAB,
 	tellKept,
@@ -51,8 +51,8 @@ export { resultsText } from './pages/done.ts';
 export { offlineChannel } from './pages/offline.ts';
 export { readTheme, type Theme, themes, writeTheme } from './pages/theme.ts';
 export { updateChannel } from './pages/update.ts';
-export { isRecord, readRecord, type Step } from './record.ts';
+export { isRecord, type Migrate, readRecord } from './record.ts';
 export { memoryRecords, openRecords, type RecordAside, type Records } from './records.ts';
-export { type OnShelf, type Read, type Shelf, shelfOf } from './shelf.ts';
+export { type OnShelf, type ReadResult, type Shelf, shelfOf } from './shelf.ts';
 export { Trouble } from './Trouble.tsx';
 export { type Hold, type Holders, takeHold } from './tabs.ts';

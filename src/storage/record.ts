@@ -1,15 +1,15 @@
 import { readJson } from './json.ts';
 import type { KeptThing } from './kept.ts';
 
-type Values = Readonly<Record<string, unknown>>;
+type RecordValues = Readonly<Record<string, unknown>>;
 
 /** One version's record as the next one's; its values are unread yet, and may be anything. */
-export type Step = (old: Values) => Values;
+export type Migrate = (old: RecordValues) => RecordValues;
 
 /** What a kept text was found to be. */
 export type FoundRecord =
 	/** Of this version, or brought up to it; `before` is the same as it stood in the text. */
-	| { readonly is: 'record'; readonly record: Values; readonly before: Values }
+	| { readonly is: 'record'; readonly record: RecordValues; readonly before: RecordValues }
 	/** A newer version of the site wrote it. */
 	| { readonly is: 'newer' }
 	| { readonly is: 'damaged' };
@@ -22,7 +22,7 @@ export type FoundRecord =
 export function readRecord(
 	text: string,
 	{ bounds, version }: Pick<KeptThing, 'bounds' | 'version'>,
-	steps: readonly Step[] = [],
+	steps: readonly Migrate[] = [],
 ): FoundRecord {
 	const found = readJson(text, bounds);
 	if (typeof found === 'string' || !isRecord(found.value)) return { is: 'damaged' };
@@ -38,5 +38,5 @@ export function readRecord(
 }
 
 /** Whether a value is an object that is no list. */
-export const isRecord = (value: unknown): value is Values =>
+export const isRecord = (value: unknown): value is RecordValues =>
 	typeof value === 'object' && value !== null && !Array.isArray(value);

@@ -1,10 +1,10 @@
 import { isInputError } from '../../shared/error/index.ts';
 import { asideKeys, asidesIn, makeRoom, setAside } from './aside.ts';
-import { dropText, isReadable, type Keeping, putText, type Store, textAt } from './device.ts';
+import { type BrowserStore, dropText, isReadable, type KeepOutcome, putText, textAt } from './device.ts';
 import { isNewer, KEPT, type KeptId, type KeptThing } from './kept.ts';
 
 /** What was read: what could be, and what could not, by the name it stood under. */
-export interface Read<T> {
+export interface ReadResult<T> {
 	readonly kept: T;
 	readonly damaged: Readonly<Record<string, unknown>>;
 }
@@ -23,27 +23,27 @@ export interface OnShelf<T> {
 }
 
 export interface Shelf<T> {
-	open(store: Store): Promise<OnShelf<T>>;
+	open(store: BrowserStore): Promise<OnShelf<T>>;
 	/** @returns what is there then */
-	change(store: Store, change: (kept: T) => T): Promise<OnShelf<T>>;
+	change(store: BrowserStore, change: (kept: T) => T): Promise<OnShelf<T>>;
 	/** What was set aside last, as text; null where there is none. */
-	aside(store: Store): string | null;
+	aside(store: BrowserStore): string | null;
 	/** Gone, and what was set aside with it. Returns false where the store refuses. */
-	clear(store: Store): boolean;
+	clear(store: BrowserStore): boolean;
 }
 
 /** How one kind of thing is read, written and put together. */
-export interface Kind<T> {
+export interface RecordKind<T> {
 	/** What there is where nothing was kept. */
 	readonly none: T;
 	/** The reader, fetched when there is something to read; it throws InputError where the whole cannot be read. */
-	readonly reader: () => Promise<(text: string) => Read<T>>;
+	readonly reader: () => Promise<(text: string) => ReadResult<T>>;
 	readonly write: (kept: T) => string;
 	/** Two as one, with nothing lost and none counted twice. */
 	readonly merge: (one: T, other: T) => T;
 }
 
-const shown = <T>(kept: T, came: Keeping, damaged: OnShelf<T>['damaged'] = null, newer = false): OnShelf<T> => ({
+const shown = <T>(kept: T, came: KeepOutcome, damaged: OnShelf<T>['damaged'] = null, newer = false): OnShelf<T> => ({
 	kept,
 	damaged,
 	isNewer: newer,
@@ -52,7 +52,11 @@ const shown = <T>(kept: T, came: Keeping, damaged: OnShelf<T>['damaged'] = null,
 });
 
 /** What the device holds, with what is damaged set aside first. */
-async function onDevice<T>(store: Store, thing: KeptThing, { none, reader, write }: Kind<T>): Promise<OnShelf<T>> {
+async function onDevice<T>(
+	store: BrowserStore,
+	thing: KeptThing,
+	{ none, reader, write }: RecordKind<T>,
+): Promise<OnShelf<T>> {
 	const { key } = thing;
 	if (!isReadable(store)) return shown(none, 'refused');
 	const text = textAt(store, key);
@@ -78,21 +82,21 @@ async function onDevice<T>(store: Store, thing: KeptThing, { none, reader, write
 }
 
 /** A shelf for one kind of thing: entry by entry, and changed only after it was read again, since another tab may have written. */
-export function shelfOf<T>(id: KeptId, kind: Kind<T>): Shelf<T> {
+export function shelfOf<T>(id: KeptId, kind: RecordKind<T>): Shelf<T> {
 	const { reader, write, merge } = kind;
 	const thing = KEPT[id];
 	const { key } = thing;
 	/** What a device would not take, until it does. */
-	const unkept = new WeakMap<Store, { readonly kept: T; readonly came: Keeping }>();
+	const unkept = new WeakMap<BrowserStore, { readonly kept: T; readonly came: KeepOutcome }>();
 
-	const save = (store: Store, kept: T): Keeping => {
+	const save = (store: BrowserStore, kept: T): KeepOutcome => {
 		const came = putText(store, key, write(kept));
 		if (came === 'kept') unkept.delete(store);
 		else unkept.set(store, { kept, came });
 		return came;
 	};
 	/** With what a newer version wrote before this one could read it: it comes back, and is set aside no more. */
-	async function withNewer(store: Store, found: OnShelf<T>): Promise<OnShelf<T>> {
+	async function withNewer(store: BrowserStore, found: OnShelf<T>): Promise<OnShelf<T>> {
 		let { kept } = found;
 		const back: string[] = [];
 		for (const { key: at, why, text } of asidesIn(store, id)) {
@@ -109,7 +113,7 @@ export function shelfOf<T>(id: KeptId, kind: Kind<T>): Shelf<T> {
 		return { ...found, kept };
 	}
 
-	async function open(store: Store): Promise<OnShelf<T>> {
+	async function open(store: BrowserStore): Promise<OnShelf<T>> {
 		const found = await onDevice(store, thing, kind);
 		const held = unkept.get(store);
 		if (held) return { ...found, ...shown(merge(found.kept, held.kept), held.came, found.damaged, found.isNewer) };

@@ -1,12 +1,12 @@
 import type { ComponentChildren, JSX } from 'preact';
 
-interface Shared {
+interface ButtonLook {
 	/** `main` for the one thing to do next, `quiet` for what stands beside it, `plain` otherwise. */
 	look?: 'main' | 'plain' | 'quiet';
 	children: ComponentChildren;
 }
 
-export type ButtonProps = Shared &
+export type ButtonProps = ButtonLook &
 	(({ href?: undefined } & JSX.IntrinsicElements['button']) | ({ href: string } & JSX.IntrinsicElements['a']));
 
 /** A button, or with `href` a link that looks like one. */

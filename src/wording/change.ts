@@ -1,6 +1,6 @@
 import { changes, light as lightWords } from '#words/rig/index.ts';
 import type { Sight } from '../../sim/rig/index.ts';
-import { describeLight, isDark, type Light, warningsFor } from './describe.ts';
+import { describeLight, isDark, type SightLight, warningsFor } from './describe.ts';
 import { sentence } from './fill.ts';
 import { plainKinds } from './kinds.ts';
 
@@ -25,7 +25,7 @@ export function describeChange(before: Sight, after: Sight, name: string): strin
 	return [sentence(changes[kind], facts, plainKinds), ...newWarnings(was, is)].join(' ');
 }
 
-function kindOf(was: Light, is: Light, restless: boolean): keyof typeof changes | null {
+function kindOf(was: SightLight, is: SightLight, restless: boolean): keyof typeof changes | null {
 	const flashes = Math.abs(was.flashes - is.flashes) >= SEEN_RATE || was.flashes > 0 !== is.flashes > 0;
 	const manner = flashes || was.moving !== is.moving || was.flicker !== is.flicker;
 	if (restless && !manner) return null;
@@ -38,10 +38,10 @@ function kindOf(was: Light, is: Light, restless: boolean): keyof typeof changes 
 }
 
 /** Colours alone, by cell. */
-const hues = (light: Light): string => light.cells.map((cell) => cell.words).join();
+const hues = (light: SightLight): string => light.cells.map((cell) => cell.words).join();
 
 /** What it did before and does no longer. */
-function endings(was: Light, is: Light): string[] {
+function endings(was: SightLight, is: SightLight): string[] {
 	return [
 		...(was.flashes > 0 && is.flashes === 0 ? [lightWords.noFlashing] : []),
 		...(was.moving && !is.moving ? [lightWords.noMoving] : []),
@@ -50,7 +50,7 @@ function endings(was: Light, is: Light): string[] {
 }
 
 /** Warnings that did not hold before. */
-function newWarnings(was: Light, is: Light): string[] {
+function newWarnings(was: SightLight, is: SightLight): string[] {
 	const known = warningsFor(was);
 	return warningsFor(is).filter((warning) => !known.includes(warning));
 }

@@ -5,14 +5,14 @@ import { fill, sentence } from './fill.ts';
 import { plainKinds } from './kinds.ts';
 import { fixtureName } from './names.ts';
 
-export type Light = Sight['light'];
-type Cell = Light['whole'];
+export type SightLight = Sight['light'];
+type Cell = SightLight['whole'];
 
 /** Whether a person would call it dark: nothing is seen, and no ultraviolet comes out either. */
 export const isDark = ({ brightness, ultraviolet }: Cell): boolean => brightness === 0 && ultraviolet === 0;
 
 /** A light in words: colour, how bright it looks, flashes, movement, flicker. No name, no full stop. */
-export function describeLight(light: Light): string {
+export function describeLight(light: SightLight): string {
 	// what nobody sees does not move
 	if (isDark(light.whole)) return lightWords.dark;
 	return [
@@ -30,13 +30,13 @@ export function fixtureLight(rig: Rig, fixtureId: string): string {
 }
 
 /** The level it was asked for, as one part more; nothing where it is dark, for that is what is to be found out. */
-export function askedText(rig: Rig, fixtureId: string, light: Light): string[] {
+export function askedText(rig: Rig, fixtureId: string, light: SightLight): string[] {
 	const level = isDark(light.whole) ? null : askedOf(rig, fixtureId);
 	return level === null ? [] : [fill(lightWords.asked, { level }, plainKinds)];
 }
 
 /** Colour and how bright it looks, of the whole light where its cells are alike and by runs of cells where not. */
-export function coloursText({ cells, whole }: Light): string {
+export function coloursText({ cells, whole }: SightLight): string {
 	const runs = new Map<string, { cells: number[]; cell: Cell }>();
 	for (const [i, cell] of cells.entries()) {
 		const key = `${cell.words}${plainKinds.bright(cell.strength * 100)}`;
@@ -55,7 +55,7 @@ function cellText(cell: Cell, cells: readonly number[] | null = null): string {
 }
 
 /** What has to be said with a light that can harm, as sentences. */
-export function warningsFor(light: Light): string[] {
+export function warningsFor(light: SightLight): string[] {
 	return [
 		...(light.flashes > 0 ? [warnings.flashing] : []),
 		...(light.whole.ultraviolet > 0 ? [warnings.ultraviolet] : []),
@@ -63,7 +63,7 @@ export function warningsFor(light: Light): string[] {
 }
 
 /** The small lamps on a fixture's back: 'power lamp lit, data lamp steady'. No full stop. */
-function describeLamps({ power, data, battery, sensor }: Sight['lamps']): string {
+function describeIndicators({ power, data, battery, sensor }: Sight['lamps']): string {
 	return [
 		lampWords.power[power],
 		lampWords.data[data],
@@ -81,7 +81,7 @@ export function describeFixture(rig: Rig, fixtureId: string): string {
 		warnings: warningsFor(light)
 			.map((warning) => `${warning} `)
 			.join(''),
-		lamps: describeLamps(lamps),
+		lamps: describeIndicators(lamps),
 	});
 }
 

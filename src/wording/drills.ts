@@ -2,8 +2,8 @@ import { type ConditionIs, conditions, drills, findings, harms, states } from '#
 import type { Says } from '#words/rig/index.ts';
 import { formatLevel } from '../../shared/dmx/index.ts';
 import { type Profile, SETTING_KEYS, type SettingKey, type SettingValue } from '../../shared/profile/index.ts';
-import type { Condition, Drill, Finding, Harm, Range, Source, Task, Told } from '../../sim/drill/index.ts';
-import { type Facts, fill, type Kinds, sentence } from './fill.ts';
+import type { Drill, DrillCondition, FactValue, Finding, Harm, Range, Source, Task } from '../../sim/drill/index.ts';
+import { type FactWords, fill, sentence, type TemplateFacts } from './fill.ts';
 import { listed, settingTitle, settingValueText } from './kinds.ts';
 import { placeText, sheetKinds, sheetProfile } from './sheetNames.ts';
 
@@ -19,10 +19,10 @@ export function drillTask(drill: Drill): string {
 }
 
 /** One condition of a drill's goal, as a sentence that is true once it holds. */
-export function conditionText(drill: Pick<Task, 'sheet'>, condition: Condition): string {
+export function conditionText(drill: Pick<Task, 'sheet'>, condition: DrillCondition): string {
 	const fixture = 'fixture' in condition ? condition.fixture : '';
 	const profile = sheetProfile(drill.sheet, fixture);
-	const facts: Facts = {
+	const facts: TemplateFacts = {
 		...condition,
 		...('key' in condition ? { title: titleOf(condition.key) } : {}),
 		...(condition.is === 'setting' ? { value: valueText(profile, condition.key, condition.value) } : {}),
@@ -41,8 +41,8 @@ export function findingText(drill: Pick<Task, 'sheet'>, finding: Finding): strin
 	const facts = { place: placeText(drill.sheet, place), found, wanted };
 	if (isSetting(what)) {
 		const profile = sheetProfile(drill.sheet, place);
-		const say = (told: Told) =>
-			Array.isArray(told) ? toldRanges(told, (n) => valueText(profile, what, n)) : valueText(profile, what, told);
+		const say = (told: FactValue) =>
+			Array.isArray(told) ? rangesInWords(told, (n) => valueText(profile, what, n)) : valueText(profile, what, told);
 		return sentence(findings.setting, { ...facts, title: titleOf(what), found: say(found), wanted: say(wanted) });
 	}
 	const slot = /^slot (\d+)$/.exec(what)?.[1];
@@ -58,8 +58,8 @@ export const harmText = (drill: Pick<Task, 'sheet'>, harm: Harm): string =>
 	sentence(harms[harm.did], { ...harm }, kindsFor(drill, harm.fixture));
 
 /** What was found and what was wanted, in words, where they are neither settings nor levels of slots. */
-function wordsOf(drill: Pick<Task, 'sheet'>, { what, found, wanted }: Finding): Facts {
-	const both = (say: (told: Told) => string): Facts => ({ found: say(found), wanted: say(wanted) });
+function wordsOf(drill: Pick<Task, 'sheet'>, { what, found, wanted }: Finding): TemplateFacts {
+	const both = (say: (told: FactValue) => string): TemplateFacts => ({ found: say(found), wanted: say(wanted) });
 	const { feed } = kindsFor(drill, '') as { feed: (plug: string) => string };
 	switch (what) {
 		case 'power':
@@ -82,11 +82,11 @@ function wordsOf(drill: Pick<Task, 'sheet'>, { what, found, wanted }: Finding): 
 const isSetting = (what: string): what is SettingKey => (SETTING_KEYS as readonly string[]).includes(what);
 /** A setting's title inside a sentence. */
 const titleOf = (key: SettingKey): string => settingTitle(key).replace(/^./, (first) => first.toLowerCase());
-const valueText = (profile: Profile | undefined, key: SettingKey, value: Told): string =>
+const valueText = (profile: Profile | undefined, key: SettingKey, value: FactValue): string =>
 	profile ? settingValueText(profile, key, value as SettingValue) : String(value);
 
-const levelText = (told: Told): string => {
-	if (Array.isArray(told)) return toldRanges(told, formatLevel);
+const levelText = (told: FactValue): string => {
+	if (Array.isArray(told)) return rangesInWords(told, formatLevel);
 	return typeof told === 'number' ? formatLevel(told) : states.nothing;
 };
 
@@ -97,7 +97,7 @@ function rangesText(within: readonly Range[], say: (n: number) => string): strin
 }
 
 /** Ranges as a finding tells them: [from, to, from, to ...]. */
-function toldRanges(told: readonly (string | number)[], say: (n: number) => string): string {
+function rangesInWords(told: readonly (string | number)[], say: (n: number) => string): string {
 	const ranges = told.flatMap((from, i) => (i % 2 === 0 ? [{ from: Number(from), to: Number(told[i + 1]) }] : []));
 	return rangesText(ranges, say);
 }
@@ -108,7 +108,7 @@ function heardText(drill: Pick<Task, 'sheet'>, told: string): string {
 	return universe === undefined ? leaderText(drill, told) : fill(states.desk, { universe });
 }
 
-function joinedText(drill: Pick<Task, 'sheet'>, told: Told): string {
+function joinedText(drill: Pick<Task, 'sheet'>, told: FactValue): string {
 	if (told === null) return states.nothing;
 	return told === 'loose' ? states.loose : placeText(drill.sheet, String(told));
 }
@@ -117,7 +117,7 @@ const leaderText = (drill: Pick<Task, 'sheet'>, fixture: string): string =>
 	fill(states.leader, { name: placeText(drill.sheet, fixture) });
 
 /** Kinds for a drill's words; ids of a profile's own are those of this fixture's. */
-function kindsFor({ sheet }: Pick<Task, 'sheet'>, fixture: string): Kinds {
+function kindsFor({ sheet }: Pick<Task, 'sheet'>, fixture: string): FactWords {
 	return {
 		...sheetKinds(sheet, fixture),
 		names: (ids: readonly string[]) => listed(ids.map((id) => placeText(sheet, id))),

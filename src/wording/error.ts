@@ -1,7 +1,7 @@
 import { errors, joints, kindsFound, measures, parts, rules } from '#words/errors/index.ts';
 import type { Says } from '#words/rig/index.ts';
 import type { ErrorCode, InputError } from '../../shared/error/index.ts';
-import { type Facts, fill, type Kinds, sentence } from './fill.ts';
+import { type FactWords, fill, sentence, type TemplateFacts } from './fill.ts';
 
 // a code without words fails here
 const words: Readonly<Record<ErrorCode, Says>> = errors;
@@ -9,11 +9,11 @@ const words: Readonly<Record<ErrorCode, Says>> = errors;
 /** What a person is told of an error: what was expected, what was found, what to do. */
 export function errorText({ code, path, facts }: Pick<InputError, 'code' | 'path' | 'facts'>): string {
 	// a wording is picked by facts that not all errors of its code carry
-	const all: Facts = { expected: null, trouble: null, of: null, ...facts, path };
+	const all: TemplateFacts = { expected: null, trouble: null, of: null, ...facts, path };
 	return sentence(words[code], all, { ...kinds, rule: (id: string) => fill(ruleOf(id), all, kinds) });
 }
 
-const kinds: Kinds = {
+const kinds: FactWords = {
 	found: (text: string) => (kindsFound as Readonly<Record<string, string>>)[text] ?? text,
 	measure: (of: keyof typeof measures) => measures[of],
 	part: (of: keyof typeof parts) => parts[of],

@@ -3,7 +3,7 @@ import type { SettingKey, SettingValue } from '../../shared/profile/index.ts';
 import type { Port } from '../../shared/sheet/index.ts';
 import type { RigEvent, RigEventType } from '../../sim/event/index.ts';
 import type { Rig, Unit } from '../../sim/rig/index.ts';
-import { type Facts, fill, sentence } from './fill.ts';
+import { fill, sentence, type TemplateFacts } from './fill.ts';
 import { profileKinds, settingTitle, settingValueText, startCodeWords } from './kinds.ts';
 import { portText } from './names.ts';
 import { rigKinds } from './rigKinds.ts';
@@ -25,7 +25,7 @@ export function eventText(
 }
 
 /** A press is a hold from where its panel takes it for one: once the key would repeat. A finger that taps is gone before that. */
-function pressFacts(unit: Unit | undefined, pressed: Parameters<typeof eventText>[2]): Facts {
+function pressFacts(unit: Unit | undefined, pressed: Parameters<typeof eventText>[2]): TemplateFacts {
 	const panel = unit?.profile.panel;
 	const isTap = !pressed || panel?.kind === 'dip' || pressed.ms < (panel?.repeat.after ?? 0);
 	return {
@@ -35,7 +35,7 @@ function pressFacts(unit: Unit | undefined, pressed: Parameters<typeof eventText
 }
 
 /** An event in another template than the log's, filled from the same facts and any more that it asks for. */
-export function eventIn(says: Says, rig: Rig, event: RigEvent, more: Facts = {}): string {
+export function eventIn(says: Says, rig: Rig, event: RigEvent, more: TemplateFacts = {}): string {
 	const unit = 'fixture' in event ? rig.gear.units.get(event.fixture) : undefined;
 	return sentence(
 		says,
@@ -48,7 +48,7 @@ export function eventIn(says: Says, rig: Rig, event: RigEvent, more: Facts = {})
 }
 
 /** What the words need beside the event itself. */
-function moreFacts(rig: Rig, unit: Unit | undefined, event: RigEvent): Facts {
+function moreFacts(rig: Rig, unit: Unit | undefined, event: RigEvent): TemplateFacts {
 	switch (event.type) {
 		case 'slide.move': {
 			const panel = unit?.profile.panel;

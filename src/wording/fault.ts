@@ -1,12 +1,12 @@
 import { type FaultWords, faults } from '#words/faults/index.ts';
-import { type MendWords, mends } from '#words/repairs/index.ts';
+import { type RepairWords, repairs } from '#words/repairs/index.ts';
 import type { Says } from '#words/rig/index.ts';
 import { DIP_WEIGHTS } from '../../shared/dmx/index.ts';
 import { modeOf } from '../../shared/profile/index.ts';
 import { type Port, profileFor, type RigSheet, type SheetFixture, splitPort } from '../../shared/sheet/index.ts';
 import type { PlacedFault, RigEvent } from '../../sim/event/index.ts';
-import { faultEvents, MENDS, type MendId } from '../../sim/fault/index.ts';
-import { type Facts, sentence, wordingOf } from './fill.ts';
+import { faultEvents, MENDS, type RepairId } from '../../sim/fault/index.ts';
+import { sentence, type TemplateFacts, wordingOf } from './fill.ts';
 import { settingFacts, settingsOf, sheetFacts } from './sheetFacts.ts';
 import { sheetKinds } from './sheetNames.ts';
 
@@ -55,24 +55,24 @@ function faultSays(sheet: RigSheet, placed: PlacedFault, part: (words: FaultWord
 	return sentence(part(faults[placed.fault] as FaultWords), facts, sheetKinds(sheet, placed.place));
 }
 
-/** A mend in a few words with its place and no full stop: 'Switch on wash 1, house left'. */
-export function mendTitle(sheet: RigSheet, mend: MendId, place: string): string {
-	return mendSays(sheet, mend, place, ({ title }) => title);
+/** A repair in a few words with its place and no full stop: 'Switch on wash 1, house left'. */
+export function repairTitle(sheet: RigSheet, repair: RepairId, place: string): string {
+	return repairSays(sheet, repair, place, ({ title }) => title);
 }
 
 /** What to do, in one to three sentences. Its cautions are the catalogue's, by id. */
-export function mendText(sheet: RigSheet, mend: MendId, place: string): string {
-	return mendSays(sheet, mend, place, ({ does }) => does);
+export function repairText(sheet: RigSheet, repair: RepairId, place: string): string {
+	return repairSays(sheet, repair, place, ({ does }) => does);
 }
 
-/** How to tell that it is mended. */
-export function mendConfirm(sheet: RigSheet, mend: MendId, place: string): string {
-	return mendSays(sheet, mend, place, ({ confirm }) => confirm);
+/** How to tell that it is repaired. */
+export function repairConfirm(sheet: RigSheet, repair: RepairId, place: string): string {
+	return repairSays(sheet, repair, place, ({ confirm }) => confirm);
 }
 
-function mendSays(sheet: RigSheet, mend: MendId, place: string, part: (words: MendWords) => Says): string {
-	const facts = { ...sheetFacts(sheet, place), mendTime: MENDS[mend].seconds * 1000 };
-	return sentence(part(mends[mend] as MendWords), facts, sheetKinds(sheet, place));
+function repairSays(sheet: RigSheet, repair: RepairId, place: string, part: (words: RepairWords) => Says): string {
+	const facts = { ...sheetFacts(sheet, place), mendTime: MENDS[repair].seconds * 1000 };
+	return sentence(part(repairs[repair] as RepairWords), facts, sheetKinds(sheet, place));
 }
 
 /**
@@ -80,7 +80,7 @@ function mendSays(sheet: RigSheet, mend: MendId, place: string, part: (words: Me
  * that bring the fault about.
  * @throws InputError `fault.unknown` or `fault.place`
  */
-export function faultFacts(sheet: RigSheet, placed: PlacedFault): Facts {
+export function faultFacts(sheet: RigSheet, placed: PlacedFault): TemplateFacts {
 	const events = faultEvents(sheet, placed);
 	const fixture = sheet.fixtures.find(({ id }) => id === placed.place);
 	return {
@@ -88,12 +88,12 @@ export function faultFacts(sheet: RigSheet, placed: PlacedFault): Facts {
 		detail: placed.detail ?? null,
 		...(fixture ? fixtureNow(sheet, fixture, events) : {}),
 		...Object.assign({}, ...events.map((event) => eventFacts(sheet, event))),
-		...stripFacts(sheet, placed.place, events),
+		...faderFacts(sheet, placed.place, events),
 	};
 }
 
 /** A fixture's settings once the fault is in it. */
-function fixtureNow(sheet: RigSheet, fixture: SheetFixture, events: readonly RigEvent[]): Facts {
+function fixtureNow(sheet: RigSheet, fixture: SheetFixture, events: readonly RigEvent[]): TemplateFacts {
 	const profile = profileFor(sheet, fixture.profile);
 	const { panel } = profile;
 	const slides = panel.kind === 'dip' ? panel.slides : [];
@@ -115,7 +115,7 @@ function fixtureNow(sheet: RigSheet, fixture: SheetFixture, events: readonly Rig
 }
 
 /** What one event says by itself. */
-function eventFacts(sheet: RigSheet, event: RigEvent): Facts {
+function eventFacts(sheet: RigSheet, event: RigEvent): TemplateFacts {
 	switch (event.type) {
 		case 'switch.flip':
 			return { isUp: event.up };
@@ -155,7 +155,7 @@ function looseEnd(sheet: RigSheet, { cable, change }: Extract<RigEvent, { type: 
 	return change.to === null ? (meant?.to ?? null) : null;
 }
 
-function slideFacts(sheet: RigSheet, { fixture, slide, to }: Extract<RigEvent, { type: 'slide.move' }>): Facts {
+function slideFacts(sheet: RigSheet, { fixture, slide, to }: Extract<RigEvent, { type: 'slide.move' }>): TemplateFacts {
 	const placed = sheet.fixtures.find(({ id }) => id === fixture);
 	const panel = placed && profileFor(sheet, placed.profile).panel;
 	const at = panel?.kind === 'dip' ? panel.slides.findIndex(({ id }) => id === slide) : -1;
@@ -168,7 +168,7 @@ function slideFacts(sheet: RigSheet, { fixture, slide, to }: Extract<RigEvent, {
 }
 
 /** Which of a fixture's strips stand elsewhere, and for one with bands, in which band it stands and where it would be at rest. */
-function stripFacts(sheet: RigSheet, place: string, events: readonly RigEvent[]): Facts {
+function faderFacts(sheet: RigSheet, place: string, events: readonly RigEvent[]): TemplateFacts {
 	const patch = sheet.desk?.patch.find(({ fixture }) => fixture === place);
 	const fixture = sheet.fixtures.find(({ id }) => id === place);
 	if (!patch || !fixture) return {};

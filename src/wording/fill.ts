@@ -3,20 +3,20 @@ import type { Says } from '#words/rig/index.ts';
 import { InputError } from '../../shared/error/index.ts';
 
 /** What a template is filled from. */
-export type Facts = Readonly<Record<string, unknown>>;
+export type TemplateFacts = Readonly<Record<string, unknown>>;
 /** How a fact is worded, by the kind of thing it is. */
-export type Kinds = Readonly<Record<string, (value: never) => string>>;
+export type FactWords = Readonly<Record<string, (value: never) => string>>;
 
 /**
  * A template filled, by the grammar in `content/en/rig/index.ts`.
  * @throws InputError `words.fact` or `words.kind` where a template asks for what is not there
  */
-export function fill(says: Says, facts: Facts, kinds: Kinds = {}): string {
+export function fill(says: Says, facts: TemplateFacts, kinds: FactWords = {}): string {
 	return filled(wordingFor(says, facts), facts, kinds, null);
 }
 
 /** The same as a sentence: a fact that opens one gets its capital. */
-export function sentence(says: Says, facts: Facts, kinds: Kinds = {}): string {
+export function sentence(says: Says, facts: TemplateFacts, kinds: FactWords = {}): string {
 	return filled(wordingFor(says, facts), facts, kinds, '');
 }
 
@@ -31,7 +31,7 @@ export function asked(says: Says): { readonly facts: readonly string[]; readonly
 	};
 }
 
-function wordingFor(says: Says, facts: Facts): string {
+function wordingFor(says: Says, facts: TemplateFacts): string {
 	if (typeof says === 'string') return says;
 	const fits = says.find(({ when }) =>
 		Object.entries(when ?? {}).every(([fact, value]) => take(facts, fact) === value),
@@ -45,7 +45,7 @@ function wordingFor(says: Says, facts: Facts): string {
  */
 export function wordingOf(
 	says: Says,
-	facts: Facts,
+	facts: TemplateFacts,
 ): {
 	readonly at: number;
 	readonly filledBy: readonly { readonly value: unknown; readonly kind: string | undefined }[];
@@ -60,7 +60,7 @@ export function wordingOf(
 const PARTS = /\[([^\]]*)\]|\{([^{}]*)\}/g;
 
 /** @param before what stands in front, for capitals; null where none are wanted */
-function filled(template: string, facts: Facts, kinds: Kinds, before: string | null): string {
+function filled(template: string, facts: TemplateFacts, kinds: FactWords, before: string | null): string {
 	let out = '';
 	let at = 0;
 	for (const part of template.matchAll(PARTS)) {
@@ -90,7 +90,7 @@ function readHole(text: string): Hole {
 const holesIn = (template: string): Hole[] =>
 	[...template.matchAll(/\{([^{}]*)\}/g)].map(([, hole = '']) => readHole(hole));
 
-function word(hole: Hole, facts: Facts, kinds: Kinds): string {
+function word(hole: Hole, facts: TemplateFacts, kinds: FactWords): string {
 	const value = take(facts, hole.fact);
 	if (hole.byCount) return locale.plural(Array.isArray(value) ? value.length : Number(value), ...hole.byCount);
 	if (hole.kind === undefined) return typeof value === 'number' ? locale.number(value) : String(value);
@@ -99,7 +99,7 @@ function word(hole: Hole, facts: Facts, kinds: Kinds): string {
 	return kind(value);
 }
 
-function take(facts: Facts, fact: string): unknown {
+function take(facts: TemplateFacts, fact: string): unknown {
 	if (!(fact in facts))
 		throw new InputError('words.fact', fact, { trouble: 'no-such-fact', fact, known: Object.keys(facts) });
 	return facts[fact];

@@ -1,32 +1,32 @@
-import { type CheckWords, checkParts, checks, mendTried, type Spot } from '#words/checks/index.ts';
+import { type CheckSpot, type CheckWords, checkParts, checks, mendTried } from '#words/checks/index.ts';
 import { type ComplaintWords, complaints } from '#words/complaints/index.ts';
-import { mends } from '#words/repairs/index.ts';
+import { repairs } from '#words/repairs/index.ts';
 import type { Says } from '#words/rig/index.ts';
 import { InputError } from '../../shared/error/index.ts';
 import type { KeyedPanel, LeafItem, Profile, SettingKey, Settings } from '../../shared/profile/index.ts';
 import type { RigSheet } from '../../shared/sheet/index.ts';
-import type { MendId } from '../../sim/fault/index.ts';
+import type { RepairId } from '../../sim/fault/index.ts';
 import type { Check, Complaint } from '../../sim/finder/index.ts';
 import { valueText } from '../../sim/fixture/index.ts';
 import type { Rig, Unit } from '../../sim/rig/index.ts';
 import { colourText } from './colour.ts';
-import { mendText, mendTitle } from './fault.ts';
-import { type Facts, fill, sentence } from './fill.ts';
+import { repairText, repairTitle } from './fault.ts';
+import { fill, sentence, type TemplateFacts } from './fill.ts';
 import { settingTitle, settingValueText } from './kinds.ts';
 import { sheetFacts } from './sheetFacts.ts';
 import { sheetKinds } from './sheetNames.ts';
 
 /** What a check is about, in a few words with no full stop: 'Data lamp: wash 1, house left'. @throws InputError `words.check`. */
 export function checkTitle(sheet: RigSheet, meant: Rig, check: PlacedCheck): string {
-	const mend = mendOf(check);
-	if (mend) return mendTitle(sheet, mend, check.place);
+	const repair = repairOf(check);
+	if (repair) return repairTitle(sheet, repair, check.place);
 	return checkSays(sheet, meant, check, wordsFor(check).title);
 }
 
 /** What to look at or do, in a sentence or more, and how to put it back. @throws InputError `words.check`. */
 export function checkDoes(sheet: RigSheet, meant: Rig, check: PlacedCheck): string {
-	const mend = mendOf(check);
-	if (mend) return fill(mendTried.does, { does: mendText(sheet, mend, check.place) });
+	const repair = repairOf(check);
+	if (repair) return fill(mendTried.does, { does: repairText(sheet, repair, check.place) });
 	return checkSays(sheet, meant, check, wordsFor(check).does);
 }
 
@@ -36,7 +36,7 @@ export function checkDoes(sheet: RigSheet, meant: Rig, check: PlacedCheck): stri
  * @throws InputError `words.check` or `words.outcome`
  */
 export function outcomeText(sheet: RigSheet, meant: Rig, check: PlacedCheck, outcome: string): string {
-	const outcomes: CheckWords['outcomes'] = mendOf(check) ? mendTried.outcomes : wordsFor(check).outcomes;
+	const outcomes: CheckWords['outcomes'] = repairOf(check) ? mendTried.outcomes : wordsFor(check).outcomes;
 	const says = outcomes[outcome];
 	if (says === undefined)
 		throw new InputError('words.outcome', 'outcome', {
@@ -49,9 +49,9 @@ export function outcomeText(sheet: RigSheet, meant: Rig, check: PlacedCheck, out
 }
 
 /** Where to look or to put a hand, for a small picture. @throws InputError `words.check`. */
-export function spotOf(check: PlacedCheck): Spot {
-	const mend = mendOf(check);
-	return (mend ? mends[mend]?.spot : undefined) ?? wordsFor(check).spot;
+export function spotOf(check: PlacedCheck): CheckSpot {
+	const repair = repairOf(check);
+	return (repair ? repairs[repair]?.spot : undefined) ?? wordsFor(check).spot;
 }
 
 /** A complaint: what is wrong (no full stop), as a question on a button, and a sentence that tells it from its neighbours. */
@@ -63,10 +63,10 @@ export function complaintText(
 	return { says: sentence(words.says, { fixture }, sheetKinds(sheet, fixture)), asks: words.asks, more: words.more };
 }
 
-/** The mend that a check tries; null where it is none. */
-function mendOf({ kind }: PlacedCheck): MendId | null {
-	const mend = kind.replace(/^mend-/, '');
-	return mend !== kind && mend in mends ? (mend as MendId) : null;
+/** The repair that a check tries; null where it is none. */
+function repairOf({ kind }: PlacedCheck): RepairId | null {
+	const repair = kind.replace(/^mend-/, '');
+	return repair !== kind && repair in repairs ? (repair as RepairId) : null;
 }
 
 function wordsFor({ kind }: PlacedCheck): CheckWords {
@@ -83,7 +83,7 @@ function checkSays(sheet: RigSheet, meant: Rig, check: PlacedCheck, says: Says):
 export type PlacedCheck = Pick<Check, 'kind' | 'place' | 'other'>;
 
 /** What the words of a check ask for: what the sheet means at its place, and what the rig as meant shows there. */
-function checkFacts(sheet: RigSheet, meant: Rig, check: PlacedCheck): Facts {
+function checkFacts(sheet: RigSheet, meant: Rig, check: PlacedCheck): TemplateFacts {
 	const unit = meant.gear.units.get(check.place);
 	return {
 		...sheetFacts(sheet, check.place),
@@ -95,7 +95,7 @@ function checkFacts(sheet: RigSheet, meant: Rig, check: PlacedCheck): Facts {
 	};
 }
 
-function unitFacts(meant: Rig, unit: Unit): Facts {
+function unitFacts(meant: Rig, unit: Unit): TemplateFacts {
 	const { cells, whole } = meant.look(unit.placed.id).light;
 	const isEven = cells.every(({ words }) => words === whole.words);
 	const talker = meant.gear.receptions.get(unit.placed.id)?.talker ?? null;
@@ -110,7 +110,7 @@ function unitFacts(meant: Rig, unit: Unit): Facts {
 }
 
 /** Where on the panel a setting stands, and what is read there when it is as meant. */
-function panelFacts(profile: Profile, settings: Settings, key: SettingKey): Facts {
+function panelFacts(profile: Profile, settings: Settings, key: SettingKey): TemplateFacts {
 	const { panel } = profile;
 	if (panel.kind === 'dip') return {};
 	const found = itemFor(panel, key);

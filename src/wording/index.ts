@@ -2,7 +2,7 @@
  * The rig in words: its reason trail, its text twin, its log. Pure functions from what the rig says of itself to sentences;
  * the words come from `content/en/reasons` and `content/en/rig`, the facts from the rig, and nothing is decided here but grammar.
  * A drill's words stand beside them: its task, its conditions, what was found instead, the next step.
- * The finder's words stand beside them: faults, mends and complaints worded from a sheet, checks from a sheet and its rig.
+ * The finder's words stand beside them: faults, repairs and complaints worded from a sheet, checks from a sheet and its rig.
  * An error's words are picked by its code and filled from its facts.
  * So do the papers': what a question asks, its options, what is right, the working and why.
  */
@@ -13,7 +13,7 @@ export { describeDisplay, describePanel } from './display.ts';
 export { conditionText, drillTask, findingText, harmText } from './drills.ts';
 export { errorText } from './error.ts';
 export { eventText } from './event.ts';
-export { faultCause, faultName, faultNameKey, faultTape, mendConfirm, mendText, mendTitle } from './fault.ts';
+export { faultCause, faultName, faultNameKey, faultTape, repairConfirm, repairText, repairTitle } from './fault.ts';
 export { fill } from './fill.ts';
 export { checkDoes, checkTitle, complaintText, outcomeText, type PlacedCheck, spotOf } from './finder.ts';
 export { hintText } from './hint.ts';

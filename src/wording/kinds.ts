@@ -14,7 +14,7 @@ import {
 	wires,
 } from '#words/rig/index.ts';
 import { formatLevel, LAST_SLOT, startCodeOf } from '../../shared/dmx/index.ts';
-import type { Key, Profile, SettingKey, SettingValue } from '../../shared/profile/index.ts';
+import type { PanelKey, Profile, SettingKey, SettingValue } from '../../shared/profile/index.ts';
 import { fill } from './fill.ts';
 import { modeName } from './names.ts';
 
@@ -81,7 +81,7 @@ export const plainKinds = {
 	curve: (id: keyof typeof curves) => curves[id],
 	bends: (id: keyof typeof curveBends) => curveBends[id],
 	does: (id: keyof typeof programmeKinds) => programmeKinds[id],
-	key: (key: Key) => keyNames[key],
+	key: (key: PanelKey) => keyNames[key],
 	startCode: (code: number) => startCodeWords(code),
 };
 

@@ -4,7 +4,7 @@ import { type Port, type SheetCable, splitPort } from '../../shared/sheet/index.
 import { fill } from './fill.ts';
 
 /** What names are read from: an open rig, or a sheet that no rig has been opened from. */
-export interface Named {
+export interface NameSource {
 	readonly gear: {
 		readonly units: ReadonlyMap<string, { readonly placed: { readonly name: string }; readonly profile: Profile }>;
 		readonly desk: { readonly name: string } | null;
@@ -14,12 +14,12 @@ export interface Named {
 }
 
 /** What the crew calls a fixture: its name on the sheet; its id where the sheet has no such fixture. */
-export function fixtureName(rig: Named, fixtureId: string): string {
+export function fixtureName(rig: NameSource, fixtureId: string): string {
 	return rig.gear.units.get(fixtureId)?.placed.name ?? fixtureId;
 }
 
 /** What the crew calls a device. */
-export function deviceName(rig: Named, device: string): string {
+export function deviceName(rig: NameSource, device: string): string {
 	if (device === 'desk') return rig.gear.desk?.name ?? deskName;
 	return rig.gear.boxes.find(({ id }) => id === device)?.name ?? fixtureName(rig, device);
 }
@@ -30,7 +30,7 @@ export function modeName(profile: Profile, modeId: string): string {
 }
 
 /** A socket by the names people use: 'wash 1, data in', 'desk, output A'. */
-export function portText(port: Port, rig: Named): string {
+export function portText(port: Port, rig: NameSource): string {
 	const { device, socket } = splitPort(port);
 	const known =
 		socket === 'in' || socket === 'out' ? sockets[socket] : fill(sockets.output, { id: socket.toUpperCase() });
@@ -44,7 +44,7 @@ export function cableName(cableId: string): string {
 }
 
 /** A cable by its name and where it runs: 'cable 3 (from desk, output A to wash 1, data in)'. */
-export function cableText(rig: Named, cableId: string): string {
+export function cableText(rig: NameSource, cableId: string): string {
 	const name = cableName(cableId);
 	const cable = cableOf(rig, cableId);
 	if (!cable) return name;
@@ -52,4 +52,5 @@ export function cableText(rig: Named, cableId: string): string {
 	return fill(cableWords.ends, { name, from: at(cable.from), to: at(cable.to) });
 }
 
-const cableOf = (rig: Named, id: string): SheetCable | undefined => rig.gear.cables.find((cable) => cable.id === id);
+const cableOf = (rig: NameSource, id: string): SheetCable | undefined =>
+	rig.gear.cables.find((cable) => cable.id === id);

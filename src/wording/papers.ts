@@ -2,25 +2,35 @@ import { locale } from '#words/locale/index.ts';
 import { answers, flagWords, labels, mistakes, type QuestionSays, questions, units } from '#words/papers/index.ts';
 import type { Says } from '#words/rig/index.ts';
 import { hexOf } from '../../shared/dmx/index.ts';
-import type { Answer, Item, ItemMark, Key, KindId, Misfit, MistakeId, Option, Say } from '../../shared/paper/index.ts';
+import type {
+	Answer,
+	AnswerKey,
+	Item,
+	ItemMark,
+	KindId,
+	Misfit,
+	MistakeId,
+	Option,
+	Say,
+} from '../../shared/paper/index.ts';
 import { errorText } from './error.ts';
-import { type Facts, fill, type Kinds, sentence } from './fill.ts';
+import { type FactWords, fill, sentence, type TemplateFacts } from './fill.ts';
 import { listed, plainKinds } from './kinds.ts';
 import { rigChartLines, rigPaperKinds, rigQuestions } from './rigPapers.ts';
 
 const all: Readonly<Record<string, QuestionSays>> = { ...questions, ...rigQuestions };
 
 /** Kinds that papers word facts as, beside the rig's. */
-const kinds: Kinds = {
+const kinds: FactWords = {
 	...plainKinds,
 	...rigPaperKinds,
 	hex: (n: number) => (n > 255 ? n.toString(16).toUpperCase() : hexOf(n)),
 	sum: (numbers: readonly number[]) => numbers.join(answers.plus),
 	/** Stretches of values as a flat list: from, to, and so on. */
-	stretches: (flat: Flat) =>
+	stretches: (flat: FlatTable) =>
 		listed(inRows(flat, 2).map(([from, to]) => (from === to ? String(from) : fill(answers.upTo, { from, to })))),
 	/** Who shares what as a flat list: one, another, from, to, and so on. */
-	sharings: (flat: Flat) =>
+	sharings: (flat: FlatTable) =>
 		inRows(flat, 4)
 			.map(([first, second, from, to]) => fill(answers.shares, { first, second, from, to, single: from === to }))
 			.join(' '),
@@ -29,9 +39,9 @@ const kinds: Kinds = {
 };
 
 /** A table as a plain fact holds it. */
-type Flat = (string | number)[];
+type FlatTable = (string | number)[];
 
-const inRows = (flat: Flat, width: number): Flat[] =>
+const inRows = (flat: FlatTable, width: number): FlatTable[] =>
 	Array.from({ length: Math.floor(flat.length / width) }, (_, i) => flat.slice(i * width, (i + 1) * width));
 
 /** A list in full, however long. */
@@ -112,7 +122,7 @@ export function answerText(item: Item, answer: Answer | undefined): string {
 
 /** What is right, in words. */
 export function keyText(item: Item): string {
-	const { key }: { key: Key } = item;
+	const { key }: { key: AnswerKey } = item;
 	if (key.form !== 'number') return answerText(item, asAnswer(key));
 	return key.within
 		.map(({ from, to }) =>
@@ -121,7 +131,7 @@ export function keyText(item: Item): string {
 		.join(answers.or);
 }
 
-function asAnswer(key: Exclude<Key, { form: 'number' }>): Answer {
+function asAnswer(key: Exclude<AnswerKey, { form: 'number' }>): Answer {
 	switch (key.form) {
 		case 'one':
 			return { form: 'one', chose: key.right };
@@ -177,8 +187,8 @@ function numbered(item: Item, n: number): string {
 }
 
 /** A chart in lines, from the facts that hold one: flat lists, so that they are plain. */
-function chartLines(facts: Facts): string[] {
-	const rows = (fact: string, width: number): Flat[] => {
+function chartLines(facts: TemplateFacts): string[] {
+	const rows = (fact: string, width: number): FlatTable[] => {
 		const flat = facts[fact];
 		return Array.isArray(flat) ? inRows(flat, width) : [];
 	};

@@ -6,7 +6,7 @@ import { hasDataIn } from '../../sim/fixture/index.ts';
 import { LINE_LIMITS } from '../../sim/line/index.ts';
 import { type Reason, type ReasonId, type Rig, readsFrom, type Sight, type Unit } from '../../sim/rig/index.ts';
 import { coloursText } from './describe.ts';
-import { type Facts, fill, sentence } from './fill.ts';
+import { fill, sentence, type TemplateFacts } from './fill.ts';
 import { listed, plainKinds, profileKinds } from './kinds.ts';
 import { modeName } from './names.ts';
 import { rigKinds } from './rigKinds.ts';
@@ -39,7 +39,7 @@ const MOST: Readonly<Record<string, number>> = {
 };
 
 /** A reason's own facts, and those that can be worked out beside them from the same rig. */
-export function reasonFacts(rig: Rig, unit: Unit, reason: Reason): Facts {
+export function reasonFacts(rig: Rig, unit: Unit, reason: Reason): TemplateFacts {
 	const reception = rig.gear.receptions.get(unit.placed.id);
 	const { facts } = reason;
 	const damaged = hasDataIn(unit.state) && reception?.quality === 'marginal' ? Math.round(reception.rate * 100) : null;
@@ -59,7 +59,7 @@ export function reasonFacts(rig: Rig, unit: Unit, reason: Reason): Facts {
 }
 
 /** Cells that do not show the same are told by themselves: together they make a colour that nobody sees. */
-function seenFacts({ light }: Sight): Facts {
+function seenFacts({ light }: Sight): TemplateFacts {
 	return { seen: coloursText(light) };
 }
 
@@ -69,7 +69,7 @@ function spanOf(first: unknown, last: unknown): number[] {
 }
 
 /** What the mode's chart says of the slots a reason names. */
-function slotFacts(unit: Unit, { slot, slots, values, value }: Reason['facts']): Facts {
+function slotFacts(unit: Unit, { slot, slots, values, value }: Reason['facts']): TemplateFacts {
 	const chart = modeOf(unit.profile, unit.state.context.settings.mode).slots;
 	const from = readsFrom(unit);
 	const slotAt = (number: unknown): Slot | undefined => chart.find((each) => each.at === Number(number) - from + 1);

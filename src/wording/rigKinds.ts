@@ -2,13 +2,13 @@ import { feeds, remoteButtons } from '#words/rig/index.ts';
 import type { Port } from '../../shared/sheet/index.ts';
 import { fill } from './fill.ts';
 import { listed, plainKinds } from './kinds.ts';
-import { cableName, cableText, deviceName, fixtureName, type Named, portText } from './names.ts';
+import { cableName, cableText, deviceName, fixtureName, type NameSource, portText } from './names.ts';
 
 /** Most cables told with where they run; more go by their names alone. */
 const TOLD_IN_FULL = 2;
 
 /** Kinds whose ids are a rig's: fixtures, sockets, cables. Those that need nothing but the value are among them. */
-export function rigKinds(rig: Named) {
+export function rigKinds(rig: NameSource) {
 	return {
 		...plainKinds,
 		name: (id: string) => fixtureName(rig, id),
@@ -28,7 +28,7 @@ export function rigKinds(rig: Named) {
 }
 
 /** A button of the remote. Colours and programmes go by the name that some fixture of the rig has for them. */
-function buttonText(rig: Named, button: string): string {
+function buttonText(rig: NameSource, button: string): string {
 	const [kind = '', id] = button.split(':');
 	const words = (remoteButtons as Readonly<Record<string, string>>)[kind] ?? button;
 	if (id === undefined) return words;

@@ -2,9 +2,9 @@ import { type CautionId, cautions } from '#words/cautions/index.ts';
 import { locale } from '#words/locale/index.ts';
 import { answers, rigParts } from '#words/papers/index.ts';
 import { sockets } from '#words/rig/index.ts';
-import type { Key, SettingKey } from '../../shared/profile/index.ts';
+import type { PanelKey, SettingKey } from '../../shared/profile/index.ts';
 import { colourText } from './colour.ts';
-import { type Facts, fill, type Kinds } from './fill.ts';
+import { type FactWords, fill, type TemplateFacts } from './fill.ts';
 import { plainKinds, settingTitle } from './kinds.ts';
 import { cableName } from './names.ts';
 import { outputName } from './sheetNames.ts';
@@ -12,9 +12,9 @@ import { outputName } from './sheetNames.ts';
 export { rigQuestions } from '#words/papers/index.ts';
 
 /** A table as a plain fact holds it. */
-type Flat = readonly (string | number)[];
+type FlatTable = readonly (string | number)[];
 
-const rows = (flat: unknown, width: number): Flat[] =>
+const rows = (flat: unknown, width: number): FlatTable[] =>
 	Array.isArray(flat)
 		? Array.from({ length: Math.floor(flat.length / width) }, (_, i) => flat.slice(i * width, (i + 1) * width))
 		: [];
@@ -22,14 +22,14 @@ const rows = (flat: unknown, width: number): Flat[] =>
 const same = (text: string): string => text;
 
 /** A list in full, however long. */
-const every = (things: Flat): string => locale.list(things.map(String));
+const every = (things: FlatTable): string => locale.list(things.map(String));
 
-const inTurn = (things: Flat): string => things.join(`${answers.semicolon} `);
+const inTurn = (things: FlatTable): string => things.join(`${answers.semicolon} `);
 
-const partKinds: Kinds = { ...plainKinds, every, inTurn };
+const partKinds: FactWords = { ...plainKinds, every, inTurn };
 
 /** Slots of the desk with their levels; neighbours at one level are told together. */
-function frameText(flat: Flat): string {
+function frameText(flat: FlatTable): string {
 	const runs: { from: number; to: number; level: number }[] = [];
 	for (const [slot, level] of rows(flat, 2) as [number, number][]) {
 		const run = runs.at(-1);
@@ -39,10 +39,10 @@ function frameText(flat: Flat): string {
 	return every(runs.map((run) => fill(rigParts.frame, { ...run, single: run.from === run.to })));
 }
 
-const pressText = ([key, times]: Flat): string => fill(rigParts.press, { key: key as Key, times }, partKinds);
+const pressText = ([key, times]: FlatTable): string => fill(rigParts.press, { key: key as PanelKey, times }, partKinds);
 
 /** A display’s one line, or two. */
-function linesText([first = '', second = '']: Flat): string {
+function linesText([first = '', second = '']: FlatTable): string {
 	return second === '' ? fill(rigParts.quoted, { line: first }) : fill(rigParts.below, { first, second });
 }
 
@@ -56,7 +56,7 @@ function socketText(text: string): string {
 }
 
 /** How the facts of these questions are worded. They hold names already: whatever goes by one stands as it is. */
-export const rigPaperKinds: Kinds = {
+export const rigPaperKinds: FactWords = {
 	name: same,
 	mode: same,
 	held: same,
@@ -70,17 +70,17 @@ export const rigPaperKinds: Kinds = {
 	colour: colourText,
 	settingTitle: (key: SettingKey) => settingTitle(key),
 	frame: frameText,
-	reading: (flat: Flat) =>
+	reading: (flat: FlatTable) =>
 		every(rows(flat, 3).map(([name, level, band]) => fill(rigParts.reading, { name, level, band }))),
-	presses: (flat: Flat) => rows(flat, 2).map(pressText).join(rigParts.afterThat),
+	presses: (flat: FlatTable) => rows(flat, 2).map(pressText).join(rigParts.afterThat),
 	lines: linesText,
-	steps: (flat: Flat) =>
+	steps: (flat: FlatTable) =>
 		every(
 			rows(flat, 4).map(([key = '', times = 0, ...lines]) =>
 				fill(rigParts.step, { press: pressText([key, times]), lines: linesText(lines) }),
 			),
 		),
-	fields: (flat: Flat) =>
+	fields: (flat: FlatTable) =>
 		every(rows(flat, 3).map(([title, switches, at]) => fieldText(String(title), String(switches), at))),
 	cautions: (ids: readonly CautionId[]) => inTurn(ids.map((id) => cautions[id].title)),
 };
@@ -89,9 +89,9 @@ const fieldText = (title: string, switches: string, at: unknown): string =>
 	fill(rigParts.field, { title, at, switches: switches.split(' ') }, partKinds);
 
 /** The lines of a chart that only these questions print. */
-export function rigChartLines(facts: Facts): string[] {
-	const { top, menu, inside, item, options } = facts as { [key: string]: string | Flat | null | undefined };
-	const list = (things: unknown): things is Flat => Array.isArray(things) && things.length > 0;
+export function rigChartLines(facts: TemplateFacts): string[] {
+	const { top, menu, inside, item, options } = facts as { [key: string]: string | FlatTable | null | undefined };
+	const list = (things: unknown): things is FlatTable => Array.isArray(things) && things.length > 0;
 	const within = (title: unknown, things: unknown): string[] =>
 		list(things) ? [fill(rigParts.insideLine, { title, things }, partKinds)] : [];
 	return [

@@ -9,20 +9,20 @@ import {
 } from '../../shared/profile/index.ts';
 import { profileFor, type RigSheet, type SheetFixture, splitPort } from '../../shared/sheet/index.ts';
 import { ALL_DOWN, inputFrom } from '../../sim/fixture/index.ts';
-import { type Facts, fill } from './fill.ts';
+import { fill, type TemplateFacts } from './fill.ts';
 import { plainKinds } from './kinds.ts';
 import { cableName } from './names.ts';
 import { outputName } from './sheetNames.ts';
 
 /** A strip of the desk: a slot of a patched fixture's chart, and the level the sheet has there. */
-export interface Strip {
+export interface SheetFader {
 	readonly name: string;
 	readonly kind: Slot['drives']['kind'];
 	readonly level: number;
 }
 
-/** All that a sheet means at one place, as the words of faults, mends and checks ask for it. Each kind of place has facts of its own. */
-export function sheetFacts(sheet: RigSheet, place: string): Facts {
+/** All that a sheet means at one place, as the words of faults, repairs and checks ask for it. Each kind of place has facts of its own. */
+export function sheetFacts(sheet: RigSheet, place: string): TemplateFacts {
 	const fixture = sheet.fixtures.find(({ id }) => id === place);
 	const cable = sheet.cables.find(({ id }) => id === place);
 	return {
@@ -42,13 +42,13 @@ export function settingsOf(profile: Profile, fixture: SheetFixture): Settings {
 }
 
 /** Settings as facts: `meantAddress`, `isMode`. */
-export function settingFacts(prefix: 'meant' | 'is', settings: Settings): Facts {
+export function settingFacts(prefix: 'meant' | 'is', settings: Settings): TemplateFacts {
 	return Object.fromEntries(
 		SETTING_KEYS.map((key) => [`${prefix}${key.charAt(0).toUpperCase()}${key.slice(1)}`, settings[key]]),
 	);
 }
 
-function fixtureFacts(sheet: RigSheet, fixture: SheetFixture): Facts {
+function fixtureFacts(sheet: RigSheet, fixture: SheetFixture): TemplateFacts {
 	const profile = profileFor(sheet, fixture.profile);
 	const settings = settingsOf(profile, fixture);
 	const switches = fixture.switches ?? ALL_DOWN;
@@ -78,34 +78,34 @@ const cableAt = (sheet: RigSheet, port: string): string | null =>
 	sheet.cables.find(({ from, to }) => from === port || to === port)?.id ?? null;
 
 /** What the desk means for a fixture: its patch, and its strips by kind. Null or empty where it has none. */
-function deskFacts(sheet: RigSheet, fixture: string): Facts {
+function deskFacts(sheet: RigSheet, fixture: string): TemplateFacts {
 	const patch = sheet.desk?.patch.find((each) => each.fixture === fixture);
-	const strips = stripsFor(sheet, fixture);
-	const of = (...kinds: Strip['kind'][]) => strips.filter(({ kind }) => kinds.includes(kind));
+	const faders = fadersFor(sheet, fixture);
+	const of = (...kinds: SheetFader['kind'][]) => faders.filter(({ kind }) => kinds.includes(kind));
 	return {
 		patchUniverse: patch?.universe ?? null,
 		patchAddress: patch?.address ?? null,
 		patchMode: patch?.mode ?? null,
-		intensity: of('intensity').map(stripText),
-		functions: of('bands', 'speed').map(stripText),
+		intensity: of('intensity').map(faderText),
+		functions: of('bands', 'speed').map(faderText),
 		...raised('colours', 'otherColours', of('emitter')),
-		...raised('raised', 'others', strips),
+		...raised('raised', 'others', faders),
 	};
 }
 
 /** The strips that stand up, and a word for the rest where there is any. */
-function raised(name: string, rest: string, strips: readonly Strip[]): Facts {
-	const up = strips.filter(({ level }) => level > 0);
+function raised(name: string, rest: string, faders: readonly SheetFader[]): TemplateFacts {
+	const up = faders.filter(({ level }) => level > 0);
 	return {
-		[name]: up.length > 0 ? up.map(stripText) : null,
-		[rest]: fill(checkParts.others, { some: up.length < strips.length }),
+		[name]: up.length > 0 ? up.map(faderText) : null,
+		[rest]: fill(checkParts.others, { some: up.length < faders.length }),
 	};
 }
 
-const stripText = ({ name, level }: Strip): string => fill(checkParts.strip, { name, level }, plainKinds);
+const faderText = ({ name, level }: SheetFader): string => fill(checkParts.strip, { name, level }, plainKinds);
 
 /** A patched fixture's strips with the levels of the sheet, those past the end of the universe left out; none where it has no patch. */
-function stripsFor(sheet: RigSheet, fixture: string): Strip[] {
+function fadersFor(sheet: RigSheet, fixture: string): SheetFader[] {
 	const patch = sheet.desk?.patch.find((each) => each.fixture === fixture);
 	const placed = sheet.fixtures.find(({ id }) => id === fixture);
 	if (!sheet.desk || !patch || !placed) return [];

@@ -2,15 +2,15 @@ import { places } from '#words/checks/index.ts';
 import { sockets } from '#words/rig/index.ts';
 import { type Profile, SETTING_KEYS, type SettingValue } from '../../shared/profile/index.ts';
 import { boxesOf, profileFor, type RigSheet } from '../../shared/sheet/index.ts';
-import { fill, type Kinds } from './fill.ts';
+import { type FactWords, fill } from './fill.ts';
 import { profileKinds, settingValueText } from './kinds.ts';
-import { cableName, cableText, deviceName, type Named, portText } from './names.ts';
+import { cableName, cableText, deviceName, type NameSource, portText } from './names.ts';
 import { rigKinds } from './rigKinds.ts';
 
-const known = new WeakMap<RigSheet, Named>();
+const known = new WeakMap<RigSheet, NameSource>();
 
 /** A sheet as names are read from it. Made once a sheet. */
-function namedBy(sheet: RigSheet): Named {
+function namedBy(sheet: RigSheet): NameSource {
 	let named = known.get(sheet);
 	if (!named) {
 		const units = sheet.fixtures.map(
@@ -23,7 +23,7 @@ function namedBy(sheet: RigSheet): Named {
 	return named;
 }
 
-/** Any place of a fault, mend or check by the name people use, told in full: 'wash 1', 'cable 3 (from … to …)', 'desk, output A', 'the remote'. */
+/** Any place of a fault, repair or check by the name people use, told in full: 'wash 1', 'cable 3 (from … to …)', 'desk, output A', 'the remote'. */
 export function placeText(sheet: RigSheet, place: string): string {
 	const named = namedBy(sheet);
 	if (place.includes(':')) return portText(place, named);
@@ -52,7 +52,7 @@ export function placeName(sheet: RigSheet, place: string): string {
 export const outputName = (id: string): string => fill(sockets.output, { id: id.toUpperCase() });
 
 /** Kinds for words about a sheet; those of a profile's own ids where the place is a fixture. */
-export function sheetKinds(sheet: RigSheet, place: string): Kinds {
+export function sheetKinds(sheet: RigSheet, place: string): FactWords {
 	const named = namedBy(sheet);
 	const profile = named.gear.units.get(place)?.profile;
 	return {
@@ -65,7 +65,7 @@ export function sheetKinds(sheet: RigSheet, place: string): Kinds {
 }
 
 /** A kind for each setting, so that a value is worded as that setting's. */
-function settingKinds(profile: Profile): Kinds {
+function settingKinds(profile: Profile): FactWords {
 	return Object.fromEntries(
 		SETTING_KEYS.map((key) => [key, (value: SettingValue) => settingValueText(profile, key, value)]),
 	);

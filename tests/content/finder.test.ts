@@ -2,11 +2,11 @@ import { describe, expect, it } from 'vitest';
 import { checkParts, checks, mendTried, SPOTS } from '#words/checks/index.ts';
 import { complaints } from '#words/complaints/index.ts';
 import { faults, unknown } from '#words/faults/index.ts';
-import { mends } from '#words/repairs/index.ts';
-import { FAULTS, MEND_IDS } from '../../sim/fault/index.ts';
+import { repairs } from '#words/repairs/index.ts';
+import { FAULTS, REPAIR_IDS } from '../../sim/fault/index.ts';
 import { CHECK_KINDS, COMPLAINT_KINDS } from '../../sim/finder/index.ts';
 
-const all = { faults, unknown, mends, checks, mendTried, checkParts, complaints };
+const all = { faults, unknown, repairs, checks, mendTried, checkParts, complaints };
 
 /** Every text of a dictionary, wherever it sits, with where that is. */
 function texts(words: unknown, path = ''): [string, string][] {
@@ -18,8 +18,8 @@ function texts(words: unknown, path = ''): [string, string][] {
 describe('the words of the finder', () => {
 	it.each([
 		['faults', faults, FAULTS.map(({ id }) => id)],
-		['mends', mends, MEND_IDS],
-		['checks, with those that try a mend', { ...checks, ...prefixed('mend-', mends) }, CHECK_KINDS],
+		['repairs', repairs, REPAIR_IDS],
+		['checks, with those that try a mend', { ...checks, ...prefixed('mend-', repairs) }, CHECK_KINDS],
 		['complaints', complaints, COMPLAINT_KINDS],
 	])('%s: one for each id, and for nothing else', (_, words, ids) => {
 		expect(Object.keys(words).sort()).toEqual([...ids].sort());
@@ -59,7 +59,7 @@ describe('the words of the finder', () => {
 	});
 
 	it('put every picture to use', () => {
-		const used = new Set([...Object.values(checks), ...Object.values(mends)].map(({ spot }) => spot));
+		const used = new Set([...Object.values(checks), ...Object.values(repairs)].map(({ spot }) => spot));
 		expect([...used].sort()).toEqual([...SPOTS].sort());
 	});
 });

@@ -5,8 +5,8 @@ import {
 	makeSeconds,
 	type Outcome,
 	rankChecks,
-	type Search,
-	suspectsByMend,
+	suspectsByRepair,
+	type TableSearch,
 	updateWeights,
 } from '../../sim/sequence/index.ts';
 
@@ -104,14 +104,14 @@ describe('three multipliers and two adders', () => {
 	it('are best probed at X: entropies expected after X, Y, Z are .0383, 1.0635, 1.0670', () => {
 		const seen = { F: 10, G: 12 };
 		const expected = (['X', 'Y', 'Z'] as const).map((point) => {
-			const search: Search = {
+			const search: TableSearch = {
 				table: predictions(point, seen, among),
 				weights: left,
-				mends: Int32Array.from(among.keys()),
+				repairs: Int32Array.from(among.keys()),
 				seconds: makeSeconds([1]),
 				settled: 1,
 			};
-			const ranked = rankChecks(search, suspectsByMend(search), Int32Array.of(0));
+			const ranked = rankChecks(search, suspectsByRepair(search), Int32Array.of(0));
 			return entropyOf(left) - (ranked[0]?.gain ?? 0);
 		});
 		expect(expected.map((each) => each.toFixed(4))).toEqual(['0.0383', '1.0635', '1.0670']);

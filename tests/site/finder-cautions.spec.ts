@@ -28,7 +28,7 @@ const card = '[data-check]:has(.caution)';
 /** Said of a card before its cautions have come. */
 const waiting = '[data-check][data-cautioned="true"]';
 
-/** Walks on until a card with a caution comes, or the first mend. */
+/** Walks on until a card with a caution comes, or the first repair. */
 async function toCaution(tab: Page, scene: Hidden): Promise<void> {
 	await tab.goto('/finder/');
 	await begin(tab, scene);

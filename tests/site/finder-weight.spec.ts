@@ -11,7 +11,7 @@ const bar = 113;
 const page = 26;
 /** The whole of a page beside it: what the plain code costs, a tree 107 kB, with 10 for the machine library as it is published, and a twentieth. */
 const beside = 123;
-/** The words of all cautions, with the first check or mend that has any. */
+/** The words of all cautions, with the first check or repair that has any. */
 const cautions = 2.3;
 /** What reads sheets, links and kept walks. */
 const reading = 11;

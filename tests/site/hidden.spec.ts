@@ -1,6 +1,6 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
-import { mendsOf } from '../src/features/hidden-faults/answer.ts';
+import { repairsOf } from '../src/features/hidden-faults/answer.ts';
 import { looks } from './looks.ts';
 
 test.use({ serviceWorkers: 'block', viewport: { width: 390, height: 844 } });
@@ -44,7 +44,7 @@ test('a look, a reload, the right mend: cleared, scored and judged', async ({ pa
 	await tab.locator('.hidden-fitting summary').click();
 	await expect(tab.locator('.hidden-fitting li').first()).toBeVisible();
 	expect(await tab.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
-	for (const mend of mendsOf(drill)) await act(tab, mend);
+	for (const mend of repairsOf(drill)) await act(tab, mend);
 	const review = tab.locator('.hidden-review[data-cleared="true"]');
 	await expect(review).toBeVisible();
 	await expect(review).toBeFocused();

@@ -1,11 +1,11 @@
 import { request as ask, createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { expect, type Page, test } from '@playwright/test';
-import { type Served, serve } from '../../src/site/server/index.ts';
+import { type SiteServer, serve } from '../../src/site/server/index.ts';
 import { built } from './pages.ts';
 import { keptOf, untilKept } from './versions.ts';
 
-let site: Served;
+let site: SiteServer;
 test.beforeEach(async () => {
 	site = await serve(built, 0, 'quick');
 });

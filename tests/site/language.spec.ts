@@ -6,7 +6,7 @@ import { keyNames } from '#words/rig/index.ts';
 import { type PaperRecipeInput, readRecipe, setPaper } from '../../shared/paper/index.ts';
 import { makeDrill, shortestWay } from '../../sim/drill/index.ts';
 import { paperFragment } from '../../src/features/papers/exchange/link.ts';
-import { type Served, serve } from '../../src/site/server/index.ts';
+import { type SiteServer, serve } from '../../src/site/server/index.ts';
 import { saidHere, strays } from '../language/bare.ts';
 import { bracketed } from '../language/brackets.ts';
 import { buildMadeUp, madeUpSite } from '../language/build.ts';
@@ -21,7 +21,7 @@ test.use({ serviceWorkers: 'block', viewport: { width: 1280, height: 900 } });
 // one build for all of them
 test.describe.configure({ mode: 'default' });
 
-let site: Served;
+let site: SiteServer;
 test.beforeAll(async () => {
 	test.setTimeout(300_000);
 	const took = await buildMadeUp();

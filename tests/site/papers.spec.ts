@@ -456,7 +456,7 @@ test('the trainer’s page comes light, and what sets and reads with the first p
 	await tab.getByLabel('Paste links or the text of results').fill('nothing');
 	await button(tab, 'Take them in').click();
 	await expect(tab.locator('.gather-refused')).toBeVisible();
-	// what was refused stays, to be mended
+	// what was refused stays, to be repaired
 	await expect(tab.getByLabel('Paste links or the text of results')).toHaveValue('nothing');
 	// while it is read again, what was refused before does not stand under it
 	const seen = await tab.evaluateHandle(() => {

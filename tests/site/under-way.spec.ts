@@ -1,5 +1,5 @@
 import { expect, type Page, test } from '@playwright/test';
-import { type Served, serve } from '../../src/site/server/index.ts';
+import { type SiteServer, serve } from '../../src/site/server/index.ts';
 import { drop, makeVersion, untilKept, versionsOf } from './versions.ts';
 
 const DRILL = '/drills/do/#kind=address-keys&seed=7';
@@ -34,7 +34,7 @@ test.describe('with a new version', () => {
 	test.describe.configure({ mode: 'default' });
 	let one: string;
 	let two: string;
-	let site: Served;
+	let site: SiteServer;
 
 	test.beforeAll(async () => {
 		[one, two] = await Promise.all([makeVersion('one'), makeVersion('two')]);

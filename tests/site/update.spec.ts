@@ -2,7 +2,7 @@ import { cpSync } from 'node:fs';
 import path from 'node:path';
 import { expect, type Page, test } from '@playwright/test';
 import { siteFiles } from '../../src/site/offline/index.ts';
-import { type Served, serve } from '../../src/site/server/index.ts';
+import { type SiteServer, serve } from '../../src/site/server/index.ts';
 import { pages } from './pages.ts';
 import { drop, keptOf, makeVersion, untilKept, versionsOf } from './versions.ts';
 
@@ -11,7 +11,7 @@ test.describe.configure({ mode: 'default' });
 
 let one: string;
 let two: string;
-let site: Served;
+let site: SiteServer;
 
 test.beforeAll(async () => {
 	[one, two] = await Promise.all([makeVersion('one'), makeVersion('two')]);

@@ -1,7 +1,7 @@
 import { loadavg } from 'node:os';
 import { expect, test } from 'vitest';
 import { type RigSheet, readSheet } from '../../shared/sheet/index.ts';
-import { type Bench, finderOn, openBench, openPart } from '../../sim/finder/index.ts';
+import { finderOn, openOutcomes, openPart, type RigOutcomes } from '../../sim/finder/index.ts';
 
 /** Bars on a desk, lit: one line of up to 32, a line carrying no more, and a second from there on. */
 function lineOf(count: number): RigSheet {
@@ -54,7 +54,7 @@ function timed<T>(act: () => T): { readonly ms: number; readonly got: T } {
 }
 
 /** Walks through a table, answers picked by turns; milliseconds from each answer to the check that comes of it. Pairs of faults come in where one alone explains too little. */
-function walked(bench: Bench): { readonly next: number[]; readonly widening: number[] } {
+function walked(bench: RigOutcomes): { readonly next: number[]; readonly widening: number[] } {
 	const next: number[] = [];
 	const widening: number[] = [];
 	for (let walk = 0; next.length < 100 && walk < 20; walk++) {
@@ -85,12 +85,12 @@ test('from a complaint to the first check, to the whole table, and from answer t
 		const sheet = lineOf(count);
 		const complaint = { kind: 'no-answer', fixture: middle(count) } as const;
 		const runs = Array.from({ length: count > 24 ? 1 : 2 }, () => ({
-			first: timed(() => finderOn(openPart(sheet, complaint) ?? openBench(sheet, complaint)).next()).ms,
-			table: timed(() => openBench(sheet, complaint)),
+			first: timed(() => finderOn(openPart(sheet, complaint) ?? openOutcomes(sheet, complaint)).next()).ms,
+			table: timed(() => openOutcomes(sheet, complaint)),
 		}));
 		const first = Math.min(...runs.map((run) => run.first));
 		const table = Math.min(...runs.map((run) => run.table.ms));
-		const bench = runs[0]?.table.got ?? openBench(sheet, complaint);
+		const bench = runs[0]?.table.got ?? openOutcomes(sheet, complaint);
 		const { next, widening } = walked(bench);
 		rows.push({
 			fixtures: count,

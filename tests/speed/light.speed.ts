@@ -2,7 +2,14 @@ import { describe, expect, it } from 'vitest';
 import { refreshRate } from '../../shared/dmx/index.ts';
 import { BUNDLED, type Mode, modeOf, type Profile } from '../../shared/profile/index.ts';
 import { makeRandom } from '../../shared/random/index.ts';
-import { type Ask, askLevels, type CompiledMode, compileMode, makeAsk, outputOf } from '../../sim/light/index.ts';
+import {
+	askLevels,
+	type CompiledMode,
+	compileMode,
+	makeAsk,
+	outputOf,
+	type SlotRequest,
+} from '../../sim/light/index.ts';
 
 /** The bar: this many times the line's own top rate, on one core. */
 const TIMES_THE_LINE = 200;
@@ -16,7 +23,7 @@ interface Placed {
 	readonly profile: Profile;
 	readonly chart: CompiledMode;
 	readonly start: number;
-	readonly ask: Ask;
+	readonly ask: SlotRequest;
 	readonly request: Parameters<typeof outputOf>[0];
 	readonly levels: Float32Array;
 	readonly outputs: Float32Array;

@@ -22,7 +22,7 @@ function spread(times: number[]) {
 
 it('the next check, on the walk of one suspect after another', () => {
 	const rows: Record<string, unknown>[] = [];
-	for (const [suspects, checks, mends] of [
+	for (const [suspects, checks, repairs] of [
 		[30, 60, true],
 		[120, 90, true],
 		[300, 150, false],
@@ -34,7 +34,7 @@ it('the next check, on the walk of one suspect after another', () => {
 			const ways = { exact: 0, played: 0, ranked: 0 };
 			for (let seed = 0; times.length < 100; seed++) {
 				const bare = rigLikeProblem(seed % 5, suspects, checks);
-				const problem = mends ? withMendAndSee(bare, () => 30) : bare;
+				const problem = repairs ? withMendAndSee(bare, () => 30) : bare;
 				const start = searchOf(problem, 0.95, error);
 				const errors = error === 0 ? new Float64Array(problem.costs.length) : start.errors;
 				const truth = makeRandom(seed).int(0, suspects - 1);
@@ -69,7 +69,7 @@ it('the next check, on the walk of one suspect after another', () => {
 				suspects,
 				checks,
 				error,
-				mends,
+				repairs,
 				...spread(times.slice(0, 100)),
 				'first ms': spread(firsts)['median ms'],
 				...ways,

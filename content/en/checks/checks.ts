@@ -1,5 +1,5 @@
 import type { Says } from '../rig/index.ts';
-import type { Spot } from './spots.ts';
+import type { CheckSpot } from './spots.ts';
 
 /** Words for one kind of check. */
 export interface CheckWords {
@@ -10,7 +10,7 @@ export interface CheckWords {
 	/** What would be seen, for a large button, by outcome. No full stop. */
 	readonly outcomes: Readonly<Record<string, Says>>;
 	/** Where to look or to put a hand. */
-	readonly spot: Spot;
+	readonly spot: CheckSpot;
 }
 
 const DATA = { steady: 'Steady', flickering: 'Flickering', blinking: 'Blinking slowly', out: 'Out' } as const;

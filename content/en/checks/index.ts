@@ -5,4 +5,4 @@
  */
 export { type CheckWords, checks, mendTried } from './checks.ts';
 export { checkParts, places } from './parts.ts';
-export { SPOTS, type Spot } from './spots.ts';
+export { type CheckSpot, SPOTS } from './spots.ts';

@@ -20,4 +20,4 @@ export const SPOTS = [
 	'hall',
 	'wall',
 ] as const;
-export type Spot = (typeof SPOTS)[number];
+export type CheckSpot = (typeof SPOTS)[number];

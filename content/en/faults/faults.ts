@@ -19,7 +19,7 @@ const labels: Says = [
 	{ says: 'Own: {meantProgramme as programme}' },
 ];
 const strip = 'At the desk its strip “{strip}” stands at {level as level}, in the band “{band}”.';
-const stripTape = (which: string): Says => [
+const faderTape = (which: string): Says => [
 	{ when: { restFrom: null }, says: `${which} strip: keep it at rest` },
 	{ says: `${which} strip: {restFrom} to {restTo}` },
 ];
@@ -377,17 +377,17 @@ export const faults: Readonly<Record<string, FaultWords>> = {
 	'function-left-up': {
 		name: 'Function strip left up',
 		cause: `${strip} That starts a programme of the fixture’s own.`,
-		tape: stripTape('Function'),
+		tape: faderTape('Function'),
 	},
 	'strobe-left-up': {
 		name: 'Strobe strip left up',
 		cause: `${strip} That makes it flash.`,
-		tape: stripTape('Strobe'),
+		tape: faderTape('Strobe'),
 	},
 	'shutter-closed': {
 		name: 'Shutter closed at the desk',
 		cause: `${strip} That shuts the light off.`,
-		tape: stripTape('Shutter'),
+		tape: faderTape('Shutter'),
 	},
 
 	// ---- the fixture itself, and its light on the way out

@@ -13,7 +13,7 @@ export const courseWords = {
 } as const;
 
 /** A list of lessons for somebody. */
-interface Way {
+interface LessonPath {
 	/** Permanent. */
 	readonly id: string;
 	readonly who: string;
@@ -27,7 +27,7 @@ interface Way {
 }
 
 /** Ways in for the three who come here. */
-export const ways: readonly Way[] = [
+export const ways: readonly LessonPath[] = [
 	{
 		id: 'new-hand',
 		who: 'You are new to this',

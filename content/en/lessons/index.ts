@@ -7,6 +7,6 @@ export { type Case, cases, caseWords } from './cases.ts';
 export { courseWords, ways } from './course.ts';
 export { figureWords } from './figures.ts';
 export { PART_IDS, type PartId, parts } from './parts.ts';
-export { type Plan, plans, planWords } from './plans.ts';
+export { plans, planWords, type TeachingPlan } from './plans.ts';
 export { calcWords } from './reckon.ts';
 export { lessonWords } from './words.ts';

@@ -15,7 +15,7 @@ export const planWords = {
 } as const;
 
 /** A plan to teach by. */
-export interface Plan {
+export interface TeachingPlan {
 	/** Permanent. */
 	readonly id: string;
 	readonly title: string;
@@ -27,7 +27,7 @@ export interface Plan {
 	readonly rows: readonly (string | { readonly pause: number })[];
 }
 
-export const plans: readonly Plan[] = [
+export const plans: readonly TeachingPlan[] = [
 	{
 		id: 'hour',
 		title: 'One hour',

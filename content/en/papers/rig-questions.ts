@@ -2,13 +2,13 @@ import { cautions } from '../cautions/index.ts';
 import { checks } from '../checks/index.ts';
 import { complaints } from '../complaints/index.ts';
 import { drills } from '../drills/index.ts';
-import { mends } from '../repairs/index.ts';
-import type { Says, Wording } from '../rig/index.ts';
+import { repairs } from '../repairs/index.ts';
+import type { Says, WordingCase } from '../rig/index.ts';
 import type { QuestionSays } from './says.ts';
 
 /** Wordings of a template, each for these facts alone, with something before and behind. */
-function during(when: NonNullable<Wording['when']>, says: Says, before = '', behind = ''): Wording[] {
-	const all: readonly Wording[] = typeof says === 'string' ? [{ says }] : says;
+function during(when: NonNullable<WordingCase['when']>, says: Says, before = '', behind = ''): WordingCase[] {
+	const all: readonly WordingCase[] = typeof says === 'string' ? [{ says }] : says;
 	return all.map((each) => ({ when: { ...when, ...each.when }, says: `${before}${each.says}${behind}` }));
 }
 
@@ -39,7 +39,7 @@ const titles = {
 			typeof title === 'string' ? title.replace('{setting}', '{key as settingTitle}') : title,
 		]),
 	),
-	...Object.fromEntries(Object.entries(mends).map(([id, { title }]) => [`check-mend-${id}`, title])),
+	...Object.fromEntries(Object.entries(repairs).map(([id, { title }]) => [`check-mend-${id}`, title])),
 };
 
 /** The kinds that are read from a rig, by id. */

@@ -1,5 +1,5 @@
 /**
- * The mends in words, by the catalogue's ids: what to do, how to confirm that it is done, and where the hands go. Nothing here asks
+ * The repairs in words, by the catalogue's ids: what to do, how to confirm that it is done, and where the hands go. Nothing here asks
  * anyone to open a fixture: what is wrong inside goes to a competent repairer. Cautions go by ids that the catalogue gives.
  */
-export { type MendWords, mends } from './mends.ts';
+export { type RepairWords, repairs } from './repairs.ts';

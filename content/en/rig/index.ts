@@ -27,6 +27,6 @@ export {
 	startCodes,
 	wires,
 } from './parts.ts';
-export type { Says, Wording } from './says.ts';
+export type { Says, WordingCase } from './says.ts';
 export { settingTitles, settingValues } from './settings.ts';
 export { changes, displays, fixtureLine, howBright, lamps, light, warnings } from './sight.ts';

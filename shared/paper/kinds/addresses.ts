@@ -2,13 +2,13 @@ import { howManyFit, LAST_SLOT, lastSlot, nthAddress, slotsPast } from '../../dm
 import { footprintOf, type Mode } from '../../profile/index.ts';
 import { benchWith } from '../bench.ts';
 import { entriesOf, type ModeAt, modesWhere, otherModes, slotNamesOf } from '../chart.ts';
-import { numberOf, oneOf, say, type Wrong } from '../draft.ts';
-import { KIND_TOPICS, LEVELS, type Level } from '../ids.ts';
+import { numberOf, oneOf, say, type WrongAnswer } from '../draft.ts';
+import { KIND_TOPICS, LEVELS, type PaperLevel } from '../ids.ts';
 import { modesThatRow, startFor } from '../places.ts';
-import type { Chance, Ground, Kind, Say } from '../types.ts';
+import type { Chance, QuestionGround, QuestionKind, Say } from '../types.ts';
 
 /** How many slots: easy: one fixture, counted off its chart; middle: several of them; hard: and as many of another mode besides. */
-export const footprintKind: Kind = {
+export const footprintKind: QuestionKind = {
 	id: 'footprint',
 	topic: KIND_TOPICS.footprint,
 	forms: ['number'],
@@ -24,7 +24,7 @@ export const footprintKind: Kind = {
 		const moreEach = second ? footprintOf(second.mode) : 0;
 		const right = count * each + more * moreEach;
 		const entries = (from: Mode): number => entriesOf(from).length;
-		const wrongs: Wrong<number>[] = [
+		const wrongs: WrongAnswer<number>[] = [
 			['fine-ignored', count * entries(mode) + more * (second ? entries(second.mode) : 0)],
 			...otherModes(profile, mode).map(
 				(from) => ['other-modes-chart', count * footprintOf(from) + more * moreEach] as const,
@@ -69,7 +69,7 @@ function other(all: readonly ModeAt[], mode: Mode, pick: (rest: readonly ModeAt[
 }
 
 /** The last slot a fixture takes. Easy: from a round address; middle: from any; hard: the last of a row back to back. */
-export const lastSlotKind: Kind = {
+export const lastSlotKind: QuestionKind = {
 	id: 'last-slot',
 	topic: KIND_TOPICS['last-slot'],
 	forms: ['number'],
@@ -112,7 +112,7 @@ export const lastSlotKind: Kind = {
 };
 
 /** The start address of the nth fixture of a row. Easy: third or fourth from 1; middle: up to the eighth; hard: farther, from any. */
-export const nthAddressKind: Kind = {
+export const nthAddressKind: QuestionKind = {
 	id: 'nth-address',
 	topic: KIND_TOPICS['nth-address'],
 	forms: ['number'],
@@ -154,11 +154,11 @@ export const nthAddressKind: Kind = {
 };
 
 /** Modes that can run past the end: of one slot none does. */
-const modesOf = ({ profiles }: Ground) =>
+const modesOf = ({ profiles }: QuestionGround) =>
 	profiles.flatMap((profile) => profile.modes.flatMap((mode) => (footprintOf(mode) > 1 ? [{ profile, mode }] : [])));
 
 /** The last slot, past 512 or not: far from it for easy, anywhere about for middle, on the edge for hard. */
-function lastFor(chance: Chance, level: Level): number {
+function lastFor(chance: Chance, level: PaperLevel): number {
 	if (level === 'easy') return chance.pick([-1, 1]) * chance.int(3, 8) + LAST_SLOT;
 	return LAST_SLOT + (level === 'middle' ? chance.int(-4, 5) : chance.int(-1, 1));
 }
@@ -168,7 +168,7 @@ const comesTo = (last: number): Say =>
 	last > LAST_SLOT ? say('runs-past', { past: last - LAST_SLOT }) : say('runs-fits', { last });
 
 /** Does a fixture run past the end of its universe, and by how much? */
-export const runsPastKind: Kind = {
+export const runsPastKind: QuestionKind = {
 	id: 'runs-past',
 	topic: KIND_TOPICS['runs-past'],
 	forms: ['one'],
@@ -180,7 +180,7 @@ export const runsPastKind: Kind = {
 		const start = Math.max(1, Math.min(LAST_SLOT, lastFor(chance, level) - footprint + 1));
 		const last = lastSlot(start, footprint);
 		const past = slotsPast(start, footprint);
-		const wrongs: Wrong<Say>[] =
+		const wrongs: WrongAnswer<Say>[] =
 			past > 0
 				? [
 						['wrapped-past-512', say('runs-on', { past, next: 2 })],
@@ -190,7 +190,7 @@ export const runsPastKind: Kind = {
 				: [
 						['off-by-one-high', comesTo(last + 1)],
 						['footprint-added-twice', comesTo(last + footprint)],
-						...chance.shuffle<Wrong<Say>>([
+						...chance.shuffle<WrongAnswer<Say>>([
 							['off-by-one-low', comesTo(last - 1)],
 							['footprint-not-added', comesTo(start)],
 						]),

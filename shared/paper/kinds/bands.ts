@@ -2,18 +2,18 @@ import { hexOf, levelOfPercent, levelsShownAs, middleOf, percentOf, TOP_LEVEL } 
 import type { Band } from '../../profile/index.ts';
 import { benchWith } from '../bench.ts';
 import { type BandSlot, bandSlots, chartOf, endsOf, namedOnce, startsOf, twinsOf } from '../chart.ts';
-import { draft, fresh, lettered, numberOf, say, type Wrong } from '../draft.ts';
-import { KIND_TOPICS, LEVELS, type Level } from '../ids.ts';
+import { draft, fresh, lettered, numberOf, say, type WrongAnswer } from '../draft.ts';
+import { KIND_TOPICS, LEVELS, type PaperLevel } from '../ids.ts';
 import { asTens } from '../levels.ts';
-import type { Answer, Chance, Ground, Kind, Say } from '../types.ts';
+import type { Answer, Chance, QuestionGround, QuestionKind, Say } from '../types.ts';
 
-const placesOf = (ground: Ground) => bandSlots(ground).filter(({ bands }) => namedOnce(bands).length > 0);
+const placesOf = (ground: QuestionGround) => bandSlots(ground).filter(({ bands }) => namedOnce(bands).length > 0);
 
 /**
  * The lowest or highest value of a band. Easy: read off the chart; middle: from a chart that gives the other ends only; hard: from
  * such a chart in hexadecimal.
  */
-export const bandEdge: Kind = {
+export const bandEdge: QuestionKind = {
 	id: 'band-edge',
 	topic: KIND_TOPICS['band-edge'],
 	forms: ['number'],
@@ -37,14 +37,14 @@ export const bandEdge: Kind = {
 		const twin = twinsOf(here, all)
 			.modes.flatMap((each) => namedOnce(each.bands))
 			.find((each) => each.name === name);
-		const wrongs: Wrong<number>[] = [
+		const wrongs: WrongAnswer<number>[] = [
 			['other-edge', edge === 'lowest' ? band.to : band.from],
 			...(given === null ? [] : [[edge === 'lowest' ? 'off-by-one-low' : 'off-by-one-high', given] as const]),
 			...(hex && given !== null
 				? [['hex-read-as-decimal', asTens(given) + (edge === 'lowest' ? 1 : -1)] as const]
 				: []),
 			...(twin ? [['other-modes-chart', of(twin)] as const] : []),
-			...[bands[i + 1], bands[i - 1]].flatMap((each): Wrong<number>[] => (each ? [['next-band', of(each)]] : [])),
+			...[bands[i + 1], bands[i - 1]].flatMap((each): WrongAnswer<number>[] => (each ? [['next-band', of(each)]] : [])),
 			['bands-from-the-wrong-end', TOP_LEVEL - right],
 			['off-by-one-low', right - 1],
 			['off-by-one-high', right + 1],
@@ -77,7 +77,7 @@ export const bandEdge: Kind = {
 const EASY_WIDTH = 40;
 
 /** Bands of that level, or all that have a name of their own where there is none. */
-function bandsFor({ bands }: BandSlot, level: Level): Band[] {
+function bandsFor({ bands }: BandSlot, level: PaperLevel): Band[] {
 	const named = namedOnce(bands);
 	const narrow = named.filter(({ from, to }) => to - from < EASY_WIDTH);
 	const wide = named.filter(({ from, to }) => to - from >= EASY_WIDTH || (to - from) % 2 === 1);
@@ -86,7 +86,7 @@ function bandsFor({ bands }: BandSlot, level: Level): Band[] {
 }
 
 /** The middle value of a band: of two middles either is right. Easy: a narrow band; middle: any; hard: from last values alone. */
-export const bandMiddle: Kind = {
+export const bandMiddle: QuestionKind = {
 	id: 'band-middle',
 	topic: KIND_TOPICS['band-middle'],
 	forms: ['number'],
@@ -104,12 +104,14 @@ export const bandMiddle: Kind = {
 		const twin = twinsOf(here, all)
 			.modes.flatMap((each) => namedOnce(each.bands))
 			.find((each) => each.name === name);
-		const wrongs: Wrong<number>[] = [
+		const wrongs: WrongAnswer<number>[] = [
 			['other-edge', from],
 			['other-edge', to],
 			...(from > 0 ? [['part-of-a-band', Math.floor((to - from) / 2)] as const] : []),
 			...(twin ? [['other-modes-chart', middleOf(twin)] as const] : []),
-			...[bands[i + 1], bands[i - 1]].flatMap((each): Wrong<number>[] => (each ? [['next-band', middleOf(each)]] : [])),
+			...[bands[i + 1], bands[i - 1]].flatMap((each): WrongAnswer<number>[] =>
+				each ? [['next-band', middleOf(each)]] : [],
+			),
 			...(upper <= 100 ? [['percent-for-value', levelOfPercent(lower)] as const] : []),
 		];
 		return numberOf(
@@ -144,62 +146,63 @@ const MOST = 4;
 const LEAST = 3;
 
 const namedOf = ({ bands }: BandSlot): Band[] => namedOnce(bands);
-const ordersIn = (ground: Ground): BandSlot[] => bandSlots(ground).filter((here) => namedOf(here).length >= LEAST);
+const ordersIn = (ground: QuestionGround): BandSlot[] =>
+	bandSlots(ground).filter((here) => namedOf(here).length >= LEAST);
 
 /** How the last value of a band is written. */
-type Written = 'value' | 'percent' | 'hex';
-interface Row {
+type BandNotation = 'value' | 'percent' | 'hex';
+interface BandRow {
 	readonly band: Band;
-	readonly how: Written;
+	readonly how: BandNotation;
 }
 
 /** Every value that what is written may stand for. */
-const standsFor = ({ band, how }: Row): number[] =>
+const standsFor = ({ band, how }: BandRow): number[] =>
 	how === 'percent'
 		? [...levelsShownAs(percentOf(band.to)), ...levelsShownAs(percentOf(band.to), 'truncate')]
 		: [band.to];
 
 /** Whether the order is the same whatever the percents among them stand for. */
-const isClear = (rows: readonly Row[]): boolean =>
+const isClear = (rows: readonly BandRow[]): boolean =>
 	rows.every((row, i) => {
 		const next = rows[i + 1];
 		return !next || Math.max(...standsFor(row)) < Math.min(...standsFor(next));
 	});
 
-const WRITTEN: Readonly<Record<Level, readonly Written[]>> = {
+const WRITTEN: Readonly<Record<PaperLevel, readonly BandNotation[]>> = {
 	easy: ['value'],
 	middle: ['value', 'percent'],
 	hard: ['value', 'percent', 'hex'],
 };
 
 /** The bands, rising, written by turns one way or another; in one way alone where percents would leave the order open. */
-function rowsFor(bands: readonly Band[], chance: Chance, level: Level): Row[] {
+function rowsFor(bands: readonly Band[], chance: Chance, level: PaperLevel): BandRow[] {
 	const ways = WRITTEN[level];
 	const turns = chance.shuffle(ways.map((_, turn) => turn));
 	const drawn = turns.map((turn) =>
-		bands.map((band, i): Row => ({ band, how: ways[(i + turn) % ways.length] as Written })),
+		bands.map((band, i): BandRow => ({ band, how: ways[(i + turn) % ways.length] as BandNotation })),
 	);
 	return drawn.find(isClear) ?? bands.map((band) => ({ band, how: level === 'hard' ? 'hex' : 'value' }));
 }
 
-const rowSay = ({ band, how }: Row): Say => {
+const rowSay = ({ band, how }: BandRow): Say => {
 	const end = how === 'percent' ? percentOf(band.to) : how === 'hex' ? hexOf(band.to) : band.to;
 	return say(`ends-${how}`, { name: band.name, end });
 };
 
 /** The farthest from plain values that rows are written. */
-const writtenAs = (rows: readonly Row[]): Written =>
+const writtenAs = (rows: readonly BandRow[]): BandNotation =>
 	(['hex', 'percent'] as const).find((way) => rows.some(({ how }) => how === way)) ?? 'value';
 
 /** What a row seems to be to who overlooks how it is written. */
-const atFace = ({ band, how }: Row): number =>
+const atFace = ({ band, how }: BandRow): number =>
 	how === 'percent' ? percentOf(band.to) : how === 'hex' ? asTens(band.to) : band.to;
 
 /**
  * Functions in the order in which a strip, pushed up from 0, comes to them. Easy: their last values; middle: some in percent; hard:
  * some in hexadecimal besides.
  */
-export const bandsInOrder: Kind = {
+export const bandsInOrder: QuestionKind = {
 	id: 'bands-in-order',
 	topic: KIND_TOPICS['bands-in-order'],
 	forms: ['order'],
@@ -215,10 +218,10 @@ export const bandsInOrder: Kind = {
 			level,
 		);
 		const { options, idOf } = lettered(chance, rows, rowSay);
-		const order = (sorted: readonly Row[]): string[] => sorted.map(idOf);
+		const order = (sorted: readonly BandRow[]): string[] => sorted.map(idOf);
 		const right = order(rows);
-		const read = (how: Written): Row[] => [...rows].sort((a, b) => faceOf(a, how) - faceOf(b, how));
-		const wrongs: Wrong<string[]>[] = [
+		const read = (how: BandNotation): BandRow[] => [...rows].sort((a, b) => faceOf(a, how) - faceOf(b, how));
+		const wrongs: WrongAnswer<string[]>[] = [
 			['bands-from-the-wrong-end', [...right].reverse()],
 			['percent-for-value', order(read('percent'))],
 			['hex-read-as-decimal', order(read('hex'))],
@@ -253,4 +256,4 @@ export const bandsInOrder: Kind = {
 };
 
 /** A row by its real last value, or at its face where it is written so. */
-const faceOf = (row: Row, how: Written): number => (row.how === how ? atFace(row) : row.band.to);
+const faceOf = (row: BandRow, how: BandNotation): number => (row.how === how ? atFace(row) : row.band.to);

@@ -4,9 +4,9 @@ import { profileFor } from '../../sheet/index.ts';
 import { benchWith } from '../bench.ts';
 import {
 	entriesOf,
+	type FootprintSlot,
 	isInPairs,
 	modesWhere,
-	type Numbered,
 	numbersOf,
 	otherModes,
 	readsAlike,
@@ -14,24 +14,25 @@ import {
 	slotNamesOf,
 	slotSay,
 } from '../chart.ts';
-import { draft, fresh, inTurn, lettered, numberOf, oneOf, say, type Wrong } from '../draft.ts';
-import { KIND_TOPICS, LEVELS, type Level, type MistakeId } from '../ids.ts';
+import { draft, fresh, inTurn, lettered, numberOf, oneOf, say, type WrongAnswer } from '../draft.ts';
+import { KIND_TOPICS, LEVELS, type MistakeId, type PaperLevel } from '../ids.ts';
 import { startFor } from '../places.ts';
-import type { Answer, Chance, Ground, Kind, Say } from '../types.ts';
+import type { Answer, Chance, QuestionGround, QuestionKind, Say } from '../types.ts';
 
 /** How many names of slots a mode needs, all told apart: a right one and two wrong. */
 const LEAST_NAMES = 3;
 
-const different = (numbers: readonly Numbered[]): number =>
+const different = (numbers: readonly FootprintSlot[]): number =>
 	numbers.filter((each, i) => numbers.findIndex((other) => readsAlike(each, other)) === i).length;
 
-const placesOf = (ground: Ground) => modesWhere(ground, ({ mode }) => different(numbersOf(mode)) >= LEAST_NAMES);
+const placesOf = (ground: QuestionGround) =>
+	modesWhere(ground, ({ mode }) => different(numbersOf(mode)) >= LEAST_NAMES);
 
 /**
  * What does this slot of the desk do? Easy: the fixture starts at 1; middle: elsewhere; hard: with a chart that names the slots in
  * order and leaves the counting, pairs and all.
  */
-export const slotDoes: Kind = {
+export const slotDoes: QuestionKind = {
 	id: 'slot-does',
 	topic: KIND_TOPICS['slot-does'],
 	forms: ['one'],
@@ -46,7 +47,7 @@ export const slotDoes: Kind = {
 		const start = level === 'easy' ? 1 : startFor(chance, 'hard', footprintOf(mode));
 		const right = chance.pick(numbers);
 		const slot = slotOf(start, right.n);
-		const at = (mistake: MistakeId, found: Numbered | undefined): Wrong<Say>[] =>
+		const at = (mistake: MistakeId, found: FootprintSlot | undefined): WrongAnswer<Say>[] =>
 			found ? [[mistake, slotSay(found)]] : [];
 		const near = [...numbers].sort((a, b) => Math.abs(a.n - right.n) - Math.abs(b.n - right.n));
 		const others = otherModes(profile, mode).flatMap((each) => at('other-modes-chart', numbersOf(each)[right.n - 1]));
@@ -86,17 +87,17 @@ export const slotDoes: Kind = {
 const ROWS = 3;
 
 /** Runs of a chart in which no two slots read alike. */
-const runsOf = (numbers: readonly Numbered[]): Numbered[][] =>
+const runsOf = (numbers: readonly FootprintSlot[]): FootprintSlot[][] =>
 	numbers
 		.map((_, i) => numbers.slice(i, i + ROWS + 1))
 		.filter((run) => run.length > ROWS && run.every((a) => run.every((b) => a === b || !readsAlike(a, b))));
 
-const places = (ground: Ground) => modesWhere(ground, ({ mode }) => runsOf(numbersOf(mode)).length > 0);
+const places = (ground: QuestionGround) => modesWhere(ground, ({ mode }) => runsOf(numbersOf(mode)).length > 0);
 
 type Match = Extract<Answer, { form: 'match' }>;
 
 /** Which slot of the desk does what? Easy: counted from 1; middle: from a start address; hard: a run with a pair in it, if any. */
-export const matchSlots: Kind = {
+export const matchSlots: QuestionKind = {
 	id: 'match-slots',
 	topic: KIND_TOPICS['match-slots'],
 	forms: ['match'],
@@ -116,7 +117,7 @@ export const matchSlots: Kind = {
 		const right = lettered(chance, run, slotSay);
 		const pairs = (shift: number): Record<string, string> =>
 			Object.fromEntries(
-				asked.map((each) => [left.idOf(each), right.idOf(run[run.indexOf(each) + shift] as Numbered)]),
+				asked.map((each) => [left.idOf(each), right.idOf(run[run.indexOf(each) + shift] as FootprintSlot)]),
 			);
 		const key = pairs(0);
 		const mistakes: { mistake: 'off-by-one-low' | 'off-by-one-high'; answer: Match }[] = [
@@ -139,13 +140,13 @@ export const matchSlots: Kind = {
 };
 
 /** Slots of a mode that no other reads like. */
-const told = (mode: Mode): Numbered[] => {
+const told = (mode: Mode): FootprintSlot[] => {
 	const numbers = numbersOf(mode);
 	return numbers.filter((each) => numbers.every((other) => other === each || !readsAlike(each, other)));
 };
 
 /** A fixture in a mode at an address; `crew` is what the crew calls it, where a rig sheet does. */
-interface At {
+interface FixtureAtAddress {
 	readonly profile: Profile;
 	readonly mode: Mode;
 	readonly start: number;
@@ -153,10 +154,10 @@ interface At {
 	readonly universe: number;
 }
 
-const modesOf = (ground: Ground) => modesWhere(ground, ({ mode }) => told(mode).length > 0);
+const modesOf = (ground: QuestionGround) => modesWhere(ground, ({ mode }) => told(mode).length > 0);
 
 /** The rig's fixtures that the paper is about, as its desk has them, for the easy and middling ones. */
-function patched({ sheet, profiles }: Ground): At[] {
+function patched({ sheet, profiles }: QuestionGround): FixtureAtAddress[] {
 	if (!sheet?.desk) return [];
 	return sheet.desk.patch.flatMap(({ fixture, universe, address, mode }) => {
 		const placed = sheet.fixtures.find(({ id }) => id === fixture);
@@ -167,7 +168,7 @@ function patched({ sheet, profiles }: Ground): At[] {
 	});
 }
 
-function pickAt(ground: Ground, chance: Chance, level: Level): At {
+function pickAt(ground: QuestionGround, chance: Chance, level: PaperLevel): FixtureAtAddress {
 	const rig =
 		level === 'hard'
 			? []
@@ -183,7 +184,7 @@ function pickAt(ground: Ground, chance: Chance, level: Level): At {
  * Which slot of the desk is this slot of a fixture? Easy: from a round address; middle: from any; hard: the chart names the slots in
  * order and leaves the counting, pairs and all. Where there is a rig, easy and middling ones are about its own fixtures.
  */
-export const deskSlot: Kind = {
+export const deskSlot: QuestionKind = {
 	id: 'desk-slot',
 	topic: KIND_TOPICS['desk-slot'],
 	forms: ['number'],

@@ -2,10 +2,10 @@ import { hexOf, levelOfPercent, levelsShownAs, percentOf, TOP_LEVEL } from '../.
 import { numberOf } from '../draft.ts';
 import { KIND_TOPICS, LEVELS } from '../ids.ts';
 import { asTens, hexValue, lamp, nibbles, roundPercent, roundValue } from '../levels.ts';
-import type { Kind } from '../types.ts';
+import type { QuestionKind } from '../types.ts';
 
 /** What percent is this value? Both ways of rounding are right. Easy: fifths and halves; middle: tenths; hard: any. */
-export const percentOfValue: Kind = {
+export const percentOfValue: QuestionKind = {
 	id: 'percent-of-value',
 	topic: KIND_TOPICS['percent-of-value'],
 	forms: ['number'],
@@ -38,7 +38,7 @@ export const percentOfValue: Kind = {
 const swapped = (n: number): number => (n < 10 || n > 99 ? n : (n % 10) * 10 + Math.floor(n / 10));
 
 /** Which value is this percent? Every value that a desk shows as it is right. Easy: fifths and halves; middle: by fives; hard: any. */
-export const valueOfPercent: Kind = {
+export const valueOfPercent: QuestionKind = {
 	id: 'value-of-percent',
 	topic: KIND_TOPICS['value-of-percent'],
 	forms: ['number'],
@@ -79,7 +79,7 @@ export const valueOfPercent: Kind = {
 };
 
 /** A value in hexadecimal, typed. Easy: one digit counts; middle: no letters; hard: with a letter. */
-export const hexOfValue: Kind = {
+export const hexOfValue: QuestionKind = {
 	id: 'hex-of-value',
 	topic: KIND_TOPICS['hex-of-value'],
 	forms: ['number'],
@@ -116,7 +116,7 @@ export const hexOfValue: Kind = {
 const digit = (nibble: number): string => hexOf(nibble).slice(1);
 
 /** A hexadecimal level as a value. Easy: one digit counts; middle: no letters; hard: with a letter. */
-export const valueOfHex: Kind = {
+export const valueOfHex: QuestionKind = {
 	id: 'value-of-hex',
 	topic: KIND_TOPICS['value-of-hex'],
 	forms: ['number'],

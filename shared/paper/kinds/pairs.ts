@@ -3,15 +3,15 @@ import type { Slot } from '../../profile/index.ts';
 import type { RigSheet } from '../../sheet/index.ts';
 import { benchWith } from '../bench.ts';
 import type { ModeAt } from '../chart.ts';
-import { numberOf, oneOf, say, type Wrong } from '../draft.ts';
-import { KIND_TOPICS, LEVELS, type Level } from '../ids.ts';
-import type { Chance, Ground, Kind, Say } from '../types.ts';
+import { numberOf, oneOf, say, type WrongAnswer } from '../draft.ts';
+import { KIND_TOPICS, LEVELS, type PaperLevel } from '../ids.ts';
+import type { Chance, QuestionGround, QuestionKind, Say } from '../types.ts';
 
 const pair = ({ coarse, fine }: CoarseFine): Say => say('pair', { coarse, fine });
 const isLevel = (n: number): boolean => n >= 0 && n <= TOP_LEVEL;
 
 /** A 16-bit value as coarse and fine. Easy: both below ten; middle: below a hundred; hard: any. */
-export const coarseFine: Kind = {
+export const coarseFine: QuestionKind = {
 	id: 'coarse-fine',
 	topic: KIND_TOPICS['coarse-fine'],
 	forms: ['one'],
@@ -22,7 +22,7 @@ export const coarseFine: Kind = {
 		const word = wordFor(chance, level);
 		const { coarse, fine } = splitWord(word);
 		const by255 = { coarse: Math.floor(word / TOP_LEVEL), fine: word % TOP_LEVEL };
-		const wrongs: Wrong<Say>[] = [
+		const wrongs: WrongAnswer<Say>[] = [
 			['coarse-and-fine-swapped', pair({ coarse: fine, fine: coarse })],
 			...(isLevel(by255.coarse) && joinWord(by255.coarse, by255.fine) !== word
 				? [['out-of-256', pair(by255)] as const]
@@ -52,7 +52,7 @@ export const coarseFine: Kind = {
 };
 
 /** Coarse and fine as one 16-bit value. Easy: both below ten; middle: below a hundred; hard: any. */
-export const valueOfPair: Kind = {
+export const valueOfPair: QuestionKind = {
 	id: 'value-of-pair',
 	topic: KIND_TOPICS['value-of-pair'],
 	forms: ['number'],
@@ -94,7 +94,7 @@ export interface PairAt extends ModeAt {
 }
 
 /** Every slot of two halves. */
-const pairsOf = ({ profiles }: Ground): PairAt[] =>
+const pairsOf = ({ profiles }: QuestionGround): PairAt[] =>
 	profiles.flatMap((profile) =>
 		profile.modes.flatMap((mode) =>
 			mode.slots.flatMap((slot) => (slot.fine === undefined ? [] : [{ profile, mode, slot }])),
@@ -102,10 +102,10 @@ const pairsOf = ({ profiles }: Ground): PairAt[] =>
 	);
 
 /** Highest coarse and fine of each level. */
-const HALVES: Readonly<Record<Level, number>> = { easy: 9, middle: 99, hard: 255 };
+const HALVES: Readonly<Record<PaperLevel, number>> = { easy: 9, middle: 99, hard: 255 };
 
 /** A 16-bit value whose halves differ and are never 0, so that no mistake about them comes out right. */
-function wordFor(chance: Chance, level: Level): number {
+function wordFor(chance: Chance, level: PaperLevel): number {
 	const coarse = chance.int(1, HALVES[level]);
 	const fine = chance.int(1, HALVES[level] - 1);
 	return joinWord(coarse, fine < coarse ? fine : fine + 1);

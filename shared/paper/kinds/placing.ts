@@ -2,23 +2,23 @@ import { howManyFit, LAST_SLOT, nextFreeAddress, overlaps } from '../../dmx/inde
 import { footprintOf } from '../../profile/index.ts';
 import type { ModeAt } from '../chart.ts';
 import { numberOf, say, severalOf } from '../draft.ts';
-import { KIND_TOPICS, LEVELS, type Level } from '../ids.ts';
-import { modesThatRow, type Placed, placedOf, placedPart, rigPlaces, shortModes } from '../places.ts';
-import type { Chance, Ground, Kind } from '../types.ts';
+import { KIND_TOPICS, LEVELS, type PaperLevel } from '../ids.ts';
+import { modesThatRow, type PlacedFixture, placedOf, placedPart, rigPlaces, shortModes } from '../places.ts';
+import type { Chance, QuestionGround, QuestionKind } from '../types.ts';
 
 /** What stands already, and how many slots the new one takes. */
-interface Patch {
-	readonly taken: readonly Placed[];
+interface TakenSlots {
+	readonly taken: readonly PlacedFixture[];
 	readonly universe: number;
 }
 
 /** Fixtures back to back from 1; where a gap is wanted, one somewhere between them, wider or narrower than the new one. */
-function patchFor(ground: Ground, chance: Chance, level: Level, footprint: number): Patch {
+function patchFor(ground: QuestionGround, chance: Chance, level: PaperLevel, footprint: number): TakenSlots {
 	const rig = level === 'middle' ? rigPlaces(ground) : null;
 	if (rig) return rig;
 	const count = level === 'easy' ? chance.int(1, 2) : chance.int(3, 4);
 	const gapAt = level === 'hard' ? chance.int(1, count - 1) : -1;
-	const taken: Placed[] = [];
+	const taken: PlacedFixture[] = [];
 	let next = level === 'easy' ? 1 : chance.int(1, footprint);
 	for (let i = 0; i < count; i++) {
 		const { profile, mode } = chance.pick(shortModes(ground));
@@ -34,7 +34,7 @@ function patchFor(ground: Ground, chance: Chance, level: Level, footprint: numbe
  * The lowest address at which one more fits. Easy: behind one or two that stand from 1; middle: behind more, or on the rig; hard:
  * with a gap that it may or may not fit.
  */
-export const nextFree: Kind = {
+export const nextFree: QuestionKind = {
 	id: 'next-free',
 	topic: KIND_TOPICS['next-free'],
 	forms: ['number'],
@@ -44,7 +44,7 @@ export const nextFree: Kind = {
 		const { profile, mode } = chance.pick(modesThatRow(ground));
 		const footprint = footprintOf(mode);
 		const drawn = patchFor(ground, chance, level, footprint);
-		const fallback: Patch = { taken: [placedOf(profile, mode, 0, 1)], universe: 1 };
+		const fallback: TakenSlots = { taken: [placedOf(profile, mode, 0, 1)], universe: 1 };
 		const { taken, universe } =
 			nextFreeAddress(drawn.taken, footprint, { universe: drawn.universe }) === null ? fallback : drawn;
 		const right = nextFreeAddress(taken, footprint, { universe }) as number;
@@ -84,13 +84,13 @@ export const nextFree: Kind = {
 };
 
 /** How many fixtures are listed. */
-const COUNTS: Readonly<Record<Level, number>> = { easy: 3, middle: 4, hard: 5 };
+const COUNTS: Readonly<Record<PaperLevel, number>> = { easy: 3, middle: 4, hard: 5 };
 
 /**
  * Which of these share a slot with another? Easy: one pair overlaps by much; middle: a pair may touch; hard: an overlap of one slot,
  * a touch, and one at the same address in another universe.
  */
-export const overlapsKind: Kind = {
+export const overlapsKind: QuestionKind = {
 	id: 'overlaps',
 	topic: KIND_TOPICS.overlaps,
 	forms: ['several'],
@@ -125,25 +125,26 @@ export const overlapsKind: Kind = {
 	},
 };
 
-const pairsOf = (placed: readonly Placed[]) => overlaps(placed.map((each) => ({ ...each, id: each.name })));
+const pairsOf = (placed: readonly PlacedFixture[]) => overlaps(placed.map((each) => ({ ...each, id: each.name })));
 
 /** Names of those that share a slot with another. */
-const sharing = (placed: readonly Placed[]): Set<string> =>
+const sharing = (placed: readonly PlacedFixture[]): Set<string> =>
 	new Set(pairsOf(placed).flatMap(({ first, second }) => [first, second]));
 
-const among = (placed: readonly Placed[], names: ReadonlySet<string>): Placed[] =>
+const among = (placed: readonly PlacedFixture[], names: ReadonlySet<string>): PlacedFixture[] =>
 	placed.filter(({ name }) => names.has(name));
 
-const grown = (each: Placed, by: number): Placed => ({
+const grown = (each: PlacedFixture, by: number): PlacedFixture => ({
 	...each,
 	footprint: Math.max(0, Math.min(LAST_SLOT, each.footprint + by)),
 });
-const widened = (placed: readonly Placed[], by: number): Placed[] => placed.map((each) => grown(each, by));
+const widened = (placed: readonly PlacedFixture[], by: number): PlacedFixture[] =>
+	placed.map((each) => grown(each, by));
 
 /** Fixtures in a row, each from where the one before ends, by so much back or forth; the first two always share a slot. */
-function placesFor(ground: Ground, chance: Chance, level: Level): Placed[] {
+function placesFor(ground: QuestionGround, chance: Chance, level: PaperLevel): PlacedFixture[] {
 	const names = chance.shuffle(Array.from({ length: COUNTS[level] }, (_, i) => i));
-	const placed: Placed[] = [];
+	const placed: PlacedFixture[] = [];
 	let next = chance.int(1, 120);
 	for (let i = 0; i < COUNTS[level]; i++) {
 		const { profile, mode } = chance.pick(shortModes(ground));
@@ -152,29 +153,29 @@ function placesFor(ground: Ground, chance: Chance, level: Level): Placed[] {
 		placed.push(placedOf(profile, mode, names[i] ?? i, start));
 		next = Math.max(next, start + footprintOf(mode));
 	}
-	const other = level === 'hard' ? (placed[chance.int(0, 1)] as Placed) : null;
+	const other = level === 'hard' ? (placed[chance.int(0, 1)] as PlacedFixture) : null;
 	const inOrder = other
-		? [...placed.slice(0, -1), { ...(placed.at(-1) as Placed), start: other.start, universe: 2 }]
+		? [...placed.slice(0, -1), { ...(placed.at(-1) as PlacedFixture), start: other.start, universe: 2 }]
 		: placed;
 	return inOrder.sort((a, b) => (a.name.slice(-1) < b.name.slice(-1) ? -1 : 1));
 }
 
 /** By how many slots a fixture starts before the end of the one before it: below 0 a gap, at 0 they touch. */
-function stepBack(i: number, level: Level, before: Placed, chance: Chance): number {
+function stepBack(i: number, level: PaperLevel, before: PlacedFixture, chance: Chance): number {
 	if (i === 1) return level === 'hard' ? 1 : chance.int(1, before.footprint);
 	if (level === 'easy') return -chance.int(3, 20);
 	return i === 2 ? 0 : chance.pick([-chance.int(1, 9), 0, 1]);
 }
 
 /** Others that stand first, and how many. */
-function othersFor(modes: readonly ModeAt[], chance: Chance, level: Level): { at: ModeAt; count: number } | null {
+function othersFor(modes: readonly ModeAt[], chance: Chance, level: PaperLevel): { at: ModeAt; count: number } | null {
 	if (level !== 'hard' || modes.length === 0) return null;
 	const at = chance.pick(modes);
 	return { at, count: chance.int(2, Math.min(12, howManyFit(footprintOf(at.mode)) - 1)) };
 }
 
 /** How many fit one universe? Easy: from 1; middle: from an address on; hard: behind a row of others. */
-export const howManyFitKind: Kind = {
+export const howManyFitKind: QuestionKind = {
 	id: 'how-many-fit',
 	topic: KIND_TOPICS['how-many-fit'],
 	forms: ['number'],

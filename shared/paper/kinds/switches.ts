@@ -10,12 +10,12 @@ import {
 import type { DipPanel, Profile } from '../../profile/index.ts';
 import type { RigSheet } from '../../sheet/index.ts';
 import { benchWith } from '../bench.ts';
-import { draft, fresh, numberOf, type Wrong } from '../draft.ts';
-import { KIND_TOPICS, LEVELS, type Level } from '../ids.ts';
-import type { Answer, Chance, Ground, Kind } from '../types.ts';
+import { draft, fresh, numberOf, type WrongAnswer } from '../draft.ts';
+import { KIND_TOPICS, LEVELS, type PaperLevel } from '../ids.ts';
+import type { Answer, Chance, QuestionGround, QuestionKind } from '../types.ts';
 
 /** Which address do these switches set? Easy: one or two up; middle: three; hard: four or more. */
-export const dipToAddress: Kind = {
+export const dipToAddress: QuestionKind = {
 	id: 'dip-to-address',
 	topic: KIND_TOPICS['dip-to-address'],
 	forms: ['number'],
@@ -48,7 +48,7 @@ export const dipToAddress: Kind = {
 };
 
 /** Set these switches to an address. Easy: one or two up; middle: three; hard: four or more. */
-export const addressToDip: Kind = {
+export const addressToDip: QuestionKind = {
 	id: 'address-to-dip',
 	topic: KIND_TOPICS['address-to-dip'],
 	forms: ['switches'],
@@ -60,7 +60,7 @@ export const addressToDip: Kind = {
 		const address = addressFor(chance, level, wiring);
 		const up = upSwitches(switchesFor(address, wiring));
 		const other = wiring === 'sum' ? 'sum-plus-one' : 'sum';
-		const wrongs: Wrong<readonly number[]>[] = [
+		const wrongs: WrongAnswer<readonly number[]>[] = [
 			['switches-reversed', up.map((n) => DIP_WEIGHTS.length + 1 - n)],
 			...(address > DIP_REACH[other].highest
 				? []
@@ -94,11 +94,11 @@ export const addressToDip: Kind = {
 };
 
 /** Fixtures whose address is set by switches. */
-const dipsOf = ({ profiles }: Ground): { profile: Profile; panel: DipPanel }[] =>
+const dipsOf = ({ profiles }: QuestionGround): { profile: Profile; panel: DipPanel }[] =>
 	profiles.flatMap((profile) => (profile.panel.kind === 'dip' ? [{ profile, panel: profile.panel }] : []));
 
 /** Which of nine switches are up, so many that adding them is easy or not. */
-const UP_COUNTS: Readonly<Record<Level, readonly [least: number, most: number]>> = {
+const UP_COUNTS: Readonly<Record<PaperLevel, readonly [least: number, most: number]>> = {
 	easy: [1, 2],
 	middle: [3, 3],
 	hard: [4, 6],
@@ -108,7 +108,7 @@ const UP_COUNTS: Readonly<Record<Level, readonly [least: number, most: number]>>
  * An address that so many switches set. Never 1: by the plain sum all down and switch 1 alone both read as it, so that two
  * settings would be right.
  */
-function addressFor(chance: Chance, level: Level, wiring: DipWiring): number {
+function addressFor(chance: Chance, level: PaperLevel, wiring: DipWiring): number {
 	const [least, most] = UP_COUNTS[level];
 	const weights = chance.shuffle(DIP_WEIGHTS).slice(0, chance.int(least, most));
 	const sum = weights.reduce((total, weight) => total + weight, 0);

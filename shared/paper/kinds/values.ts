@@ -1,13 +1,22 @@
 import { bandOf, levelOfPercent, middleOf, TOP_LEVEL } from '../../dmx/index.ts';
 import type { Band } from '../../profile/index.ts';
 import { benchWith } from '../bench.ts';
-import { type BandSlot, bandSlots, chartOf, type Doing, doingsOf, namedOnce, startsOf, twinsOf } from '../chart.ts';
-import { type About, oneOf, say, severalOf, type Wrong } from '../draft.ts';
-import { KIND_TOPICS, LEVELS, type Level, type MistakeId } from '../ids.ts';
-import type { Chance, Draft, Kind, Say } from '../types.ts';
+import {
+	type BandSlot,
+	bandSlots,
+	chartOf,
+	doingsOf,
+	namedOnce,
+	type SlotFunction,
+	startsOf,
+	twinsOf,
+} from '../chart.ts';
+import { type DraftParts, oneOf, say, severalOf, type WrongAnswer } from '../draft.ts';
+import { KIND_TOPICS, LEVELS, type MistakeId, type PaperLevel } from '../ids.ts';
+import type { Chance, ItemDraft, QuestionKind, Say } from '../types.ts';
 
 /** Which function does this value give? Easy: in the middle of a band; middle: inside one; hard: on its edge, from first values alone. */
-export const valueFunction: Kind = {
+export const valueFunction: QuestionKind = {
 	id: 'value-function',
 	topic: KIND_TOPICS['value-function'],
 	forms: ['one'],
@@ -44,17 +53,17 @@ export const valueFunction: Kind = {
 
 const called = ({ name }: Band): Say => say('name', { name });
 
-function valueIn(band: Band, chance: Chance, level: Level): number {
+function valueIn(band: Band, chance: Chance, level: PaperLevel): number {
 	if (level === 'hard') return chance.pick([band.from, band.to]);
 	const wide = band.to - band.from > 3;
 	return level === 'middle' && wide ? chance.int(band.from + 1, band.to - 1) : middleOf(band);
 }
 
 /** What other readings of the same value give. */
-function wrongs(here: BandSlot, value: number, band: Band, all: readonly BandSlot[]): Wrong<Say>[] {
+function wrongs(here: BandSlot, value: number, band: Band, all: readonly BandSlot[]): WrongAnswer<Say>[] {
 	const { bands } = here;
 	const { modes, fixtures } = twinsOf(here, all);
-	const read = (mistake: MistakeId, chart: readonly Band[], at: number): Wrong<Say>[] => {
+	const read = (mistake: MistakeId, chart: readonly Band[], at: number): WrongAnswer<Say>[] => {
 		const found = at >= 0 && at <= TOP_LEVEL ? bandOf(chart, at) : undefined;
 		return found ? [[mistake, called(found as Band)]] : [];
 	};
@@ -67,7 +76,7 @@ function wrongs(here: BandSlot, value: number, band: Band, all: readonly BandSlo
 		...modes.slice(0, 1).flatMap((twin) => read('other-modes-chart', twin.bands, value)),
 		...read('bands-from-the-wrong-end', bands, TOP_LEVEL - value),
 		...fixtures.slice(0, 1).flatMap((twin) => read('other-fixtures-chart', twin.bands, value)),
-		...beside.map((each): Wrong<Say> => ['next-band', called(each)]),
+		...beside.map((each): WrongAnswer<Say> => ['next-band', called(each)]),
 	];
 }
 
@@ -78,7 +87,7 @@ const OFFERED = 6;
  * Which values give this function? Easy: its whole stretch, one of four, from a chart of first values; middle: several of six
  * values, from a chart; hard: the same with values on the edges, from a chart of first values.
  */
-export const functionValues: Kind = {
+export const functionValues: QuestionKind = {
 	id: 'function-values',
 	topic: KIND_TOPICS['function-values'],
 	forms: ['one', 'several'],
@@ -92,28 +101,33 @@ export const functionValues: Kind = {
 	},
 };
 
-const about = ({ profile, mode, slot }: BandSlot, name: string, chart: About['facts'], level: number): About => ({
+const about = (
+	{ profile, mode, slot }: BandSlot,
+	name: string,
+	chart: DraftParts['facts'],
+	level: number,
+): DraftParts => ({
 	facts: { fixture: profile.name, mode: mode.name, slot: slot.name, n: slot.at, name, ...chart },
 	bench: benchWith({ profile, mode, address: 1, levels: { [slot.at]: level } }),
 });
 
 const stretch = (from: number, to: number): Say => say('stretch', { from, to, single: from === to });
 
-function stretchOf(here: BandSlot, all: readonly BandSlot[], chance: Chance): Draft {
+function stretchOf(here: BandSlot, all: readonly BandSlot[], chance: Chance): ItemDraft {
 	const { bands } = here;
 	const band = chance.pick(namedOnce(bands));
 	const { from, to, name } = band;
 	const beside = bands.filter((each) => each !== band);
 	const near = [...beside].sort((a, b) => Math.abs(a.from - from) - Math.abs(b.from - from));
 	const others = twinsOf(here, all).modes.flatMap((twin) => namedOnce(twin.bands).filter((each) => each.name === name));
-	const wrongs: Wrong<Say>[] = [
+	const wrongs: WrongAnswer<Say>[] = [
 		...(to < TOP_LEVEL ? [['off-by-one-high', stretch(from, to + 1)] as const] : []),
 		...(from > 0 ? [['off-by-one-low', stretch(from - 1, to)] as const] : []),
 		...(to > from + 1 ? [['part-of-a-band', stretch(middleOf(band), to)] as const] : []),
-		...others.slice(0, 1).map((each): Wrong<Say> => ['other-modes-chart', stretch(each.from, each.to)]),
+		...others.slice(0, 1).map((each): WrongAnswer<Say> => ['other-modes-chart', stretch(each.from, each.to)]),
 		['bands-from-the-wrong-end', stretch(TOP_LEVEL - to, TOP_LEVEL - from)],
 	];
-	const neighbours = near.map((each): Wrong<Say> => ['next-band', stretch(each.from, each.to)]);
+	const neighbours = near.map((each): WrongAnswer<Say> => ['next-band', stretch(each.from, each.to)]);
 	const facts = { starts: startsOf(bands), form: 'one', from, to, last: to === TOP_LEVEL, next: to + 1 };
 	return oneOf(chance, about(here, name, facts, middleOf(band)), stretch(from, to), [
 		...chance.shuffle(wrongs),
@@ -121,7 +135,7 @@ function stretchOf(here: BandSlot, all: readonly BandSlot[], chance: Chance): Dr
 	]);
 }
 
-function valuesOf(here: BandSlot, chance: Chance, level: Level): Draft {
+function valuesOf(here: BandSlot, chance: Chance, level: PaperLevel): ItemDraft {
 	const { bands } = here;
 	const doing = chance.pick(doingsOf(bands));
 	const gives = (value: number): boolean => isIn(doing.bands, value);
@@ -152,13 +166,13 @@ const isIn = (bands: readonly Band[], value: number): boolean =>
 	value >= 0 && value <= TOP_LEVEL && bandOf(bands, value) !== undefined;
 
 /** In the first of two bands of one name; of a single band, in it but on neither edge. */
-function isPart({ bands }: Doing, value: number): boolean {
+function isPart({ bands }: SlotFunction, value: number): boolean {
 	const first = bands[0] as Band;
 	return bands.length > 1 ? isIn([first], value) : first.from < value && value < first.to;
 }
 
 /** Values on the edges of what gives it, and just past them. */
-function edgeValues({ bands }: Doing, all: readonly Band[]): [number[], number[]] {
+function edgeValues({ bands }: SlotFunction, all: readonly Band[]): [number[], number[]] {
 	const beside = bands
 		.flatMap(({ from, to }) => [from - 1, to + 1])
 		.filter((value) => value >= 0 && value <= TOP_LEVEL);
@@ -169,7 +183,7 @@ function edgeValues({ bands }: Doing, all: readonly Band[]): [number[], number[]
 }
 
 /** Values well inside what gives it, and inside what does not. */
-function innerValues({ bands }: Doing, all: readonly Band[], chance: Chance): [number[], number[]] {
+function innerValues({ bands }: SlotFunction, all: readonly Band[], chance: Chance): [number[], number[]] {
 	const inside = (band: Band): number[] => {
 		const [least, most] = band.to - band.from > 1 ? [band.from + 1, band.to - 1] : [band.from, band.to];
 		return [middleOf(band), chance.int(least, most), chance.int(least, most)];

@@ -1,9 +1,9 @@
 import { SETTING_KEYS, type SomeSettings } from '../../profile/index.ts';
-import { noBoxes, type SheetDesk, type SheetFixture, SOUND_WIRES } from '../devices.ts';
+import { GOOD_WIRES, noBoxes, type SheetDesk, type SheetFixture } from '../devices.ts';
 import type { RigSheet, RigSheetInput, SheetCable } from '../schema.ts';
 
 type Fixture = RigSheetInput['fixtures'][number];
-type Level = { universe: number; slot: number; level: number };
+type SlotLevel = { universe: number; slot: number; level: number };
 
 /** The made-up hall of every bundled rig. */
 export const HALL = 'Lantern Row Hall';
@@ -12,13 +12,13 @@ export const HALL = 'Lantern Row Hall';
 export const ACROSS = [2, 6, 10, 14];
 export const SIDES = ['house left', 'centre left', 'centre right', 'house right'];
 
-interface Laid extends Pick<RigSheetInput, 'name' | 'fixtures' | 'hall' | 'desk' | 'terminators'> {
+interface RigLayout extends Pick<RigSheetInput, 'name' | 'fixtures' | 'hall' | 'desk' | 'terminators'> {
 	readonly cables?: SheetCable[];
 	readonly remote?: { code: number };
 }
 
 /** The whole sheet, as `readSheet` would give it (a test holds it to that): what is bundled needs no schema. */
-export function wholeSheet({ name, hall, fixtures, desk, cables = [], terminators = [], remote }: Laid): RigSheet {
+export function wholeSheet({ name, hall, fixtures, desk, cables = [], terminators = [], remote }: RigLayout): RigSheet {
 	return {
 		version: 1,
 		name,
@@ -63,7 +63,7 @@ function wholeFixture({
 const inOrder = (settings: SomeSettings): SomeSettings =>
 	Object.fromEntries(SETTING_KEYS.filter((key) => key in settings).map((key) => [key, settings[key]]));
 
-const wholeDesk = ({ name, outputs, patch, levels = [] }: NonNullable<Laid['desk']>): SheetDesk => ({
+const wholeDesk = ({ name, outputs, patch, levels = [] }: NonNullable<RigLayout['desk']>): SheetDesk => ({
 	name,
 	outputs: outputs.map(({ id, universe }) => ({ id, universe, on: true })),
 	patch,
@@ -107,7 +107,7 @@ export function bar(
 }
 
 /** Levels that stand up, from a slot on. */
-export function levels(universe: number, from: number, values: readonly number[]): Level[] {
+export function levels(universe: number, from: number, values: readonly number[]): SlotLevel[] {
 	return values.flatMap((level, i) => (level > 0 ? [{ universe, slot: from + i, level }] : []));
 }
 
@@ -119,7 +119,7 @@ export function chain(first: number, start: string, fixtures: readonly string[],
 		length,
 		from: i === 0 ? start : `${fixtures[i - 1]}:out`,
 		to: `${fixture}:in`,
-		...SOUND_WIRES,
+		...GOOD_WIRES,
 	}));
 }
 

@@ -2,9 +2,10 @@ import { levelsShownAs } from '../../../shared/dmx/index.ts';
 import { type Band, modeOf, type Profile, type Slot } from '../../../shared/profile/index.ts';
 import type { Random } from '../../../shared/random/index.ts';
 import { compileMode, makeAsk } from '../../light/index.ts';
-import type { Condition, Range } from '../types.ts';
+import type { DrillCondition, Range } from '../types.ts';
 import {
 	COBBLE,
+	type DrillDraft,
 	desk,
 	fixture,
 	footprint,
@@ -12,7 +13,6 @@ import {
 	ids,
 	levelsFor,
 	line,
-	type Made,
 	PICKET,
 	rangesOf,
 	setting,
@@ -23,7 +23,7 @@ import {
 
 const hands = ['panel', 'power', 'desk'] as const;
 
-export function deskPercent(random: Random): Made {
+export function deskPercent(random: Random): DrillDraft {
 	const profile = random.pick([TALLOW, PICKET, COBBLE]);
 	// the mode by cells would be the same entry eight times over
 	const mode = random.pick(ids(profile.modes).filter((id) => id !== 'cells'));
@@ -42,7 +42,7 @@ export function deskPercent(random: Random): Made {
 		rig,
 		goal: [
 			...othersQuiet(one),
-			...slotsOf(one).flatMap((it): Condition[] => {
+			...slotsOf(one).flatMap((it): DrillCondition[] => {
 				if (it.drives.kind === 'intensity') return [slot(one, it, shown(percent))];
 				if (it.drives.kind !== 'emitter') return [];
 				const isUp = emitters.includes(it.drives.emitter);
@@ -58,7 +58,7 @@ export function deskPercent(random: Random): Made {
 /** How far off the speed may be, either way, of 1 to 100. */
 const SPEED_OFF = 2;
 
-export function deskBand(random: Random): Made {
+export function deskBand(random: Random): DrillDraft {
 	const modes = [TALLOW, PICKET, COBBLE].flatMap((profile) =>
 		profile.modes
 			.filter(({ slots }) => slots.some(({ drives }) => drives.kind === 'speed'))
@@ -102,7 +102,7 @@ export function deskBand(random: Random): Made {
 }
 
 /** Values of one slot at which a frame that is otherwise at rest asks for this. */
-function valuesThat(one: Patched, at: Slot, isSo: (ask: ReturnType<typeof makeAsk>) => boolean): Range[] {
+function valuesThat(one: PatchedFixture, at: Slot, isSo: (ask: ReturnType<typeof makeAsk>) => boolean): Range[] {
 	const chart = compileMode(one.profile, one.mode);
 	const frame = new Uint8Array(512);
 	for (const it of slotsOf(one))
@@ -118,11 +118,11 @@ function valuesThat(one: Patched, at: Slot, isSo: (ask: ReturnType<typeof makeAs
 }
 
 /** Something flashes: at its own panel, or in a band of a slot. */
-export function strobeLeftOn(random: Random): Made {
+export function strobeLeftOn(random: Random): DrillDraft {
 	return random.chance(0.5) ? strobeByPanel(random) : strobeByDesk(random);
 }
 
-function strobeByPanel(random: Random): Made {
+function strobeByPanel(random: Random): DrillDraft {
 	const profile = random.pick([TALLOW, PICKET]);
 	const count = random.int(1, 3);
 	const row = Array.from({ length: count }, (_, i) => idOf(profile, i + 1));
@@ -144,7 +144,7 @@ function strobeByPanel(random: Random): Made {
 	};
 }
 
-function strobeByDesk(random: Random): Made {
+function strobeByDesk(random: Random): DrillDraft {
 	const places = [TALLOW, PICKET, COBBLE].flatMap((profile) =>
 		profile.modes.flatMap(({ id, slots }) =>
 			slots.flatMap((it) => {
@@ -174,7 +174,7 @@ function strobeByDesk(random: Random): Made {
 const UNIVERSE = 1;
 
 /** A fixture as the desk has it, and as it is. */
-export interface Patched {
+export interface PatchedFixture {
 	readonly profile: Profile;
 	readonly mode: string;
 	readonly address: number;
@@ -185,11 +185,11 @@ export interface Patched {
  * One fixture to work on, a neighbour to leave alone, both on a desk's line and right.
  * @param up the held colour the desk has up on the first; null where it has none
  */
-function patched(random: Random, profile: Profile, mode: string, scene: Made['scene'], up: string | null) {
+function patched(random: Random, profile: Profile, mode: string, scene: DrillDraft['scene'], up: string | null) {
 	const address = random.int(1, 400);
-	const one: Patched = { profile, mode, address, id: idOf(profile, 1) };
+	const one: PatchedFixture = { profile, mode, address, id: idOf(profile, 1) };
 	const otherMode = random.pick(ids(TALLOW.modes));
-	const other: Patched = {
+	const other: PatchedFixture = {
 		profile: TALLOW,
 		mode: otherMode,
 		address: address + footprint(profile, mode),
@@ -218,10 +218,10 @@ function patched(random: Random, profile: Profile, mode: string, scene: Made['sc
 }
 
 /** The slots of its mode's chart. */
-const slotsOf = ({ profile, mode }: Patched): readonly Slot[] => modeOf(profile, mode).slots;
+const slotsOf = ({ profile, mode }: PatchedFixture): readonly Slot[] => modeOf(profile, mode).slots;
 
 /** A slot of its chart, asked to lie in some ranges at the desk. */
-const slot = (one: Patched, at: Slot, within: readonly Range[]): Condition => ({
+const slot = (one: PatchedFixture, at: Slot, within: readonly Range[]): DrillCondition => ({
 	is: 'slot',
 	universe: UNIVERSE,
 	slot: one.address + at.at - 1,
@@ -236,7 +236,7 @@ const isQuiet = ({ effect }: Band): boolean => effect.do === 'open' || effect.do
 const quiet = (bands: readonly Band[]): Range[] => bands.filter(isQuiet).map(({ from, to }) => ({ from, to }));
 
 /** Every slot with bands out of the way, but this one. */
-function othersQuiet(one: Patched, but?: Slot): Condition[] {
+function othersQuiet(one: PatchedFixture, but?: Slot): DrillCondition[] {
 	return slotsOf(one).flatMap((it) =>
 		it.drives.kind === 'bands' && it !== but ? [slot(one, it, quiet(it.drives.bands))] : [],
 	);

@@ -3,7 +3,7 @@
  * by `make.ts`.
  */
 
-import type { Level } from '../../../shared/paper/index.ts';
+import type { PaperLevel } from '../../../shared/paper/index.ts';
 import type { Random } from '../../../shared/random/index.ts';
 import { DRILL_IDS, type DrillKind } from '../types.ts';
 import { deskBand, deskPercent, strobeLeftOn } from './desk.ts';
@@ -13,31 +13,31 @@ import {
 	addressKeys,
 	defaults,
 	dipColour,
-	heldColour,
 	lockedAddress,
 	lossSetting,
 	modeAddress,
 	past512,
 	programmeSpeed,
+	staticColour,
 } from './one.ts';
 import { cableMissing, lineLonger, mainsRow, remoteThree } from './plugs.ts';
 import { rowAsOne, rowBackToBack, sensorsAudience, twoUniverses } from './row.ts';
-import type { Made } from './stage.ts';
+import type { DrillDraft } from './stage.ts';
 
-export type { Made } from './stage.ts';
+export type { DrillDraft } from './stage.ts';
 
-export interface Kind {
-	readonly level: Level;
+export interface DrillMaker {
+	readonly level: PaperLevel;
 	/** Where it stands in the order to learn in; larger comes later. */
 	readonly order: number;
 	/** Facts every drill of the kind gives, and (after `?`) those only some give. */
 	readonly facts: readonly string[];
 	/** Its words say that something is wrong to be seen: a start that shows nothing is drawn again. */
 	readonly claims?: true;
-	readonly make: (random: Random) => Made;
+	readonly make: (random: Random) => DrillDraft;
 }
 
-export const KINDS: Readonly<Record<DrillKind, Kind>> = Object.freeze({
+export const KINDS: Readonly<Record<DrillKind, DrillMaker>> = Object.freeze({
 	'address-keys': {
 		level: 'easy',
 		order: 10,
@@ -45,7 +45,7 @@ export const KINDS: Readonly<Record<DrillKind, Kind>> = Object.freeze({
 		make: addressKeys,
 	},
 	'address-dip': { level: 'easy', order: 20, facts: ['fixture', 'profile', 'mode', 'address'], make: addressDip },
-	'held-colour': { level: 'easy', order: 30, facts: ['fixture', 'profile', 'held'], make: heldColour },
+	'held-colour': { level: 'easy', order: 30, facts: ['fixture', 'profile', 'held'], make: staticColour },
 	'loss-setting': { level: 'easy', order: 40, facts: ['fixture', 'profile', 'loss', 'from'], make: lossSetting },
 	'mains-row': { level: 'easy', order: 50, facts: ['fixtures'], make: mainsRow },
 	'mode-address': {
@@ -145,7 +145,7 @@ export const KINDS: Readonly<Record<DrillKind, Kind>> = Object.freeze({
 
 export interface DrillKindInfo {
 	readonly id: DrillKind;
-	readonly level: Level;
+	readonly level: PaperLevel;
 	/** Larger comes later when learning; unique, and free to grow between. */
 	readonly order: number;
 	/** Names of the facts its drills give to words; those after a `?` come with some seeds only. */

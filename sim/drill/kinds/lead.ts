@@ -1,11 +1,12 @@
 import { backToBack } from '../../../shared/dmx/index.ts';
 import type { Profile, SomeSettings } from '../../../shared/profile/index.ts';
 import type { Random } from '../../../shared/random/index.ts';
-import type { Condition } from '../types.ts';
+import type { DrillCondition } from '../types.ts';
 import {
 	another,
 	anyAddress,
 	COBBLE,
+	type DrillDraft,
 	desk,
 	fixture,
 	footprint,
@@ -14,7 +15,6 @@ import {
 	KEYED,
 	levelsFor,
 	line,
-	type Made,
 	PICKET,
 	setting,
 	TALLOW,
@@ -33,7 +33,7 @@ function idle(random: Random, profile: Profile, mode: string): SomeSettings {
 	return { work: 'held', held: random.pick(ids(profile.held)), mode };
 }
 
-export function leaderThree(random: Random): Made {
+export function leaderThree(random: Random): DrillDraft {
 	const profile = random.pick([TALLOW, PICKET, COBBLE]);
 	const mode = random.pick(ids(profile.modes));
 	const held = random.pick(ids(profile.held));
@@ -53,7 +53,7 @@ export function leaderThree(random: Random): Made {
 			setting(leader, 'held', held),
 			setting(leader, 'lead', 'on'),
 			{ is: 'lit', fixture: leader },
-			...followers.flatMap((id): Condition[] => [
+			...followers.flatMap((id): DrillCondition[] => [
 				setting(id, 'work', 'follow'),
 				setting(id, 'lead', 'off'),
 				setting(id, 'mode', mode),
@@ -67,7 +67,7 @@ export function leaderThree(random: Random): Made {
 	};
 }
 
-export function followersMode(random: Random): Made {
+export function followersMode(random: Random): DrillDraft {
 	const profile = random.pick([TALLOW, PICKET, COBBLE]);
 	const mode = random.pick(ids(profile.modes));
 	const held = random.pick(ids(profile.held));
@@ -84,7 +84,7 @@ export function followersMode(random: Random): Made {
 	return {
 		scene: 'rig',
 		rig: { fixtures, ...line(null, row) },
-		goal: followers.flatMap((id): Condition[] => [
+		goal: followers.flatMap((id): DrillCondition[] => [
 			setting(id, 'mode', mode),
 			...(at === null ? [] : [setting(id, 'address', at)]),
 			...(profile === COBBLE ? [setting(id, 'work', 'follow'), setting(id, 'lead', 'off')] : []),
@@ -97,7 +97,7 @@ export function followersMode(random: Random): Made {
 }
 
 /** The desk is back, and one fixture still talks as well. */
-export function leaderLeftOn(random: Random): Made {
+export function leaderLeftOn(random: Random): DrillDraft {
 	const profile = random.pick(KEYED);
 	const mode = random.pick(ids(profile.modes));
 	const row = Array.from({ length: random.int(3, 4) }, (_, i) => idOf(profile, i + 1));
@@ -131,7 +131,7 @@ export function leaderLeftOn(random: Random): Made {
 			),
 			...line('desk:a', row),
 		},
-		goal: patch.flatMap(({ fixture: id, address }): Condition[] => [
+		goal: patch.flatMap(({ fixture: id, address }): DrillCondition[] => [
 			setting(id, 'lead', 'off'),
 			setting(id, 'work', 'line'),
 			setting(id, 'address', address),

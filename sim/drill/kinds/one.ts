@@ -3,18 +3,18 @@ import { SETTING_KEYS, type SettingKey, type Settings, type SomeSettings } from 
 import type { Random } from '../../../shared/random/index.ts';
 import type { SheetFixture } from '../../../shared/sheet/index.ts';
 import { settingsFromDip } from '../../fixture/index.ts';
-import type { Condition } from '../types.ts';
+import type { DrillCondition } from '../types.ts';
 import { menuMap } from '../way/index.ts';
 import {
 	another,
 	anyAddress,
 	COBBLE,
+	type DrillDraft,
 	fixture,
 	footprint,
 	idOf,
 	ids,
 	KEYED,
-	type Made,
 	PICKET,
 	rangesOf,
 	setting,
@@ -25,7 +25,7 @@ import {
 
 const hands = ['panel', 'power'] as const;
 
-export function addressKeys(random: Random): Made {
+export function addressKeys(random: Random): DrillDraft {
 	const profile = random.pick(KEYED);
 	const mode = random.pick(ids(profile.modes));
 	const from = anyAddress(random, profile, mode);
@@ -40,7 +40,7 @@ export function addressKeys(random: Random): Made {
 	};
 }
 
-export function modeAddress(random: Random): Made {
+export function modeAddress(random: Random): DrillDraft {
 	const profile = random.pick(KEYED);
 	const fromMode = random.pick(ids(profile.modes));
 	const mode = another(random, ids(profile.modes), fromMode);
@@ -65,7 +65,7 @@ export function modeAddress(random: Random): Made {
 }
 
 /** Beside neighbours that stay, a fixture whose last slots lie past 512. */
-export function past512(random: Random): Made {
+export function past512(random: Random): DrillDraft {
 	const profile = random.pick(KEYED);
 	const mode = random.pick(ids(profile.modes));
 	const slots = footprint(profile, mode);
@@ -106,7 +106,7 @@ export function past512(random: Random): Made {
 	};
 }
 
-export function lockedAddress(random: Random): Made {
+export function lockedAddress(random: Random): DrillDraft {
 	const profile = random.pick(KEYED);
 	const mode = random.pick(ids(profile.modes));
 	const from = anyAddress(random, profile, mode);
@@ -122,7 +122,7 @@ export function lockedAddress(random: Random): Made {
 	};
 }
 
-export function heldColour(random: Random): Made {
+export function staticColour(random: Random): DrillDraft {
 	const profile = random.pick(KEYED);
 	const from = random.pick(ids(profile.held));
 	const held = another(random, ids(profile.held), from);
@@ -138,7 +138,7 @@ export function heldColour(random: Random): Made {
 	};
 }
 
-export function programmeSpeed(random: Random): Made {
+export function programmeSpeed(random: Random): DrillDraft {
 	const profile = random.pick(KEYED);
 	const from = random.pick(ids(profile.programmes));
 	const programme = another(random, ids(profile.programmes), from);
@@ -158,7 +158,7 @@ export function programmeSpeed(random: Random): Made {
 	};
 }
 
-export function lossSetting(random: Random): Made {
+export function lossSetting(random: Random): DrillDraft {
 	const profile = random.pick([TALLOW, PICKET, COBBLE]);
 	const losses = ['hold', 'dark', 'programme'] as const;
 	const from = random.pick(losses);
@@ -176,7 +176,7 @@ export function lossSetting(random: Random): Made {
 }
 
 /** Somebody before you has been through the menu. */
-export function defaults(random: Random): Made {
+export function defaults(random: Random): DrillDraft {
 	const profile = random.pick(KEYED);
 	const settings = spoiltSettings(random, profile === TALLOW ? TALLOW : PICKET, random.int(3, 8));
 	const placed = fixture('bench', profile, 1, settings);
@@ -223,7 +223,7 @@ function anyhow(random: Random): SheetFixture {
 	};
 }
 
-export function addressDip(random: Random): Made {
+export function addressDip(random: Random): DrillDraft {
 	const placed = anyhow(random);
 	const mode = ids(COBBLE.modes)[placed.slides?.[0] ?? 0] ?? 'three';
 	const address = anyAddress(random, COBBLE, mode);
@@ -236,7 +236,7 @@ export function addressDip(random: Random): Made {
 	};
 }
 
-export function dipColour(random: Random): Made {
+export function dipColour(random: Random): DrillDraft {
 	const placed = anyhow(random);
 	const isHeld = random.chance(0.6);
 	const held = random.pick(ids(COBBLE.held));
@@ -247,7 +247,7 @@ export function dipColour(random: Random): Made {
 		COBBLE.panel.kind === 'dip' ? settingsFromDip(COBBLE, COBBLE.panel, placed.switches ?? [], []) : COBBLE.defaults;
 	const reachable = choices.flatMap(({ choices: each }) => each.flatMap(({ sets }) => sets.programme ?? []));
 	const programme = another(random, reachable, now.programme);
-	const goal: Condition[] = isHeld
+	const goal: DrillCondition[] = isHeld
 		? [setting(placed.id, 'work', 'held'), setting(placed.id, 'held', held)]
 		: [
 				setting(placed.id, 'work', 'programme'),

@@ -1,11 +1,12 @@
 import type { Random } from '../../../shared/random/index.ts';
 import type { SheetCable } from '../../../shared/sheet/index.ts';
 import { LINE_LIMITS } from '../../line/index.ts';
-import type { Condition } from '../types.ts';
+import type { DrillCondition } from '../types.ts';
 import {
 	another,
 	anyAddress,
 	COBBLE,
+	type DrillDraft,
 	desk,
 	fixture,
 	footprint,
@@ -14,7 +15,6 @@ import {
 	KEYED,
 	levelsFor,
 	line,
-	type Made,
 	PICKET,
 	setting,
 	TALLOW,
@@ -25,7 +25,7 @@ import {
 /** Longest cable a join may be made with, metres: a row hangs closer than that. */
 const JOIN_METRES = 50;
 
-export function mainsRow(random: Random): Made {
+export function mainsRow(random: Random): DrillDraft {
 	const count = random.int(3, 5);
 	const row = Array.from({ length: count }, (_, i) => fixture('rig', random.pick([PICKET, COBBLE]), i + 1, {}));
 	const from = row.map((_, i) => row[i - 1]?.id ?? 'wall');
@@ -39,14 +39,14 @@ export function mainsRow(random: Random): Made {
 	return {
 		scene: 'rig',
 		rig: { fixtures },
-		goal: row.map(({ id }, i): Condition => ({ is: 'fed', fixture: id, from: from[i] ?? 'wall' })),
+		goal: row.map(({ id }, i): DrillCondition => ({ is: 'fed', fixture: id, from: from[i] ?? 'wall' })),
 		hands: ['mains', 'power'],
 		facts: { fixtures: ids(row) },
 	};
 }
 
 /** A row on a desk's line, right but for the line. */
-function litRow(random: Random, scene: Made['scene'], count: number) {
+function litRow(random: Random, scene: DrillDraft['scene'], count: number) {
 	const profile = random.pick(KEYED);
 	const mode = random.pick(ids(profile.modes).filter((id) => id !== 'cells'));
 	const slots = footprint(profile, mode);
@@ -70,10 +70,10 @@ function litRow(random: Random, scene: Made['scene'], count: number) {
 }
 
 /** The whole row joined up, one into the next, the line ended, and every fixture hearing the desk. */
-function joinedRow(row: readonly string[]): Condition[] {
+function joinedRow(row: readonly string[]): DrillCondition[] {
 	return [
 		...row.map(
-			(id, i): Condition => ({
+			(id, i): DrillCondition => ({
 				is: 'joined',
 				a: i === 0 ? 'desk:a' : `${row[i - 1]}:out`,
 				b: `${id}:in`,
@@ -81,14 +81,14 @@ function joinedRow(row: readonly string[]): Condition[] {
 			}),
 		),
 		{ is: 'terminators', ports: [`${row.at(-1)}:out`] },
-		...row.flatMap((id): Condition[] => [
+		...row.flatMap((id): DrillCondition[] => [
 			{ is: 'data-from', fixture: id, source: { kind: 'desk', universe: 1 } },
 			{ is: 'lit', fixture: id },
 		]),
 	];
 }
 
-export function cableMissing(random: Random): Made {
+export function cableMissing(random: Random): DrillDraft {
 	const count = random.int(3, 5);
 	const { profile, row, fixtures, desk: lit } = litRow(random, 'show', count);
 	const whole = line('desk:a', ids(row));
@@ -132,7 +132,7 @@ function damaged(
 }
 
 /** More fixtures at the end of a line that was ended before them. */
-export function lineLonger(random: Random): Made {
+export function lineLonger(random: Random): DrillDraft {
 	const old = random.int(2, 3);
 	const added = random.int(1, 2);
 	const { profile, mode, row, fixtures, desk: lit } = litRow(random, 'rig', old + added);
@@ -162,7 +162,7 @@ export function lineLonger(random: Random): Made {
 	};
 }
 
-export function remoteThree(random: Random): Made {
+export function remoteThree(random: Random): DrillDraft {
 	const code = random.int(1, 4);
 	const held = random.pick(ids(TALLOW.held));
 	const level = random.int(2, 10) * 10;
@@ -184,7 +184,7 @@ export function remoteThree(random: Random): Made {
 	return {
 		scene: 'rig',
 		rig: { fixtures: [...row, apart], remote: { code, battery: true } },
-		goal: row.flatMap(({ id }): Condition[] => [
+		goal: row.flatMap(({ id }): DrillCondition[] => [
 			setting(id, 'work', 'held'),
 			setting(id, 'held', held),
 			setting(id, 'strobe', 0),

@@ -1,11 +1,12 @@
 import { backToBack } from '../../../shared/dmx/index.ts';
 import type { Profile, SomeSettings } from '../../../shared/profile/index.ts';
 import type { Random } from '../../../shared/random/index.ts';
-import type { Condition } from '../types.ts';
+import type { DrillCondition } from '../types.ts';
 import {
 	another,
 	anyAddress,
 	COBBLE,
+	type DrillDraft,
 	desk,
 	fixture,
 	footprint,
@@ -15,7 +16,6 @@ import {
 	leastAddress,
 	levelsFor,
 	line,
-	type Made,
 	PICKET,
 	setting,
 	TALLOW,
@@ -25,17 +25,17 @@ import {
 
 const hands = ['panel', 'power'] as const;
 
-interface Stand {
+interface RowFixture {
 	readonly id: string;
 	readonly profile: Profile;
 	readonly n: number;
 	readonly mode: string;
 }
 
-const stand = (profile: Profile, n: number, mode: string): Stand => ({ id: idOf(profile, n), profile, n, mode });
+const stand = (profile: Profile, n: number, mode: string): RowFixture => ({ id: idOf(profile, n), profile, n, mode });
 
 /** Start addresses, back to back, and where they begin; begun anew until they fit. */
-function anyRow(random: Random, row: readonly Stand[]): { first: number; starts: readonly number[] } {
+function anyRow(random: Random, row: readonly RowFixture[]): { first: number; starts: readonly number[] } {
 	const footprints = row.map(({ profile, mode }) => footprint(profile, mode));
 	for (;;) {
 		const first = random.int(1, 440);
@@ -46,7 +46,7 @@ function anyRow(random: Random, row: readonly Stand[]): { first: number; starts:
 	}
 }
 
-export function rowBackToBack(random: Random): Made {
+export function rowBackToBack(random: Random): DrillDraft {
 	const count = random.int(3, 5);
 	const row = Array.from({ length: count }, (_, i) => {
 		const profile = random.pick([TALLOW, PICKET, COBBLE]);
@@ -61,7 +61,7 @@ export function rowBackToBack(random: Random): Made {
 	return {
 		scene: 'bench',
 		rig: { fixtures },
-		goal: row.flatMap(({ id, profile }, i): Condition[] => [
+		goal: row.flatMap(({ id, profile }, i): DrillCondition[] => [
 			...(profile === COBBLE ? [setting(id, 'work', 'line')] : []),
 			setting(id, 'address', starts[i] ?? 1),
 		]),
@@ -70,7 +70,7 @@ export function rowBackToBack(random: Random): Made {
 	};
 }
 
-export function rowAsOne(random: Random): Made {
+export function rowAsOne(random: Random): DrillDraft {
 	const profile = random.pick([TALLOW, PICKET, COBBLE]);
 	const mode = random.pick(ids(profile.modes));
 	const address = anyAddress(random, profile, mode);
@@ -87,7 +87,7 @@ export function rowAsOne(random: Random): Made {
 			),
 			...line('desk:a', ids(row)),
 		},
-		goal: row.flatMap(({ id }): Condition[] => [
+		goal: row.flatMap(({ id }): DrillCondition[] => [
 			setting(id, 'work', 'line'),
 			setting(id, 'mode', mode),
 			setting(id, 'address', address),
@@ -117,7 +117,7 @@ function strayed(random: Random, profile: Profile, mode: string, address: number
 	}
 }
 
-export function sensorsAudience(random: Random): Made {
+export function sensorsAudience(random: Random): DrillDraft {
 	const count = random.int(4, 6);
 	const row = Array.from({ length: count }, (_, i) => stand(TALLOW, i + 1, 'middle'));
 	const audience = new Set(random.shuffle(ids(row)).slice(0, random.int(2, count - 2)));
@@ -138,7 +138,7 @@ export function sensorsAudience(random: Random): Made {
 	};
 }
 
-export function twoUniverses(random: Random): Made {
+export function twoUniverses(random: Random): DrillDraft {
 	const profile = random.pick(KEYED);
 	const first = random.int(1, 8);
 	const planned = [first, another(random, [1, 2, 3, 4, 5, 6, 7, 8], first)] as const;
@@ -175,7 +175,7 @@ export function twoUniverses(random: Random): Made {
 		goal: [
 			{ is: 'output', output: 'a', universe: planned[0] },
 			{ is: 'output', output: 'b', universe: planned[1] },
-			...plans.flatMap(({ id, address, universe }): Condition[] => [
+			...plans.flatMap(({ id, address, universe }): DrillCondition[] => [
 				setting(id, 'address', address),
 				{ is: 'data-from', fixture: id, source: { kind: 'desk', universe } },
 				{ is: 'lit', fixture: id },

@@ -10,28 +10,28 @@ import {
 } from '../../../shared/profile/index.ts';
 import type { Random } from '../../../shared/random/index.ts';
 import {
+	GOOD_WIRES,
 	type Port,
 	type RigSheet,
 	type SheetCable,
 	type SheetDesk,
 	type SheetFixture,
-	SOUND_WIRES,
 } from '../../../shared/sheet/index.ts';
 import { ALL_DOWN } from '../../fixture/index.ts';
-import { frameOf, heldLevels } from '../../light/index.ts';
-import type { Condition, Facts, Hand, Range, Scene } from '../types.ts';
+import { frameOf, staticLevels } from '../../light/index.ts';
+import type { DrillCondition, DrillFacts, DrillScene, HandsOn, Range } from '../types.ts';
 import { dipWay } from '../way/index.ts';
-import type { Allowed } from '../wish.ts';
+import type { SettingDomain } from '../wish.ts';
 
-type Patch = SheetDesk['patch'][number];
+type PatchLine = SheetDesk['patch'][number];
 
 /** What a kind makes of a stream of chance; what must be kept is added by `finish`. */
-export interface Made {
-	readonly scene: Scene;
+export interface DrillDraft {
+	readonly scene: DrillScene;
 	readonly rig: Pick<RigSheet, 'fixtures'> & Partial<Pick<RigSheet, 'desk' | 'cables' | 'terminators' | 'remote'>>;
-	readonly goal: readonly Condition[];
-	readonly hands: readonly Hand[];
-	readonly facts: Facts;
+	readonly goal: readonly DrillCondition[];
+	readonly hands: readonly HandsOn[];
+	readonly facts: DrillFacts;
 	/** Settings of fixtures with targets that are neither asked nor kept. */
 	readonly free?: readonly SettingKey[];
 }
@@ -61,7 +61,7 @@ export const idOf = (profile: Profile, n: number): string => `${NAMES[profile.id
  * The nth fixture (from 1) of a rig, on mains, its display never going dark unless told: reading a task costs no press.
  * @param settings what differs from the profile's defaults; a fixture with switches is stood so that it has them
  */
-export function fixture(scene: Scene, profile: Profile, n: number, settings: SomeSettings): SheetFixture {
+export function fixture(scene: DrillScene, profile: Profile, n: number, settings: SomeSettings): SheetFixture {
 	const overhead = scene !== 'bench' && profile !== COBBLE;
 	const placed = {
 		id: idOf(profile, n),
@@ -80,7 +80,7 @@ export function fixture(scene: Scene, profile: Profile, n: number, settings: Som
 /** How switches and slides stand for some settings, with as few up as will do. */
 function standing(profile: Profile, settings: SomeSettings): { switches: boolean[]; slides: number[] } {
 	const down = profile.panel.kind === 'dip' ? profile.panel.slides.map(() => 0) : [];
-	const wish = new Map(Object.entries(settings).map(([key, value]) => [key as SettingKey, { value } as Allowed]));
+	const wish = new Map(Object.entries(settings).map(([key, value]) => [key as SettingKey, { value } as SettingDomain]));
 	const events = dipWay(profile, 'new', ALL_DOWN, down, wish);
 	if (!events) throw new RangeError(`no switches of ${profile.id} for ${JSON.stringify(settings)}`);
 	const switches = [...ALL_DOWN];
@@ -102,7 +102,7 @@ export function line(
 	const cables = ids.flatMap((id, i): SheetCable[] => {
 		const from = i === 0 ? first : `${ids[i - 1]}:out`;
 		const name = from === first ? `${from?.replace(':', '-')}-${id}` : `${ids[i - 1]}-${id}`;
-		return from === null ? [] : [{ id: name, kind: 'data', length: metres, from, to: `${id}:in`, ...SOUND_WIRES }];
+		return from === null ? [] : [{ id: name, kind: 'data', length: metres, from, to: `${id}:in`, ...GOOD_WIRES }];
 	});
 	return { cables, terminators: ids.length === 0 ? [] : [`${ids.at(-1)}:out`] };
 }
@@ -111,11 +111,11 @@ export function line(
 export function levelsFor(
 	profile: Profile,
 	mode: string,
-	at: Pick<Patch, 'universe' | 'address'>,
+	at: Pick<PatchLine, 'universe' | 'address'>,
 	held: string,
 ): SheetDesk['levels'][number][] {
 	const levels = new Float32Array(profile.cells * profile.emitters.length);
-	heldLevels(
+	staticLevels(
 		profile,
 		profile.held.findIndex(({ id }) => id === held),
 		levels,
@@ -126,7 +126,7 @@ export function levelsFor(
 }
 
 /** A desk with these outputs, each sending, and its master full. */
-export function desk(outputs: readonly number[], patch: Patch[], levels: SheetDesk['levels'][number][]): SheetDesk {
+export function desk(outputs: readonly number[], patch: PatchLine[], levels: SheetDesk['levels'][number][]): SheetDesk {
 	return {
 		name: 'Desk',
 		outputs: outputs.map((universe, i) => ({ id: 'abcdefgh'.charAt(i), universe, on: true })),
@@ -136,7 +136,7 @@ export function desk(outputs: readonly number[], patch: Patch[], levels: SheetDe
 	};
 }
 
-export const setting = (fixtureId: string, key: SettingKey, value: SettingValue): Condition => ({
+export const setting = (fixtureId: string, key: SettingKey, value: SettingValue): DrillCondition => ({
 	is: 'setting',
 	fixture: fixtureId,
 	key,

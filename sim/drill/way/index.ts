@@ -24,7 +24,7 @@ import { deskWay, lineWay } from './line.ts';
 import { mainsWay } from './mains.ts';
 import { panelWay, viewOf } from './panel.ts';
 import { remoteWay } from './remote.ts';
-import { heldWay, panelScript, type Script, type Timed } from './script.ts';
+import { panelScript, type Script, staticWay, type TimedEvent } from './script.ts';
 
 export { dipWay } from './dip.ts';
 export { menuMap, stepsBetween } from './tour.ts';
@@ -88,7 +88,7 @@ export function hintOn(drill: Task, rig: Rig): Hint | null {
 }
 
 /** What is done away from panels and at switches, and what is done at keys, in order of time. */
-function partsOf(drill: Task, rig: Rig): { events: readonly RigEvent[]; timed: readonly Timed[] } {
+function partsOf(drill: Task, rig: Rig): { events: readonly RigEvent[]; timed: readonly TimedEvent[] } {
 	const events = elsewhere(drill, rig);
 	const scripts: Script[] = [];
 	for (const { id, unit, wish } of panelParts(drill, rig)) {
@@ -109,7 +109,7 @@ export function panelNeeds(drill: Task, rig: Rig, fixture: string): number {
 function needsOf({ id, unit, wish }: PanelPart): number {
 	const { profile, state } = unit;
 	if (profile.panel.kind === 'dip') return pressesOf(dipEvents(id, unit, wish));
-	return state.context.held ? heldWay(profile, state, wish).presses : panelWay(profile, viewOf(state), wish).presses;
+	return state.context.held ? staticWay(profile, state, wish).presses : panelWay(profile, viewOf(state), wish).presses;
 }
 
 /** A fixture that hands on itself may change, and what its settings must come to. */
@@ -143,7 +143,7 @@ function elsewhere(drill: Task, rig: Rig): RigEvent[] {
  * Panels one after another, the least patient first; or, where one of them would sleep or lock before its turn, all from the
  * start, each with hands of its own.
  */
-function together(scripts: readonly Script[]): Timed[] {
+function together(scripts: readonly Script[]): TimedEvent[] {
 	const released = Math.max(0, ...scripts.map(({ release }) => release?.at ?? 0));
 	const order = scripts.toSorted((a, b) => a.patience - b.patience);
 	const starts = new Map<Script, number>();
@@ -162,7 +162,7 @@ function together(scripts: readonly Script[]): Timed[] {
 }
 
 /** Events that stand in order of time, with the waits between them. */
-function inTime(timed: readonly Timed[]): RigEvent[] {
+function inTime(timed: readonly TimedEvent[]): RigEvent[] {
 	const events: RigEvent[] = [];
 	let now = 0;
 	for (const { at, event } of timed) {

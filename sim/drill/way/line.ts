@@ -1,10 +1,10 @@
 import { middleOf, TOP_LEVEL } from '../../../shared/dmx/index.ts';
-import { type Port, type SheetCable, SOUND_WIRES, splitPort } from '../../../shared/sheet/index.ts';
+import { GOOD_WIRES, type Port, type SheetCable, splitPort } from '../../../shared/sheet/index.ts';
 import type { RigEvent } from '../../event/index.ts';
 import type { Rig } from '../../rig/index.ts';
 import { keptLevels, levelOf } from '../check.ts';
 import type { Range, Task } from '../types.ts';
-import { isFit, isInside, isSoundJoin, type Join } from '../wish.ts';
+import { isFit, isGoodJoin, isInside, type Join } from '../wish.ts';
 
 /** Metres of a cable laid by a way, unless the join wants it shorter. */
 const LAID_METRES = 10;
@@ -34,7 +34,7 @@ export function lineWay(drill: Task, rig: Rig): RigEvent[] {
 	const known = new Set(cables.map(({ id }) => id));
 	for (const join of joins) {
 		const inWay = touching([join.a, join.b]);
-		const made = inWay.length === 1 && inWay.every((cable) => isSoundJoin(join, cable));
+		const made = inWay.length === 1 && inWay.every((cable) => isGoodJoin(join, cable));
 		if (made) continue;
 		const half = inWay.find((cable) => isHalf(join, cable));
 		for (const cable of inWay) if (cable !== half) clear(cable);
@@ -69,7 +69,7 @@ function newCable(join: Join, known: Set<string>): SheetCable {
 	for (let n = 2; known.has(id); n++) id = `${id.replace(/-\d+$/, '')}-${n}`;
 	known.add(id);
 	const length = Math.min(LAID_METRES, join.metres);
-	return { id, kind: 'data', length, from: join.a, to: join.b, ...SOUND_WIRES };
+	return { id, kind: 'data', length, from: join.a, to: join.b, ...GOOD_WIRES };
 }
 
 /**

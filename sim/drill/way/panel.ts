@@ -15,7 +15,7 @@ export interface View {
 }
 
 /** One press: a key tapped (cue 0) or held and let go at the sight of a repeat (`hold.ts`), Set held until a lock opens, or the power switch put on. */
-export type Press =
+export type WayPress =
 	| { readonly do: 'key'; readonly key: 'back' | 'down' | 'up' | 'set'; readonly cue: number }
 	| { readonly do: 'unlock' }
 	| { readonly do: 'on' };
@@ -24,7 +24,7 @@ export interface PanelWay {
 	/** Presses that are sure to do, and no fewer are; Infinity where hands on this fixture cannot do it. */
 	readonly presses: number;
 	/** A press after which, however it ends, at least one fewer is needed; null at 0 or Infinity. */
-	readonly first: Press | null;
+	readonly first: WayPress | null;
 }
 
 /** What is to be done at a panel, whatever it stands on. */
@@ -86,8 +86,8 @@ export const viewOf = (state: FixtureState): View => ({
 	on: isSwitchedOn(state),
 });
 
-const key = (name: 'back' | 'down' | 'up' | 'set'): Press => ({ do: 'key', key: name, cue: 0 });
-const after = (first: Press, rest: number): PanelWay =>
+const key = (name: 'back' | 'down' | 'up' | 'set'): WayPress => ({ do: 'key', key: name, cue: 0 });
+const after = (first: WayPress, rest: number): PanelWay =>
 	rest === Number.POSITIVE_INFINITY ? STUCK : { presses: 1 + rest, first };
 /** The fewest presses; of equals the first. */
 const least = (...ways: PanelWay[]): PanelWay => ways.reduce((a, b) => (b.presses < a.presses ? b : a));
@@ -144,6 +144,6 @@ function editing(task: PanelTask, view: View): PanelWay {
 	const way = allowed ? valueWay(panel, item, view.draft, allowed) : { presses: 0, first: null };
 	if (!way) return STUCK;
 	const rest = least(byEdits(task, view.path, view.settings, item.setting), byDefaults(task, view.path));
-	const first: Press = way.first ? { do: 'key', ...way.first } : key('set');
+	const first: WayPress = way.first ? { do: 'key', ...way.first } : key('set');
 	return after(first, way.presses + rest.presses);
 }

@@ -1,4 +1,4 @@
-import type { Key, KeyedPanel, Profile } from '../../../shared/profile/index.ts';
+import type { KeyedPanel, PanelKey, Profile } from '../../../shared/profile/index.ts';
 import type { RigEvent } from '../../event/index.ts';
 import {
 	direction,
@@ -15,23 +15,23 @@ import {
 	stepValue,
 } from '../../fixture/index.ts';
 import type { Wish } from '../wish.ts';
-import { type Press, panelWay, type View, viewOf } from './panel.ts';
+import { panelWay, type View, viewOf, type WayPress } from './panel.ts';
 import { cuesOf, heldMs, landingOf } from './values.ts';
 
 /** Events of one fixture, each so many ms after the way begins. */
 export interface Script {
 	readonly presses: number;
 	/** A key still held from before is let go at `at`, on its own. */
-	readonly release: Timed | null;
+	readonly release: TimedEvent | null;
 	/** What follows, from 0 ms on. */
-	readonly steps: readonly Timed[];
+	readonly steps: readonly TimedEvent[];
 	/** From the first step to the last, ms. */
 	readonly length: number;
 	/** How long the panel would stay as it is if nobody touched it, ms; Infinity where it would for good. */
 	readonly patience: number;
 }
 
-export interface Timed {
+export interface TimedEvent {
 	readonly at: number;
 	readonly event: RigEvent;
 	/** With a hold's `key.down`, or the `key.up` of a key held before: ms until the display shows what it is let go at; null for a lock, held until it opens. */
@@ -45,11 +45,11 @@ export interface Timed {
  */
 export function panelScript(profile: Profile, fixture: string, start: FixtureState, now: number, wish: Wish): Script {
 	const hand = new Hand(profile, fixture, start, now);
-	let release: Timed | null = null;
+	let release: TimedEvent | null = null;
 	const { held } = start.context;
 	if (held) {
 		const panel = profile.panel as KeyedPanel;
-		const best = heldWay(profile, hand.state, wish);
+		const best = staticWay(profile, hand.state, wish);
 		const letGoMs = best.cue === null ? null : onward(panel, hand.state, { ...best, ends: best.cue });
 		hand.wait(onward(panel, hand.state, best));
 		release = { at: hand.at, event: { type: 'key.up', fixture, key: held.key }, letGoMs };
@@ -71,7 +71,7 @@ export function panelScript(profile: Profile, fixture: string, start: FixtureSta
 }
 
 /** Milliseconds until a held key has come to where its way lets it end, or (Set on a locked panel) has opened it. */
-function onward(panel: KeyedPanel, state: FixtureState, { cue, ends }: HeldWay): number {
+function onward(panel: KeyedPanel, state: FixtureState, { cue, ends }: StaticWay): number {
 	const { held, now } = state.context;
 	if (!held) return 0;
 	if (cue === null) return held.since + panel.unlockHold - now;
@@ -87,7 +87,7 @@ function patienceOf(profile: Profile, state: FixtureState): number {
 
 /** One hand at one fixture: presses, and what it wrote down. */
 class Hand {
-	readonly done: Timed[] = [];
+	readonly done: TimedEvent[] = [];
 	state: FixtureState;
 	/** Milliseconds since the way began. */
 	at = 0;
@@ -113,7 +113,7 @@ class Hand {
 		this.tell({ type: 'clock.advance', now: this.#now + this.at });
 	}
 
-	press(press: Press, wish: Wish): void {
+	press(press: WayPress, wish: Wish): void {
 		const fixture = this.#fixture;
 		if (press.do === 'on') {
 			this.#write({ type: 'power.switch', fixture, on: true });
@@ -121,7 +121,7 @@ class Hand {
 			return;
 		}
 		const panel = this.#profile.panel as KeyedPanel;
-		const key: Key = press.do === 'unlock' ? 'set' : press.key;
+		const key: PanelKey = press.do === 'unlock' ? 'set' : press.key;
 		const ms = press.do === 'unlock' ? panel.unlockHold : this.#worstMs(press, wish);
 		if (ms === 0) this.#write({ type: 'key.tap', fixture, key });
 		else this.#write({ type: 'key.down', fixture, key }, press.do === 'unlock' ? null : holdFor(panel, press.cue));
@@ -132,7 +132,7 @@ class Hand {
 	}
 
 	/** How long a press is held where it ends at its worst, ms. */
-	#worstMs({ key, cue }: Extract<Press, { readonly do: 'key' }>, wish: Wish): number {
+	#worstMs({ key, cue }: Extract<WayPress, { readonly do: 'key' }>, wish: Wish): number {
 		if (cue === 0) return 0;
 		const panel = this.#profile.panel as KeyedPanel;
 		const { least, most } = landingOf(panel, cue);
@@ -153,7 +153,7 @@ class Hand {
 }
 
 /** How a key that is still held is best let go. */
-export interface HeldWay {
+export interface StaticWay {
 	/** Presses that are sure to do after that. */
 	readonly presses: number;
 	/** The repeat of this hold at whose sight it is let go; as many as there were where that is at once, and null where it must be held until the lock opens. */
@@ -166,11 +166,11 @@ export interface HeldWay {
  * A key still held when the learner stops goes on moving what it moves, for no further press: let go at once, or at a later sight
  * that a person could be asked to wait for.
  */
-export function heldWay(profile: Profile, state: FixtureState, wish: Wish): HeldWay {
+export function staticWay(profile: Profile, state: FixtureState, wish: Wish): StaticWay {
 	const panel = profile.panel as KeyedPanel;
 	const view = viewOf(state);
 	const { held } = state.context;
-	const now: HeldWay = {
+	const now: StaticWay = {
 		presses: panelWay(profile, view, wish).presses,
 		cue: held?.repeats ?? 0,
 		ends: held?.repeats ?? 0,
@@ -190,12 +190,12 @@ export function heldWay(profile: Profile, state: FixtureState, wish: Wish): Held
 }
 
 /** What is needed at the worst where a hold is let go at a cue. */
-function worstAt(profile: Profile, view: View, wish: Wish, held: HeldKey, cue: number): HeldWay {
+function worstAt(profile: Profile, view: View, wish: Wish, held: HeldKey, cue: number): StaticWay {
 	const panel = profile.panel as KeyedPanel;
 	const item = itemAt(panel, view.path);
 	const { least, most } = landingOf(panel, cue);
 	let { path, draft } = view;
-	let worst: HeldWay = { presses: -1, cue, ends: cue };
+	let worst: StaticWay = { presses: -1, cue, ends: cue };
 	const key = held.key === 'up' ? 'up' : 'down';
 	for (let repeats = held.repeats; repeats <= most; repeats++) {
 		if (repeats > held.repeats) {

@@ -120,16 +120,16 @@ function moveTo(count: number, from: number, to: number): Browse {
 }
 
 /** An item of the menu and where it stands. */
-export interface Place<Item = MenuItem> {
+export interface MenuPlace<Item = MenuItem> {
 	readonly path: readonly number[];
 	readonly item: Item;
 }
 
 /** A panel's menu, looked up by what can be done there. */
 export interface MenuMap {
-	readonly bySetting: ReadonlyMap<SettingKey, Place<EditableItem>>;
+	readonly bySetting: ReadonlyMap<SettingKey, MenuPlace<EditableItem>>;
 	/** The item that sets all back, if the panel has one. */
-	readonly defaults: Place | null;
+	readonly defaults: MenuPlace | null;
 	/** Items beside each other: of the top, then of each menu of the top; 0 where there is none. */
 	readonly tops: number;
 	readonly insides: readonly number[];
@@ -140,10 +140,10 @@ const made = new WeakMap<KeyedPanel, MenuMap>();
 export function menuMap(panel: KeyedPanel): MenuMap {
 	let map = made.get(panel);
 	if (!map) {
-		const all: Place[] = panel.menu.flatMap((item, i): Place[] =>
+		const all: MenuPlace[] = panel.menu.flatMap((item, i): MenuPlace[] =>
 			item.kind === 'menu' ? item.items.map((leaf, n) => ({ path: [i, n], item: leaf })) : [{ path: [i], item }],
 		);
-		const bySetting = new Map<SettingKey, Place<EditableItem>>();
+		const bySetting = new Map<SettingKey, MenuPlace<EditableItem>>();
 		for (const { path, item } of all)
 			if ((item.kind === 'choice' || item.kind === 'number') && !bySetting.has(item.setting))
 				bySetting.set(item.setting, { path, item });

@@ -2,7 +2,7 @@ import { lastFew, oncePer, onceUnder } from '../../../shared/memo/index.ts';
 import type { KeyedPanel, SettingValue } from '../../../shared/profile/index.ts';
 import type { EditableItem } from '../../fixture/index.ts';
 import { direction, holdFor, stepSize, stepValue } from '../../fixture/index.ts';
-import { type Allowed, allows } from '../wish.ts';
+import { allows, type SettingDomain } from '../wish.ts';
 
 /** One press of Up or Down while a value is edited. */
 export interface ValuePress {
@@ -26,7 +26,12 @@ const UP_AND_DOWN = ['up', 'down'] as const;
  * ways with as few, the one that needs least on the average, and then the one held least.
  * @returns null where no press leads there
  */
-export function valueWay(panel: KeyedPanel, item: EditableItem, from: SettingValue, to: Allowed): ValueWay | null {
+export function valueWay(
+	panel: KeyedPanel,
+	item: EditableItem,
+	from: SettingValue,
+	to: SettingDomain,
+): ValueWay | null {
 	if (allows(to, from)) return { presses: 0, first: null };
 	const moves = movesOf(panel, item);
 	const at = moves.index.get(from);
@@ -98,11 +103,11 @@ interface Table {
 const REMEMBERED = 600;
 const tables = oncePer((_: EditableItem) => lastFew<Table>(REMEMBERED));
 
-const tableTo = (panel: KeyedPanel, item: EditableItem, to: Allowed): Table =>
+const tableTo = (panel: KeyedPanel, item: EditableItem, to: SettingDomain): Table =>
 	tables(item)(JSON.stringify(to), () => search(movesOf(panel, item), to));
 
 /** From the allowed values outwards: each round finds those from which some press is sure to end on what earlier rounds found. */
-function search({ values, width, moves }: Moves, to: Allowed): Table {
+function search({ values, width, moves }: Moves, to: SettingDomain): Table {
 	const presses = Int16Array.from(values, (value) => (allows(to, value) ? 0 : FAR));
 	const firsts: (ValuePress | null)[] = values.map(() => null);
 	let left = values.flatMap((_, i) => (presses[i] === FAR ? [i] : []));
@@ -151,7 +156,7 @@ function tapsBy(key: 'up' | 'down', presses: Int16Array, moves: readonly Move[],
 }
 
 /** A value this panel cannot show steps onto its list first. */
-function fromOutside(panel: KeyedPanel, item: EditableItem, from: SettingValue, to: Allowed): ValueWay | null {
+function fromOutside(panel: KeyedPanel, item: EditableItem, from: SettingValue, to: SettingDomain): ValueWay | null {
 	let best: ValueWay | null = null;
 	for (const key of UP_AND_DOWN) {
 		const next = stepValue(item, from, direction(key), 1);
@@ -180,7 +185,7 @@ export const HAND = Object.freeze({
 } as const);
 
 /** Repeats that a hold may have come to when the key is up. */
-export interface Landing {
+export interface HoldRange {
 	readonly least: number;
 	readonly most: number;
 }
@@ -189,7 +194,7 @@ export interface Landing {
  * Where a hold may end that is to be let go when the display shows its nth repeat.
  * @param cue that repeat, from 1; 0 is a tap, which is over before anything repeats
  */
-export function landingOf({ repeat }: KeyedPanel, cue: number): Landing {
+export function landingOf({ repeat }: KeyedPanel, cue: number): HoldRange {
 	if (cue === 0) return { least: 0, most: 0 };
 	const later = (ms: number): number => Math.floor(ms / repeat.every);
 	return { least: cue + later(HAND.soonestMs), most: cue + later(HAND.latestMs) };

@@ -5,10 +5,10 @@ import {
 	afterClap,
 	afterPowerCycle,
 	afterRemoteClose,
-	answersStrips,
+	answersFaders,
 	coloursByDesk,
 	onCharger,
-	onHeldWhite,
+	onStaticWhite,
 	whileDeskRestarts,
 } from '../probes.ts';
 import { brightnessAgainst, isLit, looksLit, sameColour, sameLevels, sameLight, type Witness } from '../witness.ts';
@@ -215,7 +215,7 @@ export const FIXTURE_TRIES: readonly FixtureKind[] = [
 	attempt(
 		'desk-strips',
 		15,
-		(w, at) => (answersStrips(w, at, at) ? 'answers' : 'still'),
+		(w, at) => (answersFaders(w, at, at) ? 'answers' : 'still'),
 		(unit, meant) => isPatched(unit, meant) && byLine(unit),
 		{ needs: ['desk'] },
 	),
@@ -237,7 +237,7 @@ export const FIXTURE_TRIES: readonly FixtureKind[] = [
 		'held-at-panel',
 		30,
 		(w, at) => {
-			const seen = onHeldWhite(w, at);
+			const seen = onStaticWhite(w, at);
 			if (!seen) return 'no-display';
 			return looksLit(seen) ? 'lights' : 'dark';
 		},

@@ -3,7 +3,7 @@
  * it off a rig. Kinds are permanent; a check is a kind in a place.
  */
 
-import { MEND_IDS } from '../../fault/index.ts';
+import { REPAIR_IDS } from '../../fault/index.ts';
 import { FIXTURE_LOOKS, FIXTURE_TRIES } from './fixture.ts';
 import { CABLE_LOOKS, DESK_LOOKS } from './line.ts';
 
@@ -20,5 +20,5 @@ export const CHECK_KINDS: readonly string[] = Object.freeze([
 	'hall-power',
 	'remote-lamp',
 	'remote-code',
-	...MEND_IDS.map((id) => `mend-${id}`),
+	...REPAIR_IDS.map((id) => `mend-${id}`),
 ]);

@@ -1,9 +1,9 @@
 import { oncePer } from '../../../shared/memo/index.ts';
-import { type SheetCable, SOUND_WIRES, splitPort } from '../../../shared/sheet/index.ts';
+import { GOOD_WIRES, type SheetCable, splitPort } from '../../../shared/sheet/index.ts';
 import type { RigEvent } from '../../event/index.ts';
 import { driveOf, isPowered } from '../../fixture/index.ts';
-import { dataLampAfter, type Rig, type Unit } from '../../rig/index.ts';
-import { patchOf, stripsOf } from '../probes.ts';
+import { dataIndicatorAfter, type Rig, type Unit } from '../../rig/index.ts';
+import { fadersOf, patchOf } from '../probes.ts';
 import { contentOf, type Witness } from '../witness.ts';
 import type { CheckKind } from './types.ts';
 
@@ -58,13 +58,13 @@ export const CABLE_LOOKS: readonly CableKind[] = [
 ];
 
 /** The data lamp of a fixture with the line ended there: nothing in its out socket but a terminator. What a tech does to split a line in half. */
-export function lampWhenEnded({ rig }: Witness, fixture: string): string {
+export function indicatorWhenEnded({ rig }: Witness, fixture: string): string {
 	const port = `${fixture}:out`;
 	const { cables, terminators } = rig.gear;
 	const lifted = cables.flatMap(({ id, from, to }): RigEvent[] =>
 		from === port || to === port ? [{ type: 'cable.unplug', cable: id, end: from === port ? 'from' : 'to' }] : [],
 	);
-	return dataLampAfter(
+	return dataIndicatorAfter(
 		rig,
 		fixture,
 		terminators.includes(port) ? lifted : [...lifted, { type: 'terminator.fit', port }],
@@ -94,7 +94,7 @@ export function straightTo(w: Witness, source: string, fixture: string): Rig {
 				length: 10,
 				from: source,
 				to: `${fixture}:in`,
-				...SOUND_WIRES,
+				...GOOD_WIRES,
 			},
 		};
 		return [...busy, ...free, lay, ...ended];
@@ -110,14 +110,14 @@ export interface DeskKind extends CheckKind {
 const outputOf = (w: Witness, id: string) => w.rig.gear.desk?.outputs.find((output) => output.id === id);
 
 /** Whether the levels of one kind of strip are as the sheet has them, as the desk's own patch shows them. */
-function stripsRead(
+function fadersRead(
 	w: Witness,
 	meant: Witness,
 	fixture: string,
 	wanted: (kind: string, id: string) => boolean,
 ): 'as-meant' | 'other' {
 	const read = (of: Witness): number[] =>
-		stripsOf(of.rig, fixture)
+		fadersOf(of.rig, fixture)
 			.filter(({ slot }) => wanted(slot.drives.kind, slot.id))
 			.map(({ at, universe }) => of.rig.gear.desk?.levels.get(universe)?.[at - 1] ?? 0);
 	return JSON.stringify(read(w)) === JSON.stringify(read(meant)) ? 'as-meant' : 'other';
@@ -167,7 +167,7 @@ export const DESK_LOOKS: readonly DeskKind[] = [
 		sort: 'look',
 		seconds: 6,
 		needs: ['desk'],
-		read: (w, fixture, meant) => stripsRead(w, meant, fixture, (kind) => kind === 'intensity'),
+		read: (w, fixture, meant) => fadersRead(w, meant, fixture, (kind) => kind === 'intensity'),
 	},
 	{
 		kind: 'desk-functions',
@@ -175,7 +175,7 @@ export const DESK_LOOKS: readonly DeskKind[] = [
 		sort: 'look',
 		seconds: 8,
 		needs: ['desk'],
-		read: (w, fixture, meant) => stripsRead(w, meant, fixture, (kind) => kind === 'bands' || kind === 'speed'),
+		read: (w, fixture, meant) => fadersRead(w, meant, fixture, (kind) => kind === 'bands' || kind === 'speed'),
 	},
 	{
 		kind: 'desk-colour-strips',
@@ -183,7 +183,7 @@ export const DESK_LOOKS: readonly DeskKind[] = [
 		sort: 'look',
 		seconds: 10,
 		needs: ['desk'],
-		read: (w, fixture, meant) => stripsRead(w, meant, fixture, (kind) => kind === 'emitter'),
+		read: (w, fixture, meant) => fadersRead(w, meant, fixture, (kind) => kind === 'emitter'),
 	},
 ];
 
@@ -231,7 +231,7 @@ export function wiredUpTo({ gear }: Rig, fixture: string): string {
 		}
 	}
 	for (const port of gear.terminators) if (seen.has(nodeOf(port))) text += `;${port}`;
-	return `${text}#${lampOf(gear.units.get(fixture))}`;
+	return `${text}#${indicatorOf(gear.units.get(fixture))}`;
 }
 
 /** What a fixture on the way is to the line, whatever else it does. */
@@ -242,6 +242,6 @@ const nodeText = oncePer((unit: Unit): string => {
 });
 
 /** What a fixture's data lamp hangs on in the fixture itself. */
-function lampOf(unit: Unit | undefined): string {
+function indicatorOf(unit: Unit | undefined): string {
 	return unit ? `${isPowered(unit.state)}${driveOf(unit.state)}` : '';
 }

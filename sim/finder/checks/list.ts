@@ -1,12 +1,12 @@
 import type { RigSheet } from '../../../shared/sheet/index.ts';
-import type { MendId, Need } from '../../fault/index.ts';
+import type { Need, RepairId } from '../../fault/index.ts';
 import type { Complaint } from '../complaints.ts';
-import { answersStrips, followsLeader } from '../probes.ts';
+import { answersFaders, followsLeader } from '../probes.ts';
 import { leaderOf, routeOf, standAt, standAtCable } from '../route.ts';
 import { contentOf, deskOf, isLit, type Witness } from '../witness.ts';
 import { FIXTURE_LOOKS, FIXTURE_TRIES, type FixtureKind } from './fixture.ts';
-import { CABLE_LOOKS, DESK_LOOKS, lampWhenEnded, pluggedInto, straightTo, wiredUpTo } from './line.ts';
-import { mendCheck } from './mend.ts';
+import { CABLE_LOOKS, DESK_LOOKS, indicatorWhenEnded, pluggedInto, straightTo, wiredUpTo } from './line.ts';
+import { repairCheck } from './repair.ts';
 import { type Bare, type Check, type CheckSort, check, type KeyOf, mayAct } from './types.ts';
 
 /** Kinds asked of fixtures beside the one complained of: what tells of the line and of who talks on it. */
@@ -36,15 +36,15 @@ const MOST_BESIDE = 24;
 
 /**
  * The checks this rig has for a complaint: on the fixture complained of, on those of its line, on cables, desk, hall and remote,
- * and each mend in question, tried to see whether it clears the complaint.
- * @param mends the mends that would clear some suspect, each with its place
+ * and each repair in question, tried to see whether it clears the complaint.
+ * @param repairs the repairs that would clear some suspect, each with its place
  * @param standIn as in `FinderOptions`
  */
 export function checksOf(
 	sheet: RigSheet,
 	meant: Witness,
 	complaint: Complaint,
-	mends: readonly { readonly id: MendId; readonly place: string }[],
+	repairs: readonly { readonly id: RepairId; readonly place: string }[],
 	standIn = false,
 ): Check[] {
 	const route = routeOf(meant.rig, complaint.fixture).order.map(({ fixture }) => fixture);
@@ -70,7 +70,7 @@ export function checksOf(
 		...cableChecks(sheet, meant),
 		...deskChecks(sheet, meant, complaint, beside),
 		...hallChecks(meant),
-		...mends.map((mend) => mendCheck(sheet, meant, complaint, mend, standIn)),
+		...repairs.map((repair) => repairCheck(sheet, meant, complaint, repair, standIn)),
 	];
 }
 
@@ -159,12 +159,12 @@ function neighbourChecks(meant: Witness, { fixture }: Complaint, near: readonly 
 		.flatMap((other) => [
 			check(
 				{ ...kind, place: fixture, other },
-				(w) => (answersStrips(w, other, fixture) ? 'answers' : 'still'),
+				(w) => (answersFaders(w, other, fixture) ? 'answers' : 'still'),
 				keys.of(fixture),
 			),
 			check(
 				{ ...kind, place: other, other: fixture },
-				(w) => (answersStrips(w, fixture, other) ? 'answers' : 'still'),
+				(w) => (answersFaders(w, fixture, other) ? 'answers' : 'still'),
 				keys.of(other),
 			),
 		]);
@@ -221,7 +221,7 @@ function lineChecks(sheet: RigSheet, meant: Witness, { fixture }: Complaint, rou
 				disturbs: true,
 				error: 0.03,
 			},
-			(w) => lampWhenEnded(w, id),
+			(w) => indicatorWhenEnded(w, id),
 			(w) => wiredUpTo(w.rig, id),
 		);
 	});

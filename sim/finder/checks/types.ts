@@ -2,7 +2,7 @@ import type { Profile } from '../../../shared/profile/index.ts';
 import type { Need } from '../../fault/index.ts';
 import type { Witness } from '../witness.ts';
 
-/** Free to the rig, reversible, or one part replaced by a known-good one; a mend is tried, and the complaint looked at again. */
+/** Free to the rig, reversible, or one part replaced by a known-good one; a repair is tried, and the complaint looked at again. */
 export type CheckSort = 'look' | 'try' | 'swap' | 'mend';
 
 /** One check in one place of a rig. */

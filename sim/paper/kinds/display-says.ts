@@ -1,22 +1,22 @@
 import {
 	type Chance,
-	type Draft,
-	type Ground,
+	type ItemDraft,
 	KIND_TOPICS,
-	type Kind,
 	LEVELS,
-	type Level,
 	oneOf,
+	type PaperLevel,
+	type QuestionGround,
+	type QuestionKind,
 	type Say,
 	say,
-	type Wrong,
+	type WrongAnswer,
 } from '../../../shared/paper/index.ts';
 import type {
 	DipPanel,
-	Key,
 	KeyedPanel,
 	LeafItem,
 	MenuItem,
+	PanelKey,
 	Profile,
 	SomeSettings,
 } from '../../../shared/profile/index.ts';
@@ -30,7 +30,7 @@ import { nameAt, sheetFor, stand } from '../stage.ts';
  * value that is being set. Of a fixture with switches: which are up, for one, two or all of what its fields say. Read off the rig
  * after the same presses, or with the same switches.
  */
-export const displaySays: Kind = {
+export const displaySays: QuestionKind = {
 	id: 'display-says',
 	topic: KIND_TOPICS['display-says'],
 	forms: ['one'],
@@ -44,12 +44,12 @@ export const displaySays: Kind = {
 	},
 };
 
-const panels = ({ profiles }: Ground): Profile[] =>
+const panels = ({ profiles }: QuestionGround): Profile[] =>
 	profiles.filter((profile) => isKeyed(profile) || hasFields(profile));
 
 /** One key, pressed so many times in a row. */
-export interface Press {
-	readonly key: Key;
+export interface KeyPresses {
+	readonly key: PanelKey;
 	readonly times: number;
 }
 
@@ -75,7 +75,7 @@ const editables = ({ menu }: KeyedPanel): { readonly menu: Menu | null; readonly
 	);
 
 /** What a display says after some presses, from its first item on. */
-function askKeys(profile: Profile, panel: KeyedPanel, chance: Chance, level: Level): Draft {
+function askKeys(profile: Profile, panel: KeyedPanel, chance: Chance, level: PaperLevel): ItemDraft {
 	for (let n = 0; n < DRAWS; n++) {
 		const { menu, item } = chance.pick(editables(panel));
 		const presses = pressesFor(panel, chance, level, menu, item);
@@ -85,7 +85,7 @@ function askKeys(profile: Profile, panel: KeyedPanel, chance: Chance, level: Lev
 		const sheet = sheetFor(nameAt(profile, 1), [profile], { fixtures: [placed] });
 		const shownAfter = panelOf(sheet);
 		const right = shownAfter(presses);
-		const wrongs = slips(presses).map(([mistake, slip]): Wrong<Say> => [mistake, label(shownAfter(slip))]);
+		const wrongs = slips(presses).map(([mistake, slip]): WrongAnswer<Say> => [mistake, label(shownAfter(slip))]);
 		const draft = oneOf(
 			chance,
 			{
@@ -120,10 +120,10 @@ const label = (lines: readonly string[]): Say =>
 		: say('one-line', { line: lines[0] ?? '' });
 
 /** What a panel shows after some presses: its lines without the blanks around them. */
-type Shown = (presses: readonly Press[]) => string[];
+type PanelAfter = (presses: readonly KeyPresses[]) => string[];
 
 /** The panel of a sheet's one fixture. Its rig is opened once, and each row of presses goes to a fork: forks share what they pass. */
-function panelOf(sheet: RigSheet): Shown {
+function panelOf(sheet: RigSheet): PanelAfter {
 	const opened = openUnharmed(sheet);
 	const fixture = sheet.fixtures[0]?.id ?? '';
 	return (presses) => {
@@ -135,15 +135,21 @@ function panelOf(sheet: RigSheet): Shown {
 }
 
 /** What is shown after each key, as a fact: the key, how often it is pressed, and two lines. */
-const stepsOf = (shownAfter: Shown, presses: readonly Press[]): (string | number)[] =>
+const stepsOf = (shownAfter: PanelAfter, presses: readonly KeyPresses[]): (string | number)[] =>
 	presses.flatMap(({ key, times }, i) => {
 		const [first = '', second = ''] = shownAfter(presses.slice(0, i + 1));
 		return [key, times, first, second];
 	});
 
 /** The way to an item, as far as the level goes. */
-function pressesFor(panel: KeyedPanel, chance: Chance, level: Level, menu: Menu | null, item: Editable): Press[] {
-	const along = (places: number, count: number): Press[] => {
+function pressesFor(
+	panel: KeyedPanel,
+	chance: Chance,
+	level: PaperLevel,
+	menu: Menu | null,
+	item: Editable,
+): KeyPresses[] {
+	const along = (places: number, count: number): KeyPresses[] => {
 		const up = count - places;
 		return places === 0
 			? []
@@ -151,18 +157,18 @@ function pressesFor(panel: KeyedPanel, chance: Chance, level: Level, menu: Menu 
 				? [{ key: 'up', times: up }]
 				: [{ key: 'down', times: places }];
 	};
-	const set: Press = { key: 'set', times: 1 };
+	const set: KeyPresses = { key: 'set', times: 1 };
 	const atTop = panel.menu.findIndex((each) => each === (menu ?? item));
 	const toTop = along(atTop, panel.menu.length);
 	if (level === 'easy')
 		return toTop.length > 0 ? toTop : [{ key: 'down', times: chance.int(1, panel.menu.length - 1) }];
 	const inside = menu ? [set, ...along(menu.items.indexOf(item), menu.items.length)] : [];
-	const step: Press = {
+	const step: KeyPresses = {
 		key: chance.pick(['up', 'down']),
 		times: chance.int(1, item.kind === 'number' ? MOST_STEPS : 3),
 	};
 	if (level === 'middle' && menu && chance.chance(0.5)) return [...toTop, ...inside];
-	const end: Press[] =
+	const end: KeyPresses[] =
 		level === 'hard' && panel.kind === 'text' && chance.chance(0.4)
 			? [{ key: chance.pick(['set', 'back']), times: 1 }]
 			: [];
@@ -179,12 +185,12 @@ function startAt(chance: Chance, item: Editable): SomeSettings {
 }
 
 /** The presses as they go wrong. */
-function slips(presses: readonly Press[]): Wrong<readonly Press[]>[] {
+function slips(presses: readonly KeyPresses[]): WrongAnswer<readonly KeyPresses[]>[] {
 	const last = presses.findLastIndex(({ key }) => key === 'up' || key === 'down');
 	const lastSet = presses.findLastIndex(({ key }) => key === 'set');
-	const put = (at: number, press: Press): Press[] => presses.map((each, i) => (i === at ? press : each));
+	const put = (at: number, press: KeyPresses): KeyPresses[] => presses.map((each, i) => (i === at ? press : each));
 	const moved = presses[last];
-	const without = (at: number): Press[] => presses.filter((_, i) => i !== at);
+	const without = (at: number): KeyPresses[] => presses.filter((_, i) => i !== at);
 	return [
 		...(moved
 			? ([
@@ -203,7 +209,7 @@ function slips(presses: readonly Press[]): Wrong<readonly Press[]>[] {
 type Field = DipPanel['fields'][number];
 
 /** One field and which of its choices is meant, from 0. */
-interface Meant {
+interface MeantChoice {
 	readonly field: Field;
 	readonly at: number;
 }
@@ -215,17 +221,22 @@ export const hasFields = ({ panel }: Profile): boolean =>
 	panel.kind === 'dip' && panel.fields.some(({ choices }) => choices.length > 3);
 
 /** Which switches are up for what one field says, or two, or all. Easy, middle and hard. */
-function askSwitches(profile: Profile, panel: DipPanel, chance: Chance, level: Level): Draft {
+function askSwitches(profile: Profile, panel: DipPanel, chance: Chance, level: PaperLevel): ItemDraft {
 	const [wide, ...rest] = [...panel.fields].sort((a, b) => b.choices.length - a.choices.length) as [Field, ...Field[]];
 	const more = level === 'easy' ? [] : level === 'middle' ? chance.shuffle(rest).slice(0, 1) : rest;
-	const meant: Meant[] = [wide, ...more].map((field) => ({ field, at: chance.int(1, field.choices.length - 1) }));
+	const meant: MeantChoice[] = [wide, ...more].map((field) => ({ field, at: chance.int(1, field.choices.length - 1) }));
 	const right = upFor(meant);
 	const sheet = sheetUp(profile, right);
 	const means = settingsOf(sheet);
 	const wrongs = switchSlips(meant, right)
 		// other switches that come to the same are no wrong ones
 		.filter(([, up]) => settingsOf(sheetUp(profile, up)) !== means)
-		.map(([mistake, up]): Wrong<ReturnType<typeof switchLabel>> => [mistake, switchLabel(upOn(sheetUp(profile, up)))]);
+		.map(
+			([mistake, up]): WrongAnswer<ReturnType<typeof switchLabel>> => [
+				mistake,
+				switchLabel(upOn(sheetUp(profile, up))),
+			],
+		);
 	return oneOf(
 		chance,
 		{
@@ -252,7 +263,7 @@ const rising = (numbers: Iterable<number>): number[] => [...new Set(numbers)].so
 /** The switches of a field that make a number: the first listed is worth 1, each next twice as much. */
 const bitsFor = ({ switches }: Field, at: number): number[] => switches.filter((_, bit) => (at & (2 ** bit)) !== 0);
 
-const upFor = (meant: readonly Meant[]): number[] =>
+const upFor = (meant: readonly MeantChoice[]): number[] =>
 	rising([...meant.flatMap(({ field, at }) => bitsFor(field, at)), GATE]);
 
 function sheetUp(profile: Profile, up: readonly number[]): RigSheet {
@@ -275,8 +286,8 @@ function upOn(sheet: RigSheet): number[] {
 	return display?.kind === 'switches' ? display.up.flatMap((isUp, i) => (isUp ? [i + 1] : [])) : [];
 }
 
-function switchSlips(meant: readonly Meant[], right: readonly number[]): Wrong<readonly number[]>[] {
-	const [wide, ...rest] = meant as [Meant, ...Meant[]];
+function switchSlips(meant: readonly MeantChoice[], right: readonly number[]): WrongAnswer<readonly number[]>[] {
+	const [wide, ...rest] = meant as [MeantChoice, ...MeantChoice[]];
 	const withAt = (at: number): number[] => upFor([{ ...wide, at }, ...rest]);
 	const others = rest.flatMap(({ field, at }) => bitsFor(field, at));
 	const { switches, choices } = wide.field;

@@ -1,25 +1,25 @@
 import { oncePer, onceUnder } from '../../../shared/memo/index.ts';
 import {
 	type Chance,
-	type Ground,
 	KIND_TOPICS,
-	type Kind,
 	LEVELS,
-	type Level,
 	oneOf,
+	type PaperLevel,
+	type QuestionGround,
+	type QuestionKind,
 	type Say,
 	say,
 } from '../../../shared/paper/index.ts';
 import { BUNDLED, bundledProfile, SETTING_KEYS } from '../../../shared/profile/index.ts';
 import { profileFor, type QuickLink, quickSheet, type RigSheet, splitPort } from '../../../shared/sheet/index.ts';
 import {
-	type Bench,
 	type Check,
 	type Complaint,
 	complaintsOf,
 	finderOn,
 	meantWitness,
-	openBench,
+	openOutcomes,
+	type RigOutcomes,
 } from '../../finder/index.ts';
 import { inputFrom } from '../../fixture/index.ts';
 
@@ -29,7 +29,7 @@ const DRAWS = 60;
 const MOST_WRONG = 3;
 
 /** Least share by which wrong options are worse, where there are enough of those. */
-const GAPS: Readonly<Record<Level, number>> = { easy: 0.5, middle: 0.35, hard: 0 };
+const GAPS: Readonly<Record<PaperLevel, number>> = { easy: 0.5, middle: 0.35, hard: 0 };
 
 const QUICK: readonly (readonly [count: number, linked: QuickLink])[] = [
 	[1, 'desk'],
@@ -43,7 +43,7 @@ const QUICK: readonly (readonly [count: number, linked: QuickLink])[] = [
  * What to look at first? Read from the finder: the check it asks first, among others of the same walk after which the cause takes
  * clearly longer to find. Easy: half as long again; hard: as near as they come.
  */
-export const firstCheck: Kind = {
+export const firstCheck: QuestionKind = {
 	id: 'first-check',
 	topic: KIND_TOPICS['first-check'],
 	forms: ['one'],
@@ -61,7 +61,7 @@ export const firstCheck: Kind = {
 	},
 };
 
-function asked(sheet: RigSheet, { complaint, best, others }: Opening, chance: Chance, level: Level) {
+function asked(sheet: RigSheet, { complaint, best, others }: FirstChecks, chance: Chance, level: PaperLevel) {
 	const clear = others.filter(({ expected }) => expected >= best.expected * (1 + GAPS[level]));
 	const fit = clear.length >= 2 ? clear : others.slice(-MOST_WRONG);
 	const wrongs = level === 'hard' ? fit.slice(0, MOST_WRONG) : chance.shuffle(fit).slice(0, MOST_WRONG);
@@ -125,10 +125,10 @@ function placeFact(sheet: RigSheet, { place }: Check): string {
 const isSmall = (sheet: RigSheet | null): sheet is RigSheet =>
 	sheet !== null && sheet.fixtures.length > 0 && sheet.fixtures.length <= MOST_FIXTURES;
 
-const bundledIn = ({ profiles }: Ground): string[] =>
+const bundledIn = ({ profiles }: QuestionGround): string[] =>
 	profiles.filter((profile) => bundledProfile(profile.id) === profile).map(({ id }) => id);
 
-const rigsFor = (ground: Ground): readonly RigSheet[] =>
+const rigsFor = (ground: QuestionGround): readonly RigSheet[] =>
 	isSmall(ground.sheet) ? [ground.sheet] : quickRigs(bundledIn(ground));
 
 const kept = new Map<string, readonly RigSheet[]>();
@@ -148,7 +148,7 @@ export interface First {
 }
 
 /** What the finder asks first, and other checks of the same walk that are worse. */
-export interface Opening {
+export interface FirstChecks {
 	readonly complaint: Complaint;
 	readonly best: First;
 	/** Worst last. Each is worse than the best by `LEAST_GAP` and `LEAST_SECONDS` at least. */
@@ -172,16 +172,16 @@ const ENOUGH = 5;
 /** What can be complained of on this rig, as the finder has it; looked up once a sheet. */
 const complaintsOn = oncePer((sheet: RigSheet): readonly Complaint[] => complaintsOf(meantWitness(sheet), sheet));
 
-const openings = onceUnder<RigSheet, string, Opening | null>();
+const openings = onceUnder<RigSheet, string, FirstChecks | null>();
 
 /** How the finder would open on this complaint; null where there is nothing to choose between. Worked out once. */
-function openingOf(sheet: RigSheet, complaint: Complaint): Opening | null {
+function openingOf(sheet: RigSheet, complaint: Complaint): FirstChecks | null {
 	return openings(sheet, `${complaint.kind}@${complaint.fixture}`, () =>
-		workOut(openBench(sheet, complaint), complaint),
+		workOut(openOutcomes(sheet, complaint), complaint),
 	);
 }
 
-function workOut(bench: Bench, complaint: Complaint): Opening | null {
+function workOut(bench: RigOutcomes, complaint: Complaint): FirstChecks | null {
 	const next = finderOn(bench).next();
 	const best = next?.check;
 	const expected = best ? expectedFrom(bench, best) : null;
@@ -211,7 +211,7 @@ function workOut(bench: Bench, complaint: Complaint): Opening | null {
 const placeOf = ({ kind, place }: Check): string => `${kind}@${place}`;
 
 /** Seconds from the start to the cause if this check comes first and the finder goes on after it; null where it cannot say. */
-function expectedFrom(bench: Bench, check: Check): number | null {
+function expectedFrom(bench: RigOutcomes, check: Check): number | null {
 	const chances = chancesOf(bench, check);
 	let seconds = 0;
 	for (const [outcome, chance] of chances) {
@@ -219,7 +219,7 @@ function expectedFrom(bench: Bench, check: Check): number | null {
 		finder.answer(check.id, outcome);
 		if (seconds === 0) seconds += finder.spent;
 		const verdict = finder.verdict();
-		// a mend that clears it was to be done in any case: the finder counts what is spent on finding alone
+		// a repair that clears it was to be done in any case: the finder counts what is spent on finding alone
 		if (verdict?.confirmed) seconds -= chance * check.seconds;
 		if (verdict) continue;
 		const next = finder.next();
@@ -230,7 +230,7 @@ function expectedFrom(bench: Bench, check: Check): number | null {
 }
 
 /** How likely each outcome of a check is, by the weights of those who would show it. */
-function chancesOf(bench: Bench, check: Check): Map<string, number> {
+function chancesOf(bench: RigOutcomes, check: Check): Map<string, number> {
 	const row = bench.outcomes[bench.checks.indexOf(check)] ?? [];
 	const total = bench.candidates.reduce((sum, { weight }) => sum + weight, 0);
 	const chances = new Map<string, number>();

@@ -1,36 +1,36 @@
 import {
-	type Ground,
 	KIND_TOPICS,
-	type Kind,
 	LEVELS,
-	type Level,
 	type MistakeId,
 	oneOf,
+	type PaperLevel,
+	type QuestionGround,
+	type QuestionKind,
 	type Say,
 	say,
 } from '../../../shared/paper/index.ts';
 import { modeOf } from '../../../shared/profile/index.ts';
 import {
+	type FixtureRow,
 	following,
 	followsAt,
-	heldName,
-	type Led,
+	type LedColours,
 	leading,
 	ledModes,
-	type Part,
-	type Row,
+	type RowFixtureSettings,
 	rowFacts,
 	rowSheet,
 	seenAlong,
+	staticName,
 } from '../row.ts';
-import { type Seen, tellsApart } from '../seen.ts';
+import { type LookInWords, tellsApart } from '../seen.ts';
 import { nameAt } from '../stage.ts';
 
 /** One setting of one fixture, and what it becomes. */
-interface Change {
+interface SettingChange {
 	/** Place in the row, from 0: the leader is first. */
 	readonly at: number;
-	readonly key: keyof Part;
+	readonly key: keyof RowFixtureSettings;
 	readonly value: string | number;
 }
 
@@ -44,7 +44,7 @@ const DRAWS = 200;
  * address where that has a say; hard: the same in a longer row, where the leader's settings are offered too. Which change helps is
  * found by trying each on the rig.
  */
-export const followSetting: Kind = {
+export const followSetting: QuestionKind = {
 	id: 'follow-setting',
 	topic: KIND_TOPICS['follow-setting'],
 	forms: ['one'],
@@ -55,27 +55,31 @@ export const followSetting: Kind = {
 			const led = chance.pick(grounds(ground));
 			const { profile, mode } = led;
 			const count = level === 'hard' ? 4 : 3;
-			const row: Row = { profile, mode, lines: [Array.from({ length: count }, (_, i) => i)], desk: null };
+			const row: FixtureRow = { profile, mode, lines: [Array.from({ length: count }, (_, i) => i)], desk: null };
 			const [shown, own, ...more] = chance.shuffle(led.colours) as [string, string, ...string[]];
 			const parts = row.lines
 				.flat()
 				.map((at) => (at === LEADER ? leading : following)(profile, mode, at === LEADER ? shown : own));
 			const stray = chance.int(1, count - 1);
-			const amiss = chance.pick(strayings(led, parts[stray] as Part, level));
+			const amiss = chance.pick(strayings(led, parts[stray] as RowFixtureSettings, level));
 			const found = changed(parts, { at: stray, ...amiss });
-			const mend: Change = { at: stray, key: amiss.key, value: (parts[stray] as Part)[amiss.key] };
+			const repair: SettingChange = {
+				at: stray,
+				key: amiss.key,
+				value: (parts[stray] as RowFixtureSettings)[amiss.key],
+			};
 			const colours = [shown, more[0] ?? own];
-			const doesMove = (change: Change): boolean => movesAsOne(row, changed(found, change), colours);
-			if (movesAsOne(row, found, colours) || !doesMove(mend)) continue;
-			const offers = chance.shuffle(changesOf(led, found, stray, level)).filter((it) => !isSame(it, mend));
+			const doesMove = (change: SettingChange): boolean => movesAsOne(row, changed(found, change), colours);
+			if (movesAsOne(row, found, colours) || !doesMove(repair)) continue;
+			const offers = chance.shuffle(changesOf(led, found, stray, level)).filter((it) => !isSame(it, repair));
 			// one that says what the panel cannot is no setting, and one that helps too is no wrong one
-			const wrongs: Change[] = [];
+			const wrongs: SettingChange[] = [];
 			for (const it of offers) {
 				if (wrongs.length === MOST_WRONG) break;
 				if (rowSheet(row, changed(found, it)) && !doesMove(it)) wrongs.push(it);
 			}
 			if (wrongs.length < 2) continue;
-			const labels = (it: Change): Say => labelOf(led, it);
+			const labels = (it: SettingChange): Say => labelOf(led, it);
 			return oneOf(
 				chance,
 				{
@@ -85,13 +89,13 @@ export const followSetting: Kind = {
 						leader: nameAt(profile, LEADER + 1),
 						stray: nameAt(profile, stray + 1),
 						row: rowFacts(row, found),
-						key: mend.key,
+						key: repair.key,
 						reads: profile.follows,
 						mode: modeOf(profile, mode).name,
 					},
 					bench: rowSheet(row, found),
 				},
-				labels(mend),
+				labels(repair),
 				wrongs.map((it) => [mistakeOf(it), labels(it)] as const),
 			);
 		}
@@ -99,16 +103,21 @@ export const followSetting: Kind = {
 	},
 };
 
-const grounds = ({ profiles }: Ground): readonly Led[] => profiles.flatMap((profile) => ledModes(profile));
+const grounds = ({ profiles }: QuestionGround): readonly LedColours[] =>
+	profiles.flatMap((profile) => ledModes(profile));
 
-const isSame = (a: Change, b: Change): boolean => a.at === b.at && a.key === b.key && a.value === b.value;
+const isSame = (a: SettingChange, b: SettingChange): boolean => a.at === b.at && a.key === b.key && a.value === b.value;
 
-const changed = (parts: readonly Part[], { at, key, value }: Change): Part[] =>
+const changed = (parts: readonly RowFixtureSettings[], { at, key, value }: SettingChange): RowFixtureSettings[] =>
 	parts.map((part, i) => (i === at ? { ...part, [key]: value } : part));
 
 /** What can have gone astray in a follower, so that one setting alone puts it right. */
-function strayings({ profile, mode }: Led, { held }: Part, level: Level): Pick<Change, 'key' | 'value'>[] {
-	const works: Pick<Change, 'key' | 'value'>[] = [{ key: 'work', value: 'held' }];
+function strayings(
+	{ profile, mode }: LedColours,
+	{ held }: RowFixtureSettings,
+	level: PaperLevel,
+): Pick<SettingChange, 'key' | 'value'>[] {
+	const works: Pick<SettingChange, 'key' | 'value'>[] = [{ key: 'work', value: 'held' }];
 	if (followsAt(profile) !== 1) works.push({ key: 'work', value: 'line' });
 	if (level === 'easy') return works;
 	const modes = ledModes(profile).filter((each) => each.mode !== mode);
@@ -120,23 +129,28 @@ function strayings({ profile, mode }: Led, { held }: Part, level: Level): Pick<C
 }
 
 /** Whether the whole row shows its leader's colour, and goes with it to another. */
-function movesAsOne(row: Row, parts: readonly Part[], colours: readonly string[]): boolean {
-	const shown: Seen[] = [];
+function movesAsOne(row: FixtureRow, parts: readonly RowFixtureSettings[], colours: readonly string[]): boolean {
+	const shown: LookInWords[] = [];
 	for (const held of colours) {
 		const sheet = rowSheet(row, changed(parts, { at: LEADER, key: 'held', value: held }));
 		const [leader, ...rest] = (sheet && seenAlong(sheet)) ?? [];
 		if (!leader || rest.length < parts.length - 1 || rest.some((each) => tellsApart(leader, each))) return false;
 		shown.push(leader);
 	}
-	return shown.every((seen, i) => i === 0 || tellsApart(shown[i - 1] as Seen, seen));
+	return shown.every((seen, i) => i === 0 || tellsApart(shown[i - 1] as LookInWords, seen));
 }
 
 /** Settings to offer: those of the fixture that strays, and with hard those of its leader too. */
-function changesOf({ profile, mode }: Led, parts: readonly Part[], stray: number, level: Level): Change[] {
-	const found = parts[stray] as Part;
+function changesOf(
+	{ profile, mode }: LedColours,
+	parts: readonly RowFixtureSettings[],
+	stray: number,
+	level: PaperLevel,
+): SettingChange[] {
+	const found = parts[stray] as RowFixtureSettings;
 	const isDip = profile.panel.kind === 'dip';
 	const modes = profile.modes.map(({ id }) => id);
-	const own: Change[] = [
+	const own: SettingChange[] = [
 		// with switches, to obey the line is to have some address: one of them follows as well
 		...(['line', 'held', 'follow'] as const)
 			.filter((value) => value !== 'line' || !isDip)
@@ -148,9 +162,9 @@ function changesOf({ profile, mode }: Led, parts: readonly Part[], stray: number
 			: [1, 10, 101].map((value) => ({ at: stray, key: 'address' as const, value }))),
 		...(isDip && found.work !== 'held'
 			? []
-			: [{ at: stray, key: 'held' as const, value: (parts[LEADER] as Part).held }]),
+			: [{ at: stray, key: 'held' as const, value: (parts[LEADER] as RowFixtureSettings).held }]),
 	];
-	const leaders: Change[] = [
+	const leaders: SettingChange[] = [
 		{ at: LEADER, key: 'lead', value: 'off' },
 		{ at: LEADER, key: 'work', value: 'follow' },
 		...modes
@@ -160,11 +174,12 @@ function changesOf({ profile, mode }: Led, parts: readonly Part[], stray: number
 	return (level === 'hard' ? [...leaders, ...own] : own).filter(({ at, key, value }) => parts[at]?.[key] !== value);
 }
 
-function labelOf({ profile }: Led, { at, key, value }: Change): Say {
+function labelOf({ profile }: LedColours, { at, key, value }: SettingChange): Say {
 	const fixture = nameAt(profile, at + 1);
 	const told =
-		key === 'mode' ? modeOf(profile, String(value)).name : key === 'held' ? heldName(profile, String(value)) : value;
+		key === 'mode' ? modeOf(profile, String(value)).name : key === 'held' ? staticName(profile, String(value)) : value;
 	return say('set', { fixture, key, value: told });
 }
 
-const mistakeOf = ({ key }: Change): MistakeId => (key === 'work' || key === 'lead' ? 'other-role' : 'other-setting');
+const mistakeOf = ({ key }: SettingChange): MistakeId =>
+	key === 'work' || key === 'lead' ? 'other-role' : 'other-setting';

@@ -2,19 +2,19 @@ import { bandOf, LAST_SLOT, levelOfPercent, middleOf, TOP_LEVEL } from '../../..
 import { oncePer } from '../../../shared/memo/index.ts';
 import {
 	type Chance,
-	type Ground,
 	KIND_TOPICS,
-	type Kind,
 	LEVELS,
-	type Level,
 	oneOf,
-	type Wrong,
+	type PaperLevel,
+	type QuestionGround,
+	type QuestionKind,
+	type WrongAnswer,
 } from '../../../shared/paper/index.ts';
 import { type Band, footprintOf, type Mode, type Profile, type Slot, slotAt } from '../../../shared/profile/index.ts';
 import { makeRandom } from '../../../shared/random/index.ts';
 import type { RigSheet } from '../../../shared/sheet/index.ts';
 import { openUnharmed } from '../../rig/trusted.ts';
-import { type Seen, saySeen, seenOf, tellsApart } from '../seen.ts';
+import { type LookInWords, saySeen, seenOf, tellsApart } from '../seen.ts';
 import { deskWith, idAt, lineThrough, nameAt, sheetFor, stand } from '../stage.ts';
 
 /** Longest chart that a question spells out, where a shorter one is to be had. */
@@ -29,7 +29,7 @@ const MOST_WRONG = 3;
  * What does the fixture do with this frame? Easy: colours, functions at rest; middle: part of the intensity, or a function in the
  * middle of its band; hard: a function on the edge of its band. Read by opening the rig and looking.
  */
-export const frameLook: Kind = {
+export const frameLook: QuestionKind = {
 	id: 'frame-look',
 	topic: KIND_TOPICS['frame-look'],
 	forms: ['one'],
@@ -62,18 +62,24 @@ export const frameLook: Kind = {
 	},
 };
 
-interface Asked {
-	readonly at: At;
+interface FrameQuestion {
+	readonly at: ModeOnFixture;
 	readonly start: number;
 	readonly frame: Frame;
 	readonly sheet: RigSheet;
-	readonly seen: Seen;
-	readonly wrongs: readonly Wrong<Seen>[];
+	readonly seen: LookInWords;
+	readonly wrongs: readonly WrongAnswer<LookInWords>[];
 }
 
 /** The first of some draws with three wrong options, or else the one with most; null where none has two. */
-function bestOf(ground: Ground, chance: Chance, level: Level, places: readonly At[], draws: number): Asked | null {
-	let best: Asked | null = null;
+function bestOf(
+	ground: QuestionGround,
+	chance: Chance,
+	level: PaperLevel,
+	places: readonly ModeOnFixture[],
+	draws: number,
+): FrameQuestion | null {
+	let best: FrameQuestion | null = null;
 	for (let n = 0; n < draws; n++) {
 		const asked = ask(ground, chance, level, chance.pick(places));
 		if (asked && asked.wrongs.length > (best?.wrongs.length ?? LEAST_WRONG - 1)) best = asked;
@@ -83,7 +89,7 @@ function bestOf(ground: Ground, chance: Chance, level: Level, places: readonly A
 }
 
 /** Modes of a fixture that can be asked about at every level, by itself: tried once a fixture, the same way everywhere. */
-const modesOf = oncePer((profile: Profile): readonly At[] => {
+const modesOf = oncePer((profile: Profile): readonly ModeOnFixture[] => {
 	const alone = { profiles: [profile], sheet: null };
 	return profile.modes
 		.filter((mode) => footprintOf(mode) < LAST_SLOT - 2)
@@ -91,20 +97,20 @@ const modesOf = oncePer((profile: Profile): readonly At[] => {
 		.filter((at) => LEVELS.every((level) => bestOf(alone, makeRandom(0).fork(level), level, [at], PROBES) !== null));
 });
 
-function placesIn({ profiles }: Ground): readonly At[] {
+function placesIn({ profiles }: QuestionGround): readonly ModeOnFixture[] {
 	const all = profiles.flatMap(modesOf);
 	const short = all.filter(({ mode }) => footprintOf(mode) <= LONGEST);
 	return short.length > 0 ? short : all;
 }
 
-function ask(ground: Ground, chance: Chance, level: Level, at: At): Asked | null {
+function ask(ground: QuestionGround, chance: Chance, level: PaperLevel, at: ModeOnFixture): FrameQuestion | null {
 	const footprint = footprintOf(at.mode);
 	const start = level === 'easy' ? 1 : chance.int(2, LAST_SLOT - 1 - footprint);
 	const frame = frameFor(chance, level, at.mode, start);
 	const sheet = sheetWith(at, start, frame);
 	const seen = sheet && lookAt(sheet);
 	if (!sheet || !seen || !isWorthAsking(seen, level)) return null;
-	const wrongs: Wrong<Seen>[] = [];
+	const wrongs: WrongAnswer<LookInWords>[] = [];
 	for (const [mistake, read] of misreadings(ground, chance, at, start, frame)) {
 		if (wrongs.length === MOST_WRONG) break;
 		const wrong = read && lookAt(read);
@@ -116,16 +122,16 @@ function ask(ground: Ground, chance: Chance, level: Level, at: At): Asked | null
 }
 
 /** A dark fixture is only asked about where a function makes it so. */
-const isWorthAsking = ({ runs, programme }: Seen, level: Level): boolean =>
+const isWorthAsking = ({ runs, programme }: LookInWords, level: PaperLevel): boolean =>
 	programme !== null || level === 'hard' || runs.some(({ percent }) => percent > 0);
 
-function lookAt(sheet: RigSheet): Seen | null {
+function lookAt(sheet: RigSheet): LookInWords | null {
 	const [fixture] = sheet.fixtures;
 	return fixture ? seenOf(openUnharmed(sheet), fixture.id) : null;
 }
 
 /** A mode on its fixture, which a frame is sent to. */
-export interface At {
+export interface ModeOnFixture {
 	readonly profile: Profile;
 	readonly mode: Mode;
 }
@@ -138,7 +144,7 @@ const INTENSITIES = [64, 128, 191];
 const BESIDE = [0, 128, 255];
 
 /** The fixture as it stands and the desk as it sends. @param reads where the fixture reads from, if not where it is patched */
-function sheetWith({ profile, mode }: At, start: number, frame: Frame, reads = start): RigSheet | null {
+function sheetWith({ profile, mode }: ModeOnFixture, start: number, frame: Frame, reads = start): RigSheet | null {
 	if (reads < 1 || reads + footprintOf(mode) - 1 > LAST_SLOT) return null;
 	const placed = stand(profile, 1, { work: 'line', mode: mode.id, address: reads });
 	if (!placed) return null;
@@ -154,7 +160,7 @@ const atRest = ({ effect }: Band): boolean => effect.do === 'nothing' || effect.
 const bandsOf = ({ drives }: Slot): readonly Band[] => (drives.kind === 'bands' ? drives.bands : []);
 
 /** Levels from the slot before the fixture's first to the one after its last. */
-function frameFor(chance: Chance, level: Level, mode: Mode, start: number): Frame {
+function frameFor(chance: Chance, level: PaperLevel, mode: Mode, start: number): Frame {
 	const levels = new Map<number, number>();
 	const put = (n: number, value: number): unknown => levels.set(start + n - 1, value);
 	if (start > 1) put(0, chance.pick(BESIDE));
@@ -181,12 +187,12 @@ function frameFor(chance: Chance, level: Level, mode: Mode, start: number): Fram
 }
 
 /** A slot whose function is up: with hard always one, where the mode has any. */
-function activeSlot(chance: Chance, mode: Mode, level: Level): Slot | undefined {
+function activeSlot(chance: Chance, mode: Mode, level: PaperLevel): Slot | undefined {
 	const able = mode.slots.filter((slot) => bandsOf(slot).some((band) => !atRest(band)));
 	return able.length > 0 && (level === 'hard' || chance.chance(0.6)) ? chance.pick(able) : undefined;
 }
 
-function activeValue(chance: Chance, level: Level, slot: Slot): number {
+function activeValue(chance: Chance, level: PaperLevel, slot: Slot): number {
 	const band = chance.pick(bandsOf(slot).filter((each) => !atRest(each)));
 	return level === 'hard' ? chance.pick([band.from, band.to]) : middleOf(band);
 }
@@ -197,7 +203,7 @@ function restOf(slot: Slot): number {
 }
 
 /** What each slot reads, as a fact: its name, its level, and what that does where it has bands. What stands at 0 and does nothing is left out. */
-const readingOf = ({ mode }: At, start: number, frame: Frame): (string | number)[] =>
+const readingOf = ({ mode }: ModeOnFixture, start: number, frame: Frame): (string | number)[] =>
 	mode.slots.flatMap((slot) => {
 		const level = frame.get(start + slot.at - 1) ?? 0;
 		const band = bandOf(bandsOf(slot), level) as Band | undefined;
@@ -205,7 +211,13 @@ const readingOf = ({ mode }: At, start: number, frame: Frame): (string | number)
 	});
 
 /** What other readings of the same frame come to, as sheets: opened and looked at like the right one. */
-function misreadings(ground: Ground, chance: Chance, at: At, start: number, frame: Frame): Wrong<RigSheet | null>[] {
+function misreadings(
+	ground: QuestionGround,
+	chance: Chance,
+	at: ModeOnFixture,
+	start: number,
+	frame: Frame,
+): WrongAnswer<RigSheet | null>[] {
 	const { profile, mode } = at;
 	const mapped = (change: (level: number, slot: Slot | undefined) => number): Frame =>
 		new Map(
@@ -222,7 +234,7 @@ function misreadings(ground: Ground, chance: Chance, at: At, start: number, fram
 		mapped((level, slot) => (slot && bandsOf(slot).length > 0 ? change(level, slot) : level));
 	const charts = chance.shuffle(profile.modes.filter((each) => each !== mode));
 	const others = chance.shuffle(ground.profiles.filter((each) => each !== profile));
-	const slips: Wrong<RigSheet | null>[] = [
+	const slips: WrongAnswer<RigSheet | null>[] = [
 		['frame-slot-shifted', sheetWith(at, start, frame, start + chance.pick([1, -1]))],
 		['function-slot-missed', withFrame(bands((_, slot) => restOf(slot)))],
 		['next-band', withFrame(bands((level, slot) => beside(slot, level, chance.pick([1, -1]))))],
@@ -230,13 +242,13 @@ function misreadings(ground: Ground, chance: Chance, at: At, start: number, fram
 		['percent-for-value', withFrame(mapped((level) => (level > 100 ? TOP_LEVEL : levelOfPercent(level))))],
 	];
 	const mixed = [
-		...charts.slice(0, 2).map((chart): Wrong<At> => ['other-modes-chart', { profile, mode: chart }]),
-		...others.flatMap((other): Wrong<At>[] =>
+		...charts.slice(0, 2).map((chart): WrongAnswer<ModeOnFixture> => ['other-modes-chart', { profile, mode: chart }]),
+		...others.flatMap((other): WrongAnswer<ModeOnFixture>[] =>
 			other.modes.slice(0, 1).map((chart) => ['other-fixtures-chart', { profile: other, mode: chart }]),
 		),
-	].map(([mistake, chart]): Wrong<RigSheet | null> => [mistake, sheetWith(chart, start, frame)]);
+	].map(([mistake, chart]): WrongAnswer<RigSheet | null> => [mistake, sheetWith(chart, start, frame)]);
 	const shifts = [1, -1, 2, -2].map(
-		(by): Wrong<RigSheet | null> => ['frame-slot-shifted', sheetWith(at, start, frame, start + by)],
+		(by): WrongAnswer<RigSheet | null> => ['frame-slot-shifted', sheetWith(at, start, frame, start + by)],
 	);
 	return [...chance.shuffle([...slips, ...mixed.slice(0, 1)]), ...mixed.slice(1), ...shifts];
 }

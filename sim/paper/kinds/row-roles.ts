@@ -3,29 +3,29 @@ import {
 	type Chance,
 	draft,
 	fresh,
-	type Ground,
 	KIND_TOPICS,
-	type Kind,
 	LEVELS,
-	type Level,
 	lettered,
+	type PaperLevel,
+	type QuestionGround,
+	type QuestionKind,
 	say,
 } from '../../../shared/paper/index.ts';
 import { modeOf } from '../../../shared/profile/index.ts';
 import {
+	type FixtureRow,
 	following,
 	followsAt,
-	heldName,
-	type Led,
+	type LedColours,
 	leading,
 	ledModes,
 	looksAlike,
-	type Part,
-	type Row,
+	type RowFixtureSettings,
 	rowSheet,
 	seenAlong,
+	staticName,
 } from '../row.ts';
-import type { Seen } from '../seen.ts';
+import type { LookInWords } from '../seen.ts';
 import { nameAt } from '../stage.ts';
 
 /** What a fixture of a row can be: it obeys the desk, leads with its own colour, follows, or shows its own colour alone. */
@@ -33,9 +33,9 @@ const ROLES = ['desk', 'leader', 'follower', 'alone'] as const;
 type Role = (typeof ROLES)[number];
 
 /** Who is meant to decide what, line by line. */
-interface Plan {
-	readonly led: Led;
-	readonly row: Row;
+interface RolePlan {
+	readonly led: LedColours;
+	readonly row: FixtureRow;
 	/** Own colour of each fixture, by place. */
 	readonly own: readonly string[];
 	/** Where each fixture stands that leads; the desk has the first line where the row has one. */
@@ -48,7 +48,7 @@ interface Plan {
  * has one line and a fixture the other, or each line has its leader. Roles that would do as well as the right one, tried on the rig,
  * are not offered.
  */
-export const rowRoles: Kind = {
+export const rowRoles: QuestionKind = {
 	id: 'row-roles',
 	topic: KIND_TOPICS['row-roles'],
 	forms: ['match'],
@@ -57,7 +57,7 @@ export const rowRoles: Kind = {
 	make(ground, chance, level) {
 		const led = chance.pick(grounds(ground));
 		const { profile, mode } = led;
-		const plan = [planFor(led, chance, level, true), planFor(led, chance, level, false)].find(isSound) as Plan;
+		const plan = [planFor(led, chance, level, true), planFor(led, chance, level, false)].find(isSound) as RolePlan;
 		const places = plan.row.lines.flat();
 		// with no desk there is none to obey, and what minds the line at slot 1 follows all the same
 		const offered = ROLES.filter(
@@ -91,7 +91,7 @@ export const rowRoles: Kind = {
 					second: (plan.row.lines[1] ?? []).map((at) => nameAt(profile, at + 1)),
 					leaders: plan.leaders.map((at) => nameAt(profile, at + 1)),
 					leader: leader === undefined ? null : nameAt(profile, leader + 1),
-					colours: places.flatMap((at) => [nameAt(profile, at + 1), heldName(profile, plan.own[at] ?? '')]),
+					colours: places.flatMap((at) => [nameAt(profile, at + 1), staticName(profile, plan.own[at] ?? '')]),
 				},
 				bench: rowSheet(
 					plan.row,
@@ -110,12 +110,13 @@ export const rowRoles: Kind = {
 	},
 };
 
-const grounds = ({ profiles }: Ground): readonly Led[] => profiles.flatMap((profile) => ledModes(profile));
+const grounds = ({ profiles }: QuestionGround): readonly LedColours[] =>
+	profiles.flatMap((profile) => ledModes(profile));
 
 const given = (roles: readonly Role[], at: number, role: Role): Role[] =>
 	roles.map((each, i) => (i === at ? role : each));
 
-function planFor(led: Led, chance: Chance, level: Level, withDesk: boolean): Plan {
+function planFor(led: LedColours, chance: Chance, level: PaperLevel, withDesk: boolean): RolePlan {
 	const { profile, mode } = led;
 	const isDesk = withDesk && level !== 'easy';
 	const count = level === 'easy' ? 3 : level === 'middle' ? 4 : 5;
@@ -132,8 +133,8 @@ function planFor(led: Led, chance: Chance, level: Level, withDesk: boolean): Pla
 	return { led, row: { profile, mode, lines, desk }, own, leaders, right };
 }
 
-function partsFor({ led: { profile, mode }, row, own }: Plan, roles: readonly Role[]): Part[] {
-	return roles.map((role, at): Part => {
+function partsFor({ led: { profile, mode }, row, own }: RolePlan, roles: readonly Role[]): RowFixtureSettings[] {
+	return roles.map((role, at): RowFixtureSettings => {
 		const held = own[at] ?? '';
 		if (role === 'follower') return following(profile, mode, held);
 		const leads = leading(profile, mode, held);
@@ -145,7 +146,7 @@ function partsFor({ led: { profile, mode }, row, own }: Plan, roles: readonly Ro
 }
 
 /** What a row shows with these roles. @param turn 1: each that should lead holds another colour, and the desk sends another */
-function shown(plan: Plan, roles: readonly Role[], turn: 0 | 1): readonly Seen[] | null {
+function shown(plan: RolePlan, roles: readonly Role[], turn: 0 | 1): readonly LookInWords[] | null {
 	const { colours } = plan.led;
 	const next = (held: string): string =>
 		turn === 0 ? held : (colours[(colours.indexOf(held) + 1) % colours.length] ?? held);
@@ -155,20 +156,20 @@ function shown(plan: Plan, roles: readonly Role[], turn: 0 | 1): readonly Seen[]
 	return sheet && seenAlong(sheet);
 }
 
-const rights = onceUnder<Plan, 0 | 1, readonly Seen[] | null>();
+const rights = onceUnder<RolePlan, 0 | 1, readonly LookInWords[] | null>();
 
 /** What the right roles show: looked at once a plan, since every other is held against it. */
-const shownRight = (plan: Plan, turn: 0 | 1): readonly Seen[] | null =>
+const shownRight = (plan: RolePlan, turn: 0 | 1): readonly LookInWords[] | null =>
 	rights(plan, turn, () => shown(plan, plan.right, turn));
 
 /** Whether these roles show what the right ones do, whatever those who decide show. */
-const doesAsWell = (plan: Plan, roles: readonly Role[]): boolean =>
+const doesAsWell = (plan: RolePlan, roles: readonly Role[]): boolean =>
 	([0, 1] as const).every((turn) => looksAlike(shown(plan, roles, turn), shownRight(plan, turn)));
 
 /** Whether this role, in some place where it is not meant, does as well. */
-const canStandIn = (plan: Plan, role: Role): boolean =>
+const canStandIn = (plan: RolePlan, role: Role): boolean =>
 	plan.right.some((right, at) => right !== role && doesAsWell(plan, given(plan.right, at, role)));
 
 /** The roles that are meant can be set, and none of them stands in for another. */
-const isSound = (plan: Plan): boolean =>
+const isSound = (plan: RolePlan): boolean =>
 	shownRight(plan, 0) !== null && [...new Set(plan.right)].every((role) => !canStandIn(plan, role));

@@ -1,12 +1,12 @@
 import type { ComponentChildren, JSX } from 'preact';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { benchWords } from '#words/bench/index.ts';
-import type { Hand as Touch } from '../../../sim/drill/index.ts';
+import type { HandsOn as Touch } from '../../../sim/drill/index.ts';
 import { Button, Live, Notice } from '../../ui/index.ts';
 import { type OnFrame, type RigClock, type RigStore, runClock, useRig } from '../rig/index.ts';
 import { FixtureBack } from './FixtureBack.tsx';
 import { lightCautions } from './fixtureBack.ts';
-import { type Hand, stillHeld } from './hand.ts';
+import { type InHand, stillHeld } from './hand.ts';
 import { Row } from './Row.tsx';
 import { Tools } from './Tools.tsx';
 import { type Pace, useLessMotion } from './usePainting.ts';
@@ -49,7 +49,7 @@ export function Bench({
 	useRig(store);
 	const { rig } = store;
 	const [picked, select] = useState<string | null>(first);
-	const [held, hold] = useState<Hand | null>(null);
+	const [held, hold] = useState<InHand | null>(null);
 	const [asked, ask] = useState<string | null>(null);
 	const [next, setNext] = useState<BenchView['next']>({ kind: 'data', length: 5 });
 	const [real, setReal] = useState(false);

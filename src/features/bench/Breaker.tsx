@@ -5,7 +5,7 @@ import type { SheetCable } from '../../../shared/sheet/index.ts';
 import type { Unit } from '../../../sim/rig/index.ts';
 import { Button, Toggle } from '../../ui/index.ts';
 import { cableText, portText } from '../../wording/index.ts';
-import { mendEvents, targetKey, targetOf } from './breaker.ts';
+import { repairEvents, targetKey, targetOf } from './breaker.ts';
 import { NumberField } from './NumberField.tsx';
 import { useBench } from './view.ts';
 
@@ -67,9 +67,9 @@ export default function Breaker(): JSX.Element {
 				/>
 			)}
 			<Button
-				disabled={mendEvents(rig).length === 0}
+				disabled={repairEvents(rig).length === 0}
 				onClick={() => {
-					for (const event of mendEvents(rig)) store.send(event);
+					for (const event of repairEvents(rig)) store.send(event);
 				}}
 			>
 				{breakWords.mend}

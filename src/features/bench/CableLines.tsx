@@ -1,20 +1,20 @@
 import type { JSX, RefObject } from 'preact';
 import { useLayoutEffect, useState } from 'preact/hooks';
 import type { Port } from '../../../shared/sheet/index.ts';
-import { cableLines, type Spot } from './cableLines.ts';
+import { cableLines, type PagePoint } from './cableLines.ts';
 import { useBench } from './view.ts';
 
 /** Cables drawn between the sockets of a box; the list of cables tells the same in words. */
 export function CableLines({ box }: { box: RefObject<HTMLElement> }): JSX.Element {
 	const { store, hand } = useBench();
-	const [spots, place] = useState<ReadonlyMap<Port, Spot>>(new Map());
+	const [spots, place] = useState<ReadonlyMap<Port, PagePoint>>(new Map());
 	const { sheet } = store.rig;
 	useLayoutEffect(() => {
 		const element = box.current;
 		if (!element) return;
 		const measure = () => {
 			const origin = element.getBoundingClientRect();
-			const found = new Map<Port, Spot>();
+			const found = new Map<Port, PagePoint>();
 			for (const socket of element.querySelectorAll<HTMLElement>('[data-port]')) {
 				const { left, top, width } = (socket.querySelector('svg') ?? socket).getBoundingClientRect();
 				found.set(socket.dataset['port'] ?? '', { x: left + width / 2 - origin.left, y: top + width / 2 - origin.top });

@@ -98,7 +98,7 @@ function CableLine({ cable, free }: { cable: SheetCable; free: readonly Port[] }
 	);
 }
 
-interface ChoiceProps {
+interface PortChoiceProps {
 	label: string;
 	free: readonly Port[];
 	value: string;
@@ -106,7 +106,7 @@ interface ChoiceProps {
 }
 
 /** A choice among the free sockets, with its label said and not shown where the line says it already. */
-function PortChoice({ label, free, value, onChange }: ChoiceProps): JSX.Element {
+function PortChoice({ label, free, value, onChange }: PortChoiceProps): JSX.Element {
 	const { store } = useBench();
 	return (
 		<select

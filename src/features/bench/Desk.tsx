@@ -4,8 +4,8 @@ import { LAST_UNIVERSE } from '../../../shared/dmx/index.ts';
 import type { Desk as DeskState } from '../../../sim/rig/index.ts';
 import { Button, Toggle } from '../../ui/index.ts';
 import { withDesk } from '../rig/index.ts';
-import { levelsWith, type StripGroup, stripGroups } from './desk.ts';
-import { LevelEntry, LevelStrip } from './LevelStrip.tsx';
+import { type FaderGroup, faderGroups, levelsWith } from './desk.ts';
+import { LevelEntry, LevelFader } from './LevelFader.tsx';
 import { NumberField } from './NumberField.tsx';
 import { Patch } from './Patch.tsx';
 import { useBench } from './view.ts';
@@ -21,7 +21,7 @@ export default function Desk(): JSX.Element {
 				<Button onClick={() => store.edit((sheet) => withDesk(sheet, deskWords.name))}>{deskWords.add}</Button>
 			</>
 		);
-	const groups = stripGroups(store.rig);
+	const groups = faderGroups(store.rig);
 	return (
 		<div class="desk">
 			<div class="desk-head">
@@ -56,9 +56,9 @@ export default function Desk(): JSX.Element {
 }
 
 /** Every intensity of the patch at full, coarse and fine. */
-const fullOf = (groups: readonly StripGroup[]) =>
-	groups.flatMap(({ patch, strips }) =>
-		strips
+const fullOf = (groups: readonly FaderGroup[]) =>
+	groups.flatMap(({ patch, faders }) =>
+		faders
 			.filter(({ drives }) => drives === 'intensity')
 			.map(({ slot }) => ({ universe: patch.universe, slot, level: 255 })),
 	);
@@ -89,9 +89,9 @@ function Outputs({ desk }: { desk: DeskState }): JSX.Element {
 	);
 }
 
-function Group({ group, startsOpen }: { group: StripGroup; startsOpen: boolean }): JSX.Element {
+function Group({ group, startsOpen }: { group: FaderGroup; startsOpen: boolean }): JSX.Element {
 	const { store } = useBench();
-	const { name, patch, last, mode, pastEnd, strips } = group;
+	const { name, patch, last, mode, pastEnd, faders } = group;
 	return (
 		<details class="group" open={startsOpen}>
 			<summary>
@@ -102,13 +102,13 @@ function Group({ group, startsOpen }: { group: StripGroup; startsOpen: boolean }
 			</summary>
 			{pastEnd && <p class="group-past">{deskWords.past}</p>}
 			<ol class="strips" aria-label={deskWords.group(name)}>
-				{strips.map((strip) => {
+				{faders.map((fader) => {
 					const event = (level: number) =>
-						({ type: 'desk.level', universe: patch.universe, slot: strip.slot, level }) as const;
+						({ type: 'desk.level', universe: patch.universe, slot: fader.slot, level }) as const;
 					return (
-						<LevelStrip
-							key={strip.key}
-							strip={strip}
+						<LevelFader
+							key={fader.key}
+							fader={fader}
 							onType={(level) => store.send(event(level))}
 							onSlide={(level) => store.slide(event(level))}
 							onRest={store.rest}

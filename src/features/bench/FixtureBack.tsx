@@ -4,7 +4,7 @@ import { backWords } from '#words/bench/index.ts';
 import { isSwitchedOn } from '../../../sim/fixture/index.ts';
 import { Button, Tape, Toggle } from '../../ui/index.ts';
 import { fixtureLight } from '../../wording/index.ts';
-import { handCautions, type LampView, lampsOf, linkFeeds, mainsChoices } from './fixtureBack.ts';
+import { handCautions, type IndicatorView, indicatorsOf, linkFeeds, mainsChoices } from './fixtureBack.ts';
 import { KeyedPanel } from './KeyedPanel.tsx';
 import { Socket } from './Socket.tsx';
 import { later, useBench } from './view.ts';
@@ -39,8 +39,8 @@ export function FixtureBack({ fixture }: { fixture: string }): JSX.Element | nul
 					? display.kind === 'switches' && <DipPanel {...{ fixture, name, panel, display }} />
 					: display.kind === 'keyed' && <KeyedPanel key={fixture} {...{ fixture, name, panel, display }} />}
 				<ul class="lamps" aria-label={backWords.lamps}>
-					{lampsOf(sight).map((lamp) => (
-						<Lamp key={lamp.id} {...lamp} />
+					{indicatorsOf(sight).map((lamp) => (
+						<Indicator key={lamp.id} {...lamp} />
 					))}
 				</ul>
 				<div class="case-foot">
@@ -89,7 +89,7 @@ export function FixtureBack({ fixture }: { fixture: string }): JSX.Element | nul
 	);
 }
 
-function Lamp({ id, name, state, look, bars }: LampView): JSX.Element {
+function Indicator({ id, name, state, look, bars }: IndicatorView): JSX.Element {
 	return (
 		<li class="lamp" data-lamp={id} data-look={look}>
 			{bars === undefined ? (

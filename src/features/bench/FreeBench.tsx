@@ -5,7 +5,7 @@ import { DEVICE } from '../../storage/index.ts';
 import { Button } from '../../ui/index.ts';
 import { holdsRig, useRig } from '../rig/index.ts';
 import { Bench } from './Bench.tsx';
-import type { Opening, OpenOther } from './opened.ts';
+import type { BenchOpening, OpenOther } from './opened.ts';
 import { openBench, useAsideCount, useKeeping } from './useKeeping.ts';
 import { later } from './view.ts';
 
@@ -21,7 +21,7 @@ const SOON_MS = 400;
 /** The free bench: lay out what you like, break it yourself, share it. It is kept on the device. */
 export function FreeBench(): JSX.Element {
 	// counted, so that each opening starts with notices of its own
-	const [[opening, turn], set] = useState<[Opening | null, number]>([null, 0]);
+	const [[opening, turn], set] = useState<[BenchOpening | null, number]>([null, 0]);
 	const [share, tell] = useState<number | null>(null);
 	const going = useRef<AbortController | null>(null);
 	const openOther: OpenOther = async (open) => {
@@ -72,7 +72,7 @@ export function FreeBench(): JSX.Element {
 	);
 }
 
-function Opened({ opening, openOther }: { opening: Opening; openOther: OpenOther }): JSX.Element {
+function Opened({ opening, openOther }: { opening: BenchOpening; openOther: OpenOther }): JSX.Element {
 	const { store, trouble, before } = opening;
 	useRig(store);
 	const [open, setOpen] = useState<'layOut' | 'share' | 'kept' | null>(null);

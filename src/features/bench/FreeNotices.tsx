@@ -2,14 +2,14 @@ import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { benchWords, noticeWords } from '#words/bench/index.ts';
 import { Button, Notice } from '../../ui/index.ts';
-import { IN_PLACE, type Opening, type OpenOther } from './opened.ts';
+import { type BenchOpening, IN_PLACE, type OpenOther } from './opened.ts';
 import { openAside } from './reopening.ts';
-import type { Kept } from './useKeeping.ts';
+import type { BenchKeepOutcome } from './useKeeping.ts';
 
 interface Props {
-	opening: Opening;
+	opening: BenchOpening;
 	/** What became of keeping it. */
-	kept: Kept;
+	kept: BenchKeepOutcome;
 	openOther: OpenOther;
 }
 

@@ -6,11 +6,11 @@ import { dropText, saveText, tellKept } from '../../storage/index.ts';
 import { Button, Dialog, Notice } from '../../ui/index.ts';
 import { type Aside, asideList, asideText } from '../rig/index.ts';
 import { OpenFile } from './OpenFile.tsx';
-import type { Keeping, OpenOther } from './opened.ts';
+import type { DeviceStore, OpenOther } from './opened.ts';
 import { openAside } from './reopening.ts';
 
 interface Props {
-	storage: Keeping;
+	storage: DeviceStore;
 	openOther: OpenOther;
 	onClose: () => void;
 }

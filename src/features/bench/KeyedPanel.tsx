@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import { useRef, useState } from 'preact/hooks';
 import { backWords } from '#words/bench/index.ts';
-import type { Key, KeyedPanel as Panel } from '../../../shared/profile/index.ts';
+import type { KeyedPanel as Panel, PanelKey } from '../../../shared/profile/index.ts';
 import type { Sight } from '../../../sim/rig/index.ts';
 import { keyFor } from './fixtureBack.ts';
 import { type HeldKeys, useHeldKeys } from './useHeldKeys.ts';
@@ -23,7 +23,7 @@ export function KeyedPanel({ fixture, name, panel, display }: Props): JSX.Elemen
 	// in place before the first press, so that a screen reader hears what comes of it
 	const [near, come] = useState(false);
 
-	const press = (event: KeyboardEvent, act: (key: Key) => void) => {
+	const press = (event: KeyboardEvent, act: (key: PanelKey) => void) => {
 		const key = keyFor(event.key);
 		if (!key || !can('panel') || event.ctrlKey || event.altKey || event.metaKey) return;
 		event.preventDefault();
@@ -65,7 +65,7 @@ export function KeyedPanel({ fixture, name, panel, display }: Props): JSX.Elemen
 	);
 }
 
-function KeyButton({ name, keys, off }: { name: Key; keys: HeldKeys; off: boolean }): JSX.Element {
+function KeyButton({ name, keys, off }: { name: PanelKey; keys: HeldKeys; off: boolean }): JSX.Element {
 	// what only clicks, as some screen readers do, is a tap; a finger or a key has been told already
 	const told = useRef(false);
 	const down = () => {

@@ -3,7 +3,7 @@ import { useEffect, useMemo, useRef } from 'preact/hooks';
 import { wallLabel } from '#words/bench/index.ts';
 import { type Pace, usePainting } from './usePainting.ts';
 import { useBench } from './view.ts';
-import { type WallLamp, type WallPicture, wallOf } from './wall.ts';
+import { type WallLight, type WallPicture, wallOf } from './wall.ts';
 
 /** Pools past which they are laid over each other plainly: adding their light up would choke a phone. */
 const MANY = 48;
@@ -47,7 +47,7 @@ export function Wall({ pace }: { pace: Pace }): JSX.Element {
 						transform={`translate(${lamp.x * 100} ${-lamp.y * 100})`}
 						onClick={() => select(lamp.fixture)}
 					>
-						<LampBody lamp={lamp} />
+						<LightBody lamp={lamp} />
 					</g>
 				))}
 			</svg>
@@ -117,7 +117,7 @@ function Pools({ lamps, width, height }: WallPicture): JSX.Element {
 }
 
 /** What a lamp looks like from the hall: its body, its lens, and its number on a bit of tape. */
-function LampBody({ lamp: { fixture, shape, overhead, number, pools } }: { lamp: WallLamp }): JSX.Element {
+function LightBody({ lamp: { fixture, shape, overhead, number, pools } }: { lamp: WallLight }): JSX.Element {
 	const tip = overhead ? -1 : 1;
 	return (
 		<>

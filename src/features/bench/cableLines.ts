@@ -1,6 +1,6 @@
 import type { Port, SheetCable } from '../../../shared/sheet/index.ts';
 
-export interface Spot {
+export interface PagePoint {
 	readonly x: number;
 	readonly y: number;
 }
@@ -10,19 +10,19 @@ export interface CableLine {
 	readonly id: string;
 	readonly kind: SheetCable['kind'];
 	readonly path: string;
-	readonly loose: readonly Spot[];
+	readonly loose: readonly PagePoint[];
 }
 
 /** How deep a cable hangs between two sockets: more the farther they are apart, within what there is room for. */
 const SAG = { least: 26, perPixel: 0.14, most: 74 } as const;
 /** Where an end with no socket hangs, from the other end, pixels. */
-const LOOSE: Spot = { x: 34, y: 58 };
+const LOOSE: PagePoint = { x: 34, y: 58 };
 
 /**
  * Cables as curves between sockets.
  * @param spots centres of the sockets that are drawn, pixels
  */
-export function cableLines(cables: readonly SheetCable[], spots: ReadonlyMap<Port, Spot>): CableLine[] {
+export function cableLines(cables: readonly SheetCable[], spots: ReadonlyMap<Port, PagePoint>): CableLine[] {
 	return cables.flatMap(({ id, kind, from, to }) => {
 		const start = from === null ? undefined : spots.get(from);
 		const end = to === null ? undefined : spots.get(to);
@@ -36,9 +36,9 @@ export function cableLines(cables: readonly SheetCable[], spots: ReadonlyMap<Por
 	});
 }
 
-function hang(a: Spot, b: Spot): string {
+function hang(a: PagePoint, b: PagePoint): string {
 	const sag = Math.min(SAG.most, SAG.least + SAG.perPixel * Math.hypot(b.x - a.x, b.y - a.y));
 	const low = Math.max(a.y, b.y) + sag;
-	const point = ({ x, y }: Spot) => `${Math.round(x * 10) / 10} ${Math.round(y * 10) / 10}`;
+	const point = ({ x, y }: PagePoint) => `${Math.round(x * 10) / 10} ${Math.round(y * 10) / 10}`;
 	return `M${point(a)}C${point({ x: a.x + (b.x - a.x) * 0.1, y: low })} ${point({ x: b.x - (b.x - a.x) * 0.1, y: low })} ${point(b)}`;
 }

@@ -3,7 +3,7 @@ import type { Sight } from '../../../sim/rig/index.ts';
 import { describeChange } from '../../wording/index.ts';
 
 /** Lamps told one by one; of more only the number is said. */
-const MOST_LAMPS = 3;
+const MOST_FIXTURES = 3;
 
 /** What changed between two looks at the whole rig, in words; empty where a person would notice nothing. */
 export function changesBetween(
@@ -15,6 +15,6 @@ export function changesBetween(
 		const was = before.get(fixture);
 		return (was && describeChange(was, sight, nameOf(fixture))) ?? [];
 	});
-	const rest = changes.length - MOST_LAMPS;
-	return [...changes.slice(0, MOST_LAMPS), ...(rest > 0 ? [tellingWords.more(rest)] : [])].join(' ');
+	const rest = changes.length - MOST_FIXTURES;
+	return [...changes.slice(0, MOST_FIXTURES), ...(rest > 0 ? [tellingWords.more(rest)] : [])].join(' ');
 }

@@ -3,7 +3,7 @@ import { type Band, footprintOf, modeOf, type Profile, type Slot } from '../../.
 import type { Desk, Patch, Rig } from '../../../sim/rig/index.ts';
 
 /** One strip of the desk: a slot that the patch gives a name. */
-export interface Strip {
+export interface Fader {
 	readonly key: string;
 	/** Slot of the universe, 1 to 512. */
 	readonly slot: number;
@@ -18,7 +18,7 @@ export interface Strip {
 }
 
 /** The strips of one patched fixture. */
-export interface StripGroup {
+export interface FaderGroup {
 	readonly fixture: string;
 	readonly name: string;
 	readonly patch: Patch;
@@ -27,14 +27,14 @@ export interface StripGroup {
 	/** Last slot that is sent. */
 	readonly last: number;
 	readonly pastEnd: boolean;
-	readonly strips: readonly Strip[];
+	readonly faders: readonly Fader[];
 }
 
 /** Level that stands on a slot of a desk. */
 const levelAt = (desk: Desk, universe: number, slot: number): number => desk.levels.get(universe)?.[slot - 1] ?? 0;
 
 /** Strips by fixture, in the order of the sheet, named by the patch: what the desk thinks each is. */
-export function stripGroups(rig: Rig): StripGroup[] {
+export function faderGroups(rig: Rig): FaderGroup[] {
 	const { desk, units } = rig.gear;
 	if (!desk) return [];
 	return [...units].flatMap(([fixture, { placed, profile }]) => {
@@ -42,11 +42,11 @@ export function stripGroups(rig: Rig): StripGroup[] {
 		if (!patch) return [];
 		const mode = modeOf(profile, patch.mode);
 		const end = lastSlot(patch.address, footprintOf(mode));
-		const strips = mode.slots.flatMap((slot) => {
+		const faders = mode.slots.flatMap((slot) => {
 			const at = patch.address + slot.at - 1;
 			const bands = slot.drives.kind === 'bands' ? slot.drives.bands : [];
 			const level = levelAt(desk, patch.universe, at);
-			const strip: Strip = {
+			const fader: Fader = {
 				key: slot.id,
 				slot: at,
 				name: slot.name,
@@ -56,16 +56,16 @@ export function stripGroups(rig: Rig): StripGroup[] {
 				bands,
 				band: bandOf(bands, level) ?? null,
 			};
-			if (slot.fine === undefined) return [strip];
+			if (slot.fine === undefined) return [fader];
 			const fineAt = patch.address + slot.fine - 1;
 			const fine = {
-				...strip,
+				...fader,
 				key: `${slot.id}-fine`,
 				slot: fineAt,
 				fine: true,
 				level: levelAt(desk, patch.universe, fineAt),
 			};
-			return [strip, fine];
+			return [fader, fine];
 		});
 		return [
 			{
@@ -76,7 +76,7 @@ export function stripGroups(rig: Rig): StripGroup[] {
 				mode: mode.name,
 				last: Math.min(end, LAST_SLOT),
 				pastEnd: end > LAST_SLOT,
-				strips: strips.filter(({ slot }) => slot <= LAST_SLOT).sort((a, b) => a.slot - b.slot),
+				faders: faders.filter(({ slot }) => slot <= LAST_SLOT).sort((a, b) => a.slot - b.slot),
 			},
 		];
 	});

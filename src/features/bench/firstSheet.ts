@@ -1,12 +1,12 @@
 import { presetNames } from '#words/bench/index.ts';
 import type { SomeSettings } from '../../../shared/profile/index.ts';
 import {
+	GOOD_WIRES,
 	noBoxes,
 	type RigSheet,
 	type SheetCable,
 	type SheetDesk,
 	type SheetFixture,
-	SOUND_WIRES,
 } from '../../../shared/sheet/index.ts';
 
 /** A bench with nothing on it. */
@@ -43,7 +43,7 @@ export const cable = (n: number, from: string, to: string): SheetCable => ({
 	length: 5,
 	from,
 	to,
-	...SOUND_WIRES,
+	...GOOD_WIRES,
 });
 
 export const patchAt = (fixture: string, universe: number, address: number, mode: string) => ({

@@ -1,12 +1,12 @@
 import { backWords, rowWords } from '#words/bench/index.ts';
 import type { CautionId } from '#words/cautions/index.ts';
-import type { Key } from '../../../shared/profile/index.ts';
+import type { PanelKey } from '../../../shared/profile/index.ts';
 import { hasMains, powerOf } from '../../../sim/fixture/index.ts';
 import type { Rig, Sight } from '../../../sim/rig/index.ts';
 import { askedText, describeLight } from '../../wording/index.ts';
 
 /** One lamp on a fixture's back: what it is called, how it is drawn, and its state in words. */
-export interface LampView {
+export interface IndicatorView {
 	readonly id: 'power' | 'data' | 'battery' | 'sensor';
 	readonly name: string;
 	readonly state: string;
@@ -16,9 +16,9 @@ export interface LampView {
 }
 
 /** The lamps a fixture has, as they are now. */
-export function lampsOf({ lamps }: Sight): LampView[] {
+export function indicatorsOf({ lamps }: Sight): IndicatorView[] {
 	const { power, data, battery, sensor } = backWords;
-	const views: LampView[] = [
+	const views: IndicatorView[] = [
 		{ id: 'power', name: power.name, state: power[lamps.power], look: lamps.power },
 		{ id: 'data', name: data.name, state: data[lamps.data], look: lamps.data === 'steady' ? 'lit' : lamps.data },
 	];
@@ -63,7 +63,7 @@ export function linkFeeds(rig: Rig, fixture: string): string[] | null {
 }
 
 /** The panel key a keyboard's key stands for while the display has the focus. */
-export function keyFor(pressed: string): Key | null {
+export function keyFor(pressed: string): PanelKey | null {
 	switch (pressed) {
 		case 'ArrowUp':
 			return 'up';

@@ -1,10 +1,10 @@
-import { type Port, type SheetCable, SOUND_WIRES } from '../../../shared/sheet/index.ts';
+import { GOOD_WIRES, type Port, type SheetCable } from '../../../shared/sheet/index.ts';
 import type { RigEvent } from '../../../sim/event/index.ts';
 import type { Rig } from '../../../sim/rig/index.ts';
 import { freeId } from '../rig/index.ts';
 
 /** What a hand at the sockets holds: a new cable plugged in at one end, or an end pulled out of a socket. */
-export type Hand =
+export type InHand =
 	| { readonly kind: 'fresh'; readonly from: Port }
 	| { readonly kind: 'end'; readonly cable: string; readonly end: 'from' | 'to' };
 
@@ -24,14 +24,19 @@ export function inSocket(rig: Rig, port: Port): InSocket {
 }
 
 /** What a press on a socket does: an event for the rig, if any, what the hand holds then, or why it cannot be. */
-export interface Press {
+export interface SocketPress {
 	readonly event: RigEvent | null;
-	readonly hand: Hand | null;
+	readonly hand: InHand | null;
 	readonly refused?: boolean;
 }
 
 /** @param next kind and length of a cable newly laid */
-export function pressSocket(rig: Rig, hand: Hand | null, port: Port, next: Pick<SheetCable, 'kind' | 'length'>): Press {
+export function pressSocket(
+	rig: Rig,
+	hand: InHand | null,
+	port: Port,
+	next: Pick<SheetCable, 'kind' | 'length'>,
+): SocketPress {
 	const found = inSocket(rig, port);
 	if (hand === null) {
 		if (found.kind === 'free') return { event: null, hand: { kind: 'fresh', from: port } };
@@ -63,13 +68,13 @@ export function layEvent(
 			length,
 			from,
 			to,
-			...SOUND_WIRES,
+			...GOOD_WIRES,
 		},
 	};
 }
 
 /** Whether what the hand holds is still there: the rig may have been changed or undone under it. */
-export function stillHeld(rig: Rig, hand: Hand | null): boolean {
+export function stillHeld(rig: Rig, hand: InHand | null): boolean {
 	if (hand === null) return true;
 	if (hand.kind === 'fresh') return inSocket(rig, hand.from).kind === 'free';
 	const cable = rig.gear.cables.find(({ id }) => id === hand.cable);

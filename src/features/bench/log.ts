@@ -1,7 +1,7 @@
 import type { RigEvent } from '../../../sim/event/index.ts';
 
 /** How long a key was down, ms on the rig's clock; `over` once it was let go. */
-export interface Pressed {
+export interface KeyDownTime {
 	readonly ms: number;
 	readonly over: boolean;
 }
@@ -11,7 +11,7 @@ export interface LogLine {
 	readonly key: number;
 	readonly at: number;
 	readonly event: RigEvent;
-	readonly pressed: Pressed | null;
+	readonly pressed: KeyDownTime | null;
 }
 
 /** The log's lines with the clock told beside each, latest first; waits and releases of keys are left out. */

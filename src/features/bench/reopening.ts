@@ -4,9 +4,9 @@ import { LINK_BOUNDS } from '../../storage/index.ts';
 import { errorTextLater } from '../../wording/index.ts';
 import {
 	asideText,
+	type BenchRecord,
 	isKept,
-	type Kept,
-	type Playing,
+	type PlayProgress,
 	playInStretches,
 	putAside,
 	type RigStore,
@@ -20,13 +20,13 @@ import {
 	textKept,
 } from '../rig/index.ts';
 import { emptySheet } from './firstSheet.ts';
-import { firstBench, IN_PLACE, type Opening, plainly, type Ways } from './opened.ts';
+import { type BenchOpening, firstBench, IN_PLACE, type OpeningHelp, plainly } from './opened.ts';
 
 /**
  * Opens the bench kept on the device, however long it takes to play. One that cannot be read or played is set aside, and said; one
  * that a newer version made, or that a person would not wait for, stays where it is until another needs the place.
  */
-export async function openKept(ways: Ways): Promise<Opening> {
+export async function openKept(ways: OpeningHelp): Promise<BenchOpening> {
 	const { storage, now } = ways;
 	const text = textKept(storage);
 	if (text === null) return plainly(await firstBench());
@@ -47,7 +47,7 @@ export async function openKept(ways: Ways): Promise<Opening> {
  * Opens what a link holds, or an empty bench with a sentence where it holds nothing that can be opened. What was kept on the
  * device is set aside before this one takes its place.
  */
-export async function openLink(fragment: string, ways: Ways): Promise<Opening> {
+export async function openLink(fragment: string, ways: OpeningHelp): Promise<BenchOpening> {
 	const { storage, now } = ways;
 	try {
 		const store = await played(await readLink(fragment), ways);
@@ -65,7 +65,7 @@ export async function openLink(fragment: string, ways: Ways): Promise<Opening> {
  * Opens a bench that was saved to a file, on this device or another. What was kept is set aside before this one takes its place.
  * @returns a sentence where the file cannot be opened; the bench on the page stays
  */
-export async function openFile(file: Pick<File, 'size' | 'text'>, ways: Ways): Promise<Opening | string> {
+export async function openFile(file: Pick<File, 'size' | 'text'>, ways: OpeningHelp): Promise<BenchOpening | string> {
 	const { storage, now } = ways;
 	if (file.size > LINK_BOUNDS.characters) return fileWords.long;
 	try {
@@ -82,7 +82,7 @@ export async function openFile(file: Pick<File, 'size' | 'text'>, ways: Ways): P
 }
 
 /** A store on what was kept, played with pauses for the page. */
-const played = async ({ sheet, log }: Kept, playing: Playing): Promise<RigStore> =>
+const played = async ({ sheet, log }: BenchRecord, playing: PlayProgress): Promise<RigStore> =>
 	storeOf(await playInStretches(sheet, log, playing));
 
 /** One sentence about a link: its own where the link itself is off, a plain one where its insides do not fit. */
@@ -95,7 +95,7 @@ async function troubleOf(error: InputError): Promise<string> {
  * Opens a bench that was set aside, or the one still in its place.
  * @returns a sentence where it cannot be opened; it stays where it is
  */
-export async function openAside(id: string, ways: Ways): Promise<Opening | string> {
+export async function openAside(id: string, ways: OpeningHelp): Promise<BenchOpening | string> {
 	if (id === IN_PLACE) return openKept(ways);
 	const text = asideText(ways.storage, id);
 	if (text === null) return asideWords.goneAside;

@@ -1,13 +1,13 @@
 import { useEffect, useRef } from 'preact/hooks';
-import type { Key } from '../../../shared/profile/index.ts';
+import type { PanelKey } from '../../../shared/profile/index.ts';
 import { useBench } from './view.ts';
 
 /** Keys of one panel as fingers hold them. */
 export interface HeldKeys {
-	down(key: Key): void;
-	up(key: Key): void;
+	down(key: PanelKey): void;
+	up(key: PanelKey): void;
 	/** Down and up at once, for what can only click. */
-	tap(key: Key): void;
+	tap(key: PanelKey): void;
 	/** Lets go of whatever is down. */
 	release(): void;
 }
@@ -15,8 +15,8 @@ export interface HeldKeys {
 /** Sends a panel's keys to the rig, each press with its release, also when the fixture leaves the hand in between. */
 export function useHeldKeys(fixture: string): HeldKeys {
 	const { store } = useBench();
-	const held = useRef(new Set<Key>());
-	const up = (key: Key) => {
+	const held = useRef(new Set<PanelKey>());
+	const up = (key: PanelKey) => {
 		if (held.current.delete(key)) store.send({ type: 'key.up', fixture, key });
 	};
 	const release = () => {

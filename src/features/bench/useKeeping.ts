@@ -2,13 +2,13 @@ import { useEffect, useState } from 'preact/hooks';
 import { useUnderWay } from '../../site/updates/index.ts';
 import { dropText, followKept } from '../../storage/index.ts';
 import { asideCount, holdsPlace, holdsRig, isKept, keep, type RigStore } from '../rig/index.ts';
-import { firstBench, type Keeping, type Opening, plainly, type Ways } from './opened.ts';
+import { type BenchOpening, type DeviceStore, firstBench, type OpeningHelp, plainly } from './opened.ts';
 
 /** Milliseconds between a change and its keeping. */
 const KEEP_AFTER_MS = 800;
 
 /** What became of the last keeping. */
-export type Kept = ReturnType<typeof keep>;
+export type BenchKeepOutcome = ReturnType<typeof keep>;
 
 /** What was done to a bench, to compare: its sheet, and its log but for the clock that ran on since. */
 function doneTo({ rig: { sheet, log } }: RigStore): readonly unknown[] {
@@ -22,9 +22,9 @@ const same = (a: readonly unknown[], b: readonly unknown[]): boolean => a.every(
  * Keeps the bench on the device a moment after each change, and when the page is left. One that nobody touched is not written:
  * another tab's work may stand there by then.
  */
-export function useKeeping(opening: Opening, storage: Keeping): Kept {
+export function useKeeping(opening: BenchOpening, storage: DeviceStore): BenchKeepOutcome {
 	const { store, place, keepAtOnce, isTheirs, before, by, backFrom } = opening;
-	const [kept, set] = useState<Kept>('kept');
+	const [kept, set] = useState<BenchKeepOutcome>('kept');
 	const [touched, touch] = useState(false);
 	// kept as it is done: behind other tabs it holds no new version back
 	useUnderWay(touched, true);
@@ -77,7 +77,7 @@ export function useKeeping(opening: Opening, storage: Keeping): Kept {
 }
 
 /** How many benches are set aside, followed over every tab. @param turn another value has it look again */
-export function useAsideCount(storage: Keeping, turn: unknown): number {
+export function useAsideCount(storage: DeviceStore, turn: unknown): number {
 	const [count, set] = useState(() => asideCount(storage));
 	useEffect(() => {
 		const look = () => set(asideCount(storage));
@@ -91,7 +91,7 @@ export function useAsideCount(storage: Keeping, turn: unknown): number {
  * Opens the bench that a link holds, else the one kept on the device, else a ready-made one. What reads the first two is fetched
  * only where there is something to read.
  */
-export async function openBench(fragment: string, ways: Ways): Promise<Opening> {
+export async function openBench(fragment: string, ways: OpeningHelp): Promise<BenchOpening> {
 	if (!holdsRig(fragment) && !isKept(ways.storage)) return plainly(await firstBench());
 	const { openKept, openLink } = await import('./reopening.ts');
 	return holdsRig(fragment) ? openLink(fragment, ways) : openKept(ways);

@@ -1,10 +1,10 @@
 import { createContext } from 'preact';
 import { useContext } from 'preact/hooks';
 import { benchWords } from '#words/bench/index.ts';
-import type { Hand as Touch } from '../../../sim/drill/index.ts';
+import type { HandsOn as Touch } from '../../../sim/drill/index.ts';
 import { laterWith } from '../../ui/index.ts';
 import type { OnFrame, RigStore } from '../rig/index.ts';
-import type { Hand } from './hand.ts';
+import type { InHand } from './hand.ts';
 
 /** What a person looks at and holds, beside the rig itself. */
 export interface BenchView {
@@ -13,8 +13,8 @@ export interface BenchView {
 	readonly selected: string | null;
 	select(fixture: string): void;
 	/** The cable end in hand, waiting for a socket. */
-	readonly hand: Hand | null;
-	hold(hand: Hand | null): void;
+	readonly hand: InHand | null;
+	hold(hand: InHand | null): void;
 	/** Calls back at once and then with each frame, after the rig's clock has moved. Returns the way to stop. */
 	onFrame(listener: OnFrame): () => void;
 	/** Opens a fixture's reason trail; null where what is done here is marked, and the rig is not to give it away. */

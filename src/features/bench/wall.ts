@@ -20,7 +20,7 @@ const BAR = 1;
 const STEEPEST = 80;
 
 /** One pool of light on the wall, in metres from its lower left corner: an ellipse to half the peak, and to a tenth. */
-export interface Pool {
+export interface WallPool {
 	readonly key: string;
 	readonly fixture: string;
 	/** Cell, from 0. */
@@ -38,7 +38,7 @@ export interface Pool {
 	readonly peak: number;
 }
 
-export interface WallLamp {
+export interface WallLight {
 	readonly fixture: string;
 	/** Its number in the row, from 1. */
 	readonly number: number;
@@ -46,7 +46,7 @@ export interface WallLamp {
 	readonly y: number;
 	readonly overhead: boolean;
 	readonly shape: 'wash' | 'bar';
-	readonly pools: readonly Pool[];
+	readonly pools: readonly WallPool[];
 }
 
 export interface WallPicture {
@@ -54,7 +54,7 @@ export interface WallPicture {
 	readonly width: number;
 	readonly height: number;
 	readonly floor: number;
-	readonly lamps: readonly WallLamp[];
+	readonly lamps: readonly WallLight[];
 }
 
 const degrees = (radians: number): number => (radians * 180) / Math.PI;
@@ -75,7 +75,7 @@ export function slantedPool(away: number, up: number, angle: number): { half: nu
 /** Where everything on the wall stands; how it shines is another matter. */
 export function wallOf(sheet: RigSheet): WallPicture {
 	const { width, height } = sheet.hall;
-	const lamps = sheet.fixtures.map(({ id, profile: profileId, place }, at): WallLamp => {
+	const lamps = sheet.fixtures.map(({ id, profile: profileId, place }, at): WallLight => {
 		const profile = profileFor(sheet, profileId);
 		const { beam, field } = profile.optics;
 		const y = place.overhead ? place.y : place.y + 0.3;
@@ -159,12 +159,12 @@ export function colourAt(sight: Sight, cell: number, atMs: number, realRate: boo
 }
 
 /** What the wall showed in the last second: each pool by itself, and the moments at which any of them turned. */
-export interface Painting {
+export interface WallWatch {
 	readonly pools: ReadonlyMap<string, FlashWatch>;
 	readonly turns: readonly number[];
 }
 
-export const BLANK: Painting = Object.freeze({ pools: new Map(), turns: [] });
+export const BLANK: WallWatch = Object.freeze({ pools: new Map(), turns: [] });
 
 /**
  * The next picture of the wall: each pool as it is wanted, unless that would be one flash too many in a second for the pool by
@@ -173,7 +173,7 @@ export const BLANK: Painting = Object.freeze({ pools: new Map(), turns: [] });
  * @param pageMs milliseconds, never falling
  * @param wanted pool to `#rrggbb`
  */
-export function paint(before: Painting, pageMs: number, wanted: ReadonlyMap<string, string>): Painting {
+export function paint(before: WallWatch, pageMs: number, wanted: ReadonlyMap<string, string>): WallWatch {
 	const atMs = pageMs * SLOW;
 	const turns = before.turns.filter((at) => at > atMs - 1000);
 	const pools = new Map<string, FlashWatch>();

@@ -1,4 +1,4 @@
-import { KIND_IDS, type KindId, LEVELS, type Level } from '../../../shared/paper/index.ts';
+import { KIND_IDS, type KindId, LEVELS, type PaperLevel } from '../../../shared/paper/index.ts';
 import { KEPT } from '../../storage/index.ts';
 
 /** How well one skill is held, as the spaced-review library counts it. Plain JSON; times in ms since 1970. */
@@ -83,7 +83,7 @@ export interface Skill {
 	readonly kind: KindId;
 	/** A profile's id; null where the kind takes what it likes. */
 	readonly about: string | null;
-	readonly level: Level;
+	readonly level: PaperLevel;
 }
 
 /** A skill as a text, permanent: decks are keyed by it. */

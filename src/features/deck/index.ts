@@ -4,11 +4,20 @@
  * put skills in (`keepLearnt`); `src/features/review` asks them again.
  */
 
-import { DEVICE, type Read, shelfOf } from '../../storage/index.ts';
+import { DEVICE, type ReadResult, shelfOf } from '../../storage/index.ts';
 import { type Deck, deckText, merged, NO_DECK, type Skill, skillText, withLearnt } from './deck.ts';
 
 export { type Deck, deckText, merged, NO_DECK, type Skill, skillOf } from './deck.ts';
-export { dueNow, nextDue, type Outcome, recallOf, SITTING, type Standing, standingOf, withAsked } from './schedule.ts';
+export {
+	type DeckStanding,
+	dueNow,
+	nextDue,
+	type RecallOutcome,
+	recallOf,
+	SITTING,
+	standingOf,
+	withAsked,
+} from './schedule.ts';
 
 /** The deck on this device. */
 export const deckShelf = shelfOf('review', {
@@ -24,4 +33,5 @@ export async function keepLearnt(skills: readonly Skill[]): Promise<void> {
 }
 
 /** A deck from a file. @throws InputError as `readDeck` does */
-export const importDeck = async (text: string): Promise<Read<Deck>> => (await import('./reading.ts')).readDeck(text);
+export const importDeck = async (text: string): Promise<ReadResult<Deck>> =>
+	(await import('./reading.ts')).readDeck(text);

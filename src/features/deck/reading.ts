@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import { InputError } from '../../../shared/error/index.ts';
-import { isRecord, KEPT, type Read, readRecord } from '../../storage/index.ts';
+import { isRecord, KEPT, type ReadResult, readRecord } from '../../storage/index.ts';
 import type { Card, Deck } from './deck.ts';
 
 const time = v.pipe(v.number(), v.safeInteger(), v.minValue(0), v.maxValue(8.64e15));
@@ -26,7 +26,7 @@ const MOST_CARDS = 5000;
  * A deck as it is kept or exported, from text. Each card is read by itself: one that is damaged does not take the others along.
  * @throws InputError `review.damaged` where the whole cannot be read, `review.newer` where a newer version wrote it
  */
-export function readDeck(text: string): Read<Deck> {
+export function readDeck(text: string): ReadResult<Deck> {
 	const cards = new Map<string, Card>();
 	const damaged: [string, unknown][] = [];
 	for (const [skill, found] of Object.entries(cardsOf(text))) {

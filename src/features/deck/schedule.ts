@@ -2,9 +2,9 @@ import { type CardInput, forgetting_curve, fsrs, type Grade, Rating, type State 
 import type { Card, Deck } from './deck.ts';
 
 /** How it went: wrong, right by guess, right. */
-export type Outcome = 'wrong' | 'guessed' | 'right';
+export type RecallOutcome = 'wrong' | 'guessed' | 'right';
 
-const GRADES: Readonly<Record<Outcome, Grade>> = Object.freeze({
+const GRADES: Readonly<Record<RecallOutcome, Grade>> = Object.freeze({
 	wrong: Rating.Again,
 	guessed: Rating.Hard,
 	right: Rating.Good,
@@ -30,7 +30,7 @@ const inLibrary = (card: Card): CardInput => ({
 });
 
 /** The deck after a skill was asked. A skill that is not in it changes nothing. @param now ms since 1970 */
-export function withAsked(deck: Deck, skill: string, outcome: Outcome, now: number): Deck {
+export function withAsked(deck: Deck, skill: string, outcome: RecallOutcome, now: number): Deck {
 	const card = deck.get(skill);
 	if (!card) return deck;
 	// a clock set back must not send a card into the past
@@ -60,10 +60,10 @@ export function recallOf(card: Card, now: number): number | null {
 }
 
 /** How it stands, in a word. `fading`: due, or nearly forgotten; `learning`: not held for a day yet. */
-export type Standing = 'new' | 'learning' | 'known' | 'fading';
+export type DeckStanding = 'new' | 'learning' | 'known' | 'fading';
 
 /** @param now ms since 1970 */
-export function standingOf(card: Card, now: number): Standing {
+export function standingOf(card: Card, now: number): DeckStanding {
 	if (card.state === 0) return 'new';
 	if (card.state !== 2) return 'learning';
 	return card.due <= now ? 'fading' : 'known';

@@ -10,7 +10,7 @@ import { Begin } from './Begin.tsx';
 import { Ways } from './Ways.tsx';
 import { Work } from './Work.tsx';
 
-interface Asked {
+interface DrillToDo {
 	kind: DrillKind;
 	seed: number;
 	/** The kinds in the order to learn in. */
@@ -20,13 +20,13 @@ interface Asked {
 }
 
 /** A drill made and done. */
-export default function Doing({ kind, seed, ...rest }: Asked): JSX.Element {
+export default function Doing({ kind, seed, ...rest }: DrillToDo): JSX.Element {
 	const drill = useMemo(() => makeDrill(kind, seed), [kind, seed]);
 	return <OneDrill key={`${kind} ${seed}`} drill={drill} {...rest} />;
 }
 
 /** One drill: its task, and below it first the cautions, then the bench. */
-function OneDrill({ drill, order, isFirst }: { drill: Drill } & Pick<Asked, 'order' | 'isFirst'>): JSX.Element {
+function OneDrill({ drill, order, isFirst }: { drill: Drill } & Pick<DrillToDo, 'order' | 'isFirst'>): JSX.Element {
 	const left = useMemo(() => takeUp(drill, drill, FRESH), [drill]);
 	const [store, start] = useState<RigStore | null>(left?.store ?? null);
 	const [starts, count] = useState(0);

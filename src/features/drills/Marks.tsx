@@ -3,17 +3,17 @@ import { drillWords, progressWords } from '#words/drills/index.ts';
 import type { Mark, Task } from '../../../sim/drill/index.ts';
 import { Notice } from '../../ui/index.ts';
 import { conditionText, findingText, harmText } from '../../wording/index.ts';
-import { minutesText, type Opened } from '../progress/index.ts';
-import type { Under } from '../unfinished/index.ts';
+import { minutesText, type OpenedProgress } from '../progress/index.ts';
+import type { TaskName } from '../unfinished/index.ts';
 import { type Attempt, resultOf } from './attempt.ts';
 
 interface Props {
 	drill: Task;
-	under: Under;
+	under: TaskName;
 	mark: Mark;
 	attempt: Attempt;
 	/** What is on the device since, once it is known. */
-	kept: Opened | null;
+	kept: OpenedProgress | null;
 }
 
 /** A mark in words: what is still wrong, what is right, presses against the fewest, time, hints, and how it compares. */

@@ -2,13 +2,13 @@ import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import type { Task } from '../../../sim/drill/index.ts';
 import { drillStore, type RigStore } from '../rig/index.ts';
-import { TakenUpNotice, takeUp, type Under } from '../unfinished/index.ts';
+import { TakenUpNotice, type TaskName, takeUp } from '../unfinished/index.ts';
 import { type Attempt, beginAttempt, FRESH } from './attempt.ts';
 import { Work } from './Work.tsx';
 
 interface Props {
 	task: Task;
-	under: Under;
+	under: TaskName;
 	/** Told once the marker says that it is done. */
 	onDone?: () => void;
 }

@@ -7,16 +7,16 @@ import { DEVICE } from '../../storage/index.ts';
 import { Button, Live } from '../../ui/index.ts';
 import { hintText } from '../../wording/index.ts';
 import { Bench } from '../bench/index.ts';
-import { changeProgress, type Opened, withHint } from '../progress/index.ts';
+import { changeProgress, type OpenedProgress, withHint } from '../progress/index.ts';
 import type { RigStore } from '../rig/index.ts';
-import { type Under, useUnfinished } from '../unfinished/index.ts';
+import { type TaskName, useUnfinished } from '../unfinished/index.ts';
 import { type Attempt, markedAttempt, progressAfter } from './attempt.ts';
 import { DrillCautions } from './DrillCautions.tsx';
 import { Marks } from './Marks.tsx';
 
 interface Props {
 	drill: Task;
-	under: Under;
+	under: TaskName;
 	store: RigStore;
 	attempt: Attempt;
 	onAttempt: (attempt: Attempt) => void;
@@ -30,7 +30,7 @@ const ALWAYS_OUT = ['sound', 'breaker', 'clock', 'log'] as const;
 /** The bench of a drill at work, the bar to mark it and ask for a hint, and the mark. */
 export function Work({ drill, under, store, attempt, onAttempt, onRestart }: Props): JSX.Element {
 	const [mark, setMark] = useState<Mark | null>(null);
-	const [kept, keep] = useState<Opened | null>(null);
+	const [kept, keep] = useState<OpenedProgress | null>(null);
 	const [hint, say] = useState({ text: '', turn: 0 });
 	const marks = useRef<HTMLDivElement>(null);
 	useUnfinished(drill, under, store, attempt);

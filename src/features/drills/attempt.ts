@@ -2,15 +2,15 @@ import type { Mark } from '../../../sim/drill/index.ts';
 import { DEVICE } from '../../storage/index.ts';
 import {
 	changeProgress,
+	type DrillResult,
 	type KindRecord,
 	type Progress,
-	type Result,
 	withAgain,
 	withBegun,
 	withDone,
 	withMiss,
 } from '../progress/index.ts';
-import type { Under } from '../unfinished/index.ts';
+import type { TaskName } from '../unfinished/index.ts';
 
 /** How a drill has gone so far, over every start of it: starting again takes back neither hints nor wrong markings. */
 export interface Attempt {
@@ -25,14 +25,14 @@ export interface Attempt {
 export const FRESH: Attempt = Object.freeze({ hints: 0, misses: 0, done: false, fresh: true });
 
 /** The attempt of one who begins now. @param record what was kept before that */
-export function attemptFrom(record: KindRecord | undefined, { seed }: Under): Attempt {
+export function attemptFrom(record: KindRecord | undefined, { seed }: TaskName): Attempt {
 	const open = record?.open?.seed === seed ? record.open : null;
 	const fresh = !record?.tried.includes(seed);
 	return { hints: open?.hints ?? 0, misses: open?.misses ?? 0, done: false, fresh };
 }
 
 /** Logs that a drill is begun, before its first press, so that one that is left and begun anew does not count as new. */
-export async function beginAttempt(under: Under): Promise<Attempt> {
+export async function beginAttempt(under: TaskName): Promise<Attempt> {
 	let attempt: Attempt = FRESH;
 	await changeProgress(DEVICE, (own) => {
 		attempt = attemptFrom(own.get(under.kind), under);
@@ -47,7 +47,7 @@ export function markedAttempt(attempt: Attempt, { done }: Mark): Attempt {
 }
 
 /** What a mark comes to, to be kept. */
-export const resultOf = ({ seed }: Under, mark: Mark, { hints }: Attempt): Result => ({
+export const resultOf = ({ seed }: TaskName, mark: Mark, { hints }: Attempt): DrillResult => ({
 	presses: mark.presses,
 	fewest: mark.fewest,
 	hints,
@@ -60,7 +60,13 @@ export const resultOf = ({ seed }: Under, mark: Mark, { hints }: Attempt): Resul
  * @param attempt as it stood before this marking
  * @param now ms since 1970
  */
-export function progressAfter(progress: Progress, under: Under, mark: Mark, attempt: Attempt, now: number): Progress {
+export function progressAfter(
+	progress: Progress,
+	under: TaskName,
+	mark: Mark,
+	attempt: Attempt,
+	now: number,
+): Progress {
 	if (!mark.done) return attempt.misses === 0 && !attempt.done ? withMiss(progress, under.kind, now) : progress;
 	const best = progress.get(under.kind)?.best;
 	// a way with harm in it is never better than one without

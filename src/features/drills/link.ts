@@ -1,7 +1,7 @@
 import { DRILL_IDS, type DrillKind } from '../../../sim/drill/index.ts';
 
 /** What a fragment asks for. */
-export type Asked =
+export type DrillRequest =
 	| { readonly is: 'drill'; readonly kind: DrillKind; readonly seed: number }
 	/** A kind, and whichever drill of it. */
 	| { readonly is: 'any'; readonly kind: DrillKind }
@@ -10,7 +10,7 @@ export type Asked =
 	| { readonly is: 'bad' };
 
 /** Reads a fragment, with or without its `#`. What is not exactly a kind and a seed is bad, and nothing of it is used. */
-export function readAsked(fragment: string): Asked {
+export function readAsked(fragment: string): DrillRequest {
 	const text = fragment.replace(/^#/, '');
 	if (text === '') return { is: 'nothing' };
 	const [, id, digits] = /^kind=([a-z0-9-]{1,60})(?:&seed=(\d{1,16}))?$/.exec(text) ?? [];

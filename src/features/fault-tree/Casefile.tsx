@@ -17,7 +17,7 @@ const BUNDLED: readonly NamedView[] = Object.entries(bundledWords).map(([id, { n
 const keptText = (): string | null => textAt(DEVICE, KEPT.walk.key);
 
 /** What is chosen so far; empty for not yet known. */
-interface Choice {
+interface CaseChoice {
 	readonly rig: string;
 	readonly fixture: string;
 	readonly complaint: string;
@@ -28,7 +28,7 @@ export function Casefile(): JSX.Element {
 	const [ask] = useState(makeAsk);
 	const [kept] = useState(keptText);
 	const [rigs, setRigs] = useState(BUNDLED);
-	const [choice, setChoice] = useState<Choice>({ rig: '', fixture: '', complaint: '' });
+	const [choice, setChoice] = useState<CaseChoice>({ rig: '', fixture: '', complaint: '' });
 	const [fixtures, setFixtures] = useState<readonly NamedView[]>([]);
 	const [complaints, setComplaints] = useState<readonly NamedView[] | null>(null);
 	const [tree, setTree] = useState<TreeView | null>(null);
@@ -38,7 +38,7 @@ export function Casefile(): JSX.Element {
 	const asked = useRef(0);
 
 	const open = useCallback(
-		async (want: Choice, thenWork: boolean): Promise<void> => {
+		async (want: CaseChoice, thenWork: boolean): Promise<void> => {
 			const mine = ++asked.current;
 			setDoing('opening');
 			setTrouble(null);

@@ -4,7 +4,7 @@ import { casefileWords } from '#words/fault-tree/index.ts';
 import { sortWords } from '#words/finder/index.ts';
 import { Tape } from '../../ui/index.ts';
 import { shareText, timeText } from '../finder/index.ts';
-import { type CheckNode, type EndNode, MOST_SAID, type TreeNode, type TreeView } from './view.ts';
+import { type EndNode, MOST_SAID, type TreeCheck, type TreeNode, type TreeView } from './view.ts';
 
 /** What marks a caution beside a check, by the caution. */
 type Marks = ReadonlyMap<CautionId, string>;
@@ -59,7 +59,7 @@ function Node({ node, marks }: { node: TreeNode; marks: Marks }): JSX.Element {
 	return node.kind === 'check' ? <Check node={node} marks={marks} /> : <End node={node} marks={marks} />;
 }
 
-function Check({ node, marks }: { node: CheckNode; marks: Marks }): JSX.Element {
+function Check({ node, marks }: { node: TreeCheck; marks: Marks }): JSX.Element {
 	return (
 		<div class="tree-check">
 			<p class="tree-do">
@@ -81,7 +81,7 @@ function Check({ node, marks }: { node: CheckNode; marks: Marks }): JSX.Element 
 	);
 }
 
-function End({ node: { causes, mends }, marks }: { node: EndNode; marks: Marks }): JSX.Element {
+function End({ node: { causes, repairs }, marks }: { node: EndNode; marks: Marks }): JSX.Element {
 	return (
 		<div class="tree-end">
 			<p class="tree-causes">
@@ -92,14 +92,14 @@ function End({ node: { causes, mends }, marks }: { node: EndNode; marks: Marks }
 				{causes.length > MOST_SAID && ` ${casefileWords.more(causes.length - MOST_SAID)}`}.
 			</p>
 			<ol class="tree-mends" aria-label={casefileWords.mends}>
-				{mends.slice(0, MOST_SAID).map(({ title, seconds, cautions: ids }) => (
+				{repairs.slice(0, MOST_SAID).map(({ title, seconds, cautions: ids }) => (
 					<li key={title}>
 						{title} <span class="tree-time">{timeText(seconds)}</span>
 						<Marked ids={ids} marks={marks} />
 					</li>
 				))}
 			</ol>
-			{mends.length > MOST_SAID && <p class="tree-causes">{casefileWords.more(mends.length - MOST_SAID)}</p>}
+			{repairs.length > MOST_SAID && <p class="tree-causes">{casefileWords.more(repairs.length - MOST_SAID)}</p>}
 		</div>
 	);
 }

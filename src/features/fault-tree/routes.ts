@@ -6,15 +6,15 @@ import { fetched, InputError } from '../../../shared/error/index.ts';
 import { loadRig, RIG_IDS, type RigId, type RigSheet } from '../../../shared/sheet/index.ts';
 import type { PlacedFault } from '../../../sim/event/index.ts';
 import {
-	type Bench,
 	complaintsOf,
 	type FaultTree,
 	faultTree,
 	meantWitness,
-	openBench,
+	openOutcomes,
 	type PrintedTree,
+	type RigOutcomes,
 } from '../../../sim/finder/index.ts';
-import { checkTitle, complaintText, faultName, mendTitle, outcomeText, placeName } from '../../wording/index.ts';
+import { checkTitle, complaintText, faultName, outcomeText, placeName, repairTitle } from '../../wording/index.ts';
 import {
 	type EndNode,
 	FINDERS,
@@ -56,7 +56,7 @@ export const routes: FaultTreeRoutes = {
 		}));
 	},
 	async tree({ fixture, complaint, ...asks }) {
-		const bench = openBench(await sheetOf(asks), { kind: complaint, fixture });
+		const bench = openOutcomes(await sheetOf(asks), { kind: complaint, fixture });
 		if (bench.candidates.length === 0) throw new InputError('casefile.none', 'complaint', { trouble: 'no-suspects' });
 		let most = MOST_ENDS;
 		let view = viewTree(bench, fittingTree(bench, most));
@@ -89,7 +89,7 @@ export const MOST_ENDS = 40;
 const LEAST_SHARE = 0.004;
 
 /** A tree of at most `most` ends: branches are kept together from the lightest up until it fits. */
-export function fittingTree(bench: Bench, most: number = MOST_ENDS): PrintedTree {
+export function fittingTree(bench: RigOutcomes, most: number = MOST_ENDS): PrintedTree {
 	const whole = faultTree(bench, LEAST_SHARE);
 	if (whole.ends <= most) return whole;
 	const shares = [...new Set(sharesIn(whole.tree, 1))].sort((a, b) => a - b);
@@ -109,7 +109,7 @@ function endsAt(tree: FaultTree, share: number, least: number): number {
 }
 
 /** A tree in words. */
-export function viewTree(bench: Bench, { tree, expected, ends }: PrintedTree): TreeView {
+export function viewTree(bench: RigOutcomes, { tree, expected, ends }: PrintedTree): TreeView {
 	const { sheet, complaint } = bench;
 	const found = new Set<CautionId>();
 	const faults = byId(bench);
@@ -128,7 +128,7 @@ export function viewTree(bench: Bench, { tree, expected, ends }: PrintedTree): T
 type Faults = ReadonlyMap<string, readonly PlacedFault[]>;
 
 /** A suspect's faults by its id: as the finder writes it, its faults' texts. */
-function byId({ candidates }: Bench): Faults {
+function byId({ candidates }: RigOutcomes): Faults {
 	return new Map(
 		candidates.map(({ faults }) => [
 			faults.map(({ fault, place, detail }) => `${fault}@${place}${detail ? `:${detail}` : ''}`).join('+'),
@@ -137,7 +137,7 @@ function byId({ candidates }: Bench): Faults {
 	);
 }
 
-function viewNode(bench: Bench, faults: Faults, tree: FaultTree, found: Set<CautionId>): TreeNode {
+function viewNode(bench: RigOutcomes, faults: Faults, tree: FaultTree, found: Set<CautionId>): TreeNode {
 	if (tree.kind === 'end') return viewEnd(bench, faults, tree, found);
 	const { check, seconds, branches } = tree;
 	const meant = bench.meant.rig;
@@ -156,9 +156,9 @@ function viewNode(bench: Bench, faults: Faults, tree: FaultTree, found: Set<Caut
 }
 
 function viewEnd(
-	{ sheet, checks }: Bench,
+	{ sheet, checks }: RigOutcomes,
 	faults: Faults,
-	{ suspects, mends }: FaultTree & { kind: 'end' },
+	{ suspects, repairs }: FaultTree & { kind: 'end' },
 	found: Set<CautionId>,
 ): EndNode {
 	const shares = new Map<string, number>();
@@ -171,8 +171,8 @@ function viewEnd(
 	return {
 		kind: 'end',
 		causes: [...shares].map(([name, share]) => ({ name, share })).sort((a, b) => b.share - a.share),
-		mends: mends.map(({ id, place, seconds }) => ({
-			title: mendTitle(sheet, id, place),
+		repairs: repairs.map(({ id, place, seconds }) => ({
+			title: repairTitle(sheet, id, place),
 			seconds,
 			cautions: noted(checks.find((check) => check.id === `mend-${id}@${place}`)?.cautions ?? [], found),
 		})),

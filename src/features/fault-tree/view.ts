@@ -19,7 +19,7 @@ export interface NamedView {
 }
 
 /** A check with what each thing seen leads to. */
-export interface CheckNode {
+export interface TreeCheck {
 	readonly kind: 'check';
 	readonly title: string;
 	readonly sort: CheckSort;
@@ -39,14 +39,14 @@ export interface EndNode {
 	readonly kind: 'end';
 	/** Heaviest first; those alike in words are one. */
 	readonly causes: readonly { readonly name: string; readonly share: number }[];
-	readonly mends: readonly {
+	readonly repairs: readonly {
 		readonly title: string;
 		readonly seconds: number;
 		readonly cautions: readonly CautionId[];
 	}[];
 }
 
-export type TreeNode = CheckNode | EndNode;
+export type TreeNode = TreeCheck | EndNode;
 
 export interface TreeView {
 	readonly rig: string;
@@ -61,7 +61,7 @@ export interface TreeView {
 	readonly root: TreeNode;
 }
 
-/** Causes and mends said at one end before the rest is only counted: paper is short. */
+/** Causes and repairs said at one end before the rest is only counted: paper is short. */
 export const MOST_SAID = 3;
 
 /** Characters that a line of a column holds on A4, and of those that each level takes; tried out on paper, no source. */
@@ -96,25 +96,25 @@ function nodeLines(node: TreeNode, depth: number): number {
 				0,
 			)
 		);
-	const { causes, mends } = node;
+	const { causes, repairs } = node;
 	const said = causes.slice(0, MOST_SAID).reduce((sum, { name }) => sum + name.length + 2, 0);
 	const more = causes.length > MOST_SAID ? BESIDE / 2 : 0;
 	return (
 		down(said + more, depth) +
-		mends.slice(0, MOST_SAID).reduce((sum, { title }) => sum + down(title.length + BESIDE, depth), 0) +
-		(mends.length > MOST_SAID ? 1 : 0)
+		repairs.slice(0, MOST_SAID).reduce((sum, { title }) => sum + down(title.length + BESIDE, depth), 0) +
+		(repairs.length > MOST_SAID ? 1 : 0)
 	);
 }
 
 /** What a fragment asks for. */
-export type Asked =
+export type TreeRequest =
 	| { readonly is: 'tree'; readonly of: TreeOf }
 	| { readonly is: 'nothing' }
 	/** Not of the right form, or of a rig not known; whether rig, fixture and complaint go together the worker says. */
 	| { readonly is: 'bad' };
 
 /** Reads a fragment, with or without its `#`. @param rigs ids that are known */
-export function readTreeLink(fragment: string, rigs: readonly string[]): Asked {
+export function readTreeLink(fragment: string, rigs: readonly string[]): TreeRequest {
 	const text = fragment.replace(/^#/, '');
 	if (text === '') return { is: 'nothing' };
 	const [, rig = '', fixture = '', complaint = ''] =

@@ -1,12 +1,12 @@
 import type { JSX } from 'preact';
-import type { Spot } from '#words/checks/index.ts';
+import type { CheckSpot } from '#words/checks/index.ts';
 import { pictureWords } from '#words/finder/index.ts';
 import { PanelParts } from './PanelPicture.tsx';
 import { Part } from './Part.tsx';
 import type { BackParts } from './picture.ts';
 
 /** The back of a fixture with what it has, and the place in question ringed. */
-export function BackPicture({ spot, back }: { spot: Spot; back: BackParts }): JSX.Element {
+export function BackPicture({ spot, back }: { spot: CheckSpot; back: BackParts }): JSX.Element {
 	const lamps = [
 		'power-lamp',
 		'data-lamp',
@@ -27,7 +27,7 @@ export function BackPicture({ spot, back }: { spot: Spot; back: BackParts }): JS
 			/>
 			{lamps.map((lamp, i) => (
 				<Part key={lamp} on={spot === lamp} ring={[176, 28 + 26 * i, 78, 25]}>
-					<Lamp lamp={lamp} y={40 + 26 * i} />
+					<Indicator lamp={lamp} y={40 + 26 * i} />
 				</Part>
 			))}
 			<Part on={spot === 'socket-in'} ring={[253, 27, 38, 52]}>
@@ -54,7 +54,7 @@ export function BackPicture({ spot, back }: { spot: Spot; back: BackParts }): JS
 	);
 }
 
-function Lamp({ lamp, y }: { lamp: keyof typeof pictureWords.lamps; y: number }): JSX.Element {
+function Indicator({ lamp, y }: { lamp: keyof typeof pictureWords.lamps; y: number }): JSX.Element {
 	return (
 		<>
 			{lamp === 'battery-lamp' ? (

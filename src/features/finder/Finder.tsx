@@ -6,7 +6,7 @@ import { DEVICE } from '../../storage/index.ts';
 import { Button, Live, Notice } from '../../ui/index.ts';
 import { PickComplaint, PickFixture } from './Pick.tsx';
 import { Start } from './Start.tsx';
-import type { Scene } from './scene.ts';
+import type { FinderScene } from './scene.ts';
 import { finderStore, useScene } from './store.ts';
 import { titleOf } from './verdict.ts';
 import { WalkScreen } from './WalkScreen.tsx';
@@ -61,7 +61,7 @@ export function Finder(): JSX.Element {
 }
 
 /** What a screen reader is told when a new screen has come. */
-function toldOf({ view, turn }: Scene): string {
+function toldOf({ view, turn }: FinderScene): string {
 	if (turn <= 1 || !view) return '';
 	if (view.check) return checkWords.next(view.check.title, view.check.does);
 	return view.verdict ? verdictWords.said(titleOf(view.verdict)) : '';

@@ -5,11 +5,11 @@ import { locale } from '#words/locale/index.ts';
 import { saveText } from '../../storage/index.ts';
 import { Button, Live } from '../../ui/index.ts';
 import { allowsText, logText, seenText, verdictLines } from './log.ts';
-import type { Scene } from './scene.ts';
+import type { FinderScene } from './scene.ts';
 import { timeText } from './verdict.ts';
 
 /** The walk so far: to read, and to print, copy or keep. On paper it is all there is of the page. */
-export function Log({ scene: { view, laid, walk, allows } }: { scene: Scene }): JSX.Element | null {
+export function Log({ scene: { view, laid, walk, allows } }: { scene: FinderScene }): JSX.Element | null {
 	const [open, set] = useState(false);
 	const [said, say] = useState({ words: '', turn: 0 });
 	const isLost = view?.verdict?.because === 'unknown';

@@ -4,13 +4,13 @@ import type { ComplaintKind } from '../../../sim/finder/index.ts';
 import { Button, Tape } from '../../ui/index.ts';
 import { Allowed } from './Allowed.tsx';
 import { Choices } from './Choices.tsx';
-import type { Scene } from './scene.ts';
+import type { FinderScene } from './scene.ts';
 import type { FinderStore } from './store.ts';
 import { Working } from './Working.tsx';
 
 interface Props {
 	store: FinderStore;
-	scene: Scene;
+	scene: FinderScene;
 }
 
 /** Which fixture does wrong. */

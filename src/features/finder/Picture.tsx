@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import type { Spot } from '#words/checks/index.ts';
+import type { CheckSpot } from '#words/checks/index.ts';
 import { BackPicture } from './BackPicture.tsx';
 import type { BackParts, Picture as Shown } from './picture.ts';
 import { Cable, Desk, Front, Hall, Remote, Wall } from './ScenePictures.tsx';
@@ -40,7 +40,7 @@ export function Picture({ picture: { spot, back, line, mark } }: { picture: Show
 	);
 }
 
-function Scene({ spot, back }: { spot: Spot; back: BackParts | null }): JSX.Element {
+function Scene({ spot, back }: { spot: CheckSpot; back: BackParts | null }): JSX.Element {
 	switch (spot) {
 		case 'wall':
 			return <Wall />;

@@ -7,7 +7,7 @@ import { Choices } from './Choices.tsx';
 import { Counts } from './Counts.tsx';
 import { OwnSheet } from './OwnSheet.tsx';
 import { PanelPicture } from './PanelPicture.tsx';
-import type { Scene } from './scene.ts';
+import type { FinderScene } from './scene.ts';
 import type { FinderStore } from './store.ts';
 import { Working } from './Working.tsx';
 
@@ -15,7 +15,7 @@ const COUNTS = Array.from({ length: 24 }, (_, i) => i + 1);
 type PanelOf = keyof typeof quickWords.panels;
 
 /** Three taps in place of a sheet, a rig with names, or a sheet of one's own. */
-export function Start({ store, scene }: { store: FinderStore; scene: Scene }): JSX.Element {
+export function Start({ store, scene }: { store: FinderStore; scene: FinderScene }): JSX.Element {
 	const [count, setCount] = useState<number | null>(null);
 	const [linked, setLinked] = useState<QuickLink | null>(null);
 	if (scene.stage !== null) return <Working stage={scene.stage} />;

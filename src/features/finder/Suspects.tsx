@@ -12,18 +12,18 @@ const FEW = 8;
 interface Props {
 	suspects: readonly SuspectView[];
 	/** Whether a repair has helped. */
-	isMended: boolean;
+	isRepaired: boolean;
 	turn: number;
 }
 
 /** The set that still fits, always in view: a line with the heaviest three, and the whole of it behind. */
-export function Suspects({ suspects, isMended, turn }: Props): JSX.Element {
+export function Suspects({ suspects, isRepaired, turn }: Props): JSX.Element {
 	const [open, set] = useState(false);
 	// a new check begins at its own words, not under a long list
 	useEffect(() => set(false), [turn]);
 	const list = useId();
 	const { fitting, against, unknown } = part(suspects);
-	const { count, named } = lineOf(suspects, isMended);
+	const { count, named } = lineOf(suspects, isRepaired);
 	return (
 		<section class="suspects" data-open={open} aria-label={suspectWords.title}>
 			<button type="button" class="suspects-line" aria-expanded={open} aria-controls={list} onClick={() => set(!open)}>

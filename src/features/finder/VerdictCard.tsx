@@ -6,7 +6,7 @@ import { Cautions } from './Cautions.tsx';
 import { Picture } from './Picture.tsx';
 import type { FinderStore } from './store.ts';
 import { becauseOf, lacking, shareText, timeText, titleOf, waysOn } from './verdict.ts';
-import type { CauseView, MendView, Stage, VerdictView } from './view.ts';
+import type { CauseView, RepairView, Stage, VerdictView } from './view.ts';
 import type { Allows } from './walk.ts';
 
 interface Props {
@@ -18,10 +18,10 @@ interface Props {
 	counted: boolean;
 }
 
-/** The end of a walk: the cause, its mend and how to tell; or that nothing known here fits. */
+/** The end of a walk: the cause, its repair and how to tell; or that nothing known here fits. */
 export function VerdictCard({ store, verdict, allows, stage, counted }: Props): JSX.Element {
-	const { because, causes, lost, mends, asides } = verdict;
-	const mended = because === 'mended';
+	const { because, causes, lost, repairs, asides } = verdict;
+	const repaired = because === 'mended';
 	return (
 		<section class="verdict" data-because={because}>
 			<header class="verdict-head" data-begin tabIndex={-1}>
@@ -31,12 +31,12 @@ export function VerdictCard({ store, verdict, allows, stage, counted }: Props): 
 			{stage !== null && <p class="hint">{checkWords.stages[stage]}</p>}
 			{causes.length > 0 && (
 				<ul class="causes">
-					{(mended ? causes.slice(0, 1) : causes).map((cause) => (
-						<Cause key={cause.id} cause={cause} mended={mended} alone={causes.length === 1} />
+					{(repaired ? causes.slice(0, 1) : causes).map((cause) => (
+						<Cause key={cause.id} cause={cause} repaired={repaired} alone={causes.length === 1} />
 					))}
 				</ul>
 			)}
-			{mended && causes.length > 1 && (
+			{repaired && causes.length > 1 && (
 				<details class="fold">
 					<summary>{verdictWords.others(causes.length - 1)}</summary>
 					<p>{verdictWords.othersSay}</p>
@@ -61,24 +61,24 @@ export function VerdictCard({ store, verdict, allows, stage, counted }: Props): 
 					<TapeWords tape={lost.tape} />
 				</>
 			)}
-			{!mended && mends.length > 0 && (
+			{!repaired && repairs.length > 0 && (
 				<ol class="mends">
-					{mends.map((mend, i) => (
-						<Mend
-							key={mend.check}
-							mend={mend}
+					{repairs.map((repair, i) => (
+						<Repair
+							key={repair.check}
+							repair={repair}
 							at={i + 1}
-							of={mends.length}
+							of={repairs.length}
 							isNext={i === 0}
 							allows={allows}
 							busy={stage !== null}
-							onDone={(outcome) => store.answer(mend.check, outcome)}
+							onDone={(outcome) => store.answer(repair.check, outcome)}
 						/>
 					))}
 				</ol>
 			)}
-			{mended && counted && <Notice kind="good">{verdictWords.counted}</Notice>}
-			{!mended && asides > 0 && (
+			{repaired && counted && <Notice kind="good">{verdictWords.counted}</Notice>}
+			{!repaired && asides > 0 && (
 				<p class="asides">
 					{verdictWords.asides(asides)}{' '}
 					<Button data-way="bring-back" onClick={() => store.bringBack()}>
@@ -90,7 +90,7 @@ export function VerdictCard({ store, verdict, allows, stage, counted }: Props): 
 				<Button look="quiet" data-way="back" onClick={() => store.back()}>
 					{verdictWords.back}
 				</Button>
-				{mended && (
+				{repaired && (
 					<Button look="main" data-way="another" onClick={() => store.startAgain()}>
 						{verdictWords.another}
 					</Button>
@@ -103,15 +103,15 @@ export function VerdictCard({ store, verdict, allows, stage, counted }: Props): 
 	);
 }
 
-function Cause({ cause, mended, alone }: { cause: CauseView; mended: boolean; alone: boolean }): JSX.Element {
+function Cause({ cause, repaired, alone }: { cause: CauseView; repaired: boolean; alone: boolean }): JSX.Element {
 	return (
 		<li class="cause" data-suspect={cause.id}>
-			{mended && <p class="cause-was">{alone ? verdictWords.was : verdictWords.wasLikely}</p>}
+			{repaired && <p class="cause-was">{alone ? verdictWords.was : verdictWords.wasLikely}</p>}
 			<h3>
-				{cause.name} {!mended && !alone && <span class="value">{shareText(cause.share)}</span>}
+				{cause.name} {!repaired && !alone && <span class="value">{shareText(cause.share)}</span>}
 			</h3>
 			<p>{cause.cause}</p>
-			{(mended || alone) && <TapeWords tape={cause.tape} />}
+			{(repaired || alone) && <TapeWords tape={cause.tape} />}
 		</li>
 	);
 }
@@ -129,8 +129,8 @@ function TapeWords({ tape }: Pick<CauseView, 'tape'>): JSX.Element {
 	);
 }
 
-interface MendProps {
-	mend: MendView;
+interface RepairProps {
+	repair: RepairView;
 	at: number;
 	of: number;
 	/** The one to do now: it stands open. */
@@ -140,42 +140,47 @@ interface MendProps {
 	onDone: (outcome: 'cleared' | 'still') => void;
 }
 
-function Mend({ mend, at, of, isNext, allows, busy, onDone }: MendProps): JSX.Element {
-	const title = of > 1 ? verdictWords.ordered(at, of, mend.title) : mend.title;
+function Repair({ repair, at, of, isNext, allows, busy, onDone }: RepairProps): JSX.Element {
+	const title = of > 1 ? verdictWords.ordered(at, of, repair.title) : repair.title;
 	return (
-		<li class="mend" data-mend={mend.check}>
+		<li class="mend" data-mend={repair.check}>
 			{isNext ? (
 				<>
 					<h3>{title}</h3>
-					<MendBody {...{ mend, allows, busy, onDone }} />
+					<RepairBody {...{ repair, allows, busy, onDone }} />
 				</>
 			) : (
 				<details class="fold">
 					<summary>{title}</summary>
-					<MendBody {...{ mend, allows, busy, onDone }} />
+					<RepairBody {...{ repair, allows, busy, onDone }} />
 				</details>
 			)}
 		</li>
 	);
 }
 
-function MendBody({ mend, allows, busy, onDone }: Pick<MendProps, 'mend' | 'allows' | 'busy' | 'onDone'>): JSX.Element {
-	const [isTold, tell] = useState(mend.cautions.length === 0);
+function RepairBody({
+	repair,
+	allows,
+	busy,
+	onDone,
+}: Pick<RepairProps, 'repair' | 'allows' | 'busy' | 'onDone'>): JSX.Element {
+	const [isTold, tell] = useState(repair.cautions.length === 0);
 	const waits = busy || !isTold;
 	return (
 		<div class="mend-body">
-			<p class="check-does">{mend.does}</p>
+			<p class="check-does">{repair.does}</p>
 			<p class="check-costs">
-				<strong>{checkWords.costs(timeText(mend.seconds))}</strong>.
+				<strong>{checkWords.costs(timeText(repair.seconds))}</strong>.
 			</p>
-			{lacking(mend, allows).map((spare) => (
+			{lacking(repair, allows).map((spare) => (
 				<Notice key={spare}>{verdictWords.lacks(allowWords.lacks[spare])}</Notice>
 			))}
-			{mend.disturbs && allows.showRunning && <Notice>{verdictWords.disturbs}</Notice>}
-			<Cautions ids={mend.cautions} onShown={() => tell(true)} />
-			<Picture picture={mend.picture} />
+			{repair.disturbs && allows.showRunning && <Notice>{verdictWords.disturbs}</Notice>}
+			<Cautions ids={repair.cautions} onShown={() => tell(true)} />
+			<Picture picture={repair.picture} />
 			<p>
-				<strong>{verdictWords.confirm}</strong> {mend.confirm}
+				<strong>{verdictWords.confirm}</strong> {repair.confirm}
 			</p>
 			<div class="mend-ways">
 				<button type="button" class="answer" data-outcome="cleared" disabled={waits} onClick={() => onDone('cleared')}>

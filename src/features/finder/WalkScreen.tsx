@@ -7,14 +7,14 @@ import { Allowed } from './Allowed.tsx';
 import { CheckCard } from './CheckCard.tsx';
 import { Log } from './Log.tsx';
 import { Suspects } from './Suspects.tsx';
-import type { Scene } from './scene.ts';
+import type { FinderScene } from './scene.ts';
 import type { FinderStore } from './store.ts';
 import { VerdictCard } from './VerdictCard.tsx';
 import { timeText } from './verdict.ts';
 import { Working } from './Working.tsx';
 
 /** The walk: one check or the verdict, the suspects beside it, the log under it. */
-export function WalkScreen({ store, scene }: { store: FinderStore; scene: Scene }): JSX.Element {
+export function WalkScreen({ store, scene }: { store: FinderStore; scene: FinderScene }): JSX.Element {
 	const { view, laid, allows, stage, walk } = scene;
 	useUnderWay(view !== null && !view.verdict, true);
 	return (
@@ -28,7 +28,7 @@ export function WalkScreen({ store, scene }: { store: FinderStore; scene: Scene 
 			{view ? (
 				<>
 					<span class="walk-top" data-top />
-					<Suspects suspects={view.suspects} isMended={view.verdict?.because === 'mended'} turn={scene.turn} />
+					<Suspects suspects={view.suspects} isRepaired={view.verdict?.because === 'mended'} turn={scene.turn} />
 					<div class="walk-main">
 						{view.check && <CheckCard key={view.log.length} store={store} check={view.check} stage={stage} />}
 						{view.verdict && (

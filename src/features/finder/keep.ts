@@ -1,36 +1,36 @@
 import type { Learnt } from '../../../sim/finder/index.ts';
-import { isNewer, KEPT, moveAside, putInPlace, type Store, textAt } from '../../storage/index.ts';
+import { type BrowserStore, isNewer, KEPT, moveAside, putInPlace, textAt } from '../../storage/index.ts';
 import type { VerdictView } from './view.ts';
-import type { Kept } from './walk.ts';
+import type { FinderRecord } from './walk.ts';
 
 /** The finder's two kept things: its walk with what the gig allows, and its count of verdicts. */
 type KeptOf = 'walk' | 'verdicts';
 
 /** The text that is kept of either; null where there is none, or none may be read; `newer` where it is not for this version. */
-export function found(store: Store, what: KeptOf): { readonly text: string; readonly isNewer: boolean } | null {
+export function found(store: BrowserStore, what: KeptOf): { readonly text: string; readonly isNewer: boolean } | null {
 	const text = textAt(store, KEPT[what].key);
 	return text === null ? null : { text, isNewer: isNewer(text, KEPT[what]) };
 }
 
 /** Keeps the walk and what the gig allows. */
-export const keepWalk = (store: Store, { allows, walk }: Kept): ReturnType<typeof putInPlace> =>
+export const keepWalk = (store: BrowserStore, { allows, walk }: FinderRecord): ReturnType<typeof putInPlace> =>
 	putInPlace(store, KEPT.walk, JSON.stringify({ version: KEPT.walk.version, allows, walk }));
 
 /** Keeps the count of verdicts, apart from any walk. */
-export const keepCounts = (store: Store, counts: Learnt): ReturnType<typeof putInPlace> =>
+export const keepCounts = (store: BrowserStore, counts: Learnt): ReturnType<typeof putInPlace> =>
 	putInPlace(store, KEPT.verdicts, JSON.stringify({ version: KEPT.verdicts.version, counts }));
 
 /** Moves what could not be read out of the way, so that it neither stops the page nor is lost. */
-export function setAside(store: Store, what: KeptOf): void {
+export function setAside(store: BrowserStore, what: KeptOf): void {
 	const { key } = KEPT[what];
 	const text = textAt(store, key);
 	if (text !== null) moveAside(store, { place: key, text, why: 'damaged', now: Date.now() });
 }
 
-/** Share of what a mend may have cleared at which one kind of fault is taken to have been it. */
+/** Share of what a repair may have cleared at which one kind of fault is taken to have been it. */
 const LIKELY = 0.5;
 
-/** Kinds of the faults a verdict adds to the count: none before a mend has confirmed it, nor where it may as well have been another. */
+/** Kinds of the faults a verdict adds to the count: none before a repair has confirmed it, nor where it may as well have been another. */
 export function countable(verdict: VerdictView | null): readonly string[] {
 	if (verdict?.because !== 'mended') return [];
 	const shares = new Map<string, { readonly faults: readonly string[]; share: number }>();

@@ -25,7 +25,7 @@ export function allowsText({ without, showRunning, alone }: Allows): string {
 	return parts === '' ? allowWords.all : parts.charAt(0).toUpperCase() + parts.slice(1);
 }
 
-interface Logged {
+interface LogSource {
 	readonly view: WalkView;
 	readonly rig: string;
 	readonly allows: Allows;
@@ -34,7 +34,7 @@ interface Logged {
 }
 
 /** The whole walk as plain text, to copy or keep. */
-export function logText({ view, rig, allows, began }: Logged): string {
+export function logText({ view, rig, allows, began }: LogSource): string {
 	return [
 		view.complaint,
 		rig,

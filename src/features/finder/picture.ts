@@ -1,4 +1,4 @@
-import type { Spot } from '#words/checks/index.ts';
+import type { CheckSpot } from '#words/checks/index.ts';
 import {
 	type DeviceKind,
 	devicesOf,
@@ -11,7 +11,7 @@ import {
 
 /** What a small picture shows: a place on a fixture, desk or line, and on which of them. Nothing of it is drawn here. */
 export interface Picture {
-	readonly spot: Spot;
+	readonly spot: CheckSpot;
 	/** What the back of the fixture has; null where the place is on no fixture. */
 	readonly back: BackParts | null;
 	/** The line it hangs on, from the source on; empty where there is none. */
@@ -33,13 +33,13 @@ export interface LineBox {
 	readonly name: string;
 }
 
-type Devices = ReadonlyMap<string, SheetDevice>;
+type DevicesById = ReadonlyMap<string, SheetDevice>;
 
 /** Longest line drawn; of a longer one, the part round the place in question. */
 const LONGEST = 12;
 
 /** The picture for a place of a rig: a fixture, cable, socket, output, `desk`, `remote` or `rig`. */
-export function pictureOf(sheet: RigSheet, spot: Spot, place: string, fixture: string): Picture {
+export function pictureOf(sheet: RigSheet, spot: CheckSpot, place: string, fixture: string): Picture {
 	const device = place.includes(':') ? splitPort(place).device : place;
 	const placed = sheet.fixtures.find(({ id }) => id === device);
 	const cable = sheet.cables.find(({ id }) => id === place);
@@ -76,14 +76,14 @@ function plugged(sheet: RigSheet): Map<string, string> {
 }
 
 /** The other socket that a device's own wire leads to from this one; none where frames begin or end. */
-function onward(devices: Devices, port: string): string | undefined {
+function onward(devices: DevicesById, port: string): string | undefined {
 	const { device, socket } = splitPort(port);
 	const passes = devices.get(device)?.ports.find((each) => each.socket === socket)?.passes;
 	return passes?.by === 'wire' ? `${device}:${passes.from}` : undefined;
 }
 
 /** Up the line from a socket: the output that feeds it, or the data in of a fixture that nothing feeds. */
-function sourceOf(devices: Devices, other: ReadonlyMap<string, string>, port: string): string {
+function sourceOf(devices: DevicesById, other: ReadonlyMap<string, string>, port: string): string {
 	const met = new Set<string>();
 	let at = port;
 	while (at.endsWith(':in') && !met.has(at)) {
@@ -97,7 +97,7 @@ function sourceOf(devices: Devices, other: ReadonlyMap<string, string>, port: st
 
 /** The devices of a line in order, from its source on; none where the device is linked to nothing. */
 function lineThrough(sheet: RigSheet, port: string): LineBox[] {
-	const devices: Devices = new Map(devicesOf(sheet).map((device) => [device.id, device]));
+	const devices: DevicesById = new Map(devicesOf(sheet).map((device) => [device.id, device]));
 	const other = plugged(sheet);
 	const boxes = new Map<string, LineBox>();
 	let next: string | undefined = sourceOf(devices, other, port);

@@ -6,7 +6,7 @@ import { COMPLAINT_KINDS, type Learnt } from '../../../sim/finder/index.ts';
 import { KEPT, readJson } from '../../storage/index.ts';
 import { holdsRig, MOST, readBenchSheet } from '../rig/index.ts';
 import type { Asks } from './view.ts';
-import { type Kept, type RigChoice, readBundled } from './walk.ts';
+import { type FinderRecord, type RigChoice, readBundled } from './walk.ts';
 
 const id = v.pipe(v.string(), v.maxLength(200));
 const counts = v.record(
@@ -70,7 +70,7 @@ export async function readStored({ walk, counts: counted }: Asks['open']['asks']
 	return { kept, learnt, damaged };
 }
 
-async function readKept(text: string): Promise<Kept> {
+async function readKept(text: string): Promise<FinderRecord> {
 	const { allows, walk } = readShape(keptSchema, parsed(text), 'finder.kept');
 	if (walk === null) return { allows, walk };
 	const { rig } = walk;

@@ -4,14 +4,14 @@ import { fetched, isInputError } from '../../../shared/error/index.ts';
 import { loadProfile } from '../../../shared/profile/index.ts';
 import { loadProfiles, quickSheet, type RigSheet } from '../../../shared/sheet/index.ts';
 import {
-	type Bench,
 	complaintsOf,
 	ELSE,
 	type Finder,
 	finderOn,
 	meantWitness,
-	openBench,
+	openOutcomes,
 	openPart,
+	type RigOutcomes,
 	type Witness,
 } from '../../../sim/finder/index.ts';
 import { complaintText } from '../../wording/index.ts';
@@ -93,16 +93,16 @@ export function makeWork(): Work {
 interface LastTables {
 	meantOf(sheet: RigSheet): Witness;
 	/** On part of the table; null for a rig too small to need it. */
-	partOf(walk: SetWalk, sheet: RigSheet): Stand | null;
-	wholeOf(walk: SetWalk, sheet: RigSheet): Stand;
+	partOf(walk: SetWalk, sheet: RigSheet): FinderStand | null;
+	wholeOf(walk: SetWalk, sheet: RigSheet): FinderStand;
 	/** Whether the whole table is there already. */
 	hasWhole(walk: SetWalk): boolean;
 }
 
 function lastTables(): LastTables {
 	let meant: { readonly sheet: RigSheet; readonly witness: Witness } | null = null;
-	let table: { readonly key: string; readonly stand: Stand } | null = null;
-	let part: { readonly key: string; readonly stand: Stand | null } | null = null;
+	let table: { readonly key: string; readonly stand: FinderStand } | null = null;
+	let part: { readonly key: string; readonly stand: FinderStand | null } | null = null;
 
 	const meantOf = (sheet: RigSheet): Witness => {
 		if (meant?.sheet !== sheet) meant = { sheet, witness: meantWitness(sheet) };
@@ -110,7 +110,7 @@ function lastTables(): LastTables {
 	};
 	const keyOf = ({ rig, fixture, complaint, learnt }: SetWalk): string =>
 		JSON.stringify([rig, fixture, complaint, learnt]);
-	const partOf = (walk: SetWalk, sheet: RigSheet): Stand | null => {
+	const partOf = (walk: SetWalk, sheet: RigSheet): FinderStand | null => {
 		const key = keyOf(walk);
 		if (part?.key !== key) {
 			const { fixture, complaint, learnt } = walk;
@@ -119,11 +119,11 @@ function lastTables(): LastTables {
 		}
 		return part.stand;
 	};
-	const wholeOf = (walk: SetWalk, sheet: RigSheet): Stand => {
+	const wholeOf = (walk: SetWalk, sheet: RigSheet): FinderStand => {
 		const key = keyOf(walk);
 		if (table?.key !== key) {
 			const { fixture, complaint, learnt } = walk;
-			const bench = openBench(
+			const bench = openOutcomes(
 				sheet,
 				{ kind: complaint, fixture },
 				{ learnt, standIn: isStandIn(walk) },
@@ -168,14 +168,17 @@ export async function keptRig(text: string): Promise<RigSheet | null> {
 }
 
 /** A finder that stands where a walk stands. Moving it on by a step is far quicker than walking it there from the start. */
-export interface Stand {
-	readonly bench: Bench;
+export interface FinderStand {
+	readonly bench: RigOutcomes;
 	/** @throws InputError `finder.check` or `finder.outcome` where a step does not fit the table */
 	at(walk: Pick<SetWalk, 'steps'>, allows: Allows): Finder;
 }
 
 /** @param firstOf the check a walk begins with, where that is not the best of this bench; asked for walks with no steps alone */
-export function standOn(bench: Bench, firstOf: (allows: Allows) => string | undefined = () => undefined): Stand {
+export function standOn(
+	bench: RigOutcomes,
+	firstOf: (allows: Allows) => string | undefined = () => undefined,
+): FinderStand {
 	let key = '';
 	let isBegun = false;
 	let finder: Finder | null = null;
@@ -225,21 +228,21 @@ function take(finder: Finder, step: WalkStep): void {
 	}
 }
 
-/** What may be answered next, likeliest first: each answer to the check asked, or that the mend to try first did not help. */
+/** What may be answered next, likeliest first: each answer to the check asked, or that the repair to try first did not help. */
 function answersTo({ check, verdict }: WalkView): WalkStep[] {
 	if (check)
 		return check.answers
 			.toSorted((a, b) => b.chance - a.chance)
 			.map(({ id }) => ({ did: 'answer', check: check.id, outcome: id }));
-	const mend = verdict?.because === 'mended' ? undefined : verdict?.mends[0];
-	return mend ? [{ did: 'answer', check: mend.check, outcome: 'still' }] : [];
+	const repair = verdict?.because === 'mended' ? undefined : verdict?.repairs[0];
+	return repair ? [{ did: 'answer', check: repair.check, outcome: 'still' }] : [];
 }
 
 /**
- * Works out what comes of each answer while the person is still at the check, one at a time: what a mend that did not help brings
- * in takes longest, and the mend itself takes minutes.
+ * Works out what comes of each answer while the person is still at the check, one at a time: what a repair that did not help brings
+ * in takes longest, and the repair itself takes minutes.
  */
-export const aheadOf = (stand: Stand, walk: SetWalk, allows: Allows, view: WalkView): (() => void)[] =>
+export const aheadOf = (stand: FinderStand, walk: SetWalk, allows: Allows, view: WalkView): (() => void)[] =>
 	answersTo(view).map((step) => () => void stand.at({ steps: [...walk.steps, step] }, allows).next());
 
 const { ahead, ...routes } = makeWork();

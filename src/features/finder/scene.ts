@@ -1,12 +1,12 @@
 import type { Learnt } from '../../../sim/finder/index.ts';
 import type { ComplaintView, LaidView, Stage, WalkView } from './view.ts';
-import { ALLOWS_ALL, type Allows, type Walk } from './walk.ts';
+import { ALLOWS_ALL, type Allows, type FinderWalk } from './walk.ts';
 
 /** All that is on the page. */
-export interface Scene {
+export interface FinderScene {
 	readonly phase: 'opening' | 'rig' | 'fixture' | 'complaint' | 'walk';
 	readonly allows: Allows;
-	readonly walk: Walk | null;
+	readonly walk: FinderWalk | null;
 	readonly laid: LaidView | null;
 	readonly complaints: readonly ComplaintView[] | null;
 	readonly view: WalkView | null;
@@ -24,7 +24,7 @@ export interface Scene {
 }
 
 /** Before anything is known. */
-const START: Scene = {
+const START: FinderScene = {
 	phase: 'opening',
 	allows: ALLOWS_ALL,
 	walk: null,
@@ -41,17 +41,17 @@ const START: Scene = {
 
 /** What the page shows, and those who are told when it changes. */
 export interface HeldScene {
-	readonly scene: Scene;
-	set(change: Partial<Scene>): void;
+	readonly scene: FinderScene;
+	set(change: Partial<FinderScene>): void;
 	/** As `set`, and the person stands before something new. */
-	arrive(change: Partial<Scene>): void;
+	arrive(change: Partial<FinderScene>): void;
 	subscribe(listener: () => void): () => void;
 }
 
 export function holdScene(): HeldScene {
 	let scene = START;
 	const listeners = new Set<() => void>();
-	const set = (change: Partial<Scene>): void => {
+	const set = (change: Partial<FinderScene>): void => {
 		scene = { ...scene, ...change };
 		for (const listener of [...listeners]) listener();
 	};

@@ -1,25 +1,25 @@
 import { useEffect, useState } from 'preact/hooks';
 import { finderWords, quickWords } from '#words/finder/index.ts';
 import { type ComplaintKind, learn } from '../../../sim/finder/index.ts';
-import { type Ask, Refused, troubleText } from '../../engine/index.ts';
-import type { Store } from '../../storage/index.ts';
+import { type AskRoute, Refused, troubleText } from '../../engine/index.ts';
+import type { BrowserStore } from '../../storage/index.ts';
 import { countable, found, keepCounts, keepWalk, setAside, unlearn } from './keep.ts';
-import { type HeldScene, holdScene, type Scene } from './scene.ts';
+import { type FinderScene, type HeldScene, holdScene } from './scene.ts';
 import type { LaidView, Stage, WalkView } from './view.ts';
 import {
 	type Allows,
+	type FinderWalk,
 	freshWalk,
 	isSet,
 	type RigChoice,
 	type SetWalk,
 	stepBack,
-	type Walk,
 	withAsides,
 } from './walk.ts';
 
 /** The finder as the page holds it: what is done goes in, the scene comes out. Nothing throws; trouble becomes a sentence. */
 export interface FinderStore {
-	readonly scene: Scene;
+	readonly scene: FinderScene;
 	subscribe(listener: () => void): () => void;
 	/** Takes up the walk that is kept on the device, if any. */
 	open(): Promise<void>;
@@ -45,8 +45,8 @@ export interface FinderStore {
 }
 
 export interface StoreParts {
-	readonly ask: Ask;
-	readonly storage: Store;
+	readonly ask: AskRoute;
+	readonly storage: BrowserStore;
 	/** Ms since 1970. */
 	readonly clock: () => number;
 }
@@ -62,11 +62,12 @@ export function finderStore(parts: StoreParts): FinderStore {
 	const held = holdScene();
 	const { fetch, keep, put, show, look } = walkOn(held, parts);
 	/** The walk there is with a change to it; nothing where there is none. */
-	const change = (how: (walk: Walk) => Partial<Walk>): Promise<void> => {
+	const change = (how: (walk: FinderWalk) => Partial<FinderWalk>): Promise<void> => {
 		const { walk } = held.scene;
 		return walk ? put({ ...walk, ...how(walk) }) : Promise.resolve();
 	};
-	const step = (more: Walk['steps'][number]): Promise<void> => change(({ steps }) => ({ steps: [...steps, more] }));
+	const step = (more: FinderWalk['steps'][number]): Promise<void> =>
+		change(({ steps }) => ({ steps: [...steps, more] }));
 
 	const store: FinderStore = {
 		get scene() {
@@ -169,7 +170,7 @@ interface WalkOn {
 	readonly fetch: Fetch;
 	keep(): void;
 	/** Puts a walk on the page, keeps it, and asks for what shows it. */
-	put(walk: Walk | null, trouble?: string | null): Promise<void>;
+	put(walk: FinderWalk | null, trouble?: string | null): Promise<void>;
 	show(): Promise<void>;
 	look(use: (view: WalkView) => void): Promise<void>;
 }
@@ -224,8 +225,8 @@ function walkOn(held: HeldScene, { ask, storage }: StoreParts): WalkOn {
 	return { fetch, keep, put, show, look };
 }
 
-/** A verdict that a mend has confirmed is counted once, and no longer counted when it is taken back. @returns null where nothing changes */
-function withCount({ walk, view, learnt }: Scene): Pick<Scene, 'learnt' | 'walk'> | null {
+/** A verdict that a repair has confirmed is counted once, and no longer counted when it is taken back. @returns null where nothing changes */
+function withCount({ walk, view, learnt }: FinderScene): Pick<FinderScene, 'learnt' | 'walk'> | null {
 	const faults = countable(view?.verdict ?? null);
 	if (!walk || faults.length > 0 === walk.counted.length > 0) return null;
 	const seen = faults.map((fault) => ({ fault, place: '' }));
@@ -238,15 +239,15 @@ function withCount({ walk, view, learnt }: Scene): Pick<Scene, 'learnt' | 'walk'
 /** What asks for the screen that comes next: the fixtures of a rig, complaints of one, or the walk. */
 function showing(
 	held: HeldScene,
-	{ ask, fetch, drop, put, look }: Pick<WalkOn, 'fetch' | 'put' | 'look'> & { readonly ask: Ask; drop(): void },
+	{ ask, fetch, drop, put, look }: Pick<WalkOn, 'fetch' | 'put' | 'look'> & { readonly ask: AskRoute; drop(): void },
 ): () => Promise<void> {
-	const place = (walk: Walk, given: LaidView): Promise<void> => {
+	const place = (walk: FinderWalk, given: LaidView): Promise<void> => {
 		const laid = { ...given, name: nameOf(walk.rig) ?? given.name };
 		held.set({ laid });
 		const only = laid.fixtures.length === 1 ? laid.fixtures[0] : undefined;
 		return only && walk.fixture === null ? put({ ...walk, fixture: only.id }) : showOn(walk, laid);
 	};
-	const showOn = async (walk: Walk, laid: LaidView): Promise<void> => {
+	const showOn = async (walk: FinderWalk, laid: LaidView): Promise<void> => {
 		if (isSet(walk)) {
 			held.set({ phase: 'walk' });
 			return look((view) => held.arrive({ view, laid }));
@@ -276,7 +277,7 @@ function showing(
 }
 
 /** The scene, drawn again whenever it changes. */
-export function useScene(store: FinderStore): Scene {
+export function useScene(store: FinderStore): FinderScene {
 	const [, turn] = useState(0);
 	useEffect(() => store.subscribe(() => turn((n) => n + 1)), [store]);
 	return store.scene;

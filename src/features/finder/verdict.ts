@@ -1,5 +1,5 @@
 import { amountWords, suspectWords, verdictWords } from '#words/finder/index.ts';
-import type { MendView, SuspectView, VerdictView } from './view.ts';
+import type { RepairView, SuspectView, VerdictView } from './view.ts';
 import type { Allows, Spare } from './walk.ts';
 
 /** What stands over a verdict. */
@@ -26,13 +26,13 @@ export function waysOn({ lost }: Pick<VerdictView, 'lost'>): string[] {
 	];
 }
 
-/** What a mend needs that the gig does not have. */
-export function lacking({ needs }: Pick<MendView, 'needs'>, { without }: Allows): Spare[] {
+/** What a repair needs that the gig does not have. */
+export function lacking({ needs }: Pick<RepairView, 'needs'>, { without }: Allows): Spare[] {
 	return without.filter((spare) => needs.includes(spare));
 }
 
 /** Suspects parted by whether anything seen speaks against them. */
-export interface Parted {
+export interface SuspectsByFit {
 	/** Heaviest first; what the finder does not know is never among them. */
 	readonly fitting: readonly SuspectView[];
 	readonly against: readonly SuspectView[];
@@ -51,15 +51,15 @@ const NAMED = 3;
  */
 export function lineOf(
 	suspects: readonly SuspectView[],
-	isMended: boolean,
+	isRepaired: boolean,
 ): { count: string; named: readonly SuspectView[] } {
 	const { fitting } = part(suspects);
 	if (fitting.length > 0) return { count: suspectWords.fit(fitting.length), named: suspects.slice(0, NAMED) };
-	return { count: isMended ? suspectWords.title : suspectWords.noneFits, named: [] };
+	return { count: isRepaired ? suspectWords.title : suspectWords.noneFits, named: [] };
 }
 
 /** Nothing can speak against what predicts nothing, so the unknown stands by itself. */
-export function part(suspects: readonly SuspectView[]): Parted {
+export function part(suspects: readonly SuspectView[]): SuspectsByFit {
 	const known = suspects.filter(({ id }) => id !== UNKNOWN);
 	return {
 		fitting: known.filter(({ against }) => against.length === 0),

@@ -4,7 +4,7 @@ import type { Need } from '../../../sim/fault/index.ts';
 import type { CheckSort, ComplaintKind, Learnt, NextCheck, Verdict } from '../../../sim/finder/index.ts';
 import { laterWith } from '../../ui/index.ts';
 import type { Picture } from './picture.ts';
-import type { Allows, Kept, RigChoice, SetWalk } from './walk.ts';
+import type { Allows, FinderRecord, RigChoice, SetWalk } from './walk.ts';
 
 /** What the worker hands the page to draw: words and numbers, and nothing left to work out but how to lay them out. */
 
@@ -79,7 +79,7 @@ export interface CauseView {
 	readonly faults: readonly string[];
 }
 
-export interface MendView {
+export interface RepairView {
 	/** The check that tries it. */
 	readonly check: string;
 	readonly title: string;
@@ -110,7 +110,7 @@ export interface VerdictView {
 	readonly causes: readonly CauseView[];
 	/** Where nothing known fits; else null. */
 	readonly lost: LostView | null;
-	readonly mends: readonly MendView[];
+	readonly repairs: readonly RepairView[];
 	/** Checks set aside on the way. */
 	readonly asides: number;
 }
@@ -143,7 +143,7 @@ export interface Asks {
 	readonly open: {
 		readonly asks: { readonly walk: string | null; readonly counts: string | null };
 		readonly gives: {
-			readonly kept: Kept | null;
+			readonly kept: FinderRecord | null;
 			readonly learnt: Learnt;
 			readonly damaged: readonly ('walk' | 'counts')[];
 		};

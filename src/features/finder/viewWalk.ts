@@ -4,12 +4,12 @@ import { unknown } from '#words/faults/index.ts';
 import { standInWords, suspectWords } from '#words/finder/index.ts';
 import type { RigSheet } from '../../../shared/sheet/index.ts';
 import {
-	type Bench,
 	type Check,
 	CLIMB,
 	type Complaint,
 	type Finder,
 	type NextCheck,
+	type RigOutcomes,
 	type Suspect,
 	type Verdict,
 } from '../../../sim/finder/index.ts';
@@ -21,11 +21,11 @@ import {
 	faultCause,
 	faultName,
 	faultTape,
-	mendConfirm,
-	mendText,
-	mendTitle,
 	outcomeText,
 	placeName,
+	repairConfirm,
+	repairText,
+	repairTitle,
 	spotOf,
 } from '../../wording/index.ts';
 import { pictureOf } from './picture.ts';
@@ -35,7 +35,7 @@ import type {
 	CheckView,
 	LogLineView,
 	LostView,
-	MendView,
+	RepairView,
 	SuspectView,
 	VerdictView,
 	WalkView,
@@ -43,7 +43,7 @@ import type {
 import type { SetWalk } from './walk.ts';
 
 /** A walk as it stands, in words. `finder` stands where the walk does. */
-export function viewWalk(bench: Bench, finder: Finder, walk: SetWalk): WalkView {
+export function viewWalk(bench: RigOutcomes, finder: Finder, walk: SetWalk): WalkView {
 	const ground = groundOf(bench, walk.rig.kind === 'quick');
 	const suspects = viewSuspects(ground, finder, walk.steps);
 	const verdict = finder.verdict();
@@ -69,7 +69,7 @@ export function viewWalk(bench: Bench, finder: Finder, walk: SetWalk): WalkView 
 const names = new WeakMap<RigSheet, Map<string, string>>();
 
 /** Worked out once a sheet: suspects stand in view at every step. */
-function suspectName({ sheet }: Ground, { id, faults }: Suspect): string {
+function suspectName({ sheet }: WalkContext, { id, faults }: Suspect): string {
 	if (faults.length === 0) return unknown.name;
 	const known = names.get(sheet) ?? new Map<string, string>();
 	names.set(sheet, known);
@@ -83,7 +83,7 @@ function suspectName({ sheet }: Ground, { id, faults }: Suspect): string {
 	return name;
 }
 
-function viewSuspects(ground: Ground, finder: Finder, steps: SetWalk['steps']): SuspectView[] {
+function viewSuspects(ground: WalkContext, finder: Finder, steps: SetWalk['steps']): SuspectView[] {
 	// in the words of the person, whatever the finder took it for
 	const saw = new Map(steps.flatMap((step) => (step.did === 'answer' ? [[step.check, step.outcome]] : [])));
 	const wordsOf = wordsOnce(ground, finder);
@@ -109,7 +109,7 @@ interface CheckSays {
 }
 
 /** A check's title and what it shows, in words that are filled in once: the same few speak against nearly every suspect. */
-function wordsOnce(ground: Ground, finder: Finder): (id: string) => CheckSays {
+function wordsOnce(ground: WalkContext, finder: Finder): (id: string) => CheckSays {
 	const known = new Map<string, CheckSays>();
 	return (id) => {
 		let says = known.get(id);
@@ -130,22 +130,22 @@ function wordsOnce(ground: Ground, finder: Finder): (id: string) => CheckSays {
 	};
 }
 
-function causeOf({ sheet }: Ground, { faults }: Suspect): string {
+function causeOf({ sheet }: WalkContext, { faults }: Suspect): string {
 	return faults.length === 0 ? unknown.cause : faults.map((placed) => faultCause(sheet, placed)).join(' ');
 }
 
-function viewVerdict(ground: Ground, finder: Finder, verdict: Verdict, { steps }: SetWalk): VerdictView {
+function viewVerdict(ground: WalkContext, finder: Finder, verdict: Verdict, { steps }: SetWalk): VerdictView {
 	return {
 		because: verdict.because,
 		sure: verdict.sure,
 		causes: verdict.suspects.flatMap((suspect) => (suspect.faults.length > 0 ? viewCause(ground, suspect) : [])),
 		lost: verdict.because === 'unknown' ? viewLost(ground, verdict) : null,
-		mends: verdict.mends.map((mend) => viewMend(ground, finder, mend)),
+		repairs: verdict.repairs.map((repair) => viewRepair(ground, finder, repair)),
 		asides: steps.filter(({ did }) => did !== 'answer').length,
 	};
 }
 
-function viewLost({ sheet }: Ground, { near }: Verdict): LostView {
+function viewLost({ sheet }: WalkContext, { near }: Verdict): LostView {
 	const isOverhead = sheet.fixtures.some(({ place }) => place.overhead);
 	return {
 		near: near.map(({ place }) => placeName(sheet, place)),
@@ -154,7 +154,7 @@ function viewLost({ sheet }: Ground, { near }: Verdict): LostView {
 	};
 }
 
-function viewCause(ground: Ground, suspect: Suspect): CauseView {
+function viewCause(ground: WalkContext, suspect: Suspect): CauseView {
 	const { faults, id, weight } = suspect;
 	return {
 		id,
@@ -166,18 +166,18 @@ function viewCause(ground: Ground, suspect: Suspect): CauseView {
 	};
 }
 
-function viewMend(
-	{ sheet, complaint }: Ground,
+function viewRepair(
+	{ sheet, complaint }: WalkContext,
 	finder: Finder,
-	{ id, place, check, seconds }: Verdict['mends'][number],
-): MendView {
-	// every mend of a verdict can be tried, and where it is done says more than what it is
+	{ id, place, check, seconds }: Verdict['repairs'][number],
+): RepairView {
+	// every repair of a verdict can be tried, and where it is done says more than what it is
 	const { needs = [], disturbs = false, cautions = [] } = finder.check(check) ?? {};
 	return {
 		check,
-		title: mendTitle(sheet, id, place),
-		does: mendText(sheet, id, place),
-		confirm: mendConfirm(sheet, id, place),
+		title: repairTitle(sheet, id, place),
+		does: repairText(sheet, id, place),
+		confirm: repairConfirm(sheet, id, place),
 		seconds,
 		cautions: cautions as readonly CautionId[],
 		needs,
@@ -187,7 +187,7 @@ function viewMend(
 }
 
 /** The check to do now, in words. `suspects` as they stand, heaviest first. */
-function viewCheck(ground: Ground, next: NextCheck, suspects: readonly SuspectView[]): CheckView {
+function viewCheck(ground: WalkContext, next: NextCheck, suspects: readonly SuspectView[]): CheckView {
 	const { sheet, meant, complaint } = ground;
 	const { check, seconds } = next;
 	return {
@@ -214,7 +214,7 @@ function outcomesOf({ kind }: Check): string[] {
 }
 
 function viewAnswer(
-	ground: Ground,
+	ground: WalkContext,
 	{ check, outcomes }: NextCheck,
 	suspects: readonly SuspectView[],
 	id: string,
@@ -234,7 +234,7 @@ function viewAnswer(
  * beside the words instead of among them.
  */
 function answerWords(
-	{ sheet, meant, isQuick }: Ground,
+	{ sheet, meant, isQuick }: WalkContext,
 	check: Check,
 	outcome: string,
 ): Pick<AnswerView, 'words' | 'note'> {
@@ -244,12 +244,12 @@ function answerWords(
 }
 
 /** The same in one line, for the log. */
-function seenWords(ground: Ground, check: Check | undefined, outcome: string): string {
+function seenWords(ground: WalkContext, check: Check | undefined, outcome: string): string {
 	return check ? answerWords(ground, check, outcome).words : outcome;
 }
 
 /** What words about a walk are worked out from. */
-export interface Ground {
+export interface WalkContext {
 	readonly sheet: RigSheet;
 	/** The rig as its sheet has it. */
 	readonly meant: Rig;
@@ -258,7 +258,7 @@ export interface Ground {
 	readonly isQuick: boolean;
 }
 
-const groundOf = ({ sheet, meant, complaint }: Bench, isQuick: boolean): Ground => ({
+const groundOf = ({ sheet, meant, complaint }: RigOutcomes, isQuick: boolean): WalkContext => ({
 	sheet,
 	meant: meant.rig,
 	complaint,

@@ -25,7 +25,7 @@ export type WalkStep =
 	| { readonly did: 'cannot' | 'unsure'; readonly check: string };
 
 /** A walk as it is kept: data alone, from which the finder stands again where it stood. */
-export interface Walk {
+export interface FinderWalk {
 	readonly rig: RigChoice;
 	/** The fixture that does wrong, once chosen. */
 	readonly fixture: string | null;
@@ -40,23 +40,23 @@ export interface Walk {
 }
 
 /** A walk with a fixture and a complaint: what the finder can work on. */
-export interface SetWalk extends Walk {
+export interface SetWalk extends FinderWalk {
 	readonly fixture: string;
 	readonly complaint: ComplaintKind;
 }
 
 /** All that is kept of the finder between visits, the counts aside. */
-export interface Kept {
+export interface FinderRecord {
 	readonly allows: Allows;
-	readonly walk: Walk | null;
+	readonly walk: FinderWalk | null;
 }
 
 export const ALLOWS_ALL: Allows = Object.freeze({ without: [], showRunning: false, alone: false });
 
-export const isSet = (walk: Walk | null): walk is SetWalk =>
+export const isSet = (walk: FinderWalk | null): walk is SetWalk =>
 	walk !== null && walk.fixture !== null && walk.complaint !== null;
 
-export const freshWalk = (rig: RigChoice, learnt: Learnt, began: number): Walk => ({
+export const freshWalk = (rig: RigChoice, learnt: Learnt, began: number): FinderWalk => ({
 	rig,
 	fixture: null,
 	complaint: null,
@@ -67,7 +67,7 @@ export const freshWalk = (rig: RigChoice, learnt: Learnt, began: number): Walk =
 });
 
 /** One step back: the last answer, then the complaint, then the fixture; null once there is nothing left to take back. */
-export function stepBack(walk: Walk): Walk | null {
+export function stepBack(walk: FinderWalk): FinderWalk | null {
 	if (walk.steps.length > 0) return { ...walk, steps: walk.steps.slice(0, -1) };
 	if (walk.complaint !== null) return { ...walk, complaint: null };
 	if (walk.fixture !== null) return { ...walk, fixture: null };
@@ -75,7 +75,7 @@ export function stepBack(walk: Walk): Walk | null {
 }
 
 /** The walk with everything that was set aside to be asked again. */
-export const withAsides = (walk: Walk): Walk => ({
+export const withAsides = (walk: FinderWalk): FinderWalk => ({
 	...walk,
 	steps: walk.steps.filter(({ did }) => did === 'answer'),
 });

@@ -5,10 +5,10 @@ import { hiddenWords } from '#words/hidden-faults/index.ts';
 import type { CheckSort } from '../../../sim/finder/index.ts';
 import { Button, Field, Tape } from '../../ui/index.ts';
 import { Cautions, timeText } from '../finder/index.ts';
-import { type CheckView, listed } from './view.ts';
+import { type HiddenCheckView, listed } from './view.ts';
 
 interface Props {
-	checks: readonly CheckView[];
+	checks: readonly HiddenCheckView[];
 	busy: boolean;
 	onDo: (check: string) => void;
 }
@@ -76,7 +76,7 @@ export function CheckList({ checks, busy, onDo }: Props): JSX.Element {
 }
 
 interface OneProps {
-	check: CheckView;
+	check: HiddenCheckView;
 	open: boolean;
 	busy: boolean;
 	onChoose: () => void;

@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { hiddenWords } from '#words/hidden-faults/index.ts';
-import type { Ask } from '../../engine/index.ts';
+import type { AskRoute } from '../../engine/index.ts';
 import { useUnderWay } from '../../site/updates/index.ts';
 import { DEVICE } from '../../storage/index.ts';
 import { Button, Live, Tape } from '../../ui/index.ts';
@@ -14,7 +14,7 @@ import { Review } from './Review.tsx';
 import { type DrillOf, type DrillView, drillLink, type ReviewView, type StandView } from './view.ts';
 
 interface Props {
-	ask: Ask;
+	ask: AskRoute;
 	drill: DrillOf;
 	onFail: (error: unknown) => void;
 	onAnother: () => void;

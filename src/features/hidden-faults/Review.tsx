@@ -17,9 +17,9 @@ export function Review({ review, cleared }: { review: ReviewView; cleared: boole
 			<Tape level={3}>{cleared ? hiddenWords.cleared : hiddenWords.gaveUp}</Tape>
 			<h4>{faults.length === 1 ? hiddenWords.was : hiddenWords.wasAll}</h4>
 			<ul class="hidden-faults">
-				{faults.map(({ name, cause, mend }) => (
+				{faults.map(({ name, cause, repair }) => (
 					<li key={name}>
-						<strong>{name}.</strong> {cause} {hiddenWords.mend(mend)}
+						<strong>{name}.</strong> {cause} {hiddenWords.mend(repair)}
 					</li>
 				))}
 			</ul>

@@ -1,7 +1,6 @@
 import { isInputError } from '../../../shared/error/index.ts';
-import { MENDS, type MendId } from '../../../sim/fault/index.ts';
+import { MENDS, type RepairId } from '../../../sim/fault/index.ts';
 import {
-	type Bench,
 	type Check,
 	ELSE,
 	type FaultDrill,
@@ -9,6 +8,7 @@ import {
 	finderOn,
 	hiddenRig,
 	offeredBy,
+	type RigOutcomes,
 	type Witness,
 	witness,
 } from '../../../sim/finder/index.ts';
@@ -23,7 +23,7 @@ export interface Did {
 	readonly seconds: number;
 }
 
-/** A broken rig, and somebody who does checks on it. Mends change it for good. */
+/** A broken rig, and somebody who does checks on it. Repairs change it for good. */
 export interface Gig {
 	readonly done: readonly Did[];
 	/** What the finder made of those that tell anything. */
@@ -37,13 +37,13 @@ export interface Gig {
 /** Most that the finder may ask before its walk counts as lost. */
 const MOST = 80;
 
-const MEND = 'mend-';
+const REPAIR = 'mend-';
 
-/** Whether a check is a mend: some of those swap a part. */
-export const isMend = ({ id }: { readonly id: string }): boolean => id.startsWith(MEND);
+/** Whether a check is a repair: some of those swap a part. */
+export const isRepair = ({ id }: { readonly id: string }): boolean => id.startsWith(REPAIR);
 
 /** The rig of a drill as it is found, with nothing done yet. */
-export function openGig(bench: Bench, drill: FaultDrill): Gig {
+export function openGig(bench: RigOutcomes, drill: FaultDrill): Gig {
 	const finder = finderOn(bench);
 	const done: Did[] = [];
 	let rig: Witness = hiddenRig(drill);
@@ -69,9 +69,9 @@ export function openGig(bench: Bench, drill: FaultDrill): Gig {
 			const told = heard(finder, id, outcome);
 			if (told === null) aside += check.seconds;
 			done.push({ check, outcome, told: told ?? outcome, seconds: finder.spent - before || check.seconds });
-			if (!isMend(check)) return;
+			if (!isRepair(check)) return;
 			cleared = outcome === 'cleared';
-			rig = mended(bench, rig, id, done.length);
+			rig = repaired(bench, rig, id, done.length);
 		},
 	};
 }
@@ -90,23 +90,23 @@ function heard(finder: Finder, id: string, outcome: string): string | null {
 	return null;
 }
 
-/** The rig with a mend done: its place is as the sheet says, the rest as it was. */
-function mended(bench: Bench, rig: Witness, id: string, nth: number): Witness {
+/** The rig with a repair done: its place is as the sheet says, the rest as it was. */
+function repaired(bench: RigOutcomes, rig: Witness, id: string, nth: number): Witness {
 	const at = id.indexOf('@');
-	const mend = MENDS[id.slice(MEND.length, at) as MendId];
+	const repair = MENDS[id.slice(REPAIR.length, at) as RepairId];
 	const { gear } = rig.rig;
 	const standing = { patch: gear.desk?.patch, remote: gear.remote };
-	const events = mend
+	const events = repair
 		.events(bench.sheet, id.slice(at + 1), standing)
 		.filter((event) => event.type !== 'terminator.fit' || !gear.terminators.includes(event.port));
 	return witness(rig.after(`mended ${nth}`, () => events));
 }
 
-/** The finder's own walk on the same rig: it asks, the rig answers, and its mends are done until the complaint is gone. */
-export function finderGig(bench: Bench, drill: FaultDrill): Gig {
+/** The finder's own walk on the same rig: it asks, the rig answers, and its repairs are done until the complaint is gone. */
+export function finderGig(bench: RigOutcomes, drill: FaultDrill): Gig {
 	const gig = openGig(bench, drill);
 	while (!gig.cleared && gig.done.length < MOST) {
-		const next = gig.finder.next()?.check.id ?? gig.finder.verdict()?.mends[0]?.check;
+		const next = gig.finder.next()?.check.id ?? gig.finder.verdict()?.repairs[0]?.check;
 		const before = gig.done.length;
 		if (next !== undefined) gig.do(next);
 		if (gig.done.length === before) break;

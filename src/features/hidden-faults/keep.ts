@@ -1,7 +1,7 @@
-import { KEPT, moveAside, putInPlace, readJson, type Store, textAt } from '../../storage/index.ts';
+import { type BrowserStore, KEPT, moveAside, putInPlace, readJson, textAt } from '../../storage/index.ts';
 
 /** A drill as it is kept: which, by its link, the checks done, and whether it was given up. */
-export interface Kept {
+export interface HiddenDrillRecord {
 	readonly drill: string;
 	readonly steps: readonly string[];
 	readonly gaveUp: boolean;
@@ -10,7 +10,7 @@ export interface Kept {
 const { hidden } = KEPT;
 
 /** What is kept of this drill; null where there is nothing. What cannot be read is set aside, since the next is kept in its place. */
-export function keptOf(store: Store, drill: string): Kept | null {
+export function keptOf(store: BrowserStore, drill: string): HiddenDrillRecord | null {
 	const text = textAt(store, hidden.key);
 	if (text === null) return null;
 	const found = readJson(text, hidden.bounds);
@@ -21,12 +21,12 @@ export function keptOf(store: Store, drill: string): Kept | null {
 }
 
 /** Keeps a drill in the place of the last. Where the device refuses, the drill goes on unkept: it can be had again from its link. */
-export function keep(store: Store, kept: Kept): void {
+export function keep(store: BrowserStore, kept: HiddenDrillRecord): void {
 	putInPlace(store, hidden, JSON.stringify(kept));
 }
 
-function isKept(kept: unknown): kept is Kept {
-	const { drill, steps, gaveUp } = (kept ?? {}) as Partial<Record<keyof Kept, unknown>>;
+function isKept(kept: unknown): kept is HiddenDrillRecord {
+	const { drill, steps, gaveUp } = (kept ?? {}) as Partial<Record<keyof HiddenDrillRecord, unknown>>;
 	return (
 		typeof drill === 'string' &&
 		typeof gaveUp === 'boolean' &&

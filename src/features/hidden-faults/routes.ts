@@ -7,15 +7,15 @@ import { loadRig, RIG_IDS, type RigId } from '../../../shared/sheet/index.ts';
 import type { PlacedFault } from '../../../sim/event/index.ts';
 import { faultOf } from '../../../sim/fault/index.ts';
 import {
-	type Bench,
 	type Check,
 	type FaultDrill,
 	hideFaults,
 	offeredBy,
-	openBench,
+	openOutcomes,
 	type ReviewedStep,
+	type RigOutcomes,
 	reviewWalk,
-	type Step,
+	type WalkAnswer,
 } from '../../../sim/finder/index.ts';
 import {
 	checkDoes,
@@ -23,16 +23,16 @@ import {
 	complaintText,
 	faultCause,
 	faultName,
-	mendTitle,
 	outcomeText,
 	placeName,
+	repairTitle,
 } from '../../wording/index.ts';
-import { type Did, finderGig, type Gig, isMend, openGig } from './gig.ts';
+import { type Did, finderGig, type Gig, isRepair, openGig } from './gig.ts';
 import {
-	type CheckView,
 	type DoneView,
 	type DrillOf,
 	type DrillView,
+	type HiddenCheckView,
 	type JudgedView,
 	type ReviewView,
 	SEEDS,
@@ -51,36 +51,36 @@ export interface HiddenWork {
 	review(asks: { readonly drill: DrillOf; readonly steps: readonly string[] }): Promise<ReviewView>;
 }
 
-/** Different mends from which a drill has something to find. */
+/** Different repairs from which a drill has something to find. */
 const MANY = 4;
 const TRIES = 6;
 
-interface Opened {
+interface OpenDrill {
 	readonly key: string;
 	readonly drill: FaultDrill;
-	readonly bench: Bench;
+	readonly bench: RigOutcomes;
 	gig: Gig;
 	steps: readonly string[];
 }
 
-const stepOf = ({ check, told }: Did): Step => ({ did: 'answer', check: check.id, outcome: told });
+const stepOf = ({ check, told }: Did): WalkAnswer => ({ did: 'answer', check: check.id, outcome: told });
 
 /** Keeps the drill last asked about, since the next question is nearly always about it. */
 export function makeHiddenWork(): HiddenWork {
-	let last: Opened | null = null;
-	const openedOf = async ({ rig, seed, count }: DrillOf): Promise<Opened> => {
+	let last: OpenDrill | null = null;
+	const openedOf = async ({ rig, seed, count }: DrillOf): Promise<OpenDrill> => {
 		const key = JSON.stringify([rig, seed, count]);
 		if (last?.key !== key) {
 			if (!RIG_IDS.includes(rig as RigId))
 				throw new InputError('hidden.rig', 'rig', { trouble: 'no-such-rig', id: rig });
 			const drill = hideFaults(rig as RigId, await loadRig(rig as RigId), seed, count);
-			const bench = openBench(drill.sheet, drill.complaint);
+			const bench = openOutcomes(drill.sheet, drill.complaint);
 			last = { key, drill, bench, gig: openGig(bench, drill), steps: [] };
 		}
 		return last;
 	};
 	/** Goes on from where it stands where it can, and from the start where not. */
-	const gigAt = (opened: Opened, steps: readonly string[]): Gig => {
+	const gigAt = (opened: OpenDrill, steps: readonly string[]): Gig => {
 		if (opened.steps.some((step, i) => step !== steps[i])) {
 			opened.gig = openGig(opened.bench, opened.drill);
 			opened.steps = [];
@@ -94,7 +94,7 @@ export function makeHiddenWork(): HiddenWork {
 			for (let on = 0; on < TRIES; on++) {
 				const seed = (asks.seed + on) % SEEDS;
 				const { bench } = await openedOf({ ...asks, seed });
-				if (new Set(bench.candidates.map(({ mend }) => mend)).size >= MANY) return seed;
+				if (new Set(bench.candidates.map(({ repair }) => repair)).size >= MANY) return seed;
 			}
 			return asks.seed;
 		},
@@ -133,7 +133,7 @@ export function makeHiddenWork(): HiddenWork {
 export const routes = makeHiddenWork();
 
 /** A drill in words, its answer left out. */
-export function viewDrill(bench: Bench): DrillView {
+export function viewDrill(bench: RigOutcomes): DrillView {
 	const { sheet, complaint } = bench;
 	return {
 		rig: sheet.name,
@@ -142,10 +142,10 @@ export function viewDrill(bench: Bench): DrillView {
 	};
 }
 
-function viewCheck({ sheet, meant }: Bench, check: Check): CheckView {
+function viewCheck({ sheet, meant }: RigOutcomes, check: Check): HiddenCheckView {
 	return {
 		id: check.id,
-		sort: isMend(check) ? 'mend' : check.sort,
+		sort: isRepair(check) ? 'mend' : check.sort,
 		title: checkTitle(sheet, meant.rig, check),
 		does: checkDoes(sheet, meant.rig, check),
 		place: placeName(sheet, check.place),
@@ -156,7 +156,7 @@ function viewCheck({ sheet, meant }: Bench, check: Check): CheckView {
 }
 
 /** One thing done, in words. */
-export function viewDone({ sheet, meant }: Bench, { check, outcome, seconds }: Did): DoneView {
+export function viewDone({ sheet, meant }: RigOutcomes, { check, outcome, seconds }: Did): DoneView {
 	return {
 		check: check.id,
 		title: checkTitle(sheet, meant.rig, check),
@@ -165,13 +165,13 @@ export function viewDone({ sheet, meant }: Bench, { check, outcome, seconds }: D
 	};
 }
 
-const nameOf = ({ sheet }: Bench, faults: readonly PlacedFault[]): string =>
+const nameOf = ({ sheet }: RigOutcomes, faults: readonly PlacedFault[]): string =>
 	faults
 		.map((placed) => suspectWords.at(faultName(sheet, placed), placeName(sheet, placed.place)))
 		.join(suspectWords.pair);
 
 /** What nothing seen speaks against; those alike in words are one. */
-export function viewFitting(bench: Bench, { finder }: Gig): StandView['fitting'] {
+export function viewFitting(bench: RigOutcomes, { finder }: Gig): StandView['fitting'] {
 	const fitting = finder.suspects().filter(({ faults, against }) => faults.length > 0 && against.length === 0);
 	const all = fitting.reduce((sum, { weight }) => sum + weight, 0);
 	const shares = new Map<string, number>();
@@ -183,20 +183,20 @@ export function viewFitting(bench: Bench, { finder }: Gig): StandView['fitting']
 }
 
 /** The answer. */
-export function viewFaults(bench: Bench, { faults }: FaultDrill): ReviewView['faults'] {
+export function viewFaults(bench: RigOutcomes, { faults }: FaultDrill): ReviewView['faults'] {
 	const { sheet } = bench;
 	return faults.map((placed) => {
-		const { mend, mendAt } = faultOf(placed.fault);
+		const { repair, repairAt } = faultOf(placed.fault);
 		return {
 			name: nameOf(bench, [placed]),
 			cause: faultCause(sheet, placed),
-			mend: mendTitle(sheet, mend, mendAt?.(sheet, placed) ?? placed.place),
+			repair: repairTitle(sheet, repair, repairAt?.(sheet, placed) ?? placed.place),
 		};
 	});
 }
 
 /** The judgement of each thing done. */
-export function viewReview(bench: Bench, gig: Gig, reviewed: readonly ReviewedStep[]): JudgedView[] {
+export function viewReview(bench: RigOutcomes, gig: Gig, reviewed: readonly ReviewedStep[]): JudgedView[] {
 	const checkOf = (id: string): Check | undefined =>
 		bench.checks.find((check) => check.id === id) ?? gig.finder.check(id);
 	return gig.done.flatMap((did, at) => {

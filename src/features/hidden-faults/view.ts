@@ -11,7 +11,7 @@ export interface DrillOf {
 }
 
 /** A check that can be chosen. */
-export interface CheckView {
+export interface HiddenCheckView {
 	readonly id: string;
 	readonly sort: CheckSort;
 	readonly title: string;
@@ -28,7 +28,7 @@ export interface CheckView {
 export interface DrillView {
 	readonly rig: string;
 	readonly complaint: string;
-	readonly checks: readonly CheckView[];
+	readonly checks: readonly HiddenCheckView[];
 }
 
 /** What was done, and what it showed. */
@@ -62,7 +62,7 @@ export interface JudgedView extends DoneView {
 
 /** What it was, and how it went. */
 export interface ReviewView {
-	readonly faults: readonly { readonly name: string; readonly cause: string; readonly mend: string }[];
+	readonly faults: readonly { readonly name: string; readonly cause: string; readonly repair: string }[];
 	readonly spent: number;
 	/** The finder on the same rig. */
 	readonly finder: { readonly spent: number; readonly cleared: boolean; readonly done: readonly DoneView[] };
@@ -70,15 +70,19 @@ export interface ReviewView {
 }
 
 /** Checks in one place. */
-export interface Place {
+export interface ChecksAtPlace {
 	readonly place: string;
-	readonly checks: readonly CheckView[];
+	readonly checks: readonly HiddenCheckView[];
 }
 
 /** The checks of a sort (null for all) whose words hold every word searched for, by place, in the order of the list. */
-export function listed(checks: readonly CheckView[], sort: CheckSort | null, search: string): readonly Place[] {
+export function listed(
+	checks: readonly HiddenCheckView[],
+	sort: CheckSort | null,
+	search: string,
+): readonly ChecksAtPlace[] {
 	const words = search.toLowerCase().split(/\s+/).filter(Boolean);
-	const places = new Map<string, CheckView[]>();
+	const places = new Map<string, HiddenCheckView[]>();
 	for (const check of checks) {
 		if (sort !== null && check.sort !== sort) continue;
 		const text = `${check.title} ${check.place} ${check.does}`.toLowerCase();
@@ -91,7 +95,7 @@ export function listed(checks: readonly CheckView[], sort: CheckSort | null, sea
 }
 
 /** What a fragment asks for. */
-export type Asked =
+export type HiddenRequest =
 	| { readonly is: 'drill'; readonly of: DrillOf }
 	| { readonly is: 'nothing' }
 	| { readonly is: 'bad' };
@@ -100,7 +104,7 @@ export type Asked =
 export const SEEDS = 2 ** 32;
 
 /** Reads a fragment, with or without its `#`. What is not exactly a known rig, a seed and a count is bad. @param rigs ids that are known */
-export function readDrillLink(fragment: string, rigs: readonly string[]): Asked {
+export function readDrillLink(fragment: string, rigs: readonly string[]): HiddenRequest {
 	const text = fragment.replace(/^#/, '');
 	if (text === '') return { is: 'nothing' };
 	const [, rig = '', digits = '', count] = /^rig=([a-z0-9-]{1,40})&seed=(\d{1,10})&count=([12])$/.exec(text) ?? [];

@@ -8,7 +8,7 @@ import { asideLines, bytesOf, forget, type KeptLine, keptLines, textOf } from '.
 import type { RecordLines } from './records.ts';
 
 /** One thing in a list, and what can be done with it. */
-interface Line {
+interface KeptHereLine {
 	readonly key: string;
 	readonly name: string;
 	readonly says: string;
@@ -22,7 +22,7 @@ interface Line {
 
 const nameOf = ({ id }: KeptLine): string => (id === 'other' ? words.other : words.of[id]);
 
-const kept = (): Line[] =>
+const kept = (): KeptHereLine[] =>
 	keptLines(DEVICE).map((line) => ({
 		key: line.id,
 		name: nameOf(line),
@@ -33,7 +33,7 @@ const kept = (): Line[] =>
 		remove: () => forget(DEVICE, line.keys),
 	}));
 
-const aside = (): Line[] =>
+const aside = (): KeptHereLine[] =>
 	asideLines(DEVICE).map(({ key, of, why, at, bytes, text }) => ({
 		key,
 		name: words.ofAside[of],
@@ -53,7 +53,7 @@ const gone = (act: Promise<void>): Promise<boolean> =>
 		() => false,
 	);
 
-const ofRecords = ({ papers, results, text }: RecordLines): Line[] =>
+const ofRecords = ({ papers, results, text }: RecordLines): KeptHereLine[] =>
 	papers + results === 0
 		? []
 		: [
@@ -68,7 +68,7 @@ const ofRecords = ({ papers, results, text }: RecordLines): Line[] =>
 				},
 			];
 
-const ofRecordAsides = ({ asides }: RecordLines): Line[] =>
+const ofRecordAsides = ({ asides }: RecordLines): KeptHereLine[] =>
 	asides.map((each) => ({
 		key: `record ${each.from}`,
 		name: words.recordAside(each.from),
@@ -97,7 +97,7 @@ export function KeptHere(): JSX.Element {
 			() => setUnread(true),
 		);
 	}, [turn]);
-	const remove = async (line: Line) => {
+	const remove = async (line: KeptHereLine) => {
 		const done = await line.remove();
 		say(done ? words.removed(line.name) : words.notRemoved);
 		tellKept();
@@ -135,8 +135,8 @@ interface LinesProps {
 	title: string;
 	lead: string;
 	none: string;
-	lines: readonly Line[];
-	onRemove: (line: Line) => void;
+	lines: readonly KeptHereLine[];
+	onRemove: (line: KeptHereLine) => void;
 }
 
 function Lines({ id, title, lead, none, lines, onRemove }: LinesProps): JSX.Element {

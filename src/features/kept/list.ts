@@ -1,12 +1,12 @@
 import {
 	asidesIn,
+	type BrowserStore,
 	dropText,
 	isOurs,
 	KEPT,
 	type KeptId,
 	keysIn,
 	type SetAside,
-	type Store,
 	textAt,
 	thingAt,
 } from '../../storage/index.ts';
@@ -20,7 +20,7 @@ export interface KeptLine {
 }
 
 /** All of it, in the order in which it is declared. */
-export function keptLines(store: Store): KeptLine[] {
+export function keptLines(store: BrowserStore): KeptLine[] {
 	const asides = new Set(asidesIn(store).map(({ key }) => key));
 	const keys = keysIn(store).filter((key) => isOurs(key) && !asides.has(key));
 	return [...(Object.keys(KEPT) as KeptId[]), 'other' as const].flatMap((id) => {
@@ -30,7 +30,7 @@ export function keptLines(store: Store): KeptLine[] {
 }
 
 /** What a file of these keys holds: the text of one as it stands, several as a list. */
-export function textOf(store: Store, keys: readonly string[]): string {
+export function textOf(store: BrowserStore, keys: readonly string[]): string {
 	const texts = keys.flatMap((key) => textAt(store, key) ?? []);
 	return texts.length === 1 ? (texts[0] ?? '') : `[${texts.join(',\n')}]`;
 }
@@ -39,9 +39,10 @@ export function textOf(store: Store, keys: readonly string[]): string {
 export const bytesOf = (text: string): number => new TextEncoder().encode(text).length;
 
 /** Deletes for good. Returns false where the store refuses. */
-export const forget = (store: Store, keys: readonly string[]): boolean => keys.every((key) => dropText(store, key));
+export const forget = (store: BrowserStore, keys: readonly string[]): boolean =>
+	keys.every((key) => dropText(store, key));
 
 export type AsideLine = SetAside & { readonly bytes: number };
 
-export const asideLines = (store: Store): AsideLine[] =>
+export const asideLines = (store: BrowserStore): AsideLine[] =>
 	asidesIn(store).map((each) => ({ ...each, bytes: bytesOf(each.text) }));

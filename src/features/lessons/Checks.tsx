@@ -3,11 +3,11 @@ import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { lessonWords as words } from '#words/lessons/index.ts';
 import { Button } from '../../ui/index.ts';
 import { AskOne, askPapers } from '../papers/index.ts';
-import type { Check } from './checks.ts';
+import type { LessonCheck } from './checks.ts';
 import { asksOf } from './round.ts';
 
 interface Props {
-	checks: readonly Check[];
+	checks: readonly LessonCheck[];
 	count: number;
 	/** The name its result is kept under. */
 	under: string;

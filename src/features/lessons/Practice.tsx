@@ -6,14 +6,14 @@ import { Fetched } from '../drills/index.ts';
 import type { Manual, PracticeData } from './practice.ts';
 
 const STEPS = ['try', 'slip', 'task'] as const;
-type Step = (typeof STEPS)[number];
+type PracticeStep = (typeof STEPS)[number];
 
 // fetched when the bench comes into view: what opens rigs is no small part
 const atWork = () => import('./atWork.ts');
 
 /** A lesson's one bench, used three ways: to try things on, to see a slip, and to do the task that is marked. */
 export function Practice({ data }: { data: PracticeData }): JSX.Element {
-	const [[step, turn], go] = useState<readonly [Step, number]>(['try', 0]);
+	const [[step, turn], go] = useState<readonly [PracticeStep, number]>(['try', 0]);
 	const [done, finish] = useState(false);
 	const { sheet, log, slip, hand, tools, task, says, under, more } = data;
 	const stand = { sheet, hand, tools };

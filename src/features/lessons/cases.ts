@@ -1,7 +1,7 @@
 import type { Case } from '#words/lessons/index.ts';
 import { InputError } from '../../../shared/error/index.ts';
 import type { RigEvent } from '../../../sim/event/index.ts';
-import { finderOn, hiddenRig, makeFaultDrill, openBench } from '../../../sim/finder/index.ts';
+import { finderOn, hiddenRig, makeFaultDrill, openOutcomes } from '../../../sim/finder/index.ts';
 import { type Rig, why } from '../../../sim/rig/index.ts';
 import { openUnharmed } from '../../../sim/rig/trusted.ts';
 import {
@@ -17,7 +17,7 @@ import { sheetOf } from './open.ts';
 import type { Lesson } from './schema.ts';
 
 /** A case solved by the finder, in words, as it would go for somebody who does as it says. */
-export interface Solved {
+export interface SolvedCase {
 	readonly rig: string;
 	readonly complaint: string;
 	readonly steps: readonly { readonly title: string; readonly seen: string }[];
@@ -37,17 +37,17 @@ const linkTo = ({ rig, seed }: Case['shown']): string => `/finder/practise/#rig=
  * A case walked by the finder on the rig that really has the fault in it, until the complaint is gone: worked out when the page is built.
  * @throws InputError `case.lost` where the finder does not get there
  */
-export function solve({ id, shown, own }: Case): Solved {
+export function solve({ id, shown, own }: Case): SolvedCase {
 	const drill = makeFaultDrill(shown.rig, shown.seed);
 	const { sheet, complaint, faults } = drill;
-	const finder = finderOn(openBench(sheet, complaint));
+	const finder = finderOn(openOutcomes(sheet, complaint));
 	const broken = hiddenRig(drill);
 	const meant = openUnharmed(sheet);
 	const steps: { title: string; seen: string }[] = [];
 	let cleared = false;
 	while (!cleared && steps.length < MOST) {
-		const mend = finder.next() === null ? finder.verdict()?.mends[0]?.check : undefined;
-		const check = finder.next()?.check ?? (mend === undefined ? undefined : finder.check(mend));
+		const repair = finder.next() === null ? finder.verdict()?.repairs[0]?.check : undefined;
+		const check = finder.next()?.check ?? (repair === undefined ? undefined : finder.check(repair));
 		if (!check) break;
 		const outcome = check.read(broken);
 		finder.answer(check.id, outcome);
@@ -67,7 +67,7 @@ export function solve({ id, shown, own }: Case): Solved {
 }
 
 /** What a slip does to one lamp, as the rig shows it. */
-export interface Seen {
+export interface SlipEffect {
 	readonly name: string;
 	readonly before: string;
 	readonly after: string;
@@ -83,7 +83,7 @@ function play(rig: Rig, log: readonly RigEvent[]): void {
 }
 
 /** What is seen of the watched lamps before and after the slip, worked out on the lesson's bench. */
-export function seenOf({ bench, slip }: Pick<Lesson, 'bench' | 'slip'>): Seen[] {
+export function seenOf({ bench, slip }: Pick<Lesson, 'bench' | 'slip'>): SlipEffect[] {
 	const rig = openUnharmed(sheetOf(bench));
 	play(rig, bench.log);
 	const light = (fixture: string): string => fixtureLight(rig, fixture);

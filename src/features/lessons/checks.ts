@@ -3,7 +3,7 @@ import {
 	groundOf,
 	type KindId,
 	kindsFor,
-	type Level,
+	type PaperLevel,
 	type PaperRecipeInput,
 	readRecipe,
 } from '../../../shared/paper/index.ts';
@@ -11,17 +11,17 @@ import { RIG_SOURCES } from '../../../sim/paper/index.ts';
 import type { Lesson } from './schema.ts';
 
 /** One kind of question that a lesson asks, ready to be set from any seed. */
-export interface Check {
+export interface LessonCheck {
 	readonly recipe: PaperRecipeInput;
 	/** What is learnt by it, to be asked again later: about one fixture, or any. */
-	readonly skill: { readonly kind: KindId; readonly about: string | null; readonly level: Level };
+	readonly skill: { readonly kind: KindId; readonly about: string | null; readonly level: PaperLevel };
 }
 
 /**
  * What a lesson asks, worked out when the page is built: for each kind the easiest level it can be set at on the lesson's fixtures.
  * @throws InputError `lesson.checks` for a kind that these fixtures cannot carry
  */
-export function checksOf({ id, title, checks }: Pick<Lesson, 'id' | 'title' | 'checks'>): Check[] {
+export function checksOf({ id, title, checks }: Pick<Lesson, 'id' | 'title' | 'checks'>): LessonCheck[] {
 	const { kinds, profiles } = checks;
 	const about = profiles.length === 1 ? (profiles[0] ?? null) : null;
 	const fitting = kindsFor(groundOf(readRecipe({ version: 1, title, profiles, count: 1 })), RIG_SOURCES);

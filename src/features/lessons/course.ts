@@ -1,9 +1,9 @@
-import { PART_IDS, type PartId, type Plan, parts } from '#words/lessons/index.ts';
+import { PART_IDS, type PartId, parts, type TeachingPlan } from '#words/lessons/index.ts';
 import { InputError } from '../../../shared/error/index.ts';
 import type { Lesson } from './schema.ts';
 
 /** A part of the day, with its lessons in order. */
-export interface Part {
+export interface CoursePart {
 	readonly id: PartId;
 	readonly title: string;
 	readonly words: string;
@@ -14,11 +14,11 @@ export interface Part {
 export const toLearn = (lessons: readonly Lesson[]): Lesson[] => lessons.toSorted((a, b) => a.order - b.order);
 
 /** The course by the parts of the day. */
-export const partsOf = (lessons: readonly Lesson[]): Part[] =>
+export const partsOf = (lessons: readonly Lesson[]): CoursePart[] =>
 	PART_IDS.map((id) => ({ id, ...parts[id], lessons: toLearn(lessons).filter(({ part }) => part === id) }));
 
 /** A row of a plan: when it starts, in minutes from the start, and how long it takes. */
-export interface Row {
+export interface PlanRow {
 	readonly at: number;
 	readonly minutes: number;
 	/** Null for a pause. */
@@ -32,8 +32,11 @@ const STEP = 5;
  * A plan as a timetable: each lesson's minutes times the plan's pace, rounded up to five.
  * @throws InputError `plan.lesson` for a lesson that there is not
  */
-export function timetableOf(plan: Plan, lessons: readonly Lesson[]): { readonly rows: Row[]; readonly total: number } {
-	const rows: Row[] = [];
+export function timetableOf(
+	plan: TeachingPlan,
+	lessons: readonly Lesson[],
+): { readonly rows: PlanRow[]; readonly total: number } {
+	const rows: PlanRow[] = [];
 	let at = 0;
 	for (const row of plan.rows) {
 		const lesson = typeof row === 'string' ? (lessons.find(({ id }) => id === row) ?? null) : null;

@@ -5,9 +5,9 @@
  * marker and questions are fetched once that comes into view. Results go to `src/features/progress`, under a lesson's own name.
  */
 
-export { type Seen, seenOf } from './cases.ts';
-export { type Check, checksOf } from './checks.ts';
-export { type Part, partsOf, type Row, timetableOf, toLearn } from './course.ts';
+export { type SlipEffect, seenOf } from './cases.ts';
+export { checksOf, type LessonCheck } from './checks.ts';
+export { type CoursePart, type PlanRow, partsOf, timetableOf, toLearn } from './course.ts';
 export { checksKey, lessonKey } from './done.ts';
 export { type PracticeData, practiceOf } from './practice.ts';
 export { type Lesson, readLesson } from './schema.ts';

@@ -2,7 +2,7 @@ import { InputError } from '../../../shared/error/index.ts';
 import { illuminance, peakCandela } from '../../../shared/optics/index.ts';
 import { CAUTIOUS_SHARE } from '../../../shared/power/index.ts';
 import { bundledRig, quickSheet, type RigSheet, readSheet } from '../../../shared/sheet/index.ts';
-import { type Condition, makeDrill, makeTask, type Task } from '../../../sim/drill/index.ts';
+import { type DrillCondition, makeDrill, makeTask, type Task } from '../../../sim/drill/index.ts';
 import type { Rig } from '../../../sim/rig/index.ts';
 import { openUnharmed } from '../../../sim/rig/trusted.ts';
 import { drillTask } from '../../wording/index.ts';
@@ -67,7 +67,7 @@ const OFF = 0.1;
 const LEVELS = Array.from({ length: 101 }, (_, level) => level);
 
 /** A goal of a lesson as a condition that a marker knows: what is to be worked out is worked out on the rig. */
-export function conditionOf(goal: Goal, rig: Rig): Condition {
+export function conditionOf(goal: Goal, rig: Rig): DrillCondition {
 	if (goal.is === 'lasts') {
 		const lasting = LEVELS.filter((level) => CAUTIOUS_SHARE * hoursAt(rig, goal.fixture, level) >= goal.hours);
 		const most = Math.max(...requireSome(lasting, goal));
@@ -113,7 +113,7 @@ export function luxAt(rig: Rig, fixture: string, level: number): number {
 	return illuminance(peakCandela(lumens, profile.optics.beam, profile.optics.field), placed.place.throw);
 }
 
-const within = (fixture: string, from: number, to: number): Condition => ({
+const within = (fixture: string, from: number, to: number): DrillCondition => ({
 	is: 'setting-within',
 	fixture,
 	key: 'level',

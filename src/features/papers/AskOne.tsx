@@ -3,7 +3,7 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import { paperWords, sitWords } from '#words/papers/index.ts';
 import { askWords } from '#words/review/index.ts';
 import type { Answer, PaperRecipeInput } from '../../../shared/paper/index.ts';
-import type { Ask } from '../../engine/index.ts';
+import type { AskRoute } from '../../engine/index.ts';
 import { Button, Notice } from '../../ui/index.ts';
 import { troubleText } from './asking.ts';
 import { Chart } from './Chart.tsx';
@@ -13,7 +13,7 @@ import type { OpenedPaper } from './protocol.ts';
 import type { MarkedView } from './view.ts';
 
 interface Props {
-	ask: Ask;
+	ask: AskRoute;
 	/** Asks for one question. */
 	recipe: PaperRecipeInput;
 	seed: number;

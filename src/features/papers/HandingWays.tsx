@@ -4,12 +4,12 @@ import { paperWords } from '#words/papers/index.ts';
 import { saveText } from '../../storage/index.ts';
 import { Button, Live } from '../../ui/index.ts';
 import { later } from './asking.ts';
-import type { Handing } from './protocol.ts';
+import type { WaysToHand } from './protocol.ts';
 
 const QrCode = later(async () => ({ default: (await import('./exchange/QrCode.tsx')).QrCode }));
 
 interface Props {
-	handing: Handing;
+	handing: WaysToHand;
 	/** Over the link. */
 	label: string;
 	/** What it is, in a word, for the code's description. */

@@ -1,7 +1,7 @@
 import type { Answers, KindId, Paper, PaperRecipe, PaperRecipeInput, TopicId } from '../../../shared/paper/index.ts';
 import type { Sitting } from './learner/sitting.ts';
 import type { TrainerWork } from './trainer/work.ts';
-import type { KeyView, MarkedView, PaperMarked, PaperView } from './view.ts';
+import type { KeyView, MarkedView, PaperMarkView, PaperView } from './view.ts';
 
 /** A paper by what it is set from. */
 export interface PaperRef {
@@ -15,7 +15,7 @@ export interface OpenedPaper extends PaperRef {
 }
 
 /** Ways to hand something on: each holds the whole of it. */
-export interface Handing {
+export interface WaysToHand {
 	/** With the address of the page that opens it. */
 	readonly link: string;
 	readonly fileName: string;
@@ -24,7 +24,7 @@ export interface Handing {
 	readonly fitsQr: boolean;
 }
 
-export interface Named {
+export interface IdAndName {
 	readonly id: string;
 	readonly name: string;
 }
@@ -43,8 +43,8 @@ export interface Offer {
 
 /** What there is to make papers of, known as the site is built. */
 export interface Stock {
-	readonly fixtures: readonly Named[];
-	readonly rigs: readonly Named[];
+	readonly fixtures: readonly IdAndName[];
+	readonly rigs: readonly IdAndName[];
 	/** With every fixture and every topic. */
 	readonly offer: Offer;
 }
@@ -67,10 +67,10 @@ export interface PapersWork extends TrainerWork {
 	keys(asks: PaperRef): Promise<readonly KeyView[]>;
 	/** A paper from a link, a fragment, or the text of a file. */
 	open(asks: { readonly text: string }): Promise<OpenedPaper>;
-	handPaper(asks: PaperRef & { readonly page: string }): Promise<Handing>;
-	mark(asks: PaperRef & { readonly answers: Answers }): Promise<PaperMarked>;
+	handPaper(asks: PaperRef & { readonly page: string }): Promise<WaysToHand>;
+	mark(asks: PaperRef & { readonly answers: Answers }): Promise<PaperMarkView>;
 	markOne(asks: PaperRef & { readonly answers: Answers; readonly item: string }): Promise<MarkedView>;
 	/** A sitting as it was kept. */
 	sitting(asks: { readonly text: string }): Sitting;
-	handResult(asks: PaperRef & { readonly sitting: Sitting; readonly page: string }): Promise<Handing>;
+	handResult(asks: PaperRef & { readonly sitting: Sitting; readonly page: string }): Promise<WaysToHand>;
 }

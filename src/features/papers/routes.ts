@@ -19,9 +19,9 @@ import { kindName } from '../../wording/index.ts';
 import { holdsRig, MOST, readBenchSheet } from '../rig/index.ts';
 import { fileNameOf, markAny, rigSources, setAny } from './engine.ts';
 import { paperFile, paperFragment, readHandedIn, resultFile, resultFragment } from './exchange/index.ts';
-import type { Look } from './exchange/qrLook.ts';
+import type { PictureLook } from './exchange/qrLook.ts';
 import type { Sitting } from './learner/sitting.ts';
-import type { Handing, PaperRef, PapersWork } from './protocol.ts';
+import type { PaperRef, PapersWork, WaysToHand } from './protocol.ts';
 import { showKeys, showMark, showMarks, showPaper } from './shown.ts';
 import type { TrainerWork } from './trainer/work.ts';
 
@@ -130,7 +130,7 @@ export const papersWork: PapersWork = {
 	},
 };
 
-const handing = (link: string, title: string, fileText: string): Handing => ({
+const handing = (link: string, title: string, fileText: string): WaysToHand => ({
 	link,
 	fileName: fileNameOf(title),
 	fileText,
@@ -165,7 +165,8 @@ async function readOwn(text: string, wrong: (trouble: ErrorFacts['papers.sheet']
 export const routes = {
 	...papersWork,
 	/** The text of the QR code in a picture; null where none is found. What reads codes is fetched with the first picture. */
-	code: async (look: Look): Promise<string | null> => (await fetched(import('./exchange/qrLook.ts'))).qrInLook(look),
+	code: async (look: PictureLook): Promise<string | null> =>
+		(await fetched(import('./exchange/qrLook.ts'))).qrInLook(look),
 };
 
 const ids = v.pipe(v.array(v.pipe(v.string(), v.maxLength(80))), v.maxLength(100));

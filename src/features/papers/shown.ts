@@ -1,7 +1,7 @@
 import { levelNames, topicNames } from '#words/papers/index.ts';
 import {
+	type AnswerForm,
 	type Answers,
-	type Ask,
 	asksFor,
 	type Item,
 	type ItemMark,
@@ -20,7 +20,7 @@ import {
 	whyText,
 	workingText,
 } from '../../wording/index.ts';
-import type { AskView, KeyView, MarkedView, OptionView, PaperMarked, PaperView, QuestionView } from './view.ts';
+import type { AskView, KeyView, MarkedView, OptionView, PaperMarkView, PaperView, QuestionView } from './view.ts';
 
 /** A paper in words, with nothing in it that is right. */
 export function showPaper(paper: Paper): PaperView {
@@ -51,7 +51,7 @@ function showQuestion(item: Item): QuestionView {
 	};
 }
 
-function showAsk(item: Item, ask: Ask): AskView {
+function showAsk(item: Item, ask: AnswerForm): AskView {
 	const shown = (options: readonly Option[]): OptionView[] =>
 		options.map((option) => ({ id: option.id, text: optionText(item, option) }));
 	switch (ask.form) {
@@ -86,7 +86,7 @@ function rightIds({ ask, key }: Item): readonly string[] {
 }
 
 /** Marks in words. */
-export function showMarks(paper: Paper, mark: PaperMark, answers: Answers): PaperMarked {
+export function showMarks(paper: Paper, mark: PaperMark, answers: Answers): PaperMarkView {
 	const { score, of, percent, passed } = mark;
 	const items = paper.items.flatMap((item) => {
 		const one = mark.items.find((each) => each.item === item.id);

@@ -1,4 +1,4 @@
-import type { KindId, Level, TopicId } from '../../../shared/paper/index.ts';
+import type { KindId, PaperLevel, TopicId } from '../../../shared/paper/index.ts';
 
 /** What the worker hands the pages: words, ids and numbers. */
 
@@ -29,7 +29,7 @@ export interface QuestionView {
 	readonly kindName: string;
 	readonly topic: TopicId;
 	readonly topicName: string;
-	readonly level: Level;
+	readonly level: PaperLevel;
 	readonly levelName: string;
 	readonly text: string;
 	/** What the question prints beside it: what is said over it, and its lines. */
@@ -79,7 +79,7 @@ export interface MarkedView {
 }
 
 /** A whole paper, marked. */
-export interface PaperMarked {
+export interface PaperMarkView {
 	readonly score: number;
 	readonly of: number;
 	readonly percent: number;

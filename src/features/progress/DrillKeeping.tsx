@@ -1,12 +1,12 @@
 import type { JSX } from 'preact';
 import { progressWords } from '#words/drills/index.ts';
 import { DEVICE, Keeping } from '../../storage/index.ts';
-import { changeProgress, importProgress, type Opened } from './keep.ts';
+import { changeProgress, importProgress, type OpenedProgress } from './keep.ts';
 import { merged, NO_PROGRESS, type Progress, progressText } from './result.ts';
 
 interface Props {
 	progress: Progress;
-	onChange: (opened: Opened, said: string) => void;
+	onChange: (opened: OpenedProgress, said: string) => void;
 	/** What came of the last thing done here. */
 	said: string;
 }

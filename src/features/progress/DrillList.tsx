@@ -4,7 +4,7 @@ import { drillWords, levels, progressWords } from '#words/drills/index.ts';
 import { DEVICE, Trouble } from '../../storage/index.ts';
 import { Button, Live, Tape } from '../../ui/index.ts';
 import { DrillKeeping } from './DrillKeeping.tsx';
-import { asideText, type Opened, openProgress } from './keep.ts';
+import { asideText, type OpenedProgress, openProgress } from './keep.ts';
 import { FIRM, type KindRecord, minutesText, NO_PROGRESS, suggestNext } from './result.ts';
 
 /** A kind as the page hands it in, so that the list need not carry the drills themselves. */
@@ -19,7 +19,7 @@ const hrefOf = (kind: string): string => `/drills/do/#kind=${kind}`;
 
 /** Every kind, easy to hard, with how it went so far, what to practise next, and the ways to keep and carry results. */
 export function DrillList({ kinds }: { kinds: readonly ListedKind[] }): JSX.Element {
-	const [opened, open] = useState<Opened | null>(null);
+	const [opened, open] = useState<OpenedProgress | null>(null);
 	const [said, say] = useState('');
 	useEffect(() => void openProgress(DEVICE).then(open), []);
 	return (
@@ -65,7 +65,7 @@ export function DrillList({ kinds }: { kinds: readonly ListedKind[] }): JSX.Elem
 interface NextProps {
 	kinds: readonly ListedKind[];
 	/** Null until the device was asked: the place of what comes is held, since the list would be pushed down. */
-	progress: Opened['progress'] | null;
+	progress: OpenedProgress['progress'] | null;
 }
 
 function Next({ kinds, progress }: NextProps): JSX.Element | null {

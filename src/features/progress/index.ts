@@ -5,12 +5,12 @@
  * (`result.ts`, `next.ts`, `reading.ts`); `DrillList` shows them. What reads text from outside is fetched when there is some.
  */
 export { DrillList, type ListedKind } from './DrillList.tsx';
-export { changeProgress, type Opened, openProgress } from './keep.ts';
+export { changeProgress, type OpenedProgress, openProgress } from './keep.ts';
 export {
+	type DrillResult,
 	type KindRecord,
 	minutesText,
 	type Progress,
-	type Result,
 	suggestNext,
 	withAgain,
 	withBegun,

@@ -1,9 +1,9 @@
 import { isInputError } from '../../../shared/error/index.ts';
-import { MOST_READ, type OnShelf, type Store, shelfOf } from '../../storage/index.ts';
+import { type BrowserStore, MOST_READ, type OnShelf, shelfOf } from '../../storage/index.ts';
 import { merged, NO_PROGRESS, type Progress, progressText } from './result.ts';
 
 /** What was found on the device. */
-export interface Opened extends Omit<OnShelf<Progress>, 'kept'> {
+export interface OpenedProgress extends Omit<OnShelf<Progress>, 'kept'> {
 	readonly progress: Progress;
 }
 
@@ -20,28 +20,30 @@ const shelf = shelfOf('progress', {
 	merge: merged,
 });
 
-const opened = ({ kept, ...rest }: OnShelf<Progress>): Opened => ({ progress: kept, ...rest });
+const opened = ({ kept, ...rest }: OnShelf<Progress>): OpenedProgress => ({ progress: kept, ...rest });
 
 /** Progress kept on the device. What cannot be read is set aside before anything is written over it, and the rest is there. */
-export const openProgress = async (store: Store): Promise<Opened> => opened(await shelf.open(store));
+export const openProgress = async (store: BrowserStore): Promise<OpenedProgress> => opened(await shelf.open(store));
 
 /**
  * Changes what is kept: read again first, since another tab may have written meanwhile.
  * @returns what is there then
  */
-export const changeProgress = async (store: Store, change: (progress: Progress) => Progress): Promise<Opened> =>
-	opened(await shelf.change(store, change));
+export const changeProgress = async (
+	store: BrowserStore,
+	change: (progress: Progress) => Progress,
+): Promise<OpenedProgress> => opened(await shelf.change(store, change));
 
 /** What was set aside last, as text; null where there is none. */
-export const asideText = (store: Store): string | null => shelf.aside(store);
+export const asideText = (store: BrowserStore): string | null => shelf.aside(store);
 
 /** What came of an import. */
-export type Imported =
+export type ImportOutcome =
 	| { readonly is: 'taken'; readonly progress: Progress; readonly kinds: number; readonly damaged: number }
 	| { readonly is: 'bad' | 'newer' };
 
 /** A file's results merged into one's own; a file that holds none changes nothing. */
-export async function importProgress(own: Progress, text: string): Promise<Imported> {
+export async function importProgress(own: Progress, text: string): Promise<ImportOutcome> {
 	if (text.length > MOST_READ.results) return { is: 'bad' };
 	const { readProgress } = await import('./reading.ts');
 	try {

@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import { InputError } from '../../../shared/error/index.ts';
-import { isRecord, KEPT, readRecord, type Step } from '../../storage/index.ts';
+import { isRecord, KEPT, type Migrate, readRecord } from '../../storage/index.ts';
 import { FIRM, type KindRecord, MOST_TRIED, type Progress } from './result.ts';
 
 /** What was read: what could be, and what could not, by the name it stood under. */
@@ -37,7 +37,7 @@ const MOST_KINDS = 500;
  */
 export function readProgress(
 	text: string,
-	steps: readonly Step[] = STEPS,
+	steps: readonly Migrate[] = STEPS,
 	version: number = KEPT.progress.version,
 ): ReadProgress {
 	const { kinds, found: before } = kindsOf(text, steps, version);
@@ -59,7 +59,7 @@ export function readProgress(
  * 1 to 2: seeds begun are kept. A row of version 1 may have been one drill done over and over, and nothing tells: it is kept up to one
  * short of firm, so that one drill not met before makes it firm again. All else stays.
  */
-const STEPS: readonly Step[] = Object.freeze<Step[]>([
+const STEPS: readonly Migrate[] = Object.freeze<Migrate[]>([
 	(old) => {
 		const { kinds } = old;
 		if (!isRecord(kinds)) return old;
@@ -81,13 +81,13 @@ function withTries(record: unknown): unknown {
 	};
 }
 
-interface Kinds {
+interface ResultsByKind {
 	readonly kinds: Readonly<Record<string, unknown>>;
 	/** The same as they stood in the text. */
 	readonly found: Readonly<Record<string, unknown>>;
 }
 
-function kindsOf(text: string, steps: readonly Step[], version: number): Kinds {
+function kindsOf(text: string, steps: readonly Migrate[], version: number): ResultsByKind {
 	const found = readRecord(text, { ...KEPT.progress, version }, steps);
 	if (found.is === 'newer') throw new InputError('progress.newer', 'version', { trouble: 'newer' });
 	const kinds = found.is === 'record' ? found.record['kinds'] : null;

@@ -1,7 +1,7 @@
 import { KEPT } from '../../storage/index.ts';
 
 /** How one drill went, once it was marked done. */
-export interface Result {
+export interface DrillResult {
 	readonly presses: number;
 	/** The fewest there could have been. */
 	readonly fewest: number;
@@ -15,7 +15,7 @@ export interface Result {
 export interface KindRecord {
 	/** Times it was done. */
 	readonly done: number;
-	readonly best: Result | null;
+	readonly best: DrillResult | null;
 	/** Done in a row, now and at most, each right at the first marking and with no hint. */
 	readonly streak: number;
 	readonly longest: number;
@@ -72,7 +72,7 @@ export function withHint(progress: Progress, kind: string, seed: number): Progre
 }
 
 /** Smaller is better: hints first, then presses more than there had to be, then time; the rest only so that no two are equal. */
-const rankOf = ({ hints, presses, fewest, milliseconds, seed }: Result): readonly number[] => [
+const rankOf = ({ hints, presses, fewest, milliseconds, seed }: DrillResult): readonly number[] => [
 	hints,
 	presses - fewest,
 	milliseconds,
@@ -81,7 +81,7 @@ const rankOf = ({ hints, presses, fewest, milliseconds, seed }: Result): readonl
 ];
 
 /** The better of two results. */
-export function betterOf(a: Result | null, b: Result | null): Result | null {
+export function betterOf(a: DrillResult | null, b: DrillResult | null): DrillResult | null {
 	if (!a || !b) return a ?? b;
 	const [left, right] = [rankOf(a), rankOf(b)];
 	const at = left.findIndex((value, i) => value !== right[i]);
@@ -97,7 +97,7 @@ export function betterOf(a: Result | null, b: Result | null): Result | null {
 export function withDone(
 	progress: Progress,
 	kind: string,
-	result: Result,
+	result: DrillResult,
 	clean: boolean | 'again',
 	now: number,
 ): Progress {
@@ -115,7 +115,7 @@ export function withDone(
 }
 
 /** Progress after the same drill was done once more: a better result is kept, and the row is not lengthened by it. */
-export function withAgain(progress: Progress, kind: string, result: Result): Progress {
+export function withAgain(progress: Progress, kind: string, result: DrillResult): Progress {
 	const was = progress.get(kind) ?? NONE;
 	return new Map(progress).set(kind, { ...was, done: Math.max(1, was.done), best: betterOf(was.best, result) });
 }

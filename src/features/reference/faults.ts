@@ -4,7 +4,7 @@ import { cautionWords, faultWords } from '#words/reference/index.ts';
 import { BUNDLED } from '../../../shared/profile/index.ts';
 import { bundledRig, quickSheet, RIG_IDS, type RigSheet } from '../../../shared/sheet/index.ts';
 import { FAULTS, type Fault, type FaultFamily, MENDS } from '../../../sim/fault/index.ts';
-import { faultCause, faultName, faultNameKey, fill, mendText } from '../../wording/index.ts';
+import { faultCause, faultName, faultNameKey, fill, repairText } from '../../wording/index.ts';
 import type { ReferenceSection } from './types.ts';
 
 /** Fixtures on their own sound programmes, which no bundled rig has. */
@@ -58,10 +58,10 @@ function examplesOf(fault: Fault, sheets: readonly RigSheet[]): Example[] {
 			if (byName.has(key)) continue;
 			const name = faultName(sheet, placed);
 			const id = byName.size === 0 ? `fault-${fault.id}` : `fault-${fault.id}-${byName.size + 1}`;
-			const mend = mendText(sheet, fault.mend, fault.mendAt?.(sheet, spot) ?? place);
-			const carried = [...new Set([...fault.cautions, ...MENDS[fault.mend].cautions])];
+			const repair = repairText(sheet, fault.repair, fault.repairAt?.(sheet, spot) ?? place);
+			const carried = [...new Set([...fault.cautions, ...MENDS[fault.repair].cautions])];
 			const titles = carried.map((caution) => cautions[caution as keyof typeof cautions].title).join('; ');
-			byName.set(key, { id, name, cells: [faultCause(sheet, placed), mend, titles || faultWords.none] });
+			byName.set(key, { id, name, cells: [faultCause(sheet, placed), repair, titles || faultWords.none] });
 		}
 	return [...byName.values()];
 }

@@ -3,10 +3,10 @@ import { keyNames } from '#words/rig/index.ts';
 import { addressOf, switchesUp, upSwitches } from '../../../shared/dmx/index.ts';
 import type {
 	DipPanel,
-	Key,
 	KeyedPanel,
 	LeafItem,
 	MenuItem,
+	PanelKey,
 	Profile,
 	SettingKey,
 	SomeSettings,
@@ -16,8 +16,8 @@ import { fill, settingTitle, settingValueText } from '../../wording/index.ts';
 import type { ReferenceTable } from './types.ts';
 
 /** Keys with runs drawn together: 'Set, Down × 2'. */
-export function keysText(keys: readonly Key[]): string {
-	const runs: { key: Key; count: number }[] = [];
+export function keysText(keys: readonly PanelKey[]): string {
+	const runs: { key: PanelKey; count: number }[] = [];
 	for (const key of keys) {
 		const last = runs.at(-1);
 		if (last?.key === key) last.count++;
@@ -108,11 +108,11 @@ export const switchNote = ({ wiring }: DipPanel): string =>
 	fill(words.switches.says, { wiring: words.switches.wiring[wiring], allDown: addressOf(switchesUp([]), wiring) });
 
 /** A way through a panel: the fewest taps from where it stands when it is switched on. */
-export interface Way {
+export interface MenuWay {
 	readonly item: LeafItem;
 	/** The menu it stands in; null at the top. */
 	readonly menu: MenuItem | null;
-	readonly keys: readonly Key[];
+	readonly keys: readonly PanelKey[];
 }
 
 /** Milliseconds between one tap and the next: too short to hold a key or to fall asleep. */
@@ -122,7 +122,7 @@ const TAP = 10;
  * The ways to every item, found by pressing keys on the machine itself and looking where its panel then stands, nearest first.
  * Nothing is opened for editing on the way.
  */
-export function waysOf(profile: Profile, panel: KeyedPanel): Way[] {
+export function waysOf(profile: Profile, panel: KeyedPanel): MenuWay[] {
 	const { battery } = profile.power;
 	const start = startFixture(profile, {
 		now: 0,
@@ -133,8 +133,8 @@ export function waysOf(profile: Profile, panel: KeyedPanel): Way[] {
 		live: true,
 		battery: battery && { wattHours: battery.wattHours, at: 0, capacity: battery.wattHours, takesCharge: true },
 	});
-	const found = new Map<string, Way>();
-	const queue: { state: FixtureState; keys: readonly Key[] }[] = [{ state: start, keys: [] }];
+	const found = new Map<string, MenuWay>();
+	const queue: { state: FixtureState; keys: readonly PanelKey[] }[] = [{ state: start, keys: [] }];
 	for (let at = 0; at < queue.length; at++) {
 		const { state, keys } = queue[at] as (typeof queue)[number];
 		const { path } = state.context;
@@ -150,7 +150,7 @@ export function waysOf(profile: Profile, panel: KeyedPanel): Way[] {
 	return order.flatMap((item) => [...found.values()].find((way) => way.item === item) ?? []);
 }
 
-function tap(profile: Profile, state: FixtureState, key: Key): FixtureState {
+function tap(profile: Profile, state: FixtureState, key: PanelKey): FixtureState {
 	const down = stepFixture(profile, state, { type: 'key.down', key });
 	const up = stepFixture(profile, down, { type: 'key.up', key });
 	return stepFixture(profile, up, { type: 'clock.advance', now: up.context.now + TAP });

@@ -13,7 +13,7 @@ import {
 	importDeck,
 	merged,
 	NO_DECK,
-	type Outcome,
+	type RecallOutcome,
 	withAsked,
 } from '../deck/index.ts';
 import { Sitting } from './Sitting.tsx';
@@ -58,7 +58,7 @@ export function Review({ names }: Props): JSX.Element {
 		return (
 			<Sitting
 				skills={sitting}
-				onAsked={(skill: string, outcome: Outcome) => change((own) => withAsked(own, skill, outcome, Date.now()))}
+				onAsked={(skill: string, outcome: RecallOutcome) => change((own) => withAsked(own, skill, outcome, Date.now()))}
 				onEnd={() => {
 					setSitting(null);
 					setNow(Date.now());

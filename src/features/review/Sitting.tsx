@@ -2,14 +2,14 @@ import type { JSX } from 'preact';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { reviewWords as words } from '#words/review/index.ts';
 import { Button } from '../../ui/index.ts';
-import { type Outcome, skillOf } from '../deck/index.ts';
+import { type RecallOutcome, skillOf } from '../deck/index.ts';
 import { AskOne, askPapers } from '../papers/index.ts';
 import { recipeFor } from './view.ts';
 
 interface Props {
 	skills: readonly string[];
 	/** Told once for each, with how it went, before the next is shown. */
-	onAsked: (skill: string, outcome: Outcome) => void;
+	onAsked: (skill: string, outcome: RecallOutcome) => void;
 	onEnd: () => void;
 	/** Whether more is due after this sitting. */
 	more: boolean;
@@ -41,7 +41,7 @@ export function Sitting({ skills, onAsked, onEnd, more }: Props): JSX.Element {
 				</Button>
 			</section>
 		);
-	const onward = (outcome: Outcome) => {
+	const onward = (outcome: RecallOutcome) => {
 		onAsked(text, outcome);
 		if (outcome !== 'wrong') count(right + 1);
 		mark(null);

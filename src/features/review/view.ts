@@ -1,19 +1,19 @@
 import { levelNames } from '#words/papers/index.ts';
 import { reviewWords } from '#words/review/index.ts';
 import type { KindId, PaperRecipeInput } from '../../../shared/paper/index.ts';
-import { type Deck, recallOf, type Skill, type Standing, skillOf, standingOf } from '../deck/index.ts';
+import { type Deck, type DeckStanding, recallOf, type Skill, skillOf, standingOf } from '../deck/index.ts';
 
 /** A skill as the list shows it. */
 export interface SkillView {
 	readonly skill: string;
 	readonly name: string;
-	readonly standing: Standing;
+	readonly standing: DeckStanding;
 	/** Percent likely to be known; null for what was never asked. */
 	readonly recall: number | null;
 	readonly comes: string;
 }
 
-export const STANDINGS: readonly Standing[] = Object.freeze(['fading', 'learning', 'new', 'known']);
+export const STANDINGS: readonly DeckStanding[] = Object.freeze(['fading', 'learning', 'new', 'known']);
 
 /** What things are called, by id: handed in by the page, so that the words of all questions need not come along. */
 export interface Names {
@@ -48,7 +48,7 @@ export function skillViews(deck: Deck, names: Names, now: number): SkillView[] {
 }
 
 /** How many stand how. */
-export function countStandings(views: readonly SkillView[]): Readonly<Record<Standing, number>> {
+export function countStandings(views: readonly SkillView[]): Readonly<Record<DeckStanding, number>> {
 	const counts = { fading: 0, learning: 0, new: 0, known: 0 };
 	for (const { standing } of views) counts[standing]++;
 	return counts;

@@ -16,19 +16,19 @@ export {
 	asideList,
 	asideNameOf,
 	asideText,
+	type BenchHold,
+	type BenchReading,
 	benchText,
-	type Found,
 	holdsPlace,
 	isKept,
 	keep,
-	type Place,
 	putAside,
 	readText,
 	setKeptAside,
 	takePlace,
 	textKept,
 } from './keep.ts';
-export { fitForKeeping, holdsRig, type Kept, MOST } from './kept.ts';
+export { type BenchRecord, fitForKeeping, holdsRig, MOST } from './kept.ts';
 export { linkOf, readBenchFile, readBenchSheet, readLink } from './link.ts';
-export { FULL_LOG, minusLast, type Playing, type PlayOptions, playBack, playInStretches } from './play.ts';
-export { type RigStore, rigStore, type Said, SPEEDS, type Speed, storeOf, useRig } from './store.ts';
+export { FULL_LOG, minusLast, type PlayOptions, type PlayProgress, playBack, playInStretches } from './play.ts';
+export { type Announcement, type RigStore, rigStore, SPEEDS, type Speed, storeOf, useRig } from './store.ts';

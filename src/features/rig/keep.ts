@@ -4,6 +4,7 @@ import {
 	asideKey,
 	asideKeys,
 	asidesIn,
+	type BrowserStore,
 	dropText,
 	isNewer,
 	isRecord,
@@ -15,12 +16,11 @@ import {
 	readJson,
 	readRecord,
 	type SetAside,
-	type Store,
 	setAside,
 	textAt,
 	type Why,
 } from '../../storage/index.ts';
-import { fitForKeeping, type Kept } from './kept.ts';
+import { type BenchRecord, fitForKeeping } from './kept.ts';
 
 const { bench } = KEPT;
 
@@ -28,7 +28,7 @@ const { bench } = KEPT;
  * One opening's hold on the one place where a bench is kept. Another tab has one of its own: neither writes over what it has not
  * seen.
  */
-export interface Place {
+export interface BenchHold {
 	readonly id: string;
 	/** The text in the place that this bench goes on from; null where it goes on from none. */
 	from: string | null;
@@ -37,13 +37,13 @@ export interface Place {
 }
 
 /** @param from the text that was found in the place, where the bench is a going on of that one */
-export function takePlace(from: string | null = null): Place {
+export function takePlace(from: string | null = null): BenchHold {
 	const bytes = crypto.getRandomValues(new Uint8Array(8));
 	return { id: Array.from(bytes, (byte) => byte.toString(16).padStart(2, '0')).join(''), from, wrote: false };
 }
 
 /** A bench as text, as it is kept and as it is saved to a file. */
-export function benchText({ sheet, log }: Kept, { id }: Pick<Place, 'id'>, isTheirs = false): string {
+export function benchText({ sheet, log }: BenchRecord, { id }: Pick<BenchHold, 'id'>, isTheirs = false): string {
 	const theirs = isTheirs ? { theirs: true } : {};
 	return JSON.stringify({ version: bench.version, kept: [sheet, fitForKeeping(log)], id, ...theirs });
 }
@@ -64,9 +64,9 @@ export interface KeepOptions {
  * the browser keeps nothing (private browsing)
  */
 export function keep(
-	store: Store,
-	{ sheet, log }: Kept,
-	place: Place,
+	store: BrowserStore,
+	{ sheet, log }: BenchRecord,
+	place: BenchHold,
 	{ isTheirs = false, why = 'tab', now }: KeepOptions,
 ): 'kept' | 'aside' | 'full' | 'refused' {
 	const there = textAt(store, bench.key);
@@ -87,23 +87,24 @@ export function keep(
 }
 
 /** Whether the place still holds what this bench wrote there. */
-export const holdsPlace = (store: Store, place: Place): boolean => place.wrote && textKept(store) === place.from;
+export const holdsPlace = (store: BrowserStore, place: BenchHold): boolean =>
+	place.wrote && textKept(store) === place.from;
 
 /** Whether anything is kept; it may still be damaged. */
-export const isKept = (store: Store): boolean => textKept(store) !== null;
+export const isKept = (store: BrowserStore): boolean => textKept(store) !== null;
 
 /** The text that is kept; null where there is none, or none may be read. */
-export const textKept = (store: Store): string | null => textAt(store, bench.key);
+export const textKept = (store: BrowserStore): string | null => textAt(store, bench.key);
 
 /** What a kept text was found to be. */
-export type Found =
-	| { readonly is: 'bench'; readonly kept: Kept }
+export type BenchReading =
+	| { readonly is: 'bench'; readonly kept: BenchRecord }
 	/** Made by a newer version of the site: it is sound, and not for this one to touch. */
 	| { readonly is: 'newer' }
 	| { readonly is: 'damaged' };
 
 /** Reads a bench as it was kept. */
-export async function readText(text: string): Promise<Found> {
+export async function readText(text: string): Promise<BenchReading> {
 	const found = readRecord(text, bench);
 	if (found.is !== 'record') return found;
 	const { readKept } = await import('./reading.ts');
@@ -116,7 +117,7 @@ export async function readText(text: string): Promise<Found> {
 }
 
 /** Moves what is kept out of its place: it cannot be read, or not be played. Where the store refuses it stays, and is met again. */
-export function setKeptAside(store: Store, text: string, now: number): void {
+export function setKeptAside(store: BrowserStore, text: string, now: number): void {
 	moveAside(store, { place: bench.key, text, why: 'damaged', now, name: asideNameOf(text) });
 }
 
@@ -147,7 +148,7 @@ export const asideIdOf = (name: string): string => asideKey(bench.key, name);
  * @param now ms since 1970
  * @returns its id; null where the store refuses
  */
-export function putAside(store: Store, text: string, why: Why, now: number): string | null {
+export function putAside(store: BrowserStore, text: string, why: Why, now: number): string | null {
 	const name = asideNameOf(text);
 	if (!setAside(store, { place: bench.key, text, why, now, name })) return null;
 	dropOldest(store, name);
@@ -155,20 +156,20 @@ export function putAside(store: Store, text: string, why: Why, now: number): str
 }
 
 /** Keeps benches of others to their number. @param but by its name, one that stays */
-function dropOldest(store: Store, but: string): void {
+function dropOldest(store: BrowserStore, but: string): void {
 	const theirs = asideList(store).filter((each) => each.isTheirs);
 	for (const { id } of theirs.slice(MOST_THEIRS)) if (id !== asideIdOf(but)) dropText(store, id);
 }
 
 /** How many are set aside; 0 where the store may not be read. */
-export const asideCount = (store: Store): number => asideKeys(store, 'bench').length;
+export const asideCount = (store: BrowserStore): number => asideKeys(store, 'bench').length;
 
 /** Those set aside, the latest first. */
-export const asideList = (store: Store): readonly Aside[] =>
+export const asideList = (store: BrowserStore): readonly Aside[] =>
 	asidesIn(store, 'bench').map(({ key, why, at, text }) => ({ id: key, why, at, ...saysOf(text) }));
 
 /** The text of one that was set aside, as it stood in its place; null where it is gone. */
-export const asideText = (store: Store, id: string): string | null => asideAt(store, id)?.text ?? null;
+export const asideText = (store: BrowserStore, id: string): string | null => asideAt(store, id)?.text ?? null;
 
 /** As much as is set aside at all. */
 const LISTING_BOUNDS = { ...bench.bounds, characters: 9_000_000 };

@@ -2,7 +2,7 @@ import { BOX_LISTS, type RigSheet } from '../../../shared/sheet/index.ts';
 import type { RigEvent } from '../../../sim/event/index.ts';
 
 /** A bench as it is kept or sent: data, and nothing that runs. */
-export interface Kept {
+export interface BenchRecord {
 	readonly sheet: RigSheet;
 	readonly log: readonly RigEvent[];
 }

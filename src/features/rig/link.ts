@@ -1,9 +1,9 @@
 import type { RigSheet } from '../../../shared/sheet/index.ts';
 import { deflateText, toBase64url } from '../../storage/index.ts';
-import { type Kept, LINK_VERSION } from './kept.ts';
+import { type BenchRecord, LINK_VERSION } from './kept.ts';
 
 /** The fragment, with its `#`, that opens this rig on any bench: sheet and log as JSON, deflated, in base64url. @param kept with a log fit for keeping */
-export async function linkOf({ sheet, log }: Kept): Promise<string> {
+export async function linkOf({ sheet, log }: BenchRecord): Promise<string> {
 	return `#rig=${LINK_VERSION}.${toBase64url(await deflateText(JSON.stringify([sheet, log])))}`;
 }
 
@@ -12,7 +12,7 @@ export async function linkOf({ sheet, log }: Kept): Promise<string> {
  * it is fetched only now, since most visits bring no link.
  * @throws InputError `link.version`, `link.long`, `link.damaged` or `link.crowded`, and what `readSheet` and `readLog` throw
  */
-export async function readLink(fragment: string): Promise<Kept> {
+export async function readLink(fragment: string): Promise<BenchRecord> {
 	return (await import('./reading.ts')).readFragment(fragment);
 }
 
@@ -20,7 +20,7 @@ export async function readLink(fragment: string): Promise<Kept> {
  * Reads a bench that was saved to a file, held to what a link may bring. It is not opened yet.
  * @throws InputError `file.newer`, `file.damaged`, `link.crowded`, `link.slow`, and what `readSheet` and `readLog` throw
  */
-export async function readBenchFile(text: string): Promise<Kept> {
+export async function readBenchFile(text: string): Promise<BenchRecord> {
 	return (await import('./reading.ts')).readFile(text);
 }
 

@@ -40,7 +40,7 @@ export function playBack(sheet: RigSheet, log: readonly RigEvent[], options: Pla
 }
 
 /** What may be told of a long play, and may end it. */
-export interface Playing {
+export interface PlayProgress {
 	/** The share played so far, 0 to 1; told whenever the page is let in. */
 	readonly onShare?: (share: number) => void;
 	/** Aborted by a person who has no wish to wait. */
@@ -55,7 +55,7 @@ export interface Playing {
 export async function playInStretches(
 	sheet: RigSheet,
 	log: readonly RigEvent[],
-	{ onShare, signal }: Playing = {},
+	{ onShare, signal }: PlayProgress = {},
 	pause = pauses(),
 ): Promise<Rig> {
 	const rig = openUnharmed(sheet);

@@ -12,14 +12,14 @@ import {
 	readJson,
 	readRecord,
 } from '../../storage/index.ts';
-import { inWaits, type Kept, LINK_VERSION, MOST } from './kept.ts';
+import { type BenchRecord, inWaits, LINK_VERSION, MOST } from './kept.ts';
 import { pauses, playInStretches } from './play.ts';
 
 /** Longest a log from elsewhere may play, ms of the rig's clock: 400 days, the fastest clock left running for 16 hours. */
 export const LONGEST_PLAY_MS = 400 * 24 * 3_600_000;
 
 /** As `readLink`. */
-export async function readFragment(fragment: string): Promise<Kept> {
+export async function readFragment(fragment: string): Promise<BenchRecord> {
 	const [, version, packed = ''] = /^#?rig=(\d{1,6})\.(.*)$/s.exec(fragment) ?? [];
 	if (version === undefined) throw damaged();
 	if (Number(version) !== LINK_VERSION) throw new InputError('link.version', '', { trouble: 'other-version' });
@@ -33,7 +33,7 @@ export async function readFragment(fragment: string): Promise<Kept> {
 }
 
 /** As `readBenchFile` of the door. */
-export async function readFile(text: string): Promise<Kept> {
+export async function readFile(text: string): Promise<BenchRecord> {
 	const found = readRecord(text, { ...KEPT.bench, bounds: LINK_BOUNDS });
 	if (found.is === 'newer') throw new InputError('file.newer', 'version', { trouble: 'newer' });
 	if (found.is === 'damaged') throw new InputError('file.damaged', '', { trouble: 'damaged' });
@@ -41,7 +41,7 @@ export async function readFile(text: string): Promise<Kept> {
 }
 
 /** @throws InputError `link.slow` where its clock ran longer than a bench from elsewhere may */
-function playable(kept: Kept): Kept {
+function playable(kept: BenchRecord): BenchRecord {
 	const plays = kept.log.reduce((sum, event) => sum + (event.type === 'clock.wait' ? event.ms : 0), 0);
 	if (plays > LONGEST_PLAY_MS)
 		throw new InputError('link.slow', '', {
@@ -53,7 +53,7 @@ function playable(kept: Kept): Kept {
 }
 
 /** As `readBenchSheet`. */
-export async function benchOf({ sheet, log }: Kept): Promise<RigSheet> {
+export async function benchOf({ sheet, log }: BenchRecord): Promise<RigSheet> {
 	return asMeant(toSheet(await playInStretches(sheet, log)), sheet);
 }
 
@@ -62,7 +62,7 @@ export async function benchOf({ sheet, log }: Kept): Promise<RigSheet> {
  * may last are cut in several: a bench left alone makes them.
  * @throws InputError `link.damaged` or `link.crowded`, and what `loadSheet` and `readLog` throw
  */
-export async function readKept(input: unknown): Promise<Kept> {
+export async function readKept(input: unknown): Promise<BenchRecord> {
 	if (!Array.isArray(input) || input.length !== 2) throw damaged();
 	const [sheet, log] = input as [Record<string, unknown> | null, unknown];
 	for (const [what, most] of Object.entries(MOST)) {

@@ -5,7 +5,7 @@ import type { RigEvent } from '../../../sim/event/index.ts';
 import type { Rig, Sight } from '../../../sim/rig/index.ts';
 import { openUnharmed } from '../../../sim/rig/trusted.ts';
 import { errorTextLater } from '../../wording/index.ts';
-import type { Kept } from './kept.ts';
+import type { BenchRecord } from './kept.ts';
 import { pastOf, playBack } from './play.ts';
 
 /** How fast a bench's clock may run: as it is, a minute a second, ten minutes a second. */
@@ -13,7 +13,7 @@ export const SPEEDS = [1, 60, 600] as const;
 export type Speed = (typeof SPEEDS)[number];
 
 /** A sentence to be shown; `turn` goes up each time, so that the same words twice are seen to be said twice. */
-export interface Said {
+export interface Announcement {
 	readonly words: string;
 	readonly turn: number;
 }
@@ -26,7 +26,7 @@ export interface RigStore {
 	readonly rig: Rig;
 	/** Goes up when something a person could see may have changed. */
 	readonly version: number;
-	readonly said: Said | null;
+	readonly said: Announcement | null;
 	readonly speed: Speed;
 	readonly running: boolean;
 	readonly canUndo: boolean;
@@ -49,7 +49,7 @@ export interface RigStore {
 	/** Changes the sheet and plays the log onto it again, as far as it still fits. */
 	edit(change: (sheet: RigSheet) => RigSheet): boolean;
 	/** Puts another rig in the place of this one. */
-	open(kept: Kept): boolean;
+	open(kept: BenchRecord): boolean;
 	/** The sheet as it was laid out, with nothing done yet. */
 	restart(): void;
 	undo(): void;
@@ -146,7 +146,7 @@ interface Showing extends Pick<RigStore, 'version' | 'said' | 'subscribe' | 'say
 
 function showing(): Showing {
 	let version = 1;
-	let said: Said | null = null;
+	let said: Announcement | null = null;
 	let attempts = 0;
 	const seen = new Map<string, Sight>();
 	const listeners = new Set<() => void>();

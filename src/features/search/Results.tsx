@@ -1,10 +1,10 @@
 import type { JSX, RefObject } from 'preact';
 import { searchPage as words } from '#words/search/index.ts';
-import type { Found } from './find.ts';
+import type { SearchHit } from './find.ts';
 
 interface ResultsProps {
 	list: RefObject<HTMLOListElement>;
-	found: readonly Found[];
+	found: readonly SearchHit[];
 }
 
 /** What is found, each a link to its place. */

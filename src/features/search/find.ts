@@ -12,7 +12,7 @@ export const LONGEST_QUERY = 100;
 const EXCERPT = 160;
 
 /** A result as it is shown. */
-export interface Found {
+export interface SearchHit {
 	readonly href: string;
 	readonly kind: DocKind;
 	readonly title: string;
@@ -45,14 +45,14 @@ export function indexText(docs: readonly SearchDoc[]): string {
 export const readIndex = (text: string): SearchIndex => MiniSearch.loadJSON<SearchDoc>(text, options);
 
 /** What is found, best first, how many there are in all, and whether those are only near: no place has every word. */
-export interface Searched {
-	readonly found: readonly Found[];
+export interface SearchResults {
+	readonly found: readonly SearchHit[];
 	readonly count: number;
 	readonly isNear: boolean;
 }
 
 /** Looks for every word of a query; where no place has them all, for those that have some. Nothing for an empty query. */
-export function find(index: SearchIndex, query: string): Searched {
+export function find(index: SearchIndex, query: string): SearchResults {
 	const asked = query.trim().toLowerCase().slice(0, LONGEST_QUERY);
 	const whole = asked === '' ? [] : index.search(asked);
 	const isNear = whole.length === 0;
@@ -102,7 +102,7 @@ export interface SearchDoc {
 }
 
 /** How a search went, in words. */
-export function told(query: string, { found, count, isNear }: Searched): string {
+export function told(query: string, { found, count, isNear }: SearchResults): string {
 	const asked = query.trim();
 	if (asked === '') return words.idle;
 	if (count === 0) return words.none(asked);

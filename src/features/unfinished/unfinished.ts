@@ -5,13 +5,13 @@ import type { Task } from '../../../sim/drill/index.ts';
 import { readLog } from '../../../sim/event/index.ts';
 import { useUnderWay } from '../../site/updates/index.ts';
 import {
+	type BrowserStore,
 	DEVICE,
 	dropText,
 	KEPT,
 	keysIn,
 	putInPlace,
 	readRecord,
-	type Store,
 	setAside,
 	TAB,
 	textAt,
@@ -23,13 +23,13 @@ const { unfinished: kept } = KEPT;
 const MOST = 12;
 
 /** Which task: the name its results are kept under, and its seed. */
-export interface Under {
+export interface TaskName {
 	readonly kind: string;
 	readonly seed: number;
 }
 
 /** A task half done: what was done on its rig, and what help was used. Neither has been read yet. */
-export interface Unfinished {
+export interface HalfDoneTask {
 	readonly log: unknown;
 	readonly attempt: unknown;
 }
@@ -39,11 +39,11 @@ export interface Unfinished {
  * writes into it; the second survives a crash and a closed tab.
  */
 export interface Stores {
-	readonly tab: Store;
-	readonly device: Store;
+	readonly tab: BrowserStore;
+	readonly device: BrowserStore;
 }
 
-const nameOf = ({ kind, seed }: Under): string => `${kind}.${seed}`;
+const nameOf = ({ kind, seed }: TaskName): string => `${kind}.${seed}`;
 
 /** Eight hex digits over the rig that a task begins with: another version may make another rig of the same seed. */
 const markOf = (sheet: unknown): string => murmur3Text(JSON.stringify(sheet), 0x756e6669).toString(16).padStart(8, '0');
@@ -51,9 +51,9 @@ const markOf = (sheet: unknown): string => murmur3Text(JSON.stringify(sheet), 0x
 /** Keeps a task half done. Where a store refuses, the task goes on unkept. @param now ms since 1970 */
 export function keepUnfinished(
 	{ tab, device }: Stores,
-	under: Under,
+	under: TaskName,
 	sheet: unknown,
-	{ log, attempt }: Unfinished,
+	{ log, attempt }: HalfDoneTask,
 	now: number,
 ): void {
 	const text = JSON.stringify({ version: kept.version, at: now, sheet: markOf(sheet), log, attempt });
@@ -62,7 +62,7 @@ export function keepUnfinished(
 }
 
 /** The task as it was left: in this tab, or else on this device; null where it was not, or its rig is another by now. */
-export function unfinished({ tab, device }: Stores, under: Under, sheet: unknown): Unfinished | null {
+export function unfinished({ tab, device }: Stores, under: TaskName, sheet: unknown): HalfDoneTask | null {
 	const key = kept.key + nameOf(under);
 	for (const store of [tab, device]) {
 		const text = textAt(store, key);
@@ -78,18 +78,18 @@ export function unfinished({ tab, device }: Stores, under: Under, sheet: unknown
 }
 
 /** Forgets a task: it is done, or begun anew. */
-export function dropUnfinished({ tab, device }: Stores, under: Under): void {
+export function dropUnfinished({ tab, device }: Stores, under: TaskName): void {
 	for (const store of [tab, device]) dropText(store, kept.key + nameOf(under));
 }
 
 /** When a task was kept, ms since 1970; 0 where it cannot be read. */
-function keptAt(store: Store, key: string): number {
+function keptAt(store: BrowserStore, key: string): number {
 	const found = readRecord(textAt(store, key) ?? '', kept);
 	const at = found.is === 'record' ? found.record['at'] : 0;
 	return typeof at === 'number' ? at : 0;
 }
 
-function dropOldest(store: Store): void {
+function dropOldest(store: BrowserStore): void {
 	const keys = keysIn(store).filter((key) => key.startsWith(kept.key) && kept.names.test(key.slice(kept.key.length)));
 	if (keys.length <= MOST) return;
 	const old = keys.map((key) => ({ key, at: keptAt(store, key) })).sort((a, b) => b.at - a.at);
@@ -110,7 +110,7 @@ export interface TakenUp<A> {
  * A task as it was left half done, by its own way of counting help: what a version before did not count yet is as in `fresh`.
  * @returns null where it was not begun, or what was done fits its rig no more
  */
-export function takeUp<A extends object>(task: Task, under: Under, fresh: A, stores = STORES): TakenUp<A> | null {
+export function takeUp<A extends object>(task: Task, under: TaskName, fresh: A, stores = STORES): TakenUp<A> | null {
 	const found = unfinished(stores, under, task.sheet);
 	if (!found) return null;
 	try {
@@ -143,7 +143,7 @@ const KEEP_AFTER_MS = 400;
  * Keeps a task while it is at work, so that an update, loading the page again or a crash finds it as it was, and has a new version
  * wait for it. Once it is done there is nothing to come back to.
  */
-export function useUnfinished(task: Task, under: Under, store: RigStore, attempt: { readonly done: boolean }): void {
+export function useUnfinished(task: Task, under: TaskName, store: RigStore, attempt: { readonly done: boolean }): void {
 	const latest = useRef(attempt);
 	latest.current = attempt;
 	useUnderWay(!attempt.done);

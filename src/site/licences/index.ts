@@ -10,7 +10,7 @@ import path from 'node:path';
 import type { AstroIntegration } from 'astro';
 
 /** A module or a file of a bundle, as far as it matters here. */
-type Bundled =
+type BundleItem =
 	| { readonly type: 'chunk'; readonly moduleIds: readonly string[] }
 	| { readonly type: 'asset'; readonly originalFileNames: readonly string[] };
 
@@ -34,7 +34,7 @@ export function licences(): AstroIntegration {
 	const folders = new Set([path.dirname(require.resolve('astro/package.json'))]);
 	const gather = () => ({
 		name: 'prep-bay-licences',
-		generateBundle(this: unknown, _: unknown, bundle: Readonly<Record<string, Bundled>>) {
+		generateBundle(this: unknown, _: unknown, bundle: Readonly<Record<string, BundleItem>>) {
 			const { environment } = this as { environment?: { name: string } };
 			for (const it of Object.values(bundle)) {
 				// a script that only makes the markup is not carried; its styles and typefaces are

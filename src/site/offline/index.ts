@@ -34,7 +34,7 @@ export function offline(): AstroIntegration {
 }
 
 /** What a service worker keeps: how many files, and their weight on the way in bytes, gzipped as most hosts send them. */
-export interface Kept {
+export interface CacheSize {
 	readonly files: number;
 	readonly bytes: number;
 }
@@ -44,7 +44,7 @@ export interface Kept {
  * @param folder the built site
  * @returns what is kept at once, and in all
  */
-export async function writeServiceWorker(folder: string): Promise<{ first: Kept; all: Kept }> {
+export async function writeServiceWorker(folder: string): Promise<{ first: CacheSize; all: CacheSize }> {
 	const list = (files: readonly string[]) => Promise.all(files.map((file) => listed(folder, file)));
 	const { first, later } = siteFiles(folder);
 	const lists = { first: await list(first), later: await list(later) };
@@ -58,7 +58,7 @@ export async function writeServiceWorker(folder: string): Promise<{ first: Kept;
 	});
 	const consts = Object.entries(lists).map(([name, files]) => `const ${name} = ${JSON.stringify(files)};\n`);
 	await writeFile(path.join(folder, WORKER_FILE), `${consts.join('')}${outputText.replace(/^export \{\};$/m, '')}`);
-	const sum = (files: typeof lists.first): Kept => ({
+	const sum = (files: typeof lists.first): CacheSize => ({
 		files: files.length,
 		bytes: files.reduce((bytes, [, , weight]) => bytes + weight, 0),
 	});

@@ -4,4 +4,4 @@
  * Build-time code: no page loads it.
  */
 export { hostHeaders } from './headers.ts';
-export { type Served, serve } from './server.ts';
+export { type SiteServer, serve } from './server.ts';

@@ -23,7 +23,7 @@ const types: Readonly<Record<string, string>> = {
 const PACKS = /^text\/|json|xml/;
 
 /** A site being served. */
-export interface Served {
+export interface SiteServer {
 	/** Its address, with no slash at the end. */
 	readonly origin: string;
 	/** Serves another folder from now on, as when a new version is put up. */
@@ -32,7 +32,7 @@ export interface Served {
 }
 
 /** What a request line asks for: where to look, decoded, and the address as it was written. */
-interface Target {
+interface RequestTarget {
 	readonly file: string;
 	readonly pathname: string;
 	readonly search: string;
@@ -42,7 +42,7 @@ interface Target {
  * Reads a request target: a path with one slash before it, or a whole address as a proxy asks (RFC 9112, 3.2.1 and 3.2.2).
  * @returns null for any other, for one that is no address, and for one that no file can be called
  */
-function targetOf(url: string): Target | null {
+function targetOf(url: string): RequestTarget | null {
 	// two slashes would be a host, and a browser takes a backslash for a slash
 	if (!/^(?:\/(?![/\\])|https?:\/\/)/i.test(url) || !URL.canParse(url, 'http://localhost')) return null;
 	const { pathname, search } = new URL(url, 'http://localhost');
@@ -73,7 +73,7 @@ function saysItsHost({ headersDistinct, httpVersion }: IncomingMessage): boolean
  * @param port 0 for any free one
  * @param effort `quick` for who cannot wait some seconds for a whole site pressed small
  */
-export async function serve(folder: string, port = 0, effort: Effort = 'best'): Promise<Served> {
+export async function serve(folder: string, port = 0, effort: Effort = 'best'): Promise<SiteServer> {
 	let root = path.resolve(folder);
 	const encoded = keepEncoded(effort);
 	const tagOf = keepTags();

@@ -4,4 +4,4 @@
  * says so by `useUnderWay`), and then all open pages of the site load again together.
  */
 export { UNDER_WAY, type UnderWayNames, useUnderWay } from './underWay.ts';
-export { type UpdateNotice, type UpdateSaying, watchForUpdates } from './watch.ts';
+export { type UpdateNews, type UpdateNotice, watchForUpdates } from './watch.ts';

@@ -10,7 +10,7 @@ const KEEP = 'prep-bay-keep';
 const CANNOT_KEEP = 'prep-bay-cannot-keep';
 
 /** What a tab says of a new version. */
-export type UpdateSaying =
+export type UpdateNews =
 	/** It stands ready, and may be asked for. */
 	| 'ready'
 	/** It has been asked for here, and waits for what is under way here, or in another tab. */
@@ -23,7 +23,7 @@ export type UpdateSaying =
 /** What a page shows of a new version. */
 export interface UpdateNotice {
 	/** `accept` is to be called when the person wants the new version; null where it has been asked for. */
-	show(saying: UpdateSaying, accept: (() => void) | null): void;
+	show(saying: UpdateNews, accept: (() => void) | null): void;
 }
 
 /** Whether the person asked the browser to save data, as far as it tells. */

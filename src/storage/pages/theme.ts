@@ -5,8 +5,8 @@ export type Theme = (typeof themes)[number];
 /** The early script reads the same one. This file shares nothing with what islands use: its script would come as a file. */
 const key = 'prep-bay.theme';
 
-type Store = () => Pick<Storage, 'getItem' | 'setItem' | 'removeItem'>;
-const device: Store = () => localStorage;
+type ThemeStore = () => Pick<Storage, 'getItem' | 'setItem' | 'removeItem'>;
+const device: ThemeStore = () => localStorage;
 
 /** The choice that is kept; `system` where none is, what is kept is no theme, or the store may not be read. */
 export function readTheme(store = device): Theme {

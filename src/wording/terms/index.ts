@@ -46,7 +46,7 @@ export function termLinks(): Plugin {
 }
 
 /** A term used in a text: which, and from where to where. */
-export interface Found {
+export interface TermUse {
 	readonly id: string;
 	readonly from: number;
 	readonly to: number;
@@ -58,7 +58,7 @@ const escaped = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, '\
  * Finds terms by their names and forms, whole words, whatever their capitals, in the plural or not: the longest first, so
  * that "start address" is not an "address". Each is found once over all the texts it is asked about.
  */
-export function finderOf(all: readonly Term[] = terms): (text: string) => Found[] {
+export function finderOf(all: readonly Term[] = terms): (text: string) => TermUse[] {
 	const forms = all
 		.filter(({ everyday = false }) => !everyday)
 		.flatMap(({ id, term, forms = [] }) => [term, ...forms].map((form) => ({ id, form: form.toLowerCase() })))

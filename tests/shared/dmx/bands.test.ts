@@ -1,12 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
-	type Band,
 	bandOf,
 	checkBands,
 	levelAt,
 	middleOf,
 	positionInBand,
+	type ValueBand,
 	valuesOf,
 	widthOf,
 } from '../../../shared/dmx/index.ts';
@@ -17,22 +17,22 @@ import { runs } from '../../runs.ts';
 import { thrownBy } from '../thrown.ts';
 
 /** What is wrong with bands, each with what a person is told of it. */
-const told = (bands: readonly Band[]) =>
+const told = (bands: readonly ValueBand[]) =>
 	checkBands(bands).map(({ facts, ...problem }) => ({
 		...problem,
 		sentence: errorText(new InputError('profile.band', '', { ...facts, id: 'x' })).replace("Bands of 'x': ", ''),
 	}));
 
 const level = fc.integer({ min: 0, max: 255 });
-const band = fc.tuple(level, level).map(([a, b]): Band => ({ from: Math.min(a, b), to: Math.max(a, b) }));
+const band = fc.tuple(level, level).map(([a, b]): ValueBand => ({ from: Math.min(a, b), to: Math.max(a, b) }));
 
 /** Bands that cover 0 to 255 once each and in order, cut at any places. */
-const sound = fc.uniqueArray(fc.integer({ min: 1, max: 255 }), { maxLength: 20 }).map((cuts): Band[] => {
+const sound = fc.uniqueArray(fc.integer({ min: 1, max: 255 }), { maxLength: 20 }).map((cuts): ValueBand[] => {
 	const starts = [0, ...cuts.sort((a, b) => a - b)];
 	return starts.map((from, i) => ({ from, to: (starts[i + 1] ?? 256) - 1 }));
 });
 
-const kinds = (bands: readonly Band[]) => checkBands(bands).map(({ kind }) => kind);
+const kinds = (bands: readonly ValueBand[]) => checkBands(bands).map(({ kind }) => kind);
 
 describe('one band', () => {
 	test('its values are those of 0 to 255 that lie in it', () => {

@@ -1,4 +1,4 @@
-import { type Ground, groundOf, readRecipe } from '../../../shared/paper/index.ts';
+import { groundOf, type QuestionGround, readRecipe } from '../../../shared/paper/index.ts';
 import { BUNDLED, bundledProfile, type Mode, type Profile, readProfile } from '../../../shared/profile/index.ts';
 import { makeRandom, type Random } from '../../../shared/random/index.ts';
 import { RIG_IDS } from '../../../shared/sheet/index.ts';
@@ -61,22 +61,22 @@ export function oddProfile(seed: number): Profile {
 	});
 }
 
-const made = new Map<number, Ground>();
+const made = new Map<number, QuestionGround>();
 /** Different grounds in all: enough fixtures of nobody's, and few enough to keep. */
 const GROUNDS = 600;
 
 /** Grounds of every sort: all bundled fixtures, each alone, each rig, and fixtures of nobody's. */
-export function groundFor(number: number): Ground {
+export function groundFor(number: number): QuestionGround {
 	const seed = number % GROUNDS;
 	const ground = made.get(seed) ?? makeGround(seed);
 	made.set(seed, ground);
 	return ground;
 }
 
-function makeGround(seed: number): Ground {
+function makeGround(seed: number): QuestionGround {
 	const chance = makeRandom(seed).fork('ground');
 	const recipe = { version: 1, title: 'x', count: 1 };
-	const ground = (more: object): Ground => groundOf(readRecipe({ ...recipe, ...more }));
+	const ground = (more: object): QuestionGround => groundOf(readRecipe({ ...recipe, ...more }));
 	switch (chance.int(0, 4)) {
 		case 0:
 			return ground({});

@@ -2,15 +2,15 @@ import { isDeepStrictEqual } from 'node:util';
 import { describe, expect, it } from 'vitest';
 import {
 	type Answer,
+	type AnswerKey,
 	type Form,
-	type Ground,
 	type Item,
-	type Key,
 	KIND_TOPICS,
-	type Level,
 	MISTAKE_IDS,
 	type MistakeId,
+	type PaperLevel,
 	PLAIN_KIND_IDS,
+	type QuestionGround,
 } from '../../../shared/paper/index.ts';
 import { judge, looksLike } from '../../../shared/paper/mark.ts';
 import { PLAIN_KINDS } from '../../../shared/paper/schedule.ts';
@@ -28,7 +28,7 @@ function itemsOf(kind: (typeof PLAIN_KINDS)[number], count: number) {
 	return Array.from({ length: count }, (_, i) => {
 		let ground = groundFor(seed++);
 		while (!kind.fits(ground)) ground = groundFor(seed++);
-		const level = kind.levels[i % kind.levels.length] as Level;
+		const level = kind.levels[i % kind.levels.length] as PaperLevel;
 		const draft = kind.make(ground, makeRandom(seed).fork(kind.id), level);
 		const item: Item = { id: `${kind.id}-00000000`, kind: kind.id, topic: kind.topic, level, ...draft };
 		return { item, ground };
@@ -36,7 +36,7 @@ function itemsOf(kind: (typeof PLAIN_KINDS)[number], count: number) {
 }
 
 /** The answers a key calls right: one, or every number in its ranges. */
-function rightAnswers(key: Key): Answer[] {
+function rightAnswers(key: AnswerKey): Answer[] {
 	switch (key.form) {
 		case 'one':
 			return [{ form: 'one', chose: key.right }];
@@ -87,7 +87,7 @@ describe('the plain kinds', () => {
 });
 
 /** Everything that does not hold of an item, each with the item beside it; `whole` looks at its journeys too. */
-function wrongWith(item: Item, ground: Ground, forms: readonly Form[], whole: boolean): string[] {
+function wrongWith(item: Item, ground: QuestionGround, forms: readonly Form[], whole: boolean): string[] {
 	const wrong: string[] = [];
 	const hold = (holds: boolean, what: string): void => {
 		if (!holds) wrong.push(`${what}: ${JSON.stringify({ ...item, bench: null })}`);

@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import {
-	type Facts,
 	type Item,
+	type ItemFacts,
 	LEVELS,
-	type Level,
+	type PaperLevel,
 	PLAIN_KIND_IDS,
 	type PlainKindId,
 	setPaper,
@@ -14,18 +14,18 @@ import { runs } from '../../runs.ts';
 // what makes it hard. So here stands, kind by kind, what must hold of a question of each level, from what the question itself says.
 
 const ROUND = [0, 20, 40, 50, 60, 80, 100];
-const num = (facts: Facts, key: string): number => facts[key] as number;
-const list = (facts: Facts, key: string): readonly (string | number)[] => facts[key] as (string | number)[];
-const rows = (facts: Facts, key: string, width: number): (string | number)[][] =>
+const num = (facts: ItemFacts, key: string): number => facts[key] as number;
+const list = (facts: ItemFacts, key: string): readonly (string | number)[] => facts[key] as (string | number)[];
+const rows = (facts: ItemFacts, key: string, width: number): (string | number)[][] =>
 	Array.from({ length: list(facts, key).length / width }, (_, i) => list(facts, key).slice(i * width, (i + 1) * width));
 const digits = (value: number): [number, number] => [Math.floor(value / 16), value % 16];
 const isLetter = (digit: number): boolean => digit > 9;
 const levelAt = (percent: number): number => Math.round((percent * 255) / 100);
-const has = (facts: Facts, key: string): boolean => facts[key] !== undefined && facts[key] !== null;
+const has = (facts: ItemFacts, key: string): boolean => facts[key] !== undefined && facts[key] !== null;
 
 type Holds = (item: Item) => boolean;
 
-const byHex = (key: string): Record<Level, Holds> => ({
+const byHex = (key: string): Record<PaperLevel, Holds> => ({
 	easy: ({ facts }) => digits(num(facts, key)).filter((digit) => digit > 0).length === 1,
 	middle: ({ facts }) => digits(num(facts, key)).every((digit) => digit >= 1 && digit <= 9),
 	hard: ({ facts }) => digits(num(facts, key)).some(isLetter) && digits(num(facts, key)).every((digit) => digit > 0),
@@ -59,7 +59,7 @@ function gaps({ ask }: Item): number[] {
 }
 
 /** What must hold of every question of a kind, level by level. */
-const EVERY: Readonly<Record<PlainKindId, Record<Level, Holds>>> = {
+const EVERY: Readonly<Record<PlainKindId, Record<PaperLevel, Holds>>> = {
 	'value-function': {
 		easy: ({ facts }) => num(facts, 'value') === Math.floor((num(facts, 'from') + num(facts, 'to')) / 2),
 		middle: ({ facts }) =>
@@ -168,7 +168,7 @@ const EVERY: Readonly<Record<PlainKindId, Record<Level, Holds>>> = {
 };
 
 /** What some question of twenty must show, where no question need: it is what makes the level harder than the one below. */
-const SOME: Readonly<Partial<Record<PlainKindId, Partial<Record<Level, Holds>>>>> = {
+const SOME: Readonly<Partial<Record<PlainKindId, Partial<Record<PaperLevel, Holds>>>>> = {
 	'percent-of-value': { hard: ({ facts }) => !ROUND.map(levelAt).includes(num(facts, 'value')) },
 	'value-of-percent': { hard: ({ facts }) => num(facts, 'percent') % 5 !== 0 },
 	'bands-in-order': { middle: ({ ask }) => written(ask).includes('ends-percent') },
@@ -195,16 +195,16 @@ const SOME: Readonly<Partial<Record<PlainKindId, Partial<Record<Level, Holds>>>>
 
 const written = (ask: Item['ask']): string[] => (ask.form === 'order' ? ask.options.map(({ label }) => label.say) : []);
 const fixturesIn = ({ ask }: Item): number => (ask.form === 'several' ? ask.options.length : 0);
-const onFirst = (facts: Facts): boolean => facts['start'] === 1 || facts['start'] === 512;
+const onFirst = (facts: ItemFacts): boolean => facts['start'] === 1 || facts['start'] === 512;
 
-const placedIn = (facts: Facts): (readonly [start: number, end: number])[] =>
+const placedIn = (facts: ItemFacts): (readonly [start: number, end: number])[] =>
 	rows(facts, 'placed', 3)
 		.map(([, start, footprint]) => [Number(start), Number(start) + Number(footprint)] as const)
 		.sort(([a], [b]) => a - b);
-const standsFrom = (facts: Facts): number => placedIn(facts)[0]?.[0] ?? 0;
+const standsFrom = (facts: ItemFacts): number => placedIn(facts)[0]?.[0] ?? 0;
 
 /** Places between two fixtures that nothing takes. */
-const holes = (facts: Facts): number =>
+const holes = (facts: ItemFacts): number =>
 	placedIn(facts).filter(([start], i, all) => i > 0 && start > (all[i - 1]?.[1] ?? 0)).length;
 
 describe.each(PLAIN_KIND_IDS)('%s', (id) => {

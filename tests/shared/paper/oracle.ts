@@ -1,4 +1,4 @@
-import type { Answer, Facts, Ground, Item, KindId, Option } from '../../../shared/paper/index.ts';
+import type { Answer, Item, ItemFacts, KindId, Option, QuestionGround } from '../../../shared/paper/index.ts';
 import type { Mode, Profile } from '../../../shared/profile/index.ts';
 
 /**
@@ -11,17 +11,17 @@ const VALUES = Array.from({ length: 256 }, (_, value) => value);
 const SLOTS = Array.from({ length: 512 }, (_, i) => i + 1);
 
 const alike = (a: unknown, b: unknown): boolean => String(a).trim().toLowerCase() === String(b).trim().toLowerCase();
-const num = (facts: Facts, key: string): number => facts[key] as number;
+const num = (facts: ItemFacts, key: string): number => facts[key] as number;
 
-function fixtureOf({ profiles, sheet }: Ground, name: unknown): Profile {
+function fixtureOf({ profiles, sheet }: QuestionGround, name: unknown): Profile {
 	const own = sheet ? sheet.profiles : [];
 	return [...profiles, ...own].find((each) => each.name === name) as Profile;
 }
-const modeOf = (ground: Ground, { fixture, mode }: Facts): Mode =>
+const modeOf = (ground: QuestionGround, { fixture, mode }: ItemFacts): Mode =>
 	fixtureOf(ground, fixture).modes.find((each) => each.name === mode) as Mode;
 
 /** What each of the 256 values of a slot does, by name. */
-function doesOf(ground: Ground, facts: Facts): string[] {
+function doesOf(ground: QuestionGround, facts: ItemFacts): string[] {
 	const slot = modeOf(ground, facts).slots.find(({ at }) => at === facts['n']);
 	if (slot?.drives.kind !== 'bands') throw new Error('the question is about a slot with bands');
 	const does: string[] = [];
@@ -76,7 +76,7 @@ function readSwitches(up: readonly number[], wiring: unknown): number {
 	return wiring === 'sum' ? (sum === 0 ? 1 : sum) : sum + 1;
 }
 
-const wiringOf = (ground: Ground, { fixture }: Facts): unknown => {
+const wiringOf = (ground: QuestionGround, { fixture }: ItemFacts): unknown => {
 	const { panel } = fixtureOf(ground, fixture);
 	return panel.kind === 'dip' ? panel.wiring : null;
 };
@@ -91,14 +91,18 @@ const rows = (flat: unknown, width: number): (string | number)[][] => {
 
 /** How a kind's right answers are found: the set of right numbers, or whether an option is right. */
 interface Oracle {
-	numbers?(facts: Facts, ground: Ground): readonly number[];
-	option?(label: Option['label'], facts: Facts, ground: Ground, all: readonly Option[]): boolean;
-	order?(names: readonly string[], facts: Facts, ground: Ground): string[];
-	pair?(left: Option['label'], right: Option['label'], facts: Facts, ground: Ground): boolean;
-	switches?(up: readonly number[], facts: Facts, ground: Ground): boolean;
+	numbers?(facts: ItemFacts, ground: QuestionGround): readonly number[];
+	option?(label: Option['label'], facts: ItemFacts, ground: QuestionGround, all: readonly Option[]): boolean;
+	order?(names: readonly string[], facts: ItemFacts, ground: QuestionGround): string[];
+	pair?(left: Option['label'], right: Option['label'], facts: ItemFacts, ground: QuestionGround): boolean;
+	switches?(up: readonly number[], facts: ItemFacts, ground: QuestionGround): boolean;
 }
 
-const deskSlots = (facts: Facts, ground: Ground, fits: (at: { name: string; part: string }) => boolean): number[] => {
+const deskSlots = (
+	facts: ItemFacts,
+	ground: QuestionGround,
+	fits: (at: { name: string; part: string }) => boolean,
+): number[] => {
 	const chart = numbered(modeOf(ground, facts));
 	let n = 0;
 	return SLOTS.flatMap((slot) => {
@@ -264,7 +268,7 @@ const SETTINGS = Array.from({ length: 512 }, (_, bits) =>
 );
 
 /** Whether an answer is right, by the oracle alone. */
-export function isRight(item: Item, answer: Answer, ground: Ground): boolean {
+export function isRight(item: Item, answer: Answer, ground: QuestionGround): boolean {
 	const { ask, facts, kind } = item;
 	const oracle = oracles[kind];
 	if (answer.form === 'number') return oracle?.numbers?.(facts, ground).includes(answer.value) ?? false;
@@ -286,7 +290,7 @@ export function isRight(item: Item, answer: Answer, ground: Ground): boolean {
 }
 
 /** How many answers are right, by the oracle alone, over all that could be given: it must be one, or the numbers of the key. */
-export function countRight(item: Item, ground: Ground): { readonly right: number; readonly keyed: number } {
+export function countRight(item: Item, ground: QuestionGround): { readonly right: number; readonly keyed: number } {
 	const { ask, key, facts, kind } = item;
 	const oracle = oracles[kind];
 	if (ask.form === 'one') {

@@ -1,5 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { KEYS, type Key, type KeyedPanel, type Profile, type SomeSettings } from '../../../shared/profile/index.ts';
+import {
+	KEYS,
+	type KeyedPanel,
+	type PanelKey,
+	type Profile,
+	type SomeSettings,
+} from '../../../shared/profile/index.ts';
 import { makeRandom, type Random } from '../../../shared/random/index.ts';
 import { panelScript } from '../../../sim/drill/way/script.ts';
 import { unmetKeys, type Wish } from '../../../sim/drill/wish.ts';
@@ -31,7 +37,7 @@ function movesOf(random: Random, profile: Profile, state: FixtureState, wish: Wi
 	const waits = new Set([1, 100, 120, 500, 1000, 2000, 5000, 16_000, 61_000, 130_000]);
 	const deadline = nextDeadline(profile, state);
 	if (deadline !== null) waits.add(deadline - now);
-	const held = (key: Key, ms: number): FixtureState => {
+	const held = (key: PanelKey, ms: number): FixtureState => {
 		const down = stepFixture(profile, state, { type: 'key.down', key });
 		return stepFixture(profile, ms > 0 ? later(profile, down, ms) : down, { type: 'key.up', key });
 	};

@@ -1,7 +1,7 @@
 import {
 	BUNDLED,
-	type Key,
 	type KeyedPanel,
+	type PanelKey,
 	type Profile,
 	readProfile,
 	SETTING_KEYS,
@@ -11,9 +11,9 @@ import {
 } from '../../../shared/profile/index.ts';
 import type { Random } from '../../../shared/random/index.ts';
 import { panelWay, viewOf } from '../../../sim/drill/way/panel.ts';
-import { heldWay } from '../../../sim/drill/way/script.ts';
+import { staticWay } from '../../../sim/drill/way/script.ts';
 import { menuMap } from '../../../sim/drill/way/tour.ts';
-import { type Allowed, allows, type Wish } from '../../../sim/drill/wish.ts';
+import { allows, type SettingDomain, type Wish } from '../../../sim/drill/wish.ts';
 import { type FixtureState, itemAt, panelOf, startFixture, stepFixture } from '../../../sim/fixture/index.ts';
 
 export const [tallow, picket] = BUNDLED as readonly [Profile, Profile, ...Profile[]];
@@ -118,7 +118,7 @@ export function anyWish(random: Random, profile: Profile, near: SomeSettings): W
 	const wild = random.pick([0.1, 0.5, 1]);
 	const isDefaults = random.chance(0.3);
 	return new Map(
-		SETTING_KEYS.filter(() => random.chance(share)).map((key): [SettingKey, Allowed] => {
+		SETTING_KEYS.filter(() => random.chance(share)).map((key): [SettingKey, SettingDomain] => {
 			const value = isDefaults
 				? profile.defaults[key]
 				: random.chance(wild)
@@ -132,14 +132,14 @@ export function anyWish(random: Random, profile: Profile, near: SomeSettings): W
 
 /** Presses needed from a state, whatever key is held in it. */
 export function needed(profile: Profile, state: FixtureState, wish: Wish): number {
-	return state.context.held ? heldWay(profile, state, wish).presses : panelWay(profile, viewOf(state), wish).presses;
+	return state.context.held ? staticWay(profile, state, wish).presses : panelWay(profile, viewOf(state), wish).presses;
 }
 
 /**
  * Whether a key goes no longer way round, counted in taps, to where the value being edited should come to: the only keys anybody is
  * told to press there.
  */
-export function goesTowards(profile: Profile, state: FixtureState, wish: Wish, key: Key): boolean {
+export function goesTowards(profile: Profile, state: FixtureState, wish: Wish, key: PanelKey): boolean {
 	const { draft, path } = state.context;
 	if (draft === null || panelOf(state) !== 'editing' || (key !== 'up' && key !== 'down')) return true;
 	const item = itemAt(profile.panel as KeyedPanel, path);

@@ -3,7 +3,7 @@ import { makeRandom, type Random } from '../../../shared/random/index.ts';
 import { type Drill, makeDrill } from '../../../sim/drill/index.ts';
 import { addressDip } from '../../../sim/drill/kinds/one.ts';
 import { rowAsOne, rowBackToBack } from '../../../sim/drill/kinds/row.ts';
-import type { Made } from '../../../sim/drill/kinds/stage.ts';
+import type { DrillDraft } from '../../../sim/drill/kinds/stage.ts';
 import { runs } from '../../runs.ts';
 
 // symptom: a task 'obeys the line from start address 1' was right with all switches down, and that was its shortest way; cause: an
@@ -22,7 +22,7 @@ function lowest(times: number): Random {
 }
 
 /** Start addresses that are asked of fixtures set by switches. */
-const askedOf = (made: Made | Drill): number[] => {
+const askedOf = (made: DrillDraft | Drill): number[] => {
 	const fixtures = 'rig' in made ? made.rig.fixtures : made.sheet.fixtures;
 	return made.goal.flatMap((condition) => {
 		if (condition.is !== 'setting' || condition.key !== 'address') return [];

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { EIA485 } from '../../../shared/dmx/index.ts';
 import { bundledRig } from '../../../shared/sheet/index.ts';
 import { faultEvents, MENDS, placedFaults } from '../../../sim/fault/index.ts';
-import { openBench, openFinder } from '../../../sim/finder/index.ts';
+import { openFinder, openOutcomes } from '../../../sim/finder/index.ts';
 import { openRig, why } from '../../../sim/rig/index.ts';
 
 /** A line input gone bad, on a rig where the others on its line make it too many. */
@@ -53,7 +53,7 @@ describe('too many loads', () => {
 				.suspects()
 				.map(({ id }) => id),
 		).toContain('too-many-loads@bar-7');
-		const bench = openBench(long, complaint);
+		const bench = openOutcomes(long, complaint);
 		const at = bench.candidates.findIndex(
 			({ faults }) => faults[0]?.fault === placed.fault && faults[0].place === 'bar-7',
 		);

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { bundledProfile, type Profile } from '../../../shared/profile/index.ts';
 import { bundledRig, type RigSheet } from '../../../shared/sheet/index.ts';
 import type { RigEvent } from '../../../sim/event/index.ts';
-import { FAULTS, faultEvents, faultOf, MENDS, type MendId, placedFaults } from '../../../sim/fault/index.ts';
+import { FAULTS, faultEvents, faultOf, MENDS, placedFaults, type RepairId } from '../../../sim/fault/index.ts';
 import { saidBy } from '../../shared/thrown.ts';
 import { CATALOGUE, CHANGES, MENDED, PLACES, REPAIRS } from './tables.ts';
 
@@ -25,21 +25,21 @@ const written = (events: readonly RigEvent[]): string =>
 const sheetOf = (id: string): RigSheet => bundledRig(id as Parameters<typeof bundledRig>[0]);
 
 describe('the catalogue', () => {
-	test('gives each fault its family, weight, mend and cautions', () => {
+	test('gives each fault its family, weight, repair and cautions', () => {
 		expect(
-			FAULTS.map(({ id, family, weight, mend, cautions }) =>
-				`${id}: ${family} ${weight} ${mend} ${cautions.join(' ')}`.trim(),
+			FAULTS.map(({ id, family, weight, repair, cautions }) =>
+				`${id}: ${family} ${weight} ${repair} ${cautions.join(' ')}`.trim(),
 			),
 		).toEqual(lines(CATALOGUE));
 	});
 
-	test('gives each mend its seconds, needs and cautions', () => {
+	test('gives each repair its seconds, needs and cautions', () => {
 		expect(
 			Object.values(MENDS).map(({ id, seconds, needs, cautions, disturbs }) =>
 				`${id}: ${seconds} ${needs.join(' ')} | ${cautions.join(' ')} | ${disturbs}`.replace(/ +/g, ' '),
 			),
 		).toEqual(lines(REPAIRS));
-		for (const [id, mend] of Object.entries(MENDS)) expect(mend.id).toBe(id);
+		for (const [id, repair] of Object.entries(MENDS)) expect(repair.id).toBe(id);
 	});
 
 	test.each(Object.entries(PLACES))('finds the places a fault can sit in, with its weight there: %s', (id, text) => {
@@ -126,7 +126,7 @@ describe('a mend', () => {
 		'does just this on %s: %s',
 		(rig, id, line) => {
 			const [, , place = '', ...events] = line.split(' ');
-			expect(written(MENDS[id as MendId].events(sheetOf(rig), place))).toBe(events.join(' '));
+			expect(written(MENDS[id as RepairId].events(sheetOf(rig), place))).toBe(events.join(' '));
 		},
 	);
 

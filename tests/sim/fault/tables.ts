@@ -1,7 +1,7 @@
-// Symptom: with another weight, another mend or other seconds every test stayed green. Cause: the numbers by which a finder decides stood
+// Symptom: with another weight, another repair or other seconds every test stayed green. Cause: the numbers by which a finder decides stood
 // only where they are used. So they stand here a second time, each seen by eye; all are common practice, no source. Change both, or neither.
 
-/** Id: family, weight, mend, cautions. */
+/** Id: family, weight, repair, cautions. */
 export const CATALOGUE = `
 		switched-off: power 6 switch-on
 		battery-flat: power 8 fresh-battery batteries
@@ -315,7 +315,7 @@ export const CHANGES = `
 		leader-and-three wrong-held@wash-1:white settings.become {wash-1,change:{held:white}}
 		one-wash charger-dead@wash-1 condition.become {wash-1,change:{chargerDead:true}}`;
 
-/** What each mend does: rig, mend, place, then the events. */
+/** What each repair does: rig, repair, place, then the events. */
 export const MENDED = `
 		two-universes switch-on bar-1 power.switch {bar-1,on:true}
 		two-universes plug-mains bar-1 mains.plug {bar-1,into:wall}

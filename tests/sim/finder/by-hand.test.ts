@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { bundledRig, type RIG_IDS } from '../../../shared/sheet/index.ts';
 import type { PlacedFault } from '../../../sim/event/index.ts';
-import { type Complaint, faultyWitness, offeredBy, openBench } from '../../../sim/finder/index.ts';
+import { type Complaint, faultyWitness, offeredBy, openOutcomes } from '../../../sim/finder/index.ts';
 
 // Symptom: with a check read the wrong way round every test stayed green. Cause: they answered with the very `read` that was wrong. So
 // what each check shows under each fault stands here, thought out by hand: what a tech would see who stood there.
@@ -179,7 +179,7 @@ const words = (text: string): string[] => text.split(/\s+/).filter(Boolean);
 
 describe.each(SCENES)('on $rig', ({ rig, complaint, faults: list, shows }) => {
 	const sheet = bundledRig(rig);
-	const bench = openBench(sheet, complaint);
+	const bench = openOutcomes(sheet, complaint);
 	const faults = words(list);
 	const broken = new Map(
 		faults.map((text) => [text, faultyWitness(bench.meant, [faultIn(text, complaint.fixture)])] as const),

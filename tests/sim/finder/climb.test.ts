@@ -6,7 +6,7 @@ import {
 	finderOn,
 	meantWitness,
 	offeredBy,
-	openBench,
+	openOutcomes,
 } from '../../../sim/finder/index.ts';
 
 /*
@@ -19,7 +19,7 @@ import {
 const CLIMB = 60;
 
 const up: Complaint = { kind: 'no-answer', fixture: 'bar-2' };
-const bench = openBench(bundledRig('two-universes'), up);
+const bench = openOutcomes(bundledRig('two-universes'), up);
 const overheadOf = (sheet: RigSheet) =>
 	new Set(sheet.fixtures.flatMap(({ id, place }) => (place.overhead ? [id] : [])));
 
@@ -52,7 +52,7 @@ describe('a check overhead', () => {
 			const sheet = bundledRig(rig);
 			const overhead = overheadOf(sheet);
 			for (const complaint of complaintsOf(meantWitness(sheet), sheet).slice(0, 12)) {
-				for (const check of offeredBy(openBench(sheet, complaint))) {
+				for (const check of offeredBy(openOutcomes(sheet, complaint))) {
 					const cable = sheet.cables.find(({ id }) => id === check.place);
 					const ends = (cable ? [cable.from, cable.to] : [check.place]).flatMap((port) =>
 						port === null ? [] : [port.includes(':') ? splitPort(port).device : port],
@@ -74,7 +74,7 @@ describe('a check overhead', () => {
 	it('waits for one from the floor that parts the suspects alike', () => {
 		const sheet = bundledRig('two-universes');
 		for (const complaint of complaintsOf(meantWitness(sheet), sheet)) {
-			const table = openBench(sheet, complaint);
+			const table = openOutcomes(sheet, complaint);
 			const next = finderOn(table).next()?.check;
 			if (!next?.needs.includes('ladder')) continue;
 			const split = (id: string): string => {
@@ -94,17 +94,18 @@ describe('a check overhead', () => {
 			const sheet = bundledRig('two-universes');
 			const fits = complaintsOf(meantWitness(sheet), sheet).filter((each) => each.kind === kind);
 			for (const complaint of fits)
-				expect(finderOn(openBench(sheet, complaint)).next()?.check.needs, `${kind} ${complaint.fixture}`).not.toContain(
-					'ladder',
-				);
+				expect(
+					finderOn(openOutcomes(sheet, complaint)).next()?.check.needs,
+					`${kind} ${complaint.fixture}`,
+				).not.toContain('ladder');
 		}
 	});
 
-	it('is shared by a mend up there, and a mend overhead is put behind one from the floor by what it costs', () => {
+	it('is shared by a repair up there, and a repair overhead is put behind one from the floor by what it costs', () => {
 		const finder = finderOn(bench);
 		const swap = finder
 			.suspects()
-			.flatMap(({ mends }) => mends)
+			.flatMap(({ repairs }) => repairs)
 			.find(({ id }) => id === 'swap-fixture');
 		expect(swap?.seconds).toBeGreaterThanOrEqual(300 + CLIMB);
 		finder.answer('mains-plug@bar-2', 'in');
@@ -114,15 +115,15 @@ describe('a check overhead', () => {
 	});
 });
 
-describe('a mend of a link', () => {
+describe('a repair of a link', () => {
 	it('darkens its row, since that is isolated for it; one at the wall does not', () => {
-		const link = openBench(bundledRig('two-universes'), { kind: 'dark', fixture: 'bar-2' });
-		const wall = openBench(bundledRig('two-universes'), { kind: 'dark', fixture: 'bar-1' });
-		const mend = (of: typeof link, id: string) => offeredBy(of).find((check) => check.id === id);
-		expect(mend(link, 'mend-plug-mains@bar-2')).toMatchObject({
+		const link = openOutcomes(bundledRig('two-universes'), { kind: 'dark', fixture: 'bar-2' });
+		const wall = openOutcomes(bundledRig('two-universes'), { kind: 'dark', fixture: 'bar-1' });
+		const repair = (of: typeof link, id: string) => offeredBy(of).find((check) => check.id === id);
+		expect(repair(link, 'mend-plug-mains@bar-2')).toMatchObject({
 			disturbs: true,
 			cautions: expect.arrayContaining(['mains']),
 		});
-		expect(mend(wall, 'mend-plug-mains@bar-1')?.disturbs).toBe(false);
+		expect(repair(wall, 'mend-plug-mains@bar-1')?.disturbs).toBe(false);
 	});
 });

@@ -3,7 +3,6 @@ import { describe, expect, test } from 'vitest';
 import { bundledRig, RIG_IDS } from '../../../shared/sheet/index.ts';
 import { FAULTS, placedFaults } from '../../../sim/fault/index.ts';
 import {
-	type Bench,
 	CHECK_KINDS,
 	COMPLAINT_KINDS,
 	type Complaint,
@@ -13,9 +12,10 @@ import {
 	finderOn,
 	learn,
 	meantWitness,
-	openBench,
 	openFinder,
+	openOutcomes,
 	openPart,
+	type RigOutcomes,
 	together,
 } from '../../../sim/finder/index.ts';
 import { why } from '../../../sim/rig/index.ts';
@@ -23,14 +23,14 @@ import { runs } from '../../runs.ts';
 import { thrownBy } from '../../shared/thrown.ts';
 import { textOf, walkGig } from './gig.ts';
 
-const benches = new Map<string, Bench>();
+const benches = new Map<string, RigOutcomes>();
 
 /** A table worked out once for all tests. */
-function benchOf(rig: (typeof RIG_IDS)[number], kind: Complaint['kind'], fixture: string): Bench {
+function benchOf(rig: (typeof RIG_IDS)[number], kind: Complaint['kind'], fixture: string): RigOutcomes {
 	const key = `${rig} ${kind} ${fixture}`;
 	let bench = benches.get(key);
 	if (!bench) {
-		bench = openBench(bundledRig(rig), { kind, fixture });
+		bench = openOutcomes(bundledRig(rig), { kind, fixture });
 		benches.set(key, bench);
 	}
 	return bench;
@@ -75,7 +75,7 @@ describe('the catalogue', () => {
 			const meant = meantWitness(sheet);
 			for (const complaint of complaintsOf(meant, sheet)) {
 				if (caused.has(complaint.kind)) continue;
-				if (openBench(sheet, complaint).candidates.length > 0) caused.add(complaint.kind);
+				if (openOutcomes(sheet, complaint).candidates.length > 0) caused.add(complaint.kind);
 			}
 		}
 		expect([...caused].sort()).toEqual([...COMPLAINT_KINDS].sort());
@@ -207,7 +207,7 @@ describe('part of a table', () => {
 		['dead-beyond', 'bar-6'],
 	] as const)('holds nothing that the whole does not, of %s at %s', (kind, fixture) => {
 		const part = openPart(sheet, { kind, fixture });
-		const whole = openBench(sheet, { kind, fixture });
+		const whole = openOutcomes(sheet, { kind, fixture });
 		if (!part) throw new Error('this rig was to be large');
 		const at = new Map(whole.candidates.map(({ faults, came }, i) => [`${came} ${textOf(faults)}`, i]));
 		const rows = new Map(whole.checks.map(({ id }, i) => [id, whole.outcomes[i] ?? []]));
@@ -217,7 +217,7 @@ describe('part of a table', () => {
 				.filter(({ placed: { place }, weight }) => weight >= 4 || place.split(':')[0] === fixture)
 				.map(({ placed }) => textOf([placed])),
 		);
-		const idsOf = ({ candidates }: Bench): string[] =>
+		const idsOf = ({ candidates }: RigOutcomes): string[] =>
 			candidates.map(({ faults, came }) => `${came} ${textOf(faults)}`);
 		expect(idsOf(part)).toEqual(idsOf(whole).filter((id) => few.has(id.slice(id.indexOf(' ') + 1))));
 		expect(part.candidates.length).toBeLessThan(whole.candidates.length);

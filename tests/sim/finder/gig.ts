@@ -1,10 +1,10 @@
 import type { PlacedFault } from '../../../sim/event/index.ts';
 import { MENDS } from '../../../sim/fault/index.ts';
 import {
-	type Bench,
 	type Finder,
 	type FinderOptions,
 	finderOn,
+	type RigOutcomes,
 	type Verdict,
 	type Witness,
 	witness,
@@ -14,10 +14,10 @@ import {
 export interface Walked {
 	readonly verdict: Verdict | null;
 	readonly spent: number;
-	/** Seconds of it that went on looks, tries and swaps, walks to them included: the rest went on mends. */
+	/** Seconds of it that went on looks, tries and swaps, walks to them included: the rest went on repairs. */
 	readonly looking: number;
 	readonly asked: number;
-	/** Mends done on the rig that is really broken, `id@place`. */
+	/** Repairs done on the rig that is really broken, `id@place`. */
 	readonly mended: readonly string[];
 	readonly cleared: boolean;
 }
@@ -29,7 +29,7 @@ const MOST = 80;
  * A tech who answers as the broken rig shows, and does what the verdict says until the complaint is gone.
  * @param slip the number of the one answer that is wrong (from 0): the next of the outcomes instead
  */
-export function walkGig(bench: Bench, broken: Witness, options: FinderOptions = {}, slip = -1): Walked {
+export function walkGig(bench: RigOutcomes, broken: Witness, options: FinderOptions = {}, slip = -1): Walked {
 	const finder = finderOn(bench, options);
 	let rig = broken;
 	let asked = 0;
@@ -40,10 +40,10 @@ export function walkGig(bench: Bench, broken: Witness, options: FinderOptions = 
 		if (!check) throw new Error(`no check ${id}`);
 		let outcome = check.read(rig);
 		if (id.startsWith('mend-')) {
-			const [mend, ...place] = id.slice('mend-'.length).split('@');
+			const [repair, ...place] = id.slice('mend-'.length).split('@');
 			const at = place.join('@');
-			mended.push(`${mend}@${at}`);
-			const events = MENDS[mend as keyof typeof MENDS]
+			mended.push(`${repair}@${at}`);
+			const events = MENDS[repair as keyof typeof MENDS]
 				.events(bench.sheet, at, { patch: rig.rig.gear.desk?.patch, remote: rig.rig.gear.remote })
 				.filter((event) => event.type !== 'terminator.fit' || !rig.rig.gear.terminators.includes(event.port));
 			rig = witness(rig.after(`mended ${mended.length}`, () => events));
@@ -64,23 +64,23 @@ export function walkGig(bench: Bench, broken: Witness, options: FinderOptions = 
 			continue;
 		}
 		const verdict = finder.verdict();
-		const mend = verdict?.confirmed ? undefined : verdict?.mends[0];
-		if (!mend) break;
-		answer(mend.check);
+		const repair = verdict?.confirmed ? undefined : verdict?.repairs[0];
+		if (!repair) break;
+		answer(repair.check);
 	}
 	const verdict = finder.verdict();
 	return { verdict, spent: finder.spent, looking, asked, mended, cleared: verdict?.confirmed ?? false };
 }
 
 /** The outcomes a check is offered with. */
-function known(finder: Finder, id: string, bench: Bench): string[] {
+function known(finder: Finder, id: string, bench: RigOutcomes): string[] {
 	const next = finder.next();
 	if (next?.check.id === id) return next.outcomes.map((outcome) => outcome.id);
 	return [...new Set(bench.outcomes[bench.checks.findIndex((check) => check.id === id)])];
 }
 
 /** What a tech answers who sees something no button names: the button that is nearest, here the first. */
-function fitting(finder: Finder, id: string, bench: Bench, outcome: string): string {
+function fitting(finder: Finder, id: string, bench: RigOutcomes, outcome: string): string {
 	const all = id.startsWith('mend-') ? ['still', 'cleared'] : known(finder, id, bench);
 	return all.includes(outcome) ? outcome : (all[0] ?? outcome);
 }

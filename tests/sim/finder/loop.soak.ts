@@ -2,12 +2,12 @@ import { expect, test } from 'vitest';
 import { makeRandom } from '../../../shared/random/index.ts';
 import { bundledRig, RIG_IDS, type RigId } from '../../../shared/sheet/index.ts';
 import {
-	type Bench,
 	type Complaint,
 	complaintsOf,
 	faultyWitness,
 	meantWitness,
-	openBench,
+	openOutcomes,
+	type RigOutcomes,
 	sequence,
 	together,
 } from '../../../sim/finder/index.ts';
@@ -27,11 +27,11 @@ interface Row {
 	complaints: number;
 	faults: number;
 	found: number;
-	/** Seconds to the end of the mend, in the mean over faults. */
+	/** Seconds to the end of the repair, in the mean over faults. */
 	seconds: number;
 	/**
-	 * Seconds of looking alone, by the faults' weights; and the least there can be to tell the mends apart if no answer is ever wrong
-	 * and nobody walks: exact where it can be solved, else the entropy of the mends at the most a check can tell a second.
+	 * Seconds of looking alone, by the faults' weights; and the least there can be to tell the repairs apart if no answer is ever wrong
+	 * and nobody walks: exact where it can be solved, else the entropy of the repairs at the most a check can tell a second.
 	 */
 	looking: number;
 	least: number;
@@ -43,7 +43,7 @@ interface Row {
 }
 
 /** Expected seconds of the best tree if no answer is ever wrong: exact, or null where too many suspects are left to solve. */
-function leastSeconds(bench: Bench): number | null {
+function leastSeconds(bench: RigOutcomes): number | null {
 	const looks = bench.checks.flatMap((check, at) => (check.kind.startsWith('mend-') ? [] : [at]));
 	try {
 		return sequence(
@@ -51,7 +51,7 @@ function leastSeconds(bench: Bench): number | null {
 				weights: bench.candidates.map(({ weight }) => weight),
 				costs: looks.map((at) => bench.checks[at]?.seconds ?? 0),
 				outcomes: looks.map((at) => bench.outcomes[at] ?? []),
-				mends: bench.candidates.map(({ mend }) => mend),
+				repairs: bench.candidates.map(({ repair }) => repair),
 			},
 			'exact',
 		).expectedCost;
@@ -60,8 +60,8 @@ function leastSeconds(bench: Bench): number | null {
 	}
 }
 
-/** Seconds below which no order of looks can come: bits of the mends over the most bits that any one look tells a second. */
-function entropySeconds({ candidates, checks, outcomes }: Bench): number {
+/** Seconds below which no order of looks can come: bits of the repairs over the most bits that any one look tells a second. */
+function entropySeconds({ candidates, checks, outcomes }: RigOutcomes): number {
 	const all = candidates.reduce((sum, { weight }) => sum + weight, 0);
 	const bits = (keys: readonly string[]): number => {
 		const shares = new Map<string, number>();
@@ -72,7 +72,7 @@ function entropySeconds({ candidates, checks, outcomes }: Bench): number {
 	let quickest = 0;
 	for (const [at, { kind, seconds }] of checks.entries())
 		if (!kind.startsWith('mend-')) quickest = Math.max(quickest, bits(outcomes[at] ?? []) / seconds);
-	return quickest === 0 ? 0 : bits(candidates.map(({ mend }) => mend)) / quickest;
+	return quickest === 0 ? 0 : bits(candidates.map(({ repair }) => repair)) / quickest;
 }
 
 test.each(RIG_IDS)('the closed loop on %s', (id) => {
@@ -99,7 +99,7 @@ test.each(RIG_IDS)('the closed loop on %s', (id) => {
 		({ fixture }: Complaint) => id !== 'long-line' || ENDS.has(fixture),
 	);
 	for (const complaint of complaints) {
-		const bench = openBench(sheet, complaint);
+		const bench = openOutcomes(sheet, complaint);
 		if (bench.candidates.length === 0) continue;
 		row.complaints++;
 		let weighted = 0;
@@ -128,7 +128,7 @@ test.each(RIG_IDS)('the closed loop on %s', (id) => {
 		row.looking += weighted / all;
 		for (let n = 0; n < PAIRS && bench.candidates.length > 3; n++) {
 			const [one, two] = random.shuffle(bench.candidates);
-			if (!one || !two || one.mend === two.mend) continue;
+			if (!one || !two || one.repair === two.repair) continue;
 			const both = together(meant, [...one.faults, ...two.faults], one.came === 'warm' ? 'warm' : 'cold');
 			if (!both) continue;
 			row.pairs++;

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { bundledRig } from '../../../shared/sheet/index.ts';
 import { placedFaults } from '../../../sim/fault/index.ts';
-import { CHECK_KINDS, type Complaint, ELSE, finderOn, offeredBy, openBench } from '../../../sim/finder/index.ts';
+import { CHECK_KINDS, type Complaint, ELSE, finderOn, offeredBy, openOutcomes } from '../../../sim/finder/index.ts';
 import { textOf } from './gig.ts';
 
 // The numbers by which the finder decides, a second time: what a check costs and how often it is answered wrong, what a suspect weighs before
@@ -79,7 +79,7 @@ const COSTS = `
 test('each check costs what the table says', () => {
 	const costs = new Map<string, string>();
 	for (const [rig, complaint] of SCENES) {
-		for (const check of offeredBy(openBench(bundledRig(rig), complaint))) {
+		for (const check of offeredBy(openOutcomes(bundledRig(rig), complaint))) {
 			if (check.kind.startsWith('mend-') || check.needs.includes('ladder')) continue;
 			const { sort, seconds, error, disturbs, needs, cautions } = check;
 			const text = `${sort} ${seconds} ${error} ${disturbs} | ${needs.join(' ')} | ${cautions.join(' ')}`;
@@ -97,30 +97,30 @@ test('each check costs what the table says', () => {
 	expect(rest).toEqual(['panel-programme', 'panel-hearing', 'clap']);
 });
 
-/** Mend: sort, seconds, whether it disturbs a show | needs | cautions. One that hangs needs a ladder, one on the mains is told to be. */
+/** Repair: sort, seconds, whether it disturbs a show | needs | cautions. One that hangs needs a ladder, one on the mains is told to be. */
 const MENDING = `
-	mend-switch-on@wash-3: mend 5 false | |
+	mend-switch-on@wash-3: repair 5 false | |
 	mend-fresh-battery@wash-3: swap 90 true | spare-battery | batteries
-	mend-restore-hall@rig: mend 120 false | | mains
-	mend-set-panel@wash-3: mend 25 false | |
-	mend-plug-cable@cable-3: mend 15 false | |
+	mend-restore-hall@rig: repair 120 false | | mains
+	mend-set-panel@wash-3: repair 25 false | |
+	mend-plug-cable@cable-3: repair 15 false | |
 	mend-replace-cable@cable-3: swap 75 true | spare-cable |
 	mend-swap-fixture@wash-3: swap 300 true | spare-fixture | hanging lifting hot
-	mend-output-on@a: mend 10 false | desk |
-	mend-raise-master@desk: mend 5 false | desk |
-	mend-set-universe@a: mend 30 true | desk |
-	mend-set-patch@wash-3: mend 45 true | desk |
-	mend-set-levels@wash-3: mend 15 false | desk |
-	mend-clear-lens@wash-3: mend 15 false | | staring hot
-	mend-plug-mains@old-1: mend 20 false | | mains
-	mend-set-switches@old-1: mend 25 false | |
-	mend-set-panel@bar-1: mend 25 false | ladder | height hanging
-	mend-plug-cable@cable-2: mend 15 false | ladder | height hanging
+	mend-output-on@a: repair 10 false | desk |
+	mend-raise-master@desk: repair 5 false | desk |
+	mend-set-universe@a: repair 30 true | desk |
+	mend-set-patch@wash-3: repair 45 true | desk |
+	mend-set-levels@wash-3: repair 15 false | desk |
+	mend-clear-lens@wash-3: repair 15 false | | staring hot
+	mend-plug-mains@old-1: repair 20 false | | mains
+	mend-set-switches@old-1: repair 25 false | |
+	mend-set-panel@bar-1: repair 25 false | ladder | height hanging
+	mend-plug-cable@cable-2: repair 15 false | ladder | height hanging
 	mend-replace-cable@cable-2: swap 75 true | spare-cable ladder | height hanging
 	mend-swap-fixture@bar-1: swap 300 true | spare-fixture ladder | hanging lifting hot height mains
 	mend-swap-fixture@old-1: swap 300 true | spare-fixture | hanging lifting hot mains
 	mend-swap-fixture@wash-1: swap 300 true | spare-fixture | hanging lifting hot
-	mend-clear-lens@old-1: mend 15 false | | staring hot`;
+	mend-clear-lens@old-1: repair 15 false | | staring hot`;
 
 test.each(
 	MENDING.trim()
@@ -130,7 +130,7 @@ test.each(
 	// up on the second rig hangs what stands on the first
 	const scenes = /old-|bar-|cable-2|wash-1/.test(id) ? [SCENES[3]] : [SCENES[0]];
 	for (const [rig, complaint] of scenes) {
-		const check = offeredBy(openBench(bundledRig(rig), complaint)).find((each) => each.id === id);
+		const check = offeredBy(openOutcomes(bundledRig(rig), complaint)).find((each) => each.id === id);
 		const { sort, seconds, disturbs, needs, cautions } = check ?? { needs: [], cautions: [] };
 		const text = `${sort} ${seconds} ${disturbs} | ${needs.join(' ')} | ${cautions.join(' ')}`;
 		expect(text.replace(/ +/g, ' ').trim()).toBe(costs);
@@ -139,7 +139,7 @@ test.each(
 
 describe.each(SCENES)('weights on %s', (rig, complaint) => {
 	const sheet = bundledRig(rig);
-	const bench = openBench(sheet, complaint);
+	const bench = openOutcomes(sheet, complaint);
 	const weightOf = new Map(placedFaults(sheet).map(({ placed, weight }) => [textOf([placed]), weight]));
 	/** What is not known weighs so much against all that is known, and at a check shows something of its own so often. */
 	const UNKNOWN = 0.03;
@@ -219,7 +219,7 @@ describe('the way to a check', () => {
 			return [placed?.x ?? 0, placed?.throw ?? 0];
 		};
 		const [[x1, y1], [x2, y2]] = [spot(here), spot(there)];
-		const bench = openBench(sheet, { kind: 'dark', fixture: 'wash-3' });
+		const bench = openOutcomes(sheet, { kind: 'dark', fixture: 'wash-3' });
 		const finder = finderOn(bench, { here });
 		const check = finder.check(id);
 		finder.answer(id, bench.outcomes[bench.checks.findIndex((each) => each.id === id)]?.[0] ?? '');
@@ -227,7 +227,7 @@ describe('the way to a check', () => {
 	});
 
 	test('costs nothing where one stands already, nor to what is in the hand', () => {
-		const bench = openBench(bundledRig('four-in-line'), { kind: 'ignores-remote', fixture: 'wash-3' });
+		const bench = openOutcomes(bundledRig('four-in-line'), { kind: 'ignores-remote', fixture: 'wash-3' });
 		const finder = finderOn(bench, { here: 'wash-3' });
 		finder.answer('sensor-lamp@wash-3', 'lit');
 		expect(finder.spent).toBe(4);

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { BUNDLED, KEYS, type KeyedPanel, type Profile, readProfile } from '../../../shared/profile/index.ts';
 import { bundledRig, quickSheet, type RigSheet } from '../../../shared/sheet/index.ts';
-import { type FinderOptions, finderOn, offeredBy, openBench, openPart } from '../../../sim/finder/index.ts';
+import { type FinderOptions, finderOn, offeredBy, openOutcomes, openPart } from '../../../sim/finder/index.ts';
 import { openRig } from '../../../sim/rig/index.ts';
 import { runs } from '../../runs.ts';
 import { thrownBy } from '../../shared/thrown.ts';
@@ -27,7 +27,9 @@ const withProfile = (sheet: RigSheet, profile: Profile): RigSheet => ({
 });
 
 const readsOf = (sheet: RigSheet, fixture: string, options: FinderOptions = {}) =>
-	offeredBy(openBench(sheet, { kind: 'no-answer', fixture }, options)).filter(({ kind }) => kind.startsWith('panel-'));
+	offeredBy(openOutcomes(sheet, { kind: 'no-answer', fixture }, options)).filter(({ kind }) =>
+		kind.startsWith('panel-'),
+	);
 
 describe('reading a setting off a panel', () => {
 	it.each(keyed)('of $id is a look, since its profile says that scrolling changes nothing', (profile) => {
@@ -51,7 +53,7 @@ describe('reading a setting off a panel', () => {
 			const fixture = sheet.fixtures[1]?.id ?? '';
 			const reads = readsOf(sheet, fixture, { standIn: true });
 			for (const { disturbs, id } of reads) expect(disturbs, id).toBe(true);
-			const bench = openBench(sheet, { kind: 'no-answer', fixture }, { standIn: true });
+			const bench = openOutcomes(sheet, { kind: 'no-answer', fixture }, { standIn: true });
 			const finder = finderOn(bench, { showRunning: true });
 			for (let next = finder.next(); next; next = finder.next()) {
 				expect(next.check.kind, next.check.id).not.toMatch(/^panel-/);

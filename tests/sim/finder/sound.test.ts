@@ -9,7 +9,7 @@ import {
 	complaintsOf,
 	faultyWitness,
 	meantWitness,
-	openBench,
+	openOutcomes,
 	type Witness,
 	witness,
 } from '../../../sim/finder/index.ts';
@@ -96,14 +96,15 @@ describe('the other way', () => {
 		for (const id of ['leader-and-three', 'four-in-line', 'one-wash', 'mixed-panels'] as const) {
 			const sheet = bundledRig(id);
 			for (const complaint of complaintsOf(meantWitness(sheet), sheet))
-				if (!found.has(complaint.kind) && openBench(sheet, complaint).candidates.length > 0) found.add(complaint.kind);
+				if (!found.has(complaint.kind) && openOutcomes(sheet, complaint).candidates.length > 0)
+					found.add(complaint.kind);
 		}
 		expect([...found].sort()).toEqual([...COMPLAINT_KINDS].sort());
 	});
 
 	test('a follower behind a leader with switches can be said not to follow, and the cable is suspected', () => {
 		const sheet = quickSheet({ count: 3, linked: 'leader', profile: 'cobble' });
-		const bench = openBench(sheet, { kind: 'follower-silent', fixture: 'wash-2' });
+		const bench = openOutcomes(sheet, { kind: 'follower-silent', fixture: 'wash-2' });
 		const faults = bench.candidates.flatMap((candidate) =>
 			candidate.faults.map(({ fault, place }) => `${fault}@${place}`),
 		);

@@ -6,9 +6,9 @@ import {
 	finderOn,
 	hiddenRig,
 	makeFaultDrill,
-	openBench,
+	openOutcomes,
 	reviewWalk,
-	type Step,
+	type WalkAnswer,
 } from '../../../sim/finder/index.ts';
 import { runs } from '../../runs.ts';
 import { textOf, walkGig } from './gig.ts';
@@ -31,7 +31,7 @@ function endsOf(
 }
 
 describe.each(SCENES)('the printed tree of %s, %s at %s', (rig, kind, fixture) => {
-	const bench = openBench(bundledRig(rig), { kind, fixture });
+	const bench = openOutcomes(bundledRig(rig), { kind, fixture });
 	const printed = faultTree(bench, 0);
 	const ends = endsOf(printed.tree);
 
@@ -46,7 +46,7 @@ describe.each(SCENES)('the printed tree of %s, %s at %s', (rig, kind, fixture) =
 			expect(mine).toHaveLength(1);
 			const end = mine[0]?.end;
 			expect(end?.suspects.map(({ id }) => id)).toContain(textOf(candidate.faults));
-			expect(end?.mends.map(({ id, place }) => `${id}@${place}`)).toContain(candidate.mend);
+			expect(end?.repairs.map(({ id, place }) => `${id}@${place}`)).toContain(candidate.repair);
 		}
 	});
 
@@ -54,7 +54,7 @@ describe.each(SCENES)('the printed tree of %s, %s at %s', (rig, kind, fixture) =
 		for (const { way, end } of ends) {
 			expect(new Set(way.map(([check]) => check)).size).toBe(way.length);
 			expect(end.suspects.length).toBeGreaterThan(0);
-			expect(end.mends.length).toBeGreaterThan(0);
+			expect(end.repairs.length).toBeGreaterThan(0);
 		}
 	});
 
@@ -77,7 +77,7 @@ describe('a fault drill', () => {
 				const drill = makeFaultDrill(rig, seed);
 				expect(makeFaultDrill(rig, seed)).toEqual(drill);
 				expect(JSON.parse(JSON.stringify(drill))).toEqual(drill);
-				const bench = openBench(drill.sheet, drill.complaint);
+				const bench = openOutcomes(drill.sheet, drill.complaint);
 				const walked = walkGig(bench, hiddenRig(drill));
 				expect(
 					walked.verdict?.suspects.map(({ id }) => id),
@@ -90,7 +90,7 @@ describe('a fault drill', () => {
 	test('two faults are two that both show the complaint', () => {
 		const drill = makeFaultDrill('four-in-line', 3, 2);
 		expect(drill.faults).toHaveLength(2);
-		const walked = walkGig(openBench(drill.sheet, drill.complaint), hiddenRig(drill));
+		const walked = walkGig(openOutcomes(drill.sheet, drill.complaint), hiddenRig(drill));
 		expect(walked.cleared).toBe(true);
 		expect(walked.mended.length).toBeGreaterThanOrEqual(2);
 	});
@@ -98,9 +98,9 @@ describe('a fault drill', () => {
 
 describe('a walk gone through again', () => {
 	const drill = makeFaultDrill('four-in-line', 7);
-	const bench = openBench(drill.sheet, drill.complaint);
+	const bench = openOutcomes(drill.sheet, drill.complaint);
 	const rig = hiddenRig(drill);
-	const answer = (id: string): Step => ({
+	const answer = (id: string): WalkAnswer => ({
 		did: 'answer',
 		check: id,
 		outcome: bench.checks.find((check) => check.id === id)?.read(rig) ?? '',

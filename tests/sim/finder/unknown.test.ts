@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { bundledRig } from '../../../shared/sheet/index.ts';
-import type { MendId } from '../../../sim/fault/index.ts';
+import type { RepairId } from '../../../sim/fault/index.ts';
 import { COMPLAINTS } from '../../../sim/finder/complaints.ts';
-import { type Complaint, complaintsOf, ELSE, finderOn, meantWitness, openBench } from '../../../sim/finder/index.ts';
+import { type Complaint, complaintsOf, ELSE, finderOn, meantWitness, openOutcomes } from '../../../sim/finder/index.ts';
 import { repaired, UNKNOWN_FAULTS, type UnknownFault, unknownRig } from './unknown.ts';
 
 /** Most answers before a walk counts as one that does not end. */
@@ -22,7 +22,7 @@ interface Ended {
 
 /** Always what the finder asks, answered as the rig shows; each repair it asks for is made, and the fault is there again. */
 function walkUnknown(fault: UnknownFault, complaint: Complaint): Ended {
-	const bench = openBench(bundledRig(fault.rig), complaint);
+	const bench = openOutcomes(bundledRig(fault.rig), complaint);
 	const finder = finderOn(bench);
 	let w = unknownRig(fault);
 	const repairs: string[] = [];
@@ -31,7 +31,7 @@ function walkUnknown(fault: UnknownFault, complaint: Complaint): Ended {
 	const repair = (check: string): void => {
 		const [id, ...place] = check.slice('mend-'.length).split('@');
 		repairs.push(check);
-		w = repaired(w, fault, id as MendId, place.join('@'));
+		w = repaired(w, fault, id as RepairId, place.join('@'));
 		finder.answer(check, COMPLAINTS[complaint.kind].holds(w, bench.meant, complaint.fixture) ? 'still' : 'cleared');
 	};
 	while (asked++ < MOST) {
@@ -40,7 +40,7 @@ function walkUnknown(fault: UnknownFault, complaint: Complaint): Ended {
 		if (verdict && next) torn.push('a verdict, and a check to do');
 		if (verdict?.because === 'unknown') {
 			if (verdict.suspects.some(({ id }) => id !== 'unknown')) torn.push('nothing fits, and a cause beside it');
-			if (verdict.mends.length > 0) torn.push('nothing fits, and a repair beside it');
+			if (verdict.repairs.length > 0) torn.push('nothing fits, and a repair beside it');
 		} else if (verdict && verdict.because !== 'mended') {
 			if (verdict.suspects.some(({ id }) => id === 'unknown')) torn.push('a cause, and something not known beside it');
 			if (verdict.suspects.every(({ against }) => against.length > 0))
@@ -50,14 +50,14 @@ function walkUnknown(fault: UnknownFault, complaint: Complaint): Ended {
 		else if (next) {
 			const seen = next.check.read(w);
 			finder.answer(next.check.id, next.outcomes.some(({ id }) => id === seen) ? seen : ELSE);
-		} else if (verdict && !verdict.confirmed && verdict.mends[0]) repair(verdict.mends[0].check);
+		} else if (verdict && !verdict.confirmed && verdict.repairs[0]) repair(verdict.repairs[0].check);
 		else break;
 	}
 	const verdict = finder.verdict();
 	const failed = new Set(repairs);
-	const isFailed = (mends: readonly { readonly id: string; readonly place: string }[]) =>
-		mends.length > 0 && mends.every(({ id, place }) => failed.has(`mend-${id}@${place}`));
-	const cause = verdict?.confirmed ? undefined : verdict?.suspects.find(({ mends }) => isFailed(mends));
+	const isFailed = (repairs: readonly { readonly id: string; readonly place: string }[]) =>
+		repairs.length > 0 && repairs.every(({ id, place }) => failed.has(`mend-${id}@${place}`));
+	const cause = verdict?.confirmed ? undefined : verdict?.suspects.find(({ repairs }) => isFailed(repairs));
 	return {
 		complaint: complaint.kind,
 		because: verdict?.because ?? 'no verdict',

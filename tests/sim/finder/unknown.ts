@@ -1,8 +1,8 @@
 import type { Profile, Slot } from '../../../shared/profile/index.ts';
 import { bundledProfile } from '../../../shared/profile/index.ts';
-import { bundledRig, type RigId, type RigSheet, SOUND_WIRES } from '../../../shared/sheet/index.ts';
+import { bundledRig, GOOD_WIRES, type RigId, type RigSheet } from '../../../shared/sheet/index.ts';
 import type { RigEvent } from '../../../sim/event/index.ts';
-import { MENDS, type MendId } from '../../../sim/fault/index.ts';
+import { MENDS, type RepairId } from '../../../sim/fault/index.ts';
 import { type Witness, witness } from '../../../sim/finder/index.ts';
 import { isSwitchedOn } from '../../../sim/fixture/index.ts';
 import { openRig, type Rig } from '../../../sim/rig/index.ts';
@@ -170,7 +170,7 @@ export const UNKNOWN_FAULTS: readonly UnknownFault[] = [
 				: [
 						{
 							type: 'cable.lay',
-							cable: { id: 'stray', kind: 'data', length: 10, from: null, to: null, ...SOUND_WIRES },
+							cable: { id: 'stray', kind: 'data', length: 10, from: null, to: null, ...GOOD_WIRES },
 						},
 						{ type: 'cable.become', cable: 'stray', change: { from: 'desk:b', to: 'bar-1:in' } },
 					],
@@ -258,7 +258,7 @@ function goWrong(rig: Rig, fault: UnknownFault): void {
 }
 
 /** The rig after a repair, which did not touch what is really wrong. */
-export function repaired(w: Witness, fault: UnknownFault, id: MendId, place: string): Witness {
+export function repaired(w: Witness, fault: UnknownFault, id: RepairId, place: string): Witness {
 	const rig = w.rig.fork();
 	const events = MENDS[id]
 		.events(rig.sheet, place, { patch: rig.gear.desk?.patch, remote: rig.gear.remote })

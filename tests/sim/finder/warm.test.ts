@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { bundledRig } from '../../../shared/sheet/index.ts';
 import { placedFaults } from '../../../sim/fault/index.ts';
 import { COMPLAINTS } from '../../../sim/finder/complaints.ts';
-import { faultyWitness, openBench } from '../../../sim/finder/index.ts';
+import { faultyWitness, openOutcomes } from '../../../sim/finder/index.ts';
 import { textOf, walkGig } from './gig.ts';
 
 /**
@@ -15,7 +15,7 @@ describe.each([
 	['leader-and-three', 'follower-silent', 'wash-2'],
 	['mixed-panels', 'no-answer', 'old-2'],
 ] as const)('%s, %s at %s', (rig, kind, fixture) => {
-	const bench = openBench(bundledRig(rig), { kind, fixture });
+	const bench = openOutcomes(bundledRig(rig), { kind, fixture });
 	const { meant, sheet } = bench;
 
 	test('a fault that came while the rig ran is found as surely as one that was there at power-up', () => {

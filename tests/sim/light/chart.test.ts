@@ -2,13 +2,13 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { InputError } from '../../../shared/error/index.ts';
 import { modeOf, type Profile } from '../../../shared/profile/index.ts';
-import { type Ask, compileMode, makeAsk } from '../../../sim/light/index.ts';
+import { compileMode, makeAsk, type SlotRequest } from '../../../sim/light/index.ts';
 import { errorText } from '../../../src/wording/index.ts';
 import { runs } from '../../runs.ts';
 import { anyFrame, anyMode, fixtures, lab } from './lab.ts';
 
 /** A chart read the slow way, slot by slot as a person would, to hold the fast way to. */
-function readSlowly(profile: Profile, modeId: string, frame: Uint8Array, start: number): Ask {
+function readSlowly(profile: Profile, modeId: string, frame: Uint8Array, start: number): SlotRequest {
 	const ask = makeAsk(profile);
 	const level = (n: number) => (start + n - 1 > 512 ? 0 : (frame[start + n - 2] ?? 0));
 	const slots = modeOf(profile, modeId).slots.toSorted((a, b) => a.at - b.at);
@@ -49,7 +49,7 @@ function frameWith(levels: Readonly<Record<number, number>>): Uint8Array {
 	return frame;
 }
 
-const readOdd = (levels: Readonly<Record<number, number>>): Ask => {
+const readOdd = (levels: Readonly<Record<number, number>>): SlotRequest => {
 	const ask = makeAsk(lab);
 	compileMode(lab, 'odd').read(frameWith(levels), 1, ask);
 	return ask;
@@ -128,7 +128,7 @@ describe('how slots meet', () => {
 	});
 
 	it('lets the highest of two slots for one emitter win', () => {
-		const red = (levels: Ask['levels']) => [levels[0], levels[4], levels[8]];
+		const red = (levels: SlotRequest['levels']) => [levels[0], levels[4], levels[8]];
 		expect(red(readOdd({ ...openOdd, 6: 255, 7: 255, 9: 10 }).levels)).toEqual([1, 1, 1]);
 		expect(red(readOdd({ ...openOdd, 9: 255 }).levels)).toEqual([0, 0, 1]);
 	});

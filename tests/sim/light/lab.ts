@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { BUNDLED, type Profile, readProfile } from '../../../shared/profile/index.ts';
-import type { Heard } from '../../../sim/light/index.ts';
+import type { SoundState } from '../../../sim/light/index.ts';
 import { between } from '../../between.ts';
 
 const cobble = BUNDLED.find((it) => it.id === 'cobble') as Profile;
@@ -134,7 +134,7 @@ export const anyMode = fc.constantFrom(
 /** A whole frame. */
 export const anyFrame = fc.uint8Array({ minLength: 512, maxLength: 512 });
 
-export const silence: Heard = { level: 0, beats: 0, since: 0 };
+export const silence: SoundState = { level: 0, beats: 0, since: 0 };
 
 /** A share 0..1, its ends often. */
 export const share = fc.oneof(fc.constantFrom(0, 1), between(0, 1));

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { BUNDLED, type Profile } from '../../../shared/profile/index.ts';
 import { mix } from '../../../sim/light/colour.ts';
-import { cellLight, heldLevels, wholeLight } from '../../../sim/light/index.ts';
+import { cellLight, staticLevels, wholeLight } from '../../../sim/light/index.ts';
 import { linearOf, linearOfHex, shownHue } from '../../../sim/light/screen.ts';
 import { between } from '../../between.ts';
 import { runs } from '../../runs.ts';
@@ -192,7 +192,7 @@ describe('held colours of the bundled fixtures', () => {
 			const index = profile.held.findIndex((it) => it.id === name);
 			if (index < 0) continue;
 			const out = new Float32Array(profile.cells * profile.emitters.length);
-			heldLevels(profile, index, out);
+			staticLevels(profile, index, out);
 			expect(wholeLight(profile, out).words, profile.id).toBe(`deep ${name}`);
 		}
 	});

@@ -3,13 +3,13 @@ import { describe, expect, it } from 'vitest';
 import { InputError } from '../../../shared/error/index.ts';
 import type { Profile } from '../../../shared/profile/index.ts';
 import {
-	type Heard,
 	heardSince,
-	heldLevels,
 	programmeAverage,
 	programmeFlashes,
 	programmeLevels,
+	type SoundState,
 	secondsAStep,
+	staticLevels,
 } from '../../../sim/light/index.ts';
 import { between } from '../../between.ts';
 import { runs } from '../../runs.ts';
@@ -20,14 +20,14 @@ const anyProgramme = fc.constantFrom(
 	...fixtures.flatMap((profile) => profile.programmes.map((programme, index) => ({ profile, programme, index }))),
 );
 const speed = fc.integer({ min: 1, max: 100 });
-const heard: fc.Arbitrary<Heard> = fc.record({
+const heard: fc.Arbitrary<SoundState> = fc.record({
 	level: between(0, 1),
 	beats: fc.nat(1000),
 	since: fc.nat(100_000),
 });
 const room = (profile: Profile) => new Float32Array(profile.cells * profile.emitters.length);
 
-function at(profile: Profile, index: number, ms: number, speedNow: number, ears: Heard = silence): Float32Array {
+function at(profile: Profile, index: number, ms: number, speedNow: number, ears: SoundState = silence): Float32Array {
 	const out = room(profile);
 	programmeLevels(profile, { index, elapsedMs: ms, speed: speedNow, heard: ears }, out);
 	return out;
@@ -35,7 +35,7 @@ function at(profile: Profile, index: number, ms: number, speedNow: number, ears:
 
 function colour(profile: Profile, id: string, gain = 1): number[] {
 	const out = room(profile);
-	heldLevels(
+	staticLevels(
 		profile,
 		profile.held.findIndex((it) => it.id === id),
 		out,
@@ -131,12 +131,14 @@ describe('a programme', () => {
 		const act = () => at(lab, 99, 0, 1);
 		expect(act).toThrow(InputError);
 		expect(saidBy(act)).toContain(`Programmes of Lab run from 0 to ${lab.programmes.length - 1}; found 99.`);
-		expect(saidBy(() => heldLevels(lab, -1, room(lab)))).toContain('Static colours of Lab run from 0 to 8; found -1.');
+		expect(saidBy(() => staticLevels(lab, -1, room(lab)))).toContain(
+			'Static colours of Lab run from 0 to 8; found -1.',
+		);
 	});
 });
 
 describe('sound', () => {
-	const ears = (beats: number, since = 0, level = 0): Heard => ({ beats, since, level });
+	const ears = (beats: number, since = 0, level = 0): SoundState => ({ beats, since, level });
 
 	it('step: calls the next colour on each beat, and keeps it', () => {
 		const names = ['red', 'green', 'blue', 'red'];
@@ -182,7 +184,7 @@ describe('sound', () => {
 
 describe('the average', () => {
 	/** A beat every half second, as an average takes it. */
-	const onTheBeat = (ms: number, level: number): Heard => {
+	const onTheBeat = (ms: number, level: number): SoundState => {
 		const beats = Math.floor(ms / 500) + 1;
 		return { beats, since: (beats - 1) * 500, level };
 	};

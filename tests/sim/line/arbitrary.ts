@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import type { Talker, Wiring } from '../../../sim/line/index.ts';
+import type { DataSource, Wiring } from '../../../sim/line/index.ts';
 import { cable, desk, leader, receiver, splitter, wiring } from './build.ts';
 
 type Cable = Wiring['cables'][number];
@@ -39,7 +39,7 @@ export const anyWiring: fc.Arbitrary<Wiring> = fc.integer({ min: 1, max: 7 }).ch
 		...['desk:a', 'desk:b', 's:in', 's:1', 's:2', 't:in', 't:1', 't:2'],
 	];
 	const port = fc.constantFrom(...sockets);
-	const talkers: Talker[] = [desk('a', 1), desk('b', 2), ...fixtures.map((id) => leader(id))];
+	const talkers: DataSource[] = [desk('a', 1), desk('b', 2), ...fixtures.map((id) => leader(id))];
 	return fc
 		.record({
 			receivers: receivers(count),

@@ -1,5 +1,5 @@
 import { boxesOf, noBoxes } from '../../../shared/sheet/index.ts';
-import type { LineCause, Receiver, Reception, Talker, Wiring } from '../../../sim/line/index.ts';
+import type { DataSource, LineCause, Receiver, Reception, Wiring } from '../../../sim/line/index.ts';
 import { lineBox, receptions } from '../../../sim/line/index.ts';
 
 type Cable = Wiring['cables'][number];
@@ -26,11 +26,11 @@ export function receiver(fixture: string, change: Partial<Receiver> = {}): Recei
 	return { fixture, unitLoads: 1, earthed: false, dead: false, badSocket: null, ...change };
 }
 
-export function desk(output = 'a', universe = 1): Talker {
+export function desk(output = 'a', universe = 1): DataSource {
 	return { kind: 'desk', port: `desk:${output}`, output, universe };
 }
 
-export function leader(fixture: string, socket = 'out'): Talker {
+export function leader(fixture: string, socket = 'out'): DataSource {
 	return { kind: 'leader', port: `${fixture}:${socket}`, fixture };
 }
 

@@ -372,7 +372,7 @@ describe('slow harms', () => {
 		expect(at(ring, 'w1').causes[1]).toEqual({ cause: 'ring', cables: ['back', 'c3', 'c4'] });
 	});
 
-	test('a ring mends a break: both sides still reach', () => {
+	test('a ring repairs a break: both sides still reach', () => {
 		const leaders = {
 			...chain(4, { head: 'w4:out' }),
 			talkers: [leader('w1')],

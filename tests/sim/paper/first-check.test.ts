@@ -3,19 +3,19 @@ import type { Item } from '../../../shared/paper/index.ts';
 import { BUNDLED } from '../../../shared/profile/index.ts';
 import { makeRandom, type Random } from '../../../shared/random/index.ts';
 import { quickSheet, type RigSheet, readSheet } from '../../../shared/sheet/index.ts';
-import { type Complaint, type ComplaintKind, finderOn, openBench } from '../../../sim/finder/index.ts';
+import { type Complaint, type ComplaintKind, finderOn, openOutcomes } from '../../../sim/finder/index.ts';
 import { runs } from '../../runs.ts';
 import { throughJson } from '../../shared/json.ts';
 import { itemOf, itemsOf } from './items.ts';
 
-type Bench = ReturnType<typeof openBench>;
+type Bench = ReturnType<typeof openOutcomes>;
 
 /** Steps after which a walk is given up. */
 const MOST_STEPS = 40;
 
 /**
  * Seconds until the cause is found, with this check first and the finder after it: the mean over the causes, by their weights, answers
- * true. What the finder is sure of too early costs the mends that do not help; the one that does was to be done in any case, and is
+ * true. What the finder is sure of too early costs the repairs that do not help; the one that does was to be done in any case, and is
  * left out. Causes that answer alike walk together.
  */
 function walked(bench: Bench, first: number): number {
@@ -32,7 +32,7 @@ function walked(bench: Bench, first: number): number {
 			const alike = causes.filter((cause) => shows(cause) === outcome);
 			finder.answer(check.id, outcome);
 			const verdict = finder.verdict();
-			const next = verdict ? verdict.mends[0]?.check : finder.next()?.check.id;
+			const next = verdict ? verdict.repairs[0]?.check : finder.next()?.check.id;
 			const on = bench.checks.findIndex(({ id }) => id === next);
 			const isEnd = on < 0 || steps >= MOST_STEPS;
 			// of those it is sure of, it is right about these
@@ -74,7 +74,7 @@ function openAnew(item: Item): Opening {
 	const sheet = readSheet(throughJson(item.bench));
 	const fixture = sheet.fixtures.find(({ name }) => name === item.facts['fixture'])?.id ?? '';
 	const complaint: Complaint = { kind: item.facts['complaint'] as ComplaintKind, fixture };
-	const bench = openBench(sheet, complaint);
+	const bench = openOutcomes(sheet, complaint);
 	const named = (place: string): string => sheet.fixtures.find(({ id }) => id === place)?.name ?? place;
 	const walks = new Map<number, number>();
 	return {
@@ -112,7 +112,7 @@ describe('what to check first', () => {
 		}
 	});
 
-	// some keys took longer than a wrong option: a mend's own seconds were counted against it even where it clears the complaint,
+	// some keys took longer than a wrong option: a repair's own seconds were counted against it even where it clears the complaint,
 	// and a look was trusted where the finder doubts it
 	it('takes less time than any other that is offered when the finder walks on until the cause is found', () => {
 		for (let number = 0; number < runs(6, 10_000); number++) holdsBest(itemOf('first-check', number));

@@ -1,4 +1,10 @@
-import { type Ground, type Item, LEVELS, type Level, type RigKindId } from '../../../shared/paper/index.ts';
+import {
+	type Item,
+	LEVELS,
+	type PaperLevel,
+	type QuestionGround,
+	type RigKindId,
+} from '../../../shared/paper/index.ts';
 import {
 	BUNDLED,
 	type DipPanel,
@@ -14,7 +20,7 @@ import { openRig, type Rig, type Sight } from '../../../sim/rig/index.ts';
 import { throughJson } from '../../shared/json.ts';
 
 /** All bundled fixtures, then each alone. */
-const GROUNDS: readonly Ground[] = [BUNDLED, ...BUNDLED.map((profile) => [profile])].map((profiles) => ({
+const GROUNDS: readonly QuestionGround[] = [BUNDLED, ...BUNDLED.map((profile) => [profile])].map((profiles) => ({
 	profiles,
 	sheet: null,
 }));
@@ -23,8 +29,8 @@ const GROUNDS: readonly Ground[] = [BUNDLED, ...BUNDLED.map((profile) => [profil
 export function itemOf(
 	id: RigKindId,
 	number: number,
-	ground = GROUNDS[Math.floor(number / 3) % GROUNDS.length] as Ground,
-	level = LEVELS[number % LEVELS.length] as Level,
+	ground = GROUNDS[Math.floor(number / 3) % GROUNDS.length] as QuestionGround,
+	level = LEVELS[number % LEVELS.length] as PaperLevel,
 ): Item {
 	const kind = RIG_SOURCES.kinds.find((each) => each.id === id);
 	if (!kind?.fits(ground)) throw new Error(`'${id}' does not fit`);

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import {
 	type Answer,
+	type AnswerKey,
 	type Answers,
 	type Item,
-	type Key,
 	KIND_TOPICS,
 	LEVELS,
 	MISTAKE_IDS,
@@ -27,7 +27,7 @@ const recipe = (count: number, kinds: readonly RigKindId[] = RIG_KIND_IDS): Pape
 	kinds: [...kinds],
 });
 
-function rightAnswer(key: Key): Answer | null {
+function rightAnswer(key: AnswerKey): Answer | null {
 	if (key.form === 'one') return { form: 'one', chose: key.right };
 	if (key.form === 'several') return { form: 'several', chose: key.right };
 	return key.form === 'match' ? { form: 'match', pairs: key.right } : null;

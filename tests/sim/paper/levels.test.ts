@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { type Item, LEVELS, type Level, RIG_KIND_IDS, type RigKindId } from '../../../shared/paper/index.ts';
+import { type Item, LEVELS, type PaperLevel, RIG_KIND_IDS, type RigKindId } from '../../../shared/paper/index.ts';
 import { DRILL_IDS, type DrillKind, makeDrill } from '../../../sim/drill/index.ts';
 import { setRigPaper } from '../../../sim/paper/index.ts';
 import { runs } from '../../runs.ts';
@@ -53,7 +53,7 @@ const rowOf = (item: Item): (string | number)[][] => table(item, 'row', 6);
 const lampsIn = ({ bench }: Item): number => bench?.fixtures.length ?? 0;
 
 /** What must hold of every question of a kind, level by level. */
-const EVERY: Readonly<Record<RigKindId, Record<Level, Holds>>> = {
+const EVERY: Readonly<Record<RigKindId, Record<PaperLevel, Holds>>> = {
 	'frame-look': {
 		easy: (item) =>
 			item.facts['start'] === 1 && functionsUp(item).length === 0 && coloursUp(item).every((it) => it === 255),
@@ -94,7 +94,7 @@ const EVERY: Readonly<Record<RigKindId, Record<Level, Holds>>> = {
 
 const fields = (item: Item): number => table(item, 'fields', 3).length;
 
-const LEVEL_OF: Readonly<Record<Level, readonly DrillKind[]>> = {
+const LEVEL_OF: Readonly<Record<PaperLevel, readonly DrillKind[]>> = {
 	easy: [
 		'address-keys',
 		'address-dip',
@@ -120,14 +120,14 @@ const LEVEL_OF: Readonly<Record<Level, readonly DrillKind[]>> = {
 	hard: ['leader-three', 'followers-mode', 'defaults', 'line-longer', 'two-universes', 'leader-left-on'],
 };
 
-function drillOf({ ask }: Item): { readonly kind: DrillKind; readonly level: Level } | null {
+function drillOf({ ask }: Item): { readonly kind: DrillKind; readonly level: PaperLevel } | null {
 	if (ask.form !== 'practical') return null;
 	const kind = ask.drill.kind as DrillKind;
 	return { kind, level: LEVELS.find((level) => LEVEL_OF[level].includes(kind)) ?? 'easy' };
 }
 
 /** What a share of the questions must show, of all of one level: it is what makes the level harder than the one below. */
-const SHARE: readonly (readonly [RigKindId, Level, what: string, Holds, least: number, most: number])[] = [
+const SHARE: readonly (readonly [RigKindId, PaperLevel, what: string, Holds, least: number, most: number])[] = [
 	['frame-look', 'middle', 'a function up', (item) => functionsUp(item).length > 0, 0.2, 0.95],
 	['follow-setting', 'middle', 'more than what it minds', (item) => item.facts['key'] !== 'work', 0.5, 1],
 	['follow-setting', 'easy', 'the leader offered', (item) => offersLeader(item), 0, 0],
@@ -149,7 +149,7 @@ const rights = ({ key }: Item): number => (key.form === 'several' ? key.right.le
 const count = runs(10, 50);
 const known = new Map<string, readonly Item[]>();
 
-function itemsAt(id: RigKindId, level: Level): readonly Item[] {
+function itemsAt(id: RigKindId, level: PaperLevel): readonly Item[] {
 	const items =
 		known.get(`${id} ${level}`) ??
 		setRigPaper({ version: 1, title: 'One level', count, kinds: [id], levels: [level] }, 3).items;

@@ -1,5 +1,5 @@
 import { expect } from 'vitest';
-import type { Key } from '../../../shared/profile/index.ts';
+import type { PanelKey } from '../../../shared/profile/index.ts';
 import {
 	chargeOf,
 	type FixtureState,
@@ -21,7 +21,7 @@ export function comeToRest(rig: Rig): void {
 	rig.send({ type: 'sound.play', level: rig.gear.sound });
 	for (const [fixture, { profile }] of rig.gear.units) {
 		if (profile.panel.kind === 'dip') continue;
-		const tap = (key: Key) => rig.send({ type: 'key.tap', fixture, key });
+		const tap = (key: PanelKey) => rig.send({ type: 'key.tap', fixture, key });
 		const stands = () => rig.gear.units.get(fixture)?.state.context.path ?? [];
 		for (let i = 0; i < 3; i++) tap('back');
 		for (let i = 0; i < 40 && (stands()[0] ?? 0) > 0; i++) tap('down');

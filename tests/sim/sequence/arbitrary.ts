@@ -6,7 +6,7 @@ import { between } from '../../between.ts';
 export interface Shape {
 	readonly suspects: number;
 	readonly checks: number;
-	/** Whether there may be mends for several suspects, refunds, and places. */
+	/** Whether there may be repairs for several suspects, refunds, and places. */
 	readonly extras: boolean;
 }
 
@@ -28,7 +28,7 @@ export function anyProblem({ suspects, checks, extras }: Shape): fc.Arbitrary<Te
 			.record(
 				{
 					...bare,
-					mends: listOf(fc.integer({ min: 0, max: n }), n),
+					repairs: listOf(fc.integer({ min: 0, max: n }), n),
 					back: listOf(fc.option(fc.tuple(fc.integer({ min: 0, max: 3 }), between(0, 1))), m),
 					places: fc.record({
 						at: place,
@@ -62,7 +62,7 @@ export function reordered(problem: TestProblem, suspects: readonly number[], che
 		weights: at(problem.weights, suspects),
 		costs: at(problem.costs, checks),
 		outcomes: at(problem.outcomes, checks).map((row) => at(row, suspects)),
-		...(problem.mends ? { mends: at(problem.mends, suspects) } : {}),
+		...(problem.repairs ? { repairs: at(problem.repairs, suspects) } : {}),
 		...(problem.refunds ? { refunds: at(problem.refunds, checks) } : {}),
 		...(problem.places ? { places: { ...problem.places, of: at(problem.places.of, checks) } } : {}),
 	};

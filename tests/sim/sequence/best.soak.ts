@@ -7,14 +7,14 @@ const PRICE = 600;
 
 const sets = {
 	'30 suspects, 50 checks': Array.from({ length: WALKS }, (_, i) => rigLikeProblem(i % 250, 30, 50)),
-	'30 suspects, 50 checks and their mends': Array.from({ length: WALKS }, (_, i) =>
-		withMendAndSee(rigLikeProblem(i % 250, 30, 50), (mend) => 15 + (`${mend}`.length % 5) * 20),
+	'30 suspects, 50 checks and their repairs': Array.from({ length: WALKS }, (_, i) =>
+		withMendAndSee(rigLikeProblem(i % 250, 30, 50), (repair) => 15 + (`${repair}`.length % 5) * 20),
 	),
 };
 
 /*
  * Seconds and rightness can be traded for each other, so the two choosers are held against each other by seconds plus
- * ten minutes for each walk that ends on a wrong mend: the price that bestCheck itself goes by.
+ * ten minutes for each walk that ends on a wrong repair: the price that bestCheck itself goes by.
  */
 it.each(Object.entries(sets))('walks with answers wrong one time in twenty: %s', (name, problems) => {
 	const rows: Record<string, Record<string, string>> = {};

@@ -6,9 +6,9 @@ import {
 	bestCheck,
 	makeOutcomeTable,
 	makeSeconds,
-	type Search,
-	sharesByMend,
-	suspectsByMend,
+	sharesByRepair,
+	suspectsByRepair,
+	type TableSearch,
 } from '../../../sim/sequence/index.ts';
 import { runs } from '../../runs.ts';
 import { anyProblem } from './arbitrary.ts';
@@ -25,13 +25,13 @@ function asked(
 	rows: readonly (readonly number[])[],
 	costs: readonly number[],
 	error: number,
-	more: Partial<Search> = {},
+	more: Partial<TableSearch> = {},
 	options: Partial<AskOptions> = {},
 ) {
-	const search: Search = {
+	const search: TableSearch = {
 		table: makeOutcomeTable(rows, weights.length),
 		weights: Float64Array.from(weights),
-		mends: Int32Array.from(weights.keys()),
+		repairs: Int32Array.from(weights.keys()),
 		seconds: makeSeconds(costs),
 		settled: 0.95,
 		...more,
@@ -40,11 +40,11 @@ function asked(
 }
 
 describe('the next check', () => {
-	it('is none once one mend holds the share that settles it, or where no check tells anything', () => {
+	it('is none once one repair holds the share that settles it, or where no check tells anything', () => {
 		expect(asked([0.96, 0.04], [[0, 1]], [10], 0.05)).toBeNull();
 		expect(asked([0.5, 0.5], [[0, 0]], [10], 0.05)).toBeNull();
 		expect(asked([0.5, 0.5], [[0, 1]], [10], 0.05, {}, { excluded: [0] })).toBeNull();
-		expect(asked([0.4, 0.2, 0.4], [[0, 1, 0]], [10], 0.05, { mends: Int32Array.of(0, 0, 0) })).toBeNull();
+		expect(asked([0.4, 0.2, 0.4], [[0, 1, 0]], [10], 0.05, { repairs: Int32Array.of(0, 0, 0) })).toBeNull();
 		expect(asked([0.5, 0.5], [[0, 1]], [10], 0.5)).toBeNull();
 	});
 
@@ -108,8 +108,8 @@ describe('the next check', () => {
 		}
 	});
 
-	it('tries a likely mend before a look that takes longer than it saves', () => {
-		// .8 sits in one mend of 40 s: to try it costs 5 s of looking, and 45 in vain one time in five
+	it('tries a likely repair before a look that takes longer than it saves', () => {
+		// .8 sits in one repair of 40 s: to try it costs 5 s of looking, and 45 in vain one time in five
 		const see = { refund: Float64Array.of(0, 40, 0), refundOutcome: Int32Array.of(-1, 1, -1) };
 		const rows = [
 			[0, 1, 1],
@@ -125,7 +125,7 @@ describe('the next check', () => {
 			),
 		};
 		expect(asked([0.8, 0.1, 0.1], rows, [30, 45, 10], 0, search, { errors: [0.05, 0.01, 0.05] })?.check).toBe(1);
-		// the same mend with nothing given back is dearer than the look
+		// the same repair with nothing given back is dearer than the look
 		const plain = { ...search, seconds: makeSeconds([30, 45, 10]) };
 		expect(asked([0.8, 0.1, 0.1], rows, [30, 45, 10], 0, plain, { errors: [0.05, 0.01, 0.05] })?.check).toBe(0);
 	});
@@ -170,7 +170,7 @@ describe('the next check', () => {
 
 	it.each([
 		['weights', { weights: Float64Array.of(1) }, {}, 'sequence.lengths', 'weights'],
-		['mends', { mends: Int32Array.of(1) }, {}, 'sequence.lengths', 'mends'],
+		['repairs', { repairs: Int32Array.of(1) }, {}, 'sequence.lengths', 'repairs'],
 		['seconds', { seconds: makeSeconds([1, 2]) }, {}, 'sequence.lengths', 'seconds.base'],
 		['errors', {}, { errors: [] }, 'sequence.lengths', 'errors'],
 		['error rates', {}, { errors: [0.7] }, 'sequence.error-rate', 'errors[0]'],
@@ -178,7 +178,7 @@ describe('the next check', () => {
 		['a price below 0', {}, { wrongSeconds: -1 }, 'sequence.cost', 'wrongSeconds'],
 		['weights below 0', { weights: Float64Array.of(2, -1) }, {}, 'sequence.weights', 'weights'],
 	])('is refused for nonsense: %s', (_, more, options, code, path) => {
-		const act = () => asked([1, 1], [[0, 1]], [10], 0.05, more as Partial<Search>, options as Partial<AskOptions>);
+		const act = () => asked([1, 1], [[0, 1]], [10], 0.05, more as Partial<TableSearch>, options as Partial<AskOptions>);
 		expect(act).toThrow(expect.objectContaining({ code, path }));
 	});
 });
@@ -186,10 +186,10 @@ describe('the next check', () => {
 describe('a walk', () => {
 	const rigs = (count: number) =>
 		Array.from({ length: count }, (_, seed) =>
-			withMendAndSee(rigLikeProblem(seed, 30, 50), (mend) => 15 + (`${mend}`.length % 5) * 20),
+			withMendAndSee(rigLikeProblem(seed, 30, 50), (repair) => 15 + (`${repair}`.length % 5) * 20),
 		);
 
-	it('ends on the guilty mend when every answer is right, with the share asked for or a mend that cleared it', () => {
+	it('ends on the guilty repair when every answer is right, with the share asked for or a repair that cleared it', () => {
 		for (const problem of rigs(8)) {
 			const { search, errors } = searchOf(problem, 0.95, 0.05);
 			for (let truth = 0; truth < problem.weights.length; truth += 7) {
@@ -212,12 +212,12 @@ describe('a walk', () => {
 describe('those with one mend', () => {
 	it('stand side by side', () => {
 		const { search } = searchOf(
-			{ weights: [1, 1, 1, 1], costs: [], outcomes: [], mends: ['a', 'b', 'a', 'b'] },
+			{ weights: [1, 1, 1, 1], costs: [], outcomes: [], repairs: ['a', 'b', 'a', 'b'] },
 			0.95,
 			0,
 		);
-		expect([...suspectsByMend(search)]).toEqual([0, 2, 1, 3]);
-		expect([...suspectsByMend(search, [3, 2, 0])]).toEqual([0, 2, 3]);
-		expect([...sharesByMend(search)]).toEqual([0.5, 0.5]);
+		expect([...suspectsByRepair(search)]).toEqual([0, 2, 1, 3]);
+		expect([...suspectsByRepair(search, [3, 2, 0])]).toEqual([0, 2, 3]);
+		expect([...sharesByRepair(search)]).toEqual([0.5, 0.5]);
 	});
 });

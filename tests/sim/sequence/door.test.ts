@@ -79,16 +79,16 @@ describe('what comes out', () => {
 		expect(walkFor(tree, twins, 0).leaf).toEqual([0]);
 	});
 
-	it.each(POLICIES)('ends where one mend clears all who are left, and not before (%s)', (policy) => {
-		const { tree, expectedCost } = sequence({ ...line, mends: ['plug', 'plug', 'lamp', 'fuse'] }, policy);
+	it.each(POLICIES)('ends where one repair clears all who are left, and not before (%s)', (policy) => {
+		const { tree, expectedCost } = sequence({ ...line, repairs: ['plug', 'plug', 'lamp', 'fuse'] }, policy);
 		expect(walkFor(tree, line, 0).leaf).toEqual([0, 1]);
 		expect(walkFor(tree, line, 2).leaf).toEqual([2]);
 		expect(walkFor(tree, line, 3).leaf).toEqual([3]);
 		expect(expectedCost).toBeCloseTo(15, 10);
 	});
 
-	it('goes on among suspects alike to every check only as far as checks go, though their mends differ', () => {
-		const problem = { weights: [1, 1, 1], costs: [4], outcomes: [[0, 0, 1]], mends: ['a', 'b', 'a'] };
+	it('goes on among suspects alike to every check only as far as checks go, though their repairs differ', () => {
+		const problem = { weights: [1, 1, 1], costs: [4], outcomes: [[0, 0, 1]], repairs: ['a', 'b', 'a'] };
 		expect(sequence(problem).expectedCost).toBe(4);
 	});
 
@@ -114,7 +114,7 @@ describe('what comes out', () => {
 });
 
 describe('mend and see', () => {
-	it('gives back the mend that was needed anyway: the order of mends by weight over seconds comes out by itself', () => {
+	it('gives back the repair that was needed anyway: the order of repairs by weight over seconds comes out by itself', () => {
 		const seconds = [20, 5, 10, 2];
 		const problem: TestProblem = {
 			weights: [0.4, 0.3, 0.2, 0.1],
@@ -209,7 +209,13 @@ describe('nonsense', () => {
 			/NaN/,
 		],
 		['weights that are no list', { ...line, weights: 'abcd' }, 'sequence.list', 'weights', /found "abcd"/],
-		['a mend too many', { ...line, mends: [1, 2, 3, 4, 5] }, 'sequence.lengths', 'mends', /Repairs are 4.*found 5/],
+		[
+			'a repair too many',
+			{ ...line, repairs: [1, 2, 3, 4, 5] },
+			'sequence.lengths',
+			'repairs',
+			/Repairs are 4.*found 5/,
+		],
 		[
 			'a refund above the cost',
 			{ ...line, refunds: [{ outcome: 'lit', seconds: 11 }, null, null] },

@@ -9,7 +9,7 @@ import { randomProblem, rigLikeProblem, withMendAndSee } from './problems.ts';
 const agrees = (found: number, wanted: number) => Math.abs(found - wanted) <= 1e-12 * Math.max(1, wanted);
 
 describe('the exact solver and plain recursion', () => {
-	it('agree on any small problem, with mends, refunds and walking', () => {
+	it('agree on any small problem, with repairs, refunds and walking', () => {
 		fc.assert(
 			fc.property(anyProblem({ suspects: 9, checks: 7, extras: true }), (problem) =>
 				agrees(sequence(problem, 'exact').expectedCost, naiveOptimum(problem)),
@@ -25,9 +25,9 @@ describe('the exact solver and plain recursion', () => {
 		}
 	});
 
-	it('agree on problems with the grain of a rig, mends tried among the checks', () => {
+	it('agree on problems with the grain of a rig, repairs tried among the checks', () => {
 		for (let seed = 0; seed < runs(10); seed++) {
-			const problem = withMendAndSee(rigLikeProblem(seed, 11, 12), (mend) => 20 + `${mend}`.length * 4);
+			const problem = withMendAndSee(rigLikeProblem(seed, 11, 12), (repair) => 20 + `${repair}`.length * 4);
 			expect(agrees(sequence(problem, 'exact').expectedCost, naiveOptimum(problem))).toBe(true);
 		}
 	});

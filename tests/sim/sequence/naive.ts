@@ -6,11 +6,11 @@ import type { Outcome, TestProblem } from '../../../sim/sequence/index.ts';
  */
 export function naiveOptimum(problem: TestProblem): number {
 	const { weights, costs, outcomes, places } = problem;
-	const mends: readonly Outcome[] = problem.mends ?? weights.map((_, i) => i);
+	const repairs: readonly Outcome[] = problem.repairs ?? weights.map((_, i) => i);
 	const known = new Map<string, number>();
 
 	function least(left: readonly number[], here: number): number {
-		if (new Set(left.map((suspect) => mends[suspect])).size === 1) return 0;
+		if (new Set(left.map((suspect) => repairs[suspect])).size === 1) return 0;
 		const key = `${here}:${left.join(',')}`;
 		const before = known.get(key);
 		if (before !== undefined) return before;

@@ -16,7 +16,7 @@ export function randomProblem(seed: number, suspects: number, checks = 14): Test
 
 /**
  * A problem with the grain of a rig: suspects sit along a line of fixtures; checks halve the line, look at one fixture,
- * tell kinds of fault apart, or swap one part. Some mends clear several suspects. Invented, for tests only.
+ * tell kinds of fault apart, or swap one part. Some repairs clear several suspects. Invented, for tests only.
  */
 export function rigLikeProblem(seed: number, suspects: number, checks: number): TestProblem {
 	const random = makeRandom(seed);
@@ -43,21 +43,24 @@ export function rigLikeProblem(seed: number, suspects: number, checks: number): 
 		weights: seat.map(() => random.next() ** 2 + 0.05),
 		costs,
 		outcomes,
-		mends: seat.map((at, i) => ((kind[i] as number) === 0 ? `reseat ${at}` : `mend ${i}`)),
+		repairs: seat.map((at, i) => ((kind[i] as number) === 0 ? `reseat ${at}` : `repair ${i}`)),
 	};
 }
 
-/** Adds to a problem, for each mend, the check 'mend and see': `seconds` of mending and 5 of looking. */
-export function withMendAndSee(problem: TestProblem, seconds: (mend: Outcome) => number): TestProblem {
-	const mends = problem.mends ?? problem.weights.map((_, i) => i);
-	const names = [...new Set(mends)];
+/** Adds to a problem, for each repair, the check 'repair and see': `seconds` of repairing and 5 of looking. */
+export function withMendAndSee(problem: TestProblem, seconds: (repair: Outcome) => number): TestProblem {
+	const repairs = problem.repairs ?? problem.weights.map((_, i) => i);
+	const names = [...new Set(repairs)];
 	return {
 		...problem,
-		costs: [...problem.costs, ...names.map((mend) => seconds(mend) + 5)],
-		outcomes: [...problem.outcomes, ...names.map((name) => mends.map((mend) => (mend === name ? 'cleared' : 'not')))],
+		costs: [...problem.costs, ...names.map((repair) => seconds(repair) + 5)],
+		outcomes: [
+			...problem.outcomes,
+			...names.map((name) => repairs.map((repair) => (repair === name ? 'cleared' : 'not'))),
+		],
 		refunds: [
 			...problem.costs.map((_, check) => problem.refunds?.[check] ?? null),
-			...names.map((mend) => ({ outcome: 'cleared', seconds: seconds(mend) })),
+			...names.map((repair) => ({ outcome: 'cleared', seconds: seconds(repair) })),
 		],
 	};
 }

@@ -3,17 +3,17 @@ import {
 	bestCheck,
 	makeOutcomeTable,
 	makeSeconds,
-	numberMends,
+	numberRepairs,
 	outcomesOf,
 	rankChecks,
-	type Search,
-	sharesByMend,
-	suspectsByMend,
+	sharesByRepair,
+	suspectsByRepair,
+	type TableSearch,
 	type TestProblem,
 	updateWeights,
 } from '../../../sim/sequence/index.ts';
 
-/** A search over a problem, and how often each check is answered wrongly: `error`, and .01 where it is a mend. */
+/** A search over a problem, and how often each check is answered wrongly: `error`, and .01 where it is a repair. */
 export function searchOf(problem: TestProblem, settled: number, error: number) {
 	const total = problem.weights.reduce((sum, weight) => sum + weight, 0);
 	const table = makeOutcomeTable(problem.outcomes, problem.weights.length);
@@ -21,10 +21,10 @@ export function searchOf(problem: TestProblem, settled: number, error: number) {
 		const outcome = problem.refunds?.[check]?.outcome;
 		return outcome === undefined ? -1 : (table.labels[check]?.indexOf(outcome) as number);
 	});
-	const search: Search = {
+	const search: TableSearch = {
 		table,
 		weights: Float64Array.from(problem.weights, (weight) => weight / total),
-		mends: numberMends(problem.mends ?? problem.weights.map((_, i) => i)),
+		repairs: numberRepairs(problem.repairs ?? problem.weights.map((_, i) => i)),
 		seconds: makeSeconds(problem.costs, {
 			refund: Float64Array.from(problem.costs, (_, check) => problem.refunds?.[check]?.seconds ?? 0),
 			refundOutcome,
@@ -37,45 +37,50 @@ export function searchOf(problem: TestProblem, settled: number, error: number) {
 /** How the next check is chosen: by `bestCheck`, or by nothing but information a second. */
 export type Chooser = 'best' | 'gain';
 
-function choose(chooser: Chooser, search: Search, errors: Float64Array, excluded: readonly number[]): number | null {
+function choose(
+	chooser: Chooser,
+	search: TableSearch,
+	errors: Float64Array,
+	excluded: readonly number[],
+): number | null {
 	if (chooser === 'best') return bestCheck(search, { errors, excluded })?.check ?? null;
-	if (sharesByMend(search).some((share) => share >= search.settled)) return null;
+	if (sharesByRepair(search).some((share) => share >= search.settled)) return null;
 	const checks = Int32Array.from(errors.keys()).filter((check) => !excluded.includes(check));
-	const first = rankChecks(search, suspectsByMend(search), checks, { errors })[0];
+	const first = rankChecks(search, suspectsByRepair(search), checks, { errors })[0];
 	return first && first.gain >= 1e-6 ? first.check : null;
 }
 
-/** One walk: the checks made, net seconds, the mend it ended on and whether that is the right one. */
+/** One walk: the checks made, net seconds, the repair it ended on and whether that is the right one. */
 export interface Walk {
 	readonly made: readonly number[];
 	readonly seconds: number;
 	readonly right: boolean;
-	/** The share of the weight that the mend ended on holds. */
+	/** The share of the weight that the repair ended on holds. */
 	readonly share: number;
 }
 
 /**
  * Walks from the complaint to the verdict. `wrong(step, check)` says whether an answer is wrong; which wrong one it is
- * hangs on the random stream. A mend that clears the fault ends the walk.
+ * hangs on the random stream. A repair that clears the fault ends the walk.
  */
 export function softWalk(
-	start: Search,
+	start: TableSearch,
 	errors: Float64Array,
 	truth: number,
 	chooser: Chooser,
 	random: Random,
 	wrong: (step: number, check: number) => boolean,
 ): Walk {
-	const { table, seconds, mends } = start;
+	const { table, seconds, repairs } = start;
 	let search = start;
 	let spent = 0;
 	const made: number[] = [];
 	for (;;) {
 		const check = choose(chooser, search, errors, made);
 		if (check === null) {
-			const shares = sharesByMend(search);
+			const shares = sharesByRepair(search);
 			const share = Math.max(...shares);
-			return { made, seconds: spent, right: shares.indexOf(share) === mends[truth], share };
+			return { made, seconds: spent, right: shares.indexOf(share) === repairs[truth], share };
 		}
 		const count = table.counts[check] as number;
 		const right = outcomesOf(table, check)[truth] as number;
@@ -84,7 +89,7 @@ export function softWalk(
 		spent += seconds.base[check] as number;
 		made.push(check);
 		if (seconds.refundOutcome[check] === right) {
-			// mended, whatever was thought to be seen
+			// repaired, whatever was thought to be seen
 			return { made, seconds: spent - (seconds.refund[check] as number), right: true, share: 1 };
 		}
 		const error = errors[check] as number;

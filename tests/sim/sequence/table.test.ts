@@ -4,21 +4,21 @@ import {
 	classesOf,
 	makeOutcomeTable,
 	makeSeconds,
-	numberMends,
+	numberRepairs,
 	type Outcome,
 	outcomesOf,
 	pickSuspects,
 	rankChecks,
-	type Search,
 	shareApart,
-	suspectsByMend,
+	suspectsByRepair,
+	type TableSearch,
 } from '../../../sim/sequence/index.ts';
 import { between } from '../../between.ts';
 import { runs } from '../../runs.ts';
 
 const some = { numRuns: runs(200) };
 
-/** A table's rows, with cells that predict nothing, and a mend and a weight for each suspect. */
+/** A table's rows, with cells that predict nothing, and a repair and a weight for each suspect. */
 const rigs = fc.tuple(fc.integer({ min: 1, max: 9 }), fc.integer({ min: 1, max: 5 })).chain(([n, m]) => {
 	const cell = fc.oneof(
 		{ weight: 5, arbitrary: fc.integer({ min: 0, max: 3 }) },
@@ -26,7 +26,7 @@ const rigs = fc.tuple(fc.integer({ min: 1, max: 9 }), fc.integer({ min: 1, max: 
 	);
 	return fc.record({
 		rows: fc.array(fc.array(cell, { minLength: n, maxLength: n }), { minLength: m, maxLength: m }),
-		mends: fc.array(fc.integer({ min: 0, max: 4 }), { minLength: n, maxLength: n }),
+		repairs: fc.array(fc.integer({ min: 0, max: 4 }), { minLength: n, maxLength: n }),
 		weights: fc.array(between(0.01, 1), { minLength: n, maxLength: n }),
 		error: fc.oneof(fc.constant(0), between(0.001, 0.5)),
 	});
@@ -94,10 +94,10 @@ describe('a table of outcomes', () => {
 	});
 });
 
-/** The mutual information of an answer and the mend, from the joint distribution written out. */
+/** The mutual information of an answer and the repair, from the joint distribution written out. */
 function writtenOut(
 	row: readonly (Outcome | null)[],
-	mends: readonly number[],
+	repairs: readonly number[],
 	weights: readonly number[],
 	error: number,
 ) {
@@ -115,16 +115,16 @@ function writtenOut(
 						? 1 - (answers.length > 1 ? error : 0)
 						: error / (answers.length - 1);
 			const chance = ((weights[i] as number) / total) * likely;
-			const mend = mends[i] as number;
-			joint.set(`${answer}/${mend}`, (joint.get(`${answer}/${mend}`) ?? 0) + chance);
+			const repair = repairs[i] as number;
+			joint.set(`${answer}/${repair}`, (joint.get(`${answer}/${repair}`) ?? 0) + chance);
 			byAnswer.set(answer, (byAnswer.get(answer) ?? 0) + chance);
-			byMend.set(mend, (byMend.get(mend) ?? 0) + chance);
+			byMend.set(repair, (byMend.get(repair) ?? 0) + chance);
 		}
 	});
 	let bits = 0;
 	for (const [answer, a] of byAnswer) {
-		for (const [mend, b] of byMend) {
-			const both = joint.get(`${answer}/${mend}`) ?? 0;
+		for (const [repair, b] of byMend) {
+			const both = joint.get(`${answer}/${repair}`) ?? 0;
 			if (both > 0) bits += both * Math.log2(both / (a * b));
 		}
 	}
@@ -132,20 +132,20 @@ function writtenOut(
 }
 
 describe('the rank of checks', () => {
-	it('goes by the mutual information of answer and mend, a second', () => {
+	it('goes by the mutual information of answer and repair, a second', () => {
 		fc.assert(
 			fc.property(rigs, fc.array(fc.integer({ min: 1, max: 90 }), { minLength: 5, maxLength: 5 }), (rig, costs) => {
-				const { rows, mends, weights, error } = rig;
-				const search: Search = {
+				const { rows, repairs, weights, error } = rig;
+				const search: TableSearch = {
 					table: makeOutcomeTable(rows, weights.length),
 					weights: Float64Array.from(weights),
-					mends: numberMends(mends),
+					repairs: numberRepairs(repairs),
 					seconds: makeSeconds(costs.slice(0, rows.length)),
 					settled: 0.95,
 				};
 				const checks = Int32Array.from(rows.keys());
-				const ranked = rankChecks(search, suspectsByMend(search), checks, { errors: rows.map(() => error) });
-				const told = rows.map((row) => writtenOut(row, mends, weights, error));
+				const ranked = rankChecks(search, suspectsByRepair(search), checks, { errors: rows.map(() => error) });
+				const told = rows.map((row) => writtenOut(row, repairs, weights, error));
 				if (!told.some((bits) => bits > 1e-9)) return;
 				for (const { check, gain, seconds, rate } of ranked) {
 					expect(Math.abs(gain - (told[check] as number))).toBeLessThan(1e-9);
@@ -161,9 +161,9 @@ describe('the rank of checks', () => {
 		);
 	});
 
-	it('where no check tells of the mend by itself, goes by what it tells of the suspect', () => {
-		// mends 0 and 1 are told apart by both checks together only
-		const search: Search = {
+	it('where no check tells of the repair by itself, goes by what it tells of the suspect', () => {
+		// repairs 0 and 1 are told apart by both checks together only
+		const search: TableSearch = {
 			table: makeOutcomeTable(
 				[
 					[0, 0, 1, 1],
@@ -172,11 +172,11 @@ describe('the rank of checks', () => {
 				4,
 			),
 			weights: Float64Array.of(1, 1, 1, 1),
-			mends: Int32Array.of(0, 1, 1, 0),
+			repairs: Int32Array.of(0, 1, 1, 0),
 			seconds: makeSeconds([20, 10]),
 			settled: 1,
 		};
-		const ranked = rankChecks(search, suspectsByMend(search), Int32Array.of(0, 1));
+		const ranked = rankChecks(search, suspectsByRepair(search), Int32Array.of(0, 1));
 		expect(ranked.map(({ check, gain }) => [check, gain])).toEqual([
 			[1, 1],
 			[0, 1],
@@ -184,22 +184,22 @@ describe('the rank of checks', () => {
 	});
 
 	it('takes off what an outcome gives back, by how likely it is, wrong answers included', () => {
-		const search: Search = {
+		const search: TableSearch = {
 			table: makeOutcomeTable([['cleared', 'not', 'not']], 3),
 			weights: Float64Array.of(2, 1, 1),
-			mends: Int32Array.of(0, 1, 2),
+			repairs: Int32Array.of(0, 1, 2),
 			seconds: makeSeconds([40], { refund: Float64Array.of(30), refundOutcome: Int32Array.of(0) }),
 			settled: 1,
 		};
 		const by = (errors: number[]) =>
-			rankChecks(search, suspectsByMend(search), Int32Array.of(0), { errors })[0]?.seconds;
+			rankChecks(search, suspectsByRepair(search), Int32Array.of(0), { errors })[0]?.seconds;
 		expect(by([0])).toBeCloseTo(40 - 30 * 0.5, 12);
 		expect(by([0.1])).toBeCloseTo(40 - 30 * (0.5 * 0.9 + 0.5 * 0.1), 12);
 	});
 });
 
 describe('the share that stands apart', () => {
-	it('counts those who differ from all with another mend in so many checks', () => {
+	it('counts those who differ from all with another repair in so many checks', () => {
 		const search = {
 			table: makeOutcomeTable(
 				[
@@ -210,12 +210,12 @@ describe('the share that stands apart', () => {
 				4,
 			),
 			weights: Float64Array.of(1, 2, 3, 4),
-			mends: Int32Array.of(0, 0, 1, 2),
+			repairs: Int32Array.of(0, 0, 1, 2),
 		};
 		expect(shareApart(search, 0)).toBe(1);
 		expect(shareApart(search, 1)).toBe(1);
 		expect(shareApart(search, 2)).toBe(0);
-		const two = { ...search, mends: Int32Array.of(0, 0, 1, 0) };
+		const two = { ...search, repairs: Int32Array.of(0, 0, 1, 0) };
 		expect(shareApart(two, 1)).toBe(1);
 		expect(shareApart({ ...two, weights: Float64Array.of(1, 2, 3, 0) }, 2)).toBe(0.5);
 	});

@@ -16,8 +16,8 @@ function parted(problem: TestProblem, suspects: readonly number[]): boolean {
 	return problem.outcomes.some((row) => new Set(suspects.map((suspect) => row[suspect])).size > 1);
 }
 
-function mendsOf(problem: TestProblem, suspects: readonly number[]): number {
-	return new Set(suspects.map((suspect) => problem.mends?.[suspect] ?? `own ${suspect}`)).size;
+function repairsOf(problem: TestProblem, suspects: readonly number[]): number {
+	return new Set(suspects.map((suspect) => problem.repairs?.[suspect] ?? `own ${suspect}`)).size;
 }
 
 function shapeOf(node: TestNode): unknown {
@@ -37,11 +37,11 @@ describe.each(POLICIES)('a tree by %s', (policy) => {
 		);
 	});
 
-	it('ends only where one mend is left or no check parts those left, and goes on nowhere else', () => {
+	it('ends only where one repair is left or no check parts those left, and goes on nowhere else', () => {
 		fc.assert(
 			fc.property(problems, (problem) => {
 				const visit = (node: TestNode, suspects: readonly number[]): boolean => {
-					const over = mendsOf(problem, suspects) === 1 || !parted(problem, suspects);
+					const over = repairsOf(problem, suspects) === 1 || !parted(problem, suspects);
 					if (!('check' in node)) return over && node.suspects.join() === suspects.join();
 					const split = node.branches.flatMap((each) => each.suspects).sort((a, b) => a - b);
 					return (

@@ -4,8 +4,8 @@ import { InputError } from '../../../shared/error/index.ts';
 import {
 	entropyOf,
 	makeOutcomeTable,
-	orderMends,
-	sharesByMend,
+	orderRepairs,
+	sharesByRepair,
 	splitBy,
 	updateWeights,
 } from '../../../sim/sequence/index.ts';
@@ -125,8 +125,8 @@ describe('how a check splits', () => {
 		expect([...splitBy(table, [1, 2, 1, 4], 0)]).toEqual([0, 0.125, 0.75, 0.125]);
 	});
 
-	it('gives each mend its share', () => {
-		const shares = sharesByMend({ weights: Float64Array.of(1, 2, 5), mends: Int32Array.of(1, 0, 1) });
+	it('gives each repair its share', () => {
+		const shares = sharesByRepair({ weights: Float64Array.of(1, 2, 5), repairs: Int32Array.of(1, 0, 1) });
 		expect([...shares]).toEqual([0.25, 0.75]);
 	});
 
@@ -137,17 +137,17 @@ describe('how a check splits', () => {
 	});
 });
 
-describe('the order of mends', () => {
+describe('the order of repairs', () => {
 	it('costs no more than any other order', () => {
-		const mends = fc.array(fc.tuple(fc.integer({ min: 1, max: 50 }), fc.integer({ min: 0, max: 90 })), {
+		const repairs = fc.array(fc.tuple(fc.integer({ min: 1, max: 50 }), fc.integer({ min: 0, max: 90 })), {
 			minLength: 1,
 			maxLength: 5,
 		});
 		const costOf = (order: readonly number[], list: readonly (readonly [number, number])[]) => {
 			const total = list.reduce((sum, [weight]) => sum + weight, 0);
 			let spent = 0;
-			return order.reduce((sum, mend) => {
-				const [weight, seconds] = list[mend] as readonly [number, number];
+			return order.reduce((sum, repair) => {
+				const [weight, seconds] = list[repair] as readonly [number, number];
 				spent += seconds;
 				return sum + (weight / total) * spent;
 			}, 0);
@@ -157,8 +157,8 @@ describe('the order of mends', () => {
 				? [[]]
 				: left.flatMap((one) => orders(left.filter((other) => other !== one)).map((rest) => [one, ...rest]));
 		fc.assert(
-			fc.property(mends, (list) => {
-				const { order, expected } = orderMends(
+			fc.property(repairs, (list) => {
+				const { order, expected } = orderRepairs(
 					list.map(([weight]) => weight),
 					list.map(([, seconds]) => seconds),
 				);
@@ -170,10 +170,10 @@ describe('the order of mends', () => {
 	});
 
 	it.each([
-		[() => orderMends([1, 2], [1]), 'sequence.lengths', 'seconds'],
-		[() => orderMends([1, -2], [1, 1]), 'sequence.weight', 'weights[1]'],
-		[() => orderMends([1, 2], [1, Number.NaN]), 'sequence.cost', 'seconds[1]'],
-		[() => orderMends([0, 0], [1, 1]), 'sequence.weights', 'weights'],
+		[() => orderRepairs([1, 2], [1]), 'sequence.lengths', 'seconds'],
+		[() => orderRepairs([1, -2], [1, 1]), 'sequence.weight', 'weights[1]'],
+		[() => orderRepairs([1, 2], [1, Number.NaN]), 'sequence.cost', 'seconds[1]'],
+		[() => orderRepairs([0, 0], [1, 1]), 'sequence.weights', 'weights'],
 	])('is refused for nonsense (%#)', (act, code, path) => {
 		expect(refusal(act).slice(0, 2)).toEqual([code, path]);
 	});

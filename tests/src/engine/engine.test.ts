@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { fetched, InputError } from '../../../shared/error/index.ts';
-import { type Ask, CannotRun, Ended, openEngine, Refused, troubleText } from '../../../src/engine/index.ts';
-import { type Feature, type FromWorker, type Port, serve, type ToWorker } from '../../../src/engine/serve.ts';
+import { type AskRoute, CannotRun, Ended, openEngine, Refused, troubleText } from '../../../src/engine/index.ts';
+import { type EnginePort, type Feature, type FromWorker, serve, type ToWorker } from '../../../src/engine/serve.ts';
 import { errorText } from '../../../src/wording/index.ts';
 
 /** An engine whose workers run here: everything that crosses is cloned, as a real port does it. */
@@ -17,7 +17,7 @@ function engineOn(features: Readonly<Record<string, () => Promise<Feature>>>) {
 			});
 		};
 		workers.push(worker);
-		const there: Port = {
+		const there: EnginePort = {
 			postMessage: (message: FromWorker) => tell('here', message),
 			addEventListener: (_, hear) => heard.there.push(hear as never),
 		};
@@ -31,7 +31,11 @@ function engineOn(features: Readonly<Record<string, () => Promise<Feature>>>) {
 		} as Pick<Worker, 'postMessage' | 'addEventListener' | 'terminate'>;
 	});
 	// routes of this test's own
-	return { ask: ask as (route: string, asks: unknown, how?: Parameters<Ask>[2]) => Promise<unknown>, end, workers };
+	return {
+		ask: ask as (route: string, asks: unknown, how?: Parameters<AskRoute>[2]) => Promise<unknown>,
+		end,
+		workers,
+	};
 }
 
 const never = new Promise<never>(() => undefined);

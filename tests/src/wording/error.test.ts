@@ -15,7 +15,7 @@ import { BUNDLED, bundledProfile, type Profile, readProfile } from '../../../sha
 import { makeRandom } from '../../../shared/random/index.ts';
 import { bundledRig, quickSheet, readSheet } from '../../../shared/sheet/index.ts';
 import { makeDrill, makeTask, markDrill } from '../../../sim/drill/index.ts';
-import { heldLevels, screenPace } from '../../../sim/light/index.ts';
+import { screenPace, staticLevels } from '../../../sim/light/index.ts';
 import { openRig } from '../../../sim/rig/index.ts';
 import { readDeck } from '../../../src/features/deck/reading.ts';
 import { readLesson, timetableOf } from '../../../src/features/lessons/index.ts';
@@ -100,7 +100,7 @@ const provoked: Partial<Record<ErrorCode, () => unknown>> = {
 	'dip.switch': () => switchesUp([0]),
 	'random.empty': () => makeRandom(1).pick([]),
 	'analyse.marks': () => analyse(3 as never),
-	'held.index': () => heldLevels(tallow, 99, new Float32Array(tallow.cells * tallow.emitters.length)),
+	'held.index': () => staticLevels(tallow, 99, new Float32Array(tallow.cells * tallow.emitters.length)),
 	'programme.index': () => screenPace(tallow, 99, 1),
 	'rig.options': () => openRig(sheet, { faults: 3 as never }),
 	'event.wait': () => openRig(sheet).send({ type: 'clock.wait', ms: 1 }),

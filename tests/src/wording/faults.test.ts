@@ -1,21 +1,21 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { faults } from '#words/faults/index.ts';
-import { mends } from '#words/repairs/index.ts';
+import { repairs } from '#words/repairs/index.ts';
 import { readSheet } from '../../../shared/sheet/index.ts';
 import type { PlacedFault } from '../../../sim/event/index.ts';
-import { faultOf, MEND_IDS, placedFaults } from '../../../sim/fault/index.ts';
+import { faultOf, placedFaults, REPAIR_IDS } from '../../../sim/fault/index.ts';
 import { openRig } from '../../../sim/rig/index.ts';
 import { faultFacts } from '../../../src/wording/fault.ts';
 import {
 	faultCause,
 	faultName,
 	faultTape,
-	mendConfirm,
-	mendText,
-	mendTitle,
 	placeName,
 	placeText,
+	repairConfirm,
+	repairText,
+	repairTitle,
 } from '../../../src/wording/index.ts';
 import { settingFacts } from '../../../src/wording/sheetFacts.ts';
 import { runs } from '../../runs.ts';
@@ -140,21 +140,25 @@ describe('the words of a fault', () => {
 });
 
 describe('the words of a mend', () => {
-	const placed = everywhere.map(({ sheet, placed: { fault, place } }) => ({ sheet, mend: faultOf(fault).mend, place }));
+	const placed = everywhere.map(({ sheet, placed: { fault, place } }) => ({
+		sheet,
+		repair: faultOf(fault).repair,
+		place,
+	}));
 
-	it('are tried for every mend that some fault has', () => {
-		const tried = new Set(placed.map(({ mend }) => mend));
-		// no fault yet is mended by taking a terminator out
-		expect(MEND_IDS.filter((id) => !tried.has(id))).toEqual([]);
-		expect(Object.keys(mends).sort()).toEqual([...MEND_IDS].sort());
+	it('are tried for every repair that some fault has', () => {
+		const tried = new Set(placed.map(({ repair }) => repair));
+		// no fault yet is repaired by taking a terminator out
+		expect(REPAIR_IDS.filter((id) => !tried.has(id))).toEqual([]);
+		expect(Object.keys(repairs).sort()).toEqual([...REPAIR_IDS].sort());
 	});
 
 	it('read well wherever it is done', () => {
-		for (const { sheet, mend, place } of placed) {
-			const title = mendTitle(sheet, mend, place);
+		for (const { sheet, repair, place } of placed) {
+			const title = repairTitle(sheet, repair, place);
 			hasNoSeams(title);
 			expect(title).toMatch(/^[A-Z].*[^.]$/);
-			for (const text of [mendText(sheet, mend, place), mendConfirm(sheet, mend, place)]) {
+			for (const text of [repairText(sheet, repair, place), repairConfirm(sheet, repair, place)]) {
 				readsWell(text);
 				isShort(text, 3);
 			}
@@ -182,8 +186,8 @@ describe('the words of a mend', () => {
 		['right-way-round', kept, 'rig', /in its own output: cable 1 in output A and cable 2 in output B\.$/],
 		['let-cool', mixed, 'bar-1', /for 10 minutes, in clear air/],
 		['open-sensor', kept, 'q-1', 'At its panel, set “Remote sensor” to shut.'],
-	] as const)('of %s go by the sheet: %#', (mend, sheet, place, text) => {
-		expect(mendText(sheet, mend, place)).toMatch(text);
+	] as const)('of %s go by the sheet: %#', (repair, sheet, place, text) => {
+		expect(repairText(sheet, repair, place)).toMatch(text);
 	});
 });
 

@@ -52,10 +52,10 @@ describe('the words of a check', () => {
 	] as const;
 	const everyCheck = places.map(([sheet, fixture]) => {
 		const faults = placedFaults(sheet).map(({ placed }) => placed);
-		const mends = new Map(
-			faults.map(({ fault, place }) => [`${faultOf(fault).mend}@${place}`, { id: faultOf(fault).mend, place }]),
+		const repairs = new Map(
+			faults.map(({ fault, place }) => [`${faultOf(fault).repair}@${place}`, { id: faultOf(fault).repair, place }]),
 		);
-		const all = checksOf(sheet, meantOf(sheet), { kind: 'dark', fixture }, [...mends.values()]);
+		const all = checksOf(sheet, meantOf(sheet), { kind: 'dark', fixture }, [...repairs.values()]);
 		return { sheet, faults, checks: all };
 	});
 
@@ -175,7 +175,7 @@ describe('what a check says', () => {
 		);
 	});
 
-	it('of a mend tried is the mend, and whether it cleared it', () => {
+	it('of a repair tried is the repair, and whether it cleared it', () => {
 		const check = { kind: 'mend-switch-on', place: 'bar-1' };
 		expect(checkTitle(mixed, meantOf(mixed).rig, check)).toBe('Switch on bar 1');
 		expect(checkDoes(mixed, meantOf(mixed).rig, check)).toBe(

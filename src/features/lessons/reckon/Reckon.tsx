@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import { useMemo, useState } from 'preact/hooks';
 import { calcWords as words } from '#words/lessons/index.ts';
-import type { Kit, Picks, Values } from './kit.ts';
+import type { Kit, Picks, SliderValues } from './kit.ts';
 import { type ReckonId, reckoners } from './sums.ts';
 
 interface Props {
@@ -12,12 +12,14 @@ interface Props {
 /** Sliders, the sum with its numbers in it, and what it comes to. Without scripts it stands as a worked example. */
 export function Reckon({ id, kits }: Props): JSX.Element {
 	const { formulas, sliders, picks, reckon } = useMemo(() => reckoners[id](kits), [id, kits]);
-	const [values, slide] = useState<Values>(() => Object.fromEntries(sliders.map((each) => [each.id, each.start])));
+	const [values, slide] = useState<SliderValues>(() =>
+		Object.fromEntries(sliders.map((each) => [each.id, each.start])),
+	);
 	const [chosen, choose] = useState<Picks>(() =>
 		Object.fromEntries(picks.map((each) => [each.id, each.options[0]?.value ?? ''])),
 	);
 	const slid = sliders.map((each) => ({ ...each, least: Math.max(each.least, each.leastFor?.(chosen) ?? each.least) }));
-	const inReach: Values = Object.fromEntries(
+	const inReach: SliderValues = Object.fromEntries(
 		slid.map(({ id: name, least }) => [name, Math.max(least, values[name] ?? least)]),
 	);
 	return (

@@ -23,7 +23,7 @@ export interface Pick {
 }
 
 /** A line of the outcome: what it is, the sum with the numbers in it, and what it comes to. */
-export interface Line {
+export interface SumLine {
 	readonly what: string;
 	readonly sum: string;
 	readonly comes: string;
@@ -31,7 +31,7 @@ export interface Line {
 	readonly over?: boolean;
 }
 
-export type Values = Readonly<Record<string, number>>;
+export type SliderValues = Readonly<Record<string, number>>;
 export type Picks = Readonly<Record<string, string>>;
 
 /** What a reckoner asks, and what it makes of it. */
@@ -40,7 +40,7 @@ export interface Reckoner {
 	readonly formulas: readonly string[];
 	readonly sliders: readonly Slider[];
 	readonly picks: readonly Pick[];
-	reckon(values: Values, picks: Picks): readonly Line[];
+	reckon(values: SliderValues, picks: Picks): readonly SumLine[];
 }
 
 /** A fixture, as far as the reckoners go: plain numbers out of its profile. */

@@ -1,9 +1,9 @@
 import { exportWords } from '#words/papers/index.ts';
-import type { Ask, Item, Option } from '../../../../shared/paper/index.ts';
+import type { AnswerForm, Item, Option } from '../../../../shared/paper/index.ts';
 import { optionText, questionAsk, questionChart } from '../../../wording/index.ts';
 
 /** A thing to choose, order or match, in words. */
-export interface Worded {
+export interface WordedChoice {
 	readonly id: string;
 	readonly text: string;
 }
@@ -15,11 +15,11 @@ export function askedLines(item: Item): readonly string[] {
 }
 
 /** Options in words. */
-export const wordedOptions = (item: Item, options: readonly Option[]): readonly Worded[] =>
+export const wordedOptions = (item: Item, options: readonly Option[]): readonly WordedChoice[] =>
 	options.map((option) => ({ id: option.id, text: optionText(item, option) }));
 
 /** Switches as things to choose: an id must not begin with a digit. */
-export const wordedSwitches = ({ count }: Ask & { form: 'switches' }): readonly Worded[] =>
+export const wordedSwitches = ({ count }: AnswerForm & { form: 'switches' }): readonly WordedChoice[] =>
 	Array.from({ length: count }, (_, i) => ({ id: switchId(i + 1), text: `${exportWords.switch} ${i + 1}` }));
 
 export const switchId = (n: number): string => `s${n}`;

@@ -2,7 +2,7 @@ import { InputError } from '../../../../shared/error/index.ts';
 import { murmur3Text } from '../../../../shared/random/index.ts';
 import { type JsonBounds, LINK_BOUNDS, MOST_READ, endOfJson as measured, readJson } from '../../../storage/index.ts';
 import { errorText } from '../../../wording/index.ts';
-import type { Refused } from './types.ts';
+import type { Refusal } from './types.ts';
 
 /** What a file may come to: the results of a school year are some three million things. */
 const FILE_BOUNDS: JsonBounds = Object.freeze({ ...LINK_BOUNDS, characters: MOST_READ.handedIn, things: 8_000_000 });
@@ -89,7 +89,7 @@ export function handedError(error: InputError): InputError {
 }
 
 /** What could not be read, told plainly. */
-export const refusedFor = (from: string, error: InputError): Refused => ({
+export const refusedFor = (from: string, error: InputError): Refusal => ({
 	from,
 	code: error.code,
 	sentence: errorText(handedError(error)),

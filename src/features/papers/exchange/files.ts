@@ -3,7 +3,17 @@ import { InputError, isInputError } from '../../../../shared/error/index.ts';
 import { fill } from '../../../wording/index.ts';
 import { checkOf, damaged, inKeyOrder, otherVersion, refusedFor } from './bounds.ts';
 import { readKeptCount, readKeptName, readKeptPaper, readKeptResult, readResult, readSlip } from './schema.ts';
-import type { Held, KeptCount, KeptName, KeptPaper, KeptResult, PaperSlip, Refused, Result, Taken } from './types.ts';
+import type {
+	KeptCount,
+	KeptName,
+	KeptPaper,
+	KeptResult,
+	PaperResult,
+	PaperSlip,
+	Refusal,
+	TakenResult,
+	TrainerRecords,
+} from './types.ts';
 
 /** The version that files have. */
 const FILE_VERSION = 1;
@@ -12,10 +22,10 @@ const FILE_VERSION = 1;
 export const paperFile = ({ recipe, seed }: PaperSlip): string => sealed('paper', { recipe, seed });
 
 /** A result as a file. */
-export const resultFile = (result: Result): string => sealed('result', result);
+export const resultFile = (result: PaperResult): string => sealed('result', result);
 
 /** All that is kept, as one file. */
-export const storeFile = (held: Held): string =>
+export const storeFile = (held: TrainerRecords): string =>
 	`${JSON.stringify({ prepBay: 'papers', version: FILE_VERSION, ...heldParts(held) })}\n`;
 
 function sealed(what: 'paper' | 'result', content: unknown): string {
@@ -27,8 +37,8 @@ function sealed(what: 'paper' | 'result', content: unknown): string {
 /** What a file was found to be. */
 export type FromFile =
 	| ({ readonly is: 'paper' } & PaperSlip)
-	| ({ readonly is: 'result' } & Taken)
-	| { readonly is: 'store'; readonly held: Held; readonly refused: readonly Refused[] };
+	| ({ readonly is: 'result' } & TakenResult)
+	| { readonly is: 'store'; readonly held: TrainerRecords; readonly refused: readonly Refusal[] };
 
 /**
  * Reads what a file holds, once parsed.
@@ -58,7 +68,7 @@ const unknownFile = (): InputError => new InputError('handed.unknown', '', { tro
 const MOST = 20_000;
 
 /** A store's lists, in the order they are written. */
-const heldParts = ({ papers, results, names, counts }: Held): Held => ({
+const heldParts = ({ papers, results, names, counts }: TrainerRecords): TrainerRecords => ({
 	papers,
 	results,
 	names,
@@ -69,8 +79,11 @@ const heldParts = ({ papers, results, names, counts }: Held): Held => ({
  * A store from a file, each record read by itself: one that is damaged does not take the others along.
  * @param from what the file is called
  */
-function heldFrom(file: Readonly<Record<string, unknown>>, from: string): { held: Held; refused: readonly Refused[] } {
-	const refused: Refused[] = [];
+function heldFrom(
+	file: Readonly<Record<string, unknown>>,
+	from: string,
+): { held: TrainerRecords; refused: readonly Refusal[] } {
+	const refused: Refusal[] = [];
 	const all = <T>(list: string, what: string, read: (record: unknown) => T): T[] => {
 		const records = file[list];
 		if (!Array.isArray(records)) {

@@ -5,7 +5,7 @@ import { fill } from '../../../wording/index.ts';
 import { damaged, endOfJson, handedError, refusedFor } from './bounds.ts';
 import { readFile } from './files.ts';
 import { PAPER_LINK, readPaperLink, readResultLink } from './link.ts';
-import type { Handed, PaperSetter } from './types.ts';
+import type { HandedIn, PaperSetter } from './types.ts';
 
 /** Most pieces that one text is taken apart into, and most that may be cut short before the rest is left. */
 const MOST_PIECES = 20_000;
@@ -23,11 +23,11 @@ export async function readHandedIn(
 	text: string,
 	set: PaperSetter,
 	from: string = handedNames.text,
-): Promise<readonly Handed[]> {
+): Promise<readonly HandedIn[]> {
 	const pieces: Piece[] = [];
 	for (const piece of piecesOf(text)) pieces.push(piece);
 	const nameOf = (at: number): string => (pieces.length === 1 ? from : fill(handedNames.piece, { from, n: at + 1 }));
-	const handed: Handed[] = [];
+	const handed: HandedIn[] = [];
 	for (let at = 0; at < pieces.length; at += AT_ONCE) {
 		const some = pieces.slice(at, at + AT_ONCE);
 		handed.push(...(await Promise.all(some.map((piece, i) => sortedPiece(piece, set, nameOf(at + i))))));
@@ -37,7 +37,7 @@ export async function readHandedIn(
 
 type Piece = { readonly json: unknown } | { readonly link: string } | { readonly error: InputError };
 
-async function sortedPiece(piece: Piece, set: PaperSetter, from: string): Promise<Handed> {
+async function sortedPiece(piece: Piece, set: PaperSetter, from: string): Promise<HandedIn> {
 	try {
 		return await readPiece(piece, set, from);
 	} catch (error) {
@@ -46,7 +46,7 @@ async function sortedPiece(piece: Piece, set: PaperSetter, from: string): Promis
 	}
 }
 
-async function readPiece(piece: Piece, set: PaperSetter, from: string): Promise<Handed> {
+async function readPiece(piece: Piece, set: PaperSetter, from: string): Promise<HandedIn> {
 	if ('error' in piece) throw piece.error;
 	if ('json' in piece) return { from, ...readFile(piece.json, from) };
 	const [, what] = PAPER_LINK.exec(piece.link) ?? [];

@@ -9,19 +9,19 @@ export { classCsv } from './csv.ts';
 export { paperFile, resultFile, storeFile } from './files.ts';
 export { readHandedIn } from './handedIn.ts';
 export { paperFragment, readPaperLink, readResultLink, resultFragment } from './link.ts';
-export { type ClassRow, type ClassTable, type Flag, type SortedOut, type Standing, sortResults } from './sort.ts';
+export { type ClassRow, type ClassTable, type Flag, type ResultStanding, type SortedOut, sortResults } from './sort.ts';
 export { openPaperStore, type PaperStore, type TakenIn } from './store.ts';
 export type {
-	Handed,
-	Held,
+	HandedIn,
 	KeptCount,
 	KeptName,
 	KeptPaper,
 	KeptResult,
 	PaperMarker,
+	PaperResult,
 	PaperSetter,
 	PaperSlip,
-	Refused,
-	Result,
-	Taken,
+	Refusal,
+	TakenResult,
+	TrainerRecords,
 } from './types.ts';

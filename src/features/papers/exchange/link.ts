@@ -4,7 +4,7 @@ import { deflateText, fromBase64url, inflateText, LINK_BOUNDS, toBase64url } fro
 import { checkOf, damaged, otherVersion, parsed } from './bounds.ts';
 import { fromColumns, leanRecipe, packAnswers, unpackAnswers } from './pack.ts';
 import { readResult, readSlip } from './schema.ts';
-import type { PaperSetter, PaperSlip, Result, Taken } from './types.ts';
+import type { PaperResult, PaperSetter, PaperSlip, TakenResult } from './types.ts';
 
 /** The version that new links have; a newer one is refused with a sentence. */
 const LINK_VERSION = 1;
@@ -18,7 +18,7 @@ export async function paperFragment({ recipe, seed }: PaperSlip): Promise<string
  * The fragment, with its `#`, that hands a result in: answers by where the questions stand, logs whole.
  * @param paper the paper that was sat
  */
-export async function resultFragment(result: Result, paper: Paper): Promise<string> {
+export async function resultFragment(result: PaperResult, paper: Paper): Promise<string> {
 	const { packed, strays } = packAnswers(paper, result.answers);
 	const { recipe, seed, name, attempt, started, ended, claimed } = result;
 	const parts = [leanRecipe(recipe), seed, result.paper, name, attempt, started, ended, claimed, packed];
@@ -50,7 +50,7 @@ export async function readPaperLink(fragment: string): Promise<PaperSlip> {
  * Reads a fragment that `resultFragment` wrote. The paper is set anew, since the questions say what the answers belong to.
  * @throws as `readPaperLink`, and what `readAnswers` and `set` throw
  */
-export async function readResultLink(fragment: string, set: PaperSetter): Promise<Taken> {
+export async function readResultLink(fragment: string, set: PaperSetter): Promise<TakenResult> {
 	const { parts, whole } = await partsOf(fragment, 'result');
 	const [lean, seed, paper, name, attempt, started, ended, claimed, packed, strays = {}] = parts;
 	if (parts.length < 9 || parts.length > 10 || !Array.isArray(packed) || typeof strays !== 'object' || !strays)

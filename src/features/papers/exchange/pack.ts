@@ -1,14 +1,14 @@
-import type { Answer, Answers, Ask, Item, Paper, PaperRecipe } from '../../../../shared/paper/index.ts';
+import type { Answer, AnswerForm, Answers, Item, Paper, PaperRecipe } from '../../../../shared/paper/index.ts';
 import { damaged } from './bounds.ts';
 
 /**
  * An answer as it stands in a link: short where the question says the rest, whole where it does not fit its question. One: `c`;
  * several and order: `a c`; a number: 37; switches: [1, 4]; match: the right one of each left one, in their order; none: null.
  */
-export type Packed = string | number | readonly number[] | Answer | null;
+export type PackedAnswer = string | number | readonly number[] | Answer | null;
 
 /** A paper's answers by where its questions stand, and those that none of its questions asked. */
-export function packAnswers(paper: Paper, answers: Answers): { packed: Packed[]; strays: Answers } {
+export function packAnswers(paper: Paper, answers: Answers): { packed: PackedAnswer[]; strays: Answers } {
 	const ids = new Set(paper.items.map(({ id }) => id));
 	return {
 		packed: paper.items.map((item) => packAnswer(item.ask, Object.hasOwn(answers, item.id) ? answers[item.id] : null)),
@@ -16,14 +16,14 @@ export function packAnswers(paper: Paper, answers: Answers): { packed: Packed[];
 	};
 }
 
-function packAnswer(ask: Ask, answer: Answer | null | undefined): Packed {
+function packAnswer(ask: AnswerForm, answer: Answer | null | undefined): PackedAnswer {
 	if (!answer) return null;
 	const short = shortAnswer(ask, answer);
 	// whatever does not come back the same goes whole
 	return short !== null && same(longAnswer(ask, short), answer) ? short : answer;
 }
 
-function shortAnswer(ask: Ask, answer: Answer): Packed {
+function shortAnswer(ask: AnswerForm, answer: Answer): PackedAnswer {
 	if (ask.form === 'match' && answer.form === 'match')
 		return ask.left.map(({ id }) => answer.pairs[id] ?? '').join(' ');
 	switch (answer.form) {
@@ -51,7 +51,7 @@ export function unpackAnswers(items: readonly Item[], packed: readonly unknown[]
 	return Object.fromEntries([...Object.entries(strays), ...answers]);
 }
 
-function longAnswer(ask: Ask, packed: unknown): unknown {
+function longAnswer(ask: AnswerForm, packed: unknown): unknown {
 	const { form } = ask;
 	if (typeof packed === 'number') return { form, value: packed };
 	if (Array.isArray(packed)) return { form, up: packed };

@@ -1,7 +1,7 @@
-import type { Result } from './types.ts';
+import type { PaperResult } from './types.ts';
 
 /** Whether a result is among those that figures are made of, and why. Words for each are in `content/en/papers`. */
-export type Standing =
+export type ResultStanding =
 	/** A person's first. */
 	| { readonly counts: true; readonly why: 'first' }
 	/** A later try, since nothing fits in those before it. */
@@ -17,7 +17,7 @@ export type Standing =
 
 /** What tells one try from another. */
 interface Try {
-	readonly taken: { readonly result: Pick<Result, 'started' | 'ended'> };
+	readonly taken: { readonly result: Pick<PaperResult, 'started' | 'ended'> };
 	readonly flags: readonly unknown[];
 }
 
@@ -57,7 +57,7 @@ function isAfter({ taken }: Try, tries: readonly Try[]): boolean {
  * Whether one of a person's tries counts: the first in which everything fits does, unless the trainer said otherwise.
  * @param said what the trainer said, where it was said
  */
-export function standingOf<T extends Try>(row: T, tries: readonly T[], said: boolean | undefined): Standing {
+export function standingOf<T extends Try>(row: T, tries: readonly T[], said: boolean | undefined): ResultStanding {
 	if (said === true) return { counts: true, why: 'by-hand' };
 	if (said === false) return { counts: false, why: 'by-hand' };
 	if (row.flags.length > 0) return { counts: false, why: 'misfit' };

@@ -1,7 +1,7 @@
 import find from 'jsqr';
 
 /** What the worker is handed: a picture, which it closes, the part of it to look at, in dots, and how. */
-export interface Look {
+export interface PictureLook {
 	readonly picture: ImageBitmap;
 	readonly part: { readonly x: number; readonly y: number; readonly width: number; readonly height: number };
 	/** Dots of the look for one of the picture. */
@@ -11,10 +11,10 @@ export interface Look {
 }
 
 /** The text of the QR code in a picture; null where none is found. */
-export const qrInLook = (look: Look): string | null => qrInPixels(drawn(look), look.sizes, look.inverted);
+export const qrInLook = (look: PictureLook): string | null => qrInPixels(drawn(look), look.sizes, look.inverted);
 
 /** The dots of what is to be looked at. */
-function drawn({ picture, part, scale }: Look): Pixels {
+function drawn({ picture, part, scale }: PictureLook): Pixels {
 	const width = Math.max(1, Math.round(part.width * scale));
 	const height = Math.max(1, Math.round(part.height * scale));
 	const pen = new OffscreenCanvas(width, height).getContext('2d', { willReadFrequently: true });

@@ -1,7 +1,7 @@
 import { locale } from '#words/locale/index.ts';
 import { exportWords } from '#words/papers/index.ts';
 import type { Item } from '../../../../shared/paper/index.ts';
-import { askedLines, switchId, type Worded, wordedOptions, wordedSwitches } from './asked.ts';
+import { askedLines, switchId, type WordedChoice, wordedOptions, wordedSwitches } from './asked.ts';
 
 const RESPONSE = 'RESPONSE';
 const RIGHT = { identifier: RESPONSE };
@@ -107,10 +107,10 @@ const scoredIf = (rule: Element): Element =>
 
 export const MATCH_CORRECT = 'match_correct';
 
-const simple = (options: readonly Worded[]): Element[] =>
+const simple = (options: readonly WordedChoice[]): Element[] =>
 	options.map(({ id, text }) => element('simpleChoice', { identifier: id }, text));
 
-const choice = (options: readonly Worded[], maxChoices: number, prompt?: string): Element =>
+const choice = (options: readonly WordedChoice[], maxChoices: number, prompt?: string): Element =>
 	element(
 		'choiceInteraction',
 		{ responseIdentifier: RESPONSE, shuffle: false, maxChoices },
@@ -122,8 +122,8 @@ const choice = (options: readonly Worded[], maxChoices: number, prompt?: string)
 const LEFT = 'left-';
 const RIGHT_SIDE = 'right-';
 
-function matching(left: readonly Worded[], right: readonly Worded[]): Element {
-	const side = (options: readonly Worded[], before: string, matchMax: number): Element =>
+function matching(left: readonly WordedChoice[], right: readonly WordedChoice[]): Element {
+	const side = (options: readonly WordedChoice[], before: string, matchMax: number): Element =>
 		element(
 			'simpleMatchSet',
 			{},

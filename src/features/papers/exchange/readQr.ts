@@ -1,6 +1,6 @@
 import { InputError, isInputError } from '../../../../shared/error/index.ts';
 import { CannotRun, Ended, openEngine } from '../../../engine/index.ts';
-import type { Look } from './qrLook.ts';
+import type { PictureLook } from './qrLook.ts';
 
 /** Longest side that a picture is looked at in, dots: enough for a dense code, and what a phone works through in a second. */
 const LONGEST_SIDE = 1600;
@@ -117,7 +117,7 @@ export interface QrReader {
 	 * @param signal stops it
 	 * @throws InputError `qr.slow` where that is over, `qr.stopped`, `qr.unfetched` where the worker could not be fetched
 	 */
-	look(look: Look, within: number, signal?: AbortSignal): Promise<string | null>;
+	look(look: PictureLook, within: number, signal?: AbortSignal): Promise<string | null>;
 	/** Ends the worker, whatever it is at. */
 	close(): void;
 }

@@ -2,7 +2,7 @@ import * as v from 'valibot';
 import { readAnswers, readRecipe, TOP_SEED } from '../../../../shared/paper/index.ts';
 import { readShape } from '../../../../shared/profile/index.ts';
 import { migrated } from './bounds.ts';
-import type { KeptCount, KeptName, KeptPaper, KeptResult, PaperSlip, Result } from './types.ts';
+import type { KeptCount, KeptName, KeptPaper, KeptResult, PaperResult, PaperSlip } from './types.ts';
 
 /** Most characters of a name. */
 const LONGEST_NAME = 80;
@@ -45,7 +45,7 @@ export function readSlip(input: unknown): PaperSlip {
 }
 
 /** @throws InputError `handed.shape`, and what `readRecipe` and `readAnswers` throw */
-export function readResult(input: unknown): Result {
+export function readResult(input: unknown): PaperResult {
 	const shape = held(resultShape, input);
 	return { ...shape, recipe: readRecipe(shape.recipe), answers: readAnswers(shape.answers) };
 }

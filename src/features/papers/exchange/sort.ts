@@ -3,10 +3,10 @@ import { flagWords } from '#words/papers/index.ts';
 import { isInputError } from '../../../../shared/error/index.ts';
 import type { Paper, PaperMark } from '../../../../shared/paper/index.ts';
 import { errorText, fill, misfitText } from '../../../wording/index.ts';
-import { peopleOf, type Standing, standingOf } from './people.ts';
-import type { KeptCount, KeptName, PaperMarker, PaperSetter, Taken } from './types.ts';
+import { peopleOf, type ResultStanding, standingOf } from './people.ts';
+import type { KeptCount, KeptName, PaperMarker, PaperSetter, TakenResult } from './types.ts';
 
-export type { Standing } from './people.ts';
+export type { ResultStanding } from './people.ts';
 
 /** Why a result wants looking at. The codes of `Misfit`, and those that only show when it is handed in. */
 export interface Flag {
@@ -18,7 +18,7 @@ export interface Flag {
 
 /** One line of the class table. */
 export interface ClassRow {
-	readonly taken: Taken;
+	readonly taken: TakenResult;
 	/** The trainer's name for it, else the learner's own; may be empty. */
 	readonly name: string;
 	readonly mark: PaperMark;
@@ -28,7 +28,7 @@ export interface ClassRow {
 	readonly person: number;
 	readonly namesakes: number;
 	/** Whether it is among those that figures are made of, and why. */
-	readonly standing: Standing;
+	readonly standing: ResultStanding;
 	/** How long it took, ms; null where not known. */
 	readonly milliseconds: number | null;
 	readonly flags: readonly Flag[];
@@ -44,14 +44,14 @@ export interface ClassTable {
 /** Results sorted out: by paper, and those whose paper cannot be set. */
 export interface SortedOut {
 	readonly tables: readonly ClassTable[];
-	readonly unset: readonly { readonly taken: Taken; readonly name: string; readonly flag: Flag }[];
+	readonly unset: readonly { readonly taken: TakenResult; readonly name: string; readonly flag: Flag }[];
 	/** Results left out because the same attempt stands in a table already. */
 	readonly duplicates: number;
 }
 
 /** A result with its mark and its paper, before it is laid beside the others. */
-export interface Marked {
-	readonly taken: Taken;
+export interface MarkedResult {
+	readonly taken: TakenResult;
 	readonly paper: Paper;
 	readonly mark: PaperMark;
 }
@@ -60,14 +60,14 @@ export interface Marked {
  * Marks a result: its paper set anew, its answers marked against it. What it claims of itself has no say.
  * @throws InputError where its recipe sets no paper
  */
-async function markTaken(taken: Taken, set: PaperSetter, mark: PaperMarker): Promise<Marked> {
+async function markTaken(taken: TakenResult, set: PaperSetter, mark: PaperMarker): Promise<MarkedResult> {
 	const { recipe, seed, answers } = taken.result;
 	const paper = await set(recipe, seed);
 	return { taken, paper, mark: await mark(paper, answers) };
 }
 
 /** What does not fit in a result that was marked: what its answers show, its score, its paper and its check. */
-function flagsOf({ taken: { result, whole }, paper, mark }: Marked): readonly Flag[] {
+function flagsOf({ taken: { result, whole }, paper, mark }: MarkedResult): readonly Flag[] {
 	const flags: Flag[] = mark.misfits.map((each) => ({
 		code: each.code,
 		item: each.item,
@@ -86,7 +86,7 @@ function flagsOf({ taken: { result, whole }, paper, mark }: Marked): readonly Fl
 
 /** Lays marked results out in tables by paper: one line an attempt, tries counted by person, each told whether it counts. */
 function laidOut(
-	marked: readonly Marked[],
+	marked: readonly MarkedResult[],
 	names: readonly KeptName[] = [],
 	counts: readonly KeptCount[] = [],
 ): Omit<SortedOut, 'unset'> {
@@ -112,7 +112,7 @@ function laidOut(
 }
 
 /** The trainer's name for an attempt, else the learner's own. */
-function namedBy(names: readonly KeptName[]): (taken: Taken) => string {
+function namedBy(names: readonly KeptName[]): (taken: TakenResult) => string {
 	const typed = new Map(names.map(({ attempt, name }) => [attempt, name]));
 	return ({ result }) => typed.get(result.attempt) ?? result.name;
 }
@@ -161,7 +161,7 @@ const later = (a: BareRow, b: BareRow): number => (endOf(a) === endOf(b) ? 0 : e
  * @param set best `settingOnce`, since a class sits one paper
  */
 export async function sortResults(
-	pile: readonly Taken[],
+	pile: readonly TakenResult[],
 	{
 		set,
 		mark,
@@ -169,7 +169,7 @@ export async function sortResults(
 		counts = [],
 	}: { set: PaperSetter; mark: PaperMarker; names?: readonly KeptName[]; counts?: readonly KeptCount[] },
 ): Promise<SortedOut> {
-	const marked: Marked[] = [];
+	const marked: MarkedResult[] = [];
 	const unset: SortedOut['unset'][number][] = [];
 	const nameOf = namedBy(names);
 	for (const taken of pile) {

@@ -9,14 +9,14 @@ import {
 } from '../../../storage/index.ts';
 import { inKeyOrder, refusedFor } from './bounds.ts';
 import { readKeptCount, readKeptName, readKeptPaper, readKeptResult, tidyName } from './schema.ts';
-import type { Held, KeptCount, KeptName, KeptPaper, KeptResult, PaperSlip, Taken } from './types.ts';
+import type { KeptCount, KeptName, KeptPaper, KeptResult, PaperSlip, TakenResult, TrainerRecords } from './types.ts';
 
 /** What a trainer keeps, on the device or, where that is refused, in memory until the page is left. */
 export interface PaperStore {
 	/** False from when the device refused: what is put now lasts only as long as the page. */
 	keeps(): boolean;
 	/** All of it, read anew: another tab may have written. What cannot be read is set aside first, and told by `asides`. */
-	held(): Promise<Held>;
+	held(): Promise<TrainerRecords>;
 	/** The papers alone, as `held` reads them: a class's results take many times as long. */
 	papers(): Promise<readonly KeptPaper[]>;
 	/** Records that could not be read, as they were found. */
@@ -24,13 +24,13 @@ export interface PaperStore {
 	/** @param mark the paper's mark, under which it is kept */
 	putPaper(slip: PaperSlip, mark: string): Promise<void>;
 	/** Takes results in. One that is there already under its attempt stays as it is. */
-	putResults(taken: readonly Taken[]): Promise<TakenIn>;
+	putResults(taken: readonly TakenResult[]): Promise<TakenIn>;
 	/** The trainer's own name for an attempt; empty takes it away. */
 	putName(attempt: string, name: string): Promise<void>;
 	/** Says whether a result counts, whatever would be so by itself. */
 	putCount(attempt: string, counts: boolean): Promise<void>;
 	/** Adds what a file held; what is there already stays. @returns what became of its results */
-	putHeld(held: Held): Promise<TakenIn>;
+	putHeld(held: TrainerRecords): Promise<TakenIn>;
 	/** Takes a paper away for good, its results and their names with it. */
 	removePaper(mark: string): Promise<void>;
 	/** Takes a result and its name away for good. */
@@ -46,7 +46,7 @@ export interface TakenIn {
 	/** There already, just as they came. */
 	readonly again: number;
 	/** Of an attempt that is there, and not as it came before: the earlier one was kept. */
-	readonly differ: readonly Taken[];
+	readonly differ: readonly TakenResult[];
 }
 
 /**
@@ -57,7 +57,7 @@ export async function openPaperStore(now: () => number = Date.now): Promise<Pape
 	const { on, keeps, close } = await openShelf();
 	const papers = (): Promise<KeptPaper[]> => readable(on, 'papers', readKeptPaper);
 	const results = (): Promise<KeptResult[]> => readable(on, 'results', readKeptResult);
-	const all = async (): Promise<Held> => ({
+	const all = async (): Promise<TrainerRecords> => ({
 		papers: await papers(),
 		results: await results(),
 		names: await readable(on, 'names', readKeptName),
@@ -74,7 +74,7 @@ export async function openPaperStore(now: () => number = Date.now): Promise<Pape
 	const takeIn = async (come: readonly KeptResult[]): Promise<TakenIn> => {
 		const there = new Map((await results()).map(({ result }) => [result.attempt, result]));
 		const fresh: KeptResult[] = [];
-		const differ: Taken[] = [];
+		const differ: TakenResult[] = [];
 		for (const kept of come) {
 			const { result, whole } = kept;
 			const own = there.get(result.attempt);

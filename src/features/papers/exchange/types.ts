@@ -9,7 +9,7 @@ export interface PaperSlip {
 }
 
 /** What a learner hands in: plain JSON. Its score is only what the learner's device said; marks are worked out from the answers. */
-export interface Result extends PaperSlip {
+export interface PaperResult extends PaperSlip {
 	readonly version: 1;
 	/** The mark of the paper that was sat: 16 hex digits. */
 	readonly paper: string;
@@ -26,8 +26,8 @@ export interface Result extends PaperSlip {
 }
 
 /** A result taken in, and whether what came still had the check it was handed in with. */
-export interface Taken {
-	readonly result: Result;
+export interface TakenResult {
+	readonly result: PaperResult;
 	/** False where it was changed after it was handed in. */
 	readonly whole: boolean;
 }
@@ -39,15 +39,15 @@ export type PaperSetter = (recipe: PaperRecipeInput, seed: number) => Paper | Pr
 export type PaperMarker = (paper: Paper, answers: Answers) => PaperMark | Promise<PaperMark>;
 
 /** One thing that was handed in, sorted into what it is. */
-export type Handed =
+export type HandedIn =
 	| ({ readonly is: 'paper'; readonly from: string } & PaperSlip)
-	| ({ readonly is: 'result'; readonly from: string } & Taken)
+	| ({ readonly is: 'result'; readonly from: string } & TakenResult)
 	/** A whole store: papers, results and names, and what of it could not be read. */
-	| { readonly is: 'store'; readonly from: string; readonly held: Held; readonly refused: readonly Refused[] }
-	| ({ readonly is: 'refused'; readonly error: InputError } & Refused);
+	| { readonly is: 'store'; readonly from: string; readonly held: TrainerRecords; readonly refused: readonly Refusal[] }
+	| ({ readonly is: 'refused'; readonly error: InputError } & Refusal);
 
 /** What could not be read, by name, and why. */
-export interface Refused {
+export interface Refusal {
 	/** The file, or where in the text: 'week-3.json', 'piece 2 of the text'. */
 	readonly from: string;
 	/** An error's code, such as `handed.damaged`. */
@@ -66,7 +66,7 @@ export interface KeptPaper extends PaperSlip {
 }
 
 /** A result on the trainer's device, kept under its attempt. */
-export interface KeptResult extends Taken {
+export interface KeptResult extends TakenResult {
 	readonly version: 1;
 	/** When it was taken in, ms since 1970. */
 	readonly kept: number;
@@ -87,7 +87,7 @@ export interface KeptCount {
 }
 
 /** All that a trainer keeps. */
-export interface Held {
+export interface TrainerRecords {
 	readonly papers: readonly KeptPaper[];
 	readonly results: readonly KeptResult[];
 	readonly names: readonly KeptName[];

@@ -1,8 +1,8 @@
 import { locale } from '#words/locale/index.ts';
 import { exportWords } from '#words/papers/index.ts';
-import type { Answer, Item, ItemMark, Key, Paper } from '../../../../shared/paper/index.ts';
+import type { Answer, AnswerKey, Item, ItemMark, Paper } from '../../../../shared/paper/index.ts';
 import { kindName } from '../../../wording/index.ts';
-import { askedLines, switchId, type Worded, wordedOptions, wordedSwitches } from './asked.ts';
+import { askedLines, switchId, type WordedChoice, wordedOptions, wordedSwitches } from './asked.ts';
 import type { ClassRow, ClassTable } from './sort.ts';
 
 /**
@@ -169,16 +169,16 @@ function interactionOf(item: Item): Json {
 	}
 }
 
-const components = (worded: readonly Worded[]): readonly Json[] =>
+const components = (worded: readonly WordedChoice[]): readonly Json[] =>
 	worded.map(({ id, text }) => ({ id, description: { [locale.tag]: text } }));
 
 /** How a response is written (IEEE 9274.1.1, response patterns): `[,]` between things, `[.]` within a pair, `[:]` within a range. */
-function patternsOf(item: Item, key: Key): readonly string[] {
+function patternsOf(item: Item, key: AnswerKey): readonly string[] {
 	if (key.form === 'number') return key.within.map(({ from, to }) => (from === to ? String(from) : `${from}[:]${to}`));
 	return key.form === 'practical' ? [] : [listed(key.form === 'one' ? [key.right] : idsOf(key, item))];
 }
 
-function idsOf(key: Exclude<Key, { form: 'one' | 'number' | 'practical' }>, item: Item): readonly string[] {
+function idsOf(key: Exclude<AnswerKey, { form: 'one' | 'number' | 'practical' }>, item: Item): readonly string[] {
 	if (key.form === 'switches') return key.up.map(switchId);
 	if (key.form === 'match')
 		return item.ask.form === 'match' ? item.ask.left.map(({ id }) => `${id}[.]${key.right[id]}`) : [];

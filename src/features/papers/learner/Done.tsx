@@ -1,18 +1,18 @@
 import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { paperWords, sitWords } from '#words/papers/index.ts';
-import type { Ask } from '../../../engine/index.ts';
+import type { AskRoute } from '../../../engine/index.ts';
 import { Button, Dialog, Notice } from '../../../ui/index.ts';
 import { troubleText } from '../asking.ts';
 import { Chart } from '../Chart.tsx';
 import { HandingWays } from '../HandingWays.tsx';
-import type { Handing, OpenedPaper } from '../protocol.ts';
-import type { PaperMarked } from '../view.ts';
+import type { OpenedPaper, WaysToHand } from '../protocol.ts';
+import type { PaperMarkView } from '../view.ts';
 import { Feedback } from './Feedback.tsx';
 import type { Sitting } from './sitting.ts';
 
 interface Props {
-	ask: Ask;
+	ask: AskRoute;
 	opened: OpenedPaper;
 	sitting: Sitting;
 	onFresh: () => void;
@@ -21,8 +21,8 @@ interface Props {
 /** Handed in: the score, ways to give the result on, and how each question went. */
 export function Done({ ask, opened, sitting, onFresh }: Props): JSX.Element {
 	const { recipe, seed, view } = opened;
-	const [marked, setMarked] = useState<PaperMarked | null>(null);
-	const [handing, hand] = useState<Handing | null>(null);
+	const [marked, setMarked] = useState<PaperMarkView | null>(null);
+	const [handing, hand] = useState<WaysToHand | null>(null);
 	const [trouble, setTrouble] = useState('');
 	const [asks, askFresh] = useState(false);
 	const heading = useRef<HTMLHeadingElement>(null);

@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { paperWords, sitWords } from '#words/papers/index.ts';
-import type { Ask } from '../../../engine/index.ts';
+import type { AskRoute } from '../../../engine/index.ts';
 import { useUnderWay } from '../../../site/updates/index.ts';
 import { DEVICE } from '../../../storage/index.ts';
 import { Button, Live, Notice } from '../../../ui/index.ts';
@@ -26,7 +26,7 @@ import {
 import { useSitting } from './useSitting.ts';
 
 /** A paper on this device, from its first page to its result. */
-export function SitPaper({ ask, opened }: { ask: Ask; opened: OpenedPaper }): JSX.Element {
+export function SitPaper({ ask, opened }: { ask: AskRoute; opened: OpenedPaper }): JSX.Element {
 	const paper = opened.view;
 	const { hand, sitting, resumed, trouble, came, change, takeOver } = useSitting(paper, ask);
 	const [reviewing, review] = useState(false);

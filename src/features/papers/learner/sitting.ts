@@ -99,13 +99,13 @@ export function timeToSay(before: number | null, left: number | null): 'five' | 
 }
 
 /** How the questions stand, for the review. */
-export interface Standing {
+export interface SittingCounts {
 	readonly answered: number;
 	readonly open: number;
 	readonly flagged: number;
 }
 
-export function standing(sitting: Sitting, paper: Sat): Standing {
+export function standing(sitting: Sitting, paper: Sat): SittingCounts {
 	const done = paper.questions.filter(({ id }) => id in sitting.answers).length;
 	return {
 		answered: done,

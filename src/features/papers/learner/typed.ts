@@ -1,5 +1,5 @@
 /** What typing came to: a whole number; nothing; or what is wrong with it. */
-export type Typed =
+export type TypedNumber =
 	| { readonly is: 'number'; readonly value: number }
 	| { readonly is: 'nothing' }
 	| { readonly is: 'wrong'; readonly why: 'none' | 'range' };
@@ -8,7 +8,7 @@ export type Typed =
  * A number as people type it. Base 10 takes digits alone; base 16 takes `a0`, `A0`, `0xA0` and `A0h`. Spaces around it do not count.
  * @param least, most the range, both ends included
  */
-export function readTyped(text: string, base: 10 | 16, least: number, most: number): Typed {
+export function readTyped(text: string, base: 10 | 16, least: number, most: number): TypedNumber {
 	const trimmed = text.trim();
 	if (trimmed === '') return { is: 'nothing' };
 	const [, digits] = (base === 10 ? /^(\d{1,9})$/ : /^(?:0x)?([0-9a-f]{1,8})h?$/i).exec(trimmed) ?? [];

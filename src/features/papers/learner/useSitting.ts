@@ -1,5 +1,5 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { type Ask, Refused } from '../../../engine/index.ts';
+import { type AskRoute, Refused } from '../../../engine/index.ts';
 import { DEVICE, type Hold, takeHold } from '../../../storage/index.ts';
 import { troubleText } from '../asking.ts';
 import type { PaperView } from '../view.ts';
@@ -7,7 +7,7 @@ import { forgetSitting, keepSitting, keyOf, setSittingAside, sittingText } from 
 import type { Sitting } from './sitting.ts';
 
 /** Where this tab stands with a paper. */
-export type Hand =
+export type TabHold =
 	| { readonly is: 'asking' }
 	/** Another tab has it; `lost` where it was taken from this one. */
 	| { readonly is: 'elsewhere'; readonly lost: boolean }
@@ -16,10 +16,10 @@ export type Hand =
 	| { readonly is: 'held' };
 
 /** From how a sitting stands to how it is to stand; null is none. */
-export type Change = (sitting: Sitting | null) => Sitting | null;
+export type SittingChange = (sitting: Sitting | null) => Sitting | null;
 
 export interface SittingHand {
-	readonly hand: Hand;
+	readonly hand: TabHold;
 	/** Null before it is begun. */
 	readonly sitting: Sitting | null;
 	/** Whether it was there already when the page opened. */
@@ -29,13 +29,13 @@ export interface SittingHand {
 	/** Other than `kept` once the device would not keep it. */
 	readonly came: ReturnType<typeof keepSitting>;
 	/** Changes it as it stands by then: two changes at once do not undo each other. */
-	change(how: Change): void;
+	change(how: SittingChange): void;
 	takeOver(): void;
 }
 
 /** A paper's sitting on this device, held by one tab at a time and kept at every change. */
-export function useSitting(paper: PaperView, ask: Ask): SittingHand {
-	const [hand, setHand] = useState<Hand>({ is: 'asking' });
+export function useSitting(paper: PaperView, ask: AskRoute): SittingHand {
+	const [hand, setHand] = useState<TabHold>({ is: 'asking' });
 	const [sitting, set] = useState<Sitting | null>(null);
 	const [resumed, resume] = useState(false);
 	const [trouble, tell] = useState<SittingHand['trouble']>(null);

@@ -16,7 +16,7 @@ const SHEETS = Object.entries(printWords.sheets) as [SheetId, string][];
 /** Printed unless told: the key only for who asks for it, or it goes out with the questions. */
 const FIRST: readonly SheetId[] = ['paper', 'answers'];
 
-interface Shown {
+interface PrintSource {
 	readonly opened: OpenedPaper;
 	readonly keys: readonly KeyView[];
 }
@@ -24,7 +24,7 @@ interface Shown {
 /** A paper to print: its questions, a sheet for answers, the key; each from a page of its own. */
 export default function Print(): JSX.Element {
 	const [ask] = useState(askPapers);
-	const [shown, show] = useState<Shown | null>(null);
+	const [shown, show] = useState<PrintSource | null>(null);
 	const [trouble, tell] = useState('');
 	const [busy, setBusy] = useState(location.hash.length > 1);
 	const [sheets, pick] = useState<readonly SheetId[]>(FIRST);

@@ -1,30 +1,33 @@
 import type { JSX, TargetedInputEvent } from 'preact';
 import { levelNames, trainerWords } from '#words/papers/index.ts';
-import type { Level } from '../../../../shared/paper/index.ts';
-import type { Ask } from '../../../engine/index.ts';
+import type { PaperLevel } from '../../../../shared/paper/index.ts';
+import type { AskRoute } from '../../../engine/index.ts';
 import { Field } from '../../../ui/index.ts';
 import type { Offer, Stock } from '../protocol.ts';
 import { Chips } from './Chips.tsx';
-import { type Draft, type Read, withOrWithout } from './draft.ts';
+import { type DraftReading, type PaperDraft, withOrWithout } from './draft.ts';
 import { OwnRig } from './OwnRig.tsx';
 
 interface Props {
-	ask: Ask;
-	draft: Draft;
-	read: Read;
+	ask: AskRoute;
+	draft: PaperDraft;
+	read: DraftReading;
 	stock: Stock;
 	offer: Offer;
-	onChange: (draft: Draft) => void;
+	onChange: (draft: PaperDraft) => void;
 }
 
-const ABOUTS = Object.entries(trainerWords.aboutWays).map(([id, name]) => ({ id: id as Draft['about'], name }));
-const LEVELS = Object.entries(levelNames).map(([id, name]) => ({ id: id as Level, name }));
-const ORDERS = Object.entries(trainerWords.orders).map(([id, name]) => ({ id: id as Draft['order'], name }));
-const FEEDBACKS = Object.entries(trainerWords.feedbacks).map(([id, name]) => ({ id: id as Draft['feedback'], name }));
+const ABOUTS = Object.entries(trainerWords.aboutWays).map(([id, name]) => ({ id: id as PaperDraft['about'], name }));
+const LEVELS = Object.entries(levelNames).map(([id, name]) => ({ id: id as PaperLevel, name }));
+const ORDERS = Object.entries(trainerWords.orders).map(([id, name]) => ({ id: id as PaperDraft['order'], name }));
+const FEEDBACKS = Object.entries(trainerWords.feedbacks).map(([id, name]) => ({
+	id: id as PaperDraft['feedback'],
+	name,
+}));
 
 /** The boxes of a paper: what it is about, what it asks, how it runs. */
 export function Build({ ask, draft, read, stock, offer, onChange }: Props): JSX.Element {
-	const put = (some: Partial<Draft>) => onChange({ ...draft, ...some });
+	const put = (some: Partial<PaperDraft>) => onChange({ ...draft, ...some });
 	const typed = (key: 'title' | 'count' | 'minutes' | 'pass') => ({
 		value: draft[key],
 		error: read.wrong?.[key],
@@ -116,9 +119,9 @@ export function Build({ ask, draft, read, stock, offer, onChange }: Props): JSX.
 }
 
 interface AskedProps {
-	draft: Draft;
+	draft: PaperDraft;
 	offer: Offer;
-	put: (some: Partial<Draft>) => void;
+	put: (some: Partial<PaperDraft>) => void;
 }
 
 /** Topics, and within them the kinds of question, which most people leave alone. */

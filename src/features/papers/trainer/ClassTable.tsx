@@ -2,14 +2,14 @@ import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { locale } from '#words/locale/index.ts';
 import { trainerWords } from '#words/papers/index.ts';
-import type { Ask } from '../../../engine/index.ts';
+import type { AskRoute } from '../../../engine/index.ts';
 import { Button, Dialog } from '../../../ui/index.ts';
 import { CountButton } from './CountButton.tsx';
 import { EachQuestion } from './EachQuestion.tsx';
 import type { ClassView, RowView } from './views.ts';
 
 interface Props {
-	ask: Ask;
+	ask: AskRoute;
 	shown: ClassView;
 	onChanged: () => Promise<void>;
 }

@@ -1,11 +1,11 @@
 import type { JSX } from 'preact';
 import { learnWords } from '#words/papers/index.ts';
-import type { Ask } from '../../../engine/index.ts';
+import type { AskRoute } from '../../../engine/index.ts';
 import { Button } from '../../../ui/index.ts';
 import type { RowView } from './views.ts';
 
 interface Props {
-	ask: Ask;
+	ask: AskRoute;
 	row: RowView;
 	onChanged: () => Promise<void>;
 }

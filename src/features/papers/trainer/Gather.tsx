@@ -1,10 +1,10 @@
 import type { JSX } from 'preact';
 import { useEffect, useId, useRef, useState } from 'preact/hooks';
 import { scanWords, trainerWords } from '#words/papers/index.ts';
-import type { Ask } from '../../../engine/index.ts';
+import type { AskRoute } from '../../../engine/index.ts';
 import { Button, Live, Notice } from '../../../ui/index.ts';
 import { troubleText } from '../asking.ts';
-import type { Handed } from '../exchange/index.ts';
+import type { HandedIn } from '../exchange/index.ts';
 import { ScanQr } from '../exchange/scan/ScanQr.tsx';
 import { ClassTable } from './ClassTable.tsx';
 import { Unread } from './Unread.tsx';
@@ -12,7 +12,7 @@ import type { KeptHand } from './useKept.ts';
 import { leftInBox, type TakenView, takenText } from './views.ts';
 
 /** Results come in by link, file, picture or paste; below, the class. */
-export function Gather({ ask, kept }: { ask: Ask; kept: KeptHand }): JSX.Element {
+export function Gather({ ask, kept }: { ask: AskRoute; kept: KeptHand }): JSX.Element {
 	const id = useId();
 	const top = useRef<HTMLDivElement>(null);
 	const [text, type] = useState('');
@@ -23,7 +23,7 @@ export function Gather({ ask, kept }: { ask: Ask; kept: KeptHand }): JSX.Element
 	const [taken, tell] = useState<TakenView | null>(null);
 	const [trouble, setTrouble] = useState('');
 	/** Null where it broke off. */
-	const take = async (sort: () => Promise<readonly Handed[]>): Promise<TakenView | null> => {
+	const take = async (sort: () => Promise<readonly HandedIn[]>): Promise<TakenView | null> => {
 		setBusy(true);
 		setTrouble('');
 		tell(null);

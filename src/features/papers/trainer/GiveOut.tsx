@@ -1,14 +1,14 @@
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { paperWords, trainerWords } from '#words/papers/index.ts';
-import type { Ask } from '../../../engine/index.ts';
+import type { AskRoute } from '../../../engine/index.ts';
 import { Button, Notice } from '../../../ui/index.ts';
 import { troubleText } from '../asking.ts';
 import { HandingWays } from '../HandingWays.tsx';
-import type { Handing, OpenedPaper } from '../protocol.ts';
+import type { OpenedPaper, WaysToHand } from '../protocol.ts';
 
 interface Props {
-	ask: Ask;
+	ask: AskRoute;
 	opened: OpenedPaper | null;
 	/** False while nobody has asked for a paper. */
 	started: boolean;
@@ -21,7 +21,7 @@ const SHORT_LINK = 2000;
 
 /** Ways to give the paper out: link, code, file, paper. */
 export function GiveOut({ ask, opened, started, onGiven }: Props): JSX.Element {
-	const [handing, hand] = useState<Handing | null>(null);
+	const [handing, hand] = useState<WaysToHand | null>(null);
 	const [trouble, tell] = useState('');
 	useEffect(() => {
 		hand(null);

@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { trainerWords } from '#words/papers/index.ts';
-import type { Ask } from '../../../engine/index.ts';
+import type { AskRoute } from '../../../engine/index.ts';
 import { saveText } from '../../../storage/index.ts';
 import { Button, Dialog, Live } from '../../../ui/index.ts';
 import { troubleText } from '../asking.ts';
@@ -14,7 +14,7 @@ import type { ClassExport } from './work.ts';
 const EXPORTS = Object.entries(trainerWords.exportAs) as [ClassExport, string][];
 
 interface Props {
-	ask: Ask;
+	ask: AskRoute;
 	kept: KeptHand;
 	/** Puts a kept paper back into the boxes. */
 	onTakeUp: (paper: PaperRef) => void;

@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import { learnWords, trainerWords } from '#words/papers/index.ts';
 import type { PaperRecipe } from '../../../../shared/paper/index.ts';
-import type { Ask } from '../../../engine/index.ts';
+import type { AskRoute } from '../../../engine/index.ts';
 import { Button } from '../../../ui/index.ts';
 import { CountButton } from './CountButton.tsx';
 import { Scores, ShareBar } from './plots.tsx';
@@ -12,7 +12,7 @@ interface Props {
 	learn: LearnView | null;
 	/** Results there are, counted or not. */
 	rows: readonly RowView[];
-	ask: Ask;
+	ask: AskRoute;
 	onChanged: () => Promise<void>;
 	onNext: (recipe: PaperRecipe) => void;
 }

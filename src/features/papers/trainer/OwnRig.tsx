@@ -1,13 +1,13 @@
 import type { JSX } from 'preact';
 import { useId, useState } from 'preact/hooks';
 import { trainerWords } from '#words/papers/index.ts';
-import type { Ask } from '../../../engine/index.ts';
+import type { AskRoute } from '../../../engine/index.ts';
 import { Button, Notice } from '../../../ui/index.ts';
 import { troubleText } from '../asking.ts';
 import type { PastedRig } from '../protocol.ts';
 
 interface Props {
-	ask: Ask;
+	ask: AskRoute;
 	pasted: PastedRig | null;
 	onPasted: (rig: PastedRig) => void;
 }

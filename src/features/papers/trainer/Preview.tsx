@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { trainerWords } from '#words/papers/index.ts';
-import type { Ask } from '../../../engine/index.ts';
+import type { AskRoute } from '../../../engine/index.ts';
 import { Button, Live, Notice, Toggle } from '../../../ui/index.ts';
 import { troubleText } from '../asking.ts';
 import { Chart } from '../Chart.tsx';
@@ -9,7 +9,7 @@ import type { OpenedPaper } from '../protocol.ts';
 import type { AskView, KeyView } from '../view.ts';
 
 interface Props {
-	ask: Ask;
+	ask: AskRoute;
 	opened: OpenedPaper | null;
 	/** Why there is no paper; empty where there is, or it is being set. */
 	trouble: string;

@@ -6,7 +6,7 @@ import { Tape } from '../../../ui/index.ts';
 import { askPapers } from '../asking.ts';
 import type { PaperRef, Stock } from '../protocol.ts';
 import { Build } from './Build.tsx';
-import { type Draft, draftOf, FIRST_DRAFT, keepDraft, keptDraft, readDraft } from './draft.ts';
+import { draftOf, FIRST_DRAFT, keepDraft, keptDraft, type PaperDraft, readDraft } from './draft.ts';
 import { Gather } from './Gather.tsx';
 import { GiveOut } from './GiveOut.tsx';
 import { Kept } from './Kept.tsx';
@@ -21,10 +21,10 @@ export default function Trainer({ stock }: { stock: Stock }): JSX.Element {
 	const [ask] = useState(askPapers);
 	// what sets the preview may take seconds: results do not wait for it
 	const [askClass] = useState(askPapers);
-	const [draft, setDraft] = useState<Draft>(() => keptDraft(DEVICE));
+	const [draft, setDraft] = useState<PaperDraft>(() => keptDraft(DEVICE));
 	// whoever left a paper here finds it set; a first visit fetches nothing until a paper is asked for
 	const [started, start] = useState(draft !== FIRST_DRAFT);
-	const change = (next: Draft) => {
+	const change = (next: PaperDraft) => {
 		start(true);
 		setDraft(next);
 		keepDraft(DEVICE, next);

@@ -1,31 +1,31 @@
 import { trainerWords } from '#words/papers/index.ts';
-import type { KindId, Level, PaperRecipe, PaperRecipeInput, TopicId } from '../../../../shared/paper/index.ts';
+import type { KindId, PaperLevel, PaperRecipe, PaperRecipeInput, TopicId } from '../../../../shared/paper/index.ts';
 import {
+	type BrowserStore,
 	isRecord,
 	KEPT,
 	moveAside,
 	putInPlace,
 	readJson,
-	type Store,
 	setAside,
 	textAt,
 } from '../../../storage/index.ts';
 import type { PastedRig } from '../protocol.ts';
 
 /** What a paper is about: some fixtures, a rig of the hall, or a rig that was pasted. */
-export type About = 'fixtures' | 'rig' | 'own';
+export type PaperSubject = 'fixtures' | 'rig' | 'own';
 
 /** A paper being put together: what stands in the boxes, right or not. */
-export interface Draft {
+export interface PaperDraft {
 	readonly title: string;
-	readonly about: About;
+	readonly about: PaperSubject;
 	readonly profiles: readonly string[];
 	readonly rig: string;
 	readonly pasted: PastedRig | null;
 	readonly topics: readonly TopicId[];
 	readonly kinds: readonly KindId[];
 	readonly count: string;
-	readonly levels: readonly Level[];
+	readonly levels: readonly PaperLevel[];
 	/** Empty for no limit. */
 	readonly minutes: string;
 	readonly pass: string;
@@ -36,7 +36,7 @@ export interface Draft {
 	readonly seed: number;
 }
 
-export const FIRST_DRAFT: Draft = {
+export const FIRST_DRAFT: PaperDraft = {
 	title: trainerWords.titleFirst,
 	about: 'fixtures',
 	profiles: [],
@@ -54,19 +54,19 @@ export const FIRST_DRAFT: Draft = {
 	seed: 1,
 };
 
-type Wrong = Readonly<Partial<Record<'title' | 'count' | 'minutes' | 'pass' | 'rig', string>>>;
+type DraftProblems = Readonly<Partial<Record<'title' | 'count' | 'minutes' | 'pass' | 'rig', string>>>;
 
 /** What a draft comes to: a recipe, or what is still wrong with it, box by box. */
-export type Read =
+export type DraftReading =
 	| { readonly recipe: PaperRecipeInput; readonly wrong: null }
-	| { readonly recipe: null; readonly wrong: Wrong };
+	| { readonly recipe: null; readonly wrong: DraftProblems };
 
 /** Reads the boxes. */
-export function readDraft(draft: Draft): Read {
+export function readDraft(draft: PaperDraft): DraftReading {
 	const count = wholeIn(draft.count, 1, 100);
 	const pass = wholeIn(draft.pass, 0, 100);
 	const minutes = draft.minutes.trim() === '' ? null : wholeIn(draft.minutes, 1, 600);
-	const wrong: Wrong = {
+	const wrong: DraftProblems = {
 		...(draft.title.trim() === '' ? { title: trainerWords.titleNone } : {}),
 		...(typeof count === 'string' ? { count } : {}),
 		...(typeof minutes === 'string' ? { minutes } : {}),
@@ -106,7 +106,7 @@ export function readDraft(draft: Draft): Read {
 }
 
 /** The boxes of a recipe, so that a paper can be taken up again. */
-export function draftOf(recipe: PaperRecipe, seed: number): Draft {
+export function draftOf(recipe: PaperRecipe, seed: number): PaperDraft {
 	const { rig } = recipe;
 	return {
 		title: recipe.title,
@@ -142,7 +142,7 @@ function wholeIn(text: string, least: number, most: number): number | string {
 const { draft: boxes } = KEPT;
 
 /** Keeps the boxes as they stand; a device that refuses loses nothing but these. */
-export function keepDraft(store: Store, draft: Draft): void {
+export function keepDraft(store: BrowserStore, draft: PaperDraft): void {
 	putInPlace(store, boxes, JSON.stringify(draft));
 }
 
@@ -150,7 +150,7 @@ export function keepDraft(store: Store, draft: Draft): void {
  * The boxes as they were left. Each is taken only where it is of the kind that it should be, and what comes of them is held to the
  * recipe's schema when the paper is set: so a damaged one costs that box alone, and all of them are set aside as they were.
  */
-export function keptDraft(store: Store): Draft {
+export function keptDraft(store: BrowserStore): PaperDraft {
 	const text = textAt(store, boxes.key);
 	if (text === null) return FIRST_DRAFT;
 	const found = readJson(text, boxes.bounds);
@@ -163,7 +163,7 @@ export function keptDraft(store: Store): Draft {
 	if (isDamaged) setAside(store, { place: boxes.key, text, why: 'damaged', now: Date.now() });
 	return Object.fromEntries(
 		Object.entries(FIRST_DRAFT).map(([key, first]) => [key, fits(key, kept[key]) ? kept[key] : first]),
-	) as unknown as Draft;
+	) as unknown as PaperDraft;
 }
 
 function fits(key: string, value: unknown): boolean {
@@ -173,7 +173,7 @@ function fits(key: string, value: unknown): boolean {
 	if (key === 'about') return value === 'fixtures' || value === 'rig' || value === 'own';
 	if (key === 'order') return value === 'mixed' || value === 'by-topic' || value === 'easy-first';
 	if (key === 'feedback') return value === 'each' || value === 'end';
-	const first = FIRST_DRAFT[key as keyof Draft];
+	const first = FIRST_DRAFT[key as keyof PaperDraft];
 	if (Array.isArray(first)) return Array.isArray(value) && value.every((each) => typeof each === 'string');
 	return typeof value === 'string' && value.length <= 100;
 }

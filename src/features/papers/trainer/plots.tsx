@@ -1,11 +1,11 @@
 import type { JSX } from 'preact';
 import { trainerWords } from '#words/papers/index.ts';
-import type { Span } from './views.ts';
+import type { ShareInterval } from './views.ts';
 
 const [WIDE, HIGH] = [120, 20];
 
 /** A share as a bar, and through its end the line on which the true one may lie, unless it is bare. Said in words beside it. */
-export function ShareBar({ share, low, high, bare = false }: Span & { bare?: boolean }): JSX.Element {
+export function ShareBar({ share, low, high, bare = false }: ShareInterval & { bare?: boolean }): JSX.Element {
 	const x = (part: number) => 1 + part * (WIDE - 2);
 	const span = `M${x(low)} 10H${x(high)}M${x(low)} 6v8M${x(high)} 6v8`;
 	return (

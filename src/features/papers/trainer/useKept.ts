@@ -1,6 +1,6 @@
 import { useCallback, useEffect, useRef, useState } from 'preact/hooks';
 import type { PaperRecipeInput } from '../../../../shared/paper/index.ts';
-import type { Ask } from '../../../engine/index.ts';
+import type { AskRoute } from '../../../engine/index.ts';
 import { mayHoldRecords } from '../../../storage/index.ts';
 import { troubleText } from '../asking.ts';
 import type { Offer, OpenedPaper } from '../protocol.ts';
@@ -21,7 +21,7 @@ export interface KeptHand {
 const NOTHING: HoldView = { keeps: true, asides: summaryOf([]), papers: [], results: 0, unset: summaryOf([]) };
 
 /** What is kept on this device, and the class table of one paper of it; looked at again whenever something was changed. */
-export function useKept(ask: Ask): KeptHand {
+export function useKept(ask: AskRoute): KeptHand {
 	const [hold, setHold] = useState<HoldView | null>(null);
 	const [picked, pick] = useState<string | null>(null);
 	const [shown, show] = useState<ClassView | null>(null);
@@ -71,7 +71,7 @@ const AFTER_MS = 250;
  * @param started false while nobody has asked for a paper: nothing is fetched then
  */
 export function usePaper(
-	ask: Ask,
+	ask: AskRoute,
 	recipe: PaperRecipeInput | null,
 	seed: number,
 	started: boolean,

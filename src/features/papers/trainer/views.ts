@@ -4,7 +4,7 @@ import type { PaperRecipe } from '../../../../shared/paper/index.ts';
 /** What the worker hands the trainer's page: words and numbers. */
 
 /** Where a share may lie, both 0 to 1. */
-export interface Span {
+export interface ShareInterval {
 	readonly share: number;
 	readonly low: number;
 	readonly high: number;
@@ -85,7 +85,7 @@ export interface ClassView {
 }
 
 /** One question over everybody. */
-export interface ItemView extends Span {
+export interface ItemView extends ShareInterval {
 	readonly id: string;
 	/** Its place in the paper, from 1. */
 	readonly at: number;
@@ -100,7 +100,7 @@ export interface ItemView extends Span {
 	readonly key: string;
 }
 
-export interface TopicView extends Span {
+export interface TopicView extends ShareInterval {
 	readonly id: string;
 	readonly name: string;
 	readonly says: string;
@@ -177,7 +177,7 @@ export function summaryOf(unread: Iterable<Unread>): Summary {
 	return { count, lines, left: count - lines.reduce((sum, { more }) => sum + more + 1, 0) };
 }
 
-/** What the paste box holds once it was read: nothing where all was taken in, else what it held, to be mended. */
+/** What the paste box holds once it was read: nothing where all was taken in, else what it held, to be repaired. */
 export function leftInBox(held: string, read: string, taken: TakenView | null): string {
 	// typed on meanwhile: that was not read
 	return held === read && taken?.refused.count === 0 ? '' : held;

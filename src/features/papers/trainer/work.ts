@@ -6,18 +6,18 @@ import { fileNameOf, markAny, setAny } from '../engine.ts';
 import {
 	type ClassTable,
 	classCsv,
-	type Handed,
-	type Held,
+	type HandedIn,
 	openPaperStore,
 	type PaperMarker,
 	type PaperStore,
-	type Refused,
+	type Refusal,
 	readHandedIn,
 	type SortedOut,
 	sortResults,
 	storeFile,
-	type Taken,
 	type TakenIn,
+	type TakenResult,
+	type TrainerRecords,
 } from '../exchange/index.ts';
 import { showClass } from './learn.ts';
 import { type ClassView, type FileView, type HoldView, summaryOf, type TakenView } from './views.ts';
@@ -28,9 +28,9 @@ export type ClassExport = 'csv' | 'qti-3' | 'qti-2' | 'xapi';
 /** What the trainer's page alone asks: of results, and of what is kept on this device. */
 export interface TrainerWork {
 	/** Sorts pasted text, the fragment of a link, or the text of a file by its name, into what it is. */
-	readText(asks: { readonly text: string; readonly from?: string }): Promise<readonly Handed[]>;
+	readText(asks: { readonly text: string; readonly from?: string }): Promise<readonly HandedIn[]>;
 	/** Takes in what was sorted. */
-	takeIn(asks: { readonly handed: readonly Handed[] }): Promise<TakenView>;
+	takeIn(asks: { readonly handed: readonly HandedIn[] }): Promise<TakenView>;
 	hold(asks: null): Promise<HoldView>;
 	classOf(asks: { readonly mark: string }): Promise<ClassView>;
 	keepPaper(asks: { readonly recipe: PaperRecipe; readonly seed: number }): Promise<void>;
@@ -56,10 +56,10 @@ export const trainerWork: TrainerWork = {
 	readText: ({ text, from = trainerWords.pasted }) => readHandedIn(text, setAny, from),
 	async takeIn({ handed }) {
 		const kept = await store();
-		const refused: Refused[] = [];
+		const refused: Refusal[] = [];
 		const papers: string[] = [];
-		const pile: Taken[] = [];
-		const stored: Taken[] = [];
+		const pile: TakenResult[] = [];
+		const stored: TakenResult[] = [];
 		const taken: TakenIn[] = [];
 		for (const each of handed) {
 			if (each.is === 'refused') refused.push(each);
@@ -182,7 +182,7 @@ const markOnce: PaperMarker = async (paper, answers) => {
 	return known;
 };
 
-const sorted = ({ results, names, counts }: Held): Promise<SortedOut> =>
+const sorted = ({ results, names, counts }: TrainerRecords): Promise<SortedOut> =>
 	sortResults(results, { set: setAny, mark: markOnce, names, counts });
 
 /** The table of a paper; of one with no results, an empty one. */
@@ -196,7 +196,7 @@ async function tableOf(mark: string): Promise<ClassTable> {
 }
 
 /** The mark of the paper that a result belongs to as it is set here; null where none can be. */
-async function markOf({ recipe, seed }: Taken['result']): Promise<string | null> {
+async function markOf({ recipe, seed }: TakenResult['result']): Promise<string | null> {
 	try {
 		return (await setAny(recipe, seed)).mark;
 	} catch (error) {
@@ -206,7 +206,7 @@ async function markOf({ recipe, seed }: Taken['result']): Promise<string | null>
 }
 
 /** Keeps the papers of results that came without theirs, so that each is in the list. */
-async function keepPapersOf(kept: PaperStore, pile: readonly Taken[]): Promise<void> {
+async function keepPapersOf(kept: PaperStore, pile: readonly TakenResult[]): Promise<void> {
 	const there = new Set((await kept.papers()).map(({ mark }) => mark));
 	for (const { result } of pile) {
 		const mark = await markOf(result);

@@ -1,37 +1,37 @@
 import { describe, expect, it } from 'vitest';
 import { openRig } from '../../../../sim/rig/index.ts';
-import { levelsWith, stripGroups, suggestedPatch } from '../../../../src/features/bench/desk.ts';
+import { faderGroups, levelsWith, suggestedPatch } from '../../../../src/features/bench/desk.ts';
 import { presetSheet } from '../../../../src/features/bench/presets.ts';
 
 describe('the strips of the desk', () => {
 	it('stand in the order of the slots, each with its name, its fine half behind it, and its band', () => {
 		const rig = openRig(presetSheet('mixed'));
-		const [, bar] = stripGroups(rig);
-		expect(bar?.strips.map(({ slot }) => slot)).toEqual([10, 11, 12, 13, 14, 15, 16, 17, 18, 19, 20]);
-		expect(bar?.strips.slice(-3).map(({ name, fine }) => [name, fine])).toEqual([
+		const [, bar] = faderGroups(rig);
+		expect(bar?.faders.map(({ slot }) => slot)).toEqual([10, 11, 12, 13, 14, 15, 16, 17, 18, 19, 20]);
+		expect(bar?.faders.slice(-3).map(({ name, fine }) => [name, fine])).toEqual([
 			['Intensity', false],
 			['Intensity', true],
 			['Shutter', false],
 		]);
-		expect(bar?.strips.at(-1)?.band?.id).toBe('open');
+		expect(bar?.faders.at(-1)?.band?.id).toBe('open');
 		expect([bar?.last, bar?.pastEnd]).toEqual([20, false]);
 		rig.send({ type: 'desk.level', universe: 1, slot: 20, level: 3 });
-		expect(stripGroups(rig)[1]?.strips.at(-1)?.band?.id).toBe('closed');
+		expect(faderGroups(rig)[1]?.faders.at(-1)?.band?.id).toBe('closed');
 	});
 
 	it('end at slot 512, and say that something lies past it', () => {
 		const rig = openRig(presetSheet('four'));
 		rig.send({ type: 'desk.patch', fixture: 'wash-1', universe: 1, address: 508, mode: 'middle' });
-		const group = stripGroups(rig).find(({ fixture }) => fixture === 'wash-1');
+		const group = faderGroups(rig).find(({ fixture }) => fixture === 'wash-1');
 		expect(group).toMatchObject({ last: 512, pastEnd: true });
-		expect(group?.strips.at(-1)?.slot).toBe(512);
+		expect(group?.faders.at(-1)?.slot).toBe(512);
 	});
 
 	it('go by what the desk thinks, and not by what the fixture is', () => {
 		const rig = openRig(presetSheet('one'));
 		expect(rig.gear.units.get('wash-1')?.state.context.settings.mode).toBe('short');
-		expect(stripGroups(rig)[0]?.strips).toHaveLength(9);
-		expect(stripGroups(openRig(presetSheet('leader')))).toEqual([]);
+		expect(faderGroups(rig)[0]?.faders).toHaveLength(9);
+		expect(faderGroups(openRig(presetSheet('leader')))).toEqual([]);
 	});
 });
 

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { portsOf } from '../../../../shared/sheet/index.ts';
 import { openRig } from '../../../../sim/rig/index.ts';
-import { type Hand, inSocket, layEvent, pressSocket, stillHeld } from '../../../../src/features/bench/hand.ts';
+import { type InHand, inSocket, layEvent, pressSocket, stillHeld } from '../../../../src/features/bench/hand.ts';
 import { presetSheet } from '../../../../src/features/bench/presets.ts';
 import { runs } from '../../../runs.ts';
 
@@ -15,7 +15,7 @@ describe('a hand at the sockets', () => {
 		fc.assert(
 			fc.property(fc.array(fc.constantFrom(...ports), { maxLength: 60 }), (presses) => {
 				const rig = openRig(sheet);
-				let hand: Hand | null = null;
+				let hand: InHand | null = null;
 				let laid = rig.gear.cables.length;
 				for (const port of presses) {
 					const press = pressSocket(rig, hand, port, next);

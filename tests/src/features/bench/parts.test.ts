@@ -1,14 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { readSheet } from '../../../../shared/sheet/index.ts';
 import { openRig, type Rig } from '../../../../sim/rig/index.ts';
-import { mendEvents, targetKey, targetOf } from '../../../../src/features/bench/breaker.ts';
+import { repairEvents, targetKey, targetOf } from '../../../../src/features/bench/breaker.ts';
 import { cableLines } from '../../../../src/features/bench/cableLines.ts';
 import { changesBetween } from '../../../../src/features/bench/changes.ts';
 import {
 	briefLight,
 	handCautions,
+	indicatorsOf,
 	keyFor,
-	lampsOf,
 	lightCautions,
 	linkFeeds,
 	mainsChoices,
@@ -40,7 +40,7 @@ describe('ready-made benches', () => {
 describe('a fixture’s back', () => {
 	it('has the lamps it has, each in words', () => {
 		const rig = openRig(presetSheet('mixed'));
-		const shown = (id: string) => lampsOf(rig.look(id)).map((lamp) => [lamp.id, lamp.state, lamp.look]);
+		const shown = (id: string) => indicatorsOf(rig.look(id)).map((lamp) => [lamp.id, lamp.state, lamp.look]);
 		expect(shown('wash-1')).toEqual([
 			['power', 'lit', 'lit'],
 			['data', 'steady', 'lit'],
@@ -149,16 +149,16 @@ describe('things that break', () => {
 		for (const key of ['', 'cable:none', 'fixture:none', 'output:z', 'other:x']) expect(targetOf(rig, key)).toBeNull();
 	});
 
-	it('are all put right by the mends, and then there is nothing to mend', () => {
+	it('are all put right by the repairs, and then there is nothing to mend', () => {
 		const rig = openRig(presetSheet('four'));
-		expect(mendEvents(rig)).toEqual([]);
+		expect(repairEvents(rig)).toEqual([]);
 		const sound = JSON.stringify([...rig.gear.units.keys()].map((id) => rig.look(id)));
 		rig.send({ type: 'hall.power', on: false });
 		rig.send({ type: 'cable.become', cable: 'cable-2', change: { minus: 'open', swapped: true } });
 		rig.send({ type: 'condition.become', fixture: 'wash-3', change: { covered: true, batteryHealth: 0.6 } });
 		rig.send({ type: 'desk.start-code', output: 'a', code: 23 });
-		for (const event of mendEvents(rig)) rig.send(event);
-		expect(mendEvents(rig)).toEqual([]);
+		for (const event of repairEvents(rig)) rig.send(event);
+		expect(repairEvents(rig)).toEqual([]);
 		rig.send({ type: 'charge.become', fixture: 'wash-3', charge: 1 });
 		expect(JSON.stringify([...rig.gear.units.keys()].map((id) => rig.look(id)))).toBe(sound);
 	});

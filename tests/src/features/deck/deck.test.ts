@@ -15,7 +15,7 @@ import { readDeck } from '../../../../src/features/deck/reading.ts';
 import {
 	dueNow,
 	nextDue,
-	type Outcome,
+	type RecallOutcome,
 	recallOf,
 	SITTING,
 	standingOf,
@@ -34,7 +34,7 @@ const anySkill = fc
 		fc.constantFrom(...LEVELS),
 	)
 	.map(([kind, about, level]) => skillText({ kind, about, level }));
-const anyOutcome = fc.constantFrom<Outcome>('wrong', 'guessed', 'right');
+const anyOutcome = fc.constantFrom<RecallOutcome>('wrong', 'guessed', 'right');
 
 /** Days of practice: each day what is due is asked, and goes as told. */
 const anyDeck: fc.Arbitrary<{ deck: Deck; now: number }> = fc
@@ -130,7 +130,7 @@ describe('asking', () => {
 		fc.assert(
 			fc.property(anyDeck, ({ deck, now }) => {
 				for (const skill of dueNow(deck, now)) {
-					const due = (outcome: Outcome) => withAsked(deck, skill, outcome, now).get(skill)?.due ?? 0;
+					const due = (outcome: RecallOutcome) => withAsked(deck, skill, outcome, now).get(skill)?.due ?? 0;
 					expect(due('wrong')).toBeGreaterThan(now);
 					expect(due('guessed')).toBeGreaterThanOrEqual(due('wrong'));
 					expect(due('right')).toBeGreaterThanOrEqual(due('guessed'));

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { bundledRig, quickSheet } from '../../../../shared/sheet/index.ts';
-import { openBench } from '../../../../sim/finder/index.ts';
+import { openOutcomes } from '../../../../sim/finder/index.ts';
 import { fittingTree, MOST_ENDS, routes } from '../../../../src/features/fault-tree/routes.ts';
 import {
 	FINDERS,
@@ -14,7 +14,7 @@ import { KEPT } from '../../../../src/storage/index.ts';
 import { saidOf } from '../../../shared/thrown.ts';
 import { textOf } from '../../../sim/finder/gig.ts';
 
-const bench = openBench(bundledRig('mixed-panels'), { kind: 'no-answer', fixture: 'old-1' });
+const bench = openOutcomes(bundledRig('mixed-panels'), { kind: 'no-answer', fixture: 'old-1' });
 
 const endsOf = (node: TreeNode): number =>
 	node.kind === 'end' ? 1 : node.branches.reduce((sum, branch) => sum + endsOf(branch.node), 0);
@@ -39,7 +39,7 @@ describe('a tree made to fit the paper', () => {
 });
 
 describe('a tree in words', () => {
-	it('has as many ends as it says, and a cause and a mend at each', async () => {
+	it('has as many ends as it says, and a cause and a repair at each', async () => {
 		const view = await routes.tree({
 			rig: 'four-in-line',
 			fixture: 'wash-3',
@@ -52,7 +52,7 @@ describe('a tree in words', () => {
 			if (node.kind === 'check') for (const branch of node.branches) walk(branch.node);
 			else {
 				expect(node.causes.length).toBeGreaterThan(0);
-				expect(node.mends.length).toBeGreaterThan(0);
+				expect(node.repairs.length).toBeGreaterThan(0);
 			}
 		};
 		walk(view.root);

@@ -1,7 +1,7 @@
 import { expect, type Locator, type Page } from '@playwright/test';
 import { bundledRig, type RigId, type RigSheet } from '../../../../shared/sheet/index.ts';
 import type { PlacedFault } from '../../../../sim/event/index.ts';
-import { type Check, type ComplaintKind, ELSE, faultyWitness, openBench } from '../../../../sim/finder/index.ts';
+import { type Check, type ComplaintKind, ELSE, faultyWitness, openOutcomes } from '../../../../sim/finder/index.ts';
 
 /** A rig that stands where the tech cannot look into it, with something wrong: what each check shows on it. */
 export interface Hidden {
@@ -16,7 +16,7 @@ export function readingOf(
 	{ rig, fixture, complaint, fault }: Hidden,
 	sheet: RigSheet = bundledRig(rig),
 ): (check: string) => string {
-	const bench = openBench(sheet, { kind: complaint, fixture });
+	const bench = openOutcomes(sheet, { kind: complaint, fixture });
 	const seen = faultyWitness(bench.meant, [fault]);
 	const checks = new Map(bench.checks.map((check): [string, Check] => [check.id, check]));
 	return (id) => checks.get(id)?.read(seen) ?? ELSE;
@@ -41,7 +41,7 @@ export async function begin(tab: Page, { rig, fixture, complaint }: Hidden, pres
 	await settled(tab);
 }
 
-/** The check asked, or the mend that comes first, by its id; null once the walk is over. */
+/** The check asked, or the repair that comes first, by its id; null once the walk is over. */
 async function askedOf(tab: Page): Promise<string | null> {
 	if ((await tab.locator('[data-because="mended"], [data-because="unknown"]').count()) > 0) return null;
 	const asked = tab.locator('[data-check], [data-mend]').first();

@@ -1,12 +1,12 @@
 import { isInputError } from '../../../../shared/error/index.ts';
-import { type Ask, Refused } from '../../../../src/engine/index.ts';
+import { type AskRoute, Refused } from '../../../../src/engine/index.ts';
 import { makeWork } from '../../../../src/features/finder/routes.ts';
 import { finderStore } from '../../../../src/features/finder/store.ts';
 import { errorText } from '../../../../src/wording/index.ts';
 import { memory } from '../../storage/memory.ts';
 
 /** What the worker does, asked with no worker between: everything goes through JSON, as nothing else may cross. */
-function askHere(): Ask {
+function askHere(): AskRoute {
 	const work = makeWork();
 	return async (route, asks, { onStage } = {}) => {
 		const act = work[route.replace('finder.', '') as keyof typeof work] as (
@@ -27,7 +27,7 @@ const through = (what: unknown) => JSON.parse(JSON.stringify(what));
 type Device = ReturnType<typeof memory>;
 
 /** A finder's store on a device in memory, at a fixed time. */
-export function storeOn(device: Device = memory(), ask: Ask = askHere()) {
+export function storeOn(device: Device = memory(), ask: AskRoute = askHere()) {
 	return {
 		items: device.held,
 		store: finderStore({ ask, storage: device.store, clock: () => Date.UTC(2026, 10, 25, 18, 5) }),

@@ -3,7 +3,7 @@ import { errors } from '#words/errors/index.ts';
 import { finderWords } from '#words/finder/index.ts';
 import { bundledRig } from '../../../../shared/sheet/index.ts';
 import type { RigEvent } from '../../../../sim/event/index.ts';
-import { faultyWitness, openBench } from '../../../../sim/finder/index.ts';
+import { faultyWitness, openOutcomes } from '../../../../sim/finder/index.ts';
 import { CannotRun } from '../../../../src/engine/index.ts';
 import type { FinderStore } from '../../../../src/features/finder/store.ts';
 import { linkOf } from '../../../../src/features/rig/index.ts';
@@ -19,15 +19,15 @@ async function dark(store: FinderStore): Promise<void> {
 	await store.pickComplaint('dark');
 }
 
-/** Answers from a rig with the third wash switched off, until a mend has helped. */
+/** Answers from a rig with the third wash switched off, until a repair has helped. */
 async function walkToEnd(store: FinderStore): Promise<void> {
 	const sheet = bundledRig('four-in-line');
-	const bench = openBench(sheet, { kind: 'dark', fixture: 'wash-3' });
+	const bench = openOutcomes(sheet, { kind: 'dark', fixture: 'wash-3' });
 	const rig = faultyWitness(bench.meant, [{ fault: 'switched-off', place: 'wash-3' }]);
 	const read = (id: string) => bench.checks.find((check) => check.id === id)?.read(rig) ?? '';
 	for (let left = 30; left > 0; left--) {
 		const { view } = store.scene;
-		const check = view?.check?.id ?? view?.verdict?.mends[0]?.check;
+		const check = view?.check?.id ?? view?.verdict?.repairs[0]?.check;
 		if (view?.verdict?.because === 'mended' || check === undefined) return;
 		await store.answer(check, read(check));
 	}
@@ -186,7 +186,7 @@ describe('a large rig', () => {
 });
 
 describe('verdicts', () => {
-	test('are counted once a mend has helped, taken back with Back, and kept apart from the walk', async () => {
+	test('are counted once a repair has helped, taken back with Back, and kept apart from the walk', async () => {
 		const device = memory();
 		const { store, items } = storeOn(device);
 		await dark(store);

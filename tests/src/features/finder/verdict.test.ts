@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest';
 import { suspectWords, verdictWords } from '#words/finder/index.ts';
 import { bundledRig } from '../../../../shared/sheet/index.ts';
-import type { MendId } from '../../../../sim/fault/index.ts';
+import type { RepairId } from '../../../../sim/fault/index.ts';
 import { COMPLAINTS } from '../../../../sim/finder/complaints.ts';
-import { type Complaint, faultyWitness, openBench, type Witness } from '../../../../sim/finder/index.ts';
+import { type Complaint, faultyWitness, openOutcomes, type Witness } from '../../../../sim/finder/index.ts';
 import { standOn } from '../../../../src/features/finder/routes.ts';
 import { becauseOf, lineOf, titleOf, waysOn } from '../../../../src/features/finder/verdict.ts';
 import type { WalkView } from '../../../../src/features/finder/view.ts';
@@ -16,9 +16,9 @@ function screens(
 	rig: 'four-in-line' | 'two-universes',
 	{ kind, fixture }: Complaint,
 	start: Witness,
-	mend: (w: Witness, id: MendId, place: string) => Witness,
+	repair: (w: Witness, id: RepairId, place: string) => Witness,
 ): WalkView[] {
-	const bench = openBench(bundledRig(rig), { kind, fixture });
+	const bench = openOutcomes(bundledRig(rig), { kind, fixture });
 	const stand = standOn(bench);
 	const views: WalkView[] = [];
 	let w = start;
@@ -28,12 +28,12 @@ function screens(
 		const finder = stand.at(walk, ALLOWS_ALL);
 		const view = viewWalk(bench, finder, walk);
 		views.push(view);
-		const check = view.check?.id ?? view.verdict?.mends[0]?.check;
+		const check = view.check?.id ?? view.verdict?.repairs[0]?.check;
 		if (check === undefined || view.verdict?.because === 'mended') break;
 		let outcome = finder.check(check)?.read(w) ?? '';
 		if (check.startsWith('mend-')) {
 			const [id, ...place] = check.slice('mend-'.length).split('@');
-			w = mend(w, id as MendId, place.join('@'));
+			w = repair(w, id as RepairId, place.join('@'));
 			outcome = COMPLAINTS[kind].holds(w, bench.meant, fixture) ? 'still' : 'cleared';
 		}
 		steps = [...steps, { did: 'answer', check, outcome }];
@@ -48,7 +48,7 @@ function torn({ suspects, verdict }: WalkView): string[] {
 	const faults: string[] = [];
 	if (count === suspectWords.noneFits && named.length > 0) faults.push('none fits, and names in one line');
 	if (count === suspectWords.noneFits && (verdict?.causes.length ?? 0) > 0) faults.push('none fits, and a cause');
-	if (verdict?.lost && (verdict.causes.length > 0 || verdict.mends.length > 0))
+	if (verdict?.lost && (verdict.causes.length > 0 || verdict.repairs.length > 0))
 		faults.push('nothing known, and a cause');
 	if (verdict && (verdict.lost !== null) !== (verdict.because === 'unknown')) faults.push('lost, and not');
 	return faults;
@@ -80,7 +80,7 @@ test.each(['two slots changed over', 'its supply is dead inside', 'a second sour
 );
 
 test('a fault it knows is still named, and none of its screens says two things at once', () => {
-	const bench = openBench(bundledRig('four-in-line'), { kind: 'no-answer', fixture: 'wash-3' });
+	const bench = openOutcomes(bundledRig('four-in-line'), { kind: 'no-answer', fixture: 'wash-3' });
 	for (const came of ['cold', 'warm'] as const) {
 		const w = faultyWitness(bench.meant, [{ fault: 'cable-dead', place: 'cable-3' }], came);
 		const fault = { id: 'none', rig: 'four-in-line', fixture: 'wash-3' } as const;

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { cautionIds } from '#words/cautions/index.ts';
 import { bundledRig, quickSheet, RIG_IDS, type RigSheet } from '../../../../shared/sheet/index.ts';
-import { type Complaint, complaintsOf, meantWitness, openBench } from '../../../../sim/finder/index.ts';
+import { type Complaint, complaintsOf, meantWitness, openOutcomes } from '../../../../sim/finder/index.ts';
 import { makeWork, standOn } from '../../../../src/features/finder/routes.ts';
 import type { WalkView } from '../../../../src/features/finder/view.ts';
 import { viewWalk } from '../../../../src/features/finder/viewWalk.ts';
@@ -23,7 +23,7 @@ function viewsOf(
 	most: number,
 	did: WalkStep['did'] = 'answer',
 ): WalkView[] {
-	const bench = openBench(sheet, { kind, fixture });
+	const bench = openOutcomes(sheet, { kind, fixture });
 	const stand = standOn(bench);
 	const views: WalkView[] = [];
 	let steps: WalkStep[] = [];
@@ -31,7 +31,7 @@ function viewsOf(
 		const walk: SetWalk = { ...freshWalk(rig, {}, 0), fixture, complaint: kind, steps };
 		const view = viewWalk(bench, stand.at(walk, ALLOWS_ALL), walk);
 		views.push(view);
-		const check = view.check?.id ?? view.verdict?.mends[0]?.check;
+		const check = view.check?.id ?? view.verdict?.repairs[0]?.check;
 		const outcome = view.check?.answers[0]?.id ?? 'still';
 		if (check === undefined || view.verdict?.because === 'mended') break;
 		steps = [...steps, did === 'answer' ? { did, check, outcome } : { did, check }];
@@ -54,8 +54,8 @@ describe('every screen of a walk', () => {
 					for (const caution of check.cautions) expect(cautionIds).toContain(caution);
 					expect(check.walk).toBeLessThanOrEqual(check.seconds);
 				}
-				for (const mend of verdict?.mends ?? [])
-					for (const caution of mend.cautions) expect(cautionIds).toContain(caution);
+				for (const repair of verdict?.repairs ?? [])
+					for (const caution of repair.cautions) expect(cautionIds).toContain(caution);
 				expect(suspects.reduce((sum, { share }) => sum + share, 0)).toBeCloseTo(1, 6);
 				const told = suspects.map(({ name, more }) => `${name} ${more}`);
 				expect(new Set(told).size, told.join('\n')).toBe(told.length);
@@ -80,7 +80,7 @@ test('with no sheet a value that is as meant is said to be a stand-in, and with 
 test('a finder moved on by a step stands where one stands that walks there from the start', () => {
 	const sheet = bundledRig('four-in-line');
 	const complaint: Complaint = { kind: 'flicker', fixture: 'wash-3' };
-	const bench = openBench(sheet, complaint);
+	const bench = openOutcomes(sheet, complaint);
 	const one = standOn(bench);
 	const at = (stand: typeof one, steps: WalkStep[]) => {
 		const walk: SetWalk = {
@@ -131,14 +131,14 @@ test('what is worked out ahead changes nothing that is shown, also where pairs o
 			pieces++;
 		}
 		expect(ahead.ahead()).toEqual([]);
-		const mend = view.verdict?.mends[0];
+		const repair = view.verdict?.repairs[0];
 		if (view.check)
 			steps.push({
 				did: 'answer',
 				check: view.check.id,
 				outcome: view.check.answers[n % view.check.answers.length]?.id ?? '',
 			});
-		else if (mend) steps.push({ did: 'answer', check: mend.check, outcome: 'still' });
+		else if (repair) steps.push({ did: 'answer', check: repair.check, outcome: 'still' });
 		else break;
 	}
 	expect(pieces).toBeGreaterThan(steps.length);

@@ -81,7 +81,7 @@ test('a verdict is counted by its kind of fault, where one kind is likelier than
 		sure: 1,
 		causes,
 		lost: null,
-		mends: [],
+		repairs: [],
 		asides: 0,
 	});
 	const plugs = [cause('near', 0.3, 'cable-out'), cause('far', 0.3, 'cable-out'), cause('dead', 0.39, 'cable-dead')];
@@ -111,7 +111,7 @@ test('the log as text has every step, the end, and the time', () => {
 				{ id: 'b', name: 'Another', cause: '', tape: [], share: 0.1, faults: ['b'] },
 			],
 			lost: null,
-			mends: [],
+			repairs: [],
 			asides: 1,
 		},
 		suspects: [],

@@ -1,22 +1,22 @@
 import { describe, expect, it } from 'vitest';
 import { RIG_IDS } from '../../../../shared/sheet/index.ts';
-import { makeFaultDrill, offeredBy, openBench } from '../../../../sim/finder/index.ts';
+import { makeFaultDrill, offeredBy, openOutcomes } from '../../../../sim/finder/index.ts';
 import { keep, keptOf } from '../../../../src/features/hidden-faults/keep.ts';
 import { makeHiddenWork } from '../../../../src/features/hidden-faults/routes.ts';
 import { drillLink, listed, readDrillLink } from '../../../../src/features/hidden-faults/view.ts';
 import { asidesIn, KEPT } from '../../../../src/storage/index.ts';
 import { memory, refuses } from '../../storage/memory.ts';
-import { mendsOf } from './answer.ts';
+import { repairsOf } from './answer.ts';
 
 const small = RIG_IDS.filter((rig) => rig !== 'long-line');
 
 describe('a drill', () => {
 	it.each(small.flatMap((rig) => ([1, 2] as const).map((count) => ({ rig, count, seed: 11 }))))(
-		'of $count on $rig: the mends of what is hidden clear it, and nothing after that counts',
+		'of $count on $rig: the repairs of what is hidden clear it, and nothing after that counts',
 		async (drill) => {
 			const work = makeHiddenWork();
 			await work.open(drill);
-			const steps = mendsOf(drill);
+			const steps = repairsOf(drill);
 			expect((await work.stand({ drill, steps: steps.slice(0, -1) })).cleared).toBe(false);
 			const { cleared, done, spent } = await work.stand({ drill, steps: [...steps, ...steps] });
 			expect(cleared).toBe(true);
@@ -61,7 +61,7 @@ describe('a drill', () => {
 			const drill = { rig, seed: 4, count: 1 } as const;
 			const work = makeHiddenWork();
 			const { sheet, complaint } = makeFaultDrill(rig, 4);
-			const bench = openBench(sheet, complaint);
+			const bench = openOutcomes(sheet, complaint);
 			const telling = new Set(bench.checks.map(({ id }) => id));
 			const offered = (await work.open(drill)).checks;
 			expect(offered.map(({ id }) => id)).toEqual(offeredBy(bench).map(({ id }) => id));

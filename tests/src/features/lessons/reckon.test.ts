@@ -7,13 +7,13 @@ import { findingsOf } from '../../../../sim/drill/index.ts';
 import { openRig } from '../../../../sim/rig/index.ts';
 import { practiceOf } from '../../../../src/features/lessons/index.ts';
 import { conditionOf, hoursAt, luxAt } from '../../../../src/features/lessons/open.ts';
-import { kits, type Line } from '../../../../src/features/lessons/reckon/kit.ts';
+import { kits, type SumLine } from '../../../../src/features/lessons/reckon/kit.ts';
 import { RECKON_IDS, reckoners } from '../../../../src/features/lessons/reckon/sums.ts';
 import { lessonFiles } from '../../../content/lessons.ts';
 import { saidBy } from '../../../shared/thrown.ts';
 
 const all = kits();
-const comes = (lines: readonly Line[]): string[] => lines.map((line) => line.comes);
+const comes = (lines: readonly SumLine[]): string[] => lines.map((line) => line.comes);
 
 describe.each(RECKON_IDS)('the reckoner of %s', (id) => {
 	const { sliders, picks, reckon, formulas } = reckoners[id](all);
@@ -86,7 +86,7 @@ describe('the reckoners agree with the rest of the house', () => {
 // far the lens stands from the wall, and the light goes a longer way than that once it is turned
 describe('the pool of a turned light', () => {
 	const { reckon, sliders, picks } = reckoners.pool(all);
-	const luxOf = (lines: readonly Line[]) => Number.parseFloat(lines.at(-1)?.comes ?? '');
+	const luxOf = (lines: readonly SumLine[]) => Number.parseFloat(lines.at(-1)?.comes ?? '');
 
 	it('has the light of the longer way: I cos θ over the square of the slanted ray, by hand', () => {
 		for (const { value } of picks[0]?.options ?? []) {

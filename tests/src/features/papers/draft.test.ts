@@ -3,11 +3,11 @@ import { expect, test } from 'vitest';
 import { readRecipe } from '../../../../shared/paper/index.ts';
 import { bundledRig } from '../../../../shared/sheet/index.ts';
 import {
-	type Draft,
 	draftOf,
 	FIRST_DRAFT,
 	keepDraft,
 	keptDraft,
+	type PaperDraft,
 	readDraft,
 } from '../../../../src/features/papers/trainer/draft.ts';
 import { asidesIn, KEPT } from '../../../../src/storage/index.ts';
@@ -18,7 +18,7 @@ const sheet = bundledRig('four-in-line');
 const pasted = { sheet, name: sheet.name, fixtures: sheet.fixtures.length };
 
 const box = fc.oneof(fc.string({ maxLength: 6 }), fc.nat(700).map(String));
-const draft: fc.Arbitrary<Draft> = fc.record({
+const draft: fc.Arbitrary<PaperDraft> = fc.record({
 	title: fc.string({ maxLength: 80 }),
 	about: fc.constantFrom('fixtures' as const, 'rig' as const, 'own' as const),
 	profiles: fc.constantFrom([], ['tallow-6'], ['cobble', 'picket-8']),

@@ -1,9 +1,9 @@
 import fc from 'fast-check';
-import type { KindRecord, Progress, Result } from '../../../../src/features/progress/result.ts';
+import type { DrillResult, KindRecord, Progress } from '../../../../src/features/progress/result.ts';
 
 const count = fc.nat({ max: 5000 });
 
-const anyResult: fc.Arbitrary<Result> = fc
+const anyResult: fc.Arbitrary<DrillResult> = fc
 	.record({ fewest: count, more: count, hints: fc.nat({ max: 20 }), milliseconds: count, seed: fc.nat() })
 	.map(({ more, ...rest }) => ({ ...rest, presses: rest.fewest + more }));
 

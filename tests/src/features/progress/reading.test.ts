@@ -4,7 +4,7 @@ import { isInputError } from '../../../../shared/error/index.ts';
 import { importProgress } from '../../../../src/features/progress/keep.ts';
 import { readProgress } from '../../../../src/features/progress/reading.ts';
 import { merged, progressText } from '../../../../src/features/progress/result.ts';
-import type { Step } from '../../../../src/storage/index.ts';
+import type { Migrate } from '../../../../src/storage/index.ts';
 import { runs } from '../../../runs.ts';
 import { anyProgress, plain } from './arbitrary.ts';
 
@@ -84,7 +84,7 @@ describe('progress as text', () => {
 	it('older versions are led up one by one, from whichever they are', () => {
 		const record = { done: 1, best: null, streak: 0, longest: 0, last: 5, tried: [], open: null };
 		const best = { presses: 9, fewest: 9, hints: 0, milliseconds: 10, seed: 4 };
-		const steps: Step[] = [
+		const steps: Migrate[] = [
 			(old) => ({ version: 2, kinds: old['drills'] }),
 			({ kinds }) => ({
 				version: 3,

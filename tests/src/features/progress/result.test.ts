@@ -2,9 +2,9 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
 	betterOf,
+	type DrillResult,
 	merged,
 	NO_PROGRESS,
-	type Result,
 	withAgain,
 	withBegun,
 	withDone,
@@ -14,7 +14,7 @@ import {
 import { runs } from '../../../runs.ts';
 import { anyKind, anyProgress, plain } from './arbitrary.ts';
 
-const result = (over: Partial<Result> = {}): Result => ({
+const result = (over: Partial<DrillResult> = {}): DrillResult => ({
 	presses: 12,
 	fewest: 10,
 	hints: 0,

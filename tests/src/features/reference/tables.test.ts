@@ -57,9 +57,9 @@ describe('faults', () => {
 		for (const { id } of FAULTS) expect(ids).toContain(`fault-${id}`);
 		for (const { ids: list, rows } of faultTables) {
 			expect(list).toHaveLength(rows.length);
-			for (const [, does, mend] of rows) {
+			for (const [, does, repair] of rows) {
 				expect(does).toMatch(/^[A-Z].*[.]$/);
-				expect(mend).toMatch(/^[A-Z].*[.]$/);
+				expect(repair).toMatch(/^[A-Z].*[.]$/);
 			}
 		}
 	});

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { bundledProfile, type Key, type KeyedPanel, type Profile } from '../../../../shared/profile/index.ts';
+import { bundledProfile, type KeyedPanel, type PanelKey, type Profile } from '../../../../shared/profile/index.ts';
 import { quickSheet } from '../../../../shared/sheet/index.ts';
 import { itemAt } from '../../../../sim/fixture/index.ts';
 import { openRig } from '../../../../sim/rig/index.ts';
@@ -33,7 +33,7 @@ describe.each(['tallow-6', 'picket-8'])('ways through the panel of %s', (id) => 
 });
 
 it('keys are told in runs', () => {
-	const keys: Key[] = ['down', 'down', 'set', 'up'];
+	const keys: PanelKey[] = ['down', 'down', 'set', 'up'];
 	expect(keysText(keys)).toBe('Down × 2, Set, Up');
 	expect(keysText([])).toBe('none: it stands there');
 });

@@ -4,9 +4,9 @@ import { describe, expect, it } from 'vitest';
 import { isInputError } from '../../../../shared/error/index.ts';
 import type { RigEvent } from '../../../../sim/event/index.ts';
 import {
+	type BenchRecord,
 	fitForKeeping,
 	holdsRig,
-	type Kept,
 	linkOf,
 	MOST,
 	playBack,
@@ -21,7 +21,7 @@ import { deeds, pair } from './sheets.ts';
 const linkWith = (text: string | Buffer): string => `#rig=1.${deflateRawSync(text).toString('base64url')}`;
 
 /** What comes of a fragment: what it holds, or the code of the sentence it is refused with. Anything else thrown is a bug. */
-async function outcome(fragment: string): Promise<Kept | string> {
+async function outcome(fragment: string): Promise<BenchRecord | string> {
 	try {
 		return await readLink(fragment);
 	} catch (error) {

@@ -4,10 +4,10 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { headersFor, headersText } from '../../../../src/site/server/headers.ts';
-import { type Served, serve } from '../../../../src/site/server/index.ts';
+import { type SiteServer, serve } from '../../../../src/site/server/index.ts';
 
 const folder = mkdtempSync(path.join(tmpdir(), 'prep-bay-caching-'));
-let site: Served;
+let site: SiteServer;
 
 beforeAll(async () => {
 	mkdirSync(path.join(folder, '_astro'));

@@ -4,12 +4,12 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import fc from 'fast-check';
 import { afterAll, beforeAll, expect, it } from 'vitest';
-import { type Served, serve } from '../../../../src/site/server/index.ts';
+import { type SiteServer, serve } from '../../../../src/site/server/index.ts';
 import { runs } from '../../../runs.ts';
 
 const around = mkdtempSync(path.join(tmpdir(), 'prep-bay-hostile-'));
 const SECRET = 'not of the site';
-let site: Served;
+let site: SiteServer;
 
 beforeAll(async () => {
 	const folder = path.join(around, 'site');

@@ -5,11 +5,11 @@ import path from 'node:path';
 import { brotliDecompressSync, gunzipSync } from 'node:zlib';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { bestEncoding } from '../../../../src/site/server/encode.ts';
-import { type Served, serve } from '../../../../src/site/server/index.ts';
+import { type SiteServer, serve } from '../../../../src/site/server/index.ts';
 
 const folder = mkdtempSync(path.join(tmpdir(), 'prep-bay-serve-'));
 const script = 'export const said = "light";\n'.repeat(200);
-let site: Served;
+let site: SiteServer;
 
 beforeAll(async () => {
 	writeFileSync(path.join(folder, 'a.js'), script);

@@ -3,10 +3,10 @@ import { InputError } from '../../../../../shared/error/index.ts';
 /** Dots to ask for: a code of a whole paper is dense. A camera with fewer gives what it has. */
 const WANTED = { width: { ideal: 1920 }, height: { ideal: 1080 } };
 
-type Trouble = 'insecure' | 'unable' | 'refused' | 'missing' | 'busy' | 'stopped';
+type CameraTrouble = 'insecure' | 'unable' | 'refused' | 'missing' | 'busy' | 'stopped';
 
 /** What went wrong, by the name the browser gives it (W3C Media Capture and Streams, `getUserMedia`). */
-const TROUBLES: Readonly<Record<string, Trouble>> = {
+const TROUBLES: Readonly<Record<string, CameraTrouble>> = {
 	NotAllowedError: 'refused',
 	SecurityError: 'refused',
 	NotFoundError: 'missing',
@@ -33,7 +33,7 @@ export async function openCamera(
 	}
 }
 
-export const cameraTrouble = (trouble: Trouble): InputError => new InputError(`camera.${trouble}`, '', {});
+export const cameraTrouble = (trouble: CameraTrouble): InputError => new InputError(`camera.${trouble}`, '', {});
 
 /** Lets the camera go: its light goes out. */
 export function closeCamera(stream: MediaStream | null): void {

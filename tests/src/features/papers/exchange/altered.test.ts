@@ -6,7 +6,7 @@ import { makeRandom, type Random } from '../../../../../shared/random/index.ts';
 import { settingOnce } from '../../../../../src/features/papers/engine.ts';
 import { checkOf, type Migration, migrated } from '../../../../../src/features/papers/exchange/bounds.ts';
 import {
-	type Handed,
+	type HandedIn,
 	paperFile,
 	paperFragment,
 	readHandedIn,
@@ -134,7 +134,7 @@ function parts(): { head: string; bytes: Buffer; check: string } {
 const packed = (text: string): string => `#result=1.${deflateRawSync(text).toString('base64url')}.${checkOf(text)}`;
 
 /** The same, or told apart: refused with a sentence, or flagged with one. Nothing else may come of it. */
-async function judge(way: string, handed: readonly Handed[]): Promise<string> {
+async function judge(way: string, handed: readonly HandedIn[]): Promise<string> {
 	const outcomes = [];
 	for (const each of handed) {
 		if (each.is === 'refused') {

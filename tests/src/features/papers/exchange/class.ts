@@ -8,7 +8,7 @@ import {
 	setPaper,
 } from '../../../../../shared/paper/index.ts';
 import { makeRandom, type Random } from '../../../../../shared/random/index.ts';
-import type { Result } from '../../../../../src/features/papers/exchange/index.ts';
+import type { PaperResult } from '../../../../../src/features/papers/exchange/index.ts';
 import { rightAnswer } from '../rightAnswer.ts';
 
 export { rightAnswer };
@@ -30,7 +30,7 @@ function someAnswer(item: Item, chance: Random): Answer {
 }
 
 /** A learner's result of a paper, all by chance from one seed. */
-export function sat(paper: Paper, seed: number, name = `Hand ${seed}`): Result {
+export function sat(paper: Paper, seed: number, name = `Hand ${seed}`): PaperResult {
 	const chance = makeRandom(seed);
 	const answers: Answers = Object.fromEntries(
 		paper.items.filter(() => chance.int(0, 19) > 0).map((item) => [item.id, someAnswer(item, chance)]),

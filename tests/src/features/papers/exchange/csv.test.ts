@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { markPaper, setPaper } from '../../../../../shared/paper/index.ts';
 import { settingOnce } from '../../../../../src/features/papers/engine.ts';
-import { classCsv, type Result, sortResults } from '../../../../../src/features/papers/exchange/index.ts';
+import { classCsv, type PaperResult, sortResults } from '../../../../../src/features/papers/exchange/index.ts';
 import { runs } from '../../../../runs.ts';
 import { plainPaper, sat } from './class.ts';
 
@@ -45,7 +45,7 @@ function readAt(split: string, text: string): string[][] {
 const LIVE = /^[\s"]*[=+\-@\uff1d\uff0b\uff0d\uff20\u207c\u208c\ufe66\ufe62\ufe63\ufe6b\u2212]/u;
 const isLive = (cell: string): boolean => LIVE.test(cell) && !/^-?\d+(\.\d+)?$/.test(cell);
 
-async function csvOf(names: readonly string[], some: Partial<Result> = {}): Promise<string> {
+async function csvOf(names: readonly string[], some: Partial<PaperResult> = {}): Promise<string> {
 	const pile = names.map((name, at) => ({ result: { ...sat(paper, at + 1, name), ...some }, whole: true }));
 	const [table] = (await sortResults(pile, by)).tables;
 	return table ? classCsv(table) : '';

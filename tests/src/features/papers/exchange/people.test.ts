@@ -6,7 +6,7 @@ import { markPaper, setPaper } from '../../../../../shared/paper/index.ts';
 import { settingOnce } from '../../../../../src/features/papers/engine.ts';
 import {
 	openPaperStore,
-	type Result,
+	type PaperResult,
 	readHandedIn,
 	sortResults,
 } from '../../../../../src/features/papers/exchange/index.ts';
@@ -30,7 +30,7 @@ interface Sat {
 	readonly altered?: boolean;
 }
 
-const result = ({ name, from, to, altered = false }: Sat, at: number): Result => {
+const result = ({ name, from, to, altered = false }: Sat, at: number): PaperResult => {
 	const made = { ...sat(paper, at + 1, name), started: from * MINUTE, ended: to * MINUTE };
 	return { ...made, claimed: markPaper(paper, made.answers).score + (altered ? 1 : 0) };
 };

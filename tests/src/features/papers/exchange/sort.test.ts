@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { type Answers, markPaper, setPaper } from '../../../../../shared/paper/index.ts';
 import { settingOnce } from '../../../../../src/features/papers/engine.ts';
-import { classCsv, type Result, sortResults } from '../../../../../src/features/papers/exchange/index.ts';
+import { classCsv, type PaperResult, sortResults } from '../../../../../src/features/papers/exchange/index.ts';
 import { plainPaper, rightAnswer, sat } from './class.ts';
 
 const set = settingOnce(setPaper);
@@ -10,11 +10,14 @@ const other = plainPaper(32, 10);
 const by = { set, mark: markPaper };
 
 /** A result that claims what its answers come to. */
-const honest = (result: Result, of = paper): Result => ({ ...result, claimed: markPaper(of, result.answers).score });
-const whole = (...results: Result[]) => results.map((result) => ({ result, whole: true }));
+const honest = (result: PaperResult, of = paper): PaperResult => ({
+	...result,
+	claimed: markPaper(of, result.answers).score,
+});
+const whole = (...results: PaperResult[]) => results.map((result) => ({ result, whole: true }));
 
 /** The same, sat an hour later: two at one time are two people's. */
-const hourLater = (result: Result): Result => ({
+const hourLater = (result: PaperResult): PaperResult => ({
 	...result,
 	started: (result.started ?? 0) + 3_600_000,
 	ended: (result.ended ?? 0) + 3_600_000,
@@ -27,7 +30,12 @@ describe('a pile of results', () => {
 			sat(paper, 2, ' bo '),
 			sat(paper, 3, 'Abe 10'),
 			sat(paper, 4, 'Abe 9'),
-		].map((each, at) => honest(at === 1 ? hourLater(each) : each)) as [Result, Result, Result, Result];
+		].map((each, at) => honest(at === 1 ? hourLater(each) : each)) as [
+			PaperResult,
+			PaperResult,
+			PaperResult,
+			PaperResult,
+		];
 		const e = honest(sat(other, 5, 'Bo'), other);
 		const sorted = await sortResults(whole(b, a, b, c, d, e), by);
 		expect(sorted.duplicates).toBe(1);
@@ -45,7 +53,7 @@ describe('a pile of results', () => {
 	it('goes by the name that the trainer typed; those with none are never taken for one person', async () => {
 		const [a, b, c] = [sat(paper, 1, ''), sat(paper, 2, ''), hourLater(sat(paper, 3, 'Cy'))].map((each) =>
 			honest(each),
-		) as [Result, Result, Result];
+		) as [PaperResult, PaperResult, PaperResult];
 		const names = [{ version: 1 as const, attempt: a.attempt, name: 'Cy' }];
 		const { tables } = await sortResults(whole(c, b, a), { ...by, names });
 		expect(tables[0]?.rows.map(({ name, attemptNo }) => [name, attemptNo])).toEqual([
@@ -60,7 +68,7 @@ describe('a pile of results', () => {
 		const full = honest({ ...sat(paper, 1), answers });
 		const less: Answers = Object.fromEntries(Object.entries(answers).slice(1));
 		const first = paper.items[0]?.id ?? '';
-		const results: [Result, boolean, string[]][] = [
+		const results: [PaperResult, boolean, string[]][] = [
 			[full, true, []],
 			[{ ...full, claimed: 3, attempt: '1'.repeat(16) }, true, ['score-differs']],
 			[{ ...full, answers: less, attempt: '2'.repeat(16) }, true, ['score-differs']],

@@ -4,7 +4,7 @@ import { deskWords } from '#words/bench/index.ts';
 import { formatLevel, middleOf, parseLevel } from '../../../shared/dmx/index.ts';
 import { isInputError } from '../../../shared/error/index.ts';
 import { errorTextLater } from '../../wording/index.ts';
-import type { Strip } from './desk.ts';
+import type { Fader } from './desk.ts';
 
 interface EntryProps {
 	/** What the level belongs to, for those who do not see where it stands. */
@@ -74,13 +74,13 @@ export function LevelEntry({ label, slider, level, onType, onSlide, onRest }: En
 }
 
 interface Props extends Pick<EntryProps, 'onType' | 'onSlide' | 'onRest'> {
-	strip: Strip;
+	fader: Fader;
 }
 
 /** One strip: its slot, its name, its level, and for a function slot what the level means. */
-export function LevelStrip({ strip, ...acts }: Props): JSX.Element {
-	const { slot, fine, level, bands, band } = strip;
-	const name = fine ? deskWords.fine(strip.name) : strip.name;
+export function LevelFader({ fader, ...acts }: Props): JSX.Element {
+	const { slot, fine, level, bands, band } = fader;
+	const name = fine ? deskWords.fine(fader.name) : fader.name;
 	return (
 		<li class="strip">
 			<span class="strip-slot value">{slot}</span>

@@ -1,32 +1,32 @@
 import type { RigSheet } from '../../../shared/sheet/index.ts';
 import type { RigEvent } from '../../event/index.ts';
-import { MENDS, type MendId } from '../../fault/index.ts';
+import { MENDS, type RepairId } from '../../fault/index.ts';
 import { isSwitchedOn } from '../../fixture/index.ts';
 import type { Rig } from '../../rig/index.ts';
 import { COMPLAINTS, type Complaint } from '../complaints.ts';
-import { isolatesFor, mendSeconds, standForMend } from '../route.ts';
+import { isolatesFor, repairSeconds, standForRepair } from '../route.ts';
 import { selfOf, type Witness, witness } from '../witness.ts';
 import { type Check, check, mayAct } from './types.ts';
 
-const SWAPS = new Set<MendId>(['fresh-battery', 'remote-battery', 'replace-cable', 'swap-fixture', 'fit-terminator']);
+const SWAPS = new Set<RepairId>(['fresh-battery', 'remote-battery', 'replace-cable', 'swap-fixture', 'fit-terminator']);
 
 /** Done through a panel's menu. */
-const SCROLLS = new Set<MendId>(['set-panel', 'open-sensor']);
+const SCROLLS = new Set<RepairId>(['set-panel', 'open-sensor']);
 
-/** Doing a mend, and looking whether the complaint is gone. */
-export function mendCheck(
+/** Doing a repair, and looking whether the complaint is gone. */
+export function repairCheck(
 	sheet: RigSheet,
 	meant: Witness,
 	complaint: Complaint,
-	placed: { readonly id: MendId; readonly place: string },
+	placed: { readonly id: RepairId; readonly place: string },
 	standIn: boolean,
 ): Check {
 	const { id, place } = placed;
-	const mend = MENDS[id];
-	const stand = standForMend(sheet, placed);
+	const repair = MENDS[id];
+	const stand = standForRepair(sheet, placed);
 	const profile = meant.rig.gear.units.get(place)?.profile;
 	const eventsOn = ({ gear }: Rig): RigEvent[] =>
-		mend
+		repair
 			.events(sheet, place, { patch: gear.desk?.patch, remote: gear.remote })
 			.filter((event) => event.type !== 'terminator.fit' || !gear.terminators.includes(event.port));
 	const isIdle = (w: Witness): boolean =>
@@ -35,11 +35,11 @@ export function mendCheck(
 		{
 			kind: `mend-${id}`,
 			sort: SWAPS.has(id) ? 'swap' : 'mend',
-			seconds: mendSeconds(sheet, placed),
-			needs: [...mend.needs, ...stand.needs],
-			cautions: [...new Set([...mend.cautions, ...stand.cautions, ...(isOnMains(sheet, placed) ? ['mains'] : [])])],
+			seconds: repairSeconds(sheet, placed),
+			needs: [...repair.needs, ...stand.needs],
+			cautions: [...new Set([...repair.cautions, ...stand.cautions, ...(isOnMains(sheet, placed) ? ['mains'] : [])])],
 			disturbs:
-				mend.disturbs ||
+				repair.disturbs ||
 				isolatesFor(sheet, placed) ||
 				(SCROLLS.has(id) && profile !== undefined && mayAct(profile, standIn)),
 			place,
@@ -55,10 +55,10 @@ export function mendCheck(
 }
 
 /** Whether a whole fixture is swapped that hangs on mains. */
-const isOnMains = (sheet: RigSheet, { id, place }: { readonly id: MendId; readonly place: string }): boolean =>
+const isOnMains = (sheet: RigSheet, { id, place }: { readonly id: RepairId; readonly place: string }): boolean =>
 	id === 'swap-fixture' && sheet.fixtures.some((fixture) => fixture.id === place && fixture.plug !== 'none');
 
-/** Whether a place is as the sheet has it, so that a mend there would change nothing. */
+/** Whether a place is as the sheet has it, so that a repair there would change nothing. */
 function isUntouched(w: Witness, meant: Witness, sheet: RigSheet, place: string): boolean {
 	const [now, was] = [w.rig.gear, meant.rig.gear];
 	if (place === 'rig') return now.hallPower === was.hallPower && now.cables === was.cables;

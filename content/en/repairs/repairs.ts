@@ -1,8 +1,8 @@
-import type { Spot } from '../checks/index.ts';
+import type { CheckSpot } from '../checks/index.ts';
 import type { Says } from '../rig/index.ts';
 
 /** Words for one mend. Facts are what the sheet says of its place. */
-export interface MendWords {
+export interface RepairWords {
 	/** What it comes to, in a few words, with its place. No full stop. */
 	readonly title: Says;
 	/** One to three short sentences: what to do. */
@@ -10,7 +10,7 @@ export interface MendWords {
 	/** One sentence or two: how to tell that it is mended. */
 	readonly confirm: Says;
 	/** Where the hands go. */
-	readonly spot: Spot;
+	readonly spot: CheckSpot;
 }
 
 const steady = 'The data lamps of the fixtures beyond it burn steady.';
@@ -18,7 +18,7 @@ const rest = 'Then hold its other settings to the sheet.';
 const leads = '[{leads} ]';
 
 /** Every mend of the catalogue, by id. */
-export const mends: Readonly<Record<string, MendWords>> = {
+export const repairs: Readonly<Record<string, RepairWords>> = {
 	'switch-on': {
 		title: 'Switch on {place as name}',
 		does: 'Switch it on at its own power switch.',

@@ -1,17 +1,17 @@
 import { footprintOf, modeOf } from '../../shared/profile/index.ts';
 import type { RigSheet } from '../../shared/sheet/index.ts';
-import type { Condition } from '../light/index.ts';
+import type { FixtureCondition } from '../light/index.ts';
 import { levelsOn, meant, meantOf } from './sheet.ts';
 import type { Fault } from './types.ts';
 
 const everywhere = (sheet: RigSheet) => sheet.fixtures.map(({ id }) => ({ place: id }));
 
-function inside(id: string, weight: number, change: Partial<Condition>, more: Partial<Fault> = {}): Fault {
+function inside(id: string, weight: number, change: Partial<FixtureCondition>, more: Partial<Fault> = {}): Fault {
 	return {
 		id,
 		family: 'fixture',
 		weight,
-		mend: 'swap-fixture',
+		repair: 'swap-fixture',
 		cautions: [],
 		spots: everywhere,
 		events: (_, { place }) => [{ type: 'condition.become', fixture: place, change }],
@@ -32,7 +32,7 @@ export const LAMP: readonly Fault[] = [
 		],
 	},
 	inside('receiver-dead', 2, { receiverDead: true }),
-	inside('folded-back', 3, { foldBack: 0.15 }, { mend: 'let-cool', cautions: ['hot'] }),
+	inside('folded-back', 3, { foldBack: 0.15 }, { repair: 'let-cool', cautions: ['hot'] }),
 	inside(
 		'display-dead',
 		1,
@@ -55,12 +55,12 @@ export const LAMP: readonly Fault[] = [
 					.map(({ fixture }) => ({ place: fixture.id })),
 		},
 	),
-	inside('lens-covered', 3, { covered: true }, { family: 'light', mend: 'clear-lens', cautions: ['staring', 'hot'] }),
+	inside('lens-covered', 3, { covered: true }, { family: 'light', repair: 'clear-lens', cautions: ['staring', 'hot'] }),
 	{
 		id: 'ultraviolet-alone',
 		family: 'light',
 		weight: 3,
-		mend: 'set-levels',
+		repair: 'set-levels',
 		cautions: ['ultraviolet'],
 		spots: (sheet) =>
 			meantOf(sheet)

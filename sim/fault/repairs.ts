@@ -3,16 +3,16 @@ import type { RigSheet } from '../../shared/sheet/index.ts';
 import type { RigEvent } from '../event/index.ts';
 import { UNHARMED } from '../light/index.ts';
 import { cableOf, deskOf, meant } from './sheet.ts';
-import type { DeskPatch, Mend, MendId, Need, Standing } from './types.ts';
+import type { DeskPatch, Need, Repair, RepairId, RigStanding } from './types.ts';
 
-type Does = (sheet: RigSheet, place: string, now?: Standing) => RigEvent[];
+type Does = (sheet: RigSheet, place: string, now?: RigStanding) => RigEvent[];
 
-function mend(
-	id: MendId,
+function repair(
+	id: RepairId,
 	seconds: number,
 	does: Does,
 	more: { needs?: Need[]; cautions?: string[]; disturbs?: boolean } = {},
-): Mend {
+): Repair {
 	return {
 		id,
 		seconds,
@@ -24,7 +24,7 @@ function mend(
 }
 
 /** The cable's wires and kind as they should be, ends left where they are. */
-const soundCable: Does = (sheet, place) => {
+const goodCable: Does = (sheet, place) => {
 	const { kind, length, common, minus, plus, swapped } = cableOf(sheet, place);
 	return [{ type: 'cable.become', cable: place, change: { kind, length, common, minus, plus, swapped } }];
 };
@@ -63,25 +63,25 @@ function levelsOver(sheet: RigSheet, place: string, to: DeskPatch[number], from:
 	}));
 }
 
-/** Every mend, by id. Seconds are `common practice, no source`: for a practised hand already standing there. */
-export const MENDS: Readonly<Record<MendId, Mend>> = Object.freeze({
-	'switch-on': mend('switch-on', 5, (_, place) => [{ type: 'power.switch', fixture: place, on: true }]),
-	'fresh-battery': mend('fresh-battery', 90, (_, place) => [{ type: 'charge.become', fixture: place, charge: 1 }], {
+/** Every repair, by id. Seconds are `common practice, no source`: for a practised hand already standing there. */
+export const MENDS: Readonly<Record<RepairId, Repair>> = Object.freeze({
+	'switch-on': repair('switch-on', 5, (_, place) => [{ type: 'power.switch', fixture: place, on: true }]),
+	'fresh-battery': repair('fresh-battery', 90, (_, place) => [{ type: 'charge.become', fixture: place, charge: 1 }], {
 		needs: ['spare-battery'],
 		cautions: ['batteries'],
 		disturbs: true,
 	}),
-	'plug-mains': mend(
+	'plug-mains': repair(
 		'plug-mains',
 		20,
 		(sheet, place) => [{ type: 'mains.plug', fixture: place, into: meant(sheet, place).fixture.plug }],
 		{ cautions: ['mains'] },
 	),
-	'restore-hall': mend('restore-hall', 120, () => [{ type: 'hall.power', on: true }], { cautions: ['mains'] }),
-	'set-panel': mend('set-panel', 25, (sheet, place) => [
+	'restore-hall': repair('restore-hall', 120, () => [{ type: 'hall.power', on: true }], { cautions: ['mains'] }),
+	'set-panel': repair('set-panel', 25, (sheet, place) => [
 		{ type: 'settings.become', fixture: place, change: meant(sheet, place).settings },
 	]),
-	'set-switches': mend('set-switches', 25, (sheet, place) => {
+	'set-switches': repair('set-switches', 25, (sheet, place) => {
 		const { fixture, profile } = meant(sheet, place);
 		const slides = profile.panel.kind === 'dip' ? profile.panel.slides : [];
 		return [
@@ -99,35 +99,37 @@ export const MENDS: Readonly<Record<MendId, Mend>> = Object.freeze({
 			})),
 		];
 	}),
-	'open-sensor': mend('open-sensor', 20, (sheet, place) => [
+	'open-sensor': repair('open-sensor', 20, (sheet, place) => [
 		{ type: 'settings.become', fixture: place, change: { sensor: meant(sheet, place).settings.sensor } },
 	]),
-	'clear-sight': mend('clear-sight', 20, (sheet, place) => [
+	'clear-sight': repair('clear-sight', 20, (sheet, place) => [
 		{ type: 'sight.block', fixture: place, hidden: meant(sheet, place).fixture.hidden },
 	]),
-	'remote-battery': mend(
+	'remote-battery': repair(
 		'remote-battery',
 		40,
 		(sheet, _, now) =>
 			sheet.remote ? [{ type: 'remote.become', ...(now?.remote ?? sheet.remote), battery: true }] : [],
 		{ needs: ['spare-battery'] },
 	),
-	'remote-code': mend('remote-code', 20, (sheet) => (sheet.remote ? [{ type: 'remote.become', ...sheet.remote }] : [])),
-	'plug-cable': mend('plug-cable', 15, pluggedCable),
-	'replace-cable': mend('replace-cable', 75, soundCable, { needs: ['spare-cable'], disturbs: true }),
-	'fit-terminator': mend(
+	'remote-code': repair('remote-code', 20, (sheet) =>
+		sheet.remote ? [{ type: 'remote.become', ...sheet.remote }] : [],
+	),
+	'plug-cable': repair('plug-cable', 15, pluggedCable),
+	'replace-cable': repair('replace-cable', 75, goodCable, { needs: ['spare-cable'], disturbs: true }),
+	'fit-terminator': repair(
 		'fit-terminator',
 		15,
 		(sheet, place) => (sheet.terminators.includes(place) ? [{ type: 'terminator.fit', port: place }] : []),
 		{ needs: ['terminator'] },
 	),
-	'right-way-round': mend(
+	'right-way-round': repair(
 		'right-way-round',
 		30,
 		(sheet) => sheet.cables.flatMap((cable) => pluggedCable(sheet, cable.id)),
 		{ needs: ['desk'], disturbs: true },
 	),
-	'output-on': mend(
+	'output-on': repair(
 		'output-on',
 		10,
 		(sheet, place) => [
@@ -135,10 +137,10 @@ export const MENDS: Readonly<Record<MendId, Mend>> = Object.freeze({
 		],
 		{ needs: ['desk'] },
 	),
-	'raise-master': mend('raise-master', 5, (sheet) => [{ type: 'desk.master', level: deskOf(sheet).master }], {
+	'raise-master': repair('raise-master', 5, (sheet) => [{ type: 'desk.master', level: deskOf(sheet).master }], {
 		needs: ['desk'],
 	}),
-	'set-universe': mend(
+	'set-universe': repair(
 		'set-universe',
 		30,
 		(sheet, place) => [
@@ -150,7 +152,7 @@ export const MENDS: Readonly<Record<MendId, Mend>> = Object.freeze({
 		],
 		{ needs: ['desk'], disturbs: true },
 	),
-	'set-patch': mend(
+	'set-patch': repair(
 		'set-patch',
 		45,
 		(sheet, place, now) => {
@@ -166,20 +168,20 @@ export const MENDS: Readonly<Record<MendId, Mend>> = Object.freeze({
 		},
 		{ needs: ['desk'], disturbs: true },
 	),
-	'set-levels': mend('set-levels', 15, meantLevels, { needs: ['desk'] }),
-	'let-cool': mend(
+	'set-levels': repair('set-levels', 15, meantLevels, { needs: ['desk'] }),
+	'let-cool': repair(
 		'let-cool',
 		600,
 		(_, place) => [{ type: 'condition.become', fixture: place, change: { foldBack: 1 } }],
 		{ cautions: ['hot'] },
 	),
-	'clear-lens': mend(
+	'clear-lens': repair(
 		'clear-lens',
 		15,
 		(_, place) => [{ type: 'condition.become', fixture: place, change: { covered: false } }],
 		{ cautions: ['staring', 'hot'] },
 	),
-	'swap-fixture': mend('swap-fixture', 300, freshFixture, {
+	'swap-fixture': repair('swap-fixture', 300, freshFixture, {
 		needs: ['spare-fixture'],
 		cautions: ['hanging', 'lifting', 'hot'],
 		disturbs: true,
