@@ -27,6 +27,13 @@ export const EQUIVALENTS: readonly Equivalent[] = [
 		why: 'No two emitters of a profile have one id: a profile where they do is refused.',
 	},
 	{
+		file: 'shared/statistics/reliability.ts',
+		line: 'const whole = variance(scores.map((row) => row.reduce((total, score) => total + score, 0))) ?? 0;',
+		before: '+',
+		after: '-',
+		why: 'Every total turns negative, and numbers vary as much as their negatives.',
+	},
+	{
 		file: 'sim/finder/part.ts',
 		line: "const SLOW = new Set(['line-ended', 'line-straight', 'neighbour-strips', 'desk-restart', 'leader-change']);",
 		before: "['line-ended', 'line-straight', 'neighbour-strips', 'desk-restart', 'leader-change']",
@@ -39,6 +46,13 @@ export const EQUIVALENTS: readonly Equivalent[] = [
 		before: '[(4 * x) / below, (9 * y) / below]',
 		after: '[(9 * y) / below, (4 * x) / below]',
 		why: "Two colours are only held to the distance between them, which is the same with u' and v' exchanged in both.",
+	},
+	{
+		file: 'sim/sequence/play.ts',
+		line: '(_, suspect) => Math.floor(hash01(suspect, 1) * 2 ** 26) * 2 ** 26 + Math.floor(hash01(suspect, 2) * 2 ** 26),',
+		before: '26',
+		after: '27',
+		why: 'Marks only have to differ by chance: a set is looked up by them, and worked out again where it is not found.',
 	},
 	{
 		file: 'sim/sequence/play.ts',

