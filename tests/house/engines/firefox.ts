@@ -26,6 +26,13 @@ async function connect(address: string) {
 	return { send, close: () => socket.close() };
 }
 
+/**
+ * What Firefox (140) says where an answer got lost between its own processes. No service worker brings it about: tried one by one, a
+ * refused answer sends it to the network, one that breaks off has an error of its own, and so has a network that is not there. A person
+ * would press Try Again.
+ */
+const OWN_FAULT = 'NS_ERROR_INTERCEPTION_FAILED';
+
 /** The machine's own Firefox, with no window and a profile of its own. */
 export async function openFirefox(program: string): Promise<Engine> {
 	const profile = mkdtempSync(path.join(tmpdir(), 'prep-bay-firefox-'));
@@ -47,7 +54,14 @@ export async function openFirefox(program: string): Promise<Engine> {
 	const context = contexts[0]?.context ?? '';
 	return {
 		name: `Firefox ${capabilities.browserVersion}`,
-		open: async (url) => void (await send('browsingContext.navigate', { context, url, wait: 'complete' })),
+		open: async (url) => {
+			const go = () => send('browsingContext.navigate', { context, url, wait: 'complete' });
+			await go().catch((error: Error) => {
+				if (!error.message.includes(OWN_FAULT)) throw error;
+				console.log(`engines: Firefox failed by itself to open ${url} (${OWN_FAULT}); tried once more`);
+				return go();
+			});
+		},
 		run: async (body) => {
 			const { result } = await send<{ result?: { value: unknown } }>('script.evaluate', {
 				expression: wrapped(body),
