@@ -11,6 +11,7 @@ process.env['PREP_BAY_BROWSER'] = await findBrowser();
 export default defineConfig({
 	testDir: fileURLToPath(new URL('.', import.meta.url)),
 	testMatch: '**/*.spec.ts',
+	globalSetup: fileURLToPath(new URL('./site/versions.ts', import.meta.url)),
 	outputDir: fileURLToPath(new URL('.out/playwright/', import.meta.url)),
 	fullyParallel: true,
 	forbidOnly: true,
@@ -22,7 +23,9 @@ export default defineConfig({
 	use: {
 		baseURL: `http://127.0.0.1:${port}`,
 		launchOptions: { executablePath: process.env['PREP_BAY_BROWSER'], args: [...browserFlags] },
-		trace: 'retain-on-failure',
+		// to record every test costs more than many of them do: run the one that failed again with `--trace on`
+		trace: 'off',
+		screenshot: 'only-on-failure',
 	},
 	webServer: {
 		command: `node src/site/server/start.ts dist ${port}`,

@@ -1,51 +1,7 @@
 import { expect, test } from '@playwright/test';
-import { markupOf, pages, sampled } from './pages.ts';
+import { markupOf, pages } from './pages.ts';
 
 test.use({ serviceWorkers: 'block' });
-
-// one visit for all that can be seen at one: opening a page is most of what it takes
-for (const page of sampled) {
-	test(`${page} asks nothing of others, says nothing in the console, ranks its layers, and fits 320`, async ({
-		page: tab,
-		baseURL,
-	}) => {
-		const asked: string[] = [];
-		const said: string[] = [];
-		tab.on('request', (request) => asked.push(request.url()));
-		// the test itself blocks the service worker, and Playwright says so
-		tab.on('console', (message) => {
-			if (!message.text().includes('Service Worker registration blocked')) said.push(message.text());
-		});
-		tab.on('pageerror', (error) => said.push(error.message));
-		await tab.goto(page);
-		await tab.evaluate(() => window.scrollTo(0, document.body.scrollHeight));
-		await tab.waitForLoadState('networkidle');
-		expect.soft(asked.length).toBeGreaterThan(1);
-		expect.soft(asked.filter((url) => !url.startsWith(`${baseURL}/`) && !url.startsWith('data:'))).toEqual([]);
-		expect.soft(said).toEqual([]);
-
-		// Symptom: a page's own look lost to the shared one. Cause: the build put the page's style first, which ranked its layer last.
-		const [first] = await tab.evaluate(() =>
-			[...document.styleSheets].flatMap((sheet) =>
-				[...sheet.cssRules].flatMap((rule) =>
-					rule instanceof CSSLayerStatementRule
-						? [[...rule.nameList]]
-						: rule instanceof CSSLayerBlockRule
-							? [[rule.name]]
-							: [],
-				),
-			),
-		);
-		expect.soft(first).toEqual(['tokens', 'base', 'parts', 'layout', 'features', 'print', 'always']);
-
-		await tab.setViewportSize({ width: 320, height: 640 });
-		expect.soft(await tab.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);
-		const small = await tab
-			.locator('button:visible, .button:visible, nav a:visible, label:has(input):visible, select:visible')
-			.evaluateAll((all) => all.filter((it) => it.getBoundingClientRect().height < 48).map((it) => it.outerHTML));
-		expect.soft(small, 'controls a finger can hit').toEqual([]);
-	});
-}
 
 /** Markup of what was asked for before, by address: many pages lead to the same few. */
 const answered = new Map<string, string>();

@@ -15,14 +15,12 @@ test('after one visit every page opens with the network off, seen before or not'
 		await tab.goto(`${site.origin}${page}`);
 		await expect(tab.getByRole('heading', { level: 1 })).toBeVisible();
 		// drawn as it should be: the stylesheet and the fonts are there too
-		expect(await tab.evaluate(() => getComputedStyle(document.documentElement).getPropertyValue('--target'))).toBe(
-			'3rem',
-		);
-		expect(
-			await tab.evaluate(() =>
-				document.fonts.ready.then(() => document.fonts.check('1rem "Atkinson Hyperlegible Next"')),
-			),
-		).toBe(true);
+		const drawn = await tab.evaluate(async () => {
+			await document.fonts.ready;
+			const style = getComputedStyle(document.documentElement);
+			return [style.getPropertyValue('--target'), document.fonts.check('1rem "Atkinson Hyperlegible Next"')];
+		});
+		expect(drawn, page).toEqual(['3rem', true]);
 	}
 
 	await tab.goto(`${site.origin}/nowhere/`);

@@ -1,6 +1,6 @@
 import { expect, type Page, test } from '@playwright/test';
 import { type SiteServer, serve } from '../../src/site/server/index.ts';
-import { drop, makeVersion, untilKept, versionsOf } from './versions.ts';
+import { untilKept, version, versionsOf } from './versions.ts';
 
 const DRILL = '/drills/do/#kind=address-keys&seed=7';
 
@@ -30,18 +30,12 @@ const LONG = { timeout: 60_000 };
 
 test.describe('with a new version', () => {
 	test.slow();
-	// one after the other: each worker that took part of them would make both versions anew
-	test.describe.configure({ mode: 'default' });
 	let one: string;
 	let two: string;
 	let site: SiteServer;
 
 	test.beforeAll(async () => {
-		[one, two] = await Promise.all([makeVersion('one'), makeVersion('two')]);
-	});
-	test.afterAll(() => {
-		drop(one);
-		drop(two);
+		[one, two] = await Promise.all([version('one'), version('two')]);
 	});
 	test.beforeEach(async ({ page: tab }) => {
 		site = await serve(one, 0, 'quick');

@@ -4,21 +4,14 @@ import { expect, type Page, test } from '@playwright/test';
 import { siteFiles } from '../../src/site/offline/index.ts';
 import { type SiteServer, serve } from '../../src/site/server/index.ts';
 import { pages } from './pages.ts';
-import { drop, keptOf, makeVersion, untilKept, versionsOf } from './versions.ts';
-
-// one after the other: each worker that took part of them would make both versions anew
-test.describe.configure({ mode: 'default' });
+import { drop, keptOf, makeVersion, untilKept, version, versionsOf } from './versions.ts';
 
 let one: string;
 let two: string;
 let site: SiteServer;
 
 test.beforeAll(async () => {
-	[one, two] = await Promise.all([makeVersion('one'), makeVersion('two')]);
-});
-test.afterAll(() => {
-	drop(one);
-	drop(two);
+	[one, two] = await Promise.all([version('one'), version('two')]);
 });
 test.beforeEach(async ({ page: tab }) => {
 	site = await serve(one, 0, 'quick');
@@ -32,11 +25,11 @@ const notice = (tab: Page) => tab.locator('.update-sheet');
 /** One page of each make: they take turns through the same worker. */
 const walked = ['/', '/bench/', '/drills/do/', '/finder/', '/glossary/', '/lessons/ten-cases/', '/papers/'];
 
-async function expectAll(tab: Page, version: string): Promise<void> {
+async function expectAll(tab: Page, name: string): Promise<void> {
 	expect(pages).toEqual(expect.arrayContaining([...walked]));
 	for (const page of walked) {
 		await tab.goto(`${site.origin}${page}`);
-		expect(await versionsOf(tab), page).toEqual([version, version]);
+		expect(await versionsOf(tab), page).toEqual([name, name]);
 	}
 }
 

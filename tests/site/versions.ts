@@ -1,9 +1,22 @@
-import { cpSync, mkdtempSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import {
+	cpSync,
+	existsSync,
+	mkdirSync,
+	mkdtempSync,
+	readdirSync,
+	readFileSync,
+	renameSync,
+	rmSync,
+	writeFileSync,
+} from 'node:fs';
 import path from 'node:path';
 import { expect, type Page } from '@playwright/test';
 import { writeServiceWorker } from '../../src/site/offline/index.ts';
+import { root } from '../house/tree.ts';
 import { built } from './pages.ts';
+
+/** Where versions of the site stand while a run lasts. */
+const versions = path.join(root, 'tests/.out/versions');
 
 /**
  * Makes a folder that is the built site as version `name`: every page and every stylesheet says which version it is of, every
@@ -11,7 +24,8 @@ import { built } from './pages.ts';
  * Remove it with `drop`.
  */
 export async function makeVersion(name: string): Promise<string> {
-	const folder = mkdtempSync(path.join(tmpdir(), `prep-bay-${name}-`));
+	mkdirSync(versions, { recursive: true });
+	const folder = mkdtempSync(path.join(versions, `making-${name}-`));
 	cpSync(built, folder, { recursive: true });
 	rmSync(path.join(folder, 'sw.js'));
 	const assets = readdirSync(path.join(folder, '_astro'));
@@ -27,6 +41,29 @@ export async function makeVersion(name: string): Promise<string> {
 	for (const [from, to] of renamed) renameSync(path.join(folder, '_astro', from), path.join(folder, '_astro', to));
 	await writeServiceWorker(folder);
 	return folder;
+}
+
+/**
+ * Version `name` of the site, made once in a run for all its tests: they serve it and leave it as it is. The run before leaves none
+ * (`forgetVersions`).
+ */
+export async function version(name: 'one' | 'two'): Promise<string> {
+	const folder = path.join(versions, name);
+	if (existsSync(folder)) return folder;
+	const made = await makeVersion(name);
+	try {
+		renameSync(made, folder);
+	} catch (error) {
+		// another worker made it meanwhile
+		drop(made);
+		if (!existsSync(folder)) throw error;
+	}
+	return folder;
+}
+
+/** Forgets the versions of the run before: the site may be another by now. */
+export default function forgetVersions(): void {
+	rmSync(versions, { recursive: true, force: true });
 }
 
 export const drop = (folder: string): void => rmSync(folder, { recursive: true, force: true });
