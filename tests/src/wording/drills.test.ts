@@ -16,8 +16,20 @@ import { isShort, readsWell } from './wording.ts';
 
 const SEEDS = 30;
 
-const drillsOf = (kind: (typeof DRILL_IDS)[number]): Drill[] =>
-	Array.from({ length: SEEDS }, (_, seed) => makeDrill(kind, seed));
+type Kind = (typeof DRILL_IDS)[number];
+const made = new Map<Kind, readonly { readonly drill: Drill; readonly way: readonly RigEvent[] }[]>();
+
+/** The drills of a kind, each with its shortest way: looked for once, for all that is asked of them. */
+function drillsOf(kind: Kind) {
+	const before = made.get(kind);
+	if (before) return before;
+	const drills = Array.from({ length: SEEDS }, (_, seed) => {
+		const drill = makeDrill(kind, seed);
+		return { drill, way: shortestWay(drill) };
+	});
+	made.set(kind, drills);
+	return drills;
+}
 
 /** Ids that a reader must never meet. */
 const hasNoIds = (drill: Drill, text: string) => {
@@ -26,7 +38,7 @@ const hasNoIds = (drill: Drill, text: string) => {
 
 describe('a drill in words', () => {
 	it.each(DRILL_IDS)('%s: task, conditions, findings and every hint of its way read well', (kind) => {
-		for (const drill of drillsOf(kind)) {
+		for (const { drill, way } of drillsOf(kind)) {
 			const task = drillTask(drill);
 			readsWell(task);
 			isShort(task, 3);
@@ -42,7 +54,7 @@ describe('a drill in words', () => {
 				hasNoIds(drill, findingText(drill, finding));
 			}
 			const rig = openRig(drill.sheet);
-			for (const next of shortestWay(drill)) {
+			for (const next of way) {
 				const said = hintText(rig, hintOn(drill, rig)) ?? '';
 				readsWell(said.replace(/“[^”]*”/g, 'it'));
 				hasNoIds(drill, said);
@@ -55,7 +67,7 @@ describe('a drill in words', () => {
 
 	it('the task of a drill names what its goal asks: an address, a mode, a colour', () => {
 		for (const kind of ['address-keys', 'mode-address', 'locked-address', 'address-dip'] as const)
-			for (const drill of drillsOf(kind)) expect(drillTask(drill)).toContain(`${drill.facts['address']}`);
+			for (const { drill } of drillsOf(kind)) expect(drillTask(drill)).toContain(`${drill.facts['address']}`);
 	});
 
 	it('a finding says what is and what is wanted', () => {
@@ -232,9 +244,7 @@ describe('a drill in words', () => {
 	});
 
 	it('every hint is met on some way of some drill, or is a step back that a learner may need', () => {
-		const met = new Set(
-			DRILL_IDS.flatMap((kind) => drillsOf(kind).flatMap((drill) => shortestWay(drill).map((e) => e.type))),
-		);
+		const met = new Set(DRILL_IDS.flatMap((kind) => drillsOf(kind).flatMap(({ way }) => way.map((e) => e.type))));
 		for (const type of met) expect(Object.keys(hints)).toContain(type);
 		const back = Object.keys(hints).filter((type) => !met.has(type as keyof typeof hints));
 		expect(back.sort()).toEqual(['cable.unplug', 'desk.master', 'desk.output']);
