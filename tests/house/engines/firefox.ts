@@ -27,9 +27,8 @@ async function connect(address: string) {
 }
 
 /**
- * What Firefox (140) says where an answer got lost between its own processes. No service worker brings it about: tried one by one, a
- * refused answer sends it to the network, one that breaks off has an error of its own, and so has a network that is not there. A person
- * would press Try Again.
+ * What Firefox (140) says where an answer to a page got lost. It came once in a full run, and in none of some 260 tries made to bring it
+ * about: there a refused answer went to the network, and one that broke off had an error of its own. A person would press Try Again.
  */
 const OWN_FAULT = 'NS_ERROR_INTERCEPTION_FAILED';
 
