@@ -26,7 +26,7 @@ export interface Caution {
 
 /** Stands with every caution. */
 export const siteFirst =
-	'The rules of the place, the local code and the competent person on site (in the US, the qualified person) come before anything written here.';
+	'The rules of the place, the local code and the competent person on site (in the US, the competent or the qualified person, by the work) come before anything written here.';
 
 /** The cautions, each the usual practice of the trade. */
 export const cautions: Readonly<Record<CautionId, Caution>> = {
@@ -48,7 +48,7 @@ export const cautions: Readonly<Record<CautionId, Caution>> = {
 		harm: 'A fall can kill, even from low down.',
 		care: [
 			'Do it from the floor if it can be done from the floor: aim before it is hung, use the remote or the desk.',
-			'Lower before you climb: what can come down, pipe, truss or stand, is brought down first by whoever is in charge of it.',
+			'Lower before you climb: what can come down, pipe, truss or stand, is brought down first by whoever is in charge of it, with its supply off and nobody below.',
 			'Use a ladder, tower or lift only if you are trained for it, and it is the right one, in date, on firm ground.',
 			'Have someone with you. Tools on lanyards, pockets empty, both hands free to climb.',
 		],
@@ -71,28 +71,28 @@ export const cautions: Readonly<Record<CautionId, Caution>> = {
 			'Isolate before you touch a mains connection: supply off, wall plug out, and nobody else can put it back.',
 			'Link a row with its supply off, and put the plug at the wall in last. Taking it down, that plug comes out first.',
 			'Look along the cable and at both plugs before you plug in. Damaged, wet, taped or out of test (PAT in the UK, inspection in the US): put it aside and label it.',
-			'Unwind a cable drum (cord reel in the US) to the end before it feeds anything. Wound up, it heats, and can burn.',
-			'A fixture with an earth pin (class I) needs its earth (ground in the US). Never cut the pin off, tape it, or use an adapter that leaves it out.',
-			'Feed through a residual-current device (RCD; GFCI in the US) where the rules ask for one, and always outdoors.',
-			'Press the test button of a plug-in RCD before the lights go on it. If it doesn’t trip, don’t use it. One in the distribution is the electrician’s to test.',
+			'Unwind a cable drum (cord reel in the US) to the end before it feeds anything, and lay the rest in loose loops, not in a heap. Wound up, it heats, and can burn.',
+			'Take a mains fixture for class I unless its label shows a square within a square: it needs its earth (ground in the US), by a pin or by clips. Never cut them, tape them, or use a lead, adapter or socket without.',
+			'Feed through a residual-current device (RCD; GFCI in the US), at the supply end of the lead, where the rules ask for one, and always outdoors.',
+			'Press the test button of a plug-in RCD, with power on it, before the lights go on it. If it doesn’t trip, or won’t reset, don’t use it. If it trips later, leave it off and ask the electrician. One in the distribution is theirs to test.',
 			'Do not open a fixture. There is nothing inside for you to set. Label it and hand it to a competent repairer.',
 			'A blown fuse or a damaged plug: don’t touch it. Have its supply cut first. Then label it and leave it to a competent person: it failed for a reason.',
 			'Add up the current before you link one fixture to the next, and stay within the least of cable, socket and supply.',
 		],
 		defer:
-			'Supplies and distribution belong to the licensed or competent electrician on site (in the US, a qualified person).',
+			'Supplies and distribution belong to the licensed or competent electrician on site (in the US, to a licensed electrician or a qualified person, as the local code says).',
 	},
 	batteries: {
 		title: 'Batteries and charging',
 		harm: 'A lithium pack that is damaged, covered or wrongly charged can burn, and is hard to put out.',
 		care: [
-			'Charge with the approved charger or inlet only, on a hard surface that will not burn, in air, in sight of someone.',
+			'Charge with the charger or inlet that the maker approves and no other, on a hard surface that will not burn, in air, out of exit routes, in sight of someone.',
 			'Never cover a fixture that charges, and do not charge it shut in its case unless the maker says the case is made for that.',
 			'Swollen, dropped hard, or wet: do not charge it, do not use it. Keep it away from people and from what burns, and say so.',
 			'Hot by itself, smelling, hissing or smoking: keep away, get people out, and raise the alarm. Do not breathe the smoke.',
 			'Let a hot fixture cool before it goes on charge, and charge inside the temperatures on its label.',
 			// 0 °C: cell makers' data sheets, from memory; below it lithium plates out on the electrode, and the cell is spoilt for good
-			'Never charge a lithium pack below 0 °C (32 °F). One from a cold van warms up first.',
+			'Never charge a lithium pack below 0 °C (32 °F), nor below what its label says, where that is warmer. One from a cold van warms up first, in a room and never on a heater, for some hours. It must be dry, too.',
 		],
 		defer: 'The maker’s manual and the place’s fire rules hold.',
 	},
@@ -145,8 +145,8 @@ export const cautions: Readonly<Record<CautionId, Caution>> = {
 			'Ask the operator before you touch panel, cable or power. Wait for the word.',
 			'Look before you try, and try before you swap: leave the rest of the line alone.',
 			'Unplugging one fixture can take every fixture after it with it.',
-			'Exit signs and escape lights (egress lighting in the US) are left alone: never switched off, covered, dimmed or outshone.',
-			'Leads, cases and stands stay out of exit routes.',
+			'Exit signs and escape lights (egress lighting in the US) are left alone: never switched off, covered, dimmed or outshone. One that is dark or hidden: tell whoever is in charge of the place.',
+			'Leads, cases, stands and packs on charge stay out of exit routes.',
 		],
 		defer: 'The show’s operator or stage manager says when.',
 	},

@@ -15,7 +15,7 @@ export interface CheckWords {
 
 const DATA = { steady: 'Steady', flickering: 'Flickering', blinking: 'Blinking slowly', out: 'Out' } as const;
 const CHARGE =
-	'Not if it’s hot, swollen, wet, colder than 0 °C (32 °F) or was dropped. Plug in its approved charger, switch the fixture off and look at its battery lamp. Then put it back as it was.';
+	'Not if it’s hot, swollen, wet, just in from the cold (never below 0 °C, 32 °F) or was dropped. Plug in its approved charger, switch the fixture off and look at its battery lamp. Then put it back as it was.';
 const NO_DISPLAY = 'The display stays dark';
 const watch = 'Look at the wall it lights, never into the lens';
 /** A panel that acts as it is stepped would show it to everybody. */

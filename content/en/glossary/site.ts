@@ -128,7 +128,7 @@ export const site: readonly Term[] = [
 		id: 'competent-person',
 		term: 'Competent person',
 		forms: ['qualified person'],
-		says: 'Someone with the training, skill and duty to say what is safe in their field. Their word on site comes before anything here. In the US, for electrical work, a qualified person.',
+		says: 'Someone with the training, skill and duty to say what is safe in their field. Their word on site comes before anything here. In the US the law has competent and qualified persons, by the work; for electrical work it is a qualified person.',
 		from: 'trade',
 		see: ['rigging', 'distribution'],
 	},

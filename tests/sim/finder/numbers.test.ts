@@ -99,28 +99,28 @@ test('each check costs what the table says', () => {
 
 /** Repair: sort, seconds, whether it disturbs a show | needs | cautions. One that hangs needs a ladder, one on the mains is told to be. */
 const MENDING = `
-	mend-switch-on@wash-3: repair 5 false | |
+	mend-switch-on@wash-3: mend 5 false | |
 	mend-fresh-battery@wash-3: swap 90 true | spare-battery | batteries
-	mend-restore-hall@rig: repair 120 false | | mains
-	mend-set-panel@wash-3: repair 25 false | |
-	mend-plug-cable@cable-3: repair 15 false | |
+	mend-restore-hall@rig: mend 120 false | | mains
+	mend-set-panel@wash-3: mend 25 false | |
+	mend-plug-cable@cable-3: mend 15 false | |
 	mend-replace-cable@cable-3: swap 75 true | spare-cable |
 	mend-swap-fixture@wash-3: swap 300 true | spare-fixture | hanging lifting hot
-	mend-output-on@a: repair 10 false | desk |
-	mend-raise-master@desk: repair 5 false | desk |
-	mend-set-universe@a: repair 30 true | desk |
-	mend-set-patch@wash-3: repair 45 true | desk |
-	mend-set-levels@wash-3: repair 15 false | desk |
-	mend-clear-lens@wash-3: repair 15 false | | staring hot
-	mend-plug-mains@old-1: repair 20 false | | mains
-	mend-set-switches@old-1: repair 25 false | |
-	mend-set-panel@bar-1: repair 25 false | ladder | height hanging
-	mend-plug-cable@cable-2: repair 15 false | ladder | height hanging
+	mend-output-on@a: mend 10 false | desk |
+	mend-raise-master@desk: mend 5 false | desk |
+	mend-set-universe@a: mend 30 true | desk |
+	mend-set-patch@wash-3: mend 45 true | desk |
+	mend-set-levels@wash-3: mend 15 false | desk |
+	mend-clear-lens@wash-3: mend 15 false | | staring hot
+	mend-plug-mains@old-1: mend 20 false | | mains
+	mend-set-switches@old-1: mend 25 false | |
+	mend-set-panel@bar-1: mend 25 false | ladder | height hanging
+	mend-plug-cable@cable-2: mend 15 false | ladder | height hanging
 	mend-replace-cable@cable-2: swap 75 true | spare-cable ladder | height hanging
 	mend-swap-fixture@bar-1: swap 300 true | spare-fixture ladder | hanging lifting hot height mains
 	mend-swap-fixture@old-1: swap 300 true | spare-fixture | hanging lifting hot mains
 	mend-swap-fixture@wash-1: swap 300 true | spare-fixture | hanging lifting hot
-	mend-clear-lens@old-1: repair 15 false | | staring hot`;
+	mend-clear-lens@old-1: mend 15 false | | staring hot`;
 
 test.each(
 	MENDING.trim()
