@@ -113,7 +113,7 @@ function requireAsking(search: TableSearch, { errors, wrongSeconds = 0 }: AskOpt
 	const { table, weights, repairs, seconds } = search;
 	const lengths: [string, number, number][] = [
 		['weights', weights.length, table.suspects],
-		['mends', repairs.length, table.suspects],
+		['repairs', repairs.length, table.suspects],
 		['seconds.base', seconds.base.length, table.checks],
 		['errors', errors.length, table.checks],
 	];

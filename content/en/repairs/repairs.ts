@@ -191,7 +191,7 @@ export const repairs: Readonly<Record<string, RepairWords>> = {
 				says: 'Let it cool; if it hangs, this is for those cleared to go up. Put a known-good fixture of the same kind in its place, set as on the sheet. Tape the old one and hand it to a competent repairer.',
 			},
 			{
-				says: 'Isolate first: its row’s plug comes out at the wall, and goes in last. On mains, this is for the competent person (in the US, the qualified person): let it cool, and put a known-good fixture of the same kind in its place, set as on the sheet. Tape the old one and hand it to a competent repairer.',
+				says: 'On mains, this is for the competent person (in the US, the qualified person): isolate first, the row’s plug comes out at the wall and goes in last. Let it cool, and put a known-good fixture of the same kind in its place, set as on the sheet. Tape the old one and hand it to a competent repairer.',
 			},
 		],
 		confirm: 'The spare does what the sheet asks.',
