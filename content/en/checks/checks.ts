@@ -15,7 +15,7 @@ export interface CheckWords {
 
 const DATA = { steady: 'Steady', flickering: 'Flickering', blinking: 'Blinking slowly', out: 'Out' } as const;
 const CHARGE =
-	'Not if it’s hot, swollen, wet, just in from the cold (never below 0 °C, 32 °F) or was dropped. Plug in its approved charger, switch the fixture off and look at its battery lamp. Then put it back as it was.';
+	'Not if it’s hot, swollen, wet, fresh from the cold (never below 0 °C, 32 °F) or was dropped. Plug in its approved charger, switch the fixture off and look at its battery lamp. Then put it back as it was.';
 const NO_DISPLAY = 'The display stays dark';
 const watch = 'Look at the wall it lights, never into the lens';
 /** A panel that acts as it is stepped would show it to everybody. */
@@ -217,7 +217,7 @@ export const checks: Readonly<Record<string, CheckWords>> = {
 	},
 	'desk-colours': {
 		title: 'Colour by colour: {place as name}',
-		does: 'At the desk, with intensity up and functions at rest, raise its colour strips one at a time. Then put them back.',
+		does: 'At the desk, with intensity up and functions at rest, raise its colour strips one at a time. Say aloud that light is coming, and watch the wall it lights, never the lens. Then put them back.',
 		outcomes: {
 			all: 'Each brings its own colour',
 			missing: 'One or more bring nothing',

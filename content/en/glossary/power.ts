@@ -102,7 +102,7 @@ export const power: readonly Term[] = [
 		id: 'cable-drum',
 		term: 'Cable drum',
 		forms: ['cable reel', 'cord reel', 'extension reel'],
-		says: 'A long mains lead wound on a reel; in the US, a cord reel. Wound up it heats, and carries far less than its plate says for it unwound. So unwind it to the end first.',
+		says: 'A long mains lead wound on a reel; in the US, a cord reel. Wound up it heats, and carries far less than unwound. So unwind it to the end first, and stay within its plate.',
 		from: 'trade',
 		see: ['mains', 'ampere'],
 	},
