@@ -217,7 +217,7 @@ export const checks: Readonly<Record<string, CheckWords>> = {
 	},
 	'desk-colours': {
 		title: 'Colour by colour: {place as name}',
-		does: 'At the desk, with intensity up and functions at rest, raise its colour strips one at a time. Say aloud that light is coming, and watch the wall it lights, never the lens. Then put them back.',
+		does: 'Say aloud that light is coming, and watch the wall it lights, never the lens. At the desk, with intensity up and functions at rest, raise its colour strips one at a time. Then put them back.',
 		outcomes: {
 			all: 'Each brings its own colour',
 			missing: 'One or more bring nothing',

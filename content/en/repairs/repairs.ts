@@ -27,7 +27,7 @@ export const repairs: Readonly<Record<string, RepairWords>> = {
 	},
 	'fresh-battery': {
 		title: 'A full battery for {place as name}',
-		does: 'Switch it off. Fit a charged pack of the maker’s own kind, if it goes in from outside; if not, put a charged fixture of the same kind in its place. If it hangs, this is for those cleared to go up.',
+		does: 'If it hangs, this is for those cleared to go up. Switch it off, and fit a charged pack of the maker’s own kind if it goes in from outside. If not, put a charged fixture of the same kind in its place.',
 		confirm: 'Its battery lamp shows four bars.',
 		spot: 'battery-lamp',
 	},
