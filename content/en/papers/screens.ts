@@ -369,7 +369,7 @@ export const printWords = {
 const percent = (share: number): number => Math.round(share * 100);
 const two = (figure: number): string => locale.number(figure, 2).replace('-', '\u2212');
 
-/** What the figures say, in plain sentences. Limits stand where they are used, in `shared/paper/analyse` and `src/features/papers/trainer/learn.ts`. */
+/** What the figures say, in plain sentences. Limits stand where they are used, in `shared/paper/analyse.ts` and `src/features/papers/trainer/learn.ts`. */
 export const learnWords = {
 	people: (n: number) => `${counted(n, 'person', 'people')} counted.`,
 	leftOut: (n: number) =>
