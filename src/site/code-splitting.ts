@@ -11,7 +11,7 @@ const codeSplitting: Exclude<Rolldown.OutputOptions['codeSplitting'], boolean | 
 		{
 			name: 'page',
 			tags: ['$initial'],
-			test: /\/node_modules\/(preact|@preact|@astrojs)\/|\/src\/(ui|storage(?!\/pages\/))\/|\/src\/site\/updates\/underWay|\/shared\/error\/|\/content\/(locale\.ts|[\w-]+\/(locale|ui)\/)|preload-helper/,
+			test: /\/node_modules\/(preact|@preact|@astrojs)\/|\/src\/(ui|storage(?!\/pages\/))\/|\/src\/site\/updates\/underWay|\/shared\/(error|memo)\/|\/content\/(locale\.ts|[\w-]+\/(locale|ui)\/)|preload-helper/,
 		},
 		{
 			name: 'rig',

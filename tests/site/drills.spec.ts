@@ -329,7 +329,7 @@ test('a drill at work, the bench with it, keeps to its weight', async ({ page: t
 	);
 	const all = weights.reduce((sum, kB) => sum + kB, 0);
 	console.log(`a drill at work: script ${all.toFixed(1)} kB`);
-	// 127.0 with the machine library as it is published
-	expect(all).toBeLessThanOrEqual(130);
+	// 127.0 with the machine library as it is published, 130.8 with what cautions had left unsaid
+	expect(all).toBeLessThanOrEqual(132);
 	expect(await display(tab)).not.toBe('');
 });
