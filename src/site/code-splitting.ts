@@ -11,12 +11,12 @@ const codeSplitting: Exclude<Rolldown.OutputOptions['codeSplitting'], boolean | 
 		{
 			name: 'page',
 			tags: ['$initial'],
-			test: /\/node_modules\/(preact|@preact|@astrojs)\/|\/src\/(ui|storage(?!\/pages\/))\/|\/src\/site\/updates\/underWay|\/shared\/(error|memo)\/|\/content\/(locale\.ts|[\w-]+\/(locale|ui)\/)|preload-helper/,
+			test: /\/node_modules\/(preact|@preact|@astrojs)\/|\/src\/(ui|storage(?!\/pages\/))\/|\/src\/site\/updates\/underWay|\/shared\/error\/|\/content\/(locale\.ts|[\w-]+\/(locale|ui)\/)|preload-helper/,
 		},
 		{
 			name: 'rig',
 			tags: ['$initial'],
-			test: /\/(sim\/(rig|fixture|line|light|event)|shared\/(dmx|optics|power|profile|random|sheet))\/|\/node_modules\/(xstate|culori)\//,
+			test: /\/(sim\/(rig|fixture|line|light|event)|shared\/(dmx|memo|optics|power|profile|random|sheet))\/|\/node_modules\/(xstate|culori)\//,
 		},
 		{
 			name: 'bench',
