@@ -6,7 +6,7 @@ import { type PaperRecipeInput, readRecipe, setPaper } from '../../../../../../s
 import { paperFragment, resultFragment } from '../../../../../../src/features/papers/exchange/link.ts';
 import { qrDrawing } from '../../../../../../src/features/papers/exchange/qr.ts';
 import { tabTo } from '../../answering.ts';
-import { browserWith, tracksOf, watchCamera } from './camera.ts';
+import { browserWith, needsCamera, tracksOf, watchCamera } from './camera.ts';
 
 const RECIPE: PaperRecipeInput = { version: 1, title: 'Prep check', count: 3, kinds: ['percent-of-value'] };
 const SEED = 3;
@@ -37,6 +37,7 @@ test('a learner opens a paper by holding its code before the camera, with keys a
 	baseURL,
 }) => {
 	const browser = await browserWith([await paperCode()]);
+	await needsCamera(browser, baseURL);
 	const tab = await pageIn(browser, baseURL);
 	await tab.goto('/papers/sit/');
 	await tabTo(tab, start(tab));
@@ -70,6 +71,7 @@ test('a trainer takes in one code after another, each once; axe is clean meanwhi
 	baseURL,
 }) => {
 	const browser = await browserWith([await resultCode(), await paperCode()]);
+	await needsCamera(browser, baseURL);
 	const tab = await pageIn(browser, baseURL);
 	await tab.goto('/papers/');
 	await start(tab).click();
@@ -117,6 +119,7 @@ test('a camera that is refused, missing, or not given to such a page: a sentence
 		['nothing'],
 		['--host-resolver-rules=MAP venue.test 127.0.0.1', '--deny-permission-prompts'],
 	);
+	await needsCamera(browser, baseURL);
 	await says(await pageIn(browser, baseURL, []), errors['camera.refused']);
 	await says(await pageIn(browser, baseURL), errors['camera.insecure'], `http://venue.test:${port}/papers/sit/`);
 	await browser.close();

@@ -1,7 +1,7 @@
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
-import { type Browser, chromium, type Page } from '@playwright/test';
+import { type Browser, chromium, type Page, test } from '@playwright/test';
 import { generate } from 'lean-qr';
 import { browserFlags } from '../../../../../house/browser.ts';
 
@@ -46,6 +46,25 @@ export async function browserWith(texts: readonly string[] | null, more: readonl
 	const browser = await chromium.launch({ executablePath, args: [...browserFlags, ...camera, ...more] });
 	if (film) browser.on('disconnected', () => rmSync(path.dirname(film), { recursive: true, force: true }));
 	return browser;
+}
+
+/** Passes a test over, and says so, where the browser was built without cameras: the packaged one is, on some machines. */
+export async function needsCamera(browser: Browser, baseURL: string | undefined): Promise<void> {
+	const tab = await browser.newPage({ serviceWorkers: 'block', permissions: ['camera'] });
+	await tab.goto(`${baseURL}/about/`);
+	const trouble = await tab.evaluate(() =>
+		navigator.mediaDevices.getUserMedia({ video: true }).then(
+			(stream) => {
+				for (const track of stream.getTracks()) track.stop();
+				return '';
+			},
+			({ name }: Error) => name,
+		),
+	);
+	await tab.close();
+	if (trouble !== 'NotSupportedError') return;
+	await browser.close();
+	test.skip(true, 'this Chromium was built without cameras');
 }
 
 /** Keeps what the page is given of the camera, to be asked for with `tracksOf`. */
