@@ -14,7 +14,7 @@ export const LINK_BOUNDS: JsonBounds = Object.freeze({ characters: 8_000_000, de
 
 /** How much of what a person hands in is read at all, before anything looks into it: bytes of a file, characters of a text. */
 export const MOST_READ = Object.freeze({
-	/** Of a rig sheet: the largest that a phone can bear stays well under. */
+	/** Of a rig sheet: the largest that a phone can take stays well under. */
 	sheet: 4_000_000,
 	/** Of one paper, or a picture of its code. */
 	paper: 2_000_000,

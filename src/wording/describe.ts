@@ -62,7 +62,7 @@ export function warningsFor(light: SightLight): string[] {
 	];
 }
 
-/** The small lamps on a fixture's back: 'power lamp lit, data lamp steady'. No full stop. */
+/** The small lamps on a fixture's back: 'power indicator lit, data indicator steady'. No full stop. */
 function describeIndicators({ power, data, battery, sensor }: Sight['lamps']): string {
 	return [
 		lampWords.power[power],

@@ -16,7 +16,7 @@ import { settingTitle, settingValueText } from './kinds.ts';
 import { sheetFacts } from './sheetFacts.ts';
 import { sheetKinds } from './sheetNames.ts';
 
-/** What a check is about, in a few words with no full stop: 'Data lamp: wash 1, house left'. @throws InputError `words.check`. */
+/** What a check is about, in a few words with no full stop: 'Data indicator: wash 1, house left'. @throws InputError `words.check`. */
 export function checkTitle(sheet: RigSheet, meant: Rig, check: PlacedCheck): string {
 	const repair = repairOf(check);
 	if (repair) return repairTitle(sheet, repair, check.place);

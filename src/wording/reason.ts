@@ -31,7 +31,7 @@ export function reasonStage(reason: Pick<Reason, 'id'>): string {
 	return stages[reason.id.slice(0, reason.id.indexOf('.')) as keyof typeof stages];
 }
 
-/** The most a line bears of what a cause has too much of. */
+/** The most a line can take of what a cause has too much of. */
 const MOST: Readonly<Record<string, number>> = {
 	'line.too-long': LINE_LIMITS.dataMetres,
 	'line.too-many-loads': LINE_LIMITS.unitLoads,

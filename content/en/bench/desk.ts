@@ -1,4 +1,4 @@
-/** Words of the desk, which is a list of strips. */
+/** Words of the desk, which is a list of faders. */
 export const deskWords = {
 	none: 'There is no desk on this bench.',
 	add: 'Add a desk',
@@ -12,8 +12,8 @@ export const deskWords = {
 	universe: 'Universe',
 	universeOf: (letter: string) => `Universe of output ${letter}`,
 	badUniverse: 'A universe is a whole number from 1 to 63999.',
-	strips: 'Strips',
-	group: (name: string) => `Strips of ${name}`,
+	strips: 'Faders',
+	group: (name: string) => `Faders of ${name}`,
 	where: (universe: number, from: number, to: number) => `universe ${universe}, slots ${from} to ${to}`,
 	past: 'Part of it runs past slot 512 and is never sent.',
 	slot: (n: number) => `Slot ${n}`,

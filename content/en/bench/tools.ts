@@ -65,7 +65,7 @@ export const clockWords = {
 	since: 'since this bench was laid out.',
 } as const;
 
-/** Where more lamps changed at once than are told one by one. */
+/** Where more fixtures changed at once than are told one by one. */
 export const tellingWords = {
-	more: (count: number) => locale.plural(count, 'One more lamp changed.', `${count} more lamps changed.`),
+	more: (count: number) => locale.plural(count, 'One more fixture changed.', `${count} more fixtures changed.`),
 } as const;

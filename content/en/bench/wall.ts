@@ -6,8 +6,8 @@ export const wallWords = {
 	capped: (count: number) =>
 		locale.plural(
 			count,
-			'One lamp changes faster than it is drawn: nothing on this screen flashes more than three times a second.',
-			`${count} lamps change faster than they are drawn: nothing on this screen flashes more than three times a second.`,
+			'One fixture changes faster than it is drawn: nothing on this screen flashes more than three times a second.',
+			`${count} fixtures change faster than they are drawn: nothing on this screen flashes more than three times a second.`,
 		),
 	realRate: 'Draw flashes at their real rate',
 	realRateOff: 'Draw at most three flashes a second',

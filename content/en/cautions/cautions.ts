@@ -113,7 +113,7 @@ export const cautions: Readonly<Record<CautionId, Caution>> = {
 			'Do not flash where people did not expect it. Put the warning at the doors, where it is read before going in.',
 			'Keep rates low and bursts short. The UK regulator’s advice is four flashes a second at most, all fixtures together; other places have their own limit.',
 			'Never let several fixtures flash out of step into a faster rate.',
-			'Know how to stop it at once: the desk’s strip, or the fixture’s own panel.',
+			'Know how to stop it at once: the desk’s fader, or the fixture’s own panel.',
 			'While setting up, say aloud that it is coming.',
 		],
 		defer: 'The venue’s strobe policy and the local licence hold.',

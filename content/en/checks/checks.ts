@@ -15,12 +15,12 @@ export interface CheckWords {
 
 const DATA = { steady: 'Steady', flickering: 'Flickering', blinking: 'Blinking slowly', out: 'Out' } as const;
 const CHARGE =
-	'Not if it’s hot, swollen, wet, fresh from the cold (never below 0 °C, 32 °F) or was dropped. Plug in its approved charger, switch the fixture off and look at its battery lamp. Then put it back as it was.';
+	'Not if it’s hot, swollen, wet, fresh from the cold (never below 0 °C, 32 °F) or was dropped. Plug in its approved charger, switch the fixture off and look at its battery indicator. Then put it back as it was.';
 const NO_DISPLAY = 'The display stays dark';
 const watch = 'Look at the wall it lights, never into the lens';
 /** A panel that acts as it is stepped would show it to everybody. */
 const reading = 'In a show ask first: some panels act as you step.';
-const strips = 'take its strips to full, then to 0, with functions at rest';
+const strips = 'take its faders to full, then to 0, with functions at rest';
 
 /** Reading one setting off a panel. */
 const panel: CheckWords = {
@@ -99,26 +99,26 @@ export const checks: Readonly<Record<string, CheckWords>> = {
 
 	// ---- the back of a fixture
 	'power-lamp': {
-		title: 'Power lamp: {place as name}',
-		does: 'Look at the power lamp on its back.',
+		title: 'Power indicator: {place as name}',
+		does: 'Look at the power indicator on its back.',
 		outcomes: { lit: 'Lit', out: 'Out' },
 		spot: 'power-lamp',
 	},
 	'data-lamp': {
-		title: 'Data lamp: {place as name}',
-		does: 'Look at the data lamp on its back for some seconds.',
+		title: 'Data indicator: {place as name}',
+		does: 'Look at the data indicator on its back for some seconds.',
 		outcomes: DATA,
 		spot: 'data-lamp',
 	},
 	'battery-lamp': {
-		title: 'Battery lamp: {place as name}',
-		does: 'Count the bars of its battery lamp.',
+		title: 'Battery indicator: {place as name}',
+		does: 'Count the bars of its battery indicator.',
 		outcomes: { empty: 'No bar', low: 'One bar', good: 'Two bars or more', charging: 'It says that it charges' },
 		spot: 'battery-lamp',
 	},
 	'sensor-lamp': {
-		title: 'Sensor lamp: {place as name}',
-		does: 'Look at the lamp beside its remote sensor.',
+		title: 'Sensor indicator: {place as name}',
+		does: 'Look at the indicator beside its remote sensor.',
 		outcomes: { lit: 'Lit', out: 'Out' },
 		spot: 'sensor-lamp',
 	},
@@ -210,14 +210,14 @@ export const checks: Readonly<Record<string, CheckWords>> = {
 
 	// ---- tries on a fixture
 	'desk-strips': {
-		title: 'Strips of {place as name}',
-		does: `At the desk, ${strips}. Say aloud that light is coming, and watch the wall it lights, never the lens. Then put its strips back.`,
+		title: 'Faders of {place as name}',
+		does: `At the desk, ${strips}. Say aloud that light is coming, and watch the wall it lights, never the lens. Then put its faders back.`,
 		outcomes: { answers: 'It answers', still: 'Nothing changes' },
 		spot: 'desk-screen',
 	},
 	'desk-colours': {
 		title: 'Colour by colour: {place as name}',
-		does: 'Say aloud that light is coming, and watch the wall it lights, never the lens. At the desk, with intensity up and functions at rest, raise its colour strips one at a time. Then put them back.',
+		does: 'Say aloud that light is coming, and watch the wall it lights, never the lens. At the desk, with intensity up and functions at rest, raise its colour faders one at a time. Then put them back.',
 		outcomes: {
 			all: 'Each brings its own colour',
 			missing: 'One or more bring nothing',
@@ -276,8 +276,8 @@ export const checks: Readonly<Record<string, CheckWords>> = {
 		spot: 'battery-lamp',
 	},
 	'neighbour-strips': {
-		title: 'Does {place as name} answer strips of {other as name}?',
-		does: 'Say aloud that light is coming, and watch the wall that {place as name} lights. At the desk, take the strips of {other as name} to full, then to 0, with functions at rest. Put them back.',
+		title: 'Does {place as name} answer faders of {other as name}?',
+		does: 'Say aloud that light is coming, and watch the wall that {place as name} lights. At the desk, take the faders of {other as name} to full, then to 0, with functions at rest. Put them back.',
 		outcomes: { answers: 'It answers them', still: 'It takes no notice' },
 		spot: 'desk-screen',
 	},
@@ -331,10 +331,10 @@ export const checks: Readonly<Record<string, CheckWords>> = {
 		does: [
 			{
 				when: { cableOut: null },
-				says: 'See that there is a terminator in its data out socket and nothing else. Look at its data lamp.',
+				says: 'See that there is a terminator in its data out socket and nothing else. Look at its data indicator.',
 			},
 			{
-				says: 'Unplug {cableOut as cable} from its data out socket and fit a terminator there. Look at its data lamp, then put the cable back.',
+				says: 'Unplug {cableOut as cable} from its data out socket and fit a terminator there. Look at its data indicator, then put the cable back.',
 			},
 		],
 		outcomes: DATA,
@@ -345,10 +345,10 @@ export const checks: Readonly<Record<string, CheckWords>> = {
 		does: 'Run a known-good data cable from {source as port} to its data in socket, and put a terminator in its data out. Look, then put all back.',
 		outcomes: {
 			dark: 'No light',
-			steady: 'Lit, data lamp steady',
-			flickering: 'Lit, data lamp flickering',
-			blinking: 'Lit, data lamp blinking slowly',
-			out: 'Lit, data lamp out',
+			steady: 'Lit, data indicator steady',
+			flickering: 'Lit, data indicator flickering',
+			blinking: 'Lit, data indicator blinking slowly',
+			out: 'Lit, data indicator out',
 		},
 		spot: 'socket-in',
 	},
@@ -382,20 +382,20 @@ export const checks: Readonly<Record<string, CheckWords>> = {
 		spot: 'desk-screen',
 	},
 	'desk-intensity': {
-		title: 'Intensity strip of {place as name}',
+		title: 'Intensity fader of {place as name}',
 		does: 'Read its intensity on the desk’s screen.',
 		outcomes: { 'as-meant': '{intensity as list}', other: 'Another level' },
 		spot: 'desk-screen',
 	},
 	'desk-functions': {
-		title: 'Function strips of {place as name}',
-		does: 'Read its function, shutter and speed strips on the desk’s screen, as many as it has.',
+		title: 'Function faders of {place as name}',
+		does: 'Read its function, shutter and speed faders on the desk’s screen, as many as it has.',
 		outcomes: { 'as-meant': '{functions as list}', other: 'At least one stands elsewhere' },
 		spot: 'desk-screen',
 	},
 	'desk-colour-strips': {
-		title: 'Colour strips of {place as name}',
-		does: 'Read its colour strips on the desk’s screen.',
+		title: 'Colour faders of {place as name}',
+		does: 'Read its colour faders on the desk’s screen.',
 		outcomes: {
 			'as-meant': [
 				{ when: { colours: null }, says: 'All at 0 (0 %)' },

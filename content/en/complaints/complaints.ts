@@ -20,7 +20,7 @@ export const complaints: Readonly<Record<string, ComplaintWords>> = {
 	'no-answer': {
 		says: '{fixture as name} does not answer the desk',
 		asks: 'Why does it ignore my desk?',
-		more: 'Its own strips go up and down and nothing changes, whether it is lit or dark.',
+		more: 'Its own faders go up and down and nothing changes, whether it is lit or dark.',
 	},
 	'follower-silent': {
 		says: '{fixture as name} does not follow',
@@ -40,7 +40,7 @@ export const complaints: Readonly<Record<string, ComplaintWords>> = {
 	'colour-missing': {
 		says: '{fixture as name} lacks a colour',
 		asks: 'Why can I not get one of the colours?',
-		more: 'Some of its strips bring their own colour, and one or more bring nothing.',
+		more: 'Some of its faders bring their own colour, and one or more bring nothing.',
 	},
 	flicker: {
 		says: '{fixture as name} flickers or jumps about',
@@ -50,17 +50,17 @@ export const complaints: Readonly<Record<string, ComplaintWords>> = {
 	'dead-beyond': {
 		says: 'No data from {fixture as name} on',
 		asks: 'Why do I lose everything from one point on?',
-		more: 'No data lamp from this fixture on is steady, while those before it are.',
+		more: 'No data indicator from this fixture on is steady, while those before it are.',
 	},
 	'answers-anothers': {
-		says: '{fixture as name} answers the strips of another',
-		asks: 'Why does it move with strips I did not mean for it?',
-		more: 'Strips that belong to another fixture change this one too.',
+		says: '{fixture as name} answers the faders of another',
+		asks: 'Why does it move with faders I did not mean for it?',
+		more: 'Faders that belong to another fixture change this one too.',
 	},
 	'two-move': {
-		says: 'Strips of {fixture as name} move another as well',
+		says: 'Faders of {fixture as name} move another as well',
 		asks: 'Why do two move when I raise one?',
-		more: 'It answers its own strips, and another that should stay still moves with it.',
+		more: 'It answers its own faders, and another that should stay still moves with it.',
 	},
 	'own-show': {
 		says: '{fixture as name} runs its own show',
@@ -100,6 +100,6 @@ export const complaints: Readonly<Record<string, ComplaintWords>> = {
 	'does-not-charge': {
 		says: '{fixture as name} does not charge',
 		asks: 'Why can I not charge it?',
-		more: 'Its charger is in and it is switched off, and the battery lamp does not say that it charges.',
+		more: 'Its charger is in and it is switched off, and the battery indicator does not say that it charges.',
 	},
 };

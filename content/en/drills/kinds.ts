@@ -42,7 +42,7 @@ export const drills = {
 	'mode-address': {
 		title: 'Mode, then address',
 		task: 'Put {fixture as name} into mode “{mode as mode}” ({footprint} {footprint?slot|slots}) at start address {address}. It is in mode “{fromMode as mode}” at {from} now.',
-		why: 'The desk’s patch names a mode and an address, and both have to be true before one strip works.',
+		why: 'The desk’s patch names a mode and an address, and both have to be true before one fader works.',
 	},
 	'dip-colour': {
 		title: 'A colour by switches',
@@ -97,13 +97,13 @@ export const drills = {
 	},
 	'row-as-one': {
 		title: 'A row that moves as one',
-		task: 'Have {fixtures as names} all obey the desk in mode “{mode as mode}” at start address {address}. Then one set of strips moves them together.',
+		task: 'Have {fixtures as names} all obey the desk in mode “{mode as mode}” at start address {address}. Then one set of faders moves them together.',
 		why: 'A wash of one colour wants one address: fewer slots, and no fixture out of step.',
 	},
 	'row-back-to-back': {
 		title: 'A row back to back',
 		task: '{fixtures as names} stand in that order, with {footprints as counts} slots. Address them back to back from slot {first}, each right after the last slot of the one before.',
-		why: 'Addresses without gaps or overlaps give each fixture its own strips and waste no slot.',
+		why: 'Addresses without gaps or overlaps give each fixture its own faders and waste no slot.',
 	},
 	'desk-band': {
 		title: 'A programme at a speed, by desk',

@@ -18,10 +18,10 @@ const labels: Says = [
 	{ when: { meantWork: 'held' }, says: 'Held: {meantHeld as held}' },
 	{ says: 'Own: {meantProgramme as programme}' },
 ];
-const strip = 'At the desk its strip “{strip}” stands at {level as level}, in the band “{band}”.';
+const strip = 'At the desk its fader “{strip}” stands at {level as level}, in the band “{band}”.';
 const faderTape = (which: string): Says => [
-	{ when: { restFrom: null }, says: `${which} strip: keep it at rest` },
-	{ says: `${which} strip: {restFrom} to {restTo}` },
+	{ when: { restFrom: null }, says: `${which} fader: keep it at rest` },
+	{ says: `${which} fader: {restFrom} to {restTo}` },
 ];
 
 /** Every fault of the catalogue, by id. */
@@ -355,32 +355,32 @@ export const faults: Readonly<Record<string, FaultWords>> = {
 	'patched-elsewhere': {
 		name: 'Patched at another start address',
 		cause:
-			'The desk has it at start address {isPatchAddress} and should have it at {patchAddress}. Its strips raise slots that are not its own.',
+			'The desk has it at start address {isPatchAddress} and should have it at {patchAddress}. Its faders raise slots that are not its own.',
 		tape: 'Address {patchAddress}, universe {patchUniverse}',
 	},
 	'patched-other-universe': {
 		name: 'Patched in another universe',
 		cause:
-			'The desk has it in universe {isPatchUniverse} and should have it in {patchUniverse}. Its strips go down another line.',
+			'The desk has it in universe {isPatchUniverse} and should have it in {patchUniverse}. Its faders go down another line.',
 		tape: 'Address {patchAddress}, universe {patchUniverse}',
 	},
 	'levels-down': {
-		name: 'Its strips are down',
+		name: 'Its faders are down',
 		cause: 'At the desk {strips as list} {strips?stands|stand} at 0, so no light is asked for.',
-		tape: 'Nothing wrong: strips were down',
+		tape: 'Nothing wrong: faders were down',
 	},
 	'wrong-colour-slots': {
-		name: 'Wrong colour strips raised',
-		cause: 'At the desk the levels of its colour strips each stand one strip away from where they belong.',
-		tape: 'Nothing wrong: wrong strips were up',
+		name: 'Wrong colour faders raised',
+		cause: 'At the desk the levels of its colour faders each stand one fader away from where they belong.',
+		tape: 'Nothing wrong: wrong faders were up',
 	},
 	'function-left-up': {
-		name: 'Function strip left up',
+		name: 'Function fader left up',
 		cause: `${strip} That starts a programme of the fixture’s own.`,
 		tape: faderTape('Function'),
 	},
 	'strobe-left-up': {
-		name: 'Strobe strip left up',
+		name: 'Strobe fader left up',
 		cause: `${strip} That makes it flash.`,
 		tape: faderTape('Strobe'),
 	},
@@ -423,7 +423,7 @@ export const faults: Readonly<Record<string, FaultWords>> = {
 	},
 	'ultraviolet-alone': {
 		name: 'Ultraviolet alone',
-		cause: 'At the desk only its ultraviolet strip is up. It is lit, though an eye barely sees it.',
+		cause: 'At the desk only its ultraviolet fader is up. It is lit, though an eye barely sees it.',
 		tape: 'ULTRAVIOLET: do not look in',
 	},
 };

@@ -202,7 +202,7 @@ export const line: readonly Term[] = [
 	},
 	{
 		id: 'data-lamp',
-		term: 'Data lamp',
+		term: 'Data indicator',
 		forms: ['data light'],
 		says: 'The small lamp on a fixture that shows whether it hears data. What steady, blinking and dark mean is up to the maker: here steady is good data.',
 		from: 'trade',

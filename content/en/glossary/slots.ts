@@ -145,10 +145,10 @@ export const slots: readonly Term[] = [
 	},
 	{
 		id: 'strip',
-		term: 'Strip',
+		term: 'Fader',
 		everyday: true,
-		says: 'One control of the desk on this site: a name, a level and a way to change it.',
-		from: 'house',
+		says: 'One control of a desk, here for one slot: a name, a level and a way to change it.',
+		from: 'trade',
 		see: ['desk'],
 	},
 	{

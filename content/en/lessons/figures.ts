@@ -27,7 +27,7 @@ export const figureWords = {
 		frame: {
 			break: 'break',
 			startCode: 'start code',
-			reads: 'a lamp at 1 with 9 slots reads these',
+			reads: 'a fixture at 1 with 9 slots reads these',
 			next: 'the next one starts at 10',
 		},
 		half: { first: 'look here first: between 4 and 5', second: 'then here: 6 is dark' },

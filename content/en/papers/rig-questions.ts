@@ -102,7 +102,7 @@ export const rigQuestions: Readonly<Record<string, QuestionSays>> = {
 		ask: [
 			{
 				when: { hasDesk: true, lines: 1 },
-				says: '{first as names} are {fixture}, one after another on the desk’s line, all patched at start address {address}. One set of strips should move all of them. What must each do?',
+				says: '{first as names} are {fixture}, one after another on the desk’s line, all patched at start address {address}. One set of faders should move all of them. What must each do?',
 			},
 			{
 				when: { hasDesk: true },

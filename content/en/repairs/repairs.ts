@@ -13,7 +13,7 @@ export interface RepairWords {
 	readonly spot: CheckSpot;
 }
 
-const steady = 'The data lamps of the fixtures beyond it burn steady.';
+const steady = 'The data indicators of the fixtures beyond it burn steady.';
 const rest = 'Then hold its other settings to the sheet.';
 const leads = '[{leads} ]';
 
@@ -22,13 +22,13 @@ export const repairs: Readonly<Record<string, RepairWords>> = {
 	'switch-on': {
 		title: 'Switch on {place as name}',
 		does: 'Switch it on at its own power switch.',
-		confirm: 'Its power lamp is lit.',
+		confirm: 'Its power indicator is lit.',
 		spot: 'power-switch',
 	},
 	'fresh-battery': {
 		title: 'A full battery for {place as name}',
 		does: 'If it hangs, this is for those cleared to go up. Switch it off, and fit a charged pack of the maker’s own kind if it goes in from outside. If not, put a charged fixture of the same kind in its place.',
-		confirm: 'Its battery lamp shows four bars.',
+		confirm: 'Its battery indicator shows four bars.',
 		spot: 'battery-lamp',
 	},
 	'plug-mains': {
@@ -42,7 +42,7 @@ export const repairs: Readonly<Record<string, RepairWords>> = {
 				says: 'Isolate first: the plug of its row comes out at the wall. If the lead and both its plugs are good and dry, plug it into {plug as feed}. The plug at the wall goes in last, once all hands are off the leads.',
 			},
 		],
-		confirm: 'Its power lamp is lit, or its battery lamp says that it charges.',
+		confirm: 'Its power indicator is lit, or its battery indicator says that it charges.',
 		spot: 'mains',
 	},
 	'restore-hall': {
@@ -91,8 +91,8 @@ export const repairs: Readonly<Record<string, RepairWords>> = {
 		],
 		does: 'At its panel, set “Remote sensor” to {meantSensor as sensor}.',
 		confirm: [
-			{ when: { meantSensor: 'open' }, says: 'Its sensor lamp is lit, and it answers the remote.' },
-			{ says: 'Its sensor lamp is out, and it takes no notice of the remote.' },
+			{ when: { meantSensor: 'open' }, says: 'Its sensor indicator is lit, and it answers the remote.' },
+			{ says: 'Its sensor indicator is out, and it takes no notice of the remote.' },
 		],
 		spot: 'keys',
 	},
@@ -129,19 +129,19 @@ export const repairs: Readonly<Record<string, RepairWords>> = {
 	'fit-terminator': {
 		title: 'Fit a terminator in {place as port}',
 		does: 'Push a terminator into {place as port}.',
-		confirm: 'The light no longer jumps, and the data lamps of its line burn steady.',
+		confirm: 'The light no longer jumps, and the data indicators of its line burn steady.',
 		spot: 'socket-out',
 	},
 	'right-way-round': {
 		title: 'Each cable in its own output',
 		does: 'At the desk, put each cable in its own output: {plugs as list}.',
-		confirm: 'Each fixture answers its own strips, and no others.',
+		confirm: 'Each fixture answers its own faders, and no others.',
 		spot: 'desk-output',
 	},
 	'output-on': {
 		title: 'Switch on {place as output}',
 		does: 'At the desk, switch on {place as output}.',
-		confirm: 'The data lamps of its line burn steady.',
+		confirm: 'The data indicators of its line burn steady.',
 		spot: 'desk-output',
 	},
 	'raise-master': {
@@ -153,20 +153,20 @@ export const repairs: Readonly<Record<string, RepairWords>> = {
 	'set-universe': {
 		title: 'Set {place as output} to universe {universe}',
 		does: 'At the desk, set {place as output} to universe {universe}.',
-		confirm: 'The fixtures of its line answer their own strips.',
+		confirm: 'The fixtures of its line answer their own faders.',
 		spot: 'desk-output',
 	},
 	'set-patch': {
 		title: 'Patch {place as name} as on the sheet',
 		does: 'At the desk, patch it in universe {patchUniverse} at start address {patchAddress}, mode “{patchMode as mode}”. Then call up the look again.',
-		confirm: 'It answers its own strips, and nothing else does.',
+		confirm: 'It answers its own faders, and nothing else does.',
 		spot: 'desk-screen',
 	},
 	'set-levels': {
-		title: 'Strips of {place as name} as on the sheet',
+		title: 'Faders of {place as name} as on the sheet',
 		does: [
-			{ when: { raised: null }, says: 'At the desk, take all its strips to 0.' },
-			{ says: 'At the desk, set its strips so: {raised as list}[; {others} at 0].' },
+			{ when: { raised: null }, says: 'At the desk, take all its faders to 0.' },
+			{ says: 'At the desk, set its faders so: {raised as list}[; {others} at 0].' },
 		],
 		confirm: 'Its colour and brightness are right, and it does nothing by itself.',
 		spot: 'desk-screen',

@@ -38,18 +38,18 @@ export const warnings = {
 
 /** The small lamps on a fixture’s back, strung together with commas. */
 export const lamps = {
-	power: { out: 'power lamp out', lit: 'power lamp lit' },
+	power: { out: 'power indicator out', lit: 'power indicator lit' },
 	data: {
-		out: 'data lamp out',
-		steady: 'data lamp steady',
-		flickering: 'data lamp flickering',
-		blinking: 'data lamp blinking slowly',
+		out: 'data indicator out',
+		steady: 'data indicator steady',
+		flickering: 'data indicator flickering',
+		blinking: 'data indicator blinking slowly',
 	},
 	battery: [
 		{ when: { charging: true }, says: 'battery at {bars} of 4 bars, charging' },
 		{ says: 'battery at {bars} of 4 bars' },
 	],
-	sensor: { out: 'sensor lamp out', lit: 'sensor lamp lit' },
+	sensor: { out: 'sensor indicator out', lit: 'sensor indicator lit' },
 } as const;
 
 /** A fixture in one line. */

@@ -14,9 +14,11 @@ describe('the text twin', () => {
 		const lines = describeRig(openRig(mixed));
 		expect(lines).toHaveLength(3);
 		expect(lines[0]).toMatch(
-			/^Wash 1, house left: amber, bright, level 200 \(78 %\)\. Power lamp lit, data lamp steady, battery at 4 of 4 bars, sensor lamp lit\.$/,
+			/^Wash 1, house left: amber, bright, level 200 \(78 %\)\. Power indicator lit, data indicator steady, battery at 4 of 4 bars, sensor indicator lit\.$/,
 		);
-		expect(lines[1]).toMatch(/^Bar 1: deep red, at full, level 255 \(100 %\)\. Power lamp lit, data lamp steady\.$/);
+		expect(lines[1]).toMatch(
+			/^Bar 1: deep red, at full, level 255 \(100 %\)\. Power indicator lit, data indicator steady\.$/,
+		);
 	});
 
 	it('says that it charges, and nothing of lamps it has not', () => {
@@ -25,7 +27,7 @@ describe('the text twin', () => {
 		rig.send({ type: 'mains.plug', fixture: 'lead', into: 'wall' });
 		rig.send({ type: 'power.switch', fixture: 'lead', on: false });
 		expect(describeFixture(rig, 'lead')).toBe(
-			'Leader: dark. Power lamp lit, data lamp out, battery at 4 of 4 bars, charging, sensor lamp out.',
+			'Leader: dark. Power indicator lit, data indicator out, battery at 4 of 4 bars, charging, sensor indicator out.',
 		);
 	});
 
@@ -45,7 +47,7 @@ describe('the text twin', () => {
 		const rig = openRig(mixed);
 		rig.send({ type: 'desk.level', universe: 1, slot: 11, level: 211 });
 		expect(describeFixture(rig, 'bar-1')).toMatch(
-			/^Bar 1: deep red, at full, flashing 18 times a second, level 255 \(100 %\)\. Warn people before they see it flash\. Power lamp/,
+			/^Bar 1: deep red, at full, flashing 18 times a second, level 255 \(100 %\)\. Warn people before they see it flash\. Power indicator/,
 		);
 	});
 

@@ -82,7 +82,7 @@ describe('the words of a check', () => {
 			Object.keys(outcomes).map((outcome) => `${kind}: ${outcome}`),
 		);
 		const never = worded.filter((each) => !shown.has(each));
-		// lit with its data lamp out or blinking takes two faults, or a look kept from before
+		// lit with its data indicator out or blinking takes two faults, or a look kept from before
 		expect(['line-straight: out', 'line-straight: blinking']).toEqual(expect.arrayContaining(never));
 	});
 
@@ -94,7 +94,7 @@ describe('the words of a check', () => {
 			{ fault: 'receiver-dead', place: 'wash-1' },
 			{ fault: 'left-on-held', place: 'wash-1', detail: 'held' },
 		]);
-		expect(outcomeText(mixed, meantOf(mixed).rig, check, check.read(both))).toBe('Lit, data lamp out');
+		expect(outcomeText(mixed, meantOf(mixed).rig, check, check.read(both))).toBe('Lit, data indicator out');
 	});
 
 	it.each([
@@ -169,9 +169,9 @@ describe('what a check says', () => {
 
 	it('of two fixtures says which is which', () => {
 		const check = { kind: 'neighbour-strips', place: 'bar-1', other: 'old-1' };
-		expect(checkTitle(mixed, meantOf(mixed).rig, check)).toBe('Does bar 1 answer strips of old wash?');
+		expect(checkTitle(mixed, meantOf(mixed).rig, check)).toBe('Does bar 1 answer faders of old wash?');
 		expect(checkDoes(mixed, meantOf(mixed).rig, check)).toMatch(
-			/^Say aloud that light is coming, and watch the wall that bar 1 lights\. At the desk, take the strips of old wash/,
+			/^Say aloud that light is coming, and watch the wall that bar 1 lights\. At the desk, take the faders of old wash/,
 		);
 	});
 

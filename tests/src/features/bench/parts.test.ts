@@ -107,7 +107,7 @@ describe('what changed, in words', () => {
 		rig.send({ type: 'desk.master', level: 0 });
 		const told = changesBetween(before, look(), (id) => `Lamp ${id}`);
 		expect(told).toContain('Lamp wash-1 went dark.');
-		expect(told).toMatch(/One more lamp changed\.$/);
+		expect(told).toMatch(/One more fixture changed\.$/);
 		expect(told).not.toContain('wash-4');
 	});
 

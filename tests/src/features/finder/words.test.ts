@@ -116,7 +116,7 @@ test('the log as text has every step, the end, and the time', () => {
 		},
 		suspects: [],
 		log: [
-			{ check: 'Data lamp: wash 3', seen: 'Steady', did: 'answer' },
+			{ check: 'Data indicator: wash 3', seen: 'Steady', did: 'answer' },
 			{ check: 'Lens: wash 3', seen: null, did: 'cannot' },
 			{ check: 'Is wash 2 lit?', seen: null, did: 'unsure' },
 		],
@@ -129,7 +129,7 @@ Four washes
 Begun 25 Nov 2026, 18:05
 Everything at hand, no show running
 
-1. Data lamp: wash 3: Steady
+1. Data indicator: wash 3: Steady
 2. Lens: wash 3: could not be done
 3. Is wash 2 lit? not sure
 
