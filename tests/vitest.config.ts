@@ -26,6 +26,8 @@ export default defineConfig(({ mode }) => {
 			testTimeout: soak ? 60 * minute : speed ? 10 * minute : minute,
 			hookTimeout: minute,
 			fileParallelism: !speed,
+			// but for figures, modules are read once a process and not once a file: half of the time. A file that puts another in place takes it away after
+			isolate: speed,
 			passWithNoTests: speed || soak,
 			reporters: ['default', fileURLToPath(new URL('./house/vitest-counts.ts', import.meta.url))],
 			coverage: { provider: 'v8', include: ['shared/**', 'sim/**'], reportsDirectory: 'tests/.out/coverage' },

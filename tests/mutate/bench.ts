@@ -1,4 +1,4 @@
-import { readFileSync, writeFileSync } from 'node:fs';
+import { writeFileSync } from 'node:fs';
 import path from 'node:path';
 import process from 'node:process';
 import { createVitest, type Reporter, type TestCase, type TestModule, type TestSpecification } from 'vitest/node';
@@ -96,13 +96,7 @@ const vitest = await createVitest(
 );
 listener.stop = () => void vitest.cancelCurrentRun('test-failure');
 
-// one that puts other modules in place would leave them there for those after it
-const isApart = (file: string): boolean => readFileSync(file, 'utf8').includes('vi.mock(');
-const all = new Map(
-	(await vitest.globTestSpecifications())
-		.filter(({ moduleId }) => !isApart(moduleId))
-		.map((each) => [relative(each.moduleId), each]),
-);
+const all = new Map((await vitest.globTestSpecifications()).map((each) => [relative(each.moduleId), each]));
 
 function write(files: Readonly<Record<string, string>>): void {
 	for (const [file, text] of Object.entries(files)) {

@@ -1,20 +1,29 @@
-import { describe, expect, test, vi } from 'vitest';
-import { at, cable, chain, names } from './build.ts';
+import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
 
 // Symptom: metres for a unit load divided by the loads, not times them, left every test green. Cause: the figure in force is 1, and by 1 it
-// is the same. So the rule is tried with another figure: four metres a load.
-vi.mock(import('../../../sim/line/limits.ts'), async (real) => {
-	const limits = await real();
-	return { ...limits, LINE_LIMITS: Object.freeze({ ...limits.LINE_LIMITS, metresPerLoad: 4 }) as never };
+// is the same. So the rule is tried with another figure: four metres a load. Put in place for this file alone: the files after it in
+// the same process get the modules as they are.
+let line: typeof import('./build.ts');
+beforeAll(async () => {
+	vi.resetModules();
+	vi.doMock(import('../../../sim/line/limits.ts'), async (real) => {
+		const limits = await real();
+		return { ...limits, LINE_LIMITS: Object.freeze({ ...limits.LINE_LIMITS, metresPerLoad: 4 }) as never };
+	});
+	line = await import('./build.ts');
+});
+afterAll(() => {
+	vi.doUnmock('../../../sim/line/limits.ts');
+	vi.resetModules();
 });
 
 /** A row of two with nothing at its end, one short cable and one of so many metres, whose second fixture puts on so many loads. */
 function open(metres: number, loads: number) {
-	const row = chain(2, {
+	const row = line.chain(2, {
 		cables: (k) => ({ length: k === 2 ? metres : 1 }),
 		receivers: (k) => ({ unitLoads: k === 2 ? loads : 0.125 }),
 	});
-	return at({ ...row, terminators: [] }, 'w1');
+	return line.at({ ...row, terminators: [] }, 'w1');
 }
 
 describe('an open end seems farther off by each load on the way', () => {
@@ -28,7 +37,7 @@ describe('an open end seems farther off by each load on the way', () => {
 		[56, 2.1, []],
 		[56, 2.2, ['no-terminator']],
 	] as const)('%d m and %d loads', (metres, loads, causes) => {
-		expect(names(open(metres, loads))).toEqual(causes);
+		expect(line.names(open(metres, loads))).toEqual(causes);
 	});
 
 	test('and the more they are, the worse it is', () => {
@@ -41,8 +50,8 @@ describe('an open end seems farther off by each load on the way', () => {
 	});
 
 	test('once the line is ended, no load counts', () => {
-		const row = chain(2, { cables: () => ({ length: 90 }), receivers: () => ({ unitLoads: 4 }) });
-		expect(names(at(row, 'w1'))).toEqual([]);
-		expect(cable('c1', null, null).length).toBe(5);
+		const row = line.chain(2, { cables: () => ({ length: 90 }), receivers: () => ({ unitLoads: 4 }) });
+		expect(line.names(line.at(row, 'w1'))).toEqual([]);
+		expect(line.cable('c1', null, null).length).toBe(5);
 	});
 });
