@@ -98,7 +98,7 @@ function leadsAnywhere(tap: Tap): boolean {
  * (and with the length of the paths it hands back).
  *
  * - `quality` is `clean` exactly when `causes` is empty; `rate` is then 0. A harmless wrong (a common open between two earthed
- *   fixtures, a short microphone cable, no terminator on a short line) is no cause and leaves no trace.
+ *   fixtures, a short microphone cable, no terminator on a short line) is no cause; `harmless` tells of it.
  * - `nothing`: no frame is taken in; `rate` is 1, and `talker` whose frames would come along `path`, if anyone's.
  * - `marginal` with `talker` null: a collision; every frame is garbage, though something is on the line.
  * - `causes` go from talker to receiver: what spoils a box's input comes before what is wrong on the line it feeds.

@@ -40,6 +40,7 @@
  * | unitLoadsWorst | 64 |
  */
 export { deskSource, leaderSource, lineBox } from './devices.ts';
+export { type Harmless, harmless } from './harmless.ts';
 export { receptions } from './hear.ts';
 export { LINE_LIMITS, LINE_RATES } from './limits.ts';
 export { segments } from './segments.ts';

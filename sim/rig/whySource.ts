@@ -3,6 +3,8 @@ import { driveOf, signalOf } from '../fixture/index.ts';
 import {
 	type DataSource,
 	deskSource,
+	type Harmless,
+	harmless,
 	type LineCause,
 	leaderSource,
 	receptions,
@@ -47,6 +49,8 @@ export function whySource(gear: Gear, unit: Unit): Reason[] {
 		const effect = quality === 'nothing' && DEAD.includes(id) ? stops : 'shapes';
 		trail.push(reason(`line.${id}`, effect, { ...plainFacts(facts), rate: Math.round(reception.rate * 100) }));
 	}
+	for (const { cause, ...facts } of harmless(wiringOf(gear), unit.placed.id))
+		trail.push(reason(`line.${cause}-yet`, 'passes', plainFacts(facts)));
 	if (quality === 'nothing' && talker === null) trail.push(...looseCables(gear, unit, stops));
 	if (causes.length === 0)
 		trail.push(
@@ -107,7 +111,7 @@ function looseCables(gear: Gear, unit: Unit, effect: Reason['effect']): Reason[]
 }
 
 /** A cause's own facts as JSON: ids, numbers, lists of ids. */
-function plainFacts(facts: Omit<LineCause, 'cause'>): Reason['facts'] {
+function plainFacts(facts: Omit<LineCause | Harmless, 'cause'>): Reason['facts'] {
 	return Object.fromEntries(
 		Object.entries(facts).map(([key, value]) => [key, Array.isArray(value) ? value.map(plain) : plain(value)]),
 	);

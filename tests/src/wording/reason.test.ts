@@ -93,7 +93,7 @@ describe('what they say', () => {
 			'Desk, output A and wash 1, house left, data out drive this line at once, so every frame is spoiled.',
 		);
 		expect(says('source.leader')).toBe('Leader leads this line, and sends its own light laid out as mode “9 slots”.');
-		expect(says('line.clean')).toBe('Nothing is wrong on the way: it comes by cable 1, cable 2 and cable 3.');
+		expect(says('line.clean')).toBe('Nothing spoils the signal on the way: it comes by cable 1, cable 2 and cable 3.');
 	});
 
 	it('tells the desk’s idea of a fixture from a leader’s', () => {

@@ -111,6 +111,9 @@ export const scenes: Readonly<Record<ReasonId, () => Scene>> = {
 	'line.too-long': () => scene(mixed, 'old-1', cable('c2', { length: 400.04 })),
 	'line.too-many-loads': () => scene(row(34), 'w-5', level(1, 255), level(9, 255)),
 	'line.microphone-cable': () => scene(mixed, 'wash-1', cable('c1', { kind: 'microphone', length: 60 })),
+	'line.common-open-yet': () => scene(mixed, 'old-1', cable('c3', { common: 'open' })),
+	'line.microphone-cable-yet': () => scene(mixed, 'wash-1', cable('c1', { kind: 'microphone', length: 8 })),
+	'line.no-terminator-yet': () => scene(mixed, 'old-1', { type: 'terminator.remove', port: 'old-1:out' }),
 	'line.split': () =>
 		scene(
 			other({ cables: mixed.cables.map((each) => (each.id === 'c3' ? { ...each, from: 'bar-1:in' } : each)) }),
