@@ -25,6 +25,15 @@ describe('what is wrong and does no harm here is told, with where it begins to',
 		expect(names(at(row(false), 'w1'))).toEqual(['common-open']);
 	});
 
+	test('a common lost between a leader on battery and one on mains is no harmless one', () => {
+		const row = {
+			...chain(2, { cables: () => ({ common: 'open' }), receivers: (k) => ({ earthed: k === 2 }) }),
+			talkers: [{ kind: 'leader', port: 'w1:out', fixture: 'w1' } as const],
+		};
+		expect(told(row, 'w2').map(({ cause }) => cause)).not.toContain('common-open');
+		expect(names(at(row, 'w2'))).toContain('common-open');
+	});
+
 	test('on the line that feeds a splitter too, and nothing of the line beside it', () => {
 		const row = wiring({
 			receivers: [receiver('w1'), receiver('w2')],
