@@ -52,7 +52,7 @@ export const figureWords = {
 		frame: {
 			break: 'break',
 			startCode: 'start code',
-			reads: 'a fixture at 1 with 9 slots reads these',
+			reads: 'a fixture at 1 with 9 channels reads these',
 			next: 'the next one starts at 10',
 		},
 		half: {
@@ -129,7 +129,7 @@ export const figureWords = {
 		},
 		frame: {
 			shows:
-				'One frame in a row: a break, a start code of 0, then slots 1 to 512. A lamp at address 1 with 9 slots reads slots 1 to 9. The next lamp starts at 10.',
+				'One frame in a row: a break, a start code of 0, then channels 1 to 512. A fixture at address 1 with 9 channels reads 1 to 9. The next fixture starts at 10.',
 			caption: 'One frame, sent over and over.',
 		},
 		half: {
@@ -154,8 +154,8 @@ export const figureWords = {
 		},
 		bands: {
 			shows:
-				'The function slot of a battery wash as a tall column from 0 to 255, cut into bands. Each band has a name and its first and last value.',
-			caption: 'One slot, many bands, from 0 to 255. Drawn from the chart of the Tallow 6.',
+				'The function channel of a battery wash as a tall column from 0 to 255, cut into bands. Each band has a name and its first and last value.',
+			caption: 'One channel, many bands, from 0 to 255. Drawn from the chart of the Tallow 6.',
 		},
 		curves: {
 			shows:
