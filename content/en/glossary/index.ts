@@ -4,6 +4,7 @@
  */
 
 import { locale } from '../locale/index.ts';
+import { crew } from './crew.ts';
 import { light } from './light.ts';
 import { line } from './line.ts';
 import { panel } from './panel.ts';
@@ -13,7 +14,7 @@ import { slots } from './slots.ts';
 import type { Term } from './types.ts';
 
 /** Every term, sorted by its name. */
-export const terms: readonly Term[] = [...site, ...power, ...panel, ...slots, ...line, ...light].sort((a, b) =>
+export const terms: readonly Term[] = [...site, ...power, ...panel, ...slots, ...line, ...light, ...crew].sort((a, b) =>
 	locale.compare(a.term, b.term),
 );
 

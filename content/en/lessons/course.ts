@@ -47,8 +47,8 @@ export const ways: readonly LessonPath[] = [
 		id: 'trainer',
 		who: 'You teach a crew',
 		words:
-			'Two plans, for one hour and for one day: times, what each lesson is for, its task, and what to bring. They print.',
+			'Plans for one hour, for one day and for a second: times, what each lesson is for, its task, and what to bring. They print.',
 		lessons: [],
-		more: [{ href: '/lessons/plan/', words: 'The two plans' }],
+		more: [{ href: '/lessons/plan/', words: 'The plans' }],
 	},
 ];

@@ -4,8 +4,8 @@ export const figureWords = {
 		common: 'common',
 		'data-minus': 'data −',
 		'data-plus': 'data +',
-		'second-minus': 'second −',
-		'second-plus': 'second +',
+		'second-minus': 'second − (spare)',
+		'second-plus': 'second + (spare)',
 	},
 	plugs: { five: 'five pins', three: 'three pins' },
 	/** What stands in each drawing; two lines where it is broken in two. */
@@ -13,33 +13,64 @@ export const figureWords = {
 		bond: {
 			pipe: 'rated pipe',
 			clamp: 'rated clamp',
-			bond: ['safety bond,', 'little slack'],
+			bond: ['safety bond,', 'kept short'],
+			closure: ['closure,', 'done up'],
 			point: ['maker’s', 'bond point'],
 		},
 		ways: { floor: 'on the floor', bracket: 'on a bracket', clamp: 'by a clamp' },
-		column: { column: 'in a column', gaps: 'gaps for air', facade: 'behind a facade', screen: 'screen', wall: 'wall' },
+		column: {
+			column: 'in a column',
+			in: 'air in',
+			out: 'air out',
+			facade: 'behind a facade',
+			screen: 'screen',
+			wall: 'wall',
+		},
 		coil: { tie: 'one tie', plugs: 'plugs free' },
+		overUnder: { over: 'over: in front', under: 'under: behind', from: 'from the coil', on: 'the rest' },
+		focus: { wall: 'aim', spill: 'spill', glare: 'glare', light: 'light' },
+		pins: { plug: 'plug', socket: 'socket', key: ['The notch at the', 'top is the key.'] },
+		splitter: { box: 'splitter', branches: 'each branch is a line', ends: 'terminators' },
+		curves: {
+			straight: 'straight',
+			square: 'square',
+			soft: 'soft',
+			level: 'fader, 0 to full',
+			full: 'full',
+			out: 'out',
+		},
 		throw: { throw: 'throw', pool: 'pool', beam: 'beam angle' },
 		graze: { close: 'close: texture', further: 'further, tilted: smooth' },
-		overlap: { apart: 'too far apart: dark between', closer: 'closer: even' },
+		overlap: {
+			sum: 'the line is the sum of the two',
+			half: 'half as bright',
+			apart: 'too far apart: a dip between',
+			closer: 'half-bright edges meet: near enough level',
+		},
 		square: { once: '1 × throw', twice: '2 × throw', all: 'all of it', quarter: '¼ on each' },
 		daisy: { desk: 'desk', in: 'in', out: 'out', terminator: 'terminator' },
 		frame: {
 			break: 'break',
 			startCode: 'start code',
-			reads: 'a fixture at 1 with 9 slots reads these',
+			reads: 'a fixture at 1 with 9 channels reads these',
 			next: 'the next one starts at 10',
 		},
-		half: { first: 'look here first: between 4 and 5', second: 'then here: 6 is dark' },
-		lead: { leads: 'leads', follow: 'follow' },
+		half: {
+			covers: 'lenses covered',
+			broken: 'the break',
+			lit: '{look}. {n} has data',
+			dark: '{look}. {n} has none',
+		},
+		lead: { leads: 'leads', follow: 'follow', terminator: 'terminator' },
 		switches: { switch: 'switch', worth: 'worth' },
 		bands: { band: '{name} ({from} to {to})' },
 	},
 	figures: {
 		bond: {
 			shows:
-				'A wash hung from a pipe by a rated clamp. A safety bond runs round the pipe and through the maker’s bond point on the body of the wash, not round its yoke, with little slack.',
-			caption: 'Two fixings: the clamp holds it, and the bond catches it.',
+				'A wash hung from a pipe by a rated clamp. A safety bond runs from the maker’s bond point on the body of the wash up over the pipe and back, not round its yoke. A closure at its end is shut and done up. The bond is short.',
+			caption:
+				'Two fixings: the clamp holds it, and the bond catches it. The bond is short, and its closure is done up.',
 		},
 		ways: {
 			shows:
@@ -48,12 +79,17 @@ export const figureWords = {
 		},
 		column: {
 			shows:
-				'Cut open from the side: a light stands at the foot inside a hollow column and shines up it, with a gap for air at the foot and one at the top. Another stands between a screen and a wall, and shines up the wall behind the screen.',
-			caption: 'Inside a column, and behind a facade.',
+				'Cut open from the side: a light stands at the foot inside a hollow column and shines up it. The column stands on legs, so air comes in at the foot, and its lid stands clear, so air goes out at the top. Another light stands between a screen and a wall, and shines up the wall behind the screen.',
+			caption: 'Inside a column, with a real gap for air at foot and top, and behind a facade.',
 		},
 		coil: {
 			shows: 'A cable in even round loops, held by a tie. Both plugs hang free of the coil.',
 			caption: 'Even loops, one tie, plugs free.',
+		},
+		'over-under': {
+			shows:
+				'Two loops of one cable. In the first, laid over, the end that goes on passes in front of the cable it comes from. In the second, laid under, it passes behind.',
+			caption: 'Over, under, over, under: each twist takes the last one out.',
 		},
 		throw: {
 			shows:
@@ -65,10 +101,15 @@ export const figureWords = {
 				'From the side: a light close under a rough wall shines steeply up it. Another stands further off from a wall and is tilted up at it.',
 			caption: 'Close shows texture. Further off looks smooth.',
 		},
+		focus: {
+			shows:
+				'From the side: a light on the floor aimed at a wall. Its beam lands on the wall. Some light spills over the top of the wall and some onto the floor in front of it. A person stands in the way, and the beam goes straight into their eyes.',
+			caption: 'Aim is where it should land. Spill is what lands elsewhere. Glare is what lands in eyes.',
+		},
 		overlap: {
 			shows:
-				'Two rows of three round pools on a wall. In the first they stand apart, with dark between. In the second they run into each other.',
-			caption: 'Too far apart leaves dark between. Half-bright edges may meet, for there the light adds up.',
+				'Two charts of the light along a wall from two neighbours, each a soft hump, with a line for the sum of the two. Too far apart, the sum has a deep dip between them. Where the half-bright edges meet, the sum is near enough level.',
+			caption: 'Worked out from the beam of the Tallow 6. Where half-bright edges meet, the two halves add up.',
 		},
 		square: {
 			shows:
@@ -77,8 +118,9 @@ export const figureWords = {
 		},
 		pins: {
 			shows:
-				'The pins of five-pin and three-pin data plugs, one under the other. Pin 1 is common, 2 is data minus, 3 is data plus; on some old three-pin kit 2 and 3 change places. Pins 4 and 5 are a second pair, and only five-pin plugs have them.',
-			caption: 'What each pin carries. On the plug they stand in a ring, each with its number beside it.',
+				'The faces of a five-pin plug and socket and a three-pin plug and socket, each with its key at the top. On a plug with five pins the numbers run clockwise from the key, 1 to 5; with three, 1 is right of the key, 2 left of it and 3 at the bottom. A socket is the mirror image. Pin 1 is common, 2 is data minus, 3 is data plus; on some old three-pin kit 2 and 3 change places. Pins 4 and 5 are a second pair, often spare, and only five-pin plugs have them.',
+			caption:
+				'Looking at the face. Drawn from memory of IEC 61076-2-103: trust the numbers by the pins. On some old three-pin kit 2 and 3 change places.',
 		},
 		daisy: {
 			shows:
@@ -87,17 +129,23 @@ export const figureWords = {
 		},
 		frame: {
 			shows:
-				'One frame in a row: a break, a start code of 0, then slots 1 to 512. A lamp at address 1 with 9 slots reads slots 1 to 9. The next lamp starts at 10.',
+				'One frame in a row: a break, a start code of 0, then channels 1 to 512. A fixture at address 1 with 9 channels reads 1 to 9. The next fixture starts at 10.',
 			caption: 'One frame, sent over and over.',
 		},
 		half: {
 			shows:
-				'Eight lamps on one line. The first five are lit and the last three are dark. The first place to look is between 4 and 5, then at 6.',
-			caption: 'Look in the middle: each look halves what is left.',
+				'A row of eight fixtures on one line, with covers over their lenses, so that no light shows. The data indicators of the first five are lit, those of the last three are not. The first look is at 4, which has data; the second at 6, which has none; the third at 5, which has data. So the break is between 5 and 6.',
+			caption: 'No light to see? Read the data indicators. Look in the middle: each look halves what is left.',
 		},
 		lead: {
-			shows: 'Four lamps in a row on one line. The first leads, and an arrow runs from it to the three that follow.',
-			caption: 'One leads. The rest do as it does.',
+			shows:
+				'Four lights in a row on one line. The first leads, and an arrow runs from it to each of the three that follow. A terminator stands in the last.',
+			caption: 'One leads. The rest do as it does. Its line ends in a terminator too.',
+		},
+		splitter: {
+			shows:
+				'A desk feeds a splitter. Three branches leave it, each with two fixtures in a row and a terminator at its end.',
+			caption: 'A fork in a line needs a splitter. Each branch then ends in a terminator.',
 		},
 		switches: {
 			shows:
@@ -106,8 +154,13 @@ export const figureWords = {
 		},
 		bands: {
 			shows:
-				'The function slot of a battery wash as a tall column from 0 to 255, cut into bands. Each band has a name and its first and last value.',
-			caption: 'One slot, many bands. Drawn from the chart of the Tallow 6.',
+				'The function channel of a battery wash as a tall column from 0 to 255, cut into bands. Each band has a name and its first and last value.',
+			caption: 'One channel, many bands, from 0 to 255. Drawn from the chart of the Tallow 6.',
+		},
+		curves: {
+			shows:
+				'A chart of light against fader for three dimmer curves. The straight one rises evenly. The square one rises slowly at first and fast near the top. The soft one is gentle at both ends.',
+			caption: 'Three dimmer curves, as the fixtures of this site have them.',
 		},
 	},
 } as const;

@@ -1,15 +1,17 @@
 import { counted } from '../locale/index.ts';
 
-/** Words of the reckoners: what is slid, what it comes to, and the sum in words. */
+/** Words of the sliders: what is slid, what it comes to, and the sum in words. */
 export const calcWords = {
 	formula: 'The sum',
 	title: {
 		hours: 'How long will it last?',
 		pool: 'How wide, how bright?',
 		spacing: 'How far apart?',
-		slots: 'How many slots are left?',
+		slots: 'How many channels are left?',
 		loads: 'How many on one line?',
 		chain: 'How much from one plug?',
+		circuit: 'How many on one circuit?',
+		weights: 'What does it all weigh?',
 	},
 	endless: 'without end',
 	sliders: {
@@ -25,6 +27,11 @@ export const calcWords = {
 		fixtures: { label: 'Fixtures in the chain', unit: '' },
 		volts: { label: 'Volts of the supply', unit: 'V' },
 		factor: { label: 'Power factor on the label', unit: '%' },
+		rating: { label: 'What the electrician gives you', unit: 'A' },
+		spare: { label: 'Kept spare', unit: '%' },
+		each: { label: 'Weight of each, from its label', unit: 'kg' },
+		hardware: { label: 'Clamp, bond and tails of each', unit: 'kg' },
+		leads: { label: 'Cable run along it, and anything else', unit: 'kg' },
 	},
 	picks: { look: 'Colour', fixture: 'Fixture', mode: 'Fixture and mode', load: 'Each of them is' },
 	hours: {
@@ -53,17 +60,17 @@ export const calcWords = {
 		verdict: (n: string, even: boolean) => (even ? `${n}: we call that even` : `${n}: we call that patchy`),
 	},
 	slots: {
-		formulas: ['last slot = first + fixtures × footprint − 1', 'left = 512 − last slot'],
-		last: 'Last slot used',
+		formulas: ['last channel = first + fixtures × footprint − 1', 'left = 512 − last channel'],
+		last: 'Last channel used',
 		left: 'Left after it',
 		fit: 'As many as fit',
-		slot: (n: number) => `slot ${n}`,
-		past: (n: number) => `slot ${n}, which is past 512`,
-		slots: (n: number) => counted(n, 'slot', 'slots'),
+		slot: (n: number) => `channel ${n}`,
+		past: (n: number) => `channel ${n}, which is past 512`,
+		slots: (n: number) => counted(n, 'channel', 'channels'),
 		fixtures: (n: number) => counted(n, 'fixture', 'fixtures'),
 	},
 	loads: {
-		formulas: ['loads = fixtures × load of each', 'one line bears 32 unit loads'],
+		formulas: ['loads = fixtures × load of each', 'one line takes 32 unit loads'],
 		sizes: [
 			{ value: '1', words: '1 unit load' },
 			{ value: '0.5', words: 'half a unit load' },
@@ -71,7 +78,7 @@ export const calcWords = {
 			{ value: '0.125', words: 'an eighth of a unit load' },
 		],
 		sum: 'They come to',
-		most: 'The line bears',
+		most: 'The line can take',
 		fine: (n: string, most: number) => `${n} of ${most} unit loads`,
 		over: (n: string, most: number) => `${n} of ${most} unit loads: too many`,
 		receivers: (n: number) => `${n} of them`,
@@ -80,5 +87,17 @@ export const calcWords = {
 		formulas: ['watts = the sum of all', 'amps = watts ÷ (volts × power factor)'],
 		watts: 'The first plug feeds',
 		amps: 'Which draws',
+	},
+	circuit: {
+		formulas: ['amps of each = watts ÷ (volts × power factor)', 'most = amps you may use ÷ amps of each'],
+		each: 'Each draws',
+		yours: 'You may use',
+		most: 'By that sum, as many as',
+		fixtures: (n: number) => counted(n, 'fixture', 'fixtures'),
+	},
+	weights: {
+		formulas: ['total = fixtures × (fixture + hardware) + cable and the rest'],
+		total: 'It all weighs',
+		pounds: 'In pounds',
 	},
 } as const;

@@ -10,7 +10,7 @@ import { presetSheet } from '../bench/index.ts';
 import type { BenchSpec, Lesson, TaskSpec } from './schema.ts';
 
 /** The sheet a lesson's bench opens on. @throws InputError `lesson.bench`, and what `readSheet` throws */
-export function sheetOf({ rig, preset, quick, wide, change }: BenchSpec): RigSheet {
+export function sheetOf({ rig, preset, quick, wide, change, splitters = [] }: BenchSpec): RigSheet {
 	const given = [rig && bundledRig(rig), preset && presetSheet(preset), quick && quickSheet(quick)].filter(
 		(sheet): sheet is RigSheet => typeof sheet === 'object',
 	);
@@ -30,7 +30,7 @@ export function sheetOf({ rig, preset, quick, wide, change }: BenchSpec): RigShe
 			place: { ...fixture.place, x: fixture.place.x + aside, ...(place as object | undefined) },
 		};
 	});
-	return readSheet({ ...sheet, hall, fixtures });
+	return readSheet({ ...sheet, hall, fixtures, splitters: [...sheet.splitters, ...splitters] });
 }
 
 /** A lesson's task and its words. */
@@ -52,7 +52,7 @@ export function taskOf({ task, bench }: Pick<Lesson, 'task' | 'bench'>): SetTask
 	const sheet = sheetOf(on);
 	if (on.log.length > 0) throw new InputError('lesson.task', 'task.on.log', { trouble: 'log-before-task' });
 	const rig = openUnharmed(sheet);
-	const conditions = goal.map((each) => conditionOf(each, rig));
+	const conditions = goal.flatMap((each) => conditionsOf(each, rig));
 	const facts = Object.assign({}, ...goal.map((each) => goalFacts(each, rig)));
 	const says = task.says.replace(/\{(\w+)\}/g, (whole, name: string) => String(facts[name] ?? whole));
 	return { task: makeTask({ scene, hands, rig: sheet, goal: conditions, free }), says };
@@ -66,15 +66,29 @@ const SPARE = 5;
 const OFF = 0.1;
 const LEVELS = Array.from({ length: 101 }, (_, level) => level);
 
+/** A goal of a lesson as the conditions that a marker knows. @throws InputError `lesson.goal` */
+const conditionsOf = (goal: Goal, rig: Rig): DrillCondition[] =>
+	goal.is === 'patched' ? patchedAs(goal, rig) : [conditionOf(goal, rig)];
+
+function patchedAs({ fixture }: Extract<Goal, { is: 'patched' }>, rig: Rig): DrillCondition[] {
+	const patched = rig.sheet.desk?.patch.find((each) => each.fixture === fixture);
+	if (!patched) throw new InputError('lesson.goal', 'task.goal', { trouble: 'no-such-fixture', id: fixture });
+	return [
+		{ is: 'setting', fixture, key: 'mode', value: patched.mode },
+		{ is: 'setting', fixture, key: 'address', value: patched.address },
+	];
+}
+
 /** A goal of a lesson as a condition that a marker knows: what is to be worked out is worked out on the rig. */
-export function conditionOf(goal: Goal, rig: Rig): DrillCondition {
+export function conditionOf(goal: Exclude<Goal, { is: 'patched' }>, rig: Rig): DrillCondition {
 	if (goal.is === 'lasts') {
 		const lasting = LEVELS.filter((level) => CAUTIOUS_SHARE * hoursAt(rig, goal.fixture, level) >= goal.hours);
 		const most = Math.max(...requireSome(lasting, goal));
 		return within(goal.fixture, Math.max(0, most - SPARE), most);
 	}
-	if (goal.is === 'lux') {
-		const near = LEVELS.filter((level) => Math.abs(luxAt(rig, goal.fixture, level) / goal.lux - 1) <= OFF);
+	if (goal.is === 'lux' || goal.is === 'as-bright') {
+		const wanted = goal.is === 'lux' ? goal.lux : luxNow(rig, goal.as);
+		const near = LEVELS.filter((level) => Math.abs(luxAt(rig, goal.fixture, level) / wanted - 1) <= OFF);
 		const some = requireSome(near, goal);
 		return within(goal.fixture, Math.min(...some), Math.max(...some));
 	}
@@ -88,6 +102,12 @@ function goalFacts(goal: Goal, rig: Rig): Readonly<Record<string, number>> {
 		const left = battery ? battery.wattHours / battery.capacity : 0;
 		return { hours: goal.hours, charge: Math.round(100 * left), percent: 100 * CAUTIOUS_SHARE };
 	}
+	if (goal.is === 'as-bright')
+		return {
+			throw: unitAt(rig, goal.fixture, 100).placed.place.throw,
+			asThrow: unitAt(rig, goal.as, 100).placed.place.throw,
+		};
+	if (goal.is === 'setting' && typeof goal.value === 'number') return { [goal.key]: goal.value };
 	if (goal.is !== 'lux') return {};
 	const metres = unitAt(rig, goal.fixture, 100).placed.place.throw;
 	const candela = luxAt(rig, goal.fixture, 100) * metres ** 2;
@@ -111,6 +131,12 @@ export function luxAt(rig: Rig, fixture: string, level: number): number {
 		0,
 	);
 	return illuminance(peakCandela(lumens, profile.optics.beam, profile.optics.field), placed.place.throw);
+}
+
+/** Lux where the beam's middle lands, square on, as the fixture stands. */
+function luxNow(rig: Rig, fixture: string): number {
+	const level = rig.gear.units.get(fixture)?.state.context.settings.level ?? 0;
+	return luxAt(rig, fixture, level);
 }
 
 const within = (fixture: string, from: number, to: number): DrillCondition => ({

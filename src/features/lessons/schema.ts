@@ -4,7 +4,7 @@ import { PART_IDS } from '#words/lessons/index.ts';
 import { InputError, isInputError } from '../../../shared/error/index.ts';
 import { KIND_IDS } from '../../../shared/paper/index.ts';
 import { idText, readShape, SETTING_KEYS, whole } from '../../../shared/profile/index.ts';
-import { QUICK_LINKS, RIG_IDS } from '../../../shared/sheet/index.ts';
+import { portText, QUICK_LINKS, RIG_IDS } from '../../../shared/sheet/index.ts';
 import { DRILL_IDS } from '../../../sim/drill/index.ts';
 import { readLog } from '../../../sim/event/index.ts';
 import { PRESET_IDS } from '../bench/index.ts';
@@ -27,6 +27,8 @@ const benchSchema = v.strictObject({
 	wide: v.exactOptional(v.pipe(v.number(), v.minValue(8), v.maxValue(60))),
 	/** Changes to fixtures of the sheet, by id: where they stand, how they are fed, what hides them, how they are set. */
 	change: v.optional(v.record(idText, v.record(v.string(), v.unknown())), {}),
+	/** Splitters that stand by, with nothing in them yet. */
+	splitters: v.exactOptional(v.array(v.record(v.string(), v.unknown()))),
 	log: v.optional(log, []),
 });
 
@@ -40,6 +42,14 @@ const goalSchema = v.variant('is', [
 	v.strictObject({ is: v.literal('lasts'), fixture: idText, hours: v.number() }),
 	/** So many lux where the beam's middle lands, within a tenth: the brightness follows from look, beam and throw. */
 	v.strictObject({ is: v.literal('lux'), fixture: idText, lux: v.number() }),
+	/** As many lux where its beam's middle lands as another's has, within a tenth: the brightness follows from both. */
+	v.strictObject({ is: v.literal('as-bright'), fixture: idText, as: idText }),
+	/** In the mode and at the start address that the desk's patch has for it. */
+	v.strictObject({ is: v.literal('patched'), fixture: idText }),
+	/** A good data cable of at most so many metres between two sockets. */
+	v.strictObject({ is: v.literal('joined'), a: portText, b: portText, metres: v.number() }),
+	/** A terminator in each of these sockets and in no other. */
+	v.strictObject({ is: v.literal('terminators'), ports: v.array(portText) }),
 ]);
 
 const taskSchema = v.union([

@@ -1,16 +1,16 @@
 import type { JSX } from 'preact';
 import { figureWords } from '#words/lessons/index.ts';
-import { Label, Span } from './parts.tsx';
+import { Label, Light, Span } from './parts.tsx';
 
 const { drawn } = figureWords;
 
-/** A beam from a lamp to a wall: throw, beam angle, pool. */
+/** A beam from a lens to a wall: throw, beam angle, pool. */
 export function Throw(): JSX.Element {
 	return (
 		<g>
 			<path class="f-solid" d="M340 16h12v208h-12z" />
-			<path class="f-beam" d="M72 120L340 44V196Z" />
-			<path class="f-part" d="M34 96h38v48H34z" />
+			<path class="f-beam" d="M72 106L340 44V196L72 134Z" />
+			<Light at={[72, 120]} turn={90} wide={40} />
 			<Span from={[72, 214]} to={[340, 214]} />
 			<Label x={206} y={234} middle>
 				{drawn.throw.throw}
@@ -19,7 +19,7 @@ export function Throw(): JSX.Element {
 			<Label x={394} y={32} end>
 				{drawn.throw.pool}
 			</Label>
-			<path class="f-line" d="M130 104A60 60 0 0 1 130 136" />
+			<path class="f-line" d="M126 94A60 60 0 0 1 126 146" />
 			<Label x={142} y={125}>
 				{drawn.throw.beam}
 			</Label>
@@ -27,44 +27,23 @@ export function Throw(): JSX.Element {
 	);
 }
 
-/** Two lamps at a wall, seen from the side: one close under it, one further off and tilted. */
+/** Two lights at a wall, seen from the side: one close under it, one further off and tilted. */
 export function Graze(): JSX.Element {
 	return (
 		<g>
 			<path class="f-soft" d="M12 210H388" />
 			<path class="f-solid" d="M160 14h12v196h-12zM364 14h12v196h-12z" />
 			<path class="f-rough" d="M160 40l-6 8 6 8-6 8 6 8-6 8 6 8-6 8 6 8-6 8 6 8-6 8 6 8-6 8 6 8-6 8 6 8" />
-			<path class="f-beam" d="M124 188L120 16H160V140L136 188Z" />
-			<path class="f-part" d="M116 188h28l6 20h-40z" />
+			<path class="f-beam" d="M114 184L118 16H160V130L146 184Z" />
+			<Light at={[130, 185]} />
 			<Label x={92} y={232} middle>
 				{drawn.graze.close}
 			</Label>
-			<path class="f-beam" d="M232 186L364 36V150Z" />
-			<path class="f-part" d="M212 190l22-14 14 22-22 12z" />
+			<path class="f-beam" d="M226 166L364 36V150L244 190Z" />
+			<Light at={[235, 178]} turn={56} />
 			<Label x={300} y={232} middle>
 				{drawn.graze.further}
 			</Label>
-		</g>
-	);
-}
-
-/** A row of pools on a wall: first apart, then overlapping. */
-export function Overlap(): JSX.Element {
-	const row = (y: number, step: number, label: string) => (
-		<g>
-			{[0, 1, 2].map((n) => (
-				<ellipse key={n} class="f-beam" cx={200 + (n - 1) * step} cy={y} rx="50" ry="50" />
-			))}
-			<Span from={[200 - step, y]} to={[200, y]} />
-			<Label x={200} y={y + 70} middle>
-				{label}
-			</Label>
-		</g>
-	);
-	return (
-		<g>
-			{row(58, 112, drawn.overlap.apart)}
-			{row(190, 70, drawn.overlap.closer)}
 		</g>
 	);
 }
@@ -88,8 +67,8 @@ export function Square(): JSX.Element {
 	};
 	return (
 		<g>
-			<path class="f-beam" d="M34 120L338 32V208Z" />
-			<path class="f-part" d="M10 104h24v32H10z" />
+			<path class="f-beam" d="M34 109L338 32V208L34 131Z" />
+			<Light at={[34, 120]} turn={90} wide={30} />
 			{wall(186, 44, 1)}
 			{wall(338, 88, 2)}
 			<Span from={[34, 226]} to={[186, 226]} />
@@ -105,6 +84,33 @@ export function Square(): JSX.Element {
 			</Label>
 			<Label x={256} y={30} middle>
 				{drawn.square.quarter}
+			</Label>
+		</g>
+	);
+}
+
+/** A light aimed at a wall: what lands on it, what spills past its edge, and what goes straight into somebody's eyes. */
+export function Focus(): JSX.Element {
+	return (
+		<g>
+			<path class="f-soft" d="M12 214H388" />
+			<path class="f-solid" d="M330 60h12v154h-12z" />
+			<path class="f-beam" d="M92 178L330 60V176L110 200Z" />
+			<path class="f-faint" d="M92 178L330 60L384 24V60H342V60ZM110 200L330 176V214H214Z" />
+			<Light at={[101, 189]} turn={64} />
+			<path class="f-part" d="M206 214v-40a13 13 0 0 1 26 0v40z" />
+			<circle class="f-part" cx="219" cy="148" r="11" />
+			<Label x={336} y={234} middle>
+				{drawn.focus.wall}
+			</Label>
+			<Label x={378} y={18} end>
+				{drawn.focus.spill}
+			</Label>
+			<Label x={219} y={234} middle>
+				{drawn.focus.glare}
+			</Label>
+			<Label x={80} y={234} middle>
+				{drawn.focus.light}
 			</Label>
 		</g>
 	);

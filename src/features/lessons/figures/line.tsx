@@ -1,44 +1,9 @@
 import type { JSX } from 'preact';
 import { figureWords } from '#words/lessons/index.ts';
-import { DIP_WEIGHTS, PINS, switchesFor } from '../../../../shared/dmx/index.ts';
-import { bundledProfile, modeOf } from '../../../../shared/profile/index.ts';
 import { fill } from '../../../wording/index.ts';
-import { Arrow, Label } from './parts.tsx';
+import { Arrow, Label, Lens } from './parts.tsx';
 
 const { drawn } = figureWords;
-
-/** What each pin carries, on five-pin and three-pin plugs: a row for each pin, in the order of their numbers. */
-export function Pins(): JSX.Element {
-	const y = (row: number) => 52 + 36 * row;
-	const column = (count: number, x: number, name: string) => (
-		<g>
-			<Label x={x} y={20} middle>
-				{name}
-			</Label>
-			<rect class="f-part" x={x - 24} y={30} width="48" height={8 + 36 * count} rx="24" />
-			{PINS.slice(0, count).map((conductor, row) => (
-				<g key={conductor}>
-					<circle class="f-well" cx={x} cy={y(row)} r="14" />
-					<Label x={x} y={y(row) + 5} middle>{`${row + 1}`}</Label>
-				</g>
-			))}
-		</g>
-	);
-	return (
-		<g>
-			{PINS.map((conductor, row) => (
-				<g key={conductor}>
-					<path class="f-arrow" d={`M80 ${y(row)}H${row < 3 ? 126 : 222}${row < 3 ? `M174 ${y(row)}H222` : ''}`} />
-					<Label x={232} y={y(row) + 5}>
-						{figureWords.conductors[conductor]}
-					</Label>
-				</g>
-			))}
-			{column(5, 56, figureWords.plugs.five)}
-			{column(3, 150, figureWords.plugs.three)}
-		</g>
-	);
-}
 
 /** A line from desk to fixture to fixture, with a terminator in the last. */
 export function Daisy(): JSX.Element {
@@ -107,107 +72,121 @@ export function Frame(): JSX.Element {
 	);
 }
 
-/** A row of eight with a cut in the middle: which half works says where to look. */
+/** The break of the drawing: after this fixture of eight. */
+const BROKEN_AFTER = 5;
+const ROW = 8;
+
+/**
+ * Which indicators to read, in order, to find a break in a row whose last is dark: each time the middle of what is left.
+ * @param good whether data reaches the fixture of this number, from 1
+ */
+export function looksFor(row: number, good: (n: number) => boolean): number[] {
+	const looks: number[] = [];
+	let lit = 0;
+	let dark = row;
+	while (dark - lit > 1) {
+		const middle = Math.floor((lit + dark) / 2);
+		looks.push(middle);
+		if (good(middle)) lit = middle;
+		else dark = middle;
+	}
+	return looks;
+}
+
+/** A row of eight whose lenses are covered: their data indicators say which half to look in, look by look. */
 export function Half(): JSX.Element {
+	const x = (n: number) => 46 * n - 6;
+	const good = (n: number) => n <= BROKEN_AFTER;
 	return (
 		<g>
-			<path class="f-wire" d="M10 70H390" />
-			{Array.from({ length: 8 }, (_, i) => (
-				<g key={i}>
-					<path class={i < 5 ? 'f-accent' : 'f-part'} d={`M${24 + 46 * i} 52h32v36h-32z`} />
-					<text class={i < 5 ? 'f-ink' : 'f-label'} x={40 + 46 * i} y="76" text-anchor="middle">
-						{i + 1}
+			<path class="f-wire" d={`M4 84H${x(BROKEN_AFTER) + 22}M${x(BROKEN_AFTER) + 28} 84H${x(ROW)}`} />
+			{Array.from({ length: ROW }, (_, i) => i + 1).map((n) => (
+				<g key={n}>
+					<path class="f-part" d={`M${x(n) - 16} 62h32v46h-32z`} />
+					<path class="f-cover" d={`M${x(n) - 20} 66v-14q20 -14 40 0v14z`} />
+					<text class="f-label" x={x(n)} y="84" text-anchor="middle">
+						{n}
 					</text>
+					<circle class={good(n) ? 'f-on' : 'f-off'} cx={x(n)} cy="97" r="6" />
 				</g>
 			))}
-			<Arrow from={[200, 130]} to={[200, 92]} />
-			<Label x={200} y={150} middle>
-				{drawn.half.first}
+			<Arrow from={[x(BROKEN_AFTER) + 30, 28]} to={[x(BROKEN_AFTER) + 26, 60]} />
+			<Label x={x(BROKEN_AFTER) + 26} y={20} middle>
+				{drawn.half.broken}
 			</Label>
-			<Arrow from={[270, 20]} to={[270, 48]} />
-			<Label x={210} y={16}>
-				{drawn.half.second}
+			<Label x={10} y={20}>
+				{drawn.half.covers}
 			</Label>
+			{looksFor(ROW, good).map((n, look) => (
+				<g key={n}>
+					<Arrow from={[x(n), 142 + 24 * look]} to={[x(n), 112]} />
+					<Label x={x(n) + (good(n) ? -8 : 8)} y={148 + 24 * look} end={good(n)}>
+						{fill(good(n) ? drawn.half.lit : drawn.half.dark, { look: look + 1, n })}
+					</Label>
+				</g>
+			))}
 		</g>
 	);
 }
 
-/** One leads, three follow: the arrow is the line. */
+/** One leads, three follow: the arrow is the line, and it ends in a terminator as any line does. */
 export function Lead(): JSX.Element {
+	const x = (n: number) => 42 + 88 * n;
 	return (
 		<g>
-			<path class="f-wire" d="M70 84H380" />
+			<path class="f-wire" d="M42 84H372" />
 			{[0, 1, 2, 3].map((n) => (
 				<g key={n}>
-					<path class={n === 0 ? 'f-accent' : 'f-part'} d={`M${22 + 98 * n} 56h56v54h-56z`} />
-					<path class="f-beam" d={`M${24 + 98 * n} 56L${10 + 98 * n} 10H${90 + 98 * n}L${76 + 98 * n} 56Z`} />
-					{n > 0 && <path class="f-line" d={`M${4 + 98 * n} 78l10 6-10 6`} />}
+					<path class="f-beam" d={`M${x(n) - 24} 56L${x(n) - 36} 8H${x(n) + 36}L${x(n) + 24} 56Z`} />
+					<path class={n === 0 ? 'f-accent' : 'f-part'} d={`M${x(n) - 28} 56h56v54h-56z`} />
+					<Lens at={[x(n), 57]} wide={50} />
+					{n > 0 && <path class="f-line" d={`M${x(n) - 46} 77l10 7-10 7`} />}
 				</g>
 			))}
-			<Label x={50} y={136} middle>
+			<circle class="f-accent" cx="376" cy="84" r="13" />
+			<Arrow from={[362, 124]} to={[373, 101]} />
+			<Label x={42} y={136} middle>
 				{drawn.lead.leads}
 			</Label>
-			<Label x={246} y={136} middle>
+			<Label x={174} y={136} middle>
 				{drawn.lead.follow}
 			</Label>
+			<Label x={394} y={140} end>
+				{drawn.lead.terminator}
+			</Label>
 		</g>
 	);
 }
 
-/** Ten switches at a start address, worked out: each up switch with its weight. */
-export function Switches(): JSX.Element {
-	const address = 24;
-	const up = switchesFor(address, 'sum');
-	const x = (i: number) => 72 + 33 * i;
+/** One line in, three out: each branch of a splitter is a line of its own, with a terminator at its end. */
+export function Splitter(): JSX.Element {
+	const y = (branch: number) => 40 + 58 * branch;
 	return (
 		<g>
-			<rect class="f-part" x="52" y="30" width="340" height="92" rx="8" />
-			<Label x={4} y={113} small>
-				{drawn.switches.switch}
+			<path class="f-part" d="M8 74h62v48H8z" />
+			<Label x={39} y={103} middle>
+				{drawn.daisy.desk}
 			</Label>
-			<Label x={4} y={144} small>
-				{drawn.switches.worth}
-			</Label>
-			{Array.from({ length: 10 }, (_, i) => (
-				<g key={i}>
-					<rect class="f-well" x={x(i) - 11} y="42" width="22" height="52" rx="3" />
-					<rect class={up[i] ? 'f-accent' : 'f-solid'} x={x(i) - 8} y={up[i] ? 45 : 70} width="16" height="21" rx="2" />
-					<Label x={x(i)} y={113} middle small>{`${i + 1}`}</Label>
-					{i < 9 && (
-						<Label x={x(i)} y={144} middle small>
-							{`${DIP_WEIGHTS[i]}`}
-						</Label>
-					)}
+			<path class="f-wire" d="M70 98H118" />
+			{[0, 1, 2].map((branch) => (
+				<g key={branch}>
+					<path class="f-wire" d={`M172 98C206 98 190 ${y(branch)} 224 ${y(branch)}H352`} />
+					{[0, 1].map((n) => (
+						<path key={n} class="f-part" d={`M${232 + 58 * n} ${y(branch) - 18}h40v36h-40z`} />
+					))}
+					<circle class="f-accent" cx="362" cy={y(branch)} r="13" />
 				</g>
 			))}
-			<Label x={220} y={176} middle>
-				{`${DIP_WEIGHTS.filter((_, i) => up[i]).join(' + ')} = ${address}`}
+			<path class="f-part" d="M118 60h56v76h-56z" />
+			<Label x={146} y={103} middle small>
+				{drawn.splitter.box}
 			</Label>
-		</g>
-	);
-}
-
-/** The function slot of the battery wash's nine-slot mode, drawn to scale from its profile. */
-export function Bands(): JSX.Element {
-	const profile = bundledProfile('tallow-6');
-	const slot = profile && modeOf(profile, 'middle').slots.find(({ drives }) => drives.kind === 'bands');
-	const bands = slot?.drives.kind === 'bands' ? slot.drives.bands : [];
-	const y = (value: number) => 14 + value * 0.9;
-	return (
-		<g>
-			{bands.map(({ id, name, from, to }, i) => {
-				const top = y(from);
-				const tall = y(to + 1) - top;
-				return (
-					<g key={id}>
-						<rect class={i % 2 === 0 ? 'f-accent-soft' : 'f-well'} x="92" y={top} width="60" height={tall} />
-						<Label x={84} y={top + Math.min(14, tall / 2 + 5)} end small>{`${from}`}</Label>
-						<Label x={164} y={top + tall / 2 + 5}>
-							{fill(drawn.bands.band, { name, from, to })}
-						</Label>
-					</g>
-				);
-			})}
+			<Label x={394} y={198} end>
+				{drawn.splitter.ends}
+			</Label>
+			<Label x={20} y={198}>
+				{drawn.splitter.branches}
+			</Label>
 		</g>
 	);
 }

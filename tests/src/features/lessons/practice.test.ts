@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { cautions } from '#words/cautions/index.ts';
+import { findingsOf, shortestWay } from '../../../../sim/drill/index.ts';
+import { openRig, why } from '../../../../sim/rig/index.ts';
 import { practiceOf } from '../../../../src/features/lessons/index.ts';
 import { sheetOf } from '../../../../src/features/lessons/open.ts';
 import { fixtureSections } from '../../../../src/features/reference/fixtures.ts';
@@ -37,5 +39,47 @@ describe('the bench of a lesson', () => {
 			expect(Object.keys(said)).toEqual(lesson.cautions.map((id) => cautions[id].title));
 			expect(Object.values(said).map(({ href }) => href)).toEqual(lesson.cautions.map((id) => `#care-${id}`));
 		}
+	});
+});
+
+describe('a goal that follows from the rig', () => {
+	const lessonOf = (id: string) => {
+		const found = lessons.find((each) => each.id === id);
+		if (!found) throw new Error(id);
+		return practiceOf(found);
+	};
+
+	it('of a patched fixture is the mode and the address of the desk’s patch, for every fixture', () => {
+		const { task } = lessonOf('patch-sheet-and-plot');
+		for (const { fixture, mode, address } of task.sheet.desk?.patch ?? []) {
+			expect(task.goal).toContainEqual({ is: 'setting', fixture, key: 'mode', value: mode });
+			expect(task.goal).toContainEqual({ is: 'setting', fixture, key: 'address', value: address });
+		}
+		const wrong = findingsOf(task, openRig(task.sheet)).map(({ place }) => place);
+		expect(new Set(wrong).size).toBe(2);
+	});
+
+	it('of one as bright as another follows from the two throws: half the throw, a quarter of the brightness', () => {
+		const { task, says } = lessonOf('focus-aim-spill-glare');
+		const [near, far] = task.sheet.fixtures.map(({ place }) => place.throw);
+		expect(says).toContain(`${near} metres from the wall, Wash 2 ${far} metres`);
+		const goal = task.goal.find((it) => it.is === 'setting-within');
+		const wanted = 100 * ((near ?? 0) / (far ?? 1)) ** 2;
+		expect(goal?.is === 'setting-within' && goal.within).toEqual([
+			{ from: Math.ceil(0.9 * wanted), to: Math.floor(1.1 * wanted) },
+		]);
+	});
+
+	it('of a splitter stands with the splitter on the bench, and each branch is ended', () => {
+		const { task } = lessonOf('splitters-and-branches');
+		expect(task.sheet.splitters.map(({ id }) => id)).toEqual(['split']);
+		const rig = openRig(task.sheet);
+		for (const event of shortestWay(task)) event.type === 'clock.wait' ? rig.wait(event.ms) : rig.send(event);
+		for (const { id } of task.sheet.fixtures)
+			expect(
+				why(rig, id).some(({ effect }) => effect === 'stops'),
+				id,
+			).toBe(false);
+		expect(rig.gear.terminators).toEqual(expect.arrayContaining(['wash-2:out', 'wash-4:out']));
 	});
 });

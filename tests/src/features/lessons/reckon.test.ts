@@ -55,8 +55,8 @@ describe('the reckoners agree with the rest of the house', () => {
 
 	it('on plain numbers, worked by hand', () => {
 		expect(comes(reckoners.slots(all).reckon({ first: 1, count: 8 }, { mode: 'tallow-6 middle' }))).toEqual([
-			'slot 72',
-			'440 slots',
+			'channel 72',
+			'440 channels',
 			'56 fixtures',
 		]);
 		expect(comes(reckoners.loads(all).reckon({ receivers: 33 }, { load: '1' }))[0]).toBe(
@@ -79,6 +79,41 @@ describe('the reckoners agree with the rest of the house', () => {
 		const { picks, reckon } = reckoners.hours(all);
 		for (const { value } of picks[0]?.options ?? [])
 			expect(comes(reckon({}, { look: value }))[2]).toMatch(/^at least \d/);
+	});
+});
+
+describe('how many fit on one circuit', () => {
+	const { reckon } = reckoners.circuit(all);
+	const watts = all.find(({ id }) => id === 'picket-8')?.mainsWatts ?? 0;
+
+	it('is never one more than the amps allow, and one more would be over', () => {
+		for (const [rating, spare, volts, factor] of [
+			[16, 20, 230, 90],
+			[20, 20, 120, 95],
+			[13, 0, 230, 50],
+			[5, 50, 100, 100],
+		] as const) {
+			const [, , most] = comes(reckon({ rating, spare, volts, factor }, { fixture: 'picket-8' }));
+			const n = Number.parseInt(most ?? '', 10);
+			const drawn = (count: number) => (count * watts) / ((volts * factor) / 100);
+			expect(drawn(n)).toBeLessThanOrEqual(rating * (1 - spare / 100));
+			expect(drawn(n + 1)).toBeGreaterThan(rating * (1 - spare / 100));
+		}
+	});
+});
+
+describe('what it all weighs', () => {
+	it('is every light with its own hardware, and what runs along it, worked by hand', () => {
+		// 6 × (8 + 1.2) + 10 = 65.2 kg; at 2.2046 lb to a kilogram, 144 lb
+		expect(comes(reckoners.weights(all).reckon({ fixtures: 6, each: 8, hardware: 1.2, leads: 10 }, {}))).toEqual([
+			'65.2 kg',
+			'144 lb',
+		]);
+	});
+
+	it('says nothing of what a point can take', () => {
+		for (const line of reckoners.weights(all).reckon({ fixtures: 24, each: 40, hardware: 5, leads: 60 }, {}))
+			expect(line.over).toBeUndefined();
 	});
 });
 
