@@ -27,7 +27,7 @@ export const figureWords = {
 		frame: {
 			break: 'break',
 			startCode: 'start code',
-			reads: 'a fixture at 1 with 9 slots reads these',
+			reads: 'a fixture at 1 with 9 channels reads these',
 			next: 'the next one starts at 10',
 		},
 		half: { first: 'look here first: between 4 and 5', second: 'then here: 6 is dark' },
@@ -87,16 +87,16 @@ export const figureWords = {
 		},
 		frame: {
 			shows:
-				'One frame in a row: a break, a start code of 0, then slots 1 to 512. A lamp at address 1 with 9 slots reads slots 1 to 9. The next lamp starts at 10.',
+				'One frame in a row: a break, a start code of 0, then channels 1 to 512. A light at address 1 with 9 channels reads channels 1 to 9. The next light starts at 10.',
 			caption: 'One frame, sent over and over.',
 		},
 		half: {
 			shows:
-				'Eight lamps on one line. The first five are lit and the last three are dark. The first place to look is between 4 and 5, then at 6.',
-			caption: 'Look in the middle: each look halves what is left.',
+				'Eight lights on one line. The first five are lit and the last three are dark. The first place to look is between 4 and 5, then at 6.',
+			caption: 'Look in the middle: each look halves what’s left.',
 		},
 		lead: {
-			shows: 'Four lamps in a row on one line. The first leads, and an arrow runs from it to the three that follow.',
+			shows: 'Four lights in a row on one line. The first leads, and an arrow runs from it to the three that follow.',
 			caption: 'One leads. The rest do as it does.',
 		},
 		switches: {
@@ -106,8 +106,8 @@ export const figureWords = {
 		},
 		bands: {
 			shows:
-				'The function slot of a battery wash as a tall column from 0 to 255, cut into bands. Each band has a name and its first and last value.',
-			caption: 'One slot, many bands. Drawn from the chart of the Tallow 6.',
+				'The function channel of a battery wash as a tall column from 0 to 255, cut into bands. Each band has a name and its first and last value.',
+			caption: 'One channel, many bands. Drawn from the chart of the Tallow 6.',
 		},
 	},
 } as const;

@@ -7,7 +7,7 @@ export const planWords = {
 	lead: 'Each row is one lesson. You show it on the bench, they do its task, and the bench marks it. Times are in hours and minutes from the start.',
 	course: 'Back to the course',
 	bring: 'To bring',
-	columns: { at: 'At', lesson: 'Lesson', can: 'They will be able to', task: 'Their task' },
+	columns: { at: 'At', lesson: 'Lesson', can: 'They’ll be able to', task: 'Their task' },
 	pause: 'Pause',
 	end: 'End',
 	total: (minutes: number) => `${Math.floor(minutes / 60)} h ${String(minutes % 60).padStart(2, '0')} min`,
@@ -50,12 +50,12 @@ export const plans: readonly TeachingPlan[] = [
 		id: 'day',
 		title: 'One day',
 		words:
-			'Most of the course in its own order, with real kit beside the bench where you have it. Keep half an hour after it for a paper. The lessons that are not here can be done alone.',
+			'Most of the course in its own order, with real kit beside the bench where you have it. Keep half an hour after it for a quiz. The lessons that aren’t here can be done alone.',
 		bring: [
 			'One phone or tablet to each pair',
 			'A few of your own lights, cables and a terminator',
 			'Rated clamps and bonds to look at, and nobody goes up',
-			'A paper for the end, set from the same kinds of question',
+			'A quiz for the end, set from the same kinds of question',
 		],
 		pace: 1.5,
 		rows: [

@@ -44,7 +44,7 @@ const suspect = (id: string, share: number, against: SuspectView['against'] = []
 	share,
 	against,
 });
-const said = [{ check: 'Lens', seen: 'It is clear', predicted: 'Something covers it' }];
+const said = [{ check: 'Lens', seen: 'It’s clear', predicted: 'Something covers it' }];
 
 test('suspects are parted by whether anything speaks against them, and the unknown stands apart', () => {
 	const all = [suspect('a', 0.5), suspect('unknown', 0.3), suspect('b', 0.15, said), suspect('c', 0.05)];

@@ -55,8 +55,8 @@ describe('the reckoners agree with the rest of the house', () => {
 
 	it('on plain numbers, worked by hand', () => {
 		expect(comes(reckoners.slots(all).reckon({ first: 1, count: 8 }, { mode: 'tallow-6 middle' }))).toEqual([
-			'slot 72',
-			'440 slots',
+			'channel 72',
+			'440 channels',
 			'56 fixtures',
 		]);
 		expect(comes(reckoners.loads(all).reckon({ receivers: 33 }, { load: '1' }))[0]).toBe(
@@ -206,7 +206,7 @@ describe('the battery task', () => {
 	});
 
 	it('tells the rule, the charge and the hours in its own words', () => {
-		expect(says).toMatch(/80 percent of what is left/);
+		expect(says).toMatch(/80 percent of what’s left/);
 		expect(says).toMatch(/10 hours/);
 	});
 });
