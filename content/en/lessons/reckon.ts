@@ -59,7 +59,7 @@ export const calcWords = {
 		fit: 'As many as fit',
 		slot: (n: number) => `channel ${n}`,
 		past: (n: number) => `channel ${n}, which is past 512`,
-		slots: (n: number) => counted(n, 'slot', 'slots'),
+		slots: (n: number) => counted(n, 'channel', 'channels'),
 		fixtures: (n: number) => counted(n, 'fixture', 'fixtures'),
 	},
 	loads: {

@@ -137,9 +137,9 @@ export const sitWords = {
 	numberUnits: {
 		value: 'value',
 		percent: 'percent',
-		slot: 'slot',
+		slot: 'channel',
 		address: 'address',
-		slots: 'slots',
+		slots: 'channels',
 		fixtures: 'fixtures',
 		word: 'word',
 	},

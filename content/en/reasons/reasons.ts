@@ -74,7 +74,7 @@ export const reasons = {
 			says: '{fixtures as names} {fixtures?is|are} set to lead this line, but {fixtures?has|have} no power.',
 		},
 		{
-			says: '{fixtures as names} {fixtures?shows|show} light of {fixtures?its|their} own on this line, but {fixtures?is|are} not set to lead, so {fixtures?it sends|they send} nothing.',
+			says: '{fixtures as names} {fixtures?shows|show} light of {fixtures?its|their} own on this line, but {fixtures?isn’t|aren’t} set to lead, so {fixtures?it sends|they send} nothing.',
 		},
 	],
 	'source.desk': '{output as output} sends universe {universe} its way.',
@@ -136,7 +136,7 @@ export const reasons = {
 		{ says: `As a follower it reads ${reads}` },
 	],
 	'address.past-end':
-		'Its channels run on to {last}, and a universe ends at {end}: {slots} of them {slots?does|do} not exist, and {slots?reads|read} as 0.',
+		'Its channels run on to {last}, and a universe ends at {end}: {slots} of them {slots?doesn’t|don’t} exist, and {slots?reads|read} as 0.',
 	'address.universe-differs': 'The desk has it in universe {desk}, and this line carries universe {line}.',
 	'address.patch-differs': [
 		{
@@ -197,10 +197,10 @@ export const reasons = {
 	'lamp.dead-emitter': [
 		{
 			when: { effect: 'stops' },
-			says: 'Its {emitters as emitters} {emitters?emitter does|emitters do} not light, and nothing else is asked for.',
+			says: 'Its {emitters as emitters} {emitters?emitter doesn’t|emitters don’t} light, and nothing else is asked for.',
 		},
 		{
-			says: 'Its {emitters as emitters} {emitters?emitter does|emitters do} not light, though {emitters?it is|they are} asked to.',
+			says: 'Its {emitters as emitters} {emitters?emitter doesn’t|emitters don’t} light, though {emitters?it is|they are} asked to.',
 		},
 	],
 	'lamp.folded-back': [

@@ -276,7 +276,7 @@ describe('bands of a slot', () => {
 					index: 1,
 					from: 0,
 					to: 99,
-					sentence: 'Band 2 (0 to 99) is listed behind band 1, which starts higher, at 100.',
+					sentence: 'Band 2 (0 to 99) is listed after band 1, which starts higher, at 100.',
 				},
 			],
 		},

@@ -149,7 +149,7 @@ describe('a drill in words', () => {
 			},
 			{
 				place: 'desk',
-				what: 'channel 12',
+				what: 'slot 12',
 				found: 3,
 				wanted: [0, 0, 10, 20],
 				says: 'Channel 12 of universe 1: 3 (1 %); wanted: 0 (0 %), or anything from 10 (4 %) to 20 (8 %).',

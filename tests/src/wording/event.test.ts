@@ -57,7 +57,10 @@ const examples: { readonly [T in RigEventType]: Example<T> } = {
 	],
 	'terminator.fit': [{ type: 'terminator.fit', port: 'old-1:out' }, 'Terminator fitted in old wash, data out'],
 	'terminator.remove': [{ type: 'terminator.remove', port: 'old-1:out' }, 'Terminator taken out of old wash, data out'],
-	'desk.level': [{ type: 'desk.level', universe: 1, slot: 14, level: 128 }, 'Channel 14 of universe 1 set to 128 (50 %)'],
+	'desk.level': [
+		{ type: 'desk.level', universe: 1, slot: 14, level: 128 },
+		'Channel 14 of universe 1 set to 128 (50 %)',
+	],
 	'desk.recall': [
 		{
 			type: 'desk.recall',

@@ -46,7 +46,7 @@ describe('a template', () => {
 		const fact = thrownBy(() => fill('{slot}', { level: 3 }));
 		expect(fact).toBeInstanceOf(InputError);
 		expect(fact).toMatchObject({ code: 'words.fact', path: 'slot' });
-		expect(errorText(fact)).toContain("asks for the fact 'slot'. There’s level.");
+		expect(errorText(fact)).toContain("asks for the fact 'slot'. There is level.");
 		expect(thrownBy(() => fill([{ when: { slot: 1 }, says: 'x' }], {}))).toMatchObject({ code: 'words.fact' });
 		expect(thrownBy(() => fill('{slot as shape}', { slot: 3 }))).toMatchObject({ code: 'words.kind', path: 'slot' });
 	});

@@ -187,7 +187,7 @@ describe('what they say', () => {
 
 	it('counts what lies past the end of the universe', () => {
 		expect(says('address.past-end')).toBe(
-			'Its channels run on to 520, and a universe ends at 512: 8 of them do not exist, and read as 0.',
+			'Its channels run on to 520, and a universe ends at 512: 8 of them don’t exist, and read as 0.',
 		);
 	});
 

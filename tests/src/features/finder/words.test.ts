@@ -130,12 +130,12 @@ Begun 25 Nov 2026, 18:05
 Everything at hand, no show running
 
 1. Data indicator: wash 3: Steady
-2. Lens: wash 3: could not be done
+2. Lens: wash 3: couldn’t be done
 3. Is wash 2 lit? not sure
 
-Mended
+Fixed
 Lens covered: wash 3
-Reckoned time spent: 34 s
+Estimated time spent: 34 s
 `,
 	);
 });
