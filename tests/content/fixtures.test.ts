@@ -11,7 +11,7 @@ describe('the words about the bundled fixtures', () => {
 
 	it('say what the profiles hold: how one comes set, and what switches weigh', () => {
 		const tallow = BUNDLED.find(({ id }) => id === 'tallow-6');
-		expect(fixtures['tallow-6']?.introduction).toContain('It comes set to its own held white');
+		expect(fixtures['tallow-6']?.introduction).toContain('It comes set to its own static white');
 		expect(tallow?.defaults).toMatchObject({ work: 'held', held: 'white' });
 		expect(fixtures['cobble']?.controls['switches-1-to-9']).toContain(DIP_WEIGHTS.join(', '));
 	});

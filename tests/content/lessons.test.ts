@@ -1,5 +1,3 @@
-import { fleschKincaid } from 'flesch-kincaid';
-import { syllable } from 'syllable';
 import { describe, expect, it } from 'vitest';
 import { PART_IDS, plans, ways } from '#words/lessons/index.ts';
 import type { KindId, Paper, PaperRecipeInput } from '../../shared/paper/index.ts';
@@ -12,6 +10,7 @@ import { sheetOf } from '../../src/features/lessons/open.ts';
 import { RECKON_IDS } from '../../src/features/lessons/reckon/sums.ts';
 import { asksOf } from '../../src/features/lessons/round.ts';
 import { saidBy } from '../shared/thrown.ts';
+import { gradeOf } from './grade.ts';
 import { lessonFiles, proseOf } from './lessons.ts';
 
 const files = lessonFiles();
@@ -25,16 +24,6 @@ function setOnce(recipe: PaperRecipeInput, seed: number): Paper {
 	return paper;
 }
 const lessons = files.map(({ lesson }) => lesson);
-
-/** Grade of a text by Flesch and Kincaid (1975), the trade's own terms read as one short word each. */
-function gradeOf(text: string): number {
-	const sentences = text.split(/[.!?:]+(?=\s|$)|\n\n/).filter((each) => /[a-z]/i.test(each));
-	const words = text.match(/[A-Za-z’'-]+/g) ?? [];
-	const trade =
-		/^(fixtures?|address(es)?|terminators?|universes?|programmes?|intensity|facade|battery|batteries|colours?|emitters?|ultraviolet|followers?|leaders?|receivers?|splitters?|defaults?|sensors?|connectors?|footprints?|candela|microphones?|percent|brightness|display|safety)$/i;
-	const syllables = words.reduce((sum, word) => sum + (trade.test(word) ? 1 : syllable(word)), 0);
-	return fleschKincaid({ sentence: sentences.length, word: words.length, syllable: syllables });
-}
 
 describe('the course', () => {
 	it('has lessons in every part, each at its own place', () => {

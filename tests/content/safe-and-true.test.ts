@@ -354,7 +354,7 @@ describe('a row of pools', () => {
 		const prose = body.replace(/\s+/g, ' ');
 		expect(prose).toMatch(/where two such edges meet, the halves add up/);
 		expect(prose).toMatch(/the least light along the row over the most/);
-		expect(prose).toMatch(/From 0\.7 up we call it even\. That is our opinion/);
+		expect(prose).toMatch(/From 0\.7 up we call it even\. That’s our opinion/);
 		expect(lesson.sources.join(' ')).toMatch(/0\.7[^.]*: our opinion, no source/);
 		expect(those(/\bpools?\b.*\b(edge to edge|just touch)\b|\bit looks (even|patchy)\b/i)).toEqual([]);
 	});

@@ -32,7 +32,7 @@ describe('DIP switches: weights and reach', () => {
 
 	test('all nine up is 511, the most a plain sum reaches (read; recalculated)', () => {
 		expect(addressOf(switchesUp([1, 2, 3, 4, 5, 6, 7, 8, 9]), 'sum')).toBe(511);
-		expect(saidBy(() => switchesFor(512, 'sum'))).toContain('512 cannot be set');
+		expect(saidBy(() => switchesFor(512, 'sum'))).toContain('512 can’t be set');
 	});
 
 	test('all down by the plain sum is read as 1 (read: one of three customs; stand-alone is another)', () => {

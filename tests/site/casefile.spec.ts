@@ -9,7 +9,7 @@ test.use({ serviceWorkers: 'block' });
 async function work(tab: Page): Promise<void> {
 	await tab.getByLabel('Rig').selectOption('four-in-line');
 	await tab.getByLabel('Fixture').selectOption('wash-3');
-	await tab.getByLabel('What is wrong').selectOption('no-answer');
+	await tab.getByLabel('What’s wrong').selectOption('no-answer');
 	await tab.getByRole('button', { name: 'Work the tree out' }).click();
 	await expect(tab.locator('.tree')).toBeVisible({ timeout: 60_000 });
 }
@@ -25,7 +25,7 @@ test('a tree is worked out, stands in the address, and prints on one A4 page wit
 	await tab.goto('/finder/tree/');
 	await work(tab);
 	await expect(tab.locator('.tree-basis')).toHaveText(
-		/^Worked out for .+, Wash 3, centre right does not answer the desk, from \d+ suspects; expected \d+ seconds\.$/,
+		/^Worked out for .+, Wash 3, centre right doesn’t answer the desk, from \d+ suspects; expected \d+ seconds\.$/,
 	);
 	const ends = Number(await tab.locator('.tree').getAttribute('data-ends'));
 	expect(ends).toBeGreaterThan(10);

@@ -159,7 +159,7 @@ test('only what the drill leaves to a hand can be touched', async ({ page: tab }
 	await expect(tab.locator('[data-tool]')).toHaveCount(0);
 	await begin(tab, 'desk-percent', 1);
 	const desk = await drawer(tab, 'desk');
-	await expect(desk.getByRole('button', { name: 'All out' })).toHaveCount(0);
+	await expect(desk.getByRole('button', { name: 'Blackout: all to 0' })).toHaveCount(0);
 	await expect(desk.getByText('Patch', { exact: true })).toHaveCount(0);
 	await begin(tab, 'mains-row', 3);
 	await expect(key(tab, 'Set')).toBeDisabled();
@@ -272,7 +272,7 @@ test('what is damaged on the device is set aside and said, and the rest is there
 
 	await tab.evaluate((at) => localStorage.setItem(at, '{"version":1,"kin'), KEPT.progress.key);
 	await tab.reload();
-	await expect(tab.getByRole('alert').first()).toContainText('It has been set aside, and you start afresh.');
+	await expect(tab.getByRole('alert').first()).toContainText('It has been set aside, and you start again.');
 	expect(await aside()).toHaveLength(2);
 });
 

@@ -32,7 +32,7 @@ const FLOWS: readonly { readonly name: string; readonly at: string; readonly bod
 			name: 'the bench: a wash is laid out, switched on, and lit',
 			at: '/bench/',
 			body: `
-			await press('button', 'Lay out');
+			await press('button', 'Set up');
 			await press('[role="dialog"] button, dialog button', 'One battery wash');
 			const power = await until('the switch', () => find('[role="switch"]', 'Power switch'));
 			power.click();

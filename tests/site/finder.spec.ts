@@ -192,7 +192,7 @@ test.describe('at phone size', () => {
 		await answer(tab, readingOf(first));
 		await tab.emulateMedia({ media: 'print' });
 		await expect(tab.locator('.walk-log-list li').first()).toBeVisible();
-		await expect(tab.locator('.walk-log h2')).toHaveText('Wash 3, centre right does not answer the desk');
+		await expect(tab.locator('.walk-log h2')).toHaveText('Wash 3, centre right doesn’t answer the desk');
 		await expect(tab.locator('.walk-log')).toContainText('Mended');
 		for (const gone of [
 			'.verdict',

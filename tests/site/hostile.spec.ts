@@ -66,7 +66,7 @@ for (const [what, bytes] of LINKS) {
 	test(`a bench’s link of ${what} is refused in one sentence, and holds nobody up`, async ({ page: tab }) => {
 		await watch(tab);
 		await tab.goto(`/bench/#rig=1.${bytes}`);
-		await expect(tab.getByRole('alert').filter({ hasText: 'The bench is empty meanwhile.' })).toBeVisible();
+		await expect(tab.getByRole('alert').filter({ hasText: 'The bench is empty for now.' })).toBeVisible();
 		await expectFree(tab, what);
 	});
 }
@@ -79,7 +79,7 @@ test('a bench’s link of 600 long waits, with keys held on every fixture, is re
 	const held = many.fixtures.map(({ id }): RigEvent => ({ type: 'key.down', fixture: id, key: 'up' }));
 	const waits = Array.from({ length: 600 }, (): RigEvent => ({ type: 'clock.wait', ms: 2_000_000_000 }));
 	await tab.goto(`/bench/${await linkOf({ sheet: many, log: [...held, ...waits] })}`);
-	await expect(tab.getByRole('alert').filter({ hasText: 'The bench is empty meanwhile.' })).toBeVisible();
+	await expect(tab.getByRole('alert').filter({ hasText: 'The bench is empty for now.' })).toBeVisible();
 	await expectFree(tab, '600 long waits');
 });
 

@@ -70,7 +70,7 @@ test('the pages come at once, and what was not kept yet says so with no network,
 	await tab.goto(`${site.origin}/lessons/bands/`);
 	await expect(heading(tab)).toHaveText('Not on this device yet');
 	await tab.getByRole('button', { name: 'Keep the rest now' }).click();
-	await expect(box(tab)).toContainText('could not be fetched', BUSY);
+	await expect(box(tab)).toContainText('couldn’t be fetched', BUSY);
 	await expect(box(tab).getByRole('button', { name: 'Keep the rest now' })).toBeVisible();
 
 	site = await serve(built, Number(new URL(site.origin).port), 'quick');
@@ -99,7 +99,7 @@ test('a browser that keeps nothing is told that it needs a network', async ({ pa
 		ServiceWorkerContainer.prototype.register = () => Promise.reject(new DOMException('refused', 'SecurityError'));
 	});
 	await tab.goto(`${site.origin}/about/`);
-	await expect(box(tab)).toContainText('This browser cannot keep the site');
+	await expect(box(tab)).toContainText('This browser can’t keep the site');
 });
 
 // Symptom: 'x of y MB is on this device' and no more, and in Firefox an error page. Cause: a browser ends a worker that is asked nothing

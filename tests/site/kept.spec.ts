@@ -86,7 +86,7 @@ test('records of the class that could not be read are listed there too, each sav
 			}),
 	);
 	await tab.reload();
-	await expect(tab.getByText('1 entry kept here could not be read')).toBeVisible({ timeout: 30_000 });
+	await expect(tab.getByText('1 entry kept here couldn’t be read')).toBeVisible({ timeout: 30_000 });
 	await tab.goto('/kept/');
 	const aside = tab.locator('li', { hasText: 'A record of the class: results dead' });
 	await expect(aside).toBeVisible();
@@ -130,7 +130,7 @@ test('results of a newer version are said and left alone, and a full device lead
 		};
 	});
 	await tab.reload();
-	await expect(tab.getByText('There is no room left on this device.')).toBeVisible();
+	await expect(tab.getByText('There’s no room left on this device.')).toBeVisible();
 	await tab.getByRole('main').getByRole('link', { name: 'All that is kept here' }).click();
 	await expect(line(tab, 'progress')).toBeVisible();
 });

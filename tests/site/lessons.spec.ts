@@ -53,7 +53,7 @@ async function touch(tab: Page, { sheet }: Task, event: RigEvent): Promise<void>
 			return slide.locator('.slide-stop').nth(event.to).tap();
 		}
 		case 'desk.level': {
-			const strip = (await drawer(tab, 'desk')).getByRole('textbox', { name: new RegExp(`, slot ${event.slot}$`) });
+			const strip = (await drawer(tab, 'desk')).getByRole('textbox', { name: new RegExp(`, channel ${event.slot}$`) });
 			await strip.fill(`${event.level}`);
 			return strip.press('Enter');
 		}
@@ -99,7 +99,7 @@ test.describe('by touch, 390 wide', () => {
 		expect(scripts, 'no script before a bench scrolls into view').toEqual([]);
 		await benchOf(tab);
 		expect(await tab.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
-		await step(tab, 'A slip, on purpose').tap();
+		await step(tab, 'A deliberate mistake').tap();
 		await expect(tab.locator('.back-light')).toContainText('dark');
 		await step(tab, 'Your turn').tap();
 		await expect(tab.locator('.practice-task')).toContainText('locked');
@@ -206,7 +206,7 @@ test.describe('on a wide screen', () => {
 		const href = (await term.getAttribute('href')) ?? '';
 		expect(href).toMatch(/^\/glossary\/#[a-z0-9-]+$/);
 		await benchOf(tab);
-		await step(tab, 'A slip, on purpose').click();
+		await step(tab, 'A deliberate mistake').click();
 		await expect(tab.locator('.stage')).toBeVisible();
 		const { violations } = await new AxeBuilder({ page: tab }).analyze();
 		expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`)).toEqual([]);

@@ -50,7 +50,7 @@ test('set, given out by link, sat by two (one with no network, one by keyboard),
 }) => {
 	const trainer = await fresh(browser, baseURL);
 	await trainer.goto('/papers/');
-	await trainer.getByLabel('What it is called').fill('Friday crew');
+	await trainer.getByLabel('What it’s called').fill('Friday crew');
 	await trainer.locator('.build-kinds summary').click();
 	await trainer.getByRole('checkbox', { name: 'A value in percent' }).check();
 	await trainer.getByRole('checkbox', { name: 'What a value does' }).check();
@@ -60,7 +60,7 @@ test('set, given out by link, sat by two (one with no network, one by keyboard),
 	await expect(trainer.locator('.preview')).toContainText('Set 2');
 	await trainer.getByRole('switch', { name: 'Show the answers' }).click();
 	await expect(trainer.locator('.preview-key').first()).toContainText('Right:');
-	const linkBox = trainer.getByLabel('Link to the paper');
+	const linkBox = trainer.getByLabel('Link to the quiz');
 	await expect(linkBox).toHaveValue(/\/papers\/sit\/#paper=/);
 	const { hash } = new URL(await linkBox.inputValue());
 	const slip = await readPaperLink(hash);
@@ -131,7 +131,7 @@ test('set, given out by link, sat by two (one with no network, one by keyboard),
 	]);
 	await expect(rows).toHaveCount(3);
 	await expect(trainer.locator('.gather-said')).toHaveText(
-		'1 result taken in. 1 result was here already. 1 piece could not be read.',
+		'1 result taken in. 1 result was here already. 1 piece couldn’t be read.',
 	);
 	await expect(trainer.locator('.gather-refused')).toContainText('half.json:');
 	const row = (name: string) => rows.filter({ has: trainer.getByLabel(`Name for ${name}`, { exact: true }) });
@@ -194,7 +194,7 @@ test('a reload keeps the answers; a second tab cannot spoil them, and may take o
 	await expect(tab.getByRole('alert').filter({ hasText: 'taken over in another tab' })).toBeVisible();
 	// with no link at hand the paper begun last is found
 	await second.goto('/papers/sit/');
-	await button(second, 'Go on with the paper you began').click();
+	await button(second, 'Go on with the quiz you began').click();
 	await expect(second.locator('.sit-where')).toContainText('Question 2 of 4');
 	// a damaged one is set aside and said
 	await second.evaluate(() => {
@@ -202,7 +202,7 @@ test('a reload keeps the answers; a second tab cannot spoil them, and may take o
 			if (/^prep-bay\.sitting\.[0-9a-f]{16}$/.test(key)) localStorage.setItem(key, '{');
 	});
 	await second.reload();
-	await expect(second.getByText('What was kept of this paper was damaged.')).toBeVisible();
+	await expect(second.getByText('What was kept of this quiz was damaged.')).toBeVisible();
 	await expect(button(second, 'Begin')).toBeVisible();
 });
 
@@ -320,8 +320,8 @@ for (const nonsense of ['#paper=1.%%%', '#paper=99.abc.def', '#result=1.abc', '#
 		const sentence = (await tab.locator('.notice-wrong').textContent()) ?? '';
 		await expect(tab.getByText(sentence, { exact: true })).toHaveCount(1);
 		await expect(tab.getByRole('alert').filter({ hasText: sentence })).toHaveCount(1);
-		await tab.getByLabel('The link to the paper').fill(await fragmentOf(recipeOf({})));
-		await button(tab, 'Open the paper').click();
+		await tab.getByLabel('The link to the quiz').fill(await fragmentOf(recipeOf({})));
+		await button(tab, 'Open the quiz').click();
 		await expect(button(tab, 'Begin')).toBeVisible();
 		await expect(tab.locator('.notice-wrong')).toHaveCount(0);
 	});
@@ -390,7 +390,7 @@ for (const colorScheme of ['dark', 'light'] as const) {
 			),
 		);
 		await tab.goto('/papers/');
-		await button(tab, 'Set the paper').click();
+		await button(tab, 'Set the quiz').click();
 		await expect(tab.locator('.preview-list li').first()).toBeVisible();
 		await tab.getByLabel('Paste links or the text of results').fill(`${own}\n${one}\n${two}\nnonsense {"a":`);
 		await button(tab, 'Take them in').click();
@@ -446,10 +446,10 @@ test('the trainer’s page comes light, and what sets and reads with the first p
 	});
 	const total = () => [...sizes.values()].reduce((sum, kB) => sum + kB, 0);
 	await tab.goto('/papers/');
-	await expect(button(tab, 'Set the paper')).toBeVisible();
+	await expect(button(tab, 'Set the quiz')).toBeVisible();
 	await tab.waitForLoadState('networkidle');
 	const atRest = total();
-	await button(tab, 'Set the paper').click();
+	await button(tab, 'Set the quiz').click();
 	await expect(tab.locator('.preview-list li').first()).toBeVisible();
 	await tab.waitForLoadState('networkidle');
 	const set = total();
@@ -468,7 +468,7 @@ test('the trainer’s page comes light, and what sets and reads with the first p
 		return states;
 	});
 	await button(tab, 'Take them in').click();
-	await expect.poll(async () => (await seen.jsonValue()).at(-1)).toBe('1 piece could not be read. 1');
+	await expect.poll(async () => (await seen.jsonValue()).at(-1)).toBe('1 piece couldn’t be read. 1');
 	const states = await seen.jsonValue();
 	expect(states).toContain('Reading… 0');
 	expect(states).not.toContain('Reading… 1');

@@ -90,7 +90,7 @@ test('it is carried to another device by file, and a damaged entry there loses n
 	const there = await other.newPage();
 	await open(there, '{"version":1,"cards":{"footprint@any.easy":{"due":"soon"}}}');
 	await expect(there.getByRole('alert')).toContainText(
-		'1 entry kept on this device could not be read and was set aside',
+		'1 entry kept on this device couldn’t be read and was set aside',
 	);
 	await there
 		.locator('input[type=file]')
@@ -99,7 +99,7 @@ test('it is carried to another device by file, and a damaged entry there loses n
 	await there
 		.locator('input[type=file]')
 		.setInputFiles({ name: 'x.json', mimeType: 'application/json', buffer: Buffer.from('<b>') });
-	await expect(there.locator('.keeping')).toContainText('This is no review file of Prep Bay, or it is damaged.');
+	await expect(there.locator('.keeping')).toContainText('This is no review file of Prep Bay, or it’s damaged.');
 	await expect(there.locator('.review-skills li')).toHaveCount(3);
 	await there.getByRole('button', { name: 'Clear', exact: true }).click();
 	await there.getByRole('dialog').getByRole('button', { name: 'Clear it' }).click();

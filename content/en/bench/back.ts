@@ -9,7 +9,7 @@ export const backWords = {
 	up: 'up',
 	down: 'down',
 	switches: 'Ten switches',
-	lamps: 'Lamps',
+	lamps: 'Indicators',
 	power: { name: 'Power', out: 'out', lit: 'lit' },
 	data: { name: 'Data', out: 'out', steady: 'steady', flickering: 'flickering', blinking: 'blinking' },
 	battery: { name: 'Battery', bars: (bars: number) => `${bars} of 4`, charging: 'charging' },
@@ -26,7 +26,7 @@ export const backWords = {
 	out: 'out',
 	why: 'Why?',
 	whyOf: (name: string) => `Why does ${name} look like that?`,
-	takeInHand: 'Take in hand',
+	takeInHand: 'Select',
 	noDisplay: 'No display',
 } as const;
 
@@ -39,4 +39,4 @@ export const rowWords = {
 
 /** What a screen reader hears of the wall’s picture. */
 export const wallLabel =
-	'The hall’s wall with its lamps and the light they throw. The row tells each lamp’s light in words.';
+	'The hall’s wall, its fixtures and the light they throw. The row says each fixture’s light in words.';

@@ -1,7 +1,7 @@
 /** Words of the bench as a whole: its bar and its parts. */
 export const benchWords = {
 	loading: 'Setting up the bench…',
-	empty: 'There is nothing on the bench. Lay one out, or add a fixture.',
+	empty: 'There’s nothing on the bench. Set one up, or add a fixture.',
 	parts: {
 		row: 'The row',
 		desk: 'Desk',
@@ -12,12 +12,12 @@ export const benchWords = {
 		log: 'What was done',
 		clock: 'Clock',
 	},
-	layOut: 'Lay out',
+	layOut: 'Set up',
 	keptBenches: (count: number) => `Kept benches: ${count}`,
 	undo: 'Undo',
 	share: 'Share',
 	dismiss: 'Dismiss',
 	coming: 'One moment…',
-	failed: 'This part could not be loaded. Check the network and try again.',
+	failed: 'This part couldn’t be loaded. Check the network and try again.',
 	again: 'Try again',
 } as const;

@@ -3,11 +3,11 @@ import { counted } from '../locale/index.ts';
 /** What is said where a bench could not be opened as it was asked for. Apart from the rest: it comes with every link. */
 export const openingWords = {
 	damagedStore:
-		'The bench kept on this device was damaged. It has been set aside, and this is a fresh one. You will find it under Kept benches.',
+		'The bench kept on this device was damaged. It has been set aside, and this is a fresh one. You’ll find it under Kept benches.',
 	newerStore:
-		'The bench kept on this device was made by a newer version of Prep Bay. It is kept as it is, and this is a fresh one. Load the page again to get the newest version.',
-	stoppedOwn: 'You stopped your bench from opening. It is kept as it is, and this is a fresh one.',
-	badLink: (sentence: string) => `${sentence} The bench is empty meanwhile.`,
+		'The bench kept on this device was made by a newer version of Prep Bay. It’s kept as it is, and this is a fresh one. Load the page again to get the newest version.',
+	stoppedOwn: 'You stopped your bench from opening. It’s kept as it is, and this is a fresh one.',
+	badLink: (sentence: string) => `${sentence} The bench is empty for now.`,
 	noFit: 'This link holds no rig that fits together, so the bench is empty. Ask for a new link.',
 } as const;
 
@@ -18,13 +18,13 @@ export const fileWords = {
 	save: 'Save to a file',
 	open: 'Open a bench from a file',
 	long: 'This file is larger than any bench that Prep Bay saves. It was left unread. Choose another.',
-	unread: 'The device would not let this file be read. Copy it elsewhere and choose it again.',
+	unread: 'The device wouldn’t let this file be read. Copy it elsewhere and choose it again.',
 	noFit: 'This file holds no rig that fits together. It was left unopened. Choose a file that was saved here.',
 } as const;
 
 /** While a long history is played back. */
 export const playingWords = {
-	playing: 'This bench has a long history. It is being played back.',
+	playing: 'This bench has a long history. It’s being played back.',
 	played: (percent: number) => `${percent} % done`,
 	stop: 'Stop',
 } as const;
@@ -40,7 +40,7 @@ export const noticeWords = {
 	otherTab: 'Another tab kept a bench of its own here. Both are kept: find the other one under Kept benches.',
 	notKept: 'This device keeps nothing for this page, so the bench is gone when the page closes. Share it to keep it.',
 	noRoom:
-		'There is no room left on this device to keep this bench as well. Delete some under Kept benches, or share it to keep it.',
+		'There’s no room left on this device to keep this bench as well. Delete some under Kept benches, or share it to keep it.',
 } as const;
 
 /** Benches that gave up their place: the list of them, and what can be done with each. */
@@ -49,21 +49,21 @@ export const asideWords = {
 	goneAside: 'That bench is no longer kept: another tab took it up or deleted it.',
 	newerAside:
 		'That bench was made by a newer version of Prep Bay. Load the page again to get the newest, or save the bench to a file.',
-	damagedAside: 'That bench is damaged and cannot be opened. You can save it to a file.',
+	damagedAside: 'That bench is damaged and can’t be opened. You can save it to a file.',
 	words:
 		'Each of these stood on the bench before another took its place. They stay on this device until you delete them.',
 	none: 'No others are kept.',
 	close: 'Done',
 	about: (name: string, fixtures: number, done: number) =>
 		`${name}: ${counted(fixtures, 'fixture', 'fixtures')}, ${counted(done, 'thing', 'things')} done`,
-	unreadable: 'A bench that cannot be read',
+	unreadable: 'A bench that can’t be read',
 	newer: 'A bench made by a newer version',
 	why: {
 		link: 'A link took its place.',
 		file: 'A bench from a file took its place.',
 		tab: 'Another tab took its place.',
 		newer: 'A newer version of Prep Bay made it.',
-		damaged: 'It was damaged, or could not be played.',
+		damaged: 'It was damaged, or couldn’t be played.',
 		back: 'Another one was brought back.',
 	},
 	theirs: 'It came by a link, and nothing was done to it.',

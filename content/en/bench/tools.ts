@@ -2,7 +2,7 @@ import { locale } from '../locale/index.ts';
 
 /** Words of the drawer of things that break, of the reason trail and of the log. */
 export const breakWords = {
-	hint: 'What is broken here shows nowhere but in what the rig does, and in the reason trail. Put it right, or undo.',
+	hint: 'What is broken here shows only in what the rig does, and in the reason trail. Fix it, or undo.',
 	hall: 'Mains of the hall',
 	hallWords: ['off', 'on'] as const,
 	what: 'What to break',
@@ -11,9 +11,9 @@ export const breakWords = {
 	fixtures: 'Fixtures',
 	desk: 'Desk outputs',
 	wire: { common: 'Common', minus: 'Data minus', plus: 'Data plus' },
-	wireWords: ['broken', 'sound'] as const,
+	wireWords: ['broken', 'good'] as const,
 	swapped: 'Data wires change places',
-	microphone: 'It is a microphone cable',
+	microphone: 'It’s a microphone cable',
 	length: 'Length in metres',
 	badLength: 'A cable is 0.1 to 2000 metres long. Type a number, such as 5.',
 	noYes: ['no', 'yes'] as const,
@@ -22,7 +22,7 @@ export const breakWords = {
 	microphoneDead: 'Microphone dead',
 	displayDead: 'Display dead',
 	covered: 'Lens covered',
-	chargerDead: 'Takes no charge',
+	chargerDead: 'Won’t charge',
 	socket: 'Bad socket',
 	sockets: { none: 'neither', in: 'data in', out: 'data out' },
 	emitterDead: (name: string) => `${name} emitters dead`,
@@ -32,7 +32,7 @@ export const breakWords = {
 	healths: { 1: 'all it held when new', 0.6: '60 % of new', 0.25: '25 % of new', 0: 'nothing' },
 	startCode: 'Start code it sends',
 	startCodes: { 0: '0: levels', 23: '23: text', 85: '85: test' },
-	mend: 'Put all of it right',
+	mend: 'Fix everything',
 } as const;
 
 export const whyWords = {
@@ -58,11 +58,11 @@ export const logWords = {
 
 export const clockWords = {
 	label: 'Clock',
-	runs: ['stands', 'runs'] as const,
+	runs: ['stopped', 'running'] as const,
 	speed: 'How fast',
 	speeds: { 1: 'As it is', 60: 'A minute a second', 600: 'Ten minutes a second' },
 	hint: 'Fast clocks are for batteries: watch one run down or fill up.',
-	since: 'since this bench was laid out.',
+	since: 'since this bench was set up.',
 } as const;
 
 /** Where more fixtures changed at once than are told one by one. */

@@ -1,9 +1,9 @@
 /** Laying the bench out: ready-made benches, and fixtures one by one. */
 export const layOutWords = {
-	title: 'Lay out the bench',
+	title: 'Set up the bench',
 	done: 'Done',
 	presets: 'Ready-made',
-	replaces: 'Takes the place of what is there. Undo brings it back.',
+	replaces: 'Takes the place of what’s there. Undo brings it back.',
 	preset: {
 		one: { name: 'One battery wash', words: 'Switched off, in another mode than the desk thinks, and not cabled.' },
 		four: { name: 'Four in line with a desk', words: 'Battery washes back to back on one universe, all lit.' },
@@ -16,7 +16,7 @@ export const layOutWords = {
 	},
 	add: 'Add a fixture',
 	addOne: (name: string) => `Add ${name}`,
-	added: 'It comes switched off and unplugged, as it left its maker.',
+	added: 'It comes switched off and unplugged, at its defaults.',
 	full: (most: number) => `A bench holds ${most} fixtures, and this one is full.`,
 	desk: 'Add a desk',
 	on: 'On the bench',
@@ -36,7 +36,7 @@ export const shareWords = {
 	label: 'Link',
 	copy: 'Copy the link',
 	copied: 'Copied.',
-	copyFailed: 'The browser would not copy it. Select the link and copy it by hand.',
+	copyFailed: 'The browser wouldn’t copy it. Select the link and copy it by hand.',
 	long: (count: number) =>
 		`It is ${count} characters long, and some apps cut long links short. A bench with less history has a shorter one.`,
 } as const;

@@ -130,17 +130,17 @@ export const cautions: Readonly<Record<CautionId, Caution>> = {
 	},
 	staring: {
 		title: 'Bright emitters',
-		harm: 'Looking into an emitter near to can hurt the eye before it feels bright.',
+		harm: 'Looking into an emitter from close up can hurt the eye before it feels bright.',
 		care: [
 			'Never look into the lens to see whether it works: look at the wall it lights.',
 			'Point it away, or turn it down, before you lean over it to read the panel.',
-			'No lens, mirror or magnifier in the beam near to.',
+			'No lens, mirror or magnifier in the beam close up.',
 		],
 		defer: 'The risk group and distance on the fixture’s label hold.',
 	},
 	'live-show': {
 		title: 'People are in the room',
-		harm: 'A lamp that goes dark, jumps or flashes in a running show can put people in danger on stairs and stages.',
+		harm: 'A light that goes dark, jumps or flashes in a running show can put people in danger on stairs and stages.',
 		care: [
 			'Ask the operator before you touch panel, cable or power. Wait for the word.',
 			'Look before you try, and try before you swap: leave the rest of the line alone.',

@@ -28,10 +28,10 @@ const panel: CheckWords = {
 	does: [
 		{
 			when: { panel: 'code' },
-			says: `${reading} [If it says it is locked, hold Set for {unlock as time}. ]On its display go to {menu}. Press Set to see the value, then Back to leave it as it was.`,
+			says: `${reading} [If it says it’s locked, hold Set for {unlock as time}. ]On its display go to {menu}. Press Set to see the value, then Back to leave it as it was.`,
 		},
 		{
-			says: `${reading} [If it says it is locked, hold Set for {unlock as time}. ]On its display go to {menu} and read the line below. Change nothing.`,
+			says: `${reading} [If it says it’s locked, hold Set for {unlock as time}. ]On its display go to {menu} and read the line below. Change nothing.`,
 		},
 	],
 	outcomes: {
@@ -48,7 +48,7 @@ export const checks: Readonly<Record<string, CheckWords>> = {
 	lit: {
 		title: 'Is {place as name} lit?',
 		does: `${watch}.`,
-		outcomes: { lit: 'There is light', dark: 'No light that I can see' },
+		outcomes: { lit: 'There’s light', dark: 'No light that I can see' },
 		spot: 'wall',
 	},
 	ultraviolet: {
@@ -59,7 +59,7 @@ export const checks: Readonly<Record<string, CheckWords>> = {
 	},
 	colour: {
 		title: 'Colour of {place as name}',
-		does: `${watch}. Mind the colour alone, not how bright it is.`,
+		does: `${watch}. Judge the colour alone, not how bright it is.`,
 		outcomes: {
 			dark: 'No light',
 			'as-meant': [{ when: { colour: null }, says: 'As it should be' }, { says: '{colour}, as it should be' }],
@@ -86,14 +86,14 @@ export const checks: Readonly<Record<string, CheckWords>> = {
 	},
 	moving: {
 		title: 'Does {place as name} change by itself?',
-		does: 'Let nobody touch desk, panel or remote. Watch the wall it lights for a while.',
+		does: 'Have nobody touch desk, panel or remote. Watch the wall it lights for a while.',
 		outcomes: { moving: 'It goes through colours or levels', still: 'It stays as it is' },
 		spot: 'wall',
 	},
 	jumping: {
 		title: 'Does {place as name} jump about?',
 		does: 'Watch the wall it lights for light that twitches at random, in no beat.',
-		outcomes: { jumping: 'It jumps at random', calm: 'It is calm' },
+		outcomes: { jumping: 'It jumps at random', calm: 'It’s calm' },
 		spot: 'wall',
 	},
 
@@ -125,7 +125,7 @@ export const checks: Readonly<Record<string, CheckWords>> = {
 	display: {
 		title: 'Display: {place as name}',
 		does: 'Look at its display. If it’s dark, press Back once to wake it. In a show ask first: on some, that press acts.',
-		outcomes: { readable: 'It can be read', locked: 'It says that it is locked', dark: 'It stays dark' },
+		outcomes: { readable: 'It can be read', locked: 'It says that it’s locked', dark: 'It stays dark' },
 		spot: 'display',
 	},
 	'power-switch': {
@@ -143,25 +143,25 @@ export const checks: Readonly<Record<string, CheckWords>> = {
 	'socket-in': {
 		title: 'Data in socket: {place as name}',
 		does: 'Look whether a plug is in its data in socket, pushed home.[ {cableIn as cable} belongs there.]',
-		outcomes: { plugged: 'A plug is in it', empty: 'It is empty' },
+		outcomes: { plugged: 'A plug is in it', empty: 'It’s empty' },
 		spot: 'socket-in',
 	},
 	'socket-out': {
 		title: 'Data out socket: {place as name}',
 		does: 'Look whether a plug is in its data out socket, pushed home.[ {cableOut as cable} belongs there.]',
-		outcomes: { plugged: 'A plug is in it', empty: 'It is empty' },
+		outcomes: { plugged: 'A plug is in it', empty: 'It’s empty' },
 		spot: 'socket-out',
 	},
 	terminator: {
 		title: 'Terminator: {place as name}',
 		does: 'Look whether a terminator is in its data out socket.',
-		outcomes: { in: 'A terminator is in it', missing: 'There is none' },
+		outcomes: { in: 'A terminator is in it', missing: 'There’s none' },
 		spot: 'socket-out',
 	},
 	lens: {
 		title: 'Lens: {place as name}',
 		does: 'Look from the side, never into it, whether something covers the lens.',
-		outcomes: { covered: 'Something covers it', clear: 'It is clear' },
+		outcomes: { covered: 'Something covers it', clear: 'It’s clear' },
 		spot: 'lens',
 	},
 	heat: {
@@ -231,7 +231,7 @@ export const checks: Readonly<Record<string, CheckWords>> = {
 		does: 'Switch the desk’s outputs off for three seconds and watch the wall it lights. Then switch them on again.',
 		outcomes: {
 			'as-meant': [
-				{ when: { loss: 'dark' }, says: 'It is dark meanwhile' },
+				{ when: { loss: 'dark' }, says: 'It’s dark meanwhile' },
 				{ when: { loss: 'programme' }, says: 'It runs its own programme' },
 				{ says: 'It keeps its look' },
 			],
@@ -241,7 +241,7 @@ export const checks: Readonly<Record<string, CheckWords>> = {
 	},
 	'held-at-panel': {
 		title: 'Its own light: {place as name}',
-		does: 'At its panel, set its own held colour {own as held}, full brightness, no flashes. Say aloud that light is coming. Look at the wall, never the lens, then set all back as it was.',
+		does: 'At its panel, set its own static colour {own as held}, full brightness, no flashes. Say aloud that light is coming. Look at the wall, never the lens, then set all back as it was.',
 		outcomes: { lights: 'It lights', dark: 'It stays dark', 'no-display': NO_DISPLAY },
 		spot: 'keys',
 	},
@@ -253,7 +253,7 @@ export const checks: Readonly<Record<string, CheckWords>> = {
 	},
 	'remote-close': {
 		title: 'Remote held close: {place as name}',
-		does: 'Go as near its sensor as you safely can, with nothing between. Press a colour it does not show, then set it back.',
+		does: 'Go as close to its sensor as you safely can, with nothing between. Press a colour it doesn’t show, then set it back.',
 		outcomes: { answers: 'It answers', still: 'Nothing changes' },
 		spot: 'remote',
 	},
@@ -272,18 +272,18 @@ export const checks: Readonly<Record<string, CheckWords>> = {
 				says: `Its lead is in a link, so isolate first: the plug of its row comes out at the wall, and goes in last. ${CHARGE}`,
 			},
 		],
-		outcomes: { charges: 'It says that it charges', not: 'It does not' },
+		outcomes: { charges: 'It says that it charges', not: 'It doesn’t' },
 		spot: 'battery-lamp',
 	},
 	'neighbour-strips': {
 		title: 'Does {place as name} answer faders of {other as name}?',
 		does: 'Say aloud that light is coming, and watch the wall that {place as name} lights. At the desk, take the faders of {other as name} to full, then to 0, with functions at rest. Put them back.',
-		outcomes: { answers: 'It answers them', still: 'It takes no notice' },
+		outcomes: { answers: 'It answers them', still: 'It ignores them' },
 		spot: 'desk-screen',
 	},
 	'leader-change': {
 		title: 'Does {place as name} follow {other as name}?',
-		does: 'At the panel of {other as name}, set another held colour of one emitter, at full brightness. Say aloud that light is coming. Watch the wall, never the lens, then set it back.',
+		does: 'At the panel of {other as name}, set another static colour of one emitter, at full brightness. Say aloud that light is coming. Watch the wall, never the lens, then set it back.',
 		outcomes: {
 			follows: 'It takes the same colour',
 			differs: 'It changes, but not to that',
@@ -306,7 +306,7 @@ export const checks: Readonly<Record<string, CheckWords>> = {
 	},
 	'cable-kind': {
 		title: 'Kind of cable: {place as cable}',
-		does: 'Find {place as cableEnds}. Read what is printed along it, or lay it beside a cable you know.',
+		does: 'Find {place as cableEnds}. Read what is printed along it, or hold it beside a cable you know.',
 		outcomes: { data: 'Data cable', microphone: 'Microphone cable' },
 		spot: 'cable',
 	},
@@ -321,7 +321,7 @@ export const checks: Readonly<Record<string, CheckWords>> = {
 		does: 'Follow {place as cable} by hand, from one plug to the other.',
 		outcomes: {
 			'as-meant': 'From {from as port} to {to as port}',
-			loose: 'A plug of it is in nothing',
+			loose: 'One of its plugs is in nothing',
 			elsewhere: 'It goes somewhere else',
 		},
 		spot: 'cable',
@@ -331,7 +331,7 @@ export const checks: Readonly<Record<string, CheckWords>> = {
 		does: [
 			{
 				when: { cableOut: null },
-				says: 'See that there is a terminator in its data out socket and nothing else. Look at its data indicator.',
+				says: 'See that there’s a terminator in its data out socket and nothing else. Look at its data indicator.',
 			},
 			{
 				says: 'Unplug {cableOut as cable} from its data out socket and fit a terminator there. Look at its data indicator, then put the cable back.',
@@ -357,7 +357,7 @@ export const checks: Readonly<Record<string, CheckWords>> = {
 	'desk-output': {
 		title: 'Is {place as output} on?',
 		does: 'Look on the desk’s screen whether {place as output} sends.',
-		outcomes: { on: 'It sends', off: 'It does not, or the desk is dark' },
+		outcomes: { on: 'It sends', off: 'It doesn’t, or the desk is dark' },
 		spot: 'desk-output',
 	},
 	'desk-universe': {
@@ -414,8 +414,8 @@ export const checks: Readonly<Record<string, CheckWords>> = {
 		spot: 'hall',
 	},
 	'remote-lamp': {
-		title: 'Lamp of the remote',
-		does: 'Cover the window of the remote with a hand, press a button and look at its own lamp.',
+		title: 'Indicator on the remote',
+		does: 'Cover the window of the remote with a hand, press a button and look at its indicator.',
 		outcomes: { blinks: 'It blinks', dead: 'It stays dark' },
 		spot: 'remote',
 	},
@@ -430,5 +430,5 @@ export const checks: Readonly<Record<string, CheckWords>> = {
 /** A mend, tried: its own words, and these. */
 export const mendTried = {
 	does: '{does} Then look whether that cleared it.',
-	outcomes: { cleared: 'That cleared it', still: 'It is as wrong as before' },
+	outcomes: { cleared: 'That cleared it', still: 'It’s as wrong as before' },
 } as const;

@@ -18,28 +18,28 @@ export const complaints: Readonly<Record<string, ComplaintWords>> = {
 		more: 'As things stand it should be lit, and the wall stays dark.',
 	},
 	'no-answer': {
-		says: '{fixture as name} does not answer the desk',
+		says: '{fixture as name} doesn’t answer the desk',
 		asks: 'Why does it ignore my desk?',
-		more: 'Its own faders go up and down and nothing changes, whether it is lit or dark.',
+		more: 'Its own faders go up and down and nothing changes, whether it’s lit or dark.',
 	},
 	'follower-silent': {
-		says: '{fixture as name} does not follow',
-		asks: 'Why does it not follow my leader?',
+		says: '{fixture as name} doesn’t follow',
+		asks: 'Why doesn’t it follow my leader?',
 		more: 'The leader changes, and this one stays as it was, or stays dark.',
 	},
 	'follower-differs': {
 		says: '{fixture as name} follows, but differently',
-		asks: 'Why does it not match my leader?',
-		more: 'It is lit and it does change with its leader, only not to the same colour.',
+		asks: 'Why doesn’t it match my leader?',
+		more: 'It’s lit and it does change with its leader, only not to the same colour.',
 	},
 	'wrong-colour': {
 		says: '{fixture as name} has the wrong colour',
 		asks: 'Why do I get the wrong colour?',
-		more: 'It is lit and steady, in a colour that was not asked for.',
+		more: 'It’s lit and steady, in a colour that wasn’t asked for.',
 	},
 	'colour-missing': {
-		says: '{fixture as name} lacks a colour',
-		asks: 'Why can I not get one of the colours?',
+		says: '{fixture as name} is missing a colour',
+		asks: 'Why can’t I get one of the colours?',
 		more: 'Some of its faders bring their own colour, and one or more bring nothing.',
 	},
 	flicker: {
@@ -54,7 +54,7 @@ export const complaints: Readonly<Record<string, ComplaintWords>> = {
 	},
 	'answers-anothers': {
 		says: '{fixture as name} answers the faders of another',
-		asks: 'Why does it move with faders I did not mean for it?',
+		asks: 'Why does it move with faders I didn’t mean for it?',
 		more: 'Faders that belong to another fixture change this one too.',
 	},
 	'two-move': {
@@ -68,38 +68,38 @@ export const complaints: Readonly<Record<string, ComplaintWords>> = {
 		more: 'It goes through colours or levels by itself, smoothly or in steps.',
 	},
 	strobing: {
-		says: '{fixture as name} will not stop strobing',
-		asks: 'Why can I not stop it flashing?',
-		more: 'It flashes in an even beat that was not asked for.',
+		says: '{fixture as name} won’t stop strobing',
+		asks: 'Why can’t I stop it flashing?',
+		more: 'It flashes in an even beat that wasn’t asked for.',
 	},
 	'ignores-remote': {
 		says: '{fixture as name} ignores the remote',
 		asks: 'Why does it ignore my remote?',
-		more: 'It is lit, and a press of the remote that should change it does not.',
+		more: 'It’s lit, and a press of the remote that should change it doesn’t.',
 	},
 	'remote-moves-wrong': {
-		says: 'The remote moves {fixture as name}, and should not',
+		says: 'The remote moves {fixture as name}, and shouldn’t',
 		asks: 'Why does my remote change this one too?',
-		more: 'It is meant to take no notice of the remote, and a press changes it.',
+		more: 'It’s meant to ignore the remote, and a press changes it.',
 	},
 	dim: {
 		says: '{fixture as name} is dim',
 		asks: 'Why do I get so little light?',
-		more: 'The colour is right, and there is clearly less light than there should be.',
+		more: 'The colour is right, and there’s clearly less light than there should be.',
 	},
 	'goes-out': {
 		says: '{fixture as name} goes out during the show',
 		asks: 'Why do I lose it after a while?',
-		more: 'It is lit now, and it goes dark within a night with nobody touching it.',
+		more: 'It’s lit now, and it goes dark within a night with nobody touching it.',
 	},
 	'strange-after-restart': {
 		says: '{fixture as name} goes wrong when the desk restarts',
 		asks: 'Why does it act up when I restart my desk?',
-		more: 'It is right while data comes, and does the wrong thing when data stops for some seconds.',
+		more: 'It’s right while data comes, and does the wrong thing when data stops for some seconds.',
 	},
 	'does-not-charge': {
-		says: '{fixture as name} does not charge',
-		asks: 'Why can I not charge it?',
-		more: 'Its charger is in and it is switched off, and the battery indicator does not say that it charges.',
+		says: '{fixture as name} doesn’t charge',
+		asks: 'Why can’t I charge it?',
+		more: 'Its charger is in and it’s switched off, and the battery indicator doesn’t say that it charges.',
 	},
 };

@@ -6,21 +6,21 @@ import type { Says } from '../rig/index.ts';
 export const conditions = {
 	setting: '{fixture as name}, {title}: {value}.',
 	'setting-within': '{fixture as name}, {title}: {ranges}.',
-	defaults: 'Every setting of {fixture as name} as its maker gave it.',
+	defaults: 'Every setting of {fixture as name} at its default.',
 	kept: 'Every other setting of {fixture as name} as it was.',
 	on: '{fixture as name} is on.',
 	fed: 'The mains lead of {fixture as name} is in {from as feed}.',
-	slot: 'At the desk, slot {slot} of universe {universe}: {ranges}.',
+	slot: 'At the desk, channel {slot} of universe {universe}: {ranges}.',
 	'levels-kept': 'Every other level of universe {universe} as it was.',
 	master: 'The desk’s master at {level as level}.',
 	output: '{output as output} sends universe {universe}.',
-	joined: 'One sound data cable from {a as port} to {b as port}.',
+	joined: 'One good data cable from {a as port} to {b as port}.',
 	terminators: [
 		{ when: { some: false }, says: 'No terminator anywhere.' },
 		{ says: '{ports?A terminator|Terminators} in {ports as ports} and nowhere else.' },
 	],
 	'data-from': '{fixture as name} hears {source as source}.',
-	steady: '{fixture as name} does not flash.',
+	steady: '{fixture as name} doesn’t flash.',
 	lit: '{fixture as name} gives light.',
 } as const satisfies Record<string, Says>;
 
@@ -32,7 +32,7 @@ export type ConditionIs = keyof typeof conditions;
  */
 export const findings = {
 	setting: '{place}, {title}: {found}; wanted: {wanted}.',
-	slot: 'Slot {slot} of universe {universe}: {found}; wanted: {wanted}.',
+	slot: 'Channel {slot} of universe {universe}: {found}; wanted: {wanted}.',
 	power: '{place} is {found}.',
 	mains: 'The mains lead of {place} is in {found}, and it should be in {wanted}.',
 	isolated:
@@ -42,13 +42,13 @@ export const findings = {
 	cable: [
 		{
 			when: { unfit: true },
-			says: 'The cable from {place} to {wanted} will not do: wrong kind, too long, or not sound.',
+			says: 'The cable from {place} to {wanted} won’t do: wrong kind, too long, or faulty.',
 		},
 		{ says: '{place} is joined to {found}, and it should be joined to {wanted}.' },
 	],
 	terminator: [
-		{ when: { wanted: 'fitted' }, says: 'There is no terminator in {place}, and there should be one.' },
-		{ says: 'There is a terminator in {place}, and there should be none.' },
+		{ when: { wanted: 'fitted' }, says: 'There’s no terminator in {place}, and there should be one.' },
+		{ says: 'There’s a terminator in {place}, and there should be none.' },
 	],
 	universe: '{place} carries universe {found}, and it should carry universe {wanted}.',
 	output: '{place} sends nothing, and it should be sending.',
@@ -68,7 +68,7 @@ export const states = {
 	on: 'on',
 	nothing: 'nothing',
 	loose: 'a cable whose other end hangs loose',
-	collision: 'two talkers at once',
+	collision: 'two sources at once',
 	damaged: 'damaged data',
 	desk: 'the desk, universe {universe}',
 	leader: '{name}, which leads',

@@ -1,19 +1,19 @@
 import { counted } from '../locale/index.ts';
 
 /** Kinds of drill, by how hard they are. */
-export const levels = { easy: 'Easy', middle: 'Middle', hard: 'Hard' } as const;
+export const levels = { easy: 'Easy', middle: 'Medium', hard: 'Hard' } as const;
 
 /** Words around a drill that is being done. */
 export const drillWords = {
 	loading: 'Setting up the drill…',
 	badLink: 'This link holds no drill that there is. Pick one from the list.',
-	failed: 'This part could not be loaded. Check the network and try again.',
+	failed: 'This part couldn’t be loaded. Check the network and try again.',
 	again: 'Try again',
 	begin: 'Begin',
 	takenUp: 'You were in the middle of this. It stands as you left it, with the help you had used.',
 	disturbs: 'This one disturbs a running show',
 	disturbsWords:
-		'People are in the room, and on the quickest way a lamp loses its light or its data. At a real show, wait for the operator’s word first.',
+		'People are in the room, and on the quickest way a fixture loses its light or its data. At a real show, wait for the operator’s word first.',
 	beginAnyway: 'I have the operator’s word: begin',
 	scene: {
 		bench: 'On the prep bench.',
@@ -40,7 +40,7 @@ export const drillWords = {
 	share: 'Share',
 	list: 'All drills',
 	copied: 'Link copied. It holds the kind and the seed, and nothing of yours.',
-	copyFailed: 'The browser would not copy it. The page’s address is the link: copy that.',
+	copyFailed: 'The browser wouldn’t copy it. The page’s address is the link: copy that.',
 	nothingLeft: 'Nothing is left to do. Mark it.',
 	hintWord: 'Hint',
 	done: 'Done',
@@ -49,7 +49,7 @@ export const drillWords = {
 	doneWords: 'Everything is as the task asks.',
 	harm: 'You moved a live link',
 	harmWords:
-		'On a real rig that can kill. Isolate first: pull the plug at the wall, move the links, and put that plug back last. The competent person on site (in the US, the qualified person) says when it is safe.',
+		'On a real rig that can kill. Isolate first: pull the plug at the wall, move the links, and put that plug back last. The competent person on site (in the US, the qualified person) says when it’s safe.',
 	harmStays: 'It stays in this result, and ends the row. Start again to do it safely from the first plug.',
 	wrong: 'Still wrong',
 	wrongCount: (count: number) => `${counted(count, 'thing is', 'things are')} still wrong.`,
@@ -66,7 +66,7 @@ export const drillWords = {
 	isBest: 'This is your best so far.',
 	streak: 'In a row',
 	cleanCounts:
-		'A drill you had not begun before, right the first time you mark it and with no hint, counts for the row. Loading the page again in the middle begins it again.',
+		'A drill you hadn’t begun before, right the first time you mark it and with no hint, counts for the row. Loading the page again in the middle begins it again.',
 	notKept:
 		'This device keeps nothing for this page, so results are gone when it closes. Export them from the list to keep them.',
 	result: (presses: number, fewest: number, time: string, hints: number) =>

@@ -31,16 +31,16 @@ export const hints = {
 	'cable.lay': [
 		{
 			when: { isWhole: true },
-			says: 'Lay a data cable, {length as metres} long, from {from as port} to {to as port}.',
+			says: 'Run a data cable, {length as metres} long, from {from as port} to {to as port}.',
 		},
-		{ says: 'Lay a data cable, {length as metres} long.' },
+		{ says: 'Run a data cable, {length as metres} long.' },
 	],
 	'cable.lift': 'Take {cable as cable} away.',
 	'cable.plug': 'Plug the loose end of {cable as cable} into {port as port}.',
 	'cable.unplug': 'Unplug {cable as cable} from {port}.',
 	'terminator.fit': 'Fit a terminator in {port as port}.',
 	'terminator.remove': 'Take the terminator out of {port as port}.',
-	'desk.level': 'Set slot {slot} of universe {universe} to {level as level}.',
+	'desk.level': 'Set channel {slot} of universe {universe} to {level as level}.',
 	'desk.master': 'Set the desk’s master to {level as level}.',
 	'desk.output': [
 		{ when: { on: true }, says: 'Switch {output as output} on.' },
@@ -64,14 +64,14 @@ export const holdHints = {
 		},
 		{
 			when: { again: true },
-			says: 'Hold {key as key} on {fixture as name} to near {cue} and let go; it runs on a little. Then come to {target} with a shorter hold and taps.',
+			says: 'Hold {key as key} on {fixture as name} until close to {cue} and let go; it runs on a little. Then come to {target} with a shorter hold and taps.',
 		},
 		{
-			says: 'Hold {key as key} on {fixture as name} to near {cue} and let go; it runs on a little. Then tap to {target}.',
+			says: 'Hold {key as key} on {fixture as name} until close to {cue} and let go; it runs on a little. Then tap to {target}.',
 		},
 	],
 	release: [
 		{ when: { now: true }, says: 'Let go of {key as key} on {fixture as name}.' },
-		{ says: 'Let go of {key as key} on {fixture as name} when its display reads near {cue}.' },
+		{ says: 'Let go of {key as key} on {fixture as name} when its display reads close to {cue}.' },
 	],
 } as const satisfies Record<string, Says>;

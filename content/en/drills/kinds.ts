@@ -18,19 +18,19 @@ export const drills = {
 	'address-dip': {
 		title: 'One address, by switches',
 		task: 'Set the switches of {fixture as name} so that it obeys the line from start address {address}. Its slides stay as they are.',
-		why: 'Older stock still turns up, and one switch out of place shifts every colour to somebody else’s slot.',
+		why: 'Older stock still turns up, and one switch out of place shifts every colour to somebody else’s channel.',
 	},
 	'held-colour': {
-		title: 'A held colour',
-		task: 'Have {fixture as name} hold the colour “{held as held}” by itself, with no desk.',
-		why: 'When the desk is late, a held colour lights the room for the crew and for doors.',
+		title: 'A static colour',
+		task: 'Have {fixture as name} show the static colour “{held as held}”, with no desk.',
+		why: 'When the desk is late, a static colour lights the room for the crew and for doors.',
 	},
 	'loss-setting': {
-		title: 'What it does when data goes',
+		title: 'What it does on signal loss',
 		task: [
-			{ when: { loss: 'hold' }, says: 'Set {fixture as name} so that it keeps its last look when data goes.' },
-			{ when: { loss: 'dark' }, says: 'Set {fixture as name} so that it goes dark when data goes.' },
-			{ says: 'Set {fixture as name} so that it runs its own programme when data goes.' },
+			{ when: { loss: 'hold' }, says: 'Set {fixture as name} so that it keeps its last look on signal loss.' },
+			{ when: { loss: 'dark' }, says: 'Set {fixture as name} so that it goes dark on signal loss.' },
+			{ says: 'Set {fixture as name} so that it runs its own programme on signal loss.' },
 		],
 		why: 'A cable will be kicked out one night, and this decides what the audience sees then.',
 	},
@@ -41,7 +41,7 @@ export const drills = {
 	},
 	'mode-address': {
 		title: 'Mode, then address',
-		task: 'Put {fixture as name} into mode “{mode as mode}” ({footprint} {footprint?slot|slots}) at start address {address}. It is in mode “{fromMode as mode}” at {from} now.',
+		task: 'Put {fixture as name} into mode “{mode as mode}” ({footprint} {footprint?channel|channels}) at start address {address}. It’s in mode “{fromMode as mode}” at {from} now.',
 		why: 'The desk’s patch names a mode and an address, and both have to be true before one fader works.',
 	},
 	'dip-colour': {
@@ -49,7 +49,7 @@ export const drills = {
 		task: [
 			{
 				when: { does: 'held' },
-				says: 'Set the switches of {fixture as name} so that it holds the colour “{held as held}” by itself and leads nobody.',
+				says: 'Set the switches of {fixture as name} so that it shows the static colour “{held as held}” and leads nobody.',
 			},
 			{
 				says: 'Set the switches of {fixture as name} so that it runs “{programme as programme}” at speed {speed} of 100 by itself and leads nobody.',
@@ -69,21 +69,21 @@ export const drills = {
 	},
 	'cable-missing': {
 		title: 'A line that stops on the way',
-		task: 'The desk drives {fixtures as names}, one after another, and something is wrong with the line. Find it and put it right, so that each of them hears the desk over sound data cables.',
-		why: 'One bad cable darkens everything after it, and the quickest mend is the one that leaves the rest alone.',
+		task: 'The desk drives {fixtures as names}, one after another, and something is wrong with the line. Find it and fix it, so that each of them hears the desk over good data cables.',
+		why: 'One bad cable darkens everything after it, and the quickest fix is the one that leaves the rest alone.',
 	},
 	'past-512': {
 		title: 'A footprint past the end',
 		task: [
 			{
 				when: { where: 'highest' },
-				says: '{fixture as name} stands at {from} with {footprint} slots, so its last would be slot {last}. Move it to the highest start address at which all of it fits[, clear of {neighbours as names}].',
+				says: '{fixture as name} stands at {from} with {footprint} channels, so its last would be channel {last}. Move it to the highest start address at which all of it fits[, clear of {neighbours as names}].',
 			},
 			{
-				says: '{fixture as name} stands at {from} with {footprint} slots, so its last would be slot {last}. Move it to any start address at which all of it fits[, clear of {neighbours as names}].',
+				says: '{fixture as name} stands at {from} with {footprint} channels, so its last would be channel {last}. Move it to any start address at which all of it fits[, clear of {neighbours as names}].',
 			},
 		],
-		why: 'A universe ends at slot 512, and what lies past it never hears a thing.',
+		why: 'A universe ends at channel 512, and what lies past it never hears a thing.',
 	},
 	'desk-percent': {
 		title: 'A colour at a percent, by desk',
@@ -98,17 +98,17 @@ export const drills = {
 	'row-as-one': {
 		title: 'A row that moves as one',
 		task: 'Have {fixtures as names} all obey the desk in mode “{mode as mode}” at start address {address}. Then one set of faders moves them together.',
-		why: 'A wash of one colour wants one address: fewer slots, and no fixture out of step.',
+		why: 'A wash of one colour wants one address: fewer channels, and no fixture out of step.',
 	},
 	'row-back-to-back': {
 		title: 'A row back to back',
-		task: '{fixtures as names} stand in that order, with {footprints as counts} slots. Address them back to back from slot {first}, each right after the last slot of the one before.',
-		why: 'Addresses without gaps or overlaps give each fixture its own faders and waste no slot.',
+		task: '{fixtures as names} stand in that order, with {footprints as counts} channels. Address them back to back from channel {first}, each right after the last channel of the one before.',
+		why: 'Addresses without gaps or overlaps give each fixture its own faders and waste no channel.',
 	},
 	'desk-band': {
 		title: 'A programme at a speed, by desk',
 		task: 'From the desk, have {fixture as name} run “{programme as programme}” at speed {speed} of 100, no more than {off} off either way. If its mode has an intensity, bring that to full; its other functions stay out of the way.',
-		why: 'A function slot does something else every few values, and the chart tells where.',
+		why: 'A function channel does something else every few values, and the chart tells where.',
 	},
 	'strobe-left-on': {
 		title: 'A strobe left on',
@@ -123,7 +123,7 @@ export const drills = {
 	},
 	'remote-three': {
 		title: 'One remote, three fixtures',
-		task: 'With the remote alone, have {fixtures as names} hold the colour “{held as held}” at {level as percent}, with no flashing. {apart as name} stays as it is.',
+		task: 'With the remote alone, have {fixtures as names} show the static colour “{held as held}” at {level as percent}, with no flashing. {apart as name} stays as it is.',
 		why: 'From the floor with a remote you can light a hung row without a ladder.',
 	},
 	'leader-three': {
@@ -131,10 +131,10 @@ export const drills = {
 		task: [
 			{
 				when: { hasAddress: true },
-				says: 'Have {leader as name} hold the colour “{held as held}” and lead, with {followers as names} following it. All stand in mode “{mode as mode}”, the followers at start address {address}.',
+				says: 'Have {leader as name} show the static colour “{held as held}” and lead, with {followers as names} following it. All stand in mode “{mode as mode}”, the followers at start address {address}.',
 			},
 			{
-				says: 'Have {leader as name} hold the colour “{held as held}” and lead, with {followers as names} following it. All stand in mode “{mode as mode}”.',
+				says: 'Have {leader as name} show the static colour “{held as held}” and lead, with {followers as names} following it. All stand in mode “{mode as mode}”.',
 			},
 		],
 		why: 'With no desk, one fixture can move a whole row, if the others are told to follow.',
@@ -154,7 +154,7 @@ export const drills = {
 	},
 	defaults: {
 		title: 'Back to defaults',
-		task: 'Somebody has been through the menu of {fixture as name}. Put every setting back to what its maker gave it.',
+		task: 'Somebody has been through the menu of {fixture as name}. Put every setting back to its default.',
 		why: 'Hired stock arrives as the last crew left it, and a known start is quicker than ten guesses.',
 	},
 	'line-longer': {
@@ -170,6 +170,6 @@ export const drills = {
 	'leader-left-on': {
 		title: 'A leader left on',
 		task: 'The desk is back, and {leader as name} still leads. Have {followers as names} obey the desk, and {leader as name} too. In the order of the row their start addresses are {addresses as counts}.',
-		why: 'Two talkers on one line garble each other, and the whole row jumps.',
+		why: 'Two sources on one line garble each other, and the whole row jumps.',
 	},
 } as const satisfies Record<string, DrillSays>;

@@ -6,7 +6,7 @@ export const progressWords = {
 	nextWhy: {
 		begun: (row: number, firm: number) => `Begun and not firm yet: ${row} of ${firm} right in a row.`,
 		rusty: 'Firm once, and not practised for a month.',
-		new: 'The next one you have not done yet.',
+		new: 'The next one you haven’t done yet.',
 		oldest: 'All are firm. This one was practised longest ago.',
 	},
 	go: 'Practise it',
@@ -18,7 +18,7 @@ export const progressWords = {
 	firm: 'Firm',
 	doneTimes: (count: number) => `Done ${count === 1 ? 'once' : `${count} times`}`,
 	kept: 'Your results',
-	keptWords: 'They are kept on this device and sent nowhere. Export them to carry them to another.',
+	keptWords: 'They’re kept on this device and sent nowhere. Export them to carry them to another.',
 	export: 'Export to a file',
 	import: 'Import from a file',
 	clear: 'Clear',
@@ -32,12 +32,12 @@ export const progressWords = {
 	exported: 'Your results are in the file.',
 	imported: (kinds: number) =>
 		`Taken in: results of ${counted(kinds, 'kind', 'kinds')}. Where both had one, the better was kept.`,
-	importedDamaged: (count: number) => `${counted(count, 'entry', 'entries')} of the file could not be read.`,
+	importedDamaged: (count: number) => `${counted(count, 'entry', 'entries')} of the file couldn’t be read.`,
 	badFile: 'This file holds no results of Prep Bay, so nothing was taken in. Choose a file that was exported here.',
 	newerFile: 'This file was made by a newer Prep Bay. Load the page again to get the newest, and import it then.',
 	damaged: (count: number) =>
 		count === 0
-			? 'What was kept on this device was damaged. It has been set aside, and you start afresh.'
+			? 'What was kept on this device was damaged. It has been set aside, and you start again.'
 			: `${counted(count, 'result', 'results')} kept on this device ${locale.plural(count, 'was', 'were')} damaged and set aside. The rest is all there.`,
 	saveAside: 'Save what was set aside',
 	asideName: 'prep-bay-drills-set-aside.json',

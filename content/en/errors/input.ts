@@ -5,7 +5,7 @@ export const inputErrors = {
 	'level.range': [
 		{
 			when: { trouble: 'level-past' },
-			says: 'A level ends at {hi}, and {found as found} is past it. For a percent, put % behind.',
+			says: 'A level ends at {hi}, and {found as found} is past it. For a percent, put % after it.',
 		},
 		{ when: { trouble: 'percent-past' }, says: 'A percent ends at {hi}, and {found as found} is past it.' },
 		...span,
@@ -18,7 +18,7 @@ export const inputErrors = {
 		},
 		{
 			when: { trouble: 'not-whole' },
-			says: 'A level is a whole number, and {found as found} is not. For a percent, put % behind.',
+			says: 'A level is a whole number, and {found as found} isn’t. For a percent, put % after it.',
 		},
 		{
 			when: { trouble: 'looks-hexadecimal' },
@@ -26,7 +26,7 @@ export const inputErrors = {
 		},
 		{ says: '{found as found} is no level. Type 0 to 255, a percent such as 50 %, full or out.' },
 	],
-	'level.mismatch': '{level} and {percent} % do not agree: it should read {level} ({right} %).',
+	'level.mismatch': '{level} and {percent} % don’t agree: it should read {level} ({right} %).',
 	'percent.range': span,
 	'fraction.range': span,
 	'word.range': span,
@@ -45,17 +45,17 @@ export const inputErrors = {
 	'address.past-end': [
 		{
 			when: { trouble: 'slot-past-end' },
-			says: 'Slot {n} of a fixture at {start} would be {slot}, past {last}: start at {highest} or lower.',
+			says: 'Channel {n} of a fixture at {start} would be {slot}, past {last}: start at {highest} or lower.',
 		},
 		{
 			says: 'Fixture {n} would run past {last}: from {first} on, {fit} of footprint {footprint} {fit?fits|fit}.',
 		},
 	],
 	'band.range': 'A band runs from a lower to a higher value within 0 to {hi}; found {from} to {to}.',
-	'band.outside': '{level} is not in the band {from} to {to}.',
+	'band.outside': '{level} isn’t in the band {from} to {to}.',
 	'dip.count': 'An address is read from {length} switches; found {found as found}. Leave out those with other jobs.',
 	'dip.unreachable':
-		'Nine switches read as a plain sum end at {highest}; {address} cannot be set. Take a lower start address.',
+		'Nine switches read as a plain sum end at {highest}; {address} can’t be set. Take a lower start address.',
 	'dip.switch': span,
 	'id.twice': 'The id "{id}" stands twice; give each its own.',
 
@@ -115,11 +115,11 @@ export const inputErrors = {
 			says: "A sound programme names how it answers, and no other does; '{id}' is a {kind} programme.",
 		},
 	],
-	'profile.default': [...unfit, { says: "The panel's '{item}' cannot show the default {value}. It shows: {known}." }],
+	'profile.default': [...unfit, { says: "The panel's '{item}' can’t show the default {value}. It shows: {known}." }],
 	'profile.slot': [
 		{
 			when: { trouble: 'taken-twice' },
-			says: "Slot {slot} is taken twice: by '{other}' and by '{id}'. Give one of them another number.",
+			says: "Channel {slot} is taken twice: by '{other}' and by '{id}'. Give one of them another number.",
 		},
 		{
 			when: { trouble: 'no-such-cell' },
@@ -127,9 +127,9 @@ export const inputErrors = {
 		},
 		{
 			when: { trouble: 'bands-and-fine' },
-			says: "A slot of bands has no fine half; take '{id}' down to one slot.",
+			says: "A channel of bands has no fine half; take '{id}' down to one channel.",
 		},
-		{ says: 'Slot {slot} is left out, though the chart runs to {last}. Name it, or close the gap.' },
+		{ says: 'Channel {slot} is left out, though the chart runs to {last}. Name it, or close the gap.' },
 	],
 	'profile.band': [
 		{
@@ -155,7 +155,7 @@ export const inputErrors = {
 		},
 		{
 			when: { trouble: 'band-out-of-order' },
-			says: "Bands of '{id}': Band {band} ({from} to {to}) is listed behind band {before}, which starts higher, at {beforeFrom}.",
+			says: "Bands of '{id}': Band {band} ({from} to {to}) is listed after band {before}, which starts higher, at {beforeFrom}.",
 		},
 		{
 			when: { trouble: 'band-overlap' },
@@ -184,7 +184,7 @@ export const inputErrors = {
 			when: { trouble: 'value-twice' },
 			says: "'{id}' lists {value} twice, so Up would never get past it. List it once.",
 		},
-		{ says: "'{text}' does not fit a display of {columns} characters." },
+		{ says: "'{text}' doesn’t fit a display of {columns} characters." },
 	],
 
 	'sheet.shape': [misshapen('The rig sheet', 'Fix that place and open it again.')],
@@ -192,7 +192,7 @@ export const inputErrors = {
 	'sheet.socket': [
 		{
 			when: { trouble: 'no-such-socket' },
-			says: "There is no socket '{port}' on this rig. A fixture has in and out, a desk its outputs, a splitter in and numbers.",
+			says: "There’s no socket '{port}' on this rig. A fixture has in and out, a desk its outputs, a splitter in and numbers.",
 		},
 		{ says: "Cable '{cable}' has both ends in {port}. Move one of them." },
 	],
@@ -236,16 +236,16 @@ export const inputErrors = {
 	'quick.profile': "No bundled fixture is called '{id}'. Choose one of those shown.",
 
 	'paper.recipe': [
-		misshapen('The recipe of the paper', 'Change it there, or build it anew.'),
-		...notPlain('The recipe of the paper'),
+		misshapen('The recipe of the quiz', 'Change it there, or build it again.'),
+		...notPlain('The recipe of the quiz'),
 	],
 	'paper.shape': [
-		misshapen('The paper', 'Ask whoever set it for the file or link again.'),
-		...notPlain('The paper'),
-		{ says: 'A paper is what setPaper gives; found {found as found}.' },
+		misshapen('The quiz', 'Ask whoever set it for the file or link again.'),
+		...notPlain('The quiz'),
+		{ says: 'A quiz is what setPaper gives; found {found as found}.' },
 	],
 	'paper.answers': [
-		misshapen('The answers', 'Ask whoever sat the paper to hand it in again.'),
+		misshapen('The answers', 'Ask whoever took the quiz to hand it in again.'),
 		...notPlain('The answers'),
 		{ says: 'Answers are held by question id; found {found as found}.' },
 	],
@@ -253,11 +253,11 @@ export const inputErrors = {
 	'paper.profile': "No bundled fixture is called '{id}'. Choose from {known as list}, or bring it whole under own.",
 	'paper.rig': "No bundled rig is called '{id}'. Choose from {known as list}, or bring a rig sheet whole.",
 	'paper.needs-rig':
-		'This paper has questions that are read from a rig, and no rig is at hand here. Set it where the bench is, or name only kinds that need none.',
+		'This quiz has questions that are read from a rig, and no rig is at hand here. Set it where the bench is, or name only kinds that need none.',
 	'paper.empty':
 		'No question of these kinds and topics can be asked about these fixtures. Choose more kinds or topics, or other fixtures.',
-	'analyse.none': 'There is nothing to look at yet: at least one marked paper is needed.',
-	'analyse.papers': 'These marks are of different papers. Questions can only be compared within one paper: choose one.',
+	'analyse.none': 'There’s nothing to look at yet: at least one marked quiz is needed.',
+	'analyse.papers': 'These marks are of different quizzes. Questions can only be compared within one quiz: choose one.',
 	'analyse.marks': [
 		{ when: { expected: 'list' }, says: 'Marks are a list, one of each person; found {found as found}.' },
 		{ says: 'A mark is what markPaper gives, with an item for each question; found {found as found}.' },

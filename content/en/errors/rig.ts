@@ -3,7 +3,7 @@ import { misshapen, span } from './shapes.ts';
 /** Of the rig, its log, its faults, drills and the finder: what `sim/` refuses. */
 export const rigErrors = {
 	'fault.unknown': "No fault is called '{id}'. Choose one of the catalogue's.",
-	'fault.place': "'{fault}' cannot sit at '{place}'[ ({detail})] on this rig.",
+	'fault.place': "'{fault}' can’t sit at '{place}'[ ({detail})] on this rig.",
 
 	'sequence.list': [
 		{ when: { expected: 'list' }, says: '{of as part} are a list; found {found as found}.' },
@@ -68,7 +68,7 @@ export const rigErrors = {
 			says: 'The exact policy takes at most {limit} suspects that checks can part; here are {suspects}. Use the default policy.',
 		},
 		{
-			says: 'The exact policy has tried {tries} checks and is not through: these suspects can be parted in too many ways. Use the default policy.',
+			says: 'The exact policy has tried {tries} checks and isn’t through: these suspects can be parted in too many ways. Use the default policy.',
 		},
 	],
 
@@ -78,9 +78,9 @@ export const rigErrors = {
 		'Unit loads are a number from 0 up (1 for most receivers), but {fixture} has {found as found}. Correct its profile.',
 	'line.length':
 		"A cable's length is a number of metres above 0, but cable {cable} has {found as found}. Measure it, or guess.",
-	'line.talker-twice': 'One socket has one talker, but {socket} is listed twice. Remove one of the two.',
+	'line.talker-twice': 'One socket has one source, but {socket} is listed twice. Remove one of the two.',
 	'line.leader-unknown':
-		'A leader talks at a socket of its own and is one of the receivers, but {fixture} at {port} is not. Add the fixture, or take the talker away.',
+		'A leader sends from a socket of its own and is one of the receivers, but {fixture} at {port} isn’t. Add the fixture, or take the source away.',
 
 	'held.index': 'Static colours of {profile} run from 0 to {last}; found {found as found}.',
 	'programme.index': 'Programmes of {profile} run from 0 to {last}; found {found as found}.',
@@ -89,7 +89,7 @@ export const rigErrors = {
 
 	'rig.options': [misshapen('What the rig is opened with', 'It may hold `faults`, a list of what is placed where.')],
 	'rig.wait': 'A rig waits a number of milliseconds from 0 up, not {found as found}.',
-	'rig.fixture': 'There is no fixture {found as found} on this rig. Its fixtures: {known as list}.',
+	'rig.fixture': 'There’s no fixture {found as found} on this rig. Its fixtures: {known as list}.',
 	'event.shape': [
 		misshapen('An event of the log', 'The rig can be opened without its log.'),
 		{ says: 'An event has a type in words; found {found as found}.' },
@@ -107,35 +107,35 @@ export const rigErrors = {
 		},
 		{ says: "That would feed '{fixture}' from itself. One of the row must be in the wall." },
 	],
-	'event.remote': 'There is no remote on this rig. Give the sheet one first.',
+	'event.remote': 'There’s no remote on this rig. Give the sheet one first.',
 	'event.desk': [
-		{ when: { trouble: 'no-desk' }, says: 'There is no desk on this rig. Give the sheet one first.' },
+		{ when: { trouble: 'no-desk' }, says: 'There’s no desk on this rig. Give the sheet one first.' },
 		{ says: "The desk has no output '{id}'. It has {known as list}." },
 	],
 	'event.cable': [
 		{
 			when: { trouble: 'id-taken' },
-			says: "There is a cable '{id}' already. Give the new one another id.",
+			says: "There’s a cable '{id}' already. Give the new one another id.",
 		},
 		{ when: { trouble: 'end-loose' }, says: "That end of '{id}' hangs loose already." },
-		{ when: { trouble: 'no-such-cable' }, says: "There is no cable '{id}' on this rig." },
+		{ when: { trouble: 'no-such-cable' }, says: "There’s no cable '{id}' on this rig." },
 		{ says: "That end of '{id}' is in {port}. Unplug it first." },
 	],
 	'event.socket': [
 		{
 			when: { trouble: 'both-ends-in-one-socket' },
-			says: 'Both ends of a cable cannot be in one socket.',
+			says: 'Both ends of a cable can’t be in one socket.',
 		},
 		{ when: { trouble: 'cable-in-it' }, says: "{port} has cable '{cable}' in it. Unplug that first." },
 		{
 			when: { trouble: 'terminator-in-it' },
 			says: '{port} has a terminator in it. Take that out first.',
 		},
-		{ says: "There is no socket '{port}' on this rig." },
+		{ says: "There’s no socket '{port}' on this rig." },
 	],
-	'event.terminator': 'There is no terminator in {port}.',
+	'event.terminator': 'There’s no terminator in {port}.',
 	'log.shape': 'A log is a list of events; found {found as found}. The rig can be opened without its log.',
-	'log.length': 'A log holds at most {limit} events; this one has {events}. Start afresh and share sooner.',
+	'log.length': 'A log holds at most {limit} events; this one has {events}. Start again and share sooner.',
 
 	'finder.complaint': [
 		{
@@ -143,17 +143,17 @@ export const rigErrors = {
 			says: 'A complaint is of a kind ({known as list}) and of a fixture; found {found as found}.',
 		},
 		{
-			says: "By its sheet {fixture} is not meant to do what '{kind}' misses. Choose another complaint, or put the sheet right.",
+			says: "By its sheet {fixture} isn’t meant to do what '{kind}' misses. Choose another complaint, or correct the sheet.",
 		},
 	],
-	'finder.check': 'There is no check {found as found} in this walk. Answer the one that is asked.',
-	'finder.outcome': "'{check}' cannot show {found as found}. It shows one of: {known as list}.",
+	'finder.check': 'There’s no check {found as found} in this walk. Answer the one that is asked.',
+	'finder.outcome': "'{check}' can’t show {found as found}. It shows one of: {known as list}.",
 
-	'drill.kind': 'There is no drill {found as found}. The kinds are {known as list}.',
-	'drill.shape': [misshapen('The drill', 'Make it anew from its kind and seed.')],
-	'drill.fixture': "The drill asks for '{id}', which its sheet has not. Make it anew from its kind and seed.",
+	'drill.kind': 'There’s no drill {found as found}. The kinds are {known as list}.',
+	'drill.shape': [misshapen('The drill', 'Make it again from its kind and seed.')],
+	'drill.fixture': "The drill asks for '{id}', which isn’t on its sheet. Make it again from its kind and seed.",
 	'drill.hands': "This drill is done by {hands as list}, and '{type}' is none of these. Start the drill again.",
-	'drill.stuck': 'From here the hands of this drill cannot finish it any more. Start it again.',
-	'task.solved': 'This task is done before it begins. Ask for something that is not so yet.',
+	'drill.stuck': 'From here the hands of this drill can’t finish it any more. Start it again.',
+	'task.solved': 'This task is done before it begins. Ask for something that isn’t so yet.',
 	'paper.practical': "Only a question to be done on the bench is marked by a log; this one is answered as '{form}'.",
 } as const;

@@ -15,7 +15,7 @@ export const span = [
 export const misshapen = <const What extends string, const Fix extends string>(what: What, fix: Fix) =>
 	({
 		when: { expected: 'shape' },
-		says: `${what} does not fit at {path as place}: expected {rule as rule}, found {found as found}. ${fix}`,
+		says: `${what} doesn’t fit at {path as place}: expected {rule as rule}, found {found as found}. ${fix}`,
 	}) as const;
 
 /** What is said of what is no plain JSON of modest size. */
@@ -47,11 +47,11 @@ export const notPlain = <const What extends string>(what: What) =>
 export const unfit = [
 	{
 		when: { trouble: 'no-such-value' },
-		says: "'{key}' cannot be {value}. Give a value the setting takes.",
+		says: "'{key}' can’t be {value}. Give a value the setting takes.",
 	},
 	{
 		when: { trouble: 'not-of-the-fixture' },
-		says: "'{id}' is not {of as part} of this fixture. Known: {known as list}.",
+		says: "'{id}' isn’t {of as part} of this fixture. Known: {known as list}.",
 	},
 ] as const;
 

@@ -11,11 +11,11 @@ export interface FaultWords {
 }
 
 const comesFrom = 'Its light should come from {meantWork as work}.';
-const label = 'Address {meantAddress}, {footprint} {footprint?slot|slots}';
+const label = 'Address {meantAddress}, {footprint} {footprint?channel|channels}';
 const labels: Says = [
 	{ when: { meantWork: 'line' }, says: label },
-	{ when: { meantWork: 'follow' }, says: 'Follower, {footprint} {footprint?slot|slots}' },
-	{ when: { meantWork: 'held' }, says: 'Held: {meantHeld as held}' },
+	{ when: { meantWork: 'follow' }, says: 'Follower, {footprint} {footprint?channel|channels}' },
+	{ when: { meantWork: 'held' }, says: 'Static: {meantHeld as held}' },
 	{ says: 'Own: {meantProgramme as programme}' },
 ];
 const strip = 'At the desk its fader “{strip}” stands at {level as level}, in the band “{band}”.';
@@ -34,7 +34,7 @@ export const faults: Readonly<Record<string, FaultWords>> = {
 	},
 	'battery-flat': {
 		name: 'Battery flat',
-		cause: 'Its battery is empty. Without mains it cannot light.',
+		cause: 'Its battery is empty. Without mains it can’t light.',
 		tape: 'Battery flat: charge it first',
 	},
 	'battery-low': {
@@ -49,9 +49,9 @@ export const faults: Readonly<Record<string, FaultWords>> = {
 		tape: 'BAD: battery worn, runs short',
 	},
 	'charger-dead': {
-		name: 'Takes no charge',
-		cause: 'Its own charger is dead. Mains reaches it, and its battery does not fill.',
-		tape: 'BAD: takes no charge',
+		name: 'Won’t charge',
+		cause: 'Its own charger is dead. Mains reaches it, and its battery doesn’t fill.',
+		tape: 'BAD: won’t charge',
 	},
 	'mains-unplugged': {
 		name: 'Mains lead pulled out',
@@ -68,39 +68,39 @@ export const faults: Readonly<Record<string, FaultWords>> = {
 	'wrong-mode': {
 		name: 'Wrong mode',
 		cause:
-			'It is in mode “{isMode as mode}” and should be in “{meantMode as mode}”. Its slots lie in another order, so levels land on the wrong things.',
+			'It’s in mode “{isMode as mode}” and should be in “{meantMode as mode}”. Its channels lie in another order, so levels land on the wrong things.',
 		tape: labels,
 	},
 	'wrong-address': {
 		name: [
-			{ when: { detail: 'one-up' }, says: 'Start address one slot out' },
-			{ when: { detail: 'default' }, says: 'Start address as it came' },
+			{ when: { detail: 'one-up' }, says: 'Start address one channel out' },
+			{ when: { detail: 'default' }, says: 'Start address at its default' },
 			{ says: 'Start address of another fixture' },
 		],
 		cause: [
 			{
 				when: { detail: 'neighbour' },
-				says: 'It is set to start address {isAddress}, where another fixture starts, and should be at {meantAddress}. It reads the slots of that one.',
+				says: 'It’s set to start address {isAddress}, where another fixture starts, and should be at {meantAddress}. It reads the channels of that one.',
 			},
 			{
-				says: 'It is set to start address {isAddress} and should be at {meantAddress}. It reads slots that are not its own.',
+				says: 'It’s set to start address {isAddress} and should be at {meantAddress}. It reads channels that aren’t its own.',
 			},
 		],
 		tape: labels,
 	},
 	'left-on-held': {
-		name: 'Left on its own held colour',
-		cause: `It is set to its own held colour, {isHeld as held}, and takes no light from the line. ${comesFrom}`,
+		name: 'Left on its own static colour',
+		cause: `It’s set to its own static colour, {isHeld as held}, and takes no light from the line. ${comesFrom}`,
 		tape: labels,
 	},
 	'left-on-programme': {
 		name: 'Left on its own programme',
-		cause: `It is set to its own programme “{isProgramme as programme}” and takes no light from the line. ${comesFrom}`,
+		cause: `It’s set to its own programme “{isProgramme as programme}” and takes no light from the line. ${comesFrom}`,
 		tape: labels,
 	},
 	'left-on-sound': {
-		name: 'Left on sound',
-		cause: `It is set to its own programme “{isProgramme as programme}”, and in a silent room that stays still or dark. ${comesFrom}`,
+		name: 'Left in sound mode',
+		cause: `It’s set to its own programme “{isProgramme as programme}”, and in a silent room that stays still or dark. ${comesFrom}`,
 		tape: labels,
 	},
 	'follower-under-desk': {
@@ -108,31 +108,32 @@ export const faults: Readonly<Record<string, FaultWords>> = {
 		cause: [
 			{
 				when: { follows: 'slot-one' },
-				says: 'It is set to follow a leader, and a desk drives this line. It reads from slot 1 on, whatever its start address.',
+				says: 'It’s set to follow a leader, and a desk drives this line. It reads from channel 1 on, whatever its start address.',
 			},
-			{ says: `It is set to follow a leader, and a desk drives this line. ${comesFrom}` },
+			{ says: `It’s set to follow a leader, and a desk drives this line. ${comesFrom}` },
 		],
 		tape: labels,
 	},
 	'follower-on-line': {
 		name: 'Set to the line instead of following',
-		cause: 'It reads the line from start address {isAddress} on. It should follow its leader, who sends from slot 1.',
+		cause:
+			'It reads the line from start address {isAddress} on. It should follow its leader, who sends from channel 1.',
 		tape: labels,
 	},
 	'leader-not-leading': {
-		name: 'Leader does not lead',
-		cause: 'It is not set to lead, so it sends nothing down the line and its followers get no data.',
+		name: 'Leader doesn’t lead',
+		cause: 'It isn’t set to lead, so it sends nothing down the line and its followers get no data.',
 		tape: 'Leader: leave lead on',
 	},
 	'second-leader': {
 		name: 'A second leader on the line',
-		cause: 'It is set to lead, and another fixture leads this line already. Two talkers at once spoil every frame.',
+		cause: 'It’s set to lead, and another fixture leads this line already. Two sources at once spoil every frame.',
 		tape: labels,
 	},
 	'leader-under-desk': {
 		name: 'Left leading, under a desk',
 		cause:
-			'It is set to lead, while a desk sends down the same line. Two talkers at once spoil every frame, and it runs its own programme “{isProgramme as programme}”.',
+			'It’s set to lead, while a desk sends down the same line. Two sources at once spoil every frame, and it runs its own programme “{isProgramme as programme}”.',
 		tape: labels,
 	},
 	'limit-low': {
@@ -154,30 +155,30 @@ export const faults: Readonly<Record<string, FaultWords>> = {
 	},
 	'strobe-left-on': {
 		name: 'Its own strobe left on',
-		cause: 'It is set to flash its held colour {isStrobe as strobe}, and it should be {meantStrobe as strobe}.',
-		tape: 'Held: {meantHeld as held}, {meantStrobe as strobe}',
+		cause: 'It’s set to flash its static colour {isStrobe as strobe}, and it should be {meantStrobe as strobe}.',
+		tape: 'Static: {meantHeld as held}, {meantStrobe as strobe}',
 	},
 	'strobe-programme': {
 		name: 'Left on its strobe programme',
-		cause: `It is set to its own programme “{isProgramme as programme}”, at speed {isSpeed} of 100. ${comesFrom}`,
+		cause: `It’s set to its own programme “{isProgramme as programme}”, at speed {isSpeed} of 100. ${comesFrom}`,
 		tape: labels,
 	},
 	'wrong-held': {
-		name: 'Another held colour',
-		cause: 'It is set to the held colour {isHeld as held} and should be at {meantHeld as held}.',
+		name: 'Another static colour',
+		cause: 'It’s set to the static colour {isHeld as held} and should be at {meantHeld as held}.',
 		tape: labels,
 	},
 	'curve-wrong': {
-		name: 'Another dim curve',
+		name: 'Another dimmer curve',
 		cause:
-			'Its dim curve is {isCurve as curve} and should be {meantCurve as curve}. On the one it has, {isCurve as bends}.',
-		tape: 'Dim curve: {meantCurve as curve}',
+			'Its dimmer curve is {isCurve as curve} and should be {meantCurve as curve}. On the one it has, {isCurve as bends}.',
+		tape: 'Dimmer curve: {meantCurve as curve}',
 	},
 	'loss-set-wrong': {
-		name: 'Set wrongly for when data goes',
+		name: 'Signal loss set wrong',
 		cause:
-			'When data goes it is set to {isLoss as loss}, and it should {meantLoss as loss}. With good data nobody sees it.',
-		tape: 'No data: {meantLoss as loss}',
+			'On signal loss it’s set to {isLoss as loss}, and it should {meantLoss as loss}. With good data nobody sees it.',
+		tape: 'Signal loss: {meantLoss as loss}',
 	},
 	'hearing-nothing': {
 		name: 'Microphone turned right down',
@@ -185,9 +186,9 @@ export const faults: Readonly<Record<string, FaultWords>> = {
 		tape: 'Microphone: {meantHearing as percent}',
 	},
 	'back-at-defaults': {
-		name: 'Settings back as it came',
+		name: 'Settings back at their defaults',
 		cause:
-			'All its settings are back as it came: start address {isAddress}, mode “{isMode as mode}”, light from {isWork as work}.',
+			'All its settings are back at their defaults: start address {isAddress}, mode “{isMode as mode}”, light from {isWork as work}.',
 		tape: labels,
 	},
 	'one-switch-wrong': {
@@ -217,7 +218,7 @@ export const faults: Readonly<Record<string, FaultWords>> = {
 	'slide-wrong': {
 		name: 'Slide “{slide}” in the wrong place',
 		cause:
-			'Slide “{slide}” stands at {isPosition} and should stand at {meantPosition}. That is mode “{isMode as mode}”, so levels land on the wrong things.',
+			'Slide “{slide}” stands at {isPosition} and should stand at {meantPosition}. That’s mode “{isMode as mode}”, so levels land on the wrong things.',
 		tape: labels,
 	},
 
@@ -244,12 +245,12 @@ export const faults: Readonly<Record<string, FaultWords>> = {
 	},
 	'remote-other-code': {
 		name: 'Remote on another code',
-		cause: 'The remote sends code {isSent} and should send code {code}. Fixtures that heed code {code} take no notice.',
+		cause: 'The remote sends code {isSent} and should send code {code}. Fixtures set to code {code} ignore it.',
 		tape: 'Remote: code {code}',
 	},
 	'fixture-other-code': {
 		name: 'On another remote code',
-		cause: 'It heeds remote code {isCode} and should heed code {meantCode}, so it takes no notice of this remote.',
+		cause: 'It listens to remote code {isCode} and should listen to code {meantCode}, so it ignores this remote.',
 		tape: 'Remote code {meantCode}',
 	},
 	'sensor-dead': {
@@ -283,7 +284,7 @@ export const faults: Readonly<Record<string, FaultWords>> = {
 	'common-open': {
 		name: 'Common broken',
 		cause:
-			'Its common wire is broken. Fixtures beyond may jump about, where mains earth (ground in the US) does not join the two ends in its place.',
+			'Its common wire is broken. Fixtures beyond may jump about, where mains earth (ground in the US) doesn’t join the two ends in its place.',
 		tape: 'BAD CABLE: common broken',
 	},
 	'wires-swapped': {
@@ -293,7 +294,7 @@ export const faults: Readonly<Record<string, FaultWords>> = {
 	},
 	'microphone-cable': {
 		name: 'Microphone cable in the line',
-		cause: 'It is a microphone cable, which is not made for this signal. Frames may arrive damaged.',
+		cause: 'It’s a microphone cable, which isn’t made for this signal. Frames may arrive damaged.',
 		tape: 'MICROPHONE CABLE: not for data',
 	},
 	'cable-too-long': {
@@ -304,7 +305,7 @@ export const faults: Readonly<Record<string, FaultWords>> = {
 	},
 	'terminator-missing': {
 		name: 'No terminator',
-		cause: 'There is no terminator in {place as port}, so the signal echoes back from the open end.',
+		cause: 'There’s no terminator in {place as port}, so the signal echoes back from the open end.',
 		tape: 'End of line: terminator here',
 	},
 	'universes-exchanged': {
@@ -355,7 +356,7 @@ export const faults: Readonly<Record<string, FaultWords>> = {
 	'patched-elsewhere': {
 		name: 'Patched at another start address',
 		cause:
-			'The desk has it at start address {isPatchAddress} and should have it at {patchAddress}. Its faders raise slots that are not its own.',
+			'The desk has it at start address {isPatchAddress} and should have it at {patchAddress}. Its faders raise channels that aren’t its own.',
 		tape: 'Address {patchAddress}, universe {patchUniverse}',
 	},
 	'patched-other-universe': {
@@ -393,7 +394,7 @@ export const faults: Readonly<Record<string, FaultWords>> = {
 	// ---- the fixture itself, and its light on the way out
 	'emitter-dead': {
 		name: '{detail as emitter} emitter dead',
-		cause: 'Its {detail as emitter} emitter does not light. Colours that need it come out wrong, or not at all.',
+		cause: 'Its {detail as emitter} emitter doesn’t light. Colours that need it come out wrong, or not at all.',
 		tape: 'BAD: {detail as emitter} emitter dead',
 	},
 	'receiver-dead': {
@@ -403,7 +404,7 @@ export const faults: Readonly<Record<string, FaultWords>> = {
 	},
 	'folded-back': {
 		name: 'Too hot, holding back',
-		cause: 'It is too hot, and holds its light back to {foldBack as share} to save itself.',
+		cause: 'It’s too hot, and holds its light back to {foldBack as share} to save itself.',
 		tape: 'Ran hot: give it air',
 	},
 	'display-dead': {
@@ -423,14 +424,14 @@ export const faults: Readonly<Record<string, FaultWords>> = {
 	},
 	'ultraviolet-alone': {
 		name: 'Ultraviolet alone',
-		cause: 'At the desk only its ultraviolet fader is up. It is lit, though an eye barely sees it.',
+		cause: 'At the desk only its ultraviolet fader is up. It’s lit, though an eye barely sees it.',
 		tape: 'ULTRAVIOLET: do not look in',
 	},
 };
 
 /** The suspect that stands for all that the finder does not know. */
 export const unknown = {
-	name: 'Something this finder does not know',
-	cause: 'A fault that is not among those it knows.',
+	name: 'Something this finder doesn’t know',
+	cause: 'A fault that isn’t among those it knows.',
 	tape: 'Fault not found: have it tested',
 } as const;

@@ -26,7 +26,7 @@ export const sortWords = {
 	look: 'Look',
 	try: 'Try',
 	swap: 'Swap',
-	mend: 'Mend and see',
+	mend: 'Fix and see',
 } as const;
 
 export const needWords = {

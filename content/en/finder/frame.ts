@@ -19,29 +19,29 @@ export const finderWords = {
 		damagedCounts:
 			'The verdicts counted on this device were damaged. They have been set aside, and counting starts again.',
 		noFit:
-			'The walk kept on this device does not fit this version of the finder. Its steps have been set aside; the rig and the complaint still stand.',
+			'The walk kept on this device doesn’t fit this version of the finder. Its steps have been set aside; the rig and the complaint still stand.',
 		newer:
-			'What the finder kept on this device was made by a newer version of Prep Bay. It is left as it is. Load the page again to get the newest version.',
+			'What the finder kept on this device was made by a newer version of Prep Bay. It’s left as it is. Load the page again to get the newest version.',
 		notKept: 'This device keeps nothing for this page, so the walk is gone when the page closes.',
 		noRoom:
-			'There is no room left on this device, so the walk is gone when the page closes. Make room on the page ‘Kept on this device’.',
+			'There’s no room left on this device, so the walk is gone when the page closes. Make room on the page ‘Kept on this device’.',
 		noWorker:
-			'This browser cannot run the finder, or it could not be fetched. Check the network once, or use a newer browser.',
-		broke: 'The finder broke down over this. That is a fault of its own. Go back a step, or start again.',
+			'This browser can’t run the finder, or it couldn’t be fetched. Check the network once, or use a newer browser.',
+		broke: 'The finder broke down over this. That’s a fault of its own. Go back a step, or start again.',
 	},
 } as const;
 
 /** While a part of the page comes, and where it does not. */
 export const partWait = {
 	coming: 'Getting this…',
-	failed: 'This could not be fetched. Check the network once.',
+	failed: 'This couldn’t be fetched. Check the network once.',
 	again: 'Try again',
 } as const;
 
 /** What the gig allows. */
 export const allowWords = {
 	title: 'At this gig',
-	hint: 'Checks that need what is not there are left out.',
+	hint: 'Checks that need what isn’t there are left out.',
 	all: 'Everything at hand, no show running',
 	without: (things: string) => `No ${things}`,
 	have: {
@@ -61,7 +61,7 @@ export const allowWords = {
 	haveWords: ['No', 'Yes'] as const,
 	show: 'A show is running',
 	showOn: 'show running',
-	alone: 'I am alone',
+	alone: 'I’m alone',
 	aloneOn: 'alone',
 } as const;
 
@@ -73,8 +73,8 @@ export const logWords = {
 	title: 'Log of the walk',
 	none: 'Nothing done yet.',
 	began: (when: string) => `Begun ${when}`,
-	spent: (time: string) => `Reckoned time spent: ${time}`,
-	cannot: 'could not be done',
+	spent: (time: string) => `Estimated time spent: ${time}`,
+	cannot: 'couldn’t be done',
 	unsure: 'not sure',
 	line: (at: number, check: string, seen: string) => `${at}. ${led(check, ':')} ${seen}`,
 	verdict: 'Verdict',
@@ -83,6 +83,6 @@ export const logWords = {
 	copy: 'Copy',
 	keep: 'Save as a file',
 	copied: 'Copied.',
-	copyFailed: 'This browser would not copy it. Save it as a file instead.',
+	copyFailed: 'This browser wouldn’t copy it. Save it as a file instead.',
 	file: 'finder-log.txt',
 } as const;

@@ -5,6 +5,6 @@ export const sheetWords = {
 	file: 'Open a file',
 	paste: 'Paste a sheet, or a link to a bench',
 	open: 'Open what is pasted',
-	unreadable: 'That file cannot be read. Choose the file of a rig sheet.',
+	unreadable: 'That file can’t be read. Choose the file of a rig sheet.',
 	long: 'That is longer than any rig sheet. Choose another file.',
 } as const;

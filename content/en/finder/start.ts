@@ -4,7 +4,7 @@ import { counted } from '../locale/index.ts';
 export const startWords = {
 	quick: 'No sheet? Three taps',
 	otherWays: 'A rig with names',
-	otherHint: 'With a sheet, every fixture bears its own name and every value is the one you meant.',
+	otherHint: 'With a sheet, every fixture has its own name and every value is the one you meant.',
 	step: (at: number, of: number) => `${at} of ${of}`,
 	back: 'Back',
 } as const;
@@ -48,7 +48,7 @@ export const fixtureWords = {
 } as const;
 
 export const complaintWords = {
-	title: 'What is wrong?',
+	title: 'What’s wrong?',
 	with: (fixture: string) => `With ${fixture}`,
 	none: 'None of these?',
 	noneSays:

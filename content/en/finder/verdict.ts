@@ -4,33 +4,33 @@ export const verdictWords = {
 	because: {
 		sure: (share: string) => `What you saw leaves ${share} for this.`,
 		'no-check-left':
-			'No check that can be done now tells these apart. Mend in this order; it is the quickest on average.',
+			'No check that can be done now tells these apart. Fix in this order; it’s the quickest on average.',
 		mended: 'The complaint is gone.',
 		unknown: 'Each cause I know is ruled out, by what you saw or by its own repair.',
 	},
 	title: 'The cause',
 	titleFew: 'One of these',
 	titleUnknown: 'None of what I know fits',
-	titleMended: 'Mended',
+	titleMended: 'Fixed',
 	was: 'It was',
 	wasLikely: 'Most likely it was',
 	others: (count: number) => locale.plural(count, 'Or one other', `Or one of ${count} others`),
-	othersSay: 'The same mend clears these too, and nothing that was looked at tells them apart.',
+	othersSay: 'The same fix clears these too, and nothing that was looked at tells them apart.',
 	ordered: (at: number, of: number, title: string) => `${at} of ${of}: ${title}`,
 	confirm: 'How to tell:',
 	done: 'Done: the complaint is gone',
 	still: 'Done: still there',
-	lacks: (needs: string) => `You said there is no ${needs}.`,
+	lacks: (needs: string) => `You said there’s no ${needs}.`,
 	disturbs: 'This disturbs the show. Wait for a moment when it may.',
 	tape: 'Write on the tape',
 	unknownWays: 'What now',
 	unknownNext:
 		'An answer may have been wrong. The walk so far is below: go back and look again at what you were least sure of.',
 	/** What the answers have in common. */
-	near: (places: string) => `What you saw points most to ${places}. Start there. It is a place, not a cause.`,
+	near: (places: string) => `What you saw points most to ${places}. Start there. It’s a place, not a cause.`,
 	and: ' and ',
 	halves:
-		'Go by halves. Between the source and this fixture, put parts you know are good in place of one half, and look again. If all is right, the fault is in what you took out. If not, it is in the other half. Then halve that.',
+		'Go by halves. Between the source and this fixture, put parts you know are good in place of one half, and look again. If all is right, the fault is in what you took out. If not, it’s in the other half. Then halve that.',
 	halvesCare:
 		'A swap at height, or of anything on mains, is work for the competent person on site (in the US, the qualified person). In a show, ask the operator first. Local rules come first.',
 	handOver:

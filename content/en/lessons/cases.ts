@@ -19,14 +19,14 @@ export const cases: readonly Case[] = [
 	{
 		id: 'late-guest',
 		title: 'The late guest',
-		words: 'The hall is ready, the crew is at dinner, and a guest who came early asks about one lamp.',
+		words: 'The hall is ready, the crew is at dinner, and a guest who came early asks about one light.',
 		shown: { rig: 'leader-and-three', seed: 37 },
 		own: { rig: 'mixed-panels', seed: 4 },
 	},
 	{
 		id: 'third-hour',
 		title: 'The third hour',
-		words: 'All was well at doors. Now it is late, and something is not.',
+		words: 'All was well at doors. Now it’s late, and something isn’t.',
 		shown: { rig: 'leader-and-three', seed: 12 },
 		own: { rig: 'leader-and-three', seed: 32 },
 	},
@@ -61,14 +61,14 @@ export const cases: readonly Case[] = [
 	{
 		id: 'own-mind',
 		title: 'A mind of its own',
-		words: 'The look is still, and was saved in a hurry. One lamp will not have it.',
+		words: 'The look is still, and was saved in a hurry. One light won’t have it.',
 		shown: { rig: 'four-in-line', seed: 21 },
 		own: { rig: 'two-universes', seed: 9 },
 	},
 	{
 		id: 'desk-is-back',
 		title: 'The desk is back',
-		words: 'There was no desk in the afternoon, so the crew made do. Now there is one, and the row is not calm.',
+		words: 'There was no desk in the afternoon, so the crew made do. Now there’s one, and the row isn’t calm.',
 		shown: { rig: 'four-in-line', seed: 33 },
 		own: { rig: 'mixed-panels', seed: 11 },
 	},

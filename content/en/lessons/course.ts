@@ -30,7 +30,7 @@ interface LessonPath {
 export const ways: readonly LessonPath[] = [
 	{
 		id: 'new-hand',
-		who: 'You are new to this',
+		who: 'You’re new to this',
 		words: 'Begin at the top and go down, one or two lessons a day. These are the first five.',
 		lessons: ['the-case', 'charge-and-hours', 'a-panel-you-never-saw', 'text-and-switches', 'held-colours'],
 		more: [{ href: '/drills/', words: 'Practise with drills' }],
@@ -38,10 +38,10 @@ export const ways: readonly LessonPath[] = [
 	{
 		id: 'ten-minutes',
 		who: 'You have ten minutes before a gig',
-		words: 'Read the cards of these four, and do the task of one. If a lamp is dark right now, go to the finder.',
+		words: 'Read the cards of these four, and do the task of one. If a light is dark right now, go to the finder.',
 		at: '#card',
 		lessons: ['how-to-think', 'modes-and-footprints', 'when-data-goes', 'when-the-desk-comes-back'],
-		more: [{ href: '/finder/', words: 'A lamp is dark now: the finder' }],
+		more: [{ href: '/finder/', words: 'A light is dark now: the finder' }],
 	},
 	{
 		id: 'trainer',

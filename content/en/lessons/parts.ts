@@ -21,7 +21,7 @@ export const parts: Readonly<Record<PartId, { readonly title: string; readonly w
 	},
 	line: {
 		title: 'Line',
-		words: 'Between desk and lights: slots, modes, addresses, bands, cables, and what happens when data stops.',
+		words: 'Between desk and lights: channels, modes, addresses, bands, cables, and what happens when data stops.',
 	},
 	together: {
 		title: 'Together',
@@ -29,7 +29,7 @@ export const parts: Readonly<Record<PartId, { readonly title: string; readonly w
 	},
 	wrong: {
 		title: 'When it goes wrong',
-		words: 'A lamp is dark and doors are soon: think, split in half, look before you swap.',
+		words: 'A light is dark and doors are close: think, split in half, look before you swap.',
 	},
 	out: { title: 'Load-out', words: 'After the show: cool, coil, charge, and write down what was wrong.' },
 };

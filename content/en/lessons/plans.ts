@@ -7,7 +7,7 @@ export const planWords = {
 	lead: 'Each row is one lesson. You show it on the bench, they do its task, and the bench marks it. Times are in hours and minutes from the start.',
 	course: 'Back to the course',
 	bring: 'To bring',
-	columns: { at: 'At', lesson: 'Lesson', can: 'They will be able to', task: 'Their task' },
+	columns: { at: 'At', lesson: 'Lesson', can: 'They’ll be able to', task: 'Their task' },
 	pause: 'Pause',
 	end: 'End',
 	total: (minutes: number) => `${Math.floor(minutes / 60)} h ${String(minutes % 60).padStart(2, '0')} min`,
@@ -50,7 +50,7 @@ export const plans: readonly TeachingPlan[] = [
 		id: 'day',
 		title: 'One day',
 		words:
-			'What a hand needs to light a rig and get it home, in the course’s own order, with real kit beside the bench where you have it. Keep half an hour after it for a quiz. What is not here is in the second day.',
+			'What a hand needs to light a rig and get it home, in the course’s own order, with real kit beside the bench where you have it. Keep half an hour after it for a quiz. What isn’t here is in the second day.',
 		bring: [
 			'One phone or tablet to each pair',
 			'A few of your own lights, data cables to coil, and a terminator',

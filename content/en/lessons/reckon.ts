@@ -49,7 +49,7 @@ export const calcWords = {
 			'light = candela × cos³(turn) ÷ throw²',
 		],
 		width: 'The pool is wide, at its middle',
-		length: 'And long, the way it is turned',
+		length: 'And long, the way it’s turned',
 		light: 'Light in its middle',
 	},
 	spacing: {
@@ -70,7 +70,7 @@ export const calcWords = {
 		fixtures: (n: number) => counted(n, 'fixture', 'fixtures'),
 	},
 	loads: {
-		formulas: ['loads = fixtures × load of each', 'one line takes 32 unit loads'],
+		formulas: ['loads = fixtures × load of each', 'one line can take 32 unit loads'],
 		sizes: [
 			{ value: '1', words: '1 unit load' },
 			{ value: '0.5', words: 'half a unit load' },

@@ -4,8 +4,8 @@ import type { QuestionSays } from './says.ts';
 export const bandQuestions = {
 	'value-function': {
 		name: 'What a value does',
-		ask: 'Slot {n} (“{slot}”) of {fixture}, in mode “{mode}”, stands at value {value}. What does it do?',
-		chart: 'The chart of that slot:',
+		ask: 'Channel {n} (“{slot}”) of {fixture}, in mode “{mode}”, stands at value {value}. What does it do?',
+		chart: 'The chart of that channel:',
 		working: [
 			[
 				{
@@ -16,23 +16,23 @@ export const bandQuestions = {
 			],
 			'That band is “{name}”.',
 		],
-		why: 'A slot with bands does one thing from the first value of a band to its last, both included.',
+		why: 'A channel with bands does one thing from the first value of a band to its last, both included.',
 	},
 	'function-values': {
 		name: 'Values that do it',
 		ask: [
 			{
 				when: { form: 'one' },
-				says: 'Which values of slot {n} (“{slot}”) of {fixture}, in mode “{mode}”, give “{name}”: all of them, and no others?',
+				says: 'Which values of channel {n} (“{slot}”) of {fixture}, in mode “{mode}”, give “{name}”: all of them, and no others?',
 			},
-			{ says: 'Which of these values of slot {n} (“{slot}”) of {fixture}, in mode “{mode}”, give “{name}”?' },
+			{ says: 'Which of these values of channel {n} (“{slot}”) of {fixture}, in mode “{mode}”, give “{name}”?' },
 		],
-		chart: 'The chart of that slot:',
+		chart: 'The chart of that channel:',
 		working: [
 			[
 				{
 					when: { form: 'one', last: true },
-					says: '“{name}” starts at {from}, and nothing comes behind it, so it runs to the top, 255.',
+					says: '“{name}” starts at {from}, and nothing comes after it, so it runs to the top, 255.',
 				},
 				{
 					when: { form: 'one' },
@@ -49,22 +49,22 @@ export const bandQuestions = {
 				{ says: 'A value within that gives it, the first and the last value too.' },
 			],
 		],
-		why: 'A band holds every value from its first to its last, and the next one starts right behind.',
+		why: 'A band holds every value from its first to its last, and the next one starts right after it.',
 	},
 	'band-edge': {
 		name: 'The edge of a band',
 		ask: [
 			{
 				when: { edge: 'lowest' },
-				says: 'What is the lowest value of slot {n} (“{slot}”) of {fixture}, in mode “{mode}”, that gives “{name}”?',
+				says: 'What is the lowest value of channel {n} (“{slot}”) of {fixture}, in mode “{mode}”, that gives “{name}”?',
 			},
 			{
-				says: 'What is the highest value of slot {n} (“{slot}”) of {fixture}, in mode “{mode}”, that gives “{name}”?',
+				says: 'What is the highest value of channel {n} (“{slot}”) of {fixture}, in mode “{mode}”, that gives “{name}”?',
 			},
 		],
 		chart: [
-			{ when: { hex: true }, says: 'The chart of that slot, in hexadecimal:' },
-			{ says: 'The chart of that slot:' },
+			{ when: { hex: true }, says: 'The chart of that channel, in hexadecimal:' },
+			{ says: 'The chart of that channel:' },
 		],
 		working: [
 			[
@@ -76,8 +76,8 @@ export const bandQuestions = {
 					says: '“{beside}”, the band before, ends at x{given as hex}, which is {given}.',
 				},
 				{ when: { edge: 'lowest' }, says: '“{beside}”, the band before, ends at {given}.' },
-				{ when: { hex: true }, says: '“{beside}”, the band behind, starts at x{given as hex}, which is {given}.' },
-				{ says: '“{beside}”, the band behind, starts at {given}.' },
+				{ when: { hex: true }, says: '“{beside}”, the band after it, starts at x{given as hex}, which is {given}.' },
+				{ says: '“{beside}”, the band after it, starts at {given}.' },
 			],
 			[
 				{ when: { read: true }, says: '' },
@@ -90,8 +90,8 @@ export const bandQuestions = {
 	},
 	'band-middle': {
 		name: 'The middle of a band',
-		ask: 'What is the middle value of the band “{name}” of slot {n} (“{slot}”) of {fixture}, in mode “{mode}”? Of two middles, either is right.',
-		chart: 'The chart of that slot:',
+		ask: 'What is the middle value of the band “{name}” of channel {n} (“{slot}”) of {fixture}, in mode “{mode}”? Of two middles, either is right.',
+		chart: 'The chart of that channel:',
 		working: [
 			[
 				{ when: { before: null }, says: '“{name}” runs from {from} to {to}.' },
@@ -107,14 +107,14 @@ export const bandQuestions = {
 		ask: [
 			{
 				when: { written: 'value' },
-				says: 'Slot {n} (“{slot}”) of {fixture}, in mode “{mode}”, goes slowly up from 0. In what order does it come to these? Each stands with its last value.',
+				says: 'Channel {n} (“{slot}”) of {fixture}, in mode “{mode}”, goes slowly up from 0. In what order does it come to these? Each stands with its last value.',
 			},
 			{
 				when: { written: 'percent' },
-				says: 'Slot {n} (“{slot}”) of {fixture}, in mode “{mode}”, goes slowly up from 0. In what order does it come to these? Each stands with its last value, some of them in percent.',
+				says: 'Channel {n} (“{slot}”) of {fixture}, in mode “{mode}”, goes slowly up from 0. In what order does it come to these? Each stands with its last value, some of them in percent.',
 			},
 			{
-				says: 'Slot {n} (“{slot}”) of {fixture}, in mode “{mode}”, goes slowly up from 0. In what order does it come to these? Each stands with its last value, and an x says it is hexadecimal.',
+				says: 'Channel {n} (“{slot}”) of {fixture}, in mode “{mode}”, goes slowly up from 0. In what order does it come to these? Each stands with its last value, and an x says it’s hexadecimal.',
 			},
 		],
 		working: [

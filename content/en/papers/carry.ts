@@ -26,10 +26,10 @@ export const exportWords = {
 	numberPrompt: 'Type a whole number.',
 	hexPrompt: 'Type hexadecimal digits only, with no x before them.',
 	readmeTitle: 'What is in this package',
-	readmeLeftOut: 'Left out, since they are done on the bench and no platform has one:',
-	readmeNone: 'Every question of the paper is in it.',
+	readmeLeftOut: 'Left out, since they’re done on the bench and no platform has one:',
+	readmeNone: 'Every question of the quiz is in it.',
 	question: 'Question',
 	practical: 'A task on the bench.',
 	platform: 'Prep Bay',
-	paper: 'Paper',
+	paper: 'Quiz',
 } as const;

@@ -4,7 +4,7 @@ import type { Says } from '../rig/index.ts';
 export const labels = {
 	name: '{name}',
 	value: '{value}',
-	'desk-slot': 'Slot {slot}',
+	'desk-slot': 'Channel {slot}',
 	slot: [
 		{ when: { part: 'coarse' }, says: '{name}, coarse' },
 		{ when: { part: 'fine' }, says: '{name}, fine' },
@@ -21,9 +21,9 @@ export const labels = {
 export const units = {
 	value: '{n}',
 	percent: '{n} %',
-	slot: 'slot {n}',
+	slot: 'channel {n}',
 	address: 'address {n}',
-	slots: '{n} {n?slot|slots}',
+	slots: '{n} {n?channel|channels}',
 	fixtures: '{n} {n?fixture|fixtures}',
 	word: '{n}',
 } as const satisfies Record<string, Says>;
@@ -40,20 +40,20 @@ export const answers = {
 	],
 	done: 'Done on the bench.',
 	nothing: 'No answer',
-	unknownOption: 'an option that is not there',
+	unknownOption: 'an option that isn’t there',
 	bandLine: [{ when: { single: true }, says: '{from}: {name}' }, { says: '{from} to {to}: {name}' }],
 	slotLine: [
 		{ when: { part: 'coarse' }, says: '{n}: {name}, coarse' },
 		{ when: { part: 'fine' }, says: '{n}: {name}, fine' },
 		{ says: '{n}: {name}' },
 	],
-	placeLine: '{name}: from {start}, {footprint} {footprint?slot|slots}',
+	placeLine: '{name}: from {start}, {footprint} {footprint?channel|channels}',
 	nameLine: [{ when: { pair: true }, says: '{name}, coarse and fine' }, { says: '{name}' }],
 	startLine: [{ when: { hex: true }, says: 'from x{from as hex}: {name}' }, { says: 'from {from}: {name}' }],
 	endLine: [{ when: { hex: true }, says: 'up to x{to as hex}: {name}' }, { says: 'up to {to}: {name}' }],
 	shares: [
-		{ when: { single: true }, says: '{first} and {second} share slot {from}.' },
-		{ says: '{first} and {second} share slots {from} to {to}.' },
+		{ when: { single: true }, says: '{first} and {second} share channel {from}.' },
+		{ says: '{first} and {second} share channels {from} to {to}.' },
 	],
 	semicolon: ';',
 	stop: '.',

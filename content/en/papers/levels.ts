@@ -4,7 +4,7 @@ import type { QuestionSays } from './says.ts';
 export const levelQuestions = {
 	'percent-of-value': {
 		name: 'A value in percent',
-		ask: 'The desk holds a slot at value {value}. What percent is that?',
+		ask: 'The desk holds a channel at value {value}. What percent is that?',
 		working: [
 			'Full is 255, so {value} is {value} × 100 / 255 = {hundredths} %.',
 			[
@@ -18,7 +18,7 @@ export const levelQuestions = {
 	},
 	'value-of-percent': {
 		name: 'A percent as a value',
-		ask: 'A slot is to stand at {percent} %. Which value is that?',
+		ask: 'A channel is to stand at {percent} %. Which value is that?',
 		working: [
 			'Full is 255, so {percent} % of it is {percent} × 255 / 100 = {exact}.',
 			[
@@ -39,9 +39,9 @@ export const levelQuestions = {
 				{ when: { low: 0 }, says: '{high} × 16 = {value}, and nothing is left.' },
 				{ says: '{high} × 16 = {sixteens} is the most sixteens in {value}, and {value} − {sixteens} = {low} is left.' },
 			],
-			'As digits from 0 to F those are {highDigit} and {lowDigit}, so it is x{hex}.',
+			'As digits from 0 to F those are {highDigit} and {lowDigit}, so it’s x{hex}.',
 		],
-		why: 'Hexadecimal counts in sixteens: the first digit says how many sixteens, the second what is left.',
+		why: 'Hexadecimal counts in sixteens: the first digit says how many sixteens, the second what’s left.',
 	},
 	'value-of-hex': {
 		name: 'Hexadecimal as a value',
@@ -50,11 +50,11 @@ export const levelQuestions = {
 			'The first digit is {high}, so {high} × 16 = {sixteens}.',
 			'The second is {low}, and {sixteens} + {low} = {value}.',
 		],
-		why: 'Hexadecimal counts in sixteens: the first digit says how many sixteens, the second what is left.',
+		why: 'Hexadecimal counts in sixteens: the first digit says how many sixteens, the second what’s left.',
 	},
 	'coarse-fine': {
 		name: 'Coarse and fine',
-		ask: '“{slot}” of {fixture}, in mode “{mode}”, is a 16-bit pair. It is to stand at {word} of 65535. What do coarse and fine stand at?',
+		ask: '“{slot}” of {fixture}, in mode “{mode}”, is a 16-bit pair. It’s to stand at {word} of 65535. What do coarse and fine stand at?',
 		working: [
 			'{word} / 256 is {coarse} and something left over, so coarse is {coarse}.',
 			'{coarse} × 256 = {whole}, and {word} − {whole} = {fine}, so fine is {fine}.',

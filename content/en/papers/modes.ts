@@ -3,59 +3,61 @@ import type { QuestionSays } from './says.ts';
 /** Questions about modes and their slots, and about address switches, by kind. */
 export const modeQuestions = {
 	'slot-does': {
-		name: 'What a slot does',
-		ask: '{fixture} is in mode “{mode}” with start address {start}. What does slot {slot} of the desk do to it?',
+		name: 'What a channel does',
+		ask: '{fixture} is in mode “{mode}” with start address {start}. What does channel {slot} of the desk do to it?',
 		chart: [
-			{ when: { counted: true }, says: 'The slots of that mode, in order:' },
-			{ says: 'The slots of that mode, counted in the fixture:' },
+			{ when: { counted: true }, says: 'The channels of that mode, in order:' },
+			{ says: 'The channels of that mode, counted in the fixture:' },
 		],
 		working: [
 			[
-				{ when: { start: 1 }, says: 'It starts at 1, so slot {slot} of the desk is slot {n} of the fixture.' },
-				{ says: 'It starts at {start}, so slot {slot} of the desk is slot {slot} − {less} = {n} of the fixture.' },
+				{ when: { start: 1 }, says: 'It starts at 1, so channel {slot} of the desk is channel {n} of the fixture.' },
+				{
+					says: 'It starts at {start}, so channel {slot} of the desk is channel {slot} − {less} = {n} of the fixture.',
+				},
 			],
 			[
-				{ when: { counted: true }, says: 'A pair of coarse and fine takes two slots, so count it twice.' },
+				{ when: { counted: true }, says: 'A pair of coarse and fine takes two channels, so count it twice.' },
 				{ says: '' },
 			],
 			[
-				{ when: { part: 'coarse' }, says: 'Slot {n} is “{name}”, coarse.' },
-				{ when: { part: 'fine' }, says: 'Slot {n} is “{name}”, fine.' },
-				{ says: 'Slot {n} is “{name}”.' },
+				{ when: { part: 'coarse' }, says: 'Channel {n} is “{name}”, coarse.' },
+				{ when: { part: 'fine' }, says: 'Channel {n} is “{name}”, fine.' },
+				{ says: 'Channel {n} is “{name}”.' },
 			],
 		],
-		why: 'The start address is where a fixture’s first slot stands, and what each slot does hangs on the mode.',
+		why: 'The start address is where a fixture’s first channel stands, and what each channel does hangs on the mode.',
 	},
 	'match-slots': {
-		name: 'Slots of the desk to what they do',
-		ask: '{fixture} is in mode “{mode}” with start address {start}. What does each of these slots of the desk do?',
-		chart: 'The slots of that mode, counted in the fixture:',
+		name: 'Channels of the desk to what they do',
+		ask: '{fixture} is in mode “{mode}” with start address {start}. What does each of these channels of the desk do?',
+		chart: 'The channels of that mode, counted in the fixture:',
 		working: [
-			'The fixture’s slot 1 is slot {start} of the desk.',
+			'The fixture’s channel 1 is channel {start} of the desk.',
 			[
 				{ when: { start: 1 }, says: 'So both count alike.' },
-				{ says: 'Take {less} from a slot of the desk, and its number in the fixture is left.' },
+				{ says: 'Take {less} from a channel of the desk, and its number in the fixture is left.' },
 			],
 		],
-		why: 'The start address is where a fixture’s first slot stands, and the others follow one by one.',
+		why: 'The start address is where a fixture’s first channel stands, and the others follow one by one.',
 	},
 	footprint: {
-		name: 'How many slots',
+		name: 'How many channels',
 		ask: [
 			// a mode is often named by its slots, which would be telling
-			{ when: { count: 1, more: 0 }, says: 'How many slots does this mode of {fixture} take?' },
-			{ when: { more: 0 }, says: 'How many slots do {count} × {fixture} in mode “{mode}” take together?' },
+			{ when: { count: 1, more: 0 }, says: 'How many channels does this mode of {fixture} take?' },
+			{ when: { more: 0 }, says: 'How many channels do {count} × {fixture} in mode “{mode}” take together?' },
 			{
-				says: 'How many slots do {count} × {fixture} in mode “{mode}” and {more} × {moreFixture} in mode “{moreMode}” take together? Each of the latter takes {moreEach} {moreEach?slot|slots}.',
+				says: 'How many channels do {count} × {fixture} in mode “{mode}” and {more} × {moreFixture} in mode “{moreMode}” take together? Each of the latter takes {moreEach} {moreEach?channel|channels}.',
 			},
 		],
 		chart: [
-			{ when: { count: 1, more: 0 }, says: 'The slots of {fixture} in this mode, in order:' },
-			{ says: 'The slots of {fixture} in mode “{mode}”, in order:' },
+			{ when: { count: 1, more: 0 }, says: 'The channels of {fixture} in this mode, in order:' },
+			{ says: 'The channels of {fixture} in mode “{mode}”, in order:' },
 		],
 		working: [
 			[
-				{ when: { pairs: 0 }, says: 'The chart lists {entries} {entries?slot|slots}.' },
+				{ when: { pairs: 0 }, says: 'The chart lists {entries} {entries?channel|channels}.' },
 				{
 					says: 'The chart lists {entries}, and {pairs} of them {pairs?is a pair|are pairs} of coarse and fine, so one of the fixture takes {entries} + {pairs} = {each}.',
 				},
@@ -66,7 +68,7 @@ export const modeQuestions = {
 				{ says: '{more} × {moreEach} = {moreProduct}, and {product} + {moreProduct} = {right}.' },
 			],
 		],
-		why: 'A 16-bit slot is two slots on the line, coarse and fine, and the footprint counts both.',
+		why: 'A 16-bit channel is two channels on the line, coarse and fine, and the footprint counts both.',
 	},
 	'dip-to-address': {
 		name: 'The address of switches',

@@ -2,7 +2,7 @@
 export const topicNames = {
 	levels: 'Levels',
 	bands: 'Bands of values',
-	modes: 'Modes and slots',
+	modes: 'Modes and channels',
 	addresses: 'Addresses',
 	switches: 'Address switches',
 	linking: 'Leader and followers',
@@ -12,4 +12,4 @@ export const topicNames = {
 } as const;
 
 /** How hard. */
-export const levelNames = { easy: 'Easy', middle: 'Middling', hard: 'Hard' } as const;
+export const levelNames = { easy: 'Easy', middle: 'Medium', hard: 'Hard' } as const;

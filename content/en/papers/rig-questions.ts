@@ -47,9 +47,9 @@ export const rigQuestions: Readonly<Record<string, QuestionSays>> = {
 	'frame-look': {
 		name: 'What a frame does',
 		ask: '{fixture} is in mode “{mode}” with start address {start}. The desk sends {frame as frame}, and no more. What does the fixture do?',
-		chart: 'The slots of that mode, counted in the fixture, then what their values do:',
-		working: ['Slot {start} of the desk is slot 1 of the fixture. So it reads {reading as reading}.'],
-		why: 'A fixture takes its slots in turn from its start address, and a function slot can decide over the colours.',
+		chart: 'The channels of that mode, counted in the fixture, then what their values do:',
+		working: ['Channel {start} of the desk is channel 1 of the fixture. So it reads {reading as reading}.'],
+		why: 'A fixture takes its channels in turn from its start address, and a function channel can decide over the colours.',
 		labels: {
 			'look-dark': 'Nothing: it stays dark',
 			'look-lit': '{colour as colour}{percent as bright}[, flashing {rate as rate}]',
@@ -71,29 +71,29 @@ export const rigQuestions: Readonly<Record<string, QuestionSays>> = {
 	},
 	'follow-setting': {
 		name: 'The setting that makes it follow',
-		ask: '{leader} leads a row of {fixture}, and {stray} does not follow. One setting is amiss. Which change makes the whole row move with {leader}?',
-		chart: 'How they are set:',
+		ask: '{leader} leads a row of {fixture}, and {stray} doesn’t follow. One setting is wrong. Which change makes the whole row move with {leader}?',
+		chart: 'How they’re set:',
 		working: [
 			[
-				{ when: { key: 'work' }, says: '{stray} is not told to follow, so it takes no notice of the leader.' },
+				{ when: { key: 'work' }, says: '{stray} isn’t told to follow, so it ignores the leader.' },
 				{
 					when: { key: 'mode' },
 					says: '{stray} reads the leader’s levels by the chart of another mode. The row stands in “{mode}”.',
 				},
-				{ says: '{stray} reads from its start address, and a leader sends from slot 1.' },
+				{ says: '{stray} reads from its start address, and a leader sends from channel 1.' },
 			],
 		],
 		why: 'A follower has to be told to follow, stand in its leader’s mode, and read where the leader sends.',
 		labels: {
 			set: [
 				{ when: { key: 'work', value: 'line' }, says: 'Have {fixture} obey the line' },
-				{ when: { key: 'work', value: 'held' }, says: 'Have {fixture} show its own held colour' },
+				{ when: { key: 'work', value: 'held' }, says: 'Have {fixture} show its own static colour' },
 				{ when: { key: 'work' }, says: 'Have {fixture} follow a leader' },
 				{ when: { key: 'lead', value: 'on' }, says: 'Have {fixture} lead' },
 				{ when: { key: 'lead' }, says: 'Have {fixture} lead no more' },
 				{ when: { key: 'mode' }, says: 'Put {fixture} into mode “{value}”' },
 				{ when: { key: 'address' }, says: 'Set {fixture} to start address {value}' },
-				{ says: 'Set the held colour of {fixture} to {value}' },
+				{ says: 'Set the static colour of {fixture} to {value}' },
 			],
 		},
 	},
@@ -116,18 +116,18 @@ export const rigQuestions: Readonly<Record<string, QuestionSays>> = {
 				says: '{first as names} are on one line and {second as names} on another, with no desk. All are {fixture}. Each line should show the own colour of one of them: {leaders as names}. What must each do?',
 			},
 		],
-		chart: 'Their own colours; those that follow read from slot 1:',
+		chart: 'Their own colours; those that follow read from channel 1:',
 		working: [
 			[
 				{ when: { hasDesk: false }, says: '' },
-				{ says: 'What is on the desk’s line obeys it. One that led there would talk against the desk.' },
+				{ says: 'What is on the desk’s line obeys it. One that led there would send against the desk.' },
 			],
 			[
 				{ when: { leader: null }, says: '' },
 				{ says: 'One leader on a line with no desk: {leaders as names}. The others there follow.' },
 			],
 		],
-		why: 'A line has one talker, a desk or a leader. All others on it listen to that one.',
+		why: 'A line has one source, a desk or a leader. All others on it listen to that one.',
 		labels: {
 			fixture: '{name}',
 			'role-desk': 'Obey the desk',
@@ -196,7 +196,7 @@ export const rigQuestions: Readonly<Record<string, QuestionSays>> = {
 			places.flatMap(({ when, says }) => during({ drill, ...when }, task, says, ' Which cautions go with it?')),
 		),
 		working: ['They are: {calls as cautions}.'],
-		why: 'A caution goes with where the work is, what hands touch there, and what the lamps do.',
+		why: 'A caution goes with where the work is, what hands touch there, and what the fixtures do.',
 		labels: Object.fromEntries(Object.entries(cautions).map(([id, { title }]) => [`caution-${id}`, title])),
 	},
 	'on-the-bench': {
@@ -209,7 +209,10 @@ export const rigQuestions: Readonly<Record<string, QuestionSays>> = {
 
 /** Bits that the words of these questions are filled with, and the lines of their charts. */
 export const rigParts = {
-	frame: [{ when: { single: true }, says: 'slot {from} at {level}' }, { says: 'slots {from} to {to} at {level}' }],
+	frame: [
+		{ when: { single: true }, says: 'channel {from} at {level}' },
+		{ says: 'channels {from} to {to} at {level}' },
+	],
 	reading: '{name} at {level}[ ({band})]',
 	press: [
 		{ when: { times: 1 }, says: '{key as key}' },

@@ -4,13 +4,13 @@ import { counted, locale } from '../locale/index.ts';
 /** Said on all three pages. */
 export const paperWords = {
 	loading: 'Getting it ready…',
-	failed: 'A part of this page could not be fetched. Check the network once, then try again.',
+	failed: 'A part of this page couldn’t be fetched. Check the network once, then try again.',
 	again: 'Try again',
-	noWorker: 'This browser cannot work papers out, or the parts for it could not be fetched. Check the network once.',
-	broke: 'Working this out broke down. That is a fault of this page’s own. Load the page again: what is kept is safe.',
+	noWorker: 'This browser can’t work quizzes out, or the parts for it couldn’t be fetched. Check the network once.',
+	broke: 'Working this out broke down. That’s a fault of this page’s own. Load the page again: what is kept is safe.',
 	copy: 'Copy the link',
 	copied: 'The link is copied.',
-	copyFailed: 'The browser would not copy it. Mark the link above and copy it by hand.',
+	copyFailed: 'The browser wouldn’t copy it. Mark the link above and copy it by hand.',
 	share: 'Share it',
 	save: 'Save as a file',
 	saved: 'The file is saved.',
@@ -35,48 +35,48 @@ export const scanWords = {
 
 /** Around the trainer's page. */
 export const papersPage = {
-	title: 'Papers: Prep Bay',
+	title: 'Quizzes: Prep Bay',
 	description:
-		'Set a paper on the fixtures a crew will touch, hand it out by link or on paper, and see what to go over again.',
-	heading: 'Papers',
-	lead: 'Set questions on the fixtures your crew will touch. Every answer is worked out from the fixtures and the rig. Papers and results stay on this device, and nothing is sent by itself.',
-	needsScript: 'Papers are set and marked in the page and need JavaScript, which is turned off here.',
+		'Set a quiz on the fixtures a crew will touch, hand it out by link or on paper, and see what to go over again.',
+	heading: 'Quizzes',
+	lead: 'Set questions on the fixtures your crew will touch. Every answer is worked out from the fixtures and the rig. Quizzes and results stay on this device, and nothing is sent by itself.',
+	needsScript: 'Quizzes are set and marked in the page and need JavaScript, which is turned off here.',
 } as const;
 
 /** Around the learner's page. */
 export const sitPage = {
-	title: 'Sit a paper: Prep Bay',
-	description: 'Answer a paper on this device, with or without a network, and hand in the result.',
-	heading: 'Paper',
-	needsScript: 'The paper runs in the page and needs JavaScript, which is turned off here.',
+	title: 'Take a quiz: Prep Bay',
+	description: 'Answer a quiz on this device, with or without a network, and hand in the result.',
+	heading: 'Quiz',
+	needsScript: 'The quiz runs in the page and needs JavaScript, which is turned off here.',
 } as const;
 
 /** Around the printed one. */
 export const printPage = {
-	title: 'Print a paper: Prep Bay',
-	description: 'A paper, its answer sheet and its key, to print.',
-	heading: 'Print a paper',
-	needsScript: 'The paper is set in the page and needs JavaScript, which is turned off here.',
+	title: 'Print a quiz: Prep Bay',
+	description: 'A quiz, its answer sheet and its key, to print.',
+	heading: 'Print a quiz',
+	needsScript: 'The quiz is set in the page and needs JavaScript, which is turned off here.',
 } as const;
 
 /** The learner's page. */
 export const sitWords = {
-	none: 'No paper is open here.',
-	last: 'Go on with the paper you began',
-	noneWays: 'Open the link your trainer gave you, read its QR code, choose the paper’s file, or paste the link here.',
+	none: 'No quiz is open here.',
+	last: 'Go on with the quiz you began',
+	noneWays: 'Open the link your trainer gave you, read its QR code, choose the quiz’s file, or paste the link here.',
 	isOpen: (title: string) => `‘${title}’ is open.`,
-	paste: 'The link to the paper',
-	openPasted: 'Open the paper',
-	file: 'Open a paper’s file, or a picture of its QR code',
-	notPaper: 'That holds no paper. Use the whole link or the file your trainer gave you.',
+	paste: 'The link to the quiz',
+	openPasted: 'Open the quiz',
+	file: 'Open a quiz’s file, or a picture of its QR code',
+	notPaper: 'That holds no quiz. Use the whole link or the file your trainer gave you.',
 	begin: 'Begin',
 	about: (n: number, pass: number) => `${paperWords.questions(n)}.${pass > 0 ? ` ${pass} % right is a pass.` : ''}`,
 	noLimit: 'Take the time you need.',
 	limit: (n: number) =>
 		`You have ${paperWords.minutes(n)} from when you begin. The time runs on if the page is closed.`,
 	told: {
-		each: 'You are told after each question how it went.',
-		end: 'You are told how it went once you hand in.',
+		each: 'You’re told after each question how it went.',
+		end: 'You’re told how it went once you hand in.',
 	},
 	savedHere: 'Every answer is kept on this device as you give it. You can close the page and come back.',
 	resumed: 'Your answers are still here.',
@@ -101,7 +101,7 @@ export const sitWords = {
 	saved: 'Kept.',
 	notKept: 'This device keeps nothing for this page. Hand in before you close it, or the answers are gone.',
 	noRoom:
-		'There is no room left on this device to keep your answers. Hand in before you close the page, or make room on the page ‘Kept on this device’.',
+		'There’s no room left on this device to keep your answers. Hand in before you close the page, or make room on the page ‘Kept on this device’.',
 	tryAgain: 'Try again',
 	handIn: 'Hand in',
 	handInOpen: (open: number) =>
@@ -116,12 +116,12 @@ export const sitWords = {
 	},
 	timeUp: 'Time is up. Your answers are kept: hand them in.',
 	elsewhere:
-		'This paper is open in another tab of this browser. Answers are only kept from one, so that neither spoils the other.',
+		'This quiz is open in another tab of this browser. Answers are only kept from one, so that neither spoils the other.',
 	takeOver: 'Go on in this tab',
-	lost: 'This paper was taken over in another tab. Go on there, or take it back here.',
-	damaged: 'What was kept of this paper was damaged. It has been set aside, and you start afresh.',
+	lost: 'This quiz was taken over in another tab. Go on there, or take it back here.',
+	damaged: 'What was kept of this quiz was damaged. It has been set aside, and you start again.',
 	newer:
-		'Your answers to this paper were kept by a newer version of Prep Bay. They stay as they are. Load the page again to get that version before you begin anew.',
+		'Your answers to this quiz were kept by a newer version of Prep Bay. They stay as they are. Load the page again to get that version before you start over.',
 	check: 'See how it went',
 	form: {
 		one: 'Pick one.',
@@ -137,9 +137,9 @@ export const sitWords = {
 	numberUnits: {
 		value: 'value',
 		percent: 'percent',
-		slot: 'slot',
+		slot: 'channel',
 		address: 'address',
-		slots: 'slots',
+		slots: 'channels',
 		fixtures: 'fixtures',
 		word: 'word',
 	},
@@ -169,7 +169,7 @@ export const sitWords = {
 	working: 'The working',
 	why: 'Why',
 	trail: 'What the rig says',
-	trailNone: 'This rig cannot be opened here. Try it on the bench.',
+	trailNone: 'This rig can’t be opened here. Try it on the bench.',
 	tryIt: 'Try it on the bench',
 	score: (score: number, of: number) => `${score} of ${of}`,
 	percent: (percent: number, pass: number) => `${percent} % right.${pass > 0 ? ` ${pass} % is a pass.` : ''}`,
@@ -181,26 +181,26 @@ export const sitWords = {
 	resultLink: 'Link to your result',
 	resultWhat: 'result',
 	went: 'How it went',
-	fresh: 'Sit it again',
+	fresh: 'Take it again',
 	freshAsk: 'This result is taken off this device. Give it to your trainer first.',
-	freshDo: 'Start afresh',
+	freshDo: 'Start again',
 	freshKeep: 'Keep it',
 } as const;
 
 /** The trainer's page. */
 export const trainerWords = {
 	parts: {
-		build: 'Set a paper',
+		build: 'Set a quiz',
 		give: 'Give it out',
-		gather: 'Gather it in',
+		gather: 'Collect results',
 		learn: 'What it shows',
 		keep: 'Kept here',
 	},
 	partsLabel: 'On this page',
-	title: 'What it is called',
-	titleNone: 'Give the paper a name, so that people know which one it is.',
-	titleFirst: 'A paper for the crew',
-	about: 'What it is about',
+	title: 'What it’s called',
+	titleNone: 'Give the quiz a name, so that people know which one it is.',
+	titleFirst: 'A quiz for the crew',
+	about: 'What it’s about',
 	aboutWays: { fixtures: 'Fixtures', rig: 'A rig of the hall', own: 'Our own rig' },
 	fixtures: 'Fixtures',
 	fixturesHint: 'With none picked, all of them.',
@@ -236,37 +236,37 @@ export const trainerWords = {
 	key: 'Show the answers',
 	another: 'Another set',
 	anotherHint: 'Other questions of the same kinds, just as hard.',
-	notSet: 'Pick what it asks, or leave it as it is. Every answer is worked out as the paper is set.',
-	setIt: 'Set the paper',
-	setting: 'Setting the paper…',
+	notSet: 'Pick what it asks, or leave it as it is. Every answer is worked out as the quiz is set.',
+	setIt: 'Set the quiz',
+	setting: 'Setting the quiz…',
 	isSet: (title: string, n: number, seed: number) => `${title}: ${counted(n, 'question', 'questions')}, set ${seed}.`,
 	seed: (n: number) => `Set ${n}`,
 	formShort: { number: 'A number to type.', switches: 'Switches to set.', practical: 'Done on the bench.' },
 	right: 'Right',
-	giveLead: 'Whoever has this link has the whole paper: it works with no network once the page has been opened there.',
-	giveUnset: 'Set the paper above, then it can be given out.',
-	giveNot: 'Mend the paper above, then it can be given out.',
-	link: 'Link to the paper',
-	linkWhat: 'paper',
+	giveLead: 'Whoever has this link has the whole quiz: it works with no network once the page has been opened there.',
+	giveUnset: 'Set the quiz above, then it can be given out.',
+	giveNot: 'Fix the quiz above, then it can be given out.',
+	link: 'Link to the quiz',
+	linkWhat: 'quiz',
 	linkLong: (n: number) => `This link has ${n} characters. Some phones cut long links: use the file.`,
 	open: 'Open it as a learner',
 	print: 'Print it',
 	gatherLead: 'Open a result’s link on this device, or bring results in here. Each is marked again from its answers.',
 	drop: 'Drop result files here',
 	choose: 'Choose files',
-	chooseHint: 'Results, papers, or pictures of QR codes. Several at once will do.',
+	chooseHint: 'Results, quizzes, or pictures of QR codes. Several at once will do.',
 	pasteResults: 'Paste links or the text of results',
 	take: 'Take them in',
 	taking: 'Reading…',
 	took: (n: number) => `${counted(n, 'result', 'results')} taken in.`,
 	hadAlready: (n: number) => `${counted(n, 'result was', 'results were')} here already.`,
-	notRead: (n: number) => `${counted(n, 'piece', 'pieces')} could not be read.`,
+	notRead: (n: number) => `${counted(n, 'piece', 'pieces')} couldn’t be read.`,
 	alike: (first: string, more: number) => `${first}, and ${more} more like it`,
-	leftOut: (n: number) => `${n} more could not be read, each in another way.`,
+	leftOut: (n: number) => `${n} more couldn’t be read, each in another way.`,
 	tookNone: 'Nothing was taken in.',
-	tookPaper: (title: string) => `‘${title}’ is a paper, and is kept with the others.`,
-	refused: 'Could not be read',
-	paper: 'Paper',
+	tookPaper: (title: string) => `‘${title}’ is a quiz, and is kept with the others.`,
+	refused: 'Couldn’t be read',
+	paper: 'Quiz',
 	paperOf: (title: string, set: number, n: number) => `${title}, set ${set}: ${counted(n, 'result', 'results')}`,
 	noResults: 'No results here yet. They appear as soon as one is taken in.',
 	table: 'The class',
@@ -279,21 +279,21 @@ export const trainerWords = {
 	when: 'Handed in',
 	took2: 'Took',
 	minutes2: (n: number) => paperWords.minutes(n),
-	unset: 'No paper for these',
+	unset: 'No quiz for these',
 	notes: 'Notes',
 	tryOf: (n: number) => `Try ${n}`,
-	flag: 'Does not fit',
+	flag: 'Doesn’t fit',
 	whole: 'Who had which right',
 	remove: 'Remove',
 	removeOne: (who: string) => `Remove the result of ${who}`,
 	removeAsk: (who: string) => `Remove the result of ${who}?`,
-	removeWords: 'It is deleted from this device for good. Save it to a file first if it may be wanted.',
+	removeWords: 'It’s deleted from this device for good. Save it to a file first if it may be wanted.',
 	removeDo: 'Delete it',
 	removeKeep: 'Keep it',
 	rename: (who: string) => `Name for ${who}`,
 	learnNoneFits:
-		'None of the results of this paper is counted. The reasons stand below: count any of them with one tap.',
-	learnNone: 'With two results or more of one paper, this shows what to go over again.',
+		'None of the results of this quiz is counted. The reasons stand below: count any of them with one tap.',
+	learnNone: 'With two results or more of one quiz, this shows what to go over again.',
 	plotScores: 'How the scores lie',
 	plotScoresAlt: (words: string) => `A bar for each tenth of the score. ${words}`,
 	plotBand: (from: number, to: number, n: number) => `${from} to ${to} %: ${n}`,
@@ -304,17 +304,17 @@ export const trainerWords = {
 	share: 'Right',
 	told: 'Tells apart',
 	next: 'What to set next',
-	nextWhy: (topics: string) => `Most was missed on ${topics}. This paper asks after that, with new questions.`,
-	nextWhyKinds: 'Some kinds of question were missed. This paper asks after those, with new questions.',
-	nextNone: 'Nothing stands out as missed. A harder paper, or other fixtures, may be the next step.',
-	nextDo: 'Set that paper',
+	nextWhy: (topics: string) => `Most was missed on ${topics}. This quiz asks after that, with new questions.`,
+	nextWhyKinds: 'Some kinds of question were missed. This quiz asks after those, with new questions.',
+	nextNone: 'Nothing stands out as missed. A harder quiz, or other fixtures, may be the next step.',
+	nextDo: 'Set that quiz',
 	nextTitle: (title: string) => `${title}: again`.slice(0, 60),
 	keepLead: 'Everything stays on this device until you delete it.',
 	keeps: (papers: number, results: number) =>
-		`${counted(papers, 'paper', 'papers')} and ${counted(results, 'result', 'results')} are kept here.`,
+		`${counted(papers, 'quiz', 'quizzes')} and ${counted(results, 'result', 'results')} are kept here.`,
 	notKept: 'This device keeps nothing for this page. What you do here is gone when it closes: save it to a file.',
 	asideSay: (n: number) =>
-		`${counted(n, 'entry', 'entries')} kept here could not be read and ${locale.plural(n, 'is', 'are')} set aside. The rest is all there. You can save or delete what is set aside on the page ‘Kept on this device’.`,
+		`${counted(n, 'entry', 'entries')} kept here couldn’t be read and ${locale.plural(n, 'is', 'are')} set aside. The rest is all there. You can save or delete what is set aside on the page ‘Kept on this device’.`,
 	exportAll: 'Save everything to a file',
 	exportAs: {
 		csv: 'The table as CSV',
@@ -324,10 +324,10 @@ export const trainerWords = {
 	},
 	exportHint:
 		'QTI is for a learning platform. xAPI is for a record store of your own, and names go with it. Questions on the bench stay out of QTI. Nothing is sent: each is a file.',
-	importHow: 'To bring a saved file back, choose it under ‘Gather it in’.',
+	importHow: 'To bring a saved file back, choose it under ‘Collect results’.',
 	saved: 'The file is saved.',
-	exports: 'For this paper',
-	papers: 'Papers',
+	exports: 'For this quiz',
+	papers: 'Quizzes',
 	paperAgain: 'Take it up again',
 	paperAgainOne: (title: string) => `Take it up again: ${title}`,
 	paperDelete: 'Delete',
@@ -335,16 +335,16 @@ export const trainerWords = {
 	paperDeleteAsk: (title: string) => `Delete ‘${title}’?`,
 	paperDeleteWords: (n: number) =>
 		n === 0
-			? 'The paper is deleted from this device for good.'
-			: `The paper and ${counted(n, 'result', 'results')} of it are deleted from this device for good.`,
+			? 'The quiz is deleted from this device for good.'
+			: `The quiz and ${counted(n, 'result', 'results')} of it are deleted from this device for good.`,
 	clear: 'Delete everything',
-	clearAsk: 'Delete all papers and results?',
+	clearAsk: 'Delete all quizzes and results?',
 	clearWords: 'All of it is gone from this device for good. Save it to a file first if it may be wanted.',
 	clearDo: 'Delete all of it',
 	deleted: 'Deleted.',
 	pasted: 'What was pasted',
-	differs: 'Another result with the same number is here already, and this one is not the same. The first one was kept.',
-	allFile: 'papers and results',
+	differs: 'Another result with the same number is here already, and this one isn’t the same. The first one was kept.',
+	allFile: 'quizzes and results',
 } as const;
 
 /** The printed page. */
@@ -352,13 +352,13 @@ export const printWords = {
 	what: 'What to print',
 	sheets: { paper: 'The questions', answers: 'An answer sheet', key: 'The key, with workings' },
 	print: 'Print',
-	backTo: 'Back to papers',
+	backTo: 'Back to quizzes',
 	name: 'Name',
 	date: 'Date',
 	answerSheet: 'Answer sheet',
 	keyTitle: 'Key',
 	set: (n: number) => `Set ${n}`,
-	onBench: 'Done on the bench: open the paper on a device for this one.',
+	onBench: 'Done on the bench: open the quiz on a device for this one.',
 	orderBox: 'Number them, 1 first.',
 	matchBox: 'Write the letter.',
 	tick: { one: 'Tick one.', several: 'Tick all that are right.' },
@@ -381,14 +381,14 @@ export const learnWords = {
 	told: (name: string, which: string) => `${name} (${which})`,
 	/** Said of a result that counts, where that is not plain. */
 	counted: {
-		'in-place': 'Counted in place of an earlier try that does not fit.',
+		'in-place': 'Counted in place of an earlier try that doesn’t fit.',
 		'by-hand': 'You counted this one.',
 	},
 	namesakes: (n: number) =>
 		`One of ${n} people of this name: they were at it at the same time. Type a fuller name to tell them apart.`,
 	/** Why a result does not count. */
 	notCounted: {
-		misfit: 'Something in it does not fit. Its notes in the table say what.',
+		misfit: 'Something in it doesn’t fit. Its notes in the table say what.',
 		'later-try': 'Another result of this name counts. Is this somebody else of the same name? Then count it too.',
 		copy: 'It was begun at the same moment as another of this name. It may be a copy.',
 		'by-hand': 'You left this one out.',
@@ -398,36 +398,36 @@ export const learnWords = {
 	leave: 'Leave it out',
 	leaveOne: (who: string) => `Leave it out: the result of ${who}`,
 	mean: (mean: number, passed: number, of: number) => `${percent(mean)} % right on average. ${passed} of ${of} passed.`,
-	kr20: 'How steady the paper is',
+	kr20: 'How steady the quiz is',
 	kr20Says: (figure: number, low: number, high: number) =>
 		`KR-20 is ${two(figure)}; with so many people it may be anywhere from ${two(low)} to ${two(high)}.`,
-	kr20Alone: (figure: number) => `KR-20 is ${two(figure)}. With so few people its interval cannot be told.`,
+	kr20Alone: (figure: number) => `KR-20 is ${two(figure)}. With so few people its interval can’t be told.`,
 	/** @param people where it may be chance; null where it is no chance */
 	kr20Below: (figure: number, people: number | null) =>
 		`People who did well on one half did no better on the other (KR-20 ${two(figure)}).${people === null ? '' : ` With ${counted(people, 'person', 'people')} it may be chance.`}`,
-	kr20None: 'KR-20 cannot be told yet: it takes two people or more, and scores that differ.',
+	kr20None: 'KR-20 can’t be told yet: it takes two people or more, and scores that differ.',
 	kr20Means: {
-		firm: 'A second paper like it would rank people much the same. You can go by single scores.',
+		firm: 'A second quiz like it would rank people much the same. You can go by single scores.',
 		fair: 'Good enough to steer what you teach next. For a judgement on one person, ask more.',
 		weak: 'Too loose to judge anyone by. More questions, or clearer ones, would firm it up.',
 	},
 	/** @param questions whole, 1 and more */
 	again: (questions: number) =>
-		`On a second paper just as hard, at least two people in three would come within ${counted(questions, 'question', 'questions')} of the score they have here.`,
+		`On a second quiz just as hard, at least two people in three would come within ${counted(questions, 'question', 'questions')} of the score they have here.`,
 	right: (right: number, of: number, low: number, high: number) =>
 		`${right} of ${of} had it right. Of all people like these, anything from ${percent(low)} to ${percent(high)} % may know it (95 in 100).`,
 	discrimination: (figure: number) =>
 		figure >= 0
 			? `Of the strongest, ${percent(figure)} in 100 more had it right than of the weakest (discrimination ${two(figure)}).`
 			: `Of the weakest, ${percent(-figure)} in 100 more had it right than of the strongest (discrimination ${two(figure)}).`,
-	discriminationNone: 'The strongest cannot be set against the weakest: it takes four people, and scores that differ.',
+	discriminationNone: 'The strongest can’t be set against the weakest: it takes four people, and scores that differ.',
 	biserial: (figure: number) =>
 		figure >= 0.3
 			? `Who had it right tended to do well elsewhere (point-biserial ${two(figure)}).`
 			: figure >= 0.1
 				? `Having it right went a little with doing well elsewhere (point-biserial ${two(figure)}).`
 				: figure > -0.1
-					? `Having it right did not go with doing well elsewhere (point-biserial ${two(figure)}).`
+					? `Having it right didn’t go with doing well elsewhere (point-biserial ${two(figure)}).`
 					: `Who had it right tended to do worse elsewhere (point-biserial ${two(figure)}).`,
 	biserialNone: 'All had it right, or all wrong, or all scored alike: so it tells nobody apart.',
 	findings: {
@@ -436,17 +436,17 @@ export const learnWords = {
 		'too-easy': 'Easy for this crew',
 		'too-hard': 'Hard for this crew',
 		'tells-little': 'Tells little',
-		sound: 'Sound',
+		sound: 'Good',
 	},
 	hint: (people: number) =>
-		`With ${counted(people, 'person', 'people')}, take what is said of a question as a hint, not a verdict: chance alone can make a sound one look wrong.`,
+		`With ${counted(people, 'person', 'people')}, take what is said of a question as a hint, not a verdict: chance alone can make a good one look wrong.`,
 	findingSays: {
 		'too-few': 'With ten people or more it can be said whether the question itself is good.',
 		'upside-down': 'The stronger people got it wrong. It may be read another way than it was meant.',
 		'too-easy': 'Nearly all had it right: a warm-up, or time to ask something harder.',
 		'too-hard': 'Nearly all had it wrong: teach it again before you ask it again.',
-		'tells-little': 'Right or wrong hardly goes with the rest of the paper.',
-		sound: 'It tells those who can from those who cannot yet.',
+		'tells-little': 'Right or wrong hardly goes with the rest of the quiz.',
+		sound: 'It tells those who can from those who can’t yet.',
 	},
 	drew: (answer: string, n: number, names: string) => `${answer}: ${n} (${names})`,
 	drewNone: 'Not answered',

@@ -6,9 +6,9 @@ export const stages = {
 	line: 'The line',
 	signal: 'Data',
 	address: 'Address',
-	slots: 'Slots',
+	slots: 'Channels',
 	level: 'Brightness',
-	lamp: 'Lamp',
+	lamp: 'The fixture itself',
 	light: 'Light',
 } as const;
 

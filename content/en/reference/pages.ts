@@ -14,7 +14,7 @@ export const pageWords = {
 	},
 	fixtures: {
 		heading: 'The bundled fixtures',
-		lead: 'Figures, ways through the panel, and what every slot does. All of them are invented, so you will not meet them in a hall. What you learn here is how to read a chart.',
+		lead: 'Figures, ways through the panel, and what every channel does. All of them are invented, so you won’t meet them in a hall. What you learn here is how to read a chart.',
 	},
 	faults: {
 		heading: 'Faults',
@@ -22,7 +22,7 @@ export const pageWords = {
 	},
 	cautions: {
 		heading: 'Cautions',
-		lead: 'What can hurt, and where in this site it is said again.',
+		lead: 'What can hurt, and where in this site it’s said again.',
 	},
 } as const;
 

@@ -3,29 +3,29 @@ export const addressWords = {
 	next: {
 		heading: 'Start addresses back to back',
 		says: [
-			'The next free address is the start address plus the footprint. Each column is one footprint, the number of slots a fixture takes in its mode; each row is one more fixture.',
-			'Example: {n} fixtures of {footprint} slots from address 1. The last of them starts at {start}, and the next free address is {next}.',
+			'The next free address is the start address plus the footprint. Each column is one footprint, the number of channels (slots, in the standard) a fixture takes in its mode; each row is one more fixture.',
+			'Example: {n} fixtures of {footprint} channels from address 1. The last of them starts at {start}, and the next free address is {next}.',
 		],
 		caption: 'Start address of each fixture of a row, by footprint',
 		first: 'Fixture',
-		column: '{n} {n?slot|slots}',
+		column: '{n} {n?channel|channels}',
 		none: '–',
 	},
 	fit: {
 		heading: 'How many fit in one universe',
 		says: [
-			'A universe has {slots} slots. A fixture whose last slot would lie past {slots} loses what is past it: it does not go on in the next universe.',
+			'A universe has {slots} channels. A fixture whose last channel would lie past {slots} loses what is past it: it doesn’t go on in the next universe.',
 		],
 		caption: 'Fixtures that fit from address 1, by footprint',
-		head: ['Footprint', 'How many fit', 'Last one starts at', 'Slots left over', 'Highest start address'],
+		head: ['Footprint', 'How many fit', 'Last one starts at', 'Channels left over', 'Highest start address'],
 	},
 	weights: {
 		heading: 'Address switches: weights',
 		says: [
-			'Each of the nine switches adds its weight when it is on. A tenth, where there is one, has another job.',
-			'Read the label for which way is on. Two ways of counting are usual, and there are others. By the plain sum, {sumMissing} cannot be set. Counted from zero, the address is the sum and one more: all nine up is {plusUp}.',
+			'Each of the nine switches adds its weight when it’s on. A tenth, where there’s one, has another job.',
+			'Read the label for which way is on. Two ways of counting are usual, and there are others. By the plain sum, {sumMissing} can’t be set. Counted from zero, the address is the sum and one more: all nine up is {plusUp}.',
 			'By the plain sum, all nine down comes to nothing, and what a fixture does then is up to its maker. It may take it as the first address, work by itself, or not listen at all.',
-			'A fixture one slot out often counts the other way.',
+			'A fixture one channel out often counts the other way.',
 		],
 		caption: 'What each switch adds',
 		head: ['Switch', 'Adds'],
@@ -36,7 +36,7 @@ export const addressWords = {
 		heading: 'Address switches: plain sum',
 		says: [
 			'Find the address. The row says which of switches 1 to 5 are up, the column which of 6 to 9. All others are down.',
-			'There is no address with all nine down: what a fixture does then is up to its maker.',
+			'There’s no address with all nine down: what a fixture does then is up to its maker.',
 		],
 		caption: 'Start addresses 1 to {highest} by switches, plain sum',
 	},
@@ -48,7 +48,7 @@ export const addressWords = {
 	corner: '1–5 up',
 	makers: '–',
 	none: 'none',
-	cannot: 'cannot be set',
+	cannot: 'can’t be set',
 } as const;
 
 /** Level tables. */
@@ -56,7 +56,7 @@ export const levelWords = {
 	percents: {
 		heading: 'Percent to level',
 		says: [
-			'The level to type for a percent, and every level that is shown as that percent. Some desks drop what is behind the point instead, and then a display can be one percent lower.',
+			'The level to type for a percent, and every level that is shown as that percent. Some desks drop what is after the point instead, and then a display can be one percent lower.',
 		],
 		caption: 'Levels by percent',
 		head: ['Percent', 'Type', 'Hex', 'Shown so'],
@@ -93,7 +93,7 @@ export const lineWords = {
 		no: 'Not there',
 	},
 	limits: {
-		heading: 'What a line bears',
+		heading: 'What a line can take',
 		says: [
 			'Out of one, into the next, a terminator in the last. For more than this, put in a splitter: each of its outputs is a fresh line.',
 			'These are ends of the scale, not aims. Terminate every line, and count each fixture as one load unless its label says less.',
@@ -123,7 +123,7 @@ export const lineWords = {
 		head: ['What', 'Sent', 'Still taken'],
 		rows: {
 			bit: 'One bit',
-			slot: 'One slot: start bit, eight bits, two stop bits',
+			slot: 'One channel (slot, in the standard): start bit, eight bits, two stop bits',
 			break: 'Break, at least',
 			mark: 'Mark after break, at least',
 			shortest: 'From break to break, at least',
@@ -133,7 +133,7 @@ export const lineWords = {
 		microseconds: '{n} µs',
 		seconds: '{n} s',
 		rateCaption: 'How often a packet goes out, at the fastest',
-		rateHead: ['Slots', 'One packet takes', 'Packets a second'],
+		rateHead: ['Channels', 'One packet takes', 'Packets a second'],
 	},
 	codes: {
 		heading: 'Start codes',
@@ -145,7 +145,7 @@ export const lineWords = {
 		heading: 'Universes on a network',
 		says: [
 			'Source: ANSI E1.31. Port {port}. A universe without a packet for {loss} seconds is lost. A full packet is {bytes} bytes.',
-			'The address is 239.255, then the universe divided by 256, then what is left over.',
+			'The address is 239.255, then the universe divided by 256, then what’s left over.',
 		],
 		caption: 'Multicast address by universe',
 		head: ['Universe', 'Address'],

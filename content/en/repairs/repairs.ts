@@ -13,7 +13,7 @@ export interface RepairWords {
 	readonly spot: CheckSpot;
 }
 
-const steady = 'The data indicators of the fixtures beyond it burn steady.';
+const steady = 'The data indicators of the fixtures beyond it stay steady.';
 const rest = 'Then hold its other settings to the sheet.';
 const leads = '[{leads} ]';
 
@@ -64,7 +64,7 @@ export const repairs: Readonly<Record<string, RepairWords>> = {
 			},
 			{
 				when: { meantWork: 'held' },
-				says: `At its panel, set its own held colour {meantHeld as held}, at {meantLevel as percent} brightness, {meantStrobe as strobe}. ${leads}${rest}`,
+				says: `At its panel, set its own static colour {meantHeld as held}, at {meantLevel as percent} brightness, {meantStrobe as strobe}. ${leads}${rest}`,
 			},
 			{
 				says: `At its panel, set its own programme “{meantProgramme as programme}”, at {meantLevel as percent} brightness. ${leads}${rest}`,
@@ -92,20 +92,20 @@ export const repairs: Readonly<Record<string, RepairWords>> = {
 		does: 'At its panel, set “Remote sensor” to {meantSensor as sensor}.',
 		confirm: [
 			{ when: { meantSensor: 'open' }, says: 'Its sensor indicator is lit, and it answers the remote.' },
-			{ says: 'Its sensor indicator is out, and it takes no notice of the remote.' },
+			{ says: 'Its sensor indicator is out, and it ignores the remote.' },
 		],
 		spot: 'keys',
 	},
 	'clear-sight': {
 		title: 'Clear the view to {place as name}',
-		does: 'Move what stands in the way, or stand where you can see its sensor.',
+		does: 'Move what’s in the way, or stand where you can see its sensor.',
 		confirm: 'It answers the remote from there.',
 		spot: 'sensor-lamp',
 	},
 	'remote-battery': {
 		title: 'A fresh battery for the remote',
 		does: 'Put a fresh battery in the remote, the right way round.',
-		confirm: 'The remote’s own lamp blinks at a press.',
+		confirm: 'The remote’s own indicator blinks at a press.',
 		spot: 'remote',
 	},
 	'remote-code': {
@@ -122,14 +122,14 @@ export const repairs: Readonly<Record<string, RepairWords>> = {
 	},
 	'replace-cable': {
 		title: 'Replace {place as cable}',
-		does: 'Lay a known-good data cable in its place, from {from as port} to {to as port}. Tape the old one and put it with the repairs.',
+		does: 'Run a known-good data cable in its place, from {from as port} to {to as port}. Tape the old one and put it with the repairs.',
 		confirm: steady,
 		spot: 'cable',
 	},
 	'fit-terminator': {
 		title: 'Fit a terminator in {place as port}',
 		does: 'Push a terminator into {place as port}.',
-		confirm: 'The light no longer jumps, and the data indicators of its line burn steady.',
+		confirm: 'The light no longer jumps, and the data indicators of its line stay steady.',
 		spot: 'socket-out',
 	},
 	'right-way-round': {
@@ -141,7 +141,7 @@ export const repairs: Readonly<Record<string, RepairWords>> = {
 	'output-on': {
 		title: 'Switch on {place as output}',
 		does: 'At the desk, switch on {place as output}.',
-		confirm: 'The data indicators of its line burn steady.',
+		confirm: 'The data indicators of its line stay steady.',
 		spot: 'desk-output',
 	},
 	'raise-master': {

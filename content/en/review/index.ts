@@ -15,20 +15,20 @@ export const reviewPage = {
 	title: 'Review: Prep Bay',
 	description:
 		'A few small questions on what you have learnt, asked again just before it fades. Works with no network.',
-	heading: 'Stay able',
-	lead: 'Five minutes, now and then. What you learnt in lessons and papers is asked again, with other numbers each time, just before it fades.',
+	heading: 'Review',
+	lead: 'Five minutes, now and then. What you learnt in lessons and quizzes is asked again, with other numbers each time, just before it fades.',
 	needsScript: 'Questions are made in the page and need JavaScript, which is turned off here.',
 } as const;
 
 export const reviewWords = {
 	/** What a paper of one question is called: nobody reads it. */
 	paper: 'Review',
-	loading: 'Looking up what is due…',
+	loading: 'Looking up what’s due…',
 	due: (n: number) => `${counted(n, 'question', 'questions')} due`,
 	takes: (minutes: number) => `About ${counted(minutes, 'minute', 'minutes')}.`,
 	start: 'Begin',
 	nothingYet: 'Nothing to go over yet',
-	nothingYetWords: 'Do a lesson’s questions or sit a paper: what you meet there comes back here.',
+	nothingYetWords: 'Do a lesson’s questions or take a quiz: what you meet there comes back here.',
 	lessons: 'To the lessons',
 	allDone: 'Nothing is due',
 	nextDue: (when: string) => `The next comes ${when}.`,
@@ -41,7 +41,7 @@ export const reviewWords = {
 	finished: 'Done for now',
 	finishedWords: (right: number, of: number) => `${right} of ${of} right.`,
 	wrongComes: 'What went wrong comes back first.',
-	gone: 'This question cannot be made any more: its fixture is not here. It has been left out.',
+	gone: 'This question can’t be made any more: its fixture isn’t here. It has been left out.',
 	standing: { known: 'Known', fading: 'Fading', learning: 'Learning', new: 'New' },
 	standingWords: {
 		known: 'asked, and not due yet',
@@ -63,24 +63,24 @@ export const reviewWords = {
 		months: (n: number) => `in ${counted(n, 'month', 'months')}`,
 	},
 	kept: 'What is kept',
-	keptWords: 'It is kept on this device and sent nowhere. Export it to carry it to another.',
+	keptWords: 'It’s kept on this device and sent nowhere. Export it to carry it to another.',
 	export: 'Export to a file',
 	import: 'Import from a file',
 	clear: 'Clear',
 	fileName: 'prep-bay-review.json',
 	clearTitle: 'Clear the review?',
 	clearWords:
-		'All that was learnt, and when it is due, is forgotten on this device. Export it first if you may want it back.',
+		'All that was learnt, and when it’s due, is forgotten on this device. Export it first if you may want it back.',
 	clearDo: 'Clear it',
 	keep: 'Keep it',
 	cleared: 'The review is cleared.',
-	exported: 'It is in the file.',
+	exported: 'It’s in the file.',
 	imported: (n: number) => `Taken in: ${counted(n, 'thing', 'things')} learnt. Where both had one, the later was kept.`,
-	importedDamaged: (n: number) => `${counted(n, 'entry', 'entries')} of the file could not be read.`,
+	importedDamaged: (n: number) => `${counted(n, 'entry', 'entries')} of the file couldn’t be read.`,
 	damaged: (n: number) =>
 		n === 0
-			? 'What was kept on this device was damaged. It has been set aside, and you start afresh.'
-			: `${counted(n, 'entry', 'entries')} kept on this device could not be read and ${locale.plural(n, 'was', 'were')} set aside. The rest is all there.`,
+			? 'What was kept on this device was damaged. It has been set aside, and you start again.'
+			: `${counted(n, 'entry', 'entries')} kept on this device couldn’t be read and ${locale.plural(n, 'was', 'were')} set aside. The rest is all there.`,
 	saveAside: 'Save what was set aside',
 	asideName: 'prep-bay-review-set-aside.json',
 	notKept: 'This device keeps nothing for this page, so what is learnt is gone when it closes.',

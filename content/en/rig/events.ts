@@ -27,9 +27,9 @@ export const events = {
 	'cable.lay': [
 		{
 			when: { kind: 'microphone' },
-			says: '{cable as cable} laid, {length as metres} of microphone cable[, from {from as port}][, to {to as port}]',
+			says: 'New {cable as cable}, {length as metres} of microphone cable[, from {from as port}][, to {to as port}]',
 		},
-		{ says: '{cable as cable} laid, {length as metres}[, from {from as port}][, to {to as port}]' },
+		{ says: 'New {cable as cable}, {length as metres}[, from {from as port}][, to {to as port}]' },
 	],
 	'cable.lift': '{cable as cable} taken away',
 	'cable.plug': '{cable as cable} plugged into {port as port}',
@@ -37,10 +37,10 @@ export const events = {
 	'cable.become': '{cable as cable} changed: {changes as list}',
 	'terminator.fit': 'Terminator fitted in {port as port}',
 	'terminator.remove': 'Terminator taken out of {port as port}',
-	'desk.level': 'Slot {slot} of universe {universe} set to {level as level}',
+	'desk.level': 'Channel {slot} of universe {universe} set to {level as level}',
 	'desk.recall': [
-		{ when: { up: 0 }, says: 'A look called up on the desk: every slot at 0' },
-		{ says: 'A look called up on the desk: {up} {up?slot|slots} up, all others at 0' },
+		{ when: { up: 0 }, says: 'A look called up on the desk: every channel at 0' },
+		{ says: 'A look called up on the desk: {up} {up?channel|channels} up, all others at 0' },
 	],
 	'desk.master': 'The desk’s master set to {level as level}',
 	'desk.output': [
@@ -48,7 +48,7 @@ export const events = {
 		{ says: '{output as output} switched off' },
 	],
 	'desk.universe': '{output as output} set to universe {universe}',
-	'desk.patch': '{fixture as name} patched at slot {address} of universe {universe}, mode {mode as mode}',
+	'desk.patch': '{fixture as name} patched at channel {address} of universe {universe}, mode {mode as mode}',
 	'desk.start-code': '{output as output} set to send start code {code}[ ({meaning})]',
 	'remote.press': '{button as button} pressed on the remote',
 	'remote.become': [
@@ -72,8 +72,8 @@ export const settingChange = '“{title}” to {value}';
 export const cableChanges = {
 	kind: [{ when: { value: 'microphone' }, says: 'now microphone cable' }, { says: 'now data cable' }],
 	length: '{value as metres} long',
-	common: [{ when: { value: 'open' }, says: 'common broken' }, { says: 'common sound' }],
-	minus: [{ when: { value: 'open' }, says: 'data minus broken' }, { says: 'data minus sound' }],
-	plus: [{ when: { value: 'open' }, says: 'data plus broken' }, { says: 'data plus sound' }],
+	common: [{ when: { value: 'open' }, says: 'common broken' }, { says: 'common good' }],
+	minus: [{ when: { value: 'open' }, says: 'data minus broken' }, { says: 'data minus good' }],
+	plus: [{ when: { value: 'open' }, says: 'data plus broken' }, { says: 'data plus good' }],
 	swapped: [{ when: { value: true }, says: 'data wires change places' }, { says: 'data wires straight through' }],
 } as const satisfies Record<string, Says>;

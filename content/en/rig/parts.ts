@@ -69,7 +69,7 @@ export const remoteButtons = {
 	dimmer: 'Dimmer',
 	faster: 'Faster',
 	slower: 'Slower',
-	held: 'Held colour {name}',
+	held: 'Static colour {name}',
 	programme: 'Programme {name}',
 } as const;
 
@@ -91,9 +91,9 @@ export const conditions = {
 		{ says: 'dead {value?emitter|emitters}: {value as emitters}' },
 	],
 	foldBack: [
-		{ when: { value: 1 }, says: 'it is cool' },
-		{ when: { value: 0 }, says: 'it is too hot and shuts its light off' },
-		{ says: 'it is hot and holds back to {value as share}' },
+		{ when: { value: 1 }, says: 'it’s cool' },
+		{ when: { value: 0 }, says: 'it’s too hot and shuts its light off' },
+		{ says: 'it’s hot and holds back to {value as share}' },
 	],
 	covered: [{ when: { value: true }, says: 'something covers its lens' }, { says: 'its lens is free' }],
 	receiverDead: [{ when: { value: true }, says: 'its line receiver is dead' }, { says: 'its line receiver works' }],

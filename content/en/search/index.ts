@@ -2,15 +2,15 @@ import { counted, locale } from '../locale/index.ts';
 
 /** The search page's words. */
 export const searchPage = {
-	title: 'Look it up: Prep Bay',
+	title: 'Search: Prep Bay',
 	description: 'Search the lessons, glossary, reference, faults and cautions. Works with no network.',
-	heading: 'Look it up',
+	heading: 'Search',
 	lead: 'Lessons, glossary, reference, faults and cautions, all at once. It works with no network.',
 	needsScript:
 		'Searching runs in the page and needs JavaScript, which is turned off here. The glossary and the reference are plain pages.',
 	loading: 'Fetching what can be searched.',
 	failed:
-		'What can be searched could not be fetched, and this device has not kept it yet. Open the page once with a network, then it is kept.',
+		'What can be searched couldn’t be fetched, and this device hasn’t kept it yet. Open the page once with a network, then it’s kept.',
 	label: 'What are you looking for?',
 	hint: 'Results follow as you type. Enter goes to the first.',
 	results: (count: number) => counted(count, 'result', 'results'),
@@ -23,7 +23,7 @@ export const searchPage = {
 		),
 	none: (query: string) => `Nothing found for “${query}”. Try one word, or the start of it.`,
 	idle: 'Try “terminator”, “flat”, “address” or “UV”.',
-	leaf: 'Or leaf through',
+	leaf: 'Or browse',
 	ways: [
 		{ href: '/glossary/', words: 'Glossary', says: 'The words of the job, each with the standard it comes from.' },
 		{

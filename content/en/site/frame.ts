@@ -11,19 +11,19 @@ export const frame = {
 		{ href: '/lessons/', words: 'Lessons', under: ['/review/'] },
 		{ href: '/bench/', words: 'Bench', under: [] },
 		{ href: '/drills/', words: 'Drills', under: [] },
-		{ href: '/finder/', words: 'Finder', under: [] },
-		{ href: '/papers/', words: 'Papers', under: [] },
-		{ href: '/search/', words: 'Look up', under: ['/glossary/', '/reference/'] },
+		{ href: '/finder/', words: 'Fault finder', under: [] },
+		{ href: '/papers/', words: 'Quizzes', under: [] },
+		{ href: '/search/', words: 'Search', under: ['/glossary/', '/reference/'] },
 	],
 	theme: { heading: 'Look', words: { system: 'As the device', light: 'Light', dark: 'Dark' } },
 	update: {
 		words:
 			'A new version is ready. Taking it loads every open page of Prep Bay again, once nothing is under way in any of them.',
-		waitsHere: 'The new version comes when you have finished here. What you are doing is kept.',
+		waitsHere: 'The new version comes when you have finished here. What you’re doing is kept.',
 		waitsThere:
 			'Something is under way in another tab of Prep Bay. The new version comes when that is done, or when you close that tab.',
 		askedHere:
-			'A new version was asked for in another tab. It comes when you have finished here. What you are doing is kept.',
+			'A new version was asked for in another tab. It comes when you have finished here. What you’re doing is kept.',
 		askedThere: 'A new version was asked for in another tab. This page loads again when it comes.',
 		accept: 'Take it now',
 		later: 'Later',

@@ -4,7 +4,7 @@ export const home = {
 	description:
 		'Practise setting up battery and mains LED fixtures on simulated gear: power, mode, address, line, light. Works on a phone with no network.',
 	heading: 'Lit before doors',
-	job: 'The van is unloaded, doors are in two hours, and there is a stack of LED fixtures to get onto the wall: charged, hung safely, in the right mode, at the right address, linked, and answering the desk. Prep Bay is a bench to practise that on. The fixtures on it are simulated all the way down, so what you press, plug and set does what it would do, and you can always ask why.',
+	job: 'The van is unloaded, doors are in two hours, and there’s a stack of LED fixtures to get onto the wall: charged, hung safely, in the right mode, at the right address, linked, and answering the desk. Prep Bay is a bench to practise that on. The fixtures on it are simulated all the way down, so what you press, plug and set does what it would do, and you can always ask why.',
 	ways: [
 		{ href: '/lessons/', words: 'Learn it' },
 		{ href: '/bench/', words: 'Go to the bench' },
@@ -17,8 +17,8 @@ export const home = {
 	day: [
 		{ step: 'Charge', words: 'Full packs, the right charger, and how long this look will last on them.' },
 		{ step: 'Hang', words: 'Rated hardware, a safety bond on everything overhead, clear floor below.' },
-		{ step: 'Mode', words: 'The one the desk expects: it decides how many slots the fixture listens to.' },
-		{ step: 'Address', words: 'The first slot it listens to. No two footprints may overlap unless you mean it.' },
+		{ step: 'Mode', words: 'The one the desk expects: it decides how many channels the fixture listens to.' },
+		{ step: 'Address', words: 'The first channel it listens to. No two footprints may overlap unless you mean it.' },
 		{ step: 'Link', words: 'Out of one, into the next, a terminator at the end. Or one leads and the others follow.' },
 		{ step: 'Light', words: 'Bring it up, look at the wall, and know why it looks like that.' },
 	],
@@ -36,7 +36,7 @@ export const home = {
 		{
 			who: 'Techs before a gig',
 			words:
-				'Something is dark and doors are soon: say what is wrong, and the finder takes you to the cause, one look at a time. Before that, build the rig on the bench and break it the way it may break.',
+				'Something is dark and doors are close: say what’s wrong, and the finder takes you to the cause, one look at a time. Before that, build the rig on the bench and break it the way it may break.',
 			ways: [
 				{ href: '/finder/', words: 'Find a fault' },
 				{ href: '/reference/', words: 'Look something up' },
@@ -45,14 +45,14 @@ export const home = {
 		{
 			who: 'Trainers',
 			words:
-				'Set a paper on the fixtures your crew will touch, hand it out by link, code or on paper, have it marked by the rig, and see what to teach again. Or send a bench or a drill as a link.',
+				'Set a quiz on the fixtures your crew will touch, hand it out by link, code or on paper, have it marked by the rig, and see what to teach again. Or send a bench or a drill as a link.',
 			ways: [
-				{ href: '/papers/', words: 'Set a paper' },
+				{ href: '/papers/', words: 'Set a quiz' },
 				{ href: '/lessons/plan/', words: 'Plan a training day' },
 			],
 		},
 	],
 	offlineHeading: 'In a basement, in a field',
 	offline:
-		'Visit once and give it a moment: the whole site then works with no network. Nothing you do leaves the device, and there is no account.',
+		'Visit once and give it a moment: the whole site then works with no network. Nothing you do leaves the device, and there’s no account.',
 } as const;

@@ -13,7 +13,7 @@ export const drillsPage = {
 	description:
 		'Tasks on simulated fixtures, made fresh each time and marked: addresses, modes, rows, lines, leaders, desk and remote.',
 	heading: 'Drills',
-	lead: 'Each is made fresh, as often as you like, and marked by the rig itself: what is right, what is still wrong, and how many presses will do.',
+	lead: 'Each is made fresh, as often as you like, and marked by the rig itself: what’s right, what is still wrong, and how many presses will do.',
 	needsScript: 'Drills run in the page and need JavaScript, which is turned off here.',
 } as const;
 
@@ -26,10 +26,10 @@ export const drillPage = {
 
 /** The finder page's words around the finder itself. */
 export const finderPage = {
-	title: 'Finder: Prep Bay',
-	description: 'From what is wrong with a fixture to the cause, one check at a time. Works on a phone with no network.',
-	heading: 'The finder',
-	lead: 'Say what is wrong. Then one look, try or swap at a time, in the order that gets you to the cause soonest.',
+	title: 'Fault finder: Prep Bay',
+	description: 'From what’s wrong with a fixture to the cause, one check at a time. Works on a phone with no network.',
+	heading: 'Fault finder',
+	lead: 'Say what’s wrong. Then one look, try or swap at a time, in the order that gets you to the cause soonest.',
 	needsScript: 'The finder works the rig out in the page and needs JavaScript, which is turned off here.',
 } as const;
 
@@ -44,9 +44,9 @@ export const aboutPage = {
 /** The page for an address with nothing at it. */
 export const lostPage = {
 	title: 'Nothing here: Prep Bay',
-	description: 'There is no page at this address.',
+	description: 'There’s no page at this address.',
 	heading: 'No signal',
-	lead: 'There is no page at this address.',
+	lead: 'There’s no page at this address.',
 	back: 'Back to the start',
 } as const;
 
@@ -55,6 +55,6 @@ export const notKeptPage = {
 	title: 'Not on this device: Prep Bay',
 	description: 'With no network, only what is kept on the device opens.',
 	heading: 'Not on this device yet',
-	lead: 'There is no network just now, and this page was not kept before. What you have done is not lost.',
-	next: 'The pages in the row at the top open as they are. Once there is a network again, load this page again and keep the rest of the site.',
+	lead: 'There’s no network just now, and this page wasn’t kept before. What you have done isn’t lost.',
+	next: 'The pages in the row at the top open as they are. Once there’s a network again, load this page again and keep the rest of the site.',
 } as const;

@@ -24,7 +24,7 @@ function counted(start: number, footprint: number): number[] {
 }
 
 describe('one fixture', () => {
-	test('its last slot, and what runs past 512, as counted one by one', () => {
+	test('its last channel, and what runs past 512, as counted one by one', () => {
 		fc.assert(
 			fc.property(slot, slot, (start, footprint) => {
 				const slots = counted(start, footprint);
@@ -36,7 +36,7 @@ describe('one fixture', () => {
 		);
 	});
 
-	test('its nth slot, counted on the desk', () => {
+	test('its nth channel, counted on the desk', () => {
 		fc.assert(
 			fc.property(slot, slot, (start, n) => {
 				fc.pre(start + n <= 513);
@@ -56,12 +56,12 @@ describe('one fixture', () => {
 		[() => lastSlot(0, 1), 'address.range', 'start', 'A start address is a whole number from 1 to 512; found 0.'],
 		[() => lastSlot(513, 1), 'address.range', 'start', 'A start address is a whole number from 1 to 512; found 513.'],
 		[() => lastSlot(1, 0), 'footprint.range', 'footprint', 'A footprint is a whole number from 1 to 512; found 0.'],
-		[() => slotOf(1, 0), 'slot.range', 'n', "A fixture's slot number is a whole number from 1 to 512; found 0."],
+		[() => slotOf(1, 0), 'slot.range', 'n', "A fixture's channel number is a whole number from 1 to 512; found 0."],
 		[
 			() => slotOf(510, 5),
 			'address.past-end',
 			'n',
-			'Slot 5 of a fixture at 510 would be 514, past 512: start at 508 or lower.',
+			'Channel 5 of a fixture at 510 would be 514, past 512: start at 508 or lower.',
 		],
 	])('refuses nonsense in words (%#)', (act, code, path, sentence) => {
 		const error = thrownBy(act);
@@ -100,7 +100,7 @@ describe('a row', () => {
 		);
 	});
 
-	test('a fixture that would not fit whole is refused with what does fit', () => {
+	test('a fixture that wouldn’t fit whole is refused with what does fit', () => {
 		expect(saidBy(() => nthAddress(1, 100, 6))).toBe(
 			'Fixture 6 would run past 512: from 1 on, 5 of footprint 100 fit.',
 		);
@@ -109,7 +109,7 @@ describe('a row', () => {
 		);
 	});
 
-	test('back to back: no slot left free, none shared, and it stops at the first that does not fit', () => {
+	test('back to back: no channel left free, none shared, and it stops at the first that doesn’t fit', () => {
 		fc.assert(
 			fc.property(slot, fc.array(fc.integer({ min: 1, max: 200 }), { maxLength: 12 }), (first, footprints) => {
 				const { starts, stopsAt } = backToBack(first, footprints);

@@ -82,7 +82,7 @@ describe('one band', () => {
 		[() => valuesOf({ from: 5, to: 4 }), 'band.range', 'found 5 to 4.'],
 		[() => middleOf({ from: 0, to: 256 }), 'band.range', 'found 0 to 256.'],
 		[() => widthOf({ from: 0.5, to: 4 }), 'band.range', 'found 0.5 to 4.'],
-		[() => positionInBand({ from: 10, to: 20 }, 21), 'band.outside', '21 is not in the band 10 to 20.'],
+		[() => positionInBand({ from: 10, to: 20 }, 21), 'band.outside', '21 isn’t in the band 10 to 20.'],
 		[() => levelAt({ from: 10, to: 20 }, 1.5), 'fraction.range', 'found 1.5.'],
 	])('refuses nonsense in words (%#)', (act, code, sentence) => {
 		const error = thrownBy(act);
@@ -276,7 +276,7 @@ describe('bands of a slot', () => {
 					index: 1,
 					from: 0,
 					to: 99,
-					sentence: 'Band 2 (0 to 99) is listed behind band 1, which starts higher, at 100.',
+					sentence: 'Band 2 (0 to 99) is listed after band 1, which starts higher, at 100.',
 				},
 			],
 		},

@@ -50,7 +50,7 @@ test('512 cannot be set by the plain sum, and that is said', () => {
 	const error = thrownBy(() => switchesFor(512, 'sum'));
 	expect([error.code, errorText(error)]).toEqual([
 		'dip.unreachable',
-		'Nine switches read as a plain sum end at 511; 512 cannot be set. Take a lower start address.',
+		'Nine switches read as a plain sum end at 511; 512 can’t be set. Take a lower start address.',
 	]);
 	expect(upSwitches(switchesFor(512, 'sum-plus-one'))).toEqual([1, 2, 3, 4, 5, 6, 7, 8, 9]);
 });

@@ -153,16 +153,16 @@ describe('how a level is shown and read', () => {
 
 	test.each([
 		['', 'level.text', 'Nothing was typed. Type a value such as 128, or a percent such as 50 %.'],
-		['300', 'level.range', 'A level ends at 255, and "300" is past it. For a percent, put % behind.'],
-		['x100', 'level.range', 'A level ends at 255, and "x100" is past it. For a percent, put % behind.'],
+		['300', 'level.range', 'A level ends at 255, and "300" is past it. For a percent, put % after it.'],
+		['x100', 'level.range', 'A level ends at 255, and "x100" is past it. For a percent, put % after it.'],
 		['101 %', 'level.range', 'A percent ends at 100, and "101 %" is past it.'],
-		['12.5', 'level.text', 'A level is a whole number, and "12.5" is not. For a percent, put % behind.'],
+		['12.5', 'level.text', 'A level is a whole number, and "12.5" isn’t. For a percent, put % after it.'],
 		['FF', 'level.text', '"ff" looks hexadecimal: put an x in front, as in x80.'],
 		['-5', 'level.text', '"-5" is no level. Type 0 to 255, a percent such as 50 %, full or out.'],
 		['1e2', 'level.text', '"1e2" looks hexadecimal: put an x in front, as in x80.'],
 		['bright', 'level.text', '"bright" is no level. Type 0 to 255, a percent such as 50 %, full or out.'],
 		['50 % 50 %', 'level.text', '"50 % 50 %" is no level. Type 0 to 255, a percent such as 50 %, full or out.'],
-		['127 (49 %)', 'level.mismatch', '127 and 49 % do not agree: it should read 127 (50 %).'],
+		['127 (49 %)', 'level.mismatch', '127 and 49 % don’t agree: it should read 127 (50 %).'],
 	])('refuses %j in words', (text, code, sentence) => {
 		const error = thrownBy(() => parseLevel(text));
 		expect([error.code, errorText(error)]).toEqual([code, sentence]);

@@ -64,7 +64,7 @@ describe('timing', () => {
 	});
 
 	test.each([
-		[() => packetMicroseconds(513), 'slots', 'The number of data slots is a whole number from 0 to 512; found 513.'],
+		[() => packetMicroseconds(513), 'slots', 'The number of data channels is a whole number from 0 to 512; found 513.'],
 		[
 			() => packetMicroseconds(1, { break: 88 }),
 			'break',
@@ -78,7 +78,7 @@ describe('timing', () => {
 		[
 			() => breakToBreak(1, { betweenSlots: -1 }),
 			'betweenSlots',
-			'An idle time between slots, in microseconds, is a number from 0 to 1000000; found -1.',
+			'An idle time between channels, in microseconds, is a number from 0 to 1000000; found -1.',
 		],
 	])('refuses what a transmitter may not send, in words (%#)', (act, path, sentence) => {
 		const error = thrownBy(act);

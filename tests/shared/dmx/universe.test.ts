@@ -39,7 +39,7 @@ describe('addresses counted through all universes', () => {
 	test.each([
 		[() => toAbsolute(0, 1), 'universe.range', 'A universe is a whole number from 1 to 63999; found 0.'],
 		[() => toAbsolute(64000, 1), 'universe.range', 'A universe is a whole number from 1 to 63999; found 64000.'],
-		[() => toAbsolute(1, 513), 'address.range', 'A slot is a whole number from 1 to 512; found 513.'],
+		[() => toAbsolute(1, 513), 'address.range', 'A channel is a whole number from 1 to 512; found 513.'],
 		[
 			() => fromAbsolute(0),
 			'absolute.range',

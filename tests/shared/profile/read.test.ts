@@ -101,12 +101,12 @@ describe('bands that do not cover 0 to 255 once each are refused where they fail
 describe('charts whose slots do not fit each other are refused', () => {
 	refuses([
 		[
-			'two slots on one number',
+			'two channels on one number',
 			tallow,
 			{ 'modes[0].slots[2].at': 2 },
 			'profile.slot',
 			'modes[0].slots[2].at',
-			"Slot 2 is taken twice: by 'amber' and by 'red'. Give one of them another number.",
+			"Channel 2 is taken twice: by 'amber' and by 'red'. Give one of them another number.",
 		],
 		[
 			'a number left out',
@@ -114,15 +114,15 @@ describe('charts whose slots do not fit each other are refused', () => {
 			{ 'modes[0].slots[5].at': 9 },
 			'profile.slot',
 			'modes[0]',
-			'Slot 6 is left out, though the chart runs to 9. Name it, or close the gap.',
+			'Channel 6 is left out, though the chart runs to 9. Name it, or close the gap.',
 		],
 		[
-			'a chart that does not start at 1',
+			'a chart that doesn’t start at 1',
 			cobble,
 			{ 'modes[0].slots[0].at': 4 },
 			'profile.slot',
 			'modes[0]',
-			'Slot 1 is left out, though the chart runs to 4. Name it, or close the gap.',
+			'Channel 1 is left out, though the chart runs to 4. Name it, or close the gap.',
 		],
 		[
 			'a fine half on a taken number',
@@ -130,7 +130,7 @@ describe('charts whose slots do not fit each other are refused', () => {
 			{ 'modes[2].slots[0].fine': 3 },
 			'profile.slot',
 			'modes[2].slots[1].at',
-			"Slot 3 is taken twice: by 'intensity' and by 'shutter'. Give one of them another number.",
+			"Channel 3 is taken twice: by 'intensity' and by 'shutter'. Give one of them another number.",
 		],
 		[
 			'a fine half on its own coarse half',
@@ -138,18 +138,18 @@ describe('charts whose slots do not fit each other are refused', () => {
 			{ 'modes[3].slots[1].fine': 2 },
 			'profile.slot',
 			'modes[3].slots[1].fine',
-			"Slot 2 is taken twice: by 'intensity' and by 'intensity'. Give one of them another number.",
+			"Channel 2 is taken twice: by 'intensity' and by 'intensity'. Give one of them another number.",
 		],
 		[
-			'a fine half on a slot of bands',
+			'a fine half on a channel of bands',
 			tallow,
 			{ 'modes[0].slots[5]': { ...tallow.modes[1]?.slots[1], at: 6, fine: 7 } },
 			'profile.slot',
 			'modes[0].slots[5].fine',
-			"A slot of bands has no fine half; take 'function' down to one slot.",
+			"A channel of bands has no fine half; take 'function' down to one channel.",
 		],
 		[
-			'a cell the fixture does not have',
+			'a cell the fixture doesn’t have',
 			picket,
 			{ 'modes[2].slots[7].cells[3]': 9 },
 			'profile.slot',
@@ -165,36 +165,36 @@ describe('names of what is not there are refused', () => {
 	const programmes = 'Known: steps, drift, breathe, flashes, ear-step, ear-swell, ear-flash, ear-run.';
 	refuses([
 		[
-			'an emitter, in a slot',
+			'an emitter, in a channel',
 			tallow,
 			{ 'modes[0].slots[0].drives.emitter': 'lime' },
 			'profile.reference',
 			'modes[0].slots[0].drives.emitter',
-			`'lime' is not an emitter of this fixture. ${emitters}`,
+			`'lime' isn’t an emitter of this fixture. ${emitters}`,
 		],
 		[
-			'an emitter, in a held colour',
+			'an emitter, in a static colour',
 			tallow,
 			{ 'held[1].levels': { lime: 9 } },
 			'profile.reference',
 			'held[1].levels.lime',
-			`'lime' is not an emitter of this fixture. ${emitters}`,
+			`'lime' isn’t an emitter of this fixture. ${emitters}`,
 		],
 		[
-			'a held colour, in a programme',
+			'a static colour, in a programme',
 			tallow,
 			{ 'programmes[0].colours[2]': 'mauve' },
 			'profile.reference',
 			'programmes[0].colours[2]',
-			`'mauve' is not a static colour of this fixture. ${held}`,
+			`'mauve' isn’t a static colour of this fixture. ${held}`,
 		],
 		[
-			'a held colour, in a band',
+			'a static colour, in a band',
 			tallow,
 			{ 'modes[2].slots[8].drives.bands[3].effect.held': 'mauve' },
 			'profile.reference',
 			'modes[2].slots[8].drives.bands[3].effect.held',
-			`'mauve' is not a static colour of this fixture. ${held}`,
+			`'mauve' isn’t a static colour of this fixture. ${held}`,
 		],
 		[
 			'a programme, in a band',
@@ -202,7 +202,7 @@ describe('names of what is not there are refused', () => {
 			{ [`${bands}[1].effect.programme`]: 'waltz' },
 			'profile.reference',
 			`${bands}[1].effect.programme`,
-			`'waltz' is not a programme of this fixture. ${programmes}`,
+			`'waltz' isn’t a programme of this fixture. ${programmes}`,
 		],
 		[
 			'a mode, on the panel',
@@ -210,15 +210,15 @@ describe('names of what is not there are refused', () => {
 			{ 'panel.menu[1].options[2].value': 'quarters' },
 			'profile.reference',
 			'panel.menu[1].options[2].value',
-			"'quarters' is not a mode of this fixture. Known: whole, whole-plus, halves, cells.",
+			"'quarters' isn’t a mode of this fixture. Known: whole, whole-plus, halves, cells.",
 		],
 		[
-			'a held colour, on the panel',
+			'a static colour, on the panel',
 			tallow,
 			{ 'panel.menu[2].items[0].options[1].value': 'mauve' },
 			'profile.reference',
 			'panel.menu[2].items[0].options[1].value',
-			`'mauve' is not a static colour of this fixture. ${held}`,
+			`'mauve' isn’t a static colour of this fixture. ${held}`,
 		],
 		[
 			'a programme, on the panel',
@@ -226,7 +226,7 @@ describe('names of what is not there are refused', () => {
 			{ 'panel.menu[2].items[3].options[0].value': 'waltz' },
 			'profile.reference',
 			'panel.menu[2].items[3].options[0].value',
-			`'waltz' is not a programme of this fixture. ${programmes}`,
+			`'waltz' isn’t a programme of this fixture. ${programmes}`,
 		],
 		[
 			'a mode, on a slide',
@@ -234,7 +234,7 @@ describe('names of what is not there are refused', () => {
 			{ 'panel.slides[0].positions[1].sets.mode': 'nine' },
 			'profile.reference',
 			'panel.slides[0].positions[1].sets.mode',
-			"'nine' is not a mode of this fixture. Known: three, five, seven.",
+			"'nine' isn’t a mode of this fixture. Known: three, five, seven.",
 		],
 		[
 			'a programme, on the switches',
@@ -242,23 +242,23 @@ describe('names of what is not there are refused', () => {
 			{ 'panel.fields[0].choices[9].sets.programme': 'waltz' },
 			'profile.reference',
 			'panel.fields[0].choices[9].sets.programme',
-			"'waltz' is not a programme of this fixture. Known: hop, slide, pant, snap, ear-step, ear-swell, ear-flash.",
+			"'waltz' isn’t a programme of this fixture. Known: hop, slide, pant, snap, ear-step, ear-swell, ear-flash.",
 		],
 		[
-			'a value the setting does not take',
+			'a value the setting doesn’t take',
 			tallow,
 			{ 'panel.menu[1].items[2].options[0].value': 'blink' },
 			'profile.reference',
 			'panel.menu[1].items[2].options[0].value',
-			'\'loss\' cannot be "blink". Give a value the setting takes.',
+			'\'loss\' can’t be "blink". Give a value the setting takes.',
 		],
 		[
-			'a number the setting does not take',
+			'a number the setting doesn’t take',
 			picket,
 			{ 'panel.menu[0].most': 513 },
 			'profile.reference',
 			'panel.menu[0]',
-			"'address' cannot be 513. Give a value the setting takes.",
+			"'address' can’t be 513. Give a value the setting takes.",
 		],
 		[
 			'a number for a setting of words',
@@ -266,7 +266,7 @@ describe('names of what is not there are refused', () => {
 			{ 'panel.menu[0].setting': 'loss' },
 			'profile.reference',
 			'panel.menu[0]',
-			"'loss' cannot be 1. Give a value the setting takes.",
+			"'loss' can’t be 1. Give a value the setting takes.",
 		],
 		[
 			'a sound programme with no answer',
@@ -290,15 +290,15 @@ describe('names of what is not there are refused', () => {
 			{ 'defaults.mode': 'nine' },
 			'profile.default',
 			'defaults.mode',
-			"'nine' is not a mode of this fixture. Known: three, five, seven.",
+			"'nine' isn’t a mode of this fixture. Known: three, five, seven.",
 		],
 		[
-			'the default held colour',
+			'the default static colour',
 			tallow,
 			{ 'defaults.held': 'mauve' },
 			'profile.default',
 			'defaults.held',
-			`'mauve' is not a static colour of this fixture. ${held}`,
+			`'mauve' isn’t a static colour of this fixture. ${held}`,
 		],
 		[
 			'the default programme',
@@ -306,7 +306,7 @@ describe('names of what is not there are refused', () => {
 			{ 'defaults.programme': 'waltz' },
 			'profile.default',
 			'defaults.programme',
-			`'waltz' is not a programme of this fixture. ${programmes}`,
+			`'waltz' isn’t a programme of this fixture. ${programmes}`,
 		],
 	]);
 });
@@ -315,18 +315,18 @@ describe('ids used twice are refused at the second', () => {
 	const twice = (id: string) => `Two of them are called '${id}'. Ids are used once.`;
 	refuses([
 		['emitters', tallow, { 'emitters[4].id': 'red' }, 'profile.id', 'emitters[4].id', twice('red')],
-		['held colours', picket, { 'held[6].id': 'warm' }, 'profile.id', 'held[6].id', twice('warm')],
+		['static colours', picket, { 'held[6].id': 'warm' }, 'profile.id', 'held[6].id', twice('warm')],
 		['programmes', cobble, { 'programmes[3].id': 'hop' }, 'profile.id', 'programmes[3].id', twice('hop')],
 		['modes', cobble, { 'modes[1].id': 'three' }, 'profile.id', 'modes[1].id', twice('three')],
 		[
-			'slots of a mode',
+			'channels of a mode',
 			picket,
 			{ 'modes[0].slots[3].id': 'blue' },
 			'profile.id',
 			'modes[0].slots[3].id',
 			twice('blue'),
 		],
-		['bands of a slot', tallow, { [`${bands}[5].id`]: 'fade' }, 'profile.id', `${bands}[5].id`, twice('fade')],
+		['bands of a channel', tallow, { [`${bands}[5].id`]: 'fade' }, 'profile.id', `${bands}[5].id`, twice('fade')],
 		['slides', cobble, { 'panel.slides[2].id': 'loss' }, 'profile.id', 'panel.slides[2].id', twice('loss')],
 		['fields', cobble, { 'panel.fields[3].id': 'what' }, 'profile.id', 'panel.fields[3].id', twice('what')],
 		[
@@ -349,7 +349,7 @@ describe('ids used twice are refused at the second', () => {
 });
 
 describe('panels that could not be worked are refused', () => {
-	const four = (text: string) => `'${text}' does not fit a display of 4 characters.`;
+	const four = (text: string) => `'${text}' doesn’t fit a display of 4 characters.`;
 	refuses([
 		[
 			"a menu's label",
@@ -397,7 +397,7 @@ describe('panels that could not be worked are refused', () => {
 			{ 'panel.menu[2].items[2].options[0].label': 'Keep last colour' },
 			'profile.panel',
 			'panel.menu[2].items[2].options[0].label',
-			"'Keep last colour' does not fit a display of 14 characters.",
+			"'Keep last colour' doesn’t fit a display of 14 characters.",
 		],
 		[
 			'a display too narrow for what is on it',
@@ -405,7 +405,7 @@ describe('panels that could not be worked are refused', () => {
 			{ 'panel.columns': 12 },
 			'profile.panel',
 			'panel.menu[0].label',
-			"'Start address' does not fit a display of 12 characters.",
+			"'Start address' doesn’t fit a display of 12 characters.",
 		],
 		[
 			'a key twice, and so one missing',
@@ -437,7 +437,7 @@ describe('panels that could not be worked are refused', () => {
 			{ 'defaults.sleep': 45 },
 			'profile.default',
 			'defaults.sleep',
-			"The panel's 'sleep' cannot show the default 45. It shows: 0, 10, 30, 60.",
+			"The panel's 'sleep' can’t show the default 45. It shows: 0, 10, 30, 60.",
 		],
 		[
 			'a default outside its number',
@@ -445,7 +445,7 @@ describe('panels that could not be worked are refused', () => {
 			{ 'panel.menu[2].items[4].least': 51 },
 			'profile.default',
 			'defaults.speed',
-			"The panel's 'speed' cannot show the default 50. It shows: 51 to 100.",
+			"The panel's 'speed' can’t show the default 50. It shows: 51 to 100.",
 		],
 		[
 			'a field with too few choices',
@@ -484,7 +484,7 @@ describe('panels that could not be worked are refused', () => {
 
 describe('shapes that are off are refused with the place', () => {
 	const shape = (path: string, why: string) =>
-		`The profile does not fit at ${path}: expected ${why}. Fix that place and read it again.`;
+		`The profile doesn’t fit at ${path}: expected ${why}. Fix that place and read it again.`;
 	const id = (found: string) =>
 		`an id (a small letter, then small letters, digits and hyphens, at most 40 in all), found ${found}`;
 	refuses(
@@ -497,7 +497,7 @@ describe('shapes that are off are refused with the place', () => {
 				['a key nobody knows', { colour: 'red' }, 'colour', 'no value of that name, found "colour"'],
 				['a panel of no kind', { 'panel.kind': 'touch' }, 'panel.kind', 'one of "code", "text", "dip", found "touch"'],
 				['an address of 0 as the default', { 'defaults.address': 0 }, 'defaults.address', '1 or more, found 0'],
-				['a slot of 513', { 'modes[2].slots[4].at': 513 }, 'modes[2].slots[4].at', '512 or less, found 513'],
+				['a channel of 513', { 'modes[2].slots[4].at': 513 }, 'modes[2].slots[4].at', '512 or less, found 513'],
 				['half a value', { [`${bands}[0].to`]: 13.5 }, `${bands}[0].to`, 'a whole number, found 13.5'],
 				['a level of 256', { 'held[0].levels.white': 256 }, 'held[0].levels.white', '255 or less, found 256'],
 				['no mode at all', { modes: [] }, 'modes', 'a length of 1 or more, found 0'],
@@ -520,7 +520,7 @@ describe('shapes that are off are refused with the place', () => {
 					'a beam angle no wider than the field angle, found something of type object',
 				],
 				[
-					'a slot that drives no cell',
+					'a channel that drives no cell',
 					{ 'modes[0].slots[0].cells': [] },
 					'modes[0].slots[0].cells',
 					'a length of 1 or more, found 0',
@@ -533,7 +533,7 @@ describe('shapes that are off are refused with the place', () => {
 		const error = thrownBy(() => readProfile(junk));
 		expect([error.code, error.path]).toEqual(['profile.shape', Array.isArray(junk) ? 'version' : '']);
 		expect(errorText(error)).toMatch(
-			/^The profile does not fit at (its top|version): .*\. Fix that place and read it again\.$/,
+			/^The profile doesn’t fit at (its top|version): .*\. Fix that place and read it again\.$/,
 		);
 	});
 });
@@ -586,7 +586,7 @@ test('a single value is held to the setting and to the fixture, under the code a
 	expect([asked.code, asked.path, errorText(asked)]).toEqual([
 		'sheet.settings',
 		'there',
-		'\'level\' cannot be "100". Give a value the setting takes.',
+		'\'level\' can’t be "100". Give a value the setting takes.',
 	]);
 });
 

@@ -114,7 +114,7 @@ describe('ids taken twice are refused at the second', () => {
 
 describe('sockets that are not there are refused', () => {
 	const none = (port: string) =>
-		`There is no socket '${port}' on this rig. A fixture has in and out, a desk its outputs, a splitter in and numbers.`;
+		`There’s no socket '${port}' on this rig. A fixture has in and out, a desk its outputs, a splitter in and numbers.`;
 	refuses([
 		['a device', { 'cables[0].to': 'wash-9:in' }, 'sheet.socket', 'cables[0].to', none('wash-9:in')],
 		['a third socket', { 'cables[1].from': 'wash-2:thru' }, 'sheet.socket', 'cables[1].from', none('wash-2:thru')],
@@ -164,14 +164,14 @@ describe('what the parts say of each other is held to', () => {
 			{ 'fixtures[2].settings.mode': 'long' },
 			'sheet.settings',
 			'fixtures[2].settings.mode',
-			"'long' is not a mode of this fixture. Known: whole, whole-plus, halves, cells.",
+			"'long' isn’t a mode of this fixture. Known: whole, whole-plus, halves, cells.",
 		],
 		[
 			'a held colour of another fixture',
 			{ 'fixtures[0].settings.held': 'gold' },
 			'sheet.settings',
 			'fixtures[0].settings.held',
-			"'gold' is not a static colour of this fixture. Known: candle, white, amber, red, rose, violet, blue, sea, green, ultraviolet.",
+			"'gold' isn’t a static colour of this fixture. Known: candle, white, amber, red, rose, violet, blue, sea, green, ultraviolet.",
 		],
 		[
 			'switches on a fixture with keys',
@@ -302,7 +302,7 @@ describe('profiles of the crew itself', () => {
 
 describe('shapes that are off are refused with the place', () => {
 	const shape = (path: string, why: string) =>
-		`The rig sheet does not fit at ${path}: expected ${why}. Fix that place and open it again.`;
+		`The rig sheet doesn’t fit at ${path}: expected ${why}. Fix that place and open it again.`;
 	refuses(
 		(
 			[

@@ -188,7 +188,7 @@ describe('the kinds', () => {
 
 	it('are refused by a name that is none, and by a seed that is none', () => {
 		expect(saidBy(() => makeDrill('nothing' as DrillKind, 1))).toMatch(
-			/There is no drill "nothing"\. The kinds are address-keys/,
+			/There’s no drill "nothing"\. The kinds are address-keys/,
 		);
 		expect(saidBy(() => makeDrill('defaults', -1))).toMatch(/A seed is a whole number/);
 	});

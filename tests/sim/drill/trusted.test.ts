@@ -15,6 +15,6 @@ describe.each(checked.DRILL_IDS)('%s', (kind) => {
 
 it('is held to no schema there, and to one here', () => {
 	const drill = { ...checked.makeDrill('held-colour', 1), hands: ['panel', 'elbow'] } as unknown as checked.Drill;
-	expect(saidBy(() => checked.markDrill(drill, []))).toMatch(/The drill does not fit at hands\[1\]/);
+	expect(saidBy(() => checked.markDrill(drill, []))).toMatch(/The drill doesn’t fit at hands\[1\]/);
 	expect(trusted.markDrill(drill, []).done).toBe(false);
 });

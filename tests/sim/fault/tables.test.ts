@@ -142,7 +142,7 @@ describe('a mend', () => {
 		expect(saidBy(() => faultOf('nothing'))).toMatch(/No fault is called 'nothing'/);
 		const sheet = bundledRig('one-wash');
 		expect(saidBy(() => faultEvents(sheet, { fault: 'switched-off', place: 'wash-2' }))).toMatch(
-			/cannot sit at 'wash-2'/,
+			/can’t sit at 'wash-2'/,
 		);
 		expect(saidBy(() => faultEvents(sheet, { fault: 'level-down', place: 'wash-1', detail: 'up' }))).toMatch(/\(up\)/);
 	});

@@ -60,21 +60,21 @@ const cases: [what: string, wiring: Wiring, code: string, path: string, sentence
 		{ ...line, talkers: [leader('w1', 'in'), leader('w1', 'out')] },
 		'line.talker-twice',
 		'talkers[1]',
-		'One socket has one talker, but w1 is listed twice. Remove one of the two.',
+		'One socket has one source, but w1 is listed twice. Remove one of the two.',
 	],
 	[
 		'a leader that is not there',
 		{ ...line, talkers: [desk(), leader('w9')] },
 		'line.leader-unknown',
 		'talkers[1]',
-		'A leader talks at a socket of its own and is one of the receivers, but w9 at w9:out is not. Add the fixture, or take the talker away.',
+		'A leader sends from a socket of its own and is one of the receivers, but w9 at w9:out isn’t. Add the fixture, or take the source away.',
 	],
 	[
 		'a leader at somebody else’s socket',
 		{ ...line, talkers: [{ kind: 'leader', fixture: 'w1', port: 'w2:out' }] },
 		'line.leader-unknown',
 		'talkers[0]',
-		'A leader talks at a socket of its own and is one of the receivers, but w1 at w2:out is not. Add the fixture, or take the talker away.',
+		'A leader sends from a socket of its own and is one of the receivers, but w1 at w2:out isn’t. Add the fixture, or take the source away.',
 	],
 ];
 

@@ -33,7 +33,7 @@ export function itemOf(
 	level = LEVELS[number % LEVELS.length] as PaperLevel,
 ): Item {
 	const kind = RIG_SOURCES.kinds.find((each) => each.id === id);
-	if (!kind?.fits(ground)) throw new Error(`'${id}' does not fit`);
+	if (!kind?.fits(ground)) throw new Error(`'${id}' doesn’t fit`);
 	const draft = kind.make(ground, makeRandom(number).fork(id), level);
 	return { id: `${id}-00000000`, kind: id, topic: kind.topic, level, ...draft };
 }

@@ -38,7 +38,7 @@ test('no event puts both ends of a cable into one socket', () => {
 	for (const change of [{ from: 'f-1:in' }, { from: 'f-3:out', to: 'f-3:out' }]) {
 		const error = thrownBy(() => rig.send({ type: 'cable.become', cable: 'c1', change }));
 		expect(error.code).toBe('event.socket');
-		expect(errorText(error)).toBe('Both ends of a cable cannot be in one socket.');
+		expect(errorText(error)).toBe('Both ends of a cable can’t be in one socket.');
 	}
 	expect(rig.gear.cables).toBe(before);
 });

@@ -26,9 +26,9 @@ it.each(RIG_IDS)('the door that trusts opens the same rig: %s', (id) => {
 it('is held to no schema there, and to one here', () => {
 	const sheet = bundledRig('one-wash');
 	const crooked = { type: 'hall.power', on: 'perhaps' } as never;
-	expect(saidBy(() => checked.openRig(sheet).send(crooked))).toMatch(/does not fit/);
-	expect(saidBy(() => checked.openRig(sheet).fork().send(crooked))).toMatch(/does not fit/);
+	expect(saidBy(() => checked.openRig(sheet).send(crooked))).toMatch(/doesn’t fit/);
+	expect(saidBy(() => checked.openRig(sheet).fork().send(crooked))).toMatch(/doesn’t fit/);
 	expect(() => trusted.openUnharmed(sheet).send(crooked)).not.toThrow();
-	expect(saidBy(() => checked.openRig({ ...sheet, fixtures: 4 } as never))).toMatch(/does not fit/);
-	expect(saidBy(() => checked.openRig(sheet, { faults: 4 } as never))).toMatch(/does not fit/);
+	expect(saidBy(() => checked.openRig({ ...sheet, fixtures: 4 } as never))).toMatch(/doesn’t fit/);
+	expect(saidBy(() => checked.openRig(sheet, { faults: 4 } as never))).toMatch(/doesn’t fit/);
 });

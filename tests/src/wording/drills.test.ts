@@ -74,7 +74,7 @@ describe('a drill in words', () => {
 		const drill = makeDrill('address-keys', 3);
 		const [finding] = markDrill(drill, []).wrong;
 		if (!finding) throw new Error('nothing is wrong');
-		expect(findingText(drill, finding)).toBe('Wash 1, start address: slot 61; wanted: slot 484.');
+		expect(findingText(drill, finding)).toBe('Wash 1, start address: 61; wanted: 484.');
 	});
 
 	it('every kind of finding has words that differ with what was found', () => {
@@ -103,7 +103,7 @@ describe('a drill in words', () => {
 				what: 'data',
 				found: 'collision',
 				wanted: 'universe 2',
-				says: 'Wash 1 hears two talkers at once, and it should hear the desk, universe 2.',
+				says: 'Wash 1 hears two sources at once, and it should hear the desk, universe 2.',
 			},
 			{
 				place: 'wash-1:out',
@@ -117,14 +117,14 @@ describe('a drill in words', () => {
 				what: 'cable',
 				found: 'unfit',
 				wanted: 'wash-2:in',
-				says: 'The cable from Wash 1, data out to Wash 2, data in will not do: wrong kind, too long, or not sound.',
+				says: 'The cable from Wash 1, data out to Wash 2, data in won’t do: wrong kind, too long, or faulty.',
 			},
 			{
 				place: 'wash-1:out',
 				what: 'terminator',
 				found: 'fitted',
 				wanted: 'none',
-				says: 'There is a terminator in Wash 1, data out, and there should be none.',
+				says: 'There’s a terminator in Wash 1, data out, and there should be none.',
 			},
 			{
 				place: 'desk:a',
@@ -152,7 +152,7 @@ describe('a drill in words', () => {
 				what: 'slot 12',
 				found: 3,
 				wanted: [0, 0, 10, 20],
-				says: 'Slot 12 of universe 1: 3 (1 %); wanted: 0 (0 %), or anything from 10 (4 %) to 20 (8 %).',
+				says: 'Channel 12 of universe 1: 3 (1 %); wanted: 0 (0 %), or anything from 10 (4 %) to 20 (8 %).',
 			},
 		];
 		for (const { says, ...finding } of all) expect(findingText(drill, { ...base, ...finding })).toBe(says);
@@ -209,22 +209,22 @@ describe('a drill in words', () => {
 		expect(far.length).toBeGreaterThan(6);
 		for (const words of far)
 			expect(words).toMatch(
-				/^Hold (Up|Down) on \w+ 1 to near \d+ and let go; it runs on a little\. Then (tap to \d+|come to \d+ with a shorter hold and taps)\.$/,
+				/^Hold (Up|Down) on \w+ 1 until close to \d+ and let go; it runs on a little\. Then (tap to \d+|come to \d+ with a shorter hold and taps)\.$/,
 			);
 		expect(said).toMatchInlineSnapshot(`
 			[
-			  "Hold Up on Wash 1 to near 50 and let go; it runs on a little. Then tap to 57.",
-			  "Hold Down on Bar 1 to near 400 and let go; it runs on a little. Then tap to 387.",
-			  "Hold Up on Bar 1 to near 172 and let go; it runs on a little. Then come to 186 with a shorter hold and taps.",
-			  "Hold Down on Wash 1 to near 504 and let go; it runs on a little. Then come to 484 with a shorter hold and taps.",
-			  "Hold Down on Wash 1 to near 260 and let go; it runs on a little. Then come to 251 with a shorter hold and taps.",
-			  "Hold Up on Wash 1 to near 445 and let go; it runs on a little. Then come to 471 with a shorter hold and taps.",
-			  "Hold Up on Bar 1 to near 431 and let go; it runs on a little. Then come to 450 with a shorter hold and taps.",
-			  "Hold Up on Bar 1 to near 150 and let go; it runs on a little. Then come to 423 with a shorter hold and taps.",
-			  "Hold Up on Wash 1 to near 270 and let go; it runs on a little. Then come to 278 with a shorter hold and taps.",
-			  "Hold Down on Wash 1 to near 34 and let go; it runs on a little. Then come to 9 with a shorter hold and taps.",
-			  "Hold Up on Wash 1 to near 80 and let go; it runs on a little. Then come to 88 with a shorter hold and taps.",
-			  "Hold Up on Bar 1 to near 316 and let go; it runs on a little. Then come to 338 with a shorter hold and taps.",
+			  "Hold Up on Wash 1 until close to 50 and let go; it runs on a little. Then tap to 57.",
+			  "Hold Down on Bar 1 until close to 400 and let go; it runs on a little. Then tap to 387.",
+			  "Hold Up on Bar 1 until close to 172 and let go; it runs on a little. Then come to 186 with a shorter hold and taps.",
+			  "Hold Down on Wash 1 until close to 504 and let go; it runs on a little. Then come to 484 with a shorter hold and taps.",
+			  "Hold Down on Wash 1 until close to 260 and let go; it runs on a little. Then come to 251 with a shorter hold and taps.",
+			  "Hold Up on Wash 1 until close to 445 and let go; it runs on a little. Then come to 471 with a shorter hold and taps.",
+			  "Hold Up on Bar 1 until close to 431 and let go; it runs on a little. Then come to 450 with a shorter hold and taps.",
+			  "Hold Up on Bar 1 until close to 150 and let go; it runs on a little. Then come to 423 with a shorter hold and taps.",
+			  "Hold Up on Wash 1 until close to 270 and let go; it runs on a little. Then come to 278 with a shorter hold and taps.",
+			  "Hold Down on Wash 1 until close to 34 and let go; it runs on a little. Then come to 9 with a shorter hold and taps.",
+			  "Hold Up on Wash 1 until close to 80 and let go; it runs on a little. Then come to 88 with a shorter hold and taps.",
+			  "Hold Up on Bar 1 until close to 316 and let go; it runs on a little. Then come to 338 with a shorter hold and taps.",
 			]
 		`);
 	});
@@ -237,7 +237,7 @@ describe('a drill in words', () => {
 			rig.send(event);
 		}
 		expect(hintText(rig, hintOn(drill, rig))).toMatch(
-			/^Let go of (Up|Down) on \w+ 1 when its display reads near \d+\.$/,
+			/^Let go of (Up|Down) on \w+ 1 when its display reads close to \d+\.$/,
 		);
 		rig.wait(20_000);
 		expect(hintText(rig, hintOn(drill, rig))).toMatch(/^Let go of (Up|Down) on \w+ 1\.$/);

@@ -128,12 +128,12 @@ const elsewhere: Partial<Record<ErrorCode, readonly [test: string, says: string]
 	'log.stopped': ['tests/src/features/rig/link.test.ts', 'You stopped this rig'],
 	'hidden.rig': ['tests/site/hidden.spec.ts', 'a bad number and a bad link get a sentence each'],
 	'casefile.rig': ['tests/src/features/fault-tree/fit.test.ts', 'No bundled rig is called'],
-	'casefile.none': ['tests/src/features/fault-tree/fit.test.ts', 'so there is no tree'],
+	'casefile.none': ['tests/src/features/fault-tree/fit.test.ts', 'so there’s no tree'],
 	'sheet.crowded': ['tests/src/features/finder/store.test.ts', 'fixtures and the finder works with 64 at most'],
 	'papers.sheet': ['tests/src/features/papers/work.test.ts', 'work.pasted('],
 	'papers.not-paper': ['tests/src/features/papers/work.test.ts', 'work.open('],
 	'qti.empty': ['tests/published/papers-qti.test.ts', 'done on the bench'],
-	'handed.altered': ['tests/src/features/papers/exchange/store.test.ts', 'not as Prep Bay writes it'],
+	'handed.altered': ['tests/src/features/papers/exchange/store.test.ts', 'isn’t as Prep Bay writes it'],
 	'handed.damaged': ['tests/src/features/papers/exchange/altered.test.ts', 'each a clear sentence'],
 	'handed.many': ['tests/src/features/papers/exchange/altered.test.ts', 'each a clear sentence'],
 	'qr.none': ['tests/src/features/papers/exchange/scan/camera.spec.ts', 'with no code in it gives a sentence'],
@@ -209,7 +209,7 @@ describe('the words of a shape that is off', () => {
 	])('%j', (puts, path, rule, says) => {
 		const error = shapeOf(puts);
 		expect(error).toMatchObject({ code: 'profile.shape', path, facts: { expected: 'shape', rule } });
-		expect(errorText(error)).toBe(`The profile does not fit at ${path}: ${says}. Fix that place and read it again.`);
+		expect(errorText(error)).toBe(`The profile doesn’t fit at ${path}: ${says}. Fix that place and read it again.`);
 	});
 
 	it('say where in a sheet its own profile is off', () => {

@@ -43,7 +43,7 @@ const examples: { readonly [T in RigEventType]: Example<T> } = {
 				swapped: false,
 			},
 		},
-		'Cable 9 laid, 10 m of microphone cable, from desk, output B',
+		'New cable 9, 10 m of microphone cable, from desk, output B',
 	],
 	'cable.lift': [{ type: 'cable.lift', cable: 'c2' }, 'Cable 2 taken away'],
 	'cable.plug': [
@@ -57,7 +57,10 @@ const examples: { readonly [T in RigEventType]: Example<T> } = {
 	],
 	'terminator.fit': [{ type: 'terminator.fit', port: 'old-1:out' }, 'Terminator fitted in old wash, data out'],
 	'terminator.remove': [{ type: 'terminator.remove', port: 'old-1:out' }, 'Terminator taken out of old wash, data out'],
-	'desk.level': [{ type: 'desk.level', universe: 1, slot: 14, level: 128 }, 'Slot 14 of universe 1 set to 128 (50 %)'],
+	'desk.level': [
+		{ type: 'desk.level', universe: 1, slot: 14, level: 128 },
+		'Channel 14 of universe 1 set to 128 (50 %)',
+	],
 	'desk.recall': [
 		{
 			type: 'desk.recall',
@@ -66,20 +69,20 @@ const examples: { readonly [T in RigEventType]: Example<T> } = {
 				{ universe: 1, slot: 2, level: 0 },
 			],
 		},
-		'A look called up on the desk: 1 slot up, all others at 0',
+		'A look called up on the desk: 1 channel up, all others at 0',
 	],
 	'desk.master': [{ type: 'desk.master', level: 255 }, 'The desk’s master set to 255 (100 %)'],
 	'desk.output': [{ type: 'desk.output', output: 'a', on: false }, 'Desk, output A switched off'],
 	'desk.universe': [{ type: 'desk.universe', output: 'b', universe: 3 }, 'Desk, output B set to universe 3'],
 	'desk.patch': [
 		{ type: 'desk.patch', fixture: 'bar-1', universe: 2, address: 40, mode: 'cells' },
-		'Bar 1 patched at slot 40 of universe 2, mode Every cell, 35 slots',
+		'Bar 1 patched at channel 40 of universe 2, mode Every cell, 35 slots',
 	],
 	'desk.start-code': [
 		{ type: 'desk.start-code', output: 'a', code: 0x17 },
 		'Desk, output A set to send start code 23 (text)',
 	],
-	'remote.press': [{ type: 'remote.press', button: 'held:red' }, 'Held colour red pressed on the remote'],
+	'remote.press': [{ type: 'remote.press', button: 'held:red' }, 'Static colour red pressed on the remote'],
 	'remote.become': [
 		{ type: 'remote.become', code: 2, battery: false },
 		'The remote set to code 2, with a flat battery',

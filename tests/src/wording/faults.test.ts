@@ -95,14 +95,14 @@ describe('the words of a fault', () => {
 				});
 				const cause = faultCause(sheet, at('wrong-address', 'bar-1', 'one-up'));
 				expect(cause).toContain(`set to start address ${address + 1} and should be at ${address}.`);
-				expect(faultTape(sheet, at('wrong-address', 'bar-1', 'one-up'))).toBe(`Address ${address}, 9 slots`);
+				expect(faultTape(sheet, at('wrong-address', 'bar-1', 'one-up'))).toBe(`Address ${address}, 9 channels`);
 			}),
 			{ numRuns: runs(50) },
 		);
 	});
 
 	it.each([
-		[mixed, at('wrong-address', 'bar-1', 'one-up'), 'Start address one slot out'],
+		[mixed, at('wrong-address', 'bar-1', 'one-up'), 'Start address one channel out'],
 		[mixed, at('one-switch-wrong', 'old-1', '4'), 'Switch 4 up, and should be down'],
 		[mixed, at('emitter-dead', 'bar-1', 'warm-white'), 'Warm white emitter dead'],
 		[mixed, at('cable-out', 'c2', 'to'), 'Plug out of bar 1, data in'],
@@ -172,7 +172,7 @@ describe('the words of a mend', () => {
 			'bar-1',
 			/start address 11, mode “Whole bar and functions, 9 slots”\. Then hold its other settings to the sheet\.$/,
 		],
-		['set-panel', led, 'lead', /held colour rose, at 100 % brightness, steady\. Set it to lead\./],
+		['set-panel', led, 'lead', /static colour rose, at 100 % brightness, steady\. Set it to lead\./],
 		['set-panel', led, 'f-1', /^At its panel, set it to follow a leader, in mode “9 slots”\./],
 		['set-panel', kept, 'q-2', /^At its panel, set its own programme “Sound: next colour”/],
 		['set-switches', mixed, 'old-1', /^Put switches 1, 3 and 5 up and the others down, and the slides so: Slots at 5/],

@@ -131,7 +131,7 @@ describe('what a check says', () => {
 		[mixed, 'desk-colour-strips', 'wash-1', 'Amber at 200 (78 %), the others at 0'],
 		[mixed, 'desk-universe', 'b', 'Universe 2'],
 		[mixed, 'desk-restart', 'wash-1', 'It keeps its look'],
-		[mixed, 'desk-restart', 'old-1', 'It is dark meanwhile'],
+		[mixed, 'desk-restart', 'old-1', 'It’s dark meanwhile'],
 		[kept, 'desk-restart', 'q-3', 'It runs its own programme'],
 		[mixed, 'cable-length', 'c1', 'About 10 m'],
 		[kept, 'remote-code', 'remote', 'Code 3'],
@@ -158,7 +158,7 @@ describe('what a check says', () => {
 		expect(does(mixed, 'panel-mode', 'bar-1')).toBe(
 			'In a show ask first: some panels act as you step. On its display go to “Slots used” and read the line below. Change nothing.',
 		);
-		expect(does(kept, 'panel-work', 'q-1')).toMatch(/If it says it is locked, hold Set for 2 seconds\. On its display/);
+		expect(does(kept, 'panel-work', 'q-1')).toMatch(/If it says it’s locked, hold Set for 2 seconds\. On its display/);
 	});
 
 	it('names the cable that comes out and goes back, and none where the line ends', () => {

@@ -80,9 +80,9 @@ describe('what they say', () => {
 
 	it('gives a level as value and percent, and its band by name and range', () => {
 		expect(says('slots.programme')).toBe(
-			'Slot 2 (Function) stands at 100 (39 %), in 51 to 117: Colour fade. That starts the programme “Colour fade”, at speed 1 of 100.',
+			'Channel 2 (Function) stands at 100 (39 %), in 51 to 117: Colour fade. That starts the programme “Colour fade”, at speed 1 of 100.',
 		);
-		expect(says('slots.ignored')).toBe('Its colour slots, 4 to 9, are ignored.');
+		expect(says('slots.ignored')).toBe('Its colour channels, 4 to 9, are ignored.');
 	});
 
 	it('names cables, sockets and fixtures as people do', () => {
@@ -97,7 +97,7 @@ describe('what they say', () => {
 	});
 
 	it('tells the desk’s idea of a fixture from a leader’s', () => {
-		expect(says('address.patch-differs')).toBe('The desk has it at start address 11, and it is set to 12.');
+		expect(says('address.patch-differs')).toBe('The desk has it at start address 11, and it’s set to 12.');
 		expect(says('address.mode-differs')).toBe(
 			'The leader sends as mode “9 slots”, and this one reads as mode “12 slots”.',
 		);
@@ -110,16 +110,16 @@ describe('what they say', () => {
 		rig.send({ type: 'settings.become', fixture, change: { work: 'follow', address: 31 } });
 		const all = why(rig, fixture).map((reason) => reasonText(rig, fixture, reason));
 		expect(all).toContain(
-			'The desk has it at start address 11, and its panel says 31. But it follows, and a follower of this kind reads from slot 1 on.',
+			'The desk has it at start address 11, and its panel says 31. But it follows, and a follower of this kind reads from channel 1 on.',
 		);
 		expect(all).toContain(
-			'As a follower it reads slots 1 to 9 as mode “9 slots”, a footprint of 9. Its panel says start address 31, but a follower of this kind reads from slot 1 on.',
+			'As a follower it reads channels 1 to 9 as mode “9 slots”, a footprint of 9. Its panel says start address 31, but a follower of this kind reads from channel 1 on.',
 		);
 		for (const text of all) expect(text).not.toMatch(/set to 1\b/);
 		const { rig: row } = scenes['drive.follow']();
 		row.send({ type: 'settings.become', fixture: 'f-1', change: { address: 40 } });
 		expect(why(row, 'f-1').map((reason) => reasonText(row, 'f-1', reason))).toContain(
-			'As a follower it reads the leader’s slots 1 to 9 as mode “9 slots”, a footprint of 9. Its panel says start address 40, but a follower of this kind reads from slot 1 on.',
+			'As a follower it reads the leader’s channels 1 to 9 as mode “9 slots”, a footprint of 9. Its panel says start address 40, but a follower of this kind reads from channel 1 on.',
 		);
 	});
 
@@ -148,20 +148,20 @@ describe('what they say', () => {
 	// symptom: silence. cause: only what leads was told of its leading
 	it('tells what is set to lead and obeys the line or follows that it sends nothing', () => {
 		expect(says('drive.leading-not')).toBe(
-			'It is set to lead as well, but it sends nothing while it obeys the line. A leader shows its own colour or programme.',
+			'It’s set to lead as well, but it sends nothing while it obeys the line. A leader shows its own colour or programme.',
 		);
 		const { rig } = scenes['drive.follow']();
 		rig.send({ type: 'settings.become', fixture: 'f-1', change: { lead: 'on' } });
 		const trail = why(rig, 'f-1').map((reason) => reasonText(rig, 'f-1', reason));
 		expect(trail).toContain(
-			'It is set to lead as well, but it sends nothing while it follows. A leader shows its own colour or programme.',
+			'It’s set to lead as well, but it sends nothing while it follows. A leader shows its own colour or programme.',
 		);
 	});
 
 	it('says who would send and does not, and which cable hangs loose', () => {
 		expect(says('source.output-off')).toBe('Desk, output A is switched off, so it sends nothing down this line.');
 		expect(says('source.leader-off')).toBe(
-			'Leader shows light of its own on this line, but is not set to lead, so it sends nothing.',
+			'Leader shows light of its own on this line, but isn’t set to lead, so it sends nothing.',
 		);
 		const { rig } = scenes['drive.follow']();
 		rig.send({ type: 'power.switch', fixture: 'lead', on: false });
@@ -182,12 +182,12 @@ describe('what they say', () => {
 		expect(slots(rig, fixture).join()).not.toMatch(/up: \./);
 		const { rig: desk } = scenes['line.one-wire-open']();
 		for (let slot = 1; slot <= 40; slot++) desk.send({ type: 'desk.level', universe: 1, slot, level: 0 });
-		expect(slots(desk, 'old-1')).toEqual(['All its colour slots, 23 to 25, stand at 0, so no colour is asked for.']);
+		expect(slots(desk, 'old-1')).toEqual(['All its colour channels, 23 to 25, stand at 0, so no colour is asked for.']);
 	});
 
 	it('counts what lies past the end of the universe', () => {
 		expect(says('address.past-end')).toBe(
-			'Its slots run on to 520, and a universe ends at 512: 8 of them do not exist, and read as 0.',
+			'Its channels run on to 520, and a universe ends at 512: 8 of them don’t exist, and read as 0.',
 		);
 	});
 

@@ -42,7 +42,7 @@ for (const { colorScheme, width } of looks) {
 		await take(tab, 'Old wash').click();
 		await expect(tab.locator('.dip').first()).toBeVisible();
 		await clean(tab, 'switches');
-		await tab.getByRole('button', { name: 'Lay out' }).click();
+		await tab.getByRole('button', { name: 'Set up' }).click();
 		await expect(tab.getByRole('dialog')).toBeVisible();
 		await clean(tab, 'laying out');
 		await tab.getByRole('button', { name: 'Clear the bench' }).click();

@@ -30,7 +30,7 @@ test('a level is typed as value, percent or hexadecimal, and nonsense gets a sen
 test('a slider moved is one step to undo, however many values it passed', async ({ page: tab }) => {
 	await openFresh(tab);
 	const desk = await drawer(tab, 'desk');
-	const slider = desk.getByRole('slider', { name: 'Slider of Intensity, slot 1' });
+	const slider = desk.getByRole('slider', { name: 'Slider of Intensity, channel 1' });
 	await slider.scrollIntoViewIfNeeded();
 	const box = await slider.boundingBox();
 	if (!box) throw new Error('no slider');
@@ -49,7 +49,7 @@ test('a slider moved is one step to undo, however many values it passed', async 
 test('a function slot tells its band, and a band chosen sets its middle', async ({ page: tab }) => {
 	await openFresh(tab);
 	const desk = await drawer(tab, 'desk');
-	const band = desk.getByRole('combobox', { name: 'Band of Function, slot 2' });
+	const band = desk.getByRole('combobox', { name: 'Band of Function, channel 2' });
 	await expect(band).toHaveValue('colours');
 	await band.selectOption('strobe');
 	await expect(desk.getByRole('textbox', { name: 'Function, slot 2' })).toHaveValue('156 (61 %)');
@@ -82,7 +82,7 @@ test('outputs, universes, master and patch', async ({ page: tab }) => {
 	await line.getByRole('textbox', { name: 'Start address' }).fill('510');
 	await line.getByRole('textbox', { name: 'Start address' }).press('Enter');
 	await expect(desk.getByText('universe 1, slots 510 to 512')).toBeVisible();
-	await expect(desk.getByText('Part of it runs past slot 512')).toBeVisible();
+	await expect(desk.getByText('Part of it runs past channel 512')).toBeVisible();
 });
 
 test('a bench with no desk can be given one, and an added fixture is patched past the others', async ({

@@ -58,8 +58,8 @@ test('a file that is none, of a newer version, or of more than a link may bring 
 	await layOut(tab, 'One battery wash');
 	const held = { type: 'clock.wait', ms: 2_000_000_000 };
 	for (const [text, sentence] of [
-		['{"version":1,"kept":[', 'This file holds no bench of Prep Bay, or it is damaged.'],
-		['[[[[', 'This file holds no bench of Prep Bay, or it is damaged.'],
+		['{"version":1,"kept":[', 'This file holds no bench of Prep Bay, or it’s damaged.'],
+		['[[[[', 'This file holds no bench of Prep Bay, or it’s damaged.'],
 		['{"version":2,"kept":{}}', 'This file was saved by a newer Prep Bay.'],
 		[bench(65), 'This rig has 65 fixtures, and a bench holds 64.'],
 		[

@@ -149,7 +149,7 @@ test('a damaged bench is set aside beside those that were before it', async ({ p
 	await expect(tab.getByRole('alert').filter({ hasText: 'has been set aside' })).toBeVisible();
 	const list = await openList(tab);
 	await expect(list.getByRole('listitem')).toHaveCount(2);
-	await list.getByRole('button', { name: 'Delete A bench that cannot be read' }).first().click();
+	await list.getByRole('button', { name: 'Delete A bench that can’t be read' }).first().click();
 	await list.getByRole('button', { name: 'Delete for good' }).click();
 	await expect(list.getByRole('listitem')).toHaveCount(1);
 });

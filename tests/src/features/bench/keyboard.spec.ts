@@ -53,14 +53,14 @@ test('mode, address, desk level and reason trail, by keyboard alone', async ({ p
 	await expect(lightOf(tab, 'Wash 1')).toContainText('amber');
 	await expect(tab.locator('[role="status"]').filter({ hasText: 'Wash 1 came up' })).toBeAttached();
 	await tab.keyboard.press('Tab');
-	await expect(tab.getByRole('slider', { name: 'Slider of Amber, slot 6' })).toBeFocused();
+	await expect(tab.getByRole('slider', { name: 'Slider of Amber, channel 6' })).toBeFocused();
 	await tab.keyboard.press('End');
 	await expect(amber).toHaveValue('255 (100 %)');
 
 	const why = tab.locator('.card-why');
 	await tabTo(tab, why, 'Shift+Tab');
 	await tab.keyboard.press('Enter');
-	await expect(tab.getByRole('dialog')).toContainText('It reads slots 5 to 10');
+	await expect(tab.getByRole('dialog')).toContainText('It reads channels 5 to 10');
 	await tab.keyboard.press('Escape');
 	await expect(tab.getByRole('dialog')).toHaveCount(0);
 	await expect(why).toBeFocused();
@@ -91,7 +91,7 @@ test('a cable is plugged and pulled by keyboard, at the sockets and in the list'
 	await expect(tab.locator('.cable-lines select')).toBeFocused();
 	await tabTo(tab, tab.getByRole('button', { name: 'Take away cable 1' }));
 	await tab.keyboard.press('Enter');
-	await expect(tab.getByText('No cables are laid.')).toBeVisible();
+	await expect(tab.getByText('No cables yet.')).toBeVisible();
 	await expect(tab.locator('.cable-list :focus')).toHaveCount(1);
 
 	const [from, to] = [tab.locator('.lay select').first(), tab.locator('.lay select').nth(1)];

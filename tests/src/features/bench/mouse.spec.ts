@@ -105,7 +105,7 @@ test('the wall shows what the desk asks for, and a press on a lamp takes it in h
 	await tab.locator('.wall-lamp').nth(1).locator('.wall-body').click();
 	await expect(tab.locator('.back').getByRole('heading', { name: 'Wash 2' })).toBeVisible();
 	const desk = await drawer(tab, 'desk');
-	await desk.getByRole('button', { name: 'All out' }).click();
+	await desk.getByRole('button', { name: 'Blackout: all to 0' }).click();
 	await expect(pool).toHaveAttribute('color', '#000000');
 	await expect(lightOf(tab, 'Wash 2')).toHaveText('dark');
 });

@@ -17,7 +17,7 @@ export async function openFresh(tab: Page): Promise<void> {
 
 /** Lays a ready-made bench out, by its name, as a person would. */
 export async function layOut(tab: Page, name: string): Promise<void> {
-	await tab.getByRole('button', { name: 'Lay out' }).click();
+	await tab.getByRole('button', { name: 'Set up' }).click();
 	await tab.getByRole('dialog').getByRole('button', { name, exact: true }).click();
 	await expect(tab.getByRole('dialog')).toHaveCount(0);
 }
@@ -65,4 +65,4 @@ export async function drawer(tab: Page, id: string): Promise<Locator> {
 
 /** A fixture's name on its card: a press takes it in hand. */
 export const take = (tab: Page, name: string): Locator =>
-	tab.getByRole('button', { name: new RegExp(`^Take in hand \\d+ ${name}$`) });
+	tab.getByRole('button', { name: new RegExp(`^Select \\d+ ${name}$`) });

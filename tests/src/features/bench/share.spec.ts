@@ -59,8 +59,8 @@ for (const [what, fragment] of [
 		await tab.waitForTimeout(1000);
 		await tab.goto('about:blank');
 		await tab.goto(`/bench/${fragment}`);
-		await expect(tab.getByRole('alert').filter({ hasText: 'The bench is empty meanwhile.' })).toBeVisible();
-		await expect(tab.getByText('There is nothing on the bench.')).toBeVisible();
+		await expect(tab.getByRole('alert').filter({ hasText: 'The bench is empty for now.' })).toBeVisible();
+		await expect(tab.getByText('There’s nothing on the bench.')).toBeVisible();
 		await expect(tab.locator('.card')).toHaveCount(0);
 		await tab.getByRole('button', { name: 'Bring mine back' }).click();
 		await expect(tab.locator('.card')).toHaveCount(5);
@@ -73,7 +73,7 @@ test('a link whose insides do not fit together says so in one sentence', async (
 	const forged = { ...sheet, terminators: ['desk:a'] };
 	await tab.goto(`/bench/${await linkOf({ sheet: forged, log: [] })}`);
 	await expect(tab.getByText('This link holds no rig that fits together')).toBeVisible();
-	await expect(tab.getByText('There is nothing on the bench.')).toBeVisible();
+	await expect(tab.getByText('There’s nothing on the bench.')).toBeVisible();
 	await layOut(tab, 'One battery wash');
 	await expect(lightOf(tab, 'Wash 1')).toHaveText('dark');
 });

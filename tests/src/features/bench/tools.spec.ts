@@ -40,10 +40,10 @@ test('things that break show in the lamps and in the reason trail, and can be pu
 	await expect(lightOf(tab, 'Wash 1')).toHaveText('dark');
 	await breaker.getByRole('combobox', { name: 'What to break' }).selectOption('output:a');
 	await breaker.getByRole('combobox', { name: 'Start code it sends' }).selectOption('23');
-	await breaker.getByRole('button', { name: 'Put all of it right' }).click();
+	await breaker.getByRole('button', { name: 'Fix everything' }).click();
 	await expect(tab.locator('.lamp[data-lamp="data"]')).toContainText('steady');
 	await expect(lightOf(tab, 'Wash 1')).toContainText('warm white');
-	await expect(breaker.getByRole('button', { name: 'Put all of it right' })).toBeDisabled();
+	await expect(breaker.getByRole('button', { name: 'Fix everything' })).toBeDisabled();
 });
 
 test('the remote reaches whom it can see, on their code', async ({ page: tab }) => {
@@ -99,7 +99,7 @@ test('a fast clock runs a battery down, and on charge it comes with its caution'
 
 test('fixtures are added, renamed and taken away, up to twenty-four', async ({ page: tab }) => {
 	await openFresh(tab);
-	await tab.getByRole('button', { name: 'Lay out' }).click();
+	await tab.getByRole('button', { name: 'Set up' }).click();
 	const dialog = tab.getByRole('dialog');
 	for (let i = 0; i < 8; i++)
 		for (const name of ['Add Tallow 6', 'Add Picket 8', 'Add Cobble'].slice(i < 6 ? 0 : 2))

@@ -94,7 +94,7 @@ describe('a deck', () => {
 	it.each(['', '[]', '{"version":1}', '{"version":0,"cards":{}}', 'null', '{"version":1,"cards":[]}'])(
 		'%s is no deck, and is said to be none',
 		(text) => {
-			expect(saidBy(() => readDeck(text))).toContain('This is no review file of Prep Bay, or it is damaged.');
+			expect(saidBy(() => readDeck(text))).toContain('This is no review file of Prep Bay, or it’s damaged.');
 		},
 	);
 

@@ -47,7 +47,7 @@ describe('a tree in words', () => {
 			kept: null,
 		});
 		expect(endsOf(view.root)).toBe(view.ends);
-		expect(view.complaint).toBe('Wash 3, centre right does not answer the desk');
+		expect(view.complaint).toBe('Wash 3, centre right doesn’t answer the desk');
 		const walk = (node: TreeNode): void => {
 			if (node.kind === 'check') for (const branch of node.branches) walk(branch.node);
 			else {
@@ -61,7 +61,7 @@ describe('a tree in words', () => {
 	it('is refused in a sentence where no fault shows like that', async () => {
 		const kept = null;
 		const tree = routes.tree({ rig: 'one-wash', fixture: 'wash-1', complaint: 'goes-out', kept });
-		expect(await saidOf(tree)).toContain('so there is no tree');
+		expect(await saidOf(tree)).toContain('so there’s no tree');
 		expect(await saidOf(routes.fixtures({ rig: 'barn', kept }))).toContain("No bundled rig is called 'barn'");
 	});
 

@@ -358,7 +358,7 @@ describe('a sheet of one’s own', () => {
 			JSON.stringify(many),
 			'This sheet has 65 fixtures and the finder works with 64 at most. Cut it down to the line in question.',
 		],
-		['a shape that is off', JSON.stringify({ ...sheet, desk: 7 }), 'The rig sheet does not fit at desk: '],
+		['a shape that is off', JSON.stringify({ ...sheet, desk: 7 }), 'The rig sheet doesn’t fit at desk: '],
 		[
 			'a profile nobody has',
 			JSON.stringify({ ...sheet, desk: null, fixtures: [{ ...sheet.fixtures[0], profile: 'nobody' }] }),

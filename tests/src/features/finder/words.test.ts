@@ -44,7 +44,7 @@ const suspect = (id: string, share: number, against: SuspectView['against'] = []
 	share,
 	against,
 });
-const said = [{ check: 'Lens', seen: 'It is clear', predicted: 'Something covers it' }];
+const said = [{ check: 'Lens', seen: 'It’s clear', predicted: 'Something covers it' }];
 
 test('suspects are parted by whether anything speaks against them, and the unknown stands apart', () => {
 	const all = [suspect('a', 0.5), suspect('unknown', 0.3), suspect('b', 0.15, said), suspect('c', 0.05)];
@@ -130,12 +130,12 @@ Begun 25 Nov 2026, 18:05
 Everything at hand, no show running
 
 1. Data indicator: wash 3: Steady
-2. Lens: wash 3: could not be done
+2. Lens: wash 3: couldn’t be done
 3. Is wash 2 lit? not sure
 
-Mended
+Fixed
 Lens covered: wash 3
-Reckoned time spent: 34 s
+Estimated time spent: 34 s
 `,
 	);
 });

@@ -241,7 +241,7 @@ describe('the battery task', () => {
 	});
 
 	it('tells the rule, the charge and the hours in its own words', () => {
-		expect(says).toMatch(/80 percent of what is left/);
+		expect(says).toMatch(/80 percent of what(’s| is) left/);
 		expect(says).toMatch(/10 hours/);
 	});
 });

@@ -28,7 +28,7 @@ test('a KR-20 below nought is said in words that can be acted on; one above keep
 			const { learn, figures } = await byChance(people, seed);
 			const [first = ''] = learn.steady;
 			if (figures.kr20 === null || figures.kr20 >= 0) {
-				expect(first).toMatch(/^KR-20 (is \d|cannot be told yet)/);
+				expect(first).toMatch(/^KR-20 (is \d|can’t be told yet)/);
 				return;
 			}
 			below++;

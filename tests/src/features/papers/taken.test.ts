@@ -20,7 +20,7 @@ test('the paste box empties only when all that it held was taken in', () => {
 			expect(leftInBox(text, text, null)).toBe(text);
 			// what was typed while it was read has not been read
 			expect(leftInBox(text + more, text, found)).toBe(text + more);
-			expect(takenText(found).includes('could not be read')).toBe(found.refused.count > 0);
+			expect(takenText(found).includes('couldn’t be read')).toBe(found.refused.count > 0);
 		}),
 	);
 });

@@ -107,7 +107,7 @@ describe('addresses', () => {
 		expect(cell('switch-weights', '10', 'Up, plain sum', 1)).toBe('2 4');
 		expect(cell('switch-weights', '24', 'Up, plain sum', 1)).toBe('4 5');
 		expect(cell('switch-weights', '233', 'Up, plain sum', 1)).toBe('1 4 6 7 8');
-		expect(cell('switch-weights', '512', 'Up, plain sum', 1)).toBe('cannot be set');
+		expect(cell('switch-weights', '512', 'Up, plain sum', 1)).toBe('can’t be set');
 	});
 });
 

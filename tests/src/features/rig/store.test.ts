@@ -84,7 +84,7 @@ describe('the store', () => {
 		store.send({ type: 'desk.level', universe: 1, slot: 1, level: 9 });
 		const before = picture(store.rig);
 		expect(store.send({ type: 'cable.lift', cable: 'none' })).toBe(false);
-		await vi.waitFor(() => expect(store.said?.words).toBe("There is no cable 'none' on this rig."));
+		await vi.waitFor(() => expect(store.said?.words).toBe("There’s no cable 'none' on this rig."));
 		expect(picture(store.rig)).toBe(before);
 		expect(store.rig.log).toHaveLength(1);
 		const { turn } = store.said ?? { turn: 0 };

@@ -56,8 +56,8 @@ describe('who is counted', () => {
 		expect(learn?.people).toBe(3);
 		expect(learn?.persons.map(({ name }) => name)).toContain('Cy (try 2)');
 		expect(rows.filter(({ name }) => name === 'Cy').map(({ counts, standing }) => [counts, standing])).toEqual([
-			[false, 'Something in it does not fit. Its notes in the table say what.'],
-			[true, 'Counted in place of an earlier try that does not fit.'],
+			[false, 'Something in it doesn’t fit. Its notes in the table say what.'],
+			[true, 'Counted in place of an earlier try that doesn’t fit.'],
 		]);
 	});
 

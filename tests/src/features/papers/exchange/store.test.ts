@@ -99,7 +99,7 @@ describe('what a trainer keeps', () => {
 			['papers', 'beef', 'not a paper at all'],
 			['results', 'dead', { version: 1, result: { name: 'Torn' }, whole: true, kept: 1 }],
 		]);
-		for (const { sentence } of asides) expect(sentence).toMatch(/not as Prep Bay writes it/);
+		for (const { sentence } of asides) expect(sentence).toMatch(/isn’t as Prep Bay writes it/);
 		// what a newer version wrote stays where that version will look for it
 		expect(await inside()).toContain('than we know');
 		expect((await store.held()).results).toHaveLength(2);

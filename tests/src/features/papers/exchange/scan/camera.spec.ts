@@ -60,7 +60,7 @@ test('a learner opens a paper from a picture of its code; one with no code in it
 	};
 	const pictures = [await pictureOf(''), await pictureOf(`<path d="${path}"/>`)] as const;
 	await tab.goto('/papers/sit/');
-	const files = tab.getByLabel('Open a paper’s file, or a picture of its QR code');
+	const files = tab.getByLabel('Open a quiz’s file, or a picture of its QR code');
 	await files.setInputFiles(pictures[0]);
 	await expect(tab.getByRole('alert').filter({ hasText: 'No QR code was found in this picture.' })).toBeVisible();
 	await files.setInputFiles(pictures[1]);
@@ -79,7 +79,7 @@ test('a trainer takes in one code after another, each once; axe is clean meanwhi
 	const said = tab.locator('.gather').getByRole('status');
 	// the film goes round: by the second time it was here already
 	await expect(said.filter({ hasText: /1 result (taken in|was here already)/ })).toHaveCount(1);
-	await expect(said.filter({ hasText: '‘Prep check’ is a paper' })).toHaveCount(1);
+	await expect(said.filter({ hasText: '‘Prep check’ is a quiz' })).toHaveCount(1);
 	await expect(tab.locator('.gather')).toContainText('Hand 1');
 	for (const colorScheme of ['light', 'dark'] as const) {
 		await tab.emulateMedia({ colorScheme });

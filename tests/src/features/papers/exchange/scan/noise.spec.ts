@@ -75,7 +75,7 @@ for (const [who, at, said] of [
 		await expect(tab.locator(said).filter({ hasText: 'stopped' })).toBeVisible();
 		expect(await longest(tab)).toBeLessThan(LONGEST_TASK);
 		await tab.locator('textarea').last().fill(paper);
-		await tab.getByRole('button', { name: /^(Take them in|Open the paper)$/ }).click();
+		await tab.getByRole('button', { name: /^(Take them in|Open the quiz)$/ }).click();
 		await expect(tab.getByText('‘Friday’ is').first()).toBeAttached();
 	});
 }
