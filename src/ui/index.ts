@@ -4,7 +4,7 @@
  * stand in `styles/`, in cascade layers: tokens raw, then by meaning, then base, parts, features, print.
  */
 export { Button, type ButtonProps } from './Button.tsx';
-export { CautionBox, type CautionBoxProps, type CautionsSaid, SaidAbove } from './CautionBox.tsx';
+export { CautionBox, type CautionBoxProps, CautionLine, type CautionsSaid, SaidAbove } from './CautionBox.tsx';
 export { Dialog, type DialogProps } from './Dialog.tsx';
 export { Field, type FieldProps } from './Field.tsx';
 export { Live, type LiveProps } from './Live.tsx';

@@ -5,7 +5,7 @@ import { makeTask, markDrill, shortestWay } from '../../sim/drill/index.ts';
 import { markRigPaper, setRigPaper } from '../../sim/paper/index.ts';
 import { openRig } from '../../sim/rig/index.ts';
 import { figures } from '../../src/features/lessons/figures/index.tsx';
-import { checksOf, partsOf, practiceOf, seenOf } from '../../src/features/lessons/index.ts';
+import { checksOf, partsOf, practiceOf, seenOf, toLearn, wholeIn } from '../../src/features/lessons/index.ts';
 import { sheetOf } from '../../src/features/lessons/open.ts';
 import { RECKON_IDS } from '../../src/features/lessons/reckon/sums.ts';
 import { asksOf } from '../../src/features/lessons/round.ts';
@@ -125,6 +125,31 @@ describe('the load-out', () => {
 		expect(done).toBe(true);
 		expect(harm.length).toBeGreaterThan(0);
 		expect(harm.every(({ did }) => did === 'broken')).toBe(true);
+	});
+});
+
+// symptom: four words in ten on the pages of lessons were cautions, most of them read before
+describe('a caution of a lesson', () => {
+	const course = toLearn(lessons);
+
+	it('is in full where it is met first, and wherever hands touch that danger', () => {
+		const met = new Set<string>();
+		for (const lesson of course) {
+			const whole = wholeIn(lesson, course);
+			for (const id of lesson.cautions) {
+				if (!met.has(id)) expect(whole, `${lesson.id} is the first with ${id}`).toContain(id);
+				met.add(id);
+			}
+			for (const id of lesson.tags) expect(whole, lesson.id).toContain(id);
+			for (const id of whole) expect(lesson.cautions).toContain(id);
+		}
+		expect(course.some((lesson) => wholeIn(lesson, course).length < lesson.cautions.length)).toBe(true);
+	});
+
+	it('on mains is in full wherever the task is done on mains', () => {
+		for (const lesson of course)
+			if (practiceOf(lesson).task.hands.includes('mains'))
+				expect(wholeIn(lesson, course), lesson.id).toContain('mains');
 	});
 });
 

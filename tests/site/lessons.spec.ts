@@ -6,7 +6,7 @@ import { practiceOf } from '../../src/features/lessons/index.ts';
 import { serve } from '../../src/site/server/index.ts';
 import { lessonFiles } from '../content/lessons.ts';
 import { drawer, key, take } from '../src/features/bench/open.ts';
-import { built } from './pages.ts';
+import { built, isLesson, pages } from './pages.ts';
 import { untilKept } from './versions.ts';
 
 const NAMES = { back: 'Back', down: 'Down', up: 'Up', set: 'Set' } as const;
@@ -114,14 +114,32 @@ test.describe('by touch, 390 wide', () => {
 	});
 
 	// a lesson told each caution three times, in screenfuls, between its words and its bench
-	test('what its page says in full is named again at the bench, with the way to it', async ({ page: tab }) => {
+	test('what has been read in full is a line at the bench, and opens', async ({ page: tab }) => {
 		await tab.goto('/lessons/floor-bracket-clamp-bond/');
 		await benchOf(tab);
 		const again = tab.locator('.practice .caution', { hasText: 'Overhead' });
+		await expect(again).toContainText('rated for the load');
+		await expect(again.locator('li').first()).toBeHidden();
+		await again.locator('summary').tap();
 		await expect(again.locator('.caution-harm')).toContainText('can kill');
-		await expect(again.locator('li')).toHaveCount(0);
-		await again.getByRole('link').tap();
-		await expect(tab.locator('#care-hanging li').first()).toBeInViewport();
+		await expect(again.locator('li').first()).toBeVisible();
+	});
+
+	// the bench began five screens down, and of the words above it four in ten were cautions
+	test('the bench of every lesson begins within two screens, and cautions leave room for the lesson', async ({
+		page: tab,
+	}) => {
+		const seen = { words: 0, cautions: 0 };
+		for (const page of pages.filter(isLesson)) {
+			await tab.goto(page);
+			const words = (text: string) => text.match(/\S+/g)?.length ?? 0;
+			const cautions = (await tab.locator('.caution').allInnerTexts()).reduce((sum, text) => sum + words(text), 0);
+			expect.soft((await tab.locator('.practice').boundingBox())?.y, page).toBeLessThanOrEqual(2 * 844);
+			expect.soft(cautions, page).toBeGreaterThan(0);
+			seen.words += words(await tab.locator('main').innerText());
+			seen.cautions += cautions;
+		}
+		expect(seen.cautions / seen.words).toBeLessThan(0.3);
 	});
 
 	for (const id of [

@@ -6,10 +6,10 @@ export const lessonWords = {
 	outcome: 'You’ll be able to',
 	inside: 'In this lesson',
 	care: 'Safety first',
-	careAbove: 'What to do about it',
+	careWhole: 'Safety, in full',
 	bench: 'On the bench',
 	needsScript:
-		'The bench and the checks need scripts, which this browser has turned off. The words above hold all the same.',
+		'The bench and the checks need scripts, which this browser has turned off. The words on this page hold all the same.',
 	coming: 'The bench is set up when it comes into view.',
 	steps: { try: 'Try it', slip: 'A deliberate mistake', task: 'Your turn' },
 	stepsLabel: 'What to do on the bench',

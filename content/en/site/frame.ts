@@ -28,6 +28,7 @@ export const frame = {
 		accept: 'Take it now',
 		later: 'Later',
 	},
+	footShort: 'Everything here is simulated.',
 	foot: 'Everything here is simulated. Real gear can hurt you: read the cautions, and ask the competent person on site (in the US, the qualified person).',
 	cautionsLink: 'Cautions',
 	cautionsHref: '/about/#cautions',

@@ -70,12 +70,6 @@ export function Practice({ data }: { data: PracticeData }): JSX.Element {
 						)}
 					</>
 				)}
-				<Manuals all={step === 'task' ? data.manuals.task : data.manuals.bench} />
-				{step !== 'task' && (
-					<Button look="quiet" onClick={() => go([step, turn + 1])}>
-						{words.again}
-					</Button>
-				)}
 			</div>
 			<SaidAbove.Provider value={data.said}>
 				{step === 'try' && <Fetched key={turn} load={bench} props={{ ...stand, log }} />}
@@ -88,6 +82,14 @@ export function Practice({ data }: { data: PracticeData }): JSX.Element {
 					/>
 				)}
 			</SaidAbove.Provider>
+			<div class="practice-foot">
+				<Manuals all={step === 'task' ? data.manuals.task : data.manuals.bench} />
+				{step !== 'task' && (
+					<Button look="quiet" onClick={() => go([step, turn + 1])}>
+						{words.again}
+					</Button>
+				)}
+			</div>
 		</div>
 	);
 }

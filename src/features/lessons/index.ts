@@ -6,6 +6,7 @@
  */
 
 export { type SlipEffect, seenOf } from './cases.ts';
+export { wholeIn } from './cautions.ts';
 export { checksOf, type LessonCheck } from './checks.ts';
 export { type CoursePart, type PlanRow, partsOf, timetableOf, toLearn } from './course.ts';
 export { checksKey, lessonKey } from './done.ts';

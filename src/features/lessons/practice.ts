@@ -1,5 +1,4 @@
 import { cautions } from '#words/cautions/index.ts';
-import { lessonWords as words } from '#words/lessons/index.ts';
 import { profileFor, type RigSheet } from '../../../shared/sheet/index.ts';
 import type { Task } from '../../../sim/drill/index.ts';
 import type { RigEvent } from '../../../sim/event/index.ts';
@@ -31,7 +30,7 @@ export interface PracticeData {
 	readonly under: string;
 	/** Where the charts of the fixtures are: those of the bench, and those of the task. */
 	readonly manuals: { readonly bench: readonly Manual[]; readonly task: readonly Manual[] };
-	/** The cautions that the lesson's page says in full. */
+	/** The cautions that stand on the lesson's page. */
 	readonly said: CautionsSaid;
 	/** Where another like it can be done; null where it is the lesson's own. */
 	readonly more: string | null;
@@ -50,9 +49,7 @@ export function practiceOf(lesson: Lesson): PracticeData {
 		try: lesson.try,
 		slipWords: slip.words,
 		...set,
-		said: Object.fromEntries(
-			lesson.cautions.map((id) => [cautions[id].title, { href: `#care-${id}`, words: words.careAbove }]),
-		),
+		said: lesson.cautions.map((id) => cautions[id].title),
 		manuals: { bench: manualsOf(sheet), task: manualsOf(set.task.sheet) },
 		under: lessonKey(lesson.id),
 		more: 'drill' in task ? `/drills/do/#kind=${task.drill}` : null,
