@@ -1,8 +1,9 @@
 import { LAST_SLOT, TOP_LEVEL } from '../dmx/index.ts';
 import type { RigSheet } from '../sheet/index.ts';
+import { evenlyDrawn, MOST_DRAWN } from './even.ts';
 import type { MistakeId } from './ids.ts';
 import { canonical } from './json.ts';
-import type { Answer, Chance, Item, ItemDraft, ItemFacts, KnownMistake, Option, Say } from './types.ts';
+import type { Answer, Chance, Item, ItemDraft, ItemFacts, KnownMistake, Option, QuestionGround, Say } from './types.ts';
 
 /** Something to say, and what fills it. */
 export const say = (id: string, facts: ItemFacts = {}): Say => ({ say: id, facts });
@@ -49,21 +50,36 @@ const WRONG_OPTIONS = 3;
 const read = (label: Say): string => canonical(label).toLowerCase();
 
 /** The first few wrong labels that differ from the right one and from each other, for `one`. */
-function wrongLabels(right: Say, wrongs: readonly WrongAnswer<Say>[]): WrongAnswer<Say>[] {
+function wrongLabels(right: Say, wrongs: readonly WrongAnswer<Say>[], most: number): WrongAnswer<Say>[] {
 	const seen = new Set([read(right)]);
 	const kept: WrongAnswer<Say>[] = [];
 	for (const wrong of wrongs) {
 		const text = read(wrong[1]);
-		if (seen.has(text) || kept.length === WRONG_OPTIONS) continue;
+		if (seen.has(text) || kept.length === most) continue;
 		seen.add(text);
 		kept.push(wrong);
 	}
 	return kept;
 }
 
-/** One right among up to four: the likeliest mistakes come first in `wrongs`; labels that read alike are left out. */
-export function oneOf(chance: Chance, about: DraftParts, right: Say, wrongs: readonly WrongAnswer<Say>[]): ItemDraft {
-	const kept = wrongLabels(right, wrongs);
+/**
+ * One right among up to four: the likeliest mistakes come first in `wrongs`; labels that read alike are left out. Papers of version 1
+ * have the likeliest; later ones so that the look of the options does not tell the right one.
+ */
+export function oneOf(
+	chance: Chance,
+	about: DraftParts,
+	right: Say,
+	wrongs: readonly WrongAnswer<Say>[],
+	{ version }: Pick<QuestionGround, 'version'> = {},
+): ItemDraft {
+	const kept =
+		version === 1
+			? wrongLabels(right, wrongs, WRONG_OPTIONS)
+			: evenlyDrawn(chance, right, wrongLabels(right, wrongs, MOST_DRAWN), {
+					size: WRONG_OPTIONS,
+					label: ([, label]) => label,
+				});
 	const { options, idOf } = lettered(chance, [right, ...kept.map(([, label]) => label)], (label) => label);
 	return draft(about, {
 		ask: { form: 'one', options },

@@ -2,7 +2,7 @@
  * Ids of the kinds of question, permanent and never used again: papers, links and results are keyed by them. The first group
  * is pure arithmetic on profiles and sheets; the second is read from a rig and comes from `sim/paper`.
  */
-export const PLAIN_KIND_IDS = [
+const FIRST_PLAIN_IDS = [
 	'value-function',
 	'function-values',
 	'band-edge',
@@ -27,8 +27,9 @@ export const PLAIN_KIND_IDS = [
 	'coarse-fine',
 	'value-of-pair',
 ] as const;
+export const PLAIN_KIND_IDS = [...FIRST_PLAIN_IDS] as const;
 
-export const RIG_KIND_IDS = [
+const FIRST_RIG_IDS = [
 	'frame-look',
 	'follow-setting',
 	'row-roles',
@@ -37,8 +38,15 @@ export const RIG_KIND_IDS = [
 	'caution-here',
 	'on-the-bench',
 ] as const;
+export const RIG_KIND_IDS = [...FIRST_RIG_IDS] as const;
 
 export const KIND_IDS = [...PLAIN_KIND_IDS, ...RIG_KIND_IDS] as const;
+
+/** The kinds that a recipe of version 1 means by all: it stays the paper it was. */
+export const FIRST_KIND_IDS: readonly KindId[] = Object.freeze([...FIRST_PLAIN_IDS, ...FIRST_RIG_IDS]);
+/** Kinds asked where they are named and not among all: what crews read and type is values and percent. */
+export const WHEN_NAMED: readonly KindId[] = Object.freeze(['hex-of-value', 'value-of-hex']);
+
 export type PlainKindId = (typeof PLAIN_KIND_IDS)[number];
 export type RigKindId = (typeof RIG_KIND_IDS)[number];
 export type KindId = PlainKindId | RigKindId;

@@ -9,6 +9,7 @@ export { analyse } from './analyse.ts';
 export { asksFor, draft, fresh, lettered, oneOf, say, severalOf, type WrongAnswer } from './draft.ts';
 export type { AnswerCount, GroupFigures, ItemAnalysis, ItemFigures, ItemFinding, PersonFigures } from './figures.ts';
 export {
+	FIRST_KIND_IDS,
 	KIND_IDS,
 	KIND_TOPICS,
 	type KindId,

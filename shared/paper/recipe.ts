@@ -5,7 +5,11 @@ import { KIND_IDS, LEVELS, TOPIC_IDS } from './ids.ts';
 
 /** What a trainer asks a paper to be: plain JSON. With a seed it is the whole paper, so a link need carry nothing else. */
 export const recipeSchema = v.strictObject({
-	version: v.literal(1),
+	/**
+	 * 1 sets what it set in 2026: all kinds are those there were then, and options are the likeliest mistakes. 2 has every kind but
+	 * hexadecimal for all, and draws options so that their look does not tell the right one.
+	 */
+	version: v.picklist([1, 2]),
 	title: v.pipe(v.string(), v.trim(), v.minLength(1), v.maxLength(60)),
 	/** Bundled fixtures it is about, by id; with none and no sheet: all of them. */
 	profiles: v.optional(v.pipe(v.array(idText), v.maxLength(40)), []),

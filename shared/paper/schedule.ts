@@ -1,5 +1,15 @@
 import { InputError } from '../error/index.ts';
-import { KIND_IDS, KIND_TOPICS, type KindId, type PaperLevel, RIG_KIND_IDS, TOPIC_IDS, type TopicId } from './ids.ts';
+import {
+	FIRST_KIND_IDS,
+	KIND_IDS,
+	KIND_TOPICS,
+	type KindId,
+	type PaperLevel,
+	RIG_KIND_IDS,
+	TOPIC_IDS,
+	type TopicId,
+	WHEN_NAMED,
+} from './ids.ts';
 import { footprintKind, lastSlotKind, nthAddressKind, runsPastKind } from './kinds/addresses.ts';
 import { bandEdge, bandMiddle, bandsInOrder } from './kinds/bands.ts';
 import { deskSlot, matchSlots, slotDoes } from './kinds/charts.ts';
@@ -19,18 +29,24 @@ export interface QuestionSlot {
 
 const isRigKind = (id: KindId): boolean => (RIG_KIND_IDS as readonly KindId[]).includes(id);
 
+/** What says which kinds a recipe asks for. */
+type Asks = Pick<PaperRecipe, 'kinds' | 'topics' | 'version'>;
+
 /** Kinds a recipe asks for, whether or not its fixtures can carry them: those named, or all, of its topics. */
-function askedKinds({ kinds, topics }: Pick<PaperRecipe, 'kinds' | 'topics'>): KindId[] {
-	return KIND_IDS.filter(
-		(id) => (kinds.length === 0 || kinds.includes(id)) && (topics.length === 0 || topics.includes(KIND_TOPICS[id])),
-	);
+function askedKinds({ kinds, topics, version }: Asks): KindId[] {
+	const isAsked = (id: KindId): boolean => (kinds.length === 0 ? isOfAll(id, version) : kinds.includes(id));
+	return KIND_IDS.filter((id) => isAsked(id) && (topics.length === 0 || topics.includes(KIND_TOPICS[id])));
 }
+
+/** Whether a kind is among all, where none is named: of version 1 those that there were, later all but what must be named. */
+const isOfAll = (id: KindId, version: PaperRecipe['version']): boolean =>
+	version === 1 ? FIRST_KIND_IDS.includes(id) : !WHEN_NAMED.includes(id);
 
 /**
  * Whether a recipe asks for kinds that are read from a rig, so that it is set and marked through `sim/paper`. One that names no
  * kinds asks for all of its topics, those included. It hangs on the recipe alone.
  */
-export function needsRig(recipe: Pick<PaperRecipe, 'kinds' | 'topics'>): boolean {
+export function needsRig(recipe: Asks): boolean {
 	return askedKinds(recipe).some(isRigKind);
 }
 

@@ -101,7 +101,7 @@ export function groundOf(recipe: PaperRecipe): QuestionGround {
 	});
 	const chosen = distinct([...recipe.own, ...named]);
 	const profiles = chosen.length > 0 || !sheet ? chosen : distinct(fixturesOf(sheet));
-	return { profiles: profiles.length > 0 ? profiles : BUNDLED, sheet };
+	return { profiles: profiles.length > 0 ? profiles : BUNDLED, sheet, version: recipe.version };
 }
 
 function sheetOf(rig: PaperRecipe['rig']): RigSheet | null {

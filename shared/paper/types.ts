@@ -105,6 +105,8 @@ export interface QuestionGround {
 	readonly profiles: readonly Profile[];
 	/** The crew's own rig, where the recipe has one. */
 	readonly sheet: RigSheet | null;
+	/** That of the recipe; the newest unless told. */
+	readonly version?: PaperRecipe['version'];
 }
 
 /** What a kind makes: an item before its id, kind and topic are put on it. */

@@ -212,7 +212,7 @@ export const trainerWords = {
 	topics: 'Topics',
 	topicsHint: 'With none picked, all of them.',
 	kinds: 'Kinds of question',
-	kindsHint: 'With none picked, all that fit.',
+	kindsHint: 'With none picked, all that fit but hexadecimal.',
 	kindsOpen: (n: number, of: number) => (n === 0 ? `All ${of} that fit` : `${n} of ${of} picked`),
 	kindRig: 'on the rig',
 	kindsNone: 'No kind of question fits these topics and fixtures. Pick other topics, or more fixtures.',

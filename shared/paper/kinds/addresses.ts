@@ -167,6 +167,15 @@ function lastFor(chance: Chance, level: PaperLevel): number {
 const comesTo = (last: number): Say =>
 	last > LAST_SLOT ? say('runs-past', { past: last - LAST_SLOT }) : say('runs-fits', { last });
 
+/** Counts a few off, and slots that are thought to go on in the next universe. */
+function aboutTheEnd(last: number): WrongAnswer<Say>[] {
+	const off = (by: number): WrongAnswer<Say> => [by > 0 ? 'off-by-one-high' : 'off-by-one-low', comesTo(last + by)];
+	const goesOn = [last - 1, last, last + 1].flatMap((end): WrongAnswer<Say>[] =>
+		end > LAST_SLOT ? [['wrapped-past-512', say('runs-on', { past: end - LAST_SLOT, next: 2 })]] : [],
+	);
+	return [...[1, -1].map(off), ...goesOn, ...[2, -2, 3, -3].map(off)];
+}
+
 /** Does a fixture run past the end of its universe, and by how much? */
 export const runsPastKind: QuestionKind = {
 	id: 'runs-past',
@@ -181,20 +190,22 @@ export const runsPastKind: QuestionKind = {
 		const last = lastSlot(start, footprint);
 		const past = slotsPast(start, footprint);
 		const wrongs: WrongAnswer<Say>[] =
-			past > 0
-				? [
-						['wrapped-past-512', say('runs-on', { past, next: 2 })],
-						chance.chance(0.5) ? ['off-by-one-high', comesTo(last + 1)] : ['off-by-one-low', comesTo(last - 1)],
-						['past-512', say('runs-fits', { last })],
-					]
-				: [
-						['off-by-one-high', comesTo(last + 1)],
-						['footprint-added-twice', comesTo(last + footprint)],
-						...chance.shuffle<WrongAnswer<Say>>([
-							['off-by-one-low', comesTo(last - 1)],
-							['footprint-not-added', comesTo(start)],
-						]),
-					];
+			ground.version !== 1
+				? aboutTheEnd(last)
+				: past > 0
+					? [
+							['wrapped-past-512', say('runs-on', { past, next: 2 })],
+							chance.chance(0.5) ? ['off-by-one-high', comesTo(last + 1)] : ['off-by-one-low', comesTo(last - 1)],
+							['past-512', say('runs-fits', { last })],
+						]
+					: [
+							['off-by-one-high', comesTo(last + 1)],
+							['footprint-added-twice', comesTo(last + footprint)],
+							...chance.shuffle<WrongAnswer<Say>>([
+								['off-by-one-low', comesTo(last - 1)],
+								['footprint-not-added', comesTo(start)],
+							]),
+						];
 		return oneOf(
 			chance,
 			{
@@ -203,6 +214,7 @@ export const runsPastKind: QuestionKind = {
 			},
 			comesTo(last),
 			wrongs,
+			ground,
 		);
 	},
 };

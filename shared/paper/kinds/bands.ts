@@ -9,9 +9,18 @@ import type { Answer, Chance, QuestionGround, QuestionKind, Say } from '../types
 
 const placesOf = (ground: QuestionGround) => bandSlots(ground).filter(({ bands }) => namedOnce(bands).length > 0);
 
+type Edge = 'lowest' | 'highest';
+
+/** That edge of a band, or the other where it is the outermost of all: 0 and 255 need no chart. */
+function innerEdge({ from, to }: Band, edge: Edge): Edge {
+	if (edge === 'lowest') return from === 0 ? 'highest' : edge;
+	return to === TOP_LEVEL ? 'lowest' : edge;
+}
+
 /**
- * The lowest or highest value of a band. Easy: read off the chart; middle: from a chart that gives the other ends only; hard: from
- * such a chart in hexadecimal.
+ * The lowest or highest value of a band. Easy: read off the chart; middle: from a chart that gives the other ends only; hard: the
+ * same of an edge between two bands (in papers of version 1, from a chart
+ * in hexadecimal).
  */
 export const bandEdge: QuestionKind = {
 	id: 'band-edge',
@@ -25,14 +34,15 @@ export const bandEdge: QuestionKind = {
 		const { profile, mode, slot, bands } = here;
 		const band = chance.pick(namedOnce(bands));
 		const { name } = band;
-		const edge = chance.pick(['lowest', 'highest'] as const);
+		const drawn = chance.pick(['lowest', 'highest'] as const);
+		const edge = level === 'hard' && ground.version !== 1 ? innerEdge(band, drawn) : drawn;
 		const of = (each: Band): number => (edge === 'lowest' ? each.from : each.to);
 		const right = of(band);
 		const i = bands.indexOf(band);
 		// where the chart gives the other ends, this edge is worked out from the band beside
 		const beside = bands[edge === 'lowest' ? i - 1 : i + 1];
 		const given = beside ? (edge === 'lowest' ? beside.to : beside.from) : null;
-		const hex = level === 'hard';
+		const hex = level === 'hard' && ground.version === 1;
 		const charted = edge === 'lowest' ? { ends: endsOf(bands), hex } : { starts: startsOf(bands), hex };
 		const twin = twinsOf(here, all)
 			.modes.flatMap((each) => namedOnce(each.bands))
@@ -172,17 +182,24 @@ const isClear = (rows: readonly BandRow[]): boolean =>
 const WRITTEN: Readonly<Record<PaperLevel, readonly BandNotation[]>> = {
 	easy: ['value'],
 	middle: ['value', 'percent'],
-	hard: ['value', 'percent', 'hex'],
+	hard: ['percent'],
 };
+const FIRST_HARD: readonly BandNotation[] = ['value', 'percent', 'hex'];
 
 /** The bands, rising, written by turns one way or another; in one way alone where percents would leave the order open. */
-function rowsFor(bands: readonly Band[], chance: Chance, level: PaperLevel): BandRow[] {
-	const ways = WRITTEN[level];
+function rowsFor(
+	bands: readonly Band[],
+	chance: Chance,
+	level: PaperLevel,
+	version: QuestionGround['version'],
+): BandRow[] {
+	const isFirst = level === 'hard' && version === 1;
+	const ways = isFirst ? FIRST_HARD : WRITTEN[level];
 	const turns = chance.shuffle(ways.map((_, turn) => turn));
 	const drawn = turns.map((turn) =>
 		bands.map((band, i): BandRow => ({ band, how: ways[(i + turn) % ways.length] as BandNotation })),
 	);
-	return drawn.find(isClear) ?? bands.map((band) => ({ band, how: level === 'hard' ? 'hex' : 'value' }));
+	return drawn.find(isClear) ?? bands.map((band) => ({ band, how: isFirst ? 'hex' : 'value' }));
 }
 
 const rowSay = ({ band, how }: BandRow): Say => {
@@ -200,7 +217,7 @@ const atFace = ({ band, how }: BandRow): number =>
 
 /**
  * Functions in the order in which a strip, pushed up from 0, comes to them. Easy: their last values; middle: some in percent; hard:
- * some in hexadecimal besides.
+ * all of them (in papers of version 1, some in hexadecimal).
  */
 export const bandsInOrder: QuestionKind = {
 	id: 'bands-in-order',
@@ -216,6 +233,7 @@ export const bandsInOrder: QuestionKind = {
 			namedOf(here).filter((band) => chosen.has(band)),
 			chance,
 			level,
+			ground.version,
 		);
 		const { options, idOf } = lettered(chance, rows, rowSay);
 		const order = (sorted: readonly BandRow[]): string[] => sorted.map(idOf);

@@ -79,6 +79,7 @@ export const slotDoes: QuestionKind = {
 				...near.filter(({ n }) => n < right.n).flatMap((each) => at('off-by-one-low', each)),
 				...near.filter(({ n }) => n > right.n).flatMap((each) => at('off-by-one-high', each)),
 			],
+			ground,
 		);
 	},
 };

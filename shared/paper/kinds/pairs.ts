@@ -30,6 +30,7 @@ export const coarseFine: QuestionKind = {
 			['fine-ignored', pair({ coarse, fine: 0 })],
 			...(isLevel(coarse + 1) ? [['off-by-one-high', pair({ coarse: coarse + 1, fine })] as const] : []),
 			...(isLevel(coarse - 1) ? [['off-by-one-low', pair({ coarse: coarse - 1, fine })] as const] : []),
+			...(ground.version === 1 ? [] : bothWrong(word)),
 		];
 		return oneOf(
 			chance,
@@ -47,9 +48,27 @@ export const coarseFine: QuestionKind = {
 			},
 			pair({ coarse, fine }),
 			wrongs,
+			ground,
 		);
 	},
 };
+
+/** Both halves wrong, or the other one: so that the right pair is not the one that all the others are a slip from. */
+function bothWrong(word: number): WrongAnswer<Say>[] {
+	const { coarse, fine } = splitWord(word);
+	const by255 = { coarse: Math.floor(word / TOP_LEVEL), fine: word % TOP_LEVEL };
+	const all: WrongAnswer<CoarseFine>[] = [
+		['out-of-256', { coarse, fine: by255.fine }],
+		['out-of-256', { coarse: coarse + 1, fine: by255.fine }],
+		['out-of-256', { coarse: coarse - 1, fine: by255.fine }],
+		['out-of-256', { coarse: by255.coarse, fine }],
+		['coarse-and-fine-swapped', { coarse: fine, fine: by255.fine }],
+		['fine-ignored', { coarse: coarse - 1, fine: 0 }],
+	];
+	return all.flatMap(([mistake, at]) =>
+		isLevel(at.coarse) && isLevel(at.fine) && joinWord(at.coarse, at.fine) !== word ? [[mistake, pair(at)]] : [],
+	);
+}
 
 /** Coarse and fine as one 16-bit value. Easy: both below ten; middle: below a hundred; hard: any. */
 export const valueOfPair: QuestionKind = {

@@ -13,7 +13,7 @@ import {
 } from '../chart.ts';
 import { type DraftParts, oneOf, say, severalOf, type WrongAnswer } from '../draft.ts';
 import { KIND_TOPICS, LEVELS, type MistakeId, type PaperLevel } from '../ids.ts';
-import type { Chance, ItemDraft, QuestionKind, Say } from '../types.ts';
+import type { Chance, ItemDraft, QuestionGround, QuestionKind, Say } from '../types.ts';
 
 /** Which function does this value give? Easy: in the middle of a band; middle: inside one; hard: on its edge, from first values alone. */
 export const valueFunction: QuestionKind = {
@@ -47,6 +47,7 @@ export const valueFunction: QuestionKind = {
 			},
 			called(band),
 			wrongs(here, value, band, all),
+			ground,
 		);
 	},
 };
@@ -96,7 +97,7 @@ export const functionValues: QuestionKind = {
 	make(ground, chance, level) {
 		const all = bandSlots(ground);
 		const named = all.filter(({ bands }) => namedOnce(bands).length > 0);
-		if (level === 'easy' && named.length > 0) return stretchOf(chance.pick(named), all, chance);
+		if (level === 'easy' && named.length > 0) return stretchOf(chance.pick(named), all, chance, ground);
 		return valuesOf(chance.pick(all), chance, level);
 	},
 };
@@ -113,7 +114,7 @@ const about = (
 
 const stretch = (from: number, to: number): Say => say('stretch', { from, to, single: from === to });
 
-function stretchOf(here: BandSlot, all: readonly BandSlot[], chance: Chance): ItemDraft {
+function stretchOf(here: BandSlot, all: readonly BandSlot[], chance: Chance, ground: QuestionGround): ItemDraft {
 	const { bands } = here;
 	const band = chance.pick(namedOnce(bands));
 	const { from, to, name } = band;
@@ -129,10 +130,30 @@ function stretchOf(here: BandSlot, all: readonly BandSlot[], chance: Chance): It
 	];
 	const neighbours = near.map((each): WrongAnswer<Say> => ['next-band', stretch(each.from, each.to)]);
 	const facts = { starts: startsOf(bands), form: 'one', from, to, last: to === TOP_LEVEL, next: to + 1 };
-	return oneOf(chance, about(here, name, facts, middleOf(band)), stretch(from, to), [
-		...chance.shuffle(wrongs),
-		...neighbours,
-	]);
+	return oneOf(
+		chance,
+		about(here, name, facts, middleOf(band)),
+		stretch(from, to),
+		[
+			...(ground.version === 1 ? chance.shuffle(wrongs) : chance.shuffle([...wrongs, ...slipped(from, to)])),
+			...neighbours,
+		],
+		ground,
+	);
+}
+
+/** Both edges one off: so that the right stretch is not the one that all the others are a slip from. */
+function slipped(from: number, to: number): WrongAnswer<Say>[] {
+	const all: WrongAnswer<readonly [number, number]>[] = [
+		['off-by-one-high', [from + 1, to + 1]],
+		['off-by-one-low', [from - 1, to - 1]],
+		['off-by-one-high', [from + 1, to]],
+		['off-by-one-low', [from, to - 1]],
+		['off-by-one-high', [from - 1, to + 1]],
+	];
+	return all.flatMap(([mistake, [least, most]]) =>
+		least >= 0 && least <= most && most <= TOP_LEVEL ? [[mistake, stretch(least, most)]] : [],
+	);
 }
 
 function valuesOf(here: BandSlot, chance: Chance, level: PaperLevel): ItemDraft {

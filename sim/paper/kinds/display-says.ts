@@ -39,8 +39,8 @@ export const displaySays: QuestionKind = {
 	make(ground, chance, level) {
 		const profile = chance.pick(panels(ground));
 		return profile.panel.kind === 'dip'
-			? askSwitches(profile, profile.panel, chance, level)
-			: askKeys(profile, profile.panel, chance, level);
+			? askSwitches(profile, profile.panel, chance, level, ground)
+			: askKeys(profile, profile.panel, chance, level, ground);
 	},
 };
 
@@ -75,7 +75,13 @@ const editables = ({ menu }: KeyedPanel): { readonly menu: Menu | null; readonly
 	);
 
 /** What a display says after some presses, from its first item on. */
-function askKeys(profile: Profile, panel: KeyedPanel, chance: Chance, level: PaperLevel): ItemDraft {
+function askKeys(
+	profile: Profile,
+	panel: KeyedPanel,
+	chance: Chance,
+	level: PaperLevel,
+	ground: QuestionGround,
+): ItemDraft {
 	for (let n = 0; n < DRAWS; n++) {
 		const { menu, item } = chance.pick(editables(panel));
 		const presses = pressesFor(panel, chance, level, menu, item);
@@ -85,7 +91,9 @@ function askKeys(profile: Profile, panel: KeyedPanel, chance: Chance, level: Pap
 		const sheet = sheetFor(nameAt(profile, 1), [profile], { fixtures: [placed] });
 		const shownAfter = panelOf(sheet);
 		const right = shownAfter(presses);
-		const wrongs = slips(presses).map(([mistake, slip]): WrongAnswer<Say> => [mistake, label(shownAfter(slip))]);
+		const wrongs = [...slips(presses), ...(ground.version === 1 ? [] : moreSlips(presses))].map(
+			([mistake, slip]): WrongAnswer<Say> => [mistake, label(shownAfter(slip))],
+		);
 		const draft = oneOf(
 			chance,
 			{
@@ -107,6 +115,7 @@ function askKeys(profile: Profile, panel: KeyedPanel, chance: Chance, level: Pap
 			},
 			label(right),
 			wrongs,
+			ground,
 		);
 		// fewer wrong ones than two: the menu is too short for these presses
 		if (draft.mistakes.length >= 2) return draft;
@@ -206,6 +215,20 @@ function slips(presses: readonly KeyPresses[]): WrongAnswer<readonly KeyPresses[
 	];
 }
 
+/** Two steps off, and a slip on top of another: so that the right display is not the one that all the others are a slip from. */
+function moreSlips(presses: readonly KeyPresses[]): WrongAnswer<readonly KeyPresses[]>[] {
+	const last = presses.findLastIndex(({ key }) => key === 'up' || key === 'down');
+	const moved = presses[last];
+	if (!moved) return [];
+	const put = (press: KeyPresses): KeyPresses[] => presses.map((each, i) => (i === last ? press : each));
+	const other = moved.key === 'up' ? 'down' : 'up';
+	return [
+		['off-by-one-high', put({ ...moved, times: moved.times + 2 })],
+		['wrong-order', put({ key: other, times: moved.times + 1 })],
+		['wrong-order', put({ key: other, times: moved.times - 1 })],
+	];
+}
+
 type Field = DipPanel['fields'][number];
 
 /** One field and which of its choices is meant, from 0. */
@@ -221,7 +244,13 @@ export const hasFields = ({ panel }: Profile): boolean =>
 	panel.kind === 'dip' && panel.fields.some(({ choices }) => choices.length > 3);
 
 /** Which switches are up for what one field says, or two, or all. Easy, middle and hard. */
-function askSwitches(profile: Profile, panel: DipPanel, chance: Chance, level: PaperLevel): ItemDraft {
+function askSwitches(
+	profile: Profile,
+	panel: DipPanel,
+	chance: Chance,
+	level: PaperLevel,
+	ground: QuestionGround,
+): ItemDraft {
 	const [wide, ...rest] = [...panel.fields].sort((a, b) => b.choices.length - a.choices.length) as [Field, ...Field[]];
 	const more = level === 'easy' ? [] : level === 'middle' ? chance.shuffle(rest).slice(0, 1) : rest;
 	const meant: MeantChoice[] = [wide, ...more].map((field) => ({ field, at: chance.int(1, field.choices.length - 1) }));
@@ -253,6 +282,7 @@ function askSwitches(profile: Profile, panel: DipPanel, chance: Chance, level: P
 		},
 		switchLabel(upOn(sheet)),
 		wrongs,
+		ground,
 	);
 }
 
@@ -299,5 +329,7 @@ function switchSlips(meant: readonly MeantChoice[], right: readonly number[]): W
 		['switch-number-for-weight', rising([...switches.filter((_, i) => i + 1 === wide.at), ...others, GATE])],
 		['other-setting', right.filter((number) => number !== GATE)],
 		['some-missed', upFor([wide])],
+		['off-by-one-high', withAt(Math.min(wide.at + 1, choices.length - 1)).filter((number) => number !== GATE)],
+		['switches-reversed', rising([...backwards, ...others])],
 	];
 }

@@ -36,13 +36,14 @@ interface SettingChange {
 
 const LEADER = 0;
 const MOST_WRONG = 3;
+/** Wrong ones to draw from, where their look must not tell. */
+const MOST_FOUND = 8;
 /** Draws before a row is held to have nothing that can go astray; with the bundled fixtures the first or the second will do. */
 const DRAWS = 200;
 
 /**
  * One follower does not follow: which one setting makes it? Easy: it minds something else than a leader; middle: its mode, or its
- * address where that has a say; hard: the same in a longer row, where the leader's settings are offered too. Which change helps is
- * found by trying each on the rig.
+ * address where that has a say; hard: the same in a longer row. Which change helps is found by trying each on the rig.
  */
 export const followSetting: QuestionKind = {
 	id: 'follow-setting',
@@ -71,11 +72,13 @@ export const followSetting: QuestionKind = {
 			const colours = [shown, more[0] ?? own];
 			const doesMove = (change: SettingChange): boolean => movesAsOne(row, changed(found, change), colours);
 			if (movesAsOne(row, found, colours) || !doesMove(repair)) continue;
-			const offers = chance.shuffle(changesOf(led, found, stray, level)).filter((it) => !isSame(it, repair));
+			const offers = chance
+				.shuffle(changesOf(led, found, stray, level === 'hard' || ground.version !== 1))
+				.filter((it) => !isSame(it, repair));
 			// one that says what the panel cannot is no setting, and one that helps too is no wrong one
 			const wrongs: SettingChange[] = [];
 			for (const it of offers) {
-				if (wrongs.length === MOST_WRONG) break;
+				if (wrongs.length === (ground.version === 1 ? MOST_WRONG : MOST_FOUND)) break;
 				if (rowSheet(row, changed(found, it)) && !doesMove(it)) wrongs.push(it);
 			}
 			if (wrongs.length < 2) continue;
@@ -97,6 +100,7 @@ export const followSetting: QuestionKind = {
 				},
 				labels(repair),
 				wrongs.map((it) => [mistakeOf(it), labels(it)] as const),
+				ground,
 			);
 		}
 		throw new RangeError('no setting of these rows goes astray by itself');
@@ -140,12 +144,12 @@ function movesAsOne(row: FixtureRow, parts: readonly RowFixtureSettings[], colou
 	return shown.every((seen, i) => i === 0 || tellsApart(shown[i - 1] as LookInWords, seen));
 }
 
-/** Settings to offer: those of the fixture that strays, and with hard those of its leader too. */
+/** Settings to offer: those of the fixture that strays, and those of its leader too: in papers of version 1 with hard alone. */
 function changesOf(
 	{ profile, mode }: LedColours,
 	parts: readonly RowFixtureSettings[],
 	stray: number,
-	level: PaperLevel,
+	leadersToo: boolean,
 ): SettingChange[] {
 	const found = parts[stray] as RowFixtureSettings;
 	const isDip = profile.panel.kind === 'dip';
@@ -171,7 +175,7 @@ function changesOf(
 			.filter((value) => value === found.mode || value === mode)
 			.map((value) => ({ at: LEADER, key: 'mode' as const, value })),
 	];
-	return (level === 'hard' ? [...leaders, ...own] : own).filter(({ at, key, value }) => parts[at]?.[key] !== value);
+	return (leadersToo ? [...leaders, ...own] : own).filter(({ at, key, value }) => parts[at]?.[key] !== value);
 }
 
 function labelOf({ profile }: LedColours, { at, key, value }: SettingChange): Say {

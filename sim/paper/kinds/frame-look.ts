@@ -24,6 +24,8 @@ const DRAWS = 40;
 const PROBES = 6;
 const LEAST_WRONG = 2;
 const MOST_WRONG = 3;
+/** Wrong ones to draw from, where their look must not tell. */
+const MOST_FOUND = 6;
 
 /**
  * What does the fixture do with this frame? Easy: colours, functions at rest; middle: part of the intensity, or a function in the
@@ -58,6 +60,7 @@ export const frameLook: QuestionKind = {
 			},
 			saySeen(seen),
 			wrongs.map(([mistake, wrong]) => [mistake, saySeen(wrong)] as const),
+			ground,
 		);
 	},
 };
@@ -90,7 +93,7 @@ function bestOf(
 
 /** Modes of a fixture that can be asked about at every level, by itself: tried once a fixture, the same way everywhere. */
 const modesOf = oncePer((profile: Profile): readonly ModeOnFixture[] => {
-	const alone = { profiles: [profile], sheet: null };
+	const alone = { profiles: [profile], sheet: null, version: 1 } as const;
 	return profile.modes
 		.filter((mode) => footprintOf(mode) < LAST_SLOT - 2)
 		.map((mode) => ({ profile, mode }))
@@ -112,7 +115,7 @@ function ask(ground: QuestionGround, chance: Chance, level: PaperLevel, at: Mode
 	if (!sheet || !seen || !isWorthAsking(seen, level)) return null;
 	const wrongs: WrongAnswer<LookInWords>[] = [];
 	for (const [mistake, read] of misreadings(ground, chance, at, start, frame)) {
-		if (wrongs.length === MOST_WRONG) break;
+		if (wrongs.length === (ground.version === 1 ? MOST_WRONG : MOST_FOUND)) break;
 		const wrong = read && lookAt(read);
 		if (!wrong) continue;
 		if ([seen, ...wrongs.map(([, each]) => each)].every((each) => tellsApart(each, wrong)))

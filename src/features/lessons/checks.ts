@@ -24,12 +24,12 @@ export interface LessonCheck {
 export function checksOf({ id, title, checks }: Pick<Lesson, 'id' | 'title' | 'checks'>): LessonCheck[] {
 	const { kinds, profiles } = checks;
 	const about = profiles.length === 1 ? (profiles[0] ?? null) : null;
-	const fitting = kindsFor(groundOf(readRecipe({ version: 1, title, profiles, count: 1 })), RIG_SOURCES);
+	const fitting = kindsFor(groundOf(readRecipe({ version: 2, title, profiles, count: 1 })), RIG_SOURCES);
 	return kinds.map((kind) => {
 		const level = fitting.find((each) => each.id === kind)?.levels[0];
 		if (!level) throw new InputError('lesson.checks', 'checks.kinds', { trouble: 'nothing-to-ask', lesson: id, kind });
 		return {
-			recipe: { version: 1, title, profiles, kinds: [kind], levels: [level], count: 1, feedback: 'each' },
+			recipe: { version: 2, title, profiles, kinds: [kind], levels: [level], count: 1, feedback: 'each' },
 			skill: { kind, about, level },
 		};
 	});

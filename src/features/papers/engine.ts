@@ -31,7 +31,9 @@ export function settingOnce(set: PaperSetter): PaperSetter {
 }
 
 /** What kinds of the rig are made with; fetched with the first recipe that asks for one, and not before. */
-async function sourcesFor(recipe: Pick<PaperRecipe, 'kinds' | 'topics'>): Promise<PaperSources | undefined> {
+async function sourcesFor(
+	recipe: Pick<PaperRecipe, 'kinds' | 'topics' | 'version'>,
+): Promise<PaperSources | undefined> {
 	return needsRig(recipe) ? rigSources() : undefined;
 }
 

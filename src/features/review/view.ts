@@ -59,7 +59,7 @@ const nameOf = ({ kind, about, level }: Skill, { fixtures, kinds }: Names): stri
 
 /** A paper of one question that asks for this skill. */
 export const recipeFor = ({ kind, about, level }: Skill): PaperRecipeInput => ({
-	version: 1,
+	version: 2,
 	title: reviewWords.paper,
 	kinds: [kind],
 	levels: [level],

@@ -75,7 +75,7 @@ export function groundFor(number: number): QuestionGround {
 
 function makeGround(seed: number): QuestionGround {
 	const chance = makeRandom(seed).fork('ground');
-	const recipe = { version: 1, title: 'x', count: 1 };
+	const recipe = { version: 2, title: 'x', count: 1 };
 	const ground = (more: object): QuestionGround => groundOf(readRecipe({ ...recipe, ...more }));
 	switch (chance.int(0, 4)) {
 		case 0:

@@ -79,7 +79,7 @@ const EVERY: Readonly<Record<PlainKindId, Record<PaperLevel, Holds>>> = {
 	'band-edge': {
 		easy: ({ facts }) => has(facts, 'chart') && facts['read'] === true && facts['hex'] === false,
 		middle: ({ facts }) => !has(facts, 'chart') && facts['read'] === false && facts['hex'] === false,
-		hard: ({ facts }) => !has(facts, 'chart') && facts['read'] === false && facts['hex'] === true,
+		hard: ({ facts }) => !has(facts, 'chart') && facts['hex'] === false && facts['given'] !== null,
 	},
 	'band-middle': {
 		easy: ({ facts }) => has(facts, 'chart') && num(facts, 'to') - num(facts, 'from') < 40,
@@ -119,7 +119,7 @@ const EVERY: Readonly<Record<PlainKindId, Record<PaperLevel, Holds>>> = {
 	'bands-in-order': {
 		easy: ({ ask }) => written(ask).every((say) => say === 'ends-value'),
 		middle: ({ ask }) => written(ask).every((say) => say !== 'ends-hex'),
-		hard: ({ ask }) => written(ask).some((say) => say === 'ends-hex'),
+		hard: ({ ask }) => new Set(written(ask)).size === 1 && !written(ask).includes('ends-hex'),
 	},
 	'desk-slot': {
 		easy: ({ facts }) => num(facts, 'start') % 100 === 1 && facts['counted'] === false && has(facts, 'slotChart'),
@@ -171,7 +171,10 @@ const EVERY: Readonly<Record<PlainKindId, Record<PaperLevel, Holds>>> = {
 const SOME: Readonly<Partial<Record<PlainKindId, Partial<Record<PaperLevel, Holds>>>>> = {
 	'percent-of-value': { hard: ({ facts }) => !ROUND.map(levelAt).includes(num(facts, 'value')) },
 	'value-of-percent': { hard: ({ facts }) => num(facts, 'percent') % 5 !== 0 },
-	'bands-in-order': { middle: ({ ask }) => written(ask).includes('ends-percent') },
+	'bands-in-order': {
+		middle: ({ ask }) => written(ask).includes('ends-percent'),
+		hard: ({ ask }) => written(ask).includes('ends-percent'),
+	},
 	'how-many-fit': { middle: ({ facts }) => num(facts, 'start') > 1 },
 	'nth-address': { middle: ({ facts }) => num(facts, 'n') > 4, hard: ({ facts }) => num(facts, 'n') > 8 },
 	'coarse-fine': {
@@ -210,7 +213,7 @@ const holes = (facts: ItemFacts): number =>
 describe.each(PLAIN_KIND_IDS)('%s', (id) => {
 	test.each(LEVELS)('is what it is called: %s', (level) => {
 		const count = runs(20, 80);
-		const recipe = { version: 1 as const, title: 'One level', count, kinds: [id], levels: [level] };
+		const recipe = { version: 2 as const, title: 'One level', count, kinds: [id], levels: [level] };
 		const items = [1, 2].flatMap((seed) => setPaper(recipe, seed).items);
 		for (const item of items) {
 			expect(item.level).toBe(level);

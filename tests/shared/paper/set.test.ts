@@ -31,7 +31,7 @@ const base = { version: 1, title: 'Prep night', count: 12, kinds: PLAIN } as con
 
 const seeds = fc.integer({ min: 0, max: TOP_SEED });
 const recipes: fc.Arbitrary<PaperRecipeInput> = fc.record({
-	version: fc.constant(1 as const),
+	version: fc.constantFrom(1 as const, 2 as const),
 	title: fc.constant('Prep night'),
 	count: fc.integer({ min: 1, max: 40 }),
 	kinds: fc.subarray(PLAIN, { minLength: 1 }),
@@ -150,11 +150,11 @@ describe('a paper is refused', () => {
 
 describe('what can be asked', () => {
 	it('whether it takes a rig hangs on the recipe alone', () => {
-		expect(needsRig({ kinds: [], topics: [] })).toBe(true);
-		expect(needsRig({ kinds: [], topics: ['levels', 'addresses'] })).toBe(false);
-		expect(needsRig({ kinds: [], topics: ['care'] })).toBe(true);
-		expect(needsRig({ kinds: PLAIN, topics: [] })).toBe(false);
-		expect(needsRig({ kinds: [...PLAIN, 'frame-look'], topics: ['levels'] })).toBe(false);
+		expect(needsRig({ version: 2, kinds: [], topics: [] })).toBe(true);
+		expect(needsRig({ version: 2, kinds: [], topics: ['levels', 'addresses'] })).toBe(false);
+		expect(needsRig({ version: 2, kinds: [], topics: ['care'] })).toBe(true);
+		expect(needsRig({ version: 2, kinds: PLAIN, topics: [] })).toBe(false);
+		expect(needsRig({ version: 2, kinds: [...PLAIN, 'frame-look'], topics: ['levels'] })).toBe(false);
 	});
 
 	it('kinds and topics of a ground', () => {

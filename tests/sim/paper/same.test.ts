@@ -1,12 +1,12 @@
 import { expect, test } from 'vitest';
-import { KIND_IDS } from '../../../shared/paper/index.ts';
+import { FIRST_KIND_IDS, KIND_IDS, type KindId } from '../../../shared/paper/index.ts';
 import { setRigPaper } from '../../../sim/paper/index.ts';
 
 // A quiz is named by its recipe and seed alone, and an answer is marked against the quiz set anew. So the same two must set the same
 // questions in every version to come: a quiz's own mark says so. Here is that of each kind alone, as set on 29 November 2026. A kind that
-// must change is a new kind, or the crews' links open on another quiz than was sent.
+// must change is a new kind, or changes from a new version of recipes on, or the crews' links open on another quiz than was sent.
 
-const SET: Readonly<Record<string, string>> = {
+const FIRST: Readonly<Record<string, string>> = {
 	'value-function': '9b55915df74c0eb5',
 	'function-values': '1bc0efb5b989bc19',
 	'band-edge': '4b385012b4e80ffd',
@@ -39,14 +39,57 @@ const SET: Readonly<Record<string, string>> = {
 	'on-the-bench': 'f096aae1df895293',
 };
 
+const ALL = '31c7eefced9a8300';
+
+/** The same as papers of version 2 set it, on 30 November 2026. */
+const SET: Readonly<Record<string, string>> = {
+	'value-function': '463a9744de48f099',
+	'function-values': '1e018feee99c2570',
+	'band-edge': '93e5821d961cf282',
+	'band-middle': '4d5053aa56c8c02a',
+	'percent-of-value': '5a5e634316aac381',
+	'value-of-percent': '20cc487e4892f596',
+	'hex-of-value': '8f2e27dd2a353510',
+	'value-of-hex': '8cd3088e2b24aaea',
+	'slot-does': '5afff387384e3e04',
+	'match-slots': 'a51fac159516dbab',
+	'bands-in-order': '930eb38c21b8664b',
+	'desk-slot': '8050e4663aa4a02e',
+	footprint: '9844f58d0d078c1a',
+	'last-slot': '229c141ce46e3985',
+	'next-free': '7c3b568c9ae78390',
+	'nth-address': 'b80e93ff9681fcfa',
+	overlaps: '33b479d20b818b3a',
+	'runs-past': '3e7f1cff2174362c',
+	'how-many-fit': '071d894e5f6d9803',
+	'dip-to-address': 'a16b0262abe0fa1a',
+	'address-to-dip': '9c70b2d7716326e6',
+	'coarse-fine': 'b4b3d3e140cfced2',
+	'value-of-pair': 'bada38f40549a7a8',
+	'frame-look': '14fc3ca71bea00d6',
+	'follow-setting': '37a91a4619c29813',
+	'row-roles': 'bffc81d95018589f',
+	'display-says': '625e49f067cb4640',
+	'first-check': '1144ee4b124f42af',
+	'caution-here': '0031a83b117ddf13',
+	'on-the-bench': 'f217a594f2443827',
+};
+
 test('every kind has its line', () => {
+	expect(Object.keys(FIRST).sort()).toEqual([...FIRST_KIND_IDS].sort());
 	expect(Object.keys(SET).sort()).toEqual([...KIND_IDS].sort());
 });
 
-test.each([...KIND_IDS])('%s', (kind) => {
-	const { mark } = setRigPaper(
-		{ version: 1, title: 'One kind', count: kind === 'first-check' ? 3 : 9, kinds: [kind] },
-		7,
-	);
-	expect(mark).toBe(SET[kind]);
+/** A paper of one kind alone. */
+function markOf(version: 1 | 2, kind: KindId): string {
+	const { mark } = setRigPaper({ version, title: 'One kind', count: kind === 'first-check' ? 3 : 9, kinds: [kind] }, 7);
+	return mark;
+}
+
+test.each([...FIRST_KIND_IDS])('%s, of version 1', (kind) => expect(markOf(1, kind)).toBe(FIRST[kind]));
+test.each([...KIND_IDS])('%s', (kind) => expect(markOf(2, kind)).toBe(SET[kind]));
+
+test('all kinds of version 1 are those there were', () => {
+	const { mark } = setRigPaper({ version: 1, title: 'All', count: 30 }, 7);
+	expect(mark).toBe(ALL);
 });

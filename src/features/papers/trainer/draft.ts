@@ -17,6 +17,8 @@ export type PaperSubject = 'fixtures' | 'rig' | 'own';
 
 /** A paper being put together: what stands in the boxes, right or not. */
 export interface PaperDraft {
+	/** Of the recipe: what an older one set, it goes on to set. */
+	readonly version: PaperRecipe['version'];
 	readonly title: string;
 	readonly about: PaperSubject;
 	readonly profiles: readonly string[];
@@ -37,6 +39,7 @@ export interface PaperDraft {
 }
 
 export const FIRST_DRAFT: PaperDraft = {
+	version: 2,
 	title: trainerWords.titleFirst,
 	about: 'fixtures',
 	profiles: [],
@@ -83,7 +86,7 @@ export function readDraft(draft: PaperDraft): DraftReading {
 	return {
 		wrong: null,
 		recipe: {
-			version: 1,
+			version: draft.version,
 			title: draft.title.trim().slice(0, 60),
 			profiles: draft.about === 'fixtures' ? [...draft.profiles] : [],
 			own: draft.about === 'fixtures' ? [...draft.own] : [],
@@ -109,6 +112,7 @@ export function readDraft(draft: PaperDraft): DraftReading {
 export function draftOf(recipe: PaperRecipe, seed: number): PaperDraft {
 	const { rig } = recipe;
 	return {
+		version: recipe.version,
 		title: recipe.title,
 		about: rig === null ? 'fixtures' : typeof rig === 'string' ? 'rig' : 'own',
 		profiles: recipe.profiles,
@@ -168,6 +172,7 @@ export function keptDraft(store: BrowserStore): PaperDraft {
 
 function fits(key: string, value: unknown): boolean {
 	if (key === 'pasted') return value === null || isPasted(value);
+	if (key === 'version') return value === 1 || value === 2;
 	if (key === 'own') return Array.isArray(value);
 	if (key === 'seed') return Number.isSafeInteger(value) && Number(value) >= 0 && Number(value) <= 0xffffffff;
 	if (key === 'about') return value === 'fixtures' || value === 'rig' || value === 'own';

@@ -19,6 +19,7 @@ const pasted = { sheet, name: sheet.name, fixtures: sheet.fixtures.length };
 
 const box = fc.oneof(fc.string({ maxLength: 6 }), fc.nat(700).map(String));
 const draft: fc.Arbitrary<PaperDraft> = fc.record({
+	version: fc.constantFrom(1 as const, 2 as const),
 	title: fc.string({ maxLength: 80 }),
 	about: fc.constantFrom('fixtures' as const, 'rig' as const, 'own' as const),
 	profiles: fc.constantFrom([], ['tallow-6'], ['cobble', 'picket-8']),
