@@ -134,7 +134,7 @@ export const figureWords = {
 		},
 		half: {
 			shows:
-				'A row of eight fixtures on one line, with covers over their lenses, so that no light shows. The data indicators of the first five are lit, those of the last three are not. The first look is at 4, which has data; the second at 6, which has none; the third at 5, which has data. So the break is between 5 and 6.',
+				'A row of eight fixtures on one line, with covers over their lenses, so that no light shows. The data indicators of the first five are lit, those of the last three aren’t. The first look is at 4, which has data; the second at 6, which has none; the third at 5, which has data. So the break is between 5 and 6.',
 			caption: 'No light to see? Read the data indicators. Look in the middle: each look halves what’s left.',
 		},
 		lead: {

@@ -55,7 +55,7 @@ describe('papers, answers and recipes from outside', () => {
 	])('a paper with %s is refused with a place and a sentence', (_, input) => {
 		const error = thrownBy(() => readPaper(input));
 		expect(error.code).toBe('paper.shape');
-		expect(errorText(error)).toMatch(/^The paper .*\.$/s);
+		expect(errorText(error)).toMatch(/^The quiz .*\.$/s);
 		expect(errorText(error).length).toBeLessThan(800);
 	});
 
