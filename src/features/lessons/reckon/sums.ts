@@ -283,17 +283,17 @@ function weights(): Reckoner {
 		formulas: words.weights.formulas,
 		picks: [],
 		sliders: [
-			slider('fixtures', 1, 24, 1, 6),
+			slider('count', 1, 24, 1, 6),
 			slider('each', 1, 40, 0.5, 8),
 			slider('hardware', 0.5, 5, 0.1, 1.2),
 			slider('leads', 0, 60, 1, 10),
 		],
-		reckon({ fixtures = 6, each = 8, hardware = 1.2, leads = 10 }) {
-			const total = fixtures * (each + hardware) + leads;
+		reckon({ count = 6, each = 8, hardware = 1.2, leads = 10 }) {
+			const total = count * (each + hardware) + leads;
 			return [
 				{
 					what: words.weights.total,
-					sum: `${fixtures} × (${round(each)} kg + ${round(hardware)} kg) + ${leads} kg`,
+					sum: `${count} × (${round(each)} kg + ${round(hardware)} kg) + ${leads} kg`,
 					comes: `${round(total)} kg`,
 				},
 				{ what: words.weights.pounds, sum: `${round(total)} kg ÷ 0.4536`, comes: `${round(total * POUNDS, 0)} lb` },

@@ -105,14 +105,14 @@ describe('how many fit on one circuit', () => {
 describe('what it all weighs', () => {
 	it('is every light with its own hardware, and what runs along it, worked by hand', () => {
 		// 6 × (8 + 1.2) + 10 = 65.2 kg; at 2.2046 lb to a kilogram, 144 lb
-		expect(comes(reckoners.weights(all).reckon({ fixtures: 6, each: 8, hardware: 1.2, leads: 10 }, {}))).toEqual([
+		expect(comes(reckoners.weights(all).reckon({ count: 6, each: 8, hardware: 1.2, leads: 10 }, {}))).toEqual([
 			'65.2 kg',
 			'144 lb',
 		]);
 	});
 
 	it('says nothing of what a point can take', () => {
-		for (const line of reckoners.weights(all).reckon({ fixtures: 24, each: 40, hardware: 5, leads: 60 }, {}))
+		for (const line of reckoners.weights(all).reckon({ count: 24, each: 40, hardware: 5, leads: 60 }, {}))
 			expect(line.over).toBeUndefined();
 	});
 });
