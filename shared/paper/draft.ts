@@ -90,7 +90,18 @@ export function oneOf(
 
 /** What a typed number counts, and how far typing goes: wide enough for wrong answers. */
 export interface NumberEntry {
-	readonly unit: 'value' | 'percent' | 'slot' | 'address' | 'slots' | 'fixtures' | 'word';
+	readonly unit:
+		| 'value'
+		| 'percent'
+		| 'slot'
+		| 'address'
+		| 'slots'
+		| 'fixtures'
+		| 'word'
+		| 'hours'
+		| 'amps'
+		| 'lux'
+		| 'centimetres';
 	readonly base?: 10 | 16;
 }
 
@@ -102,6 +113,10 @@ const TYPED_TO: Readonly<Record<NumberEntry['unit'], number>> = {
 	slots: 9999,
 	fixtures: 999,
 	word: 99999,
+	hours: 9999,
+	amps: 9999,
+	lux: 999_999,
+	centimetres: 99999,
 };
 
 /** A whole number to be typed; `rights` are all that are right. */
@@ -207,6 +222,11 @@ const SPANS: Readonly<Record<string, CountRange>> = Object.freeze({
 	// as many as a universe has slots, were each to take one
 	fixtures: { least: 0, most: LAST_SLOT },
 	word: { least: 0, most: TOP_WORD },
+	// wide enough for any answer that is near: 4 days of hours, more amperes than any row, a light brighter than day, a wall of 100 m
+	hours: { least: 0, most: 999 },
+	amps: { least: 0, most: 999 },
+	lux: { least: 0, most: 100_000 },
+	centimetres: { least: 0, most: 9999 },
 });
 
 /**

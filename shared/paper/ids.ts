@@ -27,7 +27,24 @@ const FIRST_PLAIN_IDS = [
 	'coarse-fine',
 	'value-of-pair',
 ] as const;
-export const PLAIN_KIND_IDS = [...FIRST_PLAIN_IDS] as const;
+export const PLAIN_KIND_IDS = [
+	...FIRST_PLAIN_IDS,
+	'band-of-percent',
+	'percent-in-band',
+	'park-value',
+	'fader-passes',
+	'gap-values',
+	'hours-left',
+	'fit-on-circuit',
+	'row-amps',
+	'splitter-after',
+	'terminator-place',
+	'lux-at-throw',
+	'pool-at-throw',
+	'row-spacing',
+	'bond-check',
+	'patch-against-panel',
+] as const;
 
 const FIRST_RIG_IDS = [
 	'frame-look',
@@ -62,6 +79,9 @@ export const TOPIC_IDS = [
 	'panel',
 	'faults',
 	'care',
+	'power',
+	'lines',
+	'light',
 ] as const;
 export type TopicId = (typeof TOPIC_IDS)[number];
 
@@ -97,6 +117,21 @@ export const KIND_TOPICS: Readonly<Record<KindId, TopicId>> = Object.freeze({
 	'first-check': 'faults',
 	'caution-here': 'care',
 	'on-the-bench': 'panel',
+	'band-of-percent': 'levels',
+	'percent-in-band': 'levels',
+	'park-value': 'bands',
+	'fader-passes': 'bands',
+	'gap-values': 'bands',
+	'hours-left': 'power',
+	'fit-on-circuit': 'power',
+	'row-amps': 'power',
+	'splitter-after': 'lines',
+	'terminator-place': 'lines',
+	'lux-at-throw': 'light',
+	'pool-at-throw': 'light',
+	'row-spacing': 'light',
+	'bond-check': 'care',
+	'patch-against-panel': 'addresses',
 });
 
 /** How hard. */
@@ -144,5 +179,29 @@ export const MISTAKE_IDS = [
 	'caution-not-here',
 	'some-missed',
 	'one-too-many',
+	'zero-taken-for-rest',
+	'gap-taken-for-band',
+	'reserve-forgotten',
+	'charge-forgotten',
+	'level-forgotten',
+	'idle-forgotten',
+	'power-factor-forgotten',
+	'other-voltage',
+	'one-of-the-row',
+	'watts-for-amps',
+	'splitter-not-counted',
+	'unit-load-for-fixture',
+	'other-load',
+	'other-end-of-the-line',
+	'distance-not-squared',
+	'squared-the-wrong-way',
+	'squared-though-straight',
+	'wrong-way-round',
+	'throw-forgotten',
+	'overlap-for-spacing',
+	'overlap-forgotten',
+	'overlap-added',
+	'bonds-the-other-way',
+	'other-way-about',
 ] as const;
 export type MistakeId = (typeof MISTAKE_IDS)[number];

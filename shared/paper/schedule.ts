@@ -12,10 +12,17 @@ import {
 } from './ids.ts';
 import { footprintKind, lastSlotKind, nthAddressKind, runsPastKind } from './kinds/addresses.ts';
 import { bandEdge, bandMiddle, bandsInOrder } from './kinds/bands.ts';
+import { bondCheck } from './kinds/bonds.ts';
 import { deskSlot, matchSlots, slotDoes } from './kinds/charts.ts';
+import { luxAtThrow, poolAtThrow, rowSpacing } from './kinds/light.ts';
+import { splitterAfter, terminatorPlace } from './kinds/lines.ts';
 import { hexOfValue, percentOfValue, valueOfHex, valueOfPercent } from './kinds/numbers.ts';
 import { coarseFine, valueOfPair } from './kinds/pairs.ts';
+import { patchAgainstPanel } from './kinds/patches.ts';
+import { bandOfPercent, percentInBand } from './kinds/percents.ts';
 import { howManyFitKind, nextFree, overlapsKind } from './kinds/placing.ts';
+import { fitOnCircuit, hoursLeft, rowAmps } from './kinds/power.ts';
+import { faderPasses, gapValues, parkValue } from './kinds/resting.ts';
 import { addressToDip, dipToAddress } from './kinds/switches.ts';
 import { functionValues, valueFunction } from './kinds/values.ts';
 import type { PaperRecipe } from './recipe.ts';
@@ -123,4 +130,19 @@ export const PLAIN_KINDS: readonly QuestionKind[] = Object.freeze([
 	addressToDip,
 	coarseFine,
 	valueOfPair,
+	bandOfPercent,
+	percentInBand,
+	parkValue,
+	faderPasses,
+	gapValues,
+	hoursLeft,
+	fitOnCircuit,
+	rowAmps,
+	splitterAfter,
+	terminatorPlace,
+	luxAtThrow,
+	poolAtThrow,
+	rowSpacing,
+	bondCheck,
+	patchAgainstPanel,
 ]);

@@ -1,5 +1,5 @@
 import { errors, joints, kindsFound, measures, parts, rules } from '#words/errors/index.ts';
-import type { Says } from '#words/rig/index.ts';
+import { listWords, type Says } from '#words/rig/index.ts';
 import type { ErrorCode, InputError } from '../../shared/error/index.ts';
 import { type FactWords, fill, sentence, type TemplateFacts } from './fill.ts';
 
@@ -18,8 +18,16 @@ const kinds: FactWords = {
 	measure: (of: keyof typeof measures) => measures[of],
 	part: (of: keyof typeof parts) => parts[of],
 	place: (path: string) => path || joints.top,
-	list: (known: readonly string[]) => known.join(joints.comma) || joints.none,
+	list: (known: readonly string[]) => shortened(known).join(joints.comma) || joints.none,
 	either: (known: readonly string[]) => known.slice(0, -1).join(joints.comma) + joints.or + known.at(-1),
 };
+
+/** Longest list said in full: of a longer one nobody reads the rest. */
+const LONGEST = 40;
+
+const shortened = (known: readonly string[]): readonly string[] =>
+	known.length <= LONGEST
+		? known
+		: [...known.slice(0, LONGEST), fill(listWords.more, { count: known.length - LONGEST })];
 
 const ruleOf = (id: string): string => (rules as Readonly<Record<string, string>>)[id] ?? rules.other;

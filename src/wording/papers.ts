@@ -1,5 +1,15 @@
 import { locale } from '#words/locale/index.ts';
-import { answers, flagWords, labels, mistakes, type QuestionSays, questions, units } from '#words/papers/index.ts';
+import {
+	answers,
+	bondWords,
+	flagWords,
+	labels,
+	mistakes,
+	type QuestionSays,
+	questions,
+	settingFound,
+	units,
+} from '#words/papers/index.ts';
 import type { Says } from '#words/rig/index.ts';
 import { hexOf } from '../../shared/dmx/index.ts';
 import type {
@@ -36,6 +46,17 @@ const kinds: FactWords = {
 			.join(' '),
 	inTurn: (names: readonly string[]) => names.join(`${answers.semicolon} `),
 	every: (things: readonly (string | number)[]) => everyOne(things.map(String)),
+	quotedList: (names: readonly string[]) => everyOne(names.map((name) => fill(answers.quoted, { name }))),
+	settingsFound: (flat: FlatTable) =>
+		inRows(flat, 3)
+			.map(([name, address, mode]) => fill(settingFound, { name, address, mode }))
+			.join(' '),
+	bondAround: (around: keyof typeof bondWords.around) => bondWords.around[around],
+	bondTo: (to: keyof typeof bondWords.to) => bondWords.to[to],
+	bondTag: (rated: number) => fill(bondWords.tag, { rated }),
+	bondLink: (closed: boolean) => (closed ? bondWords.link.closed : bondWords.link.open),
+	bondState: (state: keyof typeof bondWords.state) => bondWords.state[state],
+	flawList: (flaws: readonly (keyof typeof bondWords.flaws)[]) => flaws.map((flaw) => bondWords.flaws[flaw]).join(' '),
 };
 
 /** A table as a plain fact holds it. */
@@ -200,6 +221,12 @@ function chartLines(facts: TemplateFacts): string[] {
 		...rows('slotChart', 3).map(([n, part, name]) => fill(answers.slotLine, { n, part, name })),
 		...rows('slotNames', 2).map(([width, name]) => fill(answers.nameLine, { name, pair: width === 2 })),
 		...rows('placed', 3).map(([name, start, footprint]) => fill(answers.placeLine, { name, start, footprint })),
+		...rows('draws', 2).map(([name, watts]) => fill(answers.drawLine, { name, watts })),
+		...rows('cables', 2).map(([from, to]) => fill(answers.cableLine, { from, to })),
+		...rows('modeNames', 2).map(([mode, label]) => fill(answers.modeLine, { mode, label })),
+		...rows('patched', 6).map(([name, address, mode, shown, label, shows]) =>
+			fill(answers.patchLine, { name, address, mode, shown, label, shows }),
+		),
 		...rigChartLines(facts),
 	];
 }

@@ -6,6 +6,7 @@
 
 export { csvWords, exportWords } from './carry.ts';
 export { flagWords, handedNames } from './flags.ts';
+export { bondWords, settingFound } from './job-questions.ts';
 export { answers, labels, units } from './labels.ts';
 export { mistakes } from './mistakes.ts';
 export { levelNames, topicNames } from './names.ts';

@@ -26,6 +26,10 @@ export const units = {
 	slots: '{n} {n?channel|channels}',
 	fixtures: '{n} {n?fixture|fixtures}',
 	word: '{n}',
+	hours: '{n} {n?hour|hours}',
+	amps: '{n} A',
+	lux: '{n} lux',
+	centimetres: '{n} cm',
 } as const satisfies Record<string, Says>;
 
 /** Answers in words where they are no option. */
@@ -41,13 +45,33 @@ export const answers = {
 	done: 'Done on the bench.',
 	nothing: 'No answer',
 	unknownOption: 'an option that isn’t there',
-	bandLine: [{ when: { single: true }, says: '{from}: {name}' }, { says: '{from} to {to}: {name}' }],
+	bandLine: [
+		{ when: { name: '' }, says: '{from} to {to}: no function' },
+		{ when: { single: true }, says: '{from}: {name}' },
+		{ says: '{from} to {to}: {name}' },
+	],
 	slotLine: [
 		{ when: { part: 'coarse' }, says: '{n}: {name}, coarse' },
 		{ when: { part: 'fine' }, says: '{n}: {name}, fine' },
 		{ says: '{n}: {name}' },
 	],
 	placeLine: '{name}: from {start}, {footprint} {footprint?channel|channels}',
+	drawLine: '{name}: {watts} W',
+	cableLine: [
+		{ when: { from: 'desk', to: 'splitter' }, says: 'Desk to splitter in' },
+		{ when: { from: 'desk' }, says: 'Desk to {to}' },
+		{ when: { from: 'splitter' }, says: 'A splitter output to {to}' },
+		{ when: { to: 'splitter' }, says: '{from} to splitter in' },
+		{ says: '{from} to {to}' },
+	],
+	modeLine: '“{mode}” is {label} on the panel',
+	patchLine: [
+		{
+			when: { shows: 'switches' },
+			says: '{name}: sheet {address}, “{mode}”. Panel: {shown} up, slide at {label}',
+		},
+		{ says: '{name}: sheet {address}, “{mode}”. Panel: {shown}, {label}' },
+	],
 	nameLine: [{ when: { pair: true }, says: '{name}, coarse and fine' }, { says: '{name}' }],
 	startLine: [{ when: { hex: true }, says: 'from x{from as hex}: {name}' }, { says: 'from {from}: {name}' }],
 	endLine: [{ when: { hex: true }, says: 'up to x{to as hex}: {name}' }, { says: 'up to {to}: {name}' }],
@@ -55,6 +79,7 @@ export const answers = {
 		{ when: { single: true }, says: '{first} and {second} share channel {from}.' },
 		{ says: '{first} and {second} share channels {from} to {to}.' },
 	],
+	quoted: '“{name}”',
 	semicolon: ';',
 	stop: '.',
 	plus: ' + ',

@@ -9,6 +9,9 @@ export const topicNames = {
 	panel: 'Panel and display',
 	faults: 'Finding faults',
 	care: 'Cautions',
+	power: 'Power and hours',
+	lines: 'Data lines',
+	light: 'Throw and pool',
 } as const;
 
 /** How hard. */

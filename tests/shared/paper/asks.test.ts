@@ -24,6 +24,15 @@ const ASKED: Partial<Record<PlainKindId, readonly [number, number]>> = {
 	'nth-address': [1, 512],
 	'dip-to-address': [1, 512],
 	'how-many-fit': [0, 512],
+	'percent-in-band': [0, 100],
+	'park-value': [0, 255],
+	'hours-left': [0, 999],
+	'fit-on-circuit': [0, 512],
+	'row-amps': [0, 999],
+	'splitter-after': [0, 512],
+	'lux-at-throw': [0, 100_000],
+	'pool-at-throw': [0, 9999],
+	'row-spacing': [0, 9999],
 };
 const KINDS = [...Object.keys(ASKED), 'footprint'] as PlainKindId[];
 

@@ -21,7 +21,7 @@ const rows = (facts: ItemFacts, key: string, width: number): (string | number)[]
 const digits = (value: number): [number, number] => [Math.floor(value / 16), value % 16];
 const isLetter = (digit: number): boolean => digit > 9;
 const levelAt = (percent: number): number => Math.round((percent * 255) / 100);
-const has = (facts: ItemFacts, key: string): boolean => facts[key] !== undefined && facts[key] !== null;
+const holds = (facts: ItemFacts, key: string): boolean => facts[key] !== undefined && facts[key] !== null;
 
 type Holds = (item: Item) => boolean;
 
@@ -30,6 +30,27 @@ const byHex = (key: string): Record<PaperLevel, Holds> => ({
 	middle: ({ facts }) => digits(num(facts, key)).every((digit) => digit >= 1 && digit <= 9),
 	hard: ({ facts }) => digits(num(facts, key)).some(isLetter) && digits(num(facts, key)).every((digit) => digit > 0),
 });
+
+const has = (key: string): Holds => {
+	return ({ facts }) => holds(facts, key);
+};
+const is = (key: string, value: unknown): Holds => {
+	return ({ facts }) => facts[key] === value;
+};
+/** So many percents are in the band for sure. */
+const wide = (least: number, most: number): Holds => {
+	return ({ key }) => {
+		const count = key.form === 'number' ? key.within.reduce((sum, { from, to }) => sum + to - from + 1, 0) : 0;
+		return count >= least && count <= most;
+	};
+};
+const fixtures = (count: number): Holds => {
+	return (item) => fixturesIn(item) === count;
+};
+/** So many times as far is a whole number of such parts. */
+const times = (parts: number): Holds => {
+	return ({ facts }) => (num(facts, 'far') * parts) % num(facts, 'near') === 0 || parts === 100;
+};
 
 const byHalves = (most: number): Holds => {
 	return ({ facts }) => num(facts, 'coarse') <= most && num(facts, 'fine') <= most;
@@ -63,29 +84,29 @@ const EVERY: Readonly<Record<PlainKindId, Record<PaperLevel, Holds>>> = {
 	'value-function': {
 		easy: ({ facts }) => num(facts, 'value') === Math.floor((num(facts, 'from') + num(facts, 'to')) / 2),
 		middle: ({ facts }) =>
-			!has(facts, 'starts') &&
+			!holds(facts, 'starts') &&
 			(num(facts, 'to') - num(facts, 'from') <= 3 ||
 				(num(facts, 'value') > num(facts, 'from') && num(facts, 'value') < num(facts, 'to'))),
 		hard: ({ facts }) =>
-			has(facts, 'starts') &&
-			!has(facts, 'chart') &&
+			holds(facts, 'starts') &&
+			!holds(facts, 'chart') &&
 			[num(facts, 'from'), num(facts, 'to')].includes(num(facts, 'value')),
 	},
 	'function-values': {
-		easy: ({ ask, facts }) => ask.form === 'one' && has(facts, 'starts'),
-		middle: ({ ask, facts }) => ask.form === 'several' && has(facts, 'chart') && facts['byStarts'] === false,
-		hard: ({ ask, facts }) => ask.form === 'several' && has(facts, 'starts') && facts['byStarts'] === true,
+		easy: ({ ask, facts }) => ask.form === 'one' && holds(facts, 'starts'),
+		middle: ({ ask, facts }) => ask.form === 'several' && holds(facts, 'chart') && facts['byStarts'] === false,
+		hard: ({ ask, facts }) => ask.form === 'several' && holds(facts, 'starts') && facts['byStarts'] === true,
 	},
 	'band-edge': {
-		easy: ({ facts }) => has(facts, 'chart') && facts['read'] === true && facts['hex'] === false,
-		middle: ({ facts }) => !has(facts, 'chart') && facts['read'] === false && facts['hex'] === false,
-		hard: ({ facts }) => !has(facts, 'chart') && facts['hex'] === false && facts['given'] !== null,
+		easy: ({ facts }) => holds(facts, 'chart') && facts['read'] === true && facts['hex'] === false,
+		middle: ({ facts }) => !holds(facts, 'chart') && facts['read'] === false && facts['hex'] === false,
+		hard: ({ facts }) => !holds(facts, 'chart') && facts['hex'] === false && facts['given'] !== null,
 	},
 	'band-middle': {
-		easy: ({ facts }) => has(facts, 'chart') && num(facts, 'to') - num(facts, 'from') < 40,
+		easy: ({ facts }) => holds(facts, 'chart') && num(facts, 'to') - num(facts, 'from') < 40,
 		middle: ({ facts }) =>
-			has(facts, 'chart') && (num(facts, 'to') - num(facts, 'from') >= 40 || facts['two'] === true),
-		hard: ({ facts }) => !has(facts, 'chart') && has(facts, 'ends'),
+			holds(facts, 'chart') && (num(facts, 'to') - num(facts, 'from') >= 40 || facts['two'] === true),
+		hard: ({ facts }) => !holds(facts, 'chart') && holds(facts, 'ends'),
 	},
 	'percent-of-value': {
 		easy: ({ facts }) => ROUND.map(levelAt).includes(num(facts, 'value')),
@@ -107,9 +128,9 @@ const EVERY: Readonly<Record<PlainKindId, Record<PaperLevel, Holds>>> = {
 		hard: ({ facts }) => /^[1-9A-F][1-9A-F]$/.test(String(facts['hex'])) && /[A-F]/.test(String(facts['hex'])),
 	},
 	'slot-does': {
-		easy: ({ facts }) => facts['start'] === 1 && has(facts, 'slotChart'),
-		middle: ({ facts }) => num(facts, 'start') > 1 && has(facts, 'slotChart'),
-		hard: ({ facts }) => num(facts, 'start') > 1 && has(facts, 'slotNames') && !has(facts, 'slotChart'),
+		easy: ({ facts }) => facts['start'] === 1 && holds(facts, 'slotChart'),
+		middle: ({ facts }) => num(facts, 'start') > 1 && holds(facts, 'slotChart'),
+		hard: ({ facts }) => num(facts, 'start') > 1 && holds(facts, 'slotNames') && !holds(facts, 'slotChart'),
 	},
 	'match-slots': {
 		easy: ({ facts }) => facts['start'] === 1,
@@ -122,9 +143,9 @@ const EVERY: Readonly<Record<PlainKindId, Record<PaperLevel, Holds>>> = {
 		hard: ({ ask }) => new Set(written(ask)).size === 1 && !written(ask).includes('ends-hex'),
 	},
 	'desk-slot': {
-		easy: ({ facts }) => num(facts, 'start') % 100 === 1 && facts['counted'] === false && has(facts, 'slotChart'),
-		middle: ({ facts }) => num(facts, 'start') > 1 && facts['counted'] === false && has(facts, 'slotChart'),
-		hard: ({ facts }) => num(facts, 'start') > 1 && facts['counted'] === true && has(facts, 'slotNames'),
+		easy: ({ facts }) => num(facts, 'start') % 100 === 1 && facts['counted'] === false && holds(facts, 'slotChart'),
+		middle: ({ facts }) => num(facts, 'start') > 1 && facts['counted'] === false && holds(facts, 'slotChart'),
+		hard: ({ facts }) => num(facts, 'start') > 1 && facts['counted'] === true && holds(facts, 'slotNames'),
 	},
 	footprint: {
 		easy: ({ facts }) => facts['count'] === 1 && facts['more'] === 0,
@@ -165,6 +186,33 @@ const EVERY: Readonly<Record<PlainKindId, Record<PaperLevel, Holds>>> = {
 	'address-to-dip': { easy: upBetween(1, 2), middle: upBetween(3, 3), hard: upBetween(4, 6) },
 	'coarse-fine': { easy: byWord(9), middle: byWord(99), hard: byWord(255) },
 	'value-of-pair': { easy: byHalves(9), middle: byHalves(99), hard: byHalves(255) },
+	'band-of-percent': { easy: has('chart'), middle: has('chart'), hard: has('starts') },
+	'percent-in-band': { easy: wide(13, 101), middle: wide(1, 101), hard: wide(1, 12) },
+	'park-value': { easy: has('chart'), middle: has('starts'), hard: ({ facts }) => list(facts, 'stretches')[0] !== 0 },
+	'fader-passes': { easy: is('inPercent', false), middle: is('inPercent', false), hard: has('starts') },
+	'gap-values': { easy: is('hasGap', false), middle: is('hasBand', false), hard: is('hasGap', true) },
+	'hours-left': { easy: is('isFull', true), middle: is('isFull', false), hard: is('adds', true) },
+	'fit-on-circuit': { easy: is('told', false), middle: is('planOn', 100), hard: is('planOn', 80) },
+	'row-amps': {
+		easy: is('told', false),
+		middle: ({ facts }) => facts['told'] === true && num(facts, 'count') <= 8,
+		hard: ({ facts }) => facts['told'] === true && num(facts, 'count') > 8,
+	},
+	'splitter-after': {
+		easy: is('hasSplitter', false),
+		middle: ({ facts }) => facts['hasSplitter'] === true && facts['whole'] === 0,
+		hard: ({ facts }) => num(facts, 'whole') > 0,
+	},
+	'terminator-place': { easy: fixtures(3), middle: fixtures(5), hard: is('hasSplitter', true) },
+	'lux-at-throw': { easy: times(1), middle: times(2), hard: times(100) },
+	'pool-at-throw': { easy: times(1), middle: times(2), hard: times(100) },
+	'row-spacing': {
+		easy: ({ facts }) => num(facts, 'overlap') % 25 === 0,
+		middle: is('scaled', false),
+		hard: is('scaled', true),
+	},
+	'bond-check': { easy: fixtures(4), middle: fixtures(5), hard: fixtures(6) },
+	'patch-against-panel': { easy: fixtures(4), middle: fixtures(5), hard: fixtures(6) },
 };
 
 /** What some question of twenty must show, where no question need: it is what makes the level harder than the one below. */

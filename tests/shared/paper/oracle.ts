@@ -1,102 +1,28 @@
 import type { Answer, Item, ItemFacts, KindId, Option, QuestionGround } from '../../../shared/paper/index.ts';
-import type { Mode, Profile } from '../../../shared/profile/index.ts';
+import { jobOracles } from './job-oracles.ts';
+import {
+	alike,
+	covered,
+	doesOf,
+	hexText,
+	modeOf,
+	num,
+	numbered,
+	type Oracle,
+	readSwitches,
+	rows,
+	SLOTS,
+	setAs,
+	shownAs,
+	VALUES,
+	widthOf,
+	wiringOf,
+} from './walk.ts';
 
 /**
  * What is right, worked out a second way: by walking every value, every slot or every setting of the switches over what the
  * question says and the profile's plain data. Nothing of `shared/dmx` or `shared/paper` is called.
  */
-
-const DIGITS = '0123456789ABCDEF';
-const VALUES = Array.from({ length: 256 }, (_, value) => value);
-const SLOTS = Array.from({ length: 512 }, (_, i) => i + 1);
-
-const alike = (a: unknown, b: unknown): boolean => String(a).trim().toLowerCase() === String(b).trim().toLowerCase();
-const num = (facts: ItemFacts, key: string): number => facts[key] as number;
-
-function fixtureOf({ profiles, sheet }: QuestionGround, name: unknown): Profile {
-	const own = sheet ? sheet.profiles : [];
-	return [...profiles, ...own].find((each) => each.name === name) as Profile;
-}
-const modeOf = (ground: QuestionGround, { fixture, mode }: ItemFacts): Mode =>
-	fixtureOf(ground, fixture).modes.find((each) => each.name === mode) as Mode;
-
-/** What each of the 256 values of a slot does, by name. */
-function doesOf(ground: QuestionGround, facts: ItemFacts): string[] {
-	const slot = modeOf(ground, facts).slots.find(({ at }) => at === facts['n']);
-	if (slot?.drives.kind !== 'bands') throw new Error('the question is about a slot with bands');
-	const does: string[] = [];
-	for (const { from, to, name } of slot.drives.bands) for (let value = from; value <= to; value++) does[value] = name;
-	return does;
-}
-
-/** What stands at each number of a mode's footprint, from 1; 0 is left empty. */
-function numbered(mode: Mode): { name: string; part: string }[] {
-	const chart: { name: string; part: string }[] = [];
-	for (const { at, fine, name } of mode.slots) {
-		chart[at] = { name, part: fine === undefined ? 'whole' : 'coarse' };
-		if (fine !== undefined) chart[fine] = { name, part: 'fine' };
-	}
-	return chart;
-}
-
-const widthOf = (mode: Mode): number => numbered(mode).filter((_, n) => n > 0).length;
-
-/** The percents a value may be shown as: the nearest (of two the higher), and the highest that is not past it. */
-function shownAs(value: number): number[] {
-	let nearest = 0;
-	let below = 0;
-	for (let percent = 0; percent <= 100; percent++) {
-		if (Math.abs(100 * value - 255 * percent) <= Math.abs(100 * value - 255 * nearest)) nearest = percent;
-		if (255 * percent <= 100 * value) below = percent;
-	}
-	return [nearest, below];
-}
-
-/** The values a percent may be set as: the nearest (of two the higher), the highest not past it, and all shown as it. */
-function setAs(percent: number): number[] {
-	let nearest = 0;
-	let below = 0;
-	for (const value of VALUES) {
-		if (Math.abs(100 * value - 255 * percent) <= Math.abs(100 * nearest - 255 * percent)) nearest = value;
-		if (100 * value <= 255 * percent) below = value;
-	}
-	return [nearest, below, ...VALUES.filter((value) => shownAs(value).includes(percent))];
-}
-
-const hexText = (value: number): string => DIGITS.charAt((value - (value % 16)) / 16) + DIGITS.charAt(value % 16);
-
-/** The address nine switches read as. */
-function readSwitches(up: readonly number[], wiring: unknown): number {
-	let worth = 1;
-	let sum = 0;
-	for (let n = 1; n <= 9; n++) {
-		if (up.includes(n)) sum += worth;
-		worth += worth;
-	}
-	return wiring === 'sum' ? (sum === 0 ? 1 : sum) : sum + 1;
-}
-
-const wiringOf = (ground: QuestionGround, { fixture }: ItemFacts): unknown => {
-	const { panel } = fixtureOf(ground, fixture);
-	return panel.kind === 'dip' ? panel.wiring : null;
-};
-
-/** Which slots of one universe a start and a width cover, past the end too. */
-const covered = (start: number, width: number): number[] => Array.from({ length: width }, (_, i) => start + i);
-
-const rows = (flat: unknown, width: number): (string | number)[][] => {
-	const list = flat as (string | number)[];
-	return Array.from({ length: list.length / width }, (_, i) => list.slice(i * width, (i + 1) * width));
-};
-
-/** How a kind's right answers are found: the set of right numbers, or whether an option is right. */
-interface Oracle {
-	numbers?(facts: ItemFacts, ground: QuestionGround): readonly number[];
-	option?(label: Option['label'], facts: ItemFacts, ground: QuestionGround, all: readonly Option[]): boolean;
-	order?(names: readonly string[], facts: ItemFacts, ground: QuestionGround): string[];
-	pair?(left: Option['label'], right: Option['label'], facts: ItemFacts, ground: QuestionGround): boolean;
-	switches?(up: readonly number[], facts: ItemFacts, ground: QuestionGround): boolean;
-}
 
 const deskSlots = (
 	facts: ItemFacts,
@@ -254,6 +180,7 @@ export const oracles: Readonly<Partial<Record<KindId, Oracle>>> = {
 			return [word + num(facts, 'fine')];
 		},
 	},
+	...jobOracles,
 };
 
 /** Every value a written last value of `bands-in-order` may stand for. */

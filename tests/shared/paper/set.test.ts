@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
+	FIRST_KIND_IDS,
 	groundOf,
 	type Item,
 	KIND_IDS,
@@ -27,6 +28,7 @@ import { thrownBy } from '../thrown.ts';
 import { oddProfile } from './grounds.ts';
 
 const PLAIN = [...PLAIN_KIND_IDS];
+const FIRST = PLAIN.filter((id) => FIRST_KIND_IDS.includes(id));
 const base = { version: 1, title: 'Prep night', count: 12, kinds: PLAIN } as const satisfies PaperRecipeInput;
 
 const seeds = fc.integer({ min: 0, max: TOP_SEED });
@@ -93,12 +95,13 @@ describe('a paper', () => {
 	});
 
 	it('stays what it was: marks of two papers, pinned', () => {
-		expect([setPaper(base, 1).mark, setPaper({ ...base, count: 40, rig: 'mixed-panels' }, 7).mark]).toEqual(PINNED);
+		const first = { ...base, kinds: FIRST };
+		expect([setPaper(first, 1).mark, setPaper({ ...first, count: 40, rig: 'mixed-panels' }, 7).mark]).toEqual(PINNED);
 	});
 
 	it('takes kinds in turn: none twice before each once, and every level alike', () => {
-		const { items } = setPaper({ ...base, count: PLAIN.length * 3 }, 3);
-		for (const kind of PLAIN) {
+		const { items } = setPaper({ ...base, kinds: FIRST, count: FIRST.length * 3 }, 3);
+		for (const kind of FIRST) {
 			const levels = items.filter((item) => item.kind === kind).map(({ level }) => level);
 			expect(levels.sort()).toEqual([...LEVELS].sort());
 		}
@@ -160,7 +163,17 @@ describe('what can be asked', () => {
 	it('kinds and topics of a ground', () => {
 		const ground = groundOf(readRecipe(base));
 		expect(kindsFor(ground).map(({ id }) => id)).toEqual(PLAIN);
-		expect(topicsOf(ground)).toEqual(['levels', 'bands', 'modes', 'addresses', 'switches']);
+		expect(topicsOf(ground)).toEqual([
+			'levels',
+			'bands',
+			'modes',
+			'addresses',
+			'switches',
+			'care',
+			'power',
+			'lines',
+			'light',
+		]);
 		const wash = groundOf(readRecipe({ ...base, profiles: ['tallow-6'] }));
 		expect(topicsOf(wash)).not.toContain('switches');
 	});
