@@ -25,6 +25,7 @@ describe('the reference', () => {
 			'line: pins limits timing start-codes network',
 			'fixtures: tallow-6 picket-8 cobble',
 			'faults: power panel remote line desk fixture light',
+			'elsewhere: on-a-panel on-a-label on-a-sheet',
 			'cautions: where',
 		]);
 	});
