@@ -1,9 +1,9 @@
 import { displays } from '#words/rig/index.ts';
 import type { MenuItem, Profile } from '../../shared/profile/index.ts';
-import { itemAt, type PanelDisplay } from '../../sim/fixture/index.ts';
+import { draftOf, itemAt, type PanelDisplay } from '../../sim/fixture/index.ts';
 import type { Rig } from '../../sim/rig/index.ts';
 import { fill } from './fill.ts';
-import { plainKinds } from './kinds.ts';
+import { itemTitle, plainKinds, settingValueText } from './kinds.ts';
 
 /**
  * What a display or a row of switches says, to be spoken: 'Display reads STRT, Start address, browsing.' Nothing is told that the
@@ -16,7 +16,8 @@ export function describeDisplay(display: PanelDisplay, profile: Profile, item: M
 	if (!display.lit) return displays.dark;
 	const { state } = display;
 	if (state === 'dark' || state === 'asleep') return displays.dark;
-	const title = (item ?? itemShown(lines, profile))?.title ?? null;
+	const shown = item ?? itemShown(lines, profile);
+	const title = shown ? itemTitle(shown) : null;
 	const [first = '', second = ''] = lines;
 	const value = second.replace(/^> /, '');
 	return fill(displays[state], {
@@ -33,6 +34,23 @@ export function describePanel(rig: Rig, fixtureId: string): string {
 	const { panel } = unit.profile;
 	const { display } = rig.look(fixtureId);
 	return describeDisplay(display, unit.profile, panel.kind === 'dip' ? null : itemAt(panel, unit.state.context.path));
+}
+
+/**
+ * What the display of one fixture stands at, in plain words for the eye: 'Start address', and while a value is set 'Static colour:
+ * amber'. Nothing where the display is dark, or says just that itself.
+ */
+export function panelTitle(rig: Rig, fixtureId: string): string {
+	const unit = rig.gear.units.get(fixtureId);
+	const { display } = rig.look(fixtureId);
+	if (!unit || unit.profile.panel.kind === 'dip' || display.kind !== 'keyed' || !display.lit) return '';
+	if (display.state === 'locked') return displays.titleLocked;
+	const item = itemAt(unit.profile.panel, unit.state.context.path);
+	const title = itemTitle(item);
+	const draft = draftOf(unit.state);
+	if (draft !== null && 'setting' in item)
+		return fill(displays.titleValue, { title, value: settingValueText(unit.profile, item.setting, draft) });
+	return display.lines[0]?.trim().toLowerCase() === title.toLowerCase() ? '' : title;
 }
 
 /** The item whose name stands on the display: its label, or for an item of information on four characters its initial. */

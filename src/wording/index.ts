@@ -9,7 +9,7 @@
 
 export { describeChange } from './change.ts';
 export { askedText, describeFixture, describeLight, describeRig, fixtureLight } from './describe.ts';
-export { describeDisplay, describePanel } from './display.ts';
+export { describeDisplay, describePanel, panelTitle } from './display.ts';
 export { conditionText, drillTask, findingText, harmText } from './drills.ts';
 export { errorText } from './error.ts';
 export { eventText } from './event.ts';
@@ -17,7 +17,7 @@ export { faultCause, faultName, faultNameKey, faultTape, repairConfirm, repairTe
 export { fill } from './fill.ts';
 export { checkDoes, checkTitle, complaintText, outcomeText, type PlacedCheck, spotOf } from './finder.ts';
 export { hintText } from './hint.ts';
-export { settingTitle, settingValueText, startCodeWords } from './kinds.ts';
+export { itemTitle, settingTitle, settingValueText, startCodeWords } from './kinds.ts';
 export { errorTextLater } from './laterError.ts';
 export { cableName, cableText, fixtureName, modeName, portText } from './names.ts';
 export {

@@ -14,7 +14,7 @@ import {
 	wires,
 } from '#words/rig/index.ts';
 import { formatLevel, LAST_SLOT, startCodeOf } from '../../shared/dmx/index.ts';
-import type { PanelKey, Profile, SettingKey, SettingValue } from '../../shared/profile/index.ts';
+import type { MenuItem, PanelKey, Profile, SettingKey, SettingValue } from '../../shared/profile/index.ts';
 import { fill } from './fill.ts';
 import { modeName } from './names.ts';
 
@@ -110,6 +110,11 @@ const values: Readonly<Record<SettingKey, Says>> = settingValues;
 /** What a setting is called, whatever a panel calls it: 'Start address'. */
 export function settingTitle(key: SettingKey): string {
 	return titles[key];
+}
+
+/** What an item of a menu is called, whatever the panel calls it: a setting by our word for it, any other by its profile's. */
+export function itemTitle(item: MenuItem): string {
+	return 'setting' in item ? settingTitle(item.setting) : item.title;
 }
 
 /** A value of a setting in words: 'data on the line', '80 %', '30 seconds'. */

@@ -52,6 +52,7 @@ export const light: readonly Term[] = [
 	{
 		id: 'intensity',
 		term: 'Intensity',
+		forms: ['dimmer'],
 		says: 'How bright the whole fixture is, whatever its colour. A mode without a channel for it needs every colour turned down instead.',
 		from: 'trade',
 		see: ['dim-curve', 'candela'],

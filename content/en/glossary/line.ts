@@ -75,6 +75,14 @@ export const line: readonly Term[] = [
 		see: ['data-in', 'terminator'],
 	},
 	{
+		id: 'xlr',
+		term: 'XLR',
+		forms: ['XLR connector', 'five-pin XLR', 'three-pin XLR'],
+		says: 'The round plug and socket that carry data. It latches when it’s home. The standard asks for five pins; many fixtures have three.',
+		from: 'E1.11',
+		see: ['pin', 'data-in'],
+	},
+	{
 		id: 'pin',
 		term: 'Pin',
 		says: 'One contact of a plug. On the line, pin 1 is common, pin 2 is data minus and pin 3 is data plus. Some old three-pin kit has 2 and 3 the other way round.',
@@ -257,6 +265,14 @@ export const line: readonly Term[] = [
 		from: 'E1.11',
 		seen: 'restated',
 		see: ['packet'],
+	},
+	{
+		id: 'wireless-data',
+		term: 'Wireless data',
+		forms: ['wireless'],
+		says: 'Data sent by radio from one box to others, in place of a cable. It goes through a wall badly and a crowd worse, so test it with people in the room.',
+		from: 'trade',
+		see: ['line', 'loss-of-data'],
 	},
 	{
 		id: 'rdm',

@@ -126,6 +126,14 @@ export const panel: readonly Term[] = [
 		see: ['battery-hours'],
 	},
 	{
+		id: 'firmware',
+		term: 'Firmware',
+		forms: ['software version'],
+		says: 'The software inside a fixture. Fixtures side by side can act in different ways where their versions differ.',
+		from: 'trade',
+		see: ['setting', 'mode'],
+	},
+	{
 		id: 'remote',
 		term: 'Remote',
 		says: 'A small hand-held sender that sets fixtures from a distance by infrared light.',

@@ -131,8 +131,8 @@ export const slots: readonly Term[] = [
 	{
 		id: 'desk',
 		term: 'Desk',
-		forms: ['lighting desk'],
-		says: 'What the operator runs the light from. It sends the levels down the line.',
+		forms: ['lighting desk', 'console', 'lighting console'],
+		says: 'What the operator runs the light from, in the US often called a console. It sends the levels down the line.',
 		from: 'trade',
 		see: ['controller', 'strip'],
 	},
@@ -158,6 +158,21 @@ export const slots: readonly Term[] = [
 		says: 'The one control of a desk that turns all light up and down together. At 0, everything the desk lights is dark.',
 		from: 'trade',
 		see: ['desk', 'intensity'],
+	},
+	{
+		id: 'blackout',
+		term: 'Blackout',
+		forms: ['DBO'],
+		says: 'All light out at once, and the key on a desk that does it. A fixture on its own static colour or programme stays lit.',
+		from: 'trade',
+		see: ['master', 'cue'],
+	},
+	{
+		id: 'cue',
+		term: 'Cue',
+		says: 'One step of a show: a look, and the moment it comes up.',
+		from: 'trade',
+		see: ['look', 'operator'],
 	},
 	{
 		id: 'dip-switch',

@@ -20,6 +20,10 @@ export const pageWords = {
 		heading: 'Faults',
 		lead: 'Every fault this site knows, what it does on a rig, and what puts it right. To find which one you have, use the finder.',
 	},
+	elsewhere: {
+		heading: 'What it may say elsewhere',
+		lead: 'No two makers name things alike. These are words and short forms you may meet on real panels, labels and sheets, and what we call the same thing here.',
+	},
 	cautions: {
 		heading: 'Cautions',
 		lead: 'What can hurt, and where in this site it’s said again.',
@@ -30,7 +34,7 @@ export const pageWords = {
 export const referenceFrame = {
 	title: 'Reference: Prep Bay',
 	description:
-		'Address and switch tables, pins, timing, start codes, levels, charts of the bundled fixtures, cautions.',
+		'Address and switch tables, pins, timing, start codes, levels, charts of the bundled fixtures, words met elsewhere, cautions.',
 	heading: 'Reference',
 	lead: 'Tables to look things up in, each worked out by the same arithmetic the bench runs on. Each section prints on a sheet of its own.',
 	pageTitle: '{heading}: Prep Bay',

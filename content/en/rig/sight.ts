@@ -68,6 +68,9 @@ export const displays = {
 		{ says: '{up?Switch|Switches} {up as numbers} up, the others down[; {slides as list}].' },
 	],
 	slide: 'slide “{title}” at {label}',
+	/** Under the display, for the eye. */
+	titleValue: '{title}: {value}',
+	titleLocked: 'Panel locked',
 	/** Two lines read as one. */
 	twoLines: '{first}: {second}',
 } as const satisfies Record<string, Says>;

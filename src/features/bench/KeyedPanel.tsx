@@ -3,6 +3,7 @@ import { useRef, useState } from 'preact/hooks';
 import { backWords } from '#words/bench/index.ts';
 import type { KeyedPanel as Panel, PanelKey } from '../../../shared/profile/index.ts';
 import type { Sight } from '../../../sim/rig/index.ts';
+import { panelTitle } from '../../wording/index.ts';
 import { keyFor } from './fixtureBack.ts';
 import { type HeldKeys, useHeldKeys } from './useHeldKeys.ts';
 import { later, useBench } from './view.ts';
@@ -18,7 +19,8 @@ interface Props {
 
 /** A display and its four keys. Keys are held by finger, mouse and keyboard alike; the display takes the keyboard's own keys. */
 export function KeyedPanel({ fixture, name, panel, display }: Props): JSX.Element {
-	const { can } = useBench();
+	const { can, store } = useBench();
+	const title = panelTitle(store.rig, fixture);
 	const keys = useHeldKeys(fixture);
 	// in place before the first press, so that a screen reader hears what comes of it
 	const [near, come] = useState(false);
@@ -52,6 +54,10 @@ export function KeyedPanel({ fixture, name, panel, display }: Props): JSX.Elemen
 					</span>
 				))}
 			</div>
+			{/* a screen reader hears it from the panel's own speech */}
+			<p class="display-title" aria-hidden="true">
+				{title}
+			</p>
 			<div class="keys">
 				{panel.keys.map((key) => (
 					<KeyButton key={key} name={key} keys={keys} off={!can('panel')} />

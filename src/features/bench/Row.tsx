@@ -2,6 +2,7 @@ import type { JSX } from 'preact';
 import { useRef } from 'preact/hooks';
 import { backWords, benchWords, rowWords } from '#words/bench/index.ts';
 import { Tape } from '../../ui/index.ts';
+import { panelTitle } from '../../wording/index.ts';
 import { CableLines } from './CableLines.tsx';
 import { briefLight } from './fixtureBack.ts';
 import { Socket } from './Socket.tsx';
@@ -79,6 +80,11 @@ function Card({ fixture, number }: { fixture: string; number: number }): JSX.Ele
 			>
 				{face}
 			</span>
+			{display.kind === 'keyed' && (
+				<span class="card-title" aria-hidden="true">
+					{panelTitle(store.rig, fixture)}
+				</span>
+			)}
 			<p class="card-light" id={`light-${fixture}`}>
 				{briefLight(store.rig, fixture, light)}
 			</p>

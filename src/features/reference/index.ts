@@ -7,6 +7,7 @@
 import { pageWords, referenceFrame } from '#words/reference/index.ts';
 import { fill } from '../../wording/index.ts';
 import { fitSection, nextSection, switchSection, weightSection } from './addresses.ts';
+import { elsewhereSections } from './elsewhere.ts';
 import { cautionSection, faultSections } from './faults.ts';
 import { fixtureSections } from './fixtures.ts';
 import {
@@ -30,6 +31,7 @@ export function referencePages(): ReferencePage[] {
 		line: [pinSection(), limitSection(), timingSection(), codeSection(), networkSection()],
 		fixtures: fixtureSections(),
 		faults: faultSections(),
+		elsewhere: elsewhereSections(),
 		cautions: [cautionSection()],
 	};
 	return (Object.keys(sections) as ReferencePage['id'][]).map((id) => ({

@@ -12,7 +12,7 @@ import type {
 	SomeSettings,
 } from '../../../shared/profile/index.ts';
 import { type FixtureState, itemAt, panelOf, startFixture, stepFixture } from '../../../sim/fixture/index.ts';
-import { fill, settingTitle, settingValueText } from '../../wording/index.ts';
+import { fill, itemTitle, settingTitle, settingValueText } from '../../wording/index.ts';
 import type { ReferenceTable } from './types.ts';
 
 /** Keys with runs drawn together: 'Set, Down × 2'. */
@@ -54,7 +54,7 @@ export function wayTable(profile: Profile, panel: KeyedPanel): ReferenceTable {
 		head: words.ways.head,
 		look: 'cards',
 		rows: waysOf(profile, panel).map(({ item, menu, keys }) => [
-			item.title,
+			itemTitle(item),
 			menu ? `${menu.label} › ${item.label}` : item.label,
 			keysText(keys),
 			choicesText(profile, item),

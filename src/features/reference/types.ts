@@ -6,6 +6,8 @@ export interface ReferenceTable {
 	readonly rows: readonly (readonly string[])[];
 	/** Permanent ids of the rows, where links lead to single ones. */
 	readonly ids?: readonly string[];
+	/** Where the last cell of each row leads. */
+	readonly links?: readonly string[];
 	/** Parts it is folded into, side by side where there is room; 1 unless told. */
 	readonly fold?: number;
 	/** `grid`: cells are figures, set close. `cards`: cells are sentences, and on a phone each row is a card. `text` unless told. */
@@ -26,7 +28,7 @@ export interface ReferenceSection {
 /** One page of the reference. */
 export interface ReferencePage {
 	/** Permanent: its address. */
-	readonly id: 'addresses' | 'levels' | 'line' | 'fixtures' | 'faults' | 'cautions';
+	readonly id: 'addresses' | 'levels' | 'line' | 'fixtures' | 'faults' | 'elsewhere' | 'cautions';
 	readonly heading: string;
 	readonly lead: string;
 	readonly sections: readonly ReferenceSection[];

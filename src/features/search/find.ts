@@ -11,6 +11,9 @@ export const LONGEST_QUERY = 100;
 /** Letters of text shown with a result. */
 const EXCERPT = 160;
 
+/** What stands between the other words for a place. */
+export const ALSO = ', ';
+
 /** A result as it is shown. */
 export interface SearchHit {
 	readonly href: string;
@@ -22,7 +25,7 @@ export interface SearchHit {
 /** What the build and the page must agree on. Every word asked for must be there, if only its beginning; long ones may be misspelt. */
 const options: Options<SearchDoc> = {
 	fields: ['title', 'also', 'text'],
-	storeFields: ['kind', 'title', 'text'],
+	storeFields: ['kind', 'title', 'text', 'also'],
 	searchOptions: {
 		combineWith: 'AND',
 		prefix: true,
@@ -57,9 +60,12 @@ export function find(index: SearchIndex, query: string): SearchResults {
 	const whole = asked === '' ? [] : index.search(asked);
 	const isNear = whole.length === 0;
 	const all = isNear ? nearest(index, asked) : whole;
-	// what is called just that comes first, however often the word stands elsewhere
-	const isNamed = (title: unknown): boolean => String(title).toLowerCase() === asked;
-	const ranked = [...all.filter(({ title }) => isNamed(title)), ...all.filter(({ title }) => !isNamed(title))];
+	// what is named just that comes first, then what is also called that, however often the word stands elsewhere
+	const closeness = ({ title, also }: SearchResult): number => {
+		if (String(title).toLowerCase() === asked) return 0;
+		return String(also).toLowerCase().split(ALSO).includes(asked) ? 1 : 2;
+	};
+	const ranked = all.toSorted((a, b) => closeness(a) - closeness(b));
 	const found = ranked.slice(0, MOST).map((result) => ({
 		href: String(result.id),
 		kind: result['kind'] as DocKind,
@@ -95,7 +101,7 @@ export interface SearchDoc {
 	readonly id: string;
 	readonly kind: DocKind;
 	readonly title: string;
-	/** Other words for it, which count nearly as much as its title. */
+	/** Other words for it, which count nearly as much as its title; `ALSO` stands between two of them. */
 	readonly also: string;
 	/** Its text, of which the first words are shown. */
 	readonly text: string;

@@ -3,5 +3,5 @@
  * is built, and stands in one file that the service worker keeps; so it searches with no network. The page's one island fetches
  * that file and filters as you type.
  */
-export { indexText, type SearchDoc } from './find.ts';
+export { ALSO, indexText, type SearchDoc } from './find.ts';
 export { Search } from './Search.tsx';

@@ -5,16 +5,21 @@
 
 import { cautionIds, cautions } from '#words/cautions/index.ts';
 import { terms } from '#words/glossary/index.ts';
+import { elsewhere } from '#words/reference/index.ts';
 import { type ReferencePage, referencePages } from '../../features/reference/index.ts';
-import type { SearchDoc } from '../../features/search/index.ts';
+import { ALSO, type SearchDoc } from '../../features/search/index.ts';
 
-/** Terms of the glossary, by every form. */
+/** What a term is called on real panels, labels and sheets. */
+const metAs = (term: string): readonly string[] =>
+	elsewhere.flatMap(({ rows }) => rows.filter((row) => row.term === term).flatMap(({ met }) => met));
+
+/** Terms of the glossary, by every form, and by what they are called elsewhere. */
 const termDocs = (): SearchDoc[] =>
 	terms.map(({ id, term, forms = [], says }) => ({
 		id: `/glossary/#${id}`,
 		kind: 'term',
 		title: term,
-		also: forms.join(' '),
+		also: [...forms, ...metAs(id)].join(ALSO),
 		text: says,
 	}));
 

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { KEYS } from '../../../shared/profile/index.ts';
 import { itemAt } from '../../../sim/fixture/index.ts';
 import { openRig, type Rig } from '../../../sim/rig/index.ts';
-import { describeDisplay, describePanel } from '../../../src/wording/index.ts';
+import { describeDisplay, describePanel, itemTitle, panelTitle } from '../../../src/wording/index.ts';
 import { runs } from '../../runs.ts';
 import { led, mixed } from '../../sim/rig/sheets.ts';
 import { readsWell } from './wording.ts';
@@ -93,5 +93,53 @@ describe('a display, aloud', () => {
 
 	it('is that of the leader too', () => {
 		expect(describePanel(openRig(led), 'lead')).toBe('Display reads SRCE, What decides the light, browsing.');
+	});
+});
+
+// symptom: a code such as HUE or GONE stood on the bench with nothing to say what it means but the learner's own guess
+describe('the plain title under a display', () => {
+	it('says what a code stands for, and what is being set', () => {
+		const rig = openRig(mixed);
+		tap(rig, 'wash-1', 'down', 'set');
+		expect(panelTitle(rig, 'wash-1')).toBe('Start address');
+		tap(rig, 'wash-1', 'set', 'up');
+		expect(panelTitle(rig, 'wash-1')).toBe('Start address: 2');
+	});
+
+	it('is there at every item of every panel with keys, wherever keys lead, and nowhere on a dark display', () => {
+		fc.assert(
+			fc.property(
+				fc.constantFrom('wash-1', 'bar-1'),
+				fc.array(fc.constantFrom(...KEYS), { maxLength: 30 }),
+				(id, keys) => {
+					const rig = openRig(mixed);
+					for (const key of ['down', ...keys] as const) {
+						tap(rig, id, key);
+						const { display } = rig.look(id);
+						if (display.kind !== 'keyed') throw new Error('no display');
+						const said = panelTitle(rig, id);
+						// a display that says it itself, as MODE does, needs no second word for it
+						const unit = rig.gear.units.get(id);
+						if (unit?.profile.panel.kind === 'dip' || !unit) throw new Error('no panel');
+						const title = itemTitle(itemAt(unit.profile.panel, unit.state.context.path));
+						const itself = display.lines[0]?.trim().toLowerCase() === title.toLowerCase();
+						if (itself) expect(said === '' || said.startsWith(title)).toBe(true);
+						else expect(said.startsWith(title)).toBe(true);
+						expect(said).not.toMatch(/[{}]|undefined/);
+					}
+					rig.send({ type: 'condition.become', fixture: id, change: { displayDead: true } });
+					expect(panelTitle(rig, id)).toBe('');
+				},
+			),
+			{ numRuns: runs(60) },
+		);
+	});
+
+	it('says that a panel is locked, and nothing of switches', () => {
+		const rig = openRig(mixed);
+		rig.send({ type: 'settings.become', fixture: 'wash-1', change: { lock: 'on', sleep: 0 } });
+		rig.wait(20_000);
+		expect(panelTitle(rig, 'wash-1')).toBe('Panel locked');
+		expect(panelTitle(rig, 'old-1')).toBe('');
 	});
 });

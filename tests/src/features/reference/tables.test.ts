@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { BUNDLED, type KeyedPanel } from '../../../../shared/profile/index.ts';
 import { FAULTS } from '../../../../sim/fault/index.ts';
 import { foldedTables, referencePages } from '../../../../src/features/reference/index.ts';
+import { itemTitle } from '../../../../src/wording/index.ts';
 
 const pages = referencePages();
 const sections = pages.flatMap((page) => page.sections);
@@ -25,6 +26,7 @@ describe('the reference', () => {
 			'line: pins limits timing start-codes network',
 			'fixtures: tallow-6 picket-8 cobble',
 			'faults: power panel remote line desk fixture light',
+			'elsewhere: on-a-panel on-a-label on-a-sheet',
 			'cautions: where',
 		]);
 	});
@@ -155,6 +157,6 @@ describe.each(BUNDLED.map((profile) => [profile.name, profile] as const))('%s', 
 		}
 		const leaves = (panel as KeyedPanel).menu.flatMap((item) => (item.kind === 'menu' ? item.items : [item]));
 		const ways = section?.tables.find(({ caption }) => caption.includes('ways through'));
-		expect(ways?.rows.map(([what]) => what)).toEqual(leaves.map(({ title }) => title));
+		expect(ways?.rows.map(([what]) => what)).toEqual(leaves.map(itemTitle));
 	});
 });
