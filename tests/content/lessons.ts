@@ -1,5 +1,6 @@
 import path from 'node:path';
-import { type Lesson, readLesson } from '../../src/features/lessons/index.ts';
+import { goOf } from '../../src/features/drills/go.ts';
+import { type Lesson, practiceOf, readLesson } from '../../src/features/lessons/index.ts';
 import { filesUnder, textOf } from '../house/tree.ts';
 
 export interface LessonFile {
@@ -39,3 +40,9 @@ export function proseOf({ lesson, body }: LessonFile): string {
 	const says = 'says' in lesson.task ? [lesson.task.says] : [];
 	return [...lesson.outcome, prose, lesson.slip.words, ...lesson.try, ...says, ...lesson.card].join('\n\n');
 }
+
+/** Seeds of tasks to try of a lesson; one whose task is no drill has one task, whatever the seed. */
+export const TASK_SEEDS = [1, 7, 295, 4_000_000_007] as const;
+
+/** A lesson's task, as it is drawn from a seed, and its words. */
+export const taskFrom = (lesson: Lesson, seed: number) => goOf(practiceOf(lesson).task, seed);

@@ -50,14 +50,6 @@ export const crew: readonly Term[] = [
 		see: ['colour-temperature', 'chromaticity'],
 	},
 	{
-		id: 'inrush',
-		term: 'Inrush',
-		forms: ['inrush current'],
-		says: 'The current in the first instant after switch-on, many times what the fixture draws afterwards. It can trip a breaker that would carry the steady current.',
-		from: 'trade',
-		see: ['breaker', 'ampere'],
-	},
-	{
 		id: 'point-load',
 		term: 'Point load',
 		says: 'Weight that hangs at one point. You add up what hangs there; the person in charge of rigging says what that point may take.',

@@ -8,6 +8,7 @@ export const planWords = {
 	course: 'Back to the course',
 	bring: 'To bring',
 	columns: { at: 'At', lesson: 'Lesson', can: 'They’ll be able to', task: 'Their task' },
+	drawn: (drill: string) => `A drill, a fresh one for each: ${drill}.`,
 	pause: 'Pause',
 	end: 'End',
 	total: (minutes: number) => `${Math.floor(minutes / 60)} h ${String(minutes % 60).padStart(2, '0')} min`,

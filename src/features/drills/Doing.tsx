@@ -57,7 +57,7 @@ function OneDrill({ drill, order, isFirst }: { drill: Drill } & Pick<DrillToDo, 
 			{store ? (
 				<Work key={starts} {...{ drill, store, attempt }} under={drill} onAttempt={change} onRestart={startAnew} />
 			) : (
-				<Begin drill={drill} onBegin={begin} />
+				<Begin task={drill} why={drills[drill.kind].why} onBegin={begin} />
 			)}
 			<Ways drill={drill} order={order} />
 		</div>

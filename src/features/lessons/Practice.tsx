@@ -1,6 +1,7 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { lessonWords as words } from '#words/lessons/index.ts';
+import type { RigSheet } from '../../../shared/sheet/index.ts';
 import { Button, Notice, SaidAbove } from '../../ui/index.ts';
 import { Fetched } from '../drills/index.ts';
 import type { Manual, PracticeData } from './practice.ts';
@@ -15,7 +16,9 @@ const atWork = () => import('./atWork.ts');
 export function Practice({ data }: { data: PracticeData }): JSX.Element {
 	const [[step, turn], go] = useState<readonly [PracticeStep, number]>(['try', 0]);
 	const [done, finish] = useState(false);
-	const { sheet, log, slip, hand, tools, task, says, under, more } = data;
+	const { sheet, log, slip, hand, tools, task, under, more } = data;
+	const manualsFor = ({ fixtures }: RigSheet) =>
+		data.manuals.filter(({ id }) => fixtures.some(({ profile }) => profile === id));
 	const stand = { sheet, hand, tools };
 	const bench = async () => (await atWork()).onBench(sheet);
 	return (
@@ -54,10 +57,27 @@ export function Practice({ data }: { data: PracticeData }): JSX.Element {
 						<p class="hint">{words.slipLead}</p>
 					</>
 				)}
+				{step === 'task' && <p class="hint">{words.taskWords}</p>}
+			</div>
+			<SaidAbove.Provider value={data.said}>
+				{step === 'try' && <Fetched key={turn} load={bench} props={{ ...stand, log }} />}
+				{step === 'slip' && <Fetched key={turn} load={bench} props={{ ...stand, log: [...log, ...slip] }} />}
 				{step === 'task' && (
+					<Fetched
+						key={turn}
+						load={async () => (await atWork()).onTask()}
+						props={{
+							set: task,
+							under,
+							onDone: () => finish(true),
+							about: (on: RigSheet) => <Manuals all={manualsFor(on)} />,
+						}}
+					/>
+				)}
+			</SaidAbove.Provider>
+			<div class="practice-foot">
+				{step === 'task' ? (
 					<>
-						<p class="practice-task">{says}</p>
-						<p class="hint">{words.taskWords}</p>
 						{done && (
 							<Notice kind="good" word={words.done}>
 								<p>{words.taskDone}</p>
@@ -69,25 +89,13 @@ export function Practice({ data }: { data: PracticeData }): JSX.Element {
 							</p>
 						)}
 					</>
-				)}
-			</div>
-			<SaidAbove.Provider value={data.said}>
-				{step === 'try' && <Fetched key={turn} load={bench} props={{ ...stand, log }} />}
-				{step === 'slip' && <Fetched key={turn} load={bench} props={{ ...stand, log: [...log, ...slip] }} />}
-				{step === 'task' && (
-					<Fetched
-						key={turn}
-						load={async () => (await atWork()).onTask(task)}
-						props={{ task, under: { kind: under, seed: 0 }, onDone: () => finish(true) }}
-					/>
-				)}
-			</SaidAbove.Provider>
-			<div class="practice-foot">
-				<Manuals all={step === 'task' ? data.manuals.task : data.manuals.bench} />
-				{step !== 'task' && (
-					<Button look="quiet" onClick={() => go([step, turn + 1])}>
-						{words.again}
-					</Button>
+				) : (
+					<>
+						<Manuals all={manualsFor(sheet)} />
+						<Button look="quiet" onClick={() => go([step, turn + 1])}>
+							{words.again}
+						</Button>
+					</>
 				)}
 			</div>
 		</div>

@@ -1,5 +1,4 @@
 import { loadProfiles, type RigSheet } from '../../../shared/sheet/index.ts';
-import type { Task } from '../../../sim/drill/index.ts';
 import { taskAtWork } from '../drills/index.ts';
 
 /** What draws a lesson's bench, once the profiles of what stands on it are there. */
@@ -9,7 +8,4 @@ export async function onBench(sheet: RigSheet) {
 }
 
 /** The same for its task. */
-export async function onTask({ sheet }: Task) {
-	await loadProfiles(sheet);
-	return taskAtWork();
-}
+export const onTask = taskAtWork;

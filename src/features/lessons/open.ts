@@ -2,11 +2,11 @@ import { InputError } from '../../../shared/error/index.ts';
 import { illuminance, peakCandela } from '../../../shared/optics/index.ts';
 import { CAUTIOUS_SHARE } from '../../../shared/power/index.ts';
 import { bundledRig, quickSheet, type RigSheet, readSheet } from '../../../shared/sheet/index.ts';
-import { type DrillCondition, makeDrill, makeTask, type Task } from '../../../sim/drill/index.ts';
+import { type DrillCondition, makeTask } from '../../../sim/drill/index.ts';
 import type { Rig } from '../../../sim/rig/index.ts';
 import { openUnharmed } from '../../../sim/rig/trusted.ts';
-import { drillTask } from '../../wording/index.ts';
 import { presetSheet } from '../bench/index.ts';
+import type { TaskSet } from '../drills/index.ts';
 import type { BenchSpec, Lesson, TaskSpec } from './schema.ts';
 
 /** The sheet a lesson's bench opens on. @throws InputError `lesson.bench`, and what `readSheet` throws */
@@ -33,21 +33,12 @@ export function sheetOf({ rig, preset, quick, wide, change, splitters = [] }: Be
 	return readSheet({ ...sheet, hall, fixtures, splitters: [...sheet.splitters, ...splitters] });
 }
 
-/** A lesson's task and its words. */
-export interface SetTask {
-	readonly task: Task;
-	readonly says: string;
-}
-
 /**
- * What the learner is to do, ready to be marked: a drill, or a goal on a bench.
+ * What the learner is to do: a kind of drill, or a goal on a bench, ready to be marked.
  * @throws InputError `task.solved` where it is done before it begins
  */
-export function taskOf({ task, bench }: Pick<Lesson, 'task' | 'bench'>): SetTask {
-	if ('drill' in task) {
-		const drill = makeDrill(task.drill, task.seed);
-		return { task: drill, says: drillTask(drill) };
-	}
+export function taskOf({ task, bench }: Pick<Lesson, 'task' | 'bench'>): TaskSet {
+	if ('drill' in task) return task;
 	const { scene, hands, goal, free, on = bench } = task;
 	const sheet = sheetOf(on);
 	if (on.log.length > 0) throw new InputError('lesson.task', 'task.on.log', { trouble: 'log-before-task' });

@@ -1,8 +1,9 @@
 import { cautions } from '#words/cautions/index.ts';
-import { profileFor, type RigSheet } from '../../../shared/sheet/index.ts';
-import type { Task } from '../../../sim/drill/index.ts';
+import { BUNDLED } from '../../../shared/profile/index.ts';
+import type { RigSheet } from '../../../shared/sheet/index.ts';
 import type { RigEvent } from '../../../sim/event/index.ts';
 import type { CautionsSaid } from '../../ui/index.ts';
+import type { TaskSet } from '../drills/index.ts';
 import { lessonKey } from './done.ts';
 import { sheetOf, taskOf } from './open.ts';
 import type { Lesson } from './schema.ts';
@@ -10,6 +11,7 @@ import type { ToolId } from './tools.ts';
 
 /** A kind of fixture, and where its chart and its ways through the panel are printed. */
 export interface Manual {
+	readonly id: string;
 	readonly name: string;
 	readonly href: string;
 }
@@ -24,12 +26,11 @@ export interface PracticeData {
 	readonly tools: readonly ToolId[];
 	readonly try: readonly string[];
 	readonly slipWords: string;
-	readonly task: Task;
-	readonly says: string;
+	readonly task: TaskSet;
 	/** The name its result is kept under. */
 	readonly under: string;
-	/** Where the charts of the fixtures are: those of the bench, and those of the task. */
-	readonly manuals: { readonly bench: readonly Manual[]; readonly task: readonly Manual[] };
+	/** Where the charts of the fixtures are: of any that may stand on its bench. */
+	readonly manuals: readonly Manual[];
 	/** The cautions that stand on the lesson's page. */
 	readonly said: CautionsSaid;
 	/** Where another like it can be done; null where it is the lesson's own. */
@@ -37,26 +38,20 @@ export interface PracticeData {
 }
 
 export function practiceOf(lesson: Lesson): PracticeData {
-	const { bench, slip, hand = null, tools, task } = lesson;
-	const sheet = sheetOf(bench);
-	const set = taskOf(lesson);
+	const { bench, slip, hand = null, tools } = lesson;
+	const task = taskOf(lesson);
 	return {
-		sheet,
+		sheet: sheetOf(bench),
 		log: bench.log,
 		slip: slip.log,
 		hand,
 		tools,
 		try: lesson.try,
 		slipWords: slip.words,
-		...set,
+		task,
 		said: lesson.cautions.map((id) => cautions[id].title),
-		manuals: { bench: manualsOf(sheet), task: manualsOf(set.task.sheet) },
+		manuals: BUNDLED.map(({ id, name }) => ({ id, name, href: `/reference/fixtures/#${id}` })),
 		under: lessonKey(lesson.id),
 		more: 'drill' in task ? `/drills/do/#kind=${task.drill}` : null,
 	};
-}
-
-function manualsOf(sheet: RigSheet): Manual[] {
-	const profiles = new Map(sheet.fixtures.map(({ profile }) => [profile, profileFor(sheet, profile)]));
-	return [...profiles].map(([id, { name }]) => ({ name, href: `/reference/fixtures/#${id}` }));
 }

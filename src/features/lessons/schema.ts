@@ -53,7 +53,8 @@ const goalSchema = v.variant('is', [
 ]);
 
 const taskSchema = v.union([
-	v.strictObject({ drill: v.picklist(DRILL_IDS), seed: whole(0, 2 ** 32) }),
+	/** A kind of drill, drawn afresh at each go. */
+	v.strictObject({ drill: v.picklist(DRILL_IDS) }),
 	v.strictObject({
 		says: text,
 		scene: v.picklist(['bench', 'rig', 'show']),

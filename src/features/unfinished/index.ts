@@ -4,4 +4,4 @@
  * name its results go under and its seed. What counts as help is the drill's own affair.
  */
 export { TakenUpNotice } from './TakenUp.tsx';
-export { type TakenUp, type TaskName, takeUp, useUnfinished } from './unfinished.ts';
+export { seedLeft, type TakenUp, type TaskName, takeUp, useUnfinished } from './unfinished.ts';

@@ -99,6 +99,23 @@ function dropOldest(store: BrowserStore): void {
 /** The stores of the page. */
 const STORES: Stores = { tab: TAB, device: DEVICE };
 
+/**
+ * The seed of the task that was left last of those kept under a name, in this tab or else on this device: for tasks whose address
+ * does not say it.
+ * @returns null where none was left
+ */
+export function seedLeft(kind: string, { tab, device }: Stores = STORES): number | null {
+	const start = `${kept.key}${kind}.`;
+	for (const store of [tab, device]) {
+		const [last] = keysIn(store)
+			.filter((key) => key.startsWith(start))
+			.map((key) => ({ seed: Number(key.slice(start.length)), at: keptAt(store, key) }))
+			.sort((a, b) => b.at - a.at);
+		if (last && Number.isSafeInteger(last.seed)) return last.seed;
+	}
+	return null;
+}
+
 /** A task taken up again. */
 export interface TakenUp<A> {
 	/** Its rig as it was left; null where nothing had been done on it. */

@@ -5,11 +5,10 @@ import { bundledProfile } from '../../../../shared/profile/index.ts';
 import { quickSheet } from '../../../../shared/sheet/index.ts';
 import { findingsOf } from '../../../../sim/drill/index.ts';
 import { openRig } from '../../../../sim/rig/index.ts';
-import { practiceOf } from '../../../../src/features/lessons/index.ts';
 import { conditionOf, hoursAt, luxAt } from '../../../../src/features/lessons/open.ts';
 import { kits, type SumLine } from '../../../../src/features/lessons/reckon/kit.ts';
 import { RECKON_IDS, reckoners } from '../../../../src/features/lessons/reckon/sums.ts';
-import { lessonFiles } from '../../../content/lessons.ts';
+import { lessonFiles, taskFrom } from '../../../content/lessons.ts';
 import { saidBy } from '../../../shared/thrown.ts';
 
 const all = kits();
@@ -213,7 +212,7 @@ describe('a row of pools', () => {
 describe('the battery task', () => {
 	const { lesson } = lessonFiles().find(({ lesson: { id } }) => id === 'charge-and-hours') ?? {};
 	if (!lesson) throw new Error('no lesson on hours');
-	const { task, says } = practiceOf(lesson);
+	const { task, says } = taskFrom(lesson, 0);
 	const setTo = (level: number) => {
 		const rig = openRig(task.sheet);
 		rig.send({ type: 'settings.become', fixture: 'wash-1', change: { level } });

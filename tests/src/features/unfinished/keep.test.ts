@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { makeDrill } from '../../../../sim/drill/index.ts';
-import { takeUp } from '../../../../src/features/unfinished/index.ts';
+import { seedLeft, takeUp } from '../../../../src/features/unfinished/index.ts';
 import {
 	dropUnfinished,
 	keepUnfinished,
@@ -51,6 +51,24 @@ it('finds it after a crash, on the device alone, and its own tab’s before anot
 	);
 	expect(device.held.size).toBe(1);
 	expect(takeUp(drill, drill, FRESH, both)?.store?.rig.log).toEqual(log.slice(0, 1));
+});
+
+it('knows the seed that was left last under a name, in this tab before the device', () => {
+	const { tab, stores: both } = stores();
+	expect(seedLeft('lesson-bands', both)).toBeNull();
+	const half = { log, attempt: FRESH };
+	for (const [seed, at] of [
+		[3, 20],
+		[4_000_000_007, 30],
+		[5, 10],
+	] as const)
+		keepUnfinished(both, { kind: 'lesson-bands', seed }, drill.sheet, half, now + at);
+	keepUnfinished(both, { kind: 'lesson-bands-too', seed: 9 }, drill.sheet, half, now + 40);
+	expect(seedLeft('lesson-bands', both)).toBe(4_000_000_007);
+	dropUnfinished({ tab: tab.store, device: memory().store }, { kind: 'lesson-bands', seed: 4_000_000_007 });
+	expect(seedLeft('lesson-bands', both)).toBe(3);
+	tab.held.clear();
+	expect(seedLeft('lesson-bands', both)).toBe(4_000_000_007);
 });
 
 it('takes up no log on another rig: a version that makes another of the same seed begins anew', () => {
