@@ -87,13 +87,13 @@ export const deskQuestions = {
 		ask: [
 			{
 				when: { panel: 'dip', wiring: 'sum' },
-				says: 'Which of these are not set as the patch sheet says? The switches of {fixture} add up: 1 for switch 1, then twice as much each time.',
+				says: 'Which of these aren’t set as the patch sheet says? The switches of {fixture} add up: 1 for switch 1, then twice as much each time.',
 			},
 			{
 				when: { panel: 'dip' },
-				says: 'Which of these are not set as the patch sheet says? The switches of {fixture} add up (1 for switch 1, then twice as much each time), and it adds one.',
+				says: 'Which of these aren’t set as the patch sheet says? The switches of {fixture} add up (1 for switch 1, then twice as much each time), and it adds one.',
 			},
-			{ says: 'You walk along a row of {fixture} with the patch sheet. Which of these are not set as it says?' },
+			{ says: 'You walk along a row of {fixture} with the patch sheet. Which of these aren’t set as it says?' },
 		],
 		chart: 'What the panel calls each mode, then each fixture, the sheet first:',
 		working: ['Read address and mode of each, and compare both.', '{settings as settingsFound}'],

@@ -106,7 +106,7 @@ export const jobQuestions = {
 		working: [
 			[
 				{ when: { hasSplitter: false }, says: 'There is room for {room} unit loads.' },
-				{ when: { whole: 0 }, says: '{most} less one for the splitter leaves {room}.' },
+				{ when: { whole: 0 }, says: '{most} minus one for the splitter leaves {room}.' },
 				{ says: '{most} less {whole} for the first fixtures and one for the splitter leaves {room}.' },
 			],
 			[
@@ -141,7 +141,7 @@ export const jobQuestions = {
 			'{times} × {times} = {squared}, so the light is spread over {squared} times the area.',
 			'{lux} / {squared} is about {right} lux.',
 		],
-		why: 'Twice as far is four times the area, so a quarter of the light: that holds from some five times the size of the light on, and farther for a narrow beam.',
+		why: 'Twice as far is four times the area, so a quarter of the light: that holds from some five times the size of a wide light on, and farther for a narrow beam.',
 	},
 	'pool-at-throw': {
 		name: 'Pool at a throw',
@@ -177,7 +177,7 @@ export const jobQuestions = {
 			[{ when: { count: 1 }, says: 'One of {of} is wrong.' }, { says: '{count} of {of} are wrong.' }],
 			'{flaws as flawList}',
 		],
-		why: 'A bond with one fault is no bond. The rest is not passed by this either: the maker’s manual, the rules of the place and the person in charge of rigging come first.',
+		why: 'A bond with one fault is no bond. This doesn’t pass the rest either: the maker’s manual, the rules of the place and the person in charge of rigging come first.',
 		labels: {
 			bond: 'Round {around as bondAround}, to {to as bondTo}, {slack} cm of drop, {rated as bondTag}, link {closed as bondLink}, wire {state as bondState}',
 		},
@@ -192,10 +192,10 @@ export const bondWords = {
 	link: { closed: 'closed', open: 'open' },
 	state: { good: 'good', frayed: 'frayed', shocked: 'good, has caught a light before' },
 	flaws: {
-		around: 'Conduit and cable tray are not made to catch a load.',
+		around: 'Conduit and cable tray aren’t made to catch a load.',
 		to: 'It goes to the maker’s point, never to yoke or handle unless the maker says so.',
 		long: 'The drop is longer than was said.',
-		rating: 'With no tag, or one for less than the light weighs, it is not rated for it.',
+		rating: 'With no tag, or one for less than the light weighs, it isn’t rated for it.',
 		open: 'An open link can come off.',
 		worn: 'A frayed wire, or one that has caught a load, is out of use.',
 	},
