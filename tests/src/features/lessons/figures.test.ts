@@ -6,7 +6,7 @@ import { figureWords } from '#words/lessons/index.ts';
 import { PINS } from '../../../../shared/dmx/index.ts';
 import { figures } from '../../../../src/features/lessons/figures/index.tsx';
 import { looksFor } from '../../../../src/features/lessons/figures/line.tsx';
-import { PIN_ANGLES } from '../../../../src/features/lessons/figures/plugs.tsx';
+import { PIN_ANGLES, Pins } from '../../../../src/features/lessons/figures/plugs.tsx';
 import { lessonFiles } from '../../../content/lessons.ts';
 import { runs } from '../../../runs.ts';
 
@@ -59,5 +59,16 @@ describe('the face of a plug', () => {
 		expect(one).toBeLessThan(180);
 		expect(two).toBeGreaterThan(180);
 		expect(three).toBe(180);
+	});
+
+	it('is drawn mirrored on the socket: each contact as far left of its key as the plug has it right', () => {
+		const drawn = renderToString(h(Pins, null));
+		const across = (kind: string) =>
+			[...drawn.matchAll(new RegExp(`class="${kind}" cx="([\\d.]+)"`, 'g'))].map(([, x]) => Number(x));
+		const [plug, socket] = [across('f-pin'), across('f-well')];
+		expect(plug).toHaveLength(PIN_ANGLES.five.length + PIN_ANGLES.three.length);
+		// the middles of the two columns of faces
+		const middles = [66, 186] as const;
+		for (const [n, x] of plug.entries()) expect((socket[n] ?? 0) - middles[1]).toBeCloseTo(middles[0] - x, 6);
 	});
 });
