@@ -19,6 +19,7 @@ const NO_WORDS_IN: Readonly<Record<string, readonly string[]>> = {
 	'glossary/power.ts': ['from'],
 	'glossary/site.ts': ['from'],
 	'glossary/slots.ts': ['from'],
+	'reference/elsewhere.ts': ['term'],
 };
 /** Constants that are lists of permanent ids. */
 const ID_CONSTANTS: readonly string[] = ['SPOTS', 'PART_IDS', 'cautionIds'];

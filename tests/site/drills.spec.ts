@@ -46,7 +46,7 @@ test('by mouse: wrong first, then right, then once more right at once; a reload 
 	await expect(mark(tab).getByRole('heading')).toHaveText('Not yet');
 	await expect(mark(tab).getByRole('heading')).toBeFocused();
 	await expect(mark(tab)).toContainText('1 thing is still wrong.');
-	await expect(mark(tab).locator('.drill-wrong')).toContainText('Wash 1, when data goes:');
+	await expect(mark(tab).locator('.drill-wrong')).toContainText('Wash 1, signal loss:');
 	await expect(number(tab, 'Presses')).toHaveText(`0, where ${keysOf(...PANEL).length} will do`);
 
 	await doPanel(tab);

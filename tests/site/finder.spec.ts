@@ -193,7 +193,7 @@ test.describe('at phone size', () => {
 		await tab.emulateMedia({ media: 'print' });
 		await expect(tab.locator('.walk-log-list li').first()).toBeVisible();
 		await expect(tab.locator('.walk-log h2')).toHaveText('Wash 3, centre right doesn’t answer the desk');
-		await expect(tab.locator('.walk-log')).toContainText('Mended');
+		await expect(tab.locator('.walk-log')).toContainText('Fixed');
 		for (const gone of [
 			'.verdict',
 			'.suspects',
@@ -246,7 +246,7 @@ test.describe('with no finger on the glass', () => {
 		await expect(tab.locator('.answers .answer').first()).toBeFocused();
 		await answer(tab, readingOf(first), 40, keys);
 		await expect(tab.locator('[data-because="mended"]')).toBeVisible();
-		await expect(told).toHaveText('Verdict. Mended.');
+		await expect(told).toHaveText('Verdict. Fixed.');
 	});
 });
 

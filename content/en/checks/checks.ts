@@ -53,7 +53,7 @@ export const checks: Readonly<Record<string, CheckWords>> = {
 	},
 	ultraviolet: {
 		title: 'Ultraviolet from {place as name}',
-		does: 'Keep out of the beam. Look whether white cloth or paper glows where it points.',
+		does: 'Keep out of the beam. See if white cloth or paper glows where it points.',
 		outcomes: { on: 'White things glow', off: 'Nothing glows' },
 		spot: 'wall',
 	},
@@ -130,7 +130,7 @@ export const checks: Readonly<Record<string, CheckWords>> = {
 	},
 	'power-switch': {
 		title: 'Power switch: {place as name}',
-		does: 'Look which way its own power switch stands, and leave it so.',
+		does: 'See which way its own power switch is set, and leave it like that.',
 		outcomes: { on: 'On', off: 'Off' },
 		spot: 'power-switch',
 	},
@@ -142,19 +142,19 @@ export const checks: Readonly<Record<string, CheckWords>> = {
 	},
 	'socket-in': {
 		title: 'Data in socket: {place as name}',
-		does: 'Look whether a plug is in its data in socket, pushed home.[ {cableIn as cable} belongs there.]',
+		does: 'See if a plug is in its data in socket, pushed home.[ {cableIn as cable} belongs there.]',
 		outcomes: { plugged: 'A plug is in it', empty: 'It’s empty' },
 		spot: 'socket-in',
 	},
 	'socket-out': {
 		title: 'Data out socket: {place as name}',
-		does: 'Look whether a plug is in its data out socket, pushed home.[ {cableOut as cable} belongs there.]',
+		does: 'See if a plug is in its data out socket, pushed home.[ {cableOut as cable} belongs there.]',
 		outcomes: { plugged: 'A plug is in it', empty: 'It’s empty' },
 		spot: 'socket-out',
 	},
 	terminator: {
 		title: 'Terminator: {place as name}',
-		does: 'Look whether a terminator is in its data out socket.',
+		does: 'See if a terminator is in its data out socket.',
 		outcomes: { in: 'A terminator is in it', missing: 'There’s none' },
 		spot: 'socket-out',
 	},
@@ -356,25 +356,25 @@ export const checks: Readonly<Record<string, CheckWords>> = {
 	// ---- the desk
 	'desk-output': {
 		title: 'Is {place as output} on?',
-		does: 'Look on the desk’s screen whether {place as output} sends.',
+		does: 'See on the desk’s screen if {place as output} sends.',
 		outcomes: { on: 'It sends', off: 'It doesn’t, or the desk is dark' },
 		spot: 'desk-output',
 	},
 	'desk-universe': {
 		title: 'Universe of {place as output}',
-		does: 'Look on the desk’s screen which universe {place as output} sends.',
+		does: 'See on the desk’s screen which universe {place as output} sends.',
 		outcomes: { 'as-meant': 'Universe {universe}', other: 'Another universe' },
 		spot: 'desk-output',
 	},
 	'desk-master': {
 		title: 'The desk’s master',
-		does: 'Look where the master of the desk stands.',
+		does: 'See where the desk’s master is.',
 		outcomes: { up: 'Up, or nearly', low: 'Well down', out: 'At 0 (0 %)' },
 		spot: 'desk-screen',
 	},
 	'desk-patch': {
 		title: 'Patch of {place as name}',
-		does: 'Look on the desk’s screen where it is patched, and in which mode.',
+		does: 'See on the desk’s screen where it’s patched, and in which mode.',
 		outcomes: {
 			'as-meant': 'Universe {patchUniverse}, start address {patchAddress}, mode “{patchMode as mode}”',
 			other: 'At least one of these differs',
@@ -409,7 +409,7 @@ export const checks: Readonly<Record<string, CheckWords>> = {
 	// ---- hall and remote
 	'hall-power': {
 		title: 'The hall’s mains',
-		does: 'Look whether anything else that is plugged into the hall’s sockets has power.',
+		does: 'See if anything else that’s plugged into the hall’s sockets has power.',
 		outcomes: { on: 'It has power', off: 'All of it is dark' },
 		spot: 'hall',
 	},
@@ -421,7 +421,7 @@ export const checks: Readonly<Record<string, CheckWords>> = {
 	},
 	'remote-code': {
 		title: 'Code of the remote',
-		does: 'Look which code the remote is set to.',
+		does: 'See which code the remote is set to.',
 		outcomes: { 'as-meant': 'Code {code}', other: 'Another code' },
 		spot: 'remote',
 	},
@@ -429,6 +429,6 @@ export const checks: Readonly<Record<string, CheckWords>> = {
 
 /** A mend, tried: its own words, and these. */
 export const mendTried = {
-	does: '{does} Then look whether that cleared it.',
+	does: '{does} Then check if that cleared it.',
 	outcomes: { cleared: 'That cleared it', still: 'It’s as wrong as before' },
 } as const;

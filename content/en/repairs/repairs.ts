@@ -47,7 +47,7 @@ export const repairs: Readonly<Record<string, RepairWords>> = {
 	},
 	'restore-hall': {
 		title: 'Get the hall’s mains back',
-		does: 'Ask whoever is responsible for the supply to look why it went and to restore it. Do not reset a breaker yourself.',
+		does: 'Ask whoever is responsible for the supply to find out why it went and to restore it. Do not reset a breaker yourself.',
 		confirm: 'The desk and all that runs on mains come up again.',
 		spot: 'hall',
 	},
@@ -70,7 +70,7 @@ export const repairs: Readonly<Record<string, RepairWords>> = {
 				says: `At its panel, set its own programme “{meantProgramme as programme}”, at {meantLevel as percent} brightness. ${leads}${rest}`,
 			},
 		],
-		confirm: 'Read each value again on the display. Then look whether the light is right.',
+		confirm: 'Read each value again on the display. Then check if the light is right.',
 		spot: 'keys',
 	},
 	'set-switches': {

@@ -179,7 +179,7 @@ describe('what a check says', () => {
 		const check = { kind: 'mend-switch-on', place: 'bar-1' };
 		expect(checkTitle(mixed, meantOf(mixed).rig, check)).toBe('Switch on bar 1');
 		expect(checkDoes(mixed, meantOf(mixed).rig, check)).toBe(
-			'Switch it on at its own power switch. Then look whether that cleared it.',
+			'Switch it on at its own power switch. Then check if that cleared it.',
 		);
 		for (const [outcome, text] of Object.entries(mendTried.outcomes))
 			expect(says(mixed, 'mend-switch-on', 'bar-1', outcome)).toBe(text);

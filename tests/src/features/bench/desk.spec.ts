@@ -6,7 +6,7 @@ test.use({ serviceWorkers: 'block', viewport: { width: 1280, height: 900 } });
 test('a level is typed as value, percent or hexadecimal, and nonsense gets a sentence', async ({ page: tab }) => {
 	await openFresh(tab);
 	const desk = await drawer(tab, 'desk');
-	const red = desk.getByRole('textbox', { name: 'Red, slot 4' });
+	const red = desk.getByRole('textbox', { name: 'Red, channel 4' });
 	for (const [typed, shown] of [
 		['128', '128 (50 %)'],
 		['50%', '128 (50 %)'],
@@ -38,7 +38,7 @@ test('a slider moved is one step to undo, however many values it passed', async 
 	await tab.mouse.down();
 	for (let i = 1; i <= 10; i++) await tab.mouse.move(box.x + box.width - 8 - i * 15, box.y + box.height / 2);
 	await tab.mouse.up();
-	const entry = desk.getByRole('textbox', { name: 'Intensity, slot 1' });
+	const entry = desk.getByRole('textbox', { name: 'Intensity, channel 1' });
 	await expect(entry).not.toHaveValue('255 (100 %)');
 	const log = await drawer(tab, 'log');
 	await expect(log.locator('.log-lines li')).toHaveCount(1);
@@ -52,7 +52,7 @@ test('a function slot tells its band, and a band chosen sets its middle', async 
 	const band = desk.getByRole('combobox', { name: 'Band of Function, channel 2' });
 	await expect(band).toHaveValue('colours');
 	await band.selectOption('strobe');
-	await expect(desk.getByRole('textbox', { name: 'Function, slot 2' })).toHaveValue('156 (61 %)');
+	await expect(desk.getByRole('textbox', { name: 'Function, channel 2' })).toHaveValue('156 (61 %)');
 	await expect(lightOf(tab, 'Wash 1')).toContainText('flashing');
 	await expect(tab.getByRole('heading', { name: /Flashing light/ })).toBeVisible();
 });
@@ -81,7 +81,7 @@ test('outputs, universes, master and patch', async ({ page: tab }) => {
 	const line = desk.getByRole('group', { name: 'Wash 1', exact: true });
 	await line.getByRole('textbox', { name: 'Start address' }).fill('510');
 	await line.getByRole('textbox', { name: 'Start address' }).press('Enter');
-	await expect(desk.getByText('universe 1, slots 510 to 512')).toBeVisible();
+	await expect(desk.getByText('universe 1, channels 510 to 512')).toBeVisible();
 	await expect(desk.getByText('Part of it runs past channel 512')).toBeVisible();
 });
 
@@ -95,6 +95,6 @@ test('a bench with no desk can be given one, and an added fixture is patched pas
 	await desk.getByRole('heading', { name: 'Patch' }).click();
 	await desk.getByRole('button', { name: 'Patch Wash 1' }).click();
 	await desk.getByRole('button', { name: 'Patch Wash 2' }).click();
-	await expect(desk.getByText('universe 1, slots 1 to 9')).toBeVisible();
-	await expect(desk.getByText('universe 1, slots 10 to 18')).toBeVisible();
+	await expect(desk.getByText('universe 1, channels 1 to 9')).toBeVisible();
+	await expect(desk.getByText('universe 1, channels 10 to 18')).toBeVisible();
 });

@@ -44,7 +44,7 @@ test('mode, address, desk level and reason trail, by keyboard alone', async ({ p
 
 	await tabTo(tab, tab.locator('[data-tool="desk"] > summary'));
 	await tab.keyboard.press('Enter');
-	const amber = tab.getByRole('textbox', { name: 'Amber, slot 6' });
+	const amber = tab.getByRole('textbox', { name: 'Amber, channel 6' });
 	await expect(amber).toBeVisible();
 	await tabTo(tab, amber);
 	await tab.keyboard.type('50%');

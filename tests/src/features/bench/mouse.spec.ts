@@ -88,7 +88,7 @@ test('ten switches set an address, and the slide a mode', async ({ page: tab }) 
 	await layOut(tab, 'Mixed panels');
 	await take(tab, 'Old wash').click();
 	await expect(lightOf(tab, 'Old wash')).toContainText('sky blue');
-	// 21 is 1 + 4 + 16: with the first down it listens a slot too early
+	// 21 is 1 + 4 + 16: with the first down it listens a channel too early
 	await tab.getByRole('switch', { name: 'Switch 1: up' }).click();
 	await expect(lightOf(tab, 'Old wash')).not.toContainText('sky blue');
 	await tab.getByRole('switch', { name: 'Switch 1: down' }).click();

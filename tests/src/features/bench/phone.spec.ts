@@ -44,7 +44,7 @@ test('the whole page works one-handed: take in hand, cable by the list, desk by 
 	await cables.getByRole('combobox', { name: 'Plug Second end of cable 1 into' }).selectOption('wash-1:in');
 	await expect(tab.locator('.lamp[data-lamp="data"]')).toContainText('steady');
 	const desk = await drawer(tab, 'desk');
-	await desk.getByRole('textbox', { name: 'Intensity, slot 19' }).fill('out');
+	await desk.getByRole('textbox', { name: 'Intensity, channel 19' }).fill('out');
 	await tab.keyboard.press('Enter');
 	await expect(lightOf(tab, 'Wash 3')).toHaveText('dark');
 	// the wall stays in sight while the desk is worked

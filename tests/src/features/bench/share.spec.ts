@@ -11,7 +11,7 @@ test('a link opened elsewhere gives the same rig', async ({ page: tab, browser, 
 	await openFresh(tab);
 	await layOut(tab, 'Mixed panels');
 	const desk = await drawer(tab, 'desk');
-	await desk.getByRole('textbox', { name: 'Blue, slot 6', exact: true }).fill('255');
+	await desk.getByRole('textbox', { name: 'Blue, channel 6', exact: true }).fill('255');
 	await tab.keyboard.press('Enter');
 	await key(tab, 'Down').click();
 	await key(tab, 'Set').click();

@@ -49,7 +49,7 @@ test('things that break show in the lamps and in the reason trail, and can be pu
 test('the remote reaches whom it can see, on their code', async ({ page: tab }) => {
 	await openFresh(tab);
 	const remote = await drawer(tab, 'remote');
-	await remote.getByRole('switch', { name: 'Something stands before Wash 2' }).click();
+	await remote.getByRole('switch', { name: 'Something is in front of Wash 2' }).click();
 	await remote.getByRole('button', { name: 'rose', exact: true }).click();
 	await expect(lightOf(tab, 'Wash 1')).toContainText('pink');
 	await expect(lightOf(tab, 'Wash 2')).toHaveText('pink, at full, level 255 (100 %)');
