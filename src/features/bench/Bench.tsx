@@ -1,17 +1,17 @@
 import type { ComponentChildren, JSX } from 'preact';
-import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { benchWords } from '#words/bench/index.ts';
 import type { HandsOn as Touch } from '../../../sim/drill/index.ts';
 import { Button, Live, Notice } from '../../ui/index.ts';
-import { type OnFrame, type RigClock, type RigStore, runClock, useRig } from '../rig/index.ts';
+import { type OnFrame, type RigClock, type RigStore, runClock, useWatched } from '../rig/index.ts';
 import { FixtureBack } from './FixtureBack.tsx';
 import { lightCautions } from './fixtureBack.ts';
-import { type InHand, stillHeld } from './hand.ts';
 import { Row } from './Row.tsx';
-import { Tools } from './Tools.tsx';
+import { Told } from './Told.tsx';
+import { type Tool, Tools } from './Tools.tsx';
+import { useBenchView } from './useBenchView.ts';
 import { type Pace, useLessMotion } from './usePainting.ts';
-import { useTelling } from './useTelling.ts';
-import { BenchContext, type BenchView, later } from './view.ts';
+import { BenchContext, later, useSeen } from './view.ts';
 import { Wall } from './Wall.tsx';
 import { isRestless } from './wall.ts';
 
@@ -33,7 +33,9 @@ export interface BenchProps {
 	/** Whether it may be asked why the light is as it is: not where what is done is marked. */
 	explains?: boolean;
 	/** Tools left out: a drill has no drawer of things to break. */
-	without?: readonly ('desk' | 'cables' | 'remote' | 'sound' | 'breaker' | 'log' | 'clock')[];
+	without?: readonly Tool[];
+	/** Drawers that stand open from the start. */
+	startsOpen?: readonly Tool[];
 }
 
 /** A rig on the bench: the wall, the row, the fixture in hand, the tools. Everything done goes to the store. */
@@ -45,18 +47,14 @@ export function Bench({
 	hands,
 	explains = true,
 	without = [],
+	startsOpen = [],
 }: BenchProps): JSX.Element {
-	useRig(store);
-	const { rig } = store;
-	const [picked, select] = useState<string | null>(first);
-	const [held, hold] = useState<InHand | null>(null);
+	const [isEmpty] = useWatched(store, () => [store.rig.sheet.fixtures.length === 0]);
 	const [asked, ask] = useState<string | null>(null);
-	const [next, setNext] = useState<BenchView['next']>({ kind: 'data', length: 5 });
 	const [real, setReal] = useState(false);
 	const less = useLessMotion();
 	const pace: Pace = less ? 'still' : real ? 'real' : 'limited';
-	const telling = useTelling(store);
-	const handBox = useRef<HTMLDivElement>(null);
+	const tell = useRef<(words: string) => void>(() => {});
 	const listeners = useRef(new Set<OnFrame>());
 
 	const clock = useRef<RigClock | null>(null);
@@ -68,78 +66,99 @@ export function Bench({
 		return run.stop;
 	}, [store]);
 
-	// how tall the fixture in hand stands decides where it stays while the page scrolls
-	useEffect(() => {
-		const box = handBox.current;
-		if (!box) return;
-		const watch = new ResizeObserver(() => box.style.setProperty('--hand-height', `${box.offsetHeight}px`));
-		watch.observe(box);
-		return () => watch.disconnect();
-	}, [rig.sheet.fixtures.length === 0]);
-
-	const selected = picked !== null && rig.gear.units.has(picked) ? picked : (rig.sheet.fixtures[0]?.id ?? null);
-	const hand = stillHeld(rig, held) ? held : null;
-	const onFrame = useMemo(
-		() => (listener: OnFrame) => {
-			listeners.current.add(listener);
-			// it is to be called once though nothing moves
-			clock.current?.wake();
-			return () => void listeners.current.delete(listener);
-		},
-		[],
-	);
-	const view: BenchView = {
-		store,
-		selected,
-		select,
-		hand,
-		hold,
-		onFrame,
-		why: explains ? ask : null,
-		can: (touch) => hands?.includes(touch) ?? true,
-		free: hands === undefined,
-		tell: telling.tell,
-		next,
-		setNext,
-	};
-	const sights = rig.sheet.fixtures.map(({ id }) => store.look(id));
-	const lights = lightCautions(sights);
+	const why = explains ? ask : null;
+	const view = useBenchView(store, { first, hands, why, listeners: listeners.current, clock, tell });
 	return (
 		<BenchContext.Provider value={view}>
 			<div class="bench">
 				<div class="bench-bar">{bar}</div>
-				{store.said && (
-					<div class="bench-said">
-						<Notice kind="wrong">
-							<p>{store.said.words}</p>
-							<Button look="quiet" onClick={() => store.say(null)}>
-								{benchWords.dismiss}
-							</Button>
-						</Notice>
-					</div>
-				)}
-				{rig.sheet.fixtures.length === 0 ? (
+				<Said />
+				{isEmpty ? (
 					<p class="bench-empty">{benchWords.empty}</p>
 				) : (
 					<div class="stage">
 						<Wall pace={pace} />
 						<div class="stage-row">
-							{(real || sights.some(isRestless)) && <WallNotes pace={pace} onReal={setReal} />}
-							{lights.length > 0 && <Cautions ids={lights} level={2} />}
 							<Row />
-							{hand && <HandBar />}
+							<AtSockets />
 						</div>
-						<div class="stage-hand" ref={handBox}>
-							{selected !== null && <FixtureBack fixture={selected} />}
-							{side}
-						</div>
-						<Tools without={without} />
+						<InHand side={side}>
+							<LightNotes pace={pace} onReal={setReal} />
+						</InHand>
+						<Tools without={without} startsOpen={startsOpen} />
 					</div>
 				)}
-				<Live text={telling.text} turn={telling.turn} />
-				<Live text={store.said?.words ?? ''} turn={store.said?.turn ?? 0} urgent />
-				{explains && asked !== null && rig.gear.units.has(asked) && <Why fixture={asked} onClose={() => ask(null)} />}
+				<Told store={store} tell={tell} />
+				{explains && asked !== null && <Asked fixture={asked} onClose={() => ask(null)} />}
 			</div>
 		</BenchContext.Provider>
 	);
+}
+
+/** What the rig refused, until the next thing done. */
+function Said(): JSX.Element {
+	const [store, said] = useSeen(({ store }) => [store, store.said]);
+	return (
+		<>
+			{said && (
+				<div class="bench-said">
+					<Notice kind="wrong">
+						<p>{said.words}</p>
+						<Button look="quiet" onClick={() => store.say(null)}>
+							{benchWords.dismiss}
+						</Button>
+					</Notice>
+				</div>
+			)}
+			<Live text={said?.words ?? ''} turn={said?.turn ?? 0} urgent />
+		</>
+	);
+}
+
+/** What the light of all asks to be said: cautions, and where the wall is not drawn as the light is. Below the panel, so that no key moves when it comes. */
+function LightNotes({ pace, onReal }: { pace: Pace; onReal: (real: boolean) => void }): JSX.Element {
+	const [restless, ...cautions] = useSeen(({ store }) => {
+		const sights = store.rig.sheet.fixtures.map(({ id }) => store.look(id));
+		return [sights.some(isRestless), ...lightCautions(sights)] as const;
+	});
+	return (
+		<>
+			{(pace === 'real' || restless) && <WallNotes pace={pace} onReal={onReal} />}
+			{cautions.length > 0 && <Cautions ids={cautions} level={2} />}
+		</>
+	);
+}
+
+function AtSockets(): JSX.Element | null {
+	const [hand] = useSeen(({ hand }) => [hand]);
+	return hand && <HandBar />;
+}
+
+/** The fixture in hand. One that was just selected comes into sight, and stays there: nothing that comes later stands above it. */
+function InHand({ side, children }: { side: ComponentChildren; children: ComponentChildren }): JSX.Element {
+	const [selected, shown] = useSeen(({ selected, shown }) => [selected, shown]);
+	const box = useRef<HTMLDivElement>(null);
+	// how tall it stands decides where it stays while the page scrolls
+	useEffect(() => {
+		const element = box.current;
+		if (!element) return;
+		const watch = new ResizeObserver(() => element.style.setProperty('--hand-height', `${element.offsetHeight}px`));
+		watch.observe(element);
+		return () => watch.disconnect();
+	}, []);
+	useLayoutEffect(() => {
+		if (shown > 0) box.current?.querySelector('.back')?.scrollIntoView({ block: 'start' });
+	}, [shown]);
+	return (
+		<div class="stage-hand" ref={box}>
+			{selected !== null && <FixtureBack fixture={selected} />}
+			{children}
+			{side}
+		</div>
+	);
+}
+
+function Asked({ fixture, onClose }: { fixture: string; onClose: () => void }): JSX.Element | null {
+	const [isThere] = useSeen(({ store }) => [store.rig.gear.units.has(fixture)]);
+	return isThere ? <Why fixture={fixture} onClose={onClose} /> : null;
 }

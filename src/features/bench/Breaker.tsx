@@ -5,6 +5,7 @@ import type { SheetCable } from '../../../shared/sheet/index.ts';
 import type { Unit } from '../../../sim/rig/index.ts';
 import { Button, Toggle } from '../../ui/index.ts';
 import { cableText, portText } from '../../wording/index.ts';
+import { useRig } from '../rig/index.ts';
 import { repairEvents, targetKey, targetOf } from './breaker.ts';
 import { NumberField } from './NumberField.tsx';
 import { useBench } from './view.ts';
@@ -12,6 +13,7 @@ import { useBench } from './view.ts';
 /** Things that break, one at a time: in a cable, in a fixture, at the desk, in the hall. */
 export default function Breaker(): JSX.Element {
 	const { store } = useBench();
+	useRig(store);
 	const id = useId();
 	const [key, choose] = useState('');
 	const { rig } = store;

@@ -2,13 +2,12 @@ import type { JSX, RefObject } from 'preact';
 import { useLayoutEffect, useState } from 'preact/hooks';
 import type { Port } from '../../../shared/sheet/index.ts';
 import { cableLines, type PagePoint } from './cableLines.ts';
-import { useBench } from './view.ts';
+import { useSeen } from './view.ts';
 
 /** Cables drawn between the sockets of a box; the list of cables tells the same in words. */
 export function CableLines({ box }: { box: RefObject<HTMLElement> }): JSX.Element {
-	const { store, hand } = useBench();
+	const [sheet, cables, hand] = useSeen(({ store, hand }) => [store.rig.sheet, store.rig.gear.cables, hand]);
 	const [spots, place] = useState<ReadonlyMap<Port, PagePoint>>(new Map());
-	const { sheet } = store.rig;
 	useLayoutEffect(() => {
 		const element = box.current;
 		if (!element) return;
@@ -26,7 +25,7 @@ export function CableLines({ box }: { box: RefObject<HTMLElement> }): JSX.Elemen
 		watch.observe(element);
 		return () => watch.disconnect();
 	}, [box, sheet]);
-	const lines = cableLines(store.rig.gear.cables, spots);
+	const lines = cableLines(cables, spots);
 	const waiting = hand?.kind === 'fresh' ? spots.get(hand.from) : undefined;
 	return (
 		<svg class="cables-drawn" aria-hidden="true">

@@ -8,13 +8,14 @@ import { cableName, portText } from '../../wording/index.ts';
 import { inSocket, layEvent } from './hand.ts';
 import { NumberField } from './NumberField.tsx';
 import { useKeptFocus } from './useKeptFocus.ts';
-import { useBench } from './view.ts';
+import { useBench, useSeen } from './view.ts';
 
 const freePorts = (rig: Rig): Port[] => portsOf(rig.sheet).filter((port) => inSocket(rig, port).kind === 'free');
 
 /** Every cable and terminator as a list: the same as the sockets in the row do, for a phone, a keyboard, a screen reader. */
 export default function Cables(): JSX.Element {
-	const { store, next, setNext } = useBench();
+	const { store, setNext } = useBench();
+	const [next] = useSeen(({ next }) => [next, store.rig.sheet, store.rig.gear.cables, store.rig.gear.terminators]);
 	const kindId = useId();
 	const { rig } = store;
 	const free = freePorts(rig);
@@ -125,7 +126,8 @@ function PortChoice({ label, free, value, onChange }: PortChoiceProps): JSX.Elem
 }
 
 function Lay({ free }: { free: readonly Port[] }): JSX.Element {
-	const { store, next } = useBench();
+	const bench = useBench();
+	const { store } = bench;
 	const [from, setFrom] = useState('');
 	const [to, setTo] = useState('');
 	const ready = free.includes(from) && free.includes(to) && from !== to;
@@ -134,7 +136,7 @@ function Lay({ free }: { free: readonly Port[] }): JSX.Element {
 			<legend>{cableWords.lay}</legend>
 			<PortChoice label={cableWords.layFrom} free={free} value={free.includes(from) ? from : ''} onChange={setFrom} />
 			<PortChoice label={cableWords.layTo} free={free} value={free.includes(to) ? to : ''} onChange={setTo} />
-			<Button disabled={!ready} onClick={() => store.send(layEvent(store.rig, from, to, next))}>
+			<Button disabled={!ready} onClick={() => store.send(layEvent(store.rig, from, to, bench.next))}>
 				{cableWords.layDo}
 			</Button>
 		</fieldset>

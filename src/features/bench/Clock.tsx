@@ -2,13 +2,14 @@ import type { JSX } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
 import { clockWords as words } from '#words/bench/index.ts';
 import { Toggle } from '../../ui/index.ts';
-import { SPEEDS } from '../rig/index.ts';
+import { SPEEDS, useRig } from '../rig/index.ts';
 import { timeText } from './log.ts';
 import { useBench } from './view.ts';
 
 /** The bench's clock: how fast it runs, or that it stands. */
 export default function Clock(): JSX.Element {
 	const { store, onFrame } = useBench();
+	useRig(store);
 	const face = useRef<HTMLElement>(null);
 	useEffect(
 		() =>

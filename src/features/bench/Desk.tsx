@@ -1,19 +1,23 @@
 import type { JSX } from 'preact';
+import { useState } from 'preact/hooks';
 import { deskWords } from '#words/bench/index.ts';
 import { LAST_UNIVERSE } from '../../../shared/dmx/index.ts';
-import type { Desk as DeskState } from '../../../sim/rig/index.ts';
+import type { DeskOutput } from '../../../sim/rig/index.ts';
 import { Button, Toggle } from '../../ui/index.ts';
-import { withDesk } from '../rig/index.ts';
+import { type RigStore, withDesk } from '../rig/index.ts';
 import { type FaderGroup, faderGroups, levelsWith } from './desk.ts';
 import { LevelEntry, LevelFader } from './LevelFader.tsx';
 import { NumberField } from './NumberField.tsx';
 import { Patch } from './Patch.tsx';
-import { useBench } from './view.ts';
+import { useBench, useSeen } from './view.ts';
+
+const NONE: readonly DeskOutput[] = [];
 
 /** The desk: outputs, master, strips by fixture, and the patch that names them. */
 export default function Desk(): JSX.Element {
 	const { store, selected, free } = useBench();
-	const { desk } = store.rig.gear;
+	// levels are read strip by strip: of a fader that moves, one strip is drawn again
+	const [desk] = useSeen(({ store: { rig } }) => [rig.gear.desk !== null, rig.sheet, rig.gear.desk?.patch]);
 	if (!desk)
 		return (
 			<>
@@ -25,24 +29,12 @@ export default function Desk(): JSX.Element {
 	return (
 		<div class="desk">
 			<div class="desk-head">
-				<Outputs desk={desk} />
-				<div class="desk-master">
-					<span class="strip-name">{deskWords.master}</span>
-					<LevelEntry
-						label={deskWords.master}
-						slider={deskWords.masterSlider}
-						level={desk.master}
-						onType={(level) => store.send({ type: 'desk.master', level })}
-						onSlide={(level) => store.slide({ type: 'desk.master', level })}
-						onRest={store.rest}
-					/>
-				</div>
+				<Outputs />
+				<Master />
 				{free && (
 					<div class="desk-all">
 						<Button onClick={() => store.send({ type: 'desk.recall', levels: [] })}>{deskWords.allOut}</Button>
-						<Button onClick={() => store.send({ type: 'desk.recall', levels: levelsWith(desk, fullOf(groups)) })}>
-							{deskWords.allFull}
-						</Button>
+						<Button onClick={() => sendFull(store)}>{deskWords.allFull}</Button>
 					</div>
 				)}
 			</div>
@@ -50,9 +42,32 @@ export default function Desk(): JSX.Element {
 			{groups.map((group) => (
 				<Group key={group.fixture} group={group} startsOpen={group.fixture === selected} />
 			))}
-			{free && <Patch desk={desk} />}
+			{free && <Patch />}
 		</div>
 	);
+}
+
+function Master(): JSX.Element {
+	const { store } = useBench();
+	const [level] = useSeen(() => [store.rig.gear.desk?.master ?? 0]);
+	return (
+		<div class="desk-master">
+			<span class="strip-name">{deskWords.master}</span>
+			<LevelEntry
+				label={deskWords.master}
+				slider={deskWords.masterSlider}
+				level={level}
+				onType={(to) => store.send({ type: 'desk.master', level: to })}
+				onSlide={(to) => store.slide({ type: 'desk.master', level: to })}
+				onRest={store.rest}
+			/>
+		</div>
+	);
+}
+
+function sendFull({ rig, send }: RigStore): void {
+	const { desk } = rig.gear;
+	if (desk) send({ type: 'desk.recall', levels: levelsWith(desk, fullOf(faderGroups(rig))) });
 }
 
 /** Every intensity of the patch at full, coarse and fine. */
@@ -63,11 +78,12 @@ const fullOf = (groups: readonly FaderGroup[]) =>
 			.map(({ slot }) => ({ universe: patch.universe, slot, level: 255 })),
 	);
 
-function Outputs({ desk }: { desk: DeskState }): JSX.Element {
+function Outputs(): JSX.Element {
 	const { store } = useBench();
+	const [outputs] = useSeen(() => [store.rig.gear.desk?.outputs ?? NONE]);
 	return (
 		<ul class="desk-outputs" aria-label={deskWords.outputs}>
-			{desk.outputs.map(({ id, on, universe }) => (
+			{outputs.map(({ id, on, universe }) => (
 				<li key={id}>
 					<Toggle
 						label={deskWords.output(id.toUpperCase())}
@@ -92,8 +108,9 @@ function Outputs({ desk }: { desk: DeskState }): JSX.Element {
 function Group({ group, startsOpen }: { group: FaderGroup; startsOpen: boolean }): JSX.Element {
 	const { store } = useBench();
 	const { name, patch, last, mode, pastEnd, faders } = group;
+	const [open, set] = useState(startsOpen);
 	return (
-		<details class="group" open={startsOpen}>
+		<details class="group" open={open} onToggle={(event) => set(event.currentTarget.open)}>
 			<summary>
 				<h3>{name}</h3>
 				<span class="group-where">
@@ -101,21 +118,24 @@ function Group({ group, startsOpen }: { group: FaderGroup; startsOpen: boolean }
 				</span>
 			</summary>
 			{pastEnd && <p class="group-past">{deskWords.past}</p>}
-			<ol class="strips" aria-label={deskWords.group(name)}>
-				{faders.map((fader) => {
-					const event = (level: number) =>
-						({ type: 'desk.level', universe: patch.universe, slot: fader.slot, level }) as const;
-					return (
-						<LevelFader
-							key={fader.key}
-							fader={fader}
-							onType={(level) => store.send(event(level))}
-							onSlide={(level) => store.slide(event(level))}
-							onRest={store.rest}
-						/>
-					);
-				})}
-			</ol>
+			{open && (
+				<ol class="strips" aria-label={deskWords.group(name)}>
+					{faders.map((fader) => {
+						const { universe } = patch;
+						const event = (level: number) => ({ type: 'desk.level', universe, slot: fader.slot, level }) as const;
+						return (
+							<LevelFader
+								key={fader.key}
+								fader={fader}
+								universe={universe}
+								onType={(level) => store.send(event(level))}
+								onSlide={(level) => store.slide(event(level))}
+								onRest={store.rest}
+							/>
+						);
+					})}
+				</ol>
+			)}
 		</details>
 	);
 }

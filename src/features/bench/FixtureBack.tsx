@@ -7,7 +7,7 @@ import { fixtureLight } from '../../wording/index.ts';
 import { handCautions, type IndicatorView, indicatorsOf, linkFeeds, mainsChoices } from './fixtureBack.ts';
 import { KeyedPanel } from './KeyedPanel.tsx';
 import { Socket } from './Socket.tsx';
-import { later, useBench } from './view.ts';
+import { later, useBench, useSeen } from './view.ts';
 
 const Cautions = later(() => import('./Cautions.tsx'));
 const DipPanel = later(() => import('./DipPanel.tsx'));
@@ -15,16 +15,20 @@ const DipPanel = later(() => import('./DipPanel.tsx'));
 /** The back of the fixture in hand: panel, lamps, sockets, mains, power switch. */
 export function FixtureBack({ fixture }: { fixture: string }): JSX.Element | null {
 	const { store, why, can } = useBench();
-	const mainsId = useId();
+	const [unit, sight, light] = useSeen(({ store: { rig, look } }) => {
+		const now = rig.gear.units.get(fixture);
+		// what it shows of itself stays the same while only time goes by
+		return now
+			? [now.placed, look(fixture), fixtureLight(rig, fixture), isSwitchedOn(now.state), ...handCautions(rig, fixture)]
+			: [null, null, ''];
+	});
 	const { rig } = store;
-	const unit = rig.gear.units.get(fixture);
-	if (!unit) return null;
-	const { profile, placed, state, plug } = unit;
-	const { name } = placed;
+	const at = rig.gear.units.get(fixture);
+	if (!unit || !sight || !at) return null;
+	const { profile, state } = at;
+	const { name } = unit;
 	const { panel } = profile;
-	const sight = store.look(fixture);
 	const { display } = sight;
-	const feeds = linkFeeds(rig, fixture);
 	const cautions = handCautions(rig, fixture);
 	return (
 		<section class="back" aria-label={name}>
@@ -45,32 +49,11 @@ export function FixtureBack({ fixture }: { fixture: string }): JSX.Element | nul
 				</ul>
 				<div class="case-foot">
 					<div class="case-data">
-						<Socket port={`${fixture}:in`} label={backWords.sockets.in} />
-						<Socket port={`${fixture}:out`} label={backWords.sockets.out} />
+						<Socket key={`${fixture}:in`} port={`${fixture}:in`} label={backWords.sockets.in} />
+						<Socket key={`${fixture}:out`} port={`${fixture}:out`} label={backWords.sockets.out} />
 					</div>
 					<div class="case-power">
-						<label class="case-mains" for={mainsId}>
-							<MainsSocket live={plug !== 'none'} />
-							{backWords.mainsLead}
-						</label>
-						<select
-							id={mainsId}
-							value={plug}
-							disabled={!can('mains')}
-							onChange={(event) => store.send({ type: 'mains.plug', fixture, into: event.currentTarget.value })}
-						>
-							{mainsChoices(rig, fixture).map(({ value, words }) => (
-								<option key={value} value={value}>
-									{words}
-								</option>
-							))}
-						</select>
-						{feeds && (
-							<p class="case-link">
-								<MainsSocket live={feeds.length > 0} />
-								{feeds.length > 0 ? backWords.linkFeeds(feeds.join(', ')) : backWords.linkFree}
-							</p>
-						)}
+						<MainsLead key={fixture} fixture={fixture} />
 						<Toggle
 							label={backWords.powerSwitch}
 							on={isSwitchedOn(state)}
@@ -81,11 +64,47 @@ export function FixtureBack({ fixture }: { fixture: string }): JSX.Element | nul
 				</div>
 			</div>
 			<p class="back-light">
-				<span>{fixtureLight(rig, fixture)}</span>
+				<span>{light}</span>
 				{why && <Button onClick={() => why(fixture)}>{backWords.why}</Button>}
 			</p>
 			{cautions.length > 0 && <Cautions ids={cautions} />}
 		</section>
+	);
+}
+
+/** Where its mains lead goes, and what its link socket feeds. */
+function MainsLead({ fixture }: { fixture: string }): JSX.Element {
+	const { store, can } = useBench();
+	const id = useId();
+	useSeen(({ store: { rig } }) => [rig.sheet, ...[...rig.gear.units.values()].map(({ plug }) => plug)]);
+	const { rig } = store;
+	const plug = rig.gear.units.get(fixture)?.plug ?? 'none';
+	const feeds = linkFeeds(rig, fixture);
+	return (
+		<>
+			<label class="case-mains" for={id}>
+				<MainsSocket live={plug !== 'none'} />
+				{backWords.mainsLead}
+			</label>
+			<select
+				id={id}
+				value={plug}
+				disabled={!can('mains')}
+				onChange={(event) => store.send({ type: 'mains.plug', fixture, into: event.currentTarget.value })}
+			>
+				{mainsChoices(rig, fixture).map(({ value, words }) => (
+					<option key={value} value={value}>
+						{words}
+					</option>
+				))}
+			</select>
+			{feeds && (
+				<p class="case-link">
+					<MainsSocket live={feeds.length > 0} />
+					{feeds.length > 0 ? backWords.linkFeeds(feeds.join(', ')) : backWords.linkFree}
+				</p>
+			)}
+		</>
 	);
 }
 

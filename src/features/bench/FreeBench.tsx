@@ -3,7 +3,7 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import { benchWords } from '#words/bench/index.ts';
 import { DEVICE } from '../../storage/index.ts';
 import { Button } from '../../ui/index.ts';
-import { holdsRig, useRig } from '../rig/index.ts';
+import { holdsRig, type RigStore, useWatched } from '../rig/index.ts';
 import { Bench } from './Bench.tsx';
 import type { BenchOpening, OpenOther } from './opened.ts';
 import { openBench, useAsideCount, useKeeping } from './useKeeping.ts';
@@ -74,7 +74,6 @@ export function FreeBench(): JSX.Element {
 
 function Opened({ opening, openOther }: { opening: BenchOpening; openOther: OpenOther }): JSX.Element {
 	const { store, trouble, before } = opening;
-	useRig(store);
 	const [open, setOpen] = useState<'layOut' | 'share' | 'kept' | null>(null);
 	const kept = useKeeping(opening, storage);
 	const aside = useAsideCount(storage, kept);
@@ -85,9 +84,7 @@ function Opened({ opening, openOther }: { opening: BenchOpening; openOther: Open
 				<Button look="main" onClick={() => setOpen('layOut')}>
 					{benchWords.layOut}
 				</Button>
-				<Button disabled={!store.canUndo} onClick={store.undo}>
-					{benchWords.undo}
-				</Button>
+				<Undo store={store} />
 				<Button onClick={() => setOpen('share')}>{benchWords.share}</Button>
 				{aside > 0 && <Button onClick={() => setOpen('kept')}>{benchWords.keptBenches(aside)}</Button>}
 			</div>
@@ -98,4 +95,13 @@ function Opened({ opening, openOther }: { opening: BenchOpening; openOther: Open
 		</>
 	);
 	return <Bench store={store} bar={bar} />;
+}
+
+function Undo({ store }: { store: RigStore }): JSX.Element {
+	const [canUndo] = useWatched(store, () => [store.canUndo]);
+	return (
+		<Button disabled={!canUndo} onClick={store.undo}>
+			{benchWords.undo}
+		</Button>
+	);
 }

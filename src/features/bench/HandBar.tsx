@@ -3,11 +3,12 @@ import { cableWords, handWords as words } from '#words/bench/index.ts';
 import { Button } from '../../ui/index.ts';
 import { cableName, portText } from '../../wording/index.ts';
 import { layEvent } from './hand.ts';
-import { useBench } from './view.ts';
+import { useBench, useSeen } from './view.ts';
 
 /** What the hand at the sockets holds, and what else can be done with it. It stays in sight until the hand is empty. */
 export default function HandBar(): JSX.Element | null {
-	const { store, hand, hold, next } = useBench();
+	const { hold } = useBench();
+	const [store, hand, next] = useSeen(({ store, hand, next }) => [store, hand, next, store.version]);
 	const { rig } = store;
 	const act = (send: () => boolean) => {
 		if (send()) hold(null);

@@ -3,7 +3,7 @@ import { useState } from 'preact/hooks';
 import { deskWords, layOutWords } from '#words/bench/index.ts';
 import { BUNDLED } from '../../../shared/profile/index.ts';
 import { Button, Dialog, Field } from '../../ui/index.ts';
-import { MOST, type RigStore, withDesk, withFixture, withName, withoutFixture } from '../rig/index.ts';
+import { MOST, type RigStore, useWatched, withDesk, withFixture, withName, withoutFixture } from '../rig/index.ts';
 import { emptySheet } from './firstSheet.ts';
 import { PRESET_IDS, presetSheet } from './presets.ts';
 
@@ -14,7 +14,7 @@ interface Props {
 
 /** Chooses what stands on the bench: a ready-made one, or fixture by fixture. */
 export default function LayOut({ store, onClose }: Props): JSX.Element {
-	const { sheet } = store.rig;
+	const [sheet] = useWatched(store, () => [store.rig.sheet]);
 	const put = (next: typeof sheet) => {
 		store.open({ sheet: next, log: [] });
 		onClose();

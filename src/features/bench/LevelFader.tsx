@@ -1,10 +1,11 @@
 import type { JSX } from 'preact';
-import { useId, useState } from 'preact/hooks';
+import { useEffect, useId, useRef, useState } from 'preact/hooks';
 import { deskWords } from '#words/bench/index.ts';
-import { formatLevel, middleOf, parseLevel } from '../../../shared/dmx/index.ts';
+import { bandOf, formatLevel, middleOf, parseLevel } from '../../../shared/dmx/index.ts';
 import { isInputError } from '../../../shared/error/index.ts';
 import { errorTextLater } from '../../wording/index.ts';
-import type { Fader } from './desk.ts';
+import { type Fader, levelAt } from './desk.ts';
+import { useSeen } from './view.ts';
 
 interface EntryProps {
 	/** What the level belongs to, for those who do not see where it stands. */
@@ -12,6 +13,7 @@ interface EntryProps {
 	slider: string;
 	level: number;
 	onType: (level: number) => void;
+	/** As it is slid, once a frame at most: a finger moves more often than a screen can show. */
 	onSlide: (level: number) => void;
 	onRest: () => void;
 }
@@ -21,6 +23,7 @@ export function LevelEntry({ label, slider, level, onType, onSlide, onRest }: En
 	const id = useId();
 	const [typed, type] = useState<string | null>(null);
 	const [wrong, mark] = useState('');
+	const slid = useOnceAFrame(onSlide);
 	const take = () => {
 		if (typed === null) return;
 		try {
@@ -61,8 +64,11 @@ export function LevelEntry({ label, slider, level, onType, onSlide, onRest }: En
 				aria-label={slider}
 				aria-valuetext={formatLevel(level)}
 				value={level}
-				onInput={(event) => onSlide(event.currentTarget.valueAsNumber)}
-				onChange={onRest}
+				onInput={(event) => slid.put(event.currentTarget.valueAsNumber)}
+				onChange={() => {
+					slid.flush();
+					onRest();
+				}}
 			/>
 			{wrong === '' ? null : (
 				<p class="field-error" id={id}>
@@ -73,13 +79,41 @@ export function LevelEntry({ label, slider, level, onType, onSlide, onRest }: En
 	);
 }
 
+/** Hands the last of what came in on with the next frame, or at once where it is flushed. */
+function useOnceAFrame(act: (value: number) => void): { put(value: number): void; flush(): void } {
+	const latest = useRef(act);
+	latest.current = act;
+	const [slid] = useState(() => {
+		let frame = 0;
+		let value: number | null = null;
+		const flush = () => {
+			cancelAnimationFrame(frame);
+			frame = 0;
+			if (value !== null) latest.current(value);
+			value = null;
+		};
+		return {
+			put(next: number) {
+				value = next;
+				if (frame === 0) frame = requestAnimationFrame(flush);
+			},
+			flush,
+		};
+	});
+	useEffect(() => slid.flush, []);
+	return slid;
+}
+
 interface Props extends Pick<EntryProps, 'onType' | 'onSlide' | 'onRest'> {
 	fader: Fader;
+	universe: number;
 }
 
 /** One strip: its slot, its name, its level, and for a function slot what the level means. */
-export function LevelFader({ fader, ...acts }: Props): JSX.Element {
-	const { slot, fine, level, bands, band } = fader;
+export function LevelFader({ fader, universe, ...acts }: Props): JSX.Element {
+	const { slot, fine, bands } = fader;
+	const [level] = useSeen(({ store }) => [levelAt(store.rig, universe, slot)]);
+	const band = bandOf(bands, level);
 	const name = fine ? deskWords.fine(fader.name) : fader.name;
 	return (
 		<li class="strip">

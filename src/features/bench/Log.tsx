@@ -3,6 +3,7 @@ import { useState } from 'preact/hooks';
 import { benchWords, logWords } from '#words/bench/index.ts';
 import { Button } from '../../ui/index.ts';
 import { eventText } from '../../wording/index.ts';
+import { useRig } from '../rig/index.ts';
 import { logLines, timeText } from './log.ts';
 import { useBench } from './view.ts';
 
@@ -12,6 +13,7 @@ const FEW = 20;
 /** What was done to the rig, latest first, and the ways back. */
 export default function Log(): JSX.Element {
 	const { store } = useBench();
+	useRig(store);
 	const [all, showAll] = useState(false);
 	const lines = logLines(store.rig.log);
 	return (

@@ -1,28 +1,40 @@
 import type { JSX } from 'preact';
-import { useId } from 'preact/hooks';
+import { useId, useState } from 'preact/hooks';
 import { deskWords } from '#words/bench/index.ts';
 import { LAST_SLOT, LAST_UNIVERSE } from '../../../shared/dmx/index.ts';
-import type { Desk, Patch as Line, Unit } from '../../../sim/rig/index.ts';
+import type { Patch as Line, Unit } from '../../../sim/rig/index.ts';
 import { Button } from '../../ui/index.ts';
 import { suggestedPatch } from './desk.ts';
 import { NumberField } from './NumberField.tsx';
-import { useBench } from './view.ts';
+import { useBench, useSeen } from './view.ts';
 
 /** What the desk thinks each fixture is: universe, start address, mode. It can be wrong, and often is. */
-export function Patch({ desk }: { desk: Desk }): JSX.Element {
-	const { store } = useBench();
+export function Patch(): JSX.Element {
+	const [open, set] = useState(false);
 	return (
-		<details class="group">
+		<details class="group" open={open} onToggle={(event) => set(event.currentTarget.open)}>
 			<summary>
 				<h3>{deskWords.patch}</h3>
 			</summary>
-			<p class="hint">{deskWords.patchHint}</p>
-			<ul class="patch">
-				{[...store.rig.gear.units].map(([fixture, unit]) => (
-					<PatchLine key={fixture} unit={unit} line={desk.patch.find((each) => each.fixture === fixture)} />
-				))}
-			</ul>
+			{open && (
+				<>
+					<p class="hint">{deskWords.patchHint}</p>
+					<PatchLines />
+				</>
+			)}
 		</details>
+	);
+}
+
+function PatchLines(): JSX.Element {
+	const { store } = useBench();
+	const [patch] = useSeen(() => [store.rig.gear.desk?.patch, store.rig.sheet]);
+	return (
+		<ul class="patch">
+			{[...store.rig.gear.units].map(([fixture, unit]) => (
+				<PatchLine key={fixture} unit={unit} line={patch?.find((each) => each.fixture === fixture)} />
+			))}
+		</ul>
 	);
 }
 

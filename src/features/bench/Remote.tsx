@@ -3,6 +3,7 @@ import { useId } from 'preact/hooks';
 import { remoteWords } from '#words/bench/index.ts';
 import type { RemoteButton } from '../../../sim/event/index.ts';
 import { Button, Toggle } from '../../ui/index.ts';
+import { useRig } from '../rig/index.ts';
 import { namedButtons, PERSON, sightLines } from './remote.ts';
 import { useBench } from './view.ts';
 
@@ -11,6 +12,7 @@ const PLAIN = ['light', 'dark', 'brighter', 'dimmer', 'faster', 'slower'] as con
 /** The remote: who is in sight of it, its code and battery, its buttons. */
 export default function Remote(): JSX.Element {
 	const { store, tell, free } = useBench();
+	useRig(store);
 	const codeId = useId();
 	const { gear } = store.rig;
 	const { remote } = gear;

@@ -1,44 +1,29 @@
 import type { JSX } from 'preact';
 import { useRef } from 'preact/hooks';
 import { backWords, benchWords, rowWords } from '#words/bench/index.ts';
+import type { RigSheet } from '../../../shared/sheet/index.ts';
+import { askedOf, type Sight } from '../../../sim/rig/index.ts';
 import { Tape } from '../../ui/index.ts';
 import { panelTitle } from '../../wording/index.ts';
 import { CableLines } from './CableLines.tsx';
 import { briefLight } from './fixtureBack.ts';
 import { Socket } from './Socket.tsx';
-import { useBench } from './view.ts';
+import { useBench, useSeen } from './view.ts';
 
 /** What a socket of a box is called on its card. */
 const labelOf = (socket: string): string => (socket === 'in' || socket === 'out' ? backWords[socket] : socket);
 
 /** Everything with a data socket, in a row: desk, boxes, fixtures, each with its light in words, and the cables between them. */
 export function Row(): JSX.Element {
-	const { store } = useBench();
-	const { sheet } = store.rig;
+	const [sheet, boxes] = useSeen(({ store }) => [store.rig.sheet, store.rig.gear.boxes]);
 	const box = useRef<HTMLDivElement>(null);
 	return (
 		<section class="row" aria-label={benchWords.parts.row}>
 			<div class="row-scroll">
 				<div class="row-inner" ref={box}>
 					<CableLines box={box} />
-					{sheet.desk && (
-						<div class="card card-source">
-							<Tape>{sheet.desk.name}</Tape>
-							<p class="card-light">
-								{store.rig.gear.desk?.outputs.map(({ id, universe, on }) => (
-									<span key={id}>
-										{on ? rowWords.carries(id.toUpperCase(), universe) : rowWords.silent(id.toUpperCase())}
-									</span>
-								))}
-							</p>
-							<div class="card-sockets">
-								{sheet.desk.outputs.map(({ id }) => (
-									<Socket key={id} port={`desk:${id}`} label={id.toUpperCase()} />
-								))}
-							</div>
-						</div>
-					)}
-					{store.rig.gear.boxes.map(({ id, name, ports }) => (
+					{sheet.desk && <DeskCard desk={sheet.desk} />}
+					{boxes.map(({ id, name, ports }) => (
 						<div key={id} class="card card-source">
 							<Tape>{name}</Tape>
 							<div class="card-sockets">
@@ -59,13 +44,49 @@ export function Row(): JSX.Element {
 	);
 }
 
-function Card({ fixture, number }: { fixture: string; number: number }): JSX.Element {
-	const { store, selected, select, why } = useBench();
-	const unit = store.rig.gear.units.get(fixture);
-	const name = unit?.placed.name ?? fixture;
-	const { light, display } = store.look(fixture);
-	const inHand = selected === fixture;
-	const face = display.kind === 'keyed' ? (display.lit ? display.lines[0]?.trim() || ' ' : ' ') : backWords.noDisplay;
+/** The desk's outputs, and what each carries. */
+function DeskCard({ desk }: { desk: NonNullable<RigSheet['desk']> }): JSX.Element {
+	const says = useSeen(({ store }) =>
+		(store.rig.gear.desk?.outputs ?? []).map(({ id, universe, on }) =>
+			on ? rowWords.carries(id.toUpperCase(), universe) : rowWords.silent(id.toUpperCase()),
+		),
+	);
+	return (
+		<div class="card card-source">
+			<Tape>{desk.name}</Tape>
+			<p class="card-light">
+				{says.map((words) => (
+					<span key={words}>{words}</span>
+				))}
+			</p>
+			<div class="card-sockets">
+				{desk.outputs.map(({ id }) => (
+					<Socket key={id} port={`desk:${id}`} label={id.toUpperCase()} />
+				))}
+			</div>
+		</div>
+	);
+}
+
+/** What is read of a display from where the row is walked. */
+const faceOf = (display: Sight['display']): { lit: boolean; face: string } =>
+	display.kind === 'keyed'
+		? { lit: display.lit, face: display.lit ? display.lines[0]?.trim() || ' ' : ' ' }
+		: { lit: true, face: backWords.noDisplay };
+
+function Card({ fixture, number }: { fixture: string; number: number }): JSX.Element | null {
+	const { store, select, why } = useBench();
+	const [placed, sight, inHand] = useSeen(({ selected }) => {
+		const { rig } = store;
+		const placed = rig.gear.units.get(fixture)?.placed;
+		// it may have gone from the bench a moment before its card does
+		if (!placed) return [undefined, undefined, false];
+		return [placed, store.look(fixture), selected === fixture, askedOf(rig, fixture)];
+	});
+	if (!placed || !sight) return null;
+	const { name } = placed;
+	const { kind } = sight.display;
+	const { lit, face } = faceOf(sight.display);
 	return (
 		<li class="card" data-selected={inHand}>
 			<button type="button" class="card-name" aria-pressed={inHand} onClick={() => select(fixture)}>
@@ -73,11 +94,7 @@ function Card({ fixture, number }: { fixture: string; number: number }): JSX.Ele
 				<span class="card-number">{number}</span>
 				<Tape>{name}</Tape>
 			</button>
-			<span
-				class={`card-face card-face-${display.kind}`}
-				aria-hidden="true"
-				data-lit={display.kind !== 'keyed' || display.lit}
-			>
+			<span class={`card-face card-face-${kind}`} aria-hidden="true" data-lit={lit}>
 				{face}
 			</span>
 			{display.kind === 'keyed' && (
@@ -86,7 +103,7 @@ function Card({ fixture, number }: { fixture: string; number: number }): JSX.Ele
 				</span>
 			)}
 			<p class="card-light" id={`light-${fixture}`}>
-				{briefLight(store.rig, fixture, light)}
+				{briefLight(store.rig, fixture, sight.light)}
 			</p>
 			{why && (
 				<button type="button" class="button card-why" aria-label={backWords.whyOf(name)} onClick={() => why(fixture)}>

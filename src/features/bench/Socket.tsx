@@ -3,38 +3,37 @@ import { socketWords } from '#words/bench/index.ts';
 import type { Port } from '../../../shared/sheet/index.ts';
 import { cableName, portText } from '../../wording/index.ts';
 import { inSocket, pressSocket } from './hand.ts';
-import { useBench } from './view.ts';
+import { useBench, useSeen } from './view.ts';
 
 /** A data socket: a press plugs in, pulls out, or takes the terminator out, by what is in it and what the hand holds. */
 export function Socket({ port, label }: { port: Port; label: string }): JSX.Element {
-	const { store, hand, hold, tell, next, can } = useBench();
-	const { rig } = store;
-	const found = inSocket(rig, port);
-	const what =
-		found.kind === 'cable'
-			? cableName(found.cable.id)
-			: found.kind === 'terminator'
-				? socketWords.terminator
-				: socketWords.free;
-	const waits = hand?.kind === 'fresh' && hand.from === port;
+	const bench = useBench();
+	const { store, hold, tell, can } = bench;
+	const [kind, cable, waits] = useSeen(({ hand }) => {
+		const found = inSocket(store.rig, port);
+		const id = found.kind === 'cable' ? found.cable.id : null;
+		return [found.kind, id, hand?.kind === 'fresh' && hand.from === port, store.rig.sheet];
+	});
+	const name = portText(port, store.rig);
+	const what = cable !== null ? cableName(cable) : kind === 'terminator' ? socketWords.terminator : socketWords.free;
 	return (
 		<button
 			type="button"
 			class="socket"
 			disabled={!can('line')}
 			data-port={port}
-			data-in={waits ? 'cable' : found.kind}
+			data-in={waits ? 'cable' : kind}
 			data-waits={waits}
-			aria-label={socketWords.name(portText(port, rig), what)}
+			aria-label={socketWords.name(name, what)}
 			onClick={() => {
-				const { event, hand: then, refused } = pressSocket(rig, hand, port, next);
+				const { event, hand: then, refused } = pressSocket(store.rig, bench.hand, port, bench.next);
 				if (refused) {
-					store.say(socketWords.taken(portText(port, rig), what));
+					store.say(socketWords.taken(name, what));
 					return;
 				}
 				if (event && !store.send(event)) return;
-				if (event?.type === 'cable.unplug') tell(socketWords.unplugged(what, portText(port, rig)));
-				if (event?.type === 'terminator.remove') tell(socketWords.terminatorOut(portText(port, rig)));
+				if (event?.type === 'cable.unplug') tell(socketWords.unplugged(what, name));
+				if (event?.type === 'terminator.remove') tell(socketWords.terminatorOut(name));
 				hold(then);
 			}}
 		>

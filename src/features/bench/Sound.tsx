@@ -2,6 +2,7 @@ import type { JSX } from 'preact';
 import { useEffect, useId, useState } from 'preact/hooks';
 import { soundWords } from '#words/bench/index.ts';
 import { Button, Toggle } from '../../ui/index.ts';
+import { useRig } from '../rig/index.ts';
 import { useBench } from './view.ts';
 
 /** A beat: this loud, for this long, ms. */
@@ -12,6 +13,7 @@ const STEADY = { every: 500, count: 240 } as const;
 /** What there is to hear in the hall. */
 export default function Sound(): JSX.Element {
 	const { store } = useBench();
+	useRig(store);
 	const id = useId();
 	const [steady, setSteady] = useState(false);
 	const { sound, units } = store.rig.gear;

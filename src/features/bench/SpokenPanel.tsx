@@ -2,11 +2,11 @@ import type { JSX } from 'preact';
 import { useRef } from 'preact/hooks';
 import { Live } from '../../ui/index.ts';
 import { describePanel } from '../../wording/index.ts';
-import { useBench } from './view.ts';
+import { useSeen } from './view.ts';
 
 /** What a display says, for a screen reader: once fingers rest, not at each repeat of a key held down. */
 export default function SpokenPanel({ fixture }: { fixture: string }): JSX.Element {
-	const { store } = useBench();
+	const [store] = useSeen(({ store }) => [store, store.look(fixture), store.rig.gear.units.get(fixture)]);
 	const spoken = useRef('');
 	if (!store.rig.gear.units.get(fixture)?.state.context.held) spoken.current = describePanel(store.rig, fixture);
 	return <Live text={spoken.current} />;

@@ -3,7 +3,10 @@ import { useState } from 'preact/hooks';
 import { benchWords } from '#words/bench/index.ts';
 import { later } from './view.ts';
 
-const parts: readonly (readonly [keyof typeof benchWords.parts, ComponentType<object>])[] = [
+/** A drawer of the bench. */
+export type Tool = 'desk' | 'cables' | 'remote' | 'sound' | 'breaker' | 'clock' | 'log';
+
+const parts: readonly (readonly [Tool, ComponentType<object>])[] = [
 	['desk', later(() => import('./Desk.tsx'))],
 	['cables', later(() => import('./Cables.tsx'))],
 	['remote', later(() => import('./Remote.tsx'))],
@@ -14,13 +17,13 @@ const parts: readonly (readonly [keyof typeof benchWords.parts, ComponentType<ob
 ];
 
 /** The tools in drawers that open where they stand; what is in one is fetched when it is first opened. */
-export function Tools({ without }: { without: readonly string[] }): JSX.Element {
+export function Tools({ without, startsOpen }: { without: readonly Tool[]; startsOpen: readonly Tool[] }): JSX.Element {
 	return (
 		<div class="tools">
 			{parts
 				.filter(([id]) => !without.includes(id))
 				.map(([id, Part]) => (
-					<Drawer key={id} id={id} words={benchWords.parts[id]} Part={Part} />
+					<Drawer key={id} id={id} words={benchWords.parts[id]} Part={Part} startsOpen={startsOpen.includes(id)} />
 				))}
 		</div>
 	);
@@ -30,10 +33,11 @@ interface DrawerProps {
 	id: string;
 	words: string;
 	Part: ComponentType<object>;
+	startsOpen: boolean;
 }
 
-function Drawer({ id, words, Part }: DrawerProps): JSX.Element {
-	const [open, set] = useState(false);
+function Drawer({ id, words, Part, startsOpen }: DrawerProps): JSX.Element {
+	const [open, set] = useState(startsOpen);
 	return (
 		<details class="drawer" data-tool={id} open={open} onToggle={(event) => set(event.currentTarget.open)}>
 			<summary>

@@ -2,7 +2,7 @@ import type { JSX } from 'preact';
 import { useEffect, useMemo, useRef } from 'preact/hooks';
 import { wallLabel } from '#words/bench/index.ts';
 import { type Pace, usePainting } from './usePainting.ts';
-import { useBench } from './view.ts';
+import { useBench, useSeen } from './view.ts';
 import { type WallLight, type WallPicture, wallOf } from './wall.ts';
 
 /** Pools past which they are laid over each other plainly: adding their light up would choke a phone. */
@@ -12,8 +12,8 @@ const LONG = 16;
 
 /** The hall's wall in elevation, with lamps where they stand and the light they throw. It stays in sight while the page scrolls. */
 export function Wall({ pace }: { pace: Pace }): JSX.Element {
-	const { store, select, selected } = useBench();
-	const { sheet } = store.rig;
+	const { select } = useBench();
+	const [sheet, selected] = useSeen(({ store, selected }) => [store.rig.sheet, selected]);
 	const picture = useMemo(() => wallOf(sheet), [sheet]);
 	const scroller = useRef<HTMLDivElement>(null);
 	const box = useRef<SVGSVGElement>(null);
@@ -25,6 +25,16 @@ export function Wall({ pace }: { pace: Pace }): JSX.Element {
 		if (at && view) view.scrollTo({ left: (at.x / picture.width) * view.scrollWidth - view.clientWidth / 2 });
 	}, [picture, selected]);
 	const { width, height, floor } = picture;
+	// the same for as long as nothing is laid out anew, whichever light is selected
+	const hallAndLight = useMemo(
+		() => (
+			<>
+				<Hall {...picture} />
+				<Pools {...picture} />
+			</>
+		),
+		[picture],
+	);
 	return (
 		<div class="wall" ref={scroller} {...(width > LONG ? { tabIndex: 0 } : {})}>
 			<svg
@@ -36,8 +46,7 @@ export function Wall({ pace }: { pace: Pace }): JSX.Element {
 				role="img"
 				aria-label={wallLabel}
 			>
-				<Hall {...picture} />
-				<Pools {...picture} />
+				{hallAndLight}
 				{picture.lamps.map((lamp) => (
 					// biome-ignore lint/a11y/noStaticElementInteractions: a shortcut for a mouse; the row has the same as buttons
 					<g

@@ -3,7 +3,7 @@ import { useState } from 'preact/hooks';
 import { wallWords } from '#words/bench/index.ts';
 import { Button, Dialog, Notice } from '../../ui/index.ts';
 import type { Pace } from './usePainting.ts';
-import { later, useBench } from './view.ts';
+import { later, useSeen } from './view.ts';
 import { isCapped, isRestless } from './wall.ts';
 
 const Cautions = later(() => import('./Cautions.tsx'));
@@ -15,14 +15,15 @@ interface Props {
 
 /** Where the wall is not drawn as the light is, that is said, with the way to the real rate and its warning. */
 export default function WallNotes({ pace, onReal }: Props): JSX.Element {
-	const { store } = useBench();
 	const [asking, ask] = useState(false);
-	const sights = store.rig.sheet.fixtures.map(({ id }) => store.look(id));
-	const capped = sights.filter(isCapped).length;
+	const [capped, restless] = useSeen(({ store }) => {
+		const sights = store.rig.sheet.fixtures.map(({ id }) => store.look(id));
+		return [sights.filter(isCapped).length, sights.some(isRestless)];
+	});
 	const real = pace === 'real';
 	return (
 		<>
-			{pace === 'still' && sights.some(isRestless) && <Notice>{wallWords.still}</Notice>}
+			{pace === 'still' && restless && <Notice>{wallWords.still}</Notice>}
 			{pace !== 'still' && (capped > 0 || real) && (
 				<Notice>
 					<p>{real ? wallWords.warnTitle : wallWords.capped(capped)}</p>

@@ -3,7 +3,7 @@ import { whyWords } from '#words/bench/index.ts';
 import { type Reason, why } from '../../../sim/rig/index.ts';
 import { Dialog } from '../../ui/index.ts';
 import { describeFixture, fixtureName, reasonStage, reasonText } from '../../wording/index.ts';
-import { useBench } from './view.ts';
+import { useSeen } from './view.ts';
 import { effectText } from './why.ts';
 
 /** Shapes beside the words of what a link does: an arrow on, a wave, a bar across; the same bar where data or the remote stops. */
@@ -16,7 +16,7 @@ const MARKS: Readonly<Record<Reason['effect'], string>> = {
 
 /** A lamp's reason trail, from what feeds it to what is seen; what stops the light is marked in words and shape. */
 export default function Why({ fixture, onClose }: { fixture: string; onClose: () => void }): JSX.Element {
-	const { store } = useBench();
+	const [store] = useSeen(({ store }) => [store, store.version]);
 	const { rig } = store;
 	return (
 		<Dialog open onClose={onClose} title={whyWords.title(fixtureName(rig, fixture))} closeWords={whyWords.close}>

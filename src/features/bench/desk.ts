@@ -1,4 +1,4 @@
-import { bandOf, LAST_SLOT, lastSlot, nextFreeAddress } from '../../../shared/dmx/index.ts';
+import { LAST_SLOT, lastSlot, nextFreeAddress } from '../../../shared/dmx/index.ts';
 import { type Band, footprintOf, modeOf, type Profile, type Slot } from '../../../shared/profile/index.ts';
 import type { Desk, Patch, Rig } from '../../../sim/rig/index.ts';
 
@@ -10,11 +10,9 @@ export interface Fader {
 	readonly name: string;
 	/** The fine half of a 16-bit pair. */
 	readonly fine: boolean;
-	readonly level: number;
 	readonly drives: Slot['drives']['kind'];
-	/** Function slots: what they can do, and what they do at this level. */
+	/** Function slots: what they can do. */
 	readonly bands: readonly Band[];
-	readonly band: Band | null;
 }
 
 /** The strips of one patched fixture. */
@@ -30,8 +28,9 @@ export interface FaderGroup {
 	readonly faders: readonly Fader[];
 }
 
-/** Level that stands on a slot of a desk. */
-const levelAt = (desk: Desk, universe: number, slot: number): number => desk.levels.get(universe)?.[slot - 1] ?? 0;
+/** Level that stands on a slot of the desk, 0 to 255. */
+export const levelAt = ({ gear }: Rig, universe: number, slot: number): number =>
+	gear.desk?.levels.get(universe)?.[slot - 1] ?? 0;
 
 /** Strips by fixture, in the order of the sheet, named by the patch: what the desk thinks each is. */
 export function faderGroups(rig: Rig): FaderGroup[] {
@@ -45,26 +44,17 @@ export function faderGroups(rig: Rig): FaderGroup[] {
 		const faders = mode.slots.flatMap((slot) => {
 			const at = patch.address + slot.at - 1;
 			const bands = slot.drives.kind === 'bands' ? slot.drives.bands : [];
-			const level = levelAt(desk, patch.universe, at);
 			const fader: Fader = {
 				key: slot.id,
 				slot: at,
 				name: slot.name,
 				fine: false,
-				level,
 				drives: slot.drives.kind,
 				bands,
-				band: bandOf(bands, level) ?? null,
 			};
 			if (slot.fine === undefined) return [fader];
 			const fineAt = patch.address + slot.fine - 1;
-			const fine = {
-				...fader,
-				key: `${slot.id}-fine`,
-				slot: fineAt,
-				fine: true,
-				level: levelAt(desk, patch.universe, fineAt),
-			};
+			const fine = { ...fader, key: `${slot.id}-fine`, slot: fineAt, fine: true };
 			return [fader, fine];
 		});
 		return [

@@ -3,15 +3,23 @@ import { useContext } from 'preact/hooks';
 import { benchWords } from '#words/bench/index.ts';
 import type { HandsOn as Touch } from '../../../sim/drill/index.ts';
 import { laterWith } from '../../ui/index.ts';
-import type { OnFrame, RigStore } from '../rig/index.ts';
+import { type OnFrame, type RigStore, useWatched } from '../rig/index.ts';
 import type { InHand } from './hand.ts';
 
-/** What a person looks at and holds, beside the rig itself. */
+/**
+ * What a person looks at and holds, beside the rig itself: one object for as long as the bench stands, which always reads as
+ * things are now. What a component draws of it goes through `useSeen`.
+ */
 export interface BenchView {
 	readonly store: RigStore;
+	/** Calls back when the rig or anything here may have changed. Returns the way to stop. */
+	subscribe(listener: () => void): () => void;
 	/** The fixture in hand; null on an empty bench. */
 	readonly selected: string | null;
+	/** Selects a fixture, and brings its panel into sight. */
 	select(fixture: string): void;
+	/** Goes up each time a fixture is selected. */
+	readonly shown: number;
 	/** The cable end in hand, waiting for a socket. */
 	readonly hand: InHand | null;
 	hold(hand: InHand | null): void;
@@ -37,6 +45,12 @@ export function useBench(): BenchView {
 	const view = useContext(BenchContext);
 	if (!view) throw new Error('a part of the bench was drawn outside of one');
 	return view;
+}
+
+/** What a component reads of the bench: it is drawn again only when any of it has changed (see `useWatched`). */
+export function useSeen<const T extends readonly unknown[]>(read: (bench: BenchView) => T): T {
+	const bench = useBench();
+	return useWatched(bench, () => read(bench));
 }
 
 /** A part of the bench whose script is fetched when it is first drawn. */

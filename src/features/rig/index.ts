@@ -31,4 +31,13 @@ export {
 export { type BenchRecord, fitForKeeping, holdsRig, MOST } from './kept.ts';
 export { linkOf, readBenchFile, readBenchSheet, readLink } from './link.ts';
 export { FULL_LOG, minusLast, type PlayOptions, type PlayProgress, playBack, playInStretches } from './play.ts';
-export { type Announcement, type RigStore, rigStore, SPEEDS, type Speed, storeOf, useRig } from './store.ts';
+export {
+	type Announcement,
+	type RigStore,
+	rigStore,
+	SPEEDS,
+	type Speed,
+	storeOf,
+	useRig,
+	useWatched,
+} from './store.ts';

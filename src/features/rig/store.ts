@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { isInputError } from '../../../shared/error/index.ts';
 import type { RigSheet } from '../../../shared/sheet/index.ts';
 import type { RigEvent } from '../../../sim/event/index.ts';
@@ -37,7 +37,7 @@ export interface RigStore {
 	/** As `send`, for a slider on the move: takes the place of the value before, so that one move is one step. `rest` ends the move. */
 	slide(event: RigEvent): boolean;
 	rest(): void;
-	/** What is seen of a fixture, looked at once a version. */
+	/** What is seen of a fixture, looked at once a version; the very same object for as long as nothing of it has changed. */
 	look(fixture: string): Sight;
 	/** Has whoever keeps the page's time bring the rig's clock up, by `tick`, before anything is done. Returns the way to stop. */
 	timedBy(bring: () => void): () => void;
@@ -60,6 +60,8 @@ const SLOW_LOOK_MS = 1000;
 
 /** What a fixture's back shows, as one text to compare. */
 export const backOf = ({ display, lamps }: Sight): string => JSON.stringify([display, lamps]);
+
+const isSame = (a: Sight, b: Sight): boolean => JSON.stringify(a) === JSON.stringify(b);
 
 /** A store on a sheet, with a log played onto it at once. @throws InputError where the log does not fit the sheet, as `playBack` does */
 export const rigStore = (sheet: RigSheet, log: readonly RigEvent[] = []): RigStore => storeOf(playBack(sheet, log));
@@ -148,14 +150,13 @@ function showing(): Showing {
 	let version = 1;
 	let said: Announcement | null = null;
 	let attempts = 0;
-	const seen = new Map<string, Sight>();
+	const seen = new Map<string, { readonly sight: Sight; readonly at: number }>();
 	const listeners = new Set<() => void>();
 	const tell = () => {
 		for (const listener of [...listeners]) listener();
 	};
 	const changed = () => {
 		version++;
-		seen.clear();
 		tell();
 	};
 	const say = (words: string | null) => {
@@ -174,11 +175,11 @@ function showing(): Showing {
 			return () => listeners.delete(listener);
 		},
 		look(rig, fixture) {
-			let sight = seen.get(fixture);
-			if (!sight) {
-				sight = rig.look(fixture);
-				seen.set(fixture, sight);
-			}
+			const before = seen.get(fixture);
+			if (before?.at === version) return before.sight;
+			const now = rig.look(fixture);
+			const sight = before && isSame(before.sight, now) ? before.sight : now;
+			seen.set(fixture, { sight, at: version });
 			return sight;
 		},
 		tell,
@@ -257,13 +258,31 @@ function clockOf(rigNow: () => Rig, shown: Showing): StoreClock {
 
 /** Draws the component again whenever the store has something new to show. Returns its version. */
 export function useRig(store: RigStore): number {
+	const [version] = useWatched(store, () => [store.version, store.said, store.running, store.speed]);
+	return version;
+}
+
+/**
+ * What a component reads of something that tells of its changes; it is drawn again only when any of it is another than it was.
+ * @param read plain values, or objects that stay the same for as long as nothing in them changes
+ */
+export function useWatched<const T extends readonly unknown[]>(
+	source: { subscribe(listener: () => void): () => void },
+	read: () => T,
+): T {
 	const [, turn] = useState(0);
-	const drawn = store.version;
+	const drawn = read();
+	const latest = useRef({ read, drawn });
+	latest.current = { read, drawn };
 	useEffect(() => {
-		const again = () => turn((n) => n + 1);
+		const hear = () => {
+			const { read: readNow, drawn: before } = latest.current;
+			const now = readNow();
+			if (now.length !== before.length || now.some((each, i) => each !== before[i])) turn((n) => n + 1);
+		};
 		// what happened between the drawing and now is heard of too
-		if (store.version !== drawn) again();
-		return store.subscribe(again);
-	}, [store]);
+		hear();
+		return source.subscribe(hear);
+	}, [source]);
 	return drawn;
 }

@@ -1,12 +1,20 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
+import type { JSX } from 'preact';
+import { type MutableRef, useEffect, useRef, useState } from 'preact/hooks';
 import type { Sight } from '../../../sim/rig/index.ts';
+import { Live } from '../../ui/index.ts';
 import type { RigStore } from '../rig/index.ts';
 
 /** Least time between two tellings, ms: a screen reader is given time to finish. */
 const QUIET_MS = 1200;
 
-/** Words for a live region: each change of light, gathered so that it speaks at most every second or so. */
-export function useTelling(store: RigStore): { text: string; turn: number; tell: (words: string) => void } {
+interface Props {
+	store: RigStore;
+	/** Set to what says more than the light does. */
+	tell: MutableRef<(words: string) => void>;
+}
+
+/** A live region: each change of light in words, gathered so that it speaks at most every second or so. */
+export function Told({ store, tell }: Props): JSX.Element {
 	const [told, set] = useState({ text: '', turn: 0 });
 	const before = useRef<ReadonlyMap<string, Sight> | null>(null);
 	const asides = useRef<string[]>([]);
@@ -23,7 +31,12 @@ export function useTelling(store: RigStore): { text: string; turn: number; tell:
 			const after = lookAll();
 			before.current = after;
 			const told = asides.current.splice(0);
-			if ([...after].some(([id, { light }]) => JSON.stringify(light) !== JSON.stringify(was.get(id)?.light))) {
+			if (
+				[...after].some(
+					([id, { light }]) =>
+						light !== was.get(id)?.light && JSON.stringify(light) !== JSON.stringify(was.get(id)?.light),
+				)
+			) {
 				// fetched at the first change: a bench that is only looked at needs none of it
 				const { changesBetween } = await import('./changes.ts');
 				told.push(changesBetween(was, after, (id) => store.rig.gear.units.get(id)?.placed.name ?? id));
@@ -51,11 +64,9 @@ export function useTelling(store: RigStore): { text: string; turn: number; tell:
 		};
 	}, [store]);
 
-	return {
-		...told,
-		tell(words) {
-			asides.current.push(words);
-			ring.current();
-		},
+	tell.current = (words) => {
+		asides.current.push(words);
+		ring.current();
 	};
+	return <Live text={told.text} turn={told.turn} />;
 }
