@@ -97,7 +97,7 @@ function Card({ fixture, number }: { fixture: string; number: number }): JSX.Ele
 			<span class={`card-face card-face-${kind}`} aria-hidden="true" data-lit={lit}>
 				{face}
 			</span>
-			{display.kind === 'keyed' && (
+			{kind === 'keyed' && (
 				<span class="card-title" aria-hidden="true">
 					{panelTitle(store.rig, fixture)}
 				</span>
