@@ -118,11 +118,10 @@ test('a key among 24 fixtures has no more drawn than among 4, nor has a fader', 
 		const red = desk.getByRole('slider').nth(1);
 		await key(tab, 'Down').click();
 		await tab.waitForTimeout(2000);
+		const pressed = await drawingCalls(tab, () => key(tab, 'Down').click());
+		await tab.waitForTimeout(2000);
 		await red.focus();
-		counts.push({
-			key: await drawingCalls(tab, () => key(tab, 'Down').click()),
-			fader: await drawingCalls(tab, () => tab.keyboard.press('ArrowDown')),
-		});
+		counts.push({ key: pressed, fader: await drawingCalls(tab, () => tab.keyboard.press('Home')) });
 	}
 	const [few, many] = counts;
 	expect(few?.key).toBeGreaterThan(0);
