@@ -539,9 +539,11 @@ describe('a mains lead', () => {
 // symptom: 'It does no harm here', of an open common that mains earth stands in for; cause: what does no harm to data was said to do none
 describe('a fault of the line that shows nothing yet', () => {
 	it('is said to leave the data alone, no more, and to be put right all the same', () => {
-		const yet = Object.entries(reasons).filter(([id]) => id.endsWith('-yet'));
+		const yet = Object.entries(reasons).flatMap(([id, says]) =>
+			id.endsWith('-yet') && typeof says === 'string' ? [{ id, says }] : [],
+		);
 		expect(yet.length).toBeGreaterThanOrEqual(3);
-		for (const [id, says] of yet) {
+		for (const { id, says } of yet) {
 			expect(says.replace(/\{[^}]*\}/g, '…'), id).not.toMatch(/\bharm/);
 			expect(says, id).toMatch(/^(?=.*The data isn’t spoiled here).*all the same\.$/);
 		}
