@@ -49,7 +49,7 @@ export const drillWords = {
 	doneWords: 'Everything is as the task asks.',
 	harm: 'You moved a live link',
 	harmWords:
-		'On a real rig that can kill. Isolate first: pull the plug at the wall, move the links, and put that plug back last. The competent person on site (in the US, the qualified person) says when it’s safe.',
+		'On a real rig that can kill. Isolate first: pull the plug at the wall, move the links, and put that plug back last. On mains, the competent person on site (in the US, the qualified person) says when it’s safe.',
 	harmStays: 'It stays in this result, and ends the row. Start again to do it safely from the first plug.',
 	wrong: 'Still wrong',
 	wrongCount: (count: number) => `${counted(count, 'thing is', 'things are')} still wrong.`,

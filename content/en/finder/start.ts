@@ -52,6 +52,6 @@ export const complaintWords = {
 	with: (fixture: string) => `With ${fixture}`,
 	none: 'None of these?',
 	noneSays:
-		'These are all the complaints known here that this rig can have with this fixture. For anything else, mark it and have a competent repairer look at it. A swap at height, or of anything on mains, is for the competent person on site (in the US, the qualified person). In a show, ask the operator first.',
+		'These are all the complaints known here that this rig can have with this fixture. For anything else, mark it and have a competent repairer look at it. A swap at height is for the competent person on site. So is a swap of anything on mains (in the US, it’s for the qualified person). In a show, ask the operator first.',
 	nothing: 'By its sheet this fixture is meant to do nothing that could be missed. Choose another one.',
 } as const;

@@ -32,9 +32,9 @@ export const verdictWords = {
 	halves:
 		'Go by halves. Between the source and this fixture, put parts you know are good in place of one half, and look again. If all is right, the fault is in what you took out. If not, it’s in the other half. Then halve that.',
 	halvesCare:
-		'A swap at height, or of anything on mains, is work for the competent person on site (in the US, the qualified person). In a show, ask the operator first. Local rules come first.',
+		'A swap at height is work for the competent person on site. So is a swap of anything on mains (in the US, it’s for the qualified person). In a show, ask the operator first. Local rules come first.',
 	handOver:
-		'No spare, or still no luck? Mark the fixture. Give it and the log below to whoever looks after the gear, or to a competent repairer. Sockets and mains wiring are for a competent electrician.',
+		'No spare, or still no luck? Mark the fixture. Give it and the log below to whoever looks after the gear, or to a competent repairer. Sockets and mains wiring are for a competent electrician (in the US, a licensed electrician or a qualified person).',
 	asides: (count: number) => locale.plural(count, 'One check was set aside.', `${count} checks were set aside.`),
 	bringBack: 'I can do them now',
 	back: 'Back',

@@ -56,7 +56,7 @@ export const figureWords = {
 			next: 'the next one starts at 10',
 		},
 		half: {
-			covers: 'lenses covered',
+			covers: 'faders down, lenses covered',
 			broken: 'the break',
 			lit: '{look}. {n} has data',
 			dark: '{look}. {n} has none',
@@ -134,8 +134,9 @@ export const figureWords = {
 		},
 		half: {
 			shows:
-				'A row of eight fixtures on one line, with covers over their lenses, so that no light shows. The data indicators of the first five are lit, those of the last three aren’t. The first look is at 4, which has data; the second at 6, which has none; the third at 5, which has data. So the break is between 5 and 6.',
-			caption: 'No light to see? Read the data indicators. Look in the middle: each look halves what’s left.',
+				'A row of eight fixtures on one line, with the faders down and covers over their lenses, so that no light shows. The data indicators of the first five are lit, those of the last three aren’t. The first look is at 4, which has data; the second at 6, which has none; the third at 5, which has data. So the break is between 5 and 6.',
+			caption:
+				'No light to see? Read the data indicators. Never cover a lens that is lit. Look in the middle: each look halves what’s left.',
 		},
 		lead: {
 			shows:

@@ -31,7 +31,7 @@ export const calcWords = {
 		spare: { label: 'Kept spare', unit: '%' },
 		each: { label: 'Weight of each, from its label', unit: 'kg' },
 		hardware: { label: 'Clamp, bond and tails of each', unit: 'kg' },
-		leads: { label: 'Cable run along it, and anything else', unit: 'kg' },
+		leads: { label: 'Cable run along it, and all else that hangs', unit: 'kg' },
 	},
 	picks: { look: 'Colour', fixture: 'Fixture', mode: 'Fixture and mode', load: 'Each of them is' },
 	hours: {
@@ -89,15 +89,15 @@ export const calcWords = {
 		amps: 'Which draws',
 	},
 	circuit: {
-		formulas: ['amps of each = watts ÷ (volts × power factor)', 'most = amps you may use ÷ amps of each'],
+		formulas: ['amps of each = watts ÷ (volts × power factor)', 'most = what’s left ÷ amps of each'],
 		each: 'Each draws',
-		yours: 'You may use',
-		most: 'By that sum, as many as',
+		yours: 'Left, with that kept spare',
+		most: 'By steady amps alone, no more than',
 		fixtures: (n: number) => counted(n, 'fixture', 'fixtures'),
 	},
 	weights: {
 		formulas: ['total = fixtures × (fixture + hardware) + cable and the rest'],
-		total: 'It all weighs',
+		total: 'All that you put in weighs',
 		pounds: 'In pounds',
 	},
 } as const;

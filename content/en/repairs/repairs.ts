@@ -36,10 +36,10 @@ export const repairs: Readonly<Record<string, RepairWords>> = {
 		does: [
 			{
 				when: { plug: 'wall' },
-				says: 'Ask first why it’s out: someone may have pulled it to work on the row. All hands off the leads, the lead and both its plugs good and dry? Then plug it into {plug as feed}.',
+				says: 'Ask first why it’s out: someone may have pulled it to work on the row. All hands off the leads, the lead and both its plugs dry and undamaged? Then plug it into {plug as feed}.',
 			},
 			{
-				says: 'Isolate first: the plug of its row comes out at the wall. If the lead and both its plugs are good and dry, plug it into {plug as feed}. The plug at the wall goes in last, once all hands are off the leads.',
+				says: 'Isolate first: the plug of its row comes out at the wall. If the lead and both its plugs are dry and undamaged, plug it into {plug as feed}. The plug at the wall goes in last, once all hands are off the leads.',
 			},
 		],
 		confirm: 'Its power indicator is lit, or its battery indicator says that it charges.',

@@ -29,7 +29,7 @@ export const frame = {
 		later: 'Later',
 	},
 	footShort: 'Everything here is simulated.',
-	foot: 'Everything here is simulated. Real gear can hurt you: read the cautions, and ask the competent person on site (in the US, the qualified person).',
+	foot: 'Everything here is simulated. Real gear can hurt you: read the cautions, and ask the competent person on site (in the US, for electrical work, the qualified person).',
 	cautionsLink: 'Cautions',
 	cautionsHref: '/about/#cautions',
 	aboutLink: 'About this site',
