@@ -20,6 +20,7 @@ declare module '../shared/error/codes.ts' {
 		'lesson.goal':
 			| { readonly trouble: 'no-such-fixture'; readonly id: string }
 			| { readonly trouble: 'no-such-brightness'; readonly goal: string };
+		'lesson.try': { readonly trouble: 'too-few-options'; readonly ask: string };
 		'lesson.checks': { readonly trouble: 'nothing-to-ask'; readonly lesson: string; readonly kind: string };
 		'plan.lesson': { readonly trouble: 'no-such-lesson'; readonly plan: string; readonly lesson: string };
 		'case.lost': { readonly trouble: 'no-end'; readonly id: string };

@@ -38,7 +38,15 @@ export function proseOf({ lesson, body }: LessonFile): string {
 		.replace(/[*_`]/g, '')
 		.replace(/^\s*[-\d.]+\s+/gm, '');
 	const says = 'says' in lesson.task ? [lesson.task.says] : [];
-	return [...lesson.outcome, prose, lesson.slip.words, ...lesson.try, ...says, ...lesson.card].join('\n\n');
+	return [
+		...lesson.outcome,
+		prose,
+		lesson.slip.words,
+		...(lesson.predict ?? []).map(({ ask }) => ask),
+		...lesson.try,
+		...says,
+		...lesson.card,
+	].join('\n\n');
 }
 
 /** Seeds of tasks to try of a lesson; one whose task is no drill has one task, whatever the seed. */

@@ -2,6 +2,7 @@ import AxeBuilder from '@axe-core/playwright';
 import { expect, type Locator, type Page, test } from '@playwright/test';
 import { shortestWay, type Task } from '../../sim/drill/index.ts';
 import type { RigEvent } from '../../sim/event/index.ts';
+import { practiceOf } from '../../src/features/lessons/index.ts';
 import { serve } from '../../src/site/server/index.ts';
 import { lessonFiles, taskFrom } from '../content/lessons.ts';
 import { drawer, key, take } from '../src/features/bench/open.ts';
@@ -179,6 +180,28 @@ test.describe('by touch, 390 wide', () => {
 			await expect(mark(tab).getByRole('heading')).toHaveText('Done');
 			expect(await tab.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
 		});
+
+	// what was to be tried was told before it was done
+	test('a prediction is picked, done, and told, and the bench shows it', async ({ page: tab }) => {
+		const lesson = lessonFiles().find((each) => each.lesson.id === 'remote-and-sensor')?.lesson;
+		const [asked] = lesson ? practiceOf(lesson).predict : [];
+		if (!asked) throw new Error('no prediction');
+		await tab.goto('/lessons/remote-and-sensor/');
+		await benchOf(tab);
+		const predict = tab.locator('.predict');
+		const answer = predict.getByRole('button', { name: 'That’s my answer' });
+		await answer.tap();
+		await expect(predict.getByRole('alert')).toContainText('Pick an answer');
+		await predict.getByRole('radio').nth(asked.right).check();
+		await answer.tap();
+		await expect(predict.locator('.predict-end')).toBeFocused();
+		await expect(predict).not.toContainText('Right');
+		await predict.getByRole('button', { name: 'Do it for me' }).tap();
+		await expect(take(tab, 'Wash 1').locator('xpath=ancestor::li')).toContainText('green');
+		await predict.getByRole('button', { name: 'Was I right?' }).tap();
+		await expect(predict.locator('.notice-good')).toContainText(asked.options[asked.right] ?? '');
+		expect(await tab.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
+	});
 
 	// of most lessons the task was one fixed drill, done by heart the second time
 	test('a task is drawn afresh at each go, and a reload keeps the one under way', async ({ page: tab }) => {

@@ -18,6 +18,8 @@ export const siteErrors = {
 		{ when: { trouble: 'no-such-fixture' }, says: "There’s no fixture '{id}' on this bench." },
 		{ says: 'No brightness of this fixture comes to {goal}.' },
 	],
+	'lesson.try':
+		"The question '{ask}' has too few wrong options: the rig shows the same whatever is done. Add mistakes that show.",
 	'lesson.checks': "{lesson}: no question '{kind}' can be asked about its fixtures.",
 	'plan.lesson': "The plan '{plan}' names a lesson '{lesson}', and there’s none.",
 	'case.lost': "The finder doesn’t get to the end of the case '{id}'. Give it another number.",

@@ -2,8 +2,10 @@ import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { lessonWords as words } from '#words/lessons/index.ts';
 import type { RigSheet } from '../../../shared/sheet/index.ts';
+import type { RigEvent } from '../../../sim/event/index.ts';
 import { Button, Notice, SaidAbove } from '../../ui/index.ts';
 import { Fetched } from '../drills/index.ts';
+import { Predict } from './Predict.tsx';
 import type { Manual, PracticeData } from './practice.ts';
 
 const STEPS = ['try', 'slip', 'task'] as const;
@@ -16,11 +18,20 @@ const atWork = () => import('./atWork.ts');
 export function Practice({ data }: { data: PracticeData }): JSX.Element {
 	const [[step, turn], go] = useState<readonly [PracticeStep, number]>(['try', 0]);
 	const [done, finish] = useState(false);
+	const [shown, set] = useState<readonly RigEvent[]>([]);
 	const { sheet, log, slip, hand, tools, task, under, more } = data;
 	const manualsFor = ({ fixtures }: RigSheet) =>
 		data.manuals.filter(({ id }) => fixtures.some(({ profile }) => profile === id));
 	const stand = { sheet, hand, tools };
 	const bench = async () => (await atWork()).onBench(sheet);
+	const turnTo = (next: PracticeStep) => {
+		set([]);
+		go([next, turn + 1]);
+	};
+	const show = (events: readonly RigEvent[]) => {
+		set(events);
+		go(['try', turn + 1]);
+	};
 	return (
 		<div class="practice">
 			<fieldset class="practice-steps">
@@ -31,7 +42,7 @@ export function Practice({ data }: { data: PracticeData }): JSX.Element {
 						type="button"
 						class="practice-step"
 						aria-pressed={step === each}
-						onClick={() => go([each, turn + 1])}
+						onClick={() => turnTo(each)}
 					>
 						<span class="practice-number" aria-hidden="true">
 							{i + 1}
@@ -43,12 +54,26 @@ export function Practice({ data }: { data: PracticeData }): JSX.Element {
 			<div class="practice-words" aria-live="polite">
 				{step === 'try' && (
 					<>
-						<p>{words.tryLead}</p>
-						<ol>
-							{data.try.map((line) => (
-								<li key={line}>{line}</li>
-							))}
-						</ol>
+						{data.predict.length > 0 && (
+							<div class="practice-part">
+								<p>{words.predictLead}</p>
+								{data.predict.map((asked) => (
+									<Predict
+										key={asked.ask}
+										asked={asked}
+										between={{ words: words.predictDo, show: words.predictShow, onShow: () => show(asked.done) }}
+									/>
+								))}
+							</div>
+						)}
+						<div class="practice-part">
+							<p>{words.tryLead}</p>
+							<ol>
+								{data.try.map((line) => (
+									<li key={line}>{line}</li>
+								))}
+							</ol>
+						</div>
 					</>
 				)}
 				{step === 'slip' && (
@@ -60,7 +85,7 @@ export function Practice({ data }: { data: PracticeData }): JSX.Element {
 				{step === 'task' && <p class="hint">{words.taskWords}</p>}
 			</div>
 			<SaidAbove.Provider value={data.said}>
-				{step === 'try' && <Fetched key={turn} load={bench} props={{ ...stand, log }} />}
+				{step === 'try' && <Fetched key={turn} load={bench} props={{ ...stand, log: [...log, ...shown] }} />}
 				{step === 'slip' && <Fetched key={turn} load={bench} props={{ ...stand, log: [...log, ...slip] }} />}
 				{step === 'task' && (
 					<Fetched
@@ -92,7 +117,7 @@ export function Practice({ data }: { data: PracticeData }): JSX.Element {
 				) : (
 					<>
 						<Manuals all={manualsFor(sheet)} />
-						<Button look="quiet" onClick={() => go([step, turn + 1])}>
+						<Button look="quiet" onClick={() => turnTo(step)}>
 							{words.again}
 						</Button>
 					</>

@@ -75,7 +75,8 @@ export interface SlipEffect {
 	readonly why: string | null;
 }
 
-function play(rig: Rig, log: readonly RigEvent[]): void {
+/** Has all of a log happen to a rig. */
+export function play(rig: Rig, log: readonly RigEvent[]): void {
 	for (const event of log) {
 		if (event.type === 'clock.wait') rig.wait(event.ms);
 		else rig.send(event);

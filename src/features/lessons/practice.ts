@@ -6,6 +6,7 @@ import type { CautionsSaid } from '../../ui/index.ts';
 import type { TaskSet } from '../drills/index.ts';
 import { lessonKey } from './done.ts';
 import { sheetOf, taskOf } from './open.ts';
+import { type Prediction, predictionOf } from './predict.ts';
 import type { Lesson } from './schema.ts';
 import type { ToolId } from './tools.ts';
 
@@ -24,6 +25,7 @@ export interface PracticeData {
 	readonly slip: readonly RigEvent[];
 	readonly hand: string | null;
 	readonly tools: readonly ToolId[];
+	readonly predict: readonly Prediction[];
 	readonly try: readonly string[];
 	readonly slipWords: string;
 	readonly task: TaskSet;
@@ -46,6 +48,7 @@ export function practiceOf(lesson: Lesson): PracticeData {
 		slip: slip.log,
 		hand,
 		tools,
+		predict: (lesson.predict ?? []).map((each) => predictionOf(bench, each)),
 		try: lesson.try,
 		slipWords: slip.words,
 		task,

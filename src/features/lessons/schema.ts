@@ -65,6 +65,18 @@ const taskSchema = v.union([
 	}),
 ]);
 
+/** A question about what is done to the lesson's bench. What it then shows, and what it does not, is read off the rig. */
+const predictionSchema = v.strictObject({
+	/** What to do, and what is asked. */
+	ask: text,
+	done: log,
+	/** The fixture, and what of it: its light, its display, or its data indicator. */
+	watch: idText,
+	see: v.optional(v.picklist(['light', 'display', 'data']), 'light'),
+	/** Mistakes that a hand may make in its place, or believe to come to the same: what each shows is a wrong option. */
+	mistakes: v.optional(v.array(log), []),
+});
+
 const lessonSchema = v.strictObject({
 	id: idText,
 	title: text,
@@ -81,6 +93,8 @@ const lessonSchema = v.strictObject({
 	/** The fixture in hand at first; the first on the sheet unless told. */
 	hand: v.exactOptional(idText),
 	tools: v.array(v.picklist(TOOL_IDS)),
+	/** Asked before it is done: what the bench will show. */
+	predict: v.exactOptional(v.pipe(v.array(predictionSchema), v.minLength(1), v.maxLength(2))),
 	/** Small things to try. */
 	try: texts(2, 5),
 	/** What goes wrong often, done on purpose; what is then seen of the watched is worked out. */
@@ -99,6 +113,7 @@ const lessonSchema = v.strictObject({
 export type Lesson = v.InferOutput<typeof lessonSchema>;
 export type BenchSpec = Lesson['bench'];
 export type TaskSpec = Lesson['task'];
+export type PredictionSpec = NonNullable<Lesson['predict']>[number];
 
 /**
  * The front matter of a lesson's file.

@@ -145,6 +145,7 @@ const elsewhere: Partial<Record<ErrorCode, readonly [test: string, says: string]
 const unprovoked: { readonly [Code in ErrorCode]?: ErrorFacts[Code] } = {
 	'drill.stuck': { trouble: 'cannot-be-finished' },
 	'lesson.bench': { trouble: 'no-such-fixture', id: 'wash-9' },
+	'lesson.try': { trouble: 'too-few-options', ask: 'What now?' },
 	'lesson.goal': { trouble: 'no-such-brightness', goal: '{"is":"lux"}' },
 	'lesson.id': { trouble: 'not-its-file', file: 'bands', id: 'band' },
 	'lesson.task': { trouble: 'log-before-task' },
