@@ -14,7 +14,7 @@ const BY_PAGE = 'src/site/offline/Kept.astro';
 const FOR_MACHINES: readonly string[] = [
 	'src/features/papers/exchange/csv.ts',
 	'src/features/papers/exchange/xapi.ts',
-	'src/features/lessons/reckon/sums.ts',
+	'src/features/lessons/reckon/parts.ts',
 ];
 
 /** A source without its comments. */

@@ -30,7 +30,7 @@ export const figureWords = {
 		overUnder: { over: 'over: in front', under: 'under: behind', from: 'from the coil', on: 'the rest' },
 		focus: { wall: 'aim', spill: 'spill', glare: 'glare', light: 'light' },
 		pins: { plug: 'plug', socket: 'socket', key: ['The notch at the', 'top is the key.'] },
-		splitter: { box: 'splitter', branches: 'each branch is a line', ends: 'terminators' },
+		branches: { box: 'splitter', branches: 'each branch is a line', ends: 'terminators' },
 		curves: {
 			straight: 'straight',
 			square: 'square',
@@ -143,7 +143,7 @@ export const figureWords = {
 				'Four lights in a row on one line. The first leads, and an arrow runs from it to each of the three that follow. A terminator stands in the last.',
 			caption: 'One leads. The rest do as it does. Its line ends in a terminator too.',
 		},
-		splitter: {
+		branches: {
 			shows:
 				'A desk feeds a splitter. Three branches leave it, each with two fixtures in a row and a terminator at its end.',
 			caption: 'A fork in a line needs a splitter. Each branch then ends in a terminator.',

@@ -10,7 +10,7 @@ import type { TaskSet } from '../drills/index.ts';
 import type { BenchSpec, Lesson, TaskSpec } from './schema.ts';
 
 /** The sheet a lesson's bench opens on. @throws InputError `lesson.bench`, and what `readSheet` throws */
-export function sheetOf({ rig, preset, quick, wide, change, splitters = [] }: BenchSpec): RigSheet {
+export function sheetOf({ rig, preset, quick, wide, change, boxes = {} }: BenchSpec): RigSheet {
 	const given = [rig && bundledRig(rig), preset && presetSheet(preset), quick && quickSheet(quick)].filter(
 		(sheet): sheet is RigSheet => typeof sheet === 'object',
 	);
@@ -30,7 +30,7 @@ export function sheetOf({ rig, preset, quick, wide, change, splitters = [] }: Be
 			place: { ...fixture.place, x: fixture.place.x + aside, ...(place as object | undefined) },
 		};
 	});
-	return readSheet({ ...sheet, hall, fixtures, splitters: [...sheet.splitters, ...splitters] });
+	return readSheet({ ...sheet, ...boxes, hall, fixtures });
 }
 
 /**

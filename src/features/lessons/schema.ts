@@ -27,8 +27,8 @@ const benchSchema = v.strictObject({
 	wide: v.exactOptional(v.pipe(v.number(), v.minValue(8), v.maxValue(60))),
 	/** Changes to fixtures of the sheet, by id: where they stand, how they are fed, what hides them, how they are set. */
 	change: v.optional(v.record(idText, v.record(v.string(), v.unknown())), {}),
-	/** Splitters that stand by, with nothing in them yet. */
-	splitters: v.exactOptional(v.array(v.record(v.string(), v.unknown()))),
+	/** Boxes that stand by, with nothing in them yet, by the sheet's lists of them. */
+	boxes: v.exactOptional(v.record(v.string(), v.array(v.unknown()))),
 	log: v.optional(log, []),
 });
 

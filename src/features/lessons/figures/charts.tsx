@@ -13,6 +13,8 @@ const { drawn } = figureWords;
 const LAST_VALUE = 255;
 /** Points along a drawn curve. */
 const POINTS = 80;
+/** Finer than a tenth is not seen. */
+const tenth = (n: number): number => Math.round(10 * n) / 10;
 
 /** Ten switches at a start address, worked out: each up switch with its weight. */
 export function Switches(): JSX.Element {
@@ -88,7 +90,7 @@ export function Overlap(): JSX.Element {
 		const places = [-apart / 2, apart / 2];
 		const along = (lux: (at: number) => number) =>
 			Array.from({ length: POINTS + 1 }, (_, i) => ((2 * i) / POINTS - 1) * spread)
-				.map((at, i) => `${i === 0 ? 'M' : 'L'}${x(at).toFixed(1)} ${y(lux(at)).toFixed(1)}`)
+				.map((at, i) => `${i === 0 ? 'M' : 'L'}${tenth(x(at))} ${tenth(y(lux(at)))}`)
 				.join('');
 		return (
 			<g>
@@ -138,7 +140,7 @@ export function Curves(): JSX.Element {
 					<path
 						class={`f-curve f-curve-${kind}`}
 						d={Array.from({ length: POINTS + 1 }, (_, i) => i / POINTS)
-							.map((level, i) => `${i === 0 ? 'M' : 'L'}${x(level).toFixed(1)} ${y(curve(kind, level)).toFixed(1)}`)
+							.map((level, i) => `${i === 0 ? 'M' : 'L'}${tenth(x(level))} ${tenth(y(curve(kind, level)))}`)
 							.join('')}
 					/>
 				</g>

@@ -3,7 +3,7 @@ import { Bands, Curves, Overlap, Switches } from './charts.tsx';
 import { Coil, OverUnder } from './coil.tsx';
 import { Bond, Column, Ways } from './hang.tsx';
 import { Focus, Graze, Square, Throw } from './light.tsx';
-import { Daisy, Frame, Half, Lead, Splitter } from './line.tsx';
+import { Branches, Daisy, Frame, Half, Lead } from './line.tsx';
 import { Pins } from './plugs.tsx';
 
 /** Our own drawings, each with how tall it stands at 400 wide. */
@@ -23,7 +23,7 @@ export const figures = {
 	frame: [Frame, 152],
 	half: [Half, 208],
 	lead: [Lead, 150],
-	splitter: [Splitter, 212],
+	branches: [Branches, 212],
 	switches: [Switches, 186],
 	bands: [Bands, 262],
 	curves: [Curves, 264],

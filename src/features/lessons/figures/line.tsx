@@ -158,8 +158,8 @@ export function Lead(): JSX.Element {
 	);
 }
 
-/** One line in, three out: each branch of a splitter is a line of its own, with a terminator at its end. */
-export function Splitter(): JSX.Element {
+/** One line in, three out: each branch is a line of its own, with a terminator at its end. */
+export function Branches(): JSX.Element {
 	const y = (branch: number) => 40 + 58 * branch;
 	return (
 		<g>
@@ -179,13 +179,13 @@ export function Splitter(): JSX.Element {
 			))}
 			<path class="f-part" d="M118 60h56v76h-56z" />
 			<Label x={146} y={103} middle small>
-				{drawn.splitter.box}
+				{drawn.branches.box}
 			</Label>
 			<Label x={394} y={198} end>
-				{drawn.splitter.ends}
+				{drawn.branches.ends}
 			</Label>
 			<Label x={20} y={198}>
-				{drawn.splitter.branches}
+				{drawn.branches.branches}
 			</Label>
 		</g>
 	);

@@ -1,5 +1,4 @@
 import { calcWords as words } from '#words/lessons/index.ts';
-import { locale } from '#words/locale/index.ts';
 import {
 	EIA485,
 	howManyFit,
@@ -9,33 +8,10 @@ import {
 	totalUnitLoads,
 } from '../../../../shared/dmx/index.ts';
 import { aimLux, bayOf, edgeSpacing, poolDiameter, poolOnWall, poolOverlap } from '../../../../shared/optics/index.ts';
-import { amps, batteryHours, CAUTIOUS_SHARE, chainWatts, chargeHours } from '../../../../shared/power/index.ts';
-import type { Kit, Pick, Reckoner, Slider } from './kit.ts';
-
-/** A number with so many decimals, and none that say nothing. */
-const round = (n: number, decimals = 1): string =>
-	n === Number.POSITIVE_INFINITY ? words.endless : locale.number(Number(n.toFixed(decimals)));
-
-const slider = (id: keyof typeof words.sliders, least: number, most: number, step: number, start: number): Slider => ({
-	id,
-	...words.sliders[id],
-	least,
-	most,
-	step,
-	start,
-});
-
-const pick = (id: keyof typeof words.picks, options: Pick['options']): Pick => ({
-	id,
-	label: words.picks[id],
-	options,
-});
-
-const named = (all: readonly { readonly id: string; readonly name: string }[]): Pick['options'] =>
-	all.map(({ id, name }) => ({ value: id, words: name }));
-
-const chosen = <T extends { readonly id: string }>(all: readonly T[], id: string | undefined): T =>
-	(all.find((each) => each.id === id) ?? all[0]) as T;
+import { batteryHours, CAUTIOUS_SHARE, chargeHours } from '../../../../shared/power/index.ts';
+import type { Kit, Reckoner, Slider } from './kit.ts';
+import { chain, circuit, weights } from './load.ts';
+import { chosen, named, pick, round, slider } from './parts.ts';
 
 /** Hours a battery lasts at a look on a share of what is left in it, and the least it takes to charge it again. */
 function hours(kits: readonly Kit[]): Reckoner {
@@ -216,87 +192,6 @@ function loads(): Reckoner {
 					sum: `${most} ÷ ${round(each, 3)}`,
 					comes: words.loads.receivers(mostReceivers(each)),
 				},
-			];
-		},
-	};
-}
-
-/** What a chain of mains fixtures takes from its first plug. */
-function chain(kits: readonly Kit[]): Reckoner {
-	return {
-		formulas: words.chain.formulas,
-		picks: [pick('fixture', named(kits.filter(({ wattHours }) => wattHours === 0)))],
-		sliders: [slider('fixtures', 1, 24, 1, 6), slider('volts', 100, 240, 10, 230), slider('factor', 50, 100, 5, 90)],
-		reckon({ fixtures = 6, volts = 230, factor = 90 }, { fixture }) {
-			const { mainsWatts } = chosen(kits, fixture ?? kits.find(({ wattHours }) => wattHours === 0)?.id);
-			const watts = chainWatts(Array.from({ length: fixtures }, () => mainsWatts));
-			return [
-				{ what: words.chain.watts, sum: `${fixtures} × ${round(mainsWatts)} W`, comes: `${round(watts)} W` },
-				{
-					what: words.chain.amps,
-					sum: `${round(watts)} W ÷ (${volts} V × ${round(factor / 100, 2)})`,
-					comes: `${round(amps(watts, volts, factor / 100), 2)} A`,
-				},
-			];
-		},
-	};
-}
-
-/** How many fit on one circuit, by their steady current alone: what they ask for at switch-on is not in it. */
-function circuit(kits: readonly Kit[]): Reckoner {
-	return {
-		formulas: words.circuit.formulas,
-		picks: [pick('fixture', named(kits.filter(({ wattHours }) => wattHours === 0)))],
-		sliders: [
-			slider('rating', 5, 32, 1, 16),
-			slider('spare', 0, 50, 5, 20),
-			slider('volts', 100, 240, 10, 230),
-			slider('factor', 50, 100, 5, 90),
-		],
-		reckon({ rating = 16, spare = 20, volts = 230, factor = 90 }, { fixture }) {
-			const { mainsWatts } = chosen(kits, fixture ?? kits.find(({ wattHours }) => wattHours === 0)?.id);
-			const each = amps(mainsWatts, volts, factor / 100);
-			const yours = (rating * (100 - spare)) / 100;
-			return [
-				{
-					what: words.circuit.each,
-					sum: `${round(mainsWatts)} W ÷ (${volts} V × ${round(factor / 100, 2)})`,
-					comes: `${round(each, 2)} A`,
-				},
-				{ what: words.circuit.yours, sum: `${rating} A × (100 − ${spare}) ÷ 100`, comes: `${round(yours, 2)} A` },
-				{
-					what: words.circuit.most,
-					sum: `${round(yours, 2)} A ÷ ${round(each, 2)} A`,
-					comes: words.circuit.fixtures(Math.floor(yours / each)),
-				},
-			];
-		},
-	};
-}
-
-/** Pounds in a kilogram: 1 lb is 0.45359237 kg by definition (from memory). */
-const POUNDS = 1 / 0.45359237;
-
-/** What hangs, added up. What it hangs from may take less: that is nobody's sum here. */
-function weights(): Reckoner {
-	return {
-		formulas: words.weights.formulas,
-		picks: [],
-		sliders: [
-			slider('count', 1, 24, 1, 6),
-			slider('each', 1, 40, 0.5, 8),
-			slider('hardware', 0.5, 5, 0.1, 1.2),
-			slider('leads', 0, 60, 1, 10),
-		],
-		reckon({ count = 6, each = 8, hardware = 1.2, leads = 10 }) {
-			const total = count * (each + hardware) + leads;
-			return [
-				{
-					what: words.weights.total,
-					sum: `${count} × (${round(each)} kg + ${round(hardware)} kg) + ${leads} kg`,
-					comes: `${round(total)} kg`,
-				},
-				{ what: words.weights.pounds, sum: `${round(total)} kg ÷ 0.4536`, comes: `${round(total * POUNDS, 0)} lb` },
 			];
 		},
 	};
