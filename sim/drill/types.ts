@@ -79,7 +79,7 @@ export interface Finding {
 export type HandsOn = 'panel' | 'power' | 'desk' | 'line' | 'mains' | 'remote';
 
 /** Where it happens: on the prep bench, on the hung rig before doors, or with people in the room. */
-export type DrillScene = 'bench' | 'rig' | 'show';
+export type DrillScene = 'bench' | 'rig' | 'show' | 'load-out';
 
 /** What the words of a drill need, by name; which names a kind gives stands in `DRILL_KINDS`. */
 export type DrillFacts = Readonly<Record<string, FactValue>>;

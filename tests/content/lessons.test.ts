@@ -118,6 +118,12 @@ describe('the load-out', () => {
 	if (!lesson) throw new Error('no load-out');
 	const { task } = taskFrom(lesson, 1);
 
+	// it said of a show that is over that doors were close
+	it('happens at load-out', () => {
+		expect(task.scene).toBe('load-out');
+		expect(task.cautions).toEqual(expect.arrayContaining(['hanging', 'height', 'mains']));
+	});
+
 	it('is done with the plug at the wall first, and marked as harm the other way round', () => {
 		const way = shortestWay(task);
 		expect(markDrill(task, way)).toMatchObject({ done: true, harm: [] });

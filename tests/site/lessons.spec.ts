@@ -115,6 +115,11 @@ test.describe('by touch, 390 wide', () => {
 		expect(await tab.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
 		await step(tab, 'A deliberate mistake').tap();
 		await expect(tab.locator('.back-light')).toContainText('dark');
+		// found before it is told
+		await expect(tab.locator('.practice-words')).not.toContainText('leaned on the keys');
+		await tab.locator('.predict').getByRole('radio').first().check();
+		await tab.getByRole('button', { name: 'That’s my answer' }).tap();
+		await expect(tab.locator('.practice-words')).toContainText('leaned on the keys');
 		await step(tab, 'Your turn').tap();
 		await expect(tab.locator('.practice-task')).toContainText('locked');
 		await begin(tab).tap();

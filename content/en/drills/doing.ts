@@ -19,6 +19,7 @@ export const drillWords = {
 		bench: 'On the prep bench.',
 		rig: 'On the hung rig, before doors.',
 		show: 'In a running show, with people in the room.',
+		'load-out': 'At load-out, after the show.',
 	},
 	hands: 'In your hands',
 	handWords: {

@@ -78,7 +78,13 @@ export function Practice({ data }: { data: PracticeData }): JSX.Element {
 				)}
 				{step === 'slip' && (
 					<>
-						<p>{data.slipWords}</p>
+						{data.slipAsked ? (
+							<Predict key={turn} asked={{ ask: words.slipAsk, ...data.slipAsked }} isWord={words.slipIs}>
+								<p>{data.slipWords}</p>
+							</Predict>
+						) : (
+							<p>{data.slipWords}</p>
+						)}
 						<p class="hint">{words.slipLead}</p>
 					</>
 				)}

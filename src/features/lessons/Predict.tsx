@@ -10,12 +10,14 @@ interface Props {
 	asked: Asked;
 	/** What to do once an answer is picked, before it is told whether it is right; nothing where it is told at once. */
 	between?: { readonly words: string; readonly show: string; readonly onShow: () => void };
+	/** How the right answer is told. */
+	isWord?: (right: string) => string;
 	/** Told once it is known whether the answer was right. */
 	children?: JSX.Element;
 }
 
 /** A question with an answer picked before it is seen: then it is done on the bench, and then told. */
-export function Predict({ asked, between, children }: Props): JSX.Element {
+export function Predict({ asked, between, isWord = words.predictIs, children }: Props): JSX.Element {
 	const { ask, options, right } = asked;
 	const [picked, pick] = useState<number | null>(null);
 	const [stage, go] = useState<'asked' | 'said' | 'told'>('asked');
@@ -63,7 +65,7 @@ export function Predict({ asked, between, children }: Props): JSX.Element {
 				{stage === 'told' && (
 					<>
 						<Notice kind={picked === right ? 'good' : 'wrong'} word={picked === right ? words.right : words.notRight}>
-							<p>{words.predictIs(options[right] ?? '')}</p>
+							<p>{isWord(options[right] ?? '')}</p>
 						</Notice>
 						{children}
 					</>

@@ -12,3 +12,4 @@ export { type CoursePart, type PlanRow, partsOf, timetableOf, toLearn } from './
 export { checksKey, lessonKey } from './done.ts';
 export { type PracticeData, practiceOf } from './practice.ts';
 export { type Lesson, readLesson } from './schema.ts';
+export { slipAsked } from './slip.ts';

@@ -8,6 +8,7 @@ import { lessonKey } from './done.ts';
 import { sheetOf, taskOf } from './open.ts';
 import { type Prediction, predictionOf } from './predict.ts';
 import type { Lesson } from './schema.ts';
+import { type SlipAsked, slipAsked } from './slip.ts';
 import type { ToolId } from './tools.ts';
 
 /** A kind of fixture, and where its chart and its ways through the panel are printed. */
@@ -28,6 +29,8 @@ export interface PracticeData {
 	readonly predict: readonly Prediction[];
 	readonly try: readonly string[];
 	readonly slipWords: string;
+	/** What went wrong, to be found; null where it is told. */
+	readonly slipAsked: SlipAsked | null;
 	readonly task: TaskSet;
 	/** The name its result is kept under. */
 	readonly under: string;
@@ -51,6 +54,7 @@ export function practiceOf(lesson: Lesson): PracticeData {
 		predict: (lesson.predict ?? []).map((each) => predictionOf(bench, each)),
 		try: lesson.try,
 		slipWords: slip.words,
+		slipAsked: slipAsked(lesson),
 		task,
 		said: lesson.cautions.map((id) => cautions[id].title),
 		manuals: BUNDLED.map(({ id, name }) => ({ id, name, href: `/reference/fixtures/#${id}` })),

@@ -57,7 +57,7 @@ const taskSchema = v.union([
 	v.strictObject({ drill: v.picklist(DRILL_IDS) }),
 	v.strictObject({
 		says: text,
-		scene: v.picklist(['bench', 'rig', 'show']),
+		scene: v.picklist(['bench', 'rig', 'show', 'load-out']),
 		hands: v.pipe(v.array(v.picklist(['panel', 'power', 'desk', 'line', 'mains', 'remote'])), v.minLength(1)),
 		on: v.exactOptional(benchSchema),
 		goal: v.pipe(v.array(goalSchema), v.minLength(1)),
