@@ -85,9 +85,11 @@ export function evenlyDrawn<T>(
 		const shares = every.map((each) => each.shares[look] ?? 0);
 		return shareToWant(chance, Math.min(...shares), Math.max(...shares), size);
 	});
-	const off = ({ shares }: (typeof every)[number]): number =>
-		shares.reduce((sum, share, look) => sum + Math.abs(share - (wanted[look] ?? 0)), 0);
-	const [best] = every.sort((a, b) => off(a) - off(b));
+	// where not every look can be had as drawn, by turns
+	const turns = chance.shuffle(LOOKS.map((_, look) => look));
+	const off = ({ shares }: (typeof every)[number], look: number): number =>
+		Math.abs((shares[look] ?? 0) - (wanted[look] ?? 0));
+	const [best] = every.sort((a, b) => turns.map((look) => off(a, look) - off(b, look)).find((by) => by !== 0) ?? 0);
 	return (best?.chosen ?? []).map((at) => wrongs[at] as T);
 }
 

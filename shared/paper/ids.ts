@@ -55,7 +55,7 @@ const FIRST_RIG_IDS = [
 	'caution-here',
 	'on-the-bench',
 ] as const;
-export const RIG_KIND_IDS = [...FIRST_RIG_IDS] as const;
+export const RIG_KIND_IDS = [...FIRST_RIG_IDS, 'gate-slot'] as const;
 
 export const KIND_IDS = [...PLAIN_KIND_IDS, ...RIG_KIND_IDS] as const;
 
@@ -117,6 +117,7 @@ export const KIND_TOPICS: Readonly<Record<KindId, TopicId>> = Object.freeze({
 	'first-check': 'faults',
 	'caution-here': 'care',
 	'on-the-bench': 'panel',
+	'gate-slot': 'bands',
 	'band-of-percent': 'levels',
 	'percent-in-band': 'levels',
 	'park-value': 'bands',
@@ -189,6 +190,7 @@ export const MISTAKE_IDS = [
 	'other-voltage',
 	'one-of-the-row',
 	'watts-for-amps',
+	'rounded-down',
 	'splitter-not-counted',
 	'unit-load-for-fixture',
 	'other-load',

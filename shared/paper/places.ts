@@ -26,9 +26,12 @@ export interface PlacedFixture {
 	readonly footprint: number;
 }
 
-/** One of several fixtures of a question: its profile's name and a letter. */
+/** What one of several alike is called: the name and a letter, from 0 on. */
+export const nthName = (name: string, i: number): string => `${name} ${String.fromCharCode(65 + i)}`;
+
+/** One of several fixtures of a question. */
 export const placedOf = (profile: Profile, mode: Mode, i: number, start: number, universe = 1): PlacedFixture => ({
-	name: `${profile.name} ${String.fromCharCode(65 + i)}`,
+	name: nthName(profile.name, i),
 	universe,
 	start,
 	footprint: footprintOf(mode),

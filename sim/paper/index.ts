@@ -1,5 +1,5 @@
 /**
- * Questions that are read from a simulated rig: what a fixture does with a frame, which setting makes a follower follow, which role
+ * Questions that are read from a simulated rig: what a fixture does with a frame, which fader lets a colour out, which setting makes a follower follow, which role
  * each of a row must have, what a display says, what to check first, which cautions go with a task, and tasks done on the bench.
  * Each right answer is found by opening the rig and looking, or by asking the finder or the drill; each wrong option is another
  * reading of the same rig, opened and looked at likewise, and plainly not the same. `setRigPaper` and `markRigPaper` set and mark
@@ -30,11 +30,21 @@ import { displaySays } from './kinds/display-says.ts';
 import { firstCheck } from './kinds/first-check.ts';
 import { followSetting } from './kinds/follow-setting.ts';
 import { frameLook } from './kinds/frame-look.ts';
+import { gateSlot } from './kinds/gate-slot.ts';
 import { rowRoles } from './kinds/row-roles.ts';
 
 /** The kinds of question that are read from a rig, and how what is done on the bench is marked. */
 export const RIG_SOURCES: PaperSources = Object.freeze({
-	kinds: Object.freeze([frameLook, followSetting, rowRoles, displaySays, firstCheck, cautionHere, onTheBench]),
+	kinds: Object.freeze([
+		frameLook,
+		followSetting,
+		rowRoles,
+		displaySays,
+		firstCheck,
+		cautionHere,
+		onTheBench,
+		gateSlot,
+	]),
 	practical,
 });
 

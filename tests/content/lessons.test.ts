@@ -64,6 +64,22 @@ const TAUGHT: Partial<Record<KindId, string | null>> = {
 	'row-roles': 'leader-and-follower',
 	'follow-setting': 'leader-and-follower',
 	'first-check': 'how-to-think',
+	'band-of-percent': 'bands',
+	'gate-slot': 'bands',
+	'percent-in-band': 'bands',
+	'park-value': 'bands',
+	'fader-passes': 'bands',
+	'gap-values': 'bands',
+	'hours-left': 'charge-and-hours',
+	'fit-on-circuit': 'power-along-the-row',
+	'row-amps': 'power-along-the-row',
+	'splitter-after': 'daisy-chain',
+	'terminator-place': 'daisy-chain',
+	'lux-at-throw': 'wall-close-and-angled',
+	'pool-at-throw': 'wall-close-and-angled',
+	'row-spacing': 'throw-pool-overlap',
+	'bond-check': 'floor-bracket-clamp-bond',
+	'patch-against-panel': 'label-and-test',
 };
 
 // symptom: the second lesson asked percents, the fifth what to check first, and a row was re-addressed before a panel was seen; cause:

@@ -31,7 +31,7 @@ export const jobQuestions = {
 			],
 			[{ when: { isFull: true }, says: '' }, { says: '{charge} % of {wattHours} Wh is {energy} Wh.' }],
 			'{planOn} % of that to plan on is {counted} Wh.',
-			'{counted} / {watts} is {right} whole {right?hour|hours}, and a bit.',
+			'{counted} / {watts}, rounded down, is {right} {right?hour|hours}.',
 		],
 		why: 'Age, cold and a long speech take their share, so round down and keep a reserve.',
 	},
@@ -56,7 +56,7 @@ export const jobQuestions = {
 				{ when: { told: false }, says: '{volts} V × {usable} A is {most} W.' },
 				{ says: '{volts} V × {usable} A × {factor} is {most} W.' },
 			],
-			'{most} / {watts} is {right} whole {right?fixture|fixtures}.',
+			'{most} / {watts}, rounded down, is {right} {right?fixture|fixtures}.',
 		],
 		why: supplyLeavesOut,
 	},
@@ -65,17 +65,17 @@ export const jobQuestions = {
 		ask: [
 			{
 				when: { told: false },
-				says: 'One {fixture} takes up to {watts} W from the mains. No power factor is told, so take it as 1 here. How many amps do {count} of them take at {volts} V? The whole number above or below is right.',
+				says: 'One {fixture} takes up to {watts} W from the mains. No power factor is told, so take it as 1 here. How many amps do {count} of them take at {volts} V? Round up to a whole number.',
 			},
 			{
-				says: 'One {fixture} takes up to {watts} W from the mains, at a power factor of {factor}. How many amps do {count} of them take at {volts} V? The whole number above or below is right.',
+				says: 'One {fixture} takes up to {watts} W from the mains, at a power factor of {factor}. How many amps do {count} of them take at {volts} V? Round up to a whole number.',
 			},
 		],
 		working: [
 			'{count} × {watts} W is {all} W.',
 			[
-				{ when: { told: false }, says: '{all} W / {volts} V is {drawn} A.' },
-				{ says: '{all} W / ({volts} V × {factor}) is {drawn} A.' },
+				{ when: { told: false }, says: '{all} W / {volts} V is about {drawn} A, so {right} A.' },
+				{ says: '{all} W / ({volts} V × {factor}) is about {drawn} A, so {right} A.' },
 			],
 		],
 		why: supplyLeavesOut,

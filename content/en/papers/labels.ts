@@ -68,7 +68,7 @@ export const answers = {
 	patchLine: [
 		{
 			when: { shows: 'switches' },
-			says: '{name}: sheet {address}, “{mode}”. Panel: {shown} up, slide at {label}',
+			says: '{name}: sheet {address}, “{mode}”. Panel: switches {shown} up, slide at {label}',
 		},
 		{ says: '{name}: sheet {address}, “{mode}”. Panel: {shown}, {label}' },
 	],

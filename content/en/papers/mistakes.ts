@@ -46,6 +46,7 @@ export const mistakes = {
 	'other-voltage': 'This is right at the other voltage, 120 V or 230 V.',
 	'one-of-the-row': 'This is for one fixture, not the row.',
 	'watts-for-amps': 'These are watts: divide by the volts.',
+	'rounded-down': 'This was rounded down: round amps up, so that the sum is never too low.',
 	'splitter-not-counted': 'The splitter’s own input was left out.',
 	'unit-load-for-fixture': 'This takes a unit load for a fixture: these draw another share of one.',
 	'other-load': 'This is right for a row that is all alike, with nothing else on the line.',

@@ -69,6 +69,25 @@ export const rigQuestions: Readonly<Record<string, QuestionSays>> = {
 			'look-programme': 'It runs “{name}”: {does as does}',
 		},
 	},
+	'gate-slot': {
+		name: 'What keeps a colour in',
+		ask: '{fixture} is in mode “{mode}” with start address 1. The desk sends {frame as frame}. “{colour}” is up, and should simply be on, by itself and still, but it is not. Which one move of a fader does it?',
+		chart: 'The channels of that mode, then what their values do:',
+		working: [
+			[
+				{ when: { does: null }, says: 'Channel {n}, “{gate}”, is at {stands}, and no colour comes past that.' },
+				{ says: 'Channel {n}, “{gate}”, is at {stands}, which is “{does}”: that decides the light.' },
+			],
+			'The colour’s own fader is up already, so leave it.',
+		],
+		why: 'A colour comes out when all that stands before it lets it: dimmer up, shutter open, no function running.',
+		labels: {
+			move: [
+				{ when: { band: null }, says: 'Channel {n}, “{slot}”, to {level}' },
+				{ says: 'Channel {n}, “{slot}”, to {level}: {band}' },
+			],
+		},
+	},
 	'follow-setting': {
 		name: 'The setting that makes it follow',
 		ask: '{leader} leads a row of {fixture}, and {stray} doesn’t follow. One setting is wrong. Which change makes the whole row move with {leader}?',

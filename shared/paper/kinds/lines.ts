@@ -1,6 +1,7 @@
 import { EIA485, mostReceivers } from '../../dmx/index.ts';
 import { numberOf, say, severalOf, type WrongAnswer } from '../draft.ts';
 import { KIND_TOPICS, LEVELS, type PaperLevel } from '../ids.ts';
+import { nthName } from '../places.ts';
 import type { Chance, QuestionGround, QuestionKind } from '../types.ts';
 
 /** Receivers to one unit load: what makers build to (EIA-485 receivers of 1, 1/2, 1/4 and 1/8). */
@@ -67,7 +68,7 @@ const COUNTS: Readonly<Record<PaperLevel, number>> = { easy: 3, middle: 5, hard:
 function planFor({ profiles }: QuestionGround, chance: Chance, level: PaperLevel): LinePlan {
 	const { name } = chance.pick(profiles);
 	const numbers = Array.from({ length: COUNTS[level] }, (_, i) => i + 1);
-	const names = (level === 'easy' ? numbers : chance.shuffle(numbers)).map((n) => `${name} ${n}`);
+	const names = (level === 'easy' ? numbers : chance.shuffle(numbers)).map((n) => nthName(name, n - 1));
 	if (level !== 'hard') return { trunk: names, branches: [] };
 	const trunk = chance.int(1, 2);
 	const first = chance.int(1, 2);

@@ -2,6 +2,7 @@ import { highestStart, LAST_SLOT, switchesFor, upSwitches } from '../../dmx/inde
 import { footprintOf, type Mode, type Profile } from '../../profile/index.ts';
 import { say, severalOf } from '../draft.ts';
 import { KIND_TOPICS, LEVELS, type PaperLevel } from '../ids.ts';
+import { nthName } from '../places.ts';
 import type { Chance, QuestionGround, QuestionKind } from '../types.ts';
 
 /** How a fixture is set, or is meant to be. */
@@ -89,7 +90,7 @@ export const patchAgainstPanel: QuestionKind = {
 		const lines = Array.from({ length: count }, (_, i): PatchLine => {
 			const sheet = { address: first + i * footprintOf(mode), mode };
 			const panel = wrong.has(i) ? amiss(profile, sheet, chance, level) : sheet;
-			return { name: `${profile.name} ${i + 1}`, sheet, panel };
+			return { name: nthName(profile.name, i), sheet, panel };
 		});
 		const labels = modeLabels(profile);
 		const isDip = profile.panel.kind === 'dip';

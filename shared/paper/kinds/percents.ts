@@ -16,9 +16,12 @@ const meantBy = (percent: number): number[] => [
 	...levelsShownAs(percent, 'truncate'),
 ];
 
+/** The same for every percent, worked out once: a chart is asked about all of them. */
+const MEANT = PERCENTS.map((percent) => [...new Set(meantBy(percent))]);
+
 /** The band that a percent is in, whichever way a desk rounds; null where it may be in one or another. */
 export function bandAtPercent(bands: readonly Band[], percent: number): Band | null {
-	const met = new Set(meantBy(percent).map((value) => bandOf(bands, value) as Band | undefined));
+	const met = new Set((MEANT[percent] ?? []).map((value) => bandOf(bands, value) as Band | undefined));
 	const [band] = met;
 	return met.size === 1 && band ? band : null;
 }

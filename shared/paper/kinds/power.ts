@@ -158,7 +158,10 @@ const LEAST_WATTS = 20;
 const poweredIn = ({ profiles }: QuestionGround): Profile[] =>
 	profiles.filter((profile) => mainsWatts(profile) >= LEAST_WATTS);
 
-/** What a row draws, in amperes: the whole one below and the whole one above are right. Easy: no power factor told; middle and hard: one, and more fixtures. */
+/** Whole amperes, rounded up, whatever the last bit of a division says. */
+const roundedUp = (amperes: number): number => Math.ceil(amperes - 1e-9);
+
+/** What a row draws, in whole amperes, rounded up: never down, where somebody goes by it. Easy: no power factor told; middle and hard: one, and more fixtures. */
 export const rowAmps: QuestionKind = {
 	id: 'row-amps',
 	topic: KIND_TOPICS['row-amps'],
@@ -172,14 +175,14 @@ export const rowAmps: QuestionKind = {
 		const watts = mainsWatts(profile);
 		const count = level === 'hard' ? chance.int(9, 20) : chance.int(4, 8);
 		const drawn = amps(count * watts, volts, factor / 100);
-		const rounded = (amperes: number): number => Math.round(amperes);
 		const wrongs: WrongAnswer<number>[] = [
-			['power-factor-forgotten', rounded(amps(count * watts, volts))],
-			['other-voltage', rounded(amps(count * watts, volts === 230 ? 120 : 230, factor / 100))],
-			['one-of-the-row', rounded(amps(watts, volts, factor / 100))],
-			['one-fixture-too-many', rounded(amps((count + 1) * watts, volts, factor / 100))],
-			['one-fixture-too-few', rounded(amps((count - 1) * watts, volts, factor / 100))],
+			['power-factor-forgotten', roundedUp(amps(count * watts, volts))],
+			['other-voltage', roundedUp(amps(count * watts, volts === 230 ? 120 : 230, factor / 100))],
+			['one-of-the-row', roundedUp(amps(watts, volts, factor / 100))],
+			['one-fixture-too-many', roundedUp(amps((count + 1) * watts, volts, factor / 100))],
+			['one-fixture-too-few', roundedUp(amps((count - 1) * watts, volts, factor / 100))],
 			['watts-for-amps', count * watts],
+			['rounded-down', Math.floor(drawn)],
 		];
 		return numberOf(
 			{
@@ -188,12 +191,11 @@ export const rowAmps: QuestionKind = {
 					count,
 					all: count * watts,
 					drawn: toTenth(drawn),
-					least: Math.floor(drawn),
-					most: Math.ceil(drawn),
+					right: roundedUp(drawn),
 				},
 			},
 			{ unit: 'amps' },
-			[Math.floor(drawn), Math.ceil(drawn)],
+			[roundedUp(drawn)],
 			wrongs,
 		);
 	},

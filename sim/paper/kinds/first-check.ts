@@ -55,13 +55,19 @@ export const firstCheck: QuestionKind = {
 			const sheet = chance.pick(n < DRAWS / 2 ? rigsFor(ground) : quickRigs(BUNDLED.map(({ id }) => id)));
 			const complaints = complaintsOn(sheet);
 			const opening = complaints.length > 0 ? openingOf(sheet, chance.pick(complaints)) : null;
-			if (opening) return asked(sheet, opening, chance, level);
+			if (opening) return asked(sheet, opening, ground, chance, level);
 		}
 		throw new RangeError('no complaint of any rig leaves anything to choose');
 	},
 };
 
-function asked(sheet: RigSheet, { complaint, best, others }: FirstChecks, chance: Chance, level: PaperLevel) {
+function asked(
+	sheet: RigSheet,
+	{ complaint, best, others }: FirstChecks,
+	ground: QuestionGround,
+	chance: Chance,
+	level: PaperLevel,
+) {
 	const clear = others.filter(({ expected }) => expected >= best.expected * (1 + GAPS[level]));
 	const fit = clear.length >= 2 ? clear : others.slice(-MOST_WRONG);
 	const wrongs = level === 'hard' ? fit.slice(0, MOST_WRONG) : chance.shuffle(fit).slice(0, MOST_WRONG);
@@ -89,6 +95,7 @@ function asked(sheet: RigSheet, { complaint, best, others }: FirstChecks, chance
 		},
 		labelOf(sheet, best),
 		wrongs.map((wrong) => ['later-check', labelOf(sheet, wrong)] as const),
+		ground,
 	);
 }
 

@@ -128,7 +128,7 @@ function ask(ground: QuestionGround, chance: Chance, level: PaperLevel, at: Mode
 const isWorthAsking = ({ runs, programme }: LookInWords, level: PaperLevel): boolean =>
 	programme !== null || level === 'hard' || runs.some(({ percent }) => percent > 0);
 
-function lookAt(sheet: RigSheet): LookInWords | null {
+export function lookAt(sheet: RigSheet): LookInWords | null {
 	const [fixture] = sheet.fixtures;
 	return fixture ? seenOf(openUnharmed(sheet), fixture.id) : null;
 }
@@ -147,7 +147,12 @@ const INTENSITIES = [64, 128, 191];
 const BESIDE = [0, 128, 255];
 
 /** The fixture as it stands and the desk as it sends. @param reads where the fixture reads from, if not where it is patched */
-function sheetWith({ profile, mode }: ModeOnFixture, start: number, frame: Frame, reads = start): RigSheet | null {
+export function sheetWith(
+	{ profile, mode }: ModeOnFixture,
+	start: number,
+	frame: Frame,
+	reads = start,
+): RigSheet | null {
 	if (reads < 1 || reads + footprintOf(mode) - 1 > LAST_SLOT) return null;
 	const placed = stand(profile, 1, { work: 'line', mode: mode.id, address: reads });
 	if (!placed) return null;
@@ -159,8 +164,8 @@ function sheetWith({ profile, mode }: ModeOnFixture, start: number, frame: Frame
 	});
 }
 
-const atRest = ({ effect }: Band): boolean => effect.do === 'nothing' || effect.do === 'open';
-const bandsOf = ({ drives }: Slot): readonly Band[] => (drives.kind === 'bands' ? drives.bands : []);
+export const atRest = ({ effect }: Band): boolean => effect.do === 'nothing' || effect.do === 'open';
+export const bandsOf = ({ drives }: Slot): readonly Band[] => (drives.kind === 'bands' ? drives.bands : []);
 
 /** Levels from the slot before the fixture's first to the one after its last. */
 function frameFor(chance: Chance, level: PaperLevel, mode: Mode, start: number): Frame {
@@ -200,7 +205,7 @@ function activeValue(chance: Chance, level: PaperLevel, slot: Slot): number {
 	return level === 'hard' ? chance.pick([band.from, band.to]) : middleOf(band);
 }
 
-function restOf(slot: Slot): number {
+export function restOf(slot: Slot): number {
 	const rest = bandsOf(slot).find(atRest);
 	return rest ? middleOf(rest) : 0;
 }
@@ -265,14 +270,14 @@ function beside(slot: Slot, level: number, by: 1 | -1): number {
 }
 
 /** A chart of slots as a fact: number, part (`whole`, `coarse` or `fine`), name, and so on. */
-const slotChartOf = (mode: Mode): (string | number)[] =>
+export const slotChartOf = (mode: Mode): (string | number)[] =>
 	Array.from({ length: footprintOf(mode) }, (_, i) => i + 1).flatMap((n) => {
 		const here = slotAt(mode, n);
 		return here ? [n, here.part, here.slot.name] : [];
 	});
 
 /** The bands of every slot that has any, as a fact: the slot's name, first value, last value, name, and so on. */
-const bandChartOf = ({ slots }: Mode): (string | number)[] =>
+export const bandChartOf = ({ slots }: Mode): (string | number)[] =>
 	slots.flatMap(({ name: slot, drives }) =>
 		drives.kind === 'bands' ? drives.bands.flatMap(({ from, to, name }) => [slot, from, to, name]) : [],
 	);

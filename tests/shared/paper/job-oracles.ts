@@ -96,7 +96,7 @@ export const jobOracles: Readonly<Partial<Record<KindId, Oracle>>> = {
 			for (let i = 0; i < num(facts, 'count'); i++) watts += fullDraw(fixtureOf(ground, facts['fixture']));
 			const perAmp = num(facts, 'volts') * Math.round(100 * num(facts, 'factor'));
 			const below = countUp(Math.round(watts * 100), perAmp);
-			return below * perAmp === Math.round(watts * 100) ? [below] : [below, below + 1];
+			return [below * perAmp === Math.round(watts * 100) ? below : below + 1];
 		},
 	},
 	'splitter-after': {

@@ -40,13 +40,13 @@ describe('a guesser who goes by the look of the options', () => {
 		for (const { id } of kinds) expect(known).toContain(id);
 	});
 
-	test.each(kinds)('$id: is right about as often as chance', (kind) => {
+	test.each(kinds)('$id: is right hardly more often than chance', (kind) => {
 		// the finder is slow to ask what comes first
 		const items = itemsOf(kind, kind.id === 'first-check' ? runs(30, SEEDS) : runs(SEEDS, 10 * SEEDS));
 		for (const guess of GUESSES) {
 			const { right, chance } = guessed(guess, items);
-			if (process.env['TABLE']) console.log(kind.id, guess, Math.round(100 * right), Math.round(100 * chance));
-			expect(Math.abs(right - chance), `${guess}: ${right} where chance is ${chance}`).toBeLessThanOrEqual(MOST_OFF);
+			// worse than chance helps nobody who takes it
+			expect(right - chance, `${guess}: ${right} where chance is ${chance}`).toBeLessThanOrEqual(MOST_OFF);
 		}
 	});
 });

@@ -25,6 +25,15 @@ function functionsUp(item: Item): ('edge' | 'middle' | 'else')[] {
 	});
 }
 
+/** Where the slot that keeps the colour in stands in its band; an intensity at 0 is at the bottom. */
+function gateStands(item: Item): 'edge' | 'middle' | 'bottom' {
+	const mode = profileOf(item).modes.find(({ name }) => name === item.facts['mode']);
+	const slot = mode?.slots.find(({ at }) => at === item.facts['n']);
+	if (slot?.drives.kind !== 'bands') return 'bottom';
+	const stands = num(item, 'stands');
+	return slot.drives.bands.some(({ from, to }) => from === stands || to === stands) ? 'edge' : 'middle';
+}
+
 /** Whether the mode has any slot that could do more than rest. */
 const hasFunctions = (item: Item): boolean =>
 	profileOf(item)
@@ -62,6 +71,11 @@ const EVERY: Readonly<Record<RigKindId, Record<PaperLevel, Holds>>> = {
 			num(item, 'start') > 1 &&
 			functionsUp(item).every((it) => it === 'edge') &&
 			(functionsUp(item).length > 0 || !hasFunctions(item)),
+	},
+	'gate-slot': {
+		easy: (item) => gateStands(item) !== 'edge',
+		middle: (item) => gateStands(item) !== 'edge',
+		hard: (item) => gateStands(item) !== 'middle',
 	},
 	'follow-setting': {
 		easy: (item) => rowOf(item).length === 3 && item.facts['key'] === 'work',
