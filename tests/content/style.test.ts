@@ -54,41 +54,9 @@ function wrongIn(sentences: readonly Sentence[], barred: readonly Barred[]): str
 	});
 }
 
-/** Sentences of lessons’ tries, slips and tasks that were there before the page was. None is added: each goes when it is reworded. */
-const LEFT = new Set([
-	'The light was not.',
-	'So Wash 1 takes up slots that are meant for others.',
-	'The plan said 10, and the tape was not read.',
-	'Count the slots that the row takes now.',
-	'The colour faders still stand where they did, and the light takes no notice of them.',
-	'It is not one light that went: each one after the break is deaf.',
-	'Open the cables, and lay a new one in its place.',
-	'It looks dim and is not: read the caution on the bench.',
-	'It sits in the middle of the line and passes all data on, and it takes no notice.',
-	'A guest leaned on the keys, and the panel was not locked.',
-	'One press of Set took the light away from its colour and gave it to a line that is not there.',
-	'Its lamps said that all was well: power, data, the lot.',
-	'Read the lamps of all four: power, data, battery.',
-	'What does it show, and what do its lamps say?',
-	'Do its lamps tell you?',
-	'The first slot was meant as its intensity, and it reads it as white.',
-	'It does not fit.',
-	'What lies past slot 512 is never sent, so those colours never come.',
-	'Wash 4 starts at 28 with nine slots.',
-	'Open the remote, and press a held colour, then Light.',
-	'Each fader is one slot, with a level from 0 to 255.',
-	'Then the cable was swapped, and then the desk was started anew.',
-	'Ask the lamp why, and see if you were right.',
-	'The desk is up, and two of these four washes do not do as it asks.',
-	'There was half the light on the wall, and it did not look like half: eyes do not count in a straight line.',
-	'One light does not: it stands inside a column, and never saw the remote.',
-	'The plan shows who is in sight of you, and who is not.',
-	'From the back of the hall they do not.',
-]);
-
 const style = textOf('content/STYLE.md');
 const barred = barredWords(style);
-const sentences = allSentences().filter(({ text }) => !LEFT.has(text));
+const sentences = allSentences();
 
 describe('the style page', () => {
 	it('bars words, and says what to write in place of each', () => {

@@ -10,6 +10,10 @@ test('no code outside the kinds’ own files names a kind of box, permanent ids 
 	const code = ['shared', 'sim', 'src'].flatMap((floor) => filesUnder(floor, ['.ts', '.tsx', '.astro', '.css']));
 	const named = code.filter((file) => !OWN.includes(file) && /splitter/i.test(textOf(file)));
 	expect(named).toEqual([
+		// the questions `splitter-after` and `terminator-place`, which are about splitters
+		'shared/paper/ids.ts',
+		'shared/paper/kinds/lines.ts',
+		'shared/paper/schedule.ts',
 		// the fault `split-without-splitter`
 		'sim/fault/line.ts',
 		// what the line's model leaves out

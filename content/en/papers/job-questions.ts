@@ -1,7 +1,7 @@
 import type { QuestionSays } from './says.ts';
 
 const supplyLeavesOut =
-	'This sum leaves out what lights draw at switch-on, cables, plugs and sockets, heat, and what else is on the circuit. The competent person on site (in the US, the qualified person) says what goes where, and the local code comes first.';
+	'This sum leaves out what lights draw at switch-on, cables, plugs and sockets, heat, and what else is on the circuit. For electrical work, the competent person on site (in the US, the qualified person) says what goes where, and the local code comes first.';
 
 /** Questions about power, lines, light and bonds, by kind. */
 export const jobQuestions = {

@@ -71,7 +71,7 @@ export const rigQuestions: Readonly<Record<string, QuestionSays>> = {
 	},
 	'gate-slot': {
 		name: 'What keeps a colour in',
-		ask: '{fixture} is in mode “{mode}” with start address 1. The desk sends {frame as frame}. “{colour}” is up, and should simply be on, by itself and still, but it is not. Which one move of a fader does it?',
+		ask: '{fixture} is in mode “{mode}” with start address 1. The desk sends {frame as frame}. “{colour}” is up, and should simply be on, by itself and still, but it isn’t. Which one move of a fader does it?',
 		chart: 'The channels of that mode, then what their values do:',
 		working: [
 			[

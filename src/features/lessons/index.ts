@@ -5,6 +5,7 @@
  * marker and questions are fetched once that comes into view. Results go to `src/features/progress`, under a lesson's own name.
  */
 
+export { Care, CareBelow, careIn } from './Care.tsx';
 export { type SlipEffect, seenOf } from './cases.ts';
 export { wholeIn } from './cautions.ts';
 export { checksOf, type LessonCheck } from './checks.ts';
