@@ -3,7 +3,7 @@ import type { Mode, Profile } from '../../../shared/profile/index.ts';
 
 /** What the oracles walk: every value, every slot, every setting of the switches. Nothing of `shared/dmx` or `shared/paper` is called. */
 
-export const DIGITS = '0123456789ABCDEF';
+const DIGITS = '0123456789ABCDEF';
 export const VALUES = Array.from({ length: 256 }, (_, value) => value);
 export const SLOTS = Array.from({ length: 512 }, (_, i) => i + 1);
 

@@ -42,7 +42,7 @@ function pull(guess: Guess, texts: readonly string[]): number[] {
 }
 
 /** The options a guess points at most; several where it cannot tell them apart. */
-export function pointedAt(guess: Guess, item: Item, options: readonly Option[]): Option[] {
+function pointedAt(guess: Guess, item: Item, options: readonly Option[]): Option[] {
 	const pulls = pull(
 		guess,
 		options.map((option) => optionText(item, option)),

@@ -28,7 +28,7 @@ test('a paper of every kind is asked, keyed and marked in words, with no hole le
 		items.filter((item) => !onBench.includes(item)).map((item) => [item.id, rightAnswer(item)]),
 	);
 	const marked = await work.mark({ ...opened, answers });
-	expect(marked.score).toBe(40 - onBench.length);
+	expect(marked.score).toBe(60 - onBench.length);
 	for (const text of [
 		...textsIn(opened.view),
 		...textsIn(keys),
