@@ -78,6 +78,7 @@ export const cautions: Readonly<Record<CautionId, Caution>> = {
 			'Do not open a fixture. There is nothing inside for you to set. Label it and hand it to a competent repairer.',
 			'A blown fuse or a damaged plug: don’t touch it. Have its supply cut first. Then label it and leave it to a competent person: it failed for a reason.',
 			'Add up the current before you link one fixture to the next, and stay within the least of cable, socket and supply.',
+			'Someone is getting a shock: do not touch them. Have the supply cut first, then call the first aider and the emergency services (999 or 112 in the UK, 911 in the US).',
 		],
 		defer:
 			'Supplies and distribution belong to the licensed or competent electrician on site (in the US, to a licensed electrician or a qualified person, as the local code says).',
@@ -115,6 +116,7 @@ export const cautions: Readonly<Record<CautionId, Caution>> = {
 			'Never let several fixtures flash out of step into a faster rate.',
 			'Know how to stop it at once: the desk’s fader, or the fixture’s own panel.',
 			'While setting up, say aloud that it is coming.',
+			'Someone has a seizure: stop the flashing at once and call the first aider. Clear what could hurt them, and do not hold them down. Over five minutes, or if you are not sure, call the emergency services.',
 		],
 		defer: 'The venue’s strobe policy and the local licence hold.',
 	},
