@@ -1,10 +1,12 @@
-import { hints, holdHints } from '#words/drills/index.ts';
+import { hintPlaces, hintSteps, hints, holdHints } from '#words/drills/index.ts';
 import { displays, type Says } from '#words/rig/index.ts';
-import type { Hint } from '../../sim/drill/index.ts';
+import type { Finding, Hint, Task } from '../../sim/drill/index.ts';
 import type { RigEvent } from '../../sim/event/index.ts';
-import type { Rig } from '../../sim/rig/index.ts';
+import { type Rig, why } from '../../sim/rig/index.ts';
+import { findingText } from './drills.ts';
 import { eventIn } from './event.ts';
 import { fill } from './fill.ts';
+import { reasonText } from './reason.ts';
 
 /**
  * The next step as something to do; null where nothing is left. A key that is held is told with what the display reads when it
@@ -21,6 +23,40 @@ export function hintText(rig: Rig, hint: Hint | null): string | null {
 	const isWhole = event.type === 'cable.lay' && event.cable.from !== null && event.cable.to !== null;
 	const plug = event.type === 'mains.plug' ? plugFacts(rig, event.fixture) : {};
 	return eventIn(says, rig, event, { isWhole, ...plug });
+}
+
+/** How far a hint goes: where to look; what it should be, and why; the very press. */
+export const HINT_STEPS = 3;
+
+/**
+ * A hint in steps, each a sentence or more: where to look; what is wrong there and what it does to the light; the very press. Null
+ * where nothing is left.
+ * @param step 1 to 3
+ * @param aim what the press is on the way to put right
+ */
+export function hintStepText(
+	drill: Pick<Task, 'sheet'>,
+	rig: Rig,
+	{ hint, aim }: { hint: Hint | null; aim: Finding | null },
+	step: number,
+): string | null {
+	if (!hint) return null;
+	if (step === 1) return whereText(rig, hint.event);
+	if (step === 2 && aim) return [findingText(drill, aim), ...reasonOf(rig, aim)].join(' ');
+	return hintText(rig, hint);
+}
+
+/** Which thing an event is done to, and where on it. */
+function whereText(rig: Rig, event: RigEvent): string {
+	const says = (hintPlaces as Readonly<Partial<Record<RigEvent['type'], Says>>>)[event.type] ?? hintPlaces.else;
+	return eventIn(says, rig, event, { isWhole: event.type === 'cable.lay' && event.cable.from !== null });
+}
+
+/** What comes of it, as the rig itself says: the first link of the fixture's trail that stops or cuts its light; nothing where none does. */
+function reasonOf(rig: Rig, { place }: Finding): string[] {
+	if (!rig.gear.units.has(place)) return [];
+	const stop = why(rig, place).find(({ effect }) => effect === 'stops' || effect === 'cuts');
+	return stop ? [fill(hintSteps.because, { reason: reasonText(rig, place, stop) })] : [];
 }
 
 /** Where a mains plug is as yet, and whether its fixture feeds any other. */

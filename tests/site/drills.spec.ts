@@ -76,8 +76,14 @@ test('by mouse: wrong first, then right, then once more right at once; a reload 
 
 test('hints lead to done, count, and are shown in the mark', async ({ page: tab }) => {
 	await begin(tab, 'address-dip', 3);
-	let hints = 0;
-	for (; hints < 20; hints++) {
+	// where to look, then what it should be and why, then the press, and from there press after press
+	await press(tab, 'Hint').click();
+	await expect(tab.locator('.drill-hint')).toContainText('Look at the switches of Floor 1.');
+	await press(tab, 'Hint').click();
+	await expect(tab.locator('.drill-hint')).toContainText('Floor 1, start address:');
+	await expect(tab.locator('.drill-hint')).not.toContainText('Flip');
+	let hints = 2;
+	for (; hints < 22; hints++) {
 		await press(tab, 'Hint').click();
 		const said = (await tab.locator('.drill-hint').textContent()) ?? '';
 		if (said.includes('Nothing is left to do')) break;
@@ -86,7 +92,7 @@ test('hints lead to done, count, and are shown in the mark', async ({ page: tab 
 		const before = to === 'up' ? 'down' : 'up';
 		await tab.getByRole('switch', { name: `Switch ${switchNumber}: ${before}`, exact: true }).click();
 	}
-	expect(hints).toBe(shortestWay(makeDrill('address-dip', 3)).length);
+	expect(hints).toBe(2 + shortestWay(makeDrill('address-dip', 3)).length);
 	await press(tab, 'Mark it').click();
 	await expect(mark(tab).getByRole('heading')).toHaveText('Done');
 	await expect(number(tab, 'Hints')).toHaveText(`${hints}`);

@@ -1,8 +1,8 @@
 import type { JSX } from 'preact';
 import { drillWords, progressWords } from '#words/drills/index.ts';
-import type { Mark, Task } from '../../../sim/drill/index.ts';
+import type { CauseGroup, Finding, Mark, Task } from '../../../sim/drill/index.ts';
 import { Notice } from '../../ui/index.ts';
-import { conditionText, findingText, harmText } from '../../wording/index.ts';
+import { conditionText, findingText, followTexts, harmText } from '../../wording/index.ts';
 import { minutesText, type OpenedProgress } from '../progress/index.ts';
 import type { TaskName } from '../unfinished/index.ts';
 import { type Attempt, resultOf } from './attempt.ts';
@@ -11,13 +11,15 @@ interface Props {
 	drill: Task;
 	under: TaskName;
 	mark: Mark;
+	/** What is wrong in the mark, causes first. */
+	causes: readonly CauseGroup[];
 	attempt: Attempt;
 	/** What is on the device since, once it is known. */
 	kept: OpenedProgress | null;
 }
 
 /** A mark in words: what is still wrong, what is right, presses against the fewest, time, hints, and how it compares. */
-export function Marks({ drill, under, mark, attempt, kept }: Props): JSX.Element {
+export function Marks({ drill, under, mark, causes, attempt, kept }: Props): JSX.Element {
 	const { done, harm, wrong, right, presses, looked, fewest, milliseconds } = mark;
 	const record = kept?.progress.get(under.kind);
 	const best = record?.best;
@@ -38,11 +40,18 @@ export function Marks({ drill, under, mark, attempt, kept }: Props): JSX.Element
 					<p>{drillWords.harmStays}</p>
 				</Notice>
 			)}
-			<p>{done ? drillWords.doneWords : drillWords.wrongCount(wrong.length)}</p>
+			<p>
+				{done
+					? drillWords.doneWords
+					: drillWords.causeCount(
+							causes.flatMap((each) => each.causes).length,
+							causes.flatMap((each) => each.follows).length,
+						)}
+			</p>
 			{wrong.length > 0 && (
 				<ul class="drill-wrong" aria-label={drillWords.wrong}>
-					{wrong.map((finding) => (
-						<li key={`${finding.at} ${finding.place} ${finding.what}`}>{findingText(drill, finding)}</li>
+					{causes.map((group, i) => (
+						<Group key={i} drill={drill} group={group} />
 					))}
 				</ul>
 			)}
@@ -95,5 +104,31 @@ export function Marks({ drill, under, mark, attempt, kept }: Props): JSX.Element
 				</Notice>
 			)}
 		</section>
+	);
+}
+
+const keyOf = ({ at, place, what }: Finding): string => `${at} ${place} ${what}`;
+
+/** Causes that belong together, each as a line, and under the last what follows from them: of the same kind in one line. */
+function Group({ drill, group: { causes, follows } }: { drill: Task; group: CauseGroup }): JSX.Element {
+	const last = causes.at(-1);
+	return (
+		<>
+			{causes.map((finding) => (
+				<li key={keyOf(finding)}>
+					{findingText(drill, finding)}
+					{finding === last && follows.length > 0 && (
+						<>
+							{` ${drillWords.therefore.one}`}
+							<ul class="drill-therefore">
+								{followTexts(drill, follows).map((text) => (
+									<li key={text}>{text}</li>
+								))}
+							</ul>
+						</>
+					)}
+				</li>
+			))}
+		</>
 	);
 }
