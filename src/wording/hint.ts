@@ -1,12 +1,11 @@
-import { hintPlaces, hintSteps, hints, holdHints } from '#words/drills/index.ts';
+import { hintPlaces, hints, holdHints } from '#words/drills/index.ts';
 import { displays, type Says } from '#words/rig/index.ts';
 import type { Finding, Hint, Task } from '../../sim/drill/index.ts';
 import type { RigEvent } from '../../sim/event/index.ts';
-import { type Rig, why } from '../../sim/rig/index.ts';
+import type { Rig } from '../../sim/rig/index.ts';
 import { findingText } from './drills.ts';
 import { eventIn } from './event.ts';
 import { fill } from './fill.ts';
-import { reasonText } from './reason.ts';
 
 /**
  * The next step as something to do; null where nothing is left. A key that is held is told with what the display reads when it
@@ -34,15 +33,19 @@ export const HINT_STEPS = 3;
  * @param step 1 to 3
  * @param aim what the press is on the way to put right
  */
-export function hintStepText(
+export async function hintStepText(
 	drill: Pick<Task, 'sheet'>,
 	rig: Rig,
 	{ hint, aim }: { hint: Hint | null; aim: Finding | null },
 	step: number,
-): string | null {
+): Promise<string | null> {
 	if (!hint) return null;
 	if (step === 1) return whereText(rig, hint.event);
-	if (step === 2 && aim) return [findingText(drill, aim), ...reasonOf(rig, aim)].join(' ');
+	if (step === 2 && aim) {
+		// fetched with the first such step: the reason trail is no small part
+		const { reasonOf } = await import('./hintReason.ts');
+		return [findingText(drill, aim), ...reasonOf(rig, aim)].join(' ');
+	}
 	return hintText(rig, hint);
 }
 
@@ -50,13 +53,6 @@ export function hintStepText(
 function whereText(rig: Rig, event: RigEvent): string {
 	const says = (hintPlaces as Readonly<Partial<Record<RigEvent['type'], Says>>>)[event.type] ?? hintPlaces.else;
 	return eventIn(says, rig, event, { isWhole: event.type === 'cable.lay' && event.cable.from !== null });
-}
-
-/** What comes of it, as the rig itself says: the first link of the fixture's trail that stops or cuts its light; nothing where none does. */
-function reasonOf(rig: Rig, { place }: Finding): string[] {
-	if (!rig.gear.units.has(place)) return [];
-	const stop = why(rig, place).find(({ effect }) => effect === 'stops' || effect === 'cuts');
-	return stop ? [fill(hintSteps.because, { reason: reasonText(rig, place, stop) })] : [];
 }
 
 /** Where a mains plug is as yet, and whether its fixture feeds any other. */

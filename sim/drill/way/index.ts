@@ -94,8 +94,10 @@ export function hintAims(drill: Task, rig: Rig): Finding | null {
 		if (event.type === 'clock.wait') ahead.wait(event.ms);
 		else ahead.send(event);
 		const still = new Set(findingsOf(drill, ahead).map(nameOf));
-		const gone = before.find((finding) => !still.has(nameOf(finding)));
-		if (gone) return gone;
+		const gone = before.filter((finding) => !still.has(nameOf(finding)));
+		// the cause rather than what follows from it
+		const aim = gone.find(({ what }) => what !== 'data' && what !== 'light') ?? gone[0];
+		if (aim) return aim;
 	}
 	return null;
 }

@@ -2,7 +2,8 @@ import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { drillWords } from '#words/drills/index.ts';
 import type { Mark, Task } from '../../../sim/drill/index.ts';
-import { type CauseGroup, causesOf, hintAims, hintOn, markDrill } from '../../../sim/drill/trusted.ts';
+import { hintAims, hintOn, markDrill } from '../../../sim/drill/trusted.ts';
+import type { Rig } from '../../../sim/rig/index.ts';
 import { DEVICE } from '../../storage/index.ts';
 import { Button, Live } from '../../ui/index.ts';
 import { HINT_STEPS, hintStepText } from '../../wording/index.ts';
@@ -29,18 +30,16 @@ const ALWAYS_OUT = ['sound', 'breaker', 'clock', 'log'] as const;
 
 /** The bench of a drill at work, the bar to mark it and ask for a hint, and the mark. */
 export function Work({ drill, under, store, attempt, onAttempt, onRestart }: Props): JSX.Element {
-	const [mark, setMark] = useState<Mark | null>(null);
+	const [marked, setMarked] = useState<{ mark: Mark; rig: Rig } | null>(null);
 	const [kept, keep] = useState<OpenedProgress | null>(null);
 	const [hint, say] = useState({ text: '', turn: 0, step: 0, of: '' });
-	const [causes, setCauses] = useState<readonly CauseGroup[]>([]);
 	const marks = useRef<HTMLDivElement>(null);
 	useUnfinished(drill, under, store, attempt);
 
 	const markIt = async () => {
 		store.upToNow();
 		const got = markDrill(drill, store.rig.log);
-		setMark(got);
-		setCauses(causesOf(drill, store.rig));
+		setMarked({ mark: got, rig: store.rig.fork() });
 		say(({ turn }) => ({ text: '', turn, step: 0, of: '' }));
 		onAttempt(markedAttempt(attempt, got));
 		const now = Date.now();
@@ -48,16 +47,16 @@ export function Work({ drill, under, store, attempt, onAttempt, onRestart }: Pro
 	};
 	// brought into sight and read from its top
 	useEffect(() => {
-		if (mark) marks.current?.querySelector('h3')?.focus();
-	}, [mark]);
-	const giveHint = () => {
+		if (marked) marks.current?.querySelector('h3')?.focus();
+	}, [marked]);
+	const giveHint = async () => {
 		store.upToNow();
 		const { rig } = store;
 		const aim = hintAims(drill, rig);
 		// while the same thing is to be put right each press of Hint tells more, and then press after press
 		const of = aim ? `${aim.at} ${aim.place} ${aim.what}` : '';
 		const step = hint.of === of ? Math.min(HINT_STEPS, hint.step + 1) : 1;
-		const text = hintStepText(drill, rig, { hint: hintOn(drill, rig), aim }, step);
+		const text = await hintStepText(drill, rig, { hint: hintOn(drill, rig), aim }, step);
 		say(({ turn }) => ({ text: text ?? drillWords.nothingLeft, turn: turn + 1, step: text === null ? 0 : step, of }));
 		if (text === null || attempt.done) return;
 		onAttempt({ ...attempt, hints: attempt.hints + 1 });
@@ -75,7 +74,7 @@ export function Work({ drill, under, store, attempt, onAttempt, onRestart }: Pro
 				hands={drill.hands}
 				without={[...ALWAYS_OUT, ...out]}
 				startsOpen={open}
-				bar={<div ref={marks}>{mark && <Marks {...{ drill, under, mark, causes, attempt, kept }} />}</div>}
+				bar={<div ref={marks}>{marked && <Marks {...{ drill, under, ...marked, attempt, kept }} />}</div>}
 				side={rest.length > 0 && <DrillCautions ids={rest} />}
 			/>
 			<section class="thumb-bar" aria-label={drillWords.bar}>
