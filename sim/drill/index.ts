@@ -15,9 +15,11 @@ import { idText, readShape, SETTING_KEYS, whole } from '../../shared/profile/ind
 import { portText, readSheet } from '../../shared/sheet/index.ts';
 import type { RigEvent } from '../event/index.ts';
 import type { Rig } from '../rig/index.ts';
+import type { CauseGroup } from './causes.ts';
 import * as trusted from './trusted.ts';
 import type { HandsOn, Mark, Task } from './types.ts';
 
+export type { CauseGroup } from './causes.ts';
 export { findingsOf } from './check.ts';
 export { isInHand, pressesOf } from './hands.ts';
 export type { Harm } from './harm.ts';
@@ -125,6 +127,9 @@ export const markDrill = (drill: Task, log: readonly RigEvent[]): Mark => truste
  */
 export const shortestWay = (drill: Task, log: readonly RigEvent[] = []): RigEvent[] =>
 	trusted.shortestWay(checkedTask(drill), log);
+
+/** What is not as the drill asks, causes first, each with what follows from it. @throws InputError `drill.shape` or `drill.fixture` for what is no drill */
+export const causesOf = (drill: Task, rig: Rig): CauseGroup[] => trusted.causesOf(checkedTask(drill), rig);
 
 /** The first step of the shortest way from where a rig stands, with what a hand needs to know of it; null where nothing is left. @throws InputError as `shortestWay` */
 export const hintOn = (drill: Task, rig: Rig): trusted.Hint | null => trusted.hintOn(checkedTask(drill), rig);

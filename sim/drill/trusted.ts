@@ -13,7 +13,8 @@ import { mainsRecord } from './harm.ts';
 import type { Mark, Task } from './types.ts';
 import { fewestPresses } from './way/index.ts';
 
-export { type Hint, hintOn, shortestWay } from './way/index.ts';
+export { type CauseGroup, causesOf } from './causes.ts';
+export { type Hint, hintAims, hintOn, shortestWay } from './way/index.ts';
 
 /** The fewest presses from the start, worked out once a drill. */
 const fewestOf = oncePer((drill: Task): number => fewestPresses(drill, openUnharmed(drill.sheet)));

@@ -1,4 +1,4 @@
-import { type ConditionIs, conditions, drills, findings, harms, states } from '#words/drills/index.ts';
+import { type ConditionIs, conditions, drills, drillWords, findings, harms, states } from '#words/drills/index.ts';
 import type { Says } from '#words/rig/index.ts';
 import { formatLevel } from '../../shared/dmx/index.ts';
 import { type Profile, SETTING_KEYS, type SettingKey, type SettingValue } from '../../shared/profile/index.ts';
@@ -51,6 +51,16 @@ export function findingText(drill: Pick<Task, 'sheet'>, finding: Finding): strin
 		return sentence(findings.slot, { slot, universe, found: levelText(found), wanted: levelText(wanted) });
 	}
 	return sentence(findings[what as keyof typeof findings], { ...facts, ...wordsOf(drill, finding) });
+}
+
+/** What follows from a cause: one of a kind as its own sentence, several counted, with the fixtures named. */
+export function followTexts(drill: Pick<Task, 'sheet'>, follows: readonly Finding[]): string[] {
+	return (['power', 'data', 'light'] as const).flatMap((what) => {
+		const these = follows.filter((each) => each.what === what);
+		if (these.length < 2) return these.map((finding) => findingText(drill, finding));
+		const names = listed(these.map(({ place }) => placeText(drill.sheet, place)));
+		return [drillWords.therefore[what](names, these.length)];
+	});
 }
 
 /** What was done live, as a sentence. */

@@ -1,8 +1,9 @@
-import { hints, holdHints } from '#words/drills/index.ts';
+import { hintPlaces, hints, holdHints } from '#words/drills/index.ts';
 import { displays, type Says } from '#words/rig/index.ts';
-import type { Hint } from '../../sim/drill/index.ts';
+import type { Finding, Hint, Task } from '../../sim/drill/index.ts';
 import type { RigEvent } from '../../sim/event/index.ts';
 import type { Rig } from '../../sim/rig/index.ts';
+import { findingText } from './drills.ts';
 import { eventIn } from './event.ts';
 import { fill } from './fill.ts';
 
@@ -21,6 +22,37 @@ export function hintText(rig: Rig, hint: Hint | null): string | null {
 	const isWhole = event.type === 'cable.lay' && event.cable.from !== null && event.cable.to !== null;
 	const plug = event.type === 'mains.plug' ? plugFacts(rig, event.fixture) : {};
 	return eventIn(says, rig, event, { isWhole, ...plug });
+}
+
+/** How far a hint goes: where to look; what it should be, and why; the very press. */
+export const HINT_STEPS = 3;
+
+/**
+ * A hint in steps, each a sentence or more: where to look; what is wrong there and what it does to the light; the very press. Null
+ * where nothing is left.
+ * @param step 1 to 3
+ * @param aim what the press is on the way to put right
+ */
+export async function hintStepText(
+	drill: Pick<Task, 'sheet'>,
+	rig: Rig,
+	{ hint, aim }: { hint: Hint | null; aim: Finding | null },
+	step: number,
+): Promise<string | null> {
+	if (!hint) return null;
+	if (step === 1) return whereText(rig, hint.event);
+	if (step === 2 && aim) {
+		// fetched with the first such step: the reason trail is no small part
+		const { reasonOf } = await import('./hintReason.ts');
+		return [findingText(drill, aim), ...reasonOf(rig, aim)].join(' ');
+	}
+	return hintText(rig, hint);
+}
+
+/** Which thing an event is done to, and where on it. */
+function whereText(rig: Rig, event: RigEvent): string {
+	const says = (hintPlaces as Readonly<Partial<Record<RigEvent['type'], Says>>>)[event.type] ?? hintPlaces.else;
+	return eventIn(says, rig, event, { isWhole: event.type === 'cable.lay' && event.cable.from !== null });
 }
 
 /** Where a mains plug is as yet, and whether its fixture feeds any other. */

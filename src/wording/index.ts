@@ -10,13 +10,13 @@
 export { describeChange } from './change.ts';
 export { askedText, describeFixture, describeLight, describeRig, fixtureLight } from './describe.ts';
 export { describeDisplay, describePanel, panelTitle } from './display.ts';
-export { conditionText, drillTask, findingText, harmText } from './drills.ts';
+export { conditionText, drillTask, findingText, followTexts, harmText } from './drills.ts';
 export { errorText } from './error.ts';
 export { eventText } from './event.ts';
 export { faultCause, faultName, faultNameKey, faultTape, repairConfirm, repairText, repairTitle } from './fault.ts';
 export { fill } from './fill.ts';
 export { checkDoes, checkTitle, complaintText, outcomeText, type PlacedCheck, spotOf } from './finder.ts';
-export { hintText } from './hint.ts';
+export { HINT_STEPS, hintStepText, hintText } from './hint.ts';
 export { itemTitle, settingTitle, settingValueText, startCodeWords } from './kinds.ts';
 export { errorTextLater } from './laterError.ts';
 export { cableName, cableText, fixtureName, modeName, portText } from './names.ts';

@@ -76,17 +76,27 @@ test('by mouse: wrong first, then right, then once more right at once; a reload 
 
 test('hints lead to done, count, and are shown in the mark', async ({ page: tab }) => {
 	await begin(tab, 'address-dip', 3);
-	let hints = 0;
-	for (; hints < 20; hints++) {
+	// where to look, then what it should be and why, then the press; and press after press until it is right
+	const told: string[] = [];
+	for (let hints = 0; hints < 40; hints++) {
+		const before = told.length === 0 ? '' : ((await tab.locator('.drill-hint').textContent()) ?? '');
 		await press(tab, 'Hint').click();
+		await expect(tab.locator('.drill-hint')).not.toHaveText(before);
 		const said = (await tab.locator('.drill-hint').textContent()) ?? '';
 		if (said.includes('Nothing is left to do')) break;
+		const [, step = ''] = /^Hint: (where to look|what and why|the press) /.exec(said) ?? [];
+		told.push(step);
+		if (step === 'where to look') expect(said).toContain('Look at the switches of Floor 1.');
+		if (step === 'what and why') expect(said).toContain('; wanted: ');
 		const [, switchNumber, to] = /Flip switch (\d+) (up|down) on Floor 1/.exec(said) ?? [];
-		expect(switchNumber, said).toBeDefined();
-		const before = to === 'up' ? 'down' : 'up';
-		await tab.getByRole('switch', { name: `Switch ${switchNumber}: ${before}`, exact: true }).click();
+		expect(switchNumber !== undefined, said).toBe(step === 'the press');
+		if (step !== 'the press') continue;
+		const stands = to === 'up' ? 'down' : 'up';
+		await tab.getByRole('switch', { name: `Switch ${switchNumber}: ${stands}`, exact: true }).click();
 	}
-	expect(hints).toBe(shortestWay(makeDrill('address-dip', 3)).length);
+	expect(told.slice(0, 3)).toEqual(['where to look', 'what and why', 'the press']);
+	expect(told.filter((step) => step === 'the press')).toHaveLength(shortestWay(makeDrill('address-dip', 3)).length);
+	const hints = told.length;
 	await press(tab, 'Mark it').click();
 	await expect(mark(tab).getByRole('heading')).toHaveText('Done');
 	await expect(number(tab, 'Hints')).toHaveText(`${hints}`);

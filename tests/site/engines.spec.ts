@@ -47,6 +47,9 @@ const FLOWS: readonly { readonly name: string; readonly at: string; readonly bod
 			await press('button', 'Begin');
 			await until('the stage', () => find('.stage'));
 			await press('button', 'Hint');
+			await until('where to look', () => find('.drill-hint', 'Look at'));
+			await press('button', 'Hint');
+			await press('button', 'Hint');
 			await until('a hint', () => find('.drill-hint', 'Press'));
 			await press('button', 'Mark it');
 			await until('a mark', () => find('.drill-mark h3', 'Not yet'));

@@ -34,6 +34,7 @@ export const backWords = {
 export const rowWords = {
 	carries: (letter: string, universe: number) => `${letter}: universe ${universe}`,
 	silent: (letter: string) => `${letter}: off`,
+	toPanel: 'To its panel',
 	differ: (light: string) => `${light}, its cells each their own`,
 } as const;
 

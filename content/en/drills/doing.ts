@@ -44,6 +44,8 @@ export const drillWords = {
 	copyFailed: 'The browser wouldn’t copy it. The page’s address is the link: copy that.',
 	nothingLeft: 'Nothing is left to do. Mark it.',
 	hintWord: 'Hint',
+	/** Each press of Hint tells one step more. */
+	hintSteps: ['where to look', 'what and why', 'the press'],
 	done: 'Done',
 	doneLive: 'Done, but not safely',
 	notYet: 'Not yet',
@@ -53,7 +55,20 @@ export const drillWords = {
 		'On a real rig that can kill. Isolate first: pull the plug at the wall, move the links, and put that plug back last. On mains, the competent person on site (in the US, the qualified person) says when it’s safe.',
 	harmStays: 'It stays in this result, and ends the row. Start again to do it safely from the first plug.',
 	wrong: 'Still wrong',
-	wrongCount: (count: number) => `${counted(count, 'thing is', 'things are')} still wrong.`,
+	/** {causes}: what is wrong by somebody's hand, by itself. */
+	causeCount: (causes: number, follows: number) =>
+		follows === 0
+			? `${counted(causes, 'thing is', 'things are')} still wrong.`
+			: `${counted(causes, 'cause', 'causes')} to fix; ${counted(follows, 'other thing follows', 'other things follow')} from that.`,
+	/** What follows from a cause, by what it is. */
+	therefore: {
+		one: 'Therefore:',
+		data: (names: string, count: number) =>
+			`${counted(count, 'fixture hears', 'fixtures hear')} the wrong thing or nothing: ${names}.`,
+		light: (names: string, count: number) =>
+			`${counted(count, 'fixture’s light is', 'fixtures’ lights are')} not as they should be: ${names}.`,
+		power: (names: string, count: number) => `${counted(count, 'fixture has', 'fixtures have')} no power: ${names}.`,
+	},
 	right: (count: number) => `${counted(count, 'thing is', 'things are')} right`,
 	presses: 'Presses',
 	/** {fewest}: what a steady hand can be sure of; luck may need fewer. */

@@ -75,3 +75,34 @@ export const holdHints = {
 		{ says: 'Let go of {key as key} on {fixture as name} when its display reads close to {cue}.' },
 	],
 } as const satisfies Record<string, Says>;
+
+/** Where to look, the first step of a hint, by what is to be done there. */
+export const hintPlaces = {
+	'key.tap': 'Look at the panel of {fixture as name}.',
+	'key.down': 'Look at the panel of {fixture as name}.',
+	'key.up': 'Look at the panel of {fixture as name}.',
+	'switch.flip': 'Look at the switches of {fixture as name}.',
+	'slide.move': 'Look at the slides of {fixture as name}.',
+	'power.switch': 'Look at the power switch of {fixture as name}.',
+	'mains.plug': 'Look at the mains lead of {fixture as name}.',
+	'cable.lay': [
+		{ when: { isWhole: true }, says: 'Look at {from as port}, and at {to as port}.' },
+		{ says: 'Look at the cables.' },
+	],
+	'cable.lift': 'Look at {cable as cable}.',
+	'cable.plug': 'Look at {port as port}.',
+	'cable.unplug': 'Look at {cable as cable}.',
+	'terminator.fit': 'Look at {port as port}.',
+	'terminator.remove': 'Look at {port as port}.',
+	'desk.level': 'Look at channel {slot} of universe {universe} on the desk.',
+	'desk.master': 'Look at the desk’s master.',
+	'desk.output': 'Look at {output as output}.',
+	'desk.universe': 'Look at {output as output}.',
+	'remote.press': 'Look at the remote.',
+	else: 'Look along the row.',
+} as const satisfies Record<string, Says>;
+
+/** {reason}: a sentence of the reason trail. */
+export const hintSteps = {
+	because: 'Why it matters: {reason}',
+} as const satisfies Record<string, Says>;

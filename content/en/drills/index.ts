@@ -5,6 +5,6 @@
  */
 export { type ConditionIs, conditions, findings, harms, states } from './conditions.ts';
 export { drillWords, levels } from './doing.ts';
-export { hints, holdHints } from './hints.ts';
+export { hintPlaces, hintSteps, hints, holdHints } from './hints.ts';
 export { type DrillSays, drills } from './kinds.ts';
 export { progressWords } from './progress.ts';

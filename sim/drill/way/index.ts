@@ -16,8 +16,9 @@ import type { RigEvent } from '../../event/index.ts';
 import { isSwitchedOn } from '../../fixture/index.ts';
 import type { Rig, Unit } from '../../rig/index.ts';
 import { replayUnharmed } from '../../rig/trusted.ts';
+import { findingsOf } from '../check.ts';
 import { pressesOf, requireInHand } from '../hands.ts';
-import type { Task } from '../types.ts';
+import type { Finding, Task } from '../types.ts';
 import { type Wish, wishFor } from '../wish.ts';
 import { dipWay } from './dip.ts';
 import { deskWay, lineWay } from './line.ts';
@@ -54,8 +55,7 @@ export function fewestPresses(drill: Task, rig: Rig): number {
 
 /** As {@link shortestWay}, from where a rig stands; the rig stays as it is. @throws InputError `drill.stuck` */
 export function wayOn(drill: Task, rig: Rig): RigEvent[] {
-	const { events, timed } = partsOf(drill, rig);
-	return [...events, ...inTime(timed)];
+	return inTime(partsOf(drill, rig));
 }
 
 /** The next step, and how it is done by hand. */
@@ -72,8 +72,7 @@ export interface Hint {
 
 /** The first step of {@link wayOn}, with what a hand needs to know of it; null where nothing is left. @throws InputError `drill.stuck` */
 export function hintOn(drill: Task, rig: Rig): Hint | null {
-	const { events, timed } = partsOf(drill, rig);
-	if (events[0]) return { event: events[0], hold: null };
+	const timed = partsOf(drill, rig);
 	const first = timed[0];
 	if (!first) return null;
 	const { event, letGoMs } = first;
@@ -87,17 +86,58 @@ export function hintOn(drill: Task, rig: Rig): Hint | null {
 	return { event, hold: { letGoMs, then } };
 }
 
-/** What is done away from panels and at switches, and what is done at keys, in order of time. */
-function partsOf(drill: Task, rig: Rig): { events: readonly RigEvent[]; timed: readonly TimedEvent[] } {
+/** What the next step is on the way to put right: the first finding that goes along the way from here; null where none does. @throws InputError `drill.stuck` */
+export function hintAims(drill: Task, rig: Rig): Finding | null {
+	const ahead = rig.fork();
+	const before = findingsOf(drill, rig);
+	for (const event of wayOn(drill, rig)) {
+		if (event.type === 'clock.wait') ahead.wait(event.ms);
+		else ahead.send(event);
+		const still = new Set(findingsOf(drill, ahead).map(nameOf));
+		const gone = before.filter((finding) => !still.has(nameOf(finding)));
+		// the cause rather than what follows from it
+		const aim = gone.find(({ what }) => what !== 'data' && what !== 'light') ?? gone[0];
+		if (aim) return aim;
+	}
+	return null;
+}
+
+const nameOf = ({ at, place, what }: Finding): string => `${at} ${place} ${what}`;
+
+/**
+ * All that is done, in order of time: first whatever harms others (a leader that talks into a running line garbles it for all),
+ * then what is done away from panels and at switches, then what is done at other keys.
+ */
+function partsOf(drill: Task, rig: Rig): readonly TimedEvent[] {
+	const harmful = garbling(rig);
 	const events = elsewhere(drill, rig);
-	const scripts: Script[] = [];
+	const scripts: RankedScript[] = [];
 	for (const { id, unit, wish } of panelParts(drill, rig)) {
-		if (unit.profile.panel.kind === 'dip') events.push(...dipEvents(id, unit, wish));
-		else scripts.push(panelScript(unit.profile, id, unit.state, rig.now, wish));
+		if (unit.profile.panel.kind === 'dip') {
+			if (harmful.has(id)) events.unshift(...dipEvents(id, unit, wish));
+			else events.push(...dipEvents(id, unit, wish));
+		} else scripts.push({ ...panelScript(unit.profile, id, unit.state, rig.now, wish), isFirst: harmful.has(id) });
 	}
 	if (scripts.some(({ presses }) => presses === Number.POSITIVE_INFINITY)) stuck();
 	const timed = together(scripts.filter(({ presses }) => presses > 0));
-	return { events, timed: timed.toSorted((a, b) => a.at - b.at) };
+	const isFirst = ({ event }: TimedEvent): boolean => 'fixture' in event && harmful.has(event.fixture);
+	const first = timed.filter(isFirst);
+	const free = first.reduce((latest, { at }) => Math.max(latest, at), 0);
+	return [
+		...first,
+		...events.map((event) => ({ at: free, event })),
+		...timed.filter((each) => !isFirst(each)),
+	].toSorted((a, b) => a.at - b.at);
+}
+
+/** Fixtures that lead on a line where another talks as well: nothing behind them gets whole data. */
+function garbling({ gear }: Rig): ReadonlySet<string> {
+	const found = new Set<string>();
+	for (const { causes } of gear.receptions.values())
+		for (const cause of causes)
+			if (cause.cause === 'collision')
+				for (const talker of cause.talkers) if (talker.kind === 'leader') found.add(talker.fixture);
+	return found;
 }
 
 /** The same for the panel of one fixture alone; 0 where its panel is not in hand. */
@@ -139,13 +179,18 @@ function elsewhere(drill: Task, rig: Rig): RigEvent[] {
 	return [...events, ...(remoteWay(rig, wishes) ?? stuck())];
 }
 
+/** A script, and whether its fixture harms others until it is through. */
+interface RankedScript extends Script {
+	readonly isFirst: boolean;
+}
+
 /**
- * Panels one after another, the least patient first; or, where one of them would sleep or lock before its turn, all from the
+ * Panels one after another, the harmful first and then the least patient; or, where one of them would sleep or lock before its turn, all from the
  * start, each with hands of its own.
  */
-function together(scripts: readonly Script[]): TimedEvent[] {
+function together(scripts: readonly RankedScript[]): TimedEvent[] {
 	const released = Math.max(0, ...scripts.map(({ release }) => release?.at ?? 0));
-	const order = scripts.toSorted((a, b) => a.patience - b.patience);
+	const order = scripts.toSorted((a, b) => Number(b.isFirst) - Number(a.isFirst) || a.patience - b.patience);
 	const starts = new Map<Script, number>();
 	let next = released;
 	for (const script of order) {

@@ -68,6 +68,9 @@ function DeskCard({ desk }: { desk: NonNullable<RigSheet['desk']> }): JSX.Elemen
 	);
 }
 
+/** Moves the focus from a card to its panel, past all other cards and sockets. */
+const toPanel = (): void => document.querySelector<HTMLElement>('.panel .display, .panel button')?.focus();
+
 /** What is read of a display from where the row is walked. */
 const faceOf = (display: Sight['display']): { lit: boolean; face: string } =>
 	display.kind === 'keyed'
@@ -94,6 +97,11 @@ function Card({ fixture, number }: { fixture: string; number: number }): JSX.Ele
 				<span class="card-number">{number}</span>
 				<Tape>{name}</Tape>
 			</button>
+			{inHand && (
+				<button type="button" class="card-skip" onClick={toPanel}>
+					{rowWords.toPanel}
+				</button>
+			)}
 			<span class={`card-face card-face-${kind}`} aria-hidden="true" data-lit={lit}>
 				{face}
 			</span>

@@ -1,23 +1,27 @@
 import type { JSX } from 'preact';
 import { drillWords, progressWords } from '#words/drills/index.ts';
-import type { Mark, Task } from '../../../sim/drill/index.ts';
+import type { Finding, Mark, Task } from '../../../sim/drill/index.ts';
+import type { Rig } from '../../../sim/rig/index.ts';
 import { Notice } from '../../ui/index.ts';
 import { conditionText, findingText, harmText } from '../../wording/index.ts';
 import { minutesText, type OpenedProgress } from '../progress/index.ts';
 import type { TaskName } from '../unfinished/index.ts';
 import { type Attempt, resultOf } from './attempt.ts';
+import { Fetched } from './Fetched.tsx';
 
 interface Props {
 	drill: Task;
 	under: TaskName;
 	mark: Mark;
+	/** The rig as it was marked. */
+	rig: Rig;
 	attempt: Attempt;
 	/** What is on the device since, once it is known. */
 	kept: OpenedProgress | null;
 }
 
 /** A mark in words: what is still wrong, what is right, presses against the fewest, time, hints, and how it compares. */
-export function Marks({ drill, under, mark, attempt, kept }: Props): JSX.Element {
+export function Marks({ drill, under, mark, rig, attempt, kept }: Props): JSX.Element {
 	const { done, harm, wrong, right, presses, looked, fewest, milliseconds } = mark;
 	const record = kept?.progress.get(under.kind);
 	const best = record?.best;
@@ -38,14 +42,8 @@ export function Marks({ drill, under, mark, attempt, kept }: Props): JSX.Element
 					<p>{drillWords.harmStays}</p>
 				</Notice>
 			)}
-			<p>{done ? drillWords.doneWords : drillWords.wrongCount(wrong.length)}</p>
-			{wrong.length > 0 && (
-				<ul class="drill-wrong" aria-label={drillWords.wrong}>
-					{wrong.map((finding) => (
-						<li key={`${finding.at} ${finding.place} ${finding.what}`}>{findingText(drill, finding)}</li>
-					))}
-				</ul>
-			)}
+			{done && <p>{drillWords.doneWords}</p>}
+			{wrong.length > 0 && <Wrong key={presses + milliseconds} {...{ drill, wrong, rig }} />}
 			{right.length > 0 && (
 				<details class="drill-right">
 					<summary>{drillWords.right(right.length)}</summary>
@@ -95,5 +93,19 @@ export function Marks({ drill, under, mark, attempt, kept }: Props): JSX.Element
 				</Notice>
 			)}
 		</section>
+	);
+}
+
+/** What is wrong: one thing as it is; of several it is worked out which follow from which, by what is fetched only then. */
+function Wrong({ drill, wrong, rig }: { drill: Task; wrong: readonly Finding[]; rig: Rig }): JSX.Element {
+	const [only, ...more] = wrong;
+	if (!only || more.length > 0) return <Fetched load={() => import('./Causes.tsx')} props={{ drill, rig }} />;
+	return (
+		<>
+			<p>{drillWords.causeCount(1, 0)}</p>
+			<ul class="drill-wrong" aria-label={drillWords.wrong}>
+				<li>{findingText(drill, only)}</li>
+			</ul>
+		</>
 	);
 }

@@ -2,10 +2,11 @@ import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { drillWords } from '#words/drills/index.ts';
 import type { Mark, Task } from '../../../sim/drill/index.ts';
-import { hintOn, markDrill } from '../../../sim/drill/trusted.ts';
+import { hintAims, hintOn, markDrill } from '../../../sim/drill/trusted.ts';
+import type { Rig } from '../../../sim/rig/index.ts';
 import { DEVICE } from '../../storage/index.ts';
 import { Button, Live } from '../../ui/index.ts';
-import { hintText } from '../../wording/index.ts';
+import { HINT_STEPS, hintStepText } from '../../wording/index.ts';
 import { Bench } from '../bench/index.ts';
 import { changeProgress, type OpenedProgress, withHint } from '../progress/index.ts';
 import type { RigStore } from '../rig/index.ts';
@@ -29,29 +30,34 @@ const ALWAYS_OUT = ['sound', 'breaker', 'clock', 'log'] as const;
 
 /** The bench of a drill at work, the bar to mark it and ask for a hint, and the mark. */
 export function Work({ drill, under, store, attempt, onAttempt, onRestart }: Props): JSX.Element {
-	const [mark, setMark] = useState<Mark | null>(null);
+	const [marked, setMarked] = useState<{ mark: Mark; rig: Rig } | null>(null);
 	const [kept, keep] = useState<OpenedProgress | null>(null);
-	const [hint, say] = useState({ text: '', turn: 0 });
+	const [hint, say] = useState({ text: '', turn: 0, step: 0, of: '' });
 	const marks = useRef<HTMLDivElement>(null);
 	useUnfinished(drill, under, store, attempt);
 
 	const markIt = async () => {
 		store.upToNow();
 		const got = markDrill(drill, store.rig.log);
-		setMark(got);
-		say(({ turn }) => ({ text: '', turn }));
+		setMarked({ mark: got, rig: store.rig.fork() });
+		say(({ turn }) => ({ text: '', turn, step: 0, of: '' }));
 		onAttempt(markedAttempt(attempt, got));
 		const now = Date.now();
 		keep(await changeProgress(DEVICE, (own) => progressAfter(own, under, got, attempt, now)));
 	};
 	// brought into sight and read from its top
 	useEffect(() => {
-		if (mark) marks.current?.querySelector('h3')?.focus();
-	}, [mark]);
-	const giveHint = () => {
+		if (marked) marks.current?.querySelector('h3')?.focus();
+	}, [marked]);
+	const giveHint = async () => {
 		store.upToNow();
-		const text = hintText(store.rig, hintOn(drill, store.rig));
-		say(({ turn }) => ({ text: text ?? drillWords.nothingLeft, turn: turn + 1 }));
+		const { rig } = store;
+		const aim = hintAims(drill, rig);
+		// while the same thing is to be put right each press of Hint tells more, and then press after press
+		const of = aim ? `${aim.at} ${aim.place} ${aim.what}` : '';
+		const step = hint.of === of ? Math.min(HINT_STEPS, hint.step + 1) : 1;
+		const text = await hintStepText(drill, rig, { hint: hintOn(drill, rig), aim }, step);
+		say(({ turn }) => ({ text: text ?? drillWords.nothingLeft, turn: turn + 1, step: text === null ? 0 : step, of }));
 		if (text === null || attempt.done) return;
 		onAttempt({ ...attempt, hints: attempt.hints + 1 });
 		void changeProgress(DEVICE, (own) => withHint(own, under.kind, under.seed));
@@ -59,6 +65,7 @@ export function Work({ drill, under, store, attempt, onAttempt, onRestart }: Pro
 	const out = (['desk', 'cables', 'remote'] as const).filter(
 		(tool) => !drill.hands.includes(tool === 'cables' ? 'line' : tool),
 	);
+	const open = (['desk', 'cables', 'remote'] as const).filter((tool) => !out.includes(tool));
 	const rest = drill.cautions.filter((id) => !ON_BENCH.includes(id));
 	return (
 		<>
@@ -66,13 +73,17 @@ export function Work({ drill, under, store, attempt, onAttempt, onRestart }: Pro
 				store={store}
 				hands={drill.hands}
 				without={[...ALWAYS_OUT, ...out]}
-				bar={<div ref={marks}>{mark && <Marks {...{ drill, under, mark, attempt, kept }} />}</div>}
+				startsOpen={open}
+				bar={<div ref={marks}>{marked && <Marks {...{ drill, under, ...marked, attempt, kept }} />}</div>}
 				side={rest.length > 0 && <DrillCautions ids={rest} />}
 			/>
 			<section class="thumb-bar" aria-label={drillWords.bar}>
 				{hint.text !== '' && (
 					<p class="drill-hint">
-						<strong>{drillWords.hintWord}</strong> {hint.text}
+						<strong>
+							{hint.step > 0 ? `${drillWords.hintWord}: ${drillWords.hintSteps[hint.step - 1]}` : drillWords.hintWord}
+						</strong>{' '}
+						{hint.text}
 					</p>
 				)}
 				<Button look="main" onClick={markIt}>

@@ -1,5 +1,5 @@
 import { expect, type Locator, type Page, test } from '@playwright/test';
-import { display, lightOf, openSheet, wash } from './open.ts';
+import { display, key, lightOf, openSheet, take, wash } from './open.ts';
 
 test.use({ serviceWorkers: 'block', viewport: { width: 1280, height: 900 } });
 
@@ -106,4 +106,28 @@ test('a cable is plugged and pulled by keyboard, at the sockets and in the list'
 	await tab.getByRole('heading', { level: 1 }).click();
 	await tab.waitForTimeout(300);
 	await expect(tab.locator('.cable-list :focus')).toHaveCount(0);
+});
+
+// from the first of 24 cards it was 96 stops
+test('from a card to its keys it is eight stops of Tab at most, however long the row', async ({ page: tab }) => {
+	await openSheet(tab, {
+		version: 1,
+		name: 'Lantern Row Hall',
+		fixtures: Array.from({ length: 24 }, (_, i) => wash(i + 1)),
+	});
+	for (const name of ['Wash 1', 'Wash 24']) {
+		await take(tab, name).focus();
+		await tab.keyboard.press('Enter');
+		await expect(tab.locator('.back').getByRole('heading', { name, exact: true })).toBeVisible();
+		await tab.keyboard.press('Tab');
+		await expect(tab.getByRole('button', { name: 'To its panel' })).toBeFocused();
+		await tab.keyboard.press('Enter');
+		await expect(tab.getByRole('group', { name: `Display of ${name}` })).toBeFocused();
+		let stops = 1;
+		for (; stops <= 8; stops++) {
+			await tab.keyboard.press('Tab');
+			if (await key(tab, 'Set').evaluate((element) => element === document.activeElement)) break;
+		}
+		expect(stops).toBeLessThanOrEqual(7);
+	}
 });
