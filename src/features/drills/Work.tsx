@@ -32,7 +32,9 @@ const ALWAYS_OUT = ['sound', 'breaker', 'clock', 'log'] as const;
 export function Work({ drill, under, store, attempt, onAttempt, onRestart }: Props): JSX.Element {
 	const [marked, setMarked] = useState<{ mark: Mark; rig: Rig } | null>(null);
 	const [kept, keep] = useState<OpenedProgress | null>(null);
-	const [hint, say] = useState({ text: '', turn: 0, step: 0, of: '' });
+	const [hint, say] = useState({ text: '', turn: 0, step: 0 });
+	// what was last asked about, and how far: at once, as a hint's words may take a moment and Hint may be pressed again meanwhile
+	const asked = useRef({ of: '', step: 0 });
 	const marks = useRef<HTMLDivElement>(null);
 	useUnfinished(drill, under, store, attempt);
 
@@ -40,7 +42,8 @@ export function Work({ drill, under, store, attempt, onAttempt, onRestart }: Pro
 		store.upToNow();
 		const got = markDrill(drill, store.rig.log);
 		setMarked({ mark: got, rig: store.rig.fork() });
-		say(({ turn }) => ({ text: '', turn, step: 0, of: '' }));
+		say(({ turn }) => ({ text: '', turn, step: 0 }));
+		asked.current = { of: '', step: 0 };
 		onAttempt(markedAttempt(attempt, got));
 		const now = Date.now();
 		keep(await changeProgress(DEVICE, (own) => progressAfter(own, under, got, attempt, now)));
@@ -55,9 +58,10 @@ export function Work({ drill, under, store, attempt, onAttempt, onRestart }: Pro
 		const aim = hintAims(drill, rig);
 		// while the same thing is to be put right each press of Hint tells more, and then press after press
 		const of = aim ? `${aim.at} ${aim.place} ${aim.what}` : '';
-		const step = hint.of === of ? Math.min(HINT_STEPS, hint.step + 1) : 1;
+		const step = asked.current.of === of ? Math.min(HINT_STEPS, asked.current.step + 1) : 1;
+		asked.current = { of, step };
 		const text = await hintStepText(drill, rig, { hint: hintOn(drill, rig), aim }, step);
-		say(({ turn }) => ({ text: text ?? drillWords.nothingLeft, turn: turn + 1, step: text === null ? 0 : step, of }));
+		say(({ turn }) => ({ text: text ?? drillWords.nothingLeft, turn: turn + 1, step: text === null ? 0 : step }));
 		if (text === null || attempt.done) return;
 		onAttempt({ ...attempt, hints: attempt.hints + 1 });
 		void changeProgress(DEVICE, (own) => withHint(own, under.kind, under.seed));
