@@ -166,7 +166,7 @@ test('set, given out by link, sat by two (one with no network, one by keyboard),
 	await button(trainer.getByRole('dialog'), 'Delete all of it').click();
 	await expect(rows).toHaveCount(0);
 	await trainer.reload();
-	await expect(trainer.locator('.kept')).toContainText('0 papers and 0 results are kept here.');
+	await expect(trainer.locator('.kept')).toContainText('0 quizzes and 0 results are kept here.');
 });
 
 test('a reload keeps the answers; a second tab cannot spoil them, and may take over', async ({ browser, baseURL }) => {
