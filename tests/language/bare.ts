@@ -1,7 +1,7 @@
 import { bareWords } from './brackets.ts';
 
 /** Symbols that every language writes alike: of units, and of functions in a sum. */
-const SYMBOLS: readonly string[] = ['Wh', 'lx', 'cd', 'kB', 'MB', 'cos', 'tan'];
+const SYMBOLS: readonly string[] = ['Wh', 'kg', 'lb', 'lx', 'cd', 'kB', 'MB', 'cos', 'tan'];
 /** What the displays of the simulated panels say by themselves, beside what their menus hold. */
 const ON_PANELS: readonly string[] = [
 	'LOCK',

@@ -13,6 +13,7 @@ const NO_WORDS_IN: Readonly<Record<string, readonly string[]>> = {
 	'lessons/plans.ts': ['rows'],
 	'lessons/cases.ts': ['rig'],
 	'lessons/reckon.ts': ['value'],
+	'glossary/crew.ts': ['from'],
 	'glossary/light.ts': ['from'],
 	'glossary/line.ts': ['from'],
 	'glossary/panel.ts': ['from'],
@@ -99,7 +100,7 @@ const isAddress = (text: string): boolean => text.startsWith('/') || /^[\w-]+\.(
 
 /** Fields of a lesson's front matter that are words, and those inside others that are. */
 const LESSON_WORDS: readonly string[] = ['title', 'outcome', 'try', 'card', 'sources'];
-const LESSON_PARTS: readonly string[] = ['words', 'says'];
+const LESSON_PARTS: readonly string[] = ['words', 'says', 'ask'];
 
 /** A lesson, or another page of markdown, with every word in brackets; tags, code, addresses and ids stay as they are. */
 export function bracketedMdx(source: string): string {
