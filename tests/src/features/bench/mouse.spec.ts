@@ -59,7 +59,7 @@ test('a fixture never seen before is powered, walked to mode and address, linked
 	await tab.keyboard.press('Escape');
 
 	const log = await drawer(tab, 'log');
-	await expect(log.locator('li').first()).toContainText('laid');
+	await expect(log.locator('li').first()).toContainText('New cable');
 	await tab.getByRole('button', { name: 'Undo' }).first().click();
 	await expect(lightOf(tab, 'Wash 1')).toHaveText('dark');
 });
