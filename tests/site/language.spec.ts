@@ -220,6 +220,8 @@ test('a lesson at work, its questions, the review after it, and the search', asy
 		await clean(tab, 'a lesson at work');
 	}
 	await tab.locator('.checks-begin .button-main').scrollIntoViewIfNeeded();
+	// pressed before its script is there, it does nothing yet
+	await expect(tab.locator('astro-island:not([ssr]) .checks-begin')).toBeVisible();
 	await tab.locator('.checks-begin .button-main').click();
 	await expect(tab.locator('.checks-begin')).toHaveCount(0);
 	await clean(tab, 'the questions of a lesson');
