@@ -91,9 +91,13 @@ function askKeys(
 		const sheet = sheetFor(nameAt(profile, 1), [profile], { fixtures: [placed] });
 		const shownAfter = panelOf(sheet);
 		const right = shownAfter(presses);
-		const wrongs = [...slips(presses), ...(ground.version === 1 ? [] : moreSlips(presses))].map(
-			([mistake, slip]): WrongAnswer<Say> => [mistake, label(shownAfter(slip))],
-		);
+		const asked = presses.filter(({ key }) => key === 'set').length > (menu ? 1 : 0) ? item.label : null;
+		// a second line that the question does not tell is no ground to call an option wrong
+		const isTold = ground.version === 1 || panel.kind === 'code' || right[0] === asked;
+		const wrongs = [...slips(presses), ...(ground.version === 1 ? [] : moreSlips(presses))]
+			.map(([mistake, slip]) => [mistake, shownAfter(slip)] as const)
+			.filter(([, shown]) => isTold || shown[0] !== right[0])
+			.map(([mistake, shown]): WrongAnswer<Say> => [mistake, label(shown)]);
 		const draft = oneOf(
 			chance,
 			{
@@ -106,7 +110,7 @@ function askKeys(
 					top: panel.menu.map((each) => each.label),
 					menu: presses.some(({ key }) => key === 'set') && menu ? menu.label : null,
 					inside: presses.some(({ key }) => key === 'set') && menu ? menu.items.map((each) => each.label) : [],
-					item: presses.filter(({ key }) => key === 'set').length > (menu ? 1 : 0) ? item.label : null,
+					item: asked,
 					options: item.kind === 'choice' ? item.options.map((each) => each.label) : [],
 					value: valueText(item, placed.settings[item.setting] ?? profile.defaults[item.setting]),
 					steps: stepsOf(shownAfter, presses),

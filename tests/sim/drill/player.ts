@@ -35,7 +35,9 @@ export function playByHints(drill: Drill, random: Random): Played {
 			const { fixture, key } = event;
 			rig.send(event);
 			const [, near, sure] =
-				/^Hold \w+ on .+? (?:to near (.+?) and let go|until its display reads (.+), and let go\.$)/.exec(words) ?? [];
+				/^Hold \w+ on .+? (?:until close to (.+?) and let go|until its display reads (.+), and let go\.$)/.exec(
+					words,
+				) ?? [];
 			const cue = near ?? sure;
 			if (/for about/.test(words))
 				rig.wait(hint.hold?.then.reduce((ms, it) => ms + (it.type === 'clock.wait' ? it.ms : 0), 0) ?? 0);
