@@ -79,7 +79,7 @@ const TAUGHT: Partial<Record<KindId, string | null>> = {
 	'pool-at-throw': 'wall-close-and-angled',
 	'row-spacing': 'throw-pool-overlap',
 	'bond-check': 'floor-bracket-clamp-bond',
-	'patch-against-panel': 'label-and-test',
+	'patch-against-panel': 'patch-sheet-and-plot',
 };
 
 // symptom: the second lesson asked percents, the fifth what to check first, and a row was re-addressed before a panel was seen; cause:

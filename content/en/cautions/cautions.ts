@@ -74,11 +74,12 @@ export const cautions: Readonly<Record<CautionId, Caution>> = {
 			'Unwind a cable drum (cord reel in the US) to the end before it feeds anything, and lay the rest in loose loops, not in a heap. Stay within its plate. Wound up, it heats, and can burn.',
 			'Take a mains fixture for class I unless its label shows a square within a square: it needs its earth (ground in the US), by a pin or by clips. Never cut them, tape them, or use a lead, adapter or socket that has none.',
 			'Feed through a residual-current device (RCD; GFCI in the US), at the supply end of the lead, where the rules ask for one, and always outdoors.',
-			'Press the test button of a plug-in RCD, with power on it, before the lights go on it. If it doesn’t trip, or won’t reset, don’t use it. If it trips later, leave it off and ask the electrician. One in the distribution is theirs to test.',
+			'Press the test button of a plug-in RCD, with power on it, before the lights go on it. If it does not trip, or will not reset, do not use it. If it trips later, leave it off and ask the electrician. One in the distribution is theirs to test.',
 			'Do not open a fixture. There is nothing inside for you to set. Label it and hand it to a competent repairer.',
-			'A blown fuse or a damaged plug: don’t touch it. Have its supply cut first. Then label it and leave it to a competent person: it failed for a reason.',
+			'A blown fuse or a damaged plug: do not touch it. Have its supply cut first. Then label it and leave it to a competent person: it failed for a reason.',
 			'Add up the current before you link one fixture to the next, and stay within the least of cable, socket and supply.',
-			'Someone is getting a shock: do not touch them. Have the supply cut first, then call the first aider and the emergency services (999 or 112 in the UK, 911 in the US).',
+			// what to do and the numbers: first-aid advice, from memory
+			'Someone is getting a shock: do not touch them until the supply is off. Whoever is nearest its switch or its wall plug, and can get there without touching them, cuts it at once. At the same time have the first aider and the emergency services called (999 or 112 in the UK, 911 in the US, elsewhere the local number). Anyone who had a shock is seen by a medic, even if they feel well.',
 		],
 		defer:
 			'Supplies and distribution belong to the licensed or competent electrician on site (in the US, to a licensed electrician or a qualified person, as the local code says).',
@@ -116,7 +117,8 @@ export const cautions: Readonly<Record<CautionId, Caution>> = {
 			'Never let several fixtures flash out of step into a faster rate.',
 			'Know how to stop it at once: the desk’s fader, or the fixture’s own panel.',
 			'While setting up, say aloud that it is coming.',
-			'Someone has a seizure: stop the flashing at once and call the first aider. Clear what could hurt them, and do not hold them down. Over five minutes, or if you are not sure, call the emergency services.',
+			// what to do, and the five minutes: health services' first-aid advice, from memory
+			'Someone has a seizure: have the flashing stopped at once, with light left to see by, and call the first aider. Clear what could hurt them, and stay with them. Do not hold them down, and put nothing in their mouth. Over five minutes, a first one, a second one after it, hurt, not coming round, or if you are not sure: call the emergency services (999 or 112 in the UK, 911 in the US, elsewhere the local number).',
 		],
 		defer: 'The venue’s strobe policy and the local licence hold.',
 	},

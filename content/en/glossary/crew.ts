@@ -67,7 +67,7 @@ export const crew: readonly Term[] = [
 	{
 		id: 'quarantine',
 		term: 'Quarantine',
-		says: 'Keeping a damaged battery apart: tagged, away from people, exits and what burns, watched from a distance. One that smokes, smells or is hot by itself is left where it is, and people get out. The maker’s and the place’s fire rules come first.',
+		says: 'Keeping a damaged battery apart: tagged, away from people, exits and what burns, watched from a distance. One that smokes, smells, hisses or is hot by itself is left where it is: people get out, and the alarm is raised. The maker’s and the place’s fire rules come first.',
 		from: 'trade',
 		see: ['battery', 'charge'],
 	},

@@ -47,7 +47,7 @@ export const ways: readonly LessonPath[] = [
 		id: 'trainer',
 		who: 'You teach a crew',
 		words:
-			'Plans for one hour, for one day and for a second: times, what each lesson is for, its task, and what to bring. They print.',
+			'Plans for one hour, for one day and for a second day: times, what each lesson is for, its task, and what to bring. They print.',
 		lessons: [],
 		more: [{ href: '/lessons/plan/', words: 'The plans' }],
 	},

@@ -4,8 +4,8 @@ export const figureWords = {
 		common: 'common',
 		'data-minus': 'data −',
 		'data-plus': 'data +',
-		'second-minus': 'second − (spare)',
-		'second-plus': 'second + (spare)',
+		'second-minus': 'second − (read the label)',
+		'second-plus': 'second + (read the label)',
 	},
 	plugs: { five: 'five pins', three: 'three pins' },
 	/** What stands in each drawing; two lines where it is broken in two. */
@@ -118,7 +118,7 @@ export const figureWords = {
 		},
 		pins: {
 			shows:
-				'The faces of a five-pin plug and socket and a three-pin plug and socket, each with its key at the top. On a plug with five pins the numbers run clockwise from the key, 1 to 5; with three, 1 is right of the key, 2 left of it and 3 at the bottom. A socket is the mirror image. Pin 1 is common, 2 is data minus, 3 is data plus; on some old three-pin kit 2 and 3 change places. Pins 4 and 5 are a second pair, often spare, and only five-pin plugs have them.',
+				'The faces of a five-pin plug and socket and a three-pin plug and socket, each with its key at the top. On a plug with five pins the numbers run clockwise from the key, 1 to 5; with three, 1 is right of the key, 2 left of it and 3 at the bottom. A socket is the mirror image. Pin 1 is common, 2 is data minus, 3 is data plus; on some old three-pin kit 2 and 3 change places. Pins 4 and 5 are a second pair, often not wired, and on some kit put to another use, and only five-pin plugs have them.',
 			caption:
 				'Looking at the face. Drawn from memory of IEC 61076-2-103: trust the numbers by the pins. On some old three-pin kit 2 and 3 change places.',
 		},

@@ -1,6 +1,6 @@
 /** Words of the trainer's page. */
 export const planWords = {
-	title: 'Plans for a trainer: one hour, one day and a second, Prep Bay',
+	title: 'Plans for a trainer: one hour, one day and a second day, Prep Bay',
 	description:
 		'What to teach a crew in one hour, in one day, or in two: times, what they can do afterwards, and the task of each lesson.',
 	heading: 'Plans for a trainer',

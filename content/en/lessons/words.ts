@@ -26,7 +26,7 @@ export const lessonWords = {
 	slipAsk: 'Something went wrong on this bench. Look at it, ask a light why, and say what it was.',
 	slipIs: (what: string) => `It was this: ${what}.`,
 	slipOpen: 'What went wrong: find it on the bench first, then open this',
-	slipLead: 'This is what the mistake looks like. Put it right, or ask a light why.',
+	slipLead: 'This is what the mistake looks like. Ask a light why. Then put it right, if it’s yours to put right.',
 	again: 'Set the bench up again',
 	slip: 'A deliberate mistake',
 	slipBefore: 'Before',

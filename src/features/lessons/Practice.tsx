@@ -51,7 +51,8 @@ export function Practice({ data }: { data: PracticeData }): JSX.Element {
 					</button>
 				))}
 			</fieldset>
-			<div class="practice-words" aria-live="polite">
+			{/* a question says by itself what came of it */}
+			<div class="practice-words" aria-live={step === 'try' || (step === 'slip' && data.slipAsked) ? 'off' : 'polite'}>
 				{step === 'try' && (
 					<>
 						{data.predict.length > 0 && (

@@ -28,6 +28,25 @@ export interface SolvedCase {
 	readonly ownHref: string;
 }
 
+/** Wrong options of a question on a bench at most, and at least. */
+const MOST_WRONG = 3;
+const LEAST_WRONG = 2;
+
+/**
+ * What is right among what is wrong, in an order that tells nothing.
+ * @param wrong the likeliest first; what is said twice, or is right, is left out
+ * @returns null where fewer than two wrong ones are left
+ */
+export function choicesOf(
+	right: string,
+	wrong: readonly string[],
+): { options: readonly string[]; right: number } | null {
+	const others = [...new Set(wrong)].filter((text) => text !== right).slice(0, MOST_WRONG);
+	if (others.length < LEAST_WRONG) return null;
+	const options = [right, ...others].toSorted();
+	return { options, right: options.indexOf(right) };
+}
+
 /** Most checks before a walk counts as lost. */
 const MOST = 30;
 

@@ -4,7 +4,7 @@ import type { RigEvent } from '../../../sim/event/index.ts';
 import type { Rig } from '../../../sim/rig/index.ts';
 import { openUnharmed } from '../../../sim/rig/trusted.ts';
 import { describePanel, fixtureLight } from '../../wording/index.ts';
-import { play } from './cases.ts';
+import { choicesOf, play } from './cases.ts';
 import { sheetOf } from './open.ts';
 import type { BenchSpec, PredictionSpec } from './schema.ts';
 
@@ -17,10 +17,6 @@ export interface Prediction {
 	/** Which of them the rig shows. */
 	readonly right: number;
 }
-
-/** Wrong options at most, and at least. */
-const MOST = 3;
-const LEAST = 2;
 
 /**
  * A prediction's options, read off the lesson's rig: what the watched fixture shows once all is done, against what it shows after
@@ -41,10 +37,9 @@ export function predictionOf(bench: BenchSpec, { ask, done, watch, see, mistakes
 	const others = see === 'display' ? [] : sheet.fixtures.map(({ id }) => seenOf(end, id));
 	const dark = after([{ type: 'power.switch', fixture: watch, on: false }]);
 	const all = [...mistakes.map((log) => seenOf(after(log))), seenOf(after([])), ...others, seenOf(dark)];
-	const wrong = [...new Set(all)].filter((text) => text !== right).slice(0, MOST);
-	if (wrong.length < LEAST) throw new InputError('lesson.try', 'try', { trouble: 'too-few-options', ask });
-	const options = [right, ...wrong].toSorted();
-	return { ask, done, options, right: options.indexOf(right) };
+	const choices = choicesOf(right, all);
+	if (!choices) throw new InputError('lesson.try', 'try', { trouble: 'too-few-options', ask });
+	return { ask, done, ...choices };
 }
 
 /** What can be watched, in the words of the bench. */

@@ -2,7 +2,7 @@ import type { RigEvent } from '../../../sim/event/index.ts';
 import type { Rig } from '../../../sim/rig/index.ts';
 import { openUnharmed } from '../../../sim/rig/trusted.ts';
 import { eventText, fixtureLight } from '../../wording/index.ts';
-import { play } from './cases.ts';
+import { choicesOf, play } from './cases.ts';
 import { sheetOf } from './open.ts';
 import type { Lesson } from './schema.ts';
 
@@ -13,20 +13,19 @@ export interface SlipAsked {
 	readonly right: number;
 }
 
-/** Wrong options at most, and at least. */
-const MOST = 3;
-const LEAST = 2;
 /** Ms for a lost line to show. */
 const SETTLE = 3000;
 
 /**
  * What went wrong on a lesson's bench, to be found there: the slip, among other things that happen to the fixture watched and would
  * show otherwise on the fixtures watched.
- * @returns null where it is told and not found: on mains, where a guess could hurt, and where nobody did anything but wait
+ * @returns null where it is told and not found: on mains, where a guess could hurt; where nobody did anything but wait; and where
+ * several things were done, which no single mishap looks like
  */
 export function slipAsked({ bench, slip }: Pick<Lesson, 'bench' | 'slip'>): SlipAsked | null {
 	const did = slip.log.filter(({ type }) => type !== 'clock.wait');
-	if (did.length === 0 || did.some(({ type }) => type === 'mains.plug' || type === 'hall.power')) return null;
+	const [only, more] = did;
+	if (!only || more || did.some(({ type }) => type === 'mains.plug' || type === 'hall.power')) return null;
 	const sheet = sheetOf(bench);
 	const start = openUnharmed(sheet);
 	play(start, bench.log);
@@ -35,18 +34,12 @@ export function slipAsked({ bench, slip }: Pick<Lesson, 'bench' | 'slip'>): Slip
 		play(rig, log);
 		return slip.watch.map((fixture) => fixtureLight(rig, fixture)).join('\n');
 	};
-	const saysOf = (log: readonly RigEvent[]): string => log.map((event) => eventText(start, event)).join('. ');
 	const isSeen = shownAfter(slip.log);
-	const right = saysOf(did);
 	const wrong = slip.watch
 		.flatMap((fixture) => mishapsOf(start, fixture))
 		.filter((event) => shownAfter([event, { type: 'clock.wait', ms: SETTLE }]) !== isSeen)
-		.map((event) => saysOf([event]))
-		.filter((text, i, all) => text !== right && all.indexOf(text) === i)
-		.slice(0, MOST);
-	if (wrong.length < LEAST) return null;
-	const options = [right, ...wrong].toSorted();
-	return { options, right: options.indexOf(right) };
+		.map((event) => eventText(start, event));
+	return choicesOf(eventText(start, only), wrong);
 }
 
 /** What else could have happened to a fixture, the likeliest first. */

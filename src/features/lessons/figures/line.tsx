@@ -73,8 +73,8 @@ export function Frame(): JSX.Element {
 }
 
 /** The break of the drawing: after this fixture of eight. */
-const BROKEN_AFTER = 5;
-const ROW = 8;
+export const BROKEN_AFTER = 5;
+export const ROW = 8;
 
 /**
  * Which indicators to read, in order, to find a break in a row whose last is dark: each time the middle of what is left.

@@ -5,7 +5,7 @@ import { describe, expect, it } from 'vitest';
 import { figureWords } from '#words/lessons/index.ts';
 import { PINS } from '../../../../shared/dmx/index.ts';
 import { figures } from '../../../../src/features/lessons/figures/index.tsx';
-import { looksFor } from '../../../../src/features/lessons/figures/line.tsx';
+import { BROKEN_AFTER, looksFor, ROW } from '../../../../src/features/lessons/figures/line.tsx';
 import { PIN_ANGLES, Pins } from '../../../../src/features/lessons/figures/plugs.tsx';
 import { lessonFiles } from '../../../content/lessons.ts';
 import { runs } from '../../../runs.ts';
@@ -24,6 +24,13 @@ describe.each(Object.entries(figures))('the drawing %s', (id, [Drawing]) => {
 });
 
 describe('the looks of a half-split', () => {
+	it('are told in words as they are drawn', () => {
+		const { shows } = figureWords.figures.half;
+		const [, ...told] = /look is at (\d).*second at (\d).*third at (\d).*between (\d) and (\d)/.exec(shows) ?? [];
+		const looks = looksFor(ROW, (n) => n <= BROKEN_AFTER);
+		expect(told.map(Number)).toEqual([...looks, BROKEN_AFTER, BROKEN_AFTER + 1]);
+	});
+
 	it('find the break in a row of any length, each look at one not looked at, and no more than halving takes', () => {
 		fc.assert(
 			fc.property(fc.integer({ min: 1, max: 64 }), fc.nat(), (row, n) => {
