@@ -4,8 +4,8 @@ export const figureWords = {
 		common: 'common',
 		'data-minus': 'data −',
 		'data-plus': 'data +',
-		'second-minus': 'second − (read the label)',
-		'second-plus': 'second + (read the label)',
+		'second-minus': 'second − (if any)',
+		'second-plus': 'second + (if any)',
 	},
 	plugs: { five: 'five pins', three: 'three pins' },
 	/** What stands in each drawing; two lines where it is broken in two. */
