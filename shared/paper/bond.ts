@@ -17,7 +17,10 @@ export interface Bond {
 	readonly state: 'good' | 'frayed' | 'shocked';
 }
 
-/** Most slack, in centimetres: 150 mm, trade advice; a standard that asks for less comes first. */
+/**
+ * Most slack, in centimetres: 150 mm is trade advice, no source (as in the lesson `floor-bracket-clamp-bond`); what the maker or the
+ * person in charge says comes first.
+ */
 export const MOST_SLACK = 15;
 
 export type BondFlaw = 'around' | 'to' | 'long' | 'rating' | 'open' | 'worn';

@@ -11,7 +11,22 @@ export interface BandSlot {
 	readonly bands: readonly Band[];
 }
 
-const same = (a: string, b: string): boolean => a.trim().toLowerCase() === b.trim().toLowerCase();
+/** Whether two names are one to a reader. */
+export const same = (a: string, b: string): boolean => a.trim().toLowerCase() === b.trim().toLowerCase();
+
+/** Whether a band leaves the light to the other slots. */
+export const isAtRest = ({ effect }: Band): boolean => effect.do === 'nothing' || effect.do === 'open';
+
+/** A slot as facts: its fixture, its mode, its name and its number. */
+export const slotFacts = ({ profile, mode, slot }: Omit<BandSlot, 'bands'>) => ({
+	fixture: profile.name,
+	mode: mode.name,
+	slot: slot.name,
+	n: slot.at,
+});
+
+/** What a band is called. */
+export const bandSay = ({ name }: Band): Say => say('name', { name });
 
 /** A function of a slot: the name of one band or more, and all their values. */
 export interface SlotFunction {
@@ -99,12 +114,15 @@ export interface ModeAt {
 /** Longest chart that a question spells out, in slots, where a shorter one is to be had. */
 const LONGEST_CHART = 16;
 
-/** Modes that hold to a condition; those with short charts alone, where there are any. */
-export function modesWhere({ profiles }: QuestionGround, holds: (at: ModeAt) => boolean): ModeAt[] {
-	const all = profiles.flatMap((profile) => profile.modes.map((mode) => ({ profile, mode }))).filter(holds);
+/** Of these modes, those with short charts alone, where there are any. */
+export function shortOf<M extends Pick<ModeAt, 'mode'>>(all: readonly M[]): readonly M[] {
 	const short = all.filter(({ mode }) => footprintOf(mode) <= LONGEST_CHART);
 	return short.length > 0 ? short : all;
 }
+
+/** Modes that hold to a condition; those with short charts alone, where there are any. */
+export const modesWhere = ({ profiles }: QuestionGround, holds: (at: ModeAt) => boolean): readonly ModeAt[] =>
+	shortOf(profiles.flatMap((profile) => profile.modes.map((mode) => ({ profile, mode }))).filter(holds));
 
 /** The same chart by first values alone: first value, name, and so on. By last values: last value, name. */
 export const startsOf = (bands: readonly Band[]): (string | number)[] =>

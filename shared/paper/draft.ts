@@ -3,7 +3,18 @@ import type { RigSheet } from '../sheet/index.ts';
 import { evenlyDrawn, MOST_DRAWN } from './even.ts';
 import type { MistakeId } from './ids.ts';
 import { canonical } from './json.ts';
-import type { Answer, Chance, Item, ItemDraft, ItemFacts, KnownMistake, Option, QuestionGround, Say } from './types.ts';
+import type {
+	Answer,
+	Chance,
+	Item,
+	ItemDraft,
+	ItemFacts,
+	KnownMistake,
+	NumberUnit,
+	Option,
+	QuestionGround,
+	Say,
+} from './types.ts';
 
 /** Something to say, and what fills it. */
 export const say = (id: string, facts: ItemFacts = {}): Say => ({ say: id, facts });
@@ -90,22 +101,11 @@ export function oneOf(
 
 /** What a typed number counts, and how far typing goes: wide enough for wrong answers. */
 export interface NumberEntry {
-	readonly unit:
-		| 'value'
-		| 'percent'
-		| 'slot'
-		| 'address'
-		| 'slots'
-		| 'fixtures'
-		| 'word'
-		| 'hours'
-		| 'amps'
-		| 'lux'
-		| 'centimetres';
+	readonly unit: NumberUnit;
 	readonly base?: 10 | 16;
 }
 
-const TYPED_TO: Readonly<Record<NumberEntry['unit'], number>> = {
+const TYPED_TO: Readonly<Record<NumberUnit, number>> = {
 	value: 999,
 	percent: 999,
 	slot: 9999,

@@ -205,5 +205,8 @@ export const MISTAKE_IDS = [
 	'overlap-added',
 	'bonds-the-other-way',
 	'other-way-about',
+	'gate-missed',
+	'first-ones-forgotten',
+	'last-name-for-last-place',
 ] as const;
 export type MistakeId = (typeof MISTAKE_IDS)[number];

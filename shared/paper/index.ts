@@ -6,6 +6,7 @@
  */
 
 export { analyse } from './analyse.ts';
+export { isAtRest, shortOf, slotChartOf } from './chart.ts';
 export { asksFor, draft, fresh, lettered, oneOf, say, severalOf, type WrongAnswer } from './draft.ts';
 export type { AnswerCount, GroupFigures, ItemAnalysis, ItemFigures, ItemFinding, PersonFigures } from './figures.ts';
 export {
@@ -27,7 +28,7 @@ export {
 export { markPaper } from './mark.ts';
 export { readAnswers, readPaper, readRecipe } from './read.ts';
 export type { PaperRecipe, PaperRecipeInput } from './recipe.ts';
-export { kindsFor, needsRig, topicsOf } from './schedule.ts';
+export { isOfAll, kindsFor, needsRig, topicsOf } from './schedule.ts';
 export { groundOf, setPaper, TOP_SEED } from './set.ts';
 export type {
 	Answer,
@@ -43,6 +44,7 @@ export type {
 	ItemMark,
 	KnownMistake,
 	Misfit,
+	NumberUnit,
 	Option,
 	Paper,
 	PaperMark,

@@ -46,7 +46,7 @@ function askedKinds({ kinds, topics, version }: Asks): KindId[] {
 }
 
 /** Whether a kind is among all, where none is named: of version 1 those that there were, later all but what must be named. */
-const isOfAll = (id: KindId, version: PaperRecipe['version']): boolean =>
+export const isOfAll = (id: KindId, version: PaperRecipe['version']): boolean =>
 	version === 1 ? FIRST_KIND_IDS.includes(id) : !WHEN_NAMED.includes(id);
 
 /**

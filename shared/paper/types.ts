@@ -20,6 +20,20 @@ export interface Option {
 	readonly label: Say;
 }
 
+/** What a typed number counts. */
+export type NumberUnit =
+	| 'value'
+	| 'percent'
+	| 'slot'
+	| 'address'
+	| 'slots'
+	| 'fixtures'
+	| 'word'
+	| 'hours'
+	| 'amps'
+	| 'lux'
+	| 'centimetres';
+
 /** How a question is answered. What is right is not in it. */
 export type AnswerForm =
 	| { readonly form: 'one'; readonly options: readonly Option[] }
@@ -30,7 +44,7 @@ export type AnswerForm =
 			readonly least: number;
 			readonly most: number;
 			readonly base: 10 | 16;
-			readonly unit: string;
+			readonly unit: NumberUnit;
 	  }
 	| { readonly form: 'order'; readonly options: readonly Option[] }
 	/** Switches 1 to `count`, each up or down. */

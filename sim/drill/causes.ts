@@ -1,8 +1,9 @@
 import { InputError } from '../../shared/error/index.ts';
+import { oncePer } from '../../shared/memo/index.ts';
 import { SETTING_KEYS, type SettingKey, type SettingValue } from '../../shared/profile/index.ts';
 import type { RigEvent } from '../event/index.ts';
 import type { Rig } from '../rig/index.ts';
-import { findingsOf } from './check.ts';
+import { findingName, findingsOf } from './check.ts';
 import type { DrillCondition, Finding, Task } from './types.ts';
 import { wayOn } from './way/index.ts';
 
@@ -18,27 +19,30 @@ export interface CauseGroup {
 const FOLLOWS: ReadonlySet<string> = new Set(['power', 'data', 'light']);
 /** Long enough for every fixture to take up what reaches it, ms (ours, no source). */
 const SETTLE_MS = 5000;
+/** With more than this to be put right nothing is tried (ours, no source): what is tried grows with it, and a page waits for it. */
+const MOST_ROOTS = 24;
 
 /**
  * What is not as the drill asks, causes first, in the order of its goal, each with what follows from it. Found by trying: a finding
- * is a consequence of a cause if putting that alone right clears it; of several causes together if it stays while any one of them
- * does. The rig stays as it is.
+ * is a consequence of a cause if putting that alone right clears it; of several together if putting those right clears it, and no fewer
+ * of them do. With more causes than {@link MOST_ROOTS} each finding stands by itself. The rig stays as it is.
  * @param drill taken as it is
  */
 export function causesOf(drill: Task, rig: Rig): CauseGroup[] {
 	const wrong = findingsOf(drill, rig);
 	const maybe = wrong.filter(({ what }) => FOLLOWS.has(what));
+	const eachByItself = () => wrong.map((finding) => ({ causes: [finding], follows: [] }));
+	if (wrong.length - maybe.length > MOST_ROOTS) return eachByItself();
 	const after = (repaired: readonly Finding[]) => clearedBy(drill, rig, repaired, maybe);
+	const alone = oncePer((root: Finding) => after([root]));
 	const roots = wrong.filter(
 		(each) =>
 			!maybe.includes(each) ||
 			// its own switch, unless the supply alone brings it back
-			(each.what === 'power' && !wrong.some((other) => other.what === 'mains' && after([other]).has(each))),
+			(each.what === 'power' && !wrong.some((other) => other.what === 'mains' && alone(other).has(each))),
 	);
+	if (roots.length > MOST_ROOTS) return eachByItself();
 	const others = maybe.filter((each) => !roots.includes(each));
-	const alone = others.length === 0 ? [] : roots.map((root) => after([root]));
-	const allBut = others.length === 0 ? [] : roots.map((root) => after(roots.filter((each) => each !== root)));
-	const all = others.length === 0 ? new Set<Finding>() : after(roots);
 
 	// each root stands for its group, by the place of the first of them
 	const group = roots.map((_, i) => i);
@@ -48,13 +52,28 @@ export function causesOf(drill: Task, rig: Rig): CauseGroup[] {
 	};
 	const causeOf = new Map<Finding, number>();
 	for (const finding of others) {
-		const single = alone.findIndex((cleared) => cleared.has(finding));
-		if (single >= 0) {
-			causeOf.set(finding, single);
-			continue;
-		}
-		if (!all.has(finding)) continue;
-		const needed = roots.flatMap((_, i) => (allBut[i]?.has(finding) ? [] : [i]));
+		const single = roots.findIndex((root) => alone(root).has(finding));
+		if (single >= 0) causeOf.set(finding, single);
+	}
+	// what no one of them clears may need several
+	const left = others.filter((finding) => !causeOf.has(finding));
+	const all = left.length > 0 ? after(roots) : new Set();
+	const cleared = new Map<string, Set<Finding>>();
+	const clears = (some: readonly number[]): Set<Finding> => {
+		const key = some.join();
+		const known = cleared.get(key) ?? after(roots.filter((_, i) => some.includes(i)));
+		cleared.set(key, known);
+		return known;
+	};
+	for (const finding of left.filter((each) => all.has(each))) {
+		// as few as will do, the earliest: those not needed beside the rest are dropped from the end
+		const needed = roots.reduceRight<readonly number[]>(
+			(some, _, i) => {
+				const fewer = some.filter((each) => each !== i);
+				return clears(fewer).has(finding) ? fewer : some;
+			},
+			[...roots.keys()],
+		);
 		const [first] = needed;
 		if (first === undefined) continue;
 		for (const each of needed) join(first, each);
@@ -74,8 +93,23 @@ export function causesOf(drill: Task, rig: Rig): CauseGroup[] {
 	return [...groups, ...loose].sort((a, b) => firstOf(a) - firstOf(b));
 }
 
-/** The findings among `others` that are gone once these are put right and nothing else. */
+/** The findings among `others` that are gone for good once these are put right and nothing else. */
 function clearedBy(drill: Task, rig: Rig, repaired: readonly Finding[], others: readonly Finding[]): Set<Finding> {
+	const ahead = afterRepair(drill, rig, repaired);
+	const findings = findingsOf(drill, ahead);
+	const still = new Set(findings.map(findingName));
+	const dataStill = new Set(findings.filter(({ what }) => what === 'data').map(({ place }) => place));
+	// light that wrong or damaged data drives is right at one moment and wrong at the next
+	const isByChance = ({ what, place }: Finding): boolean =>
+		what === 'light' && (dataStill.has(place) || ahead.look(place).light.flicker);
+	return new Set(others.filter((each) => !still.has(findingName(each)) && !isByChance(each)));
+}
+
+/**
+ * The rig as it comes to stand once these are put right and nothing else, as far as hands can; the rig itself stays as it is.
+ * @param drill taken as it is
+ */
+export function afterRepair(drill: Task, rig: Rig, repaired: readonly Finding[]): Rig {
 	const ahead = rig.fork();
 	const switchedOn = new Set<string>();
 	for (const event of repairOf(drill, rig, repaired)) {
@@ -92,8 +126,7 @@ function clearedBy(drill: Task, rig: Rig, repaired: readonly Finding[], others: 
 	for (const fixture of switchedOn)
 		if (!isAsked(repaired, fixture, 'power')) ahead.send({ type: 'power.switch', fixture, on: false });
 	ahead.wait(SETTLE_MS);
-	const still = new Set(findingsOf(drill, ahead).map(nameOf));
-	return new Set(others.filter((each) => !still.has(nameOf(each))));
+	return ahead;
 }
 
 const isAsked = (repaired: readonly Finding[], place: string, what: string): boolean =>
@@ -110,22 +143,29 @@ function attempt(rig: Rig, event: RigEvent): boolean {
 	}
 }
 
-const nameOf = ({ at, place, what }: Finding): string => `${at} ${place} ${what}`;
-
 /** Events that put these right; none where hands cannot, as the rig stands. */
 function repairOf(drill: Task, rig: Rig, repaired: readonly Finding[]): readonly RigEvent[] {
-	const goal = [
-		...repaired.flatMap((finding) => asked(finding, rig)),
-		...terminators(repaired, rig),
-		...kept(repaired, rig),
-	];
+	const set = repaired.filter(({ what, place }) => isSetting(what) && isKeyed(rig, place));
+	const rest = repaired.filter((finding) => !set.includes(finding));
+	// a setting by itself, not by keys: a key may change others on its way, and a remote's key those of its neighbours
+	const become = set.map(({ place, what, wanted }): RigEvent => {
+		// of a range its lowest
+		const value = Array.isArray(wanted) ? wanted[0] : wanted;
+		return { type: 'settings.become', fixture: place, change: { [what]: value } };
+	});
+	const goal = [...rest.flatMap((finding) => asked(finding, rig)), ...terminators(rest, rig), ...kept(rest, rig)];
 	try {
-		return wayOn({ ...drill, goal }, rig);
+		return [...become, ...(goal.length > 0 ? wayOn({ ...drill, goal }, rig) : [])];
 	} catch (error) {
-		if (error instanceof InputError && error.code === 'drill.stuck') return [];
+		if (error instanceof InputError && error.code === 'drill.stuck') return become;
 		throw error;
 	}
 }
+
+const isKeyed = ({ gear }: Rig, place: string): boolean => {
+	const unit = gear.units.get(place);
+	return unit !== undefined && unit.profile.panel.kind !== 'dip';
+};
 
 /** What one finding asks for, and no more of its condition than that. */
 function asked({ condition, place, what, wanted }: Finding, { gear }: Rig): DrillCondition[] {

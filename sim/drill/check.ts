@@ -12,6 +12,9 @@ export function findingsOf(drill: Pick<Task, 'sheet' | 'goal'>, rig: Rig): Findi
 	);
 }
 
+/** What tells one finding from another, whatever is found there by now. */
+export const findingName = ({ at, place, what }: Finding): string => `${at} ${place} ${what}`;
+
 type WrongPlace = Pick<Finding, 'place' | 'what' | 'found' | 'wanted'>;
 
 function judge(sheet: Task['sheet'], condition: DrillCondition, rig: Rig): WrongPlace[] {

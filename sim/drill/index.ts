@@ -20,7 +20,7 @@ import * as trusted from './trusted.ts';
 import type { HandsOn, Mark, Task } from './types.ts';
 
 export type { CauseGroup } from './causes.ts';
-export { findingsOf } from './check.ts';
+export { findingName, findingsOf } from './check.ts';
 export { isInHand, pressesOf } from './hands.ts';
 export type { Harm } from './harm.ts';
 export { DRILL_KINDS, type DrillKindInfo } from './kinds/index.ts';

@@ -13,7 +13,8 @@ import { mainsRecord } from './harm.ts';
 import type { Mark, Task } from './types.ts';
 import { fewestPresses } from './way/index.ts';
 
-export { type CauseGroup, causesOf } from './causes.ts';
+export { afterRepair, type CauseGroup, causesOf } from './causes.ts';
+export { findingName } from './check.ts';
 export { type Hint, hintAims, hintOn, shortestWay } from './way/index.ts';
 
 /** The fewest presses from the start, worked out once a drill. */

@@ -49,7 +49,7 @@ export function CautionLine(props: CautionBoxProps): JSX.Element {
 	const { caution, id } = props;
 	return (
 		<details class="caution caution-line" {...(id === undefined ? {} : { id })}>
-			<summary>
+			<summary class="fold-line">
 				<span>
 					<span class="caution-word">{partWords.caution}</span> <strong>{caution.title}.</strong> {caution.care[0]}
 				</span>

@@ -39,10 +39,10 @@ export function describePanel(rig: Rig, fixtureId: string): string {
 /**
  * What the display of one fixture stands at, in plain words for the eye: 'Start address', and while a value is set 'Static colour:
  * amber'. Nothing where the display is dark, or says just that itself.
+ * @param display as the fixture was last looked at
  */
-export function panelTitle(rig: Rig, fixtureId: string): string {
+export function panelTitle(rig: Rig, fixtureId: string, display: PanelDisplay): string {
 	const unit = rig.gear.units.get(fixtureId);
-	const { display } = rig.look(fixtureId);
 	if (!unit || unit.profile.panel.kind === 'dip' || display.kind !== 'keyed' || !display.lit) return '';
 	if (display.state === 'locked') return displays.titleLocked;
 	const item = itemAt(unit.profile.panel, unit.state.context.path);

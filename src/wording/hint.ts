@@ -19,22 +19,29 @@ export function hintText(rig: Rig, hint: Hint | null): string | null {
 	const says = (hints as Readonly<Partial<Record<RigEvent['type'], Says>>>)[event.type];
 	// a drill's way has no other events
 	if (!says) throw new RangeError(`no hint for '${event.type}'`);
-	const isWhole = event.type === 'cable.lay' && event.cable.from !== null && event.cable.to !== null;
 	const plug = event.type === 'mains.plug' ? plugFacts(rig, event.fixture) : {};
-	return eventIn(says, rig, event, { isWhole, ...plug });
+	return eventIn(says, rig, event, { isWhole: isWhole(event), ...plug });
 }
 
+/** Whether a cable is run with both its ends plugged in. */
+const isWhole = (event: RigEvent): boolean =>
+	event.type === 'cable.lay' && event.cable.from !== null && event.cable.to !== null;
+
 /** How far a hint goes: where to look; what it should be, and why; the very press. */
-export const HINT_STEPS = 3;
+const HINT_STEPS = 3;
+
+/** How far a hint goes that is asked for once more, after `step`: where nothing is aimed at there is no what and why to tell. */
+export const hintStepAfter = (step: number, aim: Finding | null): number =>
+	step === 1 && !aim ? HINT_STEPS : Math.min(HINT_STEPS, step + 1);
 
 /**
- * A hint in steps, each a sentence or more: where to look; what is wrong there and what it does to the light; the very press. Null
- * where nothing is left.
+ * A hint in steps, each a sentence or more: where to look; what is wrong there, with what that alone does to its fixture where it does
+ * anything; the very press. Null where nothing is left.
  * @param step 1 to 3
  * @param aim what the press is on the way to put right
  */
 export async function hintStepText(
-	drill: Pick<Task, 'sheet'>,
+	drill: Task,
 	rig: Rig,
 	{ hint, aim }: { hint: Hint | null; aim: Finding | null },
 	step: number,
@@ -42,9 +49,12 @@ export async function hintStepText(
 	if (!hint) return null;
 	if (step === 1) return whereText(rig, hint.event);
 	if (step === 2 && aim) {
-		// fetched with the first such step: the reason trail is no small part
-		const { reasonOf } = await import('./hintReason.ts');
-		return [findingText(drill, aim), ...reasonOf(rig, aim)].join(' ');
+		// fetched with the first such step, as the reason trail is no small part; what was found is told even where that fails
+		const reasons = await import('./hintReason.ts').then(
+			({ reasonOf }) => reasonOf(drill, rig, aim),
+			() => [],
+		);
+		return [findingText(drill, aim), ...reasons].join(' ');
 	}
 	return hintText(rig, hint);
 }
@@ -52,7 +62,7 @@ export async function hintStepText(
 /** Which thing an event is done to, and where on it. */
 function whereText(rig: Rig, event: RigEvent): string {
 	const says = (hintPlaces as Readonly<Partial<Record<RigEvent['type'], Says>>>)[event.type] ?? hintPlaces.else;
-	return eventIn(says, rig, event, { isWhole: event.type === 'cable.lay' && event.cable.from !== null });
+	return eventIn(says, rig, event, { isWhole: isWhole(event) });
 }
 
 /** Where a mains plug is as yet, and whether its fixture feeds any other. */

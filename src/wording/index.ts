@@ -16,7 +16,7 @@ export { eventText } from './event.ts';
 export { faultCause, faultName, faultNameKey, faultTape, repairConfirm, repairText, repairTitle } from './fault.ts';
 export { fill } from './fill.ts';
 export { checkDoes, checkTitle, complaintText, outcomeText, type PlacedCheck, spotOf } from './finder.ts';
-export { HINT_STEPS, hintStepText, hintText } from './hint.ts';
+export { hintStepAfter, hintStepText, hintText } from './hint.ts';
 export { itemTitle, settingTitle, settingValueText, startCodeWords } from './kinds.ts';
 export { errorTextLater } from './laterError.ts';
 export { cableName, cableText, fixtureName, modeName, portText } from './names.ts';

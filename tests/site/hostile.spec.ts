@@ -12,20 +12,30 @@ const BAR = 200;
 /** What other work on the machine may add to that before it counts: a page that is frozen stands for seconds. */
 const LOAD = 400;
 
-/** A long frame as the browser reports it (W3C Long Animation Frames): what its scripts took is apart from the browser's own work. */
-type Frame = PerformanceEntry & { readonly scripts: readonly { readonly duration: number }[] };
+/**
+ * A long frame as the browser reports it (W3C Long Animation Frames): what its scripts took, and from when it worked out style and
+ * layout to its end (0 where it drew nothing), are apart from the browser's own work.
+ */
+type Frame = PerformanceEntry & {
+	readonly scripts: readonly { readonly startTime: number; readonly duration: number }[];
+	readonly styleAndLayoutStart: number;
+};
 
 /**
- * Has the page note how long its scripts took in each long frame. What the browser does beside them is its own: Debian's Chromium
- * 150 takes over a second to open any address of a megabyte, with no script of ours in it.
+ * Has the page note how long its scripts, style and layout took in each long frame. What the browser does beside them is its own:
+ * Debian's Chromium 150 takes over a second to open any address of a megabyte, with no script of ours in it.
  */
 async function watch(tab: Page): Promise<void> {
 	await tab.addInitScript(() => {
 		const held: number[] = [];
 		Object.assign(window, { held });
 		new PerformanceObserver((list) => {
-			for (const frame of list.getEntries() as Frame[])
-				held.push(frame.scripts.reduce((sum, { duration }) => sum + duration, 0));
+			for (const { startTime, duration, scripts, styleAndLayoutStart: layout } of list.getEntries() as Frame[]) {
+				// scripts that layout calls, such as those that watch a size, are within its time
+				const before = scripts.filter((script) => layout === 0 || script.startTime < layout);
+				const drawing = layout > 0 ? startTime + duration - layout : 0;
+				held.push(before.reduce((sum, script) => sum + script.duration, drawing));
+			}
 		}).observe({ entryTypes: ['long-animation-frame'] });
 	});
 }

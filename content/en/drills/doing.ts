@@ -64,7 +64,7 @@ export const drillWords = {
 	therefore: {
 		one: 'Therefore:',
 		data: (names: string, count: number) =>
-			`${counted(count, 'fixture hears', 'fixtures hear')} the wrong thing or nothing: ${names}.`,
+			`${counted(count, 'fixture doesn’t get the data it should', 'fixtures don’t get the data they should')}: ${names}.`,
 		light: (names: string, count: number) =>
 			`${counted(count, 'fixture’s light is', 'fixtures’ lights are')} not as they should be: ${names}.`,
 		power: (names: string, count: number) => `${counted(count, 'fixture has', 'fixtures have')} no power: ${names}.`,

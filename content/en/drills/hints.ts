@@ -102,7 +102,8 @@ export const hintPlaces = {
 	else: 'Look along the row.',
 } as const satisfies Record<string, Says>;
 
-/** {reason}: a sentence of the reason trail. */
+/** {reason}: a sentence of the reason trail, by what that link does: stops the light, or cuts off data or the remote while it goes on. */
 export const hintSteps = {
-	because: 'Why it matters: {reason}',
+	stops: 'What stops its light now: {reason}',
+	cuts: 'What’s wrong there now: {reason}',
 } as const satisfies Record<string, Says>;

@@ -63,7 +63,7 @@ export const deskQuestions = {
 			'It starts in “{start}” and stops in “{end}”.',
 			'In between it passes: {met as inTurn}.',
 		],
-		why: 'A fader goes through every band on its way, and the audience sees each of them, so jump or use a key where that matters.',
+		why: 'A fader goes through every band on its way, and the audience sees each of them. Where that matters, bring the dimmer down first, or set the new value in one step.',
 	},
 	'gap-values': {
 		name: 'Values with no function',
@@ -80,7 +80,7 @@ export const deskQuestions = {
 			],
 			'No function is given for {stretches as stretches}.',
 		],
-		why: 'What a light does in a gap is anyone’s guess, so keep out of gaps.',
+		why: 'A line that says no function is a place to park. What a light does where the chart says nothing is anyone’s guess, so keep out of gaps.',
 	},
 	'patch-against-panel': {
 		name: 'Patch sheet and panel',

@@ -85,29 +85,29 @@ export const jobQuestions = {
 		ask: [
 			{
 				when: { hasSplitter: false, isWhole: true },
-				says: 'Each fixture draws one unit load of its data line. A line can take {most} unit loads. How many of these fixtures is that?',
+				says: 'Each fixture draws one unit load of its data line. A line can take {most} unit loads. By that sum alone, how many of these fixtures is that?',
 			},
 			{
 				when: { hasSplitter: false },
-				says: 'Each fixture draws 1/{per} of a unit load of its data line. A line can take {most} unit loads. How many of these fixtures is that?',
+				says: 'Each fixture draws 1/{per} of a unit load of its data line. A line can take {most} unit loads. By that sum alone, how many of these fixtures is that?',
 			},
 			{
 				when: { whole: 0, isWhole: true },
-				says: 'In a very long row each fixture draws one unit load of the data line, and a line can take {most}. A splitter goes at the end of the line, and its input draws one too. After how many fixtures must it come at the latest?',
+				says: 'In a very long row each fixture draws one unit load of the data line, and a line can take {most}. A splitter goes at the end of the line, and its input draws one too. By that sum alone, after how many fixtures must it come at the latest?',
 			},
 			{
 				when: { whole: 0 },
-				says: 'In a very long row each fixture draws 1/{per} of a unit load of the data line, and a line can take {most}. A splitter goes at the end of the line, and its input draws one unit load. After how many fixtures must it come at the latest?',
+				says: 'In a very long row each fixture draws 1/{per} of a unit load of the data line, and a line can take {most}. A splitter goes at the end of the line, and its input draws one unit load. By that sum alone, after how many fixtures must it come at the latest?',
 			},
 			{
-				says: 'In a very long row the first {whole} fixtures draw one unit load each of the data line, and all that follow 1/{per} of one. A line can take {most}. A splitter goes at the end of the line, and its input draws one unit load. After how many fixtures must it come at the latest?',
+				says: 'In a very long row the first {whole} fixtures draw one unit load each of the data line, and all that follow 1/{per} of one. A line can take {most}. A splitter goes at the end of the line, and its input draws one unit load. By that sum alone, after how many fixtures must it come at the latest?',
 			},
 		],
 		working: [
 			[
 				{ when: { hasSplitter: false }, says: 'There is room for {room} unit loads.' },
 				{ when: { whole: 0 }, says: '{most} minus one for the splitter leaves {room}.' },
-				{ says: '{most} less {whole} for the first fixtures and one for the splitter leaves {room}.' },
+				{ says: '{most} minus {whole} for the first fixtures and one for the splitter leaves {room}.' },
 			],
 			[
 				{ when: { isWhole: true }, says: 'That is one fixture each.' },
@@ -115,7 +115,7 @@ export const jobQuestions = {
 			],
 			[{ when: { whole: 0 }, says: '' }, { says: 'With the first {whole} that is {right}.' }],
 		],
-		why: 'A line counts unit loads, not fixtures, and a splitter’s output starts a fresh one.',
+		why: 'A line counts unit loads, not fixtures, and a splitter’s output starts a fresh one. This sum leaves out cable length and what the makers allow: many say 32 fixtures or fewer, and the lowest figure on the line comes first.',
 	},
 	'terminator-place': {
 		name: 'Where the terminator goes',
@@ -131,22 +131,22 @@ export const jobQuestions = {
 			'Follow each line from where it starts to the fixture with nothing after it.',
 			'That is {names as every}.',
 		],
-		why: 'A line ends where nothing is plugged in after, and each output of a splitter has a line of its own.',
+		why: 'A line ends where nothing is plugged in after, and each output of a splitter has a line of its own. Some fixtures have a switch for it, or do it by themselves: then no plug goes in. Their manual says.',
 	},
 	'lux-at-throw': {
 		name: 'Light at a throw',
 		ask: 'Straight ahead at {near} m, {fixture} gives {lux} lux. How many lux at {far} m? Two percent either way is close enough.',
 		working: [
-			'{far} / {near} = {times} times as far.',
-			'{times} × {times} = {squared}, so the light is spread over {squared} times the area.',
+			'{far} / {near} is about {times} times as far.',
+			'Squared, that is about {squared} times the area.',
 			'{lux} / {squared} is about {right} lux.',
 		],
-		why: 'Twice as far is four times the area, so a quarter of the light: that holds from some five times the size of a wide light on, and farther for a narrow beam.',
+		why: 'Twice as far is four times the area, so a quarter of the light. Close up that doesn’t hold: stay five times the width of a wide light away, and more for a narrow beam.',
 	},
 	'pool-at-throw': {
 		name: 'Pool at a throw',
 		ask: 'Square on at {near} m, the pool of {fixture} is {pool} cm across. How many centimetres at {far} m? Two percent either way is close enough.',
-		working: ['{far} / {near} = {times} times as far.', '{pool} × {times} is about {right} cm.'],
+		working: ['{pool} × {far} / {near} is about {right} cm.'],
 		why: 'A beam opens in a straight line, so twice as far is a pool twice as wide.',
 	},
 	'row-spacing': {
@@ -177,7 +177,7 @@ export const jobQuestions = {
 			[{ when: { count: 1 }, says: 'One of {of} is wrong.' }, { says: '{count} of {of} are wrong.' }],
 			'{flaws as flawList}',
 		],
-		why: 'A bond with one fault is no bond. This doesn’t pass the rest either: the maker’s manual, the rules of the place and the person in charge of rigging come first.',
+		why: 'A bond with one fault is no bond. A tag holds for the drop its maker gives, and no longer one. This doesn’t pass the rest either: the maker’s manual, the rules of the place and the person in charge of rigging come first.',
 		labels: {
 			bond: 'Round {around as bondAround}, to {to as bondTo}, {slack} cm of drop, {rated as bondTag}, link {closed as bondLink}, wire {state as bondState}',
 		},

@@ -61,4 +61,7 @@ export const mistakes = {
 	'overlap-added': 'The overlap comes off the pool, and was added to it.',
 	'bonds-the-other-way': 'These are the ones with nothing wrong to read.',
 	'other-way-about': 'These are the ones that are set as the sheet says.',
+	'gate-missed': 'Something else keeps the colour in: look at dimmer, shutter and function first.',
+	'first-ones-forgotten': 'The first fixtures were left out of the count.',
+	'last-name-for-last-place': 'Its name comes last, but the line goes on after it.',
 } as const;

@@ -142,6 +142,10 @@ export const sitWords = {
 		slots: 'channels',
 		fixtures: 'fixtures',
 		word: 'word',
+		hours: 'hours',
+		amps: 'amps',
+		lux: 'lux',
+		centimetres: 'centimetres',
 	},
 	numberLabel: 'Your answer',
 	numberWrong: {
@@ -213,6 +217,7 @@ export const trainerWords = {
 	topicsHint: 'With none picked, all of them.',
 	kinds: 'Kinds of question',
 	kindsHint: 'With none picked, all that fit but hexadecimal.',
+	kindsHintAll: 'With none picked, all that fit.',
 	kindsOpen: (n: number, of: number) => (n === 0 ? `All ${of} that fit` : `${n} of ${of} picked`),
 	kindRig: 'on the rig',
 	kindsNone: 'No kind of question fits these topics and fixtures. Pick other topics, or more fixtures.',

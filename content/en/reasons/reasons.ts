@@ -112,11 +112,11 @@ export const reasons = {
 	'line.extra-terminators': `There are {count} terminators on this line, and {most} is the most.${spoils}`,
 	'line.receiver-dead': 'Its line receiver is dead: it passes the line on and hears nothing itself.',
 	'line.common-open-yet':
-		'The common wire is open in {cables as cables}. The data isn’t spoiled here, since mains earth (ground in the US) joins the two ends. With one of them on battery it would be. Swap the cable all the same.',
+		'The common wire is open in {cables as cables}. On its own this doesn’t spoil the data here, since mains earth (ground in the US) joins the two ends. With one of them on battery it would. Swap the cable all the same.',
 	'line.microphone-cable-yet':
-		'{metres as metres} of the way is microphone cable: {cables as cables}. The data isn’t spoiled here: that starts at about {harms as metres}. Swap it for data cable all the same.',
+		'{metres as metres} of the way is microphone cable: {cables as cables}. On its own this doesn’t spoil the data here: on this bench that starts at about {harms as metres}. Swap it for data cable all the same.',
 	'line.no-terminator-yet':
-		'There’s no terminator in {port as port}. The data isn’t spoiled here: the line runs on for {metres as metres} to that end, and that starts at about {harms as metres}. Fit one all the same.',
+		'There’s no terminator in {port as port}. On its own this doesn’t spoil the data here: the line runs on for {metres as metres} to that end, and on this bench that starts at about {harms as metres}. Fit one all the same.',
 	'line.clean': 'Nothing spoils the signal on the way[: it comes by {cables as cables}].',
 
 	// ---- whether there is data

@@ -1,7 +1,7 @@
 import { hexOf, levelOfPercent, levelsShownAs, middleOf, percentOf, TOP_LEVEL } from '../../dmx/index.ts';
 import type { Band } from '../../profile/index.ts';
 import { benchWith } from '../bench.ts';
-import { type BandSlot, bandSlots, chartOf, endsOf, namedOnce, startsOf, twinsOf } from '../chart.ts';
+import { type BandSlot, bandSlots, chartOf, endsOf, namedOnce, slotFacts, startsOf, twinsOf } from '../chart.ts';
 import { draft, fresh, lettered, numberOf, say, type WrongAnswer } from '../draft.ts';
 import { KIND_TOPICS, LEVELS, type PaperLevel } from '../ids.ts';
 import { asTens } from '../levels.ts';
@@ -19,8 +19,7 @@ function innerEdge({ from, to }: Band, edge: Edge): Edge {
 
 /**
  * The lowest or highest value of a band. Easy: read off the chart; middle: from a chart that gives the other ends only; hard: the
- * same of an edge between two bands (in papers of version 1, from a chart
- * in hexadecimal).
+ * same of an edge between two bands (in papers of version 1, from a chart in hexadecimal).
  */
 export const bandEdge: QuestionKind = {
 	id: 'band-edge',
@@ -62,10 +61,7 @@ export const bandEdge: QuestionKind = {
 		return numberOf(
 			{
 				facts: {
-					fixture: profile.name,
-					mode: mode.name,
-					slot: slot.name,
-					n: slot.at,
+					...slotFacts(here),
 					name,
 					edge,
 					right,
@@ -127,10 +123,7 @@ export const bandMiddle: QuestionKind = {
 		return numberOf(
 			{
 				facts: {
-					fixture: profile.name,
-					mode: mode.name,
-					slot: slot.name,
-					n: slot.at,
+					...slotFacts(here),
 					name,
 					from,
 					to,
@@ -227,7 +220,7 @@ export const bandsInOrder: QuestionKind = {
 	fits: (ground) => ordersIn(ground).length > 0,
 	make(ground, chance, level) {
 		const here = chance.pick(ordersIn(ground));
-		const { profile, mode, slot } = here;
+		const { profile, mode } = here;
 		const chosen = new Set(chance.shuffle(namedOf(here)).slice(0, MOST));
 		const rows = rowsFor(
 			namedOf(here).filter((band) => chosen.has(band)),
@@ -249,10 +242,7 @@ export const bandsInOrder: QuestionKind = {
 		return draft(
 			{
 				facts: {
-					fixture: profile.name,
-					mode: mode.name,
-					slot: slot.name,
-					n: slot.at,
+					...slotFacts(here),
 					count: rows.length,
 					names: rows.map(({ band }) => band.name),
 					tops: rows.map(({ band }) => band.to),

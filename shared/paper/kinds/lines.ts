@@ -4,7 +4,7 @@ import { KIND_TOPICS, LEVELS, type PaperLevel } from '../ids.ts';
 import { nthName } from '../places.ts';
 import type { Chance, QuestionGround, QuestionKind } from '../types.ts';
 
-/** Receivers to one unit load: what makers build to (EIA-485 receivers of 1, 1/2, 1/4 and 1/8). */
+/** Receivers to one unit load: what makers build to (EIA-485 receivers of 1, 1/2, 1/4 and 1/8, from memory). */
 const TO_ONE_LOAD = [1, 2, 4, 8];
 /** What a splitter's input draws in these questions: the question says so. */
 const SPLITTER_LOADS = 1;
@@ -44,7 +44,7 @@ export const splitterAfter: QuestionKind = {
 				...(hasSplitter ? ([['splitter-not-counted', right + per]] as const) : []),
 				['unit-load-for-fixture', EIA485.mostUnitLoads],
 				['unit-load-for-fixture', whole + room],
-				...(whole > 0 ? ([['some-missed', room * per]] as const) : []),
+				...(whole > 0 ? ([['first-ones-forgotten', room * per]] as const) : []),
 				['other-load', mostReceivers(1 / per)],
 				['one-fixture-too-many', right + 1],
 				['one-fixture-too-few', right - 1],
@@ -68,7 +68,8 @@ const COUNTS: Readonly<Record<PaperLevel, number>> = { easy: 3, middle: 5, hard:
 function planFor({ profiles }: QuestionGround, chance: Chance, level: PaperLevel): LinePlan {
 	const { name } = chance.pick(profiles);
 	const numbers = Array.from({ length: COUNTS[level] }, (_, i) => i + 1);
-	const names = (level === 'easy' ? numbers : chance.shuffle(numbers)).map((n) => nthName(name, n - 1));
+	// at no level does the last name tell the last place
+	const names = chance.shuffle(numbers).map((n) => nthName(name, n - 1));
 	if (level !== 'hard') return { trunk: names, branches: [] };
 	const trunk = chance.int(1, 2);
 	const first = chance.int(1, 2);
@@ -83,8 +84,8 @@ const cablesAlong = (from: string, names: readonly string[]): (readonly [string,
 	names.map((name, i) => [i === 0 ? from : (names[i - 1] as string), name]);
 
 /**
- * Where the terminators go. Easy: a row in order; middle: its cables listed in any order; hard: a splitter with two branches, whose input
- * ends its own line.
+ * Where the terminators go. Easy: the cables of a row in order, its names in any; middle: both in any order; hard: a splitter with two
+ * branches, whose input ends its own line.
  */
 export const terminatorPlace: QuestionKind = {
 	id: 'terminator-place',
@@ -108,7 +109,7 @@ export const terminatorPlace: QuestionKind = {
 			['other-end-of-the-line', trunk.slice(0, 1)],
 			...(hasSplitter ? ([['one-too-many', [...right, trunk.at(-1) as string]]] as const) : []),
 			...right.map((name): WrongAnswer<readonly string[]> => ['some-missed', right.filter((each) => each !== name)]),
-			['wrong-order', names.slice(-1)],
+			['last-name-for-last-place', names.slice(-1)],
 		];
 		return severalOf(
 			chance,

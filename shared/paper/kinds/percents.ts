@@ -1,39 +1,37 @@
 import { bandOf, levelOfPercent, levelsShownAs, middleOf, percentOf, TOP_LEVEL } from '../../dmx/index.ts';
 import type { Band } from '../../profile/index.ts';
 import { benchWith } from '../bench.ts';
-import { type BandSlot, bandSlots, chartOf, namedOnce, startsOf, twinsOf } from '../chart.ts';
-import { numberOf, oneOf, say, type WrongAnswer } from '../draft.ts';
+import { type BandSlot, bandSay, bandSlots, chartOf, namedOnce, slotFacts, startsOf, twinsOf } from '../chart.ts';
+import { numberOf, oneOf, type WrongAnswer } from '../draft.ts';
 import { KIND_TOPICS, LEVELS, type MistakeId, type PaperLevel } from '../ids.ts';
 import type { Chance, QuestionGround, QuestionKind, Say } from '../types.ts';
 
 const PERCENTS = Array.from({ length: 101 }, (_, percent) => percent);
 
-/** Every value that a desk may stand at when it shows or is given this percent, whichever way it rounds. */
-const meantBy = (percent: number): number[] => [
-	levelOfPercent(percent),
-	levelOfPercent(percent, 'truncate'),
-	...levelsShownAs(percent),
-	...levelsShownAs(percent, 'truncate'),
-];
+/** The values that a desk may go to when this percent is typed, whichever way it rounds. */
+const SET_BY = PERCENTS.map((percent) => [levelOfPercent(percent), levelOfPercent(percent, 'truncate')]);
 
-/** The same for every percent, worked out once: a chart is asked about all of them. */
-const MEANT = PERCENTS.map((percent) => [...new Set(meantBy(percent))]);
+/** Those, and the values that a desk may show as this percent: what somebody who reads it off a desk may have before them. */
+const MEANT = PERCENTS.map((percent, i) => [
+	...new Set([...(SET_BY[i] ?? []), ...levelsShownAs(percent), ...levelsShownAs(percent, 'truncate')]),
+]);
 
-/** The band that a percent is in, whichever way a desk rounds; null where it may be in one or another. */
-export function bandAtPercent(bands: readonly Band[], percent: number): Band | null {
-	const met = new Set((MEANT[percent] ?? []).map((value) => bandOf(bands, value) as Band | undefined));
+/**
+ * The band that a percent is in, whichever way a desk rounds; null where it may be in one or another.
+ * @param meant the values that each percent may stand for
+ */
+export function bandAtPercent(bands: readonly Band[], percent: number, meant = MEANT): Band | null {
+	const met = new Set((meant[percent] ?? []).map((value) => bandOf(bands, value) as Band | undefined));
 	const [band] = met;
 	return met.size === 1 && band ? band : null;
 }
 
-const percentsIn = (bands: readonly Band[], band: Band): number[] =>
-	PERCENTS.filter((percent) => bandAtPercent(bands, percent) === band);
+const percentsIn = (bands: readonly Band[], band: Band, meant = MEANT): number[] =>
+	PERCENTS.filter((percent) => bandAtPercent(bands, percent, meant) === band);
 
 /** A slot's chart as it is printed: whole, or for hard by first values alone. */
 const printed = (bands: readonly Band[], level: PaperLevel) =>
 	level === 'hard' ? { starts: startsOf(bands), byStarts: true } : { chart: chartOf(bands), byStarts: false };
-
-const called = ({ name }: Band): Say => say('name', { name });
 
 /** The percents of a band to ask about: one of the middle for easy, any for middle, the outermost for hard. */
 function percentFor(percents: readonly number[], chance: Chance, level: PaperLevel): number {
@@ -61,16 +59,13 @@ export const bandOfPercent: QuestionKind = {
 		const value = levelOfPercent(percent);
 		const read = (mistake: MistakeId, chart: readonly Band[], at: number): WrongAnswer<Say>[] => {
 			const found = bandOf(chart, at);
-			return found ? [[mistake, called(found as Band)]] : [];
+			return found ? [[mistake, bandSay(found as Band)]] : [];
 		};
 		return oneOf(
 			chance,
 			{
 				facts: {
-					fixture: profile.name,
-					mode: mode.name,
-					slot: slot.name,
-					n: slot.at,
+					...slotFacts(here),
 					percent,
 					value,
 					...printed(bands, level),
@@ -80,19 +75,19 @@ export const bandOfPercent: QuestionKind = {
 				},
 				bench: benchWith({ profile, mode, address: 1, levels: { [slot.at]: value } }),
 			},
-			called(band),
+			bandSay(band),
 			[
 				...read('percent-for-value', bands, percent),
 				...read('bands-from-the-wrong-end', bands, TOP_LEVEL - value),
 				...twinsOf(here, all).modes.flatMap((twin) => read('other-modes-chart', twin.bands, value)),
-				...bands.map((each): WrongAnswer<Say> => ['next-band', called(each)]),
+				...bands.map((each): WrongAnswer<Say> => ['next-band', bandSay(each)]),
 			],
 			ground,
 		);
 	},
 };
 
-/** A band with a name of its own, and the percents that are in it for sure. */
+/** A band with a name of its own, and the percents that are sure to set a value in it. */
 interface BandInPercent {
 	readonly here: BandSlot;
 	readonly band: Band;
@@ -102,7 +97,7 @@ interface BandInPercent {
 const bandsInPercent = (ground: QuestionGround): BandInPercent[] =>
 	bandSlots(ground).flatMap((here) =>
 		namedOnce(here.bands).flatMap((band) => {
-			const percents = percentsIn(here.bands, band);
+			const percents = percentsIn(here.bands, band, SET_BY);
 			return percents.length > 0 && percents.length < PERCENTS.length ? [{ here, band, percents }] : [];
 		}),
 	);
@@ -111,8 +106,8 @@ const bandsInPercent = (ground: QuestionGround): BandInPercent[] =>
 const NARROW = 12;
 
 /**
- * A percent that puts a slot into a band, whichever way the desk rounds. Easy: a wide band; middle: any; hard: a narrow one, by a
- * chart of first values.
+ * A percent that, typed, puts a slot into a band, whichever way the desk rounds. Easy: a wide band; middle: any; hard: a narrow one, by
+ * a chart of first values.
  */
 export const percentInBand: QuestionKind = {
 	id: 'percent-in-band',
@@ -141,10 +136,7 @@ export const percentInBand: QuestionKind = {
 		return numberOf(
 			{
 				facts: {
-					fixture: profile.name,
-					mode: mode.name,
-					slot: slot.name,
-					n: slot.at,
+					...slotFacts(here),
 					name: band.name,
 					...printed(bands, level),
 					from: band.from,

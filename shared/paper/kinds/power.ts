@@ -17,10 +17,17 @@ const CHARGES: Readonly<Record<PaperLevel, readonly number[]>> = {
 	hard: [50, 60, 70, 80, 90],
 };
 const PLAN_ON = Math.round(100 * CAUTIOUS_SHARE);
+/**
+ * Percent of a circuit's amperes to plan on for a load that stays on for hours: a rule of the US (NFPA 70, from memory). It is a battery's
+ * `PLAN_ON` by chance alone.
+ */
+const CIRCUIT_PLAN_ON = 80;
 
 /** Whole hours: rounded down, whatever the last bit of a division says. */
 const wholeHours = (hours: number): number => Math.floor(hours + 1e-9);
 const toTenth = (watts: number): number => Math.round(10 * watts) / 10;
+/** As fine as what is told of a battery and its colours: a sum of them loses nothing by it. */
+const toThousandth = (watts: number): number => Math.round(1000 * watts) / 1000;
 
 /**
  * Whole hours that a battery lasts at a look, on a share of what is left. Easy: full, and the watts are told; middle: part of its charge
@@ -38,7 +45,7 @@ export const hoursLeft: QuestionKind = {
 		const charge = chance.pick(CHARGES[level]);
 		const up = chance.shuffle(profile.emitters).slice(0, chance.int(1, Math.min(3, profile.emitters.length)));
 		const at = (share: number): number => wattsAt(profile, Object.fromEntries(up.map(({ id }) => [id, share])));
-		const watts = toTenth(at(percent / 100));
+		const watts = toThousandth(at(percent / 100));
 		const { idleWatts } = profile.power;
 		const energy = (battery.wattHours * charge) / 100;
 		const hours = (wattHours: number, drawn: number, share: number): number =>
@@ -54,12 +61,12 @@ export const hoursLeft: QuestionKind = {
 					percent,
 					idle: idleWatts,
 					draws: level === 'hard' ? up.flatMap(({ name, watts: full }) => [name, full]) : [],
-					lit: toTenth(watts - idleWatts),
+					lit: toThousandth(watts - idleWatts),
 					adds: level === 'hard',
 					isFull: charge === 100,
 					watts,
-					energy: toTenth(energy),
-					counted: toTenth(energy * CAUTIOUS_SHARE),
+					energy: toThousandth(energy),
+					counted: toThousandth(energy * CAUTIOUS_SHARE),
 					right,
 				},
 			},
@@ -70,8 +77,8 @@ export const hoursLeft: QuestionKind = {
 				['charge-forgotten', hours(battery.wattHours, watts, CAUTIOUS_SHARE)],
 				...(level === 'hard'
 					? ([
-							['level-forgotten', hours(energy, toTenth(at(1)), CAUTIOUS_SHARE)],
-							['idle-forgotten', hours(energy, toTenth(watts - idleWatts), CAUTIOUS_SHARE)],
+							['level-forgotten', hours(energy, toThousandth(at(1)), CAUTIOUS_SHARE)],
+							['idle-forgotten', hours(energy, toThousandth(watts - idleWatts), CAUTIOUS_SHARE)],
 						] as const)
 					: []),
 				['off-by-one-high', right + 1],
@@ -108,14 +115,13 @@ function supplyFor(chance: Chance, level: PaperLevel): Supply {
 		volts,
 		amperes: chance.pick(amperes),
 		factor: chance.pick(FACTORS[level]),
-		planOn: level === 'hard' ? PLAN_ON : 100,
+		planOn: level === 'hard' ? CIRCUIT_PLAN_ON : 100,
 	};
 }
 
 const supplyFacts = (profile: Profile, { volts, amperes, factor, planOn }: Supply) => ({
 	fixture: profile.name,
 	watts: mainsWatts(profile),
-	charges: profile.power.battery !== null,
 	volts,
 	amperes,
 	factor: factor / 100,
@@ -153,7 +159,7 @@ export const fitOnCircuit: QuestionKind = {
 	},
 };
 
-/** Least watts of a fixture that supplies are reckoned for: what draws next to nothing fits beyond counting. */
+/** Least watts of a fixture that supplies are worked out for: what draws next to nothing fits beyond counting. */
 const LEAST_WATTS = 20;
 const poweredIn = ({ profiles }: QuestionGround): Profile[] =>
 	profiles.filter((profile) => mainsWatts(profile) >= LEAST_WATTS);
@@ -190,7 +196,8 @@ export const rowAmps: QuestionKind = {
 					...supplyFacts(profile, supply),
 					count,
 					all: count * watts,
-					drawn: toTenth(drawn),
+					// up, or a little over 9 would be called 9
+					drawn: roundedUp(100 * drawn) / 100,
 					right: roundedUp(drawn),
 				},
 			},

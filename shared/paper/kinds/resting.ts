@@ -1,20 +1,15 @@
-import { levelOfPercent, middleOf, percentOf, TOP_LEVEL } from '../../dmx/index.ts';
+import { levelOfPercent, middleOf, percentOf, TOP_LEVEL, valuesOf } from '../../dmx/index.ts';
 import type { Band } from '../../profile/index.ts';
 import { benchWith } from '../bench.ts';
-import { type BandSlot, bandSlots, chartOf, doingsOf, startsOf } from '../chart.ts';
+import { type BandSlot, bandSlots, chartOf, doingsOf, isAtRest, same, slotFacts, startsOf } from '../chart.ts';
 import { numberOf, say, severalOf, type WrongAnswer } from '../draft.ts';
 import { KIND_TOPICS, LEVELS, type PaperLevel } from '../ids.ts';
 import type { Chance, QuestionGround, QuestionKind } from '../types.ts';
 import { bandAtPercent } from './percents.ts';
 
-/** Whether a band leaves the light to the other slots. */
-const isAtRest = ({ effect }: Band): boolean => effect.do === 'nothing' || effect.do === 'open';
-
 /** Slots with a place to park and a place that is none. */
 const parkSlots = (ground: QuestionGround): BandSlot[] =>
 	bandSlots(ground).filter(({ bands }) => bands.some(isAtRest) && !bands.every(isAtRest));
-
-const valuesOf = ({ from, to }: Band): number[] => Array.from({ length: to - from + 1 }, (_, i) => from + i);
 
 /**
  * Where to park a slot that nobody uses, so that it leaves the light alone. Easy: from a chart; middle: from one of first values; hard:
@@ -29,7 +24,8 @@ export const parkValue: QuestionKind = {
 	make(ground, chance, level) {
 		const all = parkSlots(ground);
 		const notAtZero = all.filter(({ bands }) => !isAtRest(bands[0] as Band));
-		const { profile, mode, slot, bands } = chance.pick(level === 'hard' && notAtZero.length > 0 ? notAtZero : all);
+		const here = chance.pick(level === 'hard' && notAtZero.length > 0 ? notAtZero : all);
+		const { profile, mode, slot, bands } = here;
 		const rest = bands.filter(isAtRest);
 		const others = bands.filter((band) => !isAtRest(band));
 		const rights = rest.flatMap(valuesOf);
@@ -37,10 +33,7 @@ export const parkValue: QuestionKind = {
 		return numberOf(
 			{
 				facts: {
-					fixture: profile.name,
-					mode: mode.name,
-					slot: slot.name,
-					n: slot.at,
+					...slotFacts(here),
 					...(level === 'easy' ? { chart: chartOf(bands) } : { starts: startsOf(bands) }),
 					names: [...new Set(rest.map(({ name }) => name))],
 					stretches: rest.flatMap(({ from, to }) => [from, to]),
@@ -64,7 +57,7 @@ export const parkValue: QuestionKind = {
 };
 
 /** A slot on its way up from one band to another. */
-interface FaderMove {
+interface FaderRun {
 	readonly here: BandSlot;
 	readonly start: Band;
 	readonly end: Band;
@@ -74,19 +67,18 @@ interface FaderMove {
 
 const LEAST_NAMES = 3;
 
-const namesBetween = (bands: readonly Band[], from: number, to: number): Set<string> =>
-	new Set(bands.filter((band) => band.from > from && band.to < to).map(({ name }) => name.trim().toLowerCase()));
+/** Those of the names that some band between two values has. */
+const namesBetween = (names: readonly string[], bands: readonly Band[], from: number, to: number): string[] =>
+	names.filter((name) => bands.some((band) => band.from > from && band.to < to && same(band.name, name)));
 
-/** Every move that passes something and leaves something out. */
-function movesOn(here: BandSlot): FaderMove[] {
+/** Every run that passes something and leaves something out. */
+function runsOn(here: BandSlot): FaderRun[] {
 	const { bands } = here;
 	const doings = doingsOf(bands).map(({ name }) => name);
 	return bands.flatMap((start, i) =>
 		bands.slice(i + 2).flatMap((end) => {
-			const ends = [start, end].map(({ name }) => name.trim().toLowerCase());
-			const names = doings.filter((name) => !ends.includes(name.trim().toLowerCase()));
-			const passed = namesBetween(bands, start.to, end.from);
-			const met = names.filter((name) => passed.has(name.trim().toLowerCase()));
+			const names = doings.filter((name) => !same(name, start.name) && !same(name, end.name));
+			const met = namesBetween(names, bands, start.to, end.from);
 			return names.length >= LEAST_NAMES && met.length > 0 && met.length < names.length
 				? [{ here, start, end, names }]
 				: [];
@@ -94,7 +86,7 @@ function movesOn(here: BandSlot): FaderMove[] {
 	);
 }
 
-const movesIn = (ground: QuestionGround): FaderMove[] => bandSlots(ground).flatMap(movesOn);
+const runsIn = (ground: QuestionGround): FaderRun[] => bandSlots(ground).flatMap(runsOn);
 
 /** A fader's stand in the middle of a band: a percent that is in it for sure, or where there is none, its value. */
 const percentAt = (bands: readonly Band[], band: Band): number | null => {
@@ -111,25 +103,22 @@ export const faderPasses: QuestionKind = {
 	topic: KIND_TOPICS['fader-passes'],
 	forms: ['several'],
 	levels: LEVELS,
-	fits: (ground) => movesIn(ground).length > 0,
+	fits: (ground) => runsIn(ground).length > 0,
 	make(ground, chance, level) {
-		const { here, start, end, names } = chance.pick(movesIn(ground));
+		const { here, start, end, names } = chance.pick(runsIn(ground));
 		const { profile, mode, slot, bands } = here;
 		const from = middleOf(start);
 		const to = middleOf(end);
 		const fromPercent = level === 'hard' ? percentAt(bands, start) : null;
 		const toPercent = level === 'hard' ? percentAt(bands, end) : null;
 		const inPercent = fromPercent !== null && toPercent !== null;
-		const among = (met: ReadonlySet<string>): string[] => names.filter((name) => met.has(name.trim().toLowerCase()));
-		const right = among(namesBetween(bands, start.to, end.from));
+		const between = (least: number, most: number): string[] => namesBetween(names, bands, least, most);
+		const right = between(start.to, end.from);
 		return severalOf(
 			chance,
 			{
 				facts: {
-					fixture: profile.name,
-					mode: mode.name,
-					slot: slot.name,
-					n: slot.at,
+					...slotFacts(here),
 					from,
 					to,
 					fromPercent: inPercent ? fromPercent : null,
@@ -147,9 +136,9 @@ export const faderPasses: QuestionKind = {
 				label: (name) => say('name', { name }),
 				isRight: (name) => right.includes(name),
 				wrongs: [
-					...(inPercent ? ([['percent-for-value', among(namesBetween(bands, fromPercent, toPercent))]] as const) : []),
-					['bands-from-the-wrong-end', among(namesBetween(bands, TOP_LEVEL - to, TOP_LEVEL - from))],
-					['one-too-many', among(namesBetween(bands, -1, end.from))],
+					...(inPercent ? ([['percent-for-value', between(fromPercent, toPercent)]] as const) : []),
+					['bands-from-the-wrong-end', between(TOP_LEVEL - to, TOP_LEVEL - from)],
+					['one-too-many', between(-1, end.from)],
 					['some-missed', right.slice(0, 1)],
 				],
 			},

@@ -3,11 +3,13 @@ import type { Band } from '../../profile/index.ts';
 import { benchWith } from '../bench.ts';
 import {
 	type BandSlot,
+	bandSay,
 	bandSlots,
 	chartOf,
 	doingsOf,
 	namedOnce,
 	type SlotFunction,
+	slotFacts,
 	startsOf,
 	twinsOf,
 } from '../chart.ts';
@@ -32,10 +34,7 @@ export const valueFunction: QuestionKind = {
 			chance,
 			{
 				facts: {
-					fixture: profile.name,
-					mode: mode.name,
-					slot: slot.name,
-					n: slot.at,
+					...slotFacts(here),
 					value,
 					...(level === 'hard' ? { starts: startsOf(bands) } : { chart: chartOf(bands) }),
 					byStarts: level === 'hard',
@@ -45,14 +44,12 @@ export const valueFunction: QuestionKind = {
 				},
 				bench: benchWith({ profile, mode, address: 1, levels: { [slot.at]: value } }),
 			},
-			called(band),
+			bandSay(band),
 			wrongs(here, value, band, all),
 			ground,
 		);
 	},
 };
-
-const called = ({ name }: Band): Say => say('name', { name });
 
 function valueIn(band: Band, chance: Chance, level: PaperLevel): number {
 	if (level === 'hard') return chance.pick([band.from, band.to]);
@@ -66,7 +63,7 @@ function wrongs(here: BandSlot, value: number, band: Band, all: readonly BandSlo
 	const { modes, fixtures } = twinsOf(here, all);
 	const read = (mistake: MistakeId, chart: readonly Band[], at: number): WrongAnswer<Say>[] => {
 		const found = at >= 0 && at <= TOP_LEVEL ? bandOf(chart, at) : undefined;
-		return found ? [[mistake, called(found as Band)]] : [];
+		return found ? [[mistake, bandSay(found as Band)]] : [];
 	};
 	const i = bands.indexOf(band);
 	const beside = [...bands].sort((a, b) => Math.abs(bands.indexOf(a) - i) - Math.abs(bands.indexOf(b) - i));
@@ -77,7 +74,7 @@ function wrongs(here: BandSlot, value: number, band: Band, all: readonly BandSlo
 		...modes.slice(0, 1).flatMap((twin) => read('other-modes-chart', twin.bands, value)),
 		...read('bands-from-the-wrong-end', bands, TOP_LEVEL - value),
 		...fixtures.slice(0, 1).flatMap((twin) => read('other-fixtures-chart', twin.bands, value)),
-		...beside.map((each): WrongAnswer<Say> => ['next-band', called(each)]),
+		...beside.map((each): WrongAnswer<Say> => ['next-band', bandSay(each)]),
 	];
 }
 
@@ -108,7 +105,7 @@ const about = (
 	chart: DraftParts['facts'],
 	level: number,
 ): DraftParts => ({
-	facts: { fixture: profile.name, mode: mode.name, slot: slot.name, n: slot.at, name, ...chart },
+	facts: { ...slotFacts({ profile, mode, slot }), name, ...chart },
 	bench: benchWith({ profile, mode, address: 1, levels: { [slot.at]: level } }),
 });
 

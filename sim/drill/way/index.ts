@@ -16,7 +16,7 @@ import type { RigEvent } from '../../event/index.ts';
 import { isSwitchedOn } from '../../fixture/index.ts';
 import type { Rig, Unit } from '../../rig/index.ts';
 import { replayUnharmed } from '../../rig/trusted.ts';
-import { findingsOf } from '../check.ts';
+import { findingName, findingsOf } from '../check.ts';
 import { pressesOf, requireInHand } from '../hands.ts';
 import type { Finding, Task } from '../types.ts';
 import { type Wish, wishFor } from '../wish.ts';
@@ -93,16 +93,14 @@ export function hintAims(drill: Task, rig: Rig): Finding | null {
 	for (const event of wayOn(drill, rig)) {
 		if (event.type === 'clock.wait') ahead.wait(event.ms);
 		else ahead.send(event);
-		const still = new Set(findingsOf(drill, ahead).map(nameOf));
-		const gone = before.filter((finding) => !still.has(nameOf(finding)));
+		const still = new Set(findingsOf(drill, ahead).map(findingName));
+		const gone = before.filter((finding) => !still.has(findingName(finding)));
 		// the cause rather than what follows from it
 		const aim = gone.find(({ what }) => what !== 'data' && what !== 'light') ?? gone[0];
 		if (aim) return aim;
 	}
 	return null;
 }
-
-const nameOf = ({ at, place, what }: Finding): string => `${at} ${place} ${what}`;
 
 /**
  * All that is done, in order of time: first whatever harms others (a leader that talks into a running line garbles it for all),

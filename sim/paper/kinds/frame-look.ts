@@ -2,23 +2,24 @@ import { bandOf, LAST_SLOT, levelOfPercent, middleOf, TOP_LEVEL } from '../../..
 import { oncePer } from '../../../shared/memo/index.ts';
 import {
 	type Chance,
+	isAtRest,
 	KIND_TOPICS,
 	LEVELS,
 	oneOf,
 	type PaperLevel,
 	type QuestionGround,
 	type QuestionKind,
+	shortOf,
+	slotChartOf,
 	type WrongAnswer,
 } from '../../../shared/paper/index.ts';
-import { type Band, footprintOf, type Mode, type Profile, type Slot, slotAt } from '../../../shared/profile/index.ts';
+import { type Band, footprintOf, type Mode, type Profile, type Slot } from '../../../shared/profile/index.ts';
 import { makeRandom } from '../../../shared/random/index.ts';
 import type { RigSheet } from '../../../shared/sheet/index.ts';
 import { openUnharmed } from '../../rig/trusted.ts';
 import { type LookInWords, saySeen, seenOf, tellsApart } from '../seen.ts';
 import { deskWith, idAt, lineThrough, nameAt, sheetFor, stand } from '../stage.ts';
 
-/** Longest chart that a question spells out, where a shorter one is to be had. */
-const LONGEST = 16;
 /** Draws before a question with two wrong options will do, and draws in which a mode must show that it can be asked about. */
 const DRAWS = 40;
 const PROBES = 6;
@@ -42,18 +43,15 @@ export const frameLook: QuestionKind = {
 		const best = bestOf(ground, chance, level, places, DRAWS);
 		if (!best) throw new RangeError('no frame tells any two looks apart');
 		const { at, start, frame, seen, wrongs, sheet } = best;
-		const { profile, mode } = at;
 		return oneOf(
 			chance,
 			{
 				facts: {
-					fixture: profile.name,
-					profile: profile.id,
-					mode: mode.name,
+					...modeFacts(at),
 					start,
 					frame: [...frame].flat(),
-					slotChart: slotChartOf(mode),
-					bandChart: bandChartOf(mode),
+					slotChart: slotChartOf(at.mode),
+					bandChart: bandChartOf(at.mode),
 					reading: readingOf(at, start, frame),
 				},
 				bench: sheet,
@@ -100,11 +98,7 @@ const modesOf = oncePer((profile: Profile): readonly ModeOnFixture[] => {
 		.filter((at) => LEVELS.every((level) => bestOf(alone, makeRandom(0).fork(level), level, [at], PROBES) !== null));
 });
 
-function placesIn({ profiles }: QuestionGround): readonly ModeOnFixture[] {
-	const all = profiles.flatMap(modesOf);
-	const short = all.filter(({ mode }) => footprintOf(mode) <= LONGEST);
-	return short.length > 0 ? short : all;
-}
+const placesIn = ({ profiles }: QuestionGround): readonly ModeOnFixture[] => shortOf(profiles.flatMap(modesOf));
 
 function ask(ground: QuestionGround, chance: Chance, level: PaperLevel, at: ModeOnFixture): FrameQuestion | null {
 	const footprint = footprintOf(at.mode);
@@ -139,6 +133,13 @@ export interface ModeOnFixture {
 	readonly mode: Mode;
 }
 
+/** It as facts: the fixture's name and id, and the mode's name. */
+export const modeFacts = ({ profile, mode }: ModeOnFixture) => ({
+	fixture: profile.name,
+	profile: profile.id,
+	mode: mode.name,
+});
+
 /** Slots of the desk and their levels; a slot that is not there is at 0. */
 export type Frame = ReadonlyMap<number, number>;
 
@@ -164,7 +165,6 @@ export function sheetWith(
 	});
 }
 
-export const atRest = ({ effect }: Band): boolean => effect.do === 'nothing' || effect.do === 'open';
 export const bandsOf = ({ drives }: Slot): readonly Band[] => (drives.kind === 'bands' ? drives.bands : []);
 
 /** Levels from the slot before the fixture's first to the one after its last. */
@@ -196,17 +196,17 @@ function frameFor(chance: Chance, level: PaperLevel, mode: Mode, start: number):
 
 /** A slot whose function is up: with hard always one, where the mode has any. */
 function activeSlot(chance: Chance, mode: Mode, level: PaperLevel): Slot | undefined {
-	const able = mode.slots.filter((slot) => bandsOf(slot).some((band) => !atRest(band)));
+	const able = mode.slots.filter((slot) => bandsOf(slot).some((band) => !isAtRest(band)));
 	return able.length > 0 && (level === 'hard' || chance.chance(0.6)) ? chance.pick(able) : undefined;
 }
 
 function activeValue(chance: Chance, level: PaperLevel, slot: Slot): number {
-	const band = chance.pick(bandsOf(slot).filter((each) => !atRest(each)));
+	const band = chance.pick(bandsOf(slot).filter((each) => !isAtRest(each)));
 	return level === 'hard' ? chance.pick([band.from, band.to]) : middleOf(band);
 }
 
 export function restOf(slot: Slot): number {
-	const rest = bandsOf(slot).find(atRest);
+	const rest = bandsOf(slot).find(isAtRest);
 	return rest ? middleOf(rest) : 0;
 }
 
@@ -268,13 +268,6 @@ function beside(slot: Slot, level: number, by: 1 | -1): number {
 	const other = here ? bands[bands.indexOf(here as Band) + by] : undefined;
 	return other ? middleOf(other) : level;
 }
-
-/** A chart of slots as a fact: number, part (`whole`, `coarse` or `fine`), name, and so on. */
-export const slotChartOf = (mode: Mode): (string | number)[] =>
-	Array.from({ length: footprintOf(mode) }, (_, i) => i + 1).flatMap((n) => {
-		const here = slotAt(mode, n);
-		return here ? [n, here.part, here.slot.name] : [];
-	});
 
 /** The bands of every slot that has any, as a fact: the slot's name, first value, last value, name, and so on. */
 export const bandChartOf = ({ slots }: Mode): (string | number)[] =>

@@ -2,28 +2,30 @@ import { middleOf, TOP_LEVEL } from '../../../shared/dmx/index.ts';
 import { oncePer } from '../../../shared/memo/index.ts';
 import {
 	type Chance,
+	isAtRest,
 	KIND_TOPICS,
 	LEVELS,
+	type MistakeId,
 	oneOf,
 	type PaperLevel,
 	type QuestionGround,
 	type QuestionKind,
 	say,
-	type WrongAnswer,
+	shortOf,
+	slotChartOf,
 } from '../../../shared/paper/index.ts';
-import { type Band, footprintOf, type Mode, type Profile, type Slot } from '../../../shared/profile/index.ts';
+import type { Band, Mode, Profile, Slot } from '../../../shared/profile/index.ts';
 import { makeRandom } from '../../../shared/random/index.ts';
 import { type LookInWords, tellsApart } from '../seen.ts';
 import {
-	atRest,
 	bandChartOf,
 	bandsOf,
 	type Frame,
 	lookAt,
 	type ModeOnFixture,
+	modeFacts,
 	restOf,
 	sheetWith,
-	slotChartOf,
 } from './frame-look.ts';
 
 /** A fader moved: a slot of the fixture, and the level it goes to. */
@@ -32,21 +34,19 @@ interface FaderMove {
 	readonly level: number;
 }
 
-/** Longest chart, in slots, that is printed where a shorter one is to be had. */
-const LONGEST = 16;
 const LEAST_WRONG = 2;
 const MOST_FOUND = 8;
 const DRAWS = 40;
 
 /** A slot that keeps the colours in: an intensity at 0, a shutter shut, a function that runs something else. */
 const isGate = (slot: Slot): boolean =>
-	slot.drives.kind === 'intensity' || (bandsOf(slot).some(atRest) && !bandsOf(slot).every(atRest));
+	slot.drives.kind === 'intensity' || (bandsOf(slot).some(isAtRest) && !bandsOf(slot).every(isAtRest));
 
 /** Where a gate stands open, and where it does not: on an edge of its band for hard. */
 const openAt = (slot: Slot): number => (slot.drives.kind === 'intensity' ? TOP_LEVEL : restOf(slot));
 function shutAt(slot: Slot, chance: Chance, level: PaperLevel): number {
 	if (slot.drives.kind === 'intensity') return 0;
-	const band = chance.pick(bandsOf(slot).filter((each) => !atRest(each)));
+	const band = chance.pick(bandsOf(slot).filter((each) => !isAtRest(each)));
 	return level === 'hard' ? chance.pick([band.from, band.to]) : middleOf(band);
 }
 
@@ -90,7 +90,6 @@ interface GateQuestion {
 	readonly colour: string;
 	readonly frame: Frame;
 	readonly gate: Slot;
-	readonly seen: LookInWords;
 	readonly right: FaderMove;
 	readonly wrongs: readonly FaderMove[];
 }
@@ -120,7 +119,7 @@ function ask(at: ModeOnFixture, chance: Chance, level: PaperLevel): GateQuestion
 		// what is there already is no move
 		if (frame.get(move.slot.at) !== move.level && doesHelp(move) === false) wrongs.push(move);
 	}
-	return wrongs.length >= LEAST_WRONG ? { at, colour, frame, gate, seen, right, wrongs } : null;
+	return wrongs.length >= LEAST_WRONG ? { at, colour, frame, gate, right, wrongs } : null;
 }
 
 /** Modes that can be asked about at every level: tried once a fixture, the same way everywhere. */
@@ -143,11 +142,7 @@ function drawn(places: readonly ModeOnFixture[], chance: Chance, level: PaperLev
 	return null;
 }
 
-function placesIn({ profiles }: QuestionGround): readonly ModeOnFixture[] {
-	const all = profiles.flatMap(modesOf);
-	const short = all.filter(({ mode }) => footprintOf(mode) <= LONGEST);
-	return short.length > 0 ? short : all;
-}
+const placesIn = ({ profiles }: QuestionGround): readonly ModeOnFixture[] => shortOf(profiles.flatMap(modesOf));
 
 /** What a move is called: its slot, the level, and the band that is there. */
 function label({ slot, level }: FaderMove) {
@@ -155,8 +150,7 @@ function label({ slot, level }: FaderMove) {
 	return say('move', { n: slot.at, slot: slot.name, level, band: band?.name ?? null });
 }
 
-const mistakeOf = ({ slot }: FaderMove, gate: Slot): WrongAnswer<unknown>[0] =>
-	slot === gate ? 'next-band' : 'function-slot-missed';
+const mistakeOf = ({ slot }: FaderMove, gate: Slot): MistakeId => (slot === gate ? 'next-band' : 'gate-missed');
 
 /**
  * A colour is at full and something else keeps it in: which one fader lets it out? Easy and middle: what keeps it in stands in the middle
@@ -177,9 +171,7 @@ export const gateSlot: QuestionKind = {
 			chance,
 			{
 				facts: {
-					fixture: profile.name,
-					profile: profile.id,
-					mode: mode.name,
+					...modeFacts(at),
 					colour: profile.emitters.find(({ id }) => id === colour)?.name ?? '',
 					frame: [...frame].sort(([a], [b]) => a - b).flat(),
 					slotChart: slotChartOf(mode),

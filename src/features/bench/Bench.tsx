@@ -79,6 +79,8 @@ export function Bench({
 					<div class="stage">
 						<Wall pace={pace} />
 						<div class="stage-row">
+							{/* the wall flashes as fast as the light: the way back stands right below it */}
+							{pace === 'real' && <WallNotes pace={pace} onReal={setReal} />}
 							<Row />
 							<AtSockets />
 						</div>
@@ -115,7 +117,7 @@ function Said(): JSX.Element {
 	);
 }
 
-/** What the light of all asks to be said: cautions, and where the wall is not drawn as the light is. Below the panel, so that no key moves when it comes. */
+/** What the light of all asks to be said: cautions, and where the wall is drawn calmer than the light is. Below the panel, so that no key moves when it comes. */
 function LightNotes({ pace, onReal }: { pace: Pace; onReal: (real: boolean) => void }): JSX.Element {
 	const [restless, ...cautions] = useSeen(({ store }) => {
 		const sights = store.rig.sheet.fixtures.map(({ id }) => store.look(id));
@@ -123,7 +125,7 @@ function LightNotes({ pace, onReal }: { pace: Pace; onReal: (real: boolean) => v
 	});
 	return (
 		<>
-			{(pace === 'real' || restless) && <WallNotes pace={pace} onReal={onReal} />}
+			{pace !== 'real' && restless && <WallNotes pace={pace} onReal={onReal} />}
 			{cautions.length > 0 && <Cautions ids={cautions} level={2} />}
 		</>
 	);

@@ -16,7 +16,7 @@ const NONE: readonly DeskOutput[] = [];
 /** The desk: outputs, master, strips by fixture, and the patch that names them. */
 export default function Desk(): JSX.Element {
 	const { store, selected, free } = useBench();
-	// levels are read strip by strip: of a fader that moves, one strip is drawn again
+	// levels are read fader by fader: of several, only the one that moves is drawn again
 	const [desk] = useSeen(({ store: { rig } }) => [rig.gear.desk !== null, rig.sheet, rig.gear.desk?.patch]);
 	if (!desk)
 		return (

@@ -20,7 +20,7 @@ interface Props {
 /** A display and its four keys. Keys are held by finger, mouse and keyboard alike; the display takes the keyboard's own keys. */
 export function KeyedPanel({ fixture, name, panel, display }: Props): JSX.Element {
 	const { can, store } = useBench();
-	const title = panelTitle(store.rig, fixture);
+	const title = panelTitle(store.rig, fixture, display);
 	const keys = useHeldKeys(fixture);
 	// in place before the first press, so that a screen reader hears what comes of it
 	const [near, come] = useState(false);

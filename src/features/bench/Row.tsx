@@ -107,7 +107,7 @@ function Card({ fixture, number }: { fixture: string; number: number }): JSX.Ele
 			</span>
 			{kind === 'keyed' && (
 				<span class="card-title" aria-hidden="true">
-					{panelTitle(store.rig, fixture)}
+					{panelTitle(store.rig, fixture, sight.display)}
 				</span>
 			)}
 			<p class="card-light" id={`light-${fixture}`}>

@@ -6,8 +6,14 @@ import { useSeen } from './view.ts';
 
 /** What a display says, for a screen reader: once fingers rest, not at each repeat of a key held down. */
 export default function SpokenPanel({ fixture }: { fixture: string }): JSX.Element {
-	const [store] = useSeen(({ store }) => [store, store.look(fixture), store.rig.gear.units.get(fixture)]);
+	const [store] = useSeen(({ store }) => {
+		const unit = store.rig.gear.units.get(fixture);
+		// it may have gone from the bench a moment before its panel does
+		return unit ? [store, unit, store.look(fixture)] : [store];
+	});
 	const spoken = useRef('');
-	if (!store.rig.gear.units.get(fixture)?.state.context.held) spoken.current = describePanel(store.rig, fixture);
+	const unit = store.rig.gear.units.get(fixture);
+	if (!unit) return <Live text="" />;
+	if (!unit.state.context.held) spoken.current = describePanel(store.rig, fixture);
 	return <Live text={spoken.current} />;
 }

@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { wallWords } from '#words/bench/index.ts';
 import { Button, Dialog, Notice } from '../../ui/index.ts';
 import type { Pace } from './usePainting.ts';
@@ -21,16 +21,23 @@ export default function WallNotes({ pace, onReal }: Props): JSX.Element {
 		return [sights.filter(isCapped).length, sights.some(isRestless)];
 	});
 	const real = pace === 'real';
+	const box = useRef<HTMLDivElement>(null);
+	// just asked for: the way back comes into sight, and takes the focus that the dialog had
+	useEffect(() => {
+		if (real) box.current?.querySelector('button')?.focus();
+	}, []);
 	return (
 		<>
 			{pace === 'still' && restless && <Notice>{wallWords.still}</Notice>}
 			{pace !== 'still' && (capped > 0 || real) && (
-				<Notice>
-					<p>{real ? wallWords.warnTitle : wallWords.capped(capped)}</p>
-					<Button look="quiet" onClick={() => (real ? onReal(false) : ask(true))}>
-						{real ? wallWords.realRateOff : wallWords.realRate}
-					</Button>
-				</Notice>
+				<div ref={box}>
+					<Notice>
+						<p>{real ? wallWords.warnTitle : wallWords.capped(capped)}</p>
+						<Button look="quiet" onClick={() => (real ? onReal(false) : ask(true))}>
+							{real ? wallWords.realRateOff : wallWords.realRate}
+						</Button>
+					</Notice>
+				</div>
 			)}
 			{asking && (
 				<Dialog open onClose={() => ask(false)} title={wallWords.warnTitle} closeWords={wallWords.realRateOff}>

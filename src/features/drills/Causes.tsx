@@ -1,8 +1,8 @@
 import type { JSX } from 'preact';
 import { useMemo } from 'preact/hooks';
 import { drillWords } from '#words/drills/index.ts';
-import type { Finding, Task } from '../../../sim/drill/index.ts';
-import { type CauseGroup, causesOf } from '../../../sim/drill/trusted.ts';
+import type { Task } from '../../../sim/drill/index.ts';
+import { type CauseGroup, causesOf, findingName } from '../../../sim/drill/trusted.ts';
 import type { Rig } from '../../../sim/rig/index.ts';
 import { findingText, followTexts } from '../../wording/index.ts';
 
@@ -23,15 +23,13 @@ export default function Causes({ drill, rig }: { drill: Task; rig: Rig }): JSX.E
 	);
 }
 
-const keyOf = ({ at, place, what }: Finding): string => `${at} ${place} ${what}`;
-
 /** Causes that belong together, each as a line, and under the last what follows from them: of the same kind in one line. */
 function Group({ drill, group: { causes, follows } }: { drill: Task; group: CauseGroup }): JSX.Element {
 	const last = causes.at(-1);
 	return (
 		<>
 			{causes.map((finding) => (
-				<li key={keyOf(finding)}>
+				<li key={findingName(finding)}>
 					{findingText(drill, finding)}
 					{finding === last && follows.length > 0 && (
 						<>

@@ -43,7 +43,7 @@ export function Marks({ drill, under, mark, rig, attempt, kept }: Props): JSX.El
 				</Notice>
 			)}
 			{done && <p>{drillWords.doneWords}</p>}
-			{wrong.length > 0 && <Wrong key={presses + milliseconds} {...{ drill, wrong, rig }} />}
+			{wrong.length > 0 && <Wrong {...{ drill, wrong, rig }} />}
 			{right.length > 0 && (
 				<details class="drill-right">
 					<summary>{drillWords.right(right.length)}</summary>

@@ -2,11 +2,11 @@ import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { drillWords } from '#words/drills/index.ts';
 import type { Mark, Task } from '../../../sim/drill/index.ts';
-import { hintAims, hintOn, markDrill } from '../../../sim/drill/trusted.ts';
+import { findingName, hintAims, hintOn, markDrill } from '../../../sim/drill/trusted.ts';
 import type { Rig } from '../../../sim/rig/index.ts';
 import { DEVICE } from '../../storage/index.ts';
 import { Button, Live } from '../../ui/index.ts';
-import { HINT_STEPS, hintStepText } from '../../wording/index.ts';
+import { hintStepAfter, hintStepText } from '../../wording/index.ts';
 import { Bench } from '../bench/index.ts';
 import { changeProgress, type OpenedProgress, withHint } from '../progress/index.ts';
 import type { RigStore } from '../rig/index.ts';
@@ -33,8 +33,15 @@ export function Work({ drill, under, store, attempt, onAttempt, onRestart }: Pro
 	const [marked, setMarked] = useState<{ mark: Mark; rig: Rig } | null>(null);
 	const [kept, keep] = useState<OpenedProgress | null>(null);
 	const [hint, say] = useState({ text: '', turn: 0, step: 0 });
-	// what was last asked about, and how far: at once, as a hint's words may take a moment and Hint may be pressed again meanwhile
+	// what was last asked about and how far, and how the attempt stands: at once, as a hint's words may take a moment and Hint may be
+	// pressed again meanwhile
 	const asked = useRef({ of: '', step: 0 });
+	const latest = useRef(attempt);
+	latest.current = attempt;
+	const change = (next: Attempt) => {
+		latest.current = next;
+		onAttempt(next);
+	};
 	const marks = useRef<HTMLDivElement>(null);
 	useUnfinished(drill, under, store, attempt);
 
@@ -44,9 +51,10 @@ export function Work({ drill, under, store, attempt, onAttempt, onRestart }: Pro
 		setMarked({ mark: got, rig: store.rig.fork() });
 		say(({ turn }) => ({ text: '', turn, step: 0 }));
 		asked.current = { of: '', step: 0 };
-		onAttempt(markedAttempt(attempt, got));
+		const before = latest.current;
+		change(markedAttempt(before, got));
 		const now = Date.now();
-		keep(await changeProgress(DEVICE, (own) => progressAfter(own, under, got, attempt, now)));
+		keep(await changeProgress(DEVICE, (own) => progressAfter(own, under, got, before, now)));
 	};
 	// brought into sight and read from its top
 	useEffect(() => {
@@ -54,17 +62,22 @@ export function Work({ drill, under, store, attempt, onAttempt, onRestart }: Pro
 	}, [marked]);
 	const giveHint = async () => {
 		store.upToNow();
-		const { rig } = store;
+		// as it stands now: hands may go on before the words are here
+		const rig = store.rig.fork();
 		const aim = hintAims(drill, rig);
+		const hint = hintOn(drill, rig);
 		// while the same thing is to be put right each press of Hint tells more, and then press after press
-		const of = aim ? `${aim.at} ${aim.place} ${aim.what}` : '';
-		const step = asked.current.of === of ? Math.min(HINT_STEPS, asked.current.step + 1) : 1;
-		asked.current = { of, step };
-		const text = await hintStepText(drill, rig, { hint: hintOn(drill, rig), aim }, step);
-		say(({ turn }) => ({ text: text ?? drillWords.nothingLeft, turn: turn + 1, step: text === null ? 0 : step }));
-		if (text === null || attempt.done) return;
-		onAttempt({ ...attempt, hints: attempt.hints + 1 });
-		void changeProgress(DEVICE, (own) => withHint(own, under.kind, under.seed));
+		const of = aim ? findingName(aim) : '';
+		const mine = { of, step: asked.current.of === of ? hintStepAfter(asked.current.step, aim) : 1 };
+		asked.current = mine;
+		if (hint && !latest.current.done) {
+			change({ ...latest.current, hints: latest.current.hints + 1 });
+			void changeProgress(DEVICE, (own) => withHint(own, under.kind, under.seed));
+		}
+		const text = await hintStepText(drill, rig, { hint, aim }, mine.step);
+		// asked again or marked meanwhile
+		if (asked.current !== mine) return;
+		say(({ turn }) => ({ text: text ?? drillWords.nothingLeft, turn: turn + 1, step: text === null ? 0 : mine.step }));
 	};
 	const out = (['desk', 'cables', 'remote'] as const).filter(
 		(tool) => !drill.hands.includes(tool === 'cables' ? 'line' : tool),

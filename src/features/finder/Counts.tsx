@@ -12,7 +12,7 @@ export function Counts({ store, learnt }: { store: FinderStore; learnt: Learnt }
 	const [open, set] = useState(false);
 	return (
 		<details class="fold counted" open={open} onToggle={(event) => set(event.currentTarget.open)}>
-			<summary>{finderWords.counts}</summary>
+			<summary class="fold-line">{finderWords.counts}</summary>
 			{open && <CountsIn store={store} learnt={learnt} />}
 		</details>
 	);

@@ -23,7 +23,7 @@ export function Log({ scene: { view, laid, walk, allows } }: { scene: FinderScen
 	const tell = (words: string) => say(({ turn }) => ({ words, turn: turn + 1 }));
 	return (
 		<section class="walk-log" data-open={open}>
-			<button type="button" class="walk-log-line" aria-expanded={open} onClick={() => set(!open)}>
+			<button type="button" class="fold-line walk-log-line" aria-expanded={open} onClick={() => set(!open)}>
 				{logWords.title} <span class="value">{view.log.length}</span>
 			</button>
 			<div class="walk-log-in">

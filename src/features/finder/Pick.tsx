@@ -55,7 +55,7 @@ export function PickComplaint({ store, scene }: Props): JSX.Element {
 				</fieldset>
 			)}
 			<details class="fold">
-				<summary>{complaintWords.none}</summary>
+				<summary class="fold-line">{complaintWords.none}</summary>
 				<p>{complaintWords.noneSays}</p>
 			</details>
 			<Button look="quiet" onClick={() => store.back()}>

@@ -26,7 +26,13 @@ export function Suspects({ suspects, isRepaired, turn }: Props): JSX.Element {
 	const { count, named } = lineOf(suspects, isRepaired);
 	return (
 		<section class="suspects" data-open={open} aria-label={suspectWords.title}>
-			<button type="button" class="suspects-line" aria-expanded={open} aria-controls={list} onClick={() => set(!open)}>
+			<button
+				type="button"
+				class="fold-line suspects-line"
+				aria-expanded={open}
+				aria-controls={list}
+				onClick={() => set(!open)}
+			>
 				<span class="suspects-count" data-fitting={fitting.length}>
 					{count}
 				</span>

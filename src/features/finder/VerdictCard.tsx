@@ -38,7 +38,7 @@ export function VerdictCard({ store, verdict, allows, stage, counted }: Props): 
 			)}
 			{repaired && causes.length > 1 && (
 				<details class="fold">
-					<summary>{verdictWords.others(causes.length - 1)}</summary>
+					<summary class="fold-line">{verdictWords.others(causes.length - 1)}</summary>
 					<p>{verdictWords.othersSay}</p>
 					<ul>
 						{causes.slice(1).map(({ id, name }) => (
@@ -151,7 +151,7 @@ function Repair({ repair, at, of, isNext, allows, busy, onDone }: RepairProps): 
 				</>
 			) : (
 				<details class="fold">
-					<summary>{title}</summary>
+					<summary class="fold-line">{title}</summary>
 					<RepairBody {...{ repair, allows, busy, onDone }} />
 				</details>
 			)}

@@ -10,7 +10,7 @@ export function Why({ check }: { check: CheckView }): JSX.Element {
 	const [open, set] = useState(false);
 	return (
 		<details class="fold why" open={open} onToggle={(event) => set(event.currentTarget.open)}>
-			<summary>{checkWords.why}</summary>
+			<summary class="fold-line">{checkWords.why}</summary>
 			{open && <WhyIn check={check} />}
 		</details>
 	);

@@ -38,6 +38,8 @@ export interface Offer {
 		readonly name: string;
 		readonly topic: TopicId;
 		readonly rig: boolean;
+		/** Whether it is asked where none is picked. */
+		readonly ofAll: boolean;
 	}[];
 }
 

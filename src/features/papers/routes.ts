@@ -5,6 +5,7 @@ import { topicNames } from '#words/papers/index.ts';
 import { type ErrorFacts, fetched, InputError } from '../../../shared/error/index.ts';
 import {
 	groundOf,
+	isOfAll,
 	kindsFor,
 	type Paper,
 	RIG_KIND_IDS,
@@ -67,6 +68,7 @@ export const papersWork: PapersWork = {
 					topic,
 					name: kindName(id),
 					rig: (RIG_KIND_IDS as readonly string[]).includes(id),
+					ofAll: isOfAll(id, recipe.version),
 				})),
 		};
 	},

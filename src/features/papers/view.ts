@@ -1,4 +1,4 @@
-import type { KindId, PaperLevel, TopicId } from '../../../shared/paper/index.ts';
+import type { KindId, NumberUnit, PaperLevel, TopicId } from '../../../shared/paper/index.ts';
 
 /** What the worker hands the pages: words, ids and numbers. */
 
@@ -16,7 +16,7 @@ export type AskView =
 			readonly least: number;
 			readonly most: number;
 			readonly base: 10 | 16;
-			readonly unit: string;
+			readonly unit: NumberUnit;
 	  }
 	| { readonly form: 'switches'; readonly count: number }
 	| { readonly form: 'match'; readonly left: readonly OptionView[]; readonly right: readonly OptionView[] }

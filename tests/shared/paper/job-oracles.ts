@@ -1,6 +1,18 @@
 import type { KindId } from '../../../shared/paper/index.ts';
 import type { Profile } from '../../../shared/profile/index.ts';
-import { alike, doesOf, fixtureOf, modeOf, num, type Oracle, readSwitches, rows, setAs, VALUES } from './walk.ts';
+import {
+	alike,
+	doesOf,
+	fixtureOf,
+	modeOf,
+	num,
+	type Oracle,
+	readSwitches,
+	rows,
+	setAs,
+	typedAs,
+	VALUES,
+} from './walk.ts';
 
 /** Kinds on what a desk shows, on power, lines, light and bonds, worked out a second way: counted up step by step from what the question says. */
 
@@ -46,7 +58,7 @@ export const jobOracles: Readonly<Partial<Record<KindId, Oracle>>> = {
 	'percent-in-band': {
 		numbers(facts, ground) {
 			const does = doesOf(ground, facts);
-			return PERCENTS.filter((percent) => setAs(percent).every((value) => alike(does[value], facts['name'])));
+			return PERCENTS.filter((percent) => typedAs(percent).every((value) => alike(does[value], facts['name'])));
 		},
 	},
 	'park-value': {
@@ -70,16 +82,16 @@ export const jobOracles: Readonly<Partial<Record<KindId, Oracle>>> = {
 	'hours-left': {
 		numbers(facts, ground) {
 			const { power, emitters } = fixtureOf(ground, facts['fixture']);
-			let tenths = Math.round(10 * num(facts, 'watts'));
+			let milliwatts = Math.round(1000 * num(facts, 'watts'));
 			if (facts['adds']) {
 				let watts = power.idleWatts;
 				for (const [name] of rows(facts['draws'], 2))
 					watts += ((emitters.find((each) => each.name === name)?.watts ?? 0) * num(facts, 'percent')) / 100;
-				tenths = Math.round(10 * watts);
+				milliwatts = Math.round(1000 * watts);
 			}
-			// in tenths of watts and hundredths of both shares
-			const energy = (power.battery?.wattHours ?? 0) * 10 * num(facts, 'charge') * 80;
-			return [countUp(energy, tenths * 10_000)];
+			// in thousandths of watts and hundredths of both shares
+			const energy = Math.round((power.battery?.wattHours ?? 0) * 1000 * num(facts, 'charge') * 80);
+			return [countUp(energy, milliwatts * 10_000)];
 		},
 	},
 	'fit-on-circuit': {

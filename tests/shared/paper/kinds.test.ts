@@ -81,6 +81,7 @@ describe('the plain kinds', () => {
 			'function-slot-missed',
 			'later-check',
 			'caution-not-here',
+			'gate-missed',
 		];
 		for (const id of MISTAKE_IDS) expect(found.has(id), id).toBe(!ofRigs.includes(id));
 	});

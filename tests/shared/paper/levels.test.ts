@@ -9,10 +9,12 @@ import {
 	setPaper,
 } from '../../../shared/paper/index.ts';
 import { runs } from '../../runs.ts';
+import { setAs } from './walk.ts';
 
 // Symptom: with what is easy and what is hard exchanged, every test stayed green. Cause: whatever was asked was right, and nobody said
 // what makes it hard. So here stands, kind by kind, what must hold of a question of each level, from what the question itself says.
 
+const PERCENTS = Array.from({ length: 101 }, (_, percent) => percent);
 const ROUND = [0, 20, 40, 50, 60, 80, 100];
 const num = (facts: ItemFacts, key: string): number => facts[key] as number;
 const list = (facts: ItemFacts, key: string): readonly (string | number)[] => facts[key] as (string | number)[];
@@ -37,7 +39,12 @@ const has = (key: string): Holds => {
 const is = (key: string, value: unknown): Holds => {
 	return ({ facts }) => facts[key] === value;
 };
-/** So many percents are in the band for sure. */
+/** The percents that are in the band of a question for sure. */
+const sure = (facts: ItemFacts): number[] =>
+	PERCENTS.filter((percent) =>
+		setAs(percent).every((value) => value >= num(facts, 'from') && value <= num(facts, 'to')),
+	);
+/** So many percents set the band for sure. */
 const wide = (least: number, most: number): Holds => {
 	return ({ key }) => {
 		const count = key.form === 'number' ? key.within.reduce((sum, { from, to }) => sum + to - from + 1, 0) : 0;
@@ -49,7 +56,7 @@ const fixtures = (count: number): Holds => {
 };
 /** So many times as far is a whole number of such parts. */
 const times = (parts: number): Holds => {
-	return ({ facts }) => (num(facts, 'far') * parts) % num(facts, 'near') === 0 || parts === 100;
+	return ({ facts }) => (num(facts, 'far') * parts) % num(facts, 'near') === 0;
 };
 
 const byHalves = (most: number): Holds => {
@@ -186,11 +193,19 @@ const EVERY: Readonly<Record<PlainKindId, Record<PaperLevel, Holds>>> = {
 	'address-to-dip': { easy: upBetween(1, 2), middle: upBetween(3, 3), hard: upBetween(4, 6) },
 	'coarse-fine': { easy: byWord(9), middle: byWord(99), hard: byWord(255) },
 	'value-of-pair': { easy: byHalves(9), middle: byHalves(99), hard: byHalves(255) },
-	'band-of-percent': { easy: has('chart'), middle: has('chart'), hard: has('starts') },
+	'band-of-percent': {
+		easy: ({ facts }) => holds(facts, 'chart') && facts['percent'] === sure(facts)[Math.floor(sure(facts).length / 2)],
+		middle: has('chart'),
+		hard: ({ facts }) => holds(facts, 'starts') && [sure(facts)[0], sure(facts).at(-1)].includes(num(facts, 'percent')),
+	},
 	'percent-in-band': { easy: wide(13, 101), middle: wide(1, 101), hard: wide(1, 12) },
 	'park-value': { easy: has('chart'), middle: has('starts'), hard: ({ facts }) => list(facts, 'stretches')[0] !== 0 },
 	'fader-passes': { easy: is('inPercent', false), middle: is('inPercent', false), hard: has('starts') },
-	'gap-values': { easy: is('hasGap', false), middle: is('hasBand', false), hard: is('hasGap', true) },
+	'gap-values': {
+		easy: is('hasGap', false),
+		middle: is('hasBand', false),
+		hard: ({ facts }) => facts['hasGap'] === true && facts['hasBand'] === true,
+	},
 	'hours-left': { easy: is('isFull', true), middle: is('isFull', false), hard: is('adds', true) },
 	'fit-on-circuit': { easy: is('told', false), middle: is('planOn', 100), hard: is('planOn', 80) },
 	'row-amps': {
@@ -204,8 +219,8 @@ const EVERY: Readonly<Record<PlainKindId, Record<PaperLevel, Holds>>> = {
 		hard: ({ facts }) => num(facts, 'whole') > 0,
 	},
 	'terminator-place': { easy: fixtures(3), middle: fixtures(5), hard: is('hasSplitter', true) },
-	'lux-at-throw': { easy: times(1), middle: times(2), hard: times(100) },
-	'pool-at-throw': { easy: times(1), middle: times(2), hard: times(100) },
+	'lux-at-throw': { easy: times(1), middle: times(2), hard: is('near', 3) },
+	'pool-at-throw': { easy: times(1), middle: times(2), hard: is('near', 3) },
 	'row-spacing': {
 		easy: ({ facts }) => num(facts, 'overlap') % 25 === 0,
 		middle: is('scaled', false),
@@ -242,6 +257,7 @@ const SOME: Readonly<Partial<Record<PlainKindId, Partial<Record<PaperLevel, Hold
 		easy: ({ facts }) => num(facts, 'past') >= 3,
 	},
 	'last-slot': { middle: ({ facts }) => num(facts, 'start') % 100 !== 1 },
+	'fader-passes': { hard: is('inPercent', true) },
 };
 
 const written = (ask: Item['ask']): string[] => (ask.form === 'order' ? ask.options.map(({ label }) => label.say) : []);

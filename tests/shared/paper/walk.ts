@@ -50,16 +50,22 @@ export function shownAs(value: number): number[] {
 	return [nearest, below];
 }
 
-/** The values a percent may be set as: the nearest (of two the higher), the highest not past it, and all shown as it. */
-export function setAs(percent: number): number[] {
+/** The values a typed percent may set: the nearest (of two the higher), and the highest not past it. */
+export function typedAs(percent: number): number[] {
 	let nearest = 0;
 	let below = 0;
 	for (const value of VALUES) {
 		if (Math.abs(100 * value - 255 * percent) <= Math.abs(100 * nearest - 255 * percent)) nearest = value;
 		if (100 * value <= 255 * percent) below = value;
 	}
-	return [nearest, below, ...VALUES.filter((value) => shownAs(value).includes(percent))];
+	return [nearest, below];
 }
+
+/** The values a percent may be set as, and all shown as it. */
+export const setAs = (percent: number): number[] => [
+	...typedAs(percent),
+	...VALUES.filter((value) => shownAs(value).includes(percent)),
+];
 
 export const hexText = (value: number): string =>
 	DIGITS.charAt((value - (value % 16)) / 16) + DIGITS.charAt(value % 16);

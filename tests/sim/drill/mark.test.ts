@@ -83,7 +83,7 @@ describe('what is asked is what a person then sees', () => {
 		}
 	});
 
-	it('row-as-one: every lamp shows the same, and the data indicator is steady', () => {
+	it('row-as-one: every light shows the same, and the data indicator is steady', () => {
 		finished('row-as-one', (drill, rig, at) => {
 			const sights = fact<string[]>(drill, 'fixtures').map((id) => rig.look(id));
 			expect(new Set(sights.map(({ light }) => light.whole.colour)).size, at).toBe(1);

@@ -1,12 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import {
-	type Item,
-	KIND_IDS,
-	type KindId,
-	LEVELS,
-	type PaperLevel,
-	type QuestionKind,
-} from '../../../shared/paper/index.ts';
+import { type Item, type KindId, LEVELS, type PaperLevel, type QuestionKind } from '../../../shared/paper/index.ts';
 import { PLAIN_KINDS } from '../../../shared/paper/schedule.ts';
 import { BUNDLED } from '../../../shared/profile/index.ts';
 import { makeRandom } from '../../../shared/random/index.ts';
@@ -19,6 +12,21 @@ import { GUESSES, guessed } from './guesser.ts';
 
 const SEEDS = 150;
 const MOST_OFF = 0.1;
+
+/** Written out, so that a kind that drops out is missed. */
+const ONE_RIGHT: readonly KindId[] = [
+	'value-function',
+	'function-values',
+	'slot-does',
+	'runs-past',
+	'coarse-fine',
+	'band-of-percent',
+	'frame-look',
+	'follow-setting',
+	'display-says',
+	'first-check',
+	'gate-slot',
+];
 
 const kinds = [...PLAIN_KINDS, ...RIG_SOURCES.kinds].filter(({ forms }) => forms.includes('one'));
 
@@ -36,8 +44,7 @@ function itemsOf(kind: QuestionKind, count: number): Item[] {
 
 describe('a guesser who goes by the look of the options', () => {
 	test('is tried on every kind with one right option', () => {
-		const known: readonly KindId[] = KIND_IDS;
-		for (const { id } of kinds) expect(known).toContain(id);
+		expect(kinds.map(({ id }) => id)).toEqual(ONE_RIGHT);
 	});
 
 	test.each(kinds)('$id: is right hardly more often than chance', (kind) => {

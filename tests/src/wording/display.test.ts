@@ -101,9 +101,9 @@ describe('the plain title under a display', () => {
 	it('says what a code stands for, and what is being set', () => {
 		const rig = openRig(mixed);
 		tap(rig, 'wash-1', 'down', 'set');
-		expect(panelTitle(rig, 'wash-1')).toBe('Start address');
+		expect(panelTitle(rig, 'wash-1', rig.look('wash-1').display)).toBe('Start address');
 		tap(rig, 'wash-1', 'set', 'up');
-		expect(panelTitle(rig, 'wash-1')).toBe('Start address: 2');
+		expect(panelTitle(rig, 'wash-1', rig.look('wash-1').display)).toBe('Start address: 2');
 	});
 
 	it('is there at every item of every panel with keys, wherever keys lead, and nowhere on a dark display', () => {
@@ -117,7 +117,7 @@ describe('the plain title under a display', () => {
 						tap(rig, id, key);
 						const { display } = rig.look(id);
 						if (display.kind !== 'keyed') throw new Error('no display');
-						const said = panelTitle(rig, id);
+						const said = panelTitle(rig, id, display);
 						// a display that says it itself, as MODE does, needs no second word for it
 						const unit = rig.gear.units.get(id);
 						if (unit?.profile.panel.kind === 'dip' || !unit) throw new Error('no panel');
@@ -128,7 +128,7 @@ describe('the plain title under a display', () => {
 						expect(said).not.toMatch(/[{}]|undefined/);
 					}
 					rig.send({ type: 'condition.become', fixture: id, change: { displayDead: true } });
-					expect(panelTitle(rig, id)).toBe('');
+					expect(panelTitle(rig, id, rig.look(id).display)).toBe('');
 				},
 			),
 			{ numRuns: runs(60) },
@@ -139,7 +139,7 @@ describe('the plain title under a display', () => {
 		const rig = openRig(mixed);
 		rig.send({ type: 'settings.become', fixture: 'wash-1', change: { lock: 'on', sleep: 0 } });
 		rig.wait(20_000);
-		expect(panelTitle(rig, 'wash-1')).toBe('Panel locked');
-		expect(panelTitle(rig, 'old-1')).toBe('');
+		expect(panelTitle(rig, 'wash-1', rig.look('wash-1').display)).toBe('Panel locked');
+		expect(panelTitle(rig, 'old-1', rig.look('old-1').display)).toBe('');
 	});
 });

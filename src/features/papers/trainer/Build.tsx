@@ -5,7 +5,7 @@ import type { AskRoute } from '../../../engine/index.ts';
 import { Field } from '../../../ui/index.ts';
 import type { Offer, Stock } from '../protocol.ts';
 import { Chips } from './Chips.tsx';
-import { type DraftReading, type PaperDraft, withOrWithout } from './draft.ts';
+import { changed, type DraftReading, FIRST_DRAFT, type PaperDraft, withOrWithout } from './draft.ts';
 import { OwnRig } from './OwnRig.tsx';
 
 interface Props {
@@ -27,7 +27,7 @@ const FEEDBACKS = Object.entries(trainerWords.feedbacks).map(([id, name]) => ({
 
 /** The boxes of a paper: what it is about, what it asks, how it runs. */
 export function Build({ ask, draft, read, stock, offer, onChange }: Props): JSX.Element {
-	const put = (some: Partial<PaperDraft>) => onChange({ ...draft, ...some });
+	const put = (some: Parameters<typeof changed>[1]) => onChange(changed(draft, some));
 	const typed = (key: 'title' | 'count' | 'minutes' | 'pass') => ({
 		value: draft[key],
 		error: read.wrong?.[key],
@@ -121,13 +121,18 @@ export function Build({ ask, draft, read, stock, offer, onChange }: Props): JSX.
 interface AskedProps {
 	draft: PaperDraft;
 	offer: Offer;
-	put: (some: Partial<PaperDraft>) => void;
+	put: (some: Parameters<typeof changed>[1]) => void;
 }
 
 /** Topics, and within them the kinds of question, which most people leave alone. */
 function Asked({ draft, offer, put }: AskedProps): JSX.Element {
 	const kinds = offer.kinds;
 	const known = kinds.map(({ id }) => id);
+	const picked = draft.kinds.filter((id) => known.includes(id)).length;
+	const unpicked = kinds.filter(({ ofAll }) => ofAll).length;
+	// a quiz of an older version leaves out others: how many it asks, the count says
+	const left = draft.version === FIRST_DRAFT.version ? { hint: trainerWords.kindsHint } : {};
+	const hint = unpicked < kinds.length ? left : { hint: trainerWords.kindsHintAll };
 	return (
 		<>
 			<Chips
@@ -146,13 +151,11 @@ function Asked({ draft, offer, put }: AskedProps): JSX.Element {
 			<details class="build-kinds">
 				<summary>
 					{trainerWords.kinds}
-					<span class="build-soft">
-						{trainerWords.kindsOpen(draft.kinds.filter((id) => known.includes(id)).length, kinds.length)}
-					</span>
+					<span class="build-soft">{trainerWords.kindsOpen(picked, picked === 0 ? unpicked : kinds.length)}</span>
 				</summary>
 				<Chips
 					legend={trainerWords.kinds}
-					hint={trainerWords.kindsHint}
+					{...hint}
 					many
 					options={kinds.map(({ id, name, rig }) => ({ id, name, ...(rig ? { note: trainerWords.kindRig } : {}) }))}
 					chosen={draft.kinds}

@@ -6,7 +6,7 @@ import { Tape } from '../../../ui/index.ts';
 import { askPapers } from '../asking.ts';
 import type { PaperRef, Stock } from '../protocol.ts';
 import { Build } from './Build.tsx';
-import { draftOf, FIRST_DRAFT, keepDraft, keptDraft, type PaperDraft, readDraft } from './draft.ts';
+import { changed, draftOf, FIRST_DRAFT, keepDraft, keptDraft, type PaperDraft, readDraft } from './draft.ts';
 import { Gather } from './Gather.tsx';
 import { GiveOut } from './GiveOut.tsx';
 import { Kept } from './Kept.tsx';
@@ -67,7 +67,7 @@ export default function Trainer({ stock }: { stock: Stock }): JSX.Element {
 						trouble={paper.trouble}
 						started={started}
 						onStart={() => change(draft)}
-						onAnother={() => change({ ...draft, seed: draft.seed + 1 })}
+						onAnother={() => change(changed(draft, { seed: draft.seed + 1 }))}
 					/>
 				</div>
 			</section>

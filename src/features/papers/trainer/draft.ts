@@ -17,7 +17,7 @@ export type PaperSubject = 'fixtures' | 'rig' | 'own';
 
 /** A paper being put together: what stands in the boxes, right or not. */
 export interface PaperDraft {
-	/** Of the recipe: what an older one set, it goes on to set. */
+	/** Of the recipe: what an older one set, it goes on to set until a box is changed. */
 	readonly version: PaperRecipe['version'];
 	readonly title: string;
 	readonly about: PaperSubject;
@@ -132,6 +132,13 @@ export function draftOf(recipe: PaperRecipe, seed: number): PaperDraft {
 	};
 }
 
+/** The boxes with some of them changed: what they set from then on is of the newest version. */
+export const changed = (draft: PaperDraft, some: Partial<Omit<PaperDraft, 'version'>>): PaperDraft => ({
+	...draft,
+	...some,
+	version: FIRST_DRAFT.version,
+});
+
 /** A list with one more or one less, in the order picked. */
 export const withOrWithout = <T>(list: readonly T[], one: T): T[] =>
 	list.includes(one) ? list.filter((each) => each !== one) : [...list, one];
@@ -158,11 +165,13 @@ export function keptDraft(store: BrowserStore): PaperDraft {
 	const text = textAt(store, boxes.key);
 	if (text === null) return FIRST_DRAFT;
 	const found = readJson(text, boxes.bounds);
-	const kept = typeof found === 'string' ? null : found.value;
-	if (!isRecord(kept)) {
+	const read = typeof found === 'string' ? null : found.value;
+	if (!isRecord(read)) {
 		moveAside(store, { place: boxes.key, text, why: 'damaged', now: Date.now() });
 		return FIRST_DRAFT;
 	}
+	// boxes kept before there were versions set papers of the first, which may have been given out
+	const kept: Readonly<Record<string, unknown>> = 'version' in read ? read : { ...read, version: 1 };
 	const isDamaged = Object.keys(FIRST_DRAFT).some((key) => key in kept && !fits(key, kept[key]));
 	if (isDamaged) setAside(store, { place: boxes.key, text, why: 'damaged', now: Date.now() });
 	return Object.fromEntries(

@@ -56,7 +56,7 @@ const written = async (tab: Page): Promise<string[]> => {
 };
 
 // each key drew every card, socket and drawer anew
-test('of 24 fixtures a key writes to its own card and panel, and a fader to its own strip, card and light', async ({
+test('of 24 fixtures a key writes to its own card and panel, and a fader to its own fader, card and light', async ({
 	page: tab,
 }) => {
 	await openSheet(tab, longLine(24));

@@ -78,6 +78,9 @@ test('the real rate comes only after a warning, and goes again', async ({ page: 
 
 	await tab.getByRole('button', { name: 'Draw flashes at their real rate' }).click();
 	await tab.getByRole('button', { name: 'Flash at the real rate' }).click();
+	// the way back is at hand while the wall flashes
+	await expect(tab.getByRole('button', { name: 'Draw at most three flashes a second' })).toBeFocused();
+	await expect(tab.getByRole('button', { name: 'Draw at most three flashes a second' })).toBeInViewport();
 	const real = (await watch(tab, 2000)).filter(({ pool }) => pool === 'wash-1.0');
 	expect(mostInASecond(real.map(({ at }) => at))).toBeGreaterThan(6);
 	await tab.getByRole('button', { name: 'Draw at most three flashes a second' }).click();

@@ -3,6 +3,7 @@ import { expect, test } from 'vitest';
 import { readRecipe } from '../../../../shared/paper/index.ts';
 import { bundledRig } from '../../../../shared/sheet/index.ts';
 import {
+	changed,
 	draftOf,
 	FIRST_DRAFT,
 	keepDraft,
@@ -79,4 +80,19 @@ test('the boxes come back as they were left; of a damaged one that box alone beg
 	}
 	expect(keptDraft(refuses)).toEqual(FIRST_DRAFT);
 	expect(() => keepDraft(refuses, FIRST_DRAFT)).not.toThrow();
+});
+
+// symptom: a quiz put together in an older Prep Bay showed other questions than had been given out; cause: boxes kept before there were
+// versions were read as those of the newest
+test('boxes kept before there were versions go on setting what they set; the first change takes them to the newest', () => {
+	const { version: _, ...before } = { ...FIRST_DRAFT, title: 'Ours' };
+	const kept = keptDraft(memory({ [KEPT.draft.key]: JSON.stringify(before) }).store);
+	expect(kept).toEqual({ ...before, version: 1 });
+	expect(readDraft(kept).recipe?.version).toBe(1);
+	expect(changed(kept, { seed: 2 })).toEqual({ ...FIRST_DRAFT, title: 'Ours', seed: 2 });
+	expect(readDraft(changed(kept, { count: '5' })).recipe).toMatchObject({ version: FIRST_DRAFT.version, count: 5 });
+	// and none of that is damaged
+	const device = memory({ [KEPT.draft.key]: JSON.stringify(before) });
+	keptDraft(device.store);
+	expect(asidesIn(device.store, 'draft')).toEqual([]);
 });

@@ -83,9 +83,10 @@ test('a paper goes out by link and file and comes in the same', async () => {
 test('what fits is offered, and a rig is taken from a sheet or a link to a bench', async () => {
 	const all = await work.offer({ recipe });
 	expect(all.kinds).toHaveLength(46);
+	expect(all.kinds.filter(({ ofAll }) => !ofAll).map(({ id }) => id)).toEqual(['hex-of-value', 'value-of-hex']);
 	expect(all.topics.every(({ fits }) => fits)).toBe(true);
 	const switches = await work.offer({ recipe: { ...recipe, topics: ['switches'] } });
-	expect(switches.kinds.every(({ topic }) => topic === 'switches')).toBe(true);
+	expect(switches.kinds.every(({ topic, ofAll }) => topic === 'switches' && ofAll)).toBe(true);
 	const none = await work.offer({ recipe: { ...recipe, profiles: ['tallow-6'] } });
 	expect(none.topics.find(({ id }) => id === 'switches')?.fits).toBe(false);
 

@@ -1,11 +1,12 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { sitWords } from '#words/papers/index.ts';
+import type { NumberUnit } from '../../../../../shared/paper/index.ts';
 import { Field } from '../../../../ui/index.ts';
 import { readTyped, typedText } from '../typed.ts';
 
 interface Props {
-	ask: { readonly least: number; readonly most: number; readonly base: 10 | 16; readonly unit: string };
+	ask: { readonly least: number; readonly most: number; readonly base: 10 | 16; readonly unit: NumberUnit };
 	value: number | null;
 	disabled: boolean;
 	/** Null while what stands there is no number in range. */
@@ -31,7 +32,7 @@ export function NumberBox({ ask, value, disabled, onChange }: Props): JSX.Elemen
 				label={sitWords.numberLabel}
 				hint={base === 10 ? sitWords.number(from, to) : sitWords.numberHex(from, to)}
 				error={error}
-				unit={(sitWords.numberUnits as Readonly<Record<string, string>>)[unit] ?? unit}
+				unit={sitWords.numberUnits[unit]}
 				size={6}
 				maxLength={12}
 				inputMode={base === 10 ? 'numeric' : 'text'}
