@@ -23,12 +23,20 @@ interface CaseChoice {
 	readonly complaint: string;
 }
 
+const NOTHING: CaseChoice = { rig: '', fixture: '', complaint: '' };
+
 /** Chooses a rig and a complaint, and shows the tree for them. */
 export function Casefile(): JSX.Element {
 	const [ask] = useState(makeAsk);
 	const [kept] = useState(keptText);
 	const [rigs, setRigs] = useState(BUNDLED);
-	const [choice, setChoice] = useState<CaseChoice>({ rig: '', fixture: '', complaint: '' });
+	const [choice, setChoice] = useState(NOTHING);
+	// the same, for what answers later: a complaint may be chosen while the list of another fixture's is on its way
+	const latest = useRef(NOTHING);
+	const choose = useCallback((to: CaseChoice): void => {
+		latest.current = to;
+		setChoice(to);
+	}, []);
 	const [fixtures, setFixtures] = useState<readonly NamedView[]>([]);
 	const [complaints, setComplaints] = useState<readonly NamedView[] | null>(null);
 	const [tree, setTree] = useState<TreeView | null>(null);
@@ -48,10 +56,11 @@ export function Casefile(): JSX.Element {
 				const fixture = found.find(({ id }) => id === want.fixture)?.id ?? found[0]?.id ?? '';
 				const can = await ask('tree.complaints', { rig: want.rig, fixture, kept });
 				if (mine !== asked.current) return;
-				const complaint = can.find(({ id }) => id === want.complaint)?.id ?? can[0]?.id ?? '';
+				const wanted = thenWork ? want.complaint : latest.current.complaint;
+				const complaint = can.find(({ id }) => id === wanted)?.id ?? can[0]?.id ?? '';
 				setFixtures(found);
 				setComplaints(can);
-				setChoice({ rig: want.rig, fixture, complaint });
+				choose({ rig: want.rig, fixture, complaint });
 				if (!thenWork) return setDoing(null);
 				if (fixture !== want.fixture || complaint !== want.complaint) {
 					setDoing(null);
@@ -73,7 +82,7 @@ export function Casefile(): JSX.Element {
 				setTrouble(troubleText(error, casefileWords));
 			}
 		},
-		[ask, kept],
+		[ask, kept, choose],
 	);
 
 	// after the first drawing: the server knows nothing of the device
@@ -110,7 +119,7 @@ export function Casefile(): JSX.Element {
 				onFixture={(fixture) => void open({ ...choice, fixture }, false)}
 				onComplaint={(complaint) => {
 					setTree(null);
-					setChoice({ ...choice, complaint });
+					choose({ ...latest.current, complaint });
 				}}
 				onWork={work}
 			/>
