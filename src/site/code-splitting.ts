@@ -2,7 +2,8 @@ import type { Plugin, Rolldown } from 'vite';
 
 /**
  * Which scripts share a file: those of a folder that most pages need from the start, and those that every bench does. A page
- * fetches fewer files so, and a file that several pages share is fetched once. All else is split by what needs it.
+ * fetches fewer files so, and a file that several pages share is fetched once. All else is split by what needs it. What fetches a
+ * task goes with the bench: by itself it would go with the page of drills, and a lesson would get that too.
  */
 const codeSplitting: Exclude<Rolldown.OutputOptions['codeSplitting'], boolean | undefined> = {
 	// a group takes what is its own, and not what that needs of others
@@ -21,7 +22,7 @@ const codeSplitting: Exclude<Rolldown.OutputOptions['codeSplitting'], boolean | 
 		{
 			name: 'bench',
 			tags: ['$initial'],
-			test: /\/src\/features\/(bench|rig)\/|\/content\/[\w-]+\/(bench|reasons)\/|\/src\/wording\/(change|describe|display|event|reason)\.ts/,
+			test: /\/src\/features\/(bench\/|rig\/|drills\/taskAtWork)|\/content\/[\w-]+\/(bench|reasons)\/|\/src\/wording\/(change|describe|display|event|reason)\.ts/,
 		},
 	],
 };

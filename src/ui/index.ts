@@ -8,7 +8,7 @@ export { CautionBox, type CautionBoxProps, CautionLine, type CautionsSaid, SaidA
 export { Dialog, type DialogProps } from './Dialog.tsx';
 export { Field, type FieldProps } from './Field.tsx';
 export { Live, type LiveProps } from './Live.tsx';
-export { type LaterWords, laterWith } from './later.tsx';
+export { fetchedWith, type LaterWords, laterWith } from './later.tsx';
 export { Notice, type NoticeProps } from './Notice.tsx';
 export { proseParts } from './proseParts.tsx';
 export { Tape, type TapeProps } from './Tape.tsx';

@@ -45,3 +45,18 @@ export function laterWith(words: LaterWords, look: string) {
 		};
 	};
 }
+
+interface FetchedProps<P extends object> {
+	/** Taken as it is when this is first drawn. */
+	load: Load<P>;
+	props: P;
+}
+
+/** As {@link laterWith}, where what is to be fetched is known only as it is drawn. */
+export function fetchedWith(words: LaterWords, look: string) {
+	const later = laterWith(words, look);
+	return function Fetched<P extends object>({ load, props }: FetchedProps<P>): JSX.Element {
+		const [Part] = useState(() => later(load));
+		return <Part {...props} />;
+	};
+}

@@ -11,6 +11,9 @@ export const lessonWords = {
 	needsScript:
 		'The bench and the checks need scripts, which this browser has turned off. The words on this page hold all the same.',
 	coming: 'The bench is set up when it comes into view.',
+	benchComing: 'Setting up the bench…',
+	benchFailed: 'This part couldn’t be loaded. Check the network and try again.',
+	benchRetry: 'Try again',
 	steps: { try: 'Try it', slip: 'A deliberate mistake', task: 'Your turn' },
 	stepsLabel: 'What to do on the bench',
 	predictLead: 'What do you think? Pick an answer before you do it.',

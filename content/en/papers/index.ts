@@ -10,17 +10,9 @@ export { bondWords, settingFound } from './job-questions.ts';
 export { answers, labels, units } from './labels.ts';
 export { mistakes } from './mistakes.ts';
 export { levelNames, topicNames } from './names.ts';
+export { printWords } from './print.ts';
 export { questions } from './questions.ts';
 export { rigParts, rigQuestions } from './rig-questions.ts';
 export type { QuestionSays } from './says.ts';
-export {
-	learnWords,
-	papersPage,
-	paperWords,
-	printPage,
-	printWords,
-	scanWords,
-	sitPage,
-	sitWords,
-	trainerWords,
-} from './screens.ts';
+export { papersPage, paperWords, printPage, scanWords, sitPage, sitWords } from './screens.ts';
+export { learnWords, trainerWords } from './trainer.ts';

@@ -7,8 +7,5 @@
  */
 
 export { DrillPage } from './DrillPage.tsx';
-export { Fetched } from './Fetched.tsx';
-
-/** Fetches what shows and marks a task: its bench, its marks, its hints. */
-export const taskAtWork = () => import('./SetTask.tsx');
 export type { TaskSet } from './go.ts';
+export { taskAtWork } from './taskAtWork.ts';

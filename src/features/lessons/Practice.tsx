@@ -3,8 +3,7 @@ import { useState } from 'preact/hooks';
 import { lessonWords as words } from '#words/lessons/index.ts';
 import type { RigSheet } from '../../../shared/sheet/index.ts';
 import type { RigEvent } from '../../../sim/event/index.ts';
-import { Button, Notice, SaidAbove } from '../../ui/index.ts';
-import { Fetched } from '../drills/index.ts';
+import { Button, fetchedWith, Notice, SaidAbove } from '../../ui/index.ts';
 import { Predict } from './Predict.tsx';
 import type { Manual, PracticeData } from './practice.ts';
 
@@ -13,6 +12,11 @@ type PracticeStep = (typeof STEPS)[number];
 
 // fetched when the bench comes into view: what opens rigs is no small part
 const atWork = () => import('./atWork.ts');
+
+const Fetched = fetchedWith(
+	{ coming: words.benchComing, failed: words.benchFailed, again: words.benchRetry },
+	'coming',
+);
 
 /** A lesson's one bench, used three ways: to try things on, to see a slip, and to do the task that is marked. */
 export function Practice({ data }: { data: PracticeData }): JSX.Element {
