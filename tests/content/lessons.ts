@@ -37,7 +37,8 @@ export function proseOf({ lesson, body }: LessonFile): string {
 		.replace(/\[([^\]]*)\]\([^)]*\)/g, '$1')
 		.replace(/[*_`]/g, '')
 		.replace(/^\s*[-\d.]+\s+/gm, '');
-	const says = 'says' in lesson.task ? [lesson.task.says] : [];
+	// one case speaks for all: they differ in numbers and names
+	const says = lesson.tasks.slice(0, 1).flatMap((task) => ('says' in task ? [task.says] : []));
 	return [
 		...lesson.outcome,
 		prose,
@@ -49,8 +50,9 @@ export function proseOf({ lesson, body }: LessonFile): string {
 	].join('\n\n');
 }
 
-/** Seeds of tasks to try of a lesson; one whose task is no drill has one task, whatever the seed. */
-export const TASK_SEEDS = [1, 7, 295, 4_000_000_007] as const;
+/** Seeds of a lesson's task to try: some of a kind of drill, or each of its cases. */
+export const taskSeeds = ({ tasks: [first, ...rest] }: Lesson): readonly number[] =>
+	first && 'drill' in first ? [1, 7, 295, 4_000_000_007] : [0, ...rest.map((_, i) => i + 1)];
 
 /** A lesson's task, as it is drawn from a seed, and its words. */
 export const taskFrom = (lesson: Lesson, seed: number) => goOf(practiceOf(lesson).task, seed);

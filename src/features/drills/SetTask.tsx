@@ -8,8 +8,7 @@ import { drillStore, handsText, type RigStore } from '../rig/index.ts';
 import { seedLeft, TakenUpNotice, type TaskName, takeUp } from '../unfinished/index.ts';
 import { type Attempt, beginAttempt, FRESH } from './attempt.ts';
 import { Begin } from './Begin.tsx';
-import { goOf, type TaskSet } from './go.ts';
-import { anySeed } from './link.ts';
+import { goOf, hasOthers, seedOf, type TaskSet } from './go.ts';
 import { Work } from './Work.tsx';
 
 interface Props {
@@ -25,12 +24,12 @@ interface Props {
 /** A task of somebody else's, such as a lesson's: the one that was left half done, or else a new one. Marked and hinted as a drill is. */
 export default function SetTask({ set, under, ...rest }: Props): JSX.Element {
 	const [left] = useState(() => seedLeft(under));
-	const [seed, draw] = useState(left ?? ('drill' in set ? anySeed() : 0));
+	const [seed, draw] = useState(() => left ?? seedOf(set));
 	return (
 		<OneGo
 			key={seed}
 			{...{ set, under: { kind: under, seed }, wasBegun: seed === left, ...rest }}
-			{...('drill' in set ? { onAnother: () => draw(anySeed(seed)) } : {})}
+			{...(hasOthers(set) ? { onAnother: () => draw(seedOf(set, seed)) } : {})}
 		/>
 	);
 }

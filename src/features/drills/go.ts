@@ -1,12 +1,33 @@
 import { type DrillKind, makeDrill, type Task } from '../../../sim/drill/index.ts';
 import { drillTask } from '../../wording/index.ts';
+import { anySeed } from './link.ts';
 
-/** A task that somebody else sets, such as a lesson: a kind of drill, drawn afresh at each go, or one task and its words. */
-export type TaskSet = { readonly drill: DrillKind } | { readonly task: Task; readonly says: string };
+/** A task, and its words. */
+export interface OneTask {
+	readonly task: Task;
+	readonly says: string;
+}
 
-/** One go at such a task, and its words. @param seed which drill of the kind; the one task is always the same */
-export function goOf(set: TaskSet, seed: number): { readonly task: Task; readonly says: string } {
-	if (!('drill' in set)) return set;
-	const task = makeDrill(set.drill, seed);
-	return { task, says: drillTask(task) };
+/** A task that somebody else sets, such as a lesson: a kind of drill, drawn afresh at each go, or one task in several cases. */
+export type TaskSet = { readonly drill: DrillKind } | { readonly cases: readonly OneTask[] };
+
+/** A seed by chance for another go. @param not one that is not to come again, where there is a choice */
+export function seedOf(set: TaskSet, not?: number): number {
+	if ('drill' in set) return anySeed(not);
+	const others = set.cases.map((_, i) => i).filter((i) => i !== not);
+	return others[anySeed() % Math.max(1, others.length)] ?? 0;
+}
+
+/** Whether another go is another task. */
+export const hasOthers = (set: TaskSet): boolean => 'drill' in set || set.cases.length > 1;
+
+/** One go at such a task, and its words. @param seed which drill of the kind, or which of the cases, again from the first past the last */
+export function goOf(set: TaskSet, seed: number): OneTask {
+	if ('drill' in set) {
+		const task = makeDrill(set.drill, seed);
+		return { task, says: drillTask(task) };
+	}
+	const one = set.cases[seed % set.cases.length];
+	if (!one) throw new RangeError('a task with no case');
+	return one;
 }

@@ -7,5 +7,5 @@
  */
 
 export { DrillPage } from './DrillPage.tsx';
-export type { TaskSet } from './go.ts';
+export type { OneTask, TaskSet } from './go.ts';
 export { taskAtWork } from './taskAtWork.ts';

@@ -6,7 +6,7 @@ import { type DrillCondition, makeTask } from '../../../sim/drill/index.ts';
 import type { Rig } from '../../../sim/rig/index.ts';
 import { openUnharmed } from '../../../sim/rig/trusted.ts';
 import { presetSheet } from '../bench/index.ts';
-import type { TaskSet } from '../drills/index.ts';
+import type { OneTask, TaskSet } from '../drills/index.ts';
 import type { BenchSpec, Lesson, TaskSpec } from './schema.ts';
 
 /** The sheet a lesson's bench opens on. @throws InputError `lesson.bench`, and what `readSheet` throws */
@@ -34,12 +34,20 @@ export function sheetOf({ rig, preset, quick, wide, change, boxes = {} }: BenchS
 }
 
 /**
- * What the learner is to do: a kind of drill, or a goal on a bench, ready to be marked.
+ * What the learner is to do: a kind of drill, or a goal on a bench in each of its cases, ready to be marked.
  * @throws InputError `task.solved` where it is done before it begins
  */
-export function taskOf({ task, bench }: Pick<Lesson, 'task' | 'bench'>): TaskSet {
-	if ('drill' in task) return task;
-	const { scene, hands, goal, free, on = bench } = task;
+export function taskOf({ tasks, bench }: Pick<Lesson, 'tasks' | 'bench'>): TaskSet {
+	const [first] = tasks;
+	if (first && 'drill' in first) return first;
+	return { cases: tasks.flatMap((task) => ('drill' in task ? [] : [caseOf(task, bench)])) };
+}
+
+function caseOf(
+	{ scene, hands, goal, free, ...task }: Exclude<TaskSpec, { drill: unknown }>,
+	bench: BenchSpec,
+): OneTask {
+	const { on = bench } = task;
 	const sheet = sheetOf(on);
 	if (on.log.length > 0) throw new InputError('lesson.task', 'task.on.log', { trouble: 'log-before-task' });
 	const rig = openUnharmed(sheet);
@@ -87,7 +95,7 @@ export function conditionOf(goal: Exclude<Goal, { is: 'patched' }>, rig: Rig): D
 }
 
 /** What a task's words may name in braces. */
-function goalFacts(goal: Goal, rig: Rig): Readonly<Record<string, number>> {
+function goalFacts(goal: Goal, rig: Rig): Readonly<Record<string, number | string>> {
 	if (goal.is === 'lasts') {
 		const { battery } = unitAt(rig, goal.fixture, 0).state.context;
 		const left = battery ? battery.wattHours / battery.capacity : 0;
@@ -98,11 +106,17 @@ function goalFacts(goal: Goal, rig: Rig): Readonly<Record<string, number>> {
 			throw: unitAt(rig, goal.fixture, 100).placed.place.throw,
 			asThrow: unitAt(rig, goal.as, 100).placed.place.throw,
 		};
-	if (goal.is === 'setting' && typeof goal.value === 'number') return { [goal.key]: goal.value };
+	if (goal.is === 'setting') return { [goal.key]: settingFact(goal, rig) };
 	if (goal.is !== 'lux') return {};
 	const metres = unitAt(rig, goal.fixture, 100).placed.place.throw;
 	const candela = luxAt(rig, goal.fixture, 100) * metres ** 2;
 	return { lux: goal.lux, throw: metres, candela: Math.round(candela) };
+}
+
+/** A static colour by its name, in the middle of a sentence; all else as it is. */
+function settingFact({ fixture, key, value }: Extract<Goal, { is: 'setting' }>, rig: Rig): number | string {
+	const name = key === 'held' && rig.gear.units.get(fixture)?.profile.held.find(({ id }) => id === value)?.name;
+	return name ? name.toLowerCase() : value;
 }
 
 /** Hours until a fixture's battery is flat with its own brightness at a percent, from all that is in it now. */

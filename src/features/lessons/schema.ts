@@ -9,6 +9,7 @@ import { DRILL_IDS } from '../../../sim/drill/index.ts';
 import { readLog } from '../../../sim/event/index.ts';
 import { PRESET_IDS } from '../bench/index.ts';
 import { TOOL_IDS } from './tools.ts';
+import { casesOf, varySchema } from './vary.ts';
 
 /** Some languages need half as many letters again as English for the same. */
 const text = v.pipe(v.string(), v.trim(), v.minLength(1), v.maxLength(600));
@@ -99,7 +100,8 @@ const lessonSchema = v.strictObject({
 	try: texts(2, 5),
 	/** What goes wrong often, done on purpose; what is then seen of the watched is worked out. */
 	slip: v.strictObject({ words: text, log, watch: v.pipe(v.array(idText), v.minLength(1), v.maxLength(3)) }),
-	task: taskSchema,
+	/** What is to be done: a kind of drill, or a task in one case or several. */
+	tasks: v.pipe(v.array(taskSchema), v.minLength(1)),
 	/** Kinds of question, by their ids, drawn fresh each time. */
 	checks: v.strictObject({
 		kinds: v.pipe(v.array(v.picklist(KIND_IDS)), v.minLength(1)),
@@ -112,8 +114,11 @@ const lessonSchema = v.strictObject({
 
 export type Lesson = v.InferOutput<typeof lessonSchema>;
 export type BenchSpec = Lesson['bench'];
-export type TaskSpec = Lesson['task'];
+export type TaskSpec = Lesson['tasks'][number];
 export type PredictionSpec = NonNullable<Lesson['predict']>[number];
+
+/** As it is written: one task, and what differs between its cases. */
+const writtenSchema = v.looseObject({ task: v.unknown(), vary: v.optional(varySchema, {}) });
 
 /**
  * The front matter of a lesson's file.
@@ -128,7 +133,8 @@ export function readLesson(found: unknown, file: string): Lesson {
 
 function readShapeOf(found: unknown, file: string): Lesson {
 	try {
-		return readShape(lessonSchema, found, 'lesson.shape');
+		const { task, vary, ...rest } = readShape(writtenSchema, found, 'lesson.shape');
+		return readShape(lessonSchema, { ...rest, tasks: casesOf(task, vary) }, 'lesson.shape');
 	} catch (error) {
 		throw isInputError(error) && error.code === 'lesson.shape' ? error.within(file) : error;
 	}

@@ -230,7 +230,8 @@ describe('the battery task', () => {
 		const profile = bundledProfile('tallow-6');
 		const held = profile?.held.find(({ id }) => id === 'rose');
 		const placed = task.sheet.fixtures.find(({ id }) => id === 'wash-1');
-		const goal = 'goal' in lesson.task ? lesson.task.goal.find(({ is }) => is === 'lasts') : undefined;
+		const [first] = lesson.tasks;
+		const goal = first && 'goal' in first ? first.goal.find(({ is }) => is === 'lasts') : undefined;
 		if (!profile?.power.battery || !held || !placed || goal?.is !== 'lasts') throw new Error('no such task');
 		const full = profile.emitters.reduce((sum, { id, watts }) => sum + (watts * (held.levels[id] ?? 0)) / 255, 0);
 		const watts = (profile.power.battery.wattHours * placed.charge * CAUTIOUS_SHARE) / goal.hours;

@@ -1,0 +1,65 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { goOf, seedOf, type TaskSet } from '../../../../src/features/drills/go.ts';
+import { casesOf } from '../../../../src/features/lessons/vary.ts';
+
+const name = fc.constantFrom('one', 'two', 'three', 'four');
+const vary = fc.dictionary(name, fc.uniqueArray(fc.nat(99), { minLength: 2, maxLength: 6 }), {
+	minKeys: 1,
+	maxKeys: 3,
+});
+
+describe('the cases of a task', () => {
+	it('are all different, eight at most, and of two names each comes with more than one value', () => {
+		fc.assert(
+			fc.property(vary, (values) => {
+				const names = Object.keys(values);
+				const cases = casesOf(
+					names.map((each) => `$${each}`),
+					values,
+				) as number[][];
+				const all = Object.values(values).reduce((product, list) => product * list.length, 1);
+				expect(cases).toHaveLength(Math.min(8, all));
+				expect(new Set(cases.map((each) => each.join()))).toHaveProperty('size', cases.length);
+				for (const [i, each] of names.entries()) {
+					const met = new Set(cases.map((row) => row[i]));
+					expect(met.size).toBeGreaterThan(1);
+					for (const value of met) expect(values[each]).toContain(value);
+				}
+			}),
+			{ numRuns: 200 },
+		);
+	});
+
+	it('take a value as it is, and write it into ids and words', () => {
+		const task = {
+			says: 'Set Wash {n} to {address}.',
+			on: { 'wash-1': 'all', 'wash-$n': ['$n', '$deep', '$1', true] },
+		};
+		expect(casesOf(task, { n: [1, 2] })).toEqual([
+			{ says: 'Set Wash 1 to {address}.', on: { 'wash-1': [1, '$deep', '$1', true] } },
+			{ says: 'Set Wash 2 to {address}.', on: { 'wash-1': 'all', 'wash-2': [2, '$deep', '$1', true] } },
+		]);
+	});
+
+	it('keep together what belongs together', () => {
+		expect(casesOf('$a and $b', { 'a,b': [['x', 1], ['y', 2]] })).toEqual(['x and 1', 'y and 2']); // biome-ignore format: rows
+	});
+
+	it('are one where nothing differs', () => {
+		expect(casesOf({ drill: 'address' }, {})).toEqual([{ drill: 'address' }]);
+	});
+});
+
+describe('another go', () => {
+	it('is another case, and none twice running', () => {
+		const set = { cases: ['a', 'b', 'c'].map((says) => ({ says })) } as unknown as TaskSet;
+		let seed = seedOf(set);
+		for (let i = 0; i < 60; i++) {
+			const next = seedOf(set, seed);
+			expect(goOf(set, next).says).not.toBe(goOf(set, seed).says);
+			seed = next;
+		}
+		expect(seedOf({ cases: [{ says: 'a' }] } as unknown as TaskSet, 0)).toBe(0);
+	});
+});
