@@ -19,7 +19,7 @@ export { checkDoes, checkTitle, complaintText, outcomeText, type PlacedCheck, sp
 export { hintStepAfter, hintStepText, hintText } from './hint.ts';
 export { itemTitle, settingTitle, settingValueText, startCodeWords } from './kinds.ts';
 export { errorTextLater } from './laterError.ts';
-export { cableName, cableText, fixtureName, modeName, portText } from './names.ts';
+export { cableName, cableText, fixtureName, modeCalled, modeName, portText } from './names.ts';
 export {
 	answerText,
 	keyText,

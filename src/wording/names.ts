@@ -1,3 +1,4 @@
+import { modeNames } from '#words/fixtures/index.ts';
 import { cableWords, deskName, sockets } from '#words/rig/index.ts';
 import type { Profile } from '../../shared/profile/index.ts';
 import { type Port, type SheetCable, splitPort } from '../../shared/sheet/index.ts';
@@ -24,9 +25,12 @@ export function deviceName(rig: NameSource, device: string): string {
 	return rig.gear.boxes.find(({ id }) => id === device)?.name ?? fixtureName(rig, device);
 }
 
-/** A mode's name in its profile; its id where the profile has no such mode. */
+/** A mode as the floor calls it, by its name in its profile: a bundled one's own words may be the standard's. */
+export const modeCalled = (name: string): string => modeNames[name] ?? name;
+
+/** A mode's name as the floor says it; its id where the profile has no such mode. */
 export function modeName(profile: Profile, modeId: string): string {
-	return profile.modes.find((mode) => mode.id === modeId)?.name ?? modeId;
+	return modeCalled(profile.modes.find((mode) => mode.id === modeId)?.name ?? modeId);
 }
 
 /** A socket by the names people use: 'wash 1, data in', 'desk, output A'. */

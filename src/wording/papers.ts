@@ -26,6 +26,7 @@ import type {
 import { errorText } from './error.ts';
 import { type FactWords, fill, sentence, type TemplateFacts } from './fill.ts';
 import { listed, plainKinds } from './kinds.ts';
+import { modeCalled } from './names.ts';
 import { rigChartLines, rigPaperKinds, rigQuestions } from './rigPapers.ts';
 
 const all: Readonly<Record<string, QuestionSays>> = { ...questions, ...rigQuestions };
@@ -68,6 +69,13 @@ const inRows = (flat: FlatTable, width: number): FlatTable[] =>
 /** A list in full, however long. */
 const everyOne = (things: readonly string[]): string => locale.list(things);
 
+/** Facts in words, modes among them by what the floor calls them. */
+const said = (says: Says, facts: TemplateFacts): string => {
+	const called = (fact: unknown) => (typeof fact === 'string' ? modeCalled(fact) : fact);
+	const spoken = Object.entries(facts).map(([id, fact]) => [id, Array.isArray(fact) ? fact.map(called) : called(fact)]);
+	return sentence(says, Object.fromEntries(spoken), kinds);
+};
+
 /** @throws InputError never for an item that `setPaper` set: a test fills every kind. */
 const wordsOf = (kind: KindId): QuestionSays => all[kind] as QuestionSays;
 
@@ -75,7 +83,7 @@ const wordsOf = (kind: KindId): QuestionSays => all[kind] as QuestionSays;
 export const kindName = (kind: KindId): string => wordsOf(kind).name;
 
 /** What is asked, in a sentence or two, without the chart it prints. */
-export const questionAsk = ({ kind, facts }: Item): string => sentence(wordsOf(kind).ask, facts, kinds);
+export const questionAsk = ({ kind, facts }: Item): string => said(wordsOf(kind).ask, facts);
 
 /** The chart a question prints: what is said over it and its lines; null where it prints none. */
 export function questionChart({
@@ -84,7 +92,7 @@ export function questionChart({
 }: Item): { readonly over: string; readonly lines: readonly string[] } | null {
 	const { chart } = wordsOf(kind);
 	const lines = chart === undefined ? [] : chartLines(facts);
-	return chart === undefined || lines.length === 0 ? null : { over: sentence(chart, facts, kinds), lines };
+	return chart === undefined || lines.length === 0 ? null : { over: said(chart, facts), lines };
 }
 
 /** The whole question: what is asked, then the chart, a line for each; lines are parted by line breaks and read on without them. */
@@ -101,19 +109,19 @@ export const optionText = (item: Item, option: Option): string => sayText(item.k
 
 function sayText(kind: KindId, { say, facts }: Say): string {
 	const own = wordsOf(kind).labels?.[say] ?? (labels as Readonly<Record<string, Says>>)[say];
-	return own === undefined ? say : sentence(own, facts, kinds);
+	return own === undefined ? say : said(own, facts);
 }
 
 /** How the right answer is come by, a line for each step; lines are parted by line breaks and read on without them. */
 export const workingText = ({ kind, facts }: Item): string =>
 	wordsOf(kind)
-		.working.map((step) => sentence(step, facts, kinds))
+		.working.map((step) => said(step, facts))
 		.filter((line) => line !== '')
 		.join('\n');
 
 /** Why it is so, for who answered so. The mistake has a sentence of its own: `mistakeText`. */
 export const whyText = ({ kind, facts }: Item, { right, answered, looksLike }: ItemMark): string =>
-	sentence(wordsOf(kind).why, { ...facts, right, answered, looksLike }, kinds);
+	said(wordsOf(kind).why, { ...facts, right, answered, looksLike });
 
 /** What a wrong answer looks like, in a sentence. */
 export const mistakeText = (id: MistakeId): string => mistakes[id];
@@ -223,9 +231,9 @@ function chartLines(facts: TemplateFacts): string[] {
 		...rows('placed', 3).map(([name, start, footprint]) => fill(answers.placeLine, { name, start, footprint })),
 		...rows('draws', 2).map(([name, watts]) => fill(answers.drawLine, { name, watts })),
 		...rows('cables', 2).map(([from, to]) => fill(answers.cableLine, { from, to })),
-		...rows('modeNames', 2).map(([mode, label]) => fill(answers.modeLine, { mode, label })),
+		...rows('modeNames', 2).map(([mode, label]) => fill(answers.modeLine, { mode: modeCalled(String(mode)), label })),
 		...rows('patched', 6).map(([name, address, mode, shown, label, shows]) =>
-			fill(answers.patchLine, { name, address, mode, shown, label, shows }),
+			fill(answers.patchLine, { name, address, mode: modeCalled(String(mode)), shown, label, shows }),
 		),
 		...rigChartLines(facts),
 	];

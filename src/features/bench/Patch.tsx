@@ -4,6 +4,7 @@ import { deskWords } from '#words/bench/index.ts';
 import { LAST_SLOT, LAST_UNIVERSE } from '../../../shared/dmx/index.ts';
 import type { Patch as Line, Unit } from '../../../sim/rig/index.ts';
 import { Button } from '../../ui/index.ts';
+import { modeName } from '../../wording/index.ts';
 import { suggestedPatch } from './desk.ts';
 import { NumberField } from './NumberField.tsx';
 import { useBench, useSeen } from './view.ts';
@@ -68,9 +69,9 @@ function PatchLine({ unit, line }: { unit: Unit; line: Line | undefined }): JSX.
 						<div class="field">
 							<label for={modeId}>{deskWords.mode}</label>
 							<select id={modeId} value={line.mode} onChange={(event) => change({ mode: event.currentTarget.value })}>
-								{profile.modes.map(({ id, name }) => (
+								{profile.modes.map(({ id }) => (
 									<option key={id} value={id}>
-										{name}
+										{modeName(profile, id)}
 									</option>
 								))}
 							</select>

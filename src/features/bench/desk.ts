@@ -1,6 +1,7 @@
 import { LAST_SLOT, lastSlot, nextFreeAddress } from '../../../shared/dmx/index.ts';
 import { type Band, footprintOf, modeOf, type Profile, type Slot } from '../../../shared/profile/index.ts';
 import type { Desk, Patch, Rig } from '../../../sim/rig/index.ts';
+import { modeCalled } from '../../wording/index.ts';
 
 /** One strip of the desk: a slot that the patch gives a name. */
 export interface Fader {
@@ -63,7 +64,7 @@ export function faderGroups(rig: Rig): FaderGroup[] {
 				name: placed.name,
 				patch,
 				profile,
-				mode: mode.name,
+				mode: modeCalled(mode.name),
 				last: Math.min(end, LAST_SLOT),
 				pastEnd: end > LAST_SLOT,
 				faders: faders.filter(({ slot }) => slot <= LAST_SLOT).sort((a, b) => a.slot - b.slot),

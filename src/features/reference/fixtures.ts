@@ -5,7 +5,7 @@ import { formatLevel, middleOf } from '../../../shared/dmx/index.ts';
 import { beamOf, edgeSpacing, luxAside, poolDiameter } from '../../../shared/optics/index.ts';
 import { batteryHours, CAUTIOUS_SHARE, chargeHours, fullWatts, mainsWatts } from '../../../shared/power/index.ts';
 import { type Band, BUNDLED, footprintOf, type Mode, type Profile, type Slot } from '../../../shared/profile/index.ts';
-import { fill } from '../../wording/index.ts';
+import { fill, modeCalled } from '../../wording/index.ts';
 import { switchNote, switchTables, wayNote, wayTable } from './panel.ts';
 import type { ReferenceSection, ReferenceTable } from './types.ts';
 
@@ -94,7 +94,7 @@ function chartTable(profile: Profile, mode: Mode): ReferenceTable {
 		? chartWords.head.length
 		: chartWords.head.length - 1;
 	return {
-		caption: fill(chartWords.caption, { name: profile.name, mode: mode.name, n: footprintOf(mode) }),
+		caption: fill(chartWords.caption, { name: profile.name, mode: modeCalled(mode.name), n: footprintOf(mode) }),
 		head: chartWords.head.slice(0, columns),
 		rows: [...mode.slots]
 			.sort((a, b) => a.at - b.at)

@@ -76,7 +76,7 @@ const examples: { readonly [T in RigEventType]: Example<T> } = {
 	'desk.universe': [{ type: 'desk.universe', output: 'b', universe: 3 }, 'Desk, output B set to universe 3'],
 	'desk.patch': [
 		{ type: 'desk.patch', fixture: 'bar-1', universe: 2, address: 40, mode: 'cells' },
-		'Bar 1 patched at channel 40 of universe 2, mode Every cell, 35 slots',
+		'Bar 1 patched at channel 40 of universe 2, mode Every cell, 35 channels',
 	],
 	'desk.start-code': [
 		{ type: 'desk.start-code', output: 'a', code: 0x17 },
@@ -91,7 +91,7 @@ const examples: { readonly [T in RigEventType]: Example<T> } = {
 	'sound.play': [{ type: 'sound.play', level: 0.5 }, 'Sound played at 50 %'],
 	'settings.become': [
 		{ type: 'settings.become', fixture: 'bar-1', change: { mode: 'cells', level: 40 } },
-		'Somebody had set bar 1: “Mode” to Every cell, 35 slots and “Brightness” to 40 %',
+		'Somebody had set bar 1: “Mode” to Every cell, 35 channels and “Brightness” to 40 %',
 	],
 	'charge.become': [{ type: 'charge.become', fixture: 'bar-1', charge: 0.25 }, 'Bar 1 has its battery at 25 %'],
 	'condition.become': [

@@ -121,13 +121,13 @@ describe('what a check says', () => {
 
 	it.each([
 		[mixed, 'panel-address', 'bar-1', 'It reads 11'],
-		[mixed, 'panel-mode', 'wash-1', 'It reads SL 9 (9 slots)'],
+		[mixed, 'panel-mode', 'wash-1', 'It reads SL 9 (9 channels)'],
 		[mixed, 'panel-work', 'bar-1', 'It reads Desk'],
 		[led, 'panel-held', 'lead', 'It reads ROSE'],
 		[mixed, 'switches', 'old-1', '1, 3 and 5 up, the others down'],
 		[mixed, 'slides', 'old-1', 'Slots at 5, Data gone at Dark and Dimming at Straight'],
 		[mixed, 'colour', 'wash-1', 'Amber, as it should be'],
-		[mixed, 'desk-patch', 'bar-1', 'Universe 1, start address 11, mode “Whole bar and functions, 9 slots”'],
+		[mixed, 'desk-patch', 'bar-1', 'Universe 1, start address 11, mode “Whole bar and functions, 9 channels”'],
 		[mixed, 'desk-colour-strips', 'wash-1', 'Amber at 200 (78 %), the others at 0'],
 		[mixed, 'desk-universe', 'b', 'Universe 2'],
 		[mixed, 'desk-restart', 'wash-1', 'It keeps its look'],

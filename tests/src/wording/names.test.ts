@@ -6,6 +6,7 @@ import {
 	cableName,
 	cableText,
 	fixtureName,
+	modeCalled,
 	modeName,
 	portText,
 	settingTitle,
@@ -61,8 +62,21 @@ describe('names', () => {
 	});
 
 	it('of modes are the profile’s, or the id where it has no such mode', () => {
-		for (const profile of BUNDLED) for (const mode of profile.modes) expect(modeName(profile, mode.id)).toBe(mode.name);
-		expect(modeName(BUNDLED[0] as (typeof BUNDLED)[number], 'nowhere')).toBe('nowhere');
+		const [profile] = BUNDLED;
+		if (!profile) throw new Error('no profile');
+		const [mode] = profile.modes;
+		const own = { ...profile, modes: [{ ...mode, id: 'own', name: 'Ten of ours' }] } as typeof profile;
+		expect(modeName(own, 'own')).toBe('Ten of ours');
+		expect(modeName(profile, 'nowhere')).toBe('nowhere');
+	});
+
+	it('of bundled modes say channels, with the same number, on screen and in quizzes', () => {
+		for (const profile of BUNDLED)
+			for (const { id, name } of profile.modes) {
+				expect(modeName(profile, id)).not.toMatch(/slot/i);
+				expect(modeName(profile, id)).toBe(modeCalled(name));
+				expect(modeName(profile, id).match(/\d+/)?.[0]).toBe(name.match(/\d+/)?.[0]);
+			}
 	});
 });
 
@@ -106,7 +120,7 @@ describe('settings in words', () => {
 	it('read as a person would say them', () => {
 		const tallow = BUNDLED[0] as (typeof BUNDLED)[number];
 		expect(settingValueText(tallow, 'work', 'line')).toBe('data on the line');
-		expect(settingValueText(tallow, 'mode', 'long')).toBe('12 slots');
+		expect(settingValueText(tallow, 'mode', 'long')).toBe('12 channels');
 		expect(settingValueText(tallow, 'held', 'red')).toBe('red');
 		expect(settingValueText(tallow, 'strobe', 1)).toBe('once a second');
 		expect(settingValueText(tallow, 'sleep', 30)).toBe('30 seconds');

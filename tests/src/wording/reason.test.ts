@@ -92,14 +92,16 @@ describe('what they say', () => {
 		expect(says('line.collision')).toBe(
 			'Desk, output A and wash 1, house left, data out drive this line at once, so every frame is spoiled.',
 		);
-		expect(says('source.leader')).toBe('Leader leads this line, and sends its own light laid out as mode “9 slots”.');
+		expect(says('source.leader')).toBe(
+			'Leader leads this line, and sends its own light laid out as mode “9 channels”.',
+		);
 		expect(says('line.clean')).toBe('Nothing spoils the signal on the way: it comes by cable 1, cable 2 and cable 3.');
 	});
 
 	it('tells the desk’s idea of a fixture from a leader’s', () => {
 		expect(says('address.patch-differs')).toBe('The desk has it at start address 11, and it’s set to 12.');
 		expect(says('address.mode-differs')).toBe(
-			'The leader sends as mode “9 slots”, and this one reads as mode “12 slots”.',
+			'The leader sends as mode “9 channels”, and this one reads as mode “12 channels”.',
 		);
 	});
 
@@ -113,13 +115,13 @@ describe('what they say', () => {
 			'The desk has it at start address 11, and its panel says 31. But it follows, and a follower of this kind reads from channel 1 on.',
 		);
 		expect(all).toContain(
-			'As a follower it reads channels 1 to 9 as mode “9 slots”, a footprint of 9. Its panel says start address 31, but a follower of this kind reads from channel 1 on.',
+			'As a follower it reads channels 1 to 9 as mode “9 channels”, a footprint of 9. Its panel says start address 31, but a follower of this kind reads from channel 1 on.',
 		);
 		for (const text of all) expect(text).not.toMatch(/set to 1\b/);
 		const { rig: row } = scenes['drive.follow']();
 		row.send({ type: 'settings.become', fixture: 'f-1', change: { address: 40 } });
 		expect(why(row, 'f-1').map((reason) => reasonText(row, 'f-1', reason))).toContain(
-			'As a follower it reads the leader’s channels 1 to 9 as mode “9 slots”, a footprint of 9. Its panel says start address 40, but a follower of this kind reads from channel 1 on.',
+			'As a follower it reads the leader’s channels 1 to 9 as mode “9 channels”, a footprint of 9. Its panel says start address 40, but a follower of this kind reads from channel 1 on.',
 		);
 	});
 

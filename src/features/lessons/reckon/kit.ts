@@ -1,6 +1,7 @@
 import { beamOf } from '../../../../shared/optics/index.ts';
 import { mainsWatts, wattsAt } from '../../../../shared/power/index.ts';
 import { BUNDLED, footprintOf, type Profile } from '../../../../shared/profile/index.ts';
+import { modeCalled } from '../../../wording/index.ts';
 
 /** A number somebody slides. */
 export interface Slider {
@@ -94,6 +95,6 @@ function kitOf(profile: Profile): Kit {
 					Object.fromEntries(Object.entries(look.levels).map(([emitter, level]) => [emitter, (level ?? 0) / 255])),
 				) - power.idleWatts,
 		})),
-		modes: modes.map((mode) => ({ id: mode.id, name: mode.name, footprint: footprintOf(mode) })),
+		modes: modes.map((mode) => ({ id: mode.id, name: modeCalled(mode.name), footprint: footprintOf(mode) })),
 	};
 }

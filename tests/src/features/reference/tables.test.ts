@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { BUNDLED, type KeyedPanel } from '../../../../shared/profile/index.ts';
 import { FAULTS } from '../../../../sim/fault/index.ts';
 import { foldedTables, referencePages } from '../../../../src/features/reference/index.ts';
-import { itemTitle } from '../../../../src/wording/index.ts';
+import { itemTitle, modeName } from '../../../../src/wording/index.ts';
 
 const pages = referencePages();
 const sections = pages.flatMap((page) => page.sections);
@@ -140,7 +140,7 @@ describe.each(BUNDLED.map((profile) => [profile.name, profile] as const))('%s', 
 
 	it('has every slot and every band of every mode', () => {
 		for (const mode of profile.modes) {
-			const chart = section?.tables.find(({ caption }) => caption.includes(`“${mode.name}”`));
+			const chart = section?.tables.find(({ caption }) => caption.includes(`“${modeName(profile, mode.id)}”`));
 			const count = mode.slots.reduce(
 				(sum, { drives }) => sum + (drives.kind === 'bands' ? drives.bands.length : 1),
 				0,
