@@ -52,7 +52,7 @@ export const findings = {
 	],
 	universe: '{place} carries universe {found}, and it should carry universe {wanted}.',
 	output: '{place} sends nothing, and it should be sending.',
-	master: 'The desk’s master stands at {found}, and it should stand at {wanted}.',
+	master: 'The desk’s master is at {found}, and it should be at {wanted}.',
 } as const satisfies Record<string, Says>;
 
 /** What was done live, by what was done: it is told first, and stays in the mark. */

@@ -12,7 +12,7 @@ export interface DrillSays {
 export const drills = {
 	'address-keys': {
 		title: 'One address, by keys',
-		task: 'Set {fixture as name} to start address {address}, at its own panel. It stands at {from} now, in mode “{mode as mode}”, which stays.',
+		task: 'Set {fixture as name} to start address {address}, at its own panel. It’s at {from} now, in mode “{mode as mode}”, which stays.',
 		why: 'A fixture at the wrong address does some other fixture’s cue in front of everybody.',
 	},
 	'address-dip': {
@@ -64,7 +64,7 @@ export const drills = {
 	},
 	'locked-address': {
 		title: 'An address behind a lock',
-		task: 'The panel of {fixture as name} is locked. Set start address {address}; it stands at {from} now. Holding Set for {seconds} {seconds?second|seconds} opens the panel.',
+		task: 'The panel of {fixture as name} is locked. Set start address {address}; it’s at {from} now. Holding Set for {seconds} {seconds?second|seconds} opens the panel.',
 		why: 'Panels are locked against passing hands, and the next hand is yours with doors in ten minutes.',
 	},
 	'cable-missing': {
@@ -77,17 +77,17 @@ export const drills = {
 		task: [
 			{
 				when: { where: 'highest' },
-				says: '{fixture as name} stands at {from} with {footprint} channels, so its last would be channel {last}. Move it to the highest start address at which all of it fits[, clear of {neighbours as names}].',
+				says: '{fixture as name} is at {from} with {footprint} channels, so its last would be channel {last}. Move it to the highest start address at which all of it fits[, clear of {neighbours as names}].',
 			},
 			{
-				says: '{fixture as name} stands at {from} with {footprint} channels, so its last would be channel {last}. Move it to any start address at which all of it fits[, clear of {neighbours as names}].',
+				says: '{fixture as name} is at {from} with {footprint} channels, so its last would be channel {last}. Move it to any start address at which all of it fits[, clear of {neighbours as names}].',
 			},
 		],
 		why: 'A universe ends at channel 512, and what lies past it never hears a thing.',
 	},
 	'desk-percent': {
 		title: 'A colour at a percent, by desk',
-		task: 'From the desk, have {fixture as name} show {emitters as emitters} and nothing else, at {percent as percent}. Where its mode has an intensity, that stands at {percent as percent} and the {emitters?colour|colours} at full.',
+		task: 'From the desk, have {fixture as name} show {emitters as emitters} and nothing else, at {percent as percent}. Where its mode has an intensity, that is at {percent as percent} and the {emitters?colour|colours} at full.',
 		why: 'Directors ask in percent and desks take values, and a hand who knows both is quick.',
 	},
 	'sensors-audience': {

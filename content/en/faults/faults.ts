@@ -18,7 +18,7 @@ const labels: Says = [
 	{ when: { meantWork: 'held' }, says: 'Static: {meantHeld as held}' },
 	{ says: 'Own: {meantProgramme as programme}' },
 ];
-const strip = 'At the desk its fader “{strip}” stands at {level as level}, in the band “{band}”.';
+const strip = 'At the desk its fader “{strip}” is at {level as level}, in the band “{band}”.';
 const faderTape = (which: string): Says => [
 	{ when: { restFrom: null }, says: `${which} fader: keep it at rest` },
 	{ says: `${which} fader: {restFrom} to {restTo}` },
@@ -218,7 +218,7 @@ export const faults: Readonly<Record<string, FaultWords>> = {
 	'slide-wrong': {
 		name: 'Slide “{slide}” in the wrong place',
 		cause:
-			'Slide “{slide}” stands at {isPosition} and should stand at {meantPosition}. That’s mode “{isMode as mode}”, so levels land on the wrong things.',
+			'Slide “{slide}” is at {isPosition} and should be at {meantPosition}. That’s mode “{isMode as mode}”, so levels land on the wrong things.',
 		tape: labels,
 	},
 
@@ -344,7 +344,7 @@ export const faults: Readonly<Record<string, FaultWords>> = {
 	},
 	'master-down': {
 		name: [{ when: { detail: 'out' }, says: 'Master at 0' }, { says: 'Master low' }],
-		cause: 'The desk’s master stands at {isMaster as level} and holds down all that the desk asks for.',
+		cause: 'The desk’s master is at {isMaster as level} and holds down all that the desk asks for.',
 		tape: 'Master: {master as level}',
 	},
 	'wrong-universe': {

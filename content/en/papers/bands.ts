@@ -4,7 +4,7 @@ import type { QuestionSays } from './says.ts';
 export const bandQuestions = {
 	'value-function': {
 		name: 'What a value does',
-		ask: 'Channel {n} (“{slot}”) of {fixture}, in mode “{mode}”, stands at value {value}. What does it do?',
+		ask: 'Channel {n} (“{slot}”) of {fixture}, in mode “{mode}”, is at {value}. What does it do?',
 		chart: 'The chart of that channel:',
 		working: [
 			[

@@ -202,4 +202,4 @@ export const bondWords = {
 } as const;
 
 /** How fixtures were found set, one sentence each. */
-export const settingFound = '{name} stands at {address}, in “{mode}”.';
+export const settingFound = '{name} is at {address}, in “{mode}”.';

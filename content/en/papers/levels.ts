@@ -18,7 +18,7 @@ export const levelQuestions = {
 	},
 	'value-of-percent': {
 		name: 'A percent as a value',
-		ask: 'A channel is to stand at {percent} %. Which value is that?',
+		ask: 'A channel is to be at {percent} %. Which value is that?',
 		working: [
 			'Full is 255, so {percent} % of it is {percent} × 255 / 100 = {exact}.',
 			[
@@ -54,7 +54,7 @@ export const levelQuestions = {
 	},
 	'coarse-fine': {
 		name: 'Coarse and fine',
-		ask: '“{slot}” of {fixture}, in mode “{mode}”, is a 16-bit pair. It’s to stand at {word} of 65535. What do coarse and fine stand at?',
+		ask: '“{slot}” of {fixture}, in mode “{mode}”, is a 16-bit pair. It’s to be at {word} of 65535. What are coarse and fine at?',
 		working: [
 			'{word} / 256 is {coarse} and something left over, so coarse is {coarse}.',
 			'{coarse} × 256 = {whole}, and {word} − {whole} = {fine}, so fine is {fine}.',
@@ -63,7 +63,7 @@ export const levelQuestions = {
 	},
 	'value-of-pair': {
 		name: 'A pair as one value',
-		ask: '“{slot}” of {fixture}, in mode “{mode}”, is a 16-bit pair. Coarse stands at {coarse} and fine at {fine}. Which value from 0 to 65535 is that?',
+		ask: '“{slot}” of {fixture}, in mode “{mode}”, is a 16-bit pair. Coarse is at {coarse} and fine at {fine}. Which value from 0 to 65535 is that?',
 		working: ['{coarse} × 256 = {whole}.', '{whole} + {fine} = {word}.'],
 		why: 'One step of coarse is worth 256 steps of fine, since fine has 256 values from 0 to 255.',
 	},

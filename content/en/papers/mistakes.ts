@@ -17,7 +17,7 @@ export const mistakes = {
 	'other-edge': 'This is another place in the right band: the wrong end of it was taken.',
 	'part-of-a-band': 'This is a part of it only: the rest does the same.',
 	'slot-in-fixture-not-on-desk': 'This is the channel counted in the fixture: the desk counts from its start address.',
-	'first-counted-as-zero': 'This counts the first one as zero: the first channel stands at the start address itself.',
+	'first-counted-as-zero': 'This counts the first one as zero: the first channel is the start address itself.',
 	'one-fixture-too-many': 'This counts one fixture too many.',
 	'one-fixture-too-few': 'This counts one fixture too few.',
 	'past-512': 'This goes past the end: a universe stops at channel 512.',

@@ -163,7 +163,7 @@ export const rigQuestions: Readonly<Record<string, QuestionSays>> = {
 				says: '{fixture} is set by ten switches. With switch 10 up, the others say what it does. In each group the first switch counts 1 and each next one twice as much. It should do this: {wants as every}. Which switches are up, with all others down?',
 			},
 			{
-				says: 'The display of {fixture} shows {shown as lines}.[ “{item}” stands at {value}.] You press {presses as presses}. Down goes on along a list, from its end to its start again, and lowers a value. What does it show then?',
+				says: 'The display of {fixture} shows {shown as lines}.[ “{item}” is at {value}.] You press {presses as presses}. Down goes on along a list, from its end to its start again, and lowers a value. What does it show then?',
 			},
 		],
 		chart: [{ when: { panel: 'dip' }, says: 'What the switches count:' }, { says: 'Its menu, in order:' }],

@@ -1,6 +1,6 @@
 import type { Says } from '../rig/index.ts';
 
-const band = 'Channel {slot as slot} ({name}) stands at {value as level}, in {from} to {to}: {band}.';
+const band = 'Channel {slot as slot} ({name}) is at {value as level}, in {from} to {to}: {band}.';
 const spoils = '[ That spoils {spoiled as percent} of the frames.]';
 
 const reads =
@@ -80,7 +80,7 @@ export const reasons = {
 	'source.desk': '{output as output} sends universe {universe} its way.',
 	'source.start-code':
 		'Those frames have start code {code}[ ({code as startCode})]. Only start code 0 carries levels, so they’re ignored.',
-	'source.master': 'The desk’s master stands at {level as level} and holds the light down.',
+	'source.master': 'The desk’s master is at {level as level} and holds the light down.',
 	'source.leader': '{fixture as name} leads this line, and sends its own light laid out as mode “{mode as theirMode}”.',
 
 	// ---- how they fare on the way
@@ -166,12 +166,12 @@ export const reasons = {
 	'slots.intensity': [
 		{
 			when: { effect: 'stops' },
-			says: 'Channel {slot as slot} ({slotName}) stands at {value as level}, so no light gets out.',
+			says: 'Channel {slot as slot} ({slotName}) is at {value as level}, so no light gets out.',
 		},
-		{ says: 'Channel {slot as slot} ({slotName}) stands at {value as level}.' },
+		{ says: 'Channel {slot as slot} ({slotName}) is at {value as level}.' },
 	],
 	'slots.colours': [
-		{ when: { up: 0 }, says: 'All its colour channels[, {slots as numbers},] stand at 0, so no colour is asked for.' },
+		{ when: { up: 0 }, says: 'All its colour channels[, {slots as numbers},] are at 0, so no colour is asked for.' },
 		{ says: 'Of its colour channels, {slots as numbers}, these are up: {raised}.' },
 	],
 	'slots.band': [

@@ -145,7 +145,7 @@ describe('a drill in words', () => {
 				what: 'master',
 				found: 0,
 				wanted: 255,
-				says: 'The desk’s master stands at 0 (0 %), and it should stand at 255 (100 %).',
+				says: 'The desk’s master is at 0 (0 %), and it should be at 255 (100 %).',
 			},
 			{
 				place: 'desk',

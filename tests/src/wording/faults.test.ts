@@ -118,7 +118,7 @@ describe('the words of a fault', () => {
 			'Switch 4 is up. That makes the start address 29, and it should be 21.',
 		],
 		[mixed, at('cable-out', 'c2', 'to'), /^One of its plugs is out: the one that belongs in bar 1, data in\./],
-		[mixed, at('function-left-up', 'wash-1'), /“Function” stands at 32 \(13 %\), in the band “Colour change”\./],
+		[mixed, at('function-left-up', 'wash-1'), /“Function” is at 32 \(13 %\), in the band “Colour change”\./],
 		[kept, at('universes-exchanged', 'rig'), /It should be cable 1 in output A and cable 2 in output B\.$/],
 		[kept, at('wrong-universe', 'b'), /^Output B sends universe 18 and should send 8\./],
 		[mixed, at('too-many-loads', 'bar-1'), /weighs on the line like 30 more fixtures\./],

@@ -80,7 +80,7 @@ describe('what they say', () => {
 
 	it('gives a level as value and percent, and its band by name and range', () => {
 		expect(says('slots.programme')).toBe(
-			'Channel 2 (Function) stands at 100 (39 %), in 51 to 117: Colour fade. That starts the programme “Colour fade”, at speed 1 of 100.',
+			'Channel 2 (Function) is at 100 (39 %), in 51 to 117: Colour fade. That starts the programme “Colour fade”, at speed 1 of 100.',
 		);
 		expect(says('slots.ignored')).toBe('Its colour channels, 4 to 9, are ignored.');
 	});
@@ -184,7 +184,7 @@ describe('what they say', () => {
 		expect(slots(rig, fixture).join()).not.toMatch(/up: \./);
 		const { rig: desk } = scenes['line.one-wire-open']();
 		for (let slot = 1; slot <= 40; slot++) desk.send({ type: 'desk.level', universe: 1, slot, level: 0 });
-		expect(slots(desk, 'old-1')).toEqual(['All its colour channels, 23 to 25, stand at 0, so no colour is asked for.']);
+		expect(slots(desk, 'old-1')).toEqual(['All its colour channels, 23 to 25, are at 0, so no colour is asked for.']);
 	});
 
 	it('counts what lies past the end of the universe', () => {
