@@ -124,6 +124,47 @@ export interface ErrorFacts {
 		| { readonly trouble: 'value-twice'; readonly id: string; readonly value: string }
 		| { readonly trouble: 'too-wide'; readonly text: string; readonly columns: number };
 
+	'gdtf.archive':
+		| {
+				readonly trouble:
+					| 'empty'
+					| 'no-archive'
+					| 'no-description'
+					| 'two-descriptions'
+					| 'locked'
+					| 'damaged'
+					| 'size-false'
+					| 'sum-false'
+					| 'not-utf-8';
+		  }
+		| { readonly trouble: 'method'; readonly method: number }
+		| { readonly trouble: 'name-outside'; readonly found: string }
+		| { readonly trouble: 'too-large'; readonly what: 'archive' | 'description'; readonly megabytes: number };
+	'gdtf.xml':
+		| { readonly trouble: 'malformed'; readonly line: number; readonly column: number }
+		| { readonly trouble: 'document-type' }
+		| { readonly trouble: 'too-deep'; readonly limit: number };
+	'gdtf.tree':
+		| { readonly trouble: 'no-fixture-type'; readonly found: string }
+		| { readonly trouble: 'no-modes' }
+		| { readonly trouble: 'too-many-modes'; readonly count: number; readonly limit: number }
+		| { readonly trouble: 'bad-value'; readonly attribute: string; readonly found: string };
+	'gdtf.mode':
+		| { readonly trouble: 'no-geometry' | 'circle'; readonly name: string }
+		| { readonly trouble: 'too-many-channels'; readonly limit: number }
+		| {
+				readonly trouble: 'missing-break';
+				readonly name: string;
+				readonly channel: string;
+				readonly break: number | 'overwrite';
+		  }
+		| { readonly trouble: 'slot-outside'; readonly channel: string; readonly slot: number; readonly limit: number }
+		| { readonly trouble: 'slot-twice'; readonly slot: number; readonly one: string; readonly other: string }
+		| { readonly trouble: 'no-slots' }
+		| { readonly trouble: 'several-breaks'; readonly count: number }
+		| { readonly trouble: 'too-many-cells'; readonly count: number; readonly limit: number }
+		| { readonly trouble: 'none-chosen'; readonly known: readonly string[] };
+
 	'sheet.shape': Shape;
 	'sheet.id': { readonly trouble: 'id-taken'; readonly id: string; readonly of: SheetPart };
 	'sheet.socket':

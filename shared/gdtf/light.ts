@@ -1,0 +1,172 @@
+import type { Emitter } from '../profile/index.ts';
+import { PRIMARIES, type Primary } from './attributes.ts';
+import type { Asked, LeftOut } from './left.ts';
+import { idMaker, NAMES, titleOf } from './names.ts';
+import type { Beam, ChannelFunction, FixtureType } from './tree.ts';
+
+/**
+ * The standard's defaults for a beam. They stand in files whose writer never knew the figure, so such a value is not data: it counts
+ * as not given.
+ */
+const DEFAULTS = Object.freeze({ lumens: 10_000, watts: 1000, degrees: 25 });
+
+/** What a profile stands on where a file gives no figure. Invented, and asked of the person each time. */
+const STAND_IN = Object.freeze({ lumens: 1000, wattsAnEmitter: 10 });
+
+/** Light of a fixture: its emitters, by what names them in the file. */
+export interface Light {
+	readonly emitters: readonly Emitter[];
+	/** The id of the emitter that a function drives. */
+	idOf(fn: ChannelFunction, primary: Primary): string;
+}
+
+type Tell = { readonly left: LeftOut[]; readonly asked: Asked[] };
+
+/**
+ * The emitters that some function drives. One that the file describes has its own colour and its share of the light; any other has
+ * the standard's colour for its attribute, and that is asked.
+ * @param driven each function that drives one, in order
+ * @param beams of the mode with the most of them
+ */
+export function lightOf(
+	type: FixtureType,
+	driven: readonly (readonly [ChannelFunction, Primary])[],
+	beams: readonly Beam[],
+	{ left, asked }: Tell,
+): Light {
+	const parts = new Map(type.emitters.map((part) => [part.name, part]));
+	const keyOf = (fn: ChannelFunction, primary: Primary): string =>
+		fn.emitter !== null && parts.has(fn.emitter) ? `part ${fn.emitter}` : primary.attribute;
+	const found = new Map<string, Described>();
+	for (const [fn, primary] of driven) {
+		const key = keyOf(fn, primary);
+		if (!found.has(key)) found.set(key, described(fn.emitter === null ? undefined : parts.get(fn.emitter), primary));
+	}
+	for (const { name } of type.emitters)
+		if (!found.has(`part ${name}`)) left.push({ path: 'emitters', code: 'emitter-unused', facts: { name } });
+	if (found.size === 0) {
+		found.set(NAMES.light, described(undefined, WHITE, NAMES.light));
+		asked.push({ path: 'emitters', code: 'emitters', facts: { assumed: NAMES.light } });
+	}
+	const ids = idMaker();
+	const list = [...found].map(([key, each]) => ({ key, each, id: ids(each.name, 'emitter') }));
+	const shares = sharesOf(list.map(({ each }) => each));
+	const lumens = sumOf(beams, 'lumens', left) ?? ask(asked, 'lumens', STAND_IN.lumens);
+	const watts = sumOf(beams, 'watts', left) ?? ask(asked, 'watts', STAND_IN.wattsAnEmitter * list.length);
+	if (list.length > 1) {
+		// one figure for the whole fixture is all that a file has
+		ask(asked, 'emitter-watts', watts / list.length);
+		if (list.some(({ each }) => each.isAssumed)) ask(asked, 'emitter-lumens', lumens);
+	}
+	const emitters = list.map(({ each, id }, i): Emitter => {
+		if (each.isAssumed)
+			asked.push({ path: `emitters[${i}].xy`, code: 'emitter-colour', facts: { assumed: each.name } });
+		return {
+			id,
+			name: each.name,
+			xy: [each.xy[0], each.xy[1]],
+			lumens: Math.min(1e5, lumens * (shares[i] as number)),
+			watts: Math.min(5000, watts / list.length),
+			ultraviolet: each.isUltraviolet,
+		};
+	});
+	const byKey = new Map(list.map(({ key, id }) => [key, id]));
+	return { emitters, idOf: (fn, primary) => byKey.get(keyOf(fn, primary)) as string };
+}
+
+interface Described {
+	readonly name: string;
+	readonly xy: readonly [number, number];
+	readonly luminance: number;
+	readonly isUltraviolet: boolean;
+	/** Whether its colour is the standard's for its attribute, and not the file's. */
+	readonly isAssumed: boolean;
+}
+
+const WHITE = PRIMARIES.find(({ attribute }) => attribute === 'ColorAdd_W') as Primary;
+const ULTRAVIOLET = PRIMARIES.find(({ isUltraviolet }) => isUltraviolet) as Primary;
+/** Nanometres up to which a light of one wavelength is mostly unseen (CIE luminous efficiency under 0.001 there, from memory). */
+const LAST_UNSEEN = 420;
+
+function described(
+	part: FixtureType['emitters'][number] | undefined,
+	primary: Primary,
+	name: string = primary.name,
+): Described {
+	if (!part) {
+		const { colour, isUltraviolet } = primary;
+		return { name, xy: colour.xy, luminance: colour.luminance, isUltraviolet, isAssumed: true };
+	}
+	const called = titleOf(part.name, name);
+	if (part.colour)
+		return {
+			name: called,
+			xy: part.colour.xy,
+			luminance: part.colour.luminance,
+			isUltraviolet: false,
+			isAssumed: false,
+		};
+	// a colour left out is how the standard marks what is not seen
+	const isUnseen = primary.isUltraviolet || (part.wavelength !== null && part.wavelength <= LAST_UNSEEN);
+	const stand = isUnseen ? ULTRAVIOLET : primary;
+	return {
+		name: called,
+		xy: stand.colour.xy,
+		luminance: isUnseen ? 0 : stand.colour.luminance,
+		isUltraviolet: isUnseen,
+		isAssumed: true,
+	};
+}
+
+/** Each emitter's share of the light: they come to 1. */
+function sharesOf(list: readonly Described[]): number[] {
+	const whole = list.reduce((sum, { luminance }) => sum + luminance, 0);
+	return list.map(({ luminance }) => (whole > 0 ? luminance / whole : 1 / list.length));
+}
+
+function ask(asked: Asked[], code: 'lumens' | 'watts' | 'emitter-lumens' | 'emitter-watts', assumed: number): number {
+	asked.push({ path: 'emitters', code, facts: { assumed: Math.round(assumed * 10) / 10 } });
+	return assumed;
+}
+
+/** A figure of all beams together; null where any of them does not give it, or gives the standard's default. */
+function sumOf(beams: readonly Beam[], of: 'lumens' | 'watts', left: LeftOut[]): number | null {
+	const known = beams.map((beam) => beam[of]).filter((figure) => figure !== null && figure !== DEFAULTS[of]);
+	if (known.length < beams.length && known.length > 0)
+		left.push({ path: 'geometries', code: 'mixed-figures', facts: { of } });
+	if (known.length === 0 || known.length < beams.length) return null;
+	return known.reduce<number>((sum, figure) => sum + (figure as number), 0);
+}
+
+/** Beam and field angle in degrees, within what a profile takes. */
+export function opticsOf(beams: readonly Beam[], { left, asked }: Tell): { beam: number; field: number } {
+	const [first] = beams;
+	const differ = beams.filter((one) => one.beamAngle !== first?.beamAngle || one.fieldAngle !== first?.fieldAngle);
+	if (differ.length > 0) left.push({ path: 'geometries', code: 'beams-differ', facts: { count: differ.length } });
+	const given = (degrees: number | null | undefined): number | null =>
+		degrees === undefined || degrees === DEFAULTS.degrees ? null : degrees;
+	const found = { beam: given(first?.beamAngle), field: given(first?.fieldAngle) };
+	// what is assumed of one agrees with what is given of the other
+	const beam = angleOf('beam', found.beam, Math.min(DEFAULTS.degrees, found.field ?? DEFAULTS.degrees), 170, {
+		left,
+		asked,
+	});
+	const field = angleOf('field', found.field, Math.max(DEFAULTS.degrees, beam), 175, { left, asked });
+	if (beam <= field) return { beam, field };
+	left.push({ path: 'geometries', code: 'beams-swapped', facts: { beam, field } });
+	return { beam: field, field: beam };
+}
+
+function angleOf(
+	code: 'beam' | 'field',
+	found: number | null,
+	assumed: number,
+	most: number,
+	{ left, asked }: Tell,
+): number {
+	if (found === null) asked.push({ path: `optics.${code}`, code, facts: { assumed } });
+	const degrees = Math.min(most, Math.max(1, found ?? assumed));
+	if (found !== null && degrees !== found)
+		left.push({ path: 'geometries', code: 'beam-clamped', facts: { found, degrees } });
+	return degrees;
+}

@@ -1,0 +1,223 @@
+import { InputError, isInputError } from '../error/index.ts';
+import { type Emitter, type Profile, readProfile, type StaticColour } from '../profile/index.ts';
+import { roleOf } from './attributes.ts';
+import { type ExpandedMode, expandMode } from './expand.ts';
+import type { Asked, LeftOut } from './left.ts';
+import { lightOf, opticsOf } from './light.ts';
+import { fitColour } from './mix.ts';
+import { idMaker, NAMES, titleOf } from './names.ts';
+import { standInPanel } from './panel.ts';
+import { functionsAt, type Making, slotsOf } from './slots.ts';
+import type { DmxMode, FixtureType, Geometry } from './tree.ts';
+
+/** A profile out of a file, with everything that was lost on the way and everything that had to be assumed. */
+export interface ProfileFromFile {
+	readonly profile: Profile;
+	/** Its panel is a stand-in: no such file says anything of one. Whatever is shown on it says that the real panel differs. */
+	readonly standIn: true;
+	readonly left: readonly LeftOut[];
+	readonly asked: readonly Asked[];
+	/** E1.20 personality numbers by mode id, for modes that the file gives one. */
+	readonly personalities: Readonly<Record<string, number>>;
+}
+
+/** Which modes to take, by their names in the file; left out: all that can be. */
+export interface ModeChoice {
+	readonly modes?: readonly string[] | undefined;
+}
+
+interface UsableMode {
+	readonly mode: DmxMode;
+	readonly path: string;
+	readonly expanded: ExpandedMode;
+}
+
+/** A profile has as many cells at most. */
+const MOST_CELLS = 64;
+
+/**
+ * Makes a profile of what a GDTF file says. A mode that no profile can hold is left out, and that is said; where none is left, the
+ * first one's reason is thrown.
+ * @throws InputError `gdtf.mode`
+ */
+export function toProfile(type: FixtureType, choice: ModeChoice = {}): ProfileFromFile {
+	const left: LeftOut[] = [...type.left];
+	const asked: Asked[] = [];
+	const usable = usableModes(type, choice, left);
+	const beams = usable.reduce<ExpandedMode['beams']>(
+		(most, { expanded }) => (expanded.beams.length > most.length ? expanded.beams : most),
+		[],
+	);
+	const light = lightOf(type, usable.flatMap(drivenIn), beams, { left, asked });
+	const optics = opticsOf(beams, { left, asked });
+	const { held, heldFor } = heldMaker(light.emitters);
+	const making: Making = { light, wheels: type.wheels, left, asked, held: heldFor };
+	const cells = Math.max(1, beams.length);
+	const ids = idMaker();
+	const personalities: Record<string, number> = {};
+	const modes = usable.map(({ mode, path, expanded }, i) => {
+		if (expanded.beams.length < beams.length)
+			left.push({
+				path,
+				code: 'cells-differ',
+				facts: { mode: mode.name, cells: expanded.beams.length, most: beams.length },
+			});
+		const name = titled(mode.name, `${NAMES.mode} ${i + 1}`, path, left);
+		const id = ids(name, 'mode');
+		const number = type.personalities.find((each) => each.mode === mode.name)?.number;
+		if (number !== undefined) personalities[id] = number;
+		return { id, name, slots: slotsOf(mode, expanded.channels, beams.length, path, making) };
+	});
+	const name = titled(type.name || type.longName, NAMES.fixture, 'name', left);
+	const base = { modes, held, programmes: [...PROGRAMMES] };
+	const [first] = modes;
+	const profile: Profile = {
+		version: 1,
+		id: idMaker()(name, 'fixture'),
+		name,
+		about: titleOf(type.description || type.longName, NAMES.about, 120),
+		shape: cells > 1 ? 'bar' : 'wash',
+		panel: standInPanel(base),
+		power: { battery: null, link: type.geometries.some(hasPowerOutput), idleWatts: 0 },
+		optics,
+		cells,
+		emitters: [...light.emitters],
+		...base,
+		sensor: false,
+		microphone: false,
+		follows: 'own-address',
+		unitLoads: 1,
+		defaults: { ...SETTINGS, mode: first?.id ?? '', held: FULL, programme: PULSE },
+	};
+	askWhatNoFileSays(asked, type.isWired);
+	return { profile: readProfile(profile), standIn: true, left, asked: once(asked), personalities };
+}
+
+function usableModes(type: FixtureType, { modes }: ModeChoice, left: LeftOut[]): UsableMode[] {
+	const usable: UsableMode[] = [];
+	let first: InputError | null = null;
+	for (const [i, mode] of type.modes.entries()) {
+		const path = `modes[${i}]`;
+		if (modes && !modes.includes(mode.name)) {
+			left.push({ path, code: 'mode-not-asked', facts: { mode: mode.name } });
+			continue;
+		}
+		try {
+			const expanded = expandMode(type, mode, path);
+			checkFits(expanded, path);
+			usable.push({ mode, path, expanded });
+		} catch (error) {
+			if (!isInputError(error)) throw error;
+			first ??= error;
+			const because = { code: error.code, path: error.path, facts: error.facts };
+			left.push({ path, code: 'mode-refused', facts: { mode: mode.name }, because });
+		}
+	}
+	if (usable.length > 0) return usable;
+	throw (
+		first ??
+		new InputError('gdtf.mode', 'modes', { trouble: 'none-chosen', known: type.modes.map((mode) => mode.name) })
+	);
+}
+
+/** What a profile cannot hold of a mode. */
+function checkFits({ channels, beams }: ExpandedMode, path: string): void {
+	const onLine = channels.filter(({ slots }) => slots.length > 0);
+	if (onLine.length === 0) throw new InputError('gdtf.mode', path, { trouble: 'no-slots' });
+	const breaks = new Set(onLine.map((channel) => channel.break));
+	if (breaks.size > 1) throw new InputError('gdtf.mode', path, { trouble: 'several-breaks', count: breaks.size });
+	if (beams.length > MOST_CELLS)
+		throw new InputError('gdtf.mode', path, { trouble: 'too-many-cells', count: beams.length, limit: MOST_CELLS });
+}
+
+/** Each function of a mode that drives an emitter. */
+function drivenIn({ mode, expanded }: UsableMode): Parameters<typeof lightOf>[1][number][] {
+	const channels = new Map(mode.channels.map((channel) => [channel.name, channel]));
+	const onLine = new Set(expanded.channels.filter(({ slots }) => slots.length > 0).map(({ channel }) => channel));
+	return [...onLine].flatMap((channel) => {
+		const functions = functionsAt(channel, channels);
+		return functions.flatMap((fn) => {
+			const role = roleOf(fn.attribute);
+			// a part of a slot drives nothing: see `slotsOf`
+			return role.is === 'emitter' && functions.length === 1 ? [[fn, role.primary] as const] : [];
+		});
+	});
+}
+
+const FULL = 'full';
+const PULSE = 'pulse';
+
+/** Static colours: all at full, which a profile must have, and those that bands ask for. */
+function heldMaker(emitters: readonly Emitter[]): { held: StaticColour[]; heldFor: Making['held'] } {
+	const ids = idMaker();
+	const held: StaticColour[] = [
+		{ id: ids(FULL, FULL), name: NAMES.full, levels: Object.fromEntries(emitters.map(({ id }) => [id, 255])) },
+	];
+	const known = new Map<string, string>();
+	const sources = emitters.map(({ xy, lumens }) => ({ xy, flux: lumens }));
+	const heldFor: Making['held'] = (name, colour, leave) => {
+		const key = `${name} ${colour.xy.join(' ')}`;
+		const fit = fitColour(sources, colour.xy);
+		leave(fit.isWithin ? 'colour-fitted' : 'colour-out-of-reach');
+		const there = known.get(key);
+		if (there !== undefined) return there;
+		const id = ids(name, 'colour');
+		const levels = emitters.flatMap((emitter, i) => (fit.levels[i] ? [[emitter.id, fit.levels[i]] as const] : []));
+		held.push({ id, name, levels: Object.fromEntries(levels) });
+		known.set(key, id);
+		return id;
+	};
+	return { held, heldFor };
+}
+
+/** A profile's settings name a programme, so there must be one; nothing starts it, not even the stand-in panel. */
+const PROGRAMMES: Profile['programmes'] = [
+	{ id: PULSE, name: NAMES.pulse, kind: 'pulse', colours: [FULL], slowest: 10, fastest: 1 },
+];
+
+const SETTINGS: Omit<Profile['defaults'], 'mode' | 'held' | 'programme'> = {
+	work: 'line',
+	lead: 'off',
+	address: 1,
+	speed: 50,
+	level: 100,
+	strobe: 0,
+	loss: 'hold',
+	curve: 'straight',
+	limit: 100,
+	sensor: 'open',
+	code: 1,
+	hearing: 50,
+	lock: 'off',
+	sleep: 0,
+};
+
+const hasPowerOutput = (geometry: Geometry): boolean =>
+	geometry.isPowerOutput || geometry.children.some(hasPowerOutput);
+
+function askWhatNoFileSays(asked: Asked[], isWired: boolean): void {
+	const ask = (path: string, code: Asked['code'], assumed: string | number): void => {
+		asked.push({ path, code, facts: { assumed } });
+	};
+	ask('panel', 'panel', 'text');
+	ask('power.battery', 'battery', 0);
+	ask('power.idleWatts', 'idle-watts', 0);
+	if (!isWired) ask('power.link', 'power-link', 0);
+	ask('unitLoads', 'line', 1);
+	ask('defaults', 'settings', SETTINGS.loss);
+	ask('programmes', 'programme', NAMES.pulse);
+	ask('held[0]', 'static-colour', NAMES.full);
+}
+
+/** Each question once, in the order met. */
+const once = (asked: readonly Asked[]): Asked[] => [
+	...new Map(asked.map((each) => [`${each.path} ${each.code}`, each])).values(),
+];
+
+/** A name cut to a title, and told where anything of it was lost. */
+function titled(found: string, otherwise: string, path: string, left: LeftOut[]): string {
+	const name = titleOf(found, otherwise);
+	if (found.trim() !== '' && name !== found.trim())
+		left.push({ path, code: 'name-cut', facts: { found: found.slice(0, 80), name } });
+	return name;
+}
