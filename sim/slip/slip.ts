@@ -17,11 +17,12 @@ import { openUnharmed } from '../rig/trusted.ts';
 /** One thing to do at a panel. `shows` is what its display then says, line by line. */
 export type SlipStep =
 	| { readonly do: 'tap'; readonly key: PanelKey; readonly times: number; readonly shows: readonly string[] }
-	/** Hold a key until the display shows `until`, let go, then tap Up or Down to `shows`. */
+	/** Hold a key until the display shows `until`, let go, then tap Up or Down to `shows`; where it is far, it is quicker held again (`again`). */
 	| {
 			readonly do: 'hold';
 			readonly key: PanelKey;
 			readonly until: readonly string[];
+			readonly again: boolean;
 			readonly shows: readonly string[];
 	  }
 	/** Hold Set until the lock opens. */
@@ -150,10 +151,11 @@ class SlipHand {
 		const until = this.#shows(ahead);
 		for (const each of hold.then) this.#send(each);
 		const shows = this.#shows(this.#rig);
+		const holds = hold.then.filter(({ type }) => type === 'key.down').length;
 		this.#steps.push(
 			hold.letGoMs === null
 				? { do: 'unlock', seconds: secondsOf(this.#profile), shows }
-				: { do: 'hold', key: event.key, until, shows },
+				: { do: 'hold', key: event.key, until, again: holds > 1, shows },
 		);
 		return hold.then.length;
 	}
