@@ -63,11 +63,16 @@ function press(rig: Rig, row: string, steps: readonly SlipStep[], lateMs: number
 			rig.wait(lateMs);
 			rig.send({ type: 'key.up', fixture: row, key: step.key });
 			const wanted = step.shows.join('|');
+			const wraps = rig.gear.units.get(row)?.profile.id === 'tallow-6';
 			const number = (text: string): number => Number(/(\d+)\D*$/.exec(text)?.[1]);
-			for (let n = 0; n < 300 && shown() !== wanted; n++) {
-				// whichever way round is nearer
+			for (let n = 0; n < 512 && shown() !== wanted; n++) {
+				// whichever way round is nearer, where it goes round at all
 				const ahead = number(wanted) - number(shown());
-				rig.send({ type: 'key.tap', fixture: row, key: ahead > 0 === Math.abs(ahead) < 256 ? 'up' : 'down' });
+				rig.send({
+					type: 'key.tap',
+					fixture: row,
+					key: ahead > 0 === (!wraps || Math.abs(ahead) < 256) ? 'up' : 'down',
+				});
 			}
 			expect(shown()).toBe(wanted);
 		}
