@@ -75,7 +75,12 @@ export interface ErrorFacts {
 	'power.range':
 		| OutOfLimits<Share | 'output'>
 		| Over0<Share | 'voltage' | 'ampere-hours' | 'watts' | 'charging-watts' | 'amperes'>
-		| From0<'watt-hours' | 'watts' | 'hours'>;
+		| OutOfLimits<'celsius'>
+		| From0<'watt-hours' | 'watts' | 'hours' | 'amperes' | 'metres'>;
+	'power.area': NotAmong;
+	'rig-plan.shape': Shape;
+	'rig-plan.row': { readonly trouble: 'id-twice' | 'no-such-profile'; readonly id: string };
+	'rig-plan.universes': { readonly trouble: 'too-many-universes'; readonly found: number; readonly limit: number };
 	'power.emitter': NotAmong & { readonly profile: string };
 
 	'random.whole': { readonly expected: 'whole-number'; readonly found: string };

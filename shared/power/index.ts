@@ -8,6 +8,8 @@
 import { type ErrorFacts, InputError, type Limits, requireNumber, shown } from '../error/index.ts';
 import type { Profile } from '../profile/index.ts';
 
+export { COPPER_OHMS, voltDrop } from './drop.ts';
+
 /**
  * The share of a battery's printed energy to plan a night on: age, cold and a reserve take the rest. Common practice, no
  * source for the number; it is no property of the simulated battery, which gives all that its health leaves it.
@@ -158,7 +160,11 @@ function requireFrom0(found: number, path: string, of: Of<'from-0'>): number {
 }
 
 /** Hands a share back if it is over 0 and at most 1. Throws `power.range`. */
-function requireShare(found: number, path: string, of: Exclude<Limits<'power.range'>['of'], 'output'>): number {
+function requireShare(
+	found: number,
+	path: string,
+	of: Exclude<Limits<'power.range'>['of'], 'output' | 'celsius'>,
+): number {
 	requireAbove0(found, path, of);
 	return requireNumber(found, { lo: 0, hi: 1, code: 'power.range', path, of });
 }

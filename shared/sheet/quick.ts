@@ -1,4 +1,4 @@
-import { switchesFor } from '../dmx/index.ts';
+import { LAST_SLOT, switchesFor } from '../dmx/index.ts';
 import { InputError, requireWhole } from '../error/index.ts';
 import {
 	type DipPanel,
@@ -125,12 +125,7 @@ function desk(
 	profile: Profile,
 	mode: Mode,
 ): SheetDesk {
-	const levels = spots.flatMap(({ universe, address }) =>
-		mode.slots.flatMap((slot) => {
-			const level = litLevel(profile, slot);
-			return slotNumbers(slot).flatMap((at) => (level > 0 ? [{ universe, slot: address + at - 1, level }] : []));
-		}),
-	);
+	const levels = spots.flatMap((spot) => litLevels(profile, mode, spot));
 	return {
 		name: 'desk',
 		outputs: (linked === 'two-universes' ? ['a', 'b'] : ['a']).map((id, i) => ({ id, universe: i + 1, on: true })),
@@ -139,6 +134,14 @@ function desk(
 		master: 255,
 	};
 }
+
+/** The levels that light a fixture at a universe and start address, as a desk's list of what stands up; none past slot 512. */
+export const litLevels = (profile: Profile, mode: Mode, { universe, address }: DeskSpot): SheetDesk['levels'] =>
+	mode.slots.flatMap((slot) => {
+		const level = litLevel(profile, slot);
+		const slots = slotNumbers(slot).map((at) => address + at - 1);
+		return level > 0 ? slots.flatMap((at) => (at <= LAST_SLOT ? [{ universe, slot: at, level }] : [])) : [];
+	});
 
 /** A slot's own number, and that of its fine half where it has one. */
 const slotNumbers = ({ at, fine }: Slot): number[] => (fine === undefined ? [at] : [at, fine]);

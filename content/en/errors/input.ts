@@ -85,6 +85,7 @@ export const inputErrors = {
 		{ when: { expected: 'from-0' }, says: '{of as measure} is 0 or more; found {found as found}.' },
 		...span,
 	],
+	'power.area': 'There’s no figure for a cable of {found as found} mm². Pick one of {known as list}.',
 	'power.emitter': '{profile} has no emitter {found as found}. Its emitters: {known as list}.',
 
 	'random.whole': 'hash01 takes whole numbers only; found {found as found}.',
@@ -298,6 +299,13 @@ export const inputErrors = {
 		},
 		{ says: 'None of its modes was picked. It has: {known as list}.' },
 	],
+	'rig-plan.shape': [misshapen('The plan', 'Fix that place and open it again.')],
+	'rig-plan.row': [
+		{ when: { trouble: 'id-twice' }, says: "The plan has two fixtures with the id '{id}'. Give each its own." },
+		{ says: "The plan names a fixture type '{id}' that isn’t here. Add its profile to the plan, or change the row." },
+	],
+	'rig-plan.universes':
+		'The plan uses {found} universes, and a desk here has {limit} outputs. Take modes with fewer channels, or split the rig.',
 
 	'sheet.shape': [misshapen('The rig sheet', 'Fix that place and open it again.')],
 	'sheet.id': "'{id}' is taken: give each {of as part} an id of its own.",

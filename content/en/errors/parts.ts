@@ -41,6 +41,8 @@ export const measures = {
 	watts: 'a draw in watts',
 	hours: 'a time in hours',
 	amperes: 'a current in amperes',
+	metres: 'a length in metres',
+	celsius: 'a temperature in degrees Celsius',
 	'charging-watts': 'a charging power in watts',
 	'power-factor': 'a power factor',
 	'energy-share': 'a share of the energy',

@@ -1,0 +1,53 @@
+/**
+ * A rig as it is planned, before it is a sheet: rows of fixtures with modes and start addresses, by rules that the person picks.
+ * Here are the packing of start addresses, all that is wrong with a plan and what one tap does about it, the line along the room, the
+ * sums, the table that is pasted in, and the rig sheet that it all comes to. Pure, plain JSON in and out. Every figure says which of
+ * its numbers were given, which a profile says and which are assumed; none is a verdict. Left out: the surge at switching on,
+ * cables that go another way than along the wall, what a hanging point may take.
+ */
+export {
+	ASSUMED_CELSIUS,
+	ASSUMED_POWER_FACTOR,
+	type Figure,
+	type FigureId,
+	type FigurePart,
+	figuresOf,
+	type How,
+	lookWatts,
+} from './figures.ts';
+export { alongRoom, CABLE_SLACK, LINE_METRES, type LinePlan, type LineRun, leaderOf, linesOf } from './line.ts';
+export { emptyPlan, type NewRow, planFromSheet, profileOf, withRows } from './make.ts';
+export { type Packed, type PackItem, packAddresses, packed, packItems, rowFootprint } from './pack.ts';
+export {
+	DESK_OUTPUTS,
+	type PlanProblem,
+	problemsOf,
+	type Repair,
+	type RowChange,
+	repaired,
+	repairsOf,
+} from './problems.ts';
+export { loadPlan, readPlan } from './schema.ts';
+export { planSheet, roleOf, settingsOf, sheetBefore } from './sheet.ts';
+export {
+	FIELDS,
+	type Field,
+	guessFields,
+	type PastedTable,
+	parseTable,
+	type ReadRow,
+	type RowTrouble,
+	readRows,
+	type TableWords,
+} from './table.ts';
+export {
+	PACK_ORDERS,
+	type PackOrder,
+	type PackRules,
+	PLAN_MOST,
+	type Plan,
+	type PlanRow,
+	type PlanShow,
+	type PlanSource,
+	type PlanSupply,
+} from './types.ts';

@@ -1,0 +1,103 @@
+import { EIA485 } from '../dmx/index.ts';
+import { profileOf } from './make.ts';
+import type { Plan, PlanRow } from './types.ts';
+
+/** Metres of a line at most. Common practice, no source for the number. */
+export const LINE_METRES = 300;
+/** Metres of each cable for drops and going round things. Assumed; common practice, no source. */
+export const CABLE_SLACK = 2;
+/** Lengths that data cables come in, metres. Common practice, no source. */
+const LENGTHS = [1, 2, 3, 5, 10, 15, 20, 25, 30, 50, 75, 100, 150, 200, 300];
+
+/** One cable of the plan. */
+export interface PlanCable {
+	/** The row it comes from; null for the desk or a splitter beside it. */
+	readonly from: string | null;
+	readonly to: string;
+	/** Metres along the room and up or down, with slack. */
+	readonly metres: number;
+	/** The shortest cable made that is as long, metres. */
+	readonly length: number;
+}
+
+/** A line from a source or a splitter's output through fixtures to a terminator. */
+export interface LineRun {
+	readonly universe: number;
+	/** Row ids in the order of the line. */
+	readonly rows: readonly string[];
+	readonly cables: readonly PlanCable[];
+	readonly unitLoads: number;
+	/** Metres of its cables. */
+	readonly metres: number;
+}
+
+/** The runs of one universe; more than one takes a splitter. */
+export interface LinePlan {
+	readonly universe: number;
+	readonly runs: readonly LineRun[];
+}
+
+/** Rows in the order a line goes through them: along the room, those of one place in the order of the plan. */
+export const alongRoom = (rows: readonly PlanRow[]): PlanRow[] => rows.toSorted((a, b) => a.place.x - b.place.x);
+
+/**
+ * How the rows are linked: universe by universe along the room, a new run where the line would hold more than 32 unit loads
+ * (EIA-485) or more than {@link LINE_METRES}. The desk stands at the start of the wall. Behind a leader all is one run.
+ */
+export function linesOf(plan: Plan): LinePlan[] {
+	const universes = plan.source === 'leader' ? [1] : [...new Set(plan.rows.map(({ universe }) => universe))];
+	return universes
+		.sort((a, b) => a - b)
+		.map((universe) => {
+			const rows = plan.source === 'leader' ? plan.rows : plan.rows.filter((row) => row.universe === universe);
+			return { universe, runs: runsOf(plan, universe, leaderFirst(plan, alongRoom(rows))) };
+		});
+}
+
+/** The row that leads: the first along the room. */
+export const leaderOf = (plan: Plan): PlanRow | null =>
+	plan.source === 'leader' ? (alongRoom(plan.rows)[0] ?? null) : null;
+
+const leaderFirst = (plan: Plan, rows: PlanRow[]): PlanRow[] => {
+	const leader = leaderOf(plan);
+	return leader ? [leader, ...rows.filter((row) => row !== leader)] : rows;
+};
+
+function runsOf(plan: Plan, universe: number, rows: readonly PlanRow[]): LineRun[] {
+	const runs: { rows: string[]; cables: PlanCable[]; unitLoads: number; metres: number }[] = [];
+	let before: PlanRow | null = null;
+	for (const row of rows) {
+		const loads = profileOf(plan, row.profile)?.unitLoads ?? 1;
+		let run = runs.at(-1);
+		const cable = cableTo(row, before);
+		const isFull =
+			run !== undefined &&
+			plan.source === 'desk' &&
+			(run.unitLoads + loads > EIA485.mostUnitLoads || run.metres + cable.length > LINE_METRES);
+		if (!run || isFull) {
+			run = { rows: [], cables: [], unitLoads: 0, metres: 0 };
+			runs.push(run);
+			before = null;
+		}
+		if (before || plan.source === 'desk') {
+			const its = cableTo(row, before);
+			run.cables.push(its);
+			run.metres += its.length;
+		}
+		run.rows.push(row.id);
+		run.unitLoads += loads;
+		before = row;
+	}
+	return runs.map((run) => ({ universe, ...run }));
+}
+
+function cableTo(row: PlanRow, before: PlanRow | null): PlanCable {
+	const from = before?.place ?? { x: 0, y: 0 };
+	const metres = Math.abs(row.place.x - from.x) + Math.abs(row.place.y - from.y) + CABLE_SLACK;
+	return {
+		from: before?.id ?? null,
+		to: row.id,
+		metres,
+		length: LENGTHS.find((length) => length >= metres) ?? Math.ceil(metres),
+	};
+}

@@ -1,0 +1,127 @@
+import { type Profile, profileAtHand } from '../profile/index.ts';
+import type { RigSheet, SheetFixture } from '../sheet/index.ts';
+import { shownBy } from './panel.ts';
+import type { Plan, PlanRow } from './types.ts';
+
+/** Metres between fixtures, room at both ends of the wall, and throw, where nobody has said. */
+const PITCH = 2;
+const MARGIN = 2;
+const THROW = 3;
+/** Widest wall a sheet takes, metres. */
+const WIDEST = 200;
+
+/** The profile a row goes by: the plan's own first, then the bundled ones at hand; null where there is none. */
+export const profileOf = (plan: Pick<Plan, 'profiles'>, id: string): Profile | null =>
+	plan.profiles.find((each) => each.id === id) ?? profileAtHand(id) ?? null;
+
+/** A plan with nothing in it. @param name what the crew calls the rig */
+export const emptyPlan = (name: string): Plan => ({
+	version: 1,
+	name,
+	hall: { width: 16, height: 6 },
+	source: 'desk',
+	loss: 'hold',
+	lock: 'off',
+	rules: { universe: 1, gap: 0, step: 1, order: 'list' },
+	supply: { volts: 230, powerFactor: null, breaker: null, area: null, metres: null },
+	show: { hours: 5, look: 1 },
+	kilograms: {},
+	rows: [],
+	profiles: [],
+});
+
+/** What is known of a fixture to be added; the rest is worked out. */
+export interface NewRow {
+	readonly profile: string;
+	readonly name?: string;
+	readonly mode?: string;
+	readonly universe?: number;
+	readonly address?: number;
+	/** Metres along the room. */
+	readonly x?: number;
+	readonly overhead?: boolean;
+	readonly circuit?: string;
+}
+
+/**
+ * The plan with fixtures added at its end: ids that nothing has yet, names by their kind and number, one place after another along
+ * the room. One that comes with an address is taken for labelled.
+ * @param names what a fixture of a profile is called by number, in the crew's language
+ */
+export function withRows(plan: Plan, added: readonly NewRow[], names: (profile: Profile, n: number) => string): Plan {
+	const taken = new Set(plan.rows.map(({ id }) => id));
+	const counts = new Map<string, number>();
+	const rows: PlanRow[] = [];
+	for (const each of added) {
+		const profile = profileOf(plan, each.profile);
+		if (!profile) continue;
+		let n = counts.get(profile.shape) ?? 1;
+		while (taken.has(`${profile.shape}-${n}`)) n++;
+		counts.set(profile.shape, n + 1);
+		const id = `${profile.shape}-${n}`;
+		taken.add(id);
+		const x = each.x ?? MARGIN + PITCH * (plan.rows.length + rows.length);
+		rows.push({
+			id,
+			name: each.name ?? names(profile, n),
+			profile: profile.id,
+			mode: each.mode ?? profile.defaults.mode,
+			universe: each.universe ?? plan.rules.universe,
+			address: each.address ?? 1,
+			labelled: each.address !== undefined,
+			shows: null,
+			place: {
+				x,
+				y: each.overhead ? Math.min(5, plan.hall.height) : 0,
+				throw: THROW,
+				overhead: each.overhead ?? false,
+			},
+			circuit: each.circuit ?? '',
+		});
+	}
+	return spreadOut({ ...plan, rows: [...plan.rows, ...rows] });
+}
+
+/** Rows so far along that no wall is that wide are drawn together; the wall grows with the row. */
+function spreadOut(plan: Plan): Plan {
+	const far = Math.max(0, ...plan.rows.map(({ place }) => place.x));
+	const share = far > WIDEST - MARGIN ? (WIDEST - MARGIN) / far : 1;
+	const rows =
+		share === 1
+			? plan.rows
+			: plan.rows.map((row) => ({ ...row, place: { ...row.place, x: Math.floor(row.place.x * share * 100) / 100 } }));
+	return { ...plan, hall: { ...plan.hall, width: Math.max(plan.hall.width, Math.ceil(far * share) + MARGIN) }, rows };
+}
+
+/**
+ * A plan from a rig sheet, such as a bench as it stands: each fixture where the desk's patch has it, and else where its panel is
+ * set. What a panel shows other than the patch is kept beside it. Cables are not taken over: the plan makes its own.
+ */
+export function planFromSheet(sheet: RigSheet): Plan {
+	const base = { ...emptyPlan(sheet.name), profiles: sheet.profiles };
+	const { width, height } = sheet.hall;
+	const rows = sheet.fixtures.flatMap((fixture) => rowFrom(base, sheet, fixture) ?? []);
+	const leads = sheet.desk === null && rows.length > 1;
+	return { ...base, hall: { width, height }, source: leads ? 'leader' : 'desk', rows };
+}
+
+function rowFrom(plan: Plan, { desk }: RigSheet, fixture: SheetFixture): PlanRow | null {
+	const profile = profileOf(plan, fixture.profile);
+	if (!profile) return null;
+	const shown = shownBy(profile, fixture);
+	const patch = desk?.patch.find((each) => each.fixture === fixture.id);
+	const { mode, address } = patch ?? shown;
+	const differs = shown.mode !== mode || shown.address !== address;
+	return {
+		id: fixture.id,
+		name: fixture.name,
+		profile: profile.id,
+		mode,
+		universe: patch?.universe ?? 1,
+		address,
+		labelled: true,
+		shows: differs ? { mode: shown.mode, address: shown.address } : null,
+		place: fixture.place,
+		circuit: '',
+	};
+}

@@ -1,0 +1,183 @@
+import { LAST_SLOT, nextFreeAddress, type Placement } from '../dmx/index.ts';
+import type { Profile } from '../profile/index.ts';
+import { leaderOf } from './line.ts';
+import { profileOf } from './make.ts';
+import { packed, rowFootprint } from './pack.ts';
+import { canSet } from './panel.ts';
+import type { Plan, PlanRow } from './types.ts';
+
+/** Most outputs of a desk on a rig sheet, one universe each. */
+export const DESK_OUTPUTS = 8;
+
+/** What is wrong with a plan, or to be known of it; each names the rows it is about. */
+export type PlanProblem =
+	/** Two share some slots, which no crew means. */
+	| { readonly is: 'clash'; readonly rows: readonly [string, string]; readonly from: number; readonly to: number }
+	/** Two on one start address with one footprint: often meant, so that they move as one. */
+	| { readonly is: 'same-address'; readonly rows: readonly [string, string] }
+	| { readonly is: 'past-512'; readonly rows: readonly [string]; readonly last: number }
+	/** The panel shows another mode, or another start address, than the plan. */
+	| { readonly is: 'panel-mode' | 'panel-address'; readonly rows: readonly [string] }
+	/** The panel has no way to what the plan asks. */
+	| { readonly is: 'no-such-address' | 'cannot-lead' | 'cannot-follow'; readonly rows: readonly [string] }
+	/** A follower of another kind, or in another mode, than the leader: it reads the leader's slots as its own. */
+	| { readonly is: 'follower-kind' | 'follower-mode'; readonly rows: readonly [string, string] }
+	/** A follower that reads from its own start address stands at another than 1. */
+	| { readonly is: 'follower-address'; readonly rows: readonly [string] }
+	/** More universes than a rig sheet's desk has outputs. */
+	| { readonly is: 'universes'; readonly rows: readonly []; readonly universes: number };
+
+/** What one tap changes. */
+export type RowChange = Partial<Pick<PlanRow, 'mode' | 'universe' | 'address' | 'labelled' | 'shows'>>;
+
+/** A repair of a problem, as data: what becomes of which rows. */
+export interface Repair {
+	/** `move`: to free slots; `mode`: to a mode that fits; `use-shown`: what the panel shows; `set-panel`: to be set at the panel; `pack`: all that are not labelled, packed afresh. */
+	readonly do: 'move' | 'mode' | 'use-shown' | 'set-panel' | 'pack';
+	readonly changes: readonly { readonly row: string; readonly change: RowChange }[];
+}
+
+/**
+ * All that is wrong with a plan, in the order of its rows; of a heap on one spot each is told once, with the one that reaches
+ * furthest over it. `repairsOf` says what can be done of each.
+ */
+export function problemsOf(plan: Plan): PlanProblem[] {
+	const own = plan.rows.flatMap((row) => ofRow(plan, row));
+	const overlapping = plan.source === 'desk' ? overlapsOf(plan) : [];
+	const universes = new Set(plan.rows.map(({ universe }) => universe)).size;
+	const many: PlanProblem[] =
+		plan.source === 'desk' && universes > DESK_OUTPUTS ? [{ is: 'universes', rows: [], universes }] : [];
+	return [...overlapping, ...own, ...many];
+}
+
+/** One problem for each row that begins within another's slots. */
+function overlapsOf(plan: Plan): PlanProblem[] {
+	const placed = plan.rows
+		.map((row) => ({ row, footprint: rowFootprint(plan, row) }))
+		.toSorted((a, b) => a.row.universe - b.row.universe || a.row.address - b.row.address);
+	const found: PlanProblem[] = [];
+	let reach: (typeof placed)[number] | null = null;
+	for (const each of placed) {
+		if (reach && reach.row.universe !== each.row.universe) reach = null;
+		const end = (it: typeof each): number => Math.min(LAST_SLOT, it.row.address + it.footprint - 1);
+		if (reach && end(reach) >= each.row.address) {
+			const rows = [reach.row.id, each.row.id] as const;
+			const isSame = reach.row.address === each.row.address && reach.footprint === each.footprint;
+			found.push(
+				isSame
+					? { is: 'same-address', rows }
+					: { is: 'clash', rows, from: each.row.address, to: Math.min(end(reach), end(each)) },
+			);
+		}
+		if (!reach || end(each) > end(reach)) reach = each;
+	}
+	return found;
+}
+
+function ofRow(plan: Plan, row: PlanRow): PlanProblem[] {
+	const profile = profileOf(plan, row.profile);
+	if (!profile) return [];
+	const rows = [row.id] as const;
+	const shown = ofPanel(row);
+	if (plan.source === 'leader') return [...ofFollower(plan, row, profile), ...shown];
+	const last = row.address + rowFootprint(plan, row) - 1;
+	return [
+		...(last > LAST_SLOT ? [{ is: 'past-512', rows, last } as const] : []),
+		...(canSet(profile, 'address', row.address) ? [] : [{ is: 'no-such-address', rows } as const]),
+		...shown,
+	];
+}
+
+function ofPanel({ id, shows, mode }: PlanRow): PlanProblem[] {
+	if (shows === null) return [];
+	return [{ is: shows.mode === mode ? 'panel-address' : 'panel-mode', rows: [id] }];
+}
+
+function ofFollower(plan: Plan, row: PlanRow, profile: Profile): PlanProblem[] {
+	const leader = leaderOf(plan);
+	if (!leader) return [];
+	if (leader.id === row.id) return canSet(profile, 'lead', 'on') ? [] : [{ is: 'cannot-lead', rows: [row.id] }];
+	if (!canSet(profile, 'work', 'follow')) return [{ is: 'cannot-follow', rows: [row.id] }];
+	const rows = [leader.id, row.id] as const;
+	if (leader.profile !== row.profile) return [{ is: 'follower-kind', rows }];
+	if (leader.mode !== row.mode) return [{ is: 'follower-mode', rows }];
+	return profile.follows === 'own-address' && row.address !== 1 ? [{ is: 'follower-address', rows: [row.id] }] : [];
+}
+
+/** What can be done of a problem by one tap, the least first; empty where a person must think. */
+export function repairsOf(plan: Plan, problem: PlanProblem): Repair[] {
+	const id = problem.rows.at(-1);
+	const row = plan.rows.find((each) => each.id === id);
+	if (!row) return [];
+	const { shows } = row;
+	switch (problem.is) {
+		case 'clash':
+		case 'same-address':
+		case 'no-such-address':
+			return [...moved(plan, row), ...repacked(plan)];
+		case 'past-512':
+			return [...moved(plan, row), ...otherModes(plan, row), ...repacked(plan)];
+		case 'panel-mode':
+		case 'panel-address':
+			return shows
+				? [
+						{ do: 'use-shown', changes: [{ row: row.id, change: { ...shows, shows: null } }] },
+						{ do: 'set-panel', changes: [{ row: row.id, change: { shows: null } }] },
+					]
+				: [];
+		case 'follower-mode': {
+			const leader = leaderOf(plan);
+			return leader ? [{ do: 'mode', changes: [{ row: row.id, change: { mode: leader.mode } }] }] : [];
+		}
+		case 'follower-address':
+			return [{ do: 'move', changes: [{ row: row.id, change: { address: 1 } }] }];
+		default:
+			return [];
+	}
+}
+
+/** The row at the first free slots of its universe that its panel can be set to, else of the next universes; its label is wrong then. */
+function moved(plan: Plan, row: PlanRow): Repair[] {
+	const footprint = rowFootprint(plan, row);
+	const profile = profileOf(plan, row.profile);
+	if (!profile || footprint < 1 || footprint > LAST_SLOT) return [];
+	const others: Placement[] = plan.rows
+		.filter(({ id }) => id !== row.id)
+		.map((each) => ({ universe: each.universe, start: each.address, footprint: rowFootprint(plan, each) }));
+	const highest = Math.max(row.universe, ...others.map(({ universe }) => universe));
+	for (let universe = row.universe; universe <= highest + 1 && universe <= 63999; universe++) {
+		const address = nextFreeAddress(others, footprint, { universe });
+		if (address !== null && canSet(profile, 'address', address))
+			return [{ do: 'move', changes: [{ row: row.id, change: { universe, address, labelled: false } }] }];
+	}
+	return [];
+}
+
+/** Modes of the row's fixture that end within 512 from where it stands, the largest first. */
+function otherModes(plan: Plan, row: PlanRow): Repair[] {
+	const profile = profileOf(plan, row.profile);
+	if (!profile) return [];
+	return profile.modes
+		.map(({ id }) => ({ id, footprint: rowFootprint(plan, { profile: row.profile, mode: id }) }))
+		.filter(({ footprint }) => row.address + footprint - 1 <= LAST_SLOT)
+		.toSorted((a, b) => b.footprint - a.footprint)
+		.slice(0, 1)
+		.map(({ id }) => ({ do: 'mode', changes: [{ row: row.id, change: { mode: id } }] }));
+}
+
+function repacked(plan: Plan): Repair[] {
+	const { rows } = packed(plan).plan;
+	const changes = rows.flatMap(({ id, universe, address }, i) => {
+		const before = plan.rows[i];
+		return before && (before.universe !== universe || before.address !== address)
+			? [{ row: id, change: { universe, address } }]
+			: [];
+	});
+	return changes.length > 0 ? [{ do: 'pack', changes }] : [];
+}
+
+/** The plan with a repair done. Changes of rows that are gone are left out. */
+export function repaired(plan: Plan, { changes }: Repair): Plan {
+	const byRow = new Map(changes.map(({ row, change }) => [row, change]));
+	return { ...plan, rows: plan.rows.map((row) => ({ ...row, ...byRow.get(row.id) })) };
+}

@@ -1,0 +1,117 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import {
+	emptyPlan,
+	type Figure,
+	type FigureId,
+	figuresOf,
+	linesOf,
+	type Plan,
+	withRows,
+} from '../../../shared/plan/index.ts';
+import { voltDrop } from '../../../shared/power/index.ts';
+import { bundledProfile } from '../../../shared/profile/index.ts';
+import { runs } from '../../runs.ts';
+import { thrownBy } from '../thrown.ts';
+import { nameOf, newRows } from './plans.ts';
+
+const some = (profile: string, count: number, more: object = {}): Plan =>
+	withRows(
+		emptyPlan('Test'),
+		Array.from({ length: count }, () => ({ profile, ...more })),
+		nameOf,
+	);
+const figure = (plan: Plan, id: FigureId): Figure => {
+	const found = figuresOf(plan).find((each) => each.id === id);
+	if (!found) throw new Error(`no figure ${id}`);
+	return found;
+};
+
+describe('volt drop', () => {
+	test.each([
+		// worked by hand from the resistances of IEC 60228, class 5: 2 × I × L × R, as a handbook does it
+		[1.5, 25, 10, 20, 6.65, 2.89],
+		[2.5, 50, 16, 20, 12.77, 5.55],
+		[6, 50, 16, 20, 5.28, 2.3],
+		// at 70 °C copper has 19.65 % more: 12.768 × 1.1965
+		[2.5, 50, 16, 70, 15.28, 6.64],
+	])('%d mm², %d m, %d A at %d °C: %d V, %d %% of 230 V', (area, metres, amperes, celsius, volts, percent) => {
+		const drop = voltDrop(amperes, metres, area, celsius);
+		expect(drop).toBeCloseTo(volts, 2);
+		expect((100 * drop) / 230).toBeCloseTo(percent, 2);
+	});
+
+	test('refuses what is none', () => {
+		expect(thrownBy(() => voltDrop(1, 1, 3)).code).toBe('power.area');
+		expect(thrownBy(() => voltDrop(-1, 1, 1.5)).code).toBe('power.range');
+		expect(thrownBy(() => voltDrop(1, 1, 1.5, 200)).code).toBe('power.range');
+	});
+});
+
+describe('the sums of a plan', () => {
+	// Picket 8, from its profile: worked by hand below
+	const bar = bundledProfile('picket-8');
+	const barWatts = (bar?.power.idleWatts ?? 0) + (bar?.emitters ?? []).reduce((sum, { watts }) => sum + watts, 0);
+
+	test('amperes of a circuit: watts over volts and power factor, assumed where nobody gave it', () => {
+		const plan = some('picket-8', 3, { circuit: 'A' });
+		expect(figure(plan, 'watts').value).toBeCloseTo(3 * barWatts, 9);
+		expect(figure(plan, 'amperes').value).toBeCloseTo((3 * barWatts) / (230 * 0.5), 9);
+		expect(figure(plan, 'amperes').parts.find(({ id }) => id === 'power-factor')?.how).toBe('assumed');
+		const given = { ...plan, supply: { ...plan.supply, volts: 120, powerFactor: 0.9 } };
+		expect(figure(given, 'amperes').value).toBeCloseTo((3 * barWatts) / 108, 9);
+		expect(figure(given, 'amperes').parts.find(({ id }) => id === 'power-factor')?.how).toBe('given');
+	});
+
+	test('volt drop waits for the cable, then is that of hot copper with all of the load at the far end', () => {
+		const plan = some('picket-8', 3, { circuit: 'A' });
+		expect(figure(plan, 'volt-drop')).toMatchObject({ value: null, needs: 'cable' });
+		const amperes = (3 * barWatts) / 115;
+		const cabled = { ...plan, supply: { ...plan.supply, area: 2.5, metres: 50 } };
+		expect(figure(cabled, 'volt-drop').value).toBeCloseTo(2 * amperes * 0.05 * 7.98 * 1.1965, 9);
+		expect(figure(cabled, 'drop-percent').value).toBeCloseTo((2 * amperes * 0.05 * 7.98 * 1.1965) / 2.3, 9);
+	});
+
+	test('what is left of a breaker waits for its rating', () => {
+		const plan = some('picket-8', 1, { circuit: 'A' });
+		expect(figure(plan, 'breaker-left')).toMatchObject({ value: null, needs: 'breaker' });
+		const given = { ...plan, supply: { ...plan.supply, breaker: 16 } };
+		expect(figure(given, 'breaker-left').value).toBeCloseTo(16 - barWatts / 115, 9);
+	});
+
+	test('hours at a look: the battery’s share over the watts of that look', () => {
+		const wash = bundledProfile('tallow-6');
+		const { battery, idleWatts } = wash?.power ?? { battery: null, idleWatts: 0 };
+		const full = (wash?.emitters ?? []).reduce((sum, { watts }) => sum + watts, 0);
+		const plan = { ...some('tallow-6', 2), show: { hours: 5, look: 0.5 } };
+		expect(figure(plan, 'battery-hours').value).toBeCloseTo(
+			(0.8 * (battery?.wattHours ?? 0)) / (idleWatts + full / 2),
+			9,
+		);
+		expect(figure(plan, 'battery-hours').parts.find(({ id }) => id === 'share')?.how).toBe('assumed');
+		expect(figure(plan, 'charge-hours').value).toBeCloseTo((battery?.wattHours ?? 0) / (battery?.chargeWatts ?? 1), 9);
+	});
+
+	test('weight overhead is added up, and waits for one that nobody gave', () => {
+		const plan = some('picket-8', 3, { overhead: true });
+		expect(figure(plan, 'weight')).toMatchObject({ value: null, needs: 'weight' });
+		expect(figure({ ...plan, kilograms: { 'picket-8': 6.5 } }, 'weight').value).toBeCloseTo(19.5, 9);
+	});
+
+	test('a line holds 32 unit loads at most and each fixture once, whatever the rig; a split never raises a load', () => {
+		fc.assert(
+			fc.property(fc.array(newRows, { minLength: 1, maxLength: 90 }), (rows) => {
+				const plan = withRows(emptyPlan('Test'), rows, nameOf);
+				const lines = linesOf(plan).flatMap(({ runs: own }) => own);
+				expect(lines.flatMap((run) => run.rows).toSorted()).toEqual(plan.rows.map(({ id }) => id).toSorted());
+				for (const { unitLoads, metres, cables, rows: own } of lines) {
+					expect(unitLoads).toBeLessThanOrEqual(32);
+					expect(metres).toBeLessThanOrEqual(300);
+					expect(cables).toHaveLength(own.length);
+					for (const cable of cables) expect(cable.length).toBeGreaterThanOrEqual(cable.metres);
+				}
+			}),
+			{ numRuns: runs(100) },
+		);
+	});
+});

@@ -1,0 +1,106 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import {
+	emptyPlan,
+	loadPlan,
+	packed,
+	planFromSheet,
+	planSheet,
+	readPlan,
+	settingsOf,
+	sheetBefore,
+	withRows,
+} from '../../../shared/plan/index.ts';
+import { bundledRig, readSheet } from '../../../shared/sheet/index.ts';
+import { openRig } from '../../../sim/rig/index.ts';
+import { runs } from '../../runs.ts';
+import { thrownBy } from '../thrown.ts';
+import { nameOf, plans } from './plans.ts';
+
+describe('the sheet of a plan', () => {
+	test('reads as any other, as planned and as it was before', () => {
+		fc.assert(
+			fc.property(plans, (drawn) => {
+				const { plan } = packed(drawn);
+				for (const sheet of [planSheet(plan), sheetBefore(plan)])
+					expect(readSheet(JSON.parse(JSON.stringify(sheet)))).toEqual(sheet);
+			}),
+			{ numRuns: runs(60) },
+		);
+	});
+
+	test('its panels stand as planned, and data reaches every fixture of a desk’s line', () => {
+		fc.assert(
+			fc.property(plans, (drawn) => {
+				const { plan } = packed(drawn);
+				const rig = openRig(planSheet(plan));
+				rig.wait(1500);
+				for (const row of plan.rows) {
+					const unit = rig.gear.units.get(row.id);
+					expect(unit?.state.context.settings).toMatchObject(settingsOf(plan, row));
+					if (plan.source === 'desk') expect(rig.gear.receptions.get(row.id)?.quality, row.id).toBe('clean');
+				}
+			}),
+			{ numRuns: runs(40) },
+		);
+	});
+
+	test('a splitter stands where a line would hold more than 32', () => {
+		const plan = packed(
+			withRows(
+				emptyPlan('Long'),
+				Array.from({ length: 40 }, () => ({ profile: 'tallow-6' })),
+				nameOf,
+			),
+		).plan;
+		const sheet = planSheet(plan);
+		expect(sheet.splitters).toHaveLength(1);
+		expect(sheet.terminators).toHaveLength(2);
+		expect(readSheet(sheet)).toEqual(sheet);
+	});
+
+	test('more universes than a desk has outputs are refused with a sentence', () => {
+		const rows = Array.from({ length: 9 }, (_, i) => ({ profile: 'tallow-6', universe: i + 1, address: 1 }));
+		expect(thrownBy(() => planSheet(withRows(emptyPlan('Wide'), rows, nameOf))).code).toBe('rig-plan.universes');
+	});
+});
+
+describe('a plan from a sheet', () => {
+	test.each(['four-in-line', 'mixed-panels', 'two-universes', 'long-line'] as const)(
+		'%s comes back with its patch',
+		(id) => {
+			const sheet = bundledRig(id);
+			const plan = planFromSheet(sheet);
+			expect(
+				plan.rows.map(({ id: fixture, universe, address, mode }) => ({ fixture, universe, address, mode })),
+			).toEqual(sheet.fixtures.map(({ id: fixture }) => sheet.desk?.patch.find((each) => each.fixture === fixture)));
+			expect(planSheet(plan).desk?.patch).toEqual(
+				plan.rows.map(({ id: fixture, universe, address, mode }) => ({ fixture, universe, address, mode })),
+			);
+		},
+	);
+
+	test('a leader’s row comes back as one', () => {
+		expect(planFromSheet(bundledRig('leader-and-three')).source).toBe('leader');
+	});
+});
+
+describe('a plan as it is kept', () => {
+	test('is read back as it was written', async () => {
+		const plan = packed(withRows(emptyPlan('Kept'), [{ profile: 'tallow-6' }, { profile: 'cobble' }], nameOf)).plan;
+		expect(readPlan(JSON.parse(JSON.stringify(plan)))).toEqual(plan);
+		expect(await loadPlan(JSON.parse(JSON.stringify(plan)))).toEqual(plan);
+	});
+
+	test('is refused with the place where it is off', () => {
+		const plan = withRows(emptyPlan('Off'), [{ profile: 'tallow-6' }], nameOf);
+		const [row] = plan.rows;
+		expect(thrownBy(() => readPlan({ ...plan, name: '' })).code).toBe('rig-plan.shape');
+		expect(thrownBy(() => readPlan({ ...plan, rows: [row, row] }))).toMatchObject({
+			code: 'rig-plan.row',
+			path: 'rows[1].id',
+		});
+		expect(thrownBy(() => readPlan({ ...plan, rows: [{ ...row, profile: 'nobody' }] })).path).toBe('rows[0].profile');
+		expect(thrownBy(() => readPlan({ ...plan, rows: [{ ...row, mode: 'none' }] })).code).toBe('mode.unknown');
+	});
+});
