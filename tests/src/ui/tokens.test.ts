@@ -23,7 +23,15 @@ describe('the tokens', () => {
 			grounds.map((it): [string, string, number] => [ink, it, 4.5]),
 		),
 		...grounds.map((it): [string, string, number] => ['--line', it, 3]),
-		['--on-accent', '--accent', 4.5],
+		// what shows where one is, what is chosen, what carries data, and the edge of the one thing to do
+		...['--here', '--signal', '--act-edge'].flatMap((ink) =>
+			grounds.map((it): [string, string, number] => [ink, it, 3]),
+		),
+		...['--here-night', '--signal-night'].map((ink): [string, string, number] => [ink, '--night', 3]),
+		['--on-here', '--here', 4.5],
+		['--on-here-night', '--here-night', 4.5],
+		['--on-act', '--act', 4.5],
+		['--on-hazard', '--hazard', 3],
 		['--on-tape', '--tape-top', 4.5],
 		['--on-tape', '--tape-bottom', 4.5],
 	];
@@ -33,6 +41,17 @@ describe('the tokens', () => {
 		),
 	)('$ink on $ground, $theme, stands out by $ratio to 1', ({ ink, ground, ratio, theme }) => {
 		expect(wcagContrast(colour(ink, theme), colour(ground, theme))).toBeGreaterThanOrEqual(ratio);
+	});
+
+	it('give amber three jobs, each in its own place: the thing to do, the stripe of a caution, lamplight in drawings', () => {
+		const styled = filesUnder('src', ['.css', '.astro', '.tsx']).filter((file) => !file.endsWith('tokens.css'));
+		const naming = (token: string): string[] => styled.filter((file) => textOf(file).includes(`var(${token})`));
+		expect(naming('--act')).toEqual(['src/ui/styles/parts.css']);
+		expect(naming('--hazard')).toEqual(['src/ui/styles/parts.css']);
+		expect(naming('--lamplight')).toEqual(['src/features/lessons/styles/lesson.css']);
+		// the display of a device glows so; nothing else is that amber
+		const glow = /^\s*--glow:.*$|^\s*color: #ffb938;$/gm;
+		expect(styled.filter((file) => textOf(file).replace(glow, '').includes('#ffb938'))).toEqual([]);
 	});
 
 	it('are the only place that names a raw colour', () => {
