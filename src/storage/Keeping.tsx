@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useRef, useState } from 'preact/hooks';
-import { Button, Dialog, Tape } from '../ui/index.ts';
+import { Button, Dialog, Title } from '../ui/index.ts';
 import { saveText } from './device.ts';
 import { MOST_READ } from './json.ts';
 import type { KeepingWords } from './kept.ts';
@@ -23,9 +23,9 @@ export function Keeping({ words, text, onExported, onImport, onClear, said }: Pr
 	const [asks, ask] = useState(false);
 	return (
 		<section class="keeping" aria-labelledby="kept">
-			<Tape level={2} id="kept">
+			<Title level={2} id="kept">
 				{words.kept}
-			</Tape>
+			</Title>
 			<p>{words.keptWords}</p>
 			<div class="keeping-ways">
 				<Button

@@ -36,7 +36,7 @@ export function Dialog({ open, onClose, title, closeWords, children }: DialogPro
 			}}
 		>
 			<div class="dialog-sheet">
-				<h2 class="tape tape-2" id={id} ref={heading} tabIndex={-1}>
+				<h2 class="title title-2" id={id} ref={heading} tabIndex={-1}>
 					<span>{title}</span>
 				</h2>
 				{children}

@@ -1,17 +1,16 @@
 import type { ComponentChildren, JSX } from 'preact';
 
 export interface TapeProps {
-	/** Heading level, 1 to 4; without one it is a label and no heading. */
-	level?: 1 | 2 | 3 | 4;
-	id?: string;
+	/** Where the name heads what follows; without it, it is a label and no heading. */
+	level?: 2;
 	children: ComponentChildren;
 }
 
-/** A heading or label written on a strip of cloth tape. */
-export function Tape({ level, id, children }: TapeProps): JSX.Element {
+/** A name, or a value to write down, on a strip of cloth tape. Other headings are a `Title`. */
+export function Tape({ level, children }: TapeProps): JSX.Element {
 	const Tag = level === undefined ? 'span' : (`h${level}` as const);
 	return (
-		<Tag class={`tape tape-${level ?? 'label'}`} {...(id === undefined ? {} : { id })}>
+		<Tag class={`tape tape-${level ?? 'label'}`}>
 			<span>{children}</span>
 		</Tag>
 	);

@@ -12,4 +12,5 @@ export { fetchedWith, type LaterWords, laterWith } from './later.tsx';
 export { Notice, type NoticeProps } from './Notice.tsx';
 export { proseParts } from './proseParts.tsx';
 export { Tape, type TapeProps } from './Tape.tsx';
+export { Title, type TitleProps } from './Title.tsx';
 export { Toggle, type ToggleProps } from './Toggle.tsx';

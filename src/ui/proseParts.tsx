@@ -1,5 +1,5 @@
 import type { ComponentChildren, JSX } from 'preact';
-import { Tape } from './Tape.tsx';
+import { Title } from './Title.tsx';
 
 interface HeadingProps {
 	id?: string;
@@ -9,13 +9,13 @@ interface HeadingProps {
 /** What a page of MDX is handed for its own headings, so that words in `content/` carry no looks. */
 export const proseParts: { h2(props: HeadingProps): JSX.Element; h3(props: HeadingProps): JSX.Element } = {
 	h2: ({ id, children }) => (
-		<Tape level={2} {...(id === undefined ? {} : { id })}>
+		<Title level={2} {...(id === undefined ? {} : { id })}>
 			{children}
-		</Tape>
+		</Title>
 	),
 	h3: ({ id, children }) => (
-		<Tape level={3} {...(id === undefined ? {} : { id })}>
+		<Title level={3} {...(id === undefined ? {} : { id })}>
 			{children}
-		</Tape>
+		</Title>
 	),
 };

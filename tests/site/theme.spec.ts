@@ -5,6 +5,7 @@ test.use({ serviceWorkers: 'block', colorScheme: 'dark' });
 const scheme = (tab: Page) => tab.evaluate(() => getComputedStyle(document.body).backgroundColor);
 const dark = 'rgb(23, 25, 28)';
 const light = 'rgb(216, 213, 204)';
+const backstage = 'rgb(11, 12, 13)';
 
 test('the look follows the device until one is chosen, and the choice is kept', async ({ page: tab }) => {
 	await tab.goto('/');
@@ -20,6 +21,18 @@ test('the look follows the device until one is chosen, and the choice is kept', 
 	expect(await scheme(tab)).toBe(light);
 	await tab.reload();
 	expect(await scheme(tab)).toBe(light);
+});
+
+test('the look for backstage is near black whatever the device asks for, and is kept', async ({ page: tab }) => {
+	await tab.emulateMedia({ colorScheme: 'light' });
+	await tab.goto('/');
+	await tab.getByRole('radio', { name: 'Backstage' }).check();
+	expect(await scheme(tab)).toBe(backstage);
+	await tab.goto('/about/');
+	expect(await scheme(tab)).toBe(backstage);
+	await expect(tab.getByRole('radio', { name: 'Backstage' })).toBeChecked();
+	await tab.emulateMedia({ media: 'print' });
+	expect(await scheme(tab), 'paper is white all the same').toBe('rgb(255, 255, 255)');
 });
 
 test('the switch works by keyboard', async ({ page: tab }) => {

@@ -15,7 +15,7 @@ export const frame = {
 		{ href: '/papers/', words: 'Quizzes', under: [] },
 		{ href: '/search/', words: 'Search', under: ['/glossary/', '/reference/'] },
 	],
-	theme: { heading: 'Look', words: { system: 'As the device', light: 'Light', dark: 'Dark' } },
+	theme: { heading: 'Look', words: { system: 'As the device', light: 'Light', dark: 'Dark', backstage: 'Backstage' } },
 	update: {
 		words:
 			'A new version is ready. Taking it loads every open page of Prep Bay again, once nothing is under way in any of them.',

@@ -41,7 +41,7 @@ function Drawer({ id, words, Part, startsOpen }: DrawerProps): JSX.Element {
 	return (
 		<details class="drawer" data-tool={id} open={open} onToggle={(event) => set(event.currentTarget.open)}>
 			<summary>
-				<h2 class="tape tape-3">
+				<h2 class="title title-3">
 					<span>{words}</span>
 				</h2>
 			</summary>

@@ -47,7 +47,7 @@ function OneDrill({ drill, order, isFirst }: { drill: Drill } & Pick<DrillToDo, 
 	return (
 		<div class="drill" data-kind={drill.kind} data-at-work={store !== null}>
 			<section class="drill-task" aria-labelledby="drill-title">
-				<h2 class="tape tape-2" id="drill-title" ref={top} tabIndex={-1}>
+				<h2 class="title title-2" id="drill-title" ref={top} tabIndex={-1}>
 					<span>{drills[drill.kind].title}</span>
 				</h2>
 				<p class="drill-what">{drillTask(drill)}</p>

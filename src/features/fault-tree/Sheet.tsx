@@ -2,7 +2,7 @@ import type { JSX } from 'preact';
 import { type CautionId, cautions, siteFirst } from '#words/cautions/index.ts';
 import { casefileWords } from '#words/fault-tree/index.ts';
 import { sortWords } from '#words/finder/index.ts';
-import { Tape } from '../../ui/index.ts';
+import { Title } from '../../ui/index.ts';
 import { shareText, timeText } from '../finder/index.ts';
 import { type EndNode, MOST_SAID, type TreeCheck, type TreeNode, type TreeView } from './view.ts';
 
@@ -15,7 +15,7 @@ export function Sheet({ tree }: { tree: TreeView }): JSX.Element {
 	return (
 		<article class="tree" data-ends={tree.ends}>
 			<header class="tree-head">
-				<Tape level={2}>{casefileWords.title(tree.complaint)}</Tape>
+				<Title level={2}>{casefileWords.title(tree.complaint)}</Title>
 				<p class="tree-basis">
 					{casefileWords.basis(tree.rig, tree.complaint, tree.suspects, Math.round(tree.expected))}
 				</p>

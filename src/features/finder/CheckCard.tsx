@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { checkWords, needWords, sortWords } from '#words/finder/index.ts';
-import { Button, Tape } from '../../ui/index.ts';
+import { Button, Title } from '../../ui/index.ts';
 import { Cautions } from './Cautions.tsx';
 import { Picture } from './Picture.tsx';
 import type { FinderStore } from './store.ts';
@@ -28,7 +28,7 @@ export function CheckCard({ store, check, stage }: Props): JSX.Element {
 	return (
 		<section class="check" data-check={check.id} data-sort={check.sort} data-cautioned={isCautioned}>
 			<div class="check-card" {...(isCautioned ? begins : {})}>
-				<Tape level={2}>{check.title}</Tape>
+				<Title level={2}>{check.title}</Title>
 				<p class="check-does">{check.does}</p>
 				<p class="check-costs">
 					<span class="check-sort">{sortWords[check.sort]}</span>

@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import { complaintWords, fixtureWords, quickWords, startWords } from '#words/finder/index.ts';
 import type { ComplaintKind } from '../../../sim/finder/index.ts';
-import { Button, Tape } from '../../ui/index.ts';
+import { Button, Title } from '../../ui/index.ts';
 import { Allowed } from './Allowed.tsx';
 import { Choices } from './Choices.tsx';
 import type { FinderScene } from './scene.ts';
@@ -19,7 +19,7 @@ export function PickFixture({ store, scene }: Props): JSX.Element {
 	const fixtures = scene.laid?.fixtures ?? [];
 	return (
 		<section class="pick">
-			<Tape level={2}>{fixtureWords.title}</Tape>
+			<Title level={2}>{fixtureWords.title}</Title>
 			<p class="hint">{fixtureWords.hint}</p>
 			<fieldset class="picks" data-begin tabIndex={-1}>
 				<legend class="visually-hidden">{fixtureWords.title}</legend>
@@ -39,7 +39,7 @@ export function PickComplaint({ store, scene }: Props): JSX.Element {
 	const name = laid?.fixtures.find(({ id }) => id === walk?.fixture)?.name ?? '';
 	return (
 		<section class="pick">
-			<Tape level={2}>{complaintWords.title}</Tape>
+			<Title level={2}>{complaintWords.title}</Title>
 			<p class="pick-with">{complaintWords.with(name)}</p>
 			{laid?.isQuick && <p class="hint">{quickWords.assumed}</p>}
 			<Allowed store={store} allows={scene.allows} />

@@ -2,7 +2,7 @@ import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { bundledWords, quickWords, startWords } from '#words/finder/index.ts';
 import type { QuickLink } from '../../../shared/sheet/index.ts';
-import { Button, Tape } from '../../ui/index.ts';
+import { Button, Title } from '../../ui/index.ts';
 import { Choices } from './Choices.tsx';
 import { Counts } from './Counts.tsx';
 import { OwnSheet } from './OwnSheet.tsx';
@@ -85,7 +85,7 @@ export function Start({ store, scene }: { store: FinderStore; scene: FinderScene
 function Question({ at, title }: { at: number; title: string }): JSX.Element {
 	return (
 		<header class="question">
-			<Tape level={2}>{title}</Tape>
+			<Title level={2}>{title}</Title>
 			<span class="question-step">{startWords.step(at, 3)}</span>
 		</header>
 	);
@@ -94,7 +94,7 @@ function Question({ at, title }: { at: number; title: string }): JSX.Element {
 function OtherWays({ store }: { store: FinderStore }): JSX.Element {
 	return (
 		<section class="start-other">
-			<Tape level={2}>{startWords.otherWays}</Tape>
+			<Title level={2}>{startWords.otherWays}</Title>
 			<p class="hint">{startWords.otherHint}</p>
 			<Choices
 				choices={Object.entries(bundledWords).map(([id, words]) => ({ id, ...words }))}

@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import { useEffect, useId, useState } from 'preact/hooks';
 import { suspectWords } from '#words/finder/index.ts';
-import { Button, Tape } from '../../ui/index.ts';
+import { Button, Title } from '../../ui/index.ts';
 import { Bar } from './Bar.tsx';
 import { lineOf, part, shareText } from './verdict.ts';
 import type { SuspectView } from './view.ts';
@@ -46,7 +46,7 @@ export function Suspects({ suspects, isRepaired, turn }: Props): JSX.Element {
 				<span class="visually-hidden">{open ? suspectWords.hide : suspectWords.show}</span>
 			</button>
 			<div class="suspects-list" id={list}>
-				<Tape level={2}>{suspectWords.title}</Tape>
+				<Title level={2}>{suspectWords.title}</Title>
 				<Part title={suspectWords.fitting} suspects={unknown ? [...fitting, unknown] : fitting} />
 				<Part title={suspectWords.against} suspects={against} />
 			</div>

@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { allowWords, checkWords, finderWords, verdictWords } from '#words/finder/index.ts';
-import { Button, Notice, Tape } from '../../ui/index.ts';
+import { Button, Notice, Tape, Title } from '../../ui/index.ts';
 import { Cautions } from './Cautions.tsx';
 import { Picture } from './Picture.tsx';
 import type { FinderStore } from './store.ts';
@@ -25,7 +25,7 @@ export function VerdictCard({ store, verdict, allows, stage, counted }: Props): 
 	return (
 		<section class="verdict" data-because={because}>
 			<header class="verdict-head" data-begin tabIndex={-1}>
-				<Tape level={2}>{titleOf(verdict)}</Tape>
+				<Title level={2}>{titleOf(verdict)}</Title>
 				<p>{becauseOf(verdict)}</p>
 			</header>
 			{stage !== null && <p class="hint">{checkWords.stages[stage]}</p>}

@@ -3,7 +3,7 @@ import { useId, useMemo, useState } from 'preact/hooks';
 import { needWords, sortWords } from '#words/finder/index.ts';
 import { hiddenWords } from '#words/hidden-faults/index.ts';
 import type { CheckSort } from '../../../sim/finder/index.ts';
-import { Button, Field, Tape } from '../../ui/index.ts';
+import { Button, Field, Title } from '../../ui/index.ts';
 import { Cautions, timeText } from '../finder/index.ts';
 import { type HiddenCheckView, listed } from './view.ts';
 
@@ -27,7 +27,7 @@ export function CheckList({ checks, busy, onDo }: Props): JSX.Element {
 	const isOpen = count <= FEW || places.length === 1;
 	return (
 		<section class="hidden-checks">
-			<Tape level={3}>{hiddenWords.checks}</Tape>
+			<Title level={3}>{hiddenWords.checks}</Title>
 			<fieldset class="hidden-sorts">
 				<legend class="visually-hidden">{hiddenWords.sorts}</legend>
 				{[...SORTS, null].map((each) => (

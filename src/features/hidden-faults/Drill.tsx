@@ -4,7 +4,7 @@ import { hiddenWords } from '#words/hidden-faults/index.ts';
 import type { AskRoute } from '../../engine/index.ts';
 import { useUnderWay } from '../../site/updates/index.ts';
 import { DEVICE } from '../../storage/index.ts';
-import { Button, Live, Tape } from '../../ui/index.ts';
+import { Button, Live, Title } from '../../ui/index.ts';
 import { timeText } from '../finder/index.ts';
 import { CheckList } from './CheckList.tsx';
 import { Copy } from './Copy.tsx';
@@ -83,7 +83,7 @@ export function Drill({ ask, drill, onFail, onAnother, onLeave }: Props): JSX.El
 	return (
 		<section class="hidden-one" data-busy={busy} data-done={stand.done.length}>
 			<header class="hidden-head">
-				<Tape level={2}>{view.complaint}</Tape>
+				<Title level={2}>{view.complaint}</Title>
 				<p>
 					{hiddenWords.on(view.rig)}. {hiddenWords.count(drill.count)}
 				</p>

@@ -2,7 +2,7 @@ import type { JSX } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
 import { hiddenWords, judgedWords } from '#words/hidden-faults/index.ts';
 import { locale } from '#words/locale/index.ts';
-import { Notice, Tape } from '../../ui/index.ts';
+import { Notice, Title } from '../../ui/index.ts';
 import { timeText } from '../finder/index.ts';
 import type { JudgedView, ReviewView } from './view.ts';
 
@@ -14,7 +14,7 @@ export function Review({ review, cleared }: { review: ReviewView; cleared: boole
 	useEffect(() => top.current?.focus(), []);
 	return (
 		<div class="hidden-review" data-cleared={cleared} ref={top} tabIndex={-1}>
-			<Tape level={3}>{cleared ? hiddenWords.cleared : hiddenWords.gaveUp}</Tape>
+			<Title level={3}>{cleared ? hiddenWords.cleared : hiddenWords.gaveUp}</Title>
 			<h4>{faults.length === 1 ? hiddenWords.was : hiddenWords.wasAll}</h4>
 			<ul class="hidden-faults">
 				{faults.map(({ name, cause, repair }) => (

@@ -3,7 +3,7 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import { locale } from '#words/locale/index.ts';
 import { keptWords as words } from '#words/storage/index.ts';
 import { DEVICE, followKept, isReadable, mayHoldRecords, saveText, tellKept } from '../../storage/index.ts';
-import { Button, Live, Notice, Tape } from '../../ui/index.ts';
+import { Button, Live, Notice, Title } from '../../ui/index.ts';
 import { asideLines, bytesOf, forget, type KeptLine, keptLines, textOf } from './list.ts';
 import type { RecordLines } from './records.ts';
 
@@ -143,9 +143,9 @@ function Lines({ id, title, lead, none, lines, onRemove }: LinesProps): JSX.Elem
 	const [sure, ask] = useState<string | null>(null);
 	return (
 		<section class="kept-lines" aria-labelledby={id}>
-			<Tape level={2} id={id}>
+			<Title level={2} id={id}>
 				{title}
-			</Tape>
+			</Title>
 			<p>{lines.length === 0 ? none : lead}</p>
 			<ul>
 				{lines.map((line) => (

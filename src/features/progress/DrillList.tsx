@@ -2,7 +2,7 @@ import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { drillWords, levels, progressWords } from '#words/drills/index.ts';
 import { DEVICE, Trouble } from '../../storage/index.ts';
-import { Button, Live, Tape } from '../../ui/index.ts';
+import { Button, Live, Title } from '../../ui/index.ts';
 import { DrillKeeping } from './DrillKeeping.tsx';
 import { asideText, type OpenedProgress, openProgress } from './keep.ts';
 import { FIRM, type KindRecord, minutesText, NO_PROGRESS, suggestNext } from './result.ts';
@@ -35,9 +35,9 @@ export function DrillList({ kinds }: { kinds: readonly ListedKind[] }): JSX.Elem
 			<Next kinds={kinds} progress={opened?.progress ?? null} />
 			{(['easy', 'middle', 'hard'] as const).map((level) => (
 				<section key={level} class="drills-level" aria-labelledby={`level-${level}`}>
-					<Tape level={2} id={`level-${level}`}>
+					<Title level={2} id={`level-${level}`}>
 						{levels[level]}
-					</Tape>
+					</Title>
 					<ol class="drills-list">
 						{kinds
 							.filter((kind) => kind.level === level)

@@ -1,5 +1,5 @@
-/** What the person can ask for; `system` follows the device. */
-export const themes = ['system', 'light', 'dark'] as const;
+/** What the person can ask for; `system` follows the device, `backstage` is for eyes used to the dark. */
+export const themes = ['system', 'light', 'dark', 'backstage'] as const;
 export type Theme = (typeof themes)[number];
 
 /** The early script reads the same one. This file shares nothing with what islands use: its script would come as a file. */

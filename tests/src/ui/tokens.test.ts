@@ -1,13 +1,20 @@
-import { wcagContrast } from 'culori';
+import { wcagContrast, wcagLuminance } from 'culori';
 import { describe, expect, it } from 'vitest';
 import { filesUnder, textOf } from '../../house/tree.ts';
 
 const tokens = textOf('src/ui/styles/tokens.css');
-const declared = new Map([...tokens.matchAll(/(--[\w-]+):\s*([^;]+);/g)].map((it) => [it[1] ?? '', it[2] ?? '']));
+const looks = ['light', 'dark', 'backstage'] as const;
+type Look = (typeof looks)[number];
 
-/** A token as a plain colour in one theme. */
-function colour(name: string, theme: 'light' | 'dark'): string {
-	const value = declared.get(name) ?? '';
+const read = (text: string): Map<string, string> =>
+	new Map([...text.matchAll(/(--[\w-]+):\s*([^;]+);/g)].map((it) => [it[1] ?? '', it[2] ?? '']));
+const [common = '', own = ''] = tokens.split(':root[data-theme="backstage"]');
+const declared = read(common);
+const backstage = read(own);
+
+/** A token as a plain colour in one look. */
+function colour(name: string, theme: Look): string {
+	const value = (theme === 'backstage' ? backstage.get(name) : undefined) ?? declared.get(name) ?? '';
 	const pair = /^light-dark\(\s*var\(([\w-]+)\),\s*var\(([\w-]+)\)\s*\)$/.exec(value);
 	if (pair) return colour((theme === 'light' ? pair[1] : pair[2]) ?? '', theme);
 	const other = /^var\(([\w-]+)\)$/.exec(value);
@@ -23,16 +30,52 @@ describe('the tokens', () => {
 			grounds.map((it): [string, string, number] => [ink, it, 4.5]),
 		),
 		...grounds.map((it): [string, string, number] => ['--line', it, 3]),
-		['--on-accent', '--accent', 4.5],
+		// what shows where one is, what is chosen, what carries data, and the edge of the one thing to do
+		...['--here', '--signal', '--act-edge'].flatMap((ink) =>
+			grounds.map((it): [string, string, number] => [ink, it, 3]),
+		),
+		...['--here-night', '--signal-night'].map((ink): [string, string, number] => [ink, '--night', 3]),
+		['--on-here', '--here', 4.5],
+		['--on-here-night', '--here-night', 4.5],
+		['--on-act', '--act', 4.5],
+		['--on-hazard', '--hazard', 3],
 		['--on-tape', '--tape-top', 4.5],
 		['--on-tape', '--tape-bottom', 4.5],
 	];
-	it.each(
-		asked.flatMap(([ink, ground, ratio]) =>
-			(['light', 'dark'] as const).map((theme) => ({ ink, ground, ratio, theme })),
-		),
-	)('$ink on $ground, $theme, stands out by $ratio to 1', ({ ink, ground, ratio, theme }) => {
-		expect(wcagContrast(colour(ink, theme), colour(ground, theme))).toBeGreaterThanOrEqual(ratio);
+	it.each(asked.flatMap(([ink, ground, ratio]) => looks.map((theme) => ({ ink, ground, ratio, theme }))))(
+		'$ink on $ground, $theme, stands out by $ratio to 1',
+		({ ink, ground, ratio, theme }) => {
+			expect(wcagContrast(colour(ink, theme), colour(ground, theme))).toBeGreaterThanOrEqual(ratio);
+		},
+	);
+
+	// nothing on a page may light a face in the wings: half the light of white is already a lamp
+	it('hold the backstage look to a warm ink on near black', () => {
+		for (const ground of grounds) expect(wcagLuminance(colour(ground, 'backstage')), ground).toBeLessThan(0.012);
+		for (const name of backstage.keys()) {
+			const shown = colour(name, 'backstage');
+			if (shown.startsWith('#')) expect(wcagLuminance(shown), name).toBeLessThan(0.5);
+		}
+		for (const ground of grounds)
+			expect(wcagContrast(colour('--text', 'backstage'), colour(ground, 'backstage')), ground).toBeGreaterThanOrEqual(
+				7,
+			);
+	});
+
+	it('leave no colour of the other looks in the backstage one', () => {
+		const raw = (name: string): boolean => /^(light-dark|var\(--raw)/.test(declared.get(name) ?? '');
+		expect([...declared.keys()].filter((name) => raw(name) && !backstage.has(name))).toEqual([]);
+	});
+
+	it('give amber three jobs, each in its own place: the thing to do, the stripe of a caution, light as it is drawn', () => {
+		const styled = filesUnder('src', ['.css', '.astro', '.tsx']).filter((file) => !file.endsWith('tokens.css'));
+		const naming = (token: string): string[] => styled.filter((file) => textOf(file).includes(`var(${token})`));
+		expect(naming('--act')).toEqual(['src/ui/styles/parts.css']);
+		expect(naming('--hazard')).toEqual(['src/ui/styles/parts.css']);
+		expect(naming('--lamplight')).toEqual(['src/features/lessons/styles/lesson.css', 'src/ui/styles/backstage.css']);
+		// the display of a device glows so; nothing else is that amber
+		const glow = /^\s*--glow:.*$|^\s*color: #ffb938;$/gm;
+		expect(styled.filter((file) => textOf(file).replace(glow, '').includes('#ffb938'))).toEqual([]);
 	});
 
 	it('are the only place that names a raw colour', () => {

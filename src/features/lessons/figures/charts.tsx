@@ -33,7 +33,7 @@ export function Switches(): JSX.Element {
 			{Array.from({ length: 10 }, (_, i) => (
 				<g key={i}>
 					<rect class="f-well" x={x(i) - 11} y="42" width="22" height="52" rx="3" />
-					<rect class={up[i] ? 'f-accent' : 'f-solid'} x={x(i) - 8} y={up[i] ? 45 : 70} width="16" height="21" rx="2" />
+					<rect class={up[i] ? 'f-here' : 'f-solid'} x={x(i) - 8} y={up[i] ? 45 : 70} width="16" height="21" rx="2" />
 					<Label x={x(i)} y={113} middle small>{`${i + 1}`}</Label>
 					{i < 9 && (
 						<Label x={x(i)} y={144} middle small>
@@ -62,7 +62,7 @@ export function Bands(): JSX.Element {
 				const tall = y(to + 1) - top;
 				return (
 					<g key={id}>
-						<rect class={i % 2 === 0 ? 'f-accent-soft' : 'f-well'} x="92" y={top} width="60" height={tall} />
+						<rect class={i % 2 === 0 ? 'f-signal' : 'f-well'} x="92" y={top} width="60" height={tall} />
 						<Label x={84} y={top + Math.min(14, tall / 2 + 5)} end small>{`${from}`}</Label>
 						<Label x={164} y={top + tall / 2 + 5}>
 							{fill(drawn.bands.band, { name, from, to })}

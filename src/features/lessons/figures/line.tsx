@@ -26,7 +26,7 @@ export function Daisy(): JSX.Element {
 					</Label>
 				</g>
 			))}
-			<circle class="f-accent" cx="374" cy="80" r="13" />
+			<circle class="f-here" cx="374" cy="80" r="13" />
 			<Arrow from={[350, 150]} to={[372, 98]} />
 			<Label x={300} y={170}>
 				{drawn.daisy.terminator}
@@ -50,7 +50,7 @@ export function Frame(): JSX.Element {
 			</Label>
 			{Array.from({ length: 12 }, (_, i) => (
 				<g key={i}>
-					<rect class={i < 9 ? 'f-accent-soft' : 'f-well'} x={81 + wide * i} y="40" width={wide} height="30" />
+					<rect class={i < 9 ? 'f-signal' : 'f-well'} x={81 + wide * i} y="40" width={wide} height="30" />
 					<Label x={81 + wide * (i + 0.5)} y={60} middle small>{`${i + 1}`}</Label>
 				</g>
 			))}
@@ -138,12 +138,12 @@ export function Lead(): JSX.Element {
 			{[0, 1, 2, 3].map((n) => (
 				<g key={n}>
 					<path class="f-beam" d={`M${x(n) - 24} 56L${x(n) - 36} 8H${x(n) + 36}L${x(n) + 24} 56Z`} />
-					<path class={n === 0 ? 'f-accent' : 'f-part'} d={`M${x(n) - 28} 56h56v54h-56z`} />
+					<path class={n === 0 ? 'f-here' : 'f-part'} d={`M${x(n) - 28} 56h56v54h-56z`} />
 					<Lens at={[x(n), 57]} wide={50} />
 					{n > 0 && <path class="f-line" d={`M${x(n) - 46} 77l10 7-10 7`} />}
 				</g>
 			))}
-			<circle class="f-accent" cx="376" cy="84" r="13" />
+			<circle class="f-here" cx="376" cy="84" r="13" />
 			<Arrow from={[362, 124]} to={[373, 101]} />
 			<Label x={42} y={136} middle>
 				{drawn.lead.leads}
@@ -174,7 +174,7 @@ export function Branches(): JSX.Element {
 					{[0, 1].map((n) => (
 						<path key={n} class="f-part" d={`M${232 + 58 * n} ${y(branch) - 18}h40v36h-40z`} />
 					))}
-					<circle class="f-accent" cx="362" cy={y(branch)} r="13" />
+					<circle class="f-here" cx="362" cy={y(branch)} r="13" />
 				</g>
 			))}
 			<path class="f-part" d="M118 60h56v76h-56z" />

@@ -35,7 +35,7 @@ export function Done({ ask, opened, sitting, onFresh }: Props): JSX.Element {
 	return (
 		<div class="sit-done">
 			<section class="sit-score" aria-labelledby="sit-done">
-				<h2 class="tape tape-2" id="sit-done" ref={heading} tabIndex={-1}>
+				<h2 class="title title-2" id="sit-done" ref={heading} tabIndex={-1}>
 					<span>{sitWords.done}</span>
 				</h2>
 				<p class="sit-soft">

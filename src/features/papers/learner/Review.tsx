@@ -23,7 +23,7 @@ export function Review({ paper, sitting, left, onGo, onHandIn }: Props): JSX.Ele
 	return (
 		<section class="sit-review" aria-labelledby="sit-review">
 			<header class="sit-head">
-				<h2 class="tape tape-2" id="sit-review" ref={heading} tabIndex={-1}>
+				<h2 class="title title-2" id="sit-review" ref={heading} tabIndex={-1}>
 					<span>{sitWords.reviewTitle}</span>
 				</h2>
 				<TimeLeft left={left} />

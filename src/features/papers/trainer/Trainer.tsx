@@ -2,7 +2,7 @@ import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { trainerWords } from '#words/papers/index.ts';
 import { DEVICE } from '../../../storage/index.ts';
-import { Tape } from '../../../ui/index.ts';
+import { Title } from '../../../ui/index.ts';
 import { askPapers } from '../asking.ts';
 import type { PaperRef, Stock } from '../protocol.ts';
 import { Build } from './Build.tsx';
@@ -49,9 +49,9 @@ export default function Trainer({ stock }: { stock: Stock }): JSX.Element {
 				</ol>
 			</nav>
 			<section class="trainer-part" aria-labelledby="build">
-				<Tape level={2} id="build">
+				<Title level={2} id="build">
 					{trainerWords.parts.build}
-				</Tape>
+				</Title>
 				<div class="trainer-build">
 					<Build
 						ask={ask}
@@ -72,9 +72,9 @@ export default function Trainer({ stock }: { stock: Stock }): JSX.Element {
 				</div>
 			</section>
 			<section class="trainer-part" aria-labelledby="give">
-				<Tape level={2} id="give">
+				<Title level={2} id="give">
 					{trainerWords.parts.give}
-				</Tape>
+				</Title>
 				<GiveOut
 					started={started}
 					ask={ask}
@@ -89,15 +89,15 @@ export default function Trainer({ stock }: { stock: Stock }): JSX.Element {
 				/>
 			</section>
 			<section class="trainer-part" aria-labelledby="gather">
-				<Tape level={2} id="gather">
+				<Title level={2} id="gather">
 					{trainerWords.parts.gather}
-				</Tape>
+				</Title>
 				<Gather ask={askClass} kept={kept} />
 			</section>
 			<section class="trainer-part" aria-labelledby="learn">
-				<Tape level={2} id="learn">
+				<Title level={2} id="learn">
 					{trainerWords.parts.learn}
-				</Tape>
+				</Title>
 				<Learn
 					rows={kept.shown?.rows ?? []}
 					ask={askClass}
@@ -107,9 +107,9 @@ export default function Trainer({ stock }: { stock: Stock }): JSX.Element {
 				/>
 			</section>
 			<section class="trainer-part" aria-labelledby="keep">
-				<Tape level={2} id="keep">
+				<Title level={2} id="keep">
 					{trainerWords.parts.keep}
-				</Tape>
+				</Title>
 				<Kept ask={askClass} kept={kept} onTakeUp={takeUp} />
 			</section>
 		</div>
