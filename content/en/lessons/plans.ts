@@ -9,6 +9,7 @@ export const planWords = {
 	bring: 'To bring',
 	columns: { at: 'At', lesson: 'Lesson', can: 'They’ll be able to', task: 'Their task' },
 	drawn: (drill: string) => `A drill, a fresh one for each: ${drill}.`,
+	case: (says: string) => `For one of them, others get the like: ${says}`,
 	pause: 'Pause',
 	end: 'End',
 	total: (minutes: number) => `${Math.floor(minutes / 60)} h ${String(minutes % 60).padStart(2, '0')} min`,
