@@ -1,6 +1,6 @@
-import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
 import { tap } from '../src/features/finder/hidden.ts';
+import { axe } from './axe.ts';
 import { looks } from './looks.ts';
 
 test.use({ serviceWorkers: 'block' });
@@ -84,7 +84,7 @@ for (const { colorScheme, width } of looks) {
 		await tab.setViewportSize({ width, height: 844 });
 		await tab.goto('/finder/tree/#rig=two-universes&fixture=bar-3&complaint=dark');
 		await expect(tab.locator('.tree')).toBeVisible({ timeout: 60_000 });
-		const { violations } = await new AxeBuilder({ page: tab }).analyze();
+		const { violations } = await axe(tab);
 		expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`)).toEqual([]);
 	});
 }

@@ -1,10 +1,10 @@
 import { readFileSync } from 'node:fs';
 import { gzipSync } from 'node:zlib';
-import AxeBuilder from '@axe-core/playwright';
 import { expect, type Locator, type Page, type Response, test } from '@playwright/test';
 import { type DrillKind, makeDrill, shortestWay } from '../../sim/drill/index.ts';
 import { KEPT } from '../../src/storage/index.ts';
 import { display, drawer, key } from '../src/features/bench/open.ts';
+import { axe } from './axe.ts';
 import { looks } from './looks.ts';
 
 test.use({ serviceWorkers: 'block', viewport: { width: 1280, height: 900 } });
@@ -296,7 +296,7 @@ for (const { colorScheme, width } of looks) {
 		});
 		const tab = await context.newPage();
 		const clean = async (what: string) => {
-			const { violations, passes } = await new AxeBuilder({ page: tab }).analyze();
+			const { violations, passes } = await axe(tab);
 			expect(violations.map(({ id, nodes }) => `${what}: ${id}: ${nodes.map(({ html }) => html).join(' ')}`)).toEqual(
 				[],
 			);

@@ -1,5 +1,5 @@
-import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page, type Response, test } from '@playwright/test';
+import { axe } from './axe.ts';
 import { looks } from './looks.ts';
 import { isLesson, markupOf, sampled } from './pages.ts';
 import { sumOf, told, weightOf } from './weigh.ts';
@@ -16,7 +16,7 @@ const moreFiles: Readonly<Record<string, number>> = { '/bench/': 12, '/papers/pr
 
 /** Axe, on a page that rests. */
 async function expectNothingOfAxe(tab: Page): Promise<void> {
-	const { violations, passes } = await new AxeBuilder({ page: tab }).analyze();
+	const { violations, passes } = await axe(tab);
 	expect.soft(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`)).toEqual([]);
 	expect.soft(passes.length).toBeGreaterThan(10);
 }

@@ -1,6 +1,6 @@
-import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
 import { answer, begin, type Hidden, readingOf } from '../src/features/finder/hidden.ts';
+import { axe } from './axe.ts';
 import { looks } from './looks.ts';
 
 test.use({ serviceWorkers: 'block' });
@@ -13,7 +13,7 @@ const it: Hidden = {
 };
 
 async function finds(tab: Page, where: string): Promise<void> {
-	const { violations, passes } = await new AxeBuilder({ page: tab }).analyze();
+	const { violations, passes } = await axe(tab);
 	expect(violations.map(({ id, nodes }) => `${where}: ${id}: ${nodes.map(({ html }) => html).join(' ')}`)).toEqual([]);
 	expect(passes.length).toBeGreaterThan(10);
 }

@@ -1,6 +1,6 @@
-import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
 import { repairsOf } from '../src/features/hidden-faults/answer.ts';
+import { axe } from './axe.ts';
 import { looks } from './looks.ts';
 
 test.use({ serviceWorkers: 'block', viewport: { width: 390, height: 844 } });
@@ -27,7 +27,7 @@ async function act(tab: Page, check: string): Promise<void> {
 }
 
 async function finds(tab: Page, where: string): Promise<void> {
-	const { violations } = await new AxeBuilder({ page: tab }).analyze();
+	const { violations } = await axe(tab);
 	expect(violations.map(({ id, nodes }) => `${where}: ${id}: ${nodes.map(({ html }) => html).join(' ')}`)).toEqual([]);
 }
 

@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
-import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
 import { keptWords } from '#words/storage/index.ts';
 import { KEPT, type KeptId } from '../../src/storage/index.ts';
+import { axe } from './axe.ts';
 
 test.use({ serviceWorkers: 'block' });
 
@@ -35,7 +35,7 @@ test('all that is kept and all that was set aside is listed, saved as it is, and
 	await expect(line(tab, 'other')).toContainText(keptWords.other);
 	const aside = tab.locator('section', { has: tab.locator('#set-aside') }).getByRole('listitem');
 	await expect(aside).toHaveCount(7);
-	const { violations } = await new AxeBuilder({ page: tab }).analyze();
+	const { violations } = await axe(tab);
 	expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`)).toEqual([]);
 
 	const one = line(tab, 'prep-bay.progress.damaged');

@@ -1,4 +1,3 @@
-import AxeBuilder from '@axe-core/playwright';
 import { expect, type Locator, type Page, test } from '@playwright/test';
 import { shortestWay, type Task } from '../../sim/drill/index.ts';
 import type { RigEvent } from '../../sim/event/index.ts';
@@ -6,6 +5,7 @@ import { practiceOf } from '../../src/features/lessons/index.ts';
 import { serve } from '../../src/site/server/index.ts';
 import { lessonFiles, taskFrom } from '../content/lessons.ts';
 import { drawer, key, take } from '../src/features/bench/open.ts';
+import { axe } from './axe.ts';
 import { built, isLesson, pages } from './pages.ts';
 import { untilKept } from './versions.ts';
 
@@ -302,7 +302,7 @@ test.describe('on a wide screen', () => {
 		await benchOf(tab);
 		await step(tab, 'A deliberate mistake').click();
 		await expect(tab.locator('.stage')).toBeVisible();
-		const { violations } = await new AxeBuilder({ page: tab }).analyze();
+		const { violations } = await axe(tab);
 		expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`)).toEqual([]);
 	});
 

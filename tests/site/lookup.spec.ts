@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
-import AxeBuilder from '@axe-core/playwright';
 import { expect, test } from '@playwright/test';
 import { serve } from '../../src/site/server/index.ts';
+import { axe } from './axe.ts';
 import { built, markupOf } from './pages.ts';
 import { untilKept } from './versions.ts';
 
@@ -61,7 +61,7 @@ test.describe('with results on the page', () => {
 			] as const) {
 				await tab.goto(`/search/?q=${query}`);
 				await expect(tab.getByRole('status').filter({ hasText: says })).toBeVisible();
-				const { violations } = await new AxeBuilder({ page: tab }).analyze();
+				const { violations } = await axe(tab);
 				expect(violations.map(({ id }) => id)).toEqual([]);
 				expect(await tab.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
 			}

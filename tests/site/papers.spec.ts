@@ -1,12 +1,12 @@
 import { readFileSync } from 'node:fs';
 import { gzipSync } from 'node:zlib';
-import AxeBuilder from '@axe-core/playwright';
 import { type Browser, expect, type Locator, type Page, test } from '@playwright/test';
 import { asksFor, type PaperRecipeInput, readRecipe, setPaper } from '../../shared/paper/index.ts';
 import { paperFragment, readPaperLink, resultFragment } from '../../src/features/papers/exchange/link.ts';
 import { serve } from '../../src/site/server/index.ts';
 import { give, giveByKeys, placeOf, tabTo } from '../src/features/papers/answering.ts';
 import { rightAnswer } from '../src/features/papers/rightAnswer.ts';
+import { axe } from './axe.ts';
 import { built } from './pages.ts';
 import { untilKept } from './versions.ts';
 
@@ -337,7 +337,7 @@ for (const colorScheme of ['dark', 'light'] as const) {
 		});
 		const tab = await context.newPage();
 		const clean = async (what: string) => {
-			const { violations, passes } = await new AxeBuilder({ page: tab }).analyze();
+			const { violations, passes } = await axe(tab);
 			expect(violations.map(({ id, nodes }) => `${what}: ${id}: ${nodes.map(({ html }) => html).join(' ')}`)).toEqual(
 				[],
 			);

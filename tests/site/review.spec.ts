@@ -1,6 +1,6 @@
 import { readFile } from 'node:fs/promises';
-import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
+import { axe } from './axe.ts';
 import { untilKept } from './versions.ts';
 
 const DAY = 86_400_000;
@@ -119,7 +119,7 @@ for (const colorScheme of ['dark', 'light'] as const)
 		const tab = await context.newPage();
 		await open(tab, deck());
 		const clean = async () => {
-			const { violations } = await new AxeBuilder({ page: tab }).analyze();
+			const { violations } = await axe(tab);
 			expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`)).toEqual([]);
 		};
 		await clean();

@@ -1,12 +1,12 @@
-import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
+import { axe } from '../../../site/axe.ts';
 import { looks } from '../../../site/looks.ts';
 import { drawer, layOut, openFresh, take } from './open.ts';
 
 test.use({ serviceWorkers: 'block' });
 
 async function clean(tab: Page, what: string): Promise<void> {
-	const { violations, passes } = await new AxeBuilder({ page: tab }).analyze();
+	const { violations, passes } = await axe(tab);
 	expect(violations.map(({ id, nodes }) => `${what}: ${id}: ${nodes.map(({ html }) => html).join(' ')}`)).toEqual([]);
 	expect(passes.length).toBeGreaterThan(10);
 }

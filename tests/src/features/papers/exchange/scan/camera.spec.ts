@@ -1,10 +1,10 @@
-import AxeBuilder from '@axe-core/playwright';
 import { type Browser, expect, type Page, test } from '@playwright/test';
 import { errors } from '#words/errors/index.ts';
 import { scanWords } from '#words/papers/index.ts';
 import { type PaperRecipeInput, readRecipe, setPaper } from '../../../../../../shared/paper/index.ts';
 import { paperFragment, resultFragment } from '../../../../../../src/features/papers/exchange/link.ts';
 import { qrDrawing } from '../../../../../../src/features/papers/exchange/qr.ts';
+import { axe } from '../../../../../site/axe.ts';
 import { tabTo } from '../../answering.ts';
 import { browserWith, needsCamera, tracksOf, watchCamera } from './camera.ts';
 
@@ -83,7 +83,7 @@ test('a trainer takes in one code after another, each once; axe is clean meanwhi
 	await expect(tab.locator('.gather')).toContainText('Hand 1');
 	for (const colorScheme of ['light', 'dark'] as const) {
 		await tab.emulateMedia({ colorScheme });
-		const { violations } = await new AxeBuilder({ page: tab }).include('.gather').analyze();
+		const { violations } = await axe(tab, '.gather');
 		expect(violations.map(({ id }) => id)).toEqual([]);
 	}
 	await tab.setViewportSize({ width: 320, height: 700 });
