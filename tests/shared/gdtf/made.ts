@@ -12,7 +12,7 @@ export interface MadeChannel {
 
 const attributeIn = (text: string): string => /\bAttribute="([^"]*)"/.exec(text)?.[1] ?? '';
 
-export function channelXml({
+function channelXml({
 	geometry = 'Body',
 	offset,
 	break: number = '1',
