@@ -167,7 +167,7 @@ export interface ErrorFacts {
 		| { readonly trouble: 'slot-twice'; readonly slot: number; readonly one: string; readonly other: string }
 		| { readonly trouble: 'no-slots' }
 		| { readonly trouble: 'several-breaks'; readonly count: number }
-		| { readonly trouble: 'too-many-cells'; readonly count: number; readonly limit: number }
+		| { readonly trouble: 'too-many-cells' | 'too-many-emitters'; readonly count: number; readonly limit: number }
 		| { readonly trouble: 'none-chosen'; readonly known: readonly string[] };
 
 	'sheet.shape': Shape;

@@ -1,6 +1,8 @@
+import { InputError } from '../error/index.ts';
 import type { Emitter } from '../profile/index.ts';
 import { PRIMARIES, type Primary } from './attributes.ts';
 import type { Asked, LeftOut } from './left.ts';
+import { LIMITS } from './limits.ts';
 import { idMaker, NAMES, titleOf } from './names.ts';
 import type { Beam, ChannelFunction, FixtureType } from './tree.ts';
 
@@ -27,6 +29,7 @@ type Tell = { readonly left: LeftOut[]; readonly asked: Asked[] };
  * the standard's colour for its attribute, and that is asked.
  * @param driven each function that drives one, in order
  * @param beams of the mode with the most of them
+ * @throws InputError `gdtf.mode` where there are more than a fixture has
  */
 export function lightOf(
 	type: FixtureType,
@@ -42,14 +45,28 @@ export function lightOf(
 		const key = keyOf(fn, primary);
 		if (!found.has(key)) found.set(key, described(fn.emitter === null ? undefined : parts.get(fn.emitter), primary));
 	}
+	// in the file's order, so that a fixture is told of as its maker does
+	const places = new Map(type.emitters.map(({ name }, i) => [`part ${name}`, i]));
+	const placeOf = (key: string): number => places.get(key) ?? type.emitters.length;
+	const order = [...found.keys()].sort((one, other) => placeOf(one) - placeOf(other));
+	if (order.length > LIMITS.emitters)
+		throw new InputError('gdtf.mode', 'emitters', {
+			trouble: 'too-many-emitters',
+			count: order.length,
+			limit: LIMITS.emitters,
+		});
 	for (const { name } of type.emitters)
 		if (!found.has(`part ${name}`)) left.push({ path: 'emitters', code: 'emitter-unused', facts: { name } });
-	if (found.size === 0) {
+	if (order.length === 0) {
+		order.push(NAMES.light);
 		found.set(NAMES.light, described(undefined, WHITE, NAMES.light));
 		asked.push({ path: 'emitters', code: 'emitters', facts: { assumed: NAMES.light } });
 	}
 	const ids = idMaker();
-	const list = [...found].map(([key, each]) => ({ key, each, id: ids(each.name, 'emitter') }));
+	const list = order.map((key) => {
+		const each = found.get(key) as Described;
+		return { key, each, id: ids(each.name, 'emitter') };
+	});
 	const shares = sharesOf(list.map(({ each }) => each));
 	const lumens = sumOf(beams, 'lumens', left) ?? ask(asked, 'lumens', STAND_IN.lumens);
 	const watts = sumOf(beams, 'watts', left) ?? ask(asked, 'watts', STAND_IN.wattsAnEmitter * list.length);

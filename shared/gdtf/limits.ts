@@ -10,6 +10,8 @@ export const LIMITS = Object.freeze({
 	slots: 512,
 	/** Channels, and geometries, of one mode once every reference is followed. */
 	channels: 20_000,
+	/** Emitters that a profile takes: colours are fitted by trying every three of them. */
+	emitters: 32,
 });
 
 /** A limit in bytes as megabytes, for a sentence. */

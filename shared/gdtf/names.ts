@@ -26,6 +26,7 @@ export const titleOf = (text: string, otherwise: string, longest = LONGEST_TITLE
 /** Hands out ids made of names: small letters, digits and hyphens, at most 40, each once. */
 export function idMaker(): (name: string, otherwise: string) => string {
 	const taken = new Set<string>();
+	const next = new Map<string, number>();
 	return (name, otherwise) => {
 		const plain = name
 			.normalize('NFKD')
@@ -34,7 +35,10 @@ export function idMaker(): (name: string, otherwise: string) => string {
 			.replaceAll(/^[^a-z]+|-+$/g, '');
 		const first = (plain || otherwise).slice(0, LONGEST_ID).replace(/-+$/, '');
 		let id = first;
-		for (let n = 2; taken.has(id); n++) id = `${first.slice(0, LONGEST_ID - `-${n}`.length)}-${n}`;
+		// goes on where the last one alike left off: a file may have thousands
+		let n = next.get(first) ?? 2;
+		for (; taken.has(id); n++) id = `${first.slice(0, LONGEST_ID - `-${n}`.length)}-${n}`;
+		next.set(first, n);
 		taken.add(id);
 		return id;
 	};

@@ -51,7 +51,13 @@ export function toProfile(type: FixtureType, choice: ModeChoice = {}): ProfileFr
 	const light = lightOf(type, usable.flatMap(drivenIn), beams, { left, asked });
 	const optics = opticsOf(beams, { left, asked });
 	const { held, heldFor } = heldMaker(light.emitters);
-	const making: Making = { light, wheels: type.wheels, left, asked, held: heldFor };
+	const making: Making = {
+		light,
+		wheels: new Map(type.wheels.map((wheel) => [wheel.name, wheel])),
+		left,
+		asked,
+		held: heldFor,
+	};
 	const cells = Math.max(1, beams.length);
 	const ids = idMaker();
 	const personalities: Record<string, number> = {};
@@ -153,18 +159,22 @@ function heldMaker(emitters: readonly Emitter[]): { held: StaticColour[]; heldFo
 	const held: StaticColour[] = [
 		{ id: ids(FULL, FULL), name: NAMES.full, levels: Object.fromEntries(emitters.map(({ id }) => [id, 255])) },
 	];
-	const known = new Map<string, string>();
+	const known = new Map<string, { id: string; code: 'colour-fitted' | 'colour-out-of-reach' }>();
 	const sources = emitters.map(({ xy, lumens }) => ({ xy, flux: lumens }));
 	const heldFor: Making['held'] = (name, colour, leave) => {
 		const key = `${name} ${colour.xy.join(' ')}`;
-		const fit = fitColour(sources, colour.xy);
-		leave(fit.isWithin ? 'colour-fitted' : 'colour-out-of-reach');
 		const there = known.get(key);
-		if (there !== undefined) return there;
+		if (there) {
+			leave(there.code);
+			return there.id;
+		}
+		const fit = fitColour(sources, colour.xy);
+		const code = fit.isWithin ? 'colour-fitted' : 'colour-out-of-reach';
+		leave(code);
 		const id = ids(name, 'colour');
 		const levels = emitters.flatMap((emitter, i) => (fit.levels[i] ? [[emitter.id, fit.levels[i]] as const] : []));
 		held.push({ id, name, levels: Object.fromEntries(levels) });
-		known.set(key, id);
+		known.set(key, { id, code });
 		return id;
 	};
 	return { held, heldFor };

@@ -11,7 +11,8 @@ import { type Colour, inBytes } from './values.ts';
 /** What the slots of a mode are made with. */
 export interface Making {
 	readonly light: Light;
-	readonly wheels: readonly Wheel[];
+	/** By name. */
+	readonly wheels: ReadonlyMap<string, Wheel>;
 	readonly left: LeftOut[];
 	readonly asked: Asked[];
 	/** The id of a static colour of that name and colour, fitted to the emitters. */
@@ -195,9 +196,9 @@ function effectOf(stretch: Stretch, name: string, making: Making, leave: Leave):
 function colourOf(
 	{ set }: Stretch,
 	fn: ChannelFunction,
-	wheels: readonly Wheel[],
+	wheels: ReadonlyMap<string, Wheel>,
 ): { name: string; colour: Colour } | null {
-	const wheel = wheels.find(({ name }) => name === fn.wheel);
+	const wheel = fn.wheel === null ? undefined : wheels.get(fn.wheel);
 	// slots of a wheel count from 1
 	const slot = set?.wheelSlot ? wheel?.slots[set.wheelSlot - 1] : undefined;
 	return slot?.colour ? { name: slot.name, colour: slot.colour } : null;

@@ -14,17 +14,17 @@ const ESCAPES: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '
 
 const escaped = (text: string): string =>
 	text
+		.toWellFormed()
 		// what XML cannot hold, escaped or not
-		// biome-ignore lint/suspicious/noControlCharactersInRegex: they are what is taken out
-		.replaceAll(/[\u0000-\u0008\u000B\u000C\u000E-\u001F\uFFFE\uFFFF]/g, '')
-		.replaceAll(/\s+/g, ' ')
+		.replaceAll(/[\p{Cc}\uFFFE\uFFFF]/gu, ' ')
 		.replaceAll(/[&<>"]/g, (one) => ESCAPES[one] ?? one);
 
 /** Characters that a name may not have (annex C): it would be taken for a link, a list, or one of the standard's own marks. */
-const BARRED = /[!$&,.?[\\\]^{|}~\u007F]/g;
+const BARRED = /[!$&,.?[\\\]^{|}~\p{Cc}\uFFFE\uFFFF]/gu;
 
 /** A text as the standard takes it for a name. */
-export const nameOf = (text: string): string => text.replaceAll(BARRED, ' ').replaceAll(/\s+/g, ' ').trim() || '-';
+export const nameOf = (text: string): string =>
+	text.toWellFormed().replaceAll(BARRED, ' ').replaceAll(/\s+/g, ' ').trim() || '-';
 
 /** A number with as many places as it needs, six at most. */
 export const figure = (value: number): string => String(Number(value.toFixed(6)));

@@ -21,10 +21,10 @@ export function readXml(text: string): XmlNode {
 			what: 'description',
 			megabytes: megabytes(LIMITS.descriptionBytes),
 		});
-	const document = parsed(text);
-	if (document.children.some((child) => child instanceof XmlDocumentType))
+	const whole = parsed(text);
+	if (whole.children.some((child) => child instanceof XmlDocumentType))
 		throw new InputError('gdtf.xml', '', { trouble: 'document-type' });
-	return nodeOf(document.root as XmlElement, 1);
+	return nodeOf(whole.root as XmlElement, 1);
 }
 
 function parsed(text: string): ReturnType<typeof parseXml> {

@@ -1,5 +1,5 @@
 /**
- * Heavy work, off the page: one worker for all that is worked out away from it (finder, fault tree, hidden faults, papers, codes),
+ * Heavy work, off the page: one worker for all that is worked out away from it (finder, fault tree, hidden faults, papers, codes, fixture files),
  * asked by routes such as `finder.look`. A route is a function from plain data to plain data in some feature's `routes.ts`; the
  * worker fetches a feature's with the first question to it (`routes.ts` here lists them), and answers in the order asked
  * (`serve.ts`). A question tells its stages, ends in a result or an error, and can be cancelled (`protocol.ts`). A page opens an

@@ -6,6 +6,7 @@ export const FEATURES = {
 	tree: () => import('../features/fault-tree/routes.ts'),
 	hidden: () => import('../features/hidden-faults/routes.ts'),
 	papers: () => import('../features/papers/routes.ts'),
+	gdtf: () => import('../features/gdtf/routes.ts'),
 } satisfies Record<string, () => Promise<Feature>>;
 
 type Features = typeof FEATURES;

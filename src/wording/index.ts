@@ -3,7 +3,7 @@
  * the words come from `content/en/reasons` and `content/en/rig`, the facts from the rig, and nothing is decided here but grammar.
  * A drill's words stand beside them: its task, its conditions, what was found instead, the next step.
  * The finder's words stand beside them: faults, repairs and complaints worded from a sheet, checks from a sheet and its rig.
- * An error's words are picked by its code and filled from its facts.
+ * An error's words are picked by its code and filled from its facts, and so is what an open fixture file could not carry.
  * So do the papers': what a question asks, its options, what is right, the working and why.
  */
 
@@ -16,6 +16,7 @@ export { eventText } from './event.ts';
 export { faultCause, faultName, faultNameKey, faultTape, repairConfirm, repairText, repairTitle } from './fault.ts';
 export { fill } from './fill.ts';
 export { checkDoes, checkTitle, complaintText, outcomeText, type PlacedCheck, spotOf } from './finder.ts';
+export { assumedText, leftOutText } from './gdtf.ts';
 export { hintStepAfter, hintStepText, hintText } from './hint.ts';
 export { itemTitle, settingTitle, settingValueText, startCodeWords } from './kinds.ts';
 export { errorTextLater } from './laterError.ts';

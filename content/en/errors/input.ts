@@ -297,6 +297,10 @@ export const inputErrors = {
 			when: { trouble: 'too-many-cells' },
 			says: 'This mode has {count} cells, and {limit} is the most here. Pick another mode.',
 		},
+		{
+			when: { trouble: 'too-many-emitters' },
+			says: 'This fixture has {count} emitters, and {limit} is the most here. Pick a mode with fewer.',
+		},
 		{ says: 'None of its modes was picked. It has: {known as list}.' },
 	],
 	'rig-plan.shape': [misshapen('The plan', 'Fix that place and open it again.')],

@@ -12,13 +12,7 @@ export interface MadeChannel {
 
 const attributeIn = (text: string): string => /\bAttribute="([^"]*)"/.exec(text)?.[1] ?? '';
 
-export function channelXml({
-	geometry = 'Body',
-	offset,
-	break: number = '1',
-	more = '',
-	functions,
-}: MadeChannel): string {
+function channelXml({ geometry = 'Body', offset, break: number = '1', more = '', functions }: MadeChannel): string {
 	const logical = functions.map((fn) => {
 		const [attributes, sets] = typeof fn === 'string' ? [fn, ''] : fn;
 		return `<LogicalChannel Attribute="${attributeIn(attributes)}"><ChannelFunction ${attributes}>${sets}</ChannelFunction></LogicalChannel>`;
