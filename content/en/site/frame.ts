@@ -6,15 +6,16 @@ export const frame = {
 	skip: 'Skip to the page',
 	homeLink: 'Prep Bay, home',
 	navLabel: 'Site',
-	/** A page stands under the first entry whose own address, or one of `under`, its address begins with. */
+	/** By when they are wanted. A page stands under the entry whose own address, or one of `under`, is most of its address. */
 	nav: [
-		{ href: '/lessons/', words: 'Lessons', under: ['/review/'] },
-		{ href: '/bench/', words: 'Bench', under: [] },
-		{ href: '/drills/', words: 'Drills', under: [] },
-		{ href: '/finder/', words: 'Fault finder', under: [] },
-		{ href: '/papers/', words: 'Quizzes', under: [] },
-		{ href: '/search/', words: 'Search', under: ['/glossary/', '/reference/'] },
+		{ id: 'finder', href: '/finder/', words: 'Fault finder', under: [] },
+		{ id: 'bench', href: '/bench/', words: 'Bench', under: [] },
+		{ id: 'learn', href: '/learn/', words: 'Learn', under: ['/lessons/', '/drills/', '/review/', '/papers/sit/'] },
+		{ id: 'teach', href: '/teach/', words: 'Teach', under: ['/papers/', '/lessons/plan/'] },
 	],
+	search: { id: 'search', href: '/search/', words: 'Search', under: ['/glossary/', '/reference/'] },
+	/** On the cross that leads out of a task. */
+	leave: 'Leave this task',
 	theme: { heading: 'Look', words: { system: 'As the device', light: 'Light', dark: 'Dark', backstage: 'Backstage' } },
 	update: {
 		words:

@@ -6,4 +6,14 @@
 export { frame } from './frame.ts';
 export { home } from './home.ts';
 export { keptWords } from './kept.ts';
-export { aboutPage, benchPage, drillPage, drillsPage, finderPage, lostPage, notKeptPage } from './pages.ts';
+export {
+	aboutPage,
+	benchPage,
+	drillPage,
+	drillsPage,
+	finderPage,
+	learnPage,
+	lostPage,
+	notKeptPage,
+	teachPage,
+} from './pages.ts';

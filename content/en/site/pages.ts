@@ -17,6 +17,40 @@ export const drillsPage = {
 	needsScript: 'Drills run in the page and need JavaScript, which is turned off here.',
 } as const;
 
+/** The way to all that teaches, row by row. */
+export const learnPage = {
+	title: 'Learn: Prep Bay',
+	description: 'Lessons, drills and a review of what you learnt, each on a simulated bench.',
+	heading: 'Learn',
+	rows: [
+		{ href: '/lessons/', name: 'Lessons', why: 'From the case to the wall and back, each with a bench in the page.' },
+		{ href: '/drills/', name: 'Drills', why: 'One task on the bench, made fresh each time and marked.' },
+		{ href: '/review/', name: 'Review', why: 'What you learnt, asked again before it fades. Five minutes.' },
+		{ href: '/finder/practise/', name: 'Hidden faults', why: 'Something is wrong with the rig. Find it, then fix it.' },
+	],
+} as const;
+
+/** The way to all that a trainer needs, row by row. */
+export const teachPage = {
+	title: 'Teach: Prep Bay',
+	description: 'Set quizzes, collect the results, and plan an hour or a day of lessons.',
+	heading: 'Teach',
+	rows: [
+		{
+			href: '/papers/',
+			name: 'Quizzes and results',
+			why: 'Set a quiz, hand it out, collect the results, and see what to teach again.',
+		},
+		{
+			href: '/lessons/plan/',
+			name: 'Plans',
+			why: 'An hour, a day or two days of lessons: what each takes and what to bring.',
+		},
+		{ href: '/bench/', name: 'A bench to send', why: 'Set a bench up, break it, and share it as a link.' },
+		{ href: '/finder/tree/', name: 'Fault tree', why: 'A whole fault tree for one complaint, on one sheet of paper.' },
+	],
+} as const;
+
 /** The words around one drill. */
 export const drillPage = {
 	title: 'Drill: Prep Bay',
@@ -56,5 +90,5 @@ export const notKeptPage = {
 	description: 'With no network, only what is kept on the device opens.',
 	heading: 'Not on this device yet',
 	lead: 'There’s no network just now, and this page wasn’t kept before. What you have done isn’t lost.',
-	next: 'The pages in the row at the top open as they are. Once there’s a network again, load this page again and keep the rest of the site.',
+	next: 'The pages in the site’s menu open as they are. Once there’s a network again, load this page again and keep the rest of the site.',
 } as const;

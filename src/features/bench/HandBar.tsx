@@ -14,7 +14,7 @@ export default function HandBar(): JSX.Element | null {
 		if (send()) hold(null);
 	};
 	return (
-		<div class="hand" role="status">
+		<div class="hand" data-task-bar role="status">
 			{hand?.kind === 'fresh' && (
 				<>
 					<p>

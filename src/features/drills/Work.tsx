@@ -94,7 +94,7 @@ export function Work({ drill, under, store, attempt, onAttempt, onRestart }: Pro
 				bar={<div ref={marks}>{marked && <Marks {...{ drill, under, ...marked, attempt, kept }} />}</div>}
 				side={rest.length > 0 && <DrillCautions ids={rest} />}
 			/>
-			<section class="thumb-bar" aria-label={drillWords.bar}>
+			<section class="thumb-bar" data-task-bar aria-label={drillWords.bar}>
 				{hint.text !== '' && (
 					<p class="drill-hint">
 						<strong>

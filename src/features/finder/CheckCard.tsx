@@ -26,7 +26,7 @@ export function CheckCard({ store, check, stage }: Props): JSX.Element {
 	const busy = stage !== null;
 	const begins = { 'data-begin': true, tabIndex: -1 };
 	return (
-		<section class="check" data-check={check.id} data-sort={check.sort} data-cautioned={isCautioned}>
+		<section class="check" data-task-bar data-check={check.id} data-sort={check.sort} data-cautioned={isCautioned}>
 			<div class="check-card" {...(isCautioned ? begins : {})}>
 				<Title level={2}>{check.title}</Title>
 				<p class="check-does">{check.does}</p>

@@ -72,7 +72,7 @@ export function AtQuestion(props: Props): JSX.Element | null {
 				{marked && <Feedback marked={marked} announce />}
 				{trouble !== '' && <Notice kind="wrong">{trouble}</Notice>}
 			</article>
-			<div class="thumb-bar sit-bar">
+			<div class="thumb-bar sit-bar" data-task-bar>
 				<Button disabled={sitting.at === 0} onClick={() => go(-1)}>
 					{sitWords.back}
 				</Button>
