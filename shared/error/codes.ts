@@ -124,6 +124,7 @@ export interface ErrorFacts {
 		| { readonly trouble: 'value-twice'; readonly id: string; readonly value: string }
 		| { readonly trouble: 'too-wide'; readonly text: string; readonly columns: number };
 
+	'stock.shape': Shape;
 	'sheet.shape': Shape;
 	'sheet.id': { readonly trouble: 'id-taken'; readonly id: string; readonly of: SheetPart };
 	'sheet.socket':

@@ -187,6 +187,7 @@ export const inputErrors = {
 		{ says: "'{text}' doesn’t fit a display of {columns} characters." },
 	],
 
+	'stock.shape': [misshapen('The fixture', 'Fix that place and open it again.')],
 	'sheet.shape': [misshapen('The rig sheet', 'Fix that place and open it again.')],
 	'sheet.id': "'{id}' is taken: give each {of as part} an id of its own.",
 	'sheet.socket': [
