@@ -1,4 +1,11 @@
-import type { KeyedPanel, LeafItem, MenuItem, Profile, SettingKey } from '../profile/index.ts';
+import {
+	type KeyedPanel,
+	type LeafItem,
+	type MenuItem,
+	type Profile,
+	type SettingKey,
+	STAND_IN,
+} from '../profile/index.ts';
 
 /** Words of the stand-in panel, from `content/`: a label of at most 16 signs for each item and value. */
 export interface PanelNames {
@@ -45,7 +52,7 @@ export function standInPanel(
 	const short = distinct(modes.map((mode) => names.channels(footprint(mode))));
 	const menu: MenuItem[] = [
 		{
-			...head('source', items.light),
+			...head(STAND_IN, items.light),
 			kind: 'menu',
 			items: [
 				choice('work', items.work, 'work', [

@@ -9,6 +9,10 @@ export const stockPage = {
 	lead: 'Put in the fixtures you’ll meet tonight. Paste the chart from the manual, check what was read, and try it on the bench.',
 	needsScript: 'Your stock is read in the page and needs JavaScript, which is turned off here.',
 	loading: 'Getting your stock…',
+	/** While a part of the page comes, and when it does not. */
+	coming: 'Getting it…',
+	failed: 'It didn’t come. Check the network.',
+	again: 'Try again',
 } as const;
 
 /** The list and the editor. */
@@ -25,10 +29,7 @@ export const stockWords = {
 	removeOne: (name: string) => `Delete ${name}`,
 	removed: (name: string) => `${name} is deleted.`,
 	bringBack: 'Bring it back',
-	about: (modes: number, bands: number) => `${counted(modes, 'mode', 'modes')}, ${counted(bands, 'band', 'bands')}`,
-	unready: 'Not ready for the bench yet: look at the marks in its chart.',
 	changed: (when: string) => `Last changed ${when}`,
-	editing: (name: string) => `Edit: ${name}`,
 	back: 'Back to the list',
 	name: 'Name',
 	nameHint: 'What your crew calls it.',
@@ -36,13 +37,11 @@ export const stockWords = {
 	chartHint:
 		'Paste or type the channel chart. A line for each channel: its number, its name, then values and what they do. A table from a spreadsheet works too.',
 	example: '1 Dimmer 0-255\n2 Strobe 0-9 off 10-255 slow to fast\n3 Red\n4 Green\n5 Blue',
-	exampleHeading: 'Like this:',
 	read: 'What was read',
 	readNone: 'Nothing yet. Paste or type the chart first.',
 	readMode: (name: string, channels: number) => `${name}: ${counted(channels, 'channel', 'channels')}`,
 	readUnnamed: 'No mode heading',
-	columns: { channel: 'Channel', name: 'Name', values: 'Values', does: 'What it does' },
-	whole: 'all',
+	columns: { channel: 'Channel', values: 'Values', does: 'What it does' },
 	copyMode: 'Copy this mode',
 	copyOne: (name: string) => `Copy the mode ${name}`,
 	copied: (name: string) => `A copy of ${name} is at the end of the chart. Change it there.`,
@@ -62,10 +61,15 @@ export const stockWords = {
 	notNumber: (least: number, most: number) =>
 		`Write a number from ${locale.number(least)} to ${locale.number(most)}, or leave it empty.`,
 	undo: 'Undo',
-	undone: 'Undone.',
 	kept: 'Kept on this device as you type.',
-	putting: 'Setting up the bench…',
 	putFailed: 'It couldn’t be put on the bench. Load the page again, and try once more.',
+	fixOf: (name: string) => `${name} isn’t ready: open it, and fix the marked places in its chart.`,
+	unnamed: 'Unnamed fixture',
+	modeNamed: (channels: number) => `${channels} channel mode`,
+	badFile:
+		'This holds no fixtures of Prep Bay, or it’s damaged. Choose a file that was saved here, or ask for a new link.',
+	newerFile:
+		'These fixtures were saved by a newer Prep Bay. Load the page again to get the newest, and open them then.',
 	fix: 'Fix the marked places first, then it can go on the bench.',
 	standIn: 'The panel on the bench is a stand-in. The real panel has other keys and menus.',
 	otherTab: 'Another tab changed this fixture. What it wrote is shown now; Undo brings yours back.',
@@ -80,11 +84,35 @@ export const stockWords = {
 	shareFailed: 'The browser wouldn’t copy it. Select the link below and copy it yourself.',
 	shareLabel: 'Link',
 	fileName: 'prep-bay-stock.json',
-	asideName: 'prep-bay-stock-damaged.json',
 	full: (most: number) => `There’s room for ${most} fixtures. Delete one first.`,
 	/** On other pages. */
 	href: '/stock/',
-	own: 'Your own fixtures',
+	own: 'From your stock.',
 	ownStandIn: 'Its panel is a stand-in: the real one differs.',
 	toStock: 'Add a fixture of your own',
+} as const;
+
+/** What the bench does for a band or a channel, beside the manual's own words. */
+export const effectWords = {
+	drives: { intensity: 'Dims all of the light', emitter: 'Dims this colour', speed: 'Speed of the programme' },
+	effects: {
+		nothing: 'Does nothing here',
+		open: 'Steady light',
+		dark: 'Blackout',
+		held: 'Static colour',
+		programme: 'Programme',
+	},
+	strobe: (slow: number, fast: number) => `Strobe, ${slow} to ${fast} flashes a second`,
+} as const;
+
+/** Where something of what is kept could not be read, or could not be kept. */
+export const stockKeeping = {
+	asideName: 'prep-bay-stock-damaged.json',
+	saveAside: 'Save what was set aside',
+	dismiss: 'Hide this',
+	notKept: 'This browser keeps nothing for this page. Save your fixtures to a file before you close it.',
+	damaged: (count: number) =>
+		count === 0
+			? 'Your stock on this device was damaged. It was set aside, and the list starts again.'
+			: `${counted(count, 'fixture was', 'fixtures were')} damaged and set aside. The rest is here.`,
 } as const;

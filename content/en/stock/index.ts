@@ -3,6 +3,6 @@
  * fixture. Names that a chart leaves out are here too.
  */
 export { figuresFrame, figureWords } from './figures.ts';
-export { stockPage, stockWords } from './frame.ts';
+export { effectWords, stockKeeping, stockPage, stockWords } from './frame.ts';
 export { marksFrame, markWords } from './marks.ts';
 export { stockNames } from './names.ts';

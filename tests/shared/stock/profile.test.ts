@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { stockNames } from '#words/stock/index.ts';
-import { BUNDLED, bundledProfile, type Mode, readProfile } from '../../../shared/profile/index.ts';
+import { BUNDLED, bundledProfile, type Mode, type Profile, readProfile } from '../../../shared/profile/index.ts';
 import { blankEntry, readEntry, stockFixture } from '../../../shared/stock/index.ts';
 import { runs } from '../../runs.ts';
 import { thrownBy } from '../thrown.ts';
@@ -58,7 +58,7 @@ describe('a fixture made from a chart', () => {
 		}));
 
 	test('does what the fixture does whose chart it is', () => {
-		const tallow = bundledProfile('tallow-6');
+		const tallow = bundledProfile('tallow-6') as Profile;
 		const { profile } = made(
 			chartsOf(tallow)
 				.map(STYLES['run on'] as (typeof STYLES)[string])
