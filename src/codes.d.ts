@@ -52,6 +52,8 @@ declare module '../shared/error/codes.ts' {
 		'sheet.empty': { readonly trouble: 'no-fixtures' };
 		'finder.kept': Shape | { readonly trouble: 'no-such-fixture' };
 
+		'stock.newer': { readonly trouble: 'newer' };
+		'stock.damaged': { readonly trouble: 'damaged' };
 		'progress.newer': { readonly trouble: 'newer' };
 		'progress.damaged': { readonly trouble: 'damaged' };
 		'review.newer': { readonly trouble: 'newer' };

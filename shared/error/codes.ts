@@ -170,6 +170,7 @@ export interface ErrorFacts {
 		| { readonly trouble: 'too-many-cells' | 'too-many-emitters'; readonly count: number; readonly limit: number }
 		| { readonly trouble: 'none-chosen'; readonly known: readonly string[] };
 
+	'stock.shape': Shape;
 	'sheet.shape': Shape;
 	'sheet.id': { readonly trouble: 'id-taken'; readonly id: string; readonly of: SheetPart };
 	'sheet.socket':

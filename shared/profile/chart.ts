@@ -34,6 +34,12 @@ export function slotAt(
 	return null;
 }
 
+/** The id of the first menu of a panel that stands in for one nobody has described. Permanent. */
+export const STAND_IN = 'stand-in';
+
+/** Whether a panel is no panel of the real fixture: whoever shows it says so. */
+export const isStandIn = (panel: Profile['panel']): boolean => panel.kind !== 'dip' && panel.menu[0]?.id === STAND_IN;
+
 /** Codes of a setting that cannot be so. */
 type SettingCode = 'profile.reference' | 'profile.default' | 'sheet.settings';
 

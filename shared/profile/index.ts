@@ -7,8 +7,9 @@
  */
 export { loadProfile, profileAtHand } from './bundled/at-hand.ts';
 export { BUNDLED, bundledProfile } from './bundled/index.ts';
-export { checkValue, footprintOf, modeOf, noMode, slotAt } from './chart.ts';
+export { checkValue, footprintOf, isStandIn, modeOf, noMode, STAND_IN, slotAt } from './chart.ts';
 export { checkProfile, readProfile } from './check.ts';
+export { CHROMATICITY } from './chromaticity.ts';
 export {
 	LOSSES,
 	SETTING_KEYS,

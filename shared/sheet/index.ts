@@ -23,7 +23,15 @@ export {
 	type SheetFixture,
 } from './devices.ts';
 export { asMeant } from './find.ts';
-export { litLevels, QUICK_LINKS, QUICK_MOST, type QuickLink, type QuickRig, quickSheet } from './quick.ts';
+export {
+	litLevels,
+	QUICK_LINKS,
+	QUICK_MOST,
+	type QuickLink,
+	type QuickRig,
+	quickSheet,
+	quickSheetOf,
+} from './quick.ts';
 export {
 	cableSchema,
 	type Port,

@@ -43,7 +43,14 @@ type DeskSpot = { readonly universe: number; readonly address: number };
  * A page awaits `loadProfile` first.
  * @throws InputError `quick.count`, `quick.linked` or `quick.profile`
  */
-export function quickSheet({ count, linked, profile: id }: QuickRig): RigSheet {
+export function quickSheet({ profile: id, ...rest }: QuickRig): RigSheet {
+	const profile = profileAtHand(id);
+	if (!profile) throw new InputError('quick.profile', 'profile', { trouble: 'no-such-profile', id });
+	return quickSheetOf(profile, rest);
+}
+
+/** The same for a profile of one's own, which the sheet then has to carry. @throws InputError `quick.count` or `quick.linked` */
+export function quickSheetOf(profile: Profile, { count, linked }: Omit<QuickRig, 'profile'>): RigSheet {
 	if (!QUICK_LINKS.includes(linked))
 		throw new InputError('quick.linked', 'linked', { expected: 'one-of', known: QUICK_LINKS });
 	requireWhole(count, {
@@ -53,8 +60,6 @@ export function quickSheet({ count, linked, profile: id }: QuickRig): RigSheet {
 		path: 'count',
 		of: 'fixtures',
 	});
-	const profile = profileAtHand(id);
-	if (!profile) throw new InputError('quick.profile', 'profile', { trouble: 'no-such-profile', id });
 	const mode = modeOf(profile, profile.defaults.mode);
 	const spots = linked === 'desk' || linked === 'two-universes' ? spotsFor(count, linked, footprintOf(mode)) : null;
 	const names = Array.from({ length: count }, (_, i) => `${profile.shape}-${i + 1}`);

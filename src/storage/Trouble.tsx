@@ -6,7 +6,7 @@ import type { KeepingWords } from './kept.ts';
 import type { OnShelf } from './shelf.ts';
 
 interface Props {
-	words: KeepingWords;
+	words: Pick<KeepingWords, 'asideName' | 'saveAside' | 'dismiss' | 'notKept' | 'damaged'>;
 	found: Omit<OnShelf<unknown>, 'kept'>;
 	/** What was set aside last. */
 	aside: () => string | null;

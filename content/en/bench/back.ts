@@ -3,6 +3,8 @@ export const backWords = {
 	panel: (name: string) => `Panel of ${name}`,
 	display: (name: string) => `Display of ${name}`,
 	keys: { back: 'Back', down: 'Down', up: 'Up', set: 'Set' },
+	standIn:
+		'This panel is a stand-in. The real one has other keys and menus: learn those from the fixture in your hand.',
 	keysHint:
 		'With the display in focus: arrows for Up and Down, Enter for Set, Escape or Backspace for Back. Hold to repeat.',
 	switchName: (n: number) => `Switch ${n}`,

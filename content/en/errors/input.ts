@@ -311,6 +311,7 @@ export const inputErrors = {
 	'rig-plan.universes':
 		'The plan uses {found} universes, and a desk here has {limit} outputs. Take modes with fewer channels, or split the rig.',
 
+	'stock.shape': [misshapen('The fixture', 'Fix that place and open it again.')],
 	'sheet.shape': [misshapen('The rig sheet', 'Fix that place and open it again.')],
 	'sheet.id': "'{id}' is taken: give each {of as part} an id of its own.",
 	'sheet.socket': [

@@ -74,6 +74,10 @@ export const siteErrors = {
 		{ says: 'The kept walk is about a fixture that its rig doesn’t have.' },
 	],
 
+	'stock.newer':
+		'These fixtures were saved by a newer Prep Bay. Load the page again to get the newest, and open them then.',
+	'stock.damaged':
+		'This holds no fixtures of Prep Bay, or it’s damaged. Choose a file that was saved here, or ask for a new link.',
 	'progress.newer': 'These results were written by a newer Prep Bay. Load the page again.',
 	'progress.damaged': 'These are no results of Prep Bay, or they’re damaged.',
 	'review.newer': 'This was written by a newer Prep Bay. Load the page again.',

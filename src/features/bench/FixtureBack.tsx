@@ -1,6 +1,7 @@
 import type { JSX } from 'preact';
 import { useId } from 'preact/hooks';
 import { backWords } from '#words/bench/index.ts';
+import { isStandIn } from '../../../shared/profile/index.ts';
 import { isSwitchedOn } from '../../../sim/fixture/index.ts';
 import { Button, Tape, Toggle } from '../../ui/index.ts';
 import { fixtureLight } from '../../wording/index.ts';
@@ -37,6 +38,7 @@ export function FixtureBack({ fixture }: { fixture: string }): JSX.Element | nul
 				<p class="back-about">
 					<strong>{profile.name}</strong> {profile.about}
 				</p>
+				{isStandIn(panel) && <p class="back-about">{backWords.standIn}</p>}
 			</header>
 			<div class={`case case-${profile.shape}`}>
 				{panel.kind === 'dip'

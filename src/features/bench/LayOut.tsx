@@ -5,6 +5,7 @@ import { BUNDLED } from '../../../shared/profile/index.ts';
 import { Button, Dialog, Field } from '../../ui/index.ts';
 import { MOST, type RigStore, useWatched, withDesk, withFixture, withName, withoutFixture } from '../rig/index.ts';
 import { emptySheet } from './firstSheet.ts';
+import { OwnFixtures } from './OwnFixtures.tsx';
 import { PRESET_IDS, presetSheet } from './presets.ts';
 
 interface Props {
@@ -40,6 +41,7 @@ export default function LayOut({ store, onClose }: Props): JSX.Element {
 			) : (
 				<>
 					<p class="hint">{layOutWords.added}</p>
+					<OwnFixtures store={store} />
 					<ul class="presets">
 						{BUNDLED.map((profile) => (
 							<li key={profile.id}>

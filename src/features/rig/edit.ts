@@ -1,4 +1,4 @@
-import type { Profile } from '../../../shared/profile/index.ts';
+import { type Profile, profileAtHand } from '../../../shared/profile/index.ts';
 import { type RigSheet, splitPort } from '../../../shared/sheet/index.ts';
 
 /** Metres between fixtures that are set down in a row, and room left at both ends of the wall. */
@@ -9,6 +9,7 @@ const THROW = 3;
 
 /**
  * The sheet with one more fixture at the end of the row: switched off, unplugged, as it left its maker.
+ * A profile of the crew's own goes into the sheet with it.
  * @param kind what the crew calls its like: 'Wash'; a number is put behind
  */
 export function withFixture(sheet: RigSheet, profile: Profile, kind: string): RigSheet {
@@ -16,8 +17,10 @@ export function withFixture(sheet: RigSheet, profile: Profile, kind: string): Ri
 	const last = Math.max(MARGIN - PITCH, ...sheet.fixtures.map(({ place }) => place.x));
 	const x = last + PITCH;
 	const name = `${kind} ${id.slice(id.lastIndexOf('-') + 1)}`;
+	const isCarried = profileAtHand(profile.id) !== undefined || sheet.profiles.some((each) => each.id === profile.id);
 	return {
 		...sheet,
+		profiles: isCarried ? sheet.profiles : [...sheet.profiles, profile],
 		hall: { ...sheet.hall, width: Math.min(200, Math.max(sheet.hall.width, x + MARGIN)) },
 		fixtures: [
 			...sheet.fixtures,
@@ -36,20 +39,23 @@ export function withFixture(sheet: RigSheet, profile: Profile, kind: string): Ri
 	};
 }
 
-/** The sheet without a fixture: what was plugged into it hangs loose, what it fed has no mains. */
+/** The sheet without a fixture: what was plugged into it hangs loose, what it fed has no mains. A profile of the crew's own goes with its last. */
 export function withoutFixture(sheet: RigSheet, id: string): RigSheet {
-	const gone = (port: string | null) => port !== null && splitPort(port).device === id;
+	const isGone = (port: string | null) => port !== null && splitPort(port).device === id;
+	const gone = sheet.fixtures.find((fixture) => fixture.id === id);
+	const stay = sheet.fixtures.filter((fixture) => fixture.id !== id);
 	return {
 		...sheet,
-		fixtures: sheet.fixtures
-			.filter((fixture) => fixture.id !== id)
-			.map((fixture) => (fixture.plug === id ? { ...fixture, plug: 'none' } : fixture)),
+		profiles: sheet.profiles.filter(
+			({ id: own }) => own !== gone?.profile || stay.some(({ profile }) => profile === own),
+		),
+		fixtures: stay.map((fixture) => (fixture.plug === id ? { ...fixture, plug: 'none' } : fixture)),
 		cables: sheet.cables.map((cable) => ({
 			...cable,
-			from: gone(cable.from) ? null : cable.from,
-			to: gone(cable.to) ? null : cable.to,
+			from: isGone(cable.from) ? null : cable.from,
+			to: isGone(cable.to) ? null : cable.to,
 		})),
-		terminators: sheet.terminators.filter((port) => !gone(port)),
+		terminators: sheet.terminators.filter((port) => !isGone(port)),
 		desk: sheet.desk && { ...sheet.desk, patch: sheet.desk.patch.filter(({ fixture }) => fixture !== id) },
 	};
 }

@@ -9,6 +9,7 @@ import { readSitting } from '../../../src/features/papers/routes.ts';
 import { FIRST_DRAFT, keptDraft } from '../../../src/features/papers/trainer/draft.ts';
 import { openProgress } from '../../../src/features/progress/index.ts';
 import { asideList, readText, textKept } from '../../../src/features/rig/index.ts';
+import { openStock } from '../../../src/features/stock/keep.ts';
 import { takeUp } from '../../../src/features/unfinished/index.ts';
 import { asidesIn, KEPT, type KeptId, readTheme } from '../../../src/storage/index.ts';
 import { pair } from '../features/rig/sheets.ts';
@@ -46,6 +47,25 @@ const opens: Readonly<Record<KeptId, () => unknown>> = {
 		expect(damaged).toEqual({});
 		expect(kept.get('last-slot@tallow-6.easy')).toMatchObject({ reps: 1, last: 1_700_000_001_000 });
 		expect(kept.size).toBe(2);
+	},
+	async stock() {
+		const { kept, damaged } = await openStock(device().store);
+		expect(damaged).toBe(null);
+		expect([...kept.values()]).toEqual([
+			{
+				id: 'own-00aa11bb22',
+				name: 'Row bar',
+				chart: '1 Dimmer\n2 Strobe 0-9 off 10-255 slow to fast\n3 Red',
+				shape: 'bar',
+				beam: 18,
+				watts: null,
+				lumens: null,
+				feed: 'mains',
+				wattHours: null,
+				link: true,
+				changed: 1_700_000_000_000,
+			},
+		]);
 	},
 	async walk() {
 		const { kept, damaged } = await readStored({ walk: written[KEPT.walk.key] ?? '', counts: null });
@@ -114,6 +134,7 @@ describe('what earlier code wrote opens', () => {
 			'bench prep-bay.bench 1',
 			'progress prep-bay.progress 2',
 			'review prep-bay.review 1',
+			'stock prep-bay.stock 1',
 			'walk prep-bay.finder 1',
 			'verdicts prep-bay.finder.verdicts 1',
 			'hidden prep-bay.hidden 1',

@@ -1,0 +1,105 @@
+import { locale } from '../locale/index.ts';
+
+const list = (names: readonly string[]): string => locale.list(names);
+const where = (slot: string, band: string): string => (band === '' ? slot : `${slot}, ‘${band}’`);
+
+/** A figure of a fixture in words, and what rests on it. By the code of the figure. */
+export const figureWords = {
+	beam: {
+		is: ({ degrees }: { degrees: number }) => `Beam angle ${degrees}°`,
+		matters: 'How wide the pool of light is, and how bright.',
+	},
+	field: {
+		is: ({ degrees }: { degrees: number }) => `Field angle ${degrees}°`,
+		matters: 'How far the soft edge of the pool reaches.',
+	},
+	watts: {
+		is: ({ watts }: { watts: number }) => `${watts} W at full`,
+		matters: 'How many can share a circuit, and how long a battery lasts. Read the label before you plan power.',
+	},
+	lumens: { is: ({ lumens }: { lumens: number }) => `${lumens} lm at full`, matters: 'How bright the light is.' },
+	colours: {
+		is: ({ emitters }: { emitters: readonly string[] }) => `The shade of ${list(emitters)}`,
+		matters: 'The exact colour on the wall. Yours may be warmer, cooler or deeper.',
+	},
+	feed: {
+		is: ({ feed }: { feed: 'battery' | 'mains' }) => (feed === 'battery' ? 'It runs on a battery' : 'It runs on mains'),
+		matters: 'What powers it on the bench.',
+	},
+	'watt-hours': {
+		is: ({ wattHours }: { wattHours: number }) => `Battery of ${wattHours} Wh`,
+		matters: 'How many hours it lasts.',
+	},
+	charger: {
+		is: ({ watts }: { watts: number }) => `It charges at ${watts} W`,
+		matters: 'How long a charge takes. Use its own charger, and go by the manual.',
+	},
+	link: {
+		is: ({ has }: { has: boolean }) => (has ? 'It has a mains link socket' : 'It has no mains link socket'),
+		matters: 'Whether it passes mains on at the bench. How many may be linked, its label says.',
+	},
+	idle: {
+		is: ({ watts }: { watts: number }) => `${watts} W with the light out`,
+		matters: 'How long a battery lasts when dark.',
+	},
+	panel: {
+		is: () => 'The panel is a stand-in',
+		matters: 'Keys, menus and words differ on the real one. Learn those from the fixture in your hand.',
+	},
+	defaults: {
+		is: () => 'What it’s set to when new',
+		matters: 'What a reset gives: mode, address, what it does at signal loss.',
+	},
+	follows: {
+		is: () => 'A follower listens from channel 1',
+		matters: 'How leader and follower work. Some listen at their own start address.',
+	},
+	'unit-loads': {
+		is: ({ unitLoads }: { unitLoads: number }) => `${unitLoads} unit load on the line`,
+		matters: 'How many can hang on one line.',
+	},
+	remote: { is: () => 'It has no remote', matters: 'If yours has one, the bench can’t practise it.' },
+	strobe: {
+		is: ({ slot, band, slow, fast }: { slot: string; band: string; slow: number; fast: number }) =>
+			`${where(slot, band)}: ${slow} to ${fast} flashes a second`,
+		matters: 'How fast it flashes. Warn people before you try the real one.',
+	},
+	programme: {
+		is: ({ slot, band }: { slot: string; band: string }) => `${where(slot, band)}: a programme`,
+		matters: 'Its colours and its speed are ours, not the maker’s.',
+	},
+	mix: {
+		is: ({ slot, band }: { slot: string; band: string }) => `${where(slot, band)}: a static colour`,
+		matters: 'The mix is ours, not the maker’s.',
+	},
+	off: {
+		is: ({ slot, band }: { slot: string; band: string }) => `${where(slot, band)}: steady light`,
+		matters: 'It could be a blackout. Try it on the real one.',
+	},
+	'not-acted': {
+		is: ({ slot, band }: { slot: string; band: string }) => `${where(slot, band)}: does nothing here`,
+		matters: 'The real one does something. The bench can’t show it.',
+	},
+	gap: {
+		is: ({ slot, from, to }: { slot: string; from: number; to: number }) => `${slot}: ${from} to ${to} does nothing`,
+		matters: 'The chart doesn’t say. Try it on the real one.',
+	},
+	'slot-missing': {
+		is: ({ slot }: { slot: number }) => `Channel ${slot} does nothing`,
+		matters: 'The chart leaves it out. Look for it in the manual.',
+	},
+	cells: {
+		is: ({ cells }: { cells: number }) => `${cells} cells, side by side`,
+		matters: 'Which end cell 1 is at. See it on the real one.',
+	},
+} as const;
+
+/** Around the figures. */
+export const figuresFrame = {
+	heading: 'What we assumed',
+	lead: 'No chart says everything. Each line below is our guess, with what it changes. Find out on the real one, or fill in its label above.',
+	given: 'Given',
+	assumed: 'Assumed',
+	count: (assumed: number, given: number) => `${assumed} assumed, ${given} given`,
+	show: 'Show what we assumed',
+} as const;

@@ -1,0 +1,75 @@
+import type { Effect } from '../profile/index.ts';
+import { mixFor } from './emitters.ts';
+import { ASSUMED, type Figures } from './figures.ts';
+
+/** Kinds of programme that a band can start, each made once for a fixture. */
+export const PROGRAMME_WORDS = [
+	['sound', /\b(?:sound|music|audio|mic(?:rophone)?)\b/i],
+	['pulse', /\bpuls|\bbreath|\bswell/i],
+	['fade', /\bfad|\bcross|\bdream|\brainbow/i],
+	['change', /\bprogram|\bauto|\bmacro|\bchase|\bchang|\bjump|\bcycle|\beffect|\bscene|\bsnap|\bshow\b/i],
+] as const satisfies readonly (readonly [string, RegExp])[];
+export type ProgrammeWord = (typeof PROGRAMME_WORDS)[number][0];
+
+const NOTHING =
+	/\bno (?:function|effect|action)\b|\bnot? (?:used|in use)\b|\bunused\b|\breserved\b|\bnothing\b|^(?:none|no|-)$|\bdecides?\b|\bdepends?\b|\bmanual\b/i;
+const CLOSED = /\bclosed?\b|\bblack ?out\b|\bdark\b|\bshut\b/i;
+const OPEN = /\bopen\b|\bsteady\b|\bsolid\b|\bshutter on\b/i;
+const OFF = /^(?:strobe |flash )?(?:off|none|no strobe|disabled)$|\bno strobe\b/i;
+const FLASH = /\bstrob|\bflash|\bslow\b.*\bfast\b|\bincreas|\bhz\b|\bfaster\b/i;
+const NOT_PLAIN = /\brandom\b|\bfast\b.*\bslow\b|\blightning\b|\bramp/i;
+const RATE = /(\d+(?:\.\d+)?)\s*(?:hz)?\s*(?:-|–|to|\.\.)\s*(\d+(?:\.\d+)?)\s*hz/i;
+
+/** What makes of words an effect: what the fixture has, and where figures are noted. */
+export interface EffectHelp {
+	readonly slot: string;
+	readonly emitters: readonly string[];
+	readonly figures: Figures;
+	/** The id of a static colour with these levels, made where there is none yet. */
+	readonly colour: (words: string, levels: Readonly<Record<string, number>>) => string;
+	readonly programme: (kind: ProgrammeWord) => string;
+}
+
+/**
+ * What a band does, from its words and those of its slot. What the words do not say is assumed and noted; what the simulator has
+ * no effect for does nothing, and that is noted too.
+ */
+export function effectOf(words: string, help: EffectHelp): Effect {
+	const { slot, figures } = help;
+	const facts = { slot, band: words };
+	const isShutter = /\bstrob|\bshutter|\bflash/i.test(slot);
+	if (isShutter && OFF.test(words)) {
+		if (/\bshutter/i.test(slot)) figures.note('off', 'assumed', facts);
+		return { do: 'open' };
+	}
+	if (NOTHING.test(words)) return { do: 'nothing' };
+	if (CLOSED.test(words) && !/\bto\b|\bdim/i.test(words)) return { do: 'dark' };
+	if (isShutter && OPEN.test(words)) return { do: 'open' };
+	const isFlash =
+		(isShutter && FLASH.test(words)) || /\bstrob|\bflash/i.test(words) || (isShutter && /^on$/i.test(words));
+	if (isFlash && !NOT_PLAIN.test(words) && !/\b(?:sound|music|colou?r)/i.test(words)) return strobe(words, help);
+	if (!NOT_PLAIN.test(words)) {
+		const [kind] = PROGRAMME_WORDS.find(([, pattern]) => pattern.test(words)) ?? [];
+		if (kind) {
+			figures.note('programme', 'assumed', facts);
+			return { do: 'programme', programme: help.programme(kind) };
+		}
+		const mix = mixFor(words, help.emitters);
+		if (mix && !/\bto\b|[-–>]/.test(words)) {
+			figures.note('mix', 'assumed', facts);
+			return { do: 'held', held: help.colour(words, mix) };
+		}
+	}
+	figures.note('not-acted', 'assumed', facts);
+	return { do: 'nothing' };
+}
+
+function strobe(words: string, { slot, figures }: EffectHelp): Effect {
+	const rate = RATE.exec(words);
+	const slow = Number(rate?.[1]);
+	const fast = Number(rate?.[2]);
+	const isGiven = rate !== null && slow >= 0.1 && fast <= 30 && slow <= fast;
+	const rates = isGiven ? { slow, fast } : { slow: ASSUMED.strobeSlow, fast: ASSUMED.strobeFast };
+	figures.note('strobe', isGiven ? 'given' : 'assumed', { slot, band: words, ...rates });
+	return { do: 'strobe', ...rates };
+}

@@ -1,0 +1,118 @@
+import type { JSX } from 'preact';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { marksFrame, stockKeeping, stockWords as words } from '#words/stock/index.ts';
+import { type ChartMode, NOTES, printMode, type StockEntry } from '../../../shared/stock/index.ts';
+import { type BrowserStore, saveText, Trouble } from '../../storage/index.ts';
+import { Button, Field, Live, Notice } from '../../ui/index.ts';
+import { ChartBox } from './ChartBox.tsx';
+import { Doubts } from './Doubts.tsx';
+import { asideText, linkOf } from './keep.ts';
+import { Label } from './Label.tsx';
+import { Marks } from './Marks.tsx';
+import { fixtureOf } from './maker.ts';
+import { ReadTable } from './ReadTable.tsx';
+import { PutOn } from './Stock.tsx';
+import { stockText } from './stock.ts';
+import { useEntry } from './useEntry.ts';
+
+interface Props {
+	entry: StockEntry;
+	storage: BrowserStore;
+	onDone: () => void;
+}
+
+/** Milliseconds without a key until what was read is read out. */
+const SAY_AFTER_MS = 1200;
+
+/** One fixture: its chart, what was read of it, its label, and what is assumed. */
+export default function Editor({ entry: begun, storage, onDone }: Props): JSX.Element {
+	const { entry, change, undo, canUndo, isTheirs, found } = useEntry(storage, begun);
+	const fixture = useMemo(() => fixtureOf(entry), [entry]);
+	const { chart, profile, figures } = fixture;
+	const box = useRef<HTMLTextAreaElement>(null);
+	const [said, say] = useState('');
+	const [wrong, tell] = useState<string | null>(null);
+	const [link, setLink] = useState<string | null>(null);
+	const name = entry.name.trim() === '' ? words.unnamed : entry.name;
+
+	const notes = chart.marks.filter(({ code }) => NOTES.has(code)).length;
+	const summary = marksFrame.counted(chart.marks.length - notes, notes);
+	const hasChart = entry.chart.trim() !== '';
+	useEffect(() => {
+		if (!hasChart) return;
+		const timer = window.setTimeout(() => say(summary), SAY_AFTER_MS);
+		return () => window.clearTimeout(timer);
+	}, [entry.chart]);
+
+	const copyMode = (mode: ChartMode) => {
+		const named = words.copyName(mode.name === '' ? words.modeNamed(mode.slots.length) : mode.name);
+		// a chart with one mode and no heading gets one, so that the copy is told from it
+		const own = chart.modes.length === 1 && mode.name === '' ? `${words.modeNamed(mode.slots.length)}\n` : '';
+		change({ chart: `${own}${entry.chart.trimEnd()}\n\n${printMode({ ...mode, name: named })}\n` });
+		say(words.copied(named));
+	};
+	const share = async () => {
+		const address = `${location.origin}/stock/${await linkOf(new Map([[entry.id, entry]]))}`;
+		setLink(address);
+		await navigator.clipboard.writeText(address).then(
+			() => say(words.shared),
+			() => say(words.shareFailed),
+		);
+	};
+	return (
+		<div class="stock stock-editor">
+			<div class="stock-ways">
+				<Button look="quiet" onClick={onDone}>
+					{words.back}
+				</Button>
+				<Button disabled={!canUndo} onClick={undo}>
+					{words.undo}
+				</Button>
+				<p class="stock-kept">{words.kept}</p>
+			</div>
+			{found && (
+				<Trouble words={stockKeeping} found={found} aside={() => asideText(storage)} onDone={() => undefined} />
+			)}
+			{isTheirs && (
+				<Notice>
+					<p role="status">{words.otherTab}</p>
+				</Notice>
+			)}
+			<Field
+				label={words.name}
+				hint={words.nameHint}
+				value={entry.name}
+				maxLength={40}
+				onInput={(event) => change({ name: event.currentTarget.value })}
+			/>
+			<div class="stock-chart">
+				<section>
+					<ChartBox box={box} chart={chart} text={entry.chart} onText={(text) => change({ chart: text })} />
+					{hasChart && <Marks chart={chart} text={entry.chart} box={box} summary={summary} />}
+				</section>
+				<ReadTable modes={chart.modes} profile={profile} onCopy={copyMode} />
+			</div>
+			<Live text={said} />
+			<Label entry={entry} onChange={change} />
+			{profile && <Doubts figures={figures} />}
+			{wrong !== null && (
+				<Notice kind="wrong">
+					<p role="alert">{wrong}</p>
+				</Notice>
+			)}
+			{hasChart && !profile && <p>{words.fix}</p>}
+			{profile && <p>{words.standIn}</p>}
+			<div class="stock-ways">
+				<PutOn entry={entry} look="main" disabled={!profile} onTrouble={tell} />
+				<Button aria-label={words.shareOne(name)} onClick={share}>
+					{words.share}
+				</Button>
+				<Button onClick={() => saveText(words.fileName, stockText(new Map([[entry.id, entry]])))}>{words.save}</Button>
+			</div>
+			<p aria-hidden="true">{said}</p>
+			{link !== null && (
+				<Field label={words.shareLabel} value={link} readOnly onFocus={(event) => event.currentTarget.select()} />
+			)}
+		</div>
+	);
+}

@@ -1,0 +1,124 @@
+import type { JSX } from 'preact';
+import { useId, useState } from 'preact/hooks';
+import { stockWords as words } from '#words/stock/index.ts';
+import { FEEDS, SHAPES, type StockEntry } from '../../../shared/stock/index.ts';
+import { Field } from '../../ui/index.ts';
+
+interface Props {
+	entry: StockEntry;
+	onChange: (part: Partial<StockEntry>) => void;
+}
+
+type NumberKey = 'beam' | 'watts' | 'lumens' | 'wattHours';
+
+/** What each number may be: as the entry's schema has it. */
+const LIMITS: Readonly<Record<NumberKey, readonly [least: number, most: number]>> = {
+	beam: [1, 170],
+	watts: [1, 5000],
+	lumens: [1, 100_000],
+	wattHours: [1, 2000],
+};
+
+/** Light and power, as the label has them; what is left empty is assumed. */
+export function Label({ entry, onChange }: Props): JSX.Element {
+	const number = (key: NumberKey) => (
+		<NumberBox
+			label={words[key]}
+			value={entry[key]}
+			limits={LIMITS[key]}
+			onValue={(value) => onChange({ [key]: value })}
+		/>
+	);
+	return (
+		<fieldset class="stock-label">
+			<legend>{words.light}</legend>
+			<p class="field-hint">{words.lightHint}</p>
+			<div class="stock-boxes">
+				<Choice
+					label={words.shape}
+					value={entry.shape}
+					options={SHAPES.map((shape) => [shape, words.shapes[shape]])}
+					onPick={(shape) => onChange({ shape: shape === 'bar' ? 'bar' : 'wash' })}
+				/>
+				{number('beam')}
+				{number('watts')}
+				{number('lumens')}
+				<Choice
+					label={words.feed}
+					value={entry.feed ?? ''}
+					options={[['', words.feeds.unknown], ...FEEDS.map((feed) => [feed, words.feeds[feed]] as const)]}
+					onPick={(picked) => onChange({ feed: FEEDS.find((feed) => feed === picked) ?? null })}
+				/>
+				{entry.feed !== 'mains' && number('wattHours')}
+				{entry.feed !== 'battery' && (
+					<Choice
+						label={words.link}
+						value={entry.link === null ? '' : String(entry.link)}
+						options={[
+							['', words.links.unknown],
+							['true', words.links.yes],
+							['false', words.links.no],
+						]}
+						onPick={(picked) => onChange({ link: picked === '' ? null : picked === 'true' })}
+					/>
+				)}
+			</div>
+		</fieldset>
+	);
+}
+
+interface ChoiceProps {
+	label: string;
+	value: string;
+	options: readonly (readonly [value: string, words: string])[];
+	onPick: (value: string) => void;
+}
+
+function Choice({ label, value, options, onPick }: ChoiceProps): JSX.Element {
+	const id = useId();
+	return (
+		<div class="field">
+			<label for={id}>{label}</label>
+			<select id={id} value={value} onChange={(event) => onPick(event.currentTarget.value)}>
+				{options.map(([each, said]) => (
+					<option key={each} value={each}>
+						{said}
+					</option>
+				))}
+			</select>
+		</div>
+	);
+}
+
+interface NumberProps {
+	label: string;
+	value: number | null;
+	limits: readonly [least: number, most: number];
+	onValue: (value: number | null) => void;
+}
+
+/** A number or nothing; what is no number stays in its box with a sentence, and changes nothing. */
+function NumberBox({ label, value, limits: [least, most], onValue }: NumberProps): JSX.Element {
+	const [typed, type] = useState<string | null>(null);
+	const shown = typed ?? (value === null ? '' : String(value));
+	return (
+		<Field
+			label={label}
+			inputMode="decimal"
+			size={8}
+			value={shown}
+			error={typed === null ? undefined : words.notNumber(least, most)}
+			onInput={(event) => {
+				const text = event.currentTarget.value.trim().replace(',', '.');
+				const number = Number(text);
+				if (text === '') onValue(null);
+				else if (Number.isFinite(number) && number >= least && number <= most) onValue(number);
+				else {
+					type(event.currentTarget.value);
+					return;
+				}
+				type(null);
+			}}
+		/>
+	);
+}

@@ -1,0 +1,188 @@
+import type { JSX } from 'preact';
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { locale } from '#words/locale/index.ts';
+import { stockKeeping, stockPage, stockWords as words } from '#words/stock/index.ts';
+import type { StockEntry } from '../../../shared/stock/index.ts';
+import { DEVICE, followKept, MOST_READ, type OnShelf, saveText, Trouble } from '../../storage/index.ts';
+import { Button, Live, laterWith, Notice } from '../../ui/index.ts';
+import { type AddOutcome, addFile, addLink, asideText, changeStock, holdsStock, openStock } from './keep.ts';
+import { inOrder, MOST_STOCK, type StockList, stockText } from './stock.ts';
+
+const Editor = laterWith(stockPage, 'coming')(() => import('./Editor.tsx'));
+
+const storage = DEVICE;
+
+/** The crew's own fixtures, and one of them in the editor. */
+export function Stock(): JSX.Element {
+	const [found, set] = useState<OnShelf<StockList> | null>(null);
+	const [open, edit] = useState<StockEntry | null>(null);
+	const [said, say] = useState('');
+	const [wrong, tell] = useState<string | null>(null);
+	const [gone, drop] = useState<StockEntry | null>(null);
+	const heading = useRef<HTMLHeadingElement>(null);
+	const look = () => openStock(storage).then(set);
+	const came = (outcome: AddOutcome, what: (n: number) => string) => {
+		if (outcome.is === 'added') {
+			set(outcome.found);
+			say(what(outcome.count));
+			tell(null);
+		} else tell(outcome.is === 'newer' ? words.newerFile : words.badFile);
+	};
+	useEffect(() => {
+		const { hash } = location;
+		if (holdsStock(hash)) {
+			history.replaceState(null, '', location.pathname);
+			look()
+				.then(() => addLink(storage, hash))
+				.then((outcome) => came(outcome, words.fromLink));
+		} else look();
+		return followKept(look);
+	}, []);
+
+	if (!found) return <p class="coming">{stockPage.loading}</p>;
+	if (open)
+		return (
+			<Editor
+				key={open.id}
+				entry={open}
+				storage={storage}
+				onDone={() => {
+					edit(null);
+					look().then(() => heading.current?.focus());
+				}}
+			/>
+		);
+
+	const entries = inOrder(found.kept);
+	const add = async () => {
+		const { newEntry } = await import('./maker.ts');
+		edit(newEntry(words.nameNew(entries.length + 1), Date.now()));
+	};
+	const remove = async (entry: StockEntry) => {
+		set(await changeStock(storage, (stock) => new Map([...stock].filter(([id]) => id !== entry.id))));
+		drop(entry);
+		say(words.removed(nameOf(entry)));
+	};
+	const bringBack = async (entry: StockEntry) => {
+		set(await changeStock(storage, (stock) => new Map(stock).set(entry.id, entry)));
+		drop(null);
+		say('');
+	};
+	return (
+		<div class="stock">
+			<Trouble words={stockKeeping} found={found} aside={() => asideText(storage)} onDone={look} />
+			{wrong !== null && (
+				<Notice kind="wrong">
+					<p role="alert">{wrong}</p>
+				</Notice>
+			)}
+			<h2 ref={heading} tabIndex={-1}>
+				{words.list}
+			</h2>
+			{entries.length === 0 && <p>{words.none}</p>}
+			<ul class="stock-list">
+				{entries.map((entry) => (
+					<Row key={entry.id} entry={entry} onEdit={edit} onRemove={remove} onTrouble={tell} />
+				))}
+			</ul>
+			<div class="stock-ways">
+				{entries.length < MOST_STOCK ? (
+					<Button look="main" onClick={add}>
+						{words.add}
+					</Button>
+				) : (
+					<p>{words.full(MOST_STOCK)}</p>
+				)}
+				{gone && <Button onClick={() => bringBack(gone)}>{words.bringBack}</Button>}
+			</div>
+			<p aria-hidden="true">{said}</p>
+			<Live text={said} />
+			<h2>{words.more}</h2>
+			<div class="stock-ways">
+				<Button disabled={entries.length === 0} onClick={() => saveText(words.fileName, stockText(found.kept))}>
+					{words.save}
+				</Button>
+				<OpenFile onText={async (text) => came(await addFile(storage, text), words.opened)} />
+			</div>
+		</div>
+	);
+}
+
+const nameOf = ({ name }: StockEntry): string => (name.trim() === '' ? words.unnamed : name);
+
+interface RowProps {
+	entry: StockEntry;
+	onEdit: (entry: StockEntry) => void;
+	onRemove: (entry: StockEntry) => void;
+	onTrouble: (sentence: string | null) => void;
+}
+
+function Row({ entry, onEdit, onRemove, onTrouble }: RowProps): JSX.Element {
+	const name = nameOf(entry);
+	return (
+		<li>
+			<p class="stock-name">
+				<strong>{name}</strong>
+				<span>{words.changed(locale.date(entry.changed))}</span>
+			</p>
+			<div class="stock-ways">
+				<Button aria-label={words.openOne(name)} onClick={() => onEdit(entry)}>
+					{words.open}
+				</Button>
+				<PutOn entry={entry} look="plain" onTrouble={onTrouble} />
+				<Button look="quiet" aria-label={words.removeOne(name)} onClick={() => onRemove(entry)}>
+					{words.remove}
+				</Button>
+			</div>
+		</li>
+	);
+}
+
+interface PutOnProps {
+	entry: StockEntry;
+	look: 'main' | 'plain';
+	disabled?: boolean;
+	onTrouble: (sentence: string | null) => void;
+}
+
+/** Opens a bench with this fixture on it. The bench that is kept there is set aside by the bench itself. */
+export function PutOn({ entry, look, disabled = false, onTrouble }: PutOnProps): JSX.Element {
+	const put = async () => {
+		try {
+			const { benchAddress } = await import('./maker.ts');
+			const address = await benchAddress(entry);
+			if (address === null) onTrouble(words.fixOf(nameOf(entry)));
+			else location.assign(address);
+		} catch {
+			onTrouble(words.putFailed);
+		}
+	};
+	return (
+		<Button look={look} disabled={disabled} aria-label={words.putOne(nameOf(entry))} onClick={put}>
+			{words.put}
+		</Button>
+	);
+}
+
+function OpenFile({ onText }: { onText: (text: string) => void }): JSX.Element {
+	const file = useRef<HTMLInputElement>(null);
+	return (
+		<>
+			<Button onClick={() => file.current?.click()}>{words.openFile}</Button>
+			<input
+				ref={file}
+				type="file"
+				accept="application/json,.json"
+				aria-label={words.openFile}
+				hidden
+				onChange={async (event) => {
+					const { currentTarget: input } = event;
+					const [chosen] = input.files ?? [];
+					// larger than anything of ours: as if it held nothing, so that it is said to hold none of ours
+					if (chosen) onText(chosen.size > MOST_READ.saved ? '' : await chosen.text());
+					input.value = '';
+				}}
+			/>
+		</>
+	);
+}

@@ -1,0 +1,79 @@
+import { describe, expect, it } from 'vitest';
+import { readSheet } from '../../../../shared/sheet/index.ts';
+import { blankEntry, type StockEntry } from '../../../../shared/stock/index.ts';
+import { openRig } from '../../../../sim/rig/index.ts';
+import { readLink } from '../../../../src/features/rig/index.ts';
+import { addFile, addLink, changeStock, linkOf, openStock } from '../../../../src/features/stock/keep.ts';
+import { benchAddress } from '../../../../src/features/stock/maker.ts';
+import { readStock } from '../../../../src/features/stock/reading.ts';
+import { added, merged, type StockList, stockText } from '../../../../src/features/stock/stock.ts';
+import { KEPT } from '../../../../src/storage/index.ts';
+import { thrownBy } from '../../../shared/thrown.ts';
+import { memory } from '../../storage/memory.ts';
+
+const entry = (id: string, changed: number, part: Partial<StockEntry> = {}): StockEntry => ({
+	...blankEntry(id, `Fixture ${id}`, changed),
+	chart: '1 Dimmer\n2 Red',
+	...part,
+});
+const stock = (...entries: StockEntry[]): StockList => new Map(entries.map((each) => [each.id, each]));
+
+describe('stock', () => {
+	it('comes back from text, file and link as it was', async () => {
+		const ours = stock(entry('own-a', 1), entry('own-b', 2, { beam: 20, feed: 'battery', wattHours: 90 }));
+		expect(readStock(stockText(ours))).toEqual({ kept: ours, damaged: {} });
+		const fromFile = memory({});
+		expect(await addFile(fromFile.store, stockText(ours))).toMatchObject({ is: 'added', count: 2 });
+		const fromLink = memory({});
+		expect(await addLink(fromLink.store, await linkOf(ours))).toMatchObject({ is: 'added', count: 2 });
+		for (const { store } of [fromFile, fromLink]) expect((await openStock(store)).kept).toEqual(ours);
+	});
+
+	it('from elsewhere never writes over one’s own: the same is passed over, another of the same id gets its own', () => {
+		const own = stock(entry('own-a', 1));
+		expect(added(own, stock(entry('own-a', 9)))).toEqual({ stock: own, count: 0 });
+		const both = added(own, stock(entry('own-a', 9, { chart: '1 Green' })), () => 'own-new');
+		expect(both.count).toBe(1);
+		expect([...both.stock.values()].map(({ id, chart }) => [id, chart])).toEqual([
+			['own-a', '1 Dimmer\n2 Red'],
+			['own-new', '1 Green'],
+		]);
+	});
+
+	it('in two versions keeps what was changed last', () => {
+		const one = stock(entry('own-a', 5, { name: 'New' }), entry('own-b', 1));
+		const other = stock(entry('own-a', 4, { name: 'Old' }), entry('own-c', 1));
+		expect([...merged(one, other).values()].map(({ name }) => name)).toEqual(['New', 'Fixture own-b', 'Fixture own-c']);
+	});
+
+	it('that is damaged in part loses nothing else, and sets the damaged part aside', async () => {
+		const text = JSON.stringify({ version: 1, kept: { 'own-a': entry('own-a', 1), 'own-b': { id: 'own-b' } } });
+		const { store } = memory({ [KEPT.stock.key]: text });
+		const found = await openStock(store);
+		expect(found.damaged).toBe(1);
+		expect([...found.kept.keys()]).toEqual(['own-a']);
+		expect((await openStock(store)).damaged).toBe(null);
+	});
+
+	it('that cannot be read, or is from a newer version, says so and changes nothing', async () => {
+		expect(thrownBy(() => readStock('nonsense')).code).toBe('stock.damaged');
+		expect(thrownBy(() => readStock('{"version":9,"kept":{}}')).code).toBe('stock.newer');
+		const { store } = memory({});
+		await changeStock(store, () => stock(entry('own-a', 1)));
+		for (const text of ['', '[]', '{"version":1}']) expect(await addFile(store, text)).toEqual({ is: 'bad' });
+		expect(await addFile(store, '{"version":9,"kept":{}}')).toEqual({ is: 'newer' });
+		expect(await addLink(store, '#stock=!!')).toEqual({ is: 'bad' });
+		expect((await openStock(store)).kept.size).toBe(1);
+	});
+
+	it('goes onto a bench, lit, carried by the sheet', async () => {
+		const address = (await benchAddress(entry('own-a', 1))) ?? '';
+		const { sheet } = await readLink(address.slice(address.indexOf('#')));
+		expect(readSheet(JSON.parse(JSON.stringify(sheet))).profiles).toHaveLength(1);
+		const rig = openRig(sheet);
+		rig.wait(2000);
+		const id = sheet.fixtures[0]?.id ?? '';
+		expect(rig.look(id).light.whole.words).toContain('red');
+		expect(await benchAddress(entry('own-a', 1, { chart: '1 Red 9-0 off' }))).toBe(null);
+	});
+});
