@@ -19,7 +19,7 @@ export const slipSteps = {
 } as const;
 
 export const slipWords = {
-	lead: 'One slip for each fixture. The presses are worked out on the simulated panel, and they’re the fewest a hand can be sure of.',
+	lead: 'One prep slip for each fixture. The presses are worked out on the simulated panel, and they’re the fewest a hand can be sure of.',
 	from: 'Work from',
 	fromDefaults: 'a fixture at its defaults',
 	fromShown: 'what each panel shows now, where known',
@@ -52,7 +52,6 @@ export const slipWords = {
 	mains: (circuit: string) => (circuit === '' ? 'Mains' : `Mains, circuit ${circuit}`),
 	boxes: { charged: 'charged', set: 'set', hung: 'hung', bond: 'bond', linked: 'linked', answers: 'answers' },
 	bond: 'Overhead: bond on first.',
-	ultraviolet: 'UV: do not look into it.',
 	siteFirst: 'Local rules and the competent or licensed person on site come first.',
 } as const;
 

@@ -3,7 +3,7 @@ import { useMemo, useState } from 'preact/hooks';
 import { cautions, siteFirst } from '#words/cautions/index.ts';
 import { planWords, startWords } from '#words/plan/index.ts';
 import { isInputError } from '../../../shared/error/index.ts';
-import { type Plan, packAddresses, packItems, problemsOf, profileOf, withRows } from '../../../shared/plan/index.ts';
+import { type Plan, packAddresses, packItems, problemsOf, withRows } from '../../../shared/plan/index.ts';
 import { PROFILE_IDS, profileAtHand } from '../../../shared/profile/index.ts';
 import { DEVICE } from '../../storage/index.ts';
 import { Button, CautionLine, Dialog, Field, Live, Notice } from '../../ui/index.ts';
@@ -17,7 +17,7 @@ import { Rows } from './Rows.tsx';
 import { Ruler } from './Ruler.tsx';
 import { Rules } from './Rules.tsx';
 import { type PlanStore, usePlan } from './store.ts';
-import { nameOf } from './view.ts';
+import { cautionsOf, nameOf } from './view.ts';
 
 const TABS = ['plan', 'slips', 'labels', 'patch'] as const;
 type Tab = (typeof TABS)[number];
@@ -49,12 +49,12 @@ export function PlanView({ start, hold, onClose }: Props): JSX.Element {
 				<>
 					<Ruler plan={plan} problems={problems} onPick={pick} />
 					<div class="rig-body">
+						<Problems store={store} problems={problems} />
 						<div class="rig-main">
 							<Rows store={store} problems={problems} picked={picked} onPick={pick} />
 							<Add store={store} />
 						</div>
 						<div class="rig-side">
-							<Problems store={store} problems={problems} />
 							<Rules store={store} />
 							<Figures plan={plan} />
 							<Cautions plan={plan} />
@@ -70,18 +70,9 @@ export function PlanView({ start, hold, onClose }: Props): JSX.Element {
 
 /** What hands are about to touch on this rig, where the plan is made. */
 function Cautions({ plan }: { plan: Plan }): JSX.Element {
-	const profiles = plan.rows.map((row) => profileOf(plan, row.profile));
-	const ids = [
-		...(plan.rows.some(({ place }) => place.overhead) ? (['hanging', 'height'] as const) : []),
-		...(profiles.some((profile) => profile?.power.battery === null) ? (['mains'] as const) : []),
-		...(profiles.some((profile) => profile?.power.battery) ? (['batteries'] as const) : []),
-		...(profiles.some((profile) => profile?.emitters.some(({ ultraviolet }) => ultraviolet))
-			? (['ultraviolet'] as const)
-			: []),
-	];
 	return (
 		<div class="rig-cautions">
-			{ids.map((id) => (
+			{cautionsOf(plan, plan.rows).map((id) => (
 				<CautionLine key={id} caution={cautions[id]} siteFirst={siteFirst} />
 			))}
 		</div>

@@ -1,8 +1,9 @@
 import type { JSX } from 'preact';
+import { cautions } from '#words/cautions/index.ts';
 import { slipSteps, slipWords } from '#words/plan/index.ts';
 import { figuresOf, linesOf, type Plan, type PlanRow, profileOf, roleOf } from '../../../shared/plan/index.ts';
 import type { Slip, SlipStep } from '../../../sim/slip/index.ts';
-import { modeTitle, threeDigits } from './view.ts';
+import { cautionsOf, modeTitle, threeDigits } from './view.ts';
 
 interface Props {
 	plan: Plan;
@@ -72,11 +73,19 @@ export function SlipBlock({ plan, row, slip, n }: Props): JSX.Element {
 					<Box key={box} words={slipWords.boxes[box]} />
 				))}
 			</p>
-			<p class="slip-care">
-				{row.place.overhead && <strong>{slipWords.bond} </strong>}
-				{profile?.emitters.some(({ ultraviolet }) => ultraviolet) && <strong>{slipWords.ultraviolet} </strong>}
-				{slipWords.siteFirst}
-			</p>
+			<ul class="slip-care">
+				{row.place.overhead && (
+					<li>
+						<strong>{slipWords.bond}</strong>
+					</li>
+				)}
+				{cautionsOf(plan, [row]).map((id) => (
+					<li key={id}>
+						<strong>{cautions[id].title}.</strong> {cautions[id].care[0]}
+					</li>
+				))}
+				<li>{slipWords.siteFirst}</li>
+			</ul>
 		</section>
 	);
 }

@@ -1,3 +1,4 @@
+import type { CautionId } from '#words/cautions/index.ts';
 import { figureWords, planWords, problemText, repairText } from '#words/plan/index.ts';
 import {
 	type Figure,
@@ -115,4 +116,17 @@ export const withoutRow = (plan: Plan, id: string): Plan => ({
 export function typedNumber(text: string, least: number, most: number, isWhole = false): number | null {
 	const value = /^\d{1,6}([.,]\d{1,3})?$/.test(text.trim()) ? Number(text.trim().replace(',', '.')) : Number.NaN;
 	return value >= least && value <= most && (!isWhole || Number.isInteger(value)) ? value : null;
+}
+
+/** Which cautions go with handling these fixtures, by where they go, what feeds them and what they give. */
+export function cautionsOf(plan: Plan, rows: readonly PlanRow[]): CautionId[] {
+	const profiles = rows.map((row) => profileOf(plan, row.profile));
+	return [
+		...(rows.some(({ place }) => place.overhead) ? (['hanging', 'height'] as const) : []),
+		...(profiles.some((profile) => profile?.power.battery === null) ? (['mains'] as const) : []),
+		...(profiles.some((profile) => profile?.power.battery) ? (['batteries'] as const) : []),
+		...(profiles.some((profile) => profile?.emitters.some(({ ultraviolet }) => ultraviolet))
+			? (['ultraviolet'] as const)
+			: []),
+	];
 }
