@@ -34,7 +34,8 @@ export interface FigurePart {
 		| 'kilograms'
 		| 'fixtures'
 		| 'unknown'
-		| 'most-loads';
+		| 'battery-hours'
+		| 'hours';
 	readonly value: number;
 	readonly how: How;
 }
@@ -150,6 +151,10 @@ function batteryFigures(plan: Plan): Figure[] {
 		const hours = watts > 0 ? batteryHours(energy.value, watts, share.value) : null;
 		return [
 			figure('battery-hours', id, hours, [energy, share, drawn]),
+			figure('hours-spare', id, hours === null ? null : hours - plan.show.hours, [
+				part('battery-hours', hours ?? 0, 'computed'),
+				part('hours', plan.show.hours, 'given'),
+			]),
 			figure('charge-hours', id, chargeHours(battery.wattHours, battery.chargeWatts), [
 				energy,
 				part('charge-watts', battery.chargeWatts, 'profile'),

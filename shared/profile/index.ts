@@ -5,7 +5,7 @@
  * and between them have what crews meet: a four-character display, a text display, ten DIP switches;
  * battery and mains; one cell and eight. A script has all of them at once (`BUNDLED`); a page fetches those it needs (`loadProfile`).
  */
-export { loadProfile, profileAtHand } from './bundled/at-hand.ts';
+export { loadProfile, PROFILE_IDS, profileAtHand } from './bundled/at-hand.ts';
 export { BUNDLED, bundledProfile } from './bundled/index.ts';
 export { checkValue, footprintOf, isStandIn, modeOf, noMode, STAND_IN, slotAt } from './chart.ts';
 export { checkProfile, readProfile } from './check.ts';

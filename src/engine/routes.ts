@@ -5,6 +5,7 @@ export const FEATURES = {
 	finder: () => import('../features/finder/routes.ts'),
 	tree: () => import('../features/fault-tree/routes.ts'),
 	hidden: () => import('../features/hidden-faults/routes.ts'),
+	slips: () => import('../features/rig-sheet/routes.ts'),
 	papers: () => import('../features/papers/routes.ts'),
 	gdtf: () => import('../features/gdtf/routes.ts'),
 } satisfies Record<string, () => Promise<Feature>>;

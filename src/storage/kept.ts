@@ -35,6 +35,8 @@ export const KEPT = Object.freeze({
 	verdicts: { key: 'prep-bay.finder.verdicts', version: 1, bounds: LINK_BOUNDS },
 	/** The hidden faults looked for last. */
 	hidden: { key: 'prep-bay.hidden', version: 1, bounds: LINK_BOUNDS },
+	/** Rigs as they are planned, each under an id of its own. */
+	rigs: { key: 'prep-bay.rig.', names: /^[0-9a-f]{16}$/, version: 1, bounds: LINK_BOUNDS },
 	/** The boxes of the trainer's page. */
 	draft: { key: 'prep-bay.papers.draft', version: 1, bounds: LINK_BOUNDS },
 	/** Papers being sat, each under its digest. */

@@ -38,6 +38,7 @@ export const home = {
 			words:
 				'Something is dark and doors are close: say what’s wrong, and the finder takes you to the cause, one look at a time. Before that, build the rig on the bench and break it the way it may break.',
 			ways: [
+				{ href: '/rig/', words: 'Plan tonight’s rig' },
 				{ href: '/finder/', words: 'Find a fault' },
 				{ href: '/reference/', words: 'Look something up' },
 			],

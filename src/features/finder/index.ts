@@ -6,6 +6,7 @@
  * `.ts` file beside each component.
  */
 
+export { beginOn } from './begin.ts';
 export { Cautions } from './Cautions.tsx';
 export { Finder } from './Finder.tsx';
 export { shareText, timeText } from './verdict.ts';

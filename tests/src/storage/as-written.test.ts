@@ -10,6 +10,8 @@ import { FIRST_DRAFT, keptDraft } from '../../../src/features/papers/trainer/dra
 import { openProgress } from '../../../src/features/progress/index.ts';
 import { asideList, readText, textKept } from '../../../src/features/rig/index.ts';
 import { openStock } from '../../../src/features/stock/keep.ts';
+import { keptRigs, rigText } from '../../../src/features/rig-sheet/keep.ts';
+import { readPlanText } from '../../../src/features/rig-sheet/reading.ts';
 import { takeUp } from '../../../src/features/unfinished/index.ts';
 import { asidesIn, KEPT, type KeptId, readTheme } from '../../../src/storage/index.ts';
 import { pair } from '../features/rig/sheets.ts';
@@ -80,6 +82,14 @@ const opens: Readonly<Record<KeptId, () => unknown>> = {
 		const drill = '#rig=one-wash&seed=1&count=1';
 		expect(keptOf(device().store, drill)).toEqual({ drill, steps: ['lit@wash-1'], gaveUp: false });
 	},
+	async rigs() {
+		const { store } = device();
+		expect(keptRigs(store)).toEqual([
+			{ id: '00112233445566aa', name: 'Lantern Row Hall', fixtures: 1, at: 1_700_000_000_000 },
+		]);
+		const found = await readPlanText(rigText(store, '00112233445566aa') ?? '');
+		expect(found.is === 'plan' && found.plan.rows).toMatchObject([{ id: 'wash-1', address: 1, labelled: true }]);
+	},
 	draft() {
 		expect(keptDraft(device().store)).toEqual({ ...FIRST_DRAFT, title: 'Ours', profiles: ['tallow-6'], count: '8' });
 	},
@@ -138,6 +148,7 @@ describe('what earlier code wrote opens', () => {
 			'walk prep-bay.finder 1',
 			'verdicts prep-bay.finder.verdicts 1',
 			'hidden prep-bay.hidden 1',
+			'rigs prep-bay.rig. 1',
 			'draft prep-bay.papers.draft 1',
 			'sitting prep-bay.sitting. 1',
 			'lastPaper prep-bay.sitting.last 1',

@@ -1,0 +1,148 @@
+import type { JSX } from 'preact';
+import { useEffect, useState } from 'preact/hooks';
+import { planWords, printWords, slipWords } from '#words/plan/index.ts';
+import { type Plan, profileOf, rowFootprint } from '../../../shared/plan/index.ts';
+import type { Slip } from '../../../sim/slip/index.ts';
+import { openEngine, troubleText } from '../../engine/index.ts';
+import { Button, Live, Notice } from '../../ui/index.ts';
+import { SlipBlock } from './SlipBlock.tsx';
+import { modeTitle, threeDigits } from './view.ts';
+
+interface Props {
+	plan: Plan;
+	kind: 'slips' | 'labels' | 'patch';
+}
+
+const makeAsk = () => openEngine().ask;
+
+/** What goes on paper: prep slips, labels, the patch list. */
+export default function Papers({ plan, kind }: Props): JSX.Element {
+	return (
+		<article class="papers-rig" data-kind={kind}>
+			<div class="rig-ways no-print">
+				<Button look="main" disabled={plan.rows.length === 0} onClick={() => print()}>
+					{printWords.print}
+				</Button>
+				<span class="rig-soft">{printWords.paper}</span>
+			</div>
+			{kind === 'slips' && <Slips plan={plan} />}
+			{kind === 'labels' && <Labels plan={plan} />}
+			{kind === 'patch' && <PatchList plan={plan} />}
+		</article>
+	);
+}
+
+function Slips({ plan }: { plan: Plan }): JSX.Element {
+	const [ask] = useState(makeAsk);
+	const [fromDefaults, setFrom] = useState(true);
+	const [slips, set] = useState<readonly (Slip | null)[] | null>(null);
+	const [trouble, tell] = useState<string | null>(null);
+	useEffect(() => {
+		let isWanted = true;
+		set(null);
+		ask('slips.slips', { plan, fromDefaults }).then(
+			(made) => {
+				if (isWanted) set(made);
+			},
+			(error) => {
+				if (isWanted) tell(troubleText(error, slipTroubles));
+			},
+		);
+		return () => {
+			isWanted = false;
+		};
+	}, [plan, fromDefaults, ask]);
+	return (
+		<>
+			<p class="no-print">{slipWords.lead}</p>
+			<fieldset class="rig-from no-print">
+				<legend>{slipWords.from}</legend>
+				{[true, false].map((each) => (
+					<label key={String(each)} class="rig-check">
+						<input type="radio" name="from" checked={fromDefaults === each} onChange={() => setFrom(each)} />
+						<span>{each ? slipWords.fromDefaults : slipWords.fromShown}</span>
+					</label>
+				))}
+			</fieldset>
+			{trouble !== null && <Notice kind="wrong">{trouble}</Notice>}
+			{slips === null && trouble === null && <p class="coming">{slipWords.working}</p>}
+			<Live text={slips === null ? '' : planWords.fixtures(slips.length)} />
+			{slips && (
+				<div class="slips">
+					{plan.rows.map((row, i) => (
+						<SlipBlock key={row.id} plan={plan} row={row} slip={slips[i] ?? null} n={i + 1} />
+					))}
+				</div>
+			)}
+		</>
+	);
+}
+
+const slipTroubles = { noWorker: planWords.failed, broke: planWords.failed };
+
+function Labels({ plan }: { plan: Plan }): JSX.Element {
+	return (
+		<>
+			<p class="no-print">{printWords.labelsLead}</p>
+			<div class="labels">
+				{plan.rows.map((row, i) => {
+					const profile = profileOf(plan, row.profile);
+					return (
+						<div key={row.id} class="label">
+							<span class="label-number">{printWords.number(i + 1)}</span>
+							<span class="label-name">{row.name}</span>
+							<span class="label-address">{threeDigits(row.address)}</span>
+							<span class="label-more">
+								{slipWords.universe(row.universe)} · {modeTitle(profile, row.mode)}
+							</span>
+							<span class="label-rig">{plan.name}</span>
+						</div>
+					);
+				})}
+			</div>
+		</>
+	);
+}
+
+function PatchList({ plan }: { plan: Plan }): JSX.Element {
+	const rows = plan.rows.toSorted((a, b) => a.universe - b.universe || a.address - b.address);
+	const { patch } = printWords;
+	return (
+		<>
+			<h2 class="patch-title">{plan.name}</h2>
+			<p>{printWords.patchLead}</p>
+			{/* biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls sideways on a phone, and by keys too */}
+			<section class="patch-scroll" tabIndex={0} aria-label={planWords.tabs.patch}>
+				<table class="patch">
+					<thead>
+						<tr>
+							{Object.values(patch).map((head) => (
+								<th key={head} scope="col">
+									{head}
+								</th>
+							))}
+						</tr>
+					</thead>
+					<tbody>
+						{rows.map((row) => {
+							const profile = profileOf(plan, row.profile);
+							return (
+								<tr key={row.id}>
+									<td>{printWords.number(plan.rows.indexOf(row) + 1)}</td>
+									<td>{row.name}</td>
+									<td>{profile?.name ?? row.profile}</td>
+									<td>{modeTitle(profile, row.mode)}</td>
+									<td>{row.universe}</td>
+									<td>{threeDigits(row.address)}</td>
+									<td>{threeDigits(row.address + rowFootprint(plan, row) - 1)}</td>
+									<td>{row.place.x}</td>
+									<td>{row.circuit}</td>
+								</tr>
+							);
+						})}
+					</tbody>
+				</table>
+			</section>
+		</>
+	);
+}

@@ -1,0 +1,93 @@
+import type { JSX } from 'preact';
+import { useEffect, useState } from 'preact/hooks';
+import { planPage, planWords, startWords } from '#words/plan/index.ts';
+import { NotFetched } from '../../../shared/error/index.ts';
+import type { Plan } from '../../../shared/plan/index.ts';
+import { loadProfile, PROFILE_IDS } from '../../../shared/profile/index.ts';
+import { DEVICE } from '../../storage/index.ts';
+import { Notice } from '../../ui/index.ts';
+import { holdsPlan } from './handing.ts';
+import { keptRigs, type RigHold, rigText, setRigAside } from './keep.ts';
+import { PlanView } from './PlanView.tsx';
+import type { PlanReading } from './reading.ts';
+import { Start } from './Start.tsx';
+
+/** A plan on the page, and where it stands on the device. */
+interface Opened {
+	readonly plan: Plan;
+	readonly hold: RigHold | null;
+}
+
+/** Tonight's rig: begins a plan or goes on with the last one. */
+export function RigSheet(): JSX.Element {
+	const [[opened, turn], set] = useState<[Opened | null, number]>([null, 0]);
+	const [ready, setReady] = useState(false);
+	const [trouble, tell] = useState<string | null>(null);
+	const open = (next: Opened | null): void => set(([, before]) => [next, before + 1]);
+	/** Puts what was read on the page; a sentence where it cannot be. */
+	const take = (found: PlanReading | null, bad: string): void => {
+		if (found?.is === 'plan') {
+			tell(null);
+			open({ plan: found.plan, hold: null });
+		} else tell(found?.is === 'newer' ? startWords.newer : bad);
+	};
+	const openKept = async (id: string): Promise<void> => {
+		const text = rigText(DEVICE, id);
+		if (text === null) return;
+		const { readPlanText } = await import('./reading.ts');
+		const found = await readPlanText(text);
+		if (found.is === 'plan') open({ plan: found.plan, hold: { id, from: text } });
+		else {
+			if (found.is === 'damaged') setRigAside(DEVICE, id, text, Date.now());
+			tell(found.is === 'newer' ? startWords.newer : startWords.damaged);
+		}
+	};
+	const guarded = (act: () => Promise<void>): Promise<void> =>
+		act().catch((error) => {
+			if (!(error instanceof NotFetched || error instanceof TypeError)) throw error;
+			tell(planWords.failed);
+		});
+	useEffect(() => {
+		const fromLink = async (): Promise<void> => {
+			const { hash } = location;
+			const { readPlanLink } = await import('./reading.ts');
+			const found = await readPlanLink(hash);
+			take(found, startWords.badLink);
+			// from here on it is kept on the device: loading the page again must not bring the link back
+			if (found.is === 'plan') history.replaceState(null, '', location.pathname);
+		};
+		void guarded(async () => {
+			await Promise.all(PROFILE_IDS.map(loadProfile));
+			const [last] = keptRigs(DEVICE);
+			if (holdsPlan(location.hash)) await fromLink();
+			else if (last) await openKept(last.id);
+			setReady(true);
+		});
+		const hear = (): void => {
+			if (holdsPlan(location.hash)) void guarded(fromLink);
+		};
+		addEventListener('hashchange', hear);
+		return () => removeEventListener('hashchange', hear);
+	}, []);
+	const said = trouble !== null && (
+		<Notice kind="wrong">
+			<p role="alert">{trouble}</p>
+		</Notice>
+	);
+	if (!ready) return said || <p class="coming">{planPage.loading}</p>;
+	return (
+		<div class="rigsheet" data-ready>
+			{said}
+			{opened ? (
+				<PlanView key={turn} start={opened.plan} hold={opened.hold} onClose={() => open(null)} />
+			) : (
+				<Start
+					onPlan={(plan) => open({ plan, hold: null })}
+					onKept={(id) => void guarded(() => openKept(id))}
+					onRead={(read, bad) => void guarded(async () => take(await read(), bad))}
+					onTrouble={tell}
+				/>
+			)}
+		</div>
+	);
+}

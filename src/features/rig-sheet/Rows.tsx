@@ -1,0 +1,226 @@
+import type { JSX } from 'preact';
+import { useEffect, useId, useRef, useState } from 'preact/hooks';
+import { planWords, rowWords } from '#words/plan/index.ts';
+import { type Plan, type PlanProblem, type PlanRow, profileOf, rowFootprint } from '../../../shared/plan/index.ts';
+import { Button, Field, Tape } from '../../ui/index.ts';
+import type { PlanStore } from './store.ts';
+import { modeTitle, movedRow, threeDigits, typedNumber, withoutRow, withRow } from './view.ts';
+
+interface Props {
+	store: PlanStore;
+	problems: readonly PlanProblem[];
+	/** The row that is open. */
+	picked: string | null;
+	onPick: (row: string | null) => void;
+}
+
+/** The fixtures of the plan; the one that is picked can be changed in place. */
+export function Rows({ store, problems, picked, onPick }: Props): JSX.Element {
+	const { plan } = store;
+	const wrong = new Set(problems.flatMap(({ rows }) => rows));
+	// where the focus was when a row was closed
+	const [back, setBack] = useState<string | null>(null);
+	return (
+		<section class="rig-rows" aria-labelledby="rig-rows">
+			<Tape level={2} id="rig-rows">
+				{rowWords.heading}
+			</Tape>
+			<p class="rig-soft">{planWords.fixtures(plan.rows.length)}</p>
+			{plan.rows.length === 0 && <p>{rowWords.none}</p>}
+			<ol class="rig-list">
+				{plan.rows.map((row) => (
+					<li key={row.id} data-wrong={wrong.has(row.id)}>
+						{picked === row.id ? (
+							<RowFields
+								store={store}
+								row={row}
+								onClose={() => {
+									setBack(row.id);
+									onPick(null);
+								}}
+							/>
+						) : (
+							<RowLine plan={plan} row={row} takesFocus={back === row.id} onPick={() => onPick(row.id)} />
+						)}
+					</li>
+				))}
+			</ol>
+		</section>
+	);
+}
+
+interface LineProps {
+	plan: Plan;
+	row: PlanRow;
+	takesFocus: boolean;
+	onPick: () => void;
+}
+
+function RowLine({ plan, row, takesFocus, onPick }: LineProps): JSX.Element {
+	const line = useRef<HTMLButtonElement>(null);
+	useEffect(() => {
+		if (takesFocus) line.current?.focus();
+	}, [takesFocus]);
+	const profile = profileOf(plan, row.profile);
+	const power = row.circuit !== '' ? row.circuit : profile?.power.battery ? rowWords.battery : '–';
+	return (
+		<button ref={line} type="button" class="rig-line" aria-label={rowWords.edit(row.name)} onClick={onPick}>
+			<span class="rig-address">{rowWords.address(row.universe, threeDigits(row.address))}</span>
+			<span class="rig-name">{row.name}</span>
+			<span class="rig-unit">{profile?.name ?? row.profile}</span>
+			<span class="rig-mode">{modeTitle(profile, row.mode)}</span>
+			<span class="rig-place">
+				{rowWords.metres(row.place.x)}
+				{row.place.overhead ? `, ${rowWords.overheadShort}` : ''}
+			</span>
+			<span class="rig-power">{power}</span>
+			<span class="rig-label">{row.labelled ? rowWords.labelledShort : ''}</span>
+		</button>
+	);
+}
+
+function RowFields({ store, row, onClose }: { store: PlanStore; row: PlanRow; onClose: () => void }): JSX.Element {
+	const { plan } = store;
+	const box = useRef<HTMLFieldSetElement>(null);
+	const modeId = useId();
+	useEffect(() => box.current?.querySelector('input')?.focus(), []);
+	const profile = profileOf(plan, row.profile);
+	const change = (part: Partial<PlanRow>): void => store.change((before) => withRow(before, row.id, part));
+	const at = plan.rows.findIndex(({ id }) => id === row.id);
+	return (
+		<fieldset
+			ref={box}
+			class="rig-edit"
+			onKeyDown={(event) => {
+				if (event.key === 'Escape') onClose();
+			}}
+		>
+			<legend>
+				{row.name} ({profile?.name ?? row.profile})
+			</legend>
+			<Field
+				label={rowWords.name}
+				value={row.name}
+				maxLength={60}
+				onChange={(event) => {
+					const name = event.currentTarget.value.trim();
+					if (name !== '') change({ name });
+				}}
+			/>
+			<div class="rig-field">
+				<label for={modeId}>{rowWords.mode}</label>
+				<select id={modeId} value={row.mode} onChange={(event) => change({ mode: event.currentTarget.value })}>
+					{profile?.modes.map(({ id, name }) => (
+						<option key={id} value={id}>
+							{name} ({rowWords.channels(rowFootprint(plan, { profile: row.profile, mode: id }))})
+						</option>
+					))}
+				</select>
+			</div>
+			<NumberBox
+				label={rowWords.universe}
+				value={row.universe}
+				most={63999}
+				onNumber={(universe) => change({ universe })}
+			/>
+			<NumberBox label={rowWords.start} value={row.address} most={512} onNumber={(address) => change({ address })} />
+			<NumberBox
+				label={rowWords.x}
+				value={row.place.x}
+				least={0}
+				most={200}
+				isWhole={false}
+				onNumber={(x) =>
+					store.change((before) => ({
+						...withRow(before, row.id, { place: { ...row.place, x } }),
+						hall: { ...before.hall, width: Math.max(before.hall.width, Math.min(200, Math.ceil(x))) },
+					}))
+				}
+			/>
+			<Field
+				label={rowWords.circuit}
+				value={row.circuit}
+				maxLength={60}
+				onChange={(event) => change({ circuit: event.currentTarget.value.trim() })}
+			/>
+			<CheckBox label={rowWords.labelled} isOn={row.labelled} onChange={(labelled) => change({ labelled })} />
+			<CheckBox
+				label={rowWords.overhead}
+				isOn={row.place.overhead}
+				onChange={(overhead) => change({ place: { ...row.place, overhead, y: overhead ? 5 : 0 } })}
+			/>
+			<div class="rig-ways">
+				<Button look="main" onClick={onClose}>
+					{rowWords.done}
+				</Button>
+				<Button disabled={at === 0} onClick={() => store.change((before) => movedRow(before, row.id, -1))}>
+					{rowWords.up}
+				</Button>
+				<Button
+					disabled={at === plan.rows.length - 1}
+					onClick={() => store.change((before) => movedRow(before, row.id, 1))}
+				>
+					{rowWords.down}
+				</Button>
+				<Button look="quiet" onClick={() => store.change((before) => withoutRow(before, row.id))}>
+					{rowWords.remove}
+				</Button>
+			</div>
+		</fieldset>
+	);
+}
+
+interface NumberProps {
+	label: string;
+	value: number | null;
+	least?: number;
+	most: number;
+	isWhole?: boolean;
+	onNumber: (value: number) => void;
+	/** Told where the box was emptied; without it that is no answer. */
+	onNone?: () => void;
+}
+
+/** A box for a number; what is none stays in it, with a sentence, and changes nothing. */
+export function NumberBox({
+	label,
+	value,
+	least = 1,
+	most,
+	isWhole = true,
+	onNumber,
+	onNone,
+}: NumberProps): JSX.Element {
+	const [wrong, tell] = useState(false);
+	return (
+		<Field
+			label={label}
+			inputMode={isWhole ? 'numeric' : 'decimal'}
+			value={value === null ? '' : String(value)}
+			error={wrong ? rowWords.bad(least, most) : undefined}
+			onChange={(event) => {
+				const text = event.currentTarget.value;
+				const number = typedNumber(text, least, most, isWhole);
+				const isNone = text.trim() === '' && onNone !== undefined;
+				tell(number === null && !isNone);
+				if (isNone) onNone();
+				else if (number !== null) onNumber(number);
+			}}
+		/>
+	);
+}
+
+interface CheckProps {
+	label: string;
+	isOn: boolean;
+	onChange: (on: boolean) => void;
+}
+
+export function CheckBox({ label, isOn, onChange }: CheckProps): JSX.Element {
+	return (
+		<label class="rig-check">
+			<input type="checkbox" checked={isOn} onChange={(event) => onChange(event.currentTarget.checked)} />
+			<span>{label}</span>
+		</label>
+	);
+}

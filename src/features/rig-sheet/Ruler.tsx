@@ -1,0 +1,48 @@
+import type { JSX } from 'preact';
+import { planWords } from '#words/plan/index.ts';
+import type { Plan, PlanProblem } from '../../../shared/plan/index.ts';
+import { rulersOf, threeDigits } from './view.ts';
+
+interface Props {
+	plan: Plan;
+	problems: readonly PlanProblem[];
+	onPick: (row: string) => void;
+}
+
+/** A universe a line: who listens to which of its 512 channels. */
+export function Ruler({ plan, problems, onPick }: Props): JSX.Element | null {
+	const rulers = rulersOf(plan, problems);
+	if (rulers.length === 0) return null;
+	return (
+		<section class="rig-rulers" aria-label={planWords.ruler}>
+			{rulers.map(({ universe, blocks, used }) => (
+				<div key={universe} class="rig-ruler" role="img" aria-label={planWords.used(universe, used)}>
+					<span class="rig-ruler-name" aria-hidden="true">
+						{planWords.universe(universe)}
+					</span>
+					<svg viewBox="0 0 512 24" preserveAspectRatio="none" aria-hidden="true">
+						<rect class="rig-ruler-ground" width="512" height="24" />
+						{blocks.map(({ row, name, from, to, clashes }) => (
+							// biome-ignore lint/a11y/noStaticElementInteractions: a short cut for the mouse; the rows below are buttons
+							<rect
+								key={row}
+								class="rig-block"
+								data-clashes={clashes}
+								x={from - 1}
+								y="2"
+								width={Math.max(1, to - from + 0.4)}
+								height="20"
+								onClick={() => onPick(row)}
+							>
+								<title>{`${name}: ${threeDigits(from)}–${threeDigits(to)}`}</title>
+							</rect>
+						))}
+					</svg>
+					<span class="rig-ruler-free" aria-hidden="true">
+						{planWords.free(512 - used)}
+					</span>
+				</div>
+			))}
+		</section>
+	);
+}

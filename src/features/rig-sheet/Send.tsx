@@ -1,0 +1,44 @@
+import type { JSX } from 'preact';
+import { useEffect, useState } from 'preact/hooks';
+import { planWords } from '#words/plan/index.ts';
+import type { Plan } from '../../../shared/plan/index.ts';
+import { saveText } from '../../storage/index.ts';
+import { Button, Dialog, Field, Live } from '../../ui/index.ts';
+import { planLink } from './handing.ts';
+import { planText } from './keep.ts';
+
+/** Characters past which some apps cut a link short (common practice, no source). */
+const LONG = 8000;
+
+/** The plan as a link and as a file. */
+export default function Send({ plan, onClose }: { plan: Plan; onClose: () => void }): JSX.Element {
+	const [link, set] = useState('');
+	const [said, say] = useState('');
+	useEffect(() => {
+		void planLink(plan, Date.now()).then((fragment) => set(`${location.origin}${location.pathname}${fragment}`));
+	}, [plan]);
+	return (
+		<Dialog open onClose={onClose} title={planWords.share} closeWords={planWords.close}>
+			<p>{planWords.shareWords}</p>
+			<Field label={planWords.link} value={link} readOnly onFocus={(event) => event.currentTarget.select()} />
+			{link.length > LONG && <p>{planWords.long(link.length)}</p>}
+			<div class="rig-ways">
+				<Button
+					look="main"
+					disabled={link === ''}
+					onClick={() =>
+						navigator.clipboard.writeText(link).then(
+							() => say(planWords.copied),
+							() => say(planWords.copyFailed),
+						)
+					}
+				>
+					{planWords.copyLink}
+				</Button>
+				<Button onClick={() => saveText(planWords.fileName, planText(plan, Date.now()))}>{planWords.save}</Button>
+			</div>
+			<p aria-hidden="true">{said}</p>
+			<Live text={said} />
+		</Dialog>
+	);
+}

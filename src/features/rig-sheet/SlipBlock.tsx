@@ -1,0 +1,155 @@
+import type { JSX } from 'preact';
+import { cautions } from '#words/cautions/index.ts';
+import { slipSteps, slipWords } from '#words/plan/index.ts';
+import { figuresOf, linesOf, type Plan, type PlanRow, profileOf, roleOf } from '../../../shared/plan/index.ts';
+import type { Slip, SlipStep } from '../../../sim/slip/index.ts';
+import { cautionsOf, modeTitle, threeDigits } from './view.ts';
+
+interface Props {
+	plan: Plan;
+	row: PlanRow;
+	/** Null where no presses lead there. */
+	slip: Slip | null;
+	/** Its number in the list, from 1. */
+	n: number;
+}
+
+/** A prep slip: what one fixture is to be, and what to press for it. */
+export function SlipBlock({ plan, row, slip, n }: Props): JSX.Element {
+	const profile = profileOf(plan, row.profile);
+	const role = roleOf(plan, row);
+	const switches = slip?.steps.find((step) => step.do === 'switches');
+	const { from, to } = wires(plan, row);
+	const hours = figuresOf(plan).find(({ id, of }) => id === 'battery-hours' && of === row.profile)?.value ?? null;
+	const isBattery = row.circuit === '' && profile?.power.battery;
+	return (
+		<section class="slip" data-row={row.id}>
+			<header class="slip-head">
+				<span class="slip-number">{n}</span>
+				<h3>{row.name}</h3>
+				<span class="slip-rig">{plan.name}</span>
+				<span class="slip-unit">{profile?.name ?? row.profile}</span>
+			</header>
+			<p class="slip-set">
+				<span>{slipWords.universe(row.universe)}</span>
+				<strong>{threeDigits(row.address)}</strong>
+				<span>
+					{slipWords.mode}: {modeTitle(profile, row.mode)}
+				</span>
+			</p>
+			{switches?.do === 'switches' && <Switches up={switches.up} />}
+			<p class="slip-role">{slipWords.role[role]}.</p>
+			<div class="slip-keys">
+				{slip === null ? (
+					<p>{slipWords.none}</p>
+				) : slip.steps.length === 0 ? (
+					<p>{slipWords.nothing}</p>
+				) : (
+					<>
+						<p>
+							<strong>{slipWords.keys}</strong> ({slipWords.presses(slip.presses)})
+						</p>
+						<ol>
+							{slip.steps.map((step, i) => (
+								<li key={i}>{stepText(step)}</li>
+							))}
+						</ol>
+					</>
+				)}
+				{slip && slip.cannot.length > 0 && (
+					<p>{slipWords.cannot(slip.cannot.map((key) => settingName(key)).join(', '))}</p>
+				)}
+			</div>
+			<p class="slip-wires">
+				{slipWords.dataFrom(from)}. {to === null ? slipWords.end : slipWords.to(to)}.
+			</p>
+			<p class="slip-power">{isBattery && hours !== null ? slipWords.battery(hours) : slipWords.mains(row.circuit)}.</p>
+			<p class="slip-boxes">
+				{(isBattery ? (['charged', 'set'] as const) : (['set'] as const)).map((box) => (
+					<Box key={box} words={slipWords.boxes[box]} />
+				))}
+				{row.place.overhead && <Box words={slipWords.boxes.bond} />}
+				{(['hung', 'linked', 'answers'] as const).map((box) => (
+					<Box key={box} words={slipWords.boxes[box]} />
+				))}
+			</p>
+			<ul class="slip-care">
+				{row.place.overhead && (
+					<li>
+						<strong>{slipWords.bond}</strong>
+					</li>
+				)}
+				{cautionsOf(plan, [row]).map((id) => (
+					<li key={id}>
+						<strong>{cautions[id].title}.</strong> {cautions[id].care[0]}
+					</li>
+				))}
+				<li>{slipWords.siteFirst}</li>
+			</ul>
+		</section>
+	);
+}
+
+const settingName = (key: string): string => (slipWords.settings as Readonly<Record<string, string>>)[key] ?? key;
+
+const shownText = (lines: readonly string[]): string => lines.map((line) => line.replace(/^> /, '')).join(' ');
+
+/** A step in words. */
+export function stepText(step: SlipStep): string {
+	switch (step.do) {
+		case 'tap':
+			return slipSteps.tap(step.key, step.times, shownText(step.shows));
+		case 'hold':
+			return slipSteps.hold(step.key, shownText(step.until), step.again, shownText(step.shows));
+		case 'unlock':
+			return slipSteps.unlock(step.seconds, shownText(step.shows));
+		case 'switches':
+			return slipSteps.switches(step.up.flatMap((isUp, i) => (isUp ? [i + 1] : [])));
+		case 'slide':
+			return slipSteps.slide(step.title, step.to);
+		default:
+			return slipSteps.power;
+	}
+}
+
+/** Where a row's data comes from and goes on to; null where the line ends in it. */
+function wires(plan: Plan, row: PlanRow): { from: string; to: string | null } {
+	const nameOf = (id: string): string => plan.rows.find((each) => each.id === id)?.name ?? id;
+	for (const { runs } of linesOf(plan))
+		for (const { rows, cables } of runs) {
+			const at = rows.indexOf(row.id);
+			if (at < 0) continue;
+			const cable = cables.find(({ to }) => to === row.id);
+			const next = rows[at + 1];
+			const start = runs.length > 1 ? slipWords.splitter : slipWords.desk;
+			return {
+				from: cable ? (cable.from === null ? start : nameOf(cable.from)) : slipWords.nothingIn,
+				to: next === undefined ? null : nameOf(next),
+			};
+		}
+	return { from: slipWords.nothingIn, to: null };
+}
+
+function Box({ words }: { words: string }): JSX.Element {
+	return (
+		<span class="slip-box">
+			<i aria-hidden="true" />
+			{words}
+		</span>
+	);
+}
+
+/** Ten switches as they are to stand: the dark end is where the slide is. */
+function Switches({ up }: { up: readonly boolean[] }): JSX.Element {
+	const text = slipSteps.switches(up.flatMap((isUp, i) => (isUp ? [i + 1] : [])));
+	return (
+		<p class="slip-switches" role="img" aria-label={text}>
+			{up.map((isUp, i) => (
+				<span key={i} class="slip-switch" data-up={isUp}>
+					<i />
+					<b>{i + 1}</b>
+				</span>
+			))}
+		</p>
+	);
+}

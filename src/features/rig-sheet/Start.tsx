@@ -1,0 +1,218 @@
+import type { JSX } from 'preact';
+import { useRef, useState } from 'preact/hooks';
+import { startWords } from '#words/plan/index.ts';
+import { emptyPlan, type Plan, packed, profileOf, rowFootprint, withRows } from '../../../shared/plan/index.ts';
+import { PROFILE_IDS, profileAtHand } from '../../../shared/profile/index.ts';
+import { DEVICE, MOST_READ } from '../../storage/index.ts';
+import { Button, Field, Tape } from '../../ui/index.ts';
+import { keptRigs } from './keep.ts';
+import { Paste } from './lazily.tsx';
+import type { PlanReading } from './reading.ts';
+import { nameOf, typedNumber } from './view.ts';
+
+interface Props {
+	onPlan: (plan: Plan) => void;
+	onKept: (id: string) => void;
+	/** Reads something that may be no plan. @param bad what to say then */
+	onRead: (read: () => Promise<PlanReading | null>, bad: string) => void;
+	onTrouble: (words: string | null) => void;
+}
+
+const COUNTS = Array.from({ length: 24 }, (_, i) => i + 1);
+const FIRSTS = [1, 33, 65, 101, 201, 301, 401];
+
+/** Three taps to a plan, or what there is already. */
+export function Start({ onPlan, onKept, onRead, onTrouble }: Props): JSX.Element {
+	const [count, setCount] = useState<number | null>(null);
+	const [which, setWhich] = useState<string | null>(null);
+	const [pastes, paste] = useState(false);
+	const begin = (first: number): void => {
+		if (which === null || count === null) return;
+		onPlan(rowOf(count, which, first));
+	};
+	if (count !== null && which !== null) return <First onFirst={begin} onBack={() => setWhich(null)} />;
+	if (count !== null)
+		return (
+			<section class="rig-start">
+				<Ask at={2} title={startWords.which} />
+				<div class="rig-choices">
+					{PROFILE_IDS.map((id) => (
+						<button key={id} type="button" class="rig-choice" onClick={() => setWhich(id)}>
+							<strong>{profileAtHand(id)?.name}</strong>
+							<span>{profileAtHand(id)?.about}</span>
+						</button>
+					))}
+				</div>
+				<Button look="quiet" onClick={() => setCount(null)}>
+					{startWords.back}
+				</Button>
+			</section>
+		);
+	return (
+		<>
+			<section class="rig-start">
+				<Ask at={1} title={startWords.many} />
+				<div class="rig-counts">
+					{COUNTS.map((n) => (
+						<button
+							key={n}
+							type="button"
+							class="rig-count"
+							aria-label={startWords.count(n)}
+							onClick={() => setCount(n)}
+						>
+							{n}
+						</button>
+					))}
+				</div>
+			</section>
+			<section class="rig-start">
+				<Tape level={2}>{startWords.ways}</Tape>
+				<div class="rig-ways">
+					<Button onClick={() => paste(true)}>{startWords.paste}</Button>
+					<Button
+						onClick={() =>
+							onRead(async () => {
+								const { planOfBench } = await import('./reading.ts');
+								const found = await planOfBench(DEVICE);
+								if (found === null) onTrouble(startWords.noBench);
+								return found;
+							}, startWords.badBench)
+						}
+					>
+						{startWords.bench}
+					</Button>
+					<FileButton onRead={onRead} onTrouble={onTrouble} />
+					<Button look="quiet" onClick={() => onPlan(emptyPlan(startWords.newName))}>
+						{startWords.empty}
+					</Button>
+				</div>
+			</section>
+			<KeptList onKept={onKept} />
+			{pastes && (
+				<Paste
+					plan={emptyPlan(startWords.newName)}
+					onAdd={(plan) => onPlan(packed(plan).plan)}
+					onClose={() => paste(false)}
+				/>
+			)}
+		</>
+	);
+}
+
+function KeptList({ onKept }: Pick<Props, 'onKept'>): JSX.Element | null {
+	const rigs = keptRigs(DEVICE);
+	if (rigs.length === 0) return null;
+	return (
+		<section class="rig-start">
+			<Tape level={2}>{startWords.kept}</Tape>
+			<div class="rig-ways">
+				{rigs.map(({ id, name, fixtures }) => (
+					<Button key={id} onClick={() => onKept(id)}>
+						{startWords.openKept(name, fixtures)}
+					</Button>
+				))}
+			</div>
+		</section>
+	);
+}
+
+/** A row of like fixtures from a start address on, back to back; what goes past 512 goes on to the next universe. */
+function rowOf(count: number, profile: string, first: number): Plan {
+	const plan = withRows(
+		emptyPlan(startWords.newName),
+		Array.from({ length: count }, () => ({ profile })),
+		nameOf,
+	);
+	const [row] = plan.rows;
+	const width = row && profileOf(plan, profile) ? rowFootprint(plan, row) : 1;
+	let universe = 1;
+	let address = first;
+	const rows = plan.rows.map((each) => {
+		if (address + width - 1 > 512) {
+			universe++;
+			address = 1;
+		}
+		const placed = { ...each, universe, address };
+		address += width;
+		return placed;
+	});
+	return { ...plan, rows };
+}
+
+function First({ onFirst, onBack }: { onFirst: (address: number) => void; onBack: () => void }): JSX.Element {
+	const [text, type] = useState('');
+	const [wrong, tell] = useState<string | undefined>(undefined);
+	const use = (): void => {
+		const address = typedNumber(text, 1, 512, true);
+		if (address === null) tell(startWords.otherBad);
+		else onFirst(address);
+	};
+	return (
+		<section class="rig-start">
+			<Ask at={3} title={startWords.first} />
+			<div class="rig-counts">
+				{FIRSTS.map((n) => (
+					<button key={n} type="button" class="rig-count" onClick={() => onFirst(n)}>
+						{startWords.firstOf(n)}
+					</button>
+				))}
+			</div>
+			<form
+				class="rig-other"
+				onSubmit={(event) => {
+					event.preventDefault();
+					use();
+				}}
+			>
+				<Field
+					label={startWords.other}
+					inputMode="numeric"
+					value={text}
+					error={wrong}
+					onInput={(event) => type(event.currentTarget.value)}
+				/>
+				<Button type="submit">{startWords.otherDo}</Button>
+			</form>
+			<Button look="quiet" onClick={onBack}>
+				{startWords.back}
+			</Button>
+		</section>
+	);
+}
+
+function Ask({ at, title }: { at: number; title: string }): JSX.Element {
+	return (
+		<header class="rig-ask">
+			<Tape level={2}>{title}</Tape>
+			<span class="rig-step">{startWords.step(at)}</span>
+		</header>
+	);
+}
+
+function FileButton({ onRead, onTrouble }: Pick<Props, 'onRead' | 'onTrouble'>): JSX.Element {
+	const input = useRef<HTMLInputElement>(null);
+	return (
+		<>
+			<Button onClick={() => input.current?.click()}>{startWords.file}</Button>
+			<input
+				ref={input}
+				type="file"
+				accept="application/json,.json"
+				aria-label={startWords.file}
+				hidden
+				onChange={(event) => {
+					const { currentTarget: chosen } = event;
+					const [file] = chosen.files ?? [];
+					if (file && file.size > MOST_READ.sheet) onTrouble(startWords.longFile);
+					else if (file)
+						onRead(async () => {
+							const { readPlanText } = await import('./reading.ts');
+							return readPlanText(await file.text());
+						}, startWords.badFile);
+					chosen.value = '';
+				}}
+			/>
+		</>
+	);
+}

@@ -1,0 +1,26 @@
+import { type Plan, planSheet } from '../../../shared/plan/index.ts';
+import { type BrowserStore, deflateText, KEPT, toBase64url } from '../../storage/index.ts';
+import { planText } from './keep.ts';
+
+/** Most fixtures that bench and finder take. */
+export const MOST_ON_BENCH = 64;
+
+/** Whether a fragment says that it holds a plan. */
+export const holdsPlan = (fragment: string): boolean => /^#?plan=/.test(fragment);
+
+/** The fragment, with its `#`, that opens this plan. @param now ms since 1970 */
+export async function planLink(plan: Plan, now: number): Promise<string> {
+	return `#plan=${KEPT.rigs.version}.${toBase64url(await deflateText(planText(plan, now)))}`;
+}
+
+/** The address of the bench with this rig on it. @throws InputError `rig-plan.universes`, NotFetched */
+export async function benchAddress(plan: Plan): Promise<string> {
+	const { linkOf } = await import('../rig/index.ts');
+	return `/bench/${await linkOf({ sheet: planSheet(plan), log: [] })}`;
+}
+
+/** Has the finder begin on a fixture of this rig. @returns whether it will @throws InputError `rig-plan.universes`, NotFetched */
+export async function finderOn(plan: Plan, row: string, store: BrowserStore, now: number): Promise<boolean> {
+	const { beginOn } = await import('../finder/index.ts');
+	return beginOn(store, planSheet(plan), row, now);
+}

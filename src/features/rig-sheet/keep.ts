@@ -1,0 +1,90 @@
+import type { Plan } from '../../../shared/plan/index.ts';
+import {
+	type BrowserStore,
+	dropText,
+	isNewer,
+	KEPT,
+	keysIn,
+	moveAside,
+	putText,
+	readJson,
+	textAt,
+} from '../../storage/index.ts';
+
+const { rigs } = KEPT;
+
+/** A kept rig as it is listed. */
+export interface KeptRig {
+	readonly id: string;
+	readonly name: string;
+	readonly fixtures: number;
+	/** When it was last changed, ms since 1970. */
+	readonly at: number;
+}
+
+/** A fresh id: 16 hex digits. */
+export function freshRigId(): string {
+	const bytes = crypto.getRandomValues(new Uint8Array(8));
+	return Array.from(bytes, (byte) => byte.toString(16).padStart(2, '0')).join('');
+}
+
+const keyOf = (id: string): string => rigs.key + id;
+
+/** A plan as it is kept and saved to a file. @param now ms since 1970 */
+export const planText = (plan: Plan, now: number): string => JSON.stringify({ version: rigs.version, at: now, plan });
+
+/** The text of a kept rig; null where there is none. */
+export const rigText = (store: BrowserStore, id: string): string | null => textAt(store, keyOf(id));
+
+/** A rig being worked on: its id, and the text that stood there when it was last read or written. */
+export interface RigHold {
+	readonly id: string;
+	readonly from: string | null;
+}
+
+/** What became of keeping a rig; `copy` where another tab had changed it, and this one is kept beside it. */
+export type RigKept = 'kept' | 'copy' | 'full' | 'refused';
+
+/** Keeps a plan. What another tab, or a newer version, wrote in its place stays, and this goes under an id of its own. */
+export function keepRig(store: BrowserStore, hold: RigHold, plan: Plan, now: number): { hold: RigHold; came: RigKept } {
+	const there = rigText(store, hold.id);
+	const isForeign = there !== null && there !== hold.from;
+	const id = isForeign ? freshRigId() : hold.id;
+	const text = planText(plan, now);
+	const came = putText(store, keyOf(id), text);
+	if (came !== 'kept') return { hold, came };
+	return { hold: { id, from: text }, came: isForeign ? 'copy' : 'kept' };
+}
+
+/** Kept rigs, the latest first. What cannot be read is not listed here; it is met, and set aside, when it is opened. */
+export function keptRigs(store: BrowserStore): KeptRig[] {
+	return keysIn(store)
+		.flatMap((key) => {
+			const id = key.startsWith(rigs.key) ? key.slice(rigs.key.length) : '';
+			const text = rigs.names.test(id) ? textAt(store, key) : null;
+			return text === null || isNewer(text, rigs) ? [] : [listed(id, text)];
+		})
+		.toSorted((a, b) => b.at - a.at);
+}
+
+function listed(id: string, text: string): KeptRig {
+	const found = readJson(text, rigs.bounds);
+	const { plan, at } = (typeof found === 'string' ? {} : (found.value ?? {})) as {
+		plan?: { name?: unknown; rows?: unknown };
+		at?: unknown;
+	};
+	const { name, rows } = plan ?? {};
+	return {
+		id,
+		name: typeof name === 'string' ? name : '?',
+		fixtures: Array.isArray(rows) ? rows.length : 0,
+		at: typeof at === 'number' ? at : 0,
+	};
+}
+
+export const forgetRig = (store: BrowserStore, id: string): boolean => dropText(store, keyOf(id));
+
+/** Moves a rig that cannot be read out of the way. */
+export function setRigAside(store: BrowserStore, id: string, text: string, now: number): void {
+	moveAside(store, { place: keyOf(id), text, why: 'damaged', now });
+}

@@ -1,0 +1,9 @@
+import { planWords } from '#words/plan/index.ts';
+import { laterWith } from '../../ui/index.ts';
+
+const later = laterWith(planWords, 'coming');
+
+/** Parts of the page that are fetched when they are first opened. */
+export const Paste = later(() => import('./Paste.tsx'));
+export const Send = later(() => import('./Send.tsx'));
+export const Papers = later(() => import('./Papers.tsx'));

@@ -1,0 +1,49 @@
+import { isInputError } from '../../../shared/error/index.ts';
+import { loadPlan, type Plan, planFromSheet } from '../../../shared/plan/index.ts';
+import { asMeant } from '../../../shared/sheet/index.ts';
+import { toSheet } from '../../../sim/rig/index.ts';
+import { type BrowserStore, fromBase64url, inflateText, KEPT, MOST_READ, readRecord } from '../../storage/index.ts';
+import { playInStretches, readText, textKept } from '../rig/index.ts';
+
+/** What a text was found to be. */
+export type PlanReading =
+	| { readonly is: 'plan'; readonly plan: Plan }
+	| { readonly is: 'newer' }
+	| { readonly is: 'damaged' };
+
+/** A plan as it is kept, saved or sent. @throws NotFetched */
+export async function readPlanText(text: string): Promise<PlanReading> {
+	const found = readRecord(text, KEPT.rigs);
+	if (found.is !== 'record') return found;
+	try {
+		return { is: 'plan', plan: await loadPlan(found.record['plan']) };
+	} catch (error) {
+		if (!isInputError(error)) throw error;
+		return { is: 'damaged' };
+	}
+}
+
+/** A plan out of a fragment that `planLink` wrote. @throws NotFetched */
+export async function readPlanLink(fragment: string): Promise<PlanReading> {
+	const [, version, packed = ''] = /^#?plan=(\d{1,6})\.([\w-]*)$/.exec(fragment) ?? [];
+	if (version === undefined || packed.length > MOST_READ.link) return { is: 'damaged' };
+	if (Number(version) > KEPT.rigs.version) return { is: 'newer' };
+	const bytes = fromBase64url(packed);
+	const text = bytes && (await inflateText(bytes, KEPT.rigs.bounds.characters));
+	return text ? readPlanText(text) : { is: 'damaged' };
+}
+
+/** The bench that is kept on the device, as a plan; null where there is none. */
+export async function planOfBench(store: BrowserStore): Promise<PlanReading | null> {
+	const text = textKept(store);
+	if (text === null) return null;
+	const found = await readText(text);
+	if (found.is !== 'bench') return found;
+	try {
+		const { sheet, log } = found.kept;
+		return { is: 'plan', plan: planFromSheet(asMeant(toSheet(await playInStretches(sheet, log)), sheet)) };
+	} catch (error) {
+		if (!isInputError(error)) throw error;
+		return { is: 'damaged' };
+	}
+}

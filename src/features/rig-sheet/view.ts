@@ -1,0 +1,132 @@
+import type { CautionId } from '#words/cautions/index.ts';
+import { figureWords, planWords, problemText, repairText } from '#words/plan/index.ts';
+import {
+	type Figure,
+	type Plan,
+	type PlanProblem,
+	type PlanRow,
+	profileOf,
+	type Repair,
+	rowFootprint,
+} from '../../../shared/plan/index.ts';
+import type { Profile } from '../../../shared/profile/index.ts';
+
+/** A start address as it is read at arm's length: three digits. */
+export const threeDigits = (address: number): string => String(address).padStart(3, '0');
+
+/** What a new fixture is called: its own name and a number. */
+export const nameOf = ({ name }: Profile, n: number): string => `${name} ${n}`;
+
+/** A mode's own name and its footprint as a choice says it. */
+export const modeTitle = (profile: Profile | null, mode: string): string =>
+	profile?.modes.find(({ id }) => id === mode)?.name ?? mode;
+
+/** One stretch of a universe's ruler, in slots. */
+export interface RulerBlock {
+	readonly row: string;
+	readonly name: string;
+	readonly from: number;
+	readonly to: number;
+	readonly clashes: boolean;
+}
+
+export interface RulerView {
+	readonly universe: number;
+	readonly blocks: readonly RulerBlock[];
+	/** Slots that somebody listens to. */
+	readonly used: number;
+}
+
+/** The rulers of a plan, a universe each; with none where no desk sends. */
+export function rulersOf(plan: Plan, problems: readonly PlanProblem[]): RulerView[] {
+	if (plan.source === 'leader') return [];
+	const clashing = new Set(problems.flatMap((it) => (it.is === 'clash' || it.is === 'past-512' ? it.rows : [])));
+	const byUniverse = new Map<number, RulerBlock[]>();
+	for (const row of plan.rows) {
+		const footprint = rowFootprint(plan, row);
+		const block = {
+			row: row.id,
+			name: row.name,
+			from: row.address,
+			to: Math.min(512, row.address + footprint - 1),
+			clashes: clashing.has(row.id),
+		};
+		byUniverse.set(row.universe, [...(byUniverse.get(row.universe) ?? []), block]);
+	}
+	return [...byUniverse]
+		.sort(([a], [b]) => a - b)
+		.map(([universe, blocks]) => {
+			const taken = new Set(
+				blocks.flatMap(({ from, to }) => Array.from({ length: to - from + 1 }, (_, i) => from + i)),
+			);
+			return { universe, blocks, used: taken.size };
+		});
+}
+
+/** A problem in words. */
+export function saysOf(plan: Plan, problem: PlanProblem): string {
+	const names = problem.rows.map((id) => plan.rows.find((row) => row.id === id)?.name ?? id);
+	return problemText(problem.is, { ...problem, names });
+}
+
+/** What one tap does, in words. */
+export function repairSays(plan: Plan, repair: Repair): string {
+	const [first] = repair.changes;
+	const row = plan.rows.find(({ id }) => id === first?.row);
+	const { universe = row?.universe ?? 1, address = row?.address ?? 1, mode = row?.mode ?? '' } = first?.change ?? {};
+	return repairText(repair.do, {
+		name: row?.name ?? '',
+		address: `${planWords.universe(universe)}, ${threeDigits(address)}`,
+		mode: modeTitle(row ? profileOf(plan, row.profile) : null, mode),
+		count: repair.changes.length,
+	});
+}
+
+/** What a figure is about, in words. */
+export function ofWhat(plan: Plan, { id, of }: Figure): string {
+	if (id === 'battery-hours' || id === 'hours-spare' || id === 'charge-hours') return profileOf(plan, of)?.name ?? of;
+	if (id === 'unit-loads' || id === 'cable-metres') {
+		const [universe = '', run = ''] = of.split('.');
+		return plan.source === 'leader' ? figureWords.leaderLine : figureWords.line(universe, run);
+	}
+	return figureWords.circuit(of);
+}
+
+/** Rows with one changed. */
+export const withRow = (plan: Plan, id: string, change: Partial<PlanRow>): Plan => ({
+	...plan,
+	rows: plan.rows.map((row) => (row.id === id ? { ...row, ...change } : row)),
+});
+
+/** Rows with one moved up or down the list. */
+export function movedRow(plan: Plan, id: string, by: -1 | 1): Plan {
+	const at = plan.rows.findIndex((row) => row.id === id);
+	const row = plan.rows[at];
+	const other = plan.rows[at + by];
+	if (!row || !other) return plan;
+	return { ...plan, rows: plan.rows.map((each, i) => (i === at ? other : i === at + by ? row : each)) };
+}
+
+export const withoutRow = (plan: Plan, id: string): Plan => ({
+	...plan,
+	rows: plan.rows.filter((row) => row.id !== id),
+});
+
+/** A number that was typed, with a point or a comma, within bounds; null where it is none. */
+export function typedNumber(text: string, least: number, most: number, isWhole = false): number | null {
+	const value = /^\d{1,6}([.,]\d{1,3})?$/.test(text.trim()) ? Number(text.trim().replace(',', '.')) : Number.NaN;
+	return value >= least && value <= most && (!isWhole || Number.isInteger(value)) ? value : null;
+}
+
+/** Which cautions go with handling these fixtures, by where they go, what feeds them and what they give. */
+export function cautionsOf(plan: Plan, rows: readonly PlanRow[]): CautionId[] {
+	const profiles = rows.map((row) => profileOf(plan, row.profile));
+	return [
+		...(rows.some(({ place }) => place.overhead) ? (['hanging', 'height'] as const) : []),
+		...(profiles.some((profile) => profile?.power.battery === null) ? (['mains'] as const) : []),
+		...(profiles.some((profile) => profile?.power.battery) ? (['batteries'] as const) : []),
+		...(profiles.some((profile) => profile?.emitters.some(({ ultraviolet }) => ultraviolet))
+			? (['ultraviolet'] as const)
+			: []),
+	];
+}

@@ -1,0 +1,169 @@
+import AxeBuilder from '@axe-core/playwright';
+import { expect, type Page, test } from '@playwright/test';
+import { looks } from './looks.ts';
+
+test.use({ serviceWorkers: 'block' });
+
+const open = async (tab: Page, address = '/rig/'): Promise<void> => {
+	await tab.goto(address);
+	await expect(tab.locator('[data-ready]')).toBeVisible({ timeout: 30_000 });
+};
+
+/** Three taps: how many, which, first start address. */
+async function begin(tab: Page, count: number): Promise<void> {
+	await open(tab);
+	await tab.getByRole('button', { name: `${count} fixtures`, exact: true }).click();
+	await tab.locator('.rig-choice').first().click();
+	await tab.locator('.rig-count').first().click();
+	await expect(tab.locator('.rig-line')).toHaveCount(count);
+}
+
+/** Twenty-four mixed fixtures as a spreadsheet hands them over; one row has a slip of the pen in it. */
+const LIST = [
+	'Fixture\tName\tMode\tPlace',
+	...Array.from({ length: 12 }, (_, i) => `Tallow 6\tFloor ${i + 1}\t9 ch\t${i * 2}`),
+	...Array.from({ length: 6 }, (_, i) => `Picket 8\tBar ${i + 1}\t${i === 2 ? '36 ch' : '35 ch'}\t${i * 4},5`),
+	...Array.from({ length: 6 }, (_, i) => `Cobble\tOld ${i + 1}\t7 ch\t${i * 4 + 1}`),
+].join('\n');
+
+/** Presses Tab until what has the focus is called so. */
+async function tabTo(tab: Page, name: string | RegExp): Promise<void> {
+	const is = (text: string): boolean => (typeof name === 'string' ? text === name : name.test(text));
+	for (let n = 0; n < 120; n++) {
+		await tab.keyboard.press('Tab');
+		const text = await tab.evaluate(() => {
+			const at = document.activeElement;
+			const label = at instanceof HTMLInputElement || at instanceof HTMLTextAreaElement ? at.labels?.[0] : null;
+			return (at?.getAttribute('aria-label') ?? label?.textContent ?? at?.textContent ?? '').trim();
+		});
+		if (is(text)) return;
+	}
+	throw new Error(`nothing called ${name} takes the focus`);
+}
+
+test('24 mixed fixtures from a pasted list to prep slips, by keyboard alone', async ({ page: tab }) => {
+	await open(tab);
+	await tabTo(tab, 'Paste a list');
+	await tab.keyboard.press('Enter');
+	await expect(tab.getByLabel('Your list')).toBeVisible();
+	await tabTo(tab, 'Your list');
+	await tab.keyboard.insertText(LIST);
+	// the row with a mode that the fixture has not is marked in place, and put right there
+	await expect(tab.locator('.rig-bad li')).toHaveCount(1);
+	await tabTo(tab, 'Line 16, Mode');
+	await tab.keyboard.press('Control+A');
+	await tab.keyboard.insertText('35 ch');
+	await tab.keyboard.press('Tab');
+	await expect(tab.locator('.rig-bad')).toHaveCount(0);
+	await tabTo(tab, 'Add 24 fixtures');
+	await tab.keyboard.press('Enter');
+	await expect(tab.locator('.rig-line')).toHaveCount(24);
+	await expect(tab.locator('.rig-problems li')).toHaveCount(0);
+	await tabTo(tab, 'Prep slips');
+	await tab.keyboard.press('Enter');
+	await expect(tab.locator('.slip')).toHaveCount(24, { timeout: 60_000 });
+	for (const slip of await tab.locator('.slip-keys').all()) await expect(slip).not.toBeEmpty();
+	// it is there again when the page is
+	await tab.reload();
+	await expect(tab.locator('.rig-line')).toHaveCount(24, { timeout: 30_000 });
+});
+
+test('a row changed in place clashes, one tap sorts it out, and undo brings it back', async ({ page: tab }) => {
+	await begin(tab, 4);
+	await tab.locator('.rig-line').nth(2).click();
+	await tab.getByLabel('Start address', { exact: true }).fill('14');
+	await tab.getByRole('button', { name: 'Done' }).click();
+	await expect(tab.locator('.rig-problems li')).toHaveCount(1);
+	await expect(tab.locator('.rig-problems li')).toContainText('share channels 14 to 18');
+	await tab.getByRole('button', { name: /^Move .+ 019$/ }).click();
+	await expect(tab.locator('.rig-problems li')).toHaveCount(0);
+	await expect(tab.locator('.rig-line').nth(2)).toContainText('019');
+	await tab.getByRole('button', { name: 'Undo' }).click();
+	await expect(tab.locator('.rig-line').nth(2)).toContainText('014');
+});
+
+test('goes onto the bench as planned, and the finder begins on its fixture', async ({ page: tab }) => {
+	await begin(tab, 3);
+	await tab.getByRole('button', { name: 'Put it on the bench' }).click();
+	await expect(tab.locator('.stage')).toBeVisible({ timeout: 30_000 });
+	await expect(tab.locator('.card')).toHaveCount(3);
+	await open(tab);
+	await expect(tab.locator('.rig-line')).toHaveCount(3);
+	await tab.getByRole('button', { name: 'Something is dark' }).click();
+	await tab.getByRole('button', { name: 'Find the fault: Tallow 6 2' }).click();
+	await expect(tab).toHaveURL(/\/finder\/$/);
+	await expect(tab.locator('main')).toContainText('Tallow 6 2', { timeout: 30_000 });
+});
+
+test('a link brings the same plan; a bad one gets a sentence', async ({ page: tab, browser }) => {
+	await begin(tab, 5);
+	await tab.getByRole('button', { name: 'Send or save' }).click();
+	const link = tab.getByLabel('Link', { exact: true });
+	await expect(link).toHaveValue(/#plan=1\./);
+	const { hash } = new URL(await link.inputValue());
+	const other = await browser.newPage();
+	await open(other, `/rig/${hash}`);
+	await expect(other.locator('.rig-line')).toHaveCount(5);
+	await other.goto('/about/');
+	await open(other, '/rig/#plan=1.AAAA');
+	await expect(other.getByRole('alert')).toContainText('holds no whole rig plan');
+	await other.close();
+});
+
+for (const { colorScheme, width } of looks)
+	test(`at work it holds to axe and to its width, ${colorScheme}, ${width}`, async ({ page: tab }) => {
+		await tab.emulateMedia({ colorScheme });
+		await tab.setViewportSize({ width, height: 900 });
+		await begin(tab, 6);
+		await tab.locator('.rig-line').nth(1).click();
+		await tab.getByLabel('Start address', { exact: true }).fill('3');
+		await tab.getByLabel('Overhead').check();
+		for (const words of ['Plan', 'Prep slips', 'Labels', 'Patch list']) {
+			await tab.getByRole('button', { name: words, exact: true }).click();
+			if (words === 'Prep slips') await expect(tab.locator('.slip')).toHaveCount(6, { timeout: 60_000 });
+			const { violations } = await new AxeBuilder({ page: tab }).analyze();
+			expect.soft(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`)).toEqual([]);
+			expect.soft(await tab.evaluate(() => document.documentElement.scrollWidth), words).toBeLessThanOrEqual(width);
+		}
+		await tab.getByRole('button', { name: 'Plan', exact: true }).click();
+		await tab.getByRole('button', { name: 'Paste a list' }).click();
+		await tab.getByLabel('Your list').fill(LIST);
+		const { violations } = await new AxeBuilder({ page: tab }).include('dialog').analyze();
+		expect.soft(violations.map(({ id }) => id)).toEqual([]);
+	});
+
+test('prints four prep slips to a page on A4 and Letter, nothing cut', async ({ page: tab }) => {
+	await open(tab);
+	await tab.getByRole('button', { name: 'Paste a list' }).click();
+	await tab
+		.getByLabel('Your list')
+		.fill(LIST.replace('36 ch', '35 ch').replaceAll('Bar 1', `Bar ${'over the stage '.repeat(3)}1`));
+	await tab.getByRole('button', { name: 'Add 24 fixtures' }).click();
+	// the longest way there is: a panel that is to lock, and everything overhead
+	await tab.getByRole('switch').click();
+	await tab.getByLabel('When data stops').selectOption('programme');
+	for (const n of [0, 12, 18]) {
+		await tab.locator('.rig-line').nth(n).click();
+		await tab.getByLabel('Overhead').check();
+		await tab.getByRole('button', { name: 'Done' }).click();
+	}
+	await tab.getByRole('button', { name: 'Prep slips' }).click();
+	await expect(tab.locator('.slip')).toHaveCount(24, { timeout: 60_000 });
+	for (const format of ['A4', 'Letter']) {
+		const pdf = await tab.pdf({ format });
+		expect(pdf.toString('latin1').match(/\/Type\s*\/Page\b/g)?.length, format).toBe(6);
+	}
+	await tab.emulateMedia({ media: 'print' });
+	const cut = await tab
+		.locator('.slip')
+		.evaluateAll((all) =>
+			all
+				.filter((it) => it.scrollHeight > it.clientHeight + 1 || it.scrollWidth > it.clientWidth + 1)
+				.map((it) => it.textContent),
+		);
+	expect(cut).toEqual([]);
+	await tab.emulateMedia({ media: 'screen' });
+	await tab.getByRole('button', { name: 'Labels' }).click();
+	await tab.emulateMedia({ media: 'print' });
+	await expect(tab.locator('.label')).toHaveCount(24);
+});

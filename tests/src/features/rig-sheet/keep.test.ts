@@ -1,0 +1,94 @@
+import { describe, expect, it } from 'vitest';
+import { emptyPlan, packed, withRows } from '../../../../shared/plan/index.ts';
+import { bundledRig } from '../../../../shared/sheet/index.ts';
+import { beginOn } from '../../../../src/features/finder/begin.ts';
+import { readStored } from '../../../../src/features/finder/reading.ts';
+import { benchText } from '../../../../src/features/rig/index.ts';
+import { holdsPlan, planLink } from '../../../../src/features/rig-sheet/handing.ts';
+import {
+	forgetRig,
+	keepRig,
+	keptRigs,
+	planText,
+	rigText,
+	setRigAside,
+} from '../../../../src/features/rig-sheet/keep.ts';
+import { planOfBench, readPlanLink, readPlanText } from '../../../../src/features/rig-sheet/reading.ts';
+import { asidesIn, KEPT } from '../../../../src/storage/index.ts';
+import { nameOf } from '../../../shared/plan/plans.ts';
+import { memory, refuses } from '../../storage/memory.ts';
+
+const plan = packed(withRows(emptyPlan('Barn'), [{ profile: 'tallow-6' }, { profile: 'picket-8' }], nameOf)).plan;
+const ID = '00112233445566aa';
+const fresh = { id: ID, from: null };
+
+describe('a rig on the device', () => {
+	it('is kept, listed, read again and deleted', async () => {
+		const { store } = memory();
+		const { hold, came } = keepRig(store, fresh, plan, 5);
+		expect(came).toBe('kept');
+		expect(keptRigs(store)).toEqual([{ id: ID, name: 'Barn', fixtures: 2, at: 5 }]);
+		expect(await readPlanText(rigText(store, hold.id) ?? '')).toEqual({ is: 'plan', plan });
+		expect(keepRig(store, hold, { ...plan, name: 'Yard' }, 6).hold.id).toBe(ID);
+		forgetRig(store, ID);
+		expect(keptRigs(store)).toEqual([]);
+	});
+
+	it('is kept beside what another tab has written in its place', () => {
+		const { store } = memory();
+		const mine = keepRig(store, fresh, plan, 5).hold;
+		keepRig(store, mine, { ...plan, name: 'Theirs' }, 6);
+		const { hold, came } = keepRig(store, mine, { ...plan, name: 'Mine' }, 7);
+		expect(came).toBe('copy');
+		expect(hold.id).not.toBe(ID);
+		expect(keptRigs(store).map(({ name }) => name)).toEqual(['Mine', 'Theirs']);
+	});
+
+	it('is not kept where there is no room, or the browser keeps nothing, and says so', () => {
+		expect(keepRig(memory({}, 10).store, fresh, plan, 5).came).toBe('full');
+		expect(keepRig(refuses, fresh, plan, 5).came).toBe('refused');
+		expect(keptRigs(refuses)).toEqual([]);
+	});
+
+	it('that is damaged, or of a newer version, is told apart; the damaged one is set aside whole', async () => {
+		const text = planText(plan, 5);
+		expect(await readPlanText(text.slice(0, -9))).toEqual({ is: 'damaged' });
+		expect(await readPlanText(text.replace('"tallow-6"', '"nobody"'))).toEqual({ is: 'damaged' });
+		expect(await readPlanText(text.replace('"version":1', '"version":9'))).toEqual({ is: 'newer' });
+		const { store } = memory({ [KEPT.rigs.key + ID]: '{"version":1' });
+		setRigAside(store, ID, '{"version":1', 5);
+		expect(asidesIn(store, 'rigs').map(({ text: whole }) => whole)).toEqual(['{"version":1']);
+		expect(rigText(store, ID)).toBeNull();
+	});
+});
+
+describe('a rig on its way', () => {
+	it('comes out of its link as it went in', async () => {
+		const link = await planLink(plan, 5);
+		expect(holdsPlan(link)).toBe(true);
+		expect(await readPlanLink(link)).toEqual({ is: 'plan', plan });
+		for (const bad of ['#plan=1.AAAA', '#plan=x', '#plan=1.', link.slice(0, -8)])
+			expect(await readPlanLink(bad)).toEqual({ is: 'damaged' });
+		expect(await readPlanLink(link.replace('=1.', '=2.'))).toEqual({ is: 'newer' });
+	});
+
+	it('is made of the bench that is kept', async () => {
+		const sheet = bundledRig('four-in-line');
+		const { store } = memory({ [KEPT.bench.key]: benchText({ sheet, log: [] }, { id: ID }) });
+		const found = await planOfBench(store);
+		expect(found?.is === 'plan' && found.plan.rows.map(({ id }) => id)).toEqual(sheet.fixtures.map(({ id }) => id));
+		expect(await planOfBench(memory().store)).toBeNull();
+		expect(await planOfBench(memory({ [KEPT.bench.key]: '{' }).store)).toEqual({ is: 'damaged' });
+	});
+
+	it('has the finder begin on one of its fixtures; a walk that stood there is set aside', async () => {
+		const sheet = bundledRig('four-in-line');
+		const { store } = memory({ [KEPT.walk.key]: '{"version":1,"walk":null}' });
+		expect(beginOn(store, sheet, 'wash-3', 5)).toBe(true);
+		const { kept, damaged } = await readStored({ walk: store().getItem(KEPT.walk.key), counts: null });
+		expect(damaged).toEqual([]);
+		expect(kept?.walk).toMatchObject({ rig: { kind: 'sheet', sheet: { name: sheet.name } }, fixture: 'wash-3' });
+		expect(asidesIn(store, 'walk')).toHaveLength(1);
+		expect(beginOn(refuses, sheet, 'wash-3', 5)).toBe(false);
+	});
+});

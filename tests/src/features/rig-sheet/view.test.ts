@@ -1,0 +1,105 @@
+import { describe, expect, it } from 'vitest';
+import {
+	emptyPlan,
+	figuresOf,
+	type Plan,
+	packed,
+	problemsOf,
+	repairsOf,
+	withRows,
+} from '../../../../shared/plan/index.ts';
+import { routes } from '../../../../src/features/rig-sheet/routes.ts';
+import { stepText } from '../../../../src/features/rig-sheet/SlipBlock.tsx';
+import {
+	cautionsOf,
+	movedRow,
+	nameOf,
+	ofWhat,
+	repairSays,
+	rulersOf,
+	saysOf,
+	typedNumber,
+	withRow,
+} from '../../../../src/features/rig-sheet/view.ts';
+
+const rows = [{ profile: 'tallow-6' }, { profile: 'picket-8', overhead: true }, { profile: 'cobble' }];
+const plan: Plan = packed(withRows(emptyPlan('Barn'), rows, nameOf)).plan;
+
+describe('what the plan’s page shows', () => {
+	it('rulers: who stands where, and how many channels are taken', () => {
+		const [ruler] = rulersOf(plan, []);
+		expect(ruler?.blocks.map(({ from, to }) => [from, to])).toEqual([
+			[1, 9],
+			[10, 18],
+			[19, 21],
+		]);
+		expect(ruler?.used).toBe(21);
+	});
+
+	it('a clash and its way out, in words', () => {
+		const off = withRow(plan, 'bar-1', { address: 5 });
+		const [problem] = problemsOf(off);
+		if (!problem) throw new Error('nothing is wrong');
+		expect(saysOf(off, problem)).toBe('Tallow 6 1 and Picket 8 1 share channels 5 to 9.');
+		expect(repairsOf(off, problem).map((repair) => repairSays(off, repair))).toEqual([
+			'Move Picket 8 1 to Universe 1, 010',
+			'Give out start addresses again (1 change)',
+		]);
+	});
+
+	it('every problem and every repair has words with no gap in them', () => {
+		const shown = withRow(plan, 'wash-1', { shows: { mode: 'long', address: 7 } });
+		const plans: Plan[] = [
+			shown,
+			withRow(plan, 'wash-1', { address: 510 }),
+			{ ...plan, source: 'leader' },
+			withRow(plan, 'wash-2', { address: 512 }),
+		];
+		for (const each of plans)
+			for (const problem of problemsOf(each)) {
+				expect(saysOf(each, problem)).toMatch(/^(?!.*(undefined|NaN)).+\.$/);
+				for (const repair of repairsOf(each, problem)) expect(repairSays(each, repair)).not.toMatch(/undefined|NaN/);
+			}
+	});
+
+	it('every figure says what it is about', () => {
+		for (const each of figuresOf(plan)) if (each.id !== 'weight') expect(ofWhat(plan, each)).not.toBe('');
+	});
+
+	it('cautions go with what hands are about to touch', () => {
+		expect(cautionsOf(plan, plan.rows)).toEqual(['hanging', 'height', 'mains', 'batteries', 'ultraviolet']);
+		expect(cautionsOf(plan, plan.rows.slice(2))).toEqual(['mains']);
+	});
+
+	it('numbers as they are typed', () => {
+		expect([typedNumber('12', 1, 512, true), typedNumber('2,5', 0, 200), typedNumber('1.5', 1, 512, true)]).toEqual([
+			12,
+			2.5,
+			null,
+		]);
+		expect([typedNumber('513', 1, 512), typedNumber('', 0, 5), typedNumber('1e2', 1, 512)]).toEqual([null, null, null]);
+	});
+
+	it('a row moves up and down the list, and no further than its ends', () => {
+		const ids = (of: Plan) => of.rows.map(({ id }) => id);
+		expect(ids(movedRow(plan, 'bar-1', -1))).toEqual(['bar-1', 'wash-1', 'wash-2']);
+		expect(ids(movedRow(plan, 'wash-1', -1))).toEqual(ids(plan));
+	});
+});
+
+describe('prep slips as the worker makes them', () => {
+	it('one for each row, each step in words', async () => {
+		const slips = await routes.slips({ plan, fromDefaults: true });
+		expect(slips.map((slip) => slip?.row)).toEqual(['wash-1', 'bar-1', 'wash-2']);
+		for (const slip of slips)
+			for (const step of slip?.steps ?? []) expect(stepText(step)).toMatch(/^(?!.*(undefined|NaN)).+$/);
+		expect(slips[2]?.steps.map(stepText)).toEqual(['Switches up: 1 2 5. All others down', 'Slide ‘Data gone’ to Hold']);
+	});
+
+	it('from what a panel shows where that is asked for', async () => {
+		const shown = withRow(plan, 'bar-1', { shows: { mode: 'whole-plus', address: 10 } });
+		const [, fromDefaults] = await routes.slips({ plan: shown, fromDefaults: true });
+		const [, fromShown] = await routes.slips({ plan: shown, fromDefaults: false });
+		expect(fromShown?.presses).toBeLessThan(fromDefaults?.presses ?? 0);
+	});
+});
