@@ -115,24 +115,16 @@ function described(
 		return { name, xy: colour.xy, luminance: colour.luminance, isUltraviolet, isAssumed: true };
 	}
 	const called = titleOf(part.name, name);
-	if (part.colour)
-		return {
-			name: called,
-			xy: part.colour.xy,
-			luminance: part.colour.luminance,
-			isUltraviolet: false,
-			isAssumed: false,
-		};
+	// what is hardly seen can hurt: its attribute or its wavelength is enough to say so, whatever colour the file gives it
+	const isUltraviolet = primary.isUltraviolet || (part.wavelength !== null && part.wavelength <= LAST_UNSEEN);
+	if (part.colour) {
+		const { xy, luminance } = part.colour;
+		return { name: called, xy, luminance, isUltraviolet, isAssumed: false };
+	}
 	// a colour left out is how the standard marks what is not seen
-	const isUnseen = primary.isUltraviolet || (part.wavelength !== null && part.wavelength <= LAST_UNSEEN);
-	const stand = isUnseen ? ULTRAVIOLET : primary;
-	return {
-		name: called,
-		xy: stand.colour.xy,
-		luminance: isUnseen ? 0 : stand.colour.luminance,
-		isUltraviolet: isUnseen,
-		isAssumed: true,
-	};
+	const { colour } = isUltraviolet ? ULTRAVIOLET : primary;
+	const luminance = isUltraviolet ? 0 : colour.luminance;
+	return { name: called, xy: colour.xy, luminance, isUltraviolet, isAssumed: true };
 }
 
 /** Each emitter's share of the light: they come to 1. */

@@ -67,7 +67,8 @@ const readHex = (text: string | null): number =>
 	/^(0x)?[0-9a-f]{1,2}$/i.test(text ?? '') ? Number.parseInt((text as string).replace(/^0x/i, ''), 16) : 0;
 
 const hasWiring = (node: XmlNode | undefined): boolean =>
-	node !== undefined && (node.name === 'WiringObject' || node.children.some(hasWiring));
+	node !== undefined &&
+	((node.name === 'WiringObject' && given(node, 'SignalType') === 'Power') || node.children.some(hasWiring));
 
 function leaveUnused(type: XmlNode, left: LeftOut[]): void {
 	for (const path of UNUSED) {
@@ -192,10 +193,16 @@ const readMode = (node: XmlNode, path: string, left: LeftOut[]): DmxMode => ({
 	),
 });
 
+/** Up to 1.0 each byte of a channel had an attribute of its own. */
+function offsetOf(node: XmlNode): string | null {
+	const bytes = ['Coarse', 'Fine', 'Ultra', 'Uber'].map((name) => given(node, name)).filter((text) => text !== null);
+	return given(node, 'Offset') ?? (bytes.length > 0 ? bytes.filter((text) => text !== 'None').join(',') || null : null);
+}
+
 function readChannel(node: XmlNode, path: string, left: LeftOut[]): DmxChannel {
 	const geometry = given(node, 'Geometry') ?? '';
 	const logical = childrenOf(node, 'LogicalChannel');
-	const offset = given(node, 'Offset');
+	const offset = offsetOf(node);
 	const offsets = readOffsets(offset);
 	if (offsets === null) throw badValue(path, 'Offset', offset ?? '');
 	// up to 1.0 the resting level was the channel's

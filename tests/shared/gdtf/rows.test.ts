@@ -154,6 +154,16 @@ describe('emitters', () => {
 		expect(profile.emitters[0]).toMatchObject({ name: 'Black light', ultraviolet: true });
 	});
 
+	it('are ultraviolet by attribute or by wavelength, whatever colour the file gives them', () => {
+		const physical =
+			'<Emitters><Emitter Name="A" Color="0.2,0.1,5"/><Emitter Name="B" Color="0.2,0.1,5" DominantWaveLength="405"/><Emitter Name="C" Color="0.2,0.1,5" DominantWaveLength="450"/></Emitters>';
+		const { profile } = read({
+			physical,
+			channels: [linked('A', 'ColorAdd_UV', '1'), linked('B', 'ColorAdd_B', '2'), linked('C', 'ColorAdd_B', '3')],
+		});
+		expect(profile.emitters.map(({ ultraviolet }) => ultraviolet)).toEqual([true, true, false]);
+	});
+
 	it('stand in as one white where nothing drives any', () => {
 		const file = channels({ offset: '1', functions: [DIMMER] });
 		expect(file.profile.emitters).toMatchObject([{ name: 'Light', xy: [0.313, 0.329] }]);
@@ -201,8 +211,12 @@ describe('power', () => {
 		expect(out.profile.power).toEqual({ battery: null, link: true, idleWatts: 0 });
 		expect(askedCodes(out)).not.toContain('power-link');
 		const data = wired('<WiringObject Name="Out" ComponentType="Output" SignalType="DMX512"/>');
+		// a data socket tells nothing of mains
 		expect(data.profile.power.link).toBe(false);
-		expect(askedCodes(data)).not.toContain('power-link');
+		expect(askedCodes(data)).toContain('power-link');
+		const inOnly = wired('<WiringObject Name="In" ComponentType="Input" SignalType="Power"/>');
+		expect(inOnly.profile.power.link).toBe(false);
+		expect(askedCodes(inOnly)).not.toContain('power-link');
 		expect(askedCodes(wired(''))).toEqual(expect.arrayContaining(['power-link', 'battery', 'idle-watts']));
 	});
 });
@@ -214,6 +228,19 @@ describe('slots', () => {
 			[2, undefined, 'emitter'],
 			[3, 1, 'intensity'],
 		]);
+	});
+
+	it('stand where a file from before 1.0 says, byte by byte', () => {
+		const file = channels(
+			{ more: 'Coarse="2" Fine="3"', functions: [DIMMER] },
+			{ more: 'Coarse="1" Fine="None"', functions: [RED] },
+			{ more: 'Coarse="None"', functions: [RED] },
+		);
+		expect(slots(file).map(({ at, fine }) => [at, fine])).toEqual([
+			[1, undefined],
+			[2, 3],
+		]);
+		expect(codes(file).filter((code) => code === 'virtual-channel')).toHaveLength(1);
 	});
 
 	it('of three or four bytes keep two, and the rest does nothing', () => {
