@@ -10,7 +10,6 @@ export const progressWords = {
 		oldest: 'All are firm. This one was practised longest ago.',
 	},
 	go: 'Practise it',
-	practise: 'Practise',
 	practiseOne: (title: string) => `Practise: ${title}`,
 	notDone: 'Not done yet.',
 	best: 'Best',

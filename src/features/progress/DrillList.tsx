@@ -101,8 +101,12 @@ function Kind({ kind, record, known }: KindProps): JSX.Element {
 	const best = record?.best;
 	const firm = record !== undefined && record.streak >= FIRM;
 	return (
-		<li class="drills-kind" data-kind={kind.id} data-firm={firm}>
-			<h3>{kind.title}</h3>
+		<li class="drills-kind" data-kind={kind.id} data-firm={firm} data-done={Boolean(best)}>
+			<h3>
+				<a href={hrefOf(kind.id)} aria-label={progressWords.practiseOne(kind.title)}>
+					{kind.title}
+				</a>
+			</h3>
 			<p class="drills-why">{kind.why}</p>
 			<p class="drills-result">
 				{!known ? '\u00a0' : null}
@@ -115,9 +119,6 @@ function Kind({ kind, record, known }: KindProps): JSX.Element {
 					</>
 				) : null}
 			</p>
-			<Button href={hrefOf(kind.id)} aria-label={progressWords.practiseOne(kind.title)}>
-				{progressWords.practise}
-			</Button>
 		</li>
 	);
 }
