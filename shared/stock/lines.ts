@@ -62,8 +62,11 @@ export class LineReader {
 	/** A line of words: what the line before it began, where it is set in or that has no words yet. */
 	private words(piece: Piece, indent: number, place: Place): void {
 		const slot = this.builder.current[0];
-		const isNote = /^(?:\*|note\b)/i.test(piece.text);
-		const isMore = slot && !isNote && (indent > slot.indent || slot.bands.at(-1)?.words === '');
+		const isNote = /^(?:\*|note\b|page\b)/i.test(piece.text);
+		const band = slot?.bands.at(-1);
+		// beside the margin only where a range stands on a line by itself, with its words below
+		const isBelow = band?.words === '' && band.place.line !== slot?.place.line;
+		const isMore = slot && !isNote && (indent > slot.indent || isBelow);
 		if (isMore) this.builder.more(bareWords(piece.text));
 		else this.builder.mark('not-read', place, { text: piece.text });
 	}

@@ -31,6 +31,7 @@ export default function Editor({ entry: begun, storage, onDone }: Props): JSX.El
 	const { chart, profile, figures } = fixture;
 	const box = useRef<HTMLTextAreaElement>(null);
 	const [said, say] = useState('');
+	const [heard, tellOf] = useState('');
 	const [wrong, tell] = useState<string | null>(null);
 	const [link, setLink] = useState<string | null>(null);
 	const name = entry.name.trim() === '' ? words.unnamed : entry.name;
@@ -40,7 +41,7 @@ export default function Editor({ entry: begun, storage, onDone }: Props): JSX.El
 	const hasChart = entry.chart.trim() !== '';
 	useEffect(() => {
 		if (!hasChart) return;
-		const timer = window.setTimeout(() => say(summary), SAY_AFTER_MS);
+		const timer = window.setTimeout(() => tellOf(summary), SAY_AFTER_MS);
 		return () => window.clearTimeout(timer);
 	}, [entry.chart]);
 
@@ -92,6 +93,7 @@ export default function Editor({ entry: begun, storage, onDone }: Props): JSX.El
 				</section>
 				<ReadTable modes={chart.modes} profile={profile} onCopy={copyMode} />
 			</div>
+			<Live text={heard} />
 			<Live text={said} />
 			<Label entry={entry} onChange={change} />
 			{profile && <Doubts figures={figures} />}

@@ -32,7 +32,7 @@ export function Marks({ chart, text, box, summary }: Props): JSX.Element {
 	const inOrder = [...marks].sort((a, b) => Number(NOTES.has(a.code)) - Number(NOTES.has(b.code)));
 	return (
 		<section class="stock-marks" aria-label={marksFrame.heading}>
-			<h3>{marksFrame.heading}</h3>
+			<h2>{marksFrame.heading}</h2>
 			<p>{summary}</p>
 			<ol>
 				{inOrder.map((mark) => (

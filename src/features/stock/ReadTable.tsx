@@ -15,7 +15,7 @@ interface Props {
 export function ReadTable({ modes, profile, onCopy }: Props): JSX.Element {
 	return (
 		<section class="stock-read" aria-labelledby="stock-read">
-			<h3 id="stock-read">{words.read}</h3>
+			<h2 id="stock-read">{words.read}</h2>
 			{modes.length === 0 && <p>{words.readNone}</p>}
 			{modes.map((mode, m) => {
 				const name = mode.name === '' ? words.readUnnamed : mode.name;

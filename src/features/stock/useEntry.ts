@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { StockEntry } from '../../../shared/stock/index.ts';
 import { useUnderWay } from '../../site/updates/index.ts';
-import { type BrowserStore, followKept, type OnShelf } from '../../storage/index.ts';
+import { type BrowserStore, followKept, type OnShelf, tellKept } from '../../storage/index.ts';
 import { changeStock, openStock } from './keep.ts';
 import { contentOf, type StockList } from './stock.ts';
 
@@ -39,7 +39,11 @@ export function useEntry(storage: BrowserStore, begun: StockEntry): Editing {
 		const saving = now.current;
 		if (contentOf(saving) === contentOf(kept.current)) return;
 		kept.current = saving;
-		changeStock(storage, (stock) => new Map(stock).set(saving.id, saving)).then(setFound);
+		changeStock(storage, (stock) => new Map(stock).set(saving.id, saving)).then((there) => {
+			setFound(there);
+			// the list may have been read before: it looks again
+			tellKept();
+		});
 	};
 	const put = (next: StockEntry) => {
 		now.current = next;

@@ -7,8 +7,10 @@ export function shownChart({ modes, marks }: ReadChart): string {
 		...mode.slots.map(({ at, fine, name, words, bands }) =>
 			[
 				`${at}${fine === undefined ? '' : `+${fine}`} ${name}${words === '' ? '' : ` (${words})`}`,
-				...bands.map((band) => `[${band.from}-${band.to} ${band.words}]`),
-			].join(' '),
+				...bands.map((band) => `[${`${band.from}-${band.to} ${band.words}`.trim()}]`),
+			]
+				.join(' ')
+				.trimEnd(),
 		),
 	]);
 	return [...slots, ...marks.map(shownMark)].join('\n');

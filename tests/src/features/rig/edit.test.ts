@@ -1,7 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { BUNDLED } from '../../../../shared/profile/index.ts';
+import { stockNames } from '#words/stock/index.ts';
+import { BUNDLED, type Profile } from '../../../../shared/profile/index.ts';
 import { readSheet } from '../../../../shared/sheet/index.ts';
+import { blankEntry, stockFixture } from '../../../../shared/stock/index.ts';
 import {
 	freeId,
 	rigStore,
@@ -13,10 +15,14 @@ import {
 import { runs } from '../../../runs.ts';
 import { deeds, pair } from './sheets.ts';
 
+/** A fixture of the crew's own, which a sheet has to carry. */
+const own = stockFixture({ ...blankEntry('own-1', 'Ours', 0), chart: '1 Dimmer\n2 Red' }, stockNames)
+	.profile as Profile;
+
 describe('changes to a sheet', () => {
 	it('always leave a sheet that can be read, and a log that can be played', () => {
 		const change = fc.oneof(
-			fc.record({ act: fc.constant('add' as const), of: fc.constantFrom(...BUNDLED) }),
+			fc.record({ act: fc.constant('add' as const), of: fc.constantFrom(...BUNDLED, own) }),
 			fc.record({ act: fc.constant('take' as const), at: fc.nat(8) }),
 			fc.record({ act: fc.constant('name' as const), at: fc.nat(8), name: fc.constantFrom('Left', 'Right', 'Pulpit') }),
 			fc.record({ act: fc.constant('desk' as const) }),
