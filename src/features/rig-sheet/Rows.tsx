@@ -64,7 +64,8 @@ function RowLine({ plan, row, takesFocus, onPick }: LineProps): JSX.Element {
 	const profile = profileOf(plan, row.profile);
 	const power = row.circuit !== '' ? row.circuit : profile?.power.battery ? rowWords.battery : '–';
 	return (
-		<button ref={line} type="button" class="rig-line" aria-label={rowWords.edit(row.name)} onClick={onPick}>
+		<button ref={line} type="button" class="rig-line" onClick={onPick}>
+			<span class="visually-hidden">{rowWords.edit}</span>
 			<span class="rig-address">{rowWords.address(row.universe, threeDigits(row.address))}</span>
 			<span class="rig-name">{row.name}</span>
 			<span class="rig-unit">{profile?.name ?? row.profile}</span>
