@@ -4,7 +4,8 @@ import { planWords, rowWords } from '#words/plan/index.ts';
 import { type Plan, type PlanProblem, type PlanRow, profileOf, rowFootprint } from '../../../shared/plan/index.ts';
 import { Button, Field, Tape } from '../../ui/index.ts';
 import type { PlanStore } from './store.ts';
-import { modeTitle, movedRow, threeDigits, typedNumber, withoutRow, withRow } from './view.ts';
+import { typedNumber } from './typed.ts';
+import { modeTitle, movedRow, threeDigits, withoutRow, withRow } from './view.ts';
 
 interface Props {
 	store: PlanStore;

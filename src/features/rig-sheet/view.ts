@@ -112,12 +112,6 @@ export const withoutRow = (plan: Plan, id: string): Plan => ({
 	rows: plan.rows.filter((row) => row.id !== id),
 });
 
-/** A number that was typed, with a point or a comma, within bounds; null where it is none. */
-export function typedNumber(text: string, least: number, most: number, isWhole = false): number | null {
-	const value = /^\d{1,6}([.,]\d{1,3})?$/.test(text.trim()) ? Number(text.trim().replace(',', '.')) : Number.NaN;
-	return value >= least && value <= most && (!isWhole || Number.isInteger(value)) ? value : null;
-}
-
 /** Which cautions go with handling these fixtures, by where they go, what feeds them and what they give. */
 export function cautionsOf(plan: Plan, rows: readonly PlanRow[]): CautionId[] {
 	const profiles = rows.map((row) => profileOf(plan, row.profile));

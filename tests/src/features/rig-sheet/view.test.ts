@@ -10,6 +10,7 @@ import {
 } from '../../../../shared/plan/index.ts';
 import { routes } from '../../../../src/features/rig-sheet/routes.ts';
 import { stepText } from '../../../../src/features/rig-sheet/SlipBlock.tsx';
+import { typedNumber } from '../../../../src/features/rig-sheet/typed.ts';
 import {
 	cautionsOf,
 	movedRow,
@@ -18,7 +19,6 @@ import {
 	repairSays,
 	rulersOf,
 	saysOf,
-	typedNumber,
 	withRow,
 } from '../../../../src/features/rig-sheet/view.ts';
 
