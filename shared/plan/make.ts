@@ -51,9 +51,6 @@ export interface NewRow {
 export function withRows(plan: Plan, added: readonly NewRow[], names: (profile: Profile, n: number) => string): Plan {
 	const taken = new Set(plan.rows.map(({ id }) => id));
 	const counts = new Map<string, number>();
-	/** How many there are of a profile, for its name. */
-	const kinds = new Map<string, number>();
-	for (const { profile } of plan.rows) kinds.set(profile, (kinds.get(profile) ?? 0) + 1);
 	const rows: PlanRow[] = [];
 	for (const each of added) {
 		const profile = profileOf(plan, each.profile);
@@ -63,12 +60,10 @@ export function withRows(plan: Plan, added: readonly NewRow[], names: (profile: 
 		counts.set(profile.shape, n + 1);
 		const id = `${profile.shape}-${n}`;
 		taken.add(id);
-		const nth = (kinds.get(profile.id) ?? 0) + 1;
-		kinds.set(profile.id, nth);
 		const x = each.x ?? MARGIN + PITCH * (plan.rows.length + rows.length);
 		rows.push({
 			id,
-			name: each.name ?? names(profile, nth),
+			name: each.name ?? names(profile, n),
 			profile: profile.id,
 			mode: each.mode ?? profile.defaults.mode,
 			universe: each.universe ?? plan.rules.universe,

@@ -86,13 +86,13 @@ test('goes onto the bench as planned, and the finder begins on its fixture', asy
 	await begin(tab, 3);
 	await tab.getByRole('button', { name: 'Put it on the bench' }).click();
 	await expect(tab.locator('.stage')).toBeVisible({ timeout: 30_000 });
-	await expect(tab.locator('.card')).toHaveCount(3);
+	await expect(tab.locator('li.card')).toHaveCount(3);
 	await open(tab);
 	await expect(tab.locator('.rig-line')).toHaveCount(3);
 	await tab.getByRole('button', { name: 'Something is dark' }).click();
-	await tab.getByRole('button', { name: 'Find the fault: Tallow 6 2' }).click();
+	await tab.getByRole('button', { name: 'Find the fault: Wash 2' }).click();
 	await expect(tab).toHaveURL(/\/finder\/$/);
-	await expect(tab.locator('main')).toContainText('Tallow 6 2', { timeout: 30_000 });
+	await expect(tab.locator('main')).toContainText('Wash 2', { timeout: 30_000 });
 });
 
 test('a link brings the same plan; a bad one gets a sentence', async ({ page: tab, browser }) => {

@@ -91,7 +91,8 @@ export const planWords = {
 export const rowWords = {
 	heading: 'Fixtures',
 	head: { at: 'Address', name: 'Name', unit: 'Fixture', mode: 'Mode', place: 'Place', circuit: 'Circuit' },
-	edit: (name: string) => `Change ${name}`,
+	edit: 'Change:',
+	names: { wash: (n: number) => `Wash ${n}`, bar: (n: number) => `Bar ${n}` },
 	address: (universe: number, address: string) => `${universe} / ${address}`,
 	channels: (n: number) => `${n} ch`,
 	metres: (x: number) => `${locale.number(x, 1)} m`,

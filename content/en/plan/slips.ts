@@ -50,8 +50,7 @@ export const slipWords = {
 	nothingIn: 'nothing',
 	battery: (hours: number) => `Battery: ${locale.number(hours, 1)} h at tonight’s look`,
 	mains: (circuit: string) => (circuit === '' ? 'Mains' : `Mains, circuit ${circuit}`),
-	boxes: { charged: 'charged', set: 'set', hung: 'hung', bond: 'bond', linked: 'linked', answers: 'answers' },
-	bond: 'Overhead: bond on first.',
+	boxes: { charged: 'charged', set: 'set', hung: 'hung', bond: 'bond first', linked: 'linked', answers: 'answers' },
 	siteFirst: 'Local rules and the competent or licensed person on site come first.',
 } as const;
 

@@ -29,7 +29,7 @@ interface Props {
 }
 
 /** A plan at work. */
-export function PlanView({ start, hold, onClose }: Props): JSX.Element {
+export default function PlanView({ start, hold, onClose }: Props): JSX.Element {
 	const store = usePlan(start, hold);
 	const [tab, setTab] = useState<Tab>('plan');
 	const [picked, pick] = useState<string | null>(null);

@@ -8,7 +8,7 @@ import { DEVICE } from '../../storage/index.ts';
 import { Notice } from '../../ui/index.ts';
 import { holdsPlan } from './handing.ts';
 import { keptRigs, type RigHold, rigText, setRigAside } from './keep.ts';
-import { PlanView } from './PlanView.tsx';
+import { PlanView } from './lazily.tsx';
 import type { PlanReading } from './reading.ts';
 import { Start } from './Start.tsx';
 
@@ -24,11 +24,16 @@ export function RigSheet(): JSX.Element {
 	const [ready, setReady] = useState(false);
 	const [trouble, tell] = useState<string | null>(null);
 	const open = (next: Opened | null): void => set(([, before]) => [next, before + 1]);
+	/** With every bundled fixture at hand, since any may be added. */
+	const openPlan = async (next: Opened): Promise<void> => {
+		await Promise.all(PROFILE_IDS.map(loadProfile));
+		open(next);
+	};
 	/** Puts what was read on the page; a sentence where it cannot be. */
-	const take = (found: PlanReading | null, bad: string): void => {
+	const take = async (found: PlanReading | null, bad: string): Promise<void> => {
 		if (found?.is === 'plan') {
 			tell(null);
-			open({ plan: found.plan, hold: null });
+			await openPlan({ plan: found.plan, hold: null });
 		} else tell(found?.is === 'newer' ? startWords.newer : bad);
 	};
 	const openKept = async (id: string): Promise<void> => {
@@ -36,7 +41,7 @@ export function RigSheet(): JSX.Element {
 		if (text === null) return;
 		const { readPlanText } = await import('./reading.ts');
 		const found = await readPlanText(text);
-		if (found.is === 'plan') open({ plan: found.plan, hold: { id, from: text } });
+		if (found.is === 'plan') await openPlan({ plan: found.plan, hold: { id, from: text } });
 		else {
 			if (found.is === 'damaged') setRigAside(DEVICE, id, text, Date.now());
 			tell(found.is === 'newer' ? startWords.newer : startWords.damaged);
@@ -52,12 +57,11 @@ export function RigSheet(): JSX.Element {
 			const { hash } = location;
 			const { readPlanLink } = await import('./reading.ts');
 			const found = await readPlanLink(hash);
-			take(found, startWords.badLink);
+			await take(found, startWords.badLink);
 			// from here on it is kept on the device: loading the page again must not bring the link back
 			if (found.is === 'plan') history.replaceState(null, '', location.pathname);
 		};
 		void guarded(async () => {
-			await Promise.all(PROFILE_IDS.map(loadProfile));
 			const [last] = keptRigs(DEVICE);
 			if (holdsPlan(location.hash)) await fromLink();
 			else if (last) await openKept(last.id);
@@ -82,10 +86,11 @@ export function RigSheet(): JSX.Element {
 				<PlanView key={turn} start={opened.plan} hold={opened.hold} onClose={() => open(null)} />
 			) : (
 				<Start
-					onPlan={(plan) => open({ plan, hold: null })}
+					onPlan={(plan) => void guarded(() => openPlan({ plan, hold: null }))}
 					onKept={(id) => void guarded(() => openKept(id))}
 					onRead={(read, bad) => void guarded(async () => take(await read(), bad))}
 					onTrouble={tell}
+					guarded={guarded}
 				/>
 			)}
 		</div>

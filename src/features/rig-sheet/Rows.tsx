@@ -4,7 +4,8 @@ import { planWords, rowWords } from '#words/plan/index.ts';
 import { type Plan, type PlanProblem, type PlanRow, profileOf, rowFootprint } from '../../../shared/plan/index.ts';
 import { Button, Field, Tape } from '../../ui/index.ts';
 import type { PlanStore } from './store.ts';
-import { modeTitle, movedRow, threeDigits, typedNumber, withoutRow, withRow } from './view.ts';
+import { typedNumber } from './typed.ts';
+import { modeTitle, movedRow, threeDigits, withoutRow, withRow } from './view.ts';
 
 interface Props {
 	store: PlanStore;
@@ -64,7 +65,8 @@ function RowLine({ plan, row, takesFocus, onPick }: LineProps): JSX.Element {
 	const profile = profileOf(plan, row.profile);
 	const power = row.circuit !== '' ? row.circuit : profile?.power.battery ? rowWords.battery : '–';
 	return (
-		<button ref={line} type="button" class="rig-line" aria-label={rowWords.edit(row.name)} onClick={onPick}>
+		<button ref={line} type="button" class="rig-line" onClick={onPick}>
+			<span class="visually-hidden">{rowWords.edit}</span>
 			<span class="rig-address">{rowWords.address(row.universe, threeDigits(row.address))}</span>
 			<span class="rig-name">{row.name}</span>
 			<span class="rig-unit">{profile?.name ?? row.profile}</span>

@@ -14,6 +14,9 @@ interface Props {
 	n: number;
 }
 
+/** Steps past which they stand in two columns on paper. */
+const LONG = 9;
+
 /** A prep slip: what one fixture is to be, and what to press for it. */
 export function SlipBlock({ plan, row, slip, n }: Props): JSX.Element {
 	const profile = profileOf(plan, row.profile);
@@ -26,7 +29,7 @@ export function SlipBlock({ plan, row, slip, n }: Props): JSX.Element {
 		<section class="slip" data-row={row.id}>
 			<header class="slip-head">
 				<span class="slip-number">{n}</span>
-				<h3>{row.name}</h3>
+				<h2>{row.name}</h2>
 				<span class="slip-rig">{plan.name}</span>
 				<span class="slip-unit">{profile?.name ?? row.profile}</span>
 			</header>
@@ -49,7 +52,7 @@ export function SlipBlock({ plan, row, slip, n }: Props): JSX.Element {
 						<p>
 							<strong>{slipWords.keys}</strong> ({slipWords.presses(slip.presses)})
 						</p>
-						<ol>
+						<ol data-long={slip.steps.length > LONG}>
 							{slip.steps.map((step, i) => (
 								<li key={i}>{stepText(step)}</li>
 							))}
@@ -74,11 +77,6 @@ export function SlipBlock({ plan, row, slip, n }: Props): JSX.Element {
 				))}
 			</p>
 			<ul class="slip-care">
-				{row.place.overhead && (
-					<li>
-						<strong>{slipWords.bond}</strong>
-					</li>
-				)}
 				{cautionsOf(plan, [row]).map((id) => (
 					<li key={id}>
 						<strong>{cautions[id].title}.</strong> {cautions[id].care[0]}

@@ -1,14 +1,14 @@
 import type { JSX } from 'preact';
 import { useRef, useState } from 'preact/hooks';
 import { startWords } from '#words/plan/index.ts';
-import { emptyPlan, type Plan, packed, profileOf, rowFootprint, withRows } from '../../../shared/plan/index.ts';
-import { PROFILE_IDS, profileAtHand } from '../../../shared/profile/index.ts';
+import type { Plan } from '../../../shared/plan/index.ts';
+import { loadProfile, PROFILE_IDS, profileAtHand } from '../../../shared/profile/index.ts';
 import { DEVICE, MOST_READ } from '../../storage/index.ts';
 import { Button, Field, Tape } from '../../ui/index.ts';
 import { keptRigs } from './keep.ts';
-import { Paste } from './lazily.tsx';
+import { NewList } from './lazily.tsx';
 import type { PlanReading } from './reading.ts';
-import { nameOf, typedNumber } from './view.ts';
+import { typedNumber } from './typed.ts';
 
 interface Props {
 	onPlan: (plan: Plan) => void;
@@ -16,19 +16,21 @@ interface Props {
 	/** Reads something that may be no plan. @param bad what to say then */
 	onRead: (read: () => Promise<PlanReading | null>, bad: string) => void;
 	onTrouble: (words: string | null) => void;
+	/** Does what may have to be fetched; a sentence where it cannot be. */
+	guarded: (act: () => Promise<void>) => Promise<void>;
 }
 
 const COUNTS = Array.from({ length: 24 }, (_, i) => i + 1);
 const FIRSTS = [1, 33, 65, 101, 201, 301, 401];
 
 /** Three taps to a plan, or what there is already. */
-export function Start({ onPlan, onKept, onRead, onTrouble }: Props): JSX.Element {
+export function Start({ onPlan, onKept, onRead, onTrouble, guarded }: Props): JSX.Element {
 	const [count, setCount] = useState<number | null>(null);
 	const [which, setWhich] = useState<string | null>(null);
 	const [pastes, paste] = useState(false);
 	const begin = (first: number): void => {
 		if (which === null || count === null) return;
-		onPlan(rowOf(count, which, first));
+		void guarded(async () => onPlan((await import('./begin.ts')).rowOf(count, which, first)));
 	};
 	if (count !== null && which !== null) return <First onFirst={begin} onBack={() => setWhich(null)} />;
 	if (count !== null)
@@ -59,7 +61,12 @@ export function Start({ onPlan, onKept, onRead, onTrouble }: Props): JSX.Element
 							type="button"
 							class="rig-count"
 							aria-label={startWords.count(n)}
-							onClick={() => setCount(n)}
+							onClick={() =>
+								void guarded(async () => {
+									await Promise.all(PROFILE_IDS.map(loadProfile));
+									setCount(n);
+								})
+							}
 						>
 							{n}
 						</button>
@@ -83,19 +90,16 @@ export function Start({ onPlan, onKept, onRead, onTrouble }: Props): JSX.Element
 						{startWords.bench}
 					</Button>
 					<FileButton onRead={onRead} onTrouble={onTrouble} />
-					<Button look="quiet" onClick={() => onPlan(emptyPlan(startWords.newName))}>
+					<Button
+						look="quiet"
+						onClick={() => void guarded(async () => onPlan((await import('./begin.ts')).emptyOne()))}
+					>
 						{startWords.empty}
 					</Button>
 				</div>
 			</section>
 			<KeptList onKept={onKept} />
-			{pastes && (
-				<Paste
-					plan={emptyPlan(startWords.newName)}
-					onAdd={(plan) => onPlan(packed(plan).plan)}
-					onClose={() => paste(false)}
-				/>
-			)}
+			{pastes && <NewList onPlan={onPlan} onClose={() => paste(false)} />}
 		</>
 	);
 }
@@ -115,29 +119,6 @@ function KeptList({ onKept }: Pick<Props, 'onKept'>): JSX.Element | null {
 			</div>
 		</section>
 	);
-}
-
-/** A row of like fixtures from a start address on, back to back; what goes past 512 goes on to the next universe. */
-function rowOf(count: number, profile: string, first: number): Plan {
-	const plan = withRows(
-		emptyPlan(startWords.newName),
-		Array.from({ length: count }, () => ({ profile })),
-		nameOf,
-	);
-	const [row] = plan.rows;
-	const width = row && profileOf(plan, profile) ? rowFootprint(plan, row) : 1;
-	let universe = 1;
-	let address = first;
-	const rows = plan.rows.map((each) => {
-		if (address + width - 1 > 512) {
-			universe++;
-			address = 1;
-		}
-		const placed = { ...each, universe, address };
-		address += width;
-		return placed;
-	});
-	return { ...plan, rows };
 }
 
 function First({ onFirst, onBack }: { onFirst: (address: number) => void; onBack: () => void }): JSX.Element {

@@ -1,5 +1,5 @@
 import type { CautionId } from '#words/cautions/index.ts';
-import { figureWords, planWords, problemText, repairText } from '#words/plan/index.ts';
+import { figureWords, planWords, problemText, repairText, rowWords } from '#words/plan/index.ts';
 import {
 	type Figure,
 	type Plan,
@@ -14,8 +14,8 @@ import type { Profile } from '../../../shared/profile/index.ts';
 /** A start address as it is read at arm's length: three digits. */
 export const threeDigits = (address: number): string => String(address).padStart(3, '0');
 
-/** What a new fixture is called: its own name and a number. */
-export const nameOf = ({ name }: Profile, n: number): string => `${name} ${n}`;
+/** What a new fixture is called: its kind and a number. */
+export const nameOf = ({ shape }: Profile, n: number): string => rowWords.names[shape](n);
 
 /** A mode's own name and its footprint as a choice says it. */
 export const modeTitle = (profile: Profile | null, mode: string): string =>
@@ -111,12 +111,6 @@ export const withoutRow = (plan: Plan, id: string): Plan => ({
 	...plan,
 	rows: plan.rows.filter((row) => row.id !== id),
 });
-
-/** A number that was typed, with a point or a comma, within bounds; null where it is none. */
-export function typedNumber(text: string, least: number, most: number, isWhole = false): number | null {
-	const value = /^\d{1,6}([.,]\d{1,3})?$/.test(text.trim()) ? Number(text.trim().replace(',', '.')) : Number.NaN;
-	return value >= least && value <= most && (!isWhole || Number.isInteger(value)) ? value : null;
-}
 
 /** Which cautions go with handling these fixtures, by where they go, what feeds them and what they give. */
 export function cautionsOf(plan: Plan, rows: readonly PlanRow[]): CautionId[] {

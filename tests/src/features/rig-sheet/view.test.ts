@@ -10,6 +10,7 @@ import {
 } from '../../../../shared/plan/index.ts';
 import { routes } from '../../../../src/features/rig-sheet/routes.ts';
 import { stepText } from '../../../../src/features/rig-sheet/SlipBlock.tsx';
+import { typedNumber } from '../../../../src/features/rig-sheet/typed.ts';
 import {
 	cautionsOf,
 	movedRow,
@@ -18,7 +19,6 @@ import {
 	repairSays,
 	rulersOf,
 	saysOf,
-	typedNumber,
 	withRow,
 } from '../../../../src/features/rig-sheet/view.ts';
 
@@ -40,9 +40,9 @@ describe('what the plan’s page shows', () => {
 		const off = withRow(plan, 'bar-1', { address: 5 });
 		const [problem] = problemsOf(off);
 		if (!problem) throw new Error('nothing is wrong');
-		expect(saysOf(off, problem)).toBe('Tallow 6 1 and Picket 8 1 share channels 5 to 9.');
+		expect(saysOf(off, problem)).toBe('Wash 1 and Bar 1 share channels 5 to 9.');
 		expect(repairsOf(off, problem).map((repair) => repairSays(off, repair))).toEqual([
-			'Move Picket 8 1 to Universe 1, 010',
+			'Move Bar 1 to Universe 1, 010',
 			'Give out start addresses again (1 change)',
 		]);
 	});
