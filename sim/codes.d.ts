@@ -60,7 +60,9 @@ declare module '../shared/error/codes.ts' {
 		};
 		'event.shape': Shape | { readonly expected: 'event'; readonly found: string };
 		'event.wait': { readonly trouble: 'time-by-send' };
-		'event.key': { readonly trouble: 'no-keys'; readonly fixture: string };
+		'event.key':
+			| { readonly trouble: 'no-keys'; readonly fixture: string }
+			| { readonly trouble: 'no-such-key'; readonly fixture: string; readonly key: string };
 		'event.switch': { readonly trouble: 'no-switches'; readonly fixture: string };
 		'event.slide': {
 			readonly trouble: 'no-such-position';

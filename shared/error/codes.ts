@@ -124,7 +124,9 @@ export interface ErrorFacts {
 				readonly id: string;
 				readonly choices: number;
 		  }
-		| { readonly trouble: 'key-missing'; readonly key: string }
+		| { readonly trouble: 'key-missing' | 'key-twice'; readonly key: string }
+		| { readonly trouble: 'law-unplayed'; readonly shape: string; readonly part: string }
+		| { readonly trouble: 'item-and-law'; readonly id: string; readonly shape: string }
 		| { readonly trouble: 'least-over-most'; readonly id: string; readonly least: number; readonly most: number }
 		| { readonly trouble: 'value-twice'; readonly id: string; readonly value: string }
 		| { readonly trouble: 'too-wide'; readonly text: string; readonly columns: number };

@@ -1,5 +1,5 @@
 import { InputError, requireWhole } from '../error/index.ts';
-import { BUNDLED, bundledProfile, checkProfile, type Profile } from '../profile/index.ts';
+import { BUNDLED, bundledProfile, checkProfile, FIRST_BUNDLED, type Profile } from '../profile/index.ts';
 import { makeRandom, type Random } from '../random/index.ts';
 import { bundledRig, profileFor, RIG_IDS, type RigId, type RigSheet, readSheet } from '../sheet/index.ts';
 import { LEVELS, TOPIC_IDS } from './ids.ts';
@@ -83,7 +83,7 @@ function inOrder(items: readonly Item[], order: PaperRecipe['order'], chance: Ra
 
 /**
  * What a recipe's questions are made on: its own fixtures and the bundled ones it names; with neither, those of its rig; without
- * a rig, every bundled fixture.
+ * a rig, the first bundled fixtures, whatever has come since.
  * @throws InputError `paper.profile` or `paper.rig` where the recipe names one that is not there, and what `checkProfile` and
  * `readSheet` throw.
  */
@@ -101,7 +101,7 @@ export function groundOf(recipe: PaperRecipe): QuestionGround {
 	});
 	const chosen = distinct([...recipe.own, ...named]);
 	const profiles = chosen.length > 0 || !sheet ? chosen : distinct(fixturesOf(sheet));
-	return { profiles: profiles.length > 0 ? profiles : BUNDLED, sheet, version: recipe.version };
+	return { profiles: profiles.length > 0 ? profiles : FIRST_BUNDLED, sheet, version: recipe.version };
 }
 
 function sheetOf(rig: PaperRecipe['rig']): RigSheet | null {

@@ -1,8 +1,17 @@
 import { checkBands } from '../dmx/index.ts';
 import { InputError } from '../error/index.ts';
 import { checkValue, idsOf, refer, unique } from './chart.ts';
+import { keysOf, lawOf } from './law.ts';
 import type { SettingKey } from './rules.ts';
-import { type DipPanel, type KeyedPanel, type LeafItem, type Profile, profileSchema, type Slot } from './schema.ts';
+import {
+	type DipPanel,
+	type KeyedPanel,
+	type LeafItem,
+	type PanelKey,
+	type Profile,
+	profileSchema,
+	type Slot,
+} from './schema.ts';
 import { readShape } from './shape.ts';
 
 /**
@@ -152,8 +161,8 @@ function checkSets(profile: Profile, sets: object, place: string): void {
 }
 
 function checkKeyed(profile: Profile, panel: KeyedPanel): void {
-	const missing = (['back', 'down', 'up', 'set'] as const).find((key) => !panel.keys.includes(key));
-	if (missing) throw new InputError('profile.panel', 'panel.keys', { trouble: 'key-missing', key: missing });
+	checkLaw(panel);
+	const { shape } = lawOf(panel);
 	const seen = new Set<string>();
 	const head = (item: { readonly id: string; readonly label: string }, path: string): void => {
 		if (seen.has(item.id)) throw new InputError('profile.id', `${path}.id`, { trouble: 'menu-id-twice', id: item.id });
@@ -163,18 +172,61 @@ function checkKeyed(profile: Profile, panel: KeyedPanel): void {
 	for (const [i, item] of panel.menu.entries()) {
 		const path = `panel.menu[${i}]`;
 		head(item, path);
+		// each function of a flat panel says who decides the light, and no tree has any that does
+		const isFlat = item.kind !== 'menu' && item.kind !== 'action' && item.work !== undefined;
+		if (isFlat !== (shape === 'flat'))
+			throw new InputError('profile.panel', path, { trouble: 'item-and-law', id: item.id, shape });
 		if (item.kind !== 'menu') checkLeaf(profile, panel, item, path);
 		else
 			for (const [n, leaf] of item.items.entries()) {
 				head(leaf, `${path}.items[${n}]`);
+				if ('work' in leaf)
+					throw new InputError('profile.panel', `${path}.items[${n}]`, { trouble: 'item-and-law', id: leaf.id, shape });
 				checkLeaf(profile, panel, leaf, `${path}.items[${n}]`);
 			}
 	}
 }
 
+/** Holds a law to the keys and to what a simulated panel does. @throws InputError `profile.panel` */
+function checkLaw(panel: KeyedPanel): void {
+	const { keys } = panel;
+	const twice = keys.find((key, i) => keys.indexOf(key) !== i);
+	if (twice) throw new InputError('profile.panel', 'panel.keys', { trouble: 'key-twice', key: twice });
+	const { shape, acts, stores, rests, long, opens } = lawOf(panel);
+	const means = keysOf(panel);
+	const missing = (key: PanelKey): never => {
+		throw new InputError('profile.panel', 'panel.keys', { trouble: 'key-missing', key });
+	};
+	if (long && !keys.includes(long.key)) missing(long.key);
+	if (!keys.includes(opens)) missing(opens);
+	if (shape === 'flat' && !keys.includes('page')) missing('page');
+	if (shape === 'tree') {
+		if (!means.back && long?.does !== 'back') missing('back');
+		if (!means.enter && long?.does !== 'set') missing('set');
+	}
+	const isKnob = keys.includes('left') || keys.includes('right');
+	if (!means.lower) missing(isKnob ? 'left' : 'down');
+	if (!means.higher) missing(isKnob ? 'right' : 'up');
+	const isFlat = shape === 'flat';
+	const unplayed = (part: 'acts' | 'stores' | 'rests' | 'long' | 'keys'): never => {
+		throw new InputError('profile.panel', part === 'keys' ? 'panel.keys' : `panel.law.${part}`, {
+			trouble: 'law-unplayed',
+			shape,
+			part,
+		});
+	};
+	if (isFlat !== (acts === 'scrolling')) unplayed('acts');
+	if (isFlat !== (stores !== 'enter')) unplayed('stores');
+	if (isFlat && rests) unplayed('rests');
+	if (isFlat && long) unplayed('long');
+	if (long && (long.key !== 'set' || long.does !== 'back')) unplayed('long');
+	if (!isFlat && keys.includes('page')) unplayed('keys');
+}
+
 function checkLeaf(profile: Profile, panel: KeyedPanel, item: LeafItem, path: string): void {
-	// a value being edited has the arrow before it on a text display
-	const room = panel.columns - (panel.kind === 'text' ? EDIT_MARK : 0);
+	// a value being edited has the arrow before it on a text display, and one on a flat panel its function's name
+	const room =
+		panel.columns - (lawOf(panel).shape === 'flat' ? item.label.length : panel.kind === 'text' ? EDIT_MARK : 0);
 	if (item.kind === 'action') checkWidth(item.ask, panel.columns, `${path}.ask`);
 	if (item.kind === 'number') {
 		const { least, most } = item;

@@ -1,15 +1,16 @@
 /**
  * What a fixture is, as data: its panel and menu, its modes with their slots and bands, its emitters,
  * its power, and what it can be set to. A profile opens a simulated fixture and answers the papers'
- * questions; nothing about a fixture is known anywhere else. The three bundled fixtures are invented,
- * and between them have what crews meet: a four-character display, a text display, ten DIP switches;
+ * questions; nothing about a fixture is known anywhere else. The bundled fixtures are invented,
+ * and between them have what crews meet: a four-character display, a text display, a flat panel that acts as it scrolls, ten DIP switches;
  * battery and mains; one cell and eight. A script has all of them at once (`BUNDLED`); a page fetches those it needs (`loadProfile`).
  */
 export { loadProfile, PROFILE_IDS, profileAtHand } from './bundled/at-hand.ts';
-export { BUNDLED, bundledProfile } from './bundled/index.ts';
+export { BUNDLED, bundledProfile, FIRST_BUNDLED } from './bundled/index.ts';
 export { checkValue, footprintOf, isStandIn, modeOf, noMode, STAND_IN, slotAt } from './chart.ts';
 export { checkProfile, readProfile } from './check.ts';
 export { CHROMATICITY } from './chromaticity.ts';
+export { doesAct, keysOf, lawOf, type Meaning, settingsOn } from './law.ts';
 export {
 	LOSSES,
 	SETTING_KEYS,
@@ -30,6 +31,7 @@ export {
 	type Mode,
 	type Panel,
 	type PanelKey,
+	type PanelLaw,
 	PROGRAMME_KINDS,
 	type Profile,
 	type ProfileInput,

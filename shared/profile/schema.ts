@@ -100,13 +100,43 @@ const modeSchema = v.strictObject({ id: idText, name: title, slots: v.pipe(v.arr
 // ---- panel ---------------------------------------------------------------------------------
 
 const label = v.pipe(v.string(), v.minLength(1), v.maxLength(16));
+/**
+ * Every key a panel can have, by what it does; permanent, since logs and links hold them. `down` and `up` go to the next item and the one
+ * before, and lower and raise a value; so do `right` and `left` of a knob, where right is next and higher. `page` goes to the next
+ * function. `set` goes in and keeps, `back` leaves.
+ */
+export const KEYS = Object.freeze(['back', 'down', 'up', 'set', 'left', 'right', 'page'] as const);
+const key = v.picklist(KEYS);
+
+/** What a panel obeys, besides its menu: see `law.ts`. */
+const lawSchema = v.strictObject({
+	/** `tree`: items are stood on, opened, kept. `flat`: one row of functions, and the one stood on is what the light does. */
+	shape: v.picklist(['tree', 'flat']),
+	/** Whether a value acts as it comes by, or once it is stored. */
+	acts: v.picklist(['stored', 'scrolling']),
+	/** Stored by the key that keeps, or by itself so many milliseconds after the last press. */
+	stores: v.union([v.literal('enter'), v.strictObject({ after: whole(1000, 60000) })]),
+	/** How a value that is not yet stored shows: by itself, behind an arrow, or blinking. */
+	unstored: v.picklist(['value', 'arrow', 'blink']),
+	/** What the display comes back to, so many milliseconds after the last press; null: it stays at its page. Going dark is a setting, `sleep`. */
+	rests: v.nullable(v.strictObject({ on: v.picklist(['address', 'mode']), after: whole(1000, 120000) })),
+	/** A key that does something else where it is held so many milliseconds; it then does its own as it is let go. */
+	long: v.nullable(v.strictObject({ key, after: whole(300, 5000), does: v.picklist(['set', 'back']) })),
+	/** The key that is held to open a locked panel. */
+	opens: key,
+});
+
 const settingKey = v.picklist(Object.keys(settingsSchema.entries) as (keyof typeof settingsSchema.entries)[]);
+
+/** Who decides the light while a flat panel stands at this function; every function of one says it. */
+const work = v.exactOptional(settingsSchema.entries.work);
 
 const choiceItem = v.strictObject({
 	kind: v.literal('choice'),
 	id: idText,
 	label,
 	title,
+	work,
 	setting: settingKey,
 	options: v.pipe(v.array(v.strictObject({ value: v.union([v.string(), v.number()]), label })), v.minLength(2)),
 });
@@ -115,6 +145,7 @@ const numberItem = v.strictObject({
 	id: idText,
 	label,
 	title,
+	work,
 	setting: settingKey,
 	least: v.pipe(v.number(), v.integer()),
 	most: v.pipe(v.number(), v.integer()),
@@ -135,6 +166,7 @@ const infoItem = v.strictObject({
 	id: idText,
 	label,
 	title,
+	work,
 	shows: v.picklist(['charge', 'hours', 'signal', 'footprint']),
 });
 const leafItem = v.variant('kind', [choiceItem, numberItem, actionItem, infoItem]);
@@ -157,15 +189,18 @@ const repeatSchema = v.strictObject({
 });
 
 const keyed = {
-	keys: v.pipe(v.array(v.picklist(['back', 'down', 'up', 'set'])), v.length(4)),
+	/** One to five, in the order they stand in. */
+	keys: v.pipe(v.array(key), v.minLength(1), v.maxLength(5)),
+	/** Left out: the tree that `lawOf` gives. */
+	law: v.exactOptional(lawSchema),
 	repeat: repeatSchema,
-	/** Milliseconds Set is held to open a locked panel. */
+	/** Milliseconds a key is held to open a locked panel. */
 	unlockHold: whole(500, 10000),
 	/** Milliseconds without a key until a panel with its lock on locks. */
 	lockAfter: whole(1000, 120000),
 	/**
 	 * What scrolling does to the light before anything is stored. `still`: nothing, whatever item or value is on the display. `acts`:
-	 * a value acts as it comes by. Left out: unknown, to be taken for `acts` by whoever asks whether a look harms a show.
+	 * a value acts as it comes by. Where there is a law, that says it. Left out of both: unknown, to be taken for `acts` by whoever asks whether a look harms a show.
 	 */
 	scrolling: v.optional(v.picklist(['still', 'acts'])),
 	menu: v.pipe(v.array(anyItem), v.minLength(1)),
@@ -258,5 +293,5 @@ export type KeyedPanel = Extract<Panel, { kind: 'code' | 'text' }>;
 export type DipPanel = Extract<Panel, { kind: 'dip' }>;
 export type MenuItem = v.InferOutput<typeof anyItem>;
 export type LeafItem = v.InferOutput<typeof leafItem>;
-export type PanelKey = 'back' | 'down' | 'up' | 'set';
-export const KEYS: readonly PanelKey[] = Object.freeze(['back', 'down', 'up', 'set'] as const);
+export type PanelLaw = v.InferOutput<typeof lawSchema>;
+export type PanelKey = (typeof KEYS)[number];

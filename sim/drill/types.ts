@@ -151,6 +151,9 @@ export const DRILL_IDS = Object.freeze([
 	'line-longer',
 	'two-universes',
 	'leader-left-on',
+	'other-law-address',
+	'other-law-colour',
+	'other-law-handover',
 ] as const);
 
 export type DrillKind = (typeof DRILL_IDS)[number];

@@ -1,5 +1,5 @@
 import { oncePer } from '../../shared/memo/index.ts';
-import type { Profile, Settings } from '../../shared/profile/index.ts';
+import { type Profile, type Settings, settingsOn } from '../../shared/profile/index.ts';
 import {
 	profileFor,
 	type RigSheet,
@@ -49,12 +49,7 @@ export const laid = (sheet: RigSheet): SheetCable[] =>
 
 /** Whether a setting can be reached on this panel's menu. */
 export function canSet(profile: Profile, key: keyof Settings): boolean {
-	if (profile.panel.kind === 'dip') return false;
-	return profile.panel.menu.some((item) =>
-		item.kind === 'menu'
-			? item.items.some((leaf) => 'setting' in leaf && leaf.setting === key)
-			: 'setting' in item && item.setting === key,
-	);
+	return profile.panel.kind !== 'dip' && settingsOn(profile.panel).has(key);
 }
 
 /** Levels that stand on a fixture's slots, by its patch: slot of the universe to level. */

@@ -12,7 +12,7 @@ import {
 	severalOf,
 	type WrongAnswer,
 } from '../../shared/paper/index.ts';
-import { BUNDLED, bundledProfile, modeOf, type Profile } from '../../shared/profile/index.ts';
+import { bundledProfile, FIRST_BUNDLED, modeOf, type Profile } from '../../shared/profile/index.ts';
 import { profileFor } from '../../shared/sheet/index.ts';
 import { DRILL_IDS, DRILL_KINDS, type Drill, type DrillKind, fewestPresses, makeDrillWhere } from '../drill/index.ts';
 import { openUnharmed } from '../rig/trusted.ts';
@@ -53,6 +53,9 @@ export const OFTEN_ON: Readonly<Record<DrillKind, readonly string[]>> = Object.f
 	'line-longer': ['tallow-6', 'picket-8'],
 	'two-universes': ['tallow-6', 'picket-8'],
 	'leader-left-on': ['tallow-6', 'picket-8'],
+	'other-law-address': ['thimble-4'],
+	'other-law-colour': ['thimble-4'],
+	'other-law-handover': ['thimble-4'],
 });
 
 /** Drills of these kinds, one after another, each on none but the fixtures that the questions are about. Never more than `most`. */
@@ -63,8 +66,12 @@ function* drillsOn(
 	most: number,
 ): Generator<Drill, undefined> {
 	const able = new Set(drillable(ground));
-	const isAll = BUNDLED.every(({ id }) => able.has(id));
-	const often = isAll ? kinds : kinds.filter((kind) => OFTEN_ON[kind].some((profile) => able.has(profile)));
+	const isAll = FIRST_BUNDLED.every(({ id }) => able.has(id));
+	const often = kinds.filter((kind) => {
+		const on = OFTEN_ON[kind];
+		// one that is often on none alone may turn up where all of the first are
+		return on.length === 0 ? isAll : on.some((profile) => able.has(profile));
+	});
 	const asked = often.length > 0 ? often : kinds;
 	for (let n = 0; n < most; n++) {
 		const drill = makeDrillWhere(chance.pick(asked), chance.int(0, TOP_SEED), ({ fixtures }) =>

@@ -82,6 +82,7 @@ function canLead({ panel }: Profile): boolean {
 	}
 	const leaves = panel.menu.flatMap((item) => (item.kind === 'menu' ? item.items : [item]));
 	const says = (setting: string, value: string): boolean =>
+		leaves.some((item) => setting === 'work' && 'work' in item && item.work === value) ||
 		leaves.some(
 			(item) => item.kind === 'choice' && item.setting === setting && item.options.some((it) => it.value === value),
 		);

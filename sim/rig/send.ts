@@ -31,8 +31,11 @@ function panelEvent(gear: Gear, event: PanelEvent): void {
 		case 'key.tap':
 		case 'key.down':
 		case 'key.up': {
-			if (unitOf(gear, event.fixture).profile.panel.kind === 'dip')
+			const { panel } = unitOf(gear, event.fixture).profile;
+			if (panel.kind === 'dip')
 				throw new InputError('event.key', 'fixture', { trouble: 'no-keys', fixture: event.fixture });
+			if (!panel.keys.includes(event.key))
+				throw new InputError('event.key', 'key', { trouble: 'no-such-key', fixture: event.fixture, key: event.key });
 			if (event.type !== 'key.up') tell(gear, event.fixture, { type: 'key.down', key: event.key });
 			if (event.type !== 'key.down') tell(gear, event.fixture, { type: 'key.up', key: event.key });
 			return;

@@ -1,6 +1,6 @@
 import { displays } from '#words/rig/index.ts';
-import type { MenuItem, Profile } from '../../shared/profile/index.ts';
-import { draftOf, itemAt, type PanelDisplay } from '../../sim/fixture/index.ts';
+import { lawOf, type MenuItem, type Profile } from '../../shared/profile/index.ts';
+import { itemAt, type PanelDisplay, valueShown } from '../../sim/fixture/index.ts';
 import type { Rig } from '../../sim/rig/index.ts';
 import { fill } from './fill.ts';
 import { itemTitle, plainKinds, settingValueText } from './kinds.ts';
@@ -45,12 +45,17 @@ export function panelTitle(rig: Rig, fixtureId: string, display: PanelDisplay): 
 	const unit = rig.gear.units.get(fixtureId);
 	if (!unit || unit.profile.panel.kind === 'dip' || display.kind !== 'keyed' || !display.lit) return '';
 	if (display.state === 'locked') return displays.titleLocked;
+	if (display.state === 'resting') return displays.titleResting;
 	const item = itemAt(unit.profile.panel, unit.state.context.path);
 	const title = itemTitle(item);
-	const draft = draftOf(unit.state);
-	if (draft !== null && 'setting' in item)
-		return fill(displays.titleValue, { title, value: settingValueText(unit.profile, item.setting, draft) });
-	return display.lines[0]?.trim().toLowerCase() === title.toLowerCase() ? '' : title;
+	const value = valueShown(unit.profile.panel, unit.state);
+	const text =
+		value !== null && 'setting' in item
+			? fill(displays.titleValue, { title, value: settingValueText(unit.profile, item.setting, value) })
+			: display.lines[0]?.trim().toLowerCase() === title.toLowerCase()
+				? ''
+				: title;
+	return display.state === 'scrolling' ? fill(displays.titleUnstored, { text }) : text;
 }
 
 /** The item whose name stands on the display: its label, or for an item of information on four characters its initial. */
@@ -60,6 +65,7 @@ function itemShown(lines: readonly string[], { panel }: Profile): MenuItem | und
 	const [first = ''] = lines;
 	const labelled = items.find((item) => item.label === first && (panel.kind === 'text' || item.kind !== 'info'));
 	if (labelled || panel.kind === 'text') return labelled;
+	if (lawOf(panel).shape === 'flat') return items.find((item) => first.startsWith(item.label));
 	return items.find((item) => item.kind === 'info' && item.label.startsWith(first.slice(0, 1)) && first !== '');
 }
 

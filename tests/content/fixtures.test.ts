@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { cautionIds } from '#words/cautions/index.ts';
 import { fixtures } from '#words/fixtures/index.ts';
 import { DIP_WEIGHTS } from '../../shared/dmx/index.ts';
-import { BUNDLED, footprintOf, KEYS } from '../../shared/profile/index.ts';
+import { BUNDLED, footprintOf } from '../../shared/profile/index.ts';
 
 describe('the words about the bundled fixtures', () => {
 	it('are there for each, and for nothing else', () => {
@@ -51,7 +51,7 @@ describe('the words about the bundled fixtures', () => {
 				});
 				const spans = panel.fields.map(({ switches }) => `${switches[0]}-${switches.at(-1)}`);
 				expect(told.sort()).toEqual(['1-9', '10-10', ...spans].sort());
-			} else expect(Object.keys(controls).sort()).toEqual([...KEYS].sort());
+			} else expect(Object.keys(controls).sort()).toEqual([...panel.keys].sort());
 			for (const sentence of Object.values(controls)) expect(sentence).toMatch(/^[A-Z].*[.]$/);
 		});
 

@@ -33,7 +33,7 @@ describe('E1.20: personality', () => {
 		const shown = BUNDLED.map(
 			({ modes: all, defaults }) => `${all.findIndex(({ id }) => id === defaults.mode) + 1}/${all.length}`,
 		);
-		expect(shown).toEqual(['2/3', '2/4', '1/3']);
+		expect(shown).toEqual(['2/3', '2/4', '1/3', '2/3']);
 	});
 
 	test.each(modes)(
@@ -70,6 +70,7 @@ describe('E1.20: slots', () => {
 			['picket-8 halves', 8, 9, SLOT_TYPE.primary],
 			['picket-8 cells', 1, 2, SLOT_TYPE.primary],
 			['cobble seven', 3, 4, SLOT_TYPE.primary],
+			['thimble-4 nine', 4, 5, SLOT_TYPE.primary],
 		]);
 	});
 
@@ -92,6 +93,7 @@ describe('E1.20 and E1.11: start addresses', () => {
 						.flatMap((item) => (item.kind === 'number' && item.setting === 'address' ? [[item.least, item.most]] : [])),
 		);
 		expect(offered).toEqual([
+			[E120.startAddress.lowest, E120.startAddress.highest],
 			[E120.startAddress.lowest, E120.startAddress.highest],
 			[E120.startAddress.lowest, E120.startAddress.highest],
 		]);
@@ -119,6 +121,9 @@ describe('E1.20 and E1.11: start addresses', () => {
 			['cobble three', 170],
 			['cobble five', 102],
 			['cobble seven', 73],
+			['thimble-4 four', 128],
+			['thimble-4 six', 85],
+			['thimble-4 nine', 56],
 		]);
 	});
 });

@@ -115,7 +115,7 @@ const SOURCES: Readonly<Record<string, Source>> = {
 		['modes[0].slots[0].at', 'whole', 1, 512],
 		['modes[0].slots[0].name', 'text', 1, 40],
 		['unitLoads', 'amount', 0.1, 4],
-		['panel.keys', 'list', 4, 4],
+		['panel.keys', 'list', 1, 5],
 		['panel.repeat.after', 'whole', 100, 2000],
 		['panel.repeat.every', 'whole', 20, 1000],
 		['panel.repeat.quickAfter', 'whole', 1, 100],

@@ -25,8 +25,8 @@ const card = (tab: Page, kind: DrillKind): Locator => tab.locator(`[data-kind="$
 /** The shortest way of a drill whose every step is a press of a key. */
 const keysOf = (kind: DrillKind, seed: number) =>
 	shortestWay(makeDrill(kind, seed)).map((event) => {
-		if (event.type !== 'key.tap') throw new Error(`this way has a ${event.type}`);
-		return event.key;
+		if (event.type !== 'key.tap' || !(event.key in NAMES)) throw new Error(`this way has a ${event.type}`);
+		return event.key as keyof typeof NAMES;
 	});
 
 const NAMES = { back: 'Back', down: 'Down', up: 'Up', set: 'Set' } as const;

@@ -31,8 +31,8 @@ const drawSeed = (tab: Page): Promise<unknown> =>
 /** The keys of a lesson's task, from its shortest way. */
 function keysOf(id: string): (keyof typeof NAMES)[] {
 	return shortestWay(taskOf(id)).map((event) => {
-		if (event.type !== 'key.tap') throw new Error(`this way has a ${event.type}`);
-		return event.key;
+		if (event.type !== 'key.tap' || !(event.key in NAMES)) throw new Error(`this way has a ${event.type}`);
+		return event.key as keyof typeof NAMES;
 	});
 }
 
@@ -59,7 +59,7 @@ async function touch(tab: Page, { sheet }: Task, event: RigEvent): Promise<void>
 	}
 	switch (event.type) {
 		case 'key.tap':
-			return key(tab, NAMES[event.key]).tap();
+			return key(tab, NAMES[event.key as keyof typeof NAMES]).tap();
 		case 'switch.flip':
 			return tab.getByRole('switch', { name: new RegExp(`^Switch ${event.switch}:`) }).tap();
 		case 'slide.move': {

@@ -1,12 +1,24 @@
+/** What the keyboard does for the keys of a panel, in the order it is said. */
+const KEYBOARD = [
+	['up', 'arrows for Up and Down'],
+	['right', 'arrows for Left and Right'],
+	['set', 'Enter for Set'],
+	['page', 'Enter for Page'],
+	['back', 'Escape or Backspace for Back'],
+] as const;
+
 /** Words of a fixture's back, and of the row. */
 export const backWords = {
 	panel: (name: string) => `Panel of ${name}`,
 	display: (name: string) => `Display of ${name}`,
-	keys: { back: 'Back', down: 'Down', up: 'Up', set: 'Set' },
+	keys: { back: 'Back', down: 'Down', up: 'Up', set: 'Set', left: 'Left', right: 'Right', page: 'Page' },
 	standIn:
 		'This panel is a stand-in. The real one has other keys and menus: learn those from the fixture in your hand.',
-	keysHint:
-		'With the display in focus: arrows for Up and Down, Enter for Set, Escape or Backspace for Back. Hold to repeat.',
+	/** {keys}: those the panel has. */
+	keysHint: (keys: readonly string[]) =>
+		`With the display in focus: ${KEYBOARD.filter(([key]) => keys.includes(key))
+			.map(([, says]) => says)
+			.join(', ')}. Hold to repeat.`,
 	switchName: (n: number) => `Switch ${n}`,
 	up: 'up',
 	down: 'down',

@@ -172,4 +172,31 @@ export const drills = {
 		task: 'The desk is back, and {leader as name} still leads. Have {followers as names} obey the desk, and {leader as name} too. In the order of the row their start addresses are {addresses as counts}.',
 		why: 'Two sources on one line garble each other, and the whole row jumps.',
 	},
+	'other-law-address': {
+		title: 'An address on another kind of panel',
+		task: 'Set {fixture as name} so that it obeys the line from start address {address}, in the mode it stands in. Its panel may not work like the last one: find out what acts, what stores and what leaves.',
+		why: 'Hired stock comes with panels you never saw, and the first one you meet is on tonight’s rig.',
+	},
+	'other-law-colour': {
+		title: 'A colour on another kind of panel',
+		task: 'Have {fixture as name} show the static colour “{held as held}” at {level as percent}, with no desk. Watch the light while you press: on some panels it follows at once.',
+		why: 'A panel that acts as you scroll shows every wrong colour to the room on the way to the right one.',
+	},
+	'other-law-handover': {
+		title: 'Under the desk, on another kind of panel',
+		task: [
+			{
+				when: { loss: 'hold' },
+				says: 'Have {fixture as name} obey the desk in mode “{mode as mode}” ({footprint} {footprint?channel|channels}) from start address {address}, and keep its last look on signal loss.',
+			},
+			{
+				when: { loss: 'dark' },
+				says: 'Have {fixture as name} obey the desk in mode “{mode as mode}” ({footprint} {footprint?channel|channels}) from start address {address}, and go dark on signal loss.',
+			},
+			{
+				says: 'Have {fixture as name} obey the desk in mode “{mode as mode}” ({footprint} {footprint?channel|channels}) from start address {address}, and run its own programme on signal loss.',
+			},
+		],
+		why: 'Four settings on a panel that goes one way round cost fewest presses in the order it meets them.',
+	},
 } as const satisfies Record<string, DrillSays>;

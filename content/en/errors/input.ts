@@ -175,7 +175,23 @@ export const inputErrors = {
 		},
 		{
 			when: { trouble: 'key-missing' },
-			says: "The panel has no '{key}' key. Its four keys are back, down, up and set, each once, in any order.",
+			says: "The panel has no '{key}' key, and its law needs one. With no law of its own, its four keys are back, down, up and set.",
+		},
+		{
+			when: { trouble: 'key-twice' },
+			says: "The panel lists its '{key}' key twice. List each key once.",
+		},
+		{
+			when: { trouble: 'law-unplayed' },
+			says: "No panel here with the law '{shape}' works like that. Change its '{part}': a tree stores with a key, a flat panel acts as it scrolls and stores by itself.",
+		},
+		{
+			when: { trouble: 'item-and-law', shape: 'flat' },
+			says: "'{id}' doesn’t say who decides the light. On a flat panel each function says it, in 'work', and there are no menus.",
+		},
+		{
+			when: { trouble: 'item-and-law' },
+			says: "'{id}' says who decides the light, in 'work'. Only a flat panel’s functions do.",
 		},
 		{
 			when: { trouble: 'least-over-most' },

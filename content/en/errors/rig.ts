@@ -95,7 +95,10 @@ export const rigErrors = {
 		{ says: 'An event has a type in words; found {found as found}.' },
 	],
 	'event.wait': 'Time moves by wait, not by send. Call rig.wait with the milliseconds.',
-	'event.key': "'{fixture}' has switches and no keys. Flip a switch instead.",
+	'event.key': [
+		{ when: { trouble: 'no-such-key' }, says: "The panel of '{fixture}' has no '{key}' key. Press one that it has." },
+		{ says: "'{fixture}' has switches and no keys. Flip a switch instead." },
+	],
 	'event.switch': "'{fixture}' has keys and no DIP switches. Press a key instead.",
 	'event.slide': "'{fixture}' has no slide '{slide}' with a position {position}.",
 	'event.settings': '{profile} is set by its switches alone. Flip those.',

@@ -25,6 +25,7 @@ export const quickWords = {
 		'tallow-6': { name: 'A display of four characters', more: 'Battery wash, four keys, a remote' },
 		'picket-8': { name: 'A display with lines of text', more: 'Mains bar, four keys' },
 		cobble: { name: 'Ten small switches', more: 'Older mains wash, no display' },
+		'thimble-4': { name: 'Four characters, no menu', more: 'Small mains wash, three keys' },
 	},
 	/** What such a rig is called: it has no name of its own. */
 	named: (fixtures: string, link: string) => `${fixtures}: ${link.charAt(0).toLowerCase()}${link.slice(1)}`,

@@ -59,7 +59,15 @@ export const programmeKinds = {
 } as const;
 
 /** The four keys, by id. */
-export const keyNames = { back: 'Back', down: 'Down', up: 'Up', set: 'Set' } as const;
+export const keyNames = {
+	back: 'Back',
+	down: 'Down',
+	up: 'Up',
+	set: 'Set',
+	left: 'Left',
+	right: 'Right',
+	page: 'Page',
+} as const;
 
 /** Buttons of the remote; for a held colour or a programme {name} is which. */
 export const remoteButtons = {

@@ -61,6 +61,9 @@ export const displays = {
 	locked: 'Display reads {lines}, locked.',
 	browsing: 'Display reads {lines}[, {title}], browsing.',
 	editing: 'Display reads {lines}, editing[ {title}].',
+	/** What it shows acts already. */
+	scrolling: 'Display reads {lines}[, {title}], blinking: it acts, and it isn’t stored yet.',
+	resting: 'Display at rest reads {lines}.',
 	confirming: 'Display asks[ {title}]: {ask} Set for yes, Back for no.',
 	switches: [
 		{ when: { all: 'down' }, says: 'All ten switches down[; {slides as list}].' },
@@ -71,6 +74,9 @@ export const displays = {
 	/** Under the display, for the eye. */
 	titleValue: '{title}: {value}',
 	titleLocked: 'Panel locked',
+	titleResting: 'At rest',
+	/** What it shows acts, and isn't stored. */
+	titleUnstored: '{text}, not stored yet',
 	/** Two lines read as one. */
 	twoLines: '{first}: {second}',
 } as const satisfies Record<string, Says>;

@@ -2,13 +2,14 @@ import { fetched } from '../../error/index.ts';
 import type { Profile } from '../schema.ts';
 
 /** Permanent ids of the bundled fixtures, in the order a bench offers them. */
-export const PROFILE_IDS = Object.freeze(['tallow-6', 'picket-8', 'cobble'] as const);
+export const PROFILE_IDS = Object.freeze(['tallow-6', 'picket-8', 'cobble', 'thimble-4'] as const);
 export type ProfileId = (typeof PROFILE_IDS)[number];
 
 const FILES: Readonly<Record<ProfileId, () => Promise<Profile>>> = {
 	'tallow-6': async () => (await import('./tallow-6.ts')).tallow6,
 	'picket-8': async () => (await import('./picket-8.ts')).picket8,
 	cobble: async () => (await import('./cobble.ts')).cobble,
+	'thimble-4': async () => (await import('./thimble-4.ts')).thimble4,
 };
 
 const atHand = new Map<string, Profile>();

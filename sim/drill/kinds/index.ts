@@ -20,6 +20,7 @@ import {
 	programmeSpeed,
 	staticColour,
 } from './one.ts';
+import { otherLawAddress, otherLawColour, otherLawHandover } from './other-law.ts';
 import { cableMissing, lineLonger, mainsRow, remoteThree } from './plugs.ts';
 import { rowAsOne, rowBackToBack, sensorsAudience, twoUniverses } from './row.ts';
 import type { DrillDraft } from './stage.ts';
@@ -140,6 +141,24 @@ export const KINDS: Readonly<Record<DrillKind, DrillMaker>> = Object.freeze({
 		facts: ['leader', 'followers', 'profile', 'addresses'],
 		claims: true,
 		make: leaderLeftOn,
+	},
+	'other-law-address': {
+		level: 'easy',
+		order: 85,
+		facts: ['fixture', 'profile', 'mode', 'address', 'from'],
+		make: otherLawAddress,
+	},
+	'other-law-colour': {
+		level: 'middle',
+		order: 95,
+		facts: ['fixture', 'profile', 'held', 'level'],
+		make: otherLawColour,
+	},
+	'other-law-handover': {
+		level: 'hard',
+		order: 215,
+		facts: ['fixture', 'profile', 'mode', 'address', 'loss', 'footprint'],
+		make: otherLawHandover,
 	},
 });
 

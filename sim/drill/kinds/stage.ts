@@ -1,5 +1,6 @@
 import { LAST_SLOT, TOP_LEVEL } from '../../../shared/dmx/index.ts';
 import {
+	BUNDLED,
 	bundledProfile,
 	footprintOf,
 	modeOf,
@@ -48,10 +49,16 @@ export const PICKET = profileOf('picket-8');
 export const COBBLE = profileOf('cobble');
 export const KEYED = Object.freeze([TALLOW, PICKET]);
 
+/** Bundled fixtures with keys whose panel obeys another law than those two. */
+export const OTHER_LAW: readonly Profile[] = Object.freeze(
+	BUNDLED.filter(({ panel }) => panel.kind !== 'dip' && panel.law !== undefined),
+);
+
 const NAMES: Readonly<Record<string, readonly [id: string, name: string]>> = Object.freeze({
 	'tallow-6': ['wash', 'Wash'],
 	'picket-8': ['bar', 'Bar'],
 	cobble: ['floor', 'Floor'],
+	'thimble-4': ['small', 'Small'],
 });
 
 /** The id of the nth fixture (from 1) of a profile on a drill's rig: `wash-1`, `bar-1`, `floor-1`. */

@@ -13,7 +13,7 @@
 
 import { InputError } from '../../../shared/error/index.ts';
 import type { RigEvent } from '../../event/index.ts';
-import { isSwitchedOn } from '../../fixture/index.ts';
+import { doesRepeat, isSwitchedOn } from '../../fixture/index.ts';
 import type { Rig, Unit } from '../../rig/index.ts';
 import { replayUnharmed } from '../../rig/trusted.ts';
 import { findingName, findingsOf } from '../check.ts';
@@ -78,9 +78,7 @@ export function hintOn(drill: Task, rig: Rig): Hint | null {
 	const { event, letGoMs } = first;
 	if (letGoMs === undefined || !('fixture' in event)) return { event, hold: null };
 	const own = timed.filter((each) => 'fixture' in each.event && each.event.fixture === event.fixture);
-	const end = own.findIndex(
-		({ event: it }) => !('key' in it) || (letGoMs !== null && it.key !== 'up' && it.key !== 'down'),
-	);
+	const end = own.findIndex(({ event: it }) => !('key' in it) || (letGoMs !== null && !doesRepeat(it.key)));
 	// what opens a lock ends with the key coming up
 	const then = inTime(letGoMs === null ? own.slice(0, 2) : own.slice(0, end < 0 ? own.length : end));
 	return { event, hold: { letGoMs, then } };

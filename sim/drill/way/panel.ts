@@ -1,8 +1,19 @@
-import type { KeyedPanel, Profile, SettingKey, Settings, SettingValue } from '../../../shared/profile/index.ts';
+import {
+	type KeyedPanel,
+	keysOf,
+	lawOf,
+	type Meaning,
+	type PanelKey,
+	type Profile,
+	type SettingKey,
+	type Settings,
+	type SettingValue,
+} from '../../../shared/profile/index.ts';
 import { draftOf, type FixtureState, isSwitchedOn, itemAt, type PanelState, panelOf } from '../../fixture/index.ts';
 import { allows, unmetKeys, type Wish } from '../wish.ts';
+import { flatWay } from './flat.ts';
 import { type Browse, type MenuMap, menuMap, tour, type Visit } from './tour.ts';
-import { valueWay } from './values.ts';
+import { type ValuePress, valueWay } from './values.ts';
 
 /** All that the presses still needed hang on, with no key held. */
 export interface View {
@@ -14,9 +25,10 @@ export interface View {
 	readonly on: boolean;
 }
 
-/** One press: a key tapped (cue 0) or held and let go at the sight of a repeat (`hold.ts`), Set held until a lock opens, or the power switch put on. */
+/** One press: a key tapped (cue 0) or held and let go at the sight of a repeat (`hold.ts`), held for what a long press does, a key held until a lock opens, or the power switch put on. */
 export type WayPress =
-	| { readonly do: 'key'; readonly key: 'back' | 'down' | 'up' | 'set'; readonly cue: number }
+	| { readonly do: 'key'; readonly key: PanelKey; readonly cue: number }
+	| { readonly do: 'long'; readonly key: PanelKey }
 	| { readonly do: 'unlock' }
 	| { readonly do: 'on' };
 
@@ -35,8 +47,8 @@ interface PanelTask {
 	readonly wish: Wish;
 }
 
-const DONE: PanelWay = Object.freeze({ presses: 0, first: null });
-const STUCK: PanelWay = Object.freeze({ presses: Number.POSITIVE_INFINITY, first: null });
+export const DONE: PanelWay = Object.freeze({ presses: 0, first: null });
+export const STUCK: PanelWay = Object.freeze({ presses: Number.POSITIVE_INFINITY, first: null });
 
 /**
  * The fewest presses that are sure to bring a fixture with keys to a wish, by a person's hand
@@ -55,24 +67,29 @@ export function panelWay(profile: Profile, view: View, wish: Wish): PanelWay {
 	const task: PanelTask = { panel, map: menuMap(panel), defaults: profile.defaults, wish };
 	const { path, settings } = view;
 	const unmet = unmetKeys(wish, settings);
-	if (!view.on) return after({ do: 'on' }, unmet.length === 0 ? 0 : fromStart(task, settings));
+	const isFlat = lawOf(panel).shape === 'flat';
+	if (!view.on) return after({ do: 'on' }, unmet.length === 0 ? 0 : fromStart(task, isFlat ? path : [0], settings));
 	if (unmet.length === 0) return DONE;
 	if (view.panel === 'unlit' || view.panel === 'switches') return STUCK;
 
 	const here = () => browsing(task, path, settings);
+	const press = (meaning: 'enter' | 'back') => pressFor(panel, meaning);
 	switch (view.panel) {
 		case 'asleep':
-			return after(key('back'), (settings.lock === 'on' ? 1 : 0) + here().presses);
+			return after(press('back'), (settings.lock === 'on' ? 1 : 0) + here().presses);
+		case 'resting':
+			return after(press('back'), browsing(task, [0], settings).presses);
 		case 'locked':
 			return after({ do: 'unlock' }, here().presses);
 		case 'confirming':
 			return least(
-				after(key('set'), browsing(task, path, profile.defaults).presses),
-				after(key('back'), here().presses),
+				after(press('enter'), browsing(task, path, profile.defaults).presses),
+				after(press('back'), here().presses),
 			);
 		case 'editing':
-			return least(editing(task, view), after(key('back'), here().presses));
+			return least(editing(task, view), after(press('back'), here().presses));
 		case 'browsing':
+		case 'scrolling':
 			return here();
 	}
 }
@@ -86,18 +103,33 @@ export const viewOf = (state: FixtureState): View => ({
 	on: isSwitchedOn(state),
 });
 
-const key = (name: 'back' | 'down' | 'up' | 'set'): WayPress => ({ do: 'key', key: name, cue: 0 });
+/** The press that means something on this panel: a tap, or the long press where no key of its own means it. */
+function pressFor(panel: KeyedPanel, meaning: Meaning): WayPress {
+	const key = keysOf(panel)[meaning];
+	if (key) return { do: 'key', key, cue: 0 };
+	const { long } = lawOf(panel);
+	// a key of no use here wakes a panel as well as any
+	return long ? { do: 'long', key: long.key } : { do: 'key', key: panel.keys[0] as PanelKey, cue: 0 };
+}
+
+/** A press on the way to a value, by the keys of this panel. */
+export function valuePress(panel: KeyedPanel, { key, cue }: ValuePress): WayPress {
+	const { higher, lower } = keysOf(panel);
+	return { do: 'key', key: (key === 'up' ? higher : lower) ?? key, cue };
+}
+
 const after = (first: WayPress, rest: number): PanelWay =>
 	rest === Number.POSITIVE_INFINITY ? STUCK : { presses: 1 + rest, first };
 /** The fewest presses; of equals the first. */
 const least = (...ways: PanelWay[]): PanelWay => ways.reduce((a, b) => (b.presses < a.presses ? b : a));
 
 /** Presses once it has just been switched on. */
-function fromStart(task: PanelTask, settings: Settings): number {
-	return (settings.lock === 'on' ? 1 : 0) + browsing(task, [0], settings).presses;
+function fromStart(task: PanelTask, path: readonly number[], settings: Settings): number {
+	return (settings.lock === 'on' ? 1 : 0) + browsing(task, path, settings).presses;
 }
 
 function browsing(task: PanelTask, path: readonly number[], settings: Settings): PanelWay {
+	if (lawOf(task.panel).shape === 'flat') return flatWay(task.panel, path, settings, task.wish);
 	return least(byEdits(task, path, settings), byDefaults(task, path));
 }
 
@@ -117,22 +149,27 @@ function byEdits(
 		// Set opens the edit, and Set keeps it
 		visits.push({ path: place.path, presses: 2 + way.presses });
 	}
-	return ofTour(tour(map, path, visits));
+	return ofTour(panel, tour(map, path, visits));
 }
 
 /** Everything set back first, and then what the defaults leave unmet. Edits before that would be lost. */
 function byDefaults(task: PanelTask, path: readonly number[]): PanelWay {
-	const { map, defaults } = task;
+	const { panel, map, defaults } = task;
 	if (!map.defaults) return STUCK;
-	const there = ofTour(tour(map, path, [{ path: map.defaults.path, presses: 2 }]));
+	const there = ofTour(panel, tour(map, path, [{ path: map.defaults.path, presses: 2 }]));
 	const rest = byEdits(task, map.defaults.path, defaults);
 	return { presses: there.presses + rest.presses, first: there.first };
 }
 
-const ofTour = ({ presses, first }: { presses: number; first: Browse | null }): PanelWay => ({
+const ofTour = (panel: KeyedPanel, { presses, first }: { presses: number; first: Browse | null }): PanelWay => ({
 	presses,
-	first: first && key(first.do === 'move' ? first.key : first.do),
+	first: first && pressFor(panel, meaningOf(first)),
 });
+
+function meaningOf(browse: Browse): Meaning {
+	if (browse.do === 'move') return browse.key === 'down' ? 'next' : 'previous';
+	return browse.do === 'set' ? 'enter' : 'back';
+}
 
 /** The edit in progress finished: its value brought to an allowed one, and kept. */
 function editing(task: PanelTask, view: View): PanelWay {
@@ -144,6 +181,6 @@ function editing(task: PanelTask, view: View): PanelWay {
 	const way = allowed ? valueWay(panel, item, view.draft, allowed) : { presses: 0, first: null };
 	if (!way) return STUCK;
 	const rest = least(byEdits(task, view.path, view.settings, item.setting), byDefaults(task, view.path));
-	const first: WayPress = way.first ? { do: 'key', ...way.first } : key('set');
+	const first: WayPress = way.first ? valuePress(panel, way.first) : pressFor(panel, 'enter');
 	return after(first, way.presses + rest.presses);
 }

@@ -1,6 +1,7 @@
-import type { KeyedPanel, PanelKey, Profile } from '../../../shared/profile/index.ts';
+import { type KeyedPanel, lawOf, type PanelKey, type Profile } from '../../../shared/profile/index.ts';
 import type { RigEvent } from '../../event/index.ts';
 import {
+	alongBy,
 	direction,
 	doesRepeat,
 	type FixtureEvent,
@@ -9,6 +10,7 @@ import {
 	holdFor,
 	itemAt,
 	nextDeadline,
+	panelOf,
 	pathBeside,
 	stepFixture,
 	stepSize,
@@ -81,8 +83,15 @@ function onward(panel: KeyedPanel, state: FixtureState, { cue, ends }: StaticWay
 
 /** Milliseconds until an untouched panel sleeps or locks by itself. */
 function patienceOf(profile: Profile, state: FixtureState): number {
-	const next = nextDeadline(profile, state);
-	return next === null ? Number.POSITIVE_INFINITY : next - state.context.now;
+	const { now } = state.context;
+	let at = state;
+	// what a panel stores by itself changes nothing for the hand
+	for (let next = nextDeadline(profile, at); next !== null; next = nextDeadline(profile, at)) {
+		const was = panelOf(at);
+		at = stepFixture(profile, at, { type: 'clock.advance', now: next });
+		if (was !== 'scrolling' || panelOf(at) !== 'browsing') return next - now;
+	}
+	return Number.POSITIVE_INFINITY;
 }
 
 /** One hand at one fixture: presses, and what it wrote down. */
@@ -121,10 +130,12 @@ class Hand {
 			return;
 		}
 		const panel = this.#profile.panel as KeyedPanel;
-		const key: PanelKey = press.do === 'unlock' ? 'set' : press.key;
-		const ms = press.do === 'unlock' ? panel.unlockHold : this.#worstMs(press, wish);
+		const { long, opens } = lawOf(panel);
+		const key: PanelKey = press.do === 'unlock' ? opens : press.key;
+		const ms =
+			press.do === 'key' ? this.#worstMs(press, wish) : press.do === 'long' ? (long?.after ?? 0) : panel.unlockHold;
 		if (ms === 0) this.#write({ type: 'key.tap', fixture, key });
-		else this.#write({ type: 'key.down', fixture, key }, press.do === 'unlock' ? null : holdFor(panel, press.cue));
+		else this.#write({ type: 'key.down', fixture, key }, press.do === 'key' ? holdFor(panel, press.cue) : null);
 		this.tell({ type: 'key.down', key });
 		this.wait(ms);
 		if (ms > 0) this.#write({ type: 'key.up', fixture, key });
@@ -176,14 +187,14 @@ export function staticWay(profile: Profile, state: FixtureState, wish: Wish): St
 		ends: held?.repeats ?? 0,
 	};
 	if (!held || now.presses === 0) return now;
-	if (view.panel === 'locked' && held.key === 'set') {
+	if (view.panel === 'locked' && held.key === lawOf(panel).opens) {
 		const { presses } = panelWay(profile, { ...view, panel: 'browsing' }, wish);
 		return presses < now.presses ? { presses, cue: null, ends: 0 } : now;
 	}
 	// a key held so long that the panel takes it as stuck repeats no more
 	if (!doesRepeat(held.key) || held.nextAt === Number.MAX_SAFE_INTEGER) return now;
-	if (view.panel !== 'browsing' && view.panel !== 'editing') return now;
-	const later = view.panel === 'editing' ? cuesOf(panel).filter((cue) => cue > held.repeats) : [];
+	if (view.panel !== 'browsing' && view.panel !== 'editing' && view.panel !== 'scrolling') return now;
+	const later = view.panel !== 'browsing' ? cuesOf(panel).filter((cue) => cue > held.repeats) : [];
 	return [held.repeats, ...later]
 		.map((cue) => worstAt(profile, view, wish, held, cue))
 		.reduce((best, way) => (way.presses < best.presses ? way : best));
@@ -194,17 +205,24 @@ function worstAt(profile: Profile, view: View, wish: Wish, held: HeldKey, cue: n
 	const panel = profile.panel as KeyedPanel;
 	const item = itemAt(panel, view.path);
 	const { least, most } = landingOf(panel, cue);
-	let { path, draft } = view;
+	const isFlat = lawOf(panel).shape === 'flat';
+	let { path, draft, settings } = view;
 	let worst: StaticWay = { presses: -1, cue, ends: cue };
-	const key = held.key === 'up' ? 'up' : 'down';
+	if (!doesRepeat(held.key)) return worst;
+	const { key } = held;
 	for (let repeats = held.repeats; repeats <= most; repeats++) {
 		if (repeats > held.repeats) {
-			if (draft === null) path = pathBeside(panel, path, key === 'up' ? -1 : 1);
+			if (isFlat && (item.kind === 'choice' || item.kind === 'number'))
+				settings = {
+					...settings,
+					[item.setting]: stepValue(item, settings[item.setting], direction(key), stepSize(panel, repeats)),
+				};
+			else if (draft === null) path = pathBeside(panel, path, alongBy(key));
 			else if (item.kind === 'choice' || item.kind === 'number')
 				draft = stepValue(item, draft, direction(key), stepSize(panel, repeats));
 		}
 		if (repeats < least) continue;
-		const { presses } = panelWay(profile, { ...view, path, draft }, wish);
+		const { presses } = panelWay(profile, { ...view, path, draft, settings }, wish);
 		if (presses > worst.presses) worst = { presses, cue, ends: repeats };
 	}
 	return worst;

@@ -1,4 +1,4 @@
-import type { Settings } from '../../../shared/profile/index.ts';
+import { type Settings, settingsOn } from '../../../shared/profile/index.ts';
 import { isSwitchedOn } from '../../fixture/index.ts';
 import type { Sight, Unit } from '../../rig/index.ts';
 import {
@@ -65,13 +65,7 @@ function panelReads(key: keyof Settings, seconds: number, fits: FixtureKind['fit
 const isReadable = (w: Witness, at: string): boolean => unitOf(w, at)?.condition.displayDead === false;
 
 function canShow({ profile }: Unit, key: keyof Settings): boolean {
-	if (profile.panel.kind === 'dip') return false;
-	const shows = (item: { readonly setting?: unknown }): boolean => item.setting === key;
-	return profile.panel.menu.some((item) =>
-		'items' in item
-			? item.items.some((leaf) => shows(leaf as { setting?: unknown }))
-			: shows(item as { setting?: unknown }),
-	);
+	return profile.panel.kind !== 'dip' && settingsOn(profile.panel).has(key);
 }
 
 const plugged = (w: Witness, port: string): boolean =>

@@ -1,4 +1,4 @@
-import type { Profile } from '../../../shared/profile/index.ts';
+import { doesAct, type Profile } from '../../../shared/profile/index.ts';
 import type { Need } from '../../fault/index.ts';
 import type { Witness } from '../witness.ts';
 
@@ -34,7 +34,7 @@ export interface Check {
 
 /** Whether the light may change as a hand scrolls through a fixture's menu: unless its profile says that it does not. @param standIn as in `FinderOptions` */
 export const mayAct = ({ panel }: Profile, standIn: boolean): boolean =>
-	panel.kind !== 'dip' && (standIn || panel.scrolling !== 'still');
+	panel.kind !== 'dip' && (standIn || doesAct(panel) !== false);
 
 export interface CheckKind {
 	readonly kind: string;

@@ -11,14 +11,15 @@ import {
 	say,
 	type WrongAnswer,
 } from '../../../shared/paper/index.ts';
-import type {
-	DipPanel,
-	KeyedPanel,
-	LeafItem,
-	MenuItem,
-	PanelKey,
-	Profile,
-	SomeSettings,
+import {
+	type DipPanel,
+	type KeyedPanel,
+	type LeafItem,
+	lawOf,
+	type MenuItem,
+	type PanelKey,
+	type Profile,
+	type SomeSettings,
 } from '../../../shared/profile/index.ts';
 import type { RigSheet } from '../../../shared/sheet/index.ts';
 import { valueText } from '../../fixture/index.ts';
@@ -84,19 +85,27 @@ function askKeys(
 ): ItemDraft {
 	for (let n = 0; n < DRAWS; n++) {
 		const { menu, item } = chance.pick(editables(panel));
-		const presses = pressesFor(panel, chance, level, menu, item);
+		const isFlat = lawOf(panel).shape === 'flat';
+		const presses = isFlat ? pressesOnFlat(panel, chance, level, item) : pressesFor(panel, chance, level, menu, item);
 		const settings = startAt(chance, item);
 		const placed = stand(profile, 1, settings);
 		if (!placed) continue;
 		const sheet = sheetFor(nameAt(profile, 1), [profile], { fixtures: [placed] });
 		const shownAfter = panelOf(sheet);
 		const right = shownAfter(presses);
-		const asked = presses.filter(({ key }) => key === 'set').length > (menu ? 1 : 0) ? item.label : null;
+		const asked = isFlat
+			? null
+			: presses.filter(({ key }) => key === 'set').length > (menu ? 1 : 0)
+				? item.label
+				: null;
 		// a second line that the question does not tell is no ground to call an option wrong
 		const isTold = ground.version === 1 || panel.kind === 'code' || right[0] === asked;
-		const wrongs = [...slips(presses), ...(ground.version === 1 ? [] : moreSlips(presses))]
+		const slipped = isFlat
+			? slipsOnFlat(presses)
+			: [...slips(presses), ...(ground.version === 1 ? [] : moreSlips(presses))];
+		const wrongs = slipped
 			.map(([mistake, slip]) => [mistake, shownAfter(slip)] as const)
-			.filter(([, shown]) => isTold || shown[0] !== right[0])
+			.filter(([, shown]) => isTold || isFlat || shown[0] !== right[0])
 			.map(([mistake, shown]): WrongAnswer<Say> => [mistake, label(shown)]);
 		const draft = oneOf(
 			chance,
@@ -105,6 +114,7 @@ function askKeys(
 					fixture: profile.name,
 					profile: profile.id,
 					panel: panel.kind,
+					...(isFlat ? { law: 'flat' } : {}),
 					shown: shownAfter([]),
 					presses: presses.flatMap(({ key, times }) => [key, times]),
 					top: panel.menu.map((each) => each.label),
@@ -186,6 +196,38 @@ function pressesFor(
 			? [{ key: chance.pick(['set', 'back']), times: 1 }]
 			: [];
 	return [...toTop, ...inside, set, step, ...end];
+}
+
+/** The way to a function of a flat panel, a value of it, and on to another, as far as the level goes. */
+function pressesOnFlat(panel: KeyedPanel, chance: Chance, level: PaperLevel, item: Editable): KeyPresses[] {
+	const count = panel.menu.length;
+	const at = panel.menu.indexOf(item);
+	const page = (times: number): KeyPresses => ({ key: 'page', times });
+	const to = page(at === 0 ? count : at);
+	if (level === 'easy') return [to];
+	const step: KeyPresses = { key: chance.pick(['up', 'down']), times: chance.int(1, MOST_STEPS) };
+	if (level === 'middle') return [to, step];
+	// once round, and back to what was set
+	return [to, step, page(count)];
+}
+
+/** The presses as they go wrong on a flat panel. */
+function slipsOnFlat(presses: readonly KeyPresses[]): WrongAnswer<readonly KeyPresses[]>[] {
+	const stepAt = presses.findIndex(({ key }) => key !== 'page');
+	const last = stepAt < 0 ? presses.length - 1 : stepAt;
+	const moved = presses[last];
+	if (!moved) return [];
+	const put = (press: KeyPresses): KeyPresses[] => presses.map((each, i) => (i === last ? press : each));
+	const other = moved.key === 'up' ? 'down' : 'up';
+	return [
+		['off-by-one-low', put({ ...moved, times: moved.times - 1 })],
+		['off-by-one-high', put({ ...moved, times: moved.times + 1 })],
+		['wrong-order', put({ key: other, times: moved.times })],
+		['off-by-one-high', put({ ...moved, times: moved.times + 2 })],
+		['other-setting', presses.slice(0, last)],
+		['other-setting', [...presses, { key: 'page', times: 1 }]],
+		['other-setting', [{ key: 'page', times: 1 }, ...presses]],
+	];
 }
 
 /** What the item stands at: a value well inside its range, or one of its options. */

@@ -10,7 +10,7 @@ import {
 	type Say,
 	say,
 } from '../../../shared/paper/index.ts';
-import { BUNDLED, bundledProfile, SETTING_KEYS } from '../../../shared/profile/index.ts';
+import { bundledProfile, FIRST_BUNDLED, SETTING_KEYS } from '../../../shared/profile/index.ts';
 import { profileFor, type QuickLink, quickSheet, type RigSheet, splitPort } from '../../../shared/sheet/index.ts';
 import {
 	type Check,
@@ -52,7 +52,7 @@ export const firstCheck: QuestionKind = {
 	make(ground, chance, level) {
 		for (let n = 0; n < DRAWS; n++) {
 			// a rig of the crew's own may have nothing to choose between
-			const sheet = chance.pick(n < DRAWS / 2 ? rigsFor(ground) : quickRigs(BUNDLED.map(({ id }) => id)));
+			const sheet = chance.pick(n < DRAWS / 2 ? rigsFor(ground) : quickRigs(FIRST_BUNDLED.map(({ id }) => id)));
 			const complaints = complaintsOn(sheet);
 			const opening = complaints.length > 0 ? openingOf(sheet, chance.pick(complaints)) : null;
 			if (opening) return asked(sheet, opening, ground, chance, level);

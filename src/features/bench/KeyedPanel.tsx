@@ -17,7 +17,7 @@ interface Props {
 	display: Extract<Sight['display'], { kind: 'keyed' }>;
 }
 
-/** A display and its four keys. Keys are held by finger, mouse and keyboard alike; the display takes the keyboard's own keys. */
+/** A display and its keys. Keys are held by finger, mouse and keyboard alike; the display takes the keyboard's own keys. */
 export function KeyedPanel({ fixture, name, panel, display }: Props): JSX.Element {
 	const { can, store } = useBench();
 	const title = panelTitle(store.rig, fixture, display);
@@ -26,7 +26,7 @@ export function KeyedPanel({ fixture, name, panel, display }: Props): JSX.Elemen
 	const [near, come] = useState(false);
 
 	const press = (event: KeyboardEvent, act: (key: PanelKey) => void) => {
-		const key = keyFor(event.key);
+		const key = keyFor(event.key, panel.keys);
 		if (!key || !can('panel') || event.ctrlKey || event.altKey || event.metaKey) return;
 		event.preventDefault();
 		if (!event.repeat) act(key);
@@ -64,7 +64,7 @@ export function KeyedPanel({ fixture, name, panel, display }: Props): JSX.Elemen
 				))}
 			</div>
 			<p class="keys-hint" id={`${fixture}-keys`}>
-				{backWords.keysHint}
+				{backWords.keysHint(panel.keys)}
 			</p>
 			{near && <SpokenPanel fixture={fixture} />}
 		</fieldset>

@@ -63,21 +63,20 @@ export function linkFeeds(rig: Rig, fixture: string): string[] | null {
 }
 
 /** The panel key a keyboard's key stands for while the display has the focus. */
-export function keyFor(pressed: string): PanelKey | null {
-	switch (pressed) {
-		case 'ArrowUp':
-			return 'up';
-		case 'ArrowDown':
-			return 'down';
-		case 'Enter':
-			return 'set';
-		case 'Escape':
-		case 'Backspace':
-			return 'back';
-		default:
-			return null;
-	}
+export function keyFor(pressed: string, keys: readonly PanelKey[]): PanelKey | null {
+	return KEYBOARD[pressed]?.find((key) => keys.includes(key)) ?? null;
 }
+
+/** What each key of the keyboard is on a panel: the first of these that the panel has. */
+const KEYBOARD: Readonly<Record<string, readonly PanelKey[]>> = {
+	ArrowUp: ['up', 'left'],
+	ArrowDown: ['down', 'right'],
+	ArrowLeft: ['left'],
+	ArrowRight: ['right', 'page'],
+	Enter: ['set', 'page'],
+	Escape: ['back'],
+	Backspace: ['back'],
+};
 
 /** Characters that a card in the row has room for. */
 const ROOM = 64;

@@ -18,6 +18,7 @@ export function BackPicture({ spot, back }: { spot: CheckSpot; back: BackParts }
 			<rect class="picture-case" x="6" y="8" width="328" height="136" rx="14" />
 			<rect class="picture-slot" x="132" y="16" width="76" height="7" rx="3.5" />
 			<PanelParts
+				keys={back.keys}
 				panel={back.panel}
 				part={(id, ring, children) => (
 					<Part on={spot === id} ring={ring}>

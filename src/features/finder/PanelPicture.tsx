@@ -4,10 +4,13 @@ import type { BackParts } from './picture.ts';
 type Ring = readonly [number, number, number, number];
 type Draw = (id: 'display' | 'keys' | 'switches' | 'slides', ring: Ring, children: ComponentChildren) => JSX.Element;
 
-const PANEL_OF: Readonly<Record<string, BackParts['panel']>> = {
-	'tallow-6': 'code',
-	'picket-8': 'text',
-	cobble: 'dip',
+type PanelLook = Pick<BackParts, 'panel' | 'keys'>;
+const USUAL: PanelLook = { panel: 'code', keys: 4 };
+const PANEL_OF: Readonly<Record<string, PanelLook>> = {
+	'tallow-6': USUAL,
+	'picket-8': { panel: 'text', keys: 4 },
+	cobble: { panel: 'dip', keys: 0 },
+	'thimble-4': { panel: 'code', keys: 3 },
 };
 
 /** What a kind of fixture's panel looks like, by the profile's id, to be told from the others at a glance. */
@@ -15,13 +18,13 @@ export function PanelPicture({ profile }: { profile: string }): JSX.Element {
 	return (
 		<svg class="panel-picture" viewBox="8 20 164 116" aria-hidden="true">
 			<rect class="picture-case" x="8" y="20" width="164" height="116" rx="10" />
-			<PanelParts panel={PANEL_OF[profile] ?? 'code'} part={(_, __, children) => <g>{children}</g>} />
+			<PanelParts {...(PANEL_OF[profile] ?? USUAL)} part={(_, __, children) => <g>{children}</g>} />
 		</svg>
 	);
 }
 
 /** Display and keys, or switches and slides. */
-export function PanelParts({ panel, part }: { panel: BackParts['panel']; part: Draw }): JSX.Element {
+export function PanelParts({ panel, keys, part }: PanelLook & { part: Draw }): JSX.Element {
 	if (panel === 'dip')
 		return (
 			<>
@@ -82,7 +85,7 @@ export function PanelParts({ panel, part }: { panel: BackParts['panel']; part: D
 			{part(
 				'keys',
 				[14, 88, 154, 42],
-				[0, 1, 2, 3].map((i) => (
+				Array.from({ length: keys }, (_, i) => (
 					<rect key={i} class="picture-key" x={22 + 36.6 * i} y="96" width="28" height="26" rx="6" />
 				)),
 			)}

@@ -56,6 +56,11 @@ function Scene({ spot, back }: { spot: CheckSpot; back: BackParts | null }): JSX
 		case 'hall':
 			return <Hall />;
 		default:
-			return <BackPicture spot={spot} back={back ?? { panel: 'code', battery: false, sensor: false, link: false }} />;
+			return (
+				<BackPicture
+					spot={spot}
+					back={back ?? { panel: 'code', keys: 4, battery: false, sensor: false, link: false }}
+				/>
+			);
 	}
 }

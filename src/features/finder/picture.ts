@@ -22,6 +22,8 @@ export interface Picture {
 
 export interface BackParts {
 	readonly panel: 'code' | 'text' | 'dip';
+	/** Keys under a display. */
+	readonly keys: number;
 	readonly battery: boolean;
 	readonly sensor: boolean;
 	readonly link: boolean;
@@ -54,7 +56,13 @@ export function pictureOf(sheet: RigSheet, spot: CheckSpot, place: string, fixtu
 
 function backOf(sheet: RigSheet, id: string): BackParts {
 	const { panel, power, sensor } = profileFor(sheet, id);
-	return { panel: panel.kind, battery: power.battery !== null, sensor, link: power.link };
+	return {
+		panel: panel.kind,
+		keys: panel.kind === 'dip' ? 0 : panel.keys.length,
+		battery: power.battery !== null,
+		sensor,
+		link: power.link,
+	};
 }
 
 /** The end of a cable that is further down the line, as far as its sockets tell. */

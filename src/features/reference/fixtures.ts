@@ -4,7 +4,15 @@ import { fixtureWords } from '#words/reference/index.ts';
 import { formatLevel, middleOf } from '../../../shared/dmx/index.ts';
 import { beamOf, edgeSpacing, luxAside, poolDiameter } from '../../../shared/optics/index.ts';
 import { batteryHours, CAUTIOUS_SHARE, chargeHours, fullWatts, mainsWatts } from '../../../shared/power/index.ts';
-import { type Band, BUNDLED, footprintOf, type Mode, type Profile, type Slot } from '../../../shared/profile/index.ts';
+import {
+	type Band,
+	BUNDLED,
+	footprintOf,
+	type Mode,
+	type Profile,
+	type Slot,
+	settingsOn,
+} from '../../../shared/profile/index.ts';
 import { fill, modeCalled } from '../../wording/index.ts';
 import { switchNote, switchTables, wayNote, wayTable } from './panel.ts';
 import type { ReferenceSection, ReferenceTable } from './types.ts';
@@ -77,7 +85,7 @@ function factTable(profile: Profile): ReferenceTable {
 		['microphone', yes(profile.microphone)],
 		['link', yes(link)],
 	);
-	if (profile.panel.kind !== 'dip')
+	if (profile.panel.kind !== 'dip' && settingsOn(profile.panel).has('lock'))
 		rows.push(['lock', fill(words.unlock, { seconds: profile.panel.unlockHold / 1000 })]);
 	return {
 		caption: fill(words.caption, { name: profile.name }),

@@ -1,15 +1,16 @@
 import { fixtureWords as words } from '#words/reference/index.ts';
 import { keyNames } from '#words/rig/index.ts';
 import { addressOf, switchesUp, upSwitches } from '../../../shared/dmx/index.ts';
-import type {
-	DipPanel,
-	KeyedPanel,
-	LeafItem,
-	MenuItem,
-	PanelKey,
-	Profile,
-	SettingKey,
-	SomeSettings,
+import {
+	type DipPanel,
+	type KeyedPanel,
+	type LeafItem,
+	lawOf,
+	type MenuItem,
+	type PanelKey,
+	type Profile,
+	type SettingKey,
+	type SomeSettings,
 } from '../../../shared/profile/index.ts';
 import { type FixtureState, itemAt, panelOf, startFixture, stepFixture } from '../../../sim/fixture/index.ts';
 import { fill, itemTitle, settingTitle, settingValueText } from '../../wording/index.ts';
@@ -63,7 +64,13 @@ export function wayTable(profile: Profile, panel: KeyedPanel): ReferenceTable {
 }
 
 /** Where those ways start. */
-export const wayNote = (panel: KeyedPanel): string => fill(words.ways.says, { label: panel.menu[0]?.label ?? '' });
+export function wayNote(panel: KeyedPanel): string {
+	const label = panel.menu[0]?.label ?? '';
+	const { stores } = lawOf(panel);
+	return stores === 'enter'
+		? fill(words.ways.says, { label })
+		: fill(words.ways.flat, { label, seconds: stores.after / 1000 });
+}
 
 const setsText = (profile: Profile, sets: SomeSettings): string =>
 	(Object.entries(sets) as [SettingKey, SomeSettings[SettingKey]][])
@@ -139,7 +146,7 @@ export function waysOf(profile: Profile, panel: KeyedPanel): MenuWay[] {
 		const { state, keys } = queue[at] as (typeof queue)[number];
 		const { path } = state.context;
 		const place = path.join('.');
-		if (panelOf(state) !== 'browsing' || found.has(place)) continue;
+		if (!['browsing', 'scrolling'].includes(panelOf(state)) || found.has(place)) continue;
 		const item = itemAt(panel, path);
 		const menu = path.length > 1 ? itemAt(panel, path.slice(0, -1)) : null;
 		found.set(place, { item: item as LeafItem, menu, keys });

@@ -156,12 +156,38 @@ switches 5 6 7 speed: 1 15 29 43 57 71 85 100
 switches 8 hearing: 40 90
 switches 9 lead: off on`,
 		],
+		[
+			'thimble-4',
+			`
+thimble-4
+emitters: red green blue amber
+held: amber red pink blue cyan green white
+programmes: walk melt heave burst ear-step ear-flash
+mode four: 1=amber 2=blue 3=green 4=red
+mode six: 1=shutter 2=red 3=green 4=blue 5=amber 6=intensity
+  shutter: 0-11=closed 12-189=strobe 190-255=open
+mode nine: 1=red 2=amber 3=green 4=blue 5+6=intensity 7=shutter 8=function 9=speed
+  shutter: 0-31=open 32-44=closed 45-226=strobe 227-255=open-again
+  function: 0-23=colours 24-57=pulse 58-118=change 119-161=fade 162-207=step 208-255=flash
+address: address 1 to 512 and round
+mode: mode four six nine
+loss: loss dark hold programme
+curve: curve straight square
+follow: shows signal
+held: held amber red pink blue cyan green white
+lead: lead off on
+level: level 0 to 100
+strobe: strobe 0 to 20
+programme: programme walk melt heave burst ear-step ear-flash
+speed: speed 1 to 100
+hearing: hearing 0 to 100`,
+		],
 	])('%s', (id, lines) => {
 		expect(idsOf(bundledProfile(id) as Profile).split('\n')).toEqual(lines.trim().split('\n'));
 	});
 
-	test('are these three, in this order', () => {
-		expect(BUNDLED.map(({ id }) => id)).toEqual(['tallow-6', 'picket-8', 'cobble']);
+	test('are these, in this order', () => {
+		expect(BUNDLED.map(({ id }) => id)).toEqual(['tallow-6', 'picket-8', 'cobble', 'thimble-4']);
 	});
 
 	test('of settings are these, in this order', () => {
@@ -184,6 +210,9 @@ test('how many slots each mode takes', () => {
 		['cobble', 'three', 3],
 		['cobble', 'five', 5],
 		['cobble', 'seven', 7],
+		['thimble-4', 'four', 4],
+		['thimble-4', 'six', 6],
+		['thimble-4', 'nine', 9],
 	]);
 });
 
@@ -314,6 +343,7 @@ test('between them they have what crews meet', () => {
 		[true, true, 'slot-one'],
 		[false, true, 'own-address'],
 		[false, true, 'slot-one'],
+		[false, true, 'own-address'],
 	]);
 	// every kind of programme and of sound answer, on the two with keys
 	for (const { programmes } of [tallow, picket]) {

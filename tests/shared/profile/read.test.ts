@@ -7,7 +7,7 @@ import { runs } from '../../runs.ts';
 import { at, changed, changes, throughJson, withPut } from '../json.ts';
 import { thrownBy } from '../thrown.ts';
 
-const [tallow, picket, cobble] = BUNDLED as readonly [Profile, Profile, Profile];
+const [tallow, picket, cobble, thimble] = BUNDLED as readonly [Profile, Profile, Profile, Profile];
 
 type Case = [
 	what: string,
@@ -413,7 +413,47 @@ describe('panels that could not be worked are refused', () => {
 			{ 'panel.keys[3]': 'back' },
 			'profile.panel',
 			'panel.keys',
-			"The panel has no 'set' key. Its four keys are back, down, up and set, each once, in any order.",
+			"The panel lists its 'back' key twice. List each key once.",
+		],
+		[
+			'a tree with no key that goes in',
+			tallow,
+			{ 'panel.keys': ['back', 'down', 'up'] },
+			'profile.panel',
+			'panel.keys',
+			"The panel has no 'set' key, and its law needs one. With no law of its own, its four keys are back, down, up and set.",
+		],
+		[
+			'a flat panel with no key that goes on',
+			thimble,
+			{ 'panel.keys': ['down', 'up'], 'panel.law.opens': 'up' },
+			'profile.panel',
+			'panel.keys',
+			"The panel has no 'page' key, and its law needs one. With no law of its own, its four keys are back, down, up and set.",
+		],
+		[
+			'a law that no simulated panel plays',
+			thimble,
+			{ 'panel.law.stores': 'enter' },
+			'profile.panel',
+			'panel.law.stores',
+			"No panel here with the law 'flat' works like that. Change its 'stores': a tree stores with a key, a flat panel acts as it scrolls and stores by itself.",
+		],
+		[
+			'a function of a flat panel that leaves the light open',
+			thimble,
+			{ 'panel.menu[3]': { kind: 'info', id: 'signal', label: 'F', title: 'Signal', shows: 'signal' } },
+			'profile.panel',
+			'panel.menu[3]',
+			"'signal' doesn’t say who decides the light. On a flat panel each function says it, in 'work', and there are no menus.",
+		],
+		[
+			'an item of a tree that decides the light',
+			picket,
+			{ 'panel.menu[0].work': 'line' },
+			'profile.panel',
+			'panel.menu[0]',
+			"'address' says who decides the light, in 'work'. Only a flat panel’s functions do.",
 		],
 		[
 			'a number from high to low',

@@ -413,5 +413,5 @@ test('a hundred of each bundled fixture stand on a sheet', () => {
 			place: { x: i, y: 1, throw: 2 },
 		})),
 	);
-	expect(readSheet({ version: 1, name: 'Many', fixtures }).fixtures).toHaveLength(300);
+	expect(readSheet({ version: 1, name: 'Many', fixtures }).fixtures).toHaveLength(400);
 });

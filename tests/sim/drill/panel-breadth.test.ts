@@ -1,15 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import {
-	KEYS,
-	type KeyedPanel,
-	type LeafItem,
-	type SettingKey,
-	type SettingValue,
-} from '../../../shared/profile/index.ts';
+import type { KeyedPanel, LeafItem, SettingKey, SettingValue } from '../../../shared/profile/index.ts';
 import { makeRandom } from '../../../shared/random/index.ts';
 import { unmetKeys, type Wish } from '../../../sim/drill/wish.ts';
 import { draftOf, type FixtureState, panelOf, stepFixture } from '../../../sim/fixture/index.ts';
 import { runs } from '../../runs.ts';
+import { TREE_KEYS } from '../keys.ts';
 import { needed, open, picket, small, tallow } from './panels.ts';
 
 // The fewest presses come of a second model of the panel (`sim/drill/way/panel.ts`), since the machine itself is too dear to
@@ -30,7 +25,7 @@ function fewestTaps(profile: typeof tallow, from: FixtureState, wish: Wish): num
 		if (edge.some(({ context }) => unmetKeys(wish, context.settings).length === 0)) return taps;
 		const next: FixtureState[] = [];
 		for (const state of edge) {
-			for (const key of KEYS) {
+			for (const key of TREE_KEYS) {
 				const down = stepFixture(profile, state, { type: 'key.down', key });
 				const to = stepFixture(profile, down, { type: 'key.up', key });
 				const mark = markOf(to);

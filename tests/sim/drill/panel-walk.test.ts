@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { KEYS, type KeyedPanel } from '../../../shared/profile/index.ts';
+import type { KeyedPanel } from '../../../shared/profile/index.ts';
 import { makeRandom } from '../../../shared/random/index.ts';
 import { unmetKeys, type Wish } from '../../../sim/drill/wish.ts';
 import {
@@ -13,6 +13,7 @@ import {
 	stepFixture,
 } from '../../../sim/fixture/index.ts';
 import { runs } from '../../runs.ts';
+import { TREE_KEYS } from '../keys.ts';
 import { anyWish, later, needed, open, small } from './panels.ts';
 
 // An independent check of the fewest presses: a whole small menu walked on the machine, every state of it, and the
@@ -32,11 +33,11 @@ interface Move {
 /** Taps of every key, Set held on a lock, holds of Up and Down on a number, the power switch put on, and what waiting comes to. */
 function movesFrom(state: FixtureState): Move[] {
 	const found: Move[] = [];
-	const held = (key: (typeof KEYS)[number], ms: number): FixtureState => {
+	const held = (key: (typeof TREE_KEYS)[number], ms: number): FixtureState => {
 		const down = stepFixture(small, state, { type: 'key.down', key });
 		return stepFixture(small, ms > 0 ? later(small, down, ms) : down, { type: 'key.up', key });
 	};
-	for (const key of KEYS) found.push({ presses: 1, to: [held(key, 0)] });
+	for (const key of TREE_KEYS) found.push({ presses: 1, to: [held(key, 0)] });
 	if (panelOf(state) === 'locked') found.push({ presses: 1, to: [held('set', panel.unlockHold)] });
 	if (panelOf(state) === 'editing' && itemAt(panel, state.context.path).kind === 'number')
 		for (let repeats = 4; holdFor(panel, repeats) + 350 <= LONGEST_MS; repeats++)

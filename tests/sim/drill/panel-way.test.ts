@@ -1,11 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import {
-	KEYS,
-	type KeyedPanel,
-	type PanelKey,
-	type Profile,
-	type SomeSettings,
-} from '../../../shared/profile/index.ts';
+import type { KeyedPanel, PanelKey, Profile, SomeSettings } from '../../../shared/profile/index.ts';
 import { makeRandom, type Random } from '../../../shared/random/index.ts';
 import { panelScript } from '../../../sim/drill/way/script.ts';
 import { unmetKeys, type Wish } from '../../../sim/drill/wish.ts';
@@ -19,6 +13,7 @@ import {
 	stepFixture,
 } from '../../../sim/fixture/index.ts';
 import { runs } from '../../runs.ts';
+import { TREE_KEYS } from '../keys.ts';
 import { anySettings, anyWish, goesTowards, later, needed, open, picket, small, tallow } from './panels.ts';
 
 /** What a hand or the clock can do to a fixture in one go, all it may come to, and the presses it counts. */
@@ -42,7 +37,7 @@ function movesOf(random: Random, profile: Profile, state: FixtureState, wish: Wi
 		return stepFixture(profile, ms > 0 ? later(profile, down, ms) : down, { type: 'key.up', key });
 	};
 	const moves: Move[] = [
-		...KEYS.filter((key) => goesTowards(profile, state, wish, key)).map(
+		...TREE_KEYS.filter((key) => goesTowards(profile, state, wish, key)).map(
 			(key): Move => ({ what: key, to: [held(key, 0)], presses: 1 }),
 		),
 		...[...waits].map((ms): Move => ({ what: `${ms} ms`, to: [later(profile, state, ms)], presses: 0 })),
@@ -117,7 +112,7 @@ describe('the presses a panel still needs', () => {
 			const { profile, state: left, wish } = anyCase(seed);
 			const { held } = left.context;
 			const state = held ? stepFixture(profile, left, { type: 'key.up', key: held.key }) : left;
-			for (const key of KEYS.filter((each) => goesTowards(profile, state, wish, each))) {
+			for (const key of TREE_KEYS.filter((each) => goesTowards(profile, state, wish, each))) {
 				const down = stepFixture(profile, state, { type: 'key.down', key });
 				expect(1 + needed(profile, down, wish), `seed ${seed}, ${key}`).toBeGreaterThanOrEqual(
 					needed(profile, state, wish),

@@ -7,6 +7,10 @@ import { DRILL_IDS, type Drill, makeDrill } from '../../../sim/drill/index.ts';
 // and how the rig stands at the start. A kind that must change is a new kind.
 
 const MADE: Readonly<Record<string, string>> = {
+	// the three of another law, as made on 30 November 2026
+	'other-law-address': 'a567b1f0 5ad61133 f75f29f0',
+	'other-law-colour': '52219219 9e6eafbe 2b94d8db',
+	'other-law-handover': '57d11f7a a8115439 9cb67b51',
 	'address-keys': '8c9bc405 b5d8725a a320d2ca',
 	'address-dip': 'b13f9ec5 013d66e6 150034b7',
 	'held-colour': '2b208a15 c880ee90 7605d2aa',

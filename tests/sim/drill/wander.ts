@@ -1,10 +1,10 @@
 import { isInputError } from '../../../shared/error/index.ts';
-import { KEYS } from '../../../shared/profile/index.ts';
 import type { Random } from '../../../shared/random/index.ts';
 import { portsOf } from '../../../shared/sheet/index.ts';
 import { type Drill, isInHand } from '../../../sim/drill/index.ts';
 import type { RemoteButton, RigEvent } from '../../../sim/event/index.ts';
 import { openRig, type Rig } from '../../../sim/rig/index.ts';
+import { TREE_KEYS } from '../keys.ts';
 
 /** Something a learner might do next, sensible or not; some of it fits nothing and is refused. */
 export function anyEvent(random: Random, drill: Drill, rig: Rig): RigEvent {
@@ -33,7 +33,7 @@ export function anyEvent(random: Random, drill: Drill, rig: Rig): RigEvent {
 	];
 	const hands = new Set(drill.hands);
 	if (hands.has('panel') && unit.profile.panel.kind !== 'dip') {
-		const key = () => random.pick([...KEYS, 'set', 'down'] as const);
+		const key = () => random.pick([...TREE_KEYS, 'set', 'down'] as const);
 		const tap = (): RigEvent => ({ type: 'key.tap', fixture, key: key() });
 		const down = (): RigEvent => ({ type: 'key.down', fixture, key: key() });
 		const up = (): RigEvent => ({ type: 'key.up', fixture, key: unit.state.context.held?.key ?? key() });

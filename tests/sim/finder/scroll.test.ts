@@ -1,18 +1,19 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { BUNDLED, KEYS, type KeyedPanel, type Profile, readProfile } from '../../../shared/profile/index.ts';
+import { BUNDLED, type KeyedPanel, type Profile, readProfile } from '../../../shared/profile/index.ts';
 import { bundledRig, quickSheet, type RigSheet } from '../../../shared/sheet/index.ts';
 import { type FinderOptions, finderOn, offeredBy, openOutcomes, openPart } from '../../../sim/finder/index.ts';
 import { openRig } from '../../../sim/rig/index.ts';
 import { runs } from '../../runs.ts';
 import { thrownBy } from '../../shared/thrown.ts';
+import { TREE_KEYS } from '../keys.ts';
 
 /*
  * Symptom: in a running show the finder sent people through live panels as if that did no harm. Cause: reading a setting counted as a
  * look on every fixture, and on much gear a value acts as it scrolls by.
  */
 
-const keyed = BUNDLED.filter(({ panel }) => panel.kind !== 'dip');
+const keyed = BUNDLED.filter(({ panel }) => panel.kind !== 'dip' && panel.law === undefined);
 
 /** The bundled fixture with nothing said about what scrolling does. */
 function unsaid(profile: Profile): Profile {
@@ -45,6 +46,13 @@ describe('reading a setting off a panel', () => {
 		for (const { disturbs, id } of readsOf(sheet, fixture)) expect(disturbs, id).toBe(true);
 		const acts = { ...unsaid(profile), panel: { ...profile.panel, scrolling: 'acts' } } as Profile;
 		for (const { disturbs, id } of readsOf(withProfile(sheet, acts), fixture)) expect(disturbs, id).toBe(true);
+	});
+
+	it('of a flat panel disturbs a show by its law, whatever else its profile says', () => {
+		const sheet = quickSheet({ count: 2, linked: 'desk', profile: 'thimble-4' });
+		const reads = readsOf(sheet, sheet.fixtures[0]?.id ?? '');
+		expect(reads.length).toBeGreaterThan(3);
+		for (const { disturbs, id } of reads) expect(disturbs, id).toBe(true);
 	});
 
 	it('of a rig that only stands in for the real one disturbs it too, and is not asked in a show', () => {
@@ -81,7 +89,7 @@ describe('what a profile says of scrolling', () => {
 			fc.property(
 				fc.constantFrom('held', 'programme'),
 				fc.constantFrom(...held),
-				fc.array(fc.constantFrom(...KEYS), { minLength: 1, maxLength: 60 }),
+				fc.array(fc.constantFrom(...TREE_KEYS), { minLength: 1, maxLength: 60 }),
 				(work, look, keys) => {
 					const sheet = {
 						...base,

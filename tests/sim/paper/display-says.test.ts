@@ -56,6 +56,31 @@ function walk(panel: KeyedPanel, value: string, presses: readonly (string | numb
 	return `${item.label}|${draft === null ? text(stands(item)) : `> ${text(draft)}`}`;
 }
 
+/** The same of a flat panel: functions in a ring, each with its value. */
+function walkFlat(profile: Profile, panel: KeyedPanel, item: Item): string {
+	const left: Record<string, unknown> = { ...profile.defaults, ...item.bench?.fixtures[0]?.settings };
+	let at = 0;
+	for (const [key, times] of table(item, 'presses', 2))
+		for (let n = 0; n < Number(times); n++) {
+			const here = panel.menu[at];
+			if (key === 'page') at = (at + 1) % panel.menu.length;
+			else if (here?.kind === 'choice') {
+				const { options, setting } = here;
+				const next = options.findIndex(({ value }) => value === left[setting]) + (key === 'up' ? 1 : -1);
+				left[setting] = options[(next + options.length) % options.length]?.value;
+			} else if (here?.kind === 'number') {
+				const { least, most, setting, wraps } = here;
+				const next = Number(left[setting]) + (key === 'up' ? 1 : -1);
+				left[setting] = next > most ? (wraps ? least : most) : next < least ? (wraps ? most : least) : next;
+			}
+		}
+	const here = panel.menu[at];
+	if (here?.kind !== 'choice' && here?.kind !== 'number') return '?';
+	const value = left[here.setting];
+	const text = here.kind === 'choice' ? (here.options.find((it) => it.value === value)?.label ?? '') : `${value}`;
+	return here.label + text.padStart(panel.columns - here.label.length);
+}
+
 const shown = ({ say, facts }: Say): string =>
 	say === 'two-lines' ? `${facts['first']}|${facts['second']}` : String(facts['line']);
 
@@ -63,7 +88,8 @@ function wrongKeys(item: Item, panel: KeyedPanel): string[] {
 	if (item.ask.form !== 'one' || item.key.form !== 'one') return ['another form'];
 	const { right } = item.key;
 	const presses = table(item, 'presses', 2);
-	const reckoned = walk(panel, String(item.facts['value']), presses);
+	const isFlat = item.facts['law'] === 'flat';
+	const reckoned = isFlat ? walkFlat(profileOf(item), panel, item) : walk(panel, String(item.facts['value']), presses);
 	// a second line that the question does not tell is the rig's to say; the first decides then
 	const isTold = panel.kind === 'code' || reckoned.startsWith(`${item.facts['item']}|`);
 	const same = (option: string): boolean =>

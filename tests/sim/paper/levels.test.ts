@@ -88,9 +88,20 @@ const EVERY: Readonly<Record<RigKindId, Record<PaperLevel, Holds>>> = {
 		hard: (item) => lampsIn(item) === 5 && item.facts['lines'] === 2,
 	},
 	'display-says': {
-		easy: (item) => (isSwitches(item) ? fields(item) === 1 : sets(item) === 0 && presses(item).length === 1),
-		middle: (item) => (isSwitches(item) ? fields(item) === 2 : sets(item) >= 1),
-		hard: (item) => (isSwitches(item) ? fields(item) >= 2 : sets(item) >= 1 && presses(item).length >= 2),
+		easy: (item) =>
+			isFlat(item)
+				? presses(item).length === 1
+				: isSwitches(item)
+					? fields(item) === 1
+					: sets(item) === 0 && presses(item).length === 1,
+		middle: (item) =>
+			isFlat(item) ? presses(item).length === 2 : isSwitches(item) ? fields(item) === 2 : sets(item) >= 1,
+		hard: (item) =>
+			isFlat(item)
+				? presses(item).length === 3
+				: isSwitches(item)
+					? fields(item) >= 2
+					: sets(item) >= 1 && presses(item).length >= 2,
 	},
 	'first-check': {
 		// the others need so much longer that it can be seen without reckoning
@@ -106,6 +117,7 @@ const EVERY: Readonly<Record<RigKindId, Record<PaperLevel, Holds>>> = {
 	},
 };
 
+const isFlat = (item: Item): boolean => item.facts['law'] === 'flat';
 const fields = (item: Item): number => table(item, 'fields', 3).length;
 
 const LEVEL_OF: Readonly<Record<PaperLevel, readonly DrillKind[]>> = {
@@ -118,6 +130,7 @@ const LEVEL_OF: Readonly<Record<PaperLevel, readonly DrillKind[]>> = {
 		'mode-address',
 		'dip-colour',
 		'programme-speed',
+		'other-law-address',
 	],
 	middle: [
 		'locked-address',
@@ -130,8 +143,17 @@ const LEVEL_OF: Readonly<Record<PaperLevel, readonly DrillKind[]>> = {
 		'desk-band',
 		'strobe-left-on',
 		'remote-three',
+		'other-law-colour',
 	],
-	hard: ['leader-three', 'followers-mode', 'defaults', 'line-longer', 'two-universes', 'leader-left-on'],
+	hard: [
+		'leader-three',
+		'followers-mode',
+		'defaults',
+		'line-longer',
+		'two-universes',
+		'leader-left-on',
+		'other-law-handover',
+	],
 };
 
 function drillOf({ ask }: Item): { readonly kind: DrillKind; readonly level: PaperLevel } | null {

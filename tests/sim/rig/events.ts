@@ -1,8 +1,8 @@
 import fc from 'fast-check';
-import { KEYS } from '../../../shared/profile/index.ts';
 import { portsOf, type RigSheet } from '../../../shared/sheet/index.ts';
 import type { RigEvent } from '../../../sim/event/index.ts';
 import { between } from '../../between.ts';
+import { TREE_KEYS } from '../keys.ts';
 
 /** Anything that might be done to a rig of this sheet, sensible or not: some of it hands could not do. */
 export function anyEvent(sheet: RigSheet): fc.Arbitrary<RigEvent> {
@@ -10,7 +10,7 @@ export function anyEvent(sheet: RigSheet): fc.Arbitrary<RigEvent> {
 	const cable = fc.constantFrom(...sheet.cables.map(({ id }) => id), 'spare-1', 'spare-2');
 	const port = fc.constantFrom(...portsOf(sheet));
 	const end = fc.constantFrom('from' as const, 'to' as const);
-	const key = fc.constantFrom(...KEYS);
+	const key = fc.constantFrom(...TREE_KEYS);
 	const level = fc.integer({ min: 0, max: 255 });
 	const wire = fc.constantFrom('sound' as const, 'open' as const);
 	const share = between(0, 1);

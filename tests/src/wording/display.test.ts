@@ -1,14 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { KEYS } from '../../../shared/profile/index.ts';
 import { itemAt } from '../../../sim/fixture/index.ts';
 import { openRig, type Rig } from '../../../sim/rig/index.ts';
 import { describeDisplay, describePanel, itemTitle, panelTitle } from '../../../src/wording/index.ts';
 import { runs } from '../../runs.ts';
+import { TREE_KEYS } from '../../sim/keys.ts';
 import { led, mixed } from '../../sim/rig/sheets.ts';
 import { readsWell } from './wording.ts';
 
-const tap = (rig: Rig, fixture: string, ...keys: (typeof KEYS)[number][]) => {
+const tap = (rig: Rig, fixture: string, ...keys: (typeof TREE_KEYS)[number][]) => {
 	for (const key of keys) rig.send({ type: 'key.tap', fixture, key });
 };
 
@@ -70,7 +70,7 @@ describe('a display, aloud', () => {
 		fc.assert(
 			fc.property(
 				fc.constantFrom('wash-1', 'bar-1'),
-				fc.array(fc.constantFrom(...KEYS), { maxLength: 25 }),
+				fc.array(fc.constantFrom(...TREE_KEYS), { maxLength: 25 }),
 				(fixture, keys) => {
 					const rig = openRig(mixed);
 					tap(rig, fixture, ...keys);
@@ -110,7 +110,7 @@ describe('the plain title under a display', () => {
 		fc.assert(
 			fc.property(
 				fc.constantFrom('wash-1', 'bar-1'),
-				fc.array(fc.constantFrom(...KEYS), { maxLength: 30 }),
+				fc.array(fc.constantFrom(...TREE_KEYS), { maxLength: 30 }),
 				(id, keys) => {
 					const rig = openRig(mixed);
 					for (const key of ['down', ...keys] as const) {

@@ -24,7 +24,7 @@ describe('the reference', () => {
 			'addresses: back-to-back how-many-fit switch-weights switches-plain-sum switches-from-zero',
 			'levels: percent-to-level level-to-percent',
 			'line: pins limits timing start-codes network',
-			'fixtures: tallow-6 picket-8 cobble',
+			'fixtures: tallow-6 picket-8 cobble thimble-4',
 			'faults: power panel remote line desk fixture light',
 			'elsewhere: on-a-panel on-a-label on-a-sheet',
 			'cautions: where',

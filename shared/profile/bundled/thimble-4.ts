@@ -1,0 +1,253 @@
+import type { LeafItem, Profile } from '../schema.ts';
+import { bands, choice, colour, emitter, intensity, number, speedSlot } from './parts.ts';
+
+/** A function of the flat panel, and who decides the light while the panel stands at it. */
+const page = (work: Profile['defaults']['work'], item: LeafItem): LeafItem =>
+	item.kind === 'action' ? item : { ...item, work };
+
+/** Thimble 4: small mains wash, a flat panel of three keys that acts as it scrolls and stores by itself, mains link. Invented. */
+export const thimble4: Profile = {
+	version: 1,
+	id: 'thimble-4',
+	name: 'Thimble 4',
+	about: 'Small mains wash with four characters, three keys and no menu',
+	shape: 'wash',
+	panel: {
+		kind: 'code',
+		columns: 4,
+		keys: ['page', 'down', 'up'],
+		law: {
+			shape: 'flat',
+			acts: 'scrolling',
+			stores: { after: 4000 },
+			unstored: 'blink',
+			rests: null,
+			long: null,
+			opens: 'page',
+		},
+		repeat: { after: 450, every: 110, quickAfter: 9, bigStep: 10 },
+		unlockHold: 3000,
+		lockAfter: 30000,
+		menu: [
+			page(
+				'line',
+				number({
+					id: 'address',
+					label: 'N',
+					title: 'Start address',
+					setting: 'address',
+					least: 1,
+					most: 512,
+					wraps: true,
+				}),
+			),
+			page(
+				'line',
+				choice('mode', 'U', 'Mode', 'mode', [
+					['four', '4'],
+					['six', '6'],
+					['nine', '9'],
+				]),
+			),
+			page(
+				'line',
+				choice('loss', 'G', 'When data goes', 'loss', [
+					['dark', 'OUT'],
+					['hold', 'STA'],
+					['programme', 'RUN'],
+				]),
+			),
+			page(
+				'line',
+				choice('curve', 'C', 'Dim curve', 'curve', [
+					['straight', 'EVN'],
+					['square', 'SQU'],
+				]),
+			),
+			page('follow', { kind: 'info', id: 'follow', label: 'F', title: 'Follow a leader', shows: 'signal' }),
+			page(
+				'held',
+				choice('held', 'H', 'Held colour', 'held', [
+					['amber', '1'],
+					['red', '2'],
+					['pink', '3'],
+					['blue', '4'],
+					['cyan', '5'],
+					['green', '6'],
+					['white', '7'],
+				]),
+			),
+			page(
+				'held',
+				choice('lead', 'S', 'Lead the others', 'lead', [
+					['off', 'OFF'],
+					['on', 'ON'],
+				]),
+			),
+			page('held', number({ id: 'level', label: 'L', title: 'Brightness', setting: 'level', least: 0, most: 100 })),
+			page(
+				'held',
+				number({ id: 'strobe', label: 'T', title: 'Flashes a second', setting: 'strobe', least: 0, most: 20 }),
+			),
+			page(
+				'programme',
+				choice('programme', 'R', 'Programme', 'programme', [
+					['walk', '1'],
+					['melt', '2'],
+					['heave', '3'],
+					['burst', '4'],
+					['ear-step', '5'],
+					['ear-flash', '6'],
+				]),
+			),
+			page(
+				'programme',
+				number({ id: 'speed', label: 'V', title: 'Speed of the programme', setting: 'speed', least: 1, most: 100 }),
+			),
+			page(
+				'programme',
+				number({
+					id: 'hearing',
+					label: 'E',
+					title: 'Microphone sensitivity',
+					setting: 'hearing',
+					least: 0,
+					most: 100,
+				}),
+			),
+		],
+	},
+	power: { battery: null, link: true, idleWatts: 3 },
+	optics: { beam: 22, field: 38 },
+	cells: 1,
+	emitters: [
+		emitter('red', 'Red', 260, 14),
+		emitter('green', 'Green', 440, 14),
+		emitter('blue', 'Blue', 85, 14),
+		emitter('amber', 'Amber', 230, 13),
+	],
+	held: [
+		{ id: 'amber', name: 'amber', levels: { amber: 255 } },
+		{ id: 'red', name: 'red', levels: { red: 255 } },
+		{ id: 'pink', name: 'pink', levels: { red: 255, blue: 120, amber: 40 } },
+		{ id: 'blue', name: 'blue', levels: { blue: 255 } },
+		{ id: 'cyan', name: 'cyan', levels: { green: 230, blue: 140 } },
+		{ id: 'green', name: 'green', levels: { green: 255 } },
+		{ id: 'white', name: 'white', levels: { red: 190, green: 255, blue: 130, amber: 90 } },
+	],
+	programmes: [
+		{
+			id: 'walk',
+			name: 'Colour change',
+			kind: 'change',
+			colours: ['red', 'amber', 'green', 'cyan', 'blue', 'pink'],
+			slowest: 18,
+			fastest: 0.4,
+		},
+		{
+			id: 'melt',
+			name: 'Colour fade',
+			kind: 'fade',
+			colours: ['red', 'pink', 'blue', 'cyan', 'green', 'amber'],
+			slowest: 45,
+			fastest: 1.2,
+		},
+		{ id: 'heave', name: 'Pulse', kind: 'pulse', colours: ['amber'], slowest: 9, fastest: 0.5 },
+		{ id: 'burst', name: 'Strobe', kind: 'strobe', colours: ['white'], slowest: 1, fastest: 0.1 },
+		{
+			id: 'ear-step',
+			name: 'Sound: next colour',
+			kind: 'sound',
+			answer: 'step',
+			colours: ['red', 'blue', 'green', 'amber'],
+			slowest: 2,
+			fastest: 0.2,
+		},
+		{
+			id: 'ear-flash',
+			name: 'Sound: flash',
+			kind: 'sound',
+			answer: 'flash',
+			colours: ['white'],
+			slowest: 1,
+			fastest: 0.1,
+		},
+	],
+	modes: [
+		{
+			id: 'four',
+			name: '4 slots',
+			slots: [
+				colour(1, 'amber', 'Amber'),
+				colour(2, 'blue', 'Blue'),
+				colour(3, 'green', 'Green'),
+				colour(4, 'red', 'Red'),
+			],
+		},
+		{
+			id: 'six',
+			name: '6 slots',
+			slots: [
+				bands(1, 'shutter', 'Shutter', [
+					[11, 'closed', 'Closed', { do: 'dark' }],
+					[189, 'strobe', 'Strobe, slow to fast', { do: 'strobe', slow: 1, fast: 14 }],
+					[255, 'open', 'Open', { do: 'open' }],
+				]),
+				colour(2, 'red', 'Red'),
+				colour(3, 'green', 'Green'),
+				colour(4, 'blue', 'Blue'),
+				colour(5, 'amber', 'Amber'),
+				intensity(6),
+			],
+		},
+		{
+			id: 'nine',
+			name: '9 slots',
+			slots: [
+				colour(1, 'red', 'Red'),
+				colour(2, 'amber', 'Amber'),
+				colour(3, 'green', 'Green'),
+				colour(4, 'blue', 'Blue'),
+				intensity(5, 6),
+				bands(7, 'shutter', 'Shutter', [
+					[31, 'open', 'Open', { do: 'open' }],
+					[44, 'closed', 'Closed', { do: 'dark' }],
+					[226, 'strobe', 'Strobe, slow to fast', { do: 'strobe', slow: 0.5, fast: 16 }],
+					[255, 'open-again', 'Open', { do: 'open' }],
+				]),
+				bands(8, 'function', 'Function', [
+					[23, 'colours', 'Colour slots decide', { do: 'nothing' }],
+					[57, 'pulse', 'Pulse', { do: 'programme', programme: 'heave' }],
+					[118, 'change', 'Colour change', { do: 'programme', programme: 'walk' }],
+					[161, 'fade', 'Colour fade', { do: 'programme', programme: 'melt' }],
+					[207, 'step', 'Sound: next colour', { do: 'programme', programme: 'ear-step' }],
+					[255, 'flash', 'Sound: flash', { do: 'programme', programme: 'ear-flash' }],
+				]),
+				speedSlot(9),
+			],
+		},
+	],
+	sensor: false,
+	microphone: true,
+	follows: 'own-address',
+	unitLoads: 1,
+	defaults: {
+		work: 'line',
+		lead: 'off',
+		address: 1,
+		mode: 'six',
+		held: 'amber',
+		programme: 'melt',
+		speed: 50,
+		level: 100,
+		strobe: 0,
+		loss: 'dark',
+		curve: 'straight',
+		limit: 100,
+		sensor: 'open',
+		code: 1,
+		hearing: 50,
+		lock: 'off',
+		sleep: 0,
+	},
+};
