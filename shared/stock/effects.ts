@@ -3,7 +3,7 @@ import { mixFor } from './emitters.ts';
 import { ASSUMED, type Figures } from './figures.ts';
 
 /** Kinds of programme that a band can start, each made once for a fixture. */
-export const PROGRAMME_WORDS = [
+const PROGRAMME_WORDS = [
 	['sound', /\b(?:sound|music|audio|mic(?:rophone)?)\b/i],
 	['pulse', /\bpuls|\bbreath|\bswell/i],
 	['fade', /\bfad|\bcross|\bdream|\brainbow/i],

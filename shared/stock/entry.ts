@@ -14,7 +14,7 @@ const amount = (least: number, most: number) =>
 export const FEEDS = ['battery', 'mains'] as const;
 export const SHAPES = ['wash', 'bar'] as const;
 
-export const entrySchema = v.strictObject({
+const entrySchema = v.strictObject({
 	id: idText,
 	/** What the crew calls it. */
 	name: v.pipe(v.string(), v.maxLength(40)),

@@ -9,4 +9,4 @@ export { type PrintedMode, type PrintedSlot, printMode } from './print.ts';
 export { type StockFixture, type StockNames, stockFixture } from './profile.ts';
 export { readChart } from './read.ts';
 export type { ChartBand, ChartMode, ChartSlot, Mark, MarkCode, MarkFacts, Place, ReadChart } from './types.ts';
-export { MOST_CHARACTERS, MOST_LINES, NOTES } from './types.ts';
+export { NOTES } from './types.ts';

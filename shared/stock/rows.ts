@@ -138,7 +138,7 @@ const HEADS: readonly (readonly [Role, RegExp])[] = [
 ];
 
 /** What a heading says its column holds; null where it is no such heading. */
-export function roleOf(heading: string): Role | null {
+function roleOf(heading: string): Role | null {
 	const text = heading
 		.toLowerCase()
 		.replaceAll(/[:*"()]/g, '')

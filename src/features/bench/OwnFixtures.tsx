@@ -6,7 +6,7 @@ import type { StockEntry } from '../../../shared/stock/index.ts';
 import { DEVICE } from '../../storage/index.ts';
 import { Button } from '../../ui/index.ts';
 import { type RigStore, withFixture } from '../rig/index.ts';
-import { inOrder, loadMaker, openStock } from '../stock/index.ts';
+import { inOrder, loadMaker, nameOf, openStock } from '../stock/index.ts';
 
 /** The crew's own fixtures, to be set down before the house's; and the way to where they are made. */
 export function OwnFixtures({ store }: { store: RigStore }): JSX.Element {
@@ -43,5 +43,3 @@ export function OwnFixtures({ store }: { store: RigStore }): JSX.Element {
 		</>
 	);
 }
-
-const nameOf = ({ name }: StockEntry): string => (name.trim() === '' ? words.unnamed : name);

@@ -2,7 +2,7 @@ import type { JSX } from 'preact';
 import { useMemo } from 'preact/hooks';
 import { figureNames, figureWords, howWords, needWords, partNames, planWords, unitOf } from '#words/plan/index.ts';
 import { type Figure, figuresOf, linesOf, type Plan } from '../../../shared/plan/index.ts';
-import { Tape } from '../../ui/index.ts';
+import { Title } from '../../ui/index.ts';
 import { ofWhat } from './view.ts';
 
 /** The sums, each of which opens to show what went into it, and the cables to bring. */
@@ -10,9 +10,9 @@ export function Figures({ plan }: { plan: Plan }): JSX.Element {
 	const figures = useMemo(() => figuresOf(plan), [plan]);
 	return (
 		<section class="rig-figures" aria-labelledby="rig-figures">
-			<Tape level={2} id="rig-figures">
+			<Title level={2} id="rig-figures">
 				{planWords.figures}
-			</Tape>
+			</Title>
 			{figures.map((figure) => (
 				<One key={`${figure.id} ${figure.of}`} plan={plan} figure={figure} />
 			))}

@@ -2,7 +2,7 @@ import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { planWords } from '#words/plan/index.ts';
 import { type PlanProblem, repaired, repairsOf } from '../../../shared/plan/index.ts';
-import { Button, Live, Notice, Tape } from '../../ui/index.ts';
+import { Button, Live, Notice, Title } from '../../ui/index.ts';
 import type { PlanStore } from './store.ts';
 import { repairSays, saysOf } from './view.ts';
 
@@ -16,9 +16,9 @@ export function Problems({ store, problems }: { store: PlanStore; problems: read
 	const shown = problems.slice(0, MOST_SHOWN);
 	return (
 		<section class="rig-problems" aria-labelledby="rig-problems">
-			<Tape level={2} id="rig-problems">
+			<Title level={2} id="rig-problems">
 				{planWords.problems}
-			</Tape>
+			</Title>
 			{problems.length === 0 && <Notice kind="good">{planWords.noProblems}</Notice>}
 			<ul>
 				{shown.map((problem) => (

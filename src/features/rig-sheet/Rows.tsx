@@ -2,7 +2,7 @@ import type { JSX } from 'preact';
 import { useEffect, useId, useRef, useState } from 'preact/hooks';
 import { planWords, rowWords } from '#words/plan/index.ts';
 import { type Plan, type PlanProblem, type PlanRow, profileOf, rowFootprint } from '../../../shared/plan/index.ts';
-import { Button, Field, Tape } from '../../ui/index.ts';
+import { Button, Field, Title } from '../../ui/index.ts';
 import type { PlanStore } from './store.ts';
 import { typedNumber } from './typed.ts';
 import { modeTitle, movedRow, threeDigits, withoutRow, withRow } from './view.ts';
@@ -23,9 +23,9 @@ export function Rows({ store, problems, picked, onPick }: Props): JSX.Element {
 	const [back, setBack] = useState<string | null>(null);
 	return (
 		<section class="rig-rows" aria-labelledby="rig-rows">
-			<Tape level={2} id="rig-rows">
+			<Title level={2} id="rig-rows">
 				{rowWords.heading}
-			</Tape>
+			</Title>
 			<p class="rig-soft">{planWords.fixtures(plan.rows.length)}</p>
 			{plan.rows.length === 0 && <p>{rowWords.none}</p>}
 			<ol class="rig-list">

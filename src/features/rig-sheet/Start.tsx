@@ -4,7 +4,7 @@ import { startWords } from '#words/plan/index.ts';
 import type { Plan } from '../../../shared/plan/index.ts';
 import { loadProfile, PROFILE_IDS, profileAtHand } from '../../../shared/profile/index.ts';
 import { DEVICE, MOST_READ } from '../../storage/index.ts';
-import { Button, Field, Tape } from '../../ui/index.ts';
+import { Button, Field, Title } from '../../ui/index.ts';
 import { keptRigs } from './keep.ts';
 import { NewList } from './lazily.tsx';
 import type { PlanReading } from './reading.ts';
@@ -74,7 +74,7 @@ export function Start({ onPlan, onKept, onRead, onTrouble, guarded }: Props): JS
 				</div>
 			</section>
 			<section class="rig-start">
-				<Tape level={2}>{startWords.ways}</Tape>
+				<Title level={2}>{startWords.ways}</Title>
 				<div class="rig-ways">
 					<Button onClick={() => paste(true)}>{startWords.paste}</Button>
 					<Button
@@ -109,7 +109,7 @@ function KeptList({ onKept }: Pick<Props, 'onKept'>): JSX.Element | null {
 	if (rigs.length === 0) return null;
 	return (
 		<section class="rig-start">
-			<Tape level={2}>{startWords.kept}</Tape>
+			<Title level={2}>{startWords.kept}</Title>
 			<div class="rig-ways">
 				{rigs.map(({ id, name, fixtures }) => (
 					<Button key={id} onClick={() => onKept(id)}>
@@ -165,7 +165,7 @@ function First({ onFirst, onBack }: { onFirst: (address: number) => void; onBack
 function Ask({ at, title }: { at: number; title: string }): JSX.Element {
 	return (
 		<header class="rig-ask">
-			<Tape level={2}>{title}</Tape>
+			<Title level={2}>{title}</Title>
 			<span class="rig-step">{startWords.step(at)}</span>
 		</header>
 	);

@@ -10,8 +10,8 @@ import { asideText, linkOf } from './keep.ts';
 import { Label } from './Label.tsx';
 import { Marks } from './Marks.tsx';
 import { fixtureOf } from './maker.ts';
+import { nameOf, PutOn } from './PutOn.tsx';
 import { ReadTable } from './ReadTable.tsx';
-import { PutOn } from './Stock.tsx';
 import { stockText } from './stock.ts';
 import { useEntry } from './useEntry.ts';
 
@@ -34,7 +34,7 @@ export default function Editor({ entry: begun, storage, onDone }: Props): JSX.El
 	const [heard, tellOf] = useState('');
 	const [wrong, tell] = useState<string | null>(null);
 	const [link, setLink] = useState<string | null>(null);
-	const name = entry.name.trim() === '' ? words.unnamed : entry.name;
+	const name = nameOf(entry);
 
 	const notes = chart.marks.filter(({ code }) => NOTES.has(code)).length;
 	const summary = marksFrame.counted(chart.marks.length - notes, notes);

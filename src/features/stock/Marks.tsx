@@ -3,7 +3,7 @@ import { marksFrame, markWords } from '#words/stock/index.ts';
 import { type Mark, type MarkCode, NOTES, type ReadChart } from '../../../shared/stock/index.ts';
 
 /** What is said of a mark. */
-export const markText = ({ code, facts }: Mark): string =>
+const markText = ({ code, facts }: Mark): string =>
 	(markWords satisfies Readonly<Record<MarkCode, unknown>> as Readonly<Record<MarkCode, (facts: never) => string>>)[
 		code
 	](facts as never);

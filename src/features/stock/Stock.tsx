@@ -6,6 +6,7 @@ import type { StockEntry } from '../../../shared/stock/index.ts';
 import { DEVICE, followKept, MOST_READ, type OnShelf, saveText, Trouble } from '../../storage/index.ts';
 import { Button, Live, laterWith, Notice } from '../../ui/index.ts';
 import { type AddOutcome, addFile, addLink, asideText, changeStock, holdsStock, openStock } from './keep.ts';
+import { nameOf, PutOn } from './PutOn.tsx';
 import { inOrder, MOST_STOCK, type StockList, stockText } from './stock.ts';
 
 const Editor = laterWith(stockPage, 'coming')(() => import('./Editor.tsx'));
@@ -108,8 +109,6 @@ export function Stock(): JSX.Element {
 	);
 }
 
-const nameOf = ({ name }: StockEntry): string => (name.trim() === '' ? words.unnamed : name);
-
 interface RowProps {
 	entry: StockEntry;
 	onEdit: (entry: StockEntry) => void;
@@ -135,32 +134,6 @@ function Row({ entry, onEdit, onRemove, onTrouble }: RowProps): JSX.Element {
 				</Button>
 			</div>
 		</li>
-	);
-}
-
-interface PutOnProps {
-	entry: StockEntry;
-	look: 'main' | 'plain';
-	disabled?: boolean;
-	onTrouble: (sentence: string | null) => void;
-}
-
-/** Opens a bench with this fixture on it. The bench that is kept there is set aside by the bench itself. */
-export function PutOn({ entry, look, disabled = false, onTrouble }: PutOnProps): JSX.Element {
-	const put = async () => {
-		try {
-			const { benchAddress } = await import('./maker.ts');
-			const address = await benchAddress(entry);
-			if (address === null) onTrouble(words.fixOf(nameOf(entry)));
-			else location.assign(address);
-		} catch {
-			onTrouble(words.putFailed);
-		}
-	};
-	return (
-		<Button look={look} disabled={disabled} aria-label={words.putOne(nameOf(entry))} onClick={put}>
-			{words.put}
-		</Button>
 	);
 }
 

@@ -3,6 +3,7 @@
  * reads charts and makes fixtures of them is fetched when it is asked for (`maker.ts`, `Editor.tsx`); the list needs none of it.
  */
 export { openStock } from './keep.ts';
+export { nameOf } from './PutOn.tsx';
 export { Stock } from './Stock.tsx';
 export { inOrder, type StockList } from './stock.ts';
 
