@@ -28,6 +28,12 @@ export function Start({ onPlan, onKept, onRead, onTrouble, guarded }: Props): JS
 	const [count, setCount] = useState<number | null>(null);
 	const [which, setWhich] = useState<string | null>(null);
 	const [pastes, paste] = useState(false);
+	/** What names fixtures waits for their profiles. */
+	const withFixtures = (act: () => void): void =>
+		void guarded(async () => {
+			await Promise.all(PROFILE_IDS.map(loadProfile));
+			act();
+		});
 	const begin = (first: number): void => {
 		if (which === null || count === null) return;
 		void guarded(async () => onPlan((await import('./begin.ts')).rowOf(count, which, first)));
@@ -61,12 +67,7 @@ export function Start({ onPlan, onKept, onRead, onTrouble, guarded }: Props): JS
 							type="button"
 							class="rig-count"
 							aria-label={startWords.count(n)}
-							onClick={() =>
-								void guarded(async () => {
-									await Promise.all(PROFILE_IDS.map(loadProfile));
-									setCount(n);
-								})
-							}
+							onClick={() => withFixtures(() => setCount(n))}
 						>
 							{n}
 						</button>
@@ -76,7 +77,7 @@ export function Start({ onPlan, onKept, onRead, onTrouble, guarded }: Props): JS
 			<section class="rig-start">
 				<Title level={2}>{startWords.ways}</Title>
 				<div class="rig-ways">
-					<Button onClick={() => paste(true)}>{startWords.paste}</Button>
+					<Button onClick={() => withFixtures(() => paste(true))}>{startWords.paste}</Button>
 					<Button
 						onClick={() =>
 							onRead(async () => {
