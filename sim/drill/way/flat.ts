@@ -1,7 +1,7 @@
 import type { KeyedPanel, Settings } from '../../../shared/profile/index.ts';
 import { pageFor } from '../../fixture/index.ts';
 import { allows, type Wish } from '../wish.ts';
-import { DONE, type PanelWay, STUCK, valuePress } from './panel.ts';
+import { DONE, type PanelWay, STUCK, valuePress } from './press.ts';
 import { menuMap } from './tour.ts';
 import { valueWay } from './values.ts';
 

@@ -1,9 +1,7 @@
 import {
 	type KeyedPanel,
-	keysOf,
 	lawOf,
 	type Meaning,
-	type PanelKey,
 	type Profile,
 	type SettingKey,
 	type Settings,
@@ -12,8 +10,9 @@ import {
 import { draftOf, type FixtureState, isSwitchedOn, itemAt, type PanelState, panelOf } from '../../fixture/index.ts';
 import { allows, unmetKeys, type Wish } from '../wish.ts';
 import { flatWay } from './flat.ts';
+import { DONE, type PanelWay, pressFor, STUCK, valuePress, type WayPress } from './press.ts';
 import { type Browse, type MenuMap, menuMap, tour, type Visit } from './tour.ts';
-import { type ValuePress, valueWay } from './values.ts';
+import { valueWay } from './values.ts';
 
 /** All that the presses still needed hang on, with no key held. */
 export interface View {
@@ -25,20 +24,6 @@ export interface View {
 	readonly on: boolean;
 }
 
-/** One press: a key tapped (cue 0) or held and let go at the sight of a repeat (`hold.ts`), held for what a long press does, a key held until a lock opens, or the power switch put on. */
-export type WayPress =
-	| { readonly do: 'key'; readonly key: PanelKey; readonly cue: number }
-	| { readonly do: 'long'; readonly key: PanelKey }
-	| { readonly do: 'unlock' }
-	| { readonly do: 'on' };
-
-export interface PanelWay {
-	/** Presses that are sure to do, and no fewer are; Infinity where hands on this fixture cannot do it. */
-	readonly presses: number;
-	/** A press after which, however it ends, at least one fewer is needed; null at 0 or Infinity. */
-	readonly first: WayPress | null;
-}
-
 /** What is to be done at a panel, whatever it stands on. */
 interface PanelTask {
 	readonly panel: KeyedPanel;
@@ -46,9 +31,6 @@ interface PanelTask {
 	readonly defaults: Settings;
 	readonly wish: Wish;
 }
-
-export const DONE: PanelWay = Object.freeze({ presses: 0, first: null });
-export const STUCK: PanelWay = Object.freeze({ presses: Number.POSITIVE_INFINITY, first: null });
 
 /**
  * The fewest presses that are sure to bring a fixture with keys to a wish, by a person's hand
@@ -102,21 +84,6 @@ export const viewOf = (state: FixtureState): View => ({
 	settings: state.context.settings,
 	on: isSwitchedOn(state),
 });
-
-/** The press that means something on this panel: a tap, or the long press where no key of its own means it. */
-function pressFor(panel: KeyedPanel, meaning: Meaning): WayPress {
-	const key = keysOf(panel)[meaning];
-	if (key) return { do: 'key', key, cue: 0 };
-	const { long } = lawOf(panel);
-	// a key of no use here wakes a panel as well as any
-	return long ? { do: 'long', key: long.key } : { do: 'key', key: panel.keys[0] as PanelKey, cue: 0 };
-}
-
-/** A press on the way to a value, by the keys of this panel. */
-export function valuePress(panel: KeyedPanel, { key, cue }: ValuePress): WayPress {
-	const { higher, lower } = keysOf(panel);
-	return { do: 'key', key: (key === 'up' ? higher : lower) ?? key, cue };
-}
 
 const after = (first: WayPress, rest: number): PanelWay =>
 	rest === Number.POSITIVE_INFINITY ? STUCK : { presses: 1 + rest, first };

@@ -17,7 +17,8 @@ import {
 	stepValue,
 } from '../../fixture/index.ts';
 import type { Wish } from '../wish.ts';
-import { panelWay, type View, viewOf, type WayPress } from './panel.ts';
+import { panelWay, type View, viewOf } from './panel.ts';
+import type { WayPress } from './press.ts';
 import { cuesOf, heldMs, landingOf } from './values.ts';
 
 /** Events of one fixture, each so many ms after the way begins. */
