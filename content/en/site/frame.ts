@@ -8,6 +8,7 @@ export const frame = {
 	navLabel: 'Site',
 	/** By when they are wanted. A page stands under the entry whose own address, or one of `under`, is most of its address. */
 	nav: [
+		{ id: 'rig', href: '/rig/', words: 'Rig', under: ['/stock/'] },
 		{ id: 'finder', href: '/finder/', words: 'Fault finder', under: [] },
 		{ id: 'bench', href: '/bench/', words: 'Bench', under: [] },
 		{ id: 'learn', href: '/learn/', words: 'Learn', under: ['/lessons/', '/drills/', '/review/', '/papers/sit/'] },
