@@ -163,7 +163,7 @@ export const rigQuestions: Readonly<Record<string, QuestionSays>> = {
 				says: '{fixture} is set by ten switches. With switch 10 up, the others say what it does. In each group the first switch counts 1 and each next one twice as much. It should do this: {wants as every}. Which switches are up, with all others down?',
 			},
 			{
-				when: { law: 'flat' },
+				when: { panel: 'flat' },
 				says: 'The display of {fixture} shows {shown as lines}. You press {presses as presses}. Page goes on to the next function, from the last to the first again, and the number stays with its function. Up raises it and Down lowers it, and a list goes round. What does the display show then?',
 			},
 			{
@@ -172,7 +172,7 @@ export const rigQuestions: Readonly<Record<string, QuestionSays>> = {
 		],
 		chart: [
 			{ when: { panel: 'dip' }, says: 'What the switches count:' },
-			{ when: { law: 'flat' }, says: 'Its functions, in order:' },
+			{ when: { panel: 'flat' }, says: 'Its functions, in order:' },
 			{ says: 'Its menu, in order:' },
 		],
 		working: [[{ when: { panel: 'dip' }, says: '{fields as fields}, and switch 10.' }, { says: '{steps as steps}.' }]],
@@ -182,7 +182,7 @@ export const rigQuestions: Readonly<Record<string, QuestionSays>> = {
 				says: 'Switch 10 turns the others from an address into settings, and each group of them makes a number.',
 			},
 			{
-				when: { law: 'flat' },
+				when: { panel: 'flat' },
 				says: 'There’s no menu to go into: each press of Page is the next function, and what you see is what the light does.',
 			},
 			{ says: 'Set goes in, Back goes out. Up and Down move along a list, or move the value that is being set.' },

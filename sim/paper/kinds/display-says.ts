@@ -113,8 +113,7 @@ function askKeys(
 				facts: {
 					fixture: profile.name,
 					profile: profile.id,
-					panel: panel.kind,
-					...(isFlat ? { law: 'flat' } : {}),
+					panel: isFlat ? 'flat' : panel.kind,
 					shown: shownAfter([]),
 					presses: presses.flatMap(({ key, times }) => [key, times]),
 					top: panel.menu.map((each) => each.label),

@@ -88,7 +88,7 @@ function wrongKeys(item: Item, panel: KeyedPanel): string[] {
 	if (item.ask.form !== 'one' || item.key.form !== 'one') return ['another form'];
 	const { right } = item.key;
 	const presses = table(item, 'presses', 2);
-	const isFlat = item.facts['law'] === 'flat';
+	const isFlat = item.facts['panel'] === 'flat';
 	const reckoned = isFlat ? walkFlat(profileOf(item), panel, item) : walk(panel, String(item.facts['value']), presses);
 	// a second line that the question does not tell is the rig's to say; the first decides then
 	const isTold = panel.kind === 'code' || reckoned.startsWith(`${item.facts['item']}|`);

@@ -117,7 +117,7 @@ const EVERY: Readonly<Record<RigKindId, Record<PaperLevel, Holds>>> = {
 	},
 };
 
-const isFlat = (item: Item): boolean => item.facts['law'] === 'flat';
+const isFlat = (item: Item): boolean => item.facts['panel'] === 'flat';
 const fields = (item: Item): number => table(item, 'fields', 3).length;
 
 const LEVEL_OF: Readonly<Record<PaperLevel, readonly DrillKind[]>> = {
