@@ -17,7 +17,7 @@ interface PutOnProps {
 export function PutOn({ entry, look, disabled = false, onTrouble }: PutOnProps): JSX.Element {
 	const put = async () => {
 		try {
-			const { benchAddress } = await import('./maker.ts');
+			const { benchAddress } = await import('./onBench.ts');
 			const address = await benchAddress(entry);
 			if (address === null) onTrouble(words.fixOf(nameOf(entry)));
 			else location.assign(address);

@@ -4,7 +4,7 @@ import { blankEntry, type StockEntry } from '../../../../shared/stock/index.ts';
 import { openRig } from '../../../../sim/rig/index.ts';
 import { readLink } from '../../../../src/features/rig/index.ts';
 import { addFile, addLink, changeStock, linkOf, openStock } from '../../../../src/features/stock/keep.ts';
-import { benchAddress } from '../../../../src/features/stock/maker.ts';
+import { benchAddress } from '../../../../src/features/stock/onBench.ts';
 import { readStock } from '../../../../src/features/stock/reading.ts';
 import { added, merged, type StockList, stockText } from '../../../../src/features/stock/stock.ts';
 import { KEPT } from '../../../../src/storage/index.ts';
