@@ -66,9 +66,9 @@ export interface Figure {
 }
 
 /** The power factor taken where nobody has read one off a label: the lower end of what small supplies have (from memory, 0.5 to 0.6). */
-export const ASSUMED_POWER_FACTOR = 0.5;
+const ASSUMED_POWER_FACTOR = 0.5;
 /** Copper under load, °C: what a flexible cable may come to. Assumed, and on the cautious side. */
-export const ASSUMED_CELSIUS = 70;
+const ASSUMED_CELSIUS = 70;
 
 const part = (id: FigurePart['id'], value: number, how: How): FigurePart => ({ id, value, how });
 const figure = (id: FigureId, of: string, value: number | null, parts: readonly FigurePart[]): Figure => ({
@@ -80,7 +80,7 @@ const figure = (id: FigureId, of: string, value: number | null, parts: readonly 
 });
 
 /** Watts of a fixture at tonight's look: idle, and the look's share of all its light. @param look 0 to 1 */
-export const lookWatts = (profile: Profile, look: number): number =>
+const lookWatts = (profile: Profile, look: number): number =>
 	profile.power.idleWatts + look * (fullWatts(profile) - profile.power.idleWatts);
 
 /** All figures of a plan: circuits, batteries by kind of fixture, what hangs overhead, lines. */

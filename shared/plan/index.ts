@@ -6,20 +6,16 @@
  * cables that go another way than along the wall, what a hanging point may take.
  */
 export {
-	ASSUMED_CELSIUS,
-	ASSUMED_POWER_FACTOR,
 	type Figure,
 	type FigureId,
 	type FigurePart,
 	figuresOf,
 	type How,
-	lookWatts,
 } from './figures.ts';
-export { alongRoom, CABLE_SLACK, LINE_METRES, type LinePlan, type LineRun, leaderOf, linesOf } from './line.ts';
+export { type LinePlan, type LineRun, linesOf } from './line.ts';
 export { emptyPlan, type NewRow, planFromSheet, profileOf, withRows } from './make.ts';
 export { type Packed, type PackItem, packAddresses, packed, packItems, rowFootprint } from './pack.ts';
 export {
-	DESK_OUTPUTS,
 	type PlanProblem,
 	problemsOf,
 	type Repair,

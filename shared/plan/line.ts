@@ -3,9 +3,9 @@ import { profileOf } from './make.ts';
 import type { Plan, PlanRow } from './types.ts';
 
 /** Metres of a line at most. Common practice, no source for the number. */
-export const LINE_METRES = 300;
+const LINE_METRES = 300;
 /** Metres of each cable for drops and going round things. Assumed; common practice, no source. */
-export const CABLE_SLACK = 2;
+const CABLE_SLACK = 2;
 /** Lengths that data cables come in, metres. Common practice, no source. */
 const LENGTHS = [1, 2, 3, 5, 10, 15, 20, 25, 30, 50, 75, 100, 150, 200, 300];
 
@@ -38,7 +38,7 @@ export interface LinePlan {
 }
 
 /** Rows in the order a line goes through them: along the room, those of one place in the order of the plan. */
-export const alongRoom = (rows: readonly PlanRow[]): PlanRow[] => rows.toSorted((a, b) => a.place.x - b.place.x);
+const alongRoom = (rows: readonly PlanRow[]): PlanRow[] => rows.toSorted((a, b) => a.place.x - b.place.x);
 
 /**
  * How the rows are linked: universe by universe along the room, a new run where the line would hold more than 32 unit loads

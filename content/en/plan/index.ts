@@ -4,6 +4,6 @@
  */
 export { figureNames, figureWords, howWords, needWords, partNames, unitOf } from './figures.ts';
 export { planPage, planWords, rowWords, ruleWords, startWords } from './page.ts';
-export { problemText, problemWords, repairText } from './problems.ts';
+export { problemText, repairText } from './problems.ts';
 export { printWords, slipSteps, slipWords } from './slips.ts';
 export { pasteWords, rowTroubles, tableWords } from './table.ts';

@@ -10,7 +10,7 @@ interface ProblemFacts {
 }
 
 /** What is wrong, by its id. */
-export const problemWords = {
+const problemWords = {
 	clash: ({ names: [a, b], from, to }: ProblemFacts) =>
 		`${a} and ${b} share ${from === to ? `channel ${from}` : `channels ${from} to ${to}`}.`,
 	'same-address': ({ names: [a, b] }: ProblemFacts) =>

@@ -5,12 +5,14 @@ import { NotFetched } from '../../../shared/error/index.ts';
 import type { Plan } from '../../../shared/plan/index.ts';
 import { loadProfile, PROFILE_IDS } from '../../../shared/profile/index.ts';
 import { DEVICE } from '../../storage/index.ts';
-import { Notice } from '../../ui/index.ts';
+import { laterWith, Notice } from '../../ui/index.ts';
 import { holdsPlan } from './handing.ts';
 import { keptRigs, type RigHold, rigText, setRigAside } from './keep.ts';
-import { PlanView } from './lazily.tsx';
 import type { PlanReading } from './reading.ts';
 import { Start } from './Start.tsx';
+
+/** Fetched once there is a plan: to begin one takes little. */
+const PlanView = laterWith(planWords, 'coming')(() => import('./PlanView.tsx'));
 
 /** A plan on the page, and where it stands on the device. */
 interface Opened {

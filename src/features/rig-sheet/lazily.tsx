@@ -4,7 +4,6 @@ import { laterWith } from '../../ui/index.ts';
 const later = laterWith(planWords, 'coming');
 
 /** Parts of the page that are fetched when they are first opened. */
-export const PlanView = later(() => import('./PlanView.tsx'));
 export const NewList = later(() => import('./NewList.tsx'));
 export const Paste = later(() => import('./Paste.tsx'));
 export const Send = later(() => import('./Send.tsx'));
