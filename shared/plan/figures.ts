@@ -10,7 +10,7 @@ import {
 } from '../power/index.ts';
 import type { Profile } from '../profile/index.ts';
 import { linesOf } from './line.ts';
-import { profileOf } from './make.ts';
+import { DEFAULT_HOURS, DEFAULT_VOLTS, profileOf } from './make.ts';
 import type { Plan, PlanRow } from './types.ts';
 
 /** How a number came about: somebody said it, a profile says it, it is taken for want of better, or it follows from others. */
@@ -93,13 +93,16 @@ const isOnMains = (plan: Plan, row: PlanRow): boolean =>
 	row.circuit !== '' || profileOf(plan, row.profile)?.power.battery === null;
 
 function circuitFigures(plan: Plan): Figure[] {
-	const circuits = new Map<string, number>();
+	// by name, however it is written: half a load under each of two spellings would look like room
+	const circuits = new Map<string, { readonly circuit: string; readonly watts: number }>();
 	for (const row of plan.rows) {
 		const profile = profileOf(plan, row.profile);
-		if (profile && isOnMains(plan, row))
-			circuits.set(row.circuit, (circuits.get(row.circuit) ?? 0) + mainsWatts(profile));
+		if (!profile || !isOnMains(plan, row)) continue;
+		const key = row.circuit.trim().toLowerCase();
+		const { circuit, watts } = circuits.get(key) ?? { circuit: row.circuit.trim(), watts: 0 };
+		circuits.set(key, { circuit, watts: watts + mainsWatts(profile) });
 	}
-	return [...circuits].flatMap(([circuit, watts]) => ofCircuit(plan, circuit, watts));
+	return [...circuits.values()].flatMap(({ circuit, watts }) => ofCircuit(plan, circuit, watts));
 }
 
 function ofCircuit({ supply }: Plan, circuit: string, watts: number): Figure[] {
@@ -108,7 +111,8 @@ function ofCircuit({ supply }: Plan, circuit: string, watts: number): Figure[] {
 		supply.powerFactor ?? ASSUMED_POWER_FACTOR,
 		supply.powerFactor === null ? 'assumed' : 'given',
 	);
-	const volts = part('volts', supply.volts, 'given');
+	// until somebody changes it, it is the plan's own
+	const volts = part('volts', supply.volts, supply.volts === DEFAULT_VOLTS ? 'assumed' : 'given');
 	const drawn = amps(watts, volts.value, factor.value);
 	const amperes = part('amperes', drawn, 'computed');
 	const { breaker, area, metres } = supply;
@@ -119,7 +123,7 @@ function ofCircuit({ supply }: Plan, circuit: string, watts: number): Figure[] {
 			: [
 					amperes,
 					part('metres', metres, 'given'),
-					part('ohms-per-km', ohms, 'given'),
+					part('ohms-per-km', ohms, 'assumed'),
 					part('celsius', ASSUMED_CELSIUS, 'assumed'),
 				];
 	const drop = dropParts ? voltDrop(drawn, metres ?? 0, area ?? 0, ASSUMED_CELSIUS) : null;
@@ -153,7 +157,7 @@ function batteryFigures(plan: Plan): Figure[] {
 			figure('battery-hours', id, hours, [energy, share, drawn]),
 			figure('hours-spare', id, hours === null ? null : hours - plan.show.hours, [
 				part('battery-hours', hours ?? 0, 'computed'),
-				part('hours', plan.show.hours, 'given'),
+				part('hours', plan.show.hours, plan.show.hours === DEFAULT_HOURS ? 'assumed' : 'given'),
 			]),
 			figure('charge-hours', id, chargeHours(battery.wattHours, battery.chargeWatts), [
 				energy,

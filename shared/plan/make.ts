@@ -14,6 +14,10 @@ const WIDEST = 200;
 export const profileOf = (plan: Pick<Plan, 'profiles'>, id: string): Profile | null =>
 	plan.profiles.find((each) => each.id === id) ?? profileAtHand(id) ?? null;
 
+/** What a plan has until somebody says otherwise, volts and hours (ours). */
+export const DEFAULT_VOLTS = 230;
+export const DEFAULT_HOURS = 5;
+
 /** A plan with nothing in it. @param name what the crew calls the rig */
 export const emptyPlan = (name: string): Plan => ({
 	version: 1,
@@ -23,8 +27,8 @@ export const emptyPlan = (name: string): Plan => ({
 	loss: 'hold',
 	lock: 'off',
 	rules: { universe: 1, gap: 0, step: 1, order: 'list' },
-	supply: { volts: 230, powerFactor: null, breaker: null, area: null, metres: null },
-	show: { hours: 5, look: 1 },
+	supply: { volts: DEFAULT_VOLTS, powerFactor: null, breaker: null, area: null, metres: null },
+	show: { hours: DEFAULT_HOURS, look: 1 },
 	kilograms: {},
 	rows: [],
 	profiles: [],

@@ -12,13 +12,29 @@ const codeSplitting: Exclude<Rolldown.OutputOptions['codeSplitting'], boolean | 
 		{
 			name: 'page',
 			tags: ['$initial'],
-			test: /\/node_modules\/(preact|@preact|@astrojs)\/|\/src\/(ui|storage(?!\/pages\/))\/|\/src\/site\/updates\/underWay|\/shared\/error\/|\/content\/(locale\.ts|[\w-]+\/(locale|ui)\/)|preload-helper/,
+			test: /\/node_modules\/(preact|@preact|@astrojs)\/|\/src\/(ui|storage(?!\/pages\/))\/|\/src\/site\/updates\/underWay|\/src\/features\/rig\/link(Version)?\.ts|\/shared\/error\/|\/content\/(locale\.ts|[\w-]+\/(locale|ui)\/)|preload-helper/,
 		},
 		{
 			name: 'rig',
 			tags: ['$initial'],
 			test: /\/(sim\/(rig|fixture|line|light|event)|shared\/(dmx|memo|optics|power|profile|random|sheet))\/|\/node_modules\/(xstate|culori)\//,
 		},
+		{
+			name: 'words',
+			tags: ['$initial'],
+			test: /\/src\/wording\/(colour|fill|kinds|names|rigKinds)\.ts|\/content\/[\w-]+\/(rig\/|fixtures\/names)/,
+		},
+		{
+			name: 'quiz',
+			tags: ['$initial'],
+			test: /\/src\/features\/papers\/(asking|Chart|index|pages)\.tsx?|\/content\/[\w-]+\/papers\/(names|screens)/,
+		},
+		{
+			name: 'drills',
+			tags: ['$initial'],
+			test: /\/src\/features\/(drills|progress)\/(?!taskAtWork)|\/content\/[\w-]+\/drills\/(doing|progress)|\/sim\/drill\/types\.ts/,
+		},
+		{ name: 'parts', test: /\/shared\/profile\/(bundled\/parts|chromaticity)\.ts/ },
 		{
 			name: 'bench',
 			tags: ['$initial'],

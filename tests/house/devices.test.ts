@@ -14,6 +14,9 @@ test('no code outside the kinds’ own files names a kind of box, permanent ids 
 		'shared/paper/ids.ts',
 		'shared/paper/kinds/lines.ts',
 		'shared/paper/schedule.ts',
+		// a plan says where a line needs one, and slips and cables to bring say it again
+		'shared/plan/line.ts',
+		'shared/plan/sheet.ts',
 		// the fault `split-without-splitter`
 		'sim/fault/line.ts',
 		// what the line's model leaves out
@@ -22,5 +25,8 @@ test('no code outside the kinds’ own files names a kind of box, permanent ids 
 		'sim/line/types.ts',
 		'sim/rig/reason.ts',
 		'sim/rig/whySource.ts',
+		'sim/slip/slip.ts',
+		'src/features/rig-sheet/Figures.tsx',
+		'src/features/rig-sheet/SlipBlock.tsx',
 	]);
 });

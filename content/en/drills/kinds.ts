@@ -179,7 +179,7 @@ export const drills = {
 	},
 	'other-law-colour': {
 		title: 'A colour on another kind of panel',
-		task: 'Have {fixture as name} show the static colour “{held as held}” at {level as percent}, with no desk. Watch the light while you press: on some panels it follows at once.',
+		task: 'Have {fixture as name} show the static colour “{held as held}” at {level as percent}, with no desk. Watch the wall it lights, not the lens, while you press: on some panels it follows at once.',
 		why: 'A panel that acts as you scroll shows every wrong colour to the room on the way to the right one.',
 	},
 	'other-law-handover': {

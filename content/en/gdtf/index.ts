@@ -52,7 +52,8 @@ export const left = {
 	'colour-fitted': '“{name}” of {mode} is a colour. Its levels here were worked out, so the real ones may differ.',
 	'colour-out-of-reach':
 		'“{name}” of {mode} is a colour that these emitters can’t make. The nearest emitter stands for it.',
-	'rate-clamped': '“{name}” of {mode} flashes {found} times a second, the file says. It’s taken as {rate}.',
+	'rate-clamped':
+		'“{name}” of {mode} flashes {found} times a second, the file says. It’s taken as {rate}. The real one may flash faster: warn people before you try it.',
 	'part-of-slot':
 		'“{name}” of {mode} ({attribute}) shares its channel with others. It’s kept by name and does nothing here.',
 	'sets-dropped':
@@ -108,5 +109,6 @@ export const asked = {
 	'emitter-watts': 'The file doesn’t say what each emitter draws. It’s taken as {assumed} W each.',
 	beam: 'The file doesn’t say its beam angle. It’s taken as {assumed}°.',
 	field: 'The file doesn’t say its field angle. It’s taken as {assumed}°.',
-	'strobe-rate': 'The file doesn’t say how fast a strobe flashes. It’s taken as {assumed} times a second.',
+	'strobe-rate':
+		'The file doesn’t say how fast a strobe flashes. It’s taken as {assumed} times a second. The real one may flash faster. Look in the manual, and warn people before you try it.',
 } as const;

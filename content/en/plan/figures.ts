@@ -4,12 +4,12 @@ import { counted, locale } from '../locale/index.ts';
 export const figureNames = {
 	watts: (of: string) => `Watts on ${of}, all light full`,
 	amperes: (of: string) => `Amps on ${of}`,
-	'breaker-left': (of: string) => `Amps left under the breaker of ${of}`,
+	'breaker-left': (of: string) => `Breaker rating less amps drawn (no permission): ${of}`,
 	'volt-drop': (of: string) => `Volts lost to the last fixture on ${of}`,
 	'drop-percent': (of: string) => `The same, as a share of the supply (${of})`,
 	'battery-hours': (of: string) => `Hours on battery at tonight’s look: ${of}`,
-	'hours-spare': (of: string) => `Hours to spare after the show: ${of}`,
-	'charge-hours': (of: string) => `Hours to charge from empty: ${of}`,
+	'hours-spare': (of: string) => `Hours over after the show, by the sum alone: ${of}`,
+	'charge-hours': (of: string) => `Hours to charge from empty, at least: ${of}`,
 	weight: () => 'Kilograms overhead, added up',
 	'unit-loads': (of: string) => `Unit loads on ${of} (32 at most)`,
 	'cable-metres': (of: string) => `Metres of data cable on ${of}`,
@@ -39,7 +39,7 @@ export const partNames = {
 /** How a number came about. */
 export const howWords = {
 	given: 'given',
-	profile: 'from the profile',
+	profile: 'from the profile here: may be a guess, go by the label',
 	assumed: 'assumed',
 	computed: 'worked out',
 } as const;
@@ -66,24 +66,30 @@ export const needWords = {
 } as const;
 
 export const figureWords = {
-	circuit: (name: string) => (name === '' ? 'circuits not named' : `circuit ${name}`),
+	circuit: (name: string) =>
+		name === '' ? 'fixtures with no circuit named (they may be on any of the others)' : `circuit ${name}`,
 	line: (universe: string, run: string) => `universe ${universe}, line ${run}`,
 	leaderLine: 'the line behind the leader',
 	value: (value: number, unit: string) => `${locale.number(value, value < 10 ? 2 : 1)}${unit === '' ? '' : ` ${unit}`}`,
 	part: (value: number) => locale.number(value, 2),
 	unknown: 'not known',
 	leans: 'leans on a number nobody gave',
-	over: 'More than the breaker is rated for.',
+	over: 'More than the breaker is rated for. Don’t switch on: show this sum to the electrician.',
+	near: 'Over four fifths of the rating: for hours that may be too much. Ask the electrician.',
 	notes: {
-		watts: 'The most this can draw: all light full, and charging where a battery is fitted.',
-		amperes: 'Watts ÷ (volts × power factor).',
+		watts:
+			'From the profiles here, all light full, and charging where a battery is fitted. A real fixture can draw more: add up the labels. Only fixtures with this circuit’s name are in it.',
+		amperes:
+			'Watts ÷ (volts × power factor). It leaves out the surge at switch-on. The first link of a row carries all of it: stay within the least of cable, link socket and supply.',
 		'breaker-left':
-			'The rating less the amps drawn. What a circuit may carry for hours is less, and the competent or licensed person on site says how much.',
-		'volt-drop': '2 × amps × kilometres × ohms per kilometre, for warm copper, with all of the load at the far end.',
+			'The rating less the amps drawn by this sum. It is no leave to plug in. What a circuit may carry for hours is less (in the US a fifth is kept spare), a link socket or a cable may carry less still, and at switch-on the lights draw far more for an instant. What else is on the circuit isn’t in it. The competent or licensed person on site and the local code say what it may carry.',
+		'volt-drop':
+			'2 × amps × kilometres × ohms per kilometre, for warm copper, with all of the load at the far end. It doesn’t say what the cable may carry: a cable can be too thin for its breaker and lose few volts.',
 		'drop-percent': 'Volts lost ÷ volts of the supply.',
 		'battery-hours': 'Watt-hours × the share to count on ÷ watts at the look. Cold and age take more.',
 		'hours-spare': 'Hours on battery less the hours of show. Below zero, it goes dark before the end.',
-		'charge-hours': 'Watt-hours ÷ watts into the battery. The last part goes slower.',
+		'charge-hours':
+			'Watt-hours ÷ watts into the battery. The last part goes slower. What they draw from the mains together isn’t added up here: add it before you plug them all in, and ask whose circuit it is.',
 		weight:
 			'Added up, and no more than that. It leaves out clamps, bonds and cable. Only the person responsible for rigging says what a point can take.',
 		'unit-loads': 'What the receivers load the line with (EIA-485).',

@@ -19,7 +19,9 @@ export const slipSteps = {
 } as const;
 
 export const slipWords = {
-	lead: 'One prep slip for each fixture. The presses are worked out on the simulated panel, and they’re the fewest a hand can be sure of.',
+	lead: 'One prep slip for each fixture. The presses are worked out on the simulated panel. The real fixture’s manual and display come first.',
+	standIn:
+		'Stand-in panel: these presses aren’t for the real one. Go by its manual, and set it where nobody is in front of it.',
 	from: 'Work from',
 	fromDefaults: 'a fixture at its defaults',
 	fromShown: 'what each panel shows now, where known',
@@ -48,9 +50,23 @@ export const slipWords = {
 	desk: 'the desk',
 	splitter: 'the splitter',
 	nothingIn: 'nothing',
-	battery: (hours: number) => `Battery: ${locale.number(hours, 1)} h at tonight’s look`,
-	mains: (circuit: string) => (circuit === '' ? 'Mains' : `Mains, circuit ${circuit}`),
-	boxes: { charged: 'charged', set: 'set', hung: 'hung', bond: 'bond first', linked: 'linked', answers: 'answers' },
+	battery: (hours: number) =>
+		`Battery: about ${locale.number(hours, 1)} h by the sum, if charged full. Cold and age take more; watch its own display`,
+	mains: (circuit: string) =>
+		`${circuit === '' ? 'Mains' : `Mains, circuit ${circuit}`}. Supply off, link first, wall plug last`,
+	boxes: {
+		charged: 'charged',
+		set: 'set',
+		off: 'supply off',
+		hung: 'clamped',
+		stood: 'placed',
+		bond: 'bond on and looked at',
+		linked: 'data linked',
+		linkedAll: 'mains and data linked',
+		answers: 'answers',
+	},
+	notOverhead:
+		'Planned as standing. If it hangs: the person responsible for rigging first, then two fixings, clamp and secondary bond.',
 	siteFirst: 'Local rules and the competent or licensed person on site come first.',
 } as const;
 

@@ -43,7 +43,7 @@ export const fixtureWords = {
 		caption: '{name}: ways through the panel',
 		says: 'Ways start from “{label}”, where the panel stands when it’s switched on. Set goes in, and Set again keeps the value. What it comes set to is in brackets.',
 		/** Of a panel that acts as it scrolls. */
-		flat: 'Ways start from “{label}”, where it stands as it comes. Page goes on from function to function, and the one it stops on is what the light does, at once. Up and Down change the number. It stores itself {seconds} {seconds?second|seconds} after the last press. What it comes set to is in brackets.',
+		flat: 'Ways start from “{label}”, where it stands as it comes. Page goes on from function to function, and the light does each one as it passes, flashes and programmes too. Up and Down change the number. It stores itself {seconds} {seconds?second|seconds} after the last press. What it comes set to is in brackets.',
 		head: ['What', 'On the display', 'Keys', 'Choices'],
 		times: '{key} × {count}',
 		next: ', ',

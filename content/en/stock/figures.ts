@@ -24,7 +24,7 @@ export const figureWords = {
 	},
 	feed: {
 		is: ({ feed }: { feed: 'battery' | 'mains' }) => (feed === 'battery' ? 'It runs on a battery' : 'It runs on mains'),
-		matters: 'What powers it on the bench.',
+		matters: 'Whether its watts are in a circuit’s sum, and which cautions you see. Look at the label.',
 	},
 	'watt-hours': {
 		is: ({ wattHours }: { wattHours: number }) => `Battery of ${wattHours} Wh`,
@@ -36,7 +36,8 @@ export const figureWords = {
 	},
 	link: {
 		is: ({ has }: { has: boolean }) => (has ? 'It has a mains link socket' : 'It has no mains link socket'),
-		matters: 'Whether it passes mains on at the bench. How many may be linked, its label says.',
+		matters:
+			'Whether it passes mains on at the bench. Whether it passes mains on at the bench. How many may be linked, its label says, and the least of cable, socket and supply.',
 	},
 	idle: {
 		is: ({ watts }: { watts: number }) => `${watts} W with the light out`,
@@ -74,19 +75,19 @@ export const figureWords = {
 	},
 	off: {
 		is: ({ slot, band }: { slot: string; band: string }) => `${where(slot, band)}: steady light`,
-		matters: 'It could be a blackout. Try it on the real one.',
+		matters: 'It could be a blackout. Look in the manual; try it only before doors, with everyone told.',
 	},
 	'not-acted': {
 		is: ({ slot, band }: { slot: string; band: string }) => `${where(slot, band)}: does nothing here`,
-		matters: 'The real one does something. The bench can’t show it.',
+		matters: 'The real one does something, and it may flash. Look in the manual.',
 	},
 	gap: {
 		is: ({ slot, from, to }: { slot: string; from: number; to: number }) => `${slot}: ${from} to ${to} does nothing`,
-		matters: 'The chart doesn’t say. Try it on the real one.',
+		matters: 'The chart doesn’t say, so keep out of these values. The real one may flash or go dark there.',
 	},
 	'slot-missing': {
 		is: ({ slot }: { slot: number }) => `Channel ${slot} does nothing`,
-		matters: 'The chart leaves it out. Look for it in the manual.',
+		matters: 'The chart leaves it out. The real one may act on it: leave it at 0 until the manual says.',
 	},
 	cells: {
 		is: ({ cells }: { cells: number }) => `${cells} cells, side by side`,

@@ -5,6 +5,9 @@ import { type Figure, figuresOf, linesOf, type Plan } from '../../../shared/plan
 import { Title } from '../../ui/index.ts';
 import { ofWhat } from './view.ts';
 
+/** Share of a breaker's rating past which a load that lasts is for the electrician to judge: 80 %, as in US practice (from memory). */
+const CAUTIOUS_LOAD = 0.8;
+
 /** The sums, each of which opens to show what went into it, and the cables to bring. */
 export function Figures({ plan }: { plan: Plan }): JSX.Element {
 	const figures = useMemo(() => figuresOf(plan), [plan]);
@@ -24,6 +27,9 @@ export function Figures({ plan }: { plan: Plan }): JSX.Element {
 function One({ plan, figure }: { plan: Plan; figure: Figure }): JSX.Element {
 	const { id, value, parts, needs } = figure;
 	const leans = parts.some(({ how }) => how === 'assumed');
+	const rating = parts.find((part) => part.id === 'breaker')?.value;
+	const isNear =
+		id === 'breaker-left' && value !== null && rating !== undefined && value < (1 - CAUTIOUS_LOAD) * rating;
 	const isOver = (id === 'breaker-left' || id === 'hours-spare') && value !== null && value < 0;
 	return (
 		<details class="rig-figure" data-over={isOver}>
@@ -32,7 +38,8 @@ function One({ plan, figure }: { plan: Plan; figure: Figure }): JSX.Element {
 					{figureNames[id](ofWhat(plan, figure))}:{' '}
 					<strong>{value === null ? figureWords.unknown : figureWords.value(value, unitOf[id])}</strong>
 					{leans && <em> {figureWords.leans}</em>}
-					{isOver && id === 'breaker-left' && <em> {figureWords.over}</em>}
+					{id === 'breaker-left' && isOver && <em> {figureWords.over}</em>}
+					{isNear && !isOver && <em> {figureWords.near}</em>}
 				</span>
 			</summary>
 			<p>{figureWords.notes[id]}</p>

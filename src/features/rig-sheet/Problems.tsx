@@ -19,7 +19,7 @@ export function Problems({ store, problems }: { store: PlanStore; problems: read
 			<Title level={2} id="rig-problems">
 				{planWords.problems}
 			</Title>
-			{problems.length === 0 && <Notice kind="good">{planWords.noProblems}</Notice>}
+			{problems.length === 0 && <Notice>{planWords.noProblems}</Notice>}
 			<ul>
 				{shown.map((problem) => (
 					<li key={`${problem.is} ${problem.rows.join(' ')}`}>

@@ -1,7 +1,8 @@
 import type { JSX } from 'preact';
-import { cautions } from '#words/cautions/index.ts';
+import { type CautionId, cautions } from '#words/cautions/index.ts';
 import { slipSteps, slipWords } from '#words/plan/index.ts';
 import { figuresOf, linesOf, type Plan, type PlanRow, profileOf, roleOf } from '../../../shared/plan/index.ts';
+import { isStandIn } from '../../../shared/profile/index.ts';
 import type { Slip, SlipStep } from '../../../sim/slip/index.ts';
 import { cautionsOf, modeTitle, threeDigits } from './view.ts';
 
@@ -16,6 +17,23 @@ interface Props {
 
 /** Steps past which they stand in two columns on paper. */
 const LONG = 9;
+
+/** What to tick, in the order it is done: bonded as soon as it is clamped, mains linked with the supply off. */
+const boxesOf = (isOverhead: boolean, isBattery: boolean) =>
+	[
+		...(isBattery ? (['charged', 'set'] as const) : (['set', 'off'] as const)),
+		...(isOverhead ? (['hung', 'bond'] as const) : (['stood'] as const)),
+		isBattery ? ('linked' as const) : ('linkedAll' as const),
+		'answers' as const,
+	] as const;
+
+/** Which lines of a caution a slip has room for, where they are not the first alone. */
+const CARE: Readonly<Partial<Record<CautionId, readonly number[]>>> = {
+	mains: [0, 1],
+	batteries: [0, 2],
+	staring: [1],
+	flashing: [0, 4],
+};
 
 /** A prep slip: what one fixture is to be, and what to press for it. */
 export function SlipBlock({ plan, row, slip, n }: Props): JSX.Element {
@@ -52,6 +70,11 @@ export function SlipBlock({ plan, row, slip, n }: Props): JSX.Element {
 						<p>
 							<strong>{slipWords.keys}</strong> ({slipWords.presses(slip.presses)})
 						</p>
+						{profile && isStandIn(profile.panel) && (
+							<p>
+								<strong>{slipWords.standIn}</strong>
+							</p>
+						)}
 						<ol data-long={slip.steps.length > LONG}>
 							{slip.steps.map((step, i) => (
 								<li key={i}>{stepText(step)}</li>
@@ -68,18 +91,16 @@ export function SlipBlock({ plan, row, slip, n }: Props): JSX.Element {
 			</p>
 			<p class="slip-power">{isBattery && hours !== null ? slipWords.battery(hours) : slipWords.mains(row.circuit)}.</p>
 			<p class="slip-boxes">
-				{(isBattery ? (['charged', 'set'] as const) : (['set'] as const)).map((box) => (
-					<Box key={box} words={slipWords.boxes[box]} />
-				))}
-				{row.place.overhead && <Box words={slipWords.boxes.bond} />}
-				{(['hung', 'linked', 'answers'] as const).map((box) => (
+				{boxesOf(row.place.overhead, Boolean(isBattery)).map((box) => (
 					<Box key={box} words={slipWords.boxes[box]} />
 				))}
 			</p>
+			{!row.place.overhead && <p class="slip-stands">{slipWords.notOverhead}</p>}
 			<ul class="slip-care">
 				{cautionsOf(plan, [row]).map((id) => (
 					<li key={id}>
-						<strong>{cautions[id].title}.</strong> {cautions[id].care[0]}
+						<strong>{cautions[id].title}.</strong>{' '}
+						{(CARE[id] ?? [0]).map((at) => cautions[id].care[at] ?? '').join(' ')}
 					</li>
 				))}
 				<li>{slipWords.siteFirst}</li>

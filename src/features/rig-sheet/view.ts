@@ -115,12 +115,14 @@ export const withoutRow = (plan: Plan, id: string): Plan => ({
 /** Which cautions go with handling these fixtures, by where they go, what feeds them and what they give. */
 export function cautionsOf(plan: Plan, rows: readonly PlanRow[]): CautionId[] {
 	const profiles = rows.map((row) => profileOf(plan, row.profile));
+	const isOnMains = rows.some(({ circuit }, i) => circuit !== '' || profiles[i]?.power.battery === null);
 	return [
 		...(rows.some(({ place }) => place.overhead) ? (['hanging', 'height'] as const) : []),
-		...(profiles.some((profile) => profile?.power.battery === null) ? (['mains'] as const) : []),
+		...(isOnMains ? (['mains', 'hot'] as const) : []),
 		...(profiles.some((profile) => profile?.power.battery) ? (['batteries'] as const) : []),
 		...(profiles.some((profile) => profile?.emitters.some(({ ultraviolet }) => ultraviolet))
 			? (['ultraviolet'] as const)
 			: []),
+		...(rows.length > 0 ? (['staring', 'flashing'] as const) : []),
 	];
 }

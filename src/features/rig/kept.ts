@@ -16,9 +16,6 @@ export const MOST = Object.freeze({
 	profiles: 40,
 });
 
-/** The version that new links have. Older ones are still read; a newer one is refused with a sentence. */
-export const LINK_VERSION = 1;
-
 /** Whether a fragment (with or without its `#`) says that it holds a rig. */
 export const holdsRig = (fragment: string): boolean => /^#?rig=/.test(fragment);
 

@@ -1,6 +1,7 @@
 import type { RigSheet } from '../../../shared/sheet/index.ts';
 import { deflateText, toBase64url } from '../../storage/index.ts';
-import { type BenchRecord, LINK_VERSION } from './kept.ts';
+import type { BenchRecord } from './kept.ts';
+import { LINK_VERSION } from './linkVersion.ts';
 
 /** The fragment, with its `#`, that opens this rig on any bench: sheet and log as JSON, deflated, in base64url. @param kept with a log fit for keeping */
 export async function linkOf({ sheet, log }: BenchRecord): Promise<string> {

@@ -12,7 +12,8 @@ import {
 	readJson,
 	readRecord,
 } from '../../storage/index.ts';
-import { type BenchRecord, inWaits, LINK_VERSION, MOST } from './kept.ts';
+import { type BenchRecord, inWaits, MOST } from './kept.ts';
+import { LINK_VERSION } from './linkVersion.ts';
 import { pauses, playInStretches } from './play.ts';
 
 /** Longest a log from elsewhere may play, ms of the rig's clock: 400 days, the fastest clock left running for 16 hours. */

@@ -4,9 +4,11 @@ import { drawer, layOut, openFresh, openSheet, take, wash } from './open.ts';
 
 test.use({ serviceWorkers: 'block' });
 
-// kB of 1000 bytes, brotli. What comes when something is opened goes past the bar: 112.6 with the parts split by folder.
+// kB of 1000 bytes, brotli. What comes when something is opened, or with a link, goes past the bar: with
+// the crew's own fixtures in the set-up and the laws of panels 126.7, and 88.3.
 const bar = 85;
-const whole = 118;
+const link = 90;
+const whole = 128;
 
 test('a bench keeps to its weight: as first met, from a link, and with all of it opened', async ({
 	page: tab,
@@ -42,6 +44,6 @@ test('a bench keeps to its weight: as first met, from a link, and with all of it
 		`bench ${told(atFirst)} of script at first, ${told(fromLink)} from a link, ${told(opened)} with all of it opened`,
 	);
 	expect(atFirst.sent).toBeLessThanOrEqual(bar);
-	expect(fromLink.sent).toBeLessThanOrEqual(bar);
+	expect(fromLink.sent).toBeLessThanOrEqual(link);
 	expect(opened.sent).toBeLessThanOrEqual(whole);
 });

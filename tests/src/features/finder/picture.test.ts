@@ -69,9 +69,9 @@ test('the back has what the fixture has, and a place on no fixture has none', ()
 	const mixed = bundledRig('mixed-panels');
 	const backs = ['wash-1', 'bar-1', 'old-1', 'desk'].map((place) => pictureOf(mixed, 'display', place, 'wash-1').back);
 	expect(backs).toEqual([
-		{ panel: 'code', battery: true, sensor: true, link: false },
-		{ panel: 'text', battery: false, sensor: false, link: true },
-		{ panel: 'dip', battery: false, sensor: false, link: true },
+		{ panel: 'code', keys: 4, battery: true, sensor: true, link: false },
+		{ panel: 'text', keys: 4, battery: false, sensor: false, link: true },
+		{ panel: 'dip', keys: 0, battery: false, sensor: false, link: true },
 		null,
 	]);
 });

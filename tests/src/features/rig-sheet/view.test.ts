@@ -67,8 +67,17 @@ describe('what the plan’s page shows', () => {
 	});
 
 	it('cautions go with what hands are about to touch', () => {
-		expect(cautionsOf(plan, plan.rows)).toEqual(['hanging', 'height', 'mains', 'batteries', 'ultraviolet']);
-		expect(cautionsOf(plan, plan.rows.slice(2))).toEqual(['mains']);
+		expect(cautionsOf(plan, plan.rows)).toEqual([
+			'hanging',
+			'height',
+			'mains',
+			'hot',
+			'batteries',
+			'ultraviolet',
+			'staring',
+			'flashing',
+		]);
+		expect(cautionsOf(plan, plan.rows.slice(2))).toEqual(['mains', 'hot', 'staring', 'flashing']);
 	});
 
 	it('numbers as they are typed', () => {
