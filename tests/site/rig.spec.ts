@@ -1,5 +1,5 @@
-import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
+import { axe } from './axe.ts';
 import { looks } from './looks.ts';
 
 test.use({ serviceWorkers: 'block' });
@@ -121,18 +121,20 @@ for (const { colorScheme, width } of looks)
 		for (const words of ['Plan', 'Prep slips', 'Labels', 'Patch list']) {
 			await tab.getByRole('button', { name: words, exact: true }).click();
 			if (words === 'Prep slips') await expect(tab.locator('.slip')).toHaveCount(6, { timeout: 60_000 });
-			const { violations } = await new AxeBuilder({ page: tab }).analyze();
+			const { violations } = await axe(tab);
 			expect.soft(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`)).toEqual([]);
 			expect.soft(await tab.evaluate(() => document.documentElement.scrollWidth), words).toBeLessThanOrEqual(width);
 		}
 		await tab.getByRole('button', { name: 'Plan', exact: true }).click();
 		await tab.getByRole('button', { name: 'Paste a list' }).click();
 		await tab.getByLabel('Your list').fill(LIST);
-		const { violations } = await new AxeBuilder({ page: tab }).include('dialog').analyze();
+		const { violations } = await axe(tab, 'dialog');
 		expect.soft(violations.map(({ id }) => id)).toEqual([]);
 	});
 
-test('prints four prep slips to a page on A4 and Letter, nothing cut', async ({ page: tab }) => {
+test('prints four prep slips to a page on A4 and Letter and the cautions on two more, nothing cut', async ({
+	page: tab,
+}) => {
 	await open(tab);
 	await tab.getByRole('button', { name: 'Paste a list' }).click();
 	await tab
@@ -151,7 +153,7 @@ test('prints four prep slips to a page on A4 and Letter, nothing cut', async ({ 
 	await expect(tab.locator('.slip')).toHaveCount(24, { timeout: 60_000 });
 	for (const format of ['A4', 'Letter']) {
 		const pdf = await tab.pdf({ format });
-		expect(pdf.toString('latin1').match(/\/Type\s*\/Page\b/g)?.length, format).toBe(6);
+		expect(pdf.toString('latin1').match(/\/Type\s*\/Page\b/g)?.length, format).toBe(8);
 	}
 	await tab.emulateMedia({ media: 'print' });
 	const cut = await tab

@@ -1,7 +1,7 @@
-import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
 import { layOutWords } from '#words/bench/index.ts';
 import { figuresFrame, stockWords as words } from '#words/stock/index.ts';
+import { axe } from './axe.ts';
 import { told, weighScripts } from './weigh.ts';
 
 test.use({ serviceWorkers: 'block' });
@@ -163,7 +163,7 @@ for (const [width, colorScheme] of [
 		await begin(tab, `${CHART}\nPage 3 of 9`);
 		await expect(marks(tab)).toHaveCount(2);
 		const expectNothing = async () => {
-			const { violations } = await new AxeBuilder({ page: tab }).analyze();
+			const { violations } = await axe(tab);
 			expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`)).toEqual([]);
 			expect(await tab.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(0);
 		};

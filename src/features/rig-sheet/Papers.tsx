@@ -1,12 +1,13 @@
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
+import { cautions, siteFirst } from '#words/cautions/index.ts';
 import { planWords, printWords, slipWords } from '#words/plan/index.ts';
 import { type Plan, profileOf, rowFootprint } from '../../../shared/plan/index.ts';
 import type { Slip } from '../../../sim/slip/index.ts';
 import { openEngine, troubleText } from '../../engine/index.ts';
-import { Button, Live, Notice } from '../../ui/index.ts';
+import { Button, CautionBox, Live, Notice } from '../../ui/index.ts';
 import { SlipBlock } from './SlipBlock.tsx';
-import { modeTitle, threeDigits } from './view.ts';
+import { cautionsOf, modeTitle, threeDigits } from './view.ts';
 
 interface Props {
 	plan: Plan;
@@ -73,6 +74,14 @@ function Slips({ plan }: { plan: Plan }): JSX.Element {
 						<SlipBlock key={row.id} plan={plan} row={row} slip={slips[i] ?? null} n={i + 1} />
 					))}
 				</div>
+			)}
+			{slips && (
+				<section class="slips-read">
+					<p>{siteFirst}</p>
+					{cautionsOf(plan, plan.rows).map((id) => (
+						<CautionBox key={id} caution={cautions[id]} level={2} />
+					))}
+				</section>
 			)}
 		</>
 	);

@@ -27,12 +27,13 @@ const boxesOf = (isOverhead: boolean, isBattery: boolean) =>
 		'answers' as const,
 	] as const;
 
-/** Which lines of a caution a slip has room for, where they are not the first alone. */
-const CARE: Readonly<Partial<Record<CautionId, readonly number[]>>> = {
-	mains: [0, 1],
-	batteries: [0, 2],
-	staring: [1],
-	flashing: [0, 4],
+/** What a slip has room for; all of each caution stands on a page of its own beside the slips. */
+const CARE: Readonly<Partial<Record<CautionId, number>>> = {
+	hanging: 0,
+	height: 0,
+	mains: 0,
+	batteries: 2,
+	ultraviolet: 0,
 };
 
 /** A prep slip: what one fixture is to be, and what to press for it. */
@@ -97,12 +98,16 @@ export function SlipBlock({ plan, row, slip, n }: Props): JSX.Element {
 			</p>
 			{!row.place.overhead && <p class="slip-stands">{slipWords.notOverhead}</p>}
 			<ul class="slip-care">
-				{cautionsOf(plan, [row]).map((id) => (
-					<li key={id}>
-						<strong>{cautions[id].title}.</strong>{' '}
-						{(CARE[id] ?? [0]).map((at) => cautions[id].care[at] ?? '').join(' ')}
-					</li>
-				))}
+				{cautionsOf(plan, [row]).flatMap((id) => {
+					const at = CARE[id];
+					return at === undefined ? (
+						[]
+					) : (
+						<li key={id}>
+							<strong>{cautions[id].title}.</strong> {cautions[id].care[at]}
+						</li>
+					);
+				})}
 				<li>{slipWords.siteFirst}</li>
 			</ul>
 		</section>

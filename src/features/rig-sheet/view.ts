@@ -10,6 +10,7 @@ import {
 	rowFootprint,
 } from '../../../shared/plan/index.ts';
 import type { Profile } from '../../../shared/profile/index.ts';
+import { modeName } from '../../wording/index.ts';
 
 /** A start address as it is read at arm's length: three digits. */
 export const threeDigits = (address: number): string => String(address).padStart(3, '0');
@@ -18,8 +19,7 @@ export const threeDigits = (address: number): string => String(address).padStart
 export const nameOf = ({ shape }: Profile, n: number): string => rowWords.names[shape](n);
 
 /** A mode's own name and its footprint as a choice says it. */
-export const modeTitle = (profile: Profile | null, mode: string): string =>
-	profile?.modes.find(({ id }) => id === mode)?.name ?? mode;
+export const modeTitle = (profile: Profile | null, mode: string): string => (profile ? modeName(profile, mode) : mode);
 
 /** One stretch of a universe's ruler, in slots. */
 export interface RulerBlock {
