@@ -6,6 +6,7 @@ export const planPage = {
 	description: 'Plan a rig: start addresses, line, power and prep slips for each fixture. Works with no network.',
 	heading: 'Tonight’s rig',
 	lead: 'From a list of lights to a sheet the crew can work from: start addresses, cables, power, and what to press on each panel.',
+	stock: 'Your stock: the crew’s own fixtures',
 	needsScript: 'The plan is worked out in the page and needs JavaScript, which is turned off here.',
 	loading: 'Getting the plan ready.',
 } as const;
