@@ -84,13 +84,16 @@ test('when every page is closed the new version is there at the next visit', asy
 	await expect(notice(tab)).toBeVisible();
 	await tab.close();
 	await expect
-		.poll(async () => {
-			const next = await context.newPage();
-			await next.goto(`${site.origin}/`);
-			const versions = await versionsOf(next);
-			await next.close();
-			return versions;
-		})
+		.poll(
+			async () => {
+				const next = await context.newPage();
+				await next.goto(`${site.origin}/`);
+				const versions = await versionsOf(next);
+				await next.close();
+				return versions;
+			},
+			{ timeout: 60_000 },
+		)
 		.toEqual(['two', 'two']);
 });
 
