@@ -197,7 +197,7 @@ export const DESK: readonly Fault[] = [
 	},
 ];
 
-/** The levels of a fixture's colour slots handed on by one: the wrong strip was raised. */
+/** The levels of a fixture's colour slots handed on by one: the wrong fader was raised. */
 function colourTurn(sheet: RigSheet, place: string): RigEvent[] {
 	const patch = patches(sheet).find(({ fixture }) => fixture === place);
 	if (!patch) return [];

@@ -68,7 +68,7 @@ function raisedOnce(rig: Rig, what: string, raise: () => UniverseLevels): Univer
 	return desk ? raisings(desk, what, raise) : new Map();
 }
 
-/** Milliseconds a tech waits after raising a strip. */
+/** Milliseconds a tech waits after raising a fader. */
 const AT_ONCE = 200;
 
 const withFull = ({ rig }: Witness, faders: string, seen: string): Sight =>

@@ -8,7 +8,7 @@ export interface FinderOptions {
 	readonly without?: readonly Need[];
 	/** A show is running: nothing that darkens or changes it. */
 	readonly showRunning?: boolean;
-	/** Nobody to watch a lamp while a strip is raised. */
+	/** Nobody to watch a light while a fader is raised. */
 	readonly alone?: boolean;
 	readonly learnt?: Learnt;
 	/** The sheet only stands in for the rig, as one made from a few answers does: how its panels scroll is not known. */

@@ -6,7 +6,7 @@ export interface TapeProps {
 	children: ComponentChildren;
 }
 
-/** A name, or a value to write down, on a strip of cloth tape. Other headings are a `Title`. */
+/** A name, or a value to write down, on a piece of cloth tape. Other headings are a `Title`. */
 export function Tape({ level, children }: TapeProps): JSX.Element {
 	const Tag = level === undefined ? 'span' : (`h${level}` as const);
 	return (

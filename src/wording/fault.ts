@@ -167,7 +167,7 @@ function slideFacts(sheet: RigSheet, { fixture, slide, to }: Extract<RigEvent, {
 	};
 }
 
-/** Which of a fixture's strips stand elsewhere, and for one with bands, in which band it stands and where it would be at rest. */
+/** Which of a fixture's faders are elsewhere, and for one with bands, in which band it stands and where it would be at rest. */
 function faderFacts(sheet: RigSheet, place: string, events: readonly RigEvent[]): TemplateFacts {
 	const patch = sheet.desk?.patch.find(({ fixture }) => fixture === place);
 	const fixture = sheet.fixtures.find(({ id }) => id === place);
@@ -182,8 +182,8 @@ function faderFacts(sheet: RigSheet, place: string, events: readonly RigEvent[])
 	const bands = first?.slot.drives.kind === 'bands' ? first.slot.drives.bands : [];
 	const rest = bands.find(({ effect }) => effect.do === 'nothing' || effect.do === 'open');
 	return {
-		strips: moved.map(({ slot }) => slot.name),
-		strip: first?.slot.name ?? null,
+		faders: moved.map(({ slot }) => slot.name),
+		fader: first?.slot.name ?? null,
 		level: first?.level ?? null,
 		band: bands.find(({ from, to }) => first && from <= first.level && first.level <= to)?.name ?? null,
 		restFrom: rest ? `${rest.from}` : null,

@@ -14,7 +14,7 @@ import { plainKinds } from './kinds.ts';
 import { cableName } from './names.ts';
 import { outputName } from './sheetNames.ts';
 
-/** A strip of the desk: a slot of a patched fixture's chart, and the level the sheet has there. */
+/** A fader of the desk: a slot of a patched fixture's chart, and the level the sheet has there. */
 export interface SheetFader {
 	readonly name: string;
 	readonly kind: Slot['drives']['kind'];
@@ -77,7 +77,7 @@ function slideTexts({ panel }: Profile, { slides }: SheetFixture): string[] {
 const cableAt = (sheet: RigSheet, port: string): string | null =>
 	sheet.cables.find(({ from, to }) => from === port || to === port)?.id ?? null;
 
-/** What the desk means for a fixture: its patch, and its strips by kind. Null or empty where it has none. */
+/** What the desk means for a fixture: its patch, and its faders by kind. Null or empty where it has none. */
 function deskFacts(sheet: RigSheet, fixture: string): TemplateFacts {
 	const patch = sheet.desk?.patch.find((each) => each.fixture === fixture);
 	const faders = fadersFor(sheet, fixture);
@@ -93,7 +93,7 @@ function deskFacts(sheet: RigSheet, fixture: string): TemplateFacts {
 	};
 }
 
-/** The strips that stand up, and a word for the rest where there is any. */
+/** The faders that are up, and a word for the rest where there is any. */
 function raised(name: string, rest: string, faders: readonly SheetFader[]): TemplateFacts {
 	const up = faders.filter(({ level }) => level > 0);
 	return {
@@ -102,9 +102,9 @@ function raised(name: string, rest: string, faders: readonly SheetFader[]): Temp
 	};
 }
 
-const faderText = ({ name, level }: SheetFader): string => fill(checkParts.strip, { name, level }, plainKinds);
+const faderText = ({ name, level }: SheetFader): string => fill(checkParts.fader, { name, level }, plainKinds);
 
-/** A patched fixture's strips with the levels of the sheet, those past the end of the universe left out; none where it has no patch. */
+/** A patched fixture's faders with the levels of the sheet, those past the end of the universe left out; none where it has no patch. */
 function fadersFor(sheet: RigSheet, fixture: string): SheetFader[] {
 	const patch = sheet.desk?.patch.find((each) => each.fixture === fixture);
 	const placed = sheet.fixtures.find(({ id }) => id === fixture);

@@ -12,7 +12,6 @@ export const deskWords = {
 	universe: 'Universe',
 	universeOf: (letter: string) => `Universe of output ${letter}`,
 	badUniverse: 'A universe is a whole number from 1 to 63999.',
-	strips: 'Faders',
 	group: (name: string) => `Faders of ${name}`,
 	where: (universe: number, from: number, to: number) => `universe ${universe}, channels ${from} to ${to}`,
 	past: 'Part of it runs past channel 512 and is never sent.',

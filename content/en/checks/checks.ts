@@ -20,7 +20,7 @@ const NO_DISPLAY = 'The display stays dark';
 const watch = 'Look at the wall it lights, never into the lens';
 /** A panel that acts as it is stepped would show it to everybody. */
 const reading = 'In a show ask first: some panels act as you step.';
-const strips = 'take its faders to full, then to 0, with functions at rest';
+const faders = 'take its faders to full, then to 0, with functions at rest';
 
 /** Reading one setting off a panel. */
 const panel: CheckWords = {
@@ -211,7 +211,7 @@ export const checks: Readonly<Record<string, CheckWords>> = {
 	// ---- tries on a fixture
 	'desk-strips': {
 		title: 'Faders of {place as name}',
-		does: `At the desk, ${strips}. Say aloud that light is coming, and watch the wall it lights, never the lens. Then put its faders back.`,
+		does: `At the desk, ${faders}. Say aloud that light is coming, and watch the wall it lights, never the lens. Then put its faders back.`,
 		outcomes: { answers: 'It answers', still: 'Nothing changes' },
 		spot: 'desk-screen',
 	},

@@ -5,7 +5,7 @@ export const places = { remote: 'the remote', rig: 'the rig' } as const;
 
 /** Bits that the words of checks, faults and mends are filled with. */
 export const checkParts = {
-	strip: '{name} at {level as level}',
+	fader: '{name} at {level as level}',
 	/** The faders that are not listed: all of them, or what is left. */
 	others: [{ when: { some: true }, says: 'the others' }, { says: '' }],
 	plug: '{cable as cable} in {output as output}',

@@ -18,7 +18,7 @@ const labels: Says = [
 	{ when: { meantWork: 'held' }, says: 'Static: {meantHeld as held}' },
 	{ says: 'Own: {meantProgramme as programme}' },
 ];
-const strip = 'At the desk its fader “{strip}” is at {level as level}, in the band “{band}”.';
+const fader = 'At the desk its fader “{fader}” is at {level as level}, in the band “{band}”.';
 const faderTape = (which: string): Says => [
 	{ when: { restFrom: null }, says: `${which} fader: keep it at rest` },
 	{ says: `${which} fader: {restFrom} to {restTo}` },
@@ -367,7 +367,7 @@ export const faults: Readonly<Record<string, FaultWords>> = {
 	},
 	'levels-down': {
 		name: 'Its faders are down',
-		cause: 'At the desk {strips as list} {strips?stands|stand} at 0, so no light is asked for.',
+		cause: 'At the desk {faders as list} {faders?is|are} at 0, so no light is asked for.',
 		tape: 'Nothing wrong: faders were down',
 	},
 	'wrong-colour-slots': {
@@ -377,17 +377,17 @@ export const faults: Readonly<Record<string, FaultWords>> = {
 	},
 	'function-left-up': {
 		name: 'Function fader left up',
-		cause: `${strip} That starts a programme of the fixture’s own.`,
+		cause: `${fader} That starts a programme of the fixture’s own.`,
 		tape: faderTape('Function'),
 	},
 	'strobe-left-up': {
 		name: 'Strobe fader left up',
-		cause: `${strip} That makes it flash.`,
+		cause: `${fader} That makes it flash.`,
 		tape: faderTape('Strobe'),
 	},
 	'shutter-closed': {
 		name: 'Shutter closed at the desk',
-		cause: `${strip} That shuts the light off.`,
+		cause: `${fader} That shuts the light off.`,
 		tape: faderTape('Shutter'),
 	},
 

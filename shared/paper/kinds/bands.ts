@@ -209,7 +209,7 @@ const atFace = ({ band, how }: BandRow): number =>
 	how === 'percent' ? percentOf(band.to) : how === 'hex' ? asTens(band.to) : band.to;
 
 /**
- * Functions in the order in which a strip, pushed up from 0, comes to them. Easy: their last values; middle: some in percent; hard:
+ * Functions in the order in which a fader, pushed up from 0, comes to them. Easy: their last values; middle: some in percent; hard:
  * all of them (in papers of version 1, some in hexadecimal).
  */
 export const bandsInOrder: QuestionKind = {

@@ -109,7 +109,7 @@ export interface DeskKind extends CheckKind {
 
 const outputOf = (w: Witness, id: string) => w.rig.gear.desk?.outputs.find((output) => output.id === id);
 
-/** Whether the levels of one kind of strip are as the sheet has them, as the desk's own patch shows them. */
+/** Whether the levels of one kind of fader are as the sheet has them, as the desk's own patch shows them. */
 function fadersRead(
 	w: Witness,
 	meant: Witness,

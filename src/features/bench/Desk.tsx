@@ -13,7 +13,7 @@ import { useBench, useSeen } from './view.ts';
 
 const NONE: readonly DeskOutput[] = [];
 
-/** The desk: outputs, master, strips by fixture, and the patch that names them. */
+/** The desk: outputs, master, faders by fixture, and the patch that names them. */
 export default function Desk(): JSX.Element {
 	const { store, selected, free } = useBench();
 	// levels are read fader by fader: of several, only the one that moves is drawn again

@@ -109,7 +109,7 @@ interface Props extends Pick<EntryProps, 'onType' | 'onSlide' | 'onRest'> {
 	universe: number;
 }
 
-/** One strip: its slot, its name, its level, and for a function slot what the level means. */
+/** One fader: its slot, its name, its level, and for a function slot what the level means. */
 export function LevelFader({ fader, universe, ...acts }: Props): JSX.Element {
 	const { slot, fine, bands } = fader;
 	const [level] = useSeen(({ store }) => [levelAt(store.rig, universe, slot)]);

@@ -56,8 +56,8 @@ export default function PlanView({ start, hold, onClose }: Props): JSX.Element {
 						</div>
 						<div class="rig-side">
 							<Rules store={store} />
-							<Figures plan={plan} />
 							<Cautions plan={plan} />
+							<Figures plan={plan} />
 						</div>
 					</div>
 				</>
@@ -110,7 +110,7 @@ function Head({ store, onClose }: { store: PlanStore; onClose: () => void }): JS
 				<Button disabled={!store.canUndo} onClick={store.undo}>
 					{planWords.undo}
 				</Button>
-				<Button look="main" disabled={plan.rows.length === 0} onClick={() => go(() => benchAddress(plan))}>
+				<Button disabled={plan.rows.length === 0} onClick={() => go(() => benchAddress(plan))}>
 					{planWords.onBench}
 				</Button>
 				<Button disabled={plan.rows.length === 0} onClick={() => setOpen('dark')}>
