@@ -174,7 +174,7 @@ export const drills = {
 	},
 	'other-law-address': {
 		title: 'An address on another kind of panel',
-		task: 'Set {fixture as name} so that it obeys the line from start address {address}, in the mode it stands in. Its panel may not work like the last one: find out what acts, what stores and what leaves.',
+		task: 'Set {fixture as name} so that it obeys the line from start address {address}, in the mode it’s in. Its panel may not work like the last one: find out what acts, what stores and what leaves.',
 		why: 'Hired stock comes with panels you never saw, and the first one you meet is on tonight’s rig.',
 	},
 	'other-law-colour': {
