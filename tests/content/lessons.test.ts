@@ -190,6 +190,24 @@ describe('a task', () => {
 	});
 });
 
+describe('the task on two circuits', () => {
+	it('says in each case where the row is parted, as its goal has it', () => {
+		const lesson = lessons.find(({ id }) => id === 'circuits-and-distribution');
+		if (!lesson) throw new Error('no lesson on circuits');
+		for (const seed of taskSeeds(lesson)) {
+			const { task, says } = taskFrom(lesson, seed);
+			const [, last, first] = /up to Bar (\d) from .* and from Bar (\d) on from another/.exec(says) ?? [];
+			expect(Number(first)).toBe(Number(last) + 1);
+			for (const condition of task.goal) {
+				if (condition.is !== 'fed') continue;
+				const n = Number(condition.fixture.replace('bar-', ''));
+				const from = n === 1 || n === Number(first) ? 'wall' : `bar-${n - 1}`;
+				expect(condition.from, `${condition.fixture}: ${says}`).toBe(from);
+			}
+		}
+	});
+});
+
 describe.each(files)('$lesson.id', (file) => {
 	const { lesson, body } = file;
 
@@ -249,6 +267,9 @@ describe.each(files)('$lesson.id', (file) => {
 			expect(JSON.parse(JSON.stringify(task))).toEqual(task);
 		}
 		expect(new Set(all.map(({ task }) => JSON.stringify(task))).size).toBe(all.length);
+		// symptom: who did as told was marked wrong. cause: the words of a case named another output than its goal
+		const told = all.map(({ task, says }) => JSON.stringify([says, task.sheet]));
+		expect(new Set(told).size, 'the same words on the same bench ask for the same').toBe(told.length);
 	});
 
 	it('asks three and more questions that can be set, fresh each time, and are marked', () => {
