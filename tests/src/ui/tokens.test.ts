@@ -41,6 +41,7 @@ describe('the tokens', () => {
 		['--on-hazard', '--hazard', 3],
 		['--on-tape', '--tape-top', 4.5],
 		['--on-tape', '--tape-bottom', 4.5],
+		['--code-dark', '--code-light', 4.5],
 	];
 	it.each(asked.flatMap(([ink, ground, ratio]) => looks.map((theme) => ({ ink, ground, ratio, theme }))))(
 		'$ink on $ground, $theme, stands out by $ratio to 1',
@@ -48,6 +49,35 @@ describe('the tokens', () => {
 			expect(wcagContrast(colour(ink, theme), colour(ground, theme))).toBeGreaterThanOrEqual(ratio);
 		},
 	);
+
+	// symptom: a code shown in the backstage look could not be read. cause: it was drawn light on dark, which is no code to a reader
+	it.each(looks)('draw a QR code dark on light: %s', (theme) => {
+		expect(wcagLuminance(colour('--code-dark', theme))).toBeLessThan(wcagLuminance(colour('--code-light', theme)));
+	});
+
+	it('are black on white on paper, whatever look they are printed from', () => {
+		const paper = read(textOf('src/ui/styles/print.css'));
+		const styled = filesUnder('src', ['.css']).filter(
+			(file) => /@media print/.test(textOf(file)) || file.endsWith('qr.css'),
+		);
+		const named = new Set(
+			styled.flatMap((file) => [...textOf(file).matchAll(/var\((--[\w-]+)\)/g)].map((it) => it[1] ?? '')),
+		);
+		const inks = [
+			'--text',
+			'--text-soft',
+			'--link',
+			'--line',
+			'--here',
+			'--on-tape',
+			'--code-dark',
+			'--signal',
+			'--good',
+			'--wrong',
+		];
+		for (const ink of inks) if (named.has(ink)) expect(paper.get(ink), ink).toBe('#000');
+		expect(inks.filter((ink) => named.has(ink)).length).toBeGreaterThan(3);
+	});
 
 	// nothing on a page may light a face in the wings: half the light of white is already a lamp
 	it('hold the backstage look to a warm ink on near black', () => {
