@@ -1,4 +1,4 @@
-import type { ComponentChildren, JSX } from 'preact';
+import type { ComponentChildren, JSX, RefObject } from 'preact';
 import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { benchWords } from '#words/bench/index.ts';
 import type { HandsOn as Touch } from '../../../sim/drill/index.ts';
@@ -54,6 +54,11 @@ export function Bench({
 	const [real, setReal] = useState(false);
 	const less = useLessMotion();
 	const pace: Pace = less ? 'still' : real ? 'real' : 'limited';
+	const chosen = useRef(false);
+	const choose = (to: boolean) => {
+		chosen.current = true;
+		setReal(to);
+	};
 	const tell = useRef<(words: string) => void>(() => {});
 	const listeners = useRef(new Set<OnFrame>());
 
@@ -80,12 +85,12 @@ export function Bench({
 						<Wall pace={pace} />
 						<div class="stage-row">
 							{/* the wall flashes as fast as the light: the way back stands right below it */}
-							{pace === 'real' && <WallNotes pace={pace} onReal={setReal} />}
+							{pace === 'real' && <WallNotes pace={pace} onReal={choose} chosen={chosen} />}
 							<Row />
 							<AtSockets />
 						</div>
 						<InHand side={side}>
-							<LightNotes pace={pace} onReal={setReal} />
+							<LightNotes pace={pace} onReal={choose} chosen={chosen} />
 						</InHand>
 						<Tools without={without} startsOpen={startsOpen} />
 					</div>
@@ -117,15 +122,21 @@ function Said(): JSX.Element {
 	);
 }
 
+interface LightNotesProps {
+	pace: Pace;
+	onReal: (real: boolean) => void;
+	chosen: RefObject<boolean>;
+}
+
 /** What the light of all asks to be said: cautions, and where the wall is drawn calmer than the light is. Below the panel, so that no key moves when it comes. */
-function LightNotes({ pace, onReal }: { pace: Pace; onReal: (real: boolean) => void }): JSX.Element {
+function LightNotes({ pace, onReal, chosen }: LightNotesProps): JSX.Element {
 	const [restless, ...cautions] = useSeen(({ store }) => {
 		const sights = store.rig.sheet.fixtures.map(({ id }) => store.look(id));
 		return [sights.some(isRestless), ...lightCautions(sights)] as const;
 	});
 	return (
 		<>
-			{pace !== 'real' && restless && <WallNotes pace={pace} onReal={onReal} />}
+			{pace !== 'real' && restless && <WallNotes pace={pace} onReal={onReal} chosen={chosen} />}
 			{cautions.length > 0 && <Cautions ids={cautions} level={2} />}
 		</>
 	);

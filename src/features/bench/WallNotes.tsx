@@ -1,4 +1,4 @@
-import type { JSX } from 'preact';
+import type { JSX, RefObject } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { wallWords } from '#words/bench/index.ts';
 import { Button, Dialog, Notice } from '../../ui/index.ts';
@@ -11,10 +11,12 @@ const Cautions = later(() => import('./Cautions.tsx'));
 interface Props {
 	pace: Pace;
 	onReal: (real: boolean) => void;
+	/** Set where the person has just changed the rate: what comes next for it takes the focus, and unsets it. */
+	chosen: RefObject<boolean>;
 }
 
 /** Where the wall is not drawn as the light is, that is said, with the way to the real rate and its warning. */
-export default function WallNotes({ pace, onReal }: Props): JSX.Element {
+export default function WallNotes({ pace, onReal, chosen }: Props): JSX.Element {
 	const [asking, ask] = useState(false);
 	const [capped, restless] = useSeen(({ store }) => {
 		const sights = store.rig.sheet.fixtures.map(({ id }) => store.look(id));
@@ -22,9 +24,11 @@ export default function WallNotes({ pace, onReal }: Props): JSX.Element {
 	});
 	const real = pace === 'real';
 	const box = useRef<HTMLDivElement>(null);
-	// just asked for: the way back comes into sight, and takes the focus that the dialog had
+	// it stands elsewhere once the rate is changed: the way back, or there again, takes the focus that was there
 	useEffect(() => {
-		if (real) box.current?.querySelector('button')?.focus();
+		if (!chosen.current) return;
+		chosen.current = false;
+		box.current?.querySelector('button')?.focus();
 	}, []);
 	return (
 		<>
