@@ -83,6 +83,17 @@ test('a drill’s bar takes the place of the ways, and a cross leads out', async
 	await expect(tab.locator('.site-nav ul')).toBeVisible();
 });
 
+test('a lesson’s task leads back to the course, and a cable end in hand on a free bench is no task to leave', async ({
+	page: tab,
+}) => {
+	await tab.goto('/lessons/bands/');
+	await expect(leave(tab)).toHaveAttribute('href', '/lessons/');
+	await tab.goto('/bench/');
+	await tab.locator('[data-port="wash-4:out"]').first().click();
+	await expect(tab.locator('.hand')).toBeVisible();
+	await expect(leave(tab)).toBeHidden();
+});
+
 test('in a walk of the finder its answers are the bar', async ({ page: tab }) => {
 	await tab.goto('/finder/');
 	await expect(tab.locator('.site-nav ul')).toBeVisible();
