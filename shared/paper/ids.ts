@@ -210,3 +210,6 @@ export const MISTAKE_IDS = [
 	'last-name-for-last-place',
 ] as const;
 export type MistakeId = (typeof MISTAKE_IDS)[number];
+
+/** The newest version of recipes, which a new paper has. */
+export const RECIPE_VERSION = 2;

@@ -20,6 +20,7 @@ export {
 	type PaperLevel,
 	PLAIN_KIND_IDS,
 	type PlainKindId,
+	RECIPE_VERSION,
 	RIG_KIND_IDS,
 	type RigKindId,
 	TOPIC_IDS,

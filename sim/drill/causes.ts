@@ -106,7 +106,8 @@ function clearedBy(drill: Task, rig: Rig, repaired: readonly Finding[], others: 
 }
 
 /**
- * The rig as it comes to stand once these are put right and nothing else, as far as hands can; the rig itself stays as it is.
+ * The rig as it comes to stand once these are put right and nothing else: settings of keyed fixtures whether hands could or not, all
+ * else as far as they can. The rig itself stays as it is.
  * @param drill taken as it is
  */
 export function afterRepair(drill: Task, rig: Rig, repaired: readonly Finding[]): Rig {
@@ -143,7 +144,7 @@ function attempt(rig: Rig, event: RigEvent): boolean {
 	}
 }
 
-/** Events that put these right; none where hands cannot, as the rig stands. */
+/** Events that put these right: a keyed fixture's settings by themselves, all else by hands; of what hands cannot do, nothing. */
 function repairOf(drill: Task, rig: Rig, repaired: readonly Finding[]): readonly RigEvent[] {
 	const set = repaired.filter(({ what, place }) => isSetting(what) && isKeyed(rig, place));
 	const rest = repaired.filter((finding) => !set.includes(finding));

@@ -5,6 +5,7 @@ import { bundledRig, quickSheet, type RigSheet, readSheet } from '../../../share
 import { type DrillCondition, makeTask } from '../../../sim/drill/index.ts';
 import type { Rig } from '../../../sim/rig/index.ts';
 import { openUnharmed } from '../../../sim/rig/trusted.ts';
+import { settingValueText } from '../../wording/index.ts';
 import { presetSheet } from '../bench/index.ts';
 import type { OneTask, TaskSet } from '../drills/index.ts';
 import type { BenchSpec, Lesson, TaskSpec } from './schema.ts';
@@ -106,17 +107,21 @@ function goalFacts(goal: Goal, rig: Rig): Readonly<Record<string, number | strin
 			throw: unitAt(rig, goal.fixture, 100).placed.place.throw,
 			asThrow: unitAt(rig, goal.as, 100).placed.place.throw,
 		};
-	if (goal.is === 'setting') return { [goal.key]: settingFact(goal, rig) };
+	if (goal.is === 'setting') return settingFact(goal, rig);
 	if (goal.is !== 'lux') return {};
 	const metres = unitAt(rig, goal.fixture, 100).placed.place.throw;
 	const candela = luxAt(rig, goal.fixture, 100) * metres ** 2;
 	return { lux: goal.lux, throw: metres, candela: Math.round(candela) };
 }
 
-/** A static colour by its name, in the middle of a sentence; all else as it is. */
-function settingFact({ fixture, key, value }: Extract<Goal, { is: 'setting' }>, rig: Rig): number | string {
-	const name = key === 'held' && rig.gear.units.get(fixture)?.profile.held.find(({ id }) => id === value)?.name;
-	return name ? name.toLowerCase() : value;
+/** A number as it is, a static colour by its name; other choices have words of a panel's own, which a sentence leaves to it. */
+function settingFact(
+	{ fixture, key, value }: Extract<Goal, { is: 'setting' }>,
+	rig: Rig,
+): { [key: string]: number | string } {
+	if (typeof value === 'number') return { [key]: value };
+	const profile = key === 'held' ? rig.gear.units.get(fixture)?.profile : undefined;
+	return profile ? { held: settingValueText(profile, 'held', value) } : {};
 }
 
 /** Hours until a fixture's battery is flat with its own brightness at a percent, from all that is in it now. */

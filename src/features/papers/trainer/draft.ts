@@ -1,5 +1,12 @@
 import { trainerWords } from '#words/papers/index.ts';
-import type { KindId, PaperLevel, PaperRecipe, PaperRecipeInput, TopicId } from '../../../../shared/paper/index.ts';
+import {
+	type KindId,
+	type PaperLevel,
+	type PaperRecipe,
+	type PaperRecipeInput,
+	RECIPE_VERSION,
+	type TopicId,
+} from '../../../../shared/paper/index.ts';
 import {
 	type BrowserStore,
 	isRecord,
@@ -39,7 +46,7 @@ export interface PaperDraft {
 }
 
 export const FIRST_DRAFT: PaperDraft = {
-	version: 2,
+	version: RECIPE_VERSION,
 	title: trainerWords.titleFirst,
 	about: 'fixtures',
 	profiles: [],

@@ -8,7 +8,7 @@ import { openRig } from '../../../../sim/rig/index.ts';
 import { conditionOf, hoursAt, luxAt } from '../../../../src/features/lessons/open.ts';
 import { kits, type SumLine } from '../../../../src/features/lessons/reckon/kit.ts';
 import { RECKON_IDS, reckoners } from '../../../../src/features/lessons/reckon/sums.ts';
-import { lessonFiles, taskFrom } from '../../../content/lessons.ts';
+import { lessonFiles, taskFrom, taskSeeds } from '../../../content/lessons.ts';
 import { saidBy } from '../../../shared/thrown.ts';
 
 const all = kits();
@@ -212,37 +212,41 @@ describe('a row of pools', () => {
 describe('the battery task', () => {
 	const { lesson } = lessonFiles().find(({ lesson: { id } }) => id === 'charge-and-hours') ?? {};
 	if (!lesson) throw new Error('no lesson on hours');
-	const { task, says } = taskFrom(lesson, 0);
-	const setTo = (level: number) => {
-		const rig = openRig(task.sheet);
-		rig.send({ type: 'settings.become', fixture: 'wash-1', change: { level } });
-		return findingsOf(task, rig).length === 0;
-	};
+	const cases = taskSeeds(lesson).map((seed) => ({ ...taskFrom(lesson, seed), spec: lesson.tasks[seed] }));
+	const isDoneAt =
+		({ task }: (typeof cases)[number]) =>
+		(level: number) => {
+			const rig = openRig(task.sheet);
+			rig.send({ type: 'settings.become', fixture: 'wash-1', change: { level } });
+			return findingsOf(task, rig).length === 0;
+		};
 
 	// symptom: 58 % was marked right, which is flat at the tenth hour, and 45 %, which the lesson's own rule gives, wrong; cause: the
 	// goal counted on all that was in the battery, the lesson on 80 % of it
 	it('takes what the rule of the lesson gives, and not what is flat at the last minute', () => {
+		const [first] = cases;
+		if (!first) throw new Error('no case');
 		// 148 Wh × 0.8 left × 0.8 counted on ÷ 10 h = 9.472 W; less 1.5 W idle, over 17.71 W for rose at full: 45.0 %
-		expect([39, 40, 45, 46, 58].map(setTo)).toEqual([false, true, true, false, false]);
+		expect([39, 40, 45, 46, 58].map(isDoneAt(first))).toEqual([false, true, true, false, false]);
 	});
 
 	it('follows from battery, charge, look and rule: worked out a second way from the profile and the sheet', () => {
 		const profile = bundledProfile('tallow-6');
 		const held = profile?.held.find(({ id }) => id === 'rose');
-		const placed = task.sheet.fixtures.find(({ id }) => id === 'wash-1');
-		const [first] = lesson.tasks;
-		const goal = first && 'goal' in first ? first.goal.find(({ is }) => is === 'lasts') : undefined;
-		if (!profile?.power.battery || !held || !placed || goal?.is !== 'lasts') throw new Error('no such task');
+		if (!profile?.power.battery || !held) throw new Error('no such battery or look');
 		const full = profile.emitters.reduce((sum, { id, watts }) => sum + (watts * (held.levels[id] ?? 0)) / 255, 0);
-		const watts = (profile.power.battery.wattHours * placed.charge * CAUTIOUS_SHARE) / goal.hours;
-		const most = Math.floor((100 * (watts - profile.power.idleWatts)) / full);
-		expect(most).toBe(45);
-		expect([most - 6, most - 5, most, most + 1].map(setTo)).toEqual([false, true, true, false]);
-	});
-
-	it('tells the rule, the charge and the hours in its own words', () => {
-		expect(says).toMatch(/80 percent of what(’s| is) left/);
-		expect(says).toMatch(/10 hours/);
+		expect(cases.length).toBeGreaterThan(3);
+		for (const each of cases) {
+			const placed = each.task.sheet.fixtures.find(({ id }) => id === 'wash-1');
+			const goal = each.spec && 'goal' in each.spec ? each.spec.goal.find(({ is }) => is === 'lasts') : undefined;
+			if (!placed || goal?.is !== 'lasts') throw new Error('no such task');
+			const watts = (profile.power.battery.wattHours * placed.charge * CAUTIOUS_SHARE) / goal.hours;
+			const most = Math.floor((100 * (watts - profile.power.idleWatts)) / full + 1e-9);
+			expect([most - 6, most - 5, most, most + 1].map(isDoneAt(each)), each.says).toEqual([false, true, true, false]);
+			expect(each.says).toContain(`${goal.hours} hours`);
+			expect(each.says).toContain(`${Math.round(100 * placed.charge)} percent`);
+			expect(each.says).toMatch(/80 percent of what(’s| is) left/);
+		}
 	});
 });
 
