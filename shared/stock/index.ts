@@ -4,7 +4,6 @@
  */
 export { blankEntry, FEEDS, readEntry, SHAPES, type StockEntry } from './entry.ts';
 export type { Figure, FigureCode, FigureFacts } from './figures.ts';
-export type { PanelNames } from './panel.ts';
 export { type PrintedMode, type PrintedSlot, printMode } from './print.ts';
 export { type StockFixture, type StockNames, stockFixture } from './profile.ts';
 export { readChart } from './read.ts';
