@@ -46,3 +46,4 @@ export {
 export { idText, settingsSchema, someSettingsSchema, whole } from './settings.ts';
 export { readShape, type ShapeCode } from './shape.ts';
 export { type PanelNames, standInPanel } from './stand-in.ts';
+export { chromaticityOf, type Xyz, xyzOf } from './tristimulus.ts';
