@@ -8,39 +8,58 @@ export type Role =
 	| { readonly is: 'intensity' | 'speed' | 'shutter' | 'strobe' | 'colour' | 'nothing' | 'other' }
 	| { readonly is: 'emitter'; readonly primary: Primary };
 
-/** An emitter as the standard has it where the file does not say: its name, and its colour with Y of white 100. */
+/** The standard's emitters. Words for each are in `content/`. */
+export type PrimaryId =
+	| 'red'
+	| 'green'
+	| 'blue'
+	| 'cyan'
+	| 'magenta'
+	| 'yellow'
+	| 'amber'
+	| 'lime'
+	| 'blue-green'
+	| 'light-blue'
+	| 'purple'
+	| 'pink'
+	| 'white'
+	| 'warm-white'
+	| 'cool-white'
+	| 'ultraviolet';
+
+/** An emitter as the standard has it where the file does not say: which it is, and its colour with Y of white 100. */
 export interface Primary {
 	readonly attribute: string;
-	readonly name: string;
+	readonly id: PrimaryId;
 	readonly colour: Colour;
 	readonly isUltraviolet: boolean;
 }
 
-const primary = (attribute: string, name: string, x: number, y: number, luminance: number): Primary => ({
+const primary = (attribute: string, id: PrimaryId, x: number, y: number, luminance: number): Primary => ({
 	attribute,
-	name,
+	id,
 	colour: { xy: [x, y], luminance },
 	isUltraviolet: attribute === 'ColorAdd_UV',
 });
 
 /** The standard's colours of its own attributes (annex B, read). */
 export const PRIMARIES: readonly Primary[] = Object.freeze([
-	primary('ColorAdd_R', 'Red', 0.64, 0.33, 21.3),
-	primary('ColorAdd_G', 'Green', 0.3, 0.6, 71.5),
-	primary('ColorAdd_B', 'Blue', 0.15, 0.06, 7.2),
-	primary('ColorAdd_C', 'Cyan', 0.225, 0.329, 78.7),
-	primary('ColorAdd_M', 'Magenta', 0.321, 0.154, 28.5),
-	primary('ColorAdd_Y', 'Yellow', 0.419, 0.505, 92.8),
-	primary('ColorAdd_RY', 'Amber', 0.477, 0.46, 57),
-	primary('ColorAdd_GY', 'Lime', 0.372, 0.543, 82.1),
-	primary('ColorAdd_GC', 'Blue-green', 0.25, 0.419, 75.1),
-	primary('ColorAdd_BC', 'Light blue', 0.2, 0.239, 43),
-	primary('ColorAdd_BM', 'Purple', 0.254, 0.117, 17.9),
-	primary('ColorAdd_RM', 'Pink', 0.403, 0.2, 24.9),
-	primary('ColorAdd_W', 'White', 0.313, 0.329, 100),
-	primary('ColorAdd_WW', 'Warm white', 0.319, 0.34, 99.3),
-	primary('ColorAdd_CW', 'Cold white', 0.306, 0.329, 97.9),
-	primary('ColorAdd_UV', 'Ultraviolet', 0.176, 0.005, 0.6),
+	primary('ColorAdd_R', 'red', 0.64, 0.33, 21.3),
+	primary('ColorAdd_G', 'green', 0.3, 0.6, 71.5),
+	primary('ColorAdd_B', 'blue', 0.15, 0.06, 7.2),
+	primary('ColorAdd_C', 'cyan', 0.225, 0.329, 78.7),
+	primary('ColorAdd_M', 'magenta', 0.321, 0.154, 28.5),
+	primary('ColorAdd_Y', 'yellow', 0.419, 0.505, 92.8),
+	primary('ColorAdd_RY', 'amber', 0.477, 0.46, 57),
+	primary('ColorAdd_GY', 'lime', 0.372, 0.543, 82.1),
+	primary('ColorAdd_GC', 'blue-green', 0.25, 0.419, 75.1),
+	primary('ColorAdd_BC', 'light-blue', 0.2, 0.239, 43),
+	primary('ColorAdd_BM', 'purple', 0.254, 0.117, 17.9),
+	primary('ColorAdd_RM', 'pink', 0.403, 0.2, 24.9),
+	primary('ColorAdd_W', 'white', 0.313, 0.329, 100),
+	primary('ColorAdd_WW', 'warm-white', 0.319, 0.34, 99.3),
+	primary('ColorAdd_CW', 'cool-white', 0.306, 0.329, 97.9),
+	primary('ColorAdd_UV', 'ultraviolet', 0.176, 0.005, 0.6),
 ]);
 
 const named = (attribute: string): Primary => PRIMARIES.find((each) => each.attribute === attribute) as Primary;

@@ -2,13 +2,14 @@
  * Fixtures from and to an open file, GDTF (DIN SPEC 15800). Reading goes in three steps: the archive (`readArchive`), its
  * description as a plain tree (`readFixtureType`), and a profile out of that (`toProfile`), with everything that was lost on the way
  * (`left`) and everything that had to be assumed (`asked`). The standard's own defaults (10,000 lm, 1,000 W, 25 degrees) count as not
- * given. No such file says anything of a panel, so the profile has a stand-in and is marked so. `writeGdtf` goes the other way. What
+ * given. No such file says anything of a panel, so the profile has a stand-in. `writeGdtf` goes the other way. What
  * is hostile or damaged ends in an `InputError`, never in anything else: see `LIMITS`.
  */
 export { type Archive, readArchive, writeArchive } from './archive.ts';
 export { type ExpandedMode, expandMode, type PlacedChannel } from './expand.ts';
 export type { Asked, AskedCode, LeftCode, LeftFacts, LeftOut, NotWritten } from './left.ts';
 export { LIMITS } from './limits.ts';
+export type { GdtfNames } from './names.ts';
 export { type ModeChoice, type ProfileFromFile, toProfile } from './profile.ts';
 export { readFixtureType } from './read.ts';
 export type { FixtureType } from './tree.ts';

@@ -88,6 +88,7 @@ export type AskedCode =
 	| 'idle-watts'
 	| 'power-link'
 	| 'line'
+	| 'follows'
 	| 'settings'
 	| 'static-colour'
 	| 'programme'

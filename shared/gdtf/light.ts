@@ -1,10 +1,10 @@
 import { InputError } from '../error/index.ts';
-import type { Emitter } from '../profile/index.ts';
+import { ASSUMED, type Emitter, idMaker, titleOf, ULTRAVIOLET } from '../profile/index.ts';
 import { PRIMARIES, type Primary } from './attributes.ts';
 import type { Asked, LeftOut } from './left.ts';
 import { LIMITS } from './limits.ts';
-import { idMaker, NAMES, titleOf } from './names.ts';
-import type { Beam, ChannelFunction, FixtureType } from './tree.ts';
+import type { GdtfNames } from './names.ts';
+import type { Beam, ChannelFunction, EmitterPart, FixtureType } from './tree.ts';
 
 /**
  * The standard's defaults for a beam. They stand in files whose writer never knew the figure, so such a value is not data: it counts
@@ -12,8 +12,8 @@ import type { Beam, ChannelFunction, FixtureType } from './tree.ts';
  */
 const DEFAULTS = Object.freeze({ lumens: 10_000, watts: 1000, degrees: 25 });
 
-/** What a profile stands on where a file gives no figure. Invented, and asked of the person each time. */
-const STAND_IN = Object.freeze({ lumens: 1000, wattsAnEmitter: 10 });
+/** Lumens that a profile stands on where a file gives none. Invented, and asked of the person each time. */
+const ASSUMED_LUMENS = 1000;
 
 /** Light of a fixture: its emitters, by what names them in the file. */
 export interface Light {
@@ -24,9 +24,17 @@ export interface Light {
 
 type Tell = { readonly left: LeftOut[]; readonly asked: Asked[] };
 
+/** What lights are made with, besides what the file says of each. */
+interface Making extends Tell {
+	readonly names: GdtfNames;
+	/** Whether anything in the file speaks of ultraviolet: one that no function drives is then there all the same. */
+	readonly isUltraviolet: boolean;
+}
+
 /**
  * The emitters that some function drives. One that the file describes has its own colour and its share of the light; any other has
- * the standard's colour for its attribute, and that is asked.
+ * the standard's colour for its attribute, and that is asked. Ultraviolet that nothing drives is there too, with no light to see and
+ * no watts, since its caution goes with it.
  * @param driven each function that drives one, in order
  * @param beams of the mode with the most of them
  * @throws InputError `gdtf.mode` where there are more than a fixture has
@@ -35,7 +43,7 @@ export function lightOf(
 	type: FixtureType,
 	driven: readonly (readonly [ChannelFunction, Primary])[],
 	beams: readonly Beam[],
-	{ left, asked }: Tell,
+	{ left, asked, names, isUltraviolet }: Making,
 ): Light {
 	const parts = new Map(type.emitters.map((part) => [part.name, part]));
 	const keyOf = (fn: ChannelFunction, primary: Primary): string =>
@@ -43,7 +51,11 @@ export function lightOf(
 	const found = new Map<string, Described>();
 	for (const [fn, primary] of driven) {
 		const key = keyOf(fn, primary);
-		if (!found.has(key)) found.set(key, described(fn.emitter === null ? undefined : parts.get(fn.emitter), primary));
+		if (!found.has(key))
+			found.set(
+				key,
+				described(fn.emitter === null ? undefined : parts.get(fn.emitter), primary, names.emitters[primary.id]),
+			);
 	}
 	// in the file's order, so that a fixture is told of as its maker does
 	const places = new Map(type.emitters.map(({ name }, i) => [`part ${name}`, i]));
@@ -55,12 +67,16 @@ export function lightOf(
 			count: order.length,
 			limit: LIMITS.emitters,
 		});
-	for (const { name } of type.emitters)
-		if (!found.has(`part ${name}`)) left.push({ path: 'emitters', code: 'emitter-unused', facts: { name } });
+	const unused = type.emitters.filter(({ name }) => !found.has(`part ${name}`));
+	const isLit = [...found.values()].some((each) => each.isUltraviolet);
+	const unlit = unused.find(isUnseen);
+	const hasMore = !isLit && (isUltraviolet || unlit !== undefined);
+	for (const part of unused)
+		if (!hasMore || part !== unlit) left.push({ path: 'emitters', code: 'emitter-unused', facts: { name: part.name } });
 	if (order.length === 0) {
-		order.push(NAMES.light);
-		found.set(NAMES.light, described(undefined, WHITE, NAMES.light));
-		asked.push({ path: 'emitters', code: 'emitters', facts: { assumed: NAMES.light } });
+		order.push(names.light);
+		found.set(names.light, described(undefined, WHITE, names.light));
+		asked.push({ path: 'emitters', code: 'emitters', facts: { assumed: names.light } });
 	}
 	const ids = idMaker();
 	const list = order.map((key) => {
@@ -68,8 +84,8 @@ export function lightOf(
 		return { key, each, id: ids(each.name, 'emitter') };
 	});
 	const shares = sharesOf(list.map(({ each }) => each));
-	const lumens = sumOf(beams, 'lumens', left) ?? ask(asked, 'lumens', STAND_IN.lumens);
-	const watts = sumOf(beams, 'watts', left) ?? ask(asked, 'watts', STAND_IN.wattsAnEmitter * list.length);
+	const lumens = sumOf(beams, 'lumens', left) ?? ask(asked, 'lumens', ASSUMED_LUMENS);
+	const watts = sumOf(beams, 'watts', left) ?? ask(asked, 'watts', ASSUMED.wattsAnEmitter * list.length);
 	if (list.length > 1) {
 		// one figure for the whole fixture is all that a file has
 		ask(asked, 'emitter-watts', watts / list.length);
@@ -87,6 +103,10 @@ export function lightOf(
 			ultraviolet: each.isUltraviolet,
 		};
 	});
+	if (hasMore) {
+		const { name, xy } = described(unlit, UNSEEN, names.emitters.ultraviolet);
+		emitters.push({ id: ids(name, 'emitter'), name, xy: [xy[0], xy[1]], lumens: 0, watts: 0, ultraviolet: true });
+	}
 	const byKey = new Map(list.map(({ key, id }) => [key, id]));
 	return { emitters, idOf: (fn, primary) => byKey.get(keyOf(fn, primary)) as string };
 }
@@ -101,28 +121,28 @@ interface Described {
 }
 
 const WHITE = PRIMARIES.find(({ attribute }) => attribute === 'ColorAdd_W') as Primary;
-const ULTRAVIOLET = PRIMARIES.find(({ isUltraviolet }) => isUltraviolet) as Primary;
+const UNSEEN = PRIMARIES.find(({ isUltraviolet }) => isUltraviolet) as Primary;
 /** Nanometres up to which a light of one wavelength is mostly unseen (CIE luminous efficiency under 0.001 there, from memory). */
 const LAST_UNSEEN = 420;
 
-function described(
-	part: FixtureType['emitters'][number] | undefined,
-	primary: Primary,
-	name: string = primary.name,
-): Described {
+/** Whether what a file says of an emitter makes it ultraviolet: its wavelength or its name is enough, whatever colour it gives. */
+const isUnseen = ({ name, wavelength }: EmitterPart): boolean =>
+	ULTRAVIOLET.test(name) || (wavelength !== null && wavelength <= LAST_UNSEEN);
+
+function described(part: EmitterPart | undefined, primary: Primary, name: string): Described {
 	if (!part) {
 		const { colour, isUltraviolet } = primary;
 		return { name, xy: colour.xy, luminance: colour.luminance, isUltraviolet, isAssumed: true };
 	}
 	const called = titleOf(part.name, name);
-	// what is hardly seen can hurt: its attribute or its wavelength is enough to say so, whatever colour the file gives it
-	const isUltraviolet = primary.isUltraviolet || (part.wavelength !== null && part.wavelength <= LAST_UNSEEN);
+	// what is hardly seen can hurt
+	const isUltraviolet = primary.isUltraviolet || isUnseen(part);
 	if (part.colour) {
 		const { xy, luminance } = part.colour;
 		return { name: called, xy, luminance, isUltraviolet, isAssumed: false };
 	}
 	// a colour left out is how the standard marks what is not seen
-	const { colour } = isUltraviolet ? ULTRAVIOLET : primary;
+	const { colour } = isUltraviolet ? UNSEEN : primary;
 	const luminance = isUltraviolet ? 0 : colour.luminance;
 	return { name: called, xy: colour.xy, luminance, isUltraviolet, isAssumed: true };
 }

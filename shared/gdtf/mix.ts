@@ -1,5 +1,4 @@
-/** Colour as amounts of light: CIE XYZ of a flux (lumens, or a share of them) at a chromaticity. */
-type Xyz = readonly [number, number, number];
+import { chromaticityOf, type Xyz, xyzOf } from '../profile/index.ts';
 
 /** An emitter to mix from: CIE 1931 x, y and its flux at full, in any unit that all of them share. */
 export interface Source {
@@ -7,19 +6,13 @@ export interface Source {
 	readonly flux: number;
 }
 
-const xyzOf = ([x, y]: readonly [number, number], flux: number): Xyz => [
-	(x / y) * flux,
-	flux,
-	((1 - x - y) / y) * flux,
-];
-
 /** The chromaticity and flux of some emitters at levels 0 to 255; null for none lit. */
 export function mixOf(sources: readonly Source[], levels: readonly number[]): Source | null {
-	const [x, y, z] = sources
+	const sum = sources
 		.map(({ xy, flux }, i) => xyzOf(xy, (flux * (levels[i] ?? 0)) / 255))
-		.reduce<Xyz>((sum, one) => [sum[0] + one[0], sum[1] + one[1], sum[2] + one[2]], [0, 0, 0]);
-	const whole = x + y + z;
-	return whole > 0 ? { xy: [x / whole, y / whole], flux: y } : null;
+		.reduce<Xyz>((all, one) => [all[0] + one[0], all[1] + one[1], all[2] + one[2]], [0, 0, 0]);
+	const xy = chromaticityOf(sum);
+	return xy && { xy, flux: sum[1] };
 }
 
 /** Levels of emitters, and whether they give the colour that was asked. */

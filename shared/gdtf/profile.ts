@@ -1,20 +1,30 @@
 import { InputError, isInputError } from '../error/index.ts';
-import { type Emitter, type Profile, readProfile, type StaticColour } from '../profile/index.ts';
+import {
+	ASSUMED,
+	assumedDefaults,
+	type Emitter,
+	idByContent,
+	idMaker,
+	type Profile,
+	readProfile,
+	type StaticColour,
+	standInPanel,
+	titleOf,
+	ULTRAVIOLET,
+} from '../profile/index.ts';
 import { roleOf } from './attributes.ts';
 import { type ExpandedMode, expandMode } from './expand.ts';
 import type { Asked, LeftOut } from './left.ts';
 import { lightOf, opticsOf } from './light.ts';
 import { fitColour } from './mix.ts';
-import { idMaker, NAMES, titleOf } from './names.ts';
-import { standInPanel } from './panel.ts';
+import type { GdtfNames } from './names.ts';
 import { functionsAt, type Making, slotsOf } from './slots.ts';
 import type { DmxMode, FixtureType, Geometry } from './tree.ts';
 
 /** A profile out of a file, with everything that was lost on the way and everything that had to be assumed. */
 export interface ProfileFromFile {
+	/** Its panel is a stand-in (`isStandIn`): no such file says anything of one. */
 	readonly profile: Profile;
-	/** Its panel is a stand-in: no such file says anything of one. Whatever is shown on it says that the real panel differs. */
-	readonly standIn: true;
 	readonly left: readonly LeftOut[];
 	readonly asked: readonly Asked[];
 	/** E1.20 personality numbers by mode id, for modes that the file gives one. */
@@ -38,9 +48,10 @@ const MOST_CELLS = 64;
 /**
  * Makes a profile of what a GDTF file says. A mode that no profile can hold is left out, and that is said; where none is left, the
  * first one's reason is thrown.
+ * @param names for what the file leaves without one
  * @throws InputError `gdtf.mode`
  */
-export function toProfile(type: FixtureType, choice: ModeChoice = {}): ProfileFromFile {
+export function toProfile(type: FixtureType, names: GdtfNames, choice: ModeChoice = {}): ProfileFromFile {
 	const left: LeftOut[] = [...type.left];
 	const asked: Asked[] = [];
 	const usable = usableModes(type, choice, left);
@@ -48,14 +59,20 @@ export function toProfile(type: FixtureType, choice: ModeChoice = {}): ProfileFr
 		(most, { expanded }) => (expanded.beams.length > most.length ? expanded.beams : most),
 		[],
 	);
-	const light = lightOf(type, usable.flatMap(drivenIn), beams, { left, asked });
+	const light = lightOf(type, usable.flatMap(drivenIn), beams, {
+		left,
+		asked,
+		names,
+		isUltraviolet: speaksOfUltraviolet(type, usable),
+	});
 	const optics = opticsOf(beams, { left, asked });
-	const { held, heldFor } = heldMaker(light.emitters);
+	const { held, heldFor } = heldMaker(light.emitters, names);
 	const making: Making = {
 		light,
 		wheels: new Map(type.wheels.map((wheel) => [wheel.name, wheel])),
 		left,
 		asked,
+		names,
 		held: heldFor,
 	};
 	const cells = Math.max(1, beams.length);
@@ -68,35 +85,36 @@ export function toProfile(type: FixtureType, choice: ModeChoice = {}): ProfileFr
 				code: 'cells-differ',
 				facts: { mode: mode.name, cells: expanded.beams.length, most: beams.length },
 			});
-		const name = titled(mode.name, `${NAMES.mode} ${i + 1}`, path, left);
+		const name = titled(mode.name, names.mode(i + 1), path, left);
 		const id = ids(name, 'mode');
 		const number = type.personalities.find((each) => each.mode === mode.name)?.number;
 		if (number !== undefined) personalities[id] = number;
 		return { id, name, slots: slotsOf(mode, expanded.channels, beams.length, path, making) };
 	});
-	const name = titled(type.name || type.longName, NAMES.fixture, 'name', left);
-	const base = { modes, held, programmes: [...PROGRAMMES] };
+	const name = titled(type.name || type.longName, names.fixture, 'name', left);
+	const base = { modes, held, programmes: programmesOf(names) };
 	const [first] = modes;
 	const profile: Profile = {
 		version: 1,
-		id: idMaker()(name, 'fixture'),
+		id: 'file',
 		name,
-		about: titleOf(type.description || type.longName, NAMES.about, 120),
+		about: titleOf(type.description || type.longName, names.about, 120),
 		shape: cells > 1 ? 'bar' : 'wash',
-		panel: standInPanel(base),
-		power: { battery: null, link: type.geometries.some(hasPowerOutput), idleWatts: 0 },
+		panel: standInPanel(base, names.panel),
+		power: { battery: null, link: type.geometries.some(hasPowerOutput), idleWatts: ASSUMED.idleWatts },
 		optics,
 		cells,
 		emitters: [...light.emitters],
 		...base,
 		sensor: false,
 		microphone: false,
-		follows: 'own-address',
-		unitLoads: 1,
-		defaults: { ...SETTINGS, mode: first?.id ?? '', held: FULL, programme: PULSE },
+		follows: ASSUMED.follows,
+		unitLoads: ASSUMED.unitLoads,
+		defaults: assumedDefaults({ mode: first?.id ?? '', held: FULL, programme: PULSE }),
 	};
-	askWhatNoFileSays(asked, type.isWired);
-	return { profile: readProfile(profile), standIn: true, left, asked: once(asked), personalities };
+	askWhatNoFileSays(asked, type.isWired, profile, names);
+	const own = readProfile({ ...profile, id: idByContent(name, 'fixture', profile) });
+	return { profile: own, left, asked: once(asked), personalities };
 }
 
 function usableModes(type: FixtureType, { modes }: ModeChoice, left: LeftOut[]): UsableMode[] {
@@ -150,17 +168,35 @@ function drivenIn({ mode, expanded }: UsableMode): Parameters<typeof lightOf>[1]
 	});
 }
 
+/**
+ * Whether any of a fixture's names or modes speaks of ultraviolet: an attribute or a name is enough, wherever it stands. What drives
+ * nothing here may still be in the real one, and hurt.
+ */
+const speaksOfUltraviolet = ({ name, longName, description }: FixtureType, usable: readonly UsableMode[]): boolean =>
+	[name, longName, description].some((text) => ULTRAVIOLET.test(text)) ||
+	usable.some(({ mode }) =>
+		mode.channels.some(({ functions }) =>
+			functions.some(({ name: called, attribute, sets }) => {
+				const role = roleOf(attribute);
+				if (role.is === 'emitter' && role.primary.isUltraviolet) return true;
+				return [called, ...sets.map((set) => set.name)].some((text) => ULTRAVIOLET.test(text));
+			}),
+		),
+	);
+
 const FULL = 'full';
 const PULSE = 'pulse';
 
 /** Static colours: all at full, which a profile must have, and those that bands ask for. */
-function heldMaker(emitters: readonly Emitter[]): { held: StaticColour[]; heldFor: Making['held'] } {
+function heldMaker(emitters: readonly Emitter[], names: GdtfNames): { held: StaticColour[]; heldFor: Making['held'] } {
 	const ids = idMaker();
 	const held: StaticColour[] = [
-		{ id: ids(FULL, FULL), name: NAMES.full, levels: Object.fromEntries(emitters.map(({ id }) => [id, 255])) },
+		{ id: ids(FULL, FULL), name: names.full, levels: Object.fromEntries(emitters.map(({ id }) => [id, 255])) },
 	];
 	const known = new Map<string, { id: string; code: 'colour-fitted' | 'colour-out-of-reach' }>();
-	const sources = emitters.map(({ xy, lumens }) => ({ xy, flux: lumens }));
+	// one that gives no light to see makes no colour
+	const seen = emitters.filter(({ lumens }) => lumens > 0);
+	const sources = seen.map(({ xy, lumens }) => ({ xy, flux: lumens }));
 	const heldFor: Making['held'] = (name, colour, leave) => {
 		const key = `${name} ${colour.xy.join(' ')}`;
 		const there = known.get(key);
@@ -172,7 +208,7 @@ function heldMaker(emitters: readonly Emitter[]): { held: StaticColour[]; heldFo
 		const code = fit.isWithin ? 'colour-fitted' : 'colour-out-of-reach';
 		leave(code);
 		const id = ids(name, 'colour');
-		const levels = emitters.flatMap((emitter, i) => (fit.levels[i] ? [[emitter.id, fit.levels[i]] as const] : []));
+		const levels = seen.flatMap((emitter, i) => (fit.levels[i] ? [[emitter.id, fit.levels[i]] as const] : []));
 		held.push({ id, name, levels: Object.fromEntries(levels) });
 		known.set(key, { id, code });
 		return id;
@@ -180,43 +216,32 @@ function heldMaker(emitters: readonly Emitter[]): { held: StaticColour[]; heldFo
 	return { held, heldFor };
 }
 
-/** A profile's settings name a programme, so there must be one; nothing starts it, not even the stand-in panel. */
-const PROGRAMMES: Profile['programmes'] = [
-	{ id: PULSE, name: NAMES.pulse, kind: 'pulse', colours: [FULL], slowest: 10, fastest: 1 },
+/** A profile's settings name a programme, so there must be one; no slot starts it. */
+const programmesOf = (names: GdtfNames): Profile['programmes'] => [
+	{ id: PULSE, name: names.pulse, kind: 'pulse', colours: [FULL], slowest: 10, fastest: 1 },
 ];
-
-const SETTINGS: Omit<Profile['defaults'], 'mode' | 'held' | 'programme'> = {
-	work: 'line',
-	lead: 'off',
-	address: 1,
-	speed: 50,
-	level: 100,
-	strobe: 0,
-	loss: 'hold',
-	curve: 'straight',
-	limit: 100,
-	sensor: 'open',
-	code: 1,
-	hearing: 50,
-	lock: 'off',
-	sleep: 0,
-};
 
 const hasPowerOutput = (geometry: Geometry): boolean =>
 	geometry.isPowerOutput || geometry.children.some(hasPowerOutput);
 
-function askWhatNoFileSays(asked: Asked[], isWired: boolean): void {
+function askWhatNoFileSays(
+	asked: Asked[],
+	isWired: boolean,
+	{ power, unitLoads, defaults }: Profile,
+	names: GdtfNames,
+): void {
 	const ask = (path: string, code: Asked['code'], assumed: string | number): void => {
 		asked.push({ path, code, facts: { assumed } });
 	};
 	ask('panel', 'panel', 'text');
 	ask('power.battery', 'battery', 0);
-	ask('power.idleWatts', 'idle-watts', 0);
+	ask('power.idleWatts', 'idle-watts', power.idleWatts);
 	if (!isWired) ask('power.link', 'power-link', 0);
-	ask('unitLoads', 'line', 1);
-	ask('defaults', 'settings', SETTINGS.loss);
-	ask('programmes', 'programme', NAMES.pulse);
-	ask('held[0]', 'static-colour', NAMES.full);
+	ask('unitLoads', 'line', unitLoads);
+	ask('follows', 'follows', '');
+	ask('defaults', 'settings', defaults.loss);
+	ask('programmes', 'programme', names.pulse);
+	ask('held[0]', 'static-colour', names.full);
 }
 
 /** Each question once, in the order met. */

@@ -1,10 +1,10 @@
-import type { Band, Effect, Slot } from '../profile/index.ts';
+import { ASSUMED, type Band, type Effect, idMaker, rateWithin, type Slot, titleOf } from '../profile/index.ts';
 import { roleOf } from './attributes.ts';
 import { bytesOf, type Leave, type Stretch, stretchesOf } from './bands.ts';
 import type { PlacedChannel } from './expand.ts';
 import type { Asked, LeftOut } from './left.ts';
 import type { Light } from './light.ts';
-import { idMaker, NAMES, titleOf } from './names.ts';
+import type { GdtfNames } from './names.ts';
 import type { ChannelFunction, DmxChannel, DmxMode, Wheel } from './tree.ts';
 import { type Colour, inBytes } from './values.ts';
 
@@ -15,6 +15,7 @@ export interface Making {
 	readonly wheels: ReadonlyMap<string, Wheel>;
 	readonly left: LeftOut[];
 	readonly asked: Asked[];
+	readonly names: GdtfNames;
 	/** The id of a static colour of that name and colour, fitted to the emitters. */
 	held(name: string, colour: Colour, leave: (code: 'colour-fitted' | 'colour-out-of-reach') => void): string;
 }
@@ -38,6 +39,7 @@ export function slotsOf(
 	path: string,
 	making: Making,
 ): Slot[] {
+	const { names } = making;
 	const ids = idMaker();
 	const channels = new Map(mode.channels.map((channel) => [channel.name, channel]));
 	const known = new Map<number, Drives>();
@@ -55,7 +57,7 @@ export function slotsOf(
 		const made = known.get(index) ?? drivesOf(mode, channel, channels, at0, making);
 		known.set(index, made);
 		const called = references.length > 0 ? `${made.name}, ${references.join(' ')}` : made.name;
-		const name = titleOf(called, NAMES.noFunction);
+		const name = titleOf(called, names.noFunction);
 		if (name.length < called.length && isFirst)
 			making.left.push({ path: at0, code: 'name-cut', facts: { found: called.slice(0, 80), name } });
 		const some = beams.length > 0 && beams.length < cells ? { cells: beams.map((beam) => beam + 1) } : {};
@@ -65,25 +67,25 @@ export function slotsOf(
 		if (isFirst && extra.length > 0)
 			making.left.push({ path: at0, code: 'extra-bytes', facts: { ...facts, bytes: extra.length } });
 		if (isFirst && fine !== undefined && !isFine) making.left.push({ path: at0, code: 'fine-of-bands', facts });
-		for (const number of idle) slots.push(idleSlot(ids, `${NAMES.fine} ${name}`, number));
+		for (const number of idle) slots.push(idleSlot(ids, names.fine(name), number, names));
 	}
 	const taken = new Set(slots.flatMap((slot) => [slot.at, slot.fine ?? slot.at]));
 	const last = Math.max(0, ...taken);
 	for (let slot = 1; slot <= last; slot++) {
 		if (taken.has(slot)) continue;
 		making.left.push({ path, code: 'slot-unused', facts: { mode: mode.name, slot } });
-		slots.push(idleSlot(ids, `${NAMES.unused} ${slot}`, slot));
+		slots.push(idleSlot(ids, names.unusedAt(slot), slot, names));
 	}
 	return slots.sort((one, other) => one.at - other.at);
 }
 
-const idleSlot = (ids: ReturnType<typeof idMaker>, name: string, at: number): Slot => ({
+const idleSlot = (ids: ReturnType<typeof idMaker>, name: string, at: number, names: GdtfNames): Slot => ({
 	id: ids(name, 'slot'),
-	name: titleOf(name, NAMES.unused),
+	name: titleOf(name, names.unused),
 	at,
 	drives: {
 		kind: 'bands',
-		bands: [{ id: 'none', name: NAMES.noFunction, from: 0, to: 255, effect: { do: 'nothing' } }],
+		bands: [{ id: 'none', name: names.noFunction, from: 0, to: 255, effect: { do: 'nothing' } }],
 	},
 });
 
@@ -146,11 +148,11 @@ function drivesOf(
 	}
 	const ids = idMaker();
 	const bands = stretchesOf(channel, functions, leave).map((stretch): Band => {
-		const name = titleOf(stretch.set?.name || stretch.fn?.name || '', NAMES.noFunction);
+		const name = titleOf(stretch.set?.name || stretch.fn?.name || '', making.names.noFunction);
 		const effect = effectOf(stretch, name, making, leave);
 		return { id: ids(name, 'band'), name, from: stretch.from, to: stretch.to, effect };
 	});
-	return { name: only?.attribute ?? NAMES.unused, drives: { kind: 'bands', bands } };
+	return { name: only?.attribute ?? making.names.unused, drives: { kind: 'bands', bands } };
 }
 
 /** What a slot drives that is one function from end to end; null where a profile can say it only as bands. */
@@ -167,9 +169,6 @@ function wholeSlot(fn: ChannelFunction, { light }: Making, leave: Leave): Slot['
 	if (role.is === 'emitter') return { kind: 'emitter', emitter: light.idOf(fn, role.primary) };
 	return { kind: role.is };
 }
-
-/** Flashes a second that a profile takes. */
-const RATES = Object.freeze({ least: 0.1, most: 30, assumed: { slow: 1, fast: 10 } });
 
 function effectOf(stretch: Stretch, name: string, making: Making, leave: Leave): Effect {
 	const { fn } = stretch;
@@ -219,7 +218,7 @@ function strobeOf(stretch: Stretch, fn: ChannelFunction, making: Making, leave: 
 	const isGiven = (set?.physicalFrom ?? fn.physicalFrom) !== null && (set?.physicalTo ?? fn.physicalTo) !== null;
 	// 0 to 1 is what the standard has where nothing is known
 	if (!isGiven || ((fn.physicalFrom ?? 0) === 0 && (fn.physicalTo ?? 1) === 1)) {
-		const { slow, fast } = RATES.assumed;
+		const { slow, fast } = ASSUMED.strobe;
 		making.asked.push({ path: 'modes', code: 'strobe-rate', facts: { assumed: `${slow}–${fast}` } });
 		return { do: 'strobe', slow, fast };
 	}
@@ -229,7 +228,7 @@ function strobeOf(stretch: Stretch, fn: ChannelFunction, making: Making, leave: 
 		return { do: 'nothing' };
 	}
 	const [slow, fast] = [from, to].map((found) => {
-		const rate = Math.min(RATES.most, Math.max(RATES.least, found));
+		const rate = rateWithin(found);
 		if (rate !== found) leave('rate-clamped', fn, { found, rate });
 		return rate;
 	}) as [number, number];

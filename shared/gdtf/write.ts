@@ -106,9 +106,7 @@ const writeEmitter = ({ name, xy, lumens, ultraviolet }: Emitter, flux: number):
 	element('Emitter', {
 		Name: nameOf(name),
 		// one that is hardly seen has no colour, by the standard; what it gives is then not told either
-		...(ultraviolet
-			? { DominantWaveLength: 395 }
-			: { Color: `${figure(xy[0])},${figure(xy[1])},${shareOf(lumens, flux)}` }),
+		...(ultraviolet ? {} : { Color: `${figure(xy[0])},${figure(xy[1])},${shareOf(lumens, flux)}` }),
 	});
 
 function writeWheel(profile: Profile): string {

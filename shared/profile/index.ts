@@ -5,12 +5,14 @@
  * and between them have what crews meet: a four-character display, a text display, a flat panel that acts as it scrolls, ten DIP switches;
  * battery and mains; one cell and eight. A script has all of them at once (`BUNDLED`); a page fetches those it needs (`loadProfile`).
  */
+export { ASSUMED, assumedDefaults, rateWithin } from './assumed.ts';
 export { loadProfile, PROFILE_IDS, profileAtHand } from './bundled/at-hand.ts';
 export { BUNDLED, bundledProfile, FIRST_BUNDLED } from './bundled/index.ts';
-export { checkValue, footprintOf, isStandIn, modeOf, noMode, STAND_IN, slotAt } from './chart.ts';
+export { checkValue, footprintOf, isStandIn, modeOf, noMode, slotAt } from './chart.ts';
 export { checkProfile, readProfile } from './check.ts';
 export { CHROMATICITY } from './chromaticity.ts';
 export { doesAct, keysOf, lawOf, type Meaning, settingsOn } from './law.ts';
+export { idByContent, idMaker, titleOf, ULTRAVIOLET } from './names.ts';
 export {
 	LOSSES,
 	SETTING_KEYS,
@@ -43,3 +45,5 @@ export {
 } from './schema.ts';
 export { idText, settingsSchema, someSettingsSchema, whole } from './settings.ts';
 export { readShape, type ShapeCode } from './shape.ts';
+export { type PanelNames, standInPanel } from './stand-in.ts';
+export { chromaticityOf, type Xyz, xyzOf } from './tristimulus.ts';

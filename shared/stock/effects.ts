@@ -1,6 +1,7 @@
-import type { Effect } from '../profile/index.ts';
-import { mixFor } from './emitters.ts';
-import { ASSUMED, type Figures } from './figures.ts';
+import { ASSUMED, type Effect, rateWithin, type Slot } from '../profile/index.ts';
+import { emitterIn, mixFor } from './emitters.ts';
+import type { Figures } from './figures.ts';
+import type { ChartSlot } from './types.ts';
 
 /** Kinds of programme that a band can start, each made once for a fixture. */
 const PROGRAMME_WORDS = [
@@ -12,7 +13,9 @@ const PROGRAMME_WORDS = [
 export type ProgrammeWord = (typeof PROGRAMME_WORDS)[number][0];
 
 const NOTHING =
-	/\bno (?:function|effect|action)\b|\bnot? (?:used|in use)\b|\bunused\b|\breserved\b|\bnothing\b|^(?:none|no|-)$|\bdecides?\b|\bdepends?\b|\bmanual\b/i;
+	/\bno (?:function|effect|action)\b|\bnot? (?:used|in use)\b|\bunused\b|\breserved\b|\bnothing\b|^(?:none|no|-)$/i;
+/** Words that leave it to something else what happens: nothing does so here. */
+const ELSEWHERE = /\bdecides?\b|\bdepends?\b|\bmanual\b/i;
 const CLOSED = /\bclosed?\b|\bblack ?out\b|\bdark\b|\bshut\b/i;
 const OPEN = /\bopen\b|\bsteady\b|\bsolid\b|\bshutter on\b/i;
 const OFF = /^(?:strobe |flash )?(?:off|none|no strobe|disabled)$|\bno strobe\b/i;
@@ -43,6 +46,15 @@ export function effectOf(words: string, help: EffectHelp): Effect {
 		return { do: 'open' };
 	}
 	if (NOTHING.test(words)) return { do: 'nothing' };
+	if (ELSEWHERE.test(words)) {
+		const isOfMore =
+			isShutter ||
+			FLASH.test(words) ||
+			/\bshutter/i.test(words) ||
+			PROGRAMME_WORDS.some(([, pattern]) => pattern.test(words));
+		if (isOfMore) figures.note('not-acted', 'assumed', facts);
+		return { do: 'nothing' };
+	}
 	if (CLOSED.test(words) && !/\bto\b|\bdim/i.test(words)) return { do: 'dark' };
 	if (isShutter && OPEN.test(words)) return { do: 'open' };
 	const isFlash =
@@ -66,10 +78,40 @@ export function effectOf(words: string, help: EffectHelp): Effect {
 
 function strobe(words: string, { slot, figures }: EffectHelp): Effect {
 	const rate = RATE.exec(words);
-	const slow = Number(rate?.[1]);
-	const fast = Number(rate?.[2]);
-	const isGiven = rate !== null && slow >= 0.1 && fast <= 30 && slow <= fast;
-	const rates = isGiven ? { slow, fast } : { slow: ASSUMED.strobeSlow, fast: ASSUMED.strobeFast };
-	figures.note('strobe', isGiven ? 'given' : 'assumed', { slot, band: words, ...rates });
+	const given = rate && { slow: Number(rate[1]), fast: Number(rate[2]) };
+	const facts = { slot, band: words };
+	if (!given || given.slow > given.fast) {
+		figures.note('strobe', 'assumed', { ...facts, ...ASSUMED.strobe });
+		return { do: 'strobe', ...ASSUMED.strobe };
+	}
+	const rates = { slow: rateWithin(given.slow), fast: rateWithin(given.fast) };
+	figures.note('strobe', 'given', { ...facts, ...rates });
+	for (const edge of ['slow', 'fast'] as const)
+		if (rates[edge] !== given[edge])
+			figures.note('strobe-clamped', 'assumed', { ...facts, found: given[edge], rate: rates[edge] });
 	return { do: 'strobe', ...rates };
+}
+
+const INTENSITY = /\b(?:dimmer|dimming|intensity|master|brightness)\b/i;
+const SPEED = /\b(?:speed|pace|tempo)\b/i;
+/** A slot of such a name is none of plain light or speed, whatever else its name says: `strobe speed`, `dimmer curve`. */
+const ACTS_OTHERWISE = /\bstrob|\bflash|\bshutter|\b(?:mode|curve|macro|preset)s?\b/i;
+const PLAIN =
+	/^(?:|.*\b(?:dim|dark|bright|brightness|intensity|full|max(?:imum)?|min(?:imum)?|level)\b.*|.*%.*|\d+ ?(?:-|–|to) ?\d+)$/i;
+
+/** What a slot drives from end to end; null for one of bands, and for one whose name says nothing that is acted on. */
+export function drivesOf(slot: ChartSlot): Exclude<Slot['drives'], { kind: 'bands' }> | null {
+	if (!isPlain(slot)) return null;
+	if (INTENSITY.test(slot.name)) return { kind: 'intensity' };
+	const emitter = emitterIn(slot.name);
+	if (emitter) return { kind: 'emitter', emitter };
+	return SPEED.test(slot.name) ? { kind: 'speed' } : null;
+}
+
+/** Whether all of a slot's values do one thing, more of it the higher they are. */
+export function isPlain({ name, bands }: ChartSlot): boolean {
+	if (ACTS_OTHERWISE.test(name)) return false;
+	if (bands.length === 0) return true;
+	const rest = /^(?:off|dark|closed|zero|out|no function)?$/i.test(bands[0]?.words ?? '') ? bands.slice(1) : bands;
+	return bands.length <= 2 && rest.length <= 1 && rest.every(({ words }) => PLAIN.test(words.trim()));
 }

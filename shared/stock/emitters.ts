@@ -1,4 +1,4 @@
-import { CHROMATICITY, type Emitter } from '../profile/index.ts';
+import { CHROMATICITY, type Emitter, ULTRAVIOLET } from '../profile/index.ts';
 
 /** Usual emitters. Permanent. */
 export type EmitterId =
@@ -24,11 +24,7 @@ interface Usual {
 const USUAL: readonly Usual[] = [
 	{ id: 'warm-white', pattern: /\bwarm(?:[ -]?white)?\b|\bww\b/i, lumensAWatt: 80 },
 	{ id: 'cool-white', pattern: /\b(?:cool|cold)(?:[ -]?white)?\b|\bcw\b/i, lumensAWatt: 90 },
-	{
-		id: 'ultraviolet',
-		pattern: /\bultra[ -]?violet\b|\buv\b|\bblack[ -]?light\b/i,
-		lumensAWatt: 0.05,
-	},
+	{ id: 'ultraviolet', pattern: ULTRAVIOLET, lumensAWatt: 0.05 },
 	{ id: 'white', pattern: /\bwhite\b/i, lumensAWatt: 90 },
 	{ id: 'red', pattern: /\bred\b/i, lumensAWatt: 30 },
 	{ id: 'green', pattern: /\bgreen\b/i, lumensAWatt: 50 },

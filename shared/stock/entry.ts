@@ -7,8 +7,16 @@ import { MOST_CHARACTERS } from './types.ts';
  * is worked out from this each time, so that a better reading of charts reads old stock better too.
  */
 
-const amount = (least: number, most: number) =>
+const amount = ([least, most]: readonly [least: number, most: number]) =>
 	v.nullable(v.pipe(v.number(), v.finite(), v.minValue(least), v.maxValue(most)));
+
+/** Least and most of each number of a label, both allowed, in its own unit: degrees, watts, lumens, watt-hours. */
+export const ENTRY_LIMITS = Object.freeze({
+	beam: [1, 170],
+	watts: [1, 5000],
+	lumens: [1, 100_000],
+	wattHours: [1, 2000],
+} as const);
 
 /** Permanent. */
 export const FEEDS = ['battery', 'mains'] as const;
@@ -22,14 +30,14 @@ const entrySchema = v.strictObject({
 	chart: v.pipe(v.string(), v.maxLength(MOST_CHARACTERS)),
 	shape: v.picklist(SHAPES),
 	/** Beam angle at half the peak, degrees. */
-	beam: amount(1, 170),
+	beam: amount(ENTRY_LIMITS.beam),
 	/** Watts at full, off the label. */
-	watts: amount(1, 5000),
+	watts: amount(ENTRY_LIMITS.watts),
 	/** Lumens at full, off the label or the manual. */
-	lumens: amount(1, 100_000),
+	lumens: amount(ENTRY_LIMITS.lumens),
 	/** What feeds it. */
 	feed: v.nullable(v.picklist(FEEDS)),
-	wattHours: amount(1, 2000),
+	wattHours: amount(ENTRY_LIMITS.wattHours),
 	/** Whether it has a socket that passes mains on. */
 	link: v.nullable(v.boolean()),
 	/** When it was last changed, ms since 1970. */

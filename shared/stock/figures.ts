@@ -21,6 +21,8 @@ export interface FigureFacts {
 	remote: Record<never, never>;
 	/** How fast a strobe band flashes, flashes a second. */
 	strobe: { slot: string; band: string; slow: number; fast: number };
+	/** The chart gives a rate that is none of ours; it flashes at the nearest. */
+	'strobe-clamped': { slot: string; band: string; found: number; rate: number };
 	/** The colours and pace of a programme. */
 	programme: { slot: string; band: string };
 	/** The mix of a colour band. */
@@ -67,18 +69,13 @@ export class Figures {
 	}
 }
 
-/** What is assumed of a fixture where its label was not read: round figures of an ordinary small LED fixture (common practice). */
-export const ASSUMED = Object.freeze({
+/** What is assumed where a label was not read, beside `ASSUMED` of `shared/profile`: round figures, and common practice too. */
+export const UNREAD = Object.freeze({
 	beam: 25,
 	/** Field angle to beam angle. */
 	fieldRatio: 1.7,
-	wattsAnEmitter: 10,
 	wattHours: 150,
 	chargeWatts: 40,
-	idleWatts: 2,
-	unitLoads: 1,
-	strobeSlow: 1,
-	strobeFast: 20,
 });
 
 /** What feeds an entry: what was given, or the battery where a battery's figure was. */

@@ -1,18 +1,23 @@
 import {
+	ASSUMED,
+	assumedDefaults,
 	checkProfile,
-	footprintOf,
+	idByContent,
+	idMaker,
 	type Mode,
+	type PanelNames,
 	type Profile,
 	type Programme,
 	type Slot,
 	type StaticColour,
+	standInPanel,
+	titleOf,
+	ULTRAVIOLET,
 } from '../profile/index.ts';
-import { murmur3Text } from '../random/index.ts';
-import { type EffectHelp, effectOf, type ProgrammeWord } from './effects.ts';
+import { drivesOf, type EffectHelp, effectOf, isPlain, type ProgrammeWord } from './effects.ts';
 import { type EmitterId, emitterIn, emittersFrom } from './emitters.ts';
 import type { StockEntry } from './entry.ts';
-import { ASSUMED, type Figure, Figures, feedOf } from './figures.ts';
-import { type PanelNames, standInPanel } from './panel.ts';
+import { type Figure, Figures, feedOf, UNREAD } from './figures.ts';
 import { readChart } from './read.ts';
 import type { ChartMode, ChartSlot, Mark, MarkCode, ReadChart } from './types.ts';
 
@@ -51,10 +56,6 @@ const STOPS: ReadonlySet<MarkCode> = new Set<MarkCode>([
 	'slot-past-512',
 ]);
 
-const INTENSITY = /\b(?:dimmer|dimming|intensity|master|brightness)\b/i;
-const SPEED = /\b(?:speed|pace|tempo)\b/i;
-const PLAIN =
-	/^(?:|.*\b(?:dim|dark|bright|brightness|intensity|full|max(?:imum)?|min(?:imum)?|level)\b.*|.*%.*|\d+ ?(?:-|–|to) ?\d+)$/i;
 const CELL = /\b(?:cell|pixel|segment|section|zone|head)s? ?(\d{1,2})(?: ?(?:-|–|to) ?(\d{1,2}))?/i;
 
 /**
@@ -71,24 +72,7 @@ export function stockFixture(entry: StockEntry, names: StockNames): StockFixture
 	return { chart, profile, figures: figures.all, stops };
 }
 
-const title = (text: string): string => (text.length > 40 ? `${text.slice(0, 39)}…` : text);
-const slug = (text: string): string => {
-	const plain = text
-		.toLowerCase()
-		.replaceAll(/[^a-z0-9]+/g, '-')
-		.replaceAll(/^[^a-z]+|-+$/g, '')
-		.slice(0, 30);
-	return plain === '' ? 'x' : plain;
-};
-
-/** An id made of words, and not among those taken: with a number behind where it must. */
-function freshId(words: string, taken: readonly { readonly id: string }[]): string {
-	const base = slug(words);
-	for (let n = 1; ; n++) {
-		const id = n === 1 ? base : `${base}-${n}`;
-		if (taken.every((each) => each.id !== id)) return id;
-	}
-}
+type IdMaker = ReturnType<typeof idMaker>;
 
 class Maker {
 	private readonly entry: StockEntry;
@@ -97,6 +81,8 @@ class Maker {
 	private readonly names: StockNames;
 	private readonly emitters: readonly EmitterId[];
 	private readonly held: StaticColour[] = [];
+	private readonly heldId = idMaker();
+	private readonly modeId = idMaker();
 	private readonly programmes: Programme[] = [];
 	private cells = 1;
 
@@ -108,8 +94,8 @@ class Maker {
 		const named = modes.flatMap(({ slots }) =>
 			slots.flatMap((slot) => (isPlain(slot) ? (emitterIn(slot.name) ?? []) : [])),
 		);
-		// a chart that speaks of ultraviolet anywhere carries its caution
-		if (this.speaksOf(/\bultra[ -]?violet\b|\buv\b/i)) named.push('ultraviolet');
+		// a name or a chart that speaks of ultraviolet anywhere carries its caution
+		if (this.speaksOf(ULTRAVIOLET)) named.push('ultraviolet');
 		this.emitters = named.length > 0 ? [...new Set(named)] : ['white'];
 	}
 
@@ -124,14 +110,14 @@ class Maker {
 		const lit = emittersFrom(emitters, names.emitters, Math.max(1, watts - ASSUMED.idleWatts), entry.lumens);
 		const total = Math.round(lit.reduce((sum, { lumens }) => sum + lumens, 0));
 		figures.note('lumens', entry.lumens === null ? 'assumed' : 'given', { lumens: total });
-		const beam = figures.given('beam', entry.beam, ASSUMED.beam, (degrees) => ({ degrees }));
-		const field = Math.min(175, Math.round(beam * ASSUMED.fieldRatio));
+		const beam = figures.given('beam', entry.beam, UNREAD.beam, (degrees) => ({ degrees }));
+		const field = Math.min(175, Math.round(beam * UNREAD.fieldRatio));
 		figures.note('field', 'assumed', { degrees: field });
 		figures.note('feed', isFeedGiven ? 'given' : 'assumed', { feed });
-		for (const { id, name } of lit) this.held.push({ id, name: name.toLowerCase(), levels: { [id]: 255 } });
+		for (const { id, name } of lit)
+			this.held.push({ id: this.heldId(id, id), name: name.toLowerCase(), levels: { [id]: 255 } });
 		this.programme('fade');
-		const modes: Mode[] = [];
-		for (const mode of this.modes) modes.push(this.mode(mode, modes));
+		const modes = this.modes.map((mode) => this.mode(mode));
 		if (this.cells > 1) figures.note('cells', 'assumed', { cells: this.cells });
 		const profile: Profile = {
 			version: 1,
@@ -139,7 +125,7 @@ class Maker {
 			name: entry.name.trim() === '' ? names.unnamed : entry.name.trim(),
 			about: names.about(lit.length, feed === 'battery'),
 			shape: entry.shape,
-			panel: standInPanel({ modes, held: this.held, programmes: this.programmes }, footprintOf, names.panel),
+			panel: standInPanel({ modes, held: this.held, programmes: this.programmes }, names.panel),
 			power: this.power(feed),
 			optics: { beam, field },
 			cells: this.cells,
@@ -149,98 +135,78 @@ class Maker {
 			modes,
 			sensor: false,
 			microphone: this.programmes.some(({ kind }) => kind === 'sound'),
-			follows: 'slot-one',
+			follows: ASSUMED.follows,
 			unitLoads: ASSUMED.unitLoads,
-			defaults: {
-				work: 'line',
-				lead: 'off',
-				address: 1,
+			defaults: assumedDefaults({
 				mode: (modes[0] as Mode).id,
 				held: (this.held[0] as StaticColour).id,
 				programme: 'fade',
-				speed: 50,
-				level: 100,
-				strobe: 0,
-				loss: 'hold',
-				curve: 'straight',
-				limit: 100,
-				sensor: 'shut',
-				code: 1,
-				hearing: 50,
-				lock: 'off',
-				sleep: 0,
-			},
+			}),
 		};
 		for (const code of ['panel', 'defaults', 'follows', 'remote'] as const) figures.note(code, 'assumed', {});
 		figures.note('unit-loads', 'assumed', { unitLoads: ASSUMED.unitLoads });
-		return { ...profile, id: `${slug(entry.id).slice(0, 24)}-${murmur3Text(JSON.stringify(profile), 0).toString(36)}` };
+		return { ...profile, id: idByContent(entry.id, 'own', profile) };
 	}
 
 	private speaksOf(pattern: RegExp): boolean {
-		return this.modes.some(({ slots }) =>
-			slots.some(({ name, words, bands }) =>
-				[name, words, ...bands.map((band) => band.words)].some((text) => pattern.test(text)),
-			),
+		const read = this.modes.flatMap(({ slots }) =>
+			slots.flatMap(({ name, words, bands }) => [name, words, ...bands.map((band) => band.words)]),
 		);
+		return [this.entry.name, this.entry.chart, ...read].some((text) => pattern.test(text));
 	}
 
 	private power(feed: 'battery' | 'mains'): Profile['power'] {
 		const { entry, figures } = this;
 		figures.note('idle', 'assumed', { watts: ASSUMED.idleWatts });
 		if (feed === 'battery') {
-			const wattHours = figures.given('watt-hours', entry.wattHours, ASSUMED.wattHours, (each) => ({
+			const wattHours = figures.given('watt-hours', entry.wattHours, UNREAD.wattHours, (each) => ({
 				wattHours: each,
 			}));
-			figures.note('charger', 'assumed', { watts: ASSUMED.chargeWatts });
-			return { battery: { wattHours, chargeWatts: ASSUMED.chargeWatts }, link: false, idleWatts: ASSUMED.idleWatts };
+			figures.note('charger', 'assumed', { watts: UNREAD.chargeWatts });
+			return { battery: { wattHours, chargeWatts: UNREAD.chargeWatts }, link: false, idleWatts: ASSUMED.idleWatts };
 		}
 		figures.note('link', entry.link === null ? 'assumed' : 'given', { has: entry.link ?? false });
 		return { battery: null, link: entry.link ?? false, idleWatts: ASSUMED.idleWatts };
 	}
 
-	private mode({ name, slots }: ChartMode, before: readonly Mode[]): Mode {
-		const made: Slot[] = [];
+	private mode({ name, slots }: ChartMode): Mode {
+		const ids = idMaker();
 		const taken = new Set(slots.flatMap(({ at, fine }) => (fine === undefined ? [at] : [at, fine])));
-		for (const slot of slots) made.push(...this.slot(slot, made));
+		const made = slots.flatMap((slot) => this.slot(slot, ids));
 		for (let at = 1; at < Math.max(...taken); at++) {
 			if (taken.has(at)) continue;
 			this.figures.note('slot-missing', 'assumed', { slot: at });
-			made.push(this.idle(at, this.names.slot(at), made));
+			made.push(this.idle(at, this.names.slot(at), ids));
 		}
 		const footprint = Math.max(...taken);
-		const called = title(name === '' ? this.names.mode(footprint) : name);
 		return {
-			id: freshId(name === '' ? `mode-${footprint}` : name, before),
-			name: called,
+			id: this.modeId(name === '' ? `mode-${footprint}` : name, 'mode'),
+			name: titleOf(name, this.names.mode(footprint)),
 			slots: made.toSorted((a, b) => a.at - b.at),
 		};
 	}
 
 	/** A slot that does nothing. */
-	private idle(at: number, name: string, taken: readonly Slot[]): Slot {
-		const bands = [
-			{ id: 'all', name: title(this.names.band(0, 255)), from: 0, to: 255, effect: { do: 'nothing' } as const },
-		];
-		return { id: freshId(name, taken), name: title(name), at, drives: { kind: 'bands', bands } };
+	private idle(at: number, name: string, ids: IdMaker): Slot {
+		const bands = [{ id: 'all', name: this.names.band(0, 255), from: 0, to: 255, effect: { do: 'nothing' } as const }];
+		return { id: ids(name, 'slot'), name: titleOf(name, this.names.slot(at)), at, drives: { kind: 'bands', bands } };
 	}
 
-	private slot(slot: ChartSlot, taken: readonly Slot[]): Slot[] {
+	private slot(slot: ChartSlot, ids: IdMaker): Slot[] {
 		const name = slot.name === '' ? this.names.slot(slot.at) : slot.name;
-		const emitter = emitterIn(slot.name);
 		const [, first, last] = CELL.exec(slot.name) ?? [];
 		const cells = first === undefined ? {} : { cells: this.cellsFrom(Number(first), Number(last ?? first)) };
 		const fine = slot.fine === undefined ? {} : { fine: slot.fine };
-		const whole = { id: freshId(name, taken), name: title(name), at: slot.at, ...fine };
-		if (isPlain(slot)) {
-			if (INTENSITY.test(slot.name)) return [{ ...whole, ...cells, drives: { kind: 'intensity' } }];
-			if (emitter) return [{ ...whole, ...cells, drives: { kind: 'emitter', emitter } }];
-			if (SPEED.test(slot.name)) return [{ ...whole, drives: { kind: 'speed' } }];
+		const drives = drivesOf(slot);
+		if (drives) {
+			const part = drives.kind === 'speed' ? {} : cells;
+			return [
+				{ id: ids(name, 'slot'), name: titleOf(name, this.names.slot(slot.at)), at: slot.at, ...fine, ...part, drives },
+			];
 		}
-		const banded = this.banded(slot, name, taken);
+		const banded = this.banded(slot, name, ids);
 		// a slot of bands has no fine half here: that does nothing
-		return slot.fine === undefined
-			? [banded]
-			: [banded, this.idle(slot.fine, this.names.fine(name), [...taken, banded])];
+		return slot.fine === undefined ? [banded] : [banded, this.idle(slot.fine, this.names.fine(name), ids)];
 	}
 
 	private cellsFrom(first: number, last: number): number[] {
@@ -250,7 +216,7 @@ class Maker {
 		return Array.from({ length: to - from + 1 }, (_, i) => from + i);
 	}
 
-	private banded(slot: ChartSlot, name: string, taken: readonly Slot[]): Slot {
+	private banded(slot: ChartSlot, name: string, ids: IdMaker): Slot {
 		const help: EffectHelp = {
 			slot: name,
 			emitters: this.emitters,
@@ -260,14 +226,15 @@ class Maker {
 		};
 		if (slot.bands.length === 0) {
 			this.figures.note('not-acted', 'assumed', { slot: name, band: '' });
-			return this.idle(slot.at, name, taken);
+			return this.idle(slot.at, name, ids);
 		}
 		const bands: Extract<Slot['drives'], { kind: 'bands' }>['bands'] = [];
+		const bandId = idMaker();
 		const gap = (from: number, to: number): void => {
 			this.figures.note('gap', 'assumed', { slot: name, from, to });
 			bands.push({
-				id: freshId('gap', bands),
-				name: title(this.names.band(from, to)),
+				id: bandId('gap', 'gap'),
+				name: this.names.band(from, to),
 				from,
 				to,
 				effect: { do: 'nothing' },
@@ -276,19 +243,24 @@ class Maker {
 		let next = 0;
 		for (const { from, to, words } of slot.bands.toSorted((a, b) => a.from - b.from)) {
 			if (from > next) gap(next, from - 1);
-			const called = title(words === '' ? this.names.band(from, to) : words);
-			bands.push({ id: freshId(called, bands), name: called, from, to, effect: effectOf(words, help) });
+			const called = titleOf(words, this.names.band(from, to));
+			bands.push({ id: bandId(called, 'band'), name: called, from, to, effect: effectOf(words, help) });
 			next = to + 1;
 		}
 		if (next <= 255) gap(next, 255);
-		return { id: freshId(name, taken), name: title(name), at: slot.at, drives: { kind: 'bands', bands } };
+		return {
+			id: ids(name, 'slot'),
+			name: titleOf(name, this.names.slot(slot.at)),
+			at: slot.at,
+			drives: { kind: 'bands', bands },
+		};
 	}
 
 	private colour(words: string, levels: Readonly<Record<string, number>>): string {
 		const same = this.held.find((each) => JSON.stringify(each.levels) === JSON.stringify(levels));
 		if (same) return same.id;
-		const id = freshId(words, this.held);
-		this.held.push({ id, name: title(words.toLowerCase()), levels: { ...levels } });
+		const id = this.heldId(words, 'colour');
+		this.held.push({ id, name: titleOf(words.toLowerCase(), id), levels: { ...levels } });
 		return id;
 	}
 
@@ -305,11 +277,4 @@ class Maker {
 			});
 		return kind;
 	}
-}
-
-/** Whether all of a slot's values do one thing, more of it the higher they are. */
-function isPlain({ bands }: ChartSlot): boolean {
-	if (bands.length === 0) return true;
-	const rest = /^(?:off|dark|closed|zero|out|no function)?$/i.test(bands[0]?.words ?? '') ? bands.slice(1) : bands;
-	return bands.length <= 2 && rest.length <= 1 && rest.every(({ words }) => PLAIN.test(words.trim()));
 }

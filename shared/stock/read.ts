@@ -2,7 +2,18 @@ import { Builder } from './builder.ts';
 import { LineReader } from './lines.ts';
 import { checkChart } from './marks.ts';
 import { pieceOf } from './row-text.ts';
-import { type Cell, type Column, cut, cutAtSpaces, headOf, modeHeading, type Row, rowsOf, wholeOf } from './rows.ts';
+import {
+	type Cell,
+	type Column,
+	cut,
+	cutAtSpaces,
+	headOf,
+	linesOf,
+	modeHeading,
+	type Row,
+	rowsOf,
+	wholeOf,
+} from './rows.ts';
 import { type Beside, TableReader } from './table.ts';
 import { MOST_CHARACTERS, MOST_LINES, type ReadChart } from './types.ts';
 import { type Habit, hexHabit } from './values.ts';
@@ -19,7 +30,7 @@ export function readChart(text: string): ReadChart {
 	const builder = new Builder();
 	const kept = text.slice(0, MOST_CHARACTERS);
 	const rows = rowsOf(kept);
-	const lines = kept.split('\n').length;
+	const lines = linesOf(kept).length;
 	if (text.length > MOST_CHARACTERS || lines > MOST_LINES)
 		builder.mark('too-long', { line: rows.at(-1)?.line ?? 1, column: 1, length: 1 }, { lines: rows.at(-1)?.line ?? 0 });
 	new Reader(builder, { isHex: hexHabit(kept) === 'hexadecimal' }).read(rows);

@@ -43,9 +43,29 @@ export function cutAtSpaces(text: string, line: number): Cell[] {
 	return [...text.matchAll(/\S+(?: \S+)*/g)].map((match) => ({ text: match[0], line, column: match.index + 1 }));
 }
 
+/** A line of a text: where it starts, counted in characters from 0, and what ends it, as it stands (nothing after the last). */
+export interface TextLine {
+	readonly text: string;
+	readonly start: number;
+	readonly ending: string;
+}
+
+/** The lines of a text, whatever ends them: what counts lines and columns of a chart counts these. */
+export function linesOf(text: string): TextLine[] {
+	const lines: TextLine[] = [];
+	let start = 0;
+	for (const { 0: ending, index } of text.matchAll(/\r\n|\r|\n|\u2028|\f/g)) {
+		lines.push({ text: text.slice(start, index), start, ending });
+		start = index + ending.length;
+	}
+	return [...lines, { text: text.slice(start), start, ending: '' }];
+}
+
 /** Lines of a text, at most `MOST_LINES`, each cut into its cells. */
 export function rowsOf(text: string): Row[] {
-	const lines = text.split(/\r\n|\r|\n|\u2028|\f/).slice(0, MOST_LINES);
+	const lines = linesOf(text)
+		.slice(0, MOST_LINES)
+		.map((line) => line.text);
 	const rows: Row[] = [];
 	for (let i = 0; i < lines.length; i++) {
 		const quoted = quotedRows(lines, i);

@@ -1,6 +1,6 @@
 import { levelsShownAs } from '../dmx/index.ts';
 
-/** How a pair of numbers was written. `pair` is two signs that could be decimal or hexadecimal: what the whole text has decides. */
+/** How a pair of numbers was written. Two signs that could be decimal or hexadecimal are what the whole text has (`hexHabit`). */
 export type Unit = 'decimal' | 'hexadecimal' | 'percent';
 
 /** One value or a range of values found in a text. */

@@ -1,24 +1,17 @@
 import { convertLrgbToOklab, convertLrgbToRgb, convertOklabToLrgb } from 'culori/fn';
-import type { Profile } from '../../shared/profile/index.ts';
-
-/** Tristimulus values X, Y, Z of CIE 1931, with Y = 1 for every emitter of the fixture at full. */
-export type Xyz = readonly [x: number, y: number, z: number];
+import { type Profile, type Xyz, xyzOf } from '../../shared/profile/index.ts';
 
 const parts = new WeakMap<Profile, readonly Xyz[]>();
 
 /**
- * What each emitter adds at full, all cells together: Y is its share of the fixture's luminous flux, X and Z follow from
- * its chromaticity (`X = x / y · Y`, `Z = (1 − x − y) / y · Y`: CIE 15). An emitter at y = 0 has no luminous flux.
+ * What each emitter adds at full, all cells together: Y is its share of the fixture's luminous flux, so that all of them together
+ * come to Y = 1.
  */
 function partsOf(profile: Profile): readonly Xyz[] {
 	let all = parts.get(profile);
 	if (all === undefined) {
 		const flux = profile.emitters.reduce((sum, it) => sum + it.lumens, 0);
-		all = profile.emitters.map(({ xy: [x, y], lumens }): Xyz => {
-			if (y <= 0 || flux <= 0) return [0, 0, 0];
-			const share = lumens / flux;
-			return [(x / y) * share, share, ((1 - x - y) / y) * share];
-		});
+		all = profile.emitters.map(({ xy, lumens }) => xyzOf(xy, flux > 0 ? lumens / flux : 0));
 		parts.set(profile, all);
 	}
 	return all;
@@ -41,12 +34,6 @@ export function mix(profile: Profile, outputs: ArrayLike<number>, lit?: (emitter
 		Z += z * output;
 	}
 	return [X, Y, Z];
-}
-
-/** Chromaticity x, y of tristimulus values; null where there is no light. */
-export function chromaticity([X, Y, Z]: Xyz): readonly [number, number] | null {
-	const sum = X + Y + Z;
-	return sum > 0 ? [X / sum, Y / sum] : null;
 }
 
 /**

@@ -1,5 +1,5 @@
-import type { Profile } from '../../shared/profile/index.ts';
-import { chromaticity, lightness, mix } from './colour.ts';
+import { chromaticityOf, type Profile } from '../../shared/profile/index.ts';
+import { lightness, mix } from './colour.ts';
 import { poolColour } from './screen.ts';
 import type { CellLight } from './types.ts';
 import { lightWords } from './words.ts';
@@ -52,8 +52,8 @@ function workOut(profile: Profile, levels: readonly number[]): CellLight {
 	const xyz = mix(profile, levels);
 	// a red with a violet glow in it is still called red: the glow is said beside it
 	const plain = mix(profile, levels, (e) => !profile.emitters[e]?.ultraviolet);
-	const named = plain[1] < DARK ? null : chromaticity(plain);
-	const xy = ultraviolet > 0 ? chromaticity(xyz) : named;
+	const named = plain[1] < DARK ? null : chromaticityOf(plain);
+	const xy = ultraviolet > 0 ? chromaticityOf(xyz) : named;
 	return {
 		levels,
 		brightness: xy ? lightness(xyz[1]) : 0,

@@ -1,6 +1,6 @@
 import { convertRgbToLrgb, convertXyz65ToRgb } from 'culori/fn';
-import type { Profile } from '../../shared/profile/index.ts';
-import { hexOf, hueOf, intoGamut, type Linear, type Xyz } from './colour.ts';
+import type { Profile, Xyz } from '../../shared/profile/index.ts';
+import { hexOf, hueOf, intoGamut, type Linear } from './colour.ts';
 import { programmeSwings } from './programme.ts';
 
 /** WCAG 2.2, 2.3.1 (read): no more than three flashes in any one second. */

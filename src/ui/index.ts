@@ -11,6 +11,7 @@ export { Live, type LiveProps } from './Live.tsx';
 export { fetchedWith, type LaterWords, laterWith } from './later.tsx';
 export { Notice, type NoticeProps } from './Notice.tsx';
 export { proseParts } from './proseParts.tsx';
+export { readNumber } from './readNumber.ts';
 export { Tape, type TapeProps } from './Tape.tsx';
 export { Title, type TitleProps } from './Title.tsx';
 export { Toggle, type ToggleProps } from './Toggle.tsx';

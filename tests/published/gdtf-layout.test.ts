@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { gdtfNames } from '#words/gdtf/index.ts';
 import { readArchive, readFixtureType, toProfile } from '../../shared/gdtf/index.ts';
 import { layoutOf } from '../shared/gdtf/layout.ts';
 import { naiveLayout } from '../shared/gdtf/naive.ts';
@@ -31,7 +32,7 @@ describe('the layout of two breaks with references', () => {
 	});
 
 	it('has two start addresses, and so is no mode of a fixture here', () => {
-		const error = thrownBy(() => toProfile(readFixtureType(descriptionOf('layout-test.gdtf'))));
+		const error = thrownBy(() => toProfile(readFixtureType(descriptionOf('layout-test.gdtf')), gdtfNames));
 		expect(error).toMatchObject({
 			code: 'gdtf.mode',
 			path: 'modes[0]',

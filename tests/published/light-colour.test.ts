@@ -1,8 +1,8 @@
 import Color from 'colorjs.io';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { BUNDLED } from '../../shared/profile/index.ts';
-import { chromaticity, lightness, mix } from '../../sim/light/colour.ts';
+import { BUNDLED, chromaticityOf } from '../../shared/profile/index.ts';
+import { lightness, mix } from '../../sim/light/colour.ts';
 import { cellLight, colourName } from '../../sim/light/index.ts';
 import { linearOf, linearOfHex, shownHue } from '../../sim/light/screen.ts';
 import { colourTemperature, distanceFromLocus } from '../../sim/light/words.ts';
@@ -99,7 +99,7 @@ describe('mixing', () => {
 		red.lumens = blue.lumens = 100;
 		red.xy = [0.7006, 0.2993];
 		blue.xy = [0.1355, 0.0399];
-		const [x, y] = chromaticity(mix(profile, [1, 0, 1])) ?? [];
+		const [x, y] = chromaticityOf(mix(profile, [1, 0, 1])) ?? [];
 		expect(x).toBeCloseTo(0.20197, 4);
 		expect(y).toBeCloseTo(0.07041, 4);
 	});
@@ -190,6 +190,6 @@ describe('on the screen', () => {
 		['hotpink', '#ff69b4', 'pink'],
 	])('%s', (_, hex, name) => {
 		const [x, y, z] = new Color(hex).to('xyz-d65').coords;
-		expect(colourName(chromaticity([x ?? 0, y ?? 0, z ?? 0]) ?? [0, 0])).toBe(name);
+		expect(colourName(chromaticityOf([x ?? 0, y ?? 0, z ?? 0]) ?? [0, 0])).toBe(name);
 	});
 });

@@ -1,6 +1,8 @@
 import { expect, type Page, test } from '@playwright/test';
 import { layOutWords } from '#words/bench/index.ts';
+import { errors } from '#words/errors/index.ts';
 import { figuresFrame, stockWords as words } from '#words/stock/index.ts';
+import { partWords } from '#words/ui/index.ts';
 import { axe } from './axe.ts';
 import { told, weighScripts } from './weigh.ts';
 
@@ -93,6 +95,11 @@ test('what is typed is kept, undone step by step, heard in another tab, and offe
 	await expect(tab.locator('.stock-read tbody')).toHaveCount(2);
 	await tab.waitForTimeout(700);
 	await tab.getByLabel(words.chart).fill('1 Red\n2 Green\n3 Blue');
+	// fifteen hundred, or one and a half: taken for neither
+	await tab.getByLabel(words.watts).fill('1,500');
+	await expect(tab.getByText(partWords.grouped)).toBeVisible();
+	await tab.getByLabel(words.watts).fill('');
+	await expect(tab.getByText(partWords.grouped)).toBeHidden();
 	await expect(tab.locator('.stock-read tbody')).toHaveCount(3);
 	await tab.getByRole('button', { name: words.undo }).click();
 	await expect(tab.locator('.stock-read tbody')).toHaveCount(2);
@@ -174,7 +181,7 @@ test('a copy of a mode, a deletion taken back, and a link to another device', as
 	await expect(theirs.locator('.stock-list li')).toHaveCount(1);
 	await theirs.goto('/stock/#stock=nonsense');
 	await theirs.reload();
-	await expect(theirs.getByRole('alert')).toHaveText(words.badFile);
+	await expect(theirs.getByRole('alert')).toHaveText(errors['stock.damaged']);
 	await elsewhere.close();
 });
 

@@ -3,6 +3,8 @@
  * The codes and the facts of each are in `shared/gdtf`; the grammar is that of `content/en/rig`.
  */
 
+export { gdtfNames } from './names.ts';
+
 /** What a file says that has no place here, or the other way round, by its code. */
 export const left = {
 	'other-files': 'The file holds {count} {count?picture or model|pictures and models}. None is shown here.',
@@ -41,11 +43,14 @@ export const left = {
 		'{channel} of {mode} is finer than 16 bit. The {bytes} finest {bytes?channel does|channels do} nothing here.',
 	'fine-of-bands':
 		'{channel} of {mode} has a fine channel. It does nothing here, since its bands go by the coarse one.',
-	'not-acted': '“{name}” of {mode} ({attribute}) is kept by name. What it does isn’t acted out.',
-	'shutter-between': '“{name}” of {mode} goes from shut to open on the way. It’s kept by name and does nothing here.',
-	reversed: '“{name}” of {mode} runs the other way round, from high to low. It’s kept by name and does nothing here.',
+	'not-acted':
+		'“{name}” of {mode} ({attribute}) is kept by name. What it does isn’t acted out. The real one acts, and may flash: look in the manual, and warn people before you try it.',
+	'shutter-between':
+		'“{name}” of {mode} goes from shut to open on the way. It’s kept by name and does nothing here. The real one acts, and may flash: look in the manual, and warn people before you try it.',
+	reversed:
+		'“{name}” of {mode} runs the other way round, from high to low. It’s kept by name and does nothing here. The real one acts, and may flash: look in the manual, and warn people before you try it.',
 	'other-master':
-		'“{name}” of {mode} works only at some values of {master}. It’s left out: what’s taken is what works when that is at rest.',
+		'“{name}” of {mode} works only at some values of {master}. It’s left out: what’s taken is what works when that is at rest. The real one acts, and may flash: look in the manual, and warn people before you try it.',
 	'master-unknown': '“{name}” of {mode} hangs on {master}, which the file doesn’t have. It’s taken to work always.',
 	'colour-not-given':
 		'“{name}” of {mode} is a colour, but the file doesn’t say which. It’s kept by name and does nothing here.',
@@ -55,7 +60,7 @@ export const left = {
 	'rate-clamped':
 		'“{name}” of {mode} flashes {found} times a second, the file says. It’s taken as {rate}. The real one may flash faster: warn people before you try it.',
 	'part-of-slot':
-		'“{name}” of {mode} ({attribute}) shares its channel with others. It’s kept by name and does nothing here.',
+		'“{name}” of {mode} ({attribute}) shares its channel with others. It’s kept by name and does nothing here. The real one acts, and may flash: look in the manual, and warn people before you try it.',
 	'sets-dropped':
 		'“{name}” of {mode} has {count} named {count?stretch|stretches} within its fade. Their names aren’t kept.',
 	'same-start': '“{name}” of {mode} starts at the same value as another. The first one is taken.',
@@ -97,10 +102,13 @@ export const asked = {
 	'idle-watts': 'The file can’t say what it draws with the light out. It’s taken as {assumed} W.',
 	'power-link': 'The file doesn’t say if mains goes on to the next fixture. It’s taken as not. Look at the back.',
 	line: 'The file can’t say what load it puts on the line. It’s taken as {assumed} unit load.',
+	follows:
+		'The file can’t say where a follower listens. It’s taken as its own start address. Set it to 1: that works either way.',
 	settings:
 		'The file can’t say what it does on signal loss or at its defaults. It’s taken to hold. Look in the manual.',
 	'static-colour': 'It needs one static colour here, so “{assumed}” stands in.',
-	programme: 'The file can’t say what its programmes do. “{assumed}” stands in, and nothing starts it.',
+	programme:
+		'The file can’t say what its programmes do. “{assumed}” stands in, and only the panel starts it. The real ones differ, and may flash: warn people before you try them.',
 	emitters: 'No channel of the file drives an emitter. One white emitter stands in.',
 	'emitter-colour': 'The file doesn’t say which {assumed} this is. The usual one is taken.',
 	lumens: 'The file doesn’t say how bright it is. It’s taken as {assumed} lm.',

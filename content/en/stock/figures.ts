@@ -37,7 +37,7 @@ export const figureWords = {
 	link: {
 		is: ({ has }: { has: boolean }) => (has ? 'It has a mains link socket' : 'It has no mains link socket'),
 		matters:
-			'Whether it passes mains on at the bench. Whether it passes mains on at the bench. How many may be linked, its label says, and the least of cable, socket and supply.',
+			'Whether it passes mains on at the bench. The label says how many may be linked. Keep within the least of cable, socket and supply.',
 	},
 	idle: {
 		is: ({ watts }: { watts: number }) => `${watts} W with the light out`,
@@ -52,8 +52,8 @@ export const figureWords = {
 		matters: 'What a reset gives: mode, address, what it does at signal loss.',
 	},
 	follows: {
-		is: () => 'A follower listens from channel 1',
-		matters: 'How leader and follower work. Some listen at their own start address.',
+		is: () => 'A follower listens at its own start address',
+		matters: 'How leader and follower work. Some listen from channel 1 instead. Set it to 1: that works either way.',
 	},
 	'unit-loads': {
 		is: ({ unitLoads }: { unitLoads: number }) => `${unitLoads} unit load on the line`,
@@ -64,6 +64,12 @@ export const figureWords = {
 		is: ({ slot, band, slow, fast }: { slot: string; band: string; slow: number; fast: number }) =>
 			`${where(slot, band)}: ${slow} to ${fast} flashes a second`,
 		matters: 'How fast it flashes. Warn people before you try the real one.',
+	},
+	'strobe-clamped': {
+		is: ({ slot, band, found, rate }: { slot: string; band: string; found: number; rate: number }) =>
+			`${where(slot, band)}: the chart says ${found} flashes a second, taken as ${rate}`,
+		matters:
+			'The bench flashes from 0.1 to 30 times a second. The real one may flash faster: warn people before you try it.',
 	},
 	programme: {
 		is: ({ slot, band }: { slot: string; band: string }) => `${where(slot, band)}: a programme`,
@@ -79,7 +85,7 @@ export const figureWords = {
 	},
 	'not-acted': {
 		is: ({ slot, band }: { slot: string; band: string }) => `${where(slot, band)}: does nothing here`,
-		matters: 'The real one does something, and it may flash. Look in the manual.',
+		matters: 'The real one acts, and may flash. Look in the manual, and warn people before you try it.',
 	},
 	gap: {
 		is: ({ slot, from, to }: { slot: string; from: number; to: number }) => `${slot}: ${from} to ${to} does nothing`,

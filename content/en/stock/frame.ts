@@ -66,10 +66,6 @@ export const stockWords = {
 	fixOf: (name: string) => `${name} isn’t ready: open it, and fix the marked places in its chart.`,
 	unnamed: 'Unnamed fixture',
 	modeNamed: (channels: number) => `${channels} channel mode`,
-	badFile:
-		'This holds no fixtures of Prep Bay, or it’s damaged. Choose a file that was saved here, or ask for a new link.',
-	newerFile:
-		'These fixtures were saved by a newer Prep Bay. Load the page again to get the newest, and open them then.',
 	fix: 'Fix the marked places first, then it can go on the bench.',
 	standIn: 'The panel on the bench is a stand-in. The real panel has other keys and menus.',
 	otherTab: 'Another tab changed this fixture. What it wrote is shown now; Undo brings yours back.',

@@ -1,2 +1,9 @@
 /** Words of the parts that all pages share. */
-export const partWords = { caution: 'Caution', off: 'Off', on: 'On' } as const;
+export const partWords = {
+	caution: 'Caution',
+	off: 'Off',
+	on: 'On',
+	/** Of a number that could be in thousands or have a fraction. */
+	grouped:
+		'Write it with no comma or dot for thousands, such as 1500. Give a fraction two places at most, such as 1.25.',
+} as const;

@@ -1,6 +1,7 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { Field } from '../../ui/index.ts';
+import { partWords } from '#words/ui/index.ts';
+import { Field, readNumber } from '../../ui/index.ts';
 
 interface Props {
 	label: string;
@@ -19,13 +20,12 @@ interface Props {
 /** A number to type: taken on Enter or when the box is left; nonsense stays where it is, with a sentence. */
 export function NumberField({ label, value, from, to, broken = false, unit, bad, onChange }: Props): JSX.Element {
 	const [typed, type] = useState<string | null>(null);
-	const [wrong, mark] = useState(false);
+	const [wrong, mark] = useState<string | undefined>(undefined);
 	const take = () => {
 		if (typed === null) return;
-		const number = Number(typed.trim().replace(',', '.'));
-		const good = typed.trim() !== '' && number >= from && number <= to && (broken || Number.isInteger(number));
-		mark(!good);
-		if (!good) return;
+		const number = readNumber(typed, from, to, !broken);
+		if (typeof number === 'string') return mark(number === 'grouped' ? partWords.grouped : bad);
+		mark(undefined);
 		type(null);
 		if (number !== value) onChange(number);
 	};
@@ -37,14 +37,14 @@ export function NumberField({ label, value, from, to, broken = false, unit, bad,
 			autoComplete="off"
 			size={6}
 			{...(unit === undefined ? {} : { unit })}
-			error={wrong ? bad : undefined}
+			error={wrong}
 			onInput={(event) => type(event.currentTarget.value)}
 			onBlur={take}
 			onKeyDown={(event) => {
 				if (event.key === 'Enter') take();
 				if (event.key === 'Escape') {
 					type(null);
-					mark(false);
+					mark(undefined);
 				}
 			}}
 		/>

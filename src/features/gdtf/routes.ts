@@ -1,5 +1,6 @@
 /** Open fixture files in the worker: what reads and writes them is fetched with the first one. */
 
+import { gdtfNames } from '#words/gdtf/index.ts';
 import {
 	type Asked,
 	type LeftOut,
@@ -16,7 +17,7 @@ import { assumedText, leftOutText } from '../../wording/index.ts';
 /** Something lost or assumed, with its sentence. */
 type Worded<Thing> = Thing & { readonly says: string };
 
-interface ReadAnswer extends Pick<ProfileFromFile, 'profile' | 'standIn' | 'personalities'> {
+interface ReadAnswer extends Pick<ProfileFromFile, 'profile' | 'personalities'> {
 	readonly left: readonly Worded<LeftOut>[];
 	readonly asked: readonly Worded<Asked>[];
 	/** Every mode the file has, by name, whether it was taken or not. */
@@ -39,7 +40,7 @@ export const routes = {
 	read({ bytes, modes }: { readonly bytes: Uint8Array } & ModeChoice): ReadAnswer {
 		const { description, otherFiles } = readArchive(bytes);
 		const type = readFixtureType(description);
-		const { left, asked, ...read } = toProfile(type, { modes });
+		const { left, asked, ...read } = toProfile(type, gdtfNames, { modes });
 		const files: LeftOut[] = otherFiles > 0 ? [{ path: '', code: 'other-files', facts: { count: otherFiles } }] : [];
 		return {
 			...read,

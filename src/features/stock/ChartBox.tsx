@@ -1,7 +1,7 @@
 import type { JSX, RefObject } from 'preact';
 import { useId, useRef } from 'preact/hooks';
 import { stockWords as words } from '#words/stock/index.ts';
-import { type Mark, NOTES, type ReadChart } from '../../../shared/stock/index.ts';
+import { linesOf, type Mark, NOTES, type ReadChart, type TextLine } from '../../../shared/stock/index.ts';
 
 interface Props {
 	box: RefObject<HTMLTextAreaElement>;
@@ -23,7 +23,7 @@ export function ChartBox({ box, chart, text, onText }: Props): JSX.Element {
 			<div class="stock-paper">
 				{/* the same text under the box, unseen but for its underlines */}
 				<pre ref={behind} aria-hidden="true">
-					{text.split('\n').map((line, i) => (
+					{linesOf(text).map((line, i) => (
 						<Line key={i} line={line} marks={chart.marks.filter(({ place }) => place.line === i + 1)} />
 					))}
 				</pre>
@@ -50,8 +50,11 @@ export function ChartBox({ box, chart, text, onText }: Props): JSX.Element {
 	);
 }
 
+/** What a text box shows as a new line; whatever else ends a line stands in it as it is. */
+const BREAKS_IN_BOX = /[\r\n]/;
+
 /** A line with its marks, the first of those that stand on one another. */
-function Line({ line, marks }: { line: string; marks: readonly Mark[] }): JSX.Element {
+function Line({ line: { text: line, ending }, marks }: { line: TextLine; marks: readonly Mark[] }): JSX.Element {
 	const pieces: (string | JSX.Element)[] = [];
 	let at = 0;
 	for (const { code, place } of marks) {
@@ -68,7 +71,7 @@ function Line({ line, marks }: { line: string; marks: readonly Mark[] }): JSX.El
 		<>
 			{pieces}
 			{line.slice(at)}
-			{'\n'}
+			{BREAKS_IN_BOX.test(ending) || ending === '' ? '\n' : ending}
 		</>
 	);
 }

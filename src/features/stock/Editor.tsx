@@ -89,7 +89,7 @@ export default function Editor({ entry: begun, storage, onDone }: Props): JSX.El
 			<div class="stock-chart">
 				<section>
 					<ChartBox box={box} chart={chart} text={entry.chart} onText={(text) => change({ chart: text })} />
-					{hasChart && <Marks chart={chart} text={entry.chart} box={box} summary={summary} />}
+					{hasChart && <Marks chart={chart} box={box} summary={summary} />}
 				</section>
 				<ReadTable modes={chart.modes} profile={profile} onCopy={copyMode} />
 			</div>

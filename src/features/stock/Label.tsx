@@ -1,31 +1,22 @@
 import type { JSX } from 'preact';
 import { useId, useState } from 'preact/hooks';
 import { stockWords as words } from '#words/stock/index.ts';
-import { FEEDS, SHAPES, type StockEntry } from '../../../shared/stock/index.ts';
-import { Field } from '../../ui/index.ts';
+import { partWords } from '#words/ui/index.ts';
+import { ENTRY_LIMITS, FEEDS, SHAPES, type StockEntry } from '../../../shared/stock/index.ts';
+import { Field, readNumber } from '../../ui/index.ts';
 
 interface Props {
 	entry: StockEntry;
 	onChange: (part: Partial<StockEntry>) => void;
 }
 
-type NumberKey = 'beam' | 'watts' | 'lumens' | 'wattHours';
-
-/** What each number may be: as the entry's schema has it. */
-const LIMITS: Readonly<Record<NumberKey, readonly [least: number, most: number]>> = {
-	beam: [1, 170],
-	watts: [1, 5000],
-	lumens: [1, 100_000],
-	wattHours: [1, 2000],
-};
-
 /** Light and power, as the label has them; what is left empty is assumed. */
 export function Label({ entry, onChange }: Props): JSX.Element {
-	const number = (key: NumberKey) => (
+	const number = (key: keyof typeof ENTRY_LIMITS) => (
 		<NumberBox
 			label={words[key]}
 			value={entry[key]}
-			limits={LIMITS[key]}
+			limits={ENTRY_LIMITS[key]}
 			onValue={(value) => onChange({ [key]: value })}
 		/>
 	);
@@ -100,6 +91,12 @@ interface NumberProps {
 /** A number or nothing; what is no number stays in its box with a sentence, and changes nothing. */
 function NumberBox({ label, value, limits: [least, most], onValue }: NumberProps): JSX.Element {
 	const [typed, type] = useState<string | null>(null);
+	const error =
+		typed === null
+			? undefined
+			: readNumber(typed, least, most) === 'grouped'
+				? partWords.grouped
+				: words.notNumber(least, most);
 	const shown = typed ?? (value === null ? '' : String(value));
 	return (
 		<Field
@@ -107,16 +104,12 @@ function NumberBox({ label, value, limits: [least, most], onValue }: NumberProps
 			inputMode="decimal"
 			size={8}
 			value={shown}
-			error={typed === null ? undefined : words.notNumber(least, most)}
+			error={error}
 			onInput={(event) => {
-				const text = event.currentTarget.value.trim().replace(',', '.');
-				const number = Number(text);
-				if (text === '') onValue(null);
-				else if (Number.isFinite(number) && number >= least && number <= most) onValue(number);
-				else {
-					type(event.currentTarget.value);
-					return;
-				}
+				const text = event.currentTarget.value;
+				const number = text.trim() === '' ? null : readNumber(text, least, most);
+				if (typeof number === 'string') return type(text);
+				onValue(number);
 				type(null);
 			}}
 		/>

@@ -1,6 +1,6 @@
 import type { JSX, RefObject } from 'preact';
 import { marksFrame, markWords } from '#words/stock/index.ts';
-import { type Mark, type MarkCode, NOTES, type ReadChart } from '../../../shared/stock/index.ts';
+import { linesOf, type Mark, type MarkCode, NOTES, type ReadChart } from '../../../shared/stock/index.ts';
 
 /** What is said of a mark. */
 const markText = ({ code, facts }: Mark): string =>
@@ -10,20 +10,20 @@ const markText = ({ code, facts }: Mark): string =>
 
 interface Props {
 	chart: ReadChart;
-	text: string;
 	box: RefObject<HTMLTextAreaElement>;
 	summary: string;
 }
 
 /** Every mark in words, what must be looked at first: pressing one goes to its place in the chart. */
-export function Marks({ chart, text, box, summary }: Props): JSX.Element {
+export function Marks({ chart, box, summary }: Props): JSX.Element {
 	const { marks } = chart;
 	if (marks.length === 0) return <p class="stock-good">{marksFrame.none}</p>;
 	const go = ({ place }: Mark) => {
 		const area = box.current;
 		if (!area) return;
-		const lines = text.split('\n');
-		const start = lines.slice(0, place.line - 1).reduce((sum, line) => sum + line.length + 1, 0) + place.column - 1;
+		// the box has an ending of its own in place of some: it counts from its own text
+		const lines = linesOf(area.value);
+		const start = (lines[place.line - 1]?.start ?? 0) + place.column - 1;
 		area.focus();
 		area.setSelectionRange(start, start + place.length);
 		// a browser brings the caret into sight by itself only as keys are pressed

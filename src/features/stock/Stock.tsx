@@ -5,6 +5,7 @@ import { stockKeeping, stockPage, stockWords as words } from '#words/stock/index
 import type { StockEntry } from '../../../shared/stock/index.ts';
 import { DEVICE, followKept, MOST_READ, type OnShelf, saveText, Trouble } from '../../storage/index.ts';
 import { Button, Live, laterWith, Notice } from '../../ui/index.ts';
+import { errorTextLater } from '../../wording/index.ts';
 import { type AddOutcome, addFile, addLink, asideText, changeStock, holdsStock, openStock } from './keep.ts';
 import { nameOf, PutOn } from './PutOn.tsx';
 import { inOrder, MOST_STOCK, type StockList, stockText } from './stock.ts';
@@ -27,7 +28,7 @@ export function Stock(): JSX.Element {
 			set(outcome.found);
 			say(what(outcome.count));
 			tell(null);
-		} else tell(outcome.is === 'newer' ? words.newerFile : words.badFile);
+		} else void errorTextLater(outcome.because).then(tell);
 	};
 	useEffect(() => {
 		const { hash } = location;

@@ -1,4 +1,4 @@
-import { isInputError } from '../../../shared/error/index.ts';
+import { type InputError, isInputError } from '../../../shared/error/index.ts';
 import { type BrowserStore, deflateText, MOST_READ, type OnShelf, shelfOf, toBase64url } from '../../storage/index.ts';
 import { added, merged, NO_STOCK, type StockList, stockText } from './stock.ts';
 
@@ -24,7 +24,7 @@ export const asideText = (store: BrowserStore): string | null => shelf.aside(sto
 /** What came of opening a file or a link. */
 export type AddOutcome =
 	| { readonly is: 'added'; readonly found: OnShelf<StockList>; readonly count: number }
-	| { readonly is: 'bad' | 'newer' };
+	| { readonly is: 'refused'; readonly because: InputError };
 
 /** Adds what a file or a link holds; one that holds none changes nothing. */
 async function addTo(store: BrowserStore, read: () => Promise<StockList>): Promise<AddOutcome> {
@@ -39,14 +39,13 @@ async function addTo(store: BrowserStore, read: () => Promise<StockList>): Promi
 		return { is: 'added', found, count };
 	} catch (error) {
 		if (!isInputError(error)) throw error;
-		return { is: error.code === 'stock.newer' ? 'newer' : 'bad' };
+		return { is: 'refused', because: error };
 	}
 }
 
 export const addFile = (store: BrowserStore, text: string): Promise<AddOutcome> =>
-	text.length > MOST_READ.saved
-		? Promise.resolve({ is: 'bad' })
-		: addTo(store, async () => (await import('./reading.ts')).readStock(text).kept);
+	// larger than anything of ours: as if it held nothing
+	addTo(store, async () => (await import('./reading.ts')).readStock(text.length > MOST_READ.saved ? '' : text).kept);
 
 /** Whether a fragment (with or without its `#`) says that it holds fixtures. */
 export const holdsStock = (fragment: string): boolean => /^#?stock=/.test(fragment);

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { strToU8, zipSync } from 'fflate';
 import { expect, it } from 'vitest';
+import { gdtfNames } from '#words/gdtf/index.ts';
 import { isInputError } from '../../../shared/error/index.ts';
 import { readArchive, readFixtureType, toProfile, writeGdtf } from '../../../shared/gdtf/index.ts';
 import { BUNDLED, readProfile } from '../../../shared/profile/index.ts';
@@ -40,7 +41,7 @@ const archives = [
 /** All the way, as the page has it: a profile that holds to the schema, or an error that can be said. */
 function whole(bytes: Uint8Array): 'read' | 'refused' {
 	try {
-		const { profile } = toProfile(readFixtureType(readArchive(bytes).description));
+		const { profile } = toProfile(readFixtureType(readArchive(bytes).description), gdtfNames);
 		readProfile(JSON.parse(JSON.stringify(profile)));
 		return 'read';
 	} catch (error) {

@@ -1,12 +1,14 @@
 import { describe, expect, it } from 'vitest';
+import { gdtfNames } from '#words/gdtf/index.ts';
 import { type LeftCode, type ProfileFromFile, readFixtureType, toProfile } from '../../../shared/gdtf/index.ts';
 import { fitColour, mixOf } from '../../../shared/gdtf/mix.ts';
+import { BUNDLED, type Profile } from '../../../shared/profile/index.ts';
 import { thrownBy } from '../thrown.ts';
 import { type Made, type MadeChannel, made } from './made.ts';
 
 // Each row of the table from a GDTF file to a profile, by a file made for it.
 
-const read = (parts: Made = {}): ProfileFromFile => toProfile(readFixtureType(made(parts)));
+const read = (parts: Made = {}): ProfileFromFile => toProfile(readFixtureType(made(parts)), gdtfNames);
 const codes = ({ left }: ProfileFromFile): LeftCode[] => left.map(({ code }) => code);
 const askedCodes = ({ asked }: ProfileFromFile): string[] => asked.map(({ code }) => code);
 const slots = ({ profile }: ProfileFromFile) => profile.modes[0]?.slots ?? [];
@@ -30,12 +32,22 @@ describe('name, about and id', () => {
 			name: 'Wash with a name that goes on and on and',
 			about: 'A wash. It is red.',
 		});
-		expect(file.profile.id).toBe('wash-with-a-name-that-goes-on-and-on-and');
+		expect(file.profile.id).toMatch(/^wash-with-a-name-that-go-[0-9a-z]+$/);
 		expect(file.left).toContainEqual({
 			path: 'name',
 			code: 'name-cut',
 			facts: { found: long, name: file.profile.name },
 		});
+	});
+
+	it('are apart from a bundled fixture’s, and from another of the same name', () => {
+		const [bundled] = BUNDLED as [Profile];
+		const named = (functions: string) =>
+			read({ type: `Name="${bundled.name}"`, channels: [{ offset: '1', functions: [functions] }] }).profile.id;
+		const ids = [bundled.id, named(RED), named(DIMMER)];
+		expect(new Set(ids).size).toBe(3);
+		for (const id of ids) expect(id.startsWith(bundled.id)).toBe(true);
+		expect(named(RED)).toBe(ids[1]);
 	});
 
 	it('are made up where there are none, and ids are unique', () => {
@@ -164,6 +176,42 @@ describe('emitters', () => {
 		expect(profile.emitters.map(({ ultraviolet }) => ultraviolet)).toEqual([true, true, false]);
 	});
 
+	const hasUltraviolet = ({ profile }: ProfileFromFile): boolean => profile.emitters.some((each) => each.ultraviolet);
+	it('have an ultraviolet one wherever the file speaks of it, driven here or not', () => {
+		const part = (attributes: string) =>
+			read({ physical: `<Emitters><Emitter Name="Spare" Color="0.3,0.3,1" ${attributes}/></Emitters>` });
+		const shared = channels({ offset: '1', functions: [RED, 'Name="Deep" Attribute="ColorAdd_UV" DMXFrom="128/1"'] });
+		expect(slots(shared)[0]?.drives.kind).toBe('bands');
+		expect(hasUltraviolet(shared)).toBe(true);
+		const elsewhere = channels(
+			{ offset: '1', functions: ['Name="What" Attribute="Control1"'] },
+			{
+				offset: '2',
+				functions: [RED, 'Name="Deep" Attribute="ColorAdd_UV" ModeMaster="Body_Control1" ModeFrom="9/1" ModeTo="9/1"'],
+			},
+			{ functions: ['Name="Deep" Attribute="ColorAdd_UV"'] },
+		);
+		expect(hasUltraviolet(elsewhere)).toBe(true);
+		expect(hasUltraviolet(part('DominantWaveLength="395"'))).toBe(true);
+		const named = read({ physical: '<Emitters><Emitter Name="UV1" Color="0.2,0.1,5"/></Emitters>' });
+		expect(named.profile.emitters).toContainEqual(
+			expect.objectContaining({ name: 'UV1', ultraviolet: true, lumens: 0, watts: 0 }),
+		);
+		expect(codes(named)).not.toContain('emitter-unused');
+		expect(hasUltraviolet(channels({ offset: '1', functions: ['Name="Black light" Attribute="Control1"'] }))).toBe(
+			true,
+		);
+		expect(hasUltraviolet(read({ type: 'Name="UV bar"' }))).toBe(true);
+		expect(hasUltraviolet(part(''))).toBe(false);
+		expect(hasUltraviolet(read())).toBe(false);
+	});
+
+	it('are ultraviolet by name, whatever drives them', () => {
+		const physical = '<Emitters><Emitter Name="Blacklight" Color="0.2,0.1,5"/></Emitters>';
+		const { profile } = read({ physical, channels: [linked('Blacklight', 'ColorAdd_BM', '1')] });
+		expect(profile.emitters).toMatchObject([{ name: 'Blacklight', ultraviolet: true }]);
+	});
+
 	it('stand in as one white where nothing drives any', () => {
 		const file = channels({ offset: '1', functions: [DIMMER] });
 		expect(file.profile.emitters).toMatchObject([{ name: 'Light', xy: [0.313, 0.329] }]);
@@ -208,7 +256,7 @@ describe('power', () => {
 	const wired = (parts: string) => read({ geometries: `<Geometry Name="Body"><Beam Name="L"/>${parts}</Geometry>` });
 	it('has a link where a socket puts power out, and asks where no wiring is told', () => {
 		const out = wired('<WiringObject Name="Out" ComponentType="Output" SignalType="Power"/>');
-		expect(out.profile.power).toEqual({ battery: null, link: true, idleWatts: 0 });
+		expect(out.profile.power).toEqual({ battery: null, link: true, idleWatts: 2 });
 		expect(askedCodes(out)).not.toContain('power-link');
 		const data = wired('<WiringObject Name="Out" ComponentType="Output" SignalType="DMX512"/>');
 		// a data socket tells nothing of mains
@@ -436,7 +484,7 @@ describe('bands', () => {
 	it('strobe at an assumed rate where the file says none, and that is asked', () => {
 		for (const more of ['', 'PhysicalFrom="0" PhysicalTo="1"']) {
 			const { file, effects } = strobe(more);
-			expect(effects).toEqual([{ do: 'strobe', slow: 1, fast: 10 }]);
+			expect(effects).toEqual([{ do: 'strobe', slow: 1, fast: 20 }]);
 			expect(askedCodes(file)).toContain('strobe-rate');
 		}
 	});

@@ -2,7 +2,14 @@ import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { stockNames } from '#words/stock/index.ts';
-import { BUNDLED, bundledProfile, type Mode, type Profile, readProfile } from '../../../shared/profile/index.ts';
+import {
+	BUNDLED,
+	bundledProfile,
+	isStandIn,
+	type Mode,
+	type Profile,
+	readProfile,
+} from '../../../shared/profile/index.ts';
 import { blankEntry, readEntry, stockFixture } from '../../../shared/stock/index.ts';
 import { runs } from '../../runs.ts';
 import { thrownBy } from '../thrown.ts';
@@ -156,9 +163,83 @@ describe('a fixture made from a chart', () => {
 		expect(figures.map(({ code }) => code)).toEqual(expect.arrayContaining(['gap', 'slot-missing']));
 	});
 
-	test('carries ultraviolet wherever the chart speaks of it', () => {
-		for (const chart of ['1 Red\n2 UV', '1 Red\n2 Colours 0-127 none 128-255 ultraviolet', '1 Red UV'])
-			expect(made(chart).profile?.emitters.some(({ ultraviolet }) => ultraviolet)).toBe(true);
+	/** What the one slot of a chart drives, and what is noted of it. */
+	const acts = (chart: string) => {
+		const { profile, figures } = made(chart);
+		const noted = figures.filter(({ facts }) => 'slot' in facts).map(({ code }) => code);
+		return { drives: drivesOf(profile?.modes[0] as Mode)[0]?.drives, noted };
+	};
+
+	test.each([
+		'Strobe speed',
+		'Master strobe',
+		'Red strobe',
+		'Dimmer mode',
+		'Dimmer curve',
+		'White flash',
+		'Master presets',
+	])('a slot named %s is not plain light, and it is noted that nothing acts it out', (name) => {
+		for (const values of ['', ' 0-255'])
+			expect(acts(`1 ${name}${values}`)).toEqual({ drives: ['0-255 nothing'], noted: ['not-acted'] });
+	});
+
+	test('a slot of a strobe’s speed with words for it strobes', () => {
+		expect(acts('1 Strobe speed 0-255 slow to fast')).toEqual({ drives: ['0-255 strobe'], noted: ['strobe'] });
+	});
+
+	test.each(['Strobe, rate depends on ch 5', 'Channel 6 decides the programme', 'Manual flash'])(
+		'a band that leaves it to something else is noted: %s',
+		(words) => {
+			expect(acts(`1 Function 0-127 none 128-255 ${words}`)).toEqual({
+				drives: ['0-127 nothing', '128-255 nothing'],
+				noted: ['not-acted'],
+			});
+		},
+	);
+
+	test.each([
+		['1-40 Hz', [1, 30], [[40, 30]]],
+		['0.05-12 Hz', [0.1, 12], [[0.05, 0.1]]],
+		[
+			'0 to 50 Hz',
+			[0.1, 30],
+			[
+				[0, 0.1],
+				[50, 30],
+			],
+		],
+		['1-12 Hz', [1, 12], []],
+	])(
+		'a strobe at %s goes by the chart as far as the bench can flash, and what is past that is noted',
+		(rate, [slow, fast], past) => {
+			const { profile, figures } = made(`1 Strobe 0-9 off 10-255 strobe ${rate}`);
+			const drives = profile?.modes[0]?.slots[0]?.drives;
+			expect(drives?.kind === 'bands' && drives.bands[1]?.effect).toEqual({ do: 'strobe', slow, fast });
+			expect(figures.find(({ code }) => code === 'strobe')).toMatchObject({ is: 'given', facts: { slow, fast } });
+			const clamped = figures.flatMap(({ code, facts }) =>
+				code === 'strobe-clamped' ? [[facts.found, facts.rate]] : [],
+			);
+			expect(clamped).toEqual(past);
+		},
+	);
+
+	test('carries ultraviolet wherever the name or the chart speaks of it', () => {
+		const band = (words: string) => `1 Red\n2 Colours 0-127 none 128-255 ${words}`;
+		const charts = ['1 Red\n2 UV', '1 Red\n2 UV1', '1 UVA', '1 Red UV', '1 Red\n2 UV strobe'];
+		for (const chart of [...charts, ...['ultraviolet', 'Ultra-violet', 'Black light', 'UV2', 'blacklight'].map(band)])
+			expect(
+				made(chart).profile?.emitters.some(({ ultraviolet }) => ultraviolet),
+				chart,
+			).toBe(true);
+		expect(made('1 Red', { name: 'UV bar' }).profile?.emitters).toContainEqual(
+			expect.objectContaining({ ultraviolet: true }),
+		);
+		expect(made('1 Red\n2 Louvre').profile?.emitters.every(({ ultraviolet }) => !ultraviolet)).toBe(true);
+	});
+
+	test('has a stand-in panel', () => {
+		const { profile } = made('1 Red');
+		expect(profile && isStandIn(profile.panel)).toBe(true);
 	});
 
 	test('has another id when anything in it changes, and the same when nothing does', () => {

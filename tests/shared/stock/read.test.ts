@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { BUNDLED } from '../../../shared/profile/index.ts';
-import { NOTES, readChart } from '../../../shared/stock/index.ts';
+import { linesOf, NOTES, type ReadChart, readChart } from '../../../shared/stock/index.ts';
 import { runs } from '../../runs.ts';
 import { bare, chartsOf, STYLES } from './printed.ts';
 
@@ -49,12 +49,53 @@ const mutilated = fc
 		}, text),
 	);
 
+const ENDINGS = ['\n', '\r\n', '\r', '\u2028', '\f'];
+
+describe('the lines of a text', () => {
+	test('start where they are said to, and make up all of it', () => {
+		fc.assert(
+			fc.property(fc.string({ unit: fc.constantFrom(...ENDINGS, 'a', ' ', '\t'), maxLength: 40 }), (text) => {
+				const lines = linesOf(text);
+				expect(lines.map((line) => line.text + line.ending).join('')).toBe(text);
+				for (const line of lines) {
+					expect(text.startsWith(line.text, line.start)).toBe(true);
+					expect(line.text).not.toMatch(/[\r\n\u2028\f]/);
+				}
+			}),
+			{ numRuns: runs(300) },
+		);
+	});
+
+	/** What a mark is about, with what stands in for quotes and spaces alike. */
+	const plain = (words: string): string => words.replaceAll(/["\s]+/g, ' ').trim();
+	test('are those that marks count by: each mark points at the text it names, whatever ends a line', () => {
+		const ended = fc.tuple(mutilated, fc.array(fc.constantFrom(...ENDINGS), { minLength: 1, maxLength: 6 }));
+		fc.assert(
+			fc.property(ended, ([printed, endings]) => {
+				const parts = printed.split(/\r\n|[\r\n\u2028\f]/);
+				const text = parts.map((part, i) => (i === 0 ? part : endings[i % endings.length] + part)).join('');
+				fc.pre(linesOf(text).length === parts.length);
+				const bare = ({ modes, marks }: ReadChart) => ({ modes, marks });
+				const read = readChart(text);
+				expect(bare(read)).toEqual(bare(readChart(parts.join('\n'))));
+				const lines = linesOf(text);
+				for (const { code, place, facts } of read.marks) {
+					if (!('text' in facts)) continue;
+					const start = (lines[place.line - 1]?.start ?? Number.NaN) + place.column - 1;
+					expect(plain(text.slice(start, start + place.length)), code).toContain(plain(facts.text));
+				}
+			}),
+			{ numRuns: runs(300) },
+		);
+	});
+});
+
 describe('a damaged text', () => {
 	test('is read without throwing, its marks lie within it, and what is read is whole numbers', () => {
 		fc.assert(
 			fc.property(fc.oneof({ weight: 5, arbitrary: mutilated }, fc.string({ maxLength: 300 })), (text) => {
 				const { modes, marks } = readChart(text);
-				const lines = text.split(/\r\n|\r|\n|\u2028|\f/).length;
+				const lines = linesOf(text).length;
 				for (const { place } of marks) {
 					expect(place.line).toBeGreaterThanOrEqual(1);
 					expect(place.line).toBeLessThanOrEqual(lines);

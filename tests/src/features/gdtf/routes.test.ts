@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { writeArchive } from '../../../../shared/gdtf/index.ts';
-import { BUNDLED, readProfile } from '../../../../shared/profile/index.ts';
+import { BUNDLED, isStandIn, readProfile } from '../../../../shared/profile/index.ts';
 import { FEATURES } from '../../../../src/engine/routes.ts';
 import { routes } from '../../../../src/features/gdtf/routes.ts';
 import { made } from '../../../shared/gdtf/made.ts';
@@ -19,7 +19,7 @@ test('a written file is read back; all that crosses is plain', () => {
 	expect(read.profile.name).toBe(profile.name);
 	expect(readProfile(read.profile)).toEqual(read.profile);
 	expect(read.modes).toEqual(['6 slots', '9 slots', '12 slots']);
-	expect(read.standIn).toBe(true);
+	expect(isStandIn(read.profile.panel)).toBe(true);
 	for (const { says } of [...read.left, ...read.asked, ...written.left]) expect(says).toMatch(/^\S.*\.$/);
 	expect(written.left.map(({ says }) => says)).toContain('Its battery isn’t in the file. GDTF has no place for one.');
 });

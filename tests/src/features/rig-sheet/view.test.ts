@@ -87,6 +87,7 @@ describe('what the plan’s page shows', () => {
 			null,
 		]);
 		expect([typedNumber('513', 1, 512), typedNumber('', 0, 5), typedNumber('1e2', 1, 512)]).toEqual([null, null, null]);
+		expect(typedNumber('1,500', 1, 5000)).toBeNull();
 	});
 
 	it('a row moves up and down the list, and no further than its ends', () => {

@@ -60,9 +60,13 @@ describe('stock', () => {
 		expect(thrownBy(() => readStock('{"version":9,"kept":{}}')).code).toBe('stock.newer');
 		const { store } = memory({});
 		await changeStock(store, () => stock(entry('own-a', 1)));
-		for (const text of ['', '[]', '{"version":1}']) expect(await addFile(store, text)).toEqual({ is: 'bad' });
-		expect(await addFile(store, '{"version":9,"kept":{}}')).toEqual({ is: 'newer' });
-		expect(await addLink(store, '#stock=!!')).toEqual({ is: 'bad' });
+		for (const text of ['', '[]', '{"version":1}'])
+			expect(await addFile(store, text)).toMatchObject({ is: 'refused', because: { code: 'stock.damaged' } });
+		expect(await addFile(store, '{"version":9,"kept":{}}')).toMatchObject({
+			is: 'refused',
+			because: { code: 'stock.newer' },
+		});
+		expect(await addLink(store, '#stock=!!')).toMatchObject({ is: 'refused', because: { code: 'stock.damaged' } });
 		expect((await openStock(store)).kept.size).toBe(1);
 	});
 

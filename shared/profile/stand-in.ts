@@ -1,11 +1,7 @@
-import {
-	type KeyedPanel,
-	type LeafItem,
-	type MenuItem,
-	type Profile,
-	type SettingKey,
-	STAND_IN,
-} from '../profile/index.ts';
+import { footprintOf, STAND_IN } from './chart.ts';
+import { titleOf } from './names.ts';
+import type { SettingKey } from './rules.ts';
+import type { KeyedPanel, LeafItem, MenuItem, Profile } from './schema.ts';
 
 /** Words of the stand-in panel, from `content/`: a label of at most 16 signs for each item and value. */
 export interface PanelNames {
@@ -40,16 +36,15 @@ const COLUMNS = 18;
 const MOST_LABEL = 16;
 
 /**
- * A panel to stand in for one that nobody has described: a text display and four keys, every setting that a chart can have in a short
+ * A panel to stand in for one that nobody has described: a text display and four keys, every setting that a chart or a file can have in a short
  * tree. It is no panel of any real fixture; whoever shows it says so.
  */
 export function standInPanel(
 	{ modes, held, programmes }: Pick<Profile, 'modes' | 'held' | 'programmes'>,
-	footprint: (mode: Profile['modes'][number]) => number,
 	names: PanelNames,
 ): KeyedPanel {
 	const { items, values } = names;
-	const short = distinct(modes.map((mode) => names.channels(footprint(mode))));
+	const short = distinct(modes.map((mode) => names.channels(footprintOf(mode))));
 	const menu: MenuItem[] = [
 		{
 			...head(STAND_IN, items.light),
@@ -144,16 +139,23 @@ const onOff = ({ values }: PanelNames): Options => [
 ];
 
 const pairs = (things: readonly { readonly id: string; readonly name: string }[]): Options => {
-	const labels = distinct(things.map(({ name }) => name.slice(0, MOST_LABEL)));
+	const labels = distinct(things.map(({ name }, i) => titleOf(name, `${i + 1}`, MOST_LABEL)));
 	return things.map(({ id }, i) => [id, labels[i] as string]);
 };
 
 /** Labels with a number behind those that would read the same. */
-const distinct = (labels: readonly string[]): string[] =>
-	labels.map((label, i) => {
-		const before = labels.slice(0, i).filter((each) => each === label).length;
-		return before === 0 ? label : `${label.slice(0, MOST_LABEL - 3)} ${before + 1}`;
+function distinct(labels: readonly string[]): string[] {
+	const taken = new Set<string>();
+	const next = new Map<string, number>();
+	return labels.map((label) => {
+		let own = label;
+		let n = next.get(label) ?? 2;
+		for (; taken.has(own); n++) own = `${titleOf(label, '', MOST_LABEL - ` ${n}`.length)} ${n}`;
+		next.set(label, n);
+		taken.add(own);
+		return own;
 	});
+}
 
 function choice(id: string, title: string, setting: SettingKey, options: Options): LeafItem {
 	return { ...head(id, title), kind: 'choice', setting, options: options.map(([value, label]) => ({ value, label })) };
