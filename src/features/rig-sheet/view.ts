@@ -79,6 +79,7 @@ export function repairSays(plan: Plan, repair: Repair): string {
 		address: `${planWords.universe(universe)}, ${threeDigits(address)}`,
 		mode: modeTitle(row ? profileOf(plan, row.profile) : null, mode),
 		count: repair.changes.length,
+		isLabelled: row?.labelled === true,
 	});
 }
 

@@ -4,10 +4,12 @@ import {
 	figuresOf,
 	type Plan,
 	packed,
+	planFromSheet,
 	problemsOf,
 	repairsOf,
 	withRows,
 } from '../../../../shared/plan/index.ts';
+import { bundledRig } from '../../../../shared/sheet/index.ts';
 import { routes } from '../../../../src/features/rig-sheet/routes.ts';
 import { stepText } from '../../../../src/features/rig-sheet/SlipBlock.tsx';
 import { typedNumber } from '../../../../src/features/rig-sheet/typed.ts';
@@ -110,5 +112,19 @@ describe('prep slips as the worker makes them', () => {
 		const [, fromDefaults] = await routes.slips({ plan: shown, fromDefaults: true });
 		const [, fromShown] = await routes.slips({ plan: shown, fromDefaults: false });
 		expect(fromShown?.presses).toBeLessThan(fromDefaults?.presses ?? 0);
+	});
+
+	it('from what a panel shows: nothing where that is as planned, else the way from there', async () => {
+		const [wash] = bundledRig('four-in-line').fixtures;
+		if (!wash) throw new Error('no wash');
+		const at = { ...wash, settings: { ...wash.settings, address: 10 } };
+		const alone = { ...bundledRig('four-in-line'), fixtures: [at], desk: null, cables: [], terminators: [] };
+		const asShown = planFromSheet(alone);
+		const [nothing] = await routes.slips({ plan: asShown, fromDefaults: false });
+		expect(nothing).toMatchObject({ steps: [], presses: 0 });
+		const [some] = await routes.slips({ plan: asShown, fromDefaults: true });
+		expect(some?.presses).toBeGreaterThan(0);
+		const [two] = await routes.slips({ plan: withRow(asShown, wash.id, { address: 12 }), fromDefaults: false });
+		expect(two?.steps.find((step) => step.do === 'tap' && step.key === 'up')).toMatchObject({ times: 2 });
 	});
 });
