@@ -70,6 +70,23 @@ const ASSUMED_POWER_FACTOR = 0.5;
 /** Copper under load, °C: what a flexible cable may come to. Assumed, and on the cautious side. */
 const ASSUMED_CELSIUS = 70;
 
+/** Share of a breaker's rating past which a load that lasts is for the electrician to judge: 80 %, as in US practice (from memory). */
+const CAUTIOUS_LOAD = 0.8;
+
+const partOf = ({ parts }: Figure, id: FigurePart['id']): number | null =>
+	parts.find((each) => each.id === id)?.value ?? null;
+
+/** Whether a figure says that more is asked than there is: amperes past a breaker's rating, hours past the battery's. */
+export const isOver = ({ id, value }: Figure): boolean =>
+	(id === 'breaker-left' || id === 'hours-spare') && value !== null && value < 0;
+
+/** Whether a breaker is loaded past {@link CAUTIOUS_LOAD} of its rating, and not past the rating. */
+export function isNear(figure: Figure): boolean {
+	const [rating, amperes] = [partOf(figure, 'breaker'), partOf(figure, 'amperes')];
+	if (figure.id !== 'breaker-left' || rating === null || amperes === null) return false;
+	return amperes > CAUTIOUS_LOAD * rating && !isOver(figure);
+}
+
 const part = (id: FigurePart['id'], value: number, how: How): FigurePart => ({ id, value, how });
 const figure = (id: FigureId, of: string, value: number | null, parts: readonly FigurePart[]): Figure => ({
 	id,
@@ -114,14 +131,15 @@ function ofCircuit({ supply }: Plan, circuit: string, watts: number): Figure[] {
 	// until somebody changes it, it is the plan's own
 	const volts = part('volts', supply.volts, supply.volts === DEFAULT_VOLTS ? 'assumed' : 'given');
 	const drawn = amps(watts, volts.value, factor.value);
-	const amperes = part('amperes', drawn, 'computed');
+	// what follows from the amperes leans on all that they lean on
+	const drawnParts = [part('amperes', drawn, 'computed'), volts, factor];
 	const { breaker, area, metres } = supply;
 	const ohms = area === null ? undefined : COPPER_OHMS[String(area)];
 	const dropParts =
 		ohms === undefined || metres === null
 			? null
 			: [
-					amperes,
+					...drawnParts,
 					part('metres', metres, 'given'),
 					part('ohms-per-km', ohms, 'assumed'),
 					part('celsius', ASSUMED_CELSIUS, 'assumed'),
@@ -131,14 +149,14 @@ function ofCircuit({ supply }: Plan, circuit: string, watts: number): Figure[] {
 		figure('watts', circuit, watts, [part('watts', watts, 'profile')]),
 		figure('amperes', circuit, drawn, [part('watts', watts, 'profile'), volts, factor]),
 		breaker === null
-			? { ...figure('breaker-left', circuit, null, [amperes]), needs: 'breaker' }
-			: figure('breaker-left', circuit, breaker - drawn, [part('breaker', breaker, 'given'), amperes]),
+			? { ...figure('breaker-left', circuit, null, drawnParts), needs: 'breaker' }
+			: figure('breaker-left', circuit, breaker - drawn, [part('breaker', breaker, 'given'), ...drawnParts]),
 		drop === null || dropParts === null
-			? { ...figure('volt-drop', circuit, null, [amperes]), needs: 'cable' }
+			? { ...figure('volt-drop', circuit, null, drawnParts), needs: 'cable' }
 			: figure('volt-drop', circuit, drop, dropParts),
 		...(drop === null || dropParts === null
 			? []
-			: [figure('drop-percent', circuit, (100 * drop) / supply.volts, [...dropParts, volts])]),
+			: [figure('drop-percent', circuit, (100 * drop) / supply.volts, dropParts)]),
 	];
 }
 
@@ -157,6 +175,7 @@ function batteryFigures(plan: Plan): Figure[] {
 			figure('battery-hours', id, hours, [energy, share, drawn]),
 			figure('hours-spare', id, hours === null ? null : hours - plan.show.hours, [
 				part('battery-hours', hours ?? 0, 'computed'),
+				share,
 				part('hours', plan.show.hours, plan.show.hours === DEFAULT_HOURS ? 'assumed' : 'given'),
 			]),
 			figure('charge-hours', id, chargeHours(battery.wattHours, battery.chargeWatts), [

@@ -11,10 +11,12 @@ export {
 	type FigurePart,
 	figuresOf,
 	type How,
+	isNear,
+	isOver,
 } from './figures.ts';
-export { type LinePlan, type LineRun, linesOf } from './line.ts';
+export { CABLE_SLACK, dataCables, type LinePlan, type LineRun, linesOf } from './line.ts';
 export { emptyPlan, type NewRow, planFromSheet, profileOf, withRows } from './make.ts';
-export { type Packed, type PackItem, packAddresses, packed, packItems, rowFootprint } from './pack.ts';
+export { type Packed, type PackItem, packAddresses, packed, packItems, placed, rowFootprint } from './pack.ts';
 export {
 	type PlanProblem,
 	problemsOf,
@@ -24,17 +26,20 @@ export {
 	repairsOf,
 } from './problems.ts';
 export { loadPlan, readPlan } from './schema.ts';
-export { planSheet, roleOf, settingsOf, sheetBefore } from './sheet.ts';
+export { askedOf, planSheet, roleOf, settingsOf, sheetBefore } from './sheet.ts';
 export {
 	FIELDS,
 	type Field,
 	guessFields,
 	type PastedTable,
 	parseTable,
+	plainText,
+	READ_MOST,
 	type ReadRow,
 	type RowTrouble,
 	readRows,
 	type TableWords,
+	withCell,
 } from './table.ts';
 export {
 	PACK_ORDERS,

@@ -5,7 +5,9 @@ import type { Plan, PlanRow } from './types.ts';
 /** Metres of a line at most. Common practice, no source for the number. */
 const LINE_METRES = 300;
 /** Metres of each cable for drops and going round things. Assumed; common practice, no source. */
-const CABLE_SLACK = 2;
+export const CABLE_SLACK = 2;
+/** Metres of the cable from the desk to a splitter beside it. Assumed; common practice, no source. */
+const FEED = 2;
 /** Lengths that data cables come in, metres. Common practice, no source. */
 const LENGTHS = [1, 2, 3, 5, 10, 15, 20, 25, 30, 50, 75, 100, 150, 200, 300];
 
@@ -35,7 +37,16 @@ export interface LineRun {
 export interface LinePlan {
 	readonly universe: number;
 	readonly runs: readonly LineRun[];
+	/** Metres of the cable from the desk to the splitter; null where there is none. */
+	readonly feed: number | null;
 }
+
+/** Lengths of all data cables of a plan, metres, each cable once. */
+export const dataCables = (plan: Plan): number[] =>
+	linesOf(plan).flatMap(({ feed, runs }) => [
+		...(feed === null ? [] : [feed]),
+		...runs.flatMap(({ cables }) => cables.map(({ length }) => length)),
+	]);
 
 /** Rows in the order a line goes through them: along the room, those of one place in the order of the plan. */
 const alongRoom = (rows: readonly PlanRow[]): PlanRow[] => rows.toSorted((a, b) => a.place.x - b.place.x);
@@ -50,7 +61,8 @@ export function linesOf(plan: Plan): LinePlan[] {
 		.sort((a, b) => a - b)
 		.map((universe) => {
 			const rows = plan.source === 'leader' ? plan.rows : plan.rows.filter((row) => row.universe === universe);
-			return { universe, runs: runsOf(plan, universe, leaderFirst(plan, alongRoom(rows))) };
+			const runs = runsOf(plan, universe, leaderFirst(plan, alongRoom(rows)));
+			return { universe, runs, feed: plan.source === 'desk' && runs.length > 1 ? FEED : null };
 		});
 }
 

@@ -99,7 +99,7 @@ function spreadOut(plan: Plan): Plan {
 
 /**
  * A plan from a rig sheet, such as a bench as it stands: each fixture where the desk's patch has it, and else where its panel is
- * set. What a panel shows other than the patch is kept beside it. Cables are not taken over: the plan makes its own.
+ * set. What its panel shows is kept beside it. Cables are not taken over: the plan makes its own.
  */
 export function planFromSheet(sheet: RigSheet): Plan {
 	const base = { ...emptyPlan(sheet.name), profiles: sheet.profiles };
@@ -115,7 +115,6 @@ function rowFrom(plan: Plan, { desk }: RigSheet, fixture: SheetFixture): PlanRow
 	const shown = shownBy(profile, fixture);
 	const patch = desk?.patch.find((each) => each.fixture === fixture.id);
 	const { mode, address } = patch ?? shown;
-	const differs = shown.mode !== mode || shown.address !== address;
 	return {
 		id: fixture.id,
 		name: fixture.name,
@@ -124,7 +123,7 @@ function rowFrom(plan: Plan, { desk }: RigSheet, fixture: SheetFixture): PlanRow
 		universe: patch?.universe ?? 1,
 		address,
 		labelled: true,
-		shows: differs ? { mode: shown.mode, address: shown.address } : null,
+		shows: { mode: shown.mode, address: shown.address },
 		place: fixture.place,
 		circuit: '',
 	};

@@ -242,12 +242,26 @@ export function rowFootprint(plan: Plan, { profile: id, mode }: Pick<PlanRow, 'p
 	return profile?.modes.some((each) => each.id === mode) ? footprintOf(modeOf(profile, mode)) : 0;
 }
 
+/**
+ * The plan with some of its rows placed by its rules, all others left where they stand, labelled or not.
+ * @param ids the rows to place; one that fits nowhere stays where it is
+ * @param universe the first to use; that of the rules unless told
+ */
+export function placed(plan: Plan, ids: ReadonlySet<string>, universe = plan.rules.universe): Plan {
+	const stays = { ...plan, rows: plan.rows.map((row) => ({ ...row, labelled: !ids.has(row.id) })) };
+	return withSpots(plan, packAddresses(packItems(stays), { ...plan.rules, universe }));
+}
+
 /** The plan with its start addresses packed by its own rules; those that fit nowhere stay where they are, and are told as problems. */
 export function packed(plan: Plan): { readonly plan: Plan; readonly packing: Packed } {
 	const packing = packAddresses(packItems(plan), plan.rules);
+	return { plan: withSpots(plan, packing), packing };
+}
+
+function withSpots(plan: Plan, { spots }: Packed): Plan {
 	const rows = plan.rows.map((row) => {
-		const spot = packing.spots.get(row.id);
+		const spot = spots.get(row.id);
 		return spot ? { ...row, universe: spot.universe, address: spot.slot } : row;
 	});
-	return { plan: { ...plan, rows }, packing };
+	return { ...plan, rows };
 }

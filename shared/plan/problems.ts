@@ -1,8 +1,8 @@
-import { LAST_SLOT, nextFreeAddress, type Placement } from '../dmx/index.ts';
+import { EIA485, LAST_SLOT, LAST_UNIVERSE } from '../dmx/index.ts';
 import type { Profile } from '../profile/index.ts';
-import { leaderOf } from './line.ts';
+import { leaderOf, linesOf } from './line.ts';
 import { profileOf } from './make.ts';
-import { packed, rowFootprint } from './pack.ts';
+import { packed, placed, rowFootprint } from './pack.ts';
 import { canSet } from './panel.ts';
 import type { Plan, PlanRow } from './types.ts';
 
@@ -24,16 +24,18 @@ export type PlanProblem =
 	| { readonly is: 'follower-kind' | 'follower-mode'; readonly rows: readonly [string, string] }
 	/** A follower that reads from its own start address stands at another than 1. */
 	| { readonly is: 'follower-address'; readonly rows: readonly [string] }
+	/** More on the line behind a leader than a line takes: no splitter stands behind one. */
+	| { readonly is: 'too-many-loads'; readonly rows: readonly []; readonly unitLoads: number; readonly most: number }
 	/** More universes than a rig sheet's desk has outputs. */
-	| { readonly is: 'universes'; readonly rows: readonly []; readonly universes: number };
+	| { readonly is: 'universes'; readonly rows: readonly []; readonly universes: number; readonly outputs: number };
 
 /** What one tap changes. */
-export type RowChange = Partial<Pick<PlanRow, 'mode' | 'universe' | 'address' | 'labelled' | 'shows'>>;
+export type RowChange = Partial<Pick<PlanRow, 'mode' | 'universe' | 'address' | 'labelled'>>;
 
 /** A repair of a problem, as data: what becomes of which rows. */
 export interface Repair {
-	/** `move`: to free slots; `mode`: to a mode that fits; `use-shown`: what the panel shows; `set-panel`: to be set at the panel; `pack`: all that are not labelled, packed afresh. */
-	readonly do: 'move' | 'mode' | 'use-shown' | 'set-panel' | 'pack';
+	/** `move`: to free slots; `mode`: to a mode that fits; `use-shown`: what the panel shows; `pack`: all that are not labelled, packed afresh. */
+	readonly do: 'move' | 'mode' | 'use-shown' | 'pack';
 	readonly changes: readonly { readonly row: string; readonly change: RowChange }[];
 }
 
@@ -46,8 +48,10 @@ export function problemsOf(plan: Plan): PlanProblem[] {
 	const overlapping = plan.source === 'desk' ? overlapsOf(plan) : [];
 	const universes = new Set(plan.rows.map(({ universe }) => universe)).size;
 	const many: PlanProblem[] =
-		plan.source === 'desk' && universes > DESK_OUTPUTS ? [{ is: 'universes', rows: [], universes }] : [];
-	return [...overlapping, ...own, ...many];
+		plan.source === 'desk' && universes > DESK_OUTPUTS
+			? [{ is: 'universes', rows: [], universes, outputs: DESK_OUTPUTS }]
+			: [];
+	return [...overlapping, ...own, ...many, ...ofLeaderLine(plan)];
 }
 
 /** One problem for each row that begins within another's slots. */
@@ -88,8 +92,8 @@ function ofRow(plan: Plan, row: PlanRow): PlanProblem[] {
 	];
 }
 
-function ofPanel({ id, shows, mode }: PlanRow): PlanProblem[] {
-	if (shows === null) return [];
+function ofPanel({ id, shows, mode, address }: PlanRow): PlanProblem[] {
+	if (shows === null || (shows.mode === mode && shows.address === address)) return [];
 	return [{ is: shows.mode === mode ? 'panel-address' : 'panel-mode', rows: [id] }];
 }
 
@@ -104,27 +108,50 @@ function ofFollower(plan: Plan, row: PlanRow, profile: Profile): PlanProblem[] {
 	return profile.follows === 'own-address' && row.address !== 1 ? [{ is: 'follower-address', rows: [row.id] }] : [];
 }
 
-/** What can be done of a problem by one tap, the least first; empty where a person must think. */
+function ofLeaderLine(plan: Plan): PlanProblem[] {
+	if (plan.source !== 'leader') return [];
+	const { mostUnitLoads: most } = EIA485;
+	return linesOf(plan).flatMap(({ runs }) =>
+		runs.flatMap(({ unitLoads }): PlanProblem[] =>
+			unitLoads > most ? [{ is: 'too-many-loads', rows: [], unitLoads, most }] : [],
+		),
+	);
+}
+
+/** What can be done of a problem by one tap, the least first; each clears it. Empty where a person must think. */
 export function repairsOf(plan: Plan, problem: PlanProblem): Repair[] {
+	return repairsFor(plan, problem).filter((repair) => clears(plan, problem, repair));
+}
+
+/** Whether nothing of a problem is left after a repair: two rows that share slots share none, another is not told again. */
+function clears(plan: Plan, problem: PlanProblem, repair: Repair): boolean {
+	const kind = ({ is }: PlanProblem): string => (is === 'same-address' ? 'clash' : is);
+	const about = ({ rows }: PlanProblem): string => rows.toSorted().join(' ');
+	const after = problemsOf(repaired(plan, repair));
+	return !after.some((each) => kind(each) === kind(problem) && about(each) === about(problem));
+}
+
+function repairsFor(plan: Plan, problem: PlanProblem): Repair[] {
 	const id = problem.rows.at(-1);
 	const row = plan.rows.find((each) => each.id === id);
 	if (!row) return [];
 	const { shows } = row;
 	switch (problem.is) {
 		case 'clash':
-		case 'same-address':
+		case 'same-address': {
+			// one with no label on it yet is less work to move
+			const other = plan.rows.find(({ id: each }) => each === problem.rows[0]);
+			const mover = row.labelled && other?.labelled === false ? other : row;
+			return [...moved(plan, mover), ...repacked(plan)];
+		}
 		case 'no-such-address':
 			return [...moved(plan, row), ...repacked(plan)];
 		case 'past-512':
 			return [...moved(plan, row), ...otherModes(plan, row), ...repacked(plan)];
 		case 'panel-mode':
 		case 'panel-address':
-			return shows
-				? [
-						{ do: 'use-shown', changes: [{ row: row.id, change: { ...shows, shows: null } }] },
-						{ do: 'set-panel', changes: [{ row: row.id, change: { shows: null } }] },
-					]
-				: [];
+			// the other way, to set the panel, is what the slip says; the problem stands until then
+			return shows ? [{ do: 'use-shown', changes: [{ row: row.id, change: { ...shows } }] }] : [];
 		case 'follower-mode': {
 			const leader = leaderOf(plan);
 			return leader ? [{ do: 'mode', changes: [{ row: row.id, change: { mode: leader.mode } }] }] : [];
@@ -136,19 +163,19 @@ export function repairsOf(plan: Plan, problem: PlanProblem): Repair[] {
 	}
 }
 
-/** The row at the first free slots of its universe that its panel can be set to, else of the next universes; its label is wrong then. */
+/** The row at the first free slots from its universe on, by the plan's rules, that its panel can be set to; its label is wrong then. */
 function moved(plan: Plan, row: PlanRow): Repair[] {
-	const footprint = rowFootprint(plan, row);
 	const profile = profileOf(plan, row.profile);
-	if (!profile || footprint < 1 || footprint > LAST_SLOT) return [];
-	const others: Placement[] = plan.rows
-		.filter(({ id }) => id !== row.id)
-		.map((each) => ({ universe: each.universe, start: each.address, footprint: rowFootprint(plan, each) }));
-	const highest = Math.max(row.universe, ...others.map(({ universe }) => universe));
-	for (let universe = row.universe; universe <= highest + 1 && universe <= 63999; universe++) {
-		const address = nextFreeAddress(others, footprint, { universe });
-		if (address !== null && canSet(profile, 'address', address))
+	if (!profile) return [];
+	for (let from = row.universe; from <= LAST_UNIVERSE; ) {
+		const spot = placed(plan, new Set([row.id]), from).rows.find(({ id }) => id === row.id);
+		if (!spot) return [];
+		const { universe, address } = spot;
+		if (canSet(profile, 'address', address))
 			return [{ do: 'move', changes: [{ row: row.id, change: { universe, address, labelled: false } }] }];
+		// at the start of an empty universe there is no better
+		if (address === 1) return [];
+		from = universe + 1;
 	}
 	return [];
 }

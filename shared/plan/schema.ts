@@ -73,8 +73,11 @@ export function readPlan(input: unknown): Plan {
 		if (!profile)
 			throw new InputError('rig-plan.row', `rows[${i}].profile`, { trouble: 'no-such-profile', id: row.profile });
 		modeOf(profile, row.mode);
+		if (row.shows) modeOf(profile, row.shows.mode);
 	}
-	return plan;
+	// older plans could hold a weight of 0, which nothing has
+	const kilograms = Object.fromEntries(Object.entries(plan.kilograms).filter(([, each]) => each > 0));
+	return { ...plan, kilograms };
 }
 
 /** As `readPlan`, for a page: the bundled profiles that it names are fetched first. @throws InputError as `readPlan`, NotFetched */

@@ -15,15 +15,12 @@ import { canSet, standingAt } from './panel.ts';
 import { DESK_OUTPUTS } from './problems.ts';
 import type { Plan, PlanRow } from './types.ts';
 
-/**
- * What a plan asks of a fixture's settings: mode, start address, who it listens to, signal loss, lock; what its panel has no way to
- * set is left out.
- */
-export function settingsOf(plan: Plan, row: PlanRow): SomeSettings {
+/** All that a plan asks of a fixture's settings: mode, start address, who it listens to, whether it leads, signal loss, lock. */
+export function askedOf(plan: Plan, row: PlanRow): SomeSettings {
 	const profile = profileOf(plan, row.profile);
 	if (!profile) return {};
 	const role = roleOf(plan, row);
-	const asked: SomeSettings = {
+	return {
 		work: role === 'desk' ? 'line' : role === 'leader' ? 'held' : 'follow',
 		lead: role === 'leader' ? 'on' : 'off',
 		mode: row.mode,
@@ -31,6 +28,13 @@ export function settingsOf(plan: Plan, row: PlanRow): SomeSettings {
 		lock: plan.lock,
 		...(role === 'desk' || profile.follows === 'own-address' ? { address: row.address } : {}),
 	};
+}
+
+/** What a plan asks of a fixture's settings; what its panel has no way to set is left out. */
+export function settingsOf(plan: Plan, row: PlanRow): SomeSettings {
+	const profile = profileOf(plan, row.profile);
+	if (!profile) return {};
+	const asked = askedOf(plan, row);
 	return Object.fromEntries(
 		SETTING_KEYS.flatMap((key) => {
 			const value = asked[key];
@@ -138,16 +142,15 @@ function wiring(
 	const add = (from: string, to: string, length: number): void => {
 		cables.push({ id: `cable-${cables.length + 1}`, kind: 'data', length, from, to, ...GOOD_WIRES });
 	};
-	for (const [i, { universe, runs }] of lines.entries()) {
+	for (const [i, { universe, runs, feed }] of lines.entries()) {
 		const desk = `desk:${outputId(i)}`;
 		const split = `split-${universe}`;
-		const isSplit = plan.source === 'desk' && runs.length > 1;
-		if (isSplit) {
+		if (feed !== null) {
 			splitters.push({ id: split, name: `splitter ${universe}`, outputs: Math.min(16, runs.length), on: true });
-			add(desk, `${split}:in`, 2);
+			add(desk, `${split}:in`, feed);
 		}
 		for (const [n, run] of runs.entries()) {
-			const start = isSplit ? `${split}:${Math.min(16, n + 1)}` : desk;
+			const start = feed !== null ? `${split}:${Math.min(16, n + 1)}` : desk;
 			for (const { from, to, length } of run.cables) add(from === null ? start : `${from}:out`, `${to}:in`, length);
 			const last = run.rows.at(-1);
 			if (last !== undefined && (plan.source === 'desk' || run.rows.length > 1)) terminators.push(`${last}:out`);

@@ -85,6 +85,19 @@ export function parseTable(text: string): PastedTable {
 	return { rows, lines, delimiter, openQuote: quotedFrom, leftOut };
 }
 
+/**
+ * The table with one cell put right; a row too short to have it grows.
+ * @param line of the text, from 1 @param column from 0
+ */
+export function withCell(table: PastedTable, line: number, column: number, text: string): PastedTable {
+	const rows = table.rows.map((cells, i) => {
+		if (table.lines[i] !== line) return cells;
+		const length = Math.max(cells.length, column + 1);
+		return Array.from({ length }, (_, n) => (n === column ? text.trim() : (cells[n] ?? '')));
+	});
+	return { ...table, rows };
+}
+
 /** A text without what stands in quotes: what parts cells is looked for there. */
 const outsideQuotes = (text: string): string => text.replaceAll(/"[^"]*"/g, '');
 
@@ -95,7 +108,8 @@ export interface TableWords {
 	readonly channels: readonly string[];
 }
 
-const plainText = (text: string): string =>
+/** A text as names are compared: lower case, with one space for each run of spaces, dots, underscores and hyphens. */
+export const plainText = (text: string): string =>
 	text
 		.toLowerCase()
 		.replaceAll(/[\s_.-]+/g, ' ')
@@ -144,9 +158,14 @@ export interface ReadRow {
 	readonly troubles: readonly RowTrouble[];
 }
 
-/** Most fixtures that one row may stand for. */
-const MOST_OF_A_ROW = 500;
-const LONGEST_NAME = 60;
+/** Most of what a cell may say: fixtures that one row stands for, characters of a name, metres along the room. */
+export const READ_MOST = Object.freeze({
+	universe: LAST_UNIVERSE,
+	address: LAST_SLOT,
+	metres: 200,
+	count: 500,
+	characters: 60,
+});
 
 /**
  * The rows of a table as fixtures: each is read whole, or says what in it cannot be.
@@ -184,12 +203,12 @@ export function readRows(
 		const x = place.text === '' ? undefined : metresIn(place.text);
 		if (place.text !== '' && x === undefined) wrong(place.column, 'no-place', place.text);
 		const many = at('count');
-		const count = many.text === '' ? 1 : wholeIn(many.text, 1, MOST_OF_A_ROW);
+		const count = many.text === '' ? 1 : wholeIn(many.text, 1, READ_MOST.count);
 		if (count === undefined) wrong(many.column, 'no-count', many.text);
 		const name = at('name');
-		if (name.text.length > LONGEST_NAME) wrong(name.column, 'too-long', name.text);
+		if (name.text.length > READ_MOST.characters) wrong(name.column, 'too-long', name.text);
 		const circuit = at('circuit');
-		if (circuit.text.length > LONGEST_NAME) wrong(circuit.column, 'too-long', circuit.text);
+		if (circuit.text.length > READ_MOST.characters) wrong(circuit.column, 'too-long', circuit.text);
 		const line = table.lines[i] ?? 0;
 		if (troubles.length > 0 || !profile || count === undefined) return { line, rows: [], troubles };
 		const one: NewRow = {
@@ -203,7 +222,9 @@ export function readRows(
 			const address = spot.address === undefined ? undefined : spot.address + n * width;
 			return {
 				...one,
-				...(name.text === '' ? {} : { name: count === 1 ? name.text : `${name.text} ${n + 1}`.slice(-LONGEST_NAME) }),
+				...(name.text === ''
+					? {}
+					: { name: count === 1 ? name.text : `${name.text} ${n + 1}`.slice(-READ_MOST.characters) }),
 				...(spot.universe === undefined ? {} : { universe: spot.universe }),
 				...(address === undefined ? {} : { address }),
 			};
@@ -248,7 +269,7 @@ function wholeIn(text: string, least: number, most: number): number | undefined 
 function metresIn(text: string): number | undefined {
 	const [, digits = ''] = /^(\d+(?:[.,]\d+)?)\s*m?$/i.exec(text) ?? [];
 	const value = digits === '' ? Number.NaN : Number(digits.replace(',', '.'));
-	return value >= 0 && value <= 200 ? value : undefined;
+	return value >= 0 && value <= READ_MOST.metres ? value : undefined;
 }
 
 function profileNamed(

@@ -36,7 +36,7 @@ export interface PlanRow {
 	readonly address: number;
 	/** Its label is written: packing leaves it where it is. */
 	readonly labelled: boolean;
-	/** What its panel shows now, where that is known and is not as planned. */
+	/** What its panel shows now, as planned or not; null where that is not known. */
 	readonly shows: { readonly mode: string; readonly address: number } | null;
 	/** Metres along the wall, above the floor, and from the wall. */
 	readonly place: { readonly x: number; readonly y: number; readonly throw: number; readonly overhead: boolean };

@@ -1,5 +1,5 @@
 import { isInputError } from '../../shared/error/index.ts';
-import { type Plan, type PlanRow, profileOf, settingsOf, sheetBefore } from '../../shared/plan/index.ts';
+import { askedOf, type Plan, type PlanRow, profileOf, settingsOf, sheetBefore } from '../../shared/plan/index.ts';
 import {
 	type PanelKey,
 	type Profile,
@@ -98,12 +98,12 @@ export function slipFor(plan: Plan, row: PlanRow): Slip | null {
 	}
 }
 
-/** Of mode, start address, signal loss and lock, what the panel cannot set and does not have already. */
+/** Of all that is asked, what the panel cannot set and does not have at its defaults. */
 function unreachable(plan: Plan, row: PlanRow, profile: Profile): SettingKey[] {
+	const asked = askedOf(plan, row);
 	const set = settingsOf(plan, row);
-	const wanted = { mode: row.mode, loss: plan.loss, lock: plan.lock } as const;
-	return (Object.keys(wanted) as (keyof typeof wanted)[]).filter(
-		(key) => set[key] === undefined && profile.defaults[key] !== wanted[key],
+	return SETTING_KEYS.filter(
+		(key) => asked[key] !== undefined && set[key] === undefined && profile.defaults[key] !== asked[key],
 	);
 }
 

@@ -32,6 +32,7 @@ export {
 	tellKept,
 	textAt,
 } from './device.ts';
+export { freshId } from './fresh.ts';
 export { endOfJson, type JsonBounds, type JsonTrouble, LINK_BOUNDS, MOST_READ, readJson } from './json.ts';
 export { Keeping } from './Keeping.tsx';
 export {

@@ -11,7 +11,7 @@ export const figureNames = {
 	'hours-spare': (of: string) => `Hours over after the show, by the sum alone: ${of}`,
 	'charge-hours': (of: string) => `Hours to charge from empty, at least: ${of}`,
 	weight: () => 'Kilograms overhead, added up',
-	'unit-loads': (of: string) => `Unit loads on ${of} (32 at most)`,
+	'unit-loads': (of: string, most: number) => `Unit loads on ${of} (${most} at most)`,
 	'cable-metres': (of: string) => `Metres of data cable on ${of}`,
 } as const;
 
@@ -74,26 +74,27 @@ export const figureWords = {
 	part: (value: number) => locale.number(value, 2),
 	unknown: 'not known',
 	leans: 'leans on a number nobody gave',
-	over: 'More than the breaker is rated for. Don’t switch on: show this sum to the electrician.',
+	over: 'More than the breaker is rated for. Don’t switch on: show this sum to the electrician. If it’s on already, tell the electrician now.',
 	near: 'Over four fifths of the rating: for hours that may be too much. Ask the electrician.',
 	notes: {
-		watts:
+		watts: () =>
 			'From the profiles here, all light full, and charging where a battery is fitted. A real fixture can draw more: add up the labels. Only fixtures with this circuit’s name are in it.',
-		amperes:
-			'Watts ÷ (volts × power factor). It leaves out the surge at switch-on. The first link of a row carries all of it: stay within the least of cable, link socket and supply.',
-		'breaker-left':
+		amperes: () =>
+			'Watts ÷ (volts × power factor). It leaves out the surge at switch-on. The first link of a row carries all of it: stay within the least of cable, link socket and supply. For one phase: give the volts between the two wires that feed the fixture. Three-phase is the electrician’s sum.',
+		'breaker-left': () =>
 			'The rating less the amps drawn by this sum. It is no leave to plug in. What a circuit may carry for hours is less (in the US a fifth is kept spare), a link socket or a cable may carry less still, and at switch-on the lights draw far more for an instant. What else is on the circuit isn’t in it. The competent or licensed person on site and the local code say what it may carry.',
-		'volt-drop':
-			'2 × amps × kilometres × ohms per kilometre, for warm copper, with all of the load at the far end. It doesn’t say what the cable may carry: a cable can be too thin for its breaker and lose few volts.',
-		'drop-percent': 'Volts lost ÷ volts of the supply.',
-		'battery-hours': 'Watt-hours × the share to count on ÷ watts at the look. Cold and age take more.',
-		'hours-spare': 'Hours on battery less the hours of show. Below zero, it goes dark before the end.',
-		'charge-hours':
+		'volt-drop': () =>
+			'2 × amps × kilometres × ohms per kilometre (IEC 60228, class 5, at 20 °C; 0.393 % more for each degree), for warm copper, with all of the load at the far end. For one phase: give the volts between the two wires that feed the fixture. Three-phase is the electrician’s sum. It doesn’t say what the cable may carry: a cable can be too thin for its breaker and lose few volts.',
+		'drop-percent': () => 'Volts lost ÷ volts of the supply.',
+		'battery-hours': () => 'Watt-hours × the share to count on ÷ watts at the look. Cold and age take more.',
+		'hours-spare': () => 'Hours on battery less the hours of show. Below zero, it goes dark before the end.',
+		'charge-hours': () =>
 			'Watt-hours ÷ watts into the battery. The last part goes slower. What they draw from the mains together isn’t added up here: add it before you plug them all in, and ask whose circuit it is.',
-		weight:
+		weight: () =>
 			'Added up, and no more than that. It leaves out clamps, bonds and cable. Only the person responsible for rigging says what a point can take.',
-		'unit-loads': 'What the receivers load the line with (EIA-485).',
-		'cable-metres': 'Cables along the wall with 2 m of slack each, as lengths that are made.',
+		'unit-loads': () => 'What the receivers load the line with (EIA-485).',
+		'cable-metres': (slack: number) =>
+			`Cables along the wall with ${locale.number(slack)} m of slack each, as lengths that are made.`,
 	},
 	runs: (fixtures: number, metres: number) =>
 		`${counted(fixtures, 'fixture', 'fixtures')}, ${locale.number(metres, 0)} m of cable, a terminator at the end`,

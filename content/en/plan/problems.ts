@@ -7,6 +7,9 @@ interface ProblemFacts {
 	readonly to?: number;
 	readonly last?: number;
 	readonly universes?: number;
+	readonly outputs?: number;
+	readonly unitLoads?: number;
+	readonly most?: number;
 }
 
 /** What is wrong, by its id. */
@@ -27,8 +30,10 @@ const problemWords = {
 		`${b} follows ${a} and is in another mode. Colours will be wrong.`,
 	'follower-address': ({ names: [a] }: ProblemFacts) =>
 		`${a} follows from its own start address. A leader sends from 1, so it must be at 1.`,
-	universes: ({ universes }: ProblemFacts) =>
-		`The plan uses ${universes} universes, and a desk here has 8 outputs. Take modes with fewer channels, or split the rig.`,
+	'too-many-loads': ({ unitLoads, most }: ProblemFacts) =>
+		`The line behind the leader carries ${locale.number(unitLoads ?? 0)} unit loads, and a line takes ${most}. Take fixtures off it, or use a desk and a splitter.`,
+	universes: ({ universes, outputs }: ProblemFacts) =>
+		`The plan uses ${universes} universes, and a desk here has ${outputs} outputs. Take modes with fewer channels, or split the rig.`,
 } as const;
 
 /** What is wrong, as a sentence. */
@@ -39,13 +44,15 @@ interface RepairFacts {
 	readonly address: string;
 	readonly mode: string;
 	readonly count: number;
+	/** Its label is written, and is wrong after. */
+	readonly isLabelled: boolean;
 }
 
 const repairs = {
-	move: ({ name, address }: RepairFacts) => `Move ${name} to ${address}`,
+	move: ({ name, address, isLabelled }: RepairFacts) =>
+		`Move ${name} to ${address}${isLabelled ? '. Its label will be wrong: write a new one' : ''}`,
 	mode: ({ name, mode }: RepairFacts) => `Put ${name} in mode ${mode}`,
 	'use-shown': () => 'Plan what the panel shows',
-	'set-panel': () => 'Keep the plan and set the panel',
 	pack: ({ count }: RepairFacts) => `Give out start addresses again (${locale.number(count)} change)`,
 } as const;
 

@@ -18,6 +18,7 @@ const MOST = 8;
 /**
  * A task as it is written, once for each case: `$name` stands for what differs, in values and in ids (`wash-$n`), and so does
  * `{name}` in its words. Of more than {@link MOST} cases, as many from all over.
+ * @throws RangeError for a row with fewer values than names
  */
 export function casesOf(task: unknown, vary: Vary): unknown[] {
 	const rows = Object.entries(vary).reduce<readonly Row[]>(
@@ -29,7 +30,13 @@ export function casesOf(task: unknown, vary: Vary): unknown[] {
 
 const named = (names: string, values: Vary[string][number]): Row => {
 	const list = Array.isArray(values) ? values : [values];
-	return Object.fromEntries(names.split(',').map((each, i) => [each, list[i] ?? '']));
+	return Object.fromEntries(
+		names.split(',').map((each, i) => {
+			const value = list[i];
+			if (value === undefined) throw new RangeError(`no value for '${each}' in [${list.join(', ')}] of '${names}'`);
+			return [each, value];
+		}),
+	);
 };
 
 /** A step through the list that meets all of it before it meets anything twice, so that no name stays as it is. */

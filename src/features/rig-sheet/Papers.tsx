@@ -1,8 +1,8 @@
 import type { JSX } from 'preact';
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useMemo, useState } from 'preact/hooks';
 import { cautions, siteFirst } from '#words/cautions/index.ts';
 import { planWords, printWords, slipWords } from '#words/plan/index.ts';
-import { type Plan, profileOf, rowFootprint } from '../../../shared/plan/index.ts';
+import { figuresOf, linesOf, type Plan, profileOf, rowFootprint } from '../../../shared/plan/index.ts';
 import type { Slip } from '../../../sim/slip/index.ts';
 import { openEngine, troubleText } from '../../engine/index.ts';
 import { Button, CautionBox, Live, Notice } from '../../ui/index.ts';
@@ -38,6 +38,11 @@ function Slips({ plan }: { plan: Plan }): JSX.Element {
 	const [fromDefaults, setFrom] = useState(true);
 	const [slips, set] = useState<readonly (Slip | null)[] | null>(null);
 	const [trouble, tell] = useState<string | null>(null);
+	const lines = useMemo(() => linesOf(plan), [plan]);
+	const hours = useMemo(
+		() => new Map(figuresOf(plan).flatMap(({ id, of, value }) => (id === 'battery-hours' ? [[of, value]] : []))),
+		[plan],
+	);
 	useEffect(() => {
 		let isWanted = true;
 		set(null);
@@ -71,7 +76,15 @@ function Slips({ plan }: { plan: Plan }): JSX.Element {
 			{slips && (
 				<div class="slips">
 					{plan.rows.map((row, i) => (
-						<SlipBlock key={row.id} plan={plan} row={row} slip={slips[i] ?? null} n={i + 1} />
+						<SlipBlock
+							key={row.id}
+							plan={plan}
+							row={row}
+							slip={slips[i] ?? null}
+							lines={lines}
+							hours={hours.get(row.profile) ?? null}
+							n={i + 1}
+						/>
 					))}
 				</div>
 			)}

@@ -8,17 +8,17 @@ import {
 	type PastedTable,
 	PLAN_MOST,
 	type Plan,
-	packAddresses,
-	packItems,
 	parseTable,
+	plainText,
+	READ_MOST,
 	type ReadRow,
 	readRows,
-	withRows,
+	withCell,
 } from '../../../shared/plan/index.ts';
 import { PROFILE_IDS, type Profile, profileAtHand } from '../../../shared/profile/index.ts';
 import { Button, Dialog, Field, Live, Notice } from '../../ui/index.ts';
 import { CheckBox } from './Rows.tsx';
-import { nameOf } from './view.ts';
+import { withMore } from './view.ts';
 
 interface Props {
 	plan: Plan;
@@ -50,14 +50,11 @@ export default function Paste({ plan, onAdd, onClose }: Props): JSX.Element {
 	};
 	/** What stands in one cell, put right in place. */
 	const correct = (line: number, column: number, text: string): void => {
-		if (!table) return;
-		const rows = table.rows.map((cells, i) =>
-			table.lines[i] === line ? cells.map((cell, n) => (n === column ? text.trim() : cell)) : cells,
-		);
-		setTable({ ...table, rows });
+		if (table) setTable(withCell(table, line, column, text));
 	};
 	const bad = read.filter(({ troubles }) => troubles.length > 0);
-	const count = read.reduce((sum, { rows }) => sum + rows.length, 0);
+	const added = read.flatMap(({ rows }) => rows);
+	const count = added.length;
 	const isFull = plan.rows.length + count > PLAN_MOST;
 	const says = table ? pasteWords.good(count) : '';
 	return (
@@ -73,18 +70,18 @@ export default function Paste({ plan, onAdd, onClose }: Props): JSX.Element {
 					<CheckBox label={pasteWords.header} isOn={isHeader} onChange={setHeader} />
 					<Types read={read} profiles={profiles} types={types} onTypes={setTypes} />
 					{table.openQuote !== null && <Notice kind="wrong">{pasteWords.openQuote(table.openQuote)}</Notice>}
-					{table.leftOut > 0 && <Notice kind="wrong">{pasteWords.leftOut(table.leftOut)}</Notice>}
+					{table.leftOut > 0 && <Notice kind="wrong">{pasteWords.leftOut(table.leftOut, PLAN_MOST)}</Notice>}
 					{!fields.includes('type') && <Notice kind="wrong">{pasteWords.needsType}</Notice>}
 					<p>{says}</p>
 					<Live text={says} />
 					{fields.includes('type') && bad.length > 0 && (
 						<Bad bad={bad} table={table} fields={fields} onCell={correct} />
 					)}
-					{isFull && <Notice kind="wrong">{pasteWords.full}</Notice>}
+					{isFull && <Notice kind="wrong">{pasteWords.full(PLAN_MOST)}</Notice>}
 					<Button
 						look="main"
 						disabled={count === 0 || isFull || table.openQuote !== null}
-						onClick={() => onAdd(withList(plan, read))}
+						onClick={() => onAdd(withMore(plan, added))}
 					>
 						{bad.length > 0 ? pasteWords.addGood(count, bad.length) : pasteWords.add(count)}
 					</Button>
@@ -98,23 +95,6 @@ const bodyOf = ({ rows, lines }: PastedTable, isHeader: boolean): Pick<PastedTab
 	rows: isHeader ? rows.slice(1) : rows,
 	lines: isHeader ? lines.slice(1) : lines,
 });
-
-/** The plan with what was read; a start address that the list gives is kept, and only fixtures with none are placed. */
-function withList(plan: Plan, read: readonly ReadRow[]): Plan {
-	const added = read.flatMap(({ rows }) => rows);
-	const next = withRows(plan, added, nameOf);
-	if (next.source === 'leader') return next;
-	const loose = new Set(next.rows.slice(plan.rows.length).flatMap((row) => (row.labelled ? [] : [row.id])));
-	const stays = { ...next, rows: next.rows.map((row) => ({ ...row, labelled: !loose.has(row.id) })) };
-	const { spots } = packAddresses(packItems(stays), next.rules);
-	return {
-		...next,
-		rows: next.rows.map((row) => {
-			const spot = spots.get(row.id);
-			return spot ? { ...row, universe: spot.universe, address: spot.slot } : row;
-		}),
-	};
-}
 
 interface ColumnsProps {
 	table: PastedTable;
@@ -167,7 +147,7 @@ function Types({ read, profiles, types, onTypes }: TypesProps): JSX.Element | nu
 	const unknown = read.flatMap(({ troubles }) =>
 		troubles.flatMap(({ trouble, found }) => (trouble === 'unknown-type' ? [found] : [])),
 	);
-	const all = [...new Set([...Object.keys(types), ...unknown.map(plain)])].slice(0, 20);
+	const all = [...new Set([...Object.keys(types), ...unknown.map(plainText)])].slice(0, 20);
 	if (all.length === 0) return null;
 	return (
 		<fieldset class="rig-columns">
@@ -192,12 +172,6 @@ function Types({ read, profiles, types, onTypes }: TypesProps): JSX.Element | nu
 		</fieldset>
 	);
 }
-
-const plain = (text: string): string =>
-	text
-		.toLowerCase()
-		.replaceAll(/[\s_.-]+/g, ' ')
-		.trim();
 
 interface BadProps {
 	bad: readonly ReadRow[];
@@ -227,7 +201,7 @@ function Bad({ bad, table, fields, onCell }: BadProps): JSX.Element {
 										key={`${column} ${trouble}`}
 										label={label}
 										value={found}
-										error={rowTroubles[trouble]}
+										error={rowTroubles[trouble](READ_MOST)}
 										onChange={(event) => onCell(line, column, event.currentTarget.value)}
 									/>
 								);

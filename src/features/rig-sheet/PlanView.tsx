@@ -3,21 +3,21 @@ import { useMemo, useState } from 'preact/hooks';
 import { cautions, siteFirst } from '#words/cautions/index.ts';
 import { planWords, startWords } from '#words/plan/index.ts';
 import { isInputError } from '../../../shared/error/index.ts';
-import { type Plan, packAddresses, packItems, problemsOf, withRows } from '../../../shared/plan/index.ts';
+import { type Plan, problemsOf } from '../../../shared/plan/index.ts';
 import { PROFILE_IDS, profileAtHand } from '../../../shared/profile/index.ts';
 import { DEVICE } from '../../storage/index.ts';
 import { Button, CautionLine, Dialog, Field, Live, Notice } from '../../ui/index.ts';
 import { errorTextLater } from '../../wording/index.ts';
 import { Figures } from './Figures.tsx';
-import { benchAddress, finderOn, MOST_ON_BENCH } from './handing.ts';
-import { forgetRig, type RigHold } from './keep.ts';
+import { benchAddress, finderOn, mostOnBench } from './handing.ts';
+import type { RigHold } from './keep.ts';
 import { Papers, Paste, Send } from './lazily.tsx';
 import { Problems } from './Problems.tsx';
 import { Rows } from './Rows.tsx';
 import { Ruler } from './Ruler.tsx';
 import { Rules } from './Rules.tsx';
 import { type PlanStore, usePlan } from './store.ts';
-import { cautionsOf, nameOf } from './view.ts';
+import { cautionsOf, withMore } from './view.ts';
 
 const TABS = ['plan', 'slips', 'labels', 'patch'] as const;
 type Tab = (typeof TABS)[number];
@@ -37,7 +37,14 @@ export default function PlanView({ start, hold, onClose }: Props): JSX.Element {
 	const problems = useMemo(() => problemsOf(plan), [plan]);
 	return (
 		<>
-			<Head store={store} onClose={onClose} />
+			<Head
+				store={store}
+				onClose={() => {
+					// the list of kept rigs comes next
+					store.keep();
+					onClose();
+				}}
+			/>
 			<nav class="rig-tabs no-print" aria-label={planWords.tabsLabel}>
 				{TABS.map((each) => (
 					<button key={each} type="button" class="rig-tab" aria-pressed={tab === each} onClick={() => setTab(each)}>
@@ -83,17 +90,16 @@ function Head({ store, onClose }: { store: PlanStore; onClose: () => void }): JS
 	const { plan, kept } = store;
 	const [open, setOpen] = useState<'send' | 'dark' | 'remove' | null>(null);
 	const [trouble, tell] = useState<string | null>(null);
-	const tooMany = plan.rows.length > MOST_ON_BENCH ? planWords.tooMany(plan.rows.length, MOST_ON_BENCH) : null;
 	const go = (act: () => Promise<string | null>): void => {
-		tell(tooMany);
-		if (tooMany !== null) return;
-		act().then(
-			(address) => {
-				if (address === null) tell(planWords.refused);
-				else location.href = address;
-			},
-			async (error) => tell(isInputError(error) ? await errorTextLater(error) : planWords.failed),
-		);
+		tell(null);
+		const fits = async (): Promise<void> => {
+			const most = await mostOnBench();
+			if (plan.rows.length > most) return tell(planWords.tooMany(plan.rows.length, most));
+			const address = await act();
+			if (address === null) tell(planWords.refused);
+			else location.href = address;
+		};
+		fits().catch(async (error) => tell(isInputError(error) ? await errorTextLater(error) : planWords.failed));
 	};
 	return (
 		<div class="rig-head no-print">
@@ -157,7 +163,7 @@ function Head({ store, onClose }: { store: PlanStore; onClose: () => void }): JS
 				<Dialog open onClose={() => setOpen(null)} title={planWords.remove} closeWords={planWords.close}>
 					<Button
 						onClick={() => {
-							forgetRig(DEVICE, store.id);
+							store.forget();
 							onClose();
 						}}
 					>
@@ -179,7 +185,7 @@ function Add({ store }: { store: PlanStore }): JSX.Element {
 				<Button
 					key={profile.id}
 					onClick={() => {
-						store.change((plan) => added(plan, profile.id));
+						store.change((plan) => withMore(plan, [{ profile: profile.id }]));
 						say(startWords.openKept(profile.name, store.plan.rows.length + 1));
 					}}
 				>
@@ -200,19 +206,4 @@ function Add({ store }: { store: PlanStore }): JSX.Element {
 			)}
 		</div>
 	);
-}
-
-/** One more, at the first free start address. */
-function added(plan: Plan, profile: string): Plan {
-	const next = withRows(plan, [{ profile }], nameOf);
-	const row = next.rows.at(-1);
-	if (!row || plan.source === 'leader') return next;
-	// all that stand already stay, whatever the rules: only the new one is placed
-	const stays = { ...next, rows: next.rows.map((each) => ({ ...each, labelled: each !== row })) };
-	const spot = packAddresses(packItems(stays), plan.rules).spots.get(row.id);
-	if (!spot) return next;
-	return {
-		...next,
-		rows: next.rows.map((each) => (each === row ? { ...row, universe: spot.universe, address: spot.slot } : each)),
-	};
 }

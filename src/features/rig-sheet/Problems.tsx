@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { useState } from 'preact/hooks';
+import { useMemo, useState } from 'preact/hooks';
 import { planWords } from '#words/plan/index.ts';
 import { type PlanProblem, repaired, repairsOf } from '../../../shared/plan/index.ts';
 import { Button, Live, Notice, Title } from '../../ui/index.ts';
@@ -13,7 +13,10 @@ const MOST_SHOWN = 12;
 export function Problems({ store, problems }: { store: PlanStore; problems: readonly PlanProblem[] }): JSX.Element {
 	const [turn, setTurn] = useState(0);
 	const { plan } = store;
-	const shown = problems.slice(0, MOST_SHOWN);
+	const shown = useMemo(
+		() => problems.slice(0, MOST_SHOWN).map((problem) => ({ problem, repairs: repairsOf(plan, problem) })),
+		[plan, problems],
+	);
 	return (
 		<section class="rig-problems" aria-labelledby="rig-problems">
 			<Title level={2} id="rig-problems">
@@ -21,11 +24,11 @@ export function Problems({ store, problems }: { store: PlanStore; problems: read
 			</Title>
 			{problems.length === 0 && <Notice>{planWords.noProblems}</Notice>}
 			<ul>
-				{shown.map((problem) => (
+				{shown.map(({ problem, repairs }) => (
 					<li key={`${problem.is} ${problem.rows.join(' ')}`}>
 						<p>{saysOf(plan, problem)}</p>
 						<div class="rig-ways">
-							{repairsOf(plan, problem).map((repair) => (
+							{repairs.map((repair) => (
 								<Button
 									key={repair.do}
 									onClick={() => {

@@ -98,6 +98,7 @@ function Supply({ store }: { store: PlanStore }): JSX.Element {
 		store.change((before) => ({ ...before, supply: { ...before.supply, ...part } }));
 	const show = (part: Partial<Plan['show']>): void =>
 		store.change((before) => ({ ...before, show: { ...before.show, ...part } }));
+	const weigh = (kilograms: Plan['kilograms']): void => store.change((before) => ({ ...before, kilograms }));
 	const hung = [...new Set(plan.rows.flatMap(({ place, profile }) => (place.overhead ? [profile] : [])))];
 	return (
 		<details class="rig-fold">
@@ -169,12 +170,11 @@ function Supply({ store }: { store: PlanStore }): JSX.Element {
 						key={id}
 						label={ruleWords.kilograms(profileOf(plan, id)?.name ?? id)}
 						value={plan.kilograms[id] ?? null}
-						least={0}
+						least={0.1}
 						most={500}
 						isWhole={false}
-						onNumber={(kilograms) =>
-							store.change((before) => ({ ...before, kilograms: { ...before.kilograms, [id]: kilograms } }))
-						}
+						onNumber={(kilograms) => weigh({ ...plan.kilograms, [id]: kilograms })}
+						onNone={() => weigh(Object.fromEntries(Object.entries(plan.kilograms).filter(([its]) => its !== id)))}
 					/>
 				))}
 			</div>

@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import { type CautionId, cautions } from '#words/cautions/index.ts';
 import { slipSteps, slipWords } from '#words/plan/index.ts';
-import { figuresOf, linesOf, type Plan, type PlanRow, profileOf, roleOf } from '../../../shared/plan/index.ts';
+import { type LinePlan, type Plan, type PlanRow, profileOf, roleOf } from '../../../shared/plan/index.ts';
 import { isStandIn } from '../../../shared/profile/index.ts';
 import type { Slip, SlipStep } from '../../../sim/slip/index.ts';
 import { cautionsOf, modeTitle, threeDigits } from './view.ts';
@@ -11,6 +11,10 @@ interface Props {
 	row: PlanRow;
 	/** Null where no presses lead there. */
 	slip: Slip | null;
+	/** The plan's lines, worked out once for all slips. */
+	lines: readonly LinePlan[];
+	/** Hours on its battery; null on the mains. */
+	hours: number | null;
 	/** Its number in the list, from 1. */
 	n: number;
 }
@@ -19,7 +23,7 @@ interface Props {
 const LONG = 9;
 
 /** What to tick, in the order it is done: bonded as soon as it is clamped, mains linked with the supply off. */
-const boxesOf = (isOverhead: boolean, isBattery: boolean) =>
+export const boxesOf = (isOverhead: boolean, isBattery: boolean) =>
 	[
 		...(isBattery ? (['charged', 'set'] as const) : (['set', 'off'] as const)),
 		...(isOverhead ? (['hung', 'bond'] as const) : (['stood'] as const)),
@@ -37,12 +41,11 @@ const CARE: Readonly<Partial<Record<CautionId, number>>> = {
 };
 
 /** A prep slip: what one fixture is to be, and what to press for it. */
-export function SlipBlock({ plan, row, slip, n }: Props): JSX.Element {
+export function SlipBlock({ plan, row, slip, lines, hours, n }: Props): JSX.Element {
 	const profile = profileOf(plan, row.profile);
 	const role = roleOf(plan, row);
 	const switches = slip?.steps.find((step) => step.do === 'switches');
-	const { from, to } = wires(plan, row);
-	const hours = figuresOf(plan).find(({ id, of }) => id === 'battery-hours' && of === row.profile)?.value ?? null;
+	const { from, to } = wires(plan, lines, row);
 	const isBattery = row.circuit === '' && profile?.power.battery;
 	return (
 		<section class="slip" data-row={row.id}>
@@ -62,20 +65,21 @@ export function SlipBlock({ plan, row, slip, n }: Props): JSX.Element {
 			{switches?.do === 'switches' && <Switches up={switches.up} />}
 			<p class="slip-role">{slipWords.role[role]}.</p>
 			<div class="slip-keys">
+				{profile && isStandIn(profile.panel) && (
+					<p>
+						<strong>{slipWords.standIn}</strong>
+					</p>
+				)}
 				{slip === null ? (
 					<p>{slipWords.none}</p>
 				) : slip.steps.length === 0 ? (
-					<p>{slipWords.nothing}</p>
+					// what the panel has no way to is not as planned
+					slip.cannot.length === 0 && <p>{slipWords.nothing}</p>
 				) : (
 					<>
 						<p>
 							<strong>{slipWords.keys}</strong> ({slipWords.presses(slip.presses)})
 						</p>
-						{profile && isStandIn(profile.panel) && (
-							<p>
-								<strong>{slipWords.standIn}</strong>
-							</p>
-						)}
 						<ol data-long={slip.steps.length > LONG}>
 							{slip.steps.map((step, i) => (
 								<li key={i}>{stepText(step)}</li>
@@ -137,15 +141,15 @@ export function stepText(step: SlipStep): string {
 }
 
 /** Where a row's data comes from and goes on to; null where the line ends in it. */
-function wires(plan: Plan, row: PlanRow): { from: string; to: string | null } {
+function wires(plan: Plan, lines: readonly LinePlan[], row: PlanRow): { from: string; to: string | null } {
 	const nameOf = (id: string): string => plan.rows.find((each) => each.id === id)?.name ?? id;
-	for (const { runs } of linesOf(plan))
+	for (const { runs, feed } of lines)
 		for (const { rows, cables } of runs) {
 			const at = rows.indexOf(row.id);
 			if (at < 0) continue;
 			const cable = cables.find(({ to }) => to === row.id);
 			const next = rows[at + 1];
-			const start = runs.length > 1 ? slipWords.splitter : slipWords.desk;
+			const start = feed !== null ? slipWords.splitter : slipWords.desk;
 			return {
 				from: cable ? (cable.from === null ? start : nameOf(cable.from)) : slipWords.nothingIn,
 				to: next === undefined ? null : nameOf(next),

@@ -1,5 +1,6 @@
 import { startWords } from '#words/plan/index.ts';
-import { emptyPlan, type Plan, profileOf, rowFootprint, withRows } from '../../../shared/plan/index.ts';
+import { spread } from '../../../shared/dmx/index.ts';
+import { emptyPlan, type Plan, rowFootprint, withRows } from '../../../shared/plan/index.ts';
 import { nameOf } from './view.ts';
 
 /** A plan with nothing in it. */
@@ -12,18 +13,13 @@ export function rowOf(count: number, profile: string, first: number): Plan {
 		Array.from({ length: count }, () => ({ profile })),
 		nameOf,
 	);
-	const [row] = plan.rows;
-	const width = row && profileOf(plan, profile) ? rowFootprint(plan, row) : 1;
-	let universe = 1;
-	let address = first;
-	const rows = plan.rows.map((each) => {
-		if (address + width - 1 > 512) {
-			universe++;
-			address = 1;
-		}
-		const placed = { ...each, universe, address };
-		address += width;
-		return placed;
+	const spots = spread(
+		{ universe: plan.rules.universe, slot: first },
+		plan.rows.map((row) => rowFootprint(plan, row)),
+	);
+	const rows = plan.rows.map((row, i) => {
+		const spot = spots[i];
+		return spot ? { ...row, universe: spot.universe, address: spot.slot } : row;
 	});
 	return { ...plan, rows };
 }

@@ -2,8 +2,8 @@ import { type Plan, planSheet } from '../../../shared/plan/index.ts';
 import { type BrowserStore, deflateText, KEPT, toBase64url } from '../../storage/index.ts';
 import { planText } from './keep.ts';
 
-/** Most fixtures that bench and finder take. */
-export const MOST_ON_BENCH = 64;
+/** Most fixtures that bench and finder take. @throws NotFetched */
+export const mostOnBench = async (): Promise<number> => (await import('../rig/index.ts')).MOST.fixtures;
 
 /** Whether a fragment says that it holds a plan. */
 export const holdsPlan = (fragment: string): boolean => /^#?plan=/.test(fragment);

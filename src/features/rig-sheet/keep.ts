@@ -2,6 +2,7 @@ import type { Plan } from '../../../shared/plan/index.ts';
 import {
 	type BrowserStore,
 	dropText,
+	freshId,
 	isNewer,
 	KEPT,
 	keysIn,
@@ -20,12 +21,6 @@ export interface KeptRig {
 	readonly fixtures: number;
 	/** When it was last changed, ms since 1970. */
 	readonly at: number;
-}
-
-/** A fresh id: 16 hex digits. */
-export function freshRigId(): string {
-	const bytes = crypto.getRandomValues(new Uint8Array(8));
-	return Array.from(bytes, (byte) => byte.toString(16).padStart(2, '0')).join('');
 }
 
 const keyOf = (id: string): string => rigs.key + id;
@@ -49,11 +44,42 @@ export type RigKept = 'kept' | 'copy' | 'full' | 'refused';
 export function keepRig(store: BrowserStore, hold: RigHold, plan: Plan, now: number): { hold: RigHold; came: RigKept } {
 	const there = rigText(store, hold.id);
 	const isForeign = there !== null && there !== hold.from;
-	const id = isForeign ? freshRigId() : hold.id;
+	const id = isForeign ? freshId() : hold.id;
 	const text = planText(plan, now);
 	const came = putText(store, keyOf(id), text);
 	if (came !== 'kept') return { hold, came };
 	return { hold: { id, from: text }, came: isForeign ? 'copy' : 'kept' };
+}
+
+/** Keeps one rig while it is worked on. */
+export interface RigKeeper {
+	/** @param now ms since 1970 @returns what became of it; null where there is nothing to write */
+	save(plan: Plan, now: number): RigKept | null;
+	/** Deletes it; nothing is written after. */
+	forget(): void;
+}
+
+/**
+ * Writes only what is not on the device yet, and nothing once the rig is deleted.
+ * @param from where the plan was read on the device; null for one that is new there
+ */
+export function rigKeeper(store: BrowserStore, start: Plan, from: RigHold | null): RigKeeper {
+	let hold = from ?? { id: freshId(), from: null };
+	let written = from === null ? null : start;
+	let isGone = false;
+	return {
+		save(plan, now) {
+			if (isGone || plan === written) return null;
+			const { hold: next, came } = keepRig(store, hold, plan, now);
+			hold = next;
+			if (came === 'kept' || came === 'copy') written = plan;
+			return came;
+		},
+		forget() {
+			isGone = true;
+			forgetRig(store, hold.id);
+		},
+	};
 }
 
 /** Kept rigs, the latest first. What cannot be read is not listed here; it is met, and set aside, when it is opened. */

@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Plan } from '../../../shared/plan/index.ts';
 import { DEVICE } from '../../storage/index.ts';
-import { freshRigId, keepRig, type RigHold, type RigKept } from './keep.ts';
+import { type RigHold, type RigKept, rigKeeper } from './keep.ts';
 
 /** Changes that can be undone at most. */
 const MOST_UNDONE = 100;
@@ -12,10 +12,13 @@ const SOON_MS = 300;
 export interface PlanStore {
 	readonly plan: Plan;
 	readonly kept: RigKept;
-	readonly id: string;
 	readonly canUndo: boolean;
 	change(how: (plan: Plan) => Plan): void;
 	undo(): void;
+	/** Writes at once what is not on the device yet. */
+	keep(): void;
+	/** Deletes the rig from the device. */
+	forget(): void;
 }
 
 /** @param from where it stands on the device already; null for one that is new there */
@@ -23,47 +26,48 @@ export function usePlan(start: Plan, from: RigHold | null): PlanStore {
 	const [plan, setPlan] = useState(start);
 	const [past, setPast] = useState<readonly Plan[]>([]);
 	const [kept, setKept] = useState<RigKept>('kept');
-	const hold = useRef<RigHold>(from ?? { id: freshRigId(), from: null });
+	const [keeper] = useState(() => rigKeeper(DEVICE, start, from));
 	const latest = useRef(plan);
-	latest.current = plan;
-	const isFirst = useRef(from !== null);
-	const save = (): void => {
-		const { hold: next, came } = keepRig(DEVICE, hold.current, latest.current, Date.now());
-		hold.current = next;
-		setKept((before) => (came === 'kept' && before === 'copy' ? 'copy' : came));
+	const show = (next: Plan): void => {
+		latest.current = next;
+		setPlan(next);
+	};
+	const keep = (): void => {
+		const came = keeper.save(latest.current, Date.now());
+		if (came !== null) setKept((before) => (came === 'kept' && before === 'copy' ? 'copy' : came));
 	};
 	useEffect(() => {
-		// one that was read from the device stands there as it is
-		if (isFirst.current) {
-			isFirst.current = false;
-			return;
-		}
-		const timer = setTimeout(save, SOON_MS);
+		const timer = setTimeout(keep, SOON_MS);
 		return () => clearTimeout(timer);
 	}, [plan]);
 	useEffect(() => {
 		const leave = (): void => {
-			if (document.visibilityState === 'hidden') save();
+			if (document.visibilityState === 'hidden') keep();
 		};
 		document.addEventListener('visibilitychange', leave);
-		return () => document.removeEventListener('visibilitychange', leave);
+		return () => {
+			document.removeEventListener('visibilitychange', leave);
+			keep();
+		};
 	}, []);
 	return {
 		plan,
 		kept,
-		id: hold.current.id,
 		canUndo: past.length > 0,
 		change(how) {
-			const next = how(plan);
-			if (next === plan) return;
-			setPast([...past, plan].slice(-MOST_UNDONE));
-			setPlan(next);
+			const before = latest.current;
+			const next = how(before);
+			if (next === before) return;
+			setPast((all) => [...all, before].slice(-MOST_UNDONE));
+			show(next);
 		},
 		undo() {
 			const before = past.at(-1);
 			if (!before) return;
 			setPast(past.slice(0, -1));
-			setPlan(before);
+			show(before);
 		},
+		keep,
+		forget: keeper.forget,
 	};
 }

@@ -1,13 +1,17 @@
 import type { CautionId } from '#words/cautions/index.ts';
 import { figureWords, planWords, problemText, repairText, rowWords } from '#words/plan/index.ts';
+import { LAST_SLOT, slotsTaken } from '../../../shared/dmx/index.ts';
 import {
 	type Figure,
+	type NewRow,
 	type Plan,
 	type PlanProblem,
 	type PlanRow,
+	placed,
 	profileOf,
 	type Repair,
 	rowFootprint,
+	withRows,
 } from '../../../shared/plan/index.ts';
 import type { Profile } from '../../../shared/profile/index.ts';
 import { modeName } from '../../wording/index.ts';
@@ -41,6 +45,11 @@ export interface RulerView {
 export function rulersOf(plan: Plan, problems: readonly PlanProblem[]): RulerView[] {
 	if (plan.source === 'leader') return [];
 	const clashing = new Set(problems.flatMap((it) => (it.is === 'clash' || it.is === 'past-512' ? it.rows : [])));
+	const taken = plan.rows.map((row) => ({
+		universe: row.universe,
+		start: row.address,
+		footprint: rowFootprint(plan, row),
+	}));
 	const byUniverse = new Map<number, RulerBlock[]>();
 	for (const row of plan.rows) {
 		const footprint = rowFootprint(plan, row);
@@ -48,19 +57,14 @@ export function rulersOf(plan: Plan, problems: readonly PlanProblem[]): RulerVie
 			row: row.id,
 			name: row.name,
 			from: row.address,
-			to: Math.min(512, row.address + footprint - 1),
+			to: Math.min(LAST_SLOT, row.address + footprint - 1),
 			clashes: clashing.has(row.id),
 		};
 		byUniverse.set(row.universe, [...(byUniverse.get(row.universe) ?? []), block]);
 	}
 	return [...byUniverse]
 		.sort(([a], [b]) => a - b)
-		.map(([universe, blocks]) => {
-			const taken = new Set(
-				blocks.flatMap(({ from, to }) => Array.from({ length: to - from + 1 }, (_, i) => from + i)),
-			);
-			return { universe, blocks, used: taken.size };
-		});
+		.map(([universe, blocks]) => ({ universe, blocks, used: slotsTaken(taken, universe) }));
 }
 
 /** A problem in words. */
@@ -79,6 +83,7 @@ export function repairSays(plan: Plan, repair: Repair): string {
 		address: `${planWords.universe(universe)}, ${threeDigits(address)}`,
 		mode: modeTitle(row ? profileOf(plan, row.profile) : null, mode),
 		count: repair.changes.length,
+		isLabelled: row?.labelled === true,
 	});
 }
 
@@ -97,6 +102,18 @@ export const withRow = (plan: Plan, id: string, change: Partial<PlanRow>): Plan 
 	...plan,
 	rows: plan.rows.map((row) => (row.id === id ? { ...row, ...change } : row)),
 });
+
+/** The plan with fixtures added: one that comes with a start address keeps it, the others are placed from their own universe on. */
+export function withMore(plan: Plan, added: readonly NewRow[]): Plan {
+	const next = withRows(plan, added, nameOf);
+	if (next.source === 'leader') return next;
+	const loose = next.rows.slice(plan.rows.length).filter(({ labelled }) => !labelled);
+	const universes = [...new Set(loose.map(({ universe }) => universe))].sort((a, b) => a - b);
+	return universes.reduce((so, universe) => {
+		const ids = loose.flatMap((row) => (row.universe === universe ? [row.id] : []));
+		return placed(so, new Set(ids), universe);
+	}, next);
+}
 
 /** Rows with one moved up or down the list. */
 export function movedRow(plan: Plan, id: string, by: -1 | 1): Plan {

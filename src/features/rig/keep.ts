@@ -6,6 +6,7 @@ import {
 	asidesIn,
 	type BrowserStore,
 	dropText,
+	freshId,
 	isNewer,
 	isRecord,
 	KEPT,
@@ -38,8 +39,7 @@ export interface BenchHold {
 
 /** @param from the text that was found in the place, where the bench is a going on of that one */
 export function takePlace(from: string | null = null): BenchHold {
-	const bytes = crypto.getRandomValues(new Uint8Array(8));
-	return { id: Array.from(bytes, (byte) => byte.toString(16).padStart(2, '0')).join(''), from, wrote: false };
+	return { id: freshId(), from, wrote: false };
 }
 
 /** A bench as text, as it is kept and as it is saved to a file. */

@@ -1,12 +1,17 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
+	dataCables,
 	emptyPlan,
 	type Figure,
 	type FigureId,
 	figuresOf,
+	isNear,
+	isOver,
 	linesOf,
 	type Plan,
+	packed,
+	planSheet,
 	withRows,
 } from '../../../shared/plan/index.ts';
 import { voltDrop } from '../../../shared/power/index.ts';
@@ -92,6 +97,55 @@ describe('the sums of a plan', () => {
 		expect(figure(plan, 'charge-hours').value).toBeCloseTo((battery?.wattHours ?? 0) / (battery?.chargeWatts ?? 1), 9);
 	});
 
+	test('what follows from assumed numbers carries them', () => {
+		const assumed = (plan: Plan, id: FigureId) =>
+			figure(plan, id).parts.flatMap((part) => (part.how === 'assumed' ? [part.id] : []));
+		const bars = some('picket-8', 1, { circuit: 'A' });
+		for (const supply of [bars.supply, { ...bars.supply, breaker: 16, area: 2.5, metres: 50 }])
+			for (const id of ['amperes', 'breaker-left', 'volt-drop'] as const)
+				expect(assumed({ ...bars, supply }, id), id).toEqual(expect.arrayContaining(['volts', 'power-factor']));
+		expect(assumed(some('tallow-6', 1), 'hours-spare')).toEqual(['share', 'hours']);
+	});
+
+	test('circuits go by their name, however it is written', () => {
+		const plan = withRows(
+			emptyPlan('Test'),
+			['A', ' a '].map((circuit) => ({ profile: 'picket-8', circuit })),
+			nameOf,
+		);
+		expect(figuresOf(plan).filter(({ id }) => id === 'watts')).toMatchObject([{ of: 'A' }]);
+		expect(figure(plan, 'watts').value).toBeCloseTo(2 * barWatts, 9);
+	});
+
+	test('hours to spare: those on battery less those of the show, and below none it is told', () => {
+		const plan = some('tallow-6', 1);
+		const lasts = figure(plan, 'battery-hours').value ?? 0;
+		expect(figure({ ...plan, show: { ...plan.show, hours: 3 } }, 'hours-spare').value).toBeCloseTo(lasts - 3, 9);
+		const over = (hours: number) => isOver(figure({ ...plan, show: { ...plan.show, hours } }, 'hours-spare'));
+		expect([over(lasts), over(lasts + 0.1)]).toEqual([false, true]);
+	});
+
+	test.each([
+		[16, false, false],
+		[16.1, true, false],
+		[20, true, false],
+		[20.1, false, true],
+	])('%d A of a 20 A breaker: near %s, over %s', (drawn, near, over) => {
+		const plan = some('picket-8', 1, { circuit: 'A' });
+		const supply = { ...plan.supply, volts: barWatts / drawn, powerFactor: 1, breaker: 20 };
+		const left = figure({ ...plan, supply }, 'breaker-left');
+		expect([isNear(left), isOver(left)]).toEqual([near, over]);
+	});
+
+	test.each([3, 40])('the cables to bring for %d fixtures are those of the sheet, a splitter’s feed too', (count) => {
+		const { plan } = packed(some('tallow-6', count));
+		expect(dataCables(plan).toSorted()).toEqual(
+			planSheet(plan)
+				.cables.map(({ length }) => length)
+				.toSorted(),
+		);
+	});
+
 	test('weight overhead is added up, and waits for one that nobody gave', () => {
 		const plan = some('picket-8', 3, { overhead: true });
 		expect(figure(plan, 'weight')).toMatchObject({ value: null, needs: 'weight' });
@@ -102,6 +156,7 @@ describe('the sums of a plan', () => {
 		fc.assert(
 			fc.property(fc.array(newRows, { minLength: 1, maxLength: 90 }), (rows) => {
 				const plan = withRows(emptyPlan('Test'), rows, nameOf);
+				expect(dataCables(plan)).toHaveLength(planSheet(plan).cables.length);
 				const lines = linesOf(plan).flatMap(({ runs: own }) => own);
 				expect(lines.flatMap((run) => run.rows).toSorted()).toEqual(plan.rows.map(({ id }) => id).toSorted());
 				for (const { unitLoads, metres, cables, rows: own } of lines) {

@@ -80,6 +80,12 @@ describe('a plan from a sheet', () => {
 		},
 	);
 
+	test('keeps what each panel shows, as planned or not', () => {
+		const sheet = bundledRig('four-in-line');
+		const [first] = planFromSheet(sheet).rows;
+		expect(first?.shows).toEqual({ mode: first?.mode, address: first?.address });
+	});
+
 	test('a leader’s row comes back as one', () => {
 		expect(planFromSheet(bundledRig('leader-and-three')).source).toBe('leader');
 	});
@@ -102,5 +108,13 @@ describe('a plan as it is kept', () => {
 		});
 		expect(thrownBy(() => readPlan({ ...plan, rows: [{ ...row, profile: 'nobody' }] })).path).toBe('rows[0].profile');
 		expect(thrownBy(() => readPlan({ ...plan, rows: [{ ...row, mode: 'none' }] })).code).toBe('mode.unknown');
+		const shows = { mode: 'none', address: 1 };
+		expect(thrownBy(() => readPlan({ ...plan, rows: [{ ...row, shows }] })).code).toBe('mode.unknown');
+	});
+
+	test('a weight of 0, as older plans may hold, reads as not given', () => {
+		const plan = withRows(emptyPlan('Old'), [{ profile: 'tallow-6' }, { profile: 'picket-8' }], nameOf);
+		const read = readPlan({ ...plan, kilograms: { 'tallow-6': 0, 'picket-8': 6.5 } });
+		expect(read.kilograms).toEqual({ 'picket-8': 6.5 });
 	});
 });

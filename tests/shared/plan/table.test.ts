@@ -1,6 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type Field, guessFields, parseTable, readRows, type TableWords } from '../../../shared/plan/index.ts';
+import {
+	type Field,
+	guessFields,
+	parseTable,
+	readRows,
+	type TableWords,
+	withCell,
+} from '../../../shared/plan/index.ts';
 import { BUNDLED } from '../../../shared/profile/index.ts';
 import { runs } from '../../runs.ts';
 
@@ -49,6 +56,17 @@ describe('a pasted table', () => {
 
 	test('a quote that is never closed is told with its line', () => {
 		expect(parseTable('a,b\nc,"d\ne').openQuote).toBe(2);
+	});
+
+	test('a cell put right stands in its row, past the end of a short one too', () => {
+		const table = parseTable('name,fixture,mode\nA,Tallow 6\nB,Tallow 6,9 ch');
+		expect(withCell(table, 2, 2, ' 9 ch ').rows).toEqual([
+			['name', 'fixture', 'mode'],
+			['A', 'Tallow 6', '9 ch'],
+			['B', 'Tallow 6', '9 ch'],
+		]);
+		expect(withCell(table, 2, 4, 'x').rows[1]).toEqual(['A', 'Tallow 6', '', '', 'x']);
+		expect(withCell(table, 3, 0, 'C').rows[2]).toEqual(['C', 'Tallow 6', '9 ch']);
 	});
 
 	test('its header says what the columns hold', () => {

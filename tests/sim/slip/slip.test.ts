@@ -126,5 +126,10 @@ describe('a prep slip', () => {
 		);
 		const cannot = plan.rows.map((row) => [row.profile, slipFor(plan, row)?.cannot]);
 		expect(Object.fromEntries(cannot)).toMatchObject({ cobble: ['lock'] });
+		const far = withRows(emptyPlan('Far'), [{ profile: 'cobble', address: 512 }], nameOf);
+		expect(far.rows.map((row) => slipFor(far, row)?.cannot)).toEqual([['address']]);
+		const two = [{ profile: 'thimble-4' }, { profile: 'thimble-4' }];
+		const led = withRows({ ...emptyPlan('Led'), source: 'leader' }, two, nameOf);
+		expect(led.rows.map((row) => slipFor(led, row)?.cannot)).toEqual([['work'], ['work']]);
 	});
 });

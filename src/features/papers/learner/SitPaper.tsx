@@ -3,7 +3,7 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import { paperWords, sitWords } from '#words/papers/index.ts';
 import type { AskRoute } from '../../../engine/index.ts';
 import { useUnderWay } from '../../../site/updates/index.ts';
-import { DEVICE } from '../../../storage/index.ts';
+import { DEVICE, freshId } from '../../../storage/index.ts';
 import { Button, Live, Notice } from '../../../ui/index.ts';
 import { keepLearnt } from '../../deck/index.ts';
 import type { OpenedPaper } from '../protocol.ts';
@@ -12,17 +12,7 @@ import { Done } from './Done.tsx';
 import { keepLast } from './keepSitting.ts';
 import { Review } from './Review.tsx';
 import { Start } from './Start.tsx';
-import {
-	answered,
-	begin,
-	handedIn,
-	movedTo,
-	newAttempt,
-	type Sitting,
-	secondsLeft,
-	skillsOf,
-	timeToSay,
-} from './sitting.ts';
+import { answered, begin, handedIn, movedTo, type Sitting, secondsLeft, skillsOf, timeToSay } from './sitting.ts';
 import { useSitting } from './useSitting.ts';
 
 /** A paper on this device, from its first page to its result. */
@@ -65,7 +55,7 @@ export function SitPaper({ ask, opened }: { ask: AskRoute; opened: OpenedPaper }
 					paper={paper}
 					onBegin={() => {
 						keepLast(DEVICE, location.hash);
-						change(() => begin(paper, newAttempt(), Date.now()));
+						change(() => begin(paper, freshId(), Date.now()));
 					}}
 				/>
 				{notices}

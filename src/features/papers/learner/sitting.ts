@@ -134,9 +134,3 @@ export function clockText(seconds: number): string {
 	const two = (n: number) => String(n).padStart(2, '0');
 	return hours > 0 ? `${hours}:${two(minutes)}:${two(rest)}` : `${minutes}:${two(rest)}`;
 }
-
-/** A new attempt's id: 16 hex digits by chance, which tell nothing of who or what made it. */
-export function newAttempt(): string {
-	const bytes = crypto.getRandomValues(new Uint8Array(8));
-	return Array.from(bytes, (byte) => byte.toString(16).padStart(2, '0')).join('');
-}

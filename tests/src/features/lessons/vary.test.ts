@@ -31,6 +31,10 @@ describe('the cases of a task', () => {
 		);
 	});
 
+	it('refuse a row with fewer values than names', () => {
+		expect(() => casesOf('$one $other', { 'one,other': [[1, 2], [3]] })).toThrow(RangeError);
+	});
+
 	it('take a value as it is, and write it into ids and words', () => {
 		const task = {
 			says: 'Set Wash {n} to {address}.',

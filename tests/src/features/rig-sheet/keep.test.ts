@@ -10,6 +10,7 @@ import {
 	keepRig,
 	keptRigs,
 	planText,
+	rigKeeper,
 	rigText,
 	setRigAside,
 } from '../../../../src/features/rig-sheet/keep.ts';
@@ -59,6 +60,47 @@ describe('a rig on the device', () => {
 		setRigAside(store, ID, '{"version":1', 5);
 		expect(asidesIn(store, 'rigs').map(({ text: whole }) => whole)).toEqual(['{"version":1']);
 		expect(rigText(store, ID)).toBeNull();
+	});
+});
+
+describe('a rig being worked on', () => {
+	const text = planText(plan, 5);
+	const opened = (store: ReturnType<typeof memory>['store']) => rigKeeper(store, plan, { id: ID, from: text });
+
+	it('is written once for each change, and not where nothing changed', () => {
+		const { store, held } = memory({ [KEPT.rigs.key + ID]: text });
+		const keeper = opened(store);
+		expect(keeper.save(plan, 6)).toBeNull();
+		expect(held.get(KEPT.rigs.key + ID)).toBe(text);
+		const next = { ...plan, name: 'Yard' };
+		expect([keeper.save(next, 7), keeper.save(next, 8)]).toEqual(['kept', null]);
+		expect(keptRigs(store)).toMatchObject([{ name: 'Yard', at: 7 }]);
+	});
+
+	it('that another tab has changed is no copy until something is done to it here', () => {
+		const { store } = memory({ [KEPT.rigs.key + ID]: planText({ ...plan, name: 'Theirs' }, 6) });
+		const keeper = opened(store);
+		expect(keeper.save(plan, 7)).toBeNull();
+		expect(keptRigs(store)).toHaveLength(1);
+		expect(keeper.save({ ...plan, name: 'Mine' }, 8)).toBe('copy');
+		expect(keptRigs(store).map(({ name }) => name)).toEqual(['Mine', 'Theirs']);
+		// what is deleted is the copy, not theirs
+		keeper.forget();
+		expect(keptRigs(store).map(({ name }) => name)).toEqual(['Theirs']);
+	});
+
+	it('is not written back once it is deleted', () => {
+		const { store } = memory({ [KEPT.rigs.key + ID]: text });
+		const keeper = opened(store);
+		keeper.forget();
+		expect(keeper.save({ ...plan, name: 'Yard' }, 7)).toBeNull();
+		expect(keptRigs(store)).toEqual([]);
+	});
+
+	it('is tried again where there was no room', () => {
+		const { store } = memory({}, 10);
+		const keeper = rigKeeper(store, plan, null);
+		expect([keeper.save(plan, 6), keeper.save(plan, 7)]).toEqual(['full', 'full']);
 	});
 });
 

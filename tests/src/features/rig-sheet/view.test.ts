@@ -1,15 +1,23 @@
+import { h } from 'preact';
+import { renderToString } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
+import { slipWords } from '#words/plan/index.ts';
 import {
+	askedOf,
 	emptyPlan,
 	figuresOf,
+	linesOf,
 	type Plan,
 	packed,
+	planFromSheet,
 	problemsOf,
 	repairsOf,
 	withRows,
 } from '../../../../shared/plan/index.ts';
+import { bundledProfile, type Profile, STAND_IN } from '../../../../shared/profile/index.ts';
+import { bundledRig } from '../../../../shared/sheet/index.ts';
 import { routes } from '../../../../src/features/rig-sheet/routes.ts';
-import { stepText } from '../../../../src/features/rig-sheet/SlipBlock.tsx';
+import { boxesOf, SlipBlock, stepText } from '../../../../src/features/rig-sheet/SlipBlock.tsx';
 import { typedNumber } from '../../../../src/features/rig-sheet/typed.ts';
 import {
 	cautionsOf,
@@ -19,6 +27,7 @@ import {
 	repairSays,
 	rulersOf,
 	saysOf,
+	withMore,
 	withRow,
 } from '../../../../src/features/rig-sheet/view.ts';
 
@@ -66,6 +75,26 @@ describe('what the plan’s page shows', () => {
 		for (const each of figuresOf(plan)) if (each.id !== 'weight') expect(ofWhat(plan, each)).not.toBe('');
 	});
 
+	it('one more goes to free slots by the rules; where a list names a universe, to that one', () => {
+		const more = withMore(plan, [{ profile: 'tallow-6' }, { profile: 'tallow-6', universe: 3 }]);
+		expect(more.rows.slice(3).map(({ universe, address }) => [universe, address])).toEqual([
+			[1, 22],
+			[3, 1],
+		]);
+		const given = withMore(plan, [{ profile: 'tallow-6', address: 1 }, { profile: 'cobble' }]);
+		expect(given.rows.slice(3).map(({ address }) => address)).toEqual([1, 22]);
+		expect(more.rows.slice(0, 3)).toEqual(plan.rows);
+	});
+
+	it('a label that a move makes wrong is told', () => {
+		const off = withRow(plan, 'bar-1', { address: 5, labelled: true });
+		const both = withRow(off, 'wash-1', { labelled: true });
+		const says = (of: Plan) =>
+			problemsOf(of).flatMap((problem) => repairsOf(of, problem).map((it) => repairSays(of, it)));
+		expect(says(off)[0]).toBe('Move Wash 1 to Universe 1, 022');
+		expect(says(both)).toEqual(['Move Bar 1 to Universe 1, 010. Its label will be wrong: write a new one']);
+	});
+
 	it('cautions go with what hands are about to touch', () => {
 		expect(cautionsOf(plan, plan.rows)).toEqual([
 			'hanging',
@@ -97,6 +126,47 @@ describe('what the plan’s page shows', () => {
 	});
 });
 
+describe('a prep slip', () => {
+	it('ticks off work in a safe order: bond right after the clamp, mains linked with the supply off', () => {
+		expect(boxesOf(true, true)).toEqual(['charged', 'set', 'hung', 'bond', 'linked', 'answers']);
+		expect(boxesOf(true, false)).toEqual(['set', 'off', 'hung', 'bond', 'linkedAll', 'answers']);
+		expect(boxesOf(false, true)).toEqual(['charged', 'set', 'stood', 'linked', 'answers']);
+		expect(boxesOf(false, false)).toEqual(['set', 'off', 'stood', 'linkedAll', 'answers']);
+	});
+
+	const slipText = async (of: Plan): Promise<string> => {
+		const [slip = null] = await routes.slips({ plan: of, fromDefaults: true });
+		const [row] = of.rows;
+		if (!row) throw new Error('no row');
+		return renderToString(h(SlipBlock, { plan: of, row, slip, lines: linesOf(of), hours: null, n: 1 }));
+	};
+
+	it('says nothing stands as planned where the panel has no way to it', async () => {
+		const far = await slipText(withRows(emptyPlan('Far'), [{ profile: 'cobble', address: 512 }], nameOf));
+		expect(far).toContain('This panel can’t set: start address.');
+		expect(far).not.toContain('it stands as planned');
+		const near = await slipText(withRows(emptyPlan('Near'), [{ profile: 'cobble', address: 1 }], nameOf));
+		expect(near).not.toContain('can’t set');
+	});
+
+	it('has words for every setting that a plan asks for', () => {
+		for (const each of [plan, { ...plan, source: 'leader' as const }])
+			for (const row of each.rows)
+				expect(Object.keys(slipWords.settings)).toEqual(expect.arrayContaining(Object.keys(askedOf(each, row))));
+	});
+
+	it('of a stand-in panel says so though there is nothing to press', async () => {
+		const bar = bundledProfile('picket-8');
+		if (!bar || bar.panel.kind === 'dip') throw new Error('no panel with keys');
+		const menu = bar.panel.menu.map((item, i) => (i === 0 ? { ...item, id: STAND_IN } : item));
+		const stand: Profile = { ...bar, id: 'own-bar', panel: { ...bar.panel, menu } };
+		const start = { ...emptyPlan('Own'), loss: 'dark' as const, profiles: [stand] };
+		const text = await slipText(withRows(start, [{ profile: 'own-bar', address: 1 }], nameOf));
+		expect(text).toContain('it stands as planned');
+		expect(text).toContain('Stand-in panel');
+	});
+});
+
 describe('prep slips as the worker makes them', () => {
 	it('one for each row, each step in words', async () => {
 		const slips = await routes.slips({ plan, fromDefaults: true });
@@ -111,5 +181,19 @@ describe('prep slips as the worker makes them', () => {
 		const [, fromDefaults] = await routes.slips({ plan: shown, fromDefaults: true });
 		const [, fromShown] = await routes.slips({ plan: shown, fromDefaults: false });
 		expect(fromShown?.presses).toBeLessThan(fromDefaults?.presses ?? 0);
+	});
+
+	it('from what a panel shows: nothing where that is as planned, else the way from there', async () => {
+		const [wash] = bundledRig('four-in-line').fixtures;
+		if (!wash) throw new Error('no wash');
+		const at = { ...wash, settings: { ...wash.settings, address: 10 } };
+		const alone = { ...bundledRig('four-in-line'), fixtures: [at], desk: null, cables: [], terminators: [] };
+		const asShown = planFromSheet(alone);
+		const [nothing] = await routes.slips({ plan: asShown, fromDefaults: false });
+		expect(nothing).toMatchObject({ steps: [], presses: 0 });
+		const [some] = await routes.slips({ plan: asShown, fromDefaults: true });
+		expect(some?.presses).toBeGreaterThan(0);
+		const [two] = await routes.slips({ plan: withRow(asShown, wash.id, { address: 12 }), fromDefaults: false });
+		expect(two?.steps.find((step) => step.do === 'tap' && step.key === 'up')).toMatchObject({ times: 2 });
 	});
 });
