@@ -16,7 +16,7 @@ export {
 } from './figures.ts';
 export { CABLE_SLACK, dataCables, type LinePlan, type LineRun, linesOf } from './line.ts';
 export { emptyPlan, type NewRow, planFromSheet, profileOf, withRows } from './make.ts';
-export { type Packed, type PackItem, packAddresses, packed, packItems, placed, rowFootprint } from './pack.ts';
+export { type Packed, type PackItem, packAddresses, packed, placed, rowFootprint } from './pack.ts';
 export {
 	type PlanProblem,
 	problemsOf,

@@ -227,7 +227,7 @@ function spotsOf(fills: readonly Fill[], rules: PackRules): Map<string, Universe
 }
 
 /** The rows of a plan as items: labelled ones stay. */
-export const packItems = (plan: Plan): PackItem[] =>
+const packItems = (plan: Plan): PackItem[] =>
 	plan.rows.map((row) => ({
 		id: row.id,
 		footprint: rowFootprint(plan, row),

@@ -2,6 +2,7 @@ import { h } from 'preact';
 import { renderToString } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
 import { slipWords } from '#words/plan/index.ts';
+import { stockNames } from '#words/stock/index.ts';
 import {
 	askedOf,
 	emptyPlan,
@@ -14,7 +15,7 @@ import {
 	repairsOf,
 	withRows,
 } from '../../../../shared/plan/index.ts';
-import { bundledProfile, type Profile, STAND_IN } from '../../../../shared/profile/index.ts';
+import { bundledProfile, type Profile, standInPanel } from '../../../../shared/profile/index.ts';
 import { bundledRig } from '../../../../shared/sheet/index.ts';
 import { routes } from '../../../../src/features/rig-sheet/routes.ts';
 import { boxesOf, SlipBlock, stepText } from '../../../../src/features/rig-sheet/SlipBlock.tsx';
@@ -158,8 +159,7 @@ describe('a prep slip', () => {
 	it('of a stand-in panel says so though there is nothing to press', async () => {
 		const bar = bundledProfile('picket-8');
 		if (!bar || bar.panel.kind === 'dip') throw new Error('no panel with keys');
-		const menu = bar.panel.menu.map((item, i) => (i === 0 ? { ...item, id: STAND_IN } : item));
-		const stand: Profile = { ...bar, id: 'own-bar', panel: { ...bar.panel, menu } };
+		const stand: Profile = { ...bar, id: 'own-bar', panel: standInPanel(bar, stockNames.panel) };
 		const start = { ...emptyPlan('Own'), loss: 'dark' as const, profiles: [stand] };
 		const text = await slipText(withRows(start, [{ profile: 'own-bar', address: 1 }], nameOf));
 		expect(text).toContain('it stands as planned');
