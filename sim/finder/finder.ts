@@ -61,6 +61,7 @@ export function finderOn(table: RigOutcomes, options: FinderOptions = {}): Finde
 			walk.replay(steps);
 		},
 		verdict: () => walk.verdict(),
+		hinge: () => walk.hinge(),
 		get steps() {
 			return steps;
 		},

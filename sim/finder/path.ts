@@ -1,6 +1,7 @@
 import { InputError, shown } from '../../shared/error/index.ts';
 import { askNext, type NextStep, secondsFrom, type TableSearch } from '../sequence/index.ts';
 import type { Check } from './checks/index.ts';
+import { type Hinge, hingeOf } from './hinge.ts';
 import { beginWith, ELSE, hear, idOf, isRepair, layOut, sharesOf } from './layout.ts';
 import { groundOf, type WalkTable } from './route.ts';
 import { type RigOutcomes, repairText } from './table.ts';
@@ -281,6 +282,22 @@ export class Walk {
 	verdict(): Verdict | null {
 		const because = this.isOver();
 		return because && verdictOf(this.state, because, this.suspects());
+	}
+
+	/** What the verdict hangs on; null where there is none, or a repair has confirmed it, or nothing known fits. */
+	hinge(): Hinge | null {
+		const verdict = this.verdict();
+		if (!verdict || verdict.confirmed || verdict.because === 'unknown') return null;
+		return hingeOf(
+			{
+				table: this.table,
+				predictions: (check) => this.predictions(check),
+				isOpen: (check) => !this.asked.has(check) && this.isAllowed(this.table.checks[check] as Check),
+				secondsTo: (check) => secondsFrom(this.search.seconds, this.here, check),
+			},
+			verdict,
+			this.suspects(),
+		);
 	}
 
 	private isOver(): Verdict['because'] | null {

@@ -1,6 +1,7 @@
 import type { PlacedFault } from '../event/index.ts';
 import type { Need, RepairId } from '../fault/index.ts';
 import type { Check } from './checks/index.ts';
+import type { Hinge } from './hinge.ts';
 
 /** What a gig allows, and what this device has learnt. */
 export interface FinderOptions {
@@ -87,6 +88,8 @@ export interface Finder {
 	/** Takes the last step back; nothing where there is none. */
 	undo(): void;
 	verdict(): Verdict | null;
+	/** Whether one wrong answer would have led to this verdict though another cause holds, and what settles it; null where none would. */
+	hinge(): Hinge | null;
 	/** The walk so far: enough, with the sheet and the complaint, to stand here again. */
 	readonly steps: readonly WalkAnswer[];
 	/** Seconds spent, walks included. */

@@ -6,7 +6,7 @@ import { Cautions } from './Cautions.tsx';
 import { Picture } from './Picture.tsx';
 import type { FinderStore } from './store.ts';
 import { becauseOf, lacking, shareText, timeText, titleOf, waysOn } from './verdict.ts';
-import type { CauseView, RepairView, Stage, VerdictView } from './view.ts';
+import type { CauseView, HingeView, RepairView, Stage, VerdictView } from './view.ts';
 import type { Allows } from './walk.ts';
 
 interface Props {
@@ -20,7 +20,7 @@ interface Props {
 
 /** The end of a walk: the cause, its repair and how to tell; or that nothing known here fits. */
 export function VerdictCard({ store, verdict, allows, stage, counted }: Props): JSX.Element {
-	const { because, causes, lost, repairs, asides } = verdict;
+	const { because, causes, lost, repairs, asides, hinge } = verdict;
 	const repaired = because === 'mended';
 	return (
 		<section class="verdict" data-because={because}>
@@ -77,6 +77,7 @@ export function VerdictCard({ store, verdict, allows, stage, counted }: Props): 
 					))}
 				</ol>
 			)}
+			{hinge && <HingeSays on={hinge.on} />}
 			{repaired && counted && <Notice kind="good">{verdictWords.counted}</Notice>}
 			{!repaired && asides > 0 && (
 				<p class="asides">
@@ -100,6 +101,20 @@ export function VerdictCard({ store, verdict, allows, stage, counted }: Props): 
 				</Button>
 			</div>
 		</section>
+	);
+}
+
+/** Whether one wrong answer would have led here, and the look that settles it. */
+function HingeSays({ on }: { on: HingeView | null }): JSX.Element {
+	const words = verdictWords.hinge;
+	if (!on) return <p class="hint">{words.none}</p>;
+	const { name, check, seen, settle } = on;
+	return (
+		<details class="fold" data-hinge>
+			<summary class="fold-line">{words.title}</summary>
+			<p>{words.says(check, seen, name)}</p>
+			<p>{settle ? words.settle(settle.title, settle.there, settle.here.join(words.or)) : words.again}</p>
+		</details>
 	);
 }
 

@@ -114,6 +114,18 @@ export interface VerdictView {
 	readonly repairs: readonly RepairView[];
 	/** Checks set aside on the way. */
 	readonly asides: number;
+	/** Whether one wrong answer would have led here; null where the question does not arise: a repair has helped, or nothing known fits. */
+	readonly hinge: { readonly on: HingeView | null } | null;
+}
+
+/** The other cause that only one answer speaks against. */
+export interface HingeView {
+	readonly name: string;
+	/** The answer: its check, and what was seen. */
+	readonly check: string;
+	readonly seen: string;
+	/** What parts the two, and what is seen if it is the other, or else; null where no check is left. */
+	readonly settle: { readonly title: string; readonly there: string; readonly here: readonly string[] } | null;
 }
 
 export interface LogLineView {

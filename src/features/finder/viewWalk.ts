@@ -33,6 +33,7 @@ import type {
 	AnswerView,
 	CauseView,
 	CheckView,
+	HingeView,
 	LogLineView,
 	LostView,
 	RepairView,
@@ -142,6 +143,25 @@ function viewVerdict(ground: WalkContext, finder: Finder, verdict: Verdict, { st
 		lost: verdict.because === 'unknown' ? viewLost(ground, verdict) : null,
 		repairs: verdict.repairs.map((repair) => viewRepair(ground, finder, repair)),
 		asides: steps.filter(({ did }) => did !== 'answer').length,
+		hinge: verdict.confirmed || verdict.because === 'unknown' ? null : { on: viewHinge(ground, finder) },
+	};
+}
+
+function viewHinge(ground: WalkContext, finder: Finder): HingeView | null {
+	const hinge = finder.hinge();
+	if (!hinge) return null;
+	const { suspect, answer, settle } = hinge;
+	const wordsOf = wordsOnce(ground, finder);
+	const says = settle && wordsOf(settle.check);
+	return {
+		name: suspectName(ground, suspect),
+		check: wordsOf(answer.check).title,
+		seen: wordsOf(answer.check).seen(answer.seen),
+		settle: says && {
+			title: says.title,
+			there: says.seen(settle.there),
+			here: settle.here.map((outcome) => says.seen(outcome)),
+		},
 	};
 }
 

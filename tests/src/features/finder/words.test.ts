@@ -83,6 +83,7 @@ test('a verdict is counted by its kind of fault, where one kind is likelier than
 		lost: null,
 		repairs: [],
 		asides: 0,
+		hinge: null,
 	});
 	const plugs = [cause('near', 0.3, 'cable-out'), cause('far', 0.3, 'cable-out'), cause('dead', 0.39, 'cable-dead')];
 	expect(countable(verdict('mended', ...plugs))).toEqual(['cable-out']);
@@ -113,6 +114,7 @@ test('the log as text has every step, the end, and the time', () => {
 			lost: null,
 			repairs: [],
 			asides: 1,
+			hinge: null,
 		},
 		suspects: [],
 		log: [

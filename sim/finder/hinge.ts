@@ -1,0 +1,71 @@
+import { idOf, isRepair } from './layout.ts';
+import type { RigOutcomes } from './table.ts';
+import type { Suspect, Verdict } from './types.ts';
+
+/** What a verdict hangs on: another cause, which one answer alone speaks against. */
+export interface Hinge {
+	/** The likeliest such cause, by another repair. */
+	readonly suspect: Suspect;
+	/** The answer that would have to be wrong: the check, what was seen, what that cause would have shown. */
+	readonly answer: Suspect['against'][number];
+	/** A check not done yet that parts the two: a look before a try, the quickest first; null where none is left. */
+	readonly settle: { readonly check: string; readonly here: readonly string[]; readonly there: string } | null;
+}
+
+/** Where a walk stands, as far as a hinge hangs on it. */
+export interface HingeGround {
+	readonly table: RigOutcomes;
+	/** By candidate, what a check (by its number) would show now. */
+	predictions(check: number): readonly (string | null)[];
+	/** Whether a check may still be done. */
+	isOpen(check: number): boolean;
+	/** Seconds to go there and do it. */
+	secondsTo(check: number): number;
+}
+
+/**
+ * Whether one wrong answer would have led to this verdict although another cause holds. Each answer but one fits such a cause; of several
+ * the heaviest is told.
+ * @param all suspects, heaviest first
+ * @returns null where every other cause has two answers or more against it
+ */
+export function hingeOf(ground: HingeGround, { suspects }: Verdict, all: readonly Suspect[]): Hinge | null {
+	const repairs = new Set(suspects.map(repairsText));
+	const tried = new Set(all.flatMap(({ against }) => against.flatMap(({ check }) => (isTried(check) ? [check] : []))));
+	const suspect = all.find(
+		(each) =>
+			each.faults.length > 0 &&
+			each.against.length === 1 &&
+			!repairs.has(repairsText(each)) &&
+			!each.repairs.some(({ id, place }) => tried.has(`mend-${id}@${place}`)),
+	);
+	const [answer] = suspect?.against ?? [];
+	return suspect && answer ? { suspect, answer, settle: settleOf(ground, suspects, suspect) } : null;
+}
+
+const isTried = (check: string): boolean => check.startsWith('mend-');
+
+const repairsText = ({ repairs }: Suspect): string => repairs.map(({ id, place }) => `${id}@${place}`).join('+');
+
+/** The check that parts one cause from those of the verdict, whenever they came. */
+function settleOf(
+	{ table, predictions, isOpen, secondsTo }: HingeGround,
+	suspects: readonly Suspect[],
+	{ id }: Suspect,
+): Hinge['settle'] {
+	const named = new Set(suspects.map((each) => each.id));
+	let best: (NonNullable<Hinge['settle']> & { readonly cost: number }) | null = null;
+	for (const [at, check] of table.checks.entries()) {
+		if (isRepair(check) || !isOpen(at)) continue;
+		const predicted = predictions(at);
+		const shownBy = (wanted: (its: string) => boolean): Set<string | null> =>
+			new Set(table.candidates.flatMap((each, n) => (wanted(idOf(each)) ? [predicted[n] ?? null] : [])));
+		const [there, ...others] = shownBy((its) => its === id);
+		const here = [...shownBy((its) => named.has(its))];
+		if (there == null || others.length > 0 || here.includes(there) || here.includes(null)) continue;
+		// a look from where one stands before anything that changes the rig, however quick
+		const cost = secondsTo(at) + (check.sort === 'look' && !check.disturbs ? 0 : 10_000);
+		if (!best || cost < best.cost) best = { check: check.id, here: here as string[], there, cost };
+	}
+	return best && { check: best.check, here: best.here, there: best.there };
+}

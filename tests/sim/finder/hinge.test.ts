@@ -1,0 +1,78 @@
+import { describe, expect, it } from 'vitest';
+import { bundledRig } from '../../../shared/sheet/index.ts';
+import { type Finder, finderOn, openOutcomes } from '../../../sim/finder/index.ts';
+import { textOf } from './gig.ts';
+
+const bench = openOutcomes(bundledRig('four-in-line'), { kind: 'no-answer', fixture: 'wash-2' });
+
+/** Some of the candidates, all over: each takes a walk for each slip. */
+const some = [...bench.candidates.keys()].filter((at) => at % 6 === 3);
+
+/** Walks to a verdict on a candidate's own column, the answer numbered `slip` being another than it shows. */
+function walked(at: number, slip: number): { finder: Finder; slipped: boolean } {
+	const finder = finderOn(bench);
+	let n = 0;
+	let slipped = false;
+	for (let next = finder.next(); next && n < 60; next = finder.next()) {
+		const row = bench.checks.findIndex(({ id }) => id === next.check.id);
+		const shows = bench.outcomes[row]?.[at] ?? '';
+		const wrong = next.outcomes.find(({ id }) => id !== shows)?.id ?? shows;
+		// a repair that was made is seen to help or not: nobody is wrong there
+		const isSlip = n++ === slip && !next.check.id.startsWith('mend-') && wrong !== shows;
+		slipped ||= isSlip;
+		finder.answer(next.check.id, isSlip ? wrong : shows);
+	}
+	return { finder, slipped };
+}
+
+const repairsOf = (finder: Finder): string[] => (finder.verdict()?.repairs ?? []).map(({ check }) => check);
+
+describe('what a verdict hangs on', () => {
+	it('is told wherever one wrong answer has led to another repair than the true one', () => {
+		let fooled = 0;
+		for (const at of some) {
+			const { faults, repair } = bench.candidates[at] ?? { faults: [], repair: '' };
+			for (const slip of [1, 2, 3]) {
+				const { finder, slipped } = walked(at, slip);
+				const verdict = finder.verdict();
+				if (!slipped || !verdict || verdict.confirmed || verdict.because === 'unknown') continue;
+				if (repairsOf(finder).includes(`mend-${repair}`)) continue;
+				fooled++;
+				const hinge = finder.hinge();
+				expect(hinge, `${textOf(faults)} at ${slip}`).not.toBeNull();
+				expect(hinge?.suspect.against).toHaveLength(1);
+			}
+		}
+		expect(fooled).toBeGreaterThan(2);
+	});
+
+	it('names a check that truly parts the two, and is not one that was answered', () => {
+		let settled = 0;
+		for (const at of some) {
+			const { finder } = walked(at, -1);
+			const hinge = finder.hinge();
+			if (!hinge?.settle) continue;
+			settled++;
+			const { check, here, there } = hinge.settle;
+			expect(finder.steps.map((step) => step.check)).not.toContain(check);
+			expect(here).not.toContain(there);
+			const row = bench.outcomes[bench.checks.findIndex(({ id }) => id === check)] ?? [];
+			const shown = (id: string) =>
+				bench.candidates.flatMap(({ faults }, n) => (textOf(faults) === id ? [row[n]] : []));
+			expect(new Set(shown(hinge.suspect.id))).toEqual(new Set([there]));
+			for (const { id } of finder.verdict()?.suspects ?? [])
+				for (const outcome of shown(id)) expect(here).toContain(outcome);
+		}
+		expect(settled).toBeGreaterThan(2);
+	});
+
+	it('is nothing before a verdict, after a repair that helped, and where nothing known fits', () => {
+		const finder = finderOn(bench);
+		expect(finder.hinge()).toBeNull();
+		const { finder: ended } = walked(0, -1);
+		const [repair] = repairsOf(ended);
+		if (repair) ended.answer(repair, 'cleared');
+		expect(ended.verdict()?.because).toBe('mended');
+		expect(ended.hinge()).toBeNull();
+	});
+});
