@@ -26,6 +26,8 @@ export type { Harm } from './harm.ts';
 export { DRILL_KINDS, type DrillKindInfo } from './kinds/index.ts';
 export { makeDrill, makeDrillWhere, makeTask } from './make.ts';
 export {
+	BUNDLED_KINDS,
+	type BundledKind,
 	DRILL_IDS,
 	type Drill,
 	type DrillCondition,
@@ -35,12 +37,15 @@ export {
 	type FactValue,
 	type Finding,
 	type HandsOn,
+	isUnseen,
 	type Mark,
 	type Range,
 	type Source,
+	seedInTurn,
 	type Task,
+	unseenTurn,
 } from './types.ts';
-export { fewestPresses, HAND, type Hint } from './way/index.ts';
+export { fewestPresses, HAND, type Hint, strangerPresses } from './way/index.ts';
 
 /*
  * The checked door: a task is held to its schema before it is marked or its way is looked for. The site makes its drills itself, from

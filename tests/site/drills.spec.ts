@@ -1,8 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { gzipSync } from 'node:zlib';
 import { expect, type Locator, type Page, type Response, test } from '@playwright/test';
-import { type DrillKind, makeDrill, shortestWay } from '../../sim/drill/index.ts';
+import { type DrillKind, shortestWay } from '../../sim/drill/index.ts';
 import { KEPT } from '../../src/storage/index.ts';
+import { makeDrill } from '../sim/drill/made.ts';
 import { display, drawer, key } from '../src/features/bench/open.ts';
 import { axe } from './axe.ts';
 import { looks } from './looks.ts';

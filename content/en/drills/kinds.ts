@@ -177,6 +177,31 @@ export const drills = {
 		task: 'Set {fixture as name} so that it obeys the line from start address {address}, in the mode it’s in. Its panel may not work like the last one: find out what acts, what stores and what leaves.',
 		why: 'Hired stock comes with panels you never saw, and the first one you meet is on tonight’s rig.',
 	},
+	'panel-unseen': {
+		title: 'A panel you never saw',
+		task: [
+			{
+				when: { goal: 'address' },
+				says: 'You’ve never met this fixture: a {profile}. Set {fixture as name} to start address {address}. Mode “{mode as mode}” stays.',
+			},
+			{
+				when: { goal: 'mode-address' },
+				says: 'You’ve never met this fixture: a {profile}. Put {fixture as name} into mode “{mode as mode}” at start address {address}.',
+			},
+			{
+				when: { goal: 'held' },
+				says: 'You’ve never met this fixture: a {profile}. Have {fixture as name} show the static colour “{held as held}”, with no desk.',
+			},
+			{
+				when: { hasAddress: true },
+				says: 'You’ve never met this fixture: a {profile}. {leader as name} leads already. Have {fixture as name} follow it, in mode “{mode as mode}” at start address {address}, where this kind listens to a leader.',
+			},
+			{
+				says: 'You’ve never met this fixture: a {profile}. {leader as name} leads already. Have {fixture as name} follow it, in mode “{mode as mode}”. This kind follows a leader whatever its start address.',
+			},
+		],
+		why: 'Hired-in stock comes with panels nobody on the crew has met, and there’s no time for the manual.',
+	},
 	'other-law-colour': {
 		title: 'A colour on another kind of panel',
 		task: 'Have {fixture as name} show the static colour “{held as held}” at {level as percent}, with no desk. Watch the wall it lights, not the lens, while you press: on some panels it follows at once.',

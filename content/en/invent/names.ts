@@ -44,7 +44,7 @@ export const inventNames = {
 		'Furrow',
 		'Bodkin',
 		'Doorstop',
-		'Eggcup',
+		'Toast Rack',
 		'Teasel',
 		'Washtub',
 		'Clothes Peg',

@@ -1,4 +1,4 @@
-import { keysOf, lawOf, type KeyedPanel, type Meaning, type Profile } from '../../../shared/profile/index.ts';
+import { type KeyedPanel, keysOf, lawOf, type Meaning, type Profile } from '../../../shared/profile/index.ts';
 import { type FixtureState, isSwitchedOn, itemAt, itemsBeside, panelOf } from '../../fixture/index.ts';
 import { allows, unmetKeys, type Wish } from '../wish.ts';
 import { pressFor, valuePress, type WayPress } from './press.ts';

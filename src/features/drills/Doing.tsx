@@ -1,7 +1,8 @@
 import type { JSX } from 'preact';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { drills, drillWords } from '#words/drills/index.ts';
-import { type Drill, type DrillKind, makeDrill } from '../../../sim/drill/index.ts';
+import type { Inventor } from '../../../shared/invent/index.ts';
+import { type BundledKind, type Drill, type DrillKind, makeDrill } from '../../../sim/drill/index.ts';
 import { drillTask } from '../../wording/index.ts';
 import { drillStore, handsText, type RigStore } from '../rig/index.ts';
 import { TakenUpNotice, takeUp } from '../unfinished/index.ts';
@@ -10,18 +11,23 @@ import { Begin } from './Begin.tsx';
 import { Ways } from './Ways.tsx';
 import { Work } from './Work.tsx';
 
-interface DrillToDo {
+export interface DrillToDo {
 	kind: DrillKind;
 	seed: number;
 	/** The kinds in the order to learn in. */
 	order: readonly DrillKind[];
 	/** The first one on this visit leaves the focus where the browser put it. */
 	isFirst: boolean;
+	/** What invents the fixture of a kind that has one invented. */
+	invent?: Inventor;
 }
 
 /** A drill made and done. */
-export default function Doing({ kind, seed, ...rest }: DrillToDo): JSX.Element {
-	const drill = useMemo(() => makeDrill(kind, seed), [kind, seed]);
+export default function Doing({ kind, seed, invent, ...rest }: DrillToDo): JSX.Element {
+	const drill = useMemo(
+		() => (invent ? makeDrill(kind, seed, invent) : makeDrill(kind as BundledKind, seed)),
+		[kind, seed, invent],
+	);
 	return <OneDrill key={`${kind} ${seed}`} drill={drill} {...rest} />;
 }
 
