@@ -14,8 +14,10 @@ const LUMENS_A_WATT: Readonly<Record<string, number>> = Object.freeze({
 	'cool-white': 62,
 	lime: 55,
 	cyan: 40,
-	ultraviolet: 0.06,
 });
+
+/** An eye sees next to nothing of it, whatever it draws: as good as a figure may be that is only told (from memory). */
+const ULTRAVIOLET_LUMENS = 0.4;
 
 type Levels = Readonly<Record<string, number>>;
 
@@ -98,7 +100,7 @@ export function inventLight({ level, law, random, names }: Making, words: Wordbo
 			id,
 			name: names.emitters[id] ?? id,
 			xy: [x, y],
-			lumens: id === 'ultraviolet' ? 0.5 : Math.round(lumens),
+			lumens: id === 'ultraviolet' ? ULTRAVIOLET_LUMENS : Math.round(lumens),
 			watts: own,
 			ultraviolet: id === 'ultraviolet',
 		};

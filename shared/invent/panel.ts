@@ -93,19 +93,18 @@ const PAGES: readonly (readonly [work: Profile['defaults']['work'], leaves: read
 	['programme', ['programme', 'speed', 'hearing']],
 ];
 
-/** Signs of a flat text display: its function's name, and beside it the value. */
-const FLAT_TEXT = { columns: 24, label: 13, value: 11 } as const;
-
 function flatPanel(making: Making, words: Wordbook, of: Of): KeyedPanel {
 	const { level, random } = making;
 	const some = random.fork('law');
 	const isText = some.chance(0.3);
 	const kind = isText ? 'text' : 'code';
-	const look = { kind, width: isText ? FLAT_TEXT.value : 3, byNumber: !isText } as const;
+	const columns = some.pick([16, 18, 20]);
+	// on four characters one is its function's letter
+	const look = { kind, width: isText ? columns - 2 : 3, byNumber: !isText } as const;
 	const items = new Items(making, words, of, look);
 	const taken = new Set<string>();
 	const label = (concept: PanelConcept): Label =>
-		isText ? words.label(concept, 'text', FLAT_TEXT.label, taken) : words.letter(concept, taken);
+		isText ? words.label(concept, 'text', columns, taken) : words.letter(concept, taken);
 	const leaves = new Set<Leaf | 'follow'>([...leavesOf(random.fork('leaves'), level, of), 'follow']);
 	const page = (work: Profile['defaults']['work'], leaf: Leaf | 'follow'): LeafItem => {
 		if (leaf === 'follow') return { kind: 'info', id: 'follow', ...label('follow'), shows: 'signal', work };
@@ -140,5 +139,5 @@ function flatPanel(making: Making, words: Wordbook, of: Of): KeyedPanel {
 		...timing(making),
 		menu,
 	};
-	return isText ? { kind: 'text', columns: FLAT_TEXT.columns, ...shown } : { kind: 'code', columns: 4, ...shown };
+	return isText ? { kind: 'text', columns, ...shown } : { kind: 'code', columns: 4, ...shown };
 }

@@ -182,22 +182,22 @@ export const drills = {
 		task: [
 			{
 				when: { goal: 'address' },
-				says: 'You’ve never met this fixture: a {profile}. Set {fixture as name} to start address {address}. Mode “{mode as mode}” stays.',
+				says: '{fixture as name} is a {profile}, and you’ve never met one. Set it to start address {address}. Mode “{mode as mode}” stays.',
 			},
 			{
 				when: { goal: 'mode-address' },
-				says: 'You’ve never met this fixture: a {profile}. Put {fixture as name} into mode “{mode as mode}” at start address {address}.',
+				says: '{fixture as name} is a {profile}, and you’ve never met one. Put it into mode “{mode as mode}” at start address {address}.',
 			},
 			{
 				when: { goal: 'held' },
-				says: 'You’ve never met this fixture: a {profile}. Have {fixture as name} show the static colour “{held as held}”, with no desk.',
+				says: '{fixture as name} is a {profile}, and you’ve never met one. Have it show the static colour “{held as held}”, with no desk.',
 			},
 			{
 				when: { hasAddress: true },
-				says: 'You’ve never met this fixture: a {profile}. {leader as name} leads already. Have {fixture as name} follow it, in mode “{mode as mode}” at start address {address}, where this kind listens to a leader.',
+				says: '{fixture as name} is a {profile}, and you’ve never met one. {leader as name} leads already. Have {fixture as name} follow it: in mode “{mode as mode}”, at start address {address}, where this kind listens.',
 			},
 			{
-				says: 'You’ve never met this fixture: a {profile}. {leader as name} leads already. Have {fixture as name} follow it, in mode “{mode as mode}”. This kind follows a leader whatever its start address.',
+				says: '{fixture as name} is a {profile}, and you’ve never met one. {leader as name} leads already. Have {fixture as name} follow it, in mode “{mode as mode}”; its start address may stay.',
 			},
 		],
 		why: 'Hired-in stock comes with panels nobody on the crew has met, and there’s no time for the manual.',

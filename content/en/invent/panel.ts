@@ -125,7 +125,7 @@ export const inventPanel = {
 	},
 	defaults: {
 		defaults: word('DFLT', 'Defaults'),
-		afresh: word('FRSH', 'Start afresh'),
+		over: word('OVER', 'Start over'),
 		reset: word('RSET', 'Reset all'),
 	},
 	ask: { sure: word('SURE', 'Sure?'), yes: word('YES?', 'Yes?') },
@@ -171,7 +171,7 @@ export const inventPanel = {
 	'curve.square': { square: word('SQUA', 'Square'), law: word('SQRL', 'Square law') },
 	'curve.soft': { soft: word('SOFT', 'Soft'), gentle: word('GNTL', 'Gentle') },
 	'sensor.open': { open: word('OPEN', 'Open'), listens: word('LSTN', 'Listens') },
-	'sensor.shut': { shut: word('SHUT', 'Shut'), ignores: word('DEAF', 'Ignores') },
+	'sensor.shut': { shut: word('SHUT', 'Shut'), ignores: word('IGNR', 'Ignores') },
 	'sleep.never': { never: word('NEVR', 'Never'), stays: word('STAY', 'Stays lit') },
 	'held.red': { red: word('RED', 'Red') },
 	'held.green': { green: word('GREN', 'Green') },

@@ -170,6 +170,7 @@ describe('the kinds', () => {
 			  "other-law-address",
 			  "other-law-colour",
 			  "other-law-handover",
+			  "panel-unseen",
 			  "past-512",
 			  "programme-speed",
 			  "remote-three",
