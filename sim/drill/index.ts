@@ -24,6 +24,7 @@ export { findingName, findingsOf } from './check.ts';
 export { isInHand, pressesOf } from './hands.ts';
 export type { Harm } from './harm.ts';
 export { DRILL_KINDS, type DrillKindInfo } from './kinds/index.ts';
+export { type UnseenMaker, unseenTurn, unseenWith } from './kinds/unseen.ts';
 export { makeDrill, makeDrillWhere, makeTask } from './make.ts';
 export {
 	BUNDLED_KINDS,
@@ -43,9 +44,10 @@ export {
 	type Source,
 	seedInTurn,
 	type Task,
-	unseenTurn,
+	UNSEEN_TURNS,
 } from './types.ts';
-export { fewestPresses, HAND, type Hint, strangerPresses } from './way/index.ts';
+export { fewestPresses, HAND, type Hint } from './way/index.ts';
+export { strangerPresses } from './way/stranger.ts';
 
 /*
  * The checked door: a task is held to its schema before it is marked or its way is looked for. The site makes its drills itself, from

@@ -1,5 +1,4 @@
 import { InputError, shown } from '../../shared/error/index.ts';
-import type { Inventor } from '../../shared/invent/index.ts';
 import { SETTING_KEYS, type SettingKey } from '../../shared/profile/index.ts';
 import { makeRandom } from '../../shared/random/index.ts';
 import { noBoxes, profileFor, type RigSheet, type SheetFixture } from '../../shared/sheet/index.ts';
@@ -8,6 +7,7 @@ import type { Rig } from '../rig/index.ts';
 import { openUnharmed } from '../rig/trusted.ts';
 import { findingsOf } from './check.ts';
 import { type DrillDraft, KINDS } from './kinds/index.ts';
+import type { UnseenMaker } from './kinds/unseen.ts';
 import {
 	BUNDLED_KINDS,
 	type BundledKind,
@@ -27,13 +27,13 @@ const TRIES = 100;
  * A drill of a kind: the same seed gives the same drill, always and everywhere. Its start is never solved already, and one that
  * says something is wrong can be seen to be.
  * @param seed a whole number from 0 to 2^53 - 1
- * @param invent what invents the fixture of a kind that has one invented
- * @throws InputError `drill.kind` for a kind there is not, or not without what invents; `random.seed` for a seed out of range
+ * @param unseen makes those of a kind whose fixture is invented
+ * @throws InputError `drill.kind` for a kind there is not, or not without its maker; `random.seed` for a seed out of range
  */
 export function makeDrill(kind: BundledKind, seed: number): Drill;
-export function makeDrill(kind: DrillKind, seed: number, invent: Inventor): Drill;
-export function makeDrill(kind: DrillKind, seed: number, invent?: Inventor): Drill {
-	return madeWhere(kind, seed, () => true, invent) as Drill;
+export function makeDrill(kind: DrillKind, seed: number, unseen: UnseenMaker): Drill;
+export function makeDrill(kind: DrillKind, seed: number, unseen?: UnseenMaker): Drill {
+	return madeWhere(kind, seed, () => true, unseen) as Drill;
 }
 
 /**
@@ -48,14 +48,14 @@ function madeWhere(
 	kind: DrillKind,
 	seed: number,
 	isWanted: (sheet: RigSheet) => boolean,
-	invent?: Inventor,
+	unseen?: UnseenMaker,
 ): Drill | null {
-	const known: readonly DrillKind[] = invent ? DRILL_IDS : BUNDLED_KINDS;
+	const known: readonly DrillKind[] = unseen ? DRILL_IDS : BUNDLED_KINDS;
 	if (!known.includes(kind))
 		throw new InputError('drill.kind', 'kind', { expected: 'one-of', known, found: shown(kind) });
 	const random = makeRandom(seed).fork(kind);
 	for (let n = 0; n < TRIES; n++) {
-		const drill = finish(kind, seed, KINDS[kind].make(random.fork(`draw ${n}`), { seed, invent }));
+		const drill = finish(kind, seed, KINDS[kind].make(random.fork(`draw ${n}`), { seed, unseen }));
 		const rig = openUnharmed(drill.sheet);
 		if (findingsOf(drill, rig).length === 0 || (KINDS[kind].claims === true && !isSeen(drill, rig))) continue;
 		return isWanted(drill.sheet) ? { ...drill, ...cautionsFor(drill, rig) } : null;

@@ -1,4 +1,3 @@
-import type { Law } from '../../shared/invent/index.ts';
 import type { SettingKey, SettingValue } from '../../shared/profile/index.ts';
 import type { Port, RigSheet } from '../../shared/sheet/index.ts';
 import type { Harm } from './harm.ts';
@@ -160,7 +159,7 @@ export const DRILL_IDS = Object.freeze([
 
 export type DrillKind = (typeof DRILL_IDS)[number];
 
-/** Kinds whose fixture is invented from the seed: whoever makes one brings what invents, since it takes words. */
+/** Kinds whose fixture is invented from the seed: whoever makes one brings their maker (`unseenWith`), since inventing takes words. */
 export type UnseenKind = 'panel-unseen';
 
 export const isUnseen = (kind: string): kind is UnseenKind => kind === 'panel-unseen';
@@ -170,24 +169,9 @@ export type BundledKind = Exclude<DrillKind, UnseenKind>;
 
 export const BUNDLED_KINDS: readonly BundledKind[] = Object.freeze(DRILL_IDS.filter((id) => !isUnseen(id)));
 
-/** What is asked at a panel never seen. */
-export type UnseenGoal = 'address' | 'mode-address' | 'held' | 'follow';
-
-/** Laws and goals in turn: those of panels that can be read by pressing. Permanent, since a seed stands for one of each. */
-const UNSEEN_LAWS = ['tree-code', 'flat', 'tree-text', 'knob'] as const satisfies readonly Law[];
-const UNSEEN_GOALS = ['address', 'held', 'mode-address', 'follow'] as const satisfies readonly UnseenGoal[];
-const TURNS = UNSEEN_LAWS.length * UNSEEN_GOALS.length;
-
-/** Law and goal of a seed: with the next seed both are others, and sixteen running have each law with each goal once. */
-export function unseenTurn(seed: number): { readonly law: Law; readonly goal: UnseenGoal } {
-	const turn = seed % TURNS;
-	const law = turn % UNSEEN_LAWS.length;
-	const round = Math.floor(turn / UNSEEN_LAWS.length);
-	return {
-		law: UNSEEN_LAWS[law] as Law,
-		goal: UNSEEN_GOALS[(law + round) % UNSEEN_GOALS.length] as UnseenGoal,
-	};
-}
+/** Seeds of a panel never seen after which law and goal come round again. Permanent, since a seed stands for one of each. */
+export const UNSEEN_TURNS = 16;
 
 /** A drawn seed moved to a turn: the seventh of those begun, say. @param turn a whole number from 0 */
-export const seedInTurn = (drawn: number, turn: number): number => drawn - (drawn % TURNS) + (turn % TURNS);
+export const seedInTurn = (drawn: number, turn: number): number =>
+	drawn - (drawn % UNSEEN_TURNS) + (turn % UNSEEN_TURNS);

@@ -181,23 +181,15 @@ export const drills = {
 		title: 'A panel you never saw',
 		task: [
 			{
-				when: { goal: 'address' },
-				says: '{fixture as name} is a {profile}, and you’ve never met one. Set it to start address {address}. Mode “{mode as mode}” stays.',
-			},
-			{
-				when: { goal: 'mode-address' },
-				says: '{fixture as name} is a {profile}, and you’ve never met one. Put it into mode “{mode as mode}” at start address {address}.',
-			},
-			{
 				when: { goal: 'held' },
 				says: '{fixture as name} is a {profile}, and you’ve never met one. Have it show the static colour “{held as held}”, with no desk.',
 			},
 			{
-				when: { hasAddress: true },
-				says: '{fixture as name} is a {profile}, and you’ve never met one. {leader as name} leads already. Have {fixture as name} follow it: in mode “{mode as mode}”, at start address {address}, where this kind listens.',
+				when: { goal: 'follow' },
+				says: '{fixture as name} is a {profile}, and you’ve never met one. Have it follow {leader as name}, which leads already: in mode “{mode as mode}”[, at start address {address}, where this kind listens].',
 			},
 			{
-				says: '{fixture as name} is a {profile}, and you’ve never met one. {leader as name} leads already. Have {fixture as name} follow it, in mode “{mode as mode}”; its start address may stay.',
+				says: '{fixture as name} is a {profile}, and you’ve never met one. Set it to start address {address}, in mode “{mode as mode}”.',
 			},
 		],
 		why: 'Hired-in stock comes with panels nobody on the crew has met, and there’s no time for the manual.',

@@ -3,7 +3,6 @@
  * by `make.ts`.
  */
 
-import type { Inventor } from '../../../shared/invent/index.ts';
 import type { PaperLevel } from '../../../shared/paper/index.ts';
 import type { Random } from '../../../shared/random/index.ts';
 import { DRILL_IDS, type DrillKind } from '../types.ts';
@@ -25,7 +24,7 @@ import { otherLawAddress, otherLawColour, otherLawHandover } from './other-law.t
 import { cableMissing, lineLonger, mainsRow, remoteThree } from './plugs.ts';
 import { rowAsOne, rowBackToBack, sensorsAudience, twoUniverses } from './row.ts';
 import type { DrillDraft } from './stage.ts';
-import { panelUnseen } from './unseen.ts';
+import type { UnseenMaker } from './unseen.ts';
 
 export type { DrillDraft } from './stage.ts';
 
@@ -44,7 +43,7 @@ export interface DrillMaker {
 interface Given {
 	readonly seed: number;
 	/** There for kinds whose fixture is invented. */
-	readonly invent: Inventor | undefined;
+	readonly unseen: UnseenMaker | undefined;
 }
 
 export const KINDS: Readonly<Record<DrillKind, DrillMaker>> = Object.freeze({
@@ -173,7 +172,7 @@ export const KINDS: Readonly<Record<DrillKind, DrillMaker>> = Object.freeze({
 		level: 'middle',
 		order: 97,
 		facts: ['fixture', 'profile', 'goal', '?mode', '?address', '?footprint', '?held', '?leader'],
-		make: (random, { seed, invent }) => panelUnseen(random, seed, invent as Inventor),
+		make: (random, { seed, unseen }) => (unseen as UnseenMaker)(random, seed),
 	},
 });
 

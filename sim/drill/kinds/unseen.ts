@@ -1,7 +1,7 @@
 import { INVENT_LEVELS, type Inventor, LAWS, type Law } from '../../../shared/invent/index.ts';
 import type { Profile, SettingKey, SettingValue, SomeSettings } from '../../../shared/profile/index.ts';
 import type { Random } from '../../../shared/random/index.ts';
-import { type DrillCondition, type UnseenGoal, unseenTurn } from '../types.ts';
+import type { DrillCondition } from '../types.ts';
 import { another, anyAddress, type DrillDraft, fixture, footprint, ids, line, setting } from './stage.ts';
 
 const hands = ['panel', 'power'] as const;
@@ -9,11 +9,36 @@ const hands = ['panel', 'power'] as const;
 /** Fixtures drawn before one with two modes turns up: more than half have them. */
 const DRAWS = 60;
 
+/** What is asked at a panel never seen. */
+type UnseenGoal = 'address' | 'mode-address' | 'held' | 'follow';
+
+/** Laws and goals in turn: those of panels that can be read by pressing, since what a switch means is read beside it. Permanent. */
+const UNSEEN_LAWS = ['tree-code', 'flat', 'tree-text', 'knob'] as const satisfies readonly Law[];
+const UNSEEN_GOALS = ['address', 'held', 'mode-address', 'follow'] as const satisfies readonly UnseenGoal[];
+
+/** Law and goal of a seed: with the next seed both are others, and sixteen running (`UNSEEN_TURNS`) have each law with each goal once. */
+export function unseenTurn(seed: number): { readonly law: Law; readonly goal: UnseenGoal } {
+	const law = seed % UNSEEN_LAWS.length;
+	const round = Math.floor(seed / UNSEEN_LAWS.length) % UNSEEN_GOALS.length;
+	return {
+		law: UNSEEN_LAWS[law] as Law,
+		goal: UNSEEN_GOALS[(law + round) % UNSEEN_GOALS.length] as UnseenGoal,
+	};
+}
+
+/** Makes drills on panels never seen. */
+export type UnseenMaker = (random: Random, seed: number) => DrillDraft;
+
 /**
- * At the panel of a fixture invented from the seed, law after law and goal after goal: an address, a mode and an address, a static colour, or to
- * follow a leader. Only panels that can be read by pressing: what a switch means is read beside it.
+ * What makes drills at the panel of a fixture invented from the seed, law after law and goal after goal: an address, a mode and an address,
+ * a static colour, or to follow a leader. Handed to `makeDrill` by who has the words.
  */
-export function panelUnseen(random: Random, seed: number, invent: Inventor): DrillDraft {
+export const unseenWith =
+	(invent: Inventor): UnseenMaker =>
+	(random, seed) =>
+		panelUnseen(random, seed, invent);
+
+function panelUnseen(random: Random, seed: number, invent: Inventor): DrillDraft {
 	const { law, goal } = unseenTurn(seed);
 	const profile = invented(random, law, invent);
 	if (goal === 'follow') return followLeader(random, profile);
@@ -92,7 +117,8 @@ function followLeader(random: Random, profile: Profile): DrillDraft {
 			leader: leader.id,
 			mode,
 			footprint: footprint(profile, mode),
-			...(at === null ? {} : { address: at }),
+			// null: it follows from slot one, wherever it stands
+			address: at,
 		},
 	};
 }

@@ -19,14 +19,14 @@ import { replayUnharmed } from '../../rig/trusted.ts';
 import { findingName, findingsOf } from '../check.ts';
 import { pressesOf, requireInHand } from '../hands.ts';
 import type { Finding, Task } from '../types.ts';
-import { unmetKeys, type Wish, wishFor } from '../wish.ts';
+import { type Wish, wishFor } from '../wish.ts';
 import { dipWay } from './dip.ts';
 import { deskWay, lineWay } from './line.ts';
 import { mainsWay } from './mains.ts';
 import { panelWay, viewOf } from './panel.ts';
+import { type PanelPart, panelParts } from './parts.ts';
 import { remoteWay } from './remote.ts';
 import { panelScript, type Script, staticWay, type TimedEvent } from './script.ts';
-import { strangerWay } from './stranger.ts';
 
 export { dipWay } from './dip.ts';
 export { menuMap, stepsBetween } from './tour.ts';
@@ -147,36 +147,6 @@ function needsOf({ id, unit, wish }: PanelPart): number {
 	const { profile, state } = unit;
 	if (profile.panel.kind === 'dip') return pressesOf(dipEvents(id, unit, wish));
 	return state.context.held ? staticWay(profile, state, wish).presses : panelWay(profile, viewOf(state), wish).presses;
-}
-
-/**
- * What a careful stranger needs from the start of a drill, presses at its panels, on the average of both ways of reading, rounded up: see
- * `stranger.ts`. Never fewer than the fewest at those panels; what is done elsewhere is not in it.
- * @returns null where a panel that is in hand has switches and something to be set by them, or reading alone does not do it
- */
-export function strangerPresses(drill: Task, rig: Rig): number | null {
-	let sum = 0;
-	for (const { unit, wish } of panelParts(drill, rig)) {
-		const { settings } = unit.state.context;
-		if (unmetKeys(wish, settings).length === 0) continue;
-		const read = strangerWay(unit.profile, unit.state, rig.now, wish);
-		if (!read) return null;
-		sum += (read.forth + read.back) / 2;
-	}
-	return Math.ceil(sum);
-}
-
-/** A fixture that hands on itself may change, and what its settings must come to. */
-interface PanelPart {
-	readonly id: string;
-	readonly unit: Unit;
-	readonly wish: Wish;
-}
-
-function panelParts(drill: Task, rig: Rig): PanelPart[] {
-	if (!drill.hands.includes('power')) return [];
-	const isPanel = drill.hands.includes('panel');
-	return [...rig.gear.units].map(([id, unit]) => ({ id, unit, wish: isPanel ? wishFor(drill, id) : new Map() }));
 }
 
 function dipEvents(fixture: string, unit: Unit, wish: Wish): RigEvent[] {

@@ -1,6 +1,9 @@
 import { type KeyedPanel, keysOf, lawOf, type Meaning, type Profile } from '../../../shared/profile/index.ts';
 import { type FixtureState, isSwitchedOn, itemAt, itemsBeside, panelOf } from '../../fixture/index.ts';
+import type { Rig } from '../../rig/index.ts';
+import type { Task } from '../types.ts';
 import { allows, unmetKeys, type Wish } from '../wish.ts';
+import { panelParts } from './parts.ts';
 import { pressFor, valuePress, type WayPress } from './press.ts';
 import { Hand } from './script.ts';
 import { valueWay } from './values.ts';
@@ -30,6 +33,23 @@ export function strangerWay(profile: Profile, start: FixtureState, now: number, 
 	const forth = new Stranger(profile, start, now, wish, 'forth').presses();
 	const back = new Stranger(profile, start, now, wish, 'back').presses();
 	return forth === null || back === null ? null : { forth, back };
+}
+
+/**
+ * What a careful stranger needs from the start of a drill: presses at its panels, on the average of both ways of reading, rounded up. Never
+ * fewer than the fewest at those panels; what is done elsewhere is not in it.
+ * @returns null where a panel that is in hand has switches and something to be set by them, or reading alone does not do it
+ */
+export function strangerPresses(drill: Task, rig: Rig): number | null {
+	let sum = 0;
+	for (const { unit, wish } of panelParts(drill, rig)) {
+		const { settings } = unit.state.context;
+		if (unmetKeys(wish, settings).length === 0) continue;
+		const read = strangerWay(unit.profile, unit.state, rig.now, wish);
+		if (!read) return null;
+		sum += (read.forth + read.back) / 2;
+	}
+	return Math.ceil(sum);
 }
 
 /** Rounds of a panel after which reading is given up: what is found on the first is done then, and its end may be behind. */

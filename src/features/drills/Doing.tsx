@@ -1,8 +1,7 @@
 import type { JSX } from 'preact';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { drills, drillWords } from '#words/drills/index.ts';
-import type { Inventor } from '../../../shared/invent/index.ts';
-import { type BundledKind, type Drill, type DrillKind, makeDrill } from '../../../sim/drill/index.ts';
+import { type BundledKind, type Drill, type DrillKind, makeDrill, type UnseenMaker } from '../../../sim/drill/index.ts';
 import { drillTask } from '../../wording/index.ts';
 import { drillStore, handsText, type RigStore } from '../rig/index.ts';
 import { TakenUpNotice, takeUp } from '../unfinished/index.ts';
@@ -18,15 +17,15 @@ export interface DrillToDo {
 	order: readonly DrillKind[];
 	/** The first one on this visit leaves the focus where the browser put it. */
 	isFirst: boolean;
-	/** What invents the fixture of a kind that has one invented. */
-	invent?: Inventor;
+	/** Makes those of a kind whose fixture is invented. */
+	unseen?: UnseenMaker;
 }
 
 /** A drill made and done. */
-export default function Doing({ kind, seed, invent, ...rest }: DrillToDo): JSX.Element {
+export default function Doing({ kind, seed, unseen, ...rest }: DrillToDo): JSX.Element {
 	const drill = useMemo(
-		() => (invent ? makeDrill(kind, seed, invent) : makeDrill(kind as BundledKind, seed)),
-		[kind, seed, invent],
+		() => (unseen ? makeDrill(kind, seed, unseen) : makeDrill(kind as BundledKind, seed)),
+		[kind, seed, unseen],
 	);
 	return <OneDrill key={`${kind} ${seed}`} drill={drill} {...rest} />;
 }

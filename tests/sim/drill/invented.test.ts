@@ -13,7 +13,14 @@ import {
 	type SettingValue,
 } from '../../../shared/profile/index.ts';
 import { makeRandom, type Random } from '../../../shared/random/index.ts';
-import { fewestPresses, makeTask, seedInTurn, strangerPresses, unseenTurn } from '../../../sim/drill/index.ts';
+import {
+	fewestPresses,
+	makeTask,
+	seedInTurn,
+	strangerPresses,
+	UNSEEN_TURNS,
+	unseenTurn,
+} from '../../../sim/drill/index.ts';
 import { dipWay } from '../../../sim/drill/way/dip.ts';
 import { panelWay, viewOf } from '../../../sim/drill/way/panel.ts';
 import { panelScript } from '../../../sim/drill/way/script.ts';
@@ -284,7 +291,8 @@ describe('a panel you never saw', () => {
 			expect(next?.law).not.toBe(turn.law);
 			expect(next?.goal).not.toBe(turn.goal);
 		}
-		expect(new Set(turns.slice(3, 19).map(({ law, goal }) => `${law} ${goal}`)).size).toBe(16);
+		const running = turns.slice(3, 3 + UNSEEN_TURNS).map(({ law, goal }) => `${law} ${goal}`);
+		expect(new Set(running).size).toBe(UNSEEN_TURNS);
 		for (const drawn of [0, 5, 2 ** 32 - 1, 2 ** 32 - 16])
 			for (const turn of [0, 3, 15, 16, 299]) {
 				expect(unseenTurn(seedInTurn(drawn, turn))).toEqual(unseenTurn(turn));
