@@ -183,7 +183,15 @@ test('by keyboard alone: from the list to done', async ({ page: tab }) => {
 	await tab.keyboard.press('Enter');
 	await expect(tab.getByRole('heading', { name: 'One address, by keys' })).toBeFocused();
 	await tabTo(tab.getByRole('group', { name: 'Display of Wash 1' }));
-	const pressed = { back: 'Escape', down: 'ArrowDown', up: 'ArrowUp', set: 'Enter' } as const;
+	const pressed = {
+		back: 'Escape',
+		down: 'ArrowDown',
+		up: 'ArrowUp',
+		set: 'Enter',
+		left: 'ArrowLeft',
+		right: 'ArrowRight',
+		page: 'Enter',
+	} as const;
 	for (const each of keysOf('address-keys', 295)) await tab.keyboard.press(pressed[each]);
 	await tabTo(press(tab, 'Mark it'));
 	await tab.keyboard.press('Enter');
@@ -395,7 +403,7 @@ test('a drill at work, the bench with it, keeps to its weight', async ({ page: t
 	const all = weights.reduce((sum, kB) => sum + kB, 0);
 	console.log(`a drill at work: script ${all.toFixed(1)} kB`);
 	// 127.0 with the machine library as it is published, 130.8 with what cautions had left unsaid, 132.9 with hints in three steps, 140.5 with
-	// laws of panels and the drills on them
+	// laws of panels and the drills on them, 141.9 with what a panel never seen takes before there is one
 	expect(all).toBeLessThanOrEqual(142);
 	expect(await display(tab)).not.toBe('');
 });

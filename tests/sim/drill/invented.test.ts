@@ -202,7 +202,7 @@ describe('the fewest presses on an invented panel', () => {
 				...(random.chance(0.6) ? ([['work', random.pick(['line', 'follow'])]] as [SettingKey, SettingValue][]) : []),
 			];
 			const found = pressesFrom(profile, open(profile, Object.fromEntries(pick())));
-			const [{ state: start }] = found as [{ state: FixtureState }];
+			const start = found[0]?.state as FixtureState;
 			for (let n = 0; n < 40; n++) {
 				const wish: Wish = new Map(pick().map(([key, value]) => [key, { value }]));
 				const fewest = found.find(({ state }) => unmetKeys(wish, state.context.settings).length === 0)?.presses;
