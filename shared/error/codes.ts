@@ -92,6 +92,7 @@ export interface ErrorFacts {
 		readonly hi: string;
 	};
 	'random.empty': { readonly trouble: 'empty-list' };
+	'invent.words': { readonly trouble: 'none-left'; readonly of: string };
 	'random.chance': OutOfLimits<'chance'>;
 
 	'statistics.share': OutOfLimits<'share-of' | 'share-hits'>;

@@ -224,9 +224,9 @@ function checkLaw(panel: KeyedPanel): void {
 }
 
 function checkLeaf(profile: Profile, panel: KeyedPanel, item: LeafItem, path: string): void {
-	// a value being edited has the arrow before it on a text display, and one on a flat panel its function's name
-	const room =
-		panel.columns - (lawOf(panel).shape === 'flat' ? item.label.length : panel.kind === 'text' ? EDIT_MARK : 0);
+	// a value has the arrow before it on a text display as it is edited; on four characters of a flat panel, its function's name
+	const beside = panel.kind === 'text' ? EDIT_MARK : lawOf(panel).shape === 'flat' ? item.label.length : 0;
+	const room = panel.columns - beside;
 	if (item.kind === 'action') checkWidth(item.ask, panel.columns, `${path}.ask`);
 	if (item.kind === 'number') {
 		const { least, most } = item;

@@ -24,8 +24,11 @@ export { findingName, findingsOf } from './check.ts';
 export { isInHand, pressesOf } from './hands.ts';
 export type { Harm } from './harm.ts';
 export { DRILL_KINDS, type DrillKindInfo } from './kinds/index.ts';
+export { type UnseenMaker, unseenTurn, unseenWith } from './kinds/unseen.ts';
 export { makeDrill, makeDrillWhere, makeTask } from './make.ts';
 export {
+	BUNDLED_KINDS,
+	type BundledKind,
 	DRILL_IDS,
 	type Drill,
 	type DrillCondition,
@@ -35,12 +38,16 @@ export {
 	type FactValue,
 	type Finding,
 	type HandsOn,
+	isUnseen,
 	type Mark,
 	type Range,
 	type Source,
+	seedInTurn,
 	type Task,
+	UNSEEN_TURNS,
 } from './types.ts';
 export { fewestPresses, HAND, type Hint } from './way/index.ts';
+export { strangerPresses } from './way/stranger.ts';
 
 /*
  * The checked door: a task is held to its schema before it is marked or its way is looked for. The site makes its drills itself, from

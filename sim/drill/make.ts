@@ -7,7 +7,16 @@ import type { Rig } from '../rig/index.ts';
 import { openUnharmed } from '../rig/trusted.ts';
 import { findingsOf } from './check.ts';
 import { type DrillDraft, KINDS } from './kinds/index.ts';
-import { DRILL_IDS, type Drill, type DrillCondition, type DrillKind, type Task } from './types.ts';
+import type { UnseenMaker } from './kinds/unseen.ts';
+import {
+	BUNDLED_KINDS,
+	type BundledKind,
+	DRILL_IDS,
+	type Drill,
+	type DrillCondition,
+	type DrillKind,
+	type Task,
+} from './types.ts';
 import { wayOn } from './way/index.ts';
 import { wishOfCondition } from './wish.ts';
 
@@ -18,22 +27,35 @@ const TRIES = 100;
  * A drill of a kind: the same seed gives the same drill, always and everywhere. Its start is never solved already, and one that
  * says something is wrong can be seen to be.
  * @param seed a whole number from 0 to 2^53 - 1
- * @throws InputError `drill.kind` for a kind there is not, `random.seed` for a seed out of range
+ * @param unseen makes those of a kind whose fixture is invented
+ * @throws InputError `drill.kind` for a kind there is not, or not without its maker; `random.seed` for a seed out of range
  */
-export function makeDrill(kind: DrillKind, seed: number): Drill {
-	return makeDrillWhere(kind, seed, () => true) as Drill;
+export function makeDrill(kind: BundledKind, seed: number): Drill;
+export function makeDrill(kind: DrillKind, seed: number, unseen: UnseenMaker): Drill;
+export function makeDrill(kind: DrillKind, seed: number, unseen?: UnseenMaker): Drill {
+	return madeWhere(kind, seed, () => true, unseen) as Drill;
 }
 
 /**
  * As `makeDrill`; null where its rig is not what is wanted. Then its cautions, which are most of the making, are not looked up.
  * @throws InputError as `makeDrill`
  */
-export function makeDrillWhere(kind: DrillKind, seed: number, isWanted: (sheet: RigSheet) => boolean): Drill | null {
-	if (!DRILL_IDS.includes(kind))
-		throw new InputError('drill.kind', 'kind', { expected: 'one-of', known: DRILL_IDS, found: shown(kind) });
+export function makeDrillWhere(kind: BundledKind, seed: number, isWanted: (sheet: RigSheet) => boolean): Drill | null {
+	return madeWhere(kind, seed, isWanted);
+}
+
+function madeWhere(
+	kind: DrillKind,
+	seed: number,
+	isWanted: (sheet: RigSheet) => boolean,
+	unseen?: UnseenMaker,
+): Drill | null {
+	const known: readonly DrillKind[] = unseen ? DRILL_IDS : BUNDLED_KINDS;
+	if (!known.includes(kind))
+		throw new InputError('drill.kind', 'kind', { expected: 'one-of', known, found: shown(kind) });
 	const random = makeRandom(seed).fork(kind);
 	for (let n = 0; n < TRIES; n++) {
-		const drill = finish(kind, seed, KINDS[kind].make(random.fork(`draw ${n}`)));
+		const drill = finish(kind, seed, KINDS[kind].make(random.fork(`draw ${n}`), { seed, unseen }));
 		const rig = openUnharmed(drill.sheet);
 		if (findingsOf(drill, rig).length === 0 || (KINDS[kind].claims === true && !isSeen(drill, rig))) continue;
 		return isWanted(drill.sheet) ? { ...drill, ...cautionsFor(drill, rig) } : null;

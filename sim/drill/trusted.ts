@@ -16,6 +16,7 @@ import { fewestPresses } from './way/index.ts';
 export { afterRepair, type CauseGroup, causesOf } from './causes.ts';
 export { findingName } from './check.ts';
 export { type Hint, hintAims, hintOn, shortestWay } from './way/index.ts';
+export { strangerPresses } from './way/stranger.ts';
 
 /** The fewest presses from the start, worked out once a drill. */
 const fewestOf = oncePer((drill: Task): number => fewestPresses(drill, openUnharmed(drill.sheet)));

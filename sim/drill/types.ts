@@ -154,6 +154,24 @@ export const DRILL_IDS = Object.freeze([
 	'other-law-address',
 	'other-law-colour',
 	'other-law-handover',
+	'panel-unseen',
 ] as const);
 
 export type DrillKind = (typeof DRILL_IDS)[number];
+
+/** Kinds whose fixture is invented from the seed: whoever makes one brings their maker (`unseenWith`), since inventing takes words. */
+export type UnseenKind = 'panel-unseen';
+
+export const isUnseen = (kind: string): kind is UnseenKind => kind === 'panel-unseen';
+
+/** Kinds made on bundled fixtures alone. */
+export type BundledKind = Exclude<DrillKind, UnseenKind>;
+
+export const BUNDLED_KINDS: readonly BundledKind[] = Object.freeze(DRILL_IDS.filter((id) => !isUnseen(id)));
+
+/** Seeds of a panel never seen after which law and goal come round again. Permanent, since a seed stands for one of each. */
+export const UNSEEN_TURNS = 16;
+
+/** A drawn seed moved to a turn: the seventh of those begun, say. @param turn a whole number from 0 */
+export const seedInTurn = (drawn: number, turn: number): number =>
+	drawn - (drawn % UNSEEN_TURNS) + (turn % UNSEEN_TURNS);

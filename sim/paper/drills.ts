@@ -14,7 +14,14 @@ import {
 } from '../../shared/paper/index.ts';
 import { bundledProfile, FIRST_BUNDLED, modeOf, type Profile } from '../../shared/profile/index.ts';
 import { profileFor } from '../../shared/sheet/index.ts';
-import { DRILL_IDS, DRILL_KINDS, type Drill, type DrillKind, fewestPresses, makeDrillWhere } from '../drill/index.ts';
+import {
+	BUNDLED_KINDS,
+	type BundledKind,
+	DRILL_KINDS,
+	type Drill,
+	fewestPresses,
+	makeDrillWhere,
+} from '../drill/index.ts';
 import { openUnharmed } from '../rig/trusted.ts';
 
 /** Highest seed of a drill in a paper. */
@@ -28,7 +35,7 @@ const drillable = ({ profiles }: QuestionGround): readonly string[] =>
  * Bundled fixtures that a drill of a kind is often made of with no other beside it: where to look first for a drill on some
  * fixtures. A test holds it to the drills; nothing but time hangs on it.
  */
-export const OFTEN_ON: Readonly<Record<DrillKind, readonly string[]>> = Object.freeze({
+export const OFTEN_ON: Readonly<Record<BundledKind, readonly string[]>> = Object.freeze({
 	'address-keys': ['tallow-6', 'picket-8'],
 	'address-dip': ['cobble'],
 	'held-colour': ['tallow-6', 'picket-8'],
@@ -58,11 +65,13 @@ export const OFTEN_ON: Readonly<Record<DrillKind, readonly string[]>> = Object.f
 	'other-law-handover': ['thimble-4'],
 });
 
+const isBundled = (kind: string): kind is BundledKind => (BUNDLED_KINDS as readonly string[]).includes(kind);
+
 /** Drills of these kinds, one after another, each on none but the fixtures that the questions are about. Never more than `most`. */
 function* drillsOn(
 	ground: QuestionGround,
 	chance: Chance,
-	kinds: readonly DrillKind[],
+	kinds: readonly BundledKind[],
 	most: number,
 ): Generator<Drill, undefined> {
 	const able = new Set(drillable(ground));
@@ -131,7 +140,7 @@ export const onTheBench: QuestionKind = {
 	levels: LEVELS,
 	fits: (ground) => drillable(ground).length > 0,
 	make(ground, chance, level) {
-		const kinds = DRILL_KINDS.filter((each) => each.level === level).map(({ id }) => id);
+		const kinds = DRILL_KINDS.flatMap(({ id, level: its }) => (its === level && isBundled(id) ? [id] : []));
 		const drill = drillsOn(ground, chance, kinds, DRAWS).next().value;
 		if (!drill) throw new RangeError(`no ${level} drill on these fixtures`);
 		return draft(
@@ -163,7 +172,7 @@ export const cautionHere: QuestionKind = {
 	make(ground, chance, level) {
 		let drill: Drill | null = null;
 		let met = 0;
-		for (const each of drillsOn(ground, chance, DRILL_IDS, CAUTION_DRAWS)) {
+		for (const each of drillsOn(ground, chance, BUNDLED_KINDS, CAUTION_DRAWS)) {
 			if (each.cautions.length === 0 || elsewhere(each).length < 2 || !isNamed(each)) continue;
 			if (!drill || distance(each, level) < distance(drill, level)) drill = each;
 			met++;

@@ -23,7 +23,7 @@ import {
 	type PracticalMark,
 	setPaper,
 } from '../../shared/paper/index.ts';
-import { type Drill, type DrillKind, makeDrill } from '../drill/index.ts';
+import { type BundledKind, type Drill, makeDrill } from '../drill/index.ts';
 import { markDrill } from '../drill/trusted.ts';
 import { readLog } from '../event/index.ts';
 import { cautionHere, onTheBench } from './drills.ts';
@@ -60,7 +60,7 @@ const KEPT = 64;
 const drills = lastFew<Drill>(KEPT);
 
 const drillOf = (kind: string, seed: number): Drill =>
-	drills(`${kind} ${seed}`, () => makeDrill(kind as DrillKind, seed));
+	drills(`${kind} ${seed}`, () => makeDrill(kind as BundledKind, seed));
 
 /**
  * Marks what was done on the bench: the drill is made anew from its kind and seed, and the log played into it. What was done live is

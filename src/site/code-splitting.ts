@@ -34,6 +34,8 @@ const codeSplitting: Exclude<Rolldown.OutputOptions['codeSplitting'], boolean | 
 			tags: ['$initial'],
 			test: /\/src\/features\/(drills|progress)\/(?!taskAtWork)|\/content\/[\w-]+\/drills\/(doing|progress)|\/sim\/drill\/types\.ts/,
 		},
+		// but what only the mark of a panel never seen takes
+		{ name: 'way', test: /\/sim\/drill\/(way\/(?!stranger)|(check|hands|harm|wish)\.ts)/ },
 		{ name: 'parts', test: /\/shared\/profile\/(bundled\/parts|chromaticity)\.ts/ },
 		{
 			name: 'bench',

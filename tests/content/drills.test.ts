@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { cautions } from '#words/cautions/index.ts';
 import { conditions, drills, findings, hints } from '#words/drills/index.ts';
-import { DRILL_IDS, DRILL_KINDS, makeDrill } from '../../sim/drill/index.ts';
+import { DRILL_IDS, DRILL_KINDS } from '../../sim/drill/index.ts';
 import { asked } from '../../src/wording/fill.ts';
+import { makeDrill } from '../sim/drill/made.ts';
 
 describe('words of the drills', () => {
 	it('name every kind, and no other', () => {

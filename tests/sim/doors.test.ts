@@ -3,11 +3,12 @@ import { describe, expect, test } from 'vitest';
 import { isInputError } from '../../shared/error/index.ts';
 import { type Answer, analyse, markPaper, readRecipe, setPaper } from '../../shared/paper/index.ts';
 import { bundledRig } from '../../shared/sheet/index.ts';
-import { DRILL_IDS, makeDrill, markDrill, shortestWay } from '../../sim/drill/index.ts';
+import { DRILL_IDS, markDrill, shortestWay } from '../../sim/drill/index.ts';
 import { openFinder, sequence } from '../../sim/finder/index.ts';
 import { openRig, replay, why } from '../../sim/rig/index.ts';
 import { errorText } from '../../src/wording/index.ts';
 import { runs } from '../runs.ts';
+import { makeDrill } from './drill/made.ts';
 import { anyEvent } from './rig/events.ts';
 import { spoilt } from './spoilt.ts';
 

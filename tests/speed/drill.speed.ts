@@ -1,8 +1,9 @@
 import { expect, it } from 'vitest';
 import { makeRandom } from '../../shared/random/index.ts';
-import { DRILL_KINDS, type Drill, makeDrill, markDrill, shortestWay } from '../../sim/drill/index.ts';
+import { DRILL_KINDS, type Drill, markDrill, shortestWay } from '../../sim/drill/index.ts';
 import type { RigEvent } from '../../sim/event/index.ts';
 import { openRig } from '../../sim/rig/index.ts';
+import { makeDrill } from '../sim/drill/made.ts';
 import { wandered } from '../sim/drill/wander.ts';
 
 const SEEDS = 60;

@@ -8,3 +8,4 @@ export { drillWords, levels } from './doing.ts';
 export { hintPlaces, hintSteps, hints, holdHints } from './hints.ts';
 export { type DrillSays, drills } from './kinds.ts';
 export { progressWords } from './progress.ts';
+export { unseenWords } from './unseen.ts';

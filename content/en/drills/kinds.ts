@@ -177,6 +177,23 @@ export const drills = {
 		task: 'Set {fixture as name} so that it obeys the line from start address {address}, in the mode it’s in. Its panel may not work like the last one: find out what acts, what stores and what leaves.',
 		why: 'Hired stock comes with panels you never saw, and the first one you meet is on tonight’s rig.',
 	},
+	'panel-unseen': {
+		title: 'A panel you never saw',
+		task: [
+			{
+				when: { goal: 'held' },
+				says: '{fixture as name} is a {profile}, and you’ve never met one. Have it show the static colour “{held as held}”, with no desk.',
+			},
+			{
+				when: { goal: 'follow' },
+				says: '{fixture as name} is a {profile}, and you’ve never met one. Have it follow {leader as name}, which leads already: in mode “{mode as mode}”[, at start address {address}, where this kind listens].',
+			},
+			{
+				says: '{fixture as name} is a {profile}, and you’ve never met one. Set it to start address {address}, in mode “{mode as mode}”.',
+			},
+		],
+		why: 'Hired-in stock comes with panels nobody on the crew has met, and there’s no time for the manual.',
+	},
 	'other-law-colour': {
 		title: 'A colour on another kind of panel',
 		task: 'Have {fixture as name} show the static colour “{held as held}” at {level as percent}, with no desk. Watch the wall it lights, not the lens, while you press: on some panels it follows at once.',

@@ -92,6 +92,7 @@ export const inputErrors = {
 	'random.seed': span,
 	'random.int': 'int takes two whole numbers, the lower first, at most {apart} apart; found {lo} and {hi}.',
 	'random.empty': 'pick needs at least one item; the list is empty.',
+	'invent.words': "Everything is left out for '{of}'. Leave at least one in.",
 	'random.chance': span,
 
 	'statistics.share': span,

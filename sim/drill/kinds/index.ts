@@ -24,6 +24,7 @@ import { otherLawAddress, otherLawColour, otherLawHandover } from './other-law.t
 import { cableMissing, lineLonger, mainsRow, remoteThree } from './plugs.ts';
 import { rowAsOne, rowBackToBack, sensorsAudience, twoUniverses } from './row.ts';
 import type { DrillDraft } from './stage.ts';
+import type { UnseenMaker } from './unseen.ts';
 
 export type { DrillDraft } from './stage.ts';
 
@@ -35,7 +36,14 @@ export interface DrillMaker {
 	readonly facts: readonly string[];
 	/** Its words say that something is wrong to be seen: a start that shows nothing is drawn again. */
 	readonly claims?: true;
-	readonly make: (random: Random) => DrillDraft;
+	readonly make: (random: Random, given: Given) => DrillDraft;
+}
+
+/** What a drill is made from besides chance. */
+interface Given {
+	readonly seed: number;
+	/** There for kinds whose fixture is invented. */
+	readonly unseen: UnseenMaker | undefined;
 }
 
 export const KINDS: Readonly<Record<DrillKind, DrillMaker>> = Object.freeze({
@@ -159,6 +167,12 @@ export const KINDS: Readonly<Record<DrillKind, DrillMaker>> = Object.freeze({
 		order: 215,
 		facts: ['fixture', 'profile', 'mode', 'address', 'loss', 'footprint'],
 		make: otherLawHandover,
+	},
+	'panel-unseen': {
+		level: 'middle',
+		order: 97,
+		facts: ['fixture', 'profile', 'goal', '?mode', '?address', '?footprint', '?held', '?leader'],
+		make: (random, { seed, unseen }) => (unseen as UnseenMaker)(random, seed),
 	},
 });
 

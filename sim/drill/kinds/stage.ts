@@ -29,7 +29,8 @@ type PatchLine = SheetDesk['patch'][number];
 /** What a kind makes of a stream of chance; what must be kept is added by `finish`. */
 export interface DrillDraft {
 	readonly scene: DrillScene;
-	readonly rig: Pick<RigSheet, 'fixtures'> & Partial<Pick<RigSheet, 'desk' | 'cables' | 'terminators' | 'remote'>>;
+	readonly rig: Pick<RigSheet, 'fixtures'> &
+		Partial<Pick<RigSheet, 'desk' | 'cables' | 'terminators' | 'remote' | 'profiles'>>;
 	readonly goal: readonly DrillCondition[];
 	readonly hands: readonly HandsOn[];
 	readonly facts: DrillFacts;
@@ -64,15 +65,22 @@ const NAMES: Readonly<Record<string, readonly [id: string, name: string]>> = Obj
 /** The id of the nth fixture (from 1) of a profile on a drill's rig: `wash-1`, `bar-1`, `floor-1`. */
 export const idOf = (profile: Profile, n: number): string => `${NAMES[profile.id]?.[0]}-${n}`;
 
+/** What a fixture that is not bundled is called on a drill's rig, by its shape. */
+const BY_SHAPE: Readonly<Record<Profile['shape'], readonly [id: string, name: string]>> = Object.freeze({
+	wash: ['wash', 'Wash'],
+	bar: ['bar', 'Bar'],
+});
+
 /**
  * The nth fixture (from 1) of a rig, on mains, its display never going dark unless told: reading a task costs no press.
  * @param settings what differs from the profile's defaults; a fixture with switches is stood so that it has them
  */
 export function fixture(scene: DrillScene, profile: Profile, n: number, settings: SomeSettings): SheetFixture {
 	const overhead = scene !== 'bench' && profile !== COBBLE;
+	const [id, name] = NAMES[profile.id] ?? BY_SHAPE[profile.shape];
 	const placed = {
-		id: idOf(profile, n),
-		name: `${NAMES[profile.id]?.[1]} ${n}`,
+		id: `${id}-${n}`,
+		name: `${name} ${n}`,
 		profile: profile.id,
 		place: { x: 1 + 2 * n, y: overhead ? 4 : 0.5, throw: 3, overhead },
 		on: true,

@@ -24,6 +24,7 @@ import { dipWay } from './dip.ts';
 import { deskWay, lineWay } from './line.ts';
 import { mainsWay } from './mains.ts';
 import { panelWay, viewOf } from './panel.ts';
+import { type PanelPart, panelParts } from './parts.ts';
 import { remoteWay } from './remote.ts';
 import { panelScript, type Script, staticWay, type TimedEvent } from './script.ts';
 
@@ -146,19 +147,6 @@ function needsOf({ id, unit, wish }: PanelPart): number {
 	const { profile, state } = unit;
 	if (profile.panel.kind === 'dip') return pressesOf(dipEvents(id, unit, wish));
 	return state.context.held ? staticWay(profile, state, wish).presses : panelWay(profile, viewOf(state), wish).presses;
-}
-
-/** A fixture that hands on itself may change, and what its settings must come to. */
-interface PanelPart {
-	readonly id: string;
-	readonly unit: Unit;
-	readonly wish: Wish;
-}
-
-function panelParts(drill: Task, rig: Rig): PanelPart[] {
-	if (!drill.hands.includes('power')) return [];
-	const isPanel = drill.hands.includes('panel');
-	return [...rig.gear.units].map(([id, unit]) => ({ id, unit, wish: isPanel ? wishFor(drill, id) : new Map() }));
 }
 
 function dipEvents(fixture: string, unit: Unit, wish: Wish): RigEvent[] {

@@ -96,7 +96,7 @@ function patienceOf(profile: Profile, state: FixtureState): number {
 }
 
 /** One hand at one fixture: presses, and what it wrote down. */
-class Hand {
+export class Hand {
 	readonly done: TimedEvent[] = [];
 	state: FixtureState;
 	/** Milliseconds since the way began. */

@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { drills, drillWords } from '#words/drills/index.ts';
-import { type Drill, type DrillKind, makeDrill } from '../../../sim/drill/index.ts';
+import { type BundledKind, type Drill, type DrillKind, makeDrill, type UnseenMaker } from '../../../sim/drill/index.ts';
 import { drillTask } from '../../wording/index.ts';
 import { drillStore, handsText, type RigStore } from '../rig/index.ts';
 import { TakenUpNotice, takeUp } from '../unfinished/index.ts';
@@ -10,18 +10,23 @@ import { Begin } from './Begin.tsx';
 import { Ways } from './Ways.tsx';
 import { Work } from './Work.tsx';
 
-interface DrillToDo {
+export interface DrillToDo {
 	kind: DrillKind;
 	seed: number;
 	/** The kinds in the order to learn in. */
 	order: readonly DrillKind[];
 	/** The first one on this visit leaves the focus where the browser put it. */
 	isFirst: boolean;
+	/** Makes those of a kind whose fixture is invented. */
+	unseen?: UnseenMaker;
 }
 
 /** A drill made and done. */
-export default function Doing({ kind, seed, ...rest }: DrillToDo): JSX.Element {
-	const drill = useMemo(() => makeDrill(kind, seed), [kind, seed]);
+export default function Doing({ kind, seed, unseen, ...rest }: DrillToDo): JSX.Element {
+	const drill = useMemo(
+		() => (unseen ? makeDrill(kind, seed, unseen) : makeDrill(kind as BundledKind, seed)),
+		[kind, seed, unseen],
+	);
 	return <OneDrill key={`${kind} ${seed}`} drill={drill} {...rest} />;
 }
 

@@ -1,18 +1,24 @@
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { drillWords } from '#words/drills/index.ts';
+import { type DrillKind, isUnseen } from '../../../sim/drill/index.ts';
+import { DEVICE } from '../../storage/index.ts';
 import { Notice } from '../../ui/index.ts';
-import { DrillList, type ListedKind } from '../progress/index.ts';
+import { DrillList, type ListedKind, openProgress } from '../progress/index.ts';
 import { Fetched } from './Fetched.tsx';
-import { anySeed, drillLink, readAsked } from './link.ts';
+import { type DrillRequest, drillLink, readAsked, seedFor } from './link.ts';
 
-/** What the address asks for; where it leaves the seed open one is drawn, and the address is then the link to that very drill. */
-function takeAsked() {
+/** A drill drawn for who leaves the seed open: the address is then the link to that very drill. */
+function drawn(kind: DrillKind, begun: number): DrillRequest {
+	const seed = seedFor(kind, begun);
+	history.replaceState(null, '', drillLink(kind, seed));
+	return { is: 'drill', kind, seed };
+}
+
+/** What the address asks for. Which panel never seen has its turn is known only from what was begun so far. */
+function takeAsked(): DrillRequest {
 	const asked = readAsked(location.hash);
-	if (asked.is !== 'any') return asked;
-	const seed = anySeed();
-	history.replaceState(null, '', drillLink(asked.kind, seed));
-	return { is: 'drill', kind: asked.kind, seed } as const;
+	return asked.is === 'any' && !isUnseen(asked.kind) ? drawn(asked.kind, 0) : asked;
 }
 
 /** The drill that the address asks for; where it asks for none that there is, a sentence and the list. */
@@ -27,10 +33,25 @@ export function DrillPage({ kinds }: { kinds: readonly ListedKind[] }): JSX.Elem
 		window.addEventListener('hashchange', hear);
 		return () => window.removeEventListener('hashchange', hear);
 	}, []);
+	useEffect(() => {
+		if (asked.is !== 'any') return;
+		let isAsked = true;
+		void openProgress(DEVICE).then(({ progress }) => {
+			if (isAsked) set(drawn(asked.kind, progress.get(asked.kind)?.tried.length ?? 0));
+		});
+		return () => {
+			isAsked = false;
+		};
+	}, [asked]);
+	if (asked.is === 'any') return <p class="coming">{drillWords.loading}</p>;
 	if (asked.is === 'drill') {
 		const { kind, seed } = asked;
-		const order = kinds.map(({ id }) => id as typeof kind);
-		return <Fetched load={() => import('./Doing.tsx')} props={{ kind, seed, order, isFirst: turn === 0 }} />;
+		const props = { kind, seed, order: kinds.map(({ id }) => id as typeof kind), isFirst: turn === 0 };
+		return isUnseen(kind) ? (
+			<Fetched key="unseen" load={() => import('./DoingUnseen.tsx')} props={props} />
+		) : (
+			<Fetched key="drill" load={() => import('./Doing.tsx')} props={props} />
+		);
 	}
 	return (
 		<>

@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { drillWords, progressWords } from '#words/drills/index.ts';
-import type { Finding, Mark, Task } from '../../../sim/drill/index.ts';
+import { type Finding, isUnseen, type Mark, type Task } from '../../../sim/drill/index.ts';
 import type { Rig } from '../../../sim/rig/index.ts';
 import { Notice } from '../../ui/index.ts';
 import { conditionText, findingText, harmText } from '../../wording/index.ts';
@@ -55,6 +55,7 @@ export function Marks({ drill, under, mark, rig, attempt, kept }: Props): JSX.El
 					</ul>
 				</details>
 			)}
+			{done && isUnseen(under.kind) && <Fetched load={() => import('./Stranger.tsx')} props={{ drill, mark }} />}
 			<dl class="drill-numbers">
 				<dt>{drillWords.presses}</dt>
 				<dd>{drillWords.pressesOf(presses, fewest)}</dd>

@@ -5,7 +5,7 @@ import type { Drill, DrillKind } from '../../../sim/drill/index.ts';
 import { DEVICE } from '../../storage/index.ts';
 import { Button, Live } from '../../ui/index.ts';
 import { openProgress, suggestNext } from '../progress/index.ts';
-import { anySeed, drillLink } from './link.ts';
+import { drillLink, seedAfter, seedFor } from './link.ts';
 
 /** Ways on from a drill: another like it, the next kind, the list, the link. */
 export function Ways({ drill, order }: { drill: Drill; order: readonly DrillKind[] }): JSX.Element {
@@ -13,7 +13,7 @@ export function Ways({ drill, order }: { drill: Drill; order: readonly DrillKind
 	const nextKind = async () => {
 		const { progress } = await openProgress(DEVICE);
 		const { kind = drill.kind } = suggestNext(progress, order, Date.now(), drill.kind) ?? {};
-		location.hash = drillLink(kind, anySeed());
+		location.hash = drillLink(kind, seedFor(kind, progress.get(kind)?.tried.length ?? 0));
 	};
 	const share = () =>
 		navigator.clipboard.writeText(location.href).then(
@@ -24,7 +24,7 @@ export function Ways({ drill, order }: { drill: Drill; order: readonly DrillKind
 		<nav class="drill-ways" aria-label={drillWords.ways}>
 			<Button
 				onClick={() => {
-					location.hash = drillLink(drill.kind, anySeed(drill.seed));
+					location.hash = drillLink(drill.kind, seedAfter(drill.kind, drill.seed));
 				}}
 			>
 				{drillWords.another}

@@ -1,4 +1,4 @@
-import { type DrillKind, makeDrill, type Task } from '../../../sim/drill/index.ts';
+import { type BundledKind, makeDrill, type Task } from '../../../sim/drill/index.ts';
 import { drillTask } from '../../wording/index.ts';
 import { anySeed } from './link.ts';
 
@@ -9,7 +9,7 @@ export interface OneTask {
 }
 
 /** A task that somebody else sets, such as a lesson: a kind of drill, drawn afresh at each go, or one task in several cases. */
-export type TaskSet = { readonly drill: DrillKind } | { readonly cases: readonly OneTask[] };
+export type TaskSet = { readonly drill: BundledKind } | { readonly cases: readonly OneTask[] };
 
 /** A seed by chance for another go. @param not one that is not to come again, where there is a choice */
 export function seedOf(set: TaskSet, not?: number): number {

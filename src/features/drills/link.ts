@@ -1,4 +1,4 @@
-import { DRILL_IDS, type DrillKind } from '../../../sim/drill/index.ts';
+import { DRILL_IDS, type DrillKind, isUnseen, seedInTurn } from '../../../sim/drill/index.ts';
 
 /** What a fragment asks for. */
 export type DrillRequest =
@@ -23,6 +23,17 @@ export function readAsked(fragment: string): DrillRequest {
 
 /** The fragment, with its `#`, that asks for a drill. */
 export const drillLink = (kind: DrillKind, seed: number): string => `#kind=${kind}&seed=${seed}`;
+
+/**
+ * A seed by chance for a kind. Of panels never seen it is the turn of another law than the one before, by how many of them were begun.
+ * @param begun seeds of the kind begun so far, on this device
+ */
+export const seedFor = (kind: DrillKind, begun: number): number =>
+	isUnseen(kind) ? seedInTurn(anySeed(), begun) : anySeed();
+
+/** A seed by chance after another of the same kind: of panels never seen the next law and the next goal. */
+export const seedAfter = (kind: DrillKind, seed: number): number =>
+	isUnseen(kind) ? seedInTurn(anySeed(), seed + 1) : anySeed(seed);
 
 /** A seed by chance, 0 to 2^32 - 1, other than this one. */
 export function anySeed(not?: number): number {

@@ -13,6 +13,7 @@ import {
 } from '../../../shared/profile/index.ts';
 import { nodesOf, parseXml } from '../../published/xml-nodes.ts';
 import { runs } from '../../runs.ts';
+import { inventions } from '../invent/kit.ts';
 import { layoutOf } from './layout.ts';
 import { naiveLayout } from './naive.ts';
 
@@ -89,7 +90,7 @@ const drivenBy = ({ emitters, modes }: Profile): string[] => {
 	return emitters.filter(({ id }) => ids.includes(id)).map(({ name }) => plain(name));
 };
 
-const named = BUNDLED.map((profile): [string, Profile] => [profile.id, profile]);
+const named = [...BUNDLED, ...inventions(runs(9, 90))].map((profile): [string, Profile] => [profile.id, profile]);
 
 describe.each(named)('%s, written and read', (_, profile) => {
 	const { profile: back, asked, left } = throughFile(profile);

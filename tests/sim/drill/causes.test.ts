@@ -8,12 +8,12 @@ import {
 	type Finding,
 	findingName,
 	findingsOf,
-	makeDrill,
 	type Task,
 } from '../../../sim/drill/index.ts';
 import { afterRepair, hintAims, shortestWay } from '../../../sim/drill/trusted.ts';
 import { openRig, type Rig } from '../../../sim/rig/index.ts';
 import { runs } from '../../runs.ts';
+import { makeDrill } from './made.ts';
 import { play } from './wander.ts';
 
 // Symptom: two outputs swapped at the desk were told as eleven things wrong, and a leader that garbled a running show was left to

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { cautionIds } from '#words/cautions/index.ts';
-import { DRILL_IDS, type Drill, makeDrill } from '../../../sim/drill/index.ts';
+import { DRILL_IDS, type Drill } from '../../../sim/drill/index.ts';
 import { runs } from '../../runs.ts';
+import { makeDrill } from './made.ts';
 
 function* drills(): Generator<Drill> {
 	for (const kind of DRILL_IDS) for (let seed = 0; seed < runs(15, 500); seed++) yield makeDrill(kind, seed);

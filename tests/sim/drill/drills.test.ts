@@ -7,7 +7,6 @@ import {
 	type Drill,
 	type DrillKind,
 	findingsOf,
-	makeDrill,
 	markDrill,
 	pressesOf,
 	shortestWay,
@@ -17,6 +16,7 @@ import type { RigEvent } from '../../../sim/event/index.ts';
 import { openRig, type Rig } from '../../../sim/rig/index.ts';
 import { runs } from '../../runs.ts';
 import { saidBy } from '../../shared/thrown.ts';
+import { makeDrill } from './made.ts';
 import { anyEvent, play, wandered } from './wander.ts';
 
 const kinds = DRILL_KINDS.map(({ id }) => id);
@@ -170,6 +170,7 @@ describe('the kinds', () => {
 			  "other-law-address",
 			  "other-law-colour",
 			  "other-law-handover",
+			  "panel-unseen",
 			  "past-512",
 			  "programme-speed",
 			  "remote-three",

@@ -1,7 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import type { KeyedPanel } from '../../../shared/profile/index.ts';
 import { makeRandom } from '../../../shared/random/index.ts';
-import { type Drill, type DrillKind, makeDrill, markDrill, pressesOf, shortestWay } from '../../../sim/drill/index.ts';
+import {
+	type BundledKind,
+	type Drill,
+	makeDrill,
+	markDrill,
+	pressesOf,
+	shortestWay,
+} from '../../../sim/drill/index.ts';
 import type { RigEvent } from '../../../sim/event/index.ts';
 import { openRig } from '../../../sim/rig/index.ts';
 import { runs } from '../../runs.ts';
@@ -14,7 +21,7 @@ const KINDS = ['address-keys', 'mode-address', 'held-colour', 'loss-setting', 'p
 const SEEDS = runs(8, 300);
 
 /** Drills of a kind on fixtures with keys. */
-function* keyed(kind: DrillKind): Generator<Drill> {
+function* keyed(kind: BundledKind): Generator<Drill> {
 	for (let seed = 0, found = 0; found < SEEDS; seed++) {
 		const drill = makeDrill(kind, seed);
 		if (drill.facts['profile'] === 'cobble') continue;
@@ -35,7 +42,7 @@ function readAll(drill: Drill): RigEvent[] {
 }
 
 describe('a mark', () => {
-	it.each(KINDS)('%s: reading the whole menu first costs nothing, and is told', (kind: DrillKind) => {
+	it.each(KINDS)('%s: reading the whole menu first costs nothing, and is told', (kind: BundledKind) => {
 		for (const drill of keyed(kind)) {
 			const read = readAll(drill);
 			const mark = markDrill(drill, [...read, ...shortestWay(drill, read)]);

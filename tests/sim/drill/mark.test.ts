@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { percentOf } from '../../../shared/dmx/index.ts';
 import {
+	type BundledKind,
 	type Drill,
-	type DrillKind,
 	type Finding,
 	isInHand,
 	makeDrill,
@@ -24,7 +24,7 @@ const told = (wrong: readonly Finding[]) =>
 	wrong.map(({ place, what, found, wanted }) => ({ place, what, found, wanted }));
 
 /** Drills of a kind, each finished by its way. */
-function finished(kind: DrillKind, check: (drill: Drill, rig: Rig, at: string) => void): void {
+function finished(kind: BundledKind, check: (drill: Drill, rig: Rig, at: string) => void): void {
 	for (let seed = 0; seed < SEEDS; seed++) {
 		const drill = makeDrill(kind, seed);
 		check(drill, replay(drill.sheet, shortestWay(drill)), `seed ${seed}`);

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { makeRandom } from '../../../shared/random/index.ts';
-import { DRILL_KINDS, HAND, makeDrill, markDrill, pressesOf, shortestWay } from '../../../sim/drill/index.ts';
+import { DRILL_KINDS, HAND, markDrill, pressesOf, shortestWay } from '../../../sim/drill/index.ts';
 import { runs } from '../../runs.ts';
+import { makeDrill } from './made.ts';
 import { playByHints } from './player.ts';
 
 // Symptom: hints asked to hold a key for up to 29 s and to let go within a tenth of a second, and the fewest presses counted on

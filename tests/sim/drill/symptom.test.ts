@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { DRILL_KINDS, type Drill, makeDrill, shortestWay } from '../../../sim/drill/index.ts';
+import { DRILL_KINDS, type Drill, shortestWay } from '../../../sim/drill/index.ts';
 import { panelOf } from '../../../sim/fixture/index.ts';
 import { openRig, type Rig, replay } from '../../../sim/rig/index.ts';
 import { runs } from '../../runs.ts';
+import { makeDrill } from './made.ts';
 
 // Symptom: 19 of 120 drills on a line that stops had no symptom at all: every light was right, and the task said that
 // something was wrong. Cause: 8 m of microphone cable does no harm, and nobody asked the rig. Three of 120 on followers

@@ -3,7 +3,7 @@ import * as checked from '../../../sim/drill/index.ts';
 import * as trusted from '../../../sim/drill/trusted.ts';
 import { saidBy } from '../../shared/thrown.ts';
 
-describe.each(checked.DRILL_IDS)('%s', (kind) => {
+describe.each(checked.BUNDLED_KINDS)('%s', (kind) => {
 	it('has the same way and marks through the door that trusts', () => {
 		const drill = checked.makeDrill(kind, 3);
 		const way = checked.shortestWay(drill);

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { type Item, LEVELS, type PaperLevel, RIG_KIND_IDS, type RigKindId } from '../../../shared/paper/index.ts';
-import { DRILL_IDS, type DrillKind, makeDrill } from '../../../sim/drill/index.ts';
+import { BUNDLED_KINDS, type BundledKind, makeDrill } from '../../../sim/drill/index.ts';
 import { setRigPaper } from '../../../sim/paper/index.ts';
 import { runs } from '../../runs.ts';
 import { profileOf, table } from './items.ts';
@@ -120,7 +120,7 @@ const EVERY: Readonly<Record<RigKindId, Record<PaperLevel, Holds>>> = {
 const isFlat = (item: Item): boolean => item.facts['panel'] === 'flat';
 const fields = (item: Item): number => table(item, 'fields', 3).length;
 
-const LEVEL_OF: Readonly<Record<PaperLevel, readonly DrillKind[]>> = {
+const LEVEL_OF: Readonly<Record<PaperLevel, readonly BundledKind[]>> = {
 	easy: [
 		'address-keys',
 		'address-dip',
@@ -156,9 +156,9 @@ const LEVEL_OF: Readonly<Record<PaperLevel, readonly DrillKind[]>> = {
 	],
 };
 
-function drillOf({ ask }: Item): { readonly kind: DrillKind; readonly level: PaperLevel } | null {
+function drillOf({ ask }: Item): { readonly kind: BundledKind; readonly level: PaperLevel } | null {
 	if (ask.form !== 'practical') return null;
-	const kind = ask.drill.kind as DrillKind;
+	const kind = ask.drill.kind as BundledKind;
 	return { kind, level: LEVELS.find((level) => LEVEL_OF[level].includes(kind)) ?? 'easy' };
 }
 
@@ -222,7 +222,7 @@ test('the first check stands farther from the rest the easier it is', () => {
 });
 
 test('every drill has its level here', () => {
-	expect(LEVELS.flatMap((level) => LEVEL_OF[level]).sort()).toEqual([...DRILL_IDS].sort());
+	expect(LEVELS.flatMap((level) => LEVEL_OF[level]).sort()).toEqual([...BUNDLED_KINDS].sort());
 	for (const [level, kinds] of Object.entries(LEVEL_OF))
 		for (const kind of kinds) expect(makeDrill(kind, 1).kind, level).toBe(kind);
 });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Item } from '../../../shared/paper/index.ts';
 import { profileFor } from '../../../shared/sheet/index.ts';
-import { DRILL_IDS, type DrillKind, makeDrill, shortestWay } from '../../../sim/drill/index.ts';
+import { BUNDLED_KINDS, type BundledKind, makeDrill, shortestWay } from '../../../sim/drill/index.ts';
 import type { RigEvent } from '../../../sim/event/index.ts';
 import { OFTEN_ON } from '../../../sim/paper/drills.ts';
 import { markRigPaper, RIG_SOURCES, setRigPaper } from '../../../sim/paper/index.ts';
@@ -14,7 +14,7 @@ import { itemOf, itemsOf } from './items.ts';
 describe('cautions for a task', () => {
 	/** What the task calls for, looked up here: where it is, what hands touch, and what its lamps do before and after. */
 	function callsFor(item: Item): string[] {
-		const drill = makeDrill(item.facts['drill'] as DrillKind, Number(item.facts['seed']));
+		const drill = makeDrill(item.facts['drill'] as BundledKind, Number(item.facts['seed']));
 		const rig = openRig(drill.sheet);
 		const lights = () => drill.sheet.fixtures.map(({ id }) => rig.look(id).light);
 		const before = lights();
@@ -68,7 +68,7 @@ describe('done on the bench', () => {
 	it('is right by the shortest way and by nothing less', () => {
 		for (const item of itemsOf('on-the-bench', runs(12, 10_000))) {
 			if (item.ask.form !== 'practical') throw new Error('another form');
-			const drill = makeDrill(item.ask.drill.kind as DrillKind, item.ask.drill.seed);
+			const drill = makeDrill(item.ask.drill.kind as BundledKind, item.ask.drill.seed);
 			expect(item.bench).toEqual(drill.sheet);
 			const way = shortestWay(drill);
 			const mark = RIG_SOURCES.practical(item, throughJson(way) as unknown[]);
@@ -94,7 +94,7 @@ describe('done on the bench', () => {
 		const paper = setRigPaper({ version: 1, title: 'x', count: 2, kinds: ['on-the-bench', 'display-says'] }, 3);
 		const [bench] = paper.items.filter(({ kind }) => kind === 'on-the-bench') as [Item];
 		if (bench.ask.form !== 'practical') throw new Error('another form');
-		const log = shortestWay(makeDrill(bench.ask.drill.kind as DrillKind, bench.ask.drill.seed));
+		const log = shortestWay(makeDrill(bench.ask.drill.kind as BundledKind, bench.ask.drill.seed));
 		const done = markRigPaper(paper, { [bench.id]: { form: 'practical', log } });
 		expect(done).toMatchObject({ score: 1, of: 2, misfits: [] });
 		expect(done.items.find(({ item }) => item === bench.id)).toMatchObject({ right: true, share: 1 });
@@ -105,7 +105,7 @@ describe('done on the bench', () => {
 
 	it('looks for drills where they are often to be had', () => {
 		const tries = runs(12, 60);
-		for (const kind of DRILL_IDS) {
+		for (const kind of BUNDLED_KINDS) {
 			const made = Array.from({ length: tries }, (_, seed) => makeDrill(kind, seed * 7919 + 3));
 			const alone = new Set(
 				made.flatMap(({ sheet }) => {

@@ -1,17 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { findings, hints } from '#words/drills/index.ts';
-import {
-	DRILL_IDS,
-	type Drill,
-	type Finding,
-	hintOn,
-	makeDrill,
-	markDrill,
-	shortestWay,
-} from '../../../sim/drill/index.ts';
+import { DRILL_IDS, type Drill, type Finding, hintOn, markDrill, shortestWay } from '../../../sim/drill/index.ts';
 import type { RigEvent } from '../../../sim/event/index.ts';
 import { openRig } from '../../../sim/rig/index.ts';
 import { conditionText, drillTask, findingText, harmText, hintText } from '../../../src/wording/index.ts';
+import { makeDrill } from '../../sim/drill/made.ts';
 import { isShort, readsWell } from './wording.ts';
 
 const SEEDS = 30;

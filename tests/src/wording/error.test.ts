@@ -10,6 +10,7 @@ import {
 	switchesUp,
 } from '../../../shared/dmx/index.ts';
 import { type ErrorCode, type ErrorFacts, InputError } from '../../../shared/error/index.ts';
+import { LAWS } from '../../../shared/invent/index.ts';
 import { analyse } from '../../../shared/paper/index.ts';
 import { BUNDLED, bundledProfile, type Profile, readProfile } from '../../../shared/profile/index.ts';
 import { makeRandom } from '../../../shared/random/index.ts';
@@ -18,6 +19,7 @@ import { makeDrill, makeTask, markDrill } from '../../../sim/drill/index.ts';
 import { screenPace, staticLevels } from '../../../sim/light/index.ts';
 import { openRig } from '../../../sim/rig/index.ts';
 import { readDeck } from '../../../src/features/deck/reading.ts';
+import { invent } from '../../../src/features/invented/index.ts';
 import { readLesson, timetableOf } from '../../../src/features/lessons/index.ts';
 import { qrDrawing } from '../../../src/features/papers/exchange/qr.ts';
 import { readSlip } from '../../../src/features/papers/exchange/schema.ts';
@@ -99,6 +101,7 @@ const provoked: Partial<Record<ErrorCode, () => unknown>> = {
 	'timing.range': () => packetMicroseconds(1, { break: 91 }),
 	'dip.switch': () => switchesUp([0]),
 	'random.empty': () => makeRandom(1).pick([]),
+	'invent.words': () => invent(1, 'easy', { laws: LAWS }),
 	'analyse.marks': () => analyse(3 as never),
 	'held.index': () => staticLevels(tallow, 99, new Float32Array(tallow.cells * tallow.emitters.length)),
 	'programme.index': () => screenPace(tallow, 99, 1),

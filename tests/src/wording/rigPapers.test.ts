@@ -4,7 +4,7 @@ import { checks } from '#words/checks/index.ts';
 import { rigQuestions } from '#words/papers/index.ts';
 import { LEVELS, RIG_KIND_IDS } from '../../../shared/paper/index.ts';
 import { BUNDLED } from '../../../shared/profile/index.ts';
-import { DRILL_IDS, makeDrill } from '../../../sim/drill/index.ts';
+import { BUNDLED_KINDS, makeDrill } from '../../../sim/drill/index.ts';
 import { CHECK_KINDS } from '../../../sim/finder/index.ts';
 import { drillFacts } from '../../../sim/paper/drills.ts';
 import { drillTask } from '../../../src/wording/drills.ts';
@@ -63,7 +63,7 @@ describe('the words of questions read from a rig', () => {
 
 	it('tell a task on the bench as the drill itself does, whatever the drill', () => {
 		const item = itemOf('on-the-bench', 0, { profiles: BUNDLED, sheet: null }, LEVELS[0]);
-		for (const kind of DRILL_IDS) {
+		for (const kind of BUNDLED_KINDS) {
 			for (let seed = 0; seed < runs(4, 40); seed++) {
 				const drill = makeDrill(kind, seed);
 				expect(questionAsk({ ...item, facts: drillFacts(drill), bench: drill.sheet })).toBe(drillTask(drill));

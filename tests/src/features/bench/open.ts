@@ -41,7 +41,7 @@ export const lightOf = (tab: Page, name: string): Locator =>
 	tab.locator('.card', { has: tab.getByText(name, { exact: true }) }).locator('.card-light');
 
 /** A key on the panel in hand. */
-export const key = (tab: Page, name: 'Back' | 'Down' | 'Up' | 'Set'): Locator =>
+export const key = (tab: Page, name: 'Back' | 'Down' | 'Up' | 'Set' | 'Left' | 'Right' | 'Page'): Locator =>
 	tab.locator('.panel').getByRole('button', { name, exact: true });
 
 /** What the display in hand says, blanks at the ends left out. */

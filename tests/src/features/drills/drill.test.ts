@@ -1,11 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { DRILL_IDS, makeDrill, markDrill, shortestWay } from '../../../../sim/drill/index.ts';
+import { DRILL_IDS, markDrill, shortestWay } from '../../../../sim/drill/index.ts';
 import type { RigEvent } from '../../../../sim/event/index.ts';
 import { attemptFrom, FRESH, markedAttempt, progressAfter } from '../../../../src/features/drills/attempt.ts';
 import { anySeed, drillLink, readAsked } from '../../../../src/features/drills/link.ts';
 import { readProgress } from '../../../../src/features/progress/reading.ts';
 import { NO_PROGRESS, type Progress, withBegun, withHint } from '../../../../src/features/progress/result.ts';
 import { drillStore, handsText } from '../../../../src/features/rig/index.ts';
+import { makeDrill } from '../../../sim/drill/made.ts';
 
 describe('the address of a drill', () => {
 	it('is read back as it was written, for every kind', () => {

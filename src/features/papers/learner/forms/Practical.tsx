@@ -4,7 +4,7 @@ import { type CautionId, cautionIds, cautions, siteFirst } from '#words/cautions
 import { drillWords } from '#words/drills/index.ts';
 import { sitWords } from '#words/papers/index.ts';
 import { isInputError } from '../../../../../shared/error/index.ts';
-import { DRILL_IDS, type Drill, makeDrill, pressesOf } from '../../../../../sim/drill/index.ts';
+import { BUNDLED_KINDS, type Drill, makeDrill, pressesOf } from '../../../../../sim/drill/index.ts';
 import { type RigEvent, readLog } from '../../../../../sim/event/index.ts';
 import { Button, CautionBox } from '../../../../ui/index.ts';
 import { Bench } from '../../../bench/index.ts';
@@ -28,7 +28,7 @@ const ON_BENCH = ['hanging', 'batteries', 'mains', 'ultraviolet', 'flashing'];
 /** A task done on the bench, in place: no hints and no marks; what is done is the answer. */
 export default function Practical({ kind, seed, disabled, log, onLog }: Props): JSX.Element {
 	const drill = useMemo(() => {
-		const known = DRILL_IDS.find((id) => id === kind);
+		const known = BUNDLED_KINDS.find((id) => id === kind);
 		return known === undefined ? null : makeDrill(known, seed);
 	}, [kind, seed]);
 	const [store, open] = useState<RigStore | null>(() => (drill && log.length > 0 ? reopened(drill, log) : null));
