@@ -4,7 +4,6 @@ import { backWords, benchWords, rowWords } from '#words/bench/index.ts';
 import type { RigSheet } from '../../../shared/sheet/index.ts';
 import { askedOf, type Sight } from '../../../sim/rig/index.ts';
 import { Tape } from '../../ui/index.ts';
-import { panelTitle } from '../../wording/index.ts';
 import { CableLines } from './CableLines.tsx';
 import { briefLight } from './fixtureBack.ts';
 import { Socket } from './Socket.tsx';
@@ -69,7 +68,7 @@ function DeskCard({ desk }: { desk: NonNullable<RigSheet['desk']> }): JSX.Elemen
 }
 
 /** Moves the focus from a card to its panel, past all other cards and sockets. */
-const toPanel = (): void => document.querySelector<HTMLElement>('.panel .display, .panel button')?.focus();
+const focusPanel = (): void => document.querySelector<HTMLElement>('.panel .display, .panel button')?.focus();
 
 /** What is read of a display from where the row is walked. */
 const faceOf = (display: Sight['display']): { lit: boolean; face: string } =>
@@ -78,7 +77,7 @@ const faceOf = (display: Sight['display']): { lit: boolean; face: string } =>
 		: { lit: true, face: backWords.noDisplay };
 
 function Card({ fixture, number }: { fixture: string; number: number }): JSX.Element | null {
-	const { store, select, why } = useBench();
+	const { store, select, bring, why } = useBench();
 	const [placed, sight, inHand] = useSeen(({ selected }) => {
 		const { rig } = store;
 		const placed = rig.gear.units.get(fixture)?.placed;
@@ -98,17 +97,17 @@ function Card({ fixture, number }: { fixture: string; number: number }): JSX.Ele
 				<Tape>{name}</Tape>
 			</button>
 			{inHand && (
-				<button type="button" class="card-skip" onClick={toPanel}>
+				<button
+					type="button"
+					class="card-skip"
+					onClick={() => {
+						bring('panel');
+						// once it is drawn
+						requestAnimationFrame(focusPanel);
+					}}
+				>
 					{rowWords.toPanel}
 				</button>
-			)}
-			<span class={`card-face card-face-${kind}`} aria-hidden="true" data-lit={lit}>
-				{face}
-			</span>
-			{kind === 'keyed' && (
-				<span class="card-title" aria-hidden="true">
-					{panelTitle(store.rig, fixture, sight.display)}
-				</span>
 			)}
 			<p class="card-light" id={`light-${fixture}`}>
 				{briefLight(store.rig, fixture, sight.light)}
@@ -120,6 +119,9 @@ function Card({ fixture, number }: { fixture: string; number: number }): JSX.Ele
 			)}
 			<div class="card-sockets">
 				<Socket port={`${fixture}:in`} label={backWords.in} />
+				<span class={`card-face card-face-${kind}`} aria-hidden="true" data-lit={lit}>
+					{face}
+				</span>
 				<Socket port={`${fixture}:out`} label={backWords.out} />
 			</div>
 		</li>

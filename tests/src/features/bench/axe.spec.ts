@@ -24,15 +24,21 @@ for (const { colorScheme, width } of looks) {
 		await layOut(tab, 'Mixed panels');
 		await clean(tab, 'mixed panels');
 
-		for (const id of ['desk', 'cables', 'remote', 'sound', 'breaker', 'clock', 'log']) await drawer(tab, id);
+		for (const id of ['desk', 'cables', 'remote', 'sound', 'breaker', 'clock', 'log']) {
+			await drawer(tab, id);
+			await clean(tab, id);
+		}
 		const breaker = await drawer(tab, 'breaker');
 		await breaker.getByRole('combobox', { name: 'What to break' }).selectOption('cable:cable-1');
 		await breaker.getByRole('switch', { name: 'Data minus' }).click();
-		await tab.locator('[data-port="wash-2:in"]').first().click();
+		await clean(tab, 'a fault in');
+		await drawer(tab, 'cables');
+		await tab.locator('.row [data-port="wash-2:in"]').click();
 		await expect(tab.locator('.hand')).toBeVisible();
+		await drawer(tab, 'desk');
 		await tab.getByRole('textbox', { name: 'Master' }).fill('much');
 		await tab.getByRole('textbox', { name: 'Master' }).press('Enter');
-		await clean(tab, 'drawers open, a fault in, a hand full, an entry wrong');
+		await clean(tab, 'a hand full, an entry wrong');
 
 		await tab.getByRole('button', { name: 'Why does Bar 1 look like that?' }).click();
 		await expect(tab.getByRole('dialog').locator('.trail')).toBeVisible();
