@@ -88,10 +88,10 @@ test('a lesson’s task leads back to the course, and a cable end in hand on a f
 	page: tab,
 }) => {
 	await tab.goto('/lessons/bands/');
-	await expect(leave(tab)).toHaveAttribute('href', '/lessons/');
+	await expect(tab.locator('.leave')).toHaveAttribute('href', '/lessons/');
 	await tab.goto('/bench/');
 	await bring(tab, 'Cables');
-	await tab.locator('.row [data-port="wash-4:out"]').click();
+	await tab.locator('.row [data-port="wash-2:in"]').click();
 	await expect(tab.locator('.hand')).toBeVisible();
 	await expect(leave(tab)).toBeHidden();
 });
