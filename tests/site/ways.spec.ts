@@ -90,6 +90,7 @@ test('a lesson’s task leads back to the course, and a cable end in hand on a f
 	await tab.goto('/lessons/bands/');
 	await expect(tab.locator('.leave')).toHaveAttribute('href', '/lessons/');
 	await tab.goto('/bench/');
+	await expect(tab.locator('.sheet-tabs')).toBeVisible();
 	await bring(tab, 'Cables');
 	await tab.locator('.row [data-port="wash-2:in"]').click();
 	await expect(tab.locator('.hand')).toBeVisible();

@@ -13,7 +13,7 @@ export const benchWords = {
 		clock: 'Clock',
 	},
 	/** On a phone: what stands below the row, one at a time. */
-	tabs: { label: 'Parts of the bench', panel: 'Panel', desk: 'Faders', more: 'More' },
+	tabs: { panel: 'Panel', desk: 'Faders', more: 'More' },
 	layOut: 'Set up',
 	keptBenches: (count: number) => `Kept benches: ${count}`,
 	undo: 'Undo',

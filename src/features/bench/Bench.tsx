@@ -168,7 +168,7 @@ function AtSockets(): JSX.Element | null {
 	return hand && <HandBar />;
 }
 
-/** All that stands on the bench. Where one thing has room below the row, it says which: what was brought up begins right there. */
+/** All that stands on the bench, marked with what is up where one thing has room below the row. */
 function Stage({ children }: { children: ComponentChildren }): JSX.Element {
 	const [sheet, tool] = useSeen(({ sheet, tool }) => [sheet, tool]);
 	return (

@@ -68,7 +68,7 @@ function DeskCard({ desk }: { desk: NonNullable<RigSheet['desk']> }): JSX.Elemen
 }
 
 /** Moves the focus from a card to its panel, past all other cards and sockets. */
-const focusPanel = (): void => document.querySelector<HTMLElement>('.panel .display, .panel button')?.focus();
+const toPanel = (): void => document.querySelector<HTMLElement>('.panel .display, .panel button')?.focus();
 
 /** What is read of a display from where the row is walked. */
 const faceOf = (display: Sight['display']): { lit: boolean; face: string } =>
@@ -77,7 +77,7 @@ const faceOf = (display: Sight['display']): { lit: boolean; face: string } =>
 		: { lit: true, face: backWords.noDisplay };
 
 function Card({ fixture, number }: { fixture: string; number: number }): JSX.Element | null {
-	const { store, select, bring, why } = useBench();
+	const { store, select, why } = useBench();
 	const [placed, sight, inHand] = useSeen(({ selected }) => {
 		const { rig } = store;
 		const placed = rig.gear.units.get(fixture)?.placed;
@@ -97,15 +97,7 @@ function Card({ fixture, number }: { fixture: string; number: number }): JSX.Ele
 				<Tape>{name}</Tape>
 			</button>
 			{inHand && (
-				<button
-					type="button"
-					class="card-skip"
-					onClick={() => {
-						bring('panel');
-						// once it is drawn
-						requestAnimationFrame(focusPanel);
-					}}
-				>
+				<button type="button" class="card-skip" onClick={toPanel}>
 					{rowWords.toPanel}
 				</button>
 			)}

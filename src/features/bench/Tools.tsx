@@ -1,5 +1,5 @@
 import type { ComponentType, JSX } from 'preact';
-import { useEffect, useState } from 'preact/hooks';
+import { useRef, useState } from 'preact/hooks';
 import { benchWords } from '#words/bench/index.ts';
 import { Button } from '../../ui/index.ts';
 import { later, type Tool, useBench, useSeen } from './view.ts';
@@ -26,28 +26,33 @@ export function Tools({ without }: Props): JSX.Element {
 	const { bring } = useBench();
 	const [open] = useSeen(({ tool }) => [tool]);
 	const here = OTHERS.filter(([id]) => !without.includes(id));
-	const [id, Part] = here.find(([each]) => each === open) ?? [];
+	// a steady beat goes on while another tool is looked at
+	const heard = useRef(false);
+	if (open === 'sound') heard.current = true;
 	return (
 		<div class="tools">
-			<div class="tool-bar" data-few={here.filter(([each]) => each !== 'cables').length < 2}>
-				{here.map(([each]) => (
+			<div class="tool-bar">
+				{here.map(([id]) => (
 					<button
-						key={each}
+						key={id}
 						type="button"
 						class="tool-tab"
-						data-of={each}
-						aria-expanded={each === open}
-						onClick={() => bring(each === open ? null : each)}
+						data-of={id}
+						aria-expanded={id === open}
+						onClick={() => bring(id === open ? null : id)}
 					>
-						{benchWords.parts[each]}
+						{benchWords.parts[id]}
 					</button>
 				))}
 			</div>
-			{id && Part && (
-				<section key={id} class="tool" data-tool={id} aria-label={benchWords.parts[id]}>
-					<h2 class="visually-hidden">{benchWords.parts[id]}</h2>
-					<Part />
-				</section>
+			{here.map(
+				([id, Part]) =>
+					(id === open || (id === 'sound' && heard.current)) && (
+						<section key={id} class="tool" data-tool={id} hidden={id !== open}>
+							<h2 class="visually-hidden">{benchWords.parts[id]}</h2>
+							<Part />
+						</section>
+					),
 			)}
 		</div>
 	);
@@ -59,77 +64,56 @@ const WIDE = '(min-width: 64rem)';
 /** The desk's faders, fetched once they are asked for, or at once where there is a desk and room to show it. */
 export function Faders(): JSX.Element {
 	const [isUp, hasDesk] = useSeen(({ sheet, store }) => [sheet === 'desk', store.rig.gear.desk !== null]);
-	const isWide = useWide();
+	const isWide = matchMedia(WIDE).matches;
 	const [asked, ask] = useState(false);
-	useEffect(() => {
-		if (isUp) ask(true);
-	}, [isUp]);
-	const isThere = asked || isUp || (isWide && hasDesk);
+	if (isUp && !asked) ask(true);
 	return (
-		<section class="tool faders" data-tool="desk" aria-label={benchWords.parts.desk}>
+		<section class="tool faders" data-tool="desk">
 			<h2 class="visually-hidden">{benchWords.parts.desk}</h2>
-			{isThere ? <Desk /> : <Button onClick={() => ask(true)}>{benchWords.parts.desk}</Button>}
+			{asked || (isWide && hasDesk) ? <Desk /> : <Button onClick={() => ask(true)}>{benchWords.parts.desk}</Button>}
 		</section>
 	);
-}
-
-function useWide(): boolean {
-	const [isWide, set] = useState(() => matchMedia(WIDE).matches);
-	useEffect(() => {
-		const query = matchMedia(WIDE);
-		const hear = () => set(query.matches);
-		query.addEventListener('change', hear);
-		return () => query.removeEventListener('change', hear);
-	}, []);
-	return isWide;
 }
 
 /** Where one thing has room: what can be brought up below the row. With the panel alone there is nothing to pick. */
 export function SheetTabs({ without }: Props): JSX.Element | null {
 	const { bring } = useBench();
 	const [sheet, tool] = useSeen(({ sheet, tool }) => [sheet, tool]);
-	const more = OTHERS.map(([id]) => id).filter((id) => id !== 'cables' && !without.includes(id));
+	const has = (id: Tool) => !without.includes(id);
+	const more = OTHERS.map(([id]) => id).filter((id) => id !== 'cables' && has(id));
 	const [first] = more;
-	const tabs: readonly (readonly ['panel' | Tool, string, boolean])[] = [
-		['panel', benchWords.tabs.panel, sheet === 'panel'],
-		...(without.includes('desk') ? [] : ([['desk', benchWords.tabs.desk, sheet === 'desk']] as const)),
-		...(without.includes('cables')
-			? []
-			: ([['cables', benchWords.parts.cables, sheet === 'tools' && tool === 'cables']] as const)),
-		...(first === undefined
-			? []
-			: ([
-					[
-						tool !== null && more.includes(tool) ? tool : first,
-						more.length > 1 ? benchWords.tabs.more : benchWords.parts[first],
-						sheet === 'tools' && tool !== 'cables',
-					],
-				] as const)),
-	];
-	if (tabs.length < 2) return null;
+	const { tabs, parts } = benchWords;
+	const tab = (part: 'panel' | Tool, words: string, isUp: boolean) => (
+		<button
+			type="button"
+			class="sheet-tab"
+			aria-pressed={isUp}
+			onClick={() => {
+				bring(part);
+				toTop();
+			}}
+		>
+			{words}
+		</button>
+	);
+	if (!first && !has('desk') && !has('cables')) return null;
 	return (
-		<fieldset class="sheet-tabs">
-			<legend class="visually-hidden">{benchWords.tabs.label}</legend>
-			{tabs.map(([part, words, isUp]) => (
-				<button
-					key={words}
-					type="button"
-					class="sheet-tab"
-					aria-pressed={isUp}
-					onClick={({ currentTarget }) => {
-						bring(part);
-						toTop(currentTarget);
-					}}
-				>
-					{words}
-				</button>
-			))}
-		</fieldset>
+		<div class="sheet-tabs">
+			{tab('panel', tabs.panel, sheet === 'panel')}
+			{has('desk') && tab('desk', tabs.desk, sheet === 'desk')}
+			{has('cables') && tab('cables', parts.cables, sheet === 'tools' && tool === 'cables')}
+			{first &&
+				tab(
+					more.find((id) => id === tool) ?? first,
+					more.length > 1 ? tabs.more : parts[first],
+					sheet === 'tools' && tool !== 'cables',
+				)}
+		</div>
 	);
 }
 
 /** What is brought up is read from its top: where the page has been scrolled past that, it goes back there. */
-function toTop(tab: HTMLElement): void {
-	const stage = tab.closest('.bench')?.querySelector('.stage');
+function toTop(): void {
+	const stage = document.querySelector('.stage');
 	if (stage && stage.getBoundingClientRect().top < 0) stage.scrollIntoView();
 }

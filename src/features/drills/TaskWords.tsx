@@ -9,18 +9,14 @@ interface Props {
 	says: string;
 	/** Its heading, where it has one of its own. */
 	children?: ComponentChildren;
-	labelledby?: string;
+	labelledby?: string | undefined;
 }
 
 /** A task in words: what is to be done, where, and with what. At work on a phone it is one line, and a press opens the whole. */
 export function TaskWords({ task, says, children, labelledby }: Props): JSX.Element {
 	const [isWhole, open] = useState(false);
 	return (
-		<section
-			class="drill-task"
-			data-whole={isWhole}
-			{...(labelledby === undefined ? {} : { 'aria-labelledby': labelledby })}
-		>
+		<section class="drill-task" data-whole={isWhole} aria-labelledby={labelledby}>
 			{children}
 			<p class="drill-what">{says}</p>
 			<button
