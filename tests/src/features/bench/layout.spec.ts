@@ -101,7 +101,11 @@ test.describe('on a phone, 390 by 844', () => {
 		await expect(task).toBeInViewport({ ratio: 1 });
 		await tab.getByRole('button', { name: 'The whole task' }).tap();
 		await expect(tab.locator('.drill-where')).toBeInViewport({ ratio: 1 });
-		expect(await tab.locator('.drill-what').evaluate((it) => it.scrollWidth <= it.clientWidth)).toBe(true);
+		const what = tab.locator('.drill-what');
+		expect(await what.evaluate((it) => it.scrollWidth <= it.clientWidth)).toBe(true);
+		// across the glass, and nothing of it over another
+		expect((await what.boundingBox())?.width).toBeGreaterThan(300);
+		expect(await endOf(what)).toBeLessThanOrEqual((await tab.locator('.drill-where').boundingBox())?.y ?? 0);
 	});
 
 	// with the panel away its cautions would have been too
