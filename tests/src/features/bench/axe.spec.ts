@@ -1,7 +1,7 @@
 import { expect, type Page, test } from '@playwright/test';
 import { axe } from '../../../site/axe.ts';
 import { looks } from '../../../site/looks.ts';
-import { drawer, layOut, openFresh, take } from './open.ts';
+import { bring, drawer, layOut, openFresh, take } from './open.ts';
 
 test.use({ serviceWorkers: 'block' });
 
@@ -45,6 +45,7 @@ for (const { colorScheme, width } of looks) {
 		await clean(tab, 'a reason trail');
 		await tab.keyboard.press('Escape');
 
+		await bring(tab, 'Panel');
 		await take(tab, 'Old wash').click();
 		await expect(tab.locator('.dip').first()).toBeVisible();
 		await clean(tab, 'switches');
