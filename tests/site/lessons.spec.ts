@@ -4,7 +4,7 @@ import type { RigEvent } from '../../sim/event/index.ts';
 import { practiceOf } from '../../src/features/lessons/index.ts';
 import { serve } from '../../src/site/server/index.ts';
 import { lessonFiles, taskFrom } from '../content/lessons.ts';
-import { drawer, key, take } from '../src/features/bench/open.ts';
+import { bring, drawer, key, take } from '../src/features/bench/open.ts';
 import { axe } from './axe.ts';
 import { built, isLesson, pages } from './pages.ts';
 import { untilKept } from './versions.ts';
@@ -59,10 +59,13 @@ async function touch(tab: Page, { sheet }: Task, event: RigEvent): Promise<void>
 	}
 	switch (event.type) {
 		case 'key.tap':
+			await bring(tab, 'Panel');
 			return key(tab, NAMES[event.key as keyof typeof NAMES]).tap();
 		case 'switch.flip':
+			await bring(tab, 'Panel');
 			return tab.getByRole('switch', { name: new RegExp(`^Switch ${event.switch}:`) }).tap();
 		case 'slide.move': {
+			await bring(tab, 'Panel');
 			const slide = tab.locator('.panel .slide').nth(event.slide === 'mode' ? 0 : event.slide === 'loss' ? 1 : 2);
 			return slide.locator('.slide-stop').nth(event.to).tap();
 		}
@@ -77,8 +80,10 @@ async function touch(tab: Page, { sheet }: Task, event: RigEvent): Promise<void>
 			return button.tap();
 		}
 		case 'power.switch':
+			await bring(tab, 'Panel');
 			return tab.getByRole('switch', { name: 'Power switch' }).tap();
 		case 'mains.plug': {
+			await bring(tab, 'Panel');
 			await tab.locator('.case-power select').selectOption(event.into);
 			return;
 		}
@@ -121,7 +126,7 @@ test.describe('by touch, 390 wide', () => {
 		await tab.getByRole('button', { name: 'That’s my answer' }).tap();
 		await expect(tab.locator('.practice-words')).toContainText('leaned on the keys');
 		await step(tab, 'Your turn').tap();
-		await expect(tab.locator('.practice-task')).toContainText('locked');
+		await expect(tab.locator('.practice .drill-what')).toContainText('locked');
 		await begin(tab).tap();
 		await expect(markIt(tab)).toBeVisible();
 		await markIt(tab).tap();
@@ -210,7 +215,7 @@ test.describe('by touch, 390 wide', () => {
 
 	// of most lessons the task was one fixed drill, done by heart the second time
 	test('a task is drawn afresh at each go, and a reload keeps the one under way', async ({ page: tab }) => {
-		const says = tab.locator('.practice-task');
+		const says = tab.locator('.practice .drill-what');
 		const drawn = new Set<string | null>();
 		await tab.goto('/lessons/modes-and-footprints/');
 		for (let go = 0; go < 3; go++) {

@@ -1,5 +1,6 @@
 import { expect, type Page, test } from '@playwright/test';
 import { frame } from '#words/site/index.ts';
+import { bring } from '../src/features/bench/open.ts';
 import { begin } from '../src/features/finder/hidden.ts';
 import { markupOf, pages } from './pages.ts';
 
@@ -89,7 +90,9 @@ test('a lesson’s task leads back to the course, and a cable end in hand on a f
 	await tab.goto('/lessons/bands/');
 	await expect(tab.locator('.leave')).toHaveAttribute('href', '/lessons/');
 	await tab.goto('/bench/');
-	await tab.locator('[data-port="wash-2:in"]').first().click();
+	await expect(tab.locator('.sheet-tabs')).toBeVisible();
+	await bring(tab, 'Cables');
+	await tab.locator('.row [data-port="wash-2:in"]').click();
 	await expect(tab.locator('.hand')).toBeVisible();
 	await expect(leave(tab)).toBeHidden();
 });

@@ -12,6 +12,8 @@ export const benchWords = {
 		log: 'What was done',
 		clock: 'Clock',
 	},
+	/** On a phone: what stands below the row, one at a time. */
+	tabs: { panel: 'Panel', desk: 'Faders', more: 'More' },
 	layOut: 'Set up',
 	keptBenches: (count: number) => `Kept benches: ${count}`,
 	undo: 'Undo',

@@ -31,6 +31,7 @@ export const drillWords = {
 		remote: 'the remote',
 	},
 	notInHand: (hands: string) => `This drill is done by ${hands} alone.`,
+	wholeTask: 'The whole task',
 	ways: 'Ways on',
 	bar: 'This drill',
 	mark: 'Mark it',

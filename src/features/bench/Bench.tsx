@@ -5,13 +5,13 @@ import type { HandsOn as Touch } from '../../../sim/drill/index.ts';
 import { Button, Live, Notice } from '../../ui/index.ts';
 import { type OnFrame, type RigClock, type RigStore, runClock, useWatched } from '../rig/index.ts';
 import { FixtureBack } from './FixtureBack.tsx';
-import { lightCautions } from './fixtureBack.ts';
+import { handCautions, lightCautions } from './fixtureBack.ts';
 import { Row } from './Row.tsx';
 import { Told } from './Told.tsx';
-import { type Tool, Tools } from './Tools.tsx';
+import { Faders, SheetTabs, Tools } from './Tools.tsx';
 import { useBenchView } from './useBenchView.ts';
 import { type Pace, useLessMotion } from './usePainting.ts';
-import { BenchContext, later, useSeen } from './view.ts';
+import { BenchContext, later, type Tool, useSeen } from './view.ts';
 import { Wall } from './Wall.tsx';
 import { isRestless } from './wall.ts';
 
@@ -24,8 +24,10 @@ export interface BenchProps {
 	store: RigStore;
 	/** What stands over the bench: its bar of buttons, or a drill's task. */
 	bar?: ComponentChildren;
-	/** A panel of somebody else's, such as a drill's marks, after the fixture in hand. */
+	/** What somebody else says beside it, such as a drill's cautions, after those of the light. */
 	side?: ComponentChildren;
+	/** What stays at its foot, such as a drill's bar of buttons. */
+	foot?: ComponentChildren;
 	/** The fixture in hand at first; the first of the row unless told. */
 	first?: string | null;
 	/** What hands may touch; everything where it is left out. */
@@ -34,7 +36,7 @@ export interface BenchProps {
 	explains?: boolean;
 	/** Tools left out: a drill has no drawer of things to break. */
 	without?: readonly Tool[];
-	/** Drawers that stand open from the start. */
+	/** Tools that are open from the start. */
 	startsOpen?: readonly Tool[];
 }
 
@@ -43,6 +45,7 @@ export function Bench({
 	store,
 	bar,
 	side,
+	foot,
 	first = null,
 	hands,
 	explains = true,
@@ -72,7 +75,7 @@ export function Bench({
 	}, [store]);
 
 	const why = explains ? ask : null;
-	const view = useBenchView(store, { first, hands, why, listeners: listeners.current, clock, tell });
+	const view = useBenchView(store, { first, hands, startsOpen, why, listeners: listeners.current, clock, tell });
 	return (
 		<BenchContext.Provider value={view}>
 			<div class="bench">
@@ -81,7 +84,7 @@ export function Bench({
 				{isEmpty ? (
 					<p class="bench-empty">{benchWords.empty}</p>
 				) : (
-					<div class="stage">
+					<Stage>
 						<Wall pace={pace} />
 						<div class="stage-row">
 							{/* the wall flashes as fast as the light: the way back stands right below it */}
@@ -89,12 +92,24 @@ export function Bench({
 							<Row />
 							<AtSockets />
 						</div>
-						<InHand side={side}>
-							<LightNotes pace={pace} onReal={choose} chosen={chosen} />
-						</InHand>
-						<Tools without={without} startsOpen={startsOpen} />
-					</div>
+						<Side>
+							<InHand />
+							{/* in a task a tool is what it is done with: there it stands below the row, and what is to be said stays at the panel */}
+							{hands === undefined && <Tools without={without} />}
+							<div class="stage-notes">
+								<HandCautions />
+								<LightNotes pace={pace} onReal={choose} chosen={chosen} />
+								{side}
+							</div>
+						</Side>
+						{!without.includes('desk') && <Faders />}
+						{hands !== undefined && <Tools without={without} />}
+					</Stage>
 				)}
+				<div class="bench-foot">
+					{!isEmpty && <SheetTabs without={without} />}
+					{foot}
+				</div>
 				<Told store={store} tell={tell} />
 				{explains && asked !== null && <Asked fixture={asked} onClose={() => ask(null)} />}
 			</div>
@@ -122,6 +137,12 @@ function Said(): JSX.Element {
 	);
 }
 
+/** The cautions for hands at the fixture in hand. They stand whatever is up. */
+function HandCautions(): JSX.Element | null {
+	const ids = useSeen(({ selected, store: { rig } }) => (selected === null ? [] : handCautions(rig, selected)));
+	return ids.length > 0 ? <Cautions ids={ids} /> : null;
+}
+
 interface LightNotesProps {
 	pace: Pace;
 	onReal: (real: boolean) => void;
@@ -147,26 +168,44 @@ function AtSockets(): JSX.Element | null {
 	return hand && <HandBar />;
 }
 
-/** The fixture in hand. One that was just selected comes into sight, and stays there: nothing that comes later stands above it. */
-function InHand({ side, children }: { side: ComponentChildren; children: ComponentChildren }): JSX.Element {
-	const [selected, shown] = useSeen(({ selected, shown }) => [selected, shown]);
+/** All that stands on the bench, marked with what is up where one thing has room below the row. */
+function Stage({ children }: { children: ComponentChildren }): JSX.Element {
+	const [sheet, tool] = useSeen(({ sheet, tool }) => [sheet, tool]);
+	return (
+		<div class="stage" data-sheet={sheet} data-tool-up={tool}>
+			{children}
+		</div>
+	);
+}
+
+/** Beside the wall, on a wide screen: the fixture in hand, the tools, and what is to be said of the light. */
+function Side({ children }: { children: ComponentChildren }): JSX.Element {
 	const box = useRef<HTMLDivElement>(null);
 	// how tall it stands decides where it stays while the page scrolls
 	useEffect(() => {
 		const element = box.current;
 		if (!element) return;
-		const watch = new ResizeObserver(() => element.style.setProperty('--hand-height', `${element.offsetHeight}px`));
+		const watch = new ResizeObserver(() => element.style.setProperty('--side-height', `${element.offsetHeight}px`));
 		watch.observe(element);
 		return () => watch.disconnect();
 	}, []);
+	return (
+		<div class="stage-side" ref={box}>
+			{children}
+		</div>
+	);
+}
+
+/** The fixture in hand. One that was just selected comes into sight, and stays there: nothing that comes later stands above it. */
+function InHand(): JSX.Element {
+	const [selected, shown] = useSeen(({ selected, shown }) => [selected, shown]);
+	const box = useRef<HTMLDivElement>(null);
 	useLayoutEffect(() => {
-		if (shown > 0) box.current?.querySelector('.back')?.scrollIntoView({ block: 'start' });
+		if (shown > 0) box.current?.querySelector('.panel')?.scrollIntoView({ block: 'nearest' });
 	}, [shown]);
 	return (
 		<div class="stage-hand" ref={box}>
 			{selected !== null && <FixtureBack fixture={selected} />}
-			{children}
-			{side}
 		</div>
 	);
 }

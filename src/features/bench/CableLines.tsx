@@ -40,8 +40,8 @@ export function CableLines({ box }: { box: RefObject<HTMLElement> }): JSX.Elemen
 			))}
 			{waiting && (
 				<g data-held="true">
-					<path class="cable-line" d={`M${waiting.x} ${waiting.y}q6 40 30 54`} />
-					<circle class="cable-loose" cx={waiting.x + 30} cy={waiting.y + 54} r="6" />
+					<path class="cable-line" d={`M${waiting.x} ${waiting.y}q4 20 26 24`} />
+					<circle class="cable-loose" cx={waiting.x + 26} cy={waiting.y + 24} r="6" />
 				</g>
 			)}
 		</svg>

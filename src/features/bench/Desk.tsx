@@ -13,11 +13,16 @@ import { useBench, useSeen } from './view.ts';
 
 const NONE: readonly DeskOutput[] = [];
 
-/** The desk: outputs, master, faders by fixture, and the patch that names them. */
+/** The desk: faders by fixture, those of the one in hand first, master, outputs, and the patch that names them. */
 export default function Desk(): JSX.Element {
-	const { store, selected, free } = useBench();
+	const { store, free } = useBench();
 	// levels are read fader by fader: of several, only the one that moves is drawn again
-	const [desk] = useSeen(({ store: { rig } }) => [rig.gear.desk !== null, rig.sheet, rig.gear.desk?.patch]);
+	const [desk, selected] = useSeen(({ store: { rig }, selected }) => [
+		rig.gear.desk !== null,
+		selected,
+		rig.sheet,
+		rig.gear.desk?.patch,
+	]);
 	if (!desk)
 		return (
 			<>
@@ -26,10 +31,11 @@ export default function Desk(): JSX.Element {
 			</>
 		);
 	const groups = faderGroups(store.rig);
+	const inHand = groups.find(({ fixture }) => fixture === selected);
 	return (
 		<div class="desk">
+			{inHand && <Group key={inHand.fixture} group={inHand} startsOpen />}
 			<div class="desk-head">
-				<Outputs />
 				<Master />
 				{free && (
 					<div class="desk-all">
@@ -37,11 +43,14 @@ export default function Desk(): JSX.Element {
 						<Button onClick={() => sendFull(store)}>{deskWords.allFull}</Button>
 					</div>
 				)}
+				<Outputs />
 			</div>
 			<p class="hint">{deskWords.entryHint}</p>
-			{groups.map((group) => (
-				<Group key={group.fixture} group={group} startsOpen={group.fixture === selected} />
-			))}
+			{groups
+				.filter((group) => group !== inHand)
+				.map((group) => (
+					<Group key={group.fixture} group={group} startsOpen={false} />
+				))}
 			{free && <Patch />}
 		</div>
 	);

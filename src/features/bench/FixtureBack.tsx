@@ -5,12 +5,11 @@ import { isStandIn } from '../../../shared/profile/index.ts';
 import { isSwitchedOn } from '../../../sim/fixture/index.ts';
 import { Button, Tape, Toggle } from '../../ui/index.ts';
 import { fixtureLight } from '../../wording/index.ts';
-import { handCautions, type IndicatorView, indicatorsOf, linkFeeds, mainsChoices } from './fixtureBack.ts';
+import { type IndicatorView, indicatorsOf, linkFeeds, mainsChoices } from './fixtureBack.ts';
 import { KeyedPanel } from './KeyedPanel.tsx';
 import { Socket } from './Socket.tsx';
 import { later, useBench, useSeen } from './view.ts';
 
-const Cautions = later(() => import('./Cautions.tsx'));
 const DipPanel = later(() => import('./DipPanel.tsx'));
 
 /** The back of the fixture in hand: panel, lamps, sockets, mains, power switch. */
@@ -19,9 +18,7 @@ export function FixtureBack({ fixture }: { fixture: string }): JSX.Element | nul
 	const [unit, sight, light] = useSeen(({ store: { rig, look } }) => {
 		const now = rig.gear.units.get(fixture);
 		// what it shows of itself stays the same while only time goes by
-		return now
-			? [now.placed, look(fixture), fixtureLight(rig, fixture), isSwitchedOn(now.state), ...handCautions(rig, fixture)]
-			: [null, null, ''];
+		return now ? [now.placed, look(fixture), fixtureLight(rig, fixture), isSwitchedOn(now.state)] : [null, null, ''];
 	});
 	const { rig } = store;
 	const at = rig.gear.units.get(fixture);
@@ -30,14 +27,10 @@ export function FixtureBack({ fixture }: { fixture: string }): JSX.Element | nul
 	const { name } = unit;
 	const { panel } = profile;
 	const { display } = sight;
-	const cautions = handCautions(rig, fixture);
 	return (
 		<section class="back" aria-label={name}>
 			<header class="back-head">
 				<Tape level={2}>{name}</Tape>
-				<p class="back-about">
-					<strong>{profile.name}</strong> {profile.about}
-				</p>
 				{isStandIn(panel) && <p class="back-about">{backWords.standIn}</p>}
 			</header>
 			<div class={`case case-${profile.shape}`}>
@@ -69,7 +62,9 @@ export function FixtureBack({ fixture }: { fixture: string }): JSX.Element | nul
 				<span>{light}</span>
 				{why && <Button onClick={() => why(fixture)}>{backWords.why}</Button>}
 			</p>
-			{cautions.length > 0 && <Cautions ids={cautions} />}
+			<p class="back-about">
+				<strong>{profile.name}</strong> {profile.about}
+			</p>
 		</section>
 	);
 }

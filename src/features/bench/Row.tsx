@@ -4,7 +4,6 @@ import { backWords, benchWords, rowWords } from '#words/bench/index.ts';
 import type { RigSheet } from '../../../shared/sheet/index.ts';
 import { askedOf, type Sight } from '../../../sim/rig/index.ts';
 import { Tape } from '../../ui/index.ts';
-import { panelTitle } from '../../wording/index.ts';
 import { CableLines } from './CableLines.tsx';
 import { briefLight } from './fixtureBack.ts';
 import { Socket } from './Socket.tsx';
@@ -102,14 +101,6 @@ function Card({ fixture, number }: { fixture: string; number: number }): JSX.Ele
 					{rowWords.toPanel}
 				</button>
 			)}
-			<span class={`card-face card-face-${kind}`} aria-hidden="true" data-lit={lit}>
-				{face}
-			</span>
-			{kind === 'keyed' && (
-				<span class="card-title" aria-hidden="true">
-					{panelTitle(store.rig, fixture, sight.display)}
-				</span>
-			)}
 			<p class="card-light" id={`light-${fixture}`}>
 				{briefLight(store.rig, fixture, sight.light)}
 			</p>
@@ -120,6 +111,9 @@ function Card({ fixture, number }: { fixture: string; number: number }): JSX.Ele
 			)}
 			<div class="card-sockets">
 				<Socket port={`${fixture}:in`} label={backWords.in} />
+				<span class={`card-face card-face-${kind}`} aria-hidden="true" data-lit={lit}>
+					{face}
+				</span>
 				<Socket port={`${fixture}:out`} label={backWords.out} />
 			</div>
 		</li>

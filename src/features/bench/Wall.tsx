@@ -42,7 +42,7 @@ export function Wall({ pace }: { pace: Pace }): JSX.Element {
 				class="wall-picture"
 				style={{ '--aspect': width / (height + floor) }}
 				viewBox={`0 ${-height * 100} ${width * 100} ${(height + floor) * 100}`}
-				preserveAspectRatio="xMidYMax slice"
+				preserveAspectRatio="xMidYMax meet"
 				role="img"
 				aria-label={wallLabel}
 			>
@@ -71,7 +71,7 @@ function Pools({ lamps, width, height }: WallPicture): JSX.Element {
 		<g class="wall-light" data-many={pools.length > MANY}>
 			<defs>
 				<clipPath id="hall-clip">
-					<rect x="0" y={-height * 100} width={width * 100} height={height * 100} />
+					<rect x={-width * 100} y={-height * 100} width={width * 300} height={height * 100} />
 				</clipPath>
 				{pools.map(({ key, half, peak, y, ry }) => (
 					<radialGradient key={key} id={`pool-${key}`} data-pool={key} fy={0.5 + (y - peak) / (2 * ry)}>
@@ -163,24 +163,25 @@ function LightBody({ lamp: { fixture, shape, overhead, number, pools } }: { lamp
 	);
 }
 
-/** The empty hall: boarded wall, pilasters, a frieze, the floor. */
+/** The empty hall: boarded wall, pilasters, a frieze, the floor. It goes on as far again to both sides, where the glass is wider. */
 function Hall({ width, height, floor }: WallPicture): JSX.Element {
 	const w = width * 100;
 	const h = height * 100;
 	const boards = Array.from({ length: Math.floor(height / 0.45) }, (_, i) => -45 * (i + 1));
 	const bays = Math.max(2, Math.round(width / 4));
-	const pilasters = Array.from({ length: bays + 1 }, (_, i) => (i * w) / bays);
+	const pilasters = Array.from({ length: 3 * bays + 1 }, (_, i) => ((i - bays) * w) / bays);
+	const across = { x: -w, width: 3 * w };
 	return (
 		<g class="hall">
-			<rect class="hall-wall" x="0" y={-h} width={w} height={h} />
-			<path class="hall-boards" d={boards.map((y) => `M0 ${y}H${w}`).join('')} />
-			<path class="hall-dado" d={`M0 -110H${w}`} />
+			<rect class="hall-wall" {...across} y={-h} height={h} />
+			<path class="hall-boards" d={boards.map((y) => `M${-w} ${y}H${2 * w}`).join('')} />
+			<path class="hall-dado" d={`M${-w} -110H${2 * w}`} />
 			{pilasters.map((x) => (
 				<rect key={x} class="hall-pilaster" x={x - 16} y={-h + 46} width="32" height={h - 46} />
 			))}
-			<rect class="hall-frieze" x="0" y={-h} width={w} height="46" />
-			<rect class="hall-floor" x="0" y="0" width={w} height={floor * 100} />
-			<path class="hall-edge" d={`M0 1H${w}`} />
+			<rect class="hall-frieze" {...across} y={-h} height="46" />
+			<rect class="hall-floor" {...across} y="0" height={floor * 100} />
+			<path class="hall-edge" d={`M${-w} 1H${2 * w}`} />
 		</g>
 	);
 }

@@ -14,9 +14,9 @@ export interface CableLine {
 }
 
 /** How deep a cable hangs between two sockets: more the farther they are apart, within what there is room for. */
-const SAG = { least: 26, perPixel: 0.14, most: 74 } as const;
+const SAG = { least: 8, perPixel: 0.08, most: 40 } as const;
 /** Where an end with no socket hangs, from the other end, pixels. */
-const LOOSE: PagePoint = { x: 34, y: 58 };
+const LOOSE: PagePoint = { x: 30, y: 26 };
 
 /**
  * Cables as curves between sockets.

@@ -6,6 +6,12 @@ import { laterWith } from '../../ui/index.ts';
 import { type OnFrame, type RigStore, useWatched } from '../rig/index.ts';
 import type { InHand } from './hand.ts';
 
+/** A tool of the bench, beside the wall, the row and the panel. */
+export type Tool = 'desk' | 'cables' | 'remote' | 'sound' | 'breaker' | 'clock' | 'log';
+
+/** What is up where the bench has room for one thing at a time below its row: the panel in hand, the faders, or the open tool. */
+export type Sheet = 'panel' | 'desk' | 'tools';
+
 /**
  * What a person looks at and holds, beside the rig itself: one object for as long as the bench stands, which always reads as
  * things are now. What a component draws of it goes through `useSeen`.
@@ -16,10 +22,16 @@ export interface BenchView {
 	subscribe(listener: () => void): () => void;
 	/** The fixture in hand; null on an empty bench. */
 	readonly selected: string | null;
-	/** Selects a fixture, and brings its panel into sight. */
+	/** Selects a fixture, and brings its panel into sight, or its faders where they are up. */
 	select(fixture: string): void;
 	/** Goes up each time a fixture is selected. */
 	readonly shown: number;
+	/** What is up where one thing has room. */
+	readonly sheet: Sheet;
+	/** The tool that is open beside the faders, of which one is open at a time. */
+	readonly tool: Tool | null;
+	/** Brings the panel or a tool up; null closes the tool. */
+	bring(part: 'panel' | Tool | null): void;
 	/** The cable end in hand, waiting for a socket. */
 	readonly hand: InHand | null;
 	hold(hand: InHand | null): void;

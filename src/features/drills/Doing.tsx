@@ -1,12 +1,13 @@
 import type { JSX } from 'preact';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
-import { drills, drillWords } from '#words/drills/index.ts';
+import { drills } from '#words/drills/index.ts';
 import { type BundledKind, type Drill, type DrillKind, makeDrill, type UnseenMaker } from '../../../sim/drill/index.ts';
 import { drillTask } from '../../wording/index.ts';
-import { drillStore, handsText, type RigStore } from '../rig/index.ts';
+import { drillStore, type RigStore } from '../rig/index.ts';
 import { TakenUpNotice, takeUp } from '../unfinished/index.ts';
 import { type Attempt, beginAttempt, FRESH } from './attempt.ts';
 import { Begin } from './Begin.tsx';
+import { TaskWords } from './TaskWords.tsx';
 import { Ways } from './Ways.tsx';
 import { Work } from './Work.tsx';
 
@@ -51,13 +52,11 @@ function OneDrill({ drill, order, isFirst }: { drill: Drill } & Pick<DrillToDo, 
 	}, [isFirst]);
 	return (
 		<div class="drill" data-kind={drill.kind} data-at-work={store !== null}>
-			<section class="drill-task" aria-labelledby="drill-title">
+			<TaskWords task={drill} says={drillTask(drill)} labelledby="drill-title">
 				<h2 class="title title-2" id="drill-title" ref={top} tabIndex={-1}>
 					<span>{drills[drill.kind].title}</span>
 				</h2>
-				<p class="drill-what">{drillTask(drill)}</p>
-				<p class="drill-where">{`${drillWords.scene[drill.scene]} ${drillWords.hands}: ${handsText(drill)}.`}</p>
-			</section>
+			</TaskWords>
 			{store !== null && store === left?.store && <TakenUpNotice />}
 			{store ? (
 				<Work key={starts} {...{ drill, store, attempt }} under={drill} onAttempt={change} onRestart={startAnew} />

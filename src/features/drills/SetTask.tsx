@@ -4,11 +4,12 @@ import { drillWords } from '#words/drills/index.ts';
 import type { RigSheet } from '../../../shared/sheet/index.ts';
 import type { Task } from '../../../sim/drill/index.ts';
 import { Button, SaidAbove } from '../../ui/index.ts';
-import { drillStore, handsText, type RigStore } from '../rig/index.ts';
+import { drillStore, type RigStore } from '../rig/index.ts';
 import { seedLeft, TakenUpNotice, type TaskName, takeUp } from '../unfinished/index.ts';
 import { type Attempt, beginAttempt, FRESH } from './attempt.ts';
 import { Begin } from './Begin.tsx';
 import { goOf, hasOthers, seedOf, type TaskSet } from './go.ts';
+import { TaskWords } from './TaskWords.tsx';
 import { Work } from './Work.tsx';
 
 interface Props {
@@ -47,8 +48,7 @@ function OneGo({ set, under, wasBegun, onAnother, onDone, about }: GoProps): JSX
 	const [done, finish] = useState(false);
 	return (
 		<div class="drill" data-at-work={begun}>
-			<p class="practice-task">{says}</p>
-			<p class="drill-where">{`${drillWords.scene[task.scene]} ${drillWords.hands}: ${handsText(task)}.`}</p>
+			<TaskWords task={task} says={says} />
 			{about?.(task.sheet)}
 			{begun ? (
 				<AtWork

@@ -84,6 +84,25 @@ export function Work({ drill, under, store, attempt, onAttempt, onRestart }: Pro
 	);
 	const open = (['desk', 'cables', 'remote'] as const).filter((tool) => !out.includes(tool));
 	const rest = drill.cautions.filter((id) => !ON_BENCH.includes(id));
+	const bar = (
+		<section class="thumb-bar" data-task-bar aria-label={drillWords.bar}>
+			{hint.text !== '' && (
+				<p class="drill-hint">
+					<strong>
+						{hint.step > 0 ? `${drillWords.hintWord}: ${drillWords.hintSteps[hint.step - 1]}` : drillWords.hintWord}
+					</strong>{' '}
+					{hint.text}
+				</p>
+			)}
+			<Button look="main" onClick={markIt}>
+				{drillWords.mark}
+			</Button>
+			<Button onClick={giveHint}>{drillWords.hint}</Button>
+			<Button look="quiet" onClick={onRestart}>
+				{drillWords.startAgain}
+			</Button>
+		</section>
+	);
 	return (
 		<>
 			<Bench
@@ -93,24 +112,8 @@ export function Work({ drill, under, store, attempt, onAttempt, onRestart }: Pro
 				startsOpen={open}
 				bar={<div ref={marks}>{marked && <Marks {...{ drill, under, ...marked, attempt, kept }} />}</div>}
 				side={rest.length > 0 && <DrillCautions ids={rest} />}
+				foot={bar}
 			/>
-			<section class="thumb-bar" data-task-bar aria-label={drillWords.bar}>
-				{hint.text !== '' && (
-					<p class="drill-hint">
-						<strong>
-							{hint.step > 0 ? `${drillWords.hintWord}: ${drillWords.hintSteps[hint.step - 1]}` : drillWords.hintWord}
-						</strong>{' '}
-						{hint.text}
-					</p>
-				)}
-				<Button look="main" onClick={markIt}>
-					{drillWords.mark}
-				</Button>
-				<Button onClick={giveHint}>{drillWords.hint}</Button>
-				<Button look="quiet" onClick={onRestart}>
-					{drillWords.startAgain}
-				</Button>
-			</section>
 			<Live text={hint.text} turn={hint.turn} />
 		</>
 	);

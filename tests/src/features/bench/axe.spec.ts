@@ -1,7 +1,7 @@
 import { expect, type Page, test } from '@playwright/test';
 import { axe } from '../../../site/axe.ts';
 import { looks } from '../../../site/looks.ts';
-import { drawer, layOut, openFresh, take } from './open.ts';
+import { bring, drawer, layOut, openFresh, take } from './open.ts';
 
 test.use({ serviceWorkers: 'block' });
 
@@ -24,21 +24,28 @@ for (const { colorScheme, width } of looks) {
 		await layOut(tab, 'Mixed panels');
 		await clean(tab, 'mixed panels');
 
-		for (const id of ['desk', 'cables', 'remote', 'sound', 'breaker', 'clock', 'log']) await drawer(tab, id);
+		for (const id of ['desk', 'cables', 'remote', 'sound', 'breaker', 'clock', 'log']) {
+			await drawer(tab, id);
+			await clean(tab, id);
+		}
 		const breaker = await drawer(tab, 'breaker');
 		await breaker.getByRole('combobox', { name: 'What to break' }).selectOption('cable:cable-1');
 		await breaker.getByRole('switch', { name: 'Data minus' }).click();
-		await tab.locator('[data-port="wash-2:in"]').first().click();
+		await clean(tab, 'a fault in');
+		await drawer(tab, 'cables');
+		await tab.locator('.row [data-port="wash-2:in"]').click();
 		await expect(tab.locator('.hand')).toBeVisible();
+		await drawer(tab, 'desk');
 		await tab.getByRole('textbox', { name: 'Master' }).fill('much');
 		await tab.getByRole('textbox', { name: 'Master' }).press('Enter');
-		await clean(tab, 'drawers open, a fault in, a hand full, an entry wrong');
+		await clean(tab, 'a hand full, an entry wrong');
 
 		await tab.getByRole('button', { name: 'Why does Bar 1 look like that?' }).click();
 		await expect(tab.getByRole('dialog').locator('.trail')).toBeVisible();
 		await clean(tab, 'a reason trail');
 		await tab.keyboard.press('Escape');
 
+		await bring(tab, 'Panel');
 		await take(tab, 'Old wash').click();
 		await expect(tab.locator('.dip').first()).toBeVisible();
 		await clean(tab, 'switches');

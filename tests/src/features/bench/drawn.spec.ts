@@ -61,7 +61,7 @@ test('of 24 fixtures a key writes to its own card and panel, and a fader to its 
 }) => {
 	await openSheet(tab, longLine(24));
 	const desk = await drawer(tab, 'desk');
-	const red = desk.getByRole('slider').nth(1);
+	const fader = desk.getByRole('slider').first();
 	await expect(lightOf(tab, 'Wash 1')).not.toHaveText('dark');
 	await key(tab, 'Down').click();
 	await tab.waitForTimeout(2000);
@@ -71,9 +71,9 @@ test('of 24 fixtures a key writes to its own card and panel, and a fader to its 
 	expect((await written(tab)).filter((part) => part !== 'told')).toEqual(['card of Wash 1', 'in hand']);
 
 	await watch(tab);
-	await red.focus();
+	await fader.focus();
 	await tab.keyboard.press('Home');
-	await expect(red).toHaveValue('0');
+	await expect(fader).toHaveValue('0');
 	expect((await written(tab)).filter((part) => part !== 'told')).toEqual([
 		'card of Wash 1',
 		'desk',
@@ -115,12 +115,12 @@ test('a key among 24 fixtures has no more drawn than among 4, nor has a fader', 
 		await tab.goto('about:blank');
 		await openSheet(tab, longLine(count));
 		const desk = await drawer(tab, 'desk');
-		const red = desk.getByRole('slider').nth(1);
+		const fader = desk.getByRole('slider').first();
 		await key(tab, 'Down').click();
 		await tab.waitForTimeout(2000);
 		const pressed = await drawingCalls(tab, () => key(tab, 'Down').click());
 		await tab.waitForTimeout(2000);
-		await red.focus();
+		await fader.focus();
 		counts.push({ key: pressed, fader: await drawingCalls(tab, () => tab.keyboard.press('Home')) });
 	}
 	const [few, many] = counts;
@@ -134,9 +134,9 @@ test('a key among 24 fixtures has no more drawn than among 4, nor has a fader', 
 test('a fader moved many times within a frame is one step of the rig', async ({ page: tab }) => {
 	await openSheet(tab, longLine(24));
 	const desk = await drawer(tab, 'desk');
-	const red = desk.getByRole('slider').nth(1);
+	const fader = desk.getByRole('slider').first();
 	await watch(tab);
-	const texts = await red.evaluate((slider: HTMLInputElement) => {
+	const texts = await fader.evaluate((slider: HTMLInputElement) => {
 		const told: (string | null)[] = [];
 		const observer = new MutationObserver((all) => told.push(...all.map(() => slider.getAttribute('aria-valuetext'))));
 		observer.observe(slider, { attributeFilter: ['aria-valuetext'] });

@@ -42,8 +42,6 @@ test('mode, address, desk level and reason trail, by keyboard alone', async ({ p
 	await expect.poll(() => display(tab)).toBe('SRCE');
 	await tab.keyboard.up('ArrowDown');
 
-	await tabTo(tab, tab.locator('[data-tool="desk"] > summary'));
-	await tab.keyboard.press('Enter');
 	const amber = tab.getByRole('textbox', { name: 'Amber, channel 6' });
 	await expect(amber).toBeVisible();
 	await tabTo(tab, amber);
@@ -80,7 +78,7 @@ test('a cable is plugged and pulled by keyboard, at the sockets and in the list'
 	await expect(tab.locator('.row [data-port="wash-2:in"]')).toHaveAccessibleName('Wash 2, data in: cable 1');
 	await expect(tab.locator('.hand')).toHaveCount(0);
 
-	await tabTo(tab, tab.locator('[data-tool="cables"] > summary'));
+	await tabTo(tab, tab.locator('.tool-tab[data-of="cables"]'));
 	await tab.keyboard.press('Enter');
 	const unplug = tab.getByRole('button', { name: 'Unplug cable 1 from Wash 2, data in' });
 	await expect(unplug).toBeVisible();

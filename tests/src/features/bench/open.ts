@@ -24,7 +24,7 @@ export async function layOut(tab: Page, name: string): Promise<void> {
 
 async function settled(tab: Page): Promise<void> {
 	await expect(tab.locator('astro-island')).not.toHaveAttribute('ssr', '');
-	await expect(tab.locator('.tools')).toBeVisible();
+	await expect(tab.locator('.stage')).toBeVisible();
 }
 
 /** One battery wash, as the sheets of these tests need them. */
@@ -54,11 +54,25 @@ export const display = (tab: Page): Promise<string> =>
 /** A socket, wherever it is drawn first. */
 export const socket = (tab: Page, port: string): Locator => tab.locator(`.row [data-port="${port}"]`);
 
-/** Opens a drawer of tools by its words. */
+/** Where one thing has room below the row: brings it up by its tab. On a wide screen there are no tabs. */
+export async function bring(tab: Page, name: 'Panel' | 'Faders' | 'Cables'): Promise<void> {
+	const one = tab.locator('.sheet-tab', { hasText: name });
+	if (await one.isVisible()) await one.click();
+}
+
+/** Opens a tool by its name: by the tab it is under, and by its own. */
 export async function drawer(tab: Page, id: string): Promise<Locator> {
 	const box = tab.locator(`[data-tool="${id}"]`);
-	if ((await box.getAttribute('open')) === null) await box.locator('> summary').click();
-	await expect(box.locator('.drawer-in > *').first()).toBeVisible();
+	if (id === 'desk') await bring(tab, 'Faders');
+	else if (id === 'cables') await bring(tab, 'Cables');
+	else if (!(await box.isVisible())) {
+		// called by its own name where it is the only other one
+		const last = tab.locator('.sheet-tab').last();
+		if (await last.isVisible()) await last.click();
+	}
+	const own = tab.locator(id === 'desk' ? '[data-tool="desk"] > .button' : `.tool-tab[data-of="${id}"]`);
+	if ((await own.isVisible()) && (await own.getAttribute('aria-expanded')) !== 'true') await own.click();
+	await expect(box.locator('> :not(h2)').first()).toBeVisible();
 	await expect(box.locator('.coming')).toHaveCount(0);
 	return box;
 }

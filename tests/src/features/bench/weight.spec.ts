@@ -28,7 +28,7 @@ test('a bench keeps to its weight: as first met, from a link, and with all of it
 
 	await layOut(tab, 'Mixed panels');
 	for (const id of ['desk', 'cables', 'remote', 'sound', 'breaker', 'clock', 'log']) await drawer(tab, id);
-	await tab.locator('[data-port="wash-2:in"]').first().click();
+	await tab.locator('.row [data-port="wash-2:in"]').click();
 	await expect(tab.locator('.hand')).toBeVisible();
 	await tab.getByRole('button', { name: 'Why does Bar 1 look like that?' }).click();
 	await expect(tab.getByRole('dialog').locator('.trail')).toBeVisible();
