@@ -7,3 +7,4 @@ export { planPage, planWords, rowWords, ruleWords, startWords } from './page.ts'
 export { problemText, repairText } from './problems.ts';
 export { printWords, slipSteps, slipWords } from './slips.ts';
 export { pasteWords, rowTroubles, tableWords } from './table.ts';
+export { stepNames, stepShort, tickWords, warningWords } from './ticks.ts';
