@@ -6,6 +6,14 @@
  * Left out: the surge at switching on, cables that go another way than along the wall, what a hanging point may take.
  */
 export {
+	type CableChange,
+	type CableEnd,
+	changesOf,
+	type PlanChanges,
+	type RowChanges,
+	swapped,
+} from './changes.ts';
+export {
 	type Figure,
 	type FigureId,
 	type FigurePart,
@@ -25,6 +33,17 @@ export {
 	linksOf,
 } from './line.ts';
 export { emptyPlan, type NewRow, planFromSheet, profileOf, withRows } from './make.ts';
+export {
+	MARK_LENGTH,
+	type MarkVerdict,
+	marksOf,
+	type PlanMarks,
+	readMark,
+	type SheetMark,
+	type SlipFrom,
+	sheetMarks,
+	verdictOn,
+} from './marks.ts';
 export { type Packed, type PackItem, packAddresses, packed, placed, rowFootprint } from './pack.ts';
 export {
 	type PlanProblem,

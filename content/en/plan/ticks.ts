@@ -48,7 +48,7 @@ export const tickWords = {
 	tick: 'Tick',
 	goTo: 'Show it',
 	tickOne: (step: string, name: string) => `Tick: ${step}, ${name}`,
-	goToOne: (name: string) => `Show ${name}`,
+	goToOne: (name: string) => `Show it: ${name}`,
 	later: 'Later',
 	laterOne: (step: string, name: string) => `Leave for later: ${step}, ${name}`,
 	ticked: (step: string, name: string) => `Ticked: ${step}, ${name}.`,

@@ -115,7 +115,7 @@ function Caution(props: { id: CautionId; row: string; step: TickStep; met: Map<C
 	const first = met.get(id) ?? at;
 	met.set(id, first);
 	const its = { caution: cautions[id], siteFirst };
-	return first === at ? <CautionBox {...its} level={3} /> : <CautionLine {...its} />;
+	return first === at ? <CautionBox {...its} level={2} /> : <CautionLine {...its} />;
 }
 
 interface StepProps extends Pick<CardProps, 'plan' | 'row' | 'link' | 'board' | 'onTick'> {

@@ -203,9 +203,9 @@ describe('a fixture’s card', () => {
 	it('says each caution whole where it is met first, and then in a line that opens, with all of it behind', () => {
 		const met = new Map();
 		const [first, second] = [card('bar-1', NO_TICKS, met), card('wash-2', NO_TICKS, met)];
-		expect(first).toContain('<section class="caution"><h3');
+		expect(first).toContain('<section class="caution"><h2');
 		expect(second).not.toContain(
-			'<section class="caution"><h3 class="caution-title"><span class="caution-word">Caution</span> Mains',
+			'<section class="caution"><h2 class="caution-title"><span class="caution-word">Caution</span> Mains',
 		);
 		for (const text of [first, second]) for (const line of cautions.mains.care) expect(text).toContain(line);
 		// and again whole when the first is opened again
