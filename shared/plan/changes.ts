@@ -1,8 +1,8 @@
 import { SETTING_KEYS, type SettingKey } from '../profile/index.ts';
 import { murmur3Text } from '../random/index.ts';
+import { digestsOf } from './digests.ts';
 import { linesOf } from './line.ts';
 import { profileOf } from './make.ts';
-import { marksOf } from './marks.ts';
 import { placed, rowFootprint } from './pack.ts';
 import { problemsOf } from './problems.ts';
 import { settingsOf } from './sheet.ts';
@@ -58,14 +58,14 @@ export interface PlanChanges {
 export function changesOf(before: Plan, now: Plan): PlanChanges {
 	const was = new Map(before.rows.map((row) => [row.id, row]));
 	const ids = new Set(now.rows.map(({ id }) => id));
-	const [marksThen, marksNow] = [marksOf(before), marksOf(now)];
+	const [digestsThen, digestsNow] = [digestsOf(before), digestsOf(now)];
 	const rows = now.rows.flatMap((row): RowChanges[] => {
 		const old = was.get(row.id);
 		const change = old
 			? between(before, old, now, row)
 			: ({ is: 'new', settings: changed({}, settingsOf(now, row)), moves: true, circuit: row.circuit !== '' } as const);
-		const label = !old || marksThen.label(old) !== marksNow.label(row);
-		const slip = !old || marksThen.slip(old, 'defaults') !== marksNow.slip(row, 'defaults');
+		const label = !old || digestsThen.label(old) !== digestsNow.label(row);
+		const slip = !old || digestsThen.slip(old, 'defaults') !== digestsNow.slip(row, 'defaults');
 		const isSame =
 			change.is === 'change' && !change.moves && !change.circuit && change.settings.length === 0 && !label && !slip;
 		return isSame ? [] : [{ row, ...change, label, slip }];
@@ -81,7 +81,7 @@ export function changesOf(before: Plan, now: Plan): PlanChanges {
 		rows: [...rows, ...gone],
 		...cableChanges(before, now),
 		renumbered: now.rows.filter(({ id }, i) => !told.has(id) && numberOf.get(id) !== i).length,
-		patch: marksThen.patch !== marksNow.patch,
+		patch: digestsThen.patch !== digestsNow.patch,
 	};
 }
 

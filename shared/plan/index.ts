@@ -14,6 +14,17 @@ export {
 	swapped,
 } from './changes.ts';
 export {
+	DIGEST_LENGTH,
+	type DigestVerdict,
+	digestsOf,
+	type PlanDigests,
+	readDigest,
+	type SheetDigest,
+	type SlipFrom,
+	sheetDigests,
+	verdictOn,
+} from './digests.ts';
+export {
 	type Figure,
 	type FigureId,
 	type FigurePart,
@@ -33,17 +44,6 @@ export {
 	linksOf,
 } from './line.ts';
 export { emptyPlan, type NewRow, planFromSheet, profileOf, withRows } from './make.ts';
-export {
-	MARK_LENGTH,
-	type MarkVerdict,
-	marksOf,
-	type PlanMarks,
-	readMark,
-	type SheetMark,
-	type SlipFrom,
-	sheetMarks,
-	verdictOn,
-} from './marks.ts';
 export { type Packed, type PackItem, packAddresses, packed, placed, rowFootprint } from './pack.ts';
 export {
 	type PlanProblem,
@@ -88,13 +88,13 @@ export {
 	goesWith,
 	LONGEST_INITIALS,
 	LONGEST_NOTE,
-	type Marking,
 	MOST_TICKS,
 	mergedTicks,
 	NO_TICKS,
 	newIn,
 	nextOf,
 	type RigTicks,
+	type Signed,
 	type StepState,
 	type Tick,
 	type TickBoard,

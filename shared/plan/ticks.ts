@@ -1,8 +1,8 @@
 import type { PlanSays, RowStep, StepStanding, TickStep } from './steps.ts';
 
 /*
- * Ticks and notes of several phones: a grow-only set of marks, each of which names those it takes the place of (a multi-value
- * register for each step, and for each row's note). Merging is the union, so it is the same in any order; of two marks that did
+ * Ticks and notes of several phones: a grow-only set of entries, each of which names those it takes the place of (a multi-value
+ * register for each step, and for each row's note). Merging is the union, so it is the same in any order; of two entries that did
  * not know of each other both stand, whatever their clocks say.
  */
 
@@ -12,9 +12,9 @@ export const MOST_TICKS = 50_000;
 export const LONGEST_INITIALS = 4;
 export const LONGEST_NOTE = 500;
 
-/** What every mark says. */
-interface Mark {
-	/** Eight hex digits by chance: what later marks name it by. */
+/** What every entry says. */
+interface Entry {
+	/** Eight hex digits by chance: what later entries name it by. */
 	readonly id: string;
 	/** Row id. */
 	readonly row: string;
@@ -22,12 +22,12 @@ interface Mark {
 	readonly by: string;
 	/** ms since 1970, by the clock of that phone. */
 	readonly at: number;
-	/** Ids of the marks it takes the place of. */
+	/** Ids of the entries it takes the place of. */
 	readonly over: readonly string[];
 }
 
 /** A step ticked, or unticked. */
-export interface Tick extends Mark {
+export interface Tick extends Entry {
 	readonly step: TickStep;
 	readonly on: boolean;
 	/** What the plan said of the step then, as `planSays` has it. */
@@ -35,7 +35,7 @@ export interface Tick extends Mark {
 }
 
 /** A row's note; empty where it was taken away. */
-export interface TickNote extends Mark {
+export interface TickNote extends Entry {
 	readonly text: string;
 }
 
@@ -48,19 +48,19 @@ export interface RigTicks {
 
 export const NO_TICKS: RigTicks = Object.freeze({ version: 1, ticks: [], notes: [] });
 
-const keyOf = (mark: Tick | TickNote): string =>
+const keyOf = (entry: Tick | TickNote): string =>
 	JSON.stringify(
-		'step' in mark
-			? [mark.at, mark.id, mark.row, mark.step, mark.on, mark.plan, mark.by, mark.over]
-			: [mark.at, mark.id, mark.row, mark.text, mark.by, mark.over],
+		'step' in entry
+			? [entry.at, entry.id, entry.row, entry.step, entry.on, entry.plan, entry.by, entry.over]
+			: [entry.at, entry.id, entry.row, entry.text, entry.by, entry.over],
 	);
 
-/** Marks of both, each once, in an order that hangs on nothing but themselves. */
-function union<M extends Tick | TickNote>(one: readonly M[], other: readonly M[]): M[] {
-	const byKey = new Map([...one, ...other].map((mark) => [keyOf(mark), mark]));
+/** Entries of both, each once, in an order that hangs on nothing but themselves. */
+function union<E extends Tick | TickNote>(one: readonly E[], other: readonly E[]): E[] {
+	const byKey = new Map([...one, ...other].map((entry) => [keyOf(entry), entry]));
 	return [...byKey]
 		.toSorted(([a, { at }], [b, { at: later }]) => at - later || (a < b ? -1 : a > b ? 1 : 0))
-		.map(([, mark]) => mark);
+		.map(([, entry]) => entry);
 }
 
 /** Two histories as one: the same whichever comes first, however often, and nothing of either is dropped. */
@@ -68,21 +68,21 @@ export function mergedTicks(one: RigTicks, other: RigTicks): RigTicks {
 	return { version: 1, ticks: union(one.ticks, other.ticks), notes: union(one.notes, other.notes) };
 }
 
-/** How many marks the second has that the first has not, and who made them. */
+/** How many entries the second has that the first has not, and who made them. */
 export function newIn(known: RigTicks, other: RigTicks): { readonly count: number; readonly by: readonly string[] } {
 	const all = [...known.ticks, ...known.notes];
 	const keys = new Set(all.map(keyOf));
-	const fresh = [...other.ticks, ...other.notes].filter((mark) => !keys.has(keyOf(mark)));
+	const fresh = [...other.ticks, ...other.notes].filter((entry) => !keys.has(keyOf(entry)));
 	return { count: fresh.length, by: [...new Set(fresh.map(({ by }) => by))].toSorted() };
 }
 
-/** The marks of one step, or one note, that no other of them takes the place of, the oldest first. */
-function standing<M extends Mark>(marks: readonly M[]): readonly M[] {
-	if (marks.length < 2) return marks;
-	const gone = new Set(marks.flatMap(({ over }) => over));
-	const left = marks.filter(({ id }) => !gone.has(id));
-	// marks that take each other's place come from no crew; they are shown for all that
-	return left.length > 0 ? left : marks;
+/** The entries of one step, or one note, that no other of them takes the place of, the oldest first. */
+function standing<E extends Entry>(entries: readonly E[]): readonly E[] {
+	if (entries.length < 2) return entries;
+	const gone = new Set(entries.flatMap(({ over }) => over));
+	const left = entries.filter(({ id }) => !gone.has(id));
+	// entries that take each other's place come from no crew; they are shown for all that
+	return left.length > 0 ? left : entries;
 }
 
 /** Ticks by row and step, all of them. */
@@ -143,18 +143,18 @@ export function boardOf(says: PlanSays, { ticks, notes }: RigTicks): TickBoard {
 	};
 }
 
-/** Who makes a mark, when, and the id drawn for it. */
-export type Marking = Pick<Mark, 'id' | 'by' | 'at'>;
+/** Who makes an entry, when, and the id drawn for it. */
+export type Signed = Pick<Entry, 'id' | 'by' | 'at'>;
 
 /** With a step ticked or unticked; it takes the place of all that stood there. @param says what the plan says now */
 export function withTick(
 	all: RigTicks,
 	says: PlanSays,
 	{ row, step, on }: RowStep & { readonly on: boolean },
-	marking: Marking,
+	signed: Signed,
 ): RigTicks {
 	const stood = standing(all.ticks.filter((tick) => tick.row === row && tick.step === step));
-	const { id, by, at } = marking;
+	const { id, by, at } = signed;
 	const plan = says.get(row)?.[step] ?? '';
 	const tick: Tick = { id, row, step, on, plan, by, at, over: stood.map((each) => each.id) };
 	return { ...all, ticks: [...all.ticks, tick] };
@@ -175,7 +175,7 @@ export function goesWith(
 }
 
 /** With a row's note written; it takes the place of all that stood there. */
-export function withNote(all: RigTicks, row: string, text: string, { id, by, at }: Marking): RigTicks {
+export function withNote(all: RigTicks, row: string, text: string, { id, by, at }: Signed): RigTicks {
 	const over = standing(all.notes.filter((note) => note.row === row)).map((each) => each.id);
 	return { ...all, notes: [...all.notes, { id, row, by, at, over, text }] };
 }

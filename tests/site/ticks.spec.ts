@@ -97,7 +97,8 @@ test('lit, or hung, before the second fixing is said and not forbidden', async (
 	await tab.getByRole('checkbox', { name: 'Hung' }).check();
 	await expect(tab.getByRole('alert').filter({ hasText: 'second fixing isn’t ticked' })).toBeVisible();
 	await tab.getByRole('checkbox', { name: 'Second fixing' }).check();
-	await expect(tab.locator('.tick-card').getByRole('alert')).toHaveCount(0);
+	await expect(bar(tab).getByRole('alert')).toBeEmpty();
+	await expect(tab.locator('.tick-card .notice')).toHaveCount(0);
 });
 
 test('a changed plan asks again for what it changed, and for no more', async ({ page: tab }) => {

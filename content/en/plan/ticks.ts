@@ -32,6 +32,9 @@ export const warningWords = {
 		'The supply isn’t ticked off, or this light is ticked as lit. Supply off and wall plug out before you touch a mains link, and nobody else can put it back.',
 } as const;
 
+/** A warning with the fixture that it is about, where that stands apart from its card. */
+export const warningOf = (name: string, warning: string): string => `${name}: ${warning}`;
+
 export const tickWords = {
 	lead: 'Tick each step as it’s done, along the room. Ticks stay on this phone until you send them.',
 	walk: 'Step by step: first charge all, then set all, then put up and link, then light.',

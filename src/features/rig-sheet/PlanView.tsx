@@ -11,7 +11,7 @@ import { errorTextLater } from '../../wording/index.ts';
 import { Figures } from './Figures.tsx';
 import { benchAddress, finderOn, mostOnBench } from './handing.ts';
 import type { Came, Opened } from './incoming.ts';
-import { Papers, Paste, Send, TickOff } from './lazily.tsx';
+import { Changes, Papers, Paste, Send, TickOff } from './lazily.tsx';
 import { Problems } from './Problems.tsx';
 import { Rows } from './Rows.tsx';
 import { Ruler } from './Ruler.tsx';
@@ -19,7 +19,7 @@ import { Rules } from './Rules.tsx';
 import { type PlanStore, usePlan } from './store.ts';
 import { cautionsOf, withMore } from './view.ts';
 
-const TABS = ['plan', 'slips', 'labels', 'patch', 'ticks'] as const;
+const TABS = ['plan', 'slips', 'labels', 'patch', 'ticks', 'changes'] as const;
 type Tab = (typeof TABS)[number];
 
 interface Props {
@@ -93,8 +93,16 @@ export default function PlanView({ opened, onClose }: Props): JSX.Element {
 				</>
 			) : tab === 'ticks' ? (
 				<TickOff store={store} onDark={(row) => go(() => finderAt(plan, row))} />
+			) : tab === 'changes' ? (
+				<Changes store={store} />
 			) : (
-				<Papers plan={plan} kind={tab} />
+				<Papers
+					plan={plan}
+					kind={tab}
+					onPrint={() => {
+						if (store.before === null) store.begin();
+					}}
+				/>
 			)}
 		</>
 	);

@@ -10,22 +10,35 @@ interface Props {
 	name: string;
 	/** Whether its card is open: what is not in sight is shown first, with its cautions, and ticked then. */
 	isOpen: boolean;
+	/** What is unsafe about the row whose card is open, in words: it must not scroll out of sight. */
+	warnings: readonly string[];
 	onTick: (at: RowStep) => void;
 	onShow: (row: string) => void;
 	onLater: (at: RowStep) => void;
 }
 
 /** What is next, in reach of the thumb. */
-export function TickBar({ next, name, isOpen, onTick, onShow, onLater }: Props): JSX.Element {
+export function TickBar({ next, name, isOpen, warnings, onTick, onShow, onLater }: Props): JSX.Element {
+	const warned = (
+		<div class="tick-warnings" role="alert">
+			{warnings.map((each) => (
+				<p key={each} class="tick-told">
+					{each}
+				</p>
+			))}
+		</div>
+	);
 	if (!next)
 		return (
 			<div class="thumb-bar tick-bar" data-task-bar>
+				{warned}
 				<p>{tickWords.allDone}</p>
 			</div>
 		);
 	const short = stepShort[next.step];
 	return (
 		<section class="thumb-bar tick-bar" data-task-bar aria-label={tickWords.next}>
+			{warned}
 			<p>
 				<span class="rig-soft">{tickWords.next}</span> <strong>{name}</strong>: {stepNames[next.step]}
 			</p>

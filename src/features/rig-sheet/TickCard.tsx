@@ -12,6 +12,7 @@ import {
 	type TickBoard,
 	type TickNote,
 	type TickStep,
+	type TickWarning,
 	warningsOf,
 } from '../../../shared/plan/index.ts';
 import { Button, CautionBox, CautionLine, Notice } from '../../ui/index.ts';
@@ -27,7 +28,11 @@ interface RowProps {
 	next: TickStep | null;
 }
 
-const warned = ({ row, steps, board }: Pick<RowProps, 'row' | 'steps' | 'board'>) =>
+/** The step that a warning is about. */
+const WARNED_AT: Readonly<Record<TickWarning, TickStep>> = { bond: 'bond', supply: 'off' };
+
+/** What is unsafe about a row. */
+export const warningsFor = ({ row, steps, board }: Pick<RowProps, 'row' | 'steps' | 'board'>): TickWarning[] =>
 	warningsOf(steps, (step) => board.state(row.id, step).standing);
 
 /** A fixture in one line, which opens. */
@@ -41,7 +46,7 @@ export function TickLine(props: RowProps & { done: number; onOpen: () => void })
 			type="button"
 			class="tick-line"
 			data-next={next !== null}
-			data-wrong={unclear || warned(props).length > 0}
+			data-wrong={unclear || warningsFor(props).length > 0}
 			aria-expanded={false}
 			onClick={onOpen}
 		>
@@ -74,6 +79,7 @@ export function TickCard(props: CardProps): JSX.Element {
 	useEffect(() => head.current?.focus({ preventScroll: true }), []);
 	const care = cautionsAt(plan, row);
 	const notes = board.notes(row.id);
+	const warnings = warningsFor(props);
 	return (
 		<section class="tick-card" aria-label={row.name}>
 			<button ref={head} type="button" class="tick-line" aria-expanded={true} onClick={onClose}>
@@ -81,11 +87,6 @@ export function TickCard(props: CardProps): JSX.Element {
 				<span class="rig-name">{row.name}</span>
 				<span class="rig-unit">{profileOf(plan, row.profile)?.name ?? row.profile}</span>
 			</button>
-			{warned(props).map((warning) => (
-				<Notice key={warning} kind="wrong">
-					<p role="alert">{warningWords[warning]}</p>
-				</Notice>
-			))}
 			<ol class="tick-steps">
 				{steps.map((step) => (
 					<li key={step} data-next={next === step}>
@@ -93,6 +94,14 @@ export function TickCard(props: CardProps): JSX.Element {
 							<Caution key={id} id={id} row={row.id} step={step} met={met} />
 						))}
 						<StepBox {...{ plan, row, link, board, step, onTick }} />
+						{warnings.map(
+							(warning) =>
+								step === WARNED_AT[warning] && (
+									<Notice key={warning} kind="wrong">
+										{warningWords[warning]}
+									</Notice>
+								),
+						)}
 						{step === 'placed' && <p class="rig-soft">{slipWords.notOverhead}</p>}
 					</li>
 				))}

@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { CautionId } from '#words/cautions/index.ts';
-import { stepShort, tickWords } from '#words/plan/index.ts';
+import { stepShort, tickWords, warningOf, warningWords } from '#words/plan/index.ts';
 import {
 	alongRoom,
 	boardOf,
@@ -20,7 +20,7 @@ import { Button, Field, Live, Notice } from '../../ui/index.ts';
 import { Send } from './lazily.tsx';
 import type { PlanStore } from './store.ts';
 import { TickBar } from './TickBar.tsx';
-import { TickCard, TickLine } from './TickCard.tsx';
+import { TickCard, TickLine, warningsFor } from './TickCard.tsx';
 import { TickFile } from './TickFile.tsx';
 import { keepInitials, keptInitials, readInitials } from './ticksKeep.ts';
 import { useTicks } from './ticksStore.ts';
@@ -33,7 +33,7 @@ interface Props {
 }
 
 /** Eight hex digits by chance. */
-const markId = (): string =>
+const entryId = (): string =>
 	[...crypto.getRandomValues(new Uint8Array(4))].map((byte) => byte.toString(16).padStart(2, '0')).join('');
 
 const keyOf = ({ row, step }: RowStep): string => `${step} ${row}`;
@@ -64,12 +64,12 @@ export default function TickOff({ store, onDark }: Props): JSX.Element {
 		list.current?.querySelector('[data-next="true"]')?.scrollIntoView({ block: 'nearest' });
 	}, [open, next?.row, next?.step]);
 
-	const marking = () => ({ id: markId(), by: who ?? '', at: Date.now() });
+	const signed = () => ({ id: entryId(), by: who ?? '', at: Date.now() });
 	const tick = ({ row, step }: RowStep, on: boolean) => {
 		if (store.before === null) store.begin();
 		tell((on ? tickWords.ticked : tickWords.unticked)(stepShort[step], nameOf(row)));
 		return change((all) =>
-			goesWith(boardOf(says, all), row, step, on).reduce((so, each) => withTick(so, says, each, marking()), all),
+			goesWith(boardOf(says, all), row, step, on).reduce((so, each) => withTick(so, says, each, signed()), all),
 		);
 	};
 	const tickNext = (at: RowStep): void => {
@@ -105,7 +105,7 @@ export default function TickOff({ store, onDark }: Props): JSX.Element {
 											met={met.current}
 											onTick={(step, on) => tick({ row: row.id, step }, on)}
 											onNote={(text) => {
-												change((all) => withNote(all, row.id, text, marking()));
+												change((all) => withNote(all, row.id, text, signed()));
 												tell(tickWords.noted);
 											}}
 											onDark={() => onDark(row.id)}
@@ -133,6 +133,13 @@ export default function TickOff({ store, onDark }: Props): JSX.Element {
 						next={next}
 						name={next ? nameOf(next.row) : ''}
 						isOpen={next?.row === open}
+						warnings={rows.flatMap((row) =>
+							row.id === open
+								? warningsFor({ row, steps: stepsOf(plan, row), board }).map((each) =>
+										warningOf(row.name, warningWords[each]),
+									)
+								: [],
+						)}
 						onTick={tickNext}
 						onShow={setOpen}
 						onLater={(at) => {

@@ -9,3 +9,4 @@ export const Paste = later(() => import('./Paste.tsx'));
 export const Send = later(() => import('./Send.tsx'));
 export const Papers = later(() => import('./Papers.tsx'));
 export const TickOff = later(() => import('./TickOff.tsx'));
+export const Changes = later(() => import('./Changes.tsx'));

@@ -4,18 +4,18 @@ import {
 	type CableChange,
 	type CableEnd,
 	changesOf,
+	DIGEST_LENGTH,
+	digestsOf,
 	emptyPlan,
 	linesOf,
-	MARK_LENGTH,
-	marksOf,
 	type Plan,
 	type PlanRow,
 	packed,
 	planSheet,
 	problemsOf,
-	readMark,
+	readDigest,
 	settingsOf,
-	sheetMarks,
+	sheetDigests,
 	swapped,
 	verdictOn,
 	withRows,
@@ -62,7 +62,7 @@ const edits = fc.array(
 );
 const edited = fc.tuple(plans, edits).map(([drawn, all]): [Plan, Plan] => {
 	const start = packed(drawn).plan;
-	const now = all.reduce((so, edit): Plan => {
+	const done = (so: Plan, edit: (typeof all)[number]): Plan => {
 		const row = 'n' in edit ? so.rows[edit.n % Math.max(1, so.rows.length)] : undefined;
 		if (edit.does === 'add') return withRows(so, [edit.row], nameOf);
 		if (edit.does === 'loss') return { ...so, loss: edit.loss };
@@ -72,8 +72,8 @@ const edited = fc.tuple(plans, edits).map(([drawn, all]): [Plan, Plan] => {
 		if (edit.does === 'place')
 			return withRow(so, row.id, { place: { ...row.place, x: edit.x, overhead: edit.overhead } });
 		return swapped(so, row.id, edit.profile.id);
-	}, start);
-	return [start, now];
+	};
+	return [start, all.reduce(done, start)];
 });
 
 describe('what changed at the lights', () => {
@@ -163,6 +163,13 @@ describe('what changed at the lights', () => {
 				const pulled = new Set(changes.pull.map(bare));
 				const after = [...ends(before).filter((each) => !pulled.has(each)), ...changes.run.map(bare)];
 				expect(after.toSorted()).toEqual(ends(now).toSorted());
+				// what stays reaches
+				const cables = (of: Plan) => linesOf(of).flatMap(({ runs: all }) => all.flatMap((run) => run.cables));
+				for (const { from, to, metres } of cables(now)) {
+					if (from === null || changes.run.some((each) => bare(each) === `${from} > ${to}`)) continue;
+					const stays = cables(before).find((each) => each.from === from && each.to === to);
+					expect(stays?.length).toBeGreaterThanOrEqual(metres);
+				}
 			}),
 			{ numRuns: runs(150) },
 		);
@@ -263,10 +270,10 @@ describe('a spare in its place', () => {
 
 describe('the mark of a sheet', () => {
 	test('is five signs, the same for the same content and another for another', () => {
-		for (const { mark } of sheetMarks(plan, null)) expect(readMark(mark)).toBe(mark);
-		expect(sheetMarks(plan, null)[0]?.mark).toHaveLength(MARK_LENGTH);
+		for (const { digest } of sheetDigests(plan, null)) expect(readDigest(digest)).toBe(digest);
+		expect(sheetDigests(plan, null)[0]?.digest).toHaveLength(DIGEST_LENGTH);
 		const moved = withRow(plan, first, { address: 201 });
-		const [was, is] = [marksOf(plan), marksOf(moved)];
+		const [was, is] = [digestsOf(plan), digestsOf(moved)];
 		const [a, b] = [plan.rows[0], moved.rows[0]] as [PlanRow, PlanRow];
 		expect(was.slip(a, 'defaults')).not.toBe(is.slip(b, 'defaults'));
 		expect(was.label(a)).not.toBe(is.label(b));
@@ -284,16 +291,16 @@ describe('the mark of a sheet', () => {
 		const moved = withRow(plan, first, { address: 201 });
 		const [row] = plan.rows;
 		if (!row) throw new Error('no row');
-		const mark = marksOf(plan).slip(row, 'defaults');
-		expect(verdictOn(mark, plan, null)).toMatchObject({ is: 'current', of: { sheet: 'slip', row: first } });
-		expect(verdictOn(mark, moved, plan)).toMatchObject({ is: 'old', of: { sheet: 'slip', row: first } });
-		expect(verdictOn(mark, moved, null)).toEqual({ is: 'unknown', of: null });
+		const digest = digestsOf(plan).slip(row, 'defaults');
+		expect(verdictOn(digest, plan, null)).toMatchObject({ is: 'current', of: { sheet: 'slip', row: first } });
+		expect(verdictOn(digest, moved, plan)).toMatchObject({ is: 'old', of: { sheet: 'slip', row: first } });
+		expect(verdictOn(digest, moved, null)).toEqual({ is: 'unknown', of: null });
 		const far = plan.rows[3] as PlanRow;
-		expect(verdictOn(marksOf(plan).label(far), moved, plan)).toMatchObject({ is: 'current', of: { sheet: 'label' } });
+		expect(verdictOn(digestsOf(plan).label(far), moved, plan)).toMatchObject({ is: 'current', of: { sheet: 'label' } });
 	});
 
 	test('is read as it is typed', () => {
-		expect(['k7q2p', ' K7-Q2P ', 'oil01', 'ABCD', 'ABCDEF', 'ABCDU', '<b>'].map(readMark)).toEqual([
+		expect(['k7q2p', ' K7-Q2P ', 'oil01', 'ABCD', 'ABCDEF', 'ABCDU', '<b>'].map(readDigest)).toEqual([
 			'K7Q2P',
 			'K7Q2P',
 			'01101',
@@ -308,8 +315,8 @@ describe('the mark of a sheet', () => {
 		fc.assert(
 			fc.property(plans, (drawn) => {
 				const { plan: its } = packed(drawn);
-				const marks = marksOf(its);
-				const labels = its.rows.map((row) => marks.label(row));
+				const digests = digestsOf(its);
+				const labels = its.rows.map((row) => digests.label(row));
 				const says = its.rows.map((row) =>
 					JSON.stringify([row.name, row.profile, row.mode, row.universe, row.address]),
 				);

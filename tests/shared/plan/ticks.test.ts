@@ -36,7 +36,7 @@ const plan: Plan = withRows(emptyPlan('Barn'), rows, nameOf);
 const says = planSays(plan);
 const [wash, bar, old] = plan.rows.map(({ id }) => id) as [string, string, string];
 
-/** A phone's mark at some moment: ids by count, since chance is not for tests. */
+/** A phone's entry at some moment: ids by count, since chance is not for tests. */
 let count = 0;
 const by = (who: string, at = 0) => ({ id: (++count).toString(16).padStart(8, '0'), by: who, at });
 const change = (all: RigTicks, row: string, step: TickStep, who: string, on = true, of = says): RigTicks =>
@@ -227,20 +227,20 @@ const histories = fc.array(acts, { maxLength: 30 }).map((all): [RigTicks, RigTic
 	const phones: [RigTicks, RigTicks, RigTicks] = [NO_TICKS, NO_TICKS, NO_TICKS];
 	for (const [i, act] of all.entries()) {
 		const here = phones[act.phone] ?? NO_TICKS;
-		const marking = { id: i.toString(16).padStart(8, '0'), by: 'ABC'[act.phone] ?? 'A', at: 'at' in act ? act.at : 0 };
+		const signed = { id: i.toString(16).padStart(8, '0'), by: 'ABC'[act.phone] ?? 'A', at: 'at' in act ? act.at : 0 };
 		phones[act.phone] =
 			act.does === 'hear'
 				? mergedTicks(here, phones[act.from] ?? NO_TICKS)
 				: act.does === 'tick'
-					? withTick(here, says, act, marking)
-					: withNote(here, act.row, act.text, marking);
+					? withTick(here, says, act, signed)
+					: withNote(here, act.row, act.text, signed);
 	}
 	return phones;
 });
 const allSteps: readonly RowStep[] = [wash, bar].flatMap((row) => TICK_STEPS.map((step) => ({ row, step })));
 
 describe('merging', () => {
-	test('1,000 random histories come out alike in any order, however often, with every mark still there', () => {
+	test('1,000 random histories come out alike in any order, however often, with every entry still there', () => {
 		fc.assert(
 			fc.property(histories, ([a, b, c]) => {
 				const merged = mergedTicks(mergedTicks(a, b), c);
@@ -277,7 +277,7 @@ describe('merging', () => {
 		);
 	});
 
-	test('says how many marks are new, and whose', () => {
+	test('says how many entries are new, and whose', () => {
 		const known = change(NO_TICKS, wash, 'mode', 'AB');
 		const more = withNote(change(known, wash, 'address', 'CD'), wash, 'dim', by('EF'));
 		expect(newIn(known, more)).toEqual({ count: 2, by: ['CD', 'EF'] });

@@ -42,11 +42,11 @@ const ID = '00112233445566aa';
 const KEY = KEPT.ticks.key + ID;
 const now = () => 5;
 let count = 0;
-const mark = (by: string) => ({ id: (++count).toString(16).padStart(8, '0'), by, at: count });
+const signed = (by: string) => ({ id: (++count).toString(16).padStart(8, '0'), by, at: count });
 const ticked =
 	(row: string, step: TickStep, by = 'AB') =>
 	(all: RigTicks): RigTicks =>
-		withTick(all, says, { row, step, on: true }, mark(by));
+		withTick(all, says, { row, step, on: true }, signed(by));
 
 describe('ticks on the device', () => {
 	it('are there again, and gone with their rig', () => {
@@ -116,7 +116,7 @@ describe('initials', () => {
 });
 
 describe('ticks on their way', () => {
-	const ticks = ticked('wash-1', 'mode', 'CD')(withNote(NO_TICKS, 'bar-1', 'foot loose', mark('CD')));
+	const ticks = ticked('wash-1', 'mode', 'CD')(withNote(NO_TICKS, 'bar-1', 'foot loose', signed('CD')));
 	const sent = async (of: Plan = plan) => {
 		const found = await readPlanLink(await planLink(of, 5, { id: ID, ticks }));
 		if (found.is !== 'plan') throw new Error('the link cannot be read');
@@ -213,7 +213,7 @@ describe('a fixture’s card', () => {
 	});
 
 	it('says what is unsafe at once', () => {
-		expect(card('bar-1')).not.toContain('role="alert"');
+		expect(card('bar-1')).not.toContain('notice-wrong');
 		expect(card('bar-1', ticked('bar-1', 'lit')(NO_TICKS))).toContain(warningWords.bond);
 		expect(card('bar-1', ticked('bar-1', 'hung')(NO_TICKS))).toContain(warningWords.supply);
 	});
