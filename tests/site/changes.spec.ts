@@ -37,7 +37,10 @@ async function swap(tab: Page): Promise<void> {
 }
 
 const markOf = async (tab: Page, name: string): Promise<string> => {
-	const text = await tab.locator('.slip', { hasText: name }).locator('.slip-mark').textContent();
+	const text = await tab
+		.locator('.slip', { has: tab.getByRole('heading', { name, exact: true }) })
+		.locator('.slip-mark')
+		.textContent();
 	return /Mark (\w{5})/.exec(text ?? '')?.[1] ?? '';
 };
 

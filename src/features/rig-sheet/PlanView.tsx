@@ -27,8 +27,9 @@ interface Props {
 	onClose: () => void;
 }
 
-/** The sheet that the address names: whoever comes back from the finder goes on where they were. */
-const tabInAddress = (): Tab => TABS.find((each) => location.hash === `#${each}`) ?? 'plan';
+/** Sheets that the address names: whoever comes back from the finder, or to a phone gone dark, goes on where they were. */
+const IN_ADDRESS: readonly Tab[] = ['ticks', 'changes'];
+const tabInAddress = (): Tab => IN_ADDRESS.find((each) => location.hash === `#${each}`) ?? 'plan';
 
 /** A plan at work. */
 export default function PlanView({ opened, onClose }: Props): JSX.Element {
@@ -40,7 +41,7 @@ export default function PlanView({ opened, onClose }: Props): JSX.Element {
 	const problems = useMemo(() => problemsOf(plan), [plan]);
 	const go = goer(plan, tell);
 	const show = (next: Tab): void => {
-		history.replaceState(null, '', next === 'plan' ? location.pathname : `#${next}`);
+		history.replaceState(null, '', IN_ADDRESS.includes(next) ? `#${next}` : location.pathname);
 		setTab(next);
 	};
 	return (

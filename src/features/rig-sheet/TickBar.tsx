@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import { stepNames, stepShort, tickWords } from '#words/plan/index.ts';
 import type { RowStep } from '../../../shared/plan/index.ts';
-import { Button } from '../../ui/index.ts';
+import { Button, Live } from '../../ui/index.ts';
 
 interface Props {
 	/** Null where all is ticked. */
@@ -20,26 +20,27 @@ interface Props {
 /** What is next, in reach of the thumb. */
 export function TickBar({ next, name, isOpen, warnings, onTick, onShow, onLater }: Props): JSX.Element {
 	const warned = (
-		<div class="tick-warnings" role="alert">
+		<>
 			{warnings.map((each) => (
 				<p key={each} class="tick-told">
 					{each}
 				</p>
 			))}
-		</div>
+			<Live text={warnings.join(' ')} urgent />
+		</>
 	);
 	if (!next)
 		return (
 			<div class="thumb-bar tick-bar" data-task-bar>
 				{warned}
-				<p>{tickWords.allDone}</p>
+				<p class="tick-next">{tickWords.allDone}</p>
 			</div>
 		);
 	const short = stepShort[next.step];
 	return (
 		<section class="thumb-bar tick-bar" data-task-bar aria-label={tickWords.next}>
 			{warned}
-			<p>
+			<p class="tick-next">
 				<span class="rig-soft">{tickWords.next}</span> <strong>{name}</strong>: {stepNames[next.step]}
 			</p>
 			{isOpen ? (
