@@ -54,13 +54,17 @@ export function spotOf(check: PlacedCheck): CheckSpot {
 	return (repair ? repairs[repair]?.spot : undefined) ?? wordsFor(check).spot;
 }
 
-/** A complaint: what is wrong (no full stop), as a question on a button, and a sentence that tells it from its neighbours. */
+/**
+ * A complaint: what is wrong (no full stop), the same without the fixture's name, as a question on a button, and a sentence that tells
+ * it from its neighbours.
+ */
 export function complaintText(
 	sheet: RigSheet,
 	{ kind, fixture }: Complaint,
-): { readonly says: string; readonly asks: string; readonly more: string } {
+): { readonly says: string; readonly short: string; readonly asks: string; readonly more: string } {
 	const words = complaints[kind] as ComplaintWords;
-	return { says: sentence(words.says, { fixture }, sheetKinds(sheet, fixture)), asks: words.asks, more: words.more };
+	const { short, asks, more } = words;
+	return { says: sentence(words.says, { fixture }, sheetKinds(sheet, fixture)), short, asks, more };
 }
 
 /** The repair that a check tries; null where it is none. */

@@ -124,7 +124,7 @@ test('the last change is kept though the page is left at once; a deleted rig sta
 });
 
 test('a weight that was given can be taken back, and 0 is none', async ({ page: tab }) => {
-	await begin(tab, 1);
+	await begin(tab, 4);
 	await tab.locator('.rig-line').first().click();
 	await tab.getByLabel('Overhead').check();
 	await tab.getByText('Supply and show').click();
@@ -132,7 +132,7 @@ test('a weight that was given can be taken back, and 0 is none', async ({ page: 
 	const sum = tab.locator('.rig-figure', { hasText: 'Kilograms overhead' }).locator('strong');
 	await weight.fill('4.5');
 	await weight.blur();
-	await expect(sum).toHaveText('4.5 kg');
+	await expect(sum).toHaveText('4.50 kg');
 	await weight.fill('0');
 	await weight.blur();
 	await expect(tab.getByText('Type a number from 0.1 to 500.')).toBeVisible();
@@ -207,7 +207,7 @@ test('prints four prep slips to a page on A4 and Letter and the cautions on two 
 		.evaluateAll((all) =>
 			all
 				.filter((it) => it.scrollHeight > it.clientHeight + 1 || it.scrollWidth > it.clientWidth + 1)
-				.map((it) => it.textContent),
+				.map((it) => `${it.scrollHeight - it.clientHeight} px, ${it.scrollWidth - it.clientWidth} px: ${it.textContent}`),
 		);
 	expect(cut).toEqual([]);
 	await tab.emulateMedia({ media: 'screen' });

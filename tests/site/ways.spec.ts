@@ -87,9 +87,9 @@ test('a lesson’s task leads back to the course, and a cable end in hand on a f
 	page: tab,
 }) => {
 	await tab.goto('/lessons/bands/');
-	await expect(leave(tab)).toHaveAttribute('href', '/lessons/');
+	await expect(tab.locator('.leave')).toHaveAttribute('href', '/lessons/');
 	await tab.goto('/bench/');
-	await tab.locator('[data-port="wash-4:out"]').first().click();
+	await tab.locator('[data-port="wash-2:in"]').first().click();
 	await expect(tab.locator('.hand')).toBeVisible();
 	await expect(leave(tab)).toBeHidden();
 });

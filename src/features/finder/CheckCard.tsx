@@ -1,9 +1,11 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
+import type { CheckSpot } from '#words/checks/index.ts';
 import { checkWords, needWords, sortWords } from '#words/finder/index.ts';
 import { Button, Title } from '../../ui/index.ts';
 import { Cautions } from './Cautions.tsx';
 import { Picture } from './Picture.tsx';
+import { AnswerSign } from './Sign.tsx';
 import type { FinderStore } from './store.ts';
 import { timeText } from './verdict.ts';
 import type { AnswerView, CheckView, Stage } from './view.ts';
@@ -48,6 +50,7 @@ export function CheckCard({ store, check, stage }: Props): JSX.Element {
 						<Answer
 							key={answer.id}
 							answer={answer}
+							spot={check.picture.spot}
 							disabled={busy || !isTold}
 							onPress={() => store.answer(check.id, answer.id)}
 						/>
@@ -74,11 +77,12 @@ const WIDE = 34;
 
 interface AnswerProps {
 	answer: AnswerView;
+	spot: CheckSpot;
 	disabled: boolean;
 	onPress: () => void;
 }
 
-function Answer({ answer: { id, words, note }, disabled, onPress }: AnswerProps): JSX.Element {
+function Answer({ answer: { id, words, note }, spot, disabled, onPress }: AnswerProps): JSX.Element {
 	return (
 		<button
 			type="button"
@@ -88,6 +92,7 @@ function Answer({ answer: { id, words, note }, disabled, onPress }: AnswerProps)
 			disabled={disabled}
 			onClick={onPress}
 		>
+			<AnswerSign spot={spot} outcome={id} />
 			<span>{words}</span>
 			{note !== null && <small>{note}</small>}
 		</button>

@@ -13,12 +13,14 @@ interface Props {
 	onChoose: (id: string) => void;
 	/** Set closer: for what stands beside the main way. */
 	small?: boolean;
+	/** Row under row, for a long list to be run down by eye. */
+	rows?: boolean;
 }
 
 /** A few things to choose from, each a large button. */
-export function Choices({ choices, onChoose, small = false }: Props): JSX.Element {
+export function Choices({ choices, onChoose, small = false, rows = false }: Props): JSX.Element {
 	return (
-		<ul class="choices" data-small={small}>
+		<ul class="choices" data-small={small} data-rows={rows}>
 			{choices.map(({ id, name, more, picture }) => (
 				<li key={id}>
 					<button type="button" class="choice" data-choice={id} onClick={() => onChoose(id)}>

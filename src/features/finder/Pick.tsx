@@ -4,6 +4,7 @@ import type { ComplaintKind } from '../../../sim/finder/index.ts';
 import { Button, Title } from '../../ui/index.ts';
 import { Allowed } from './Allowed.tsx';
 import { Choices } from './Choices.tsx';
+import { ComplaintSign } from './Sign.tsx';
 import type { FinderScene } from './scene.ts';
 import type { FinderStore } from './store.ts';
 import { Working } from './Working.tsx';
@@ -49,8 +50,14 @@ export function PickComplaint({ store, scene }: Props): JSX.Element {
 				<fieldset class="picks" data-begin tabIndex={-1}>
 					<legend class="visually-hidden">{complaintWords.title}</legend>
 					<Choices
-						choices={(complaints ?? []).map(({ kind, says, more }) => ({ id: kind, name: says, more }))}
+						choices={(complaints ?? []).map(({ kind, short, more }) => ({
+							id: kind,
+							name: short,
+							more,
+							picture: <ComplaintSign kind={kind} />,
+						}))}
 						onChoose={(kind) => store.pickComplaint(kind as ComplaintKind)}
+						rows
 					/>
 				</fieldset>
 			)}

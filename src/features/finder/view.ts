@@ -20,6 +20,7 @@ export interface LaidView {
 export interface ComplaintView {
 	readonly kind: ComplaintKind;
 	readonly says: string;
+	readonly short: string;
 	readonly asks: string;
 	readonly more: string;
 }

@@ -4,6 +4,8 @@ import type { UnderWayNames } from './underWay.ts';
 const hour = 3_600_000;
 /** How long the worker may be at keeping the site before it is asked anew, in milliseconds: Firefox gives it 30 s, and 30 s of grace. */
 const askAgain = 20_000;
+/** How long a tab that leaves its task is given to come to the page it leaves for, in milliseconds. */
+const ARRIVAL = 3_000;
 /** The event by which a page asks for all of the site to be kept on the device (`Kept.astro`). */
 const KEEP = 'prep-bay-keep';
 /** The event that tells it that this browser keeps nothing. */
@@ -93,6 +95,11 @@ export async function watchForUpdates(notice: UpdateNotice, { lock, told, count 
 			say();
 			channel.postMessage('asked');
 		});
+		// seen in Chromium 150: a fetch at the moment the old worker is ended starts it anew, and the new one waits half a minute more
+		if (asked === 'waits') {
+			await new Promise((done) => setTimeout(done, ARRIVAL));
+			await betweenTasks(navigator.locks, lock, say);
+		}
 		worker.postMessage({ type: 'SKIP_WAITING' });
 	};
 	const offer = (worker: ServiceWorker) => {

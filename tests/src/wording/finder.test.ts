@@ -206,7 +206,7 @@ describe('the words of a complaint', () => {
 		for (const sheet of sheets) {
 			for (const complaint of complaintsOf(meantOf(sheet), sheet)) {
 				tried.add(complaint.kind);
-				const { says, asks, more } = complaintText(sheet, complaint);
+				const { says, short, asks, more } = complaintText(sheet, complaint);
 				hasNoSeams(says);
 				expect(says.toLowerCase()).toContain(
 					sheet.fixtures.find(({ id }) => id === complaint.fixture)?.name.toLowerCase(),
@@ -214,13 +214,16 @@ describe('the words of a complaint', () => {
 				expect(asks).toMatch(/^Why .*\b(I|my)\b.*\?$/);
 				readsWell(more);
 				isShort(more, 1);
+				expect(short).toMatch(/^[A-Z][^.{]{2,36}$/);
 			}
 		}
 		expect([...tried].sort()).toEqual(Object.keys(complaints).sort());
 	});
 
 	it('ask different things', () => {
-		const asks = Object.values(complaints).map((each) => each.asks);
-		expect(new Set(asks).size).toBe(asks.length);
+		for (const key of ['asks', 'short'] as const) {
+			const all = Object.values(complaints).map((each) => each[key]);
+			expect(new Set(all).size).toBe(all.length);
+		}
 	});
 });
