@@ -24,10 +24,10 @@ export interface RowChanges {
 	readonly slip: boolean;
 }
 
-/** An end of a data cable: a fixture by its row id, or the desk or a splitter of a universe. */
+/** An end of a data cable: a fixture by its row id, or the desk or where the line of a universe is split. */
 export type CableEnd =
 	| { readonly is: 'row'; readonly row: string }
-	| { readonly is: 'desk' | 'splitter'; readonly universe: number };
+	| { readonly is: 'desk' | 'split'; readonly universe: number };
 
 export interface CableChange {
 	readonly from: CableEnd;
@@ -122,11 +122,11 @@ function cablesOf(plan: Plan): { cables: Map<string, Run>; ends: Set<string> } {
 	};
 	for (const { universe, runs, feed } of linesOf(plan)) {
 		const desk: CableEnd = { is: 'desk', universe };
-		const splitter: CableEnd = { is: 'splitter', universe };
-		if (feed !== null) add({ from: desk, to: splitter, length: feed, metres: feed }, 0);
+		const split: CableEnd = { is: 'split', universe };
+		if (feed !== null) add({ from: desk, to: split, length: feed, metres: feed }, 0);
 		for (const run of runs) {
 			for (const { from, to, length, metres } of run.cables) {
-				const start: CableEnd = from === null ? (feed === null ? desk : splitter) : { is: 'row', row: from };
+				const start: CableEnd = from === null ? (feed === null ? desk : split) : { is: 'row', row: from };
 				add({ from: start, to: { is: 'row', row: to }, length, metres }, 0);
 			}
 			const last = run.rows.at(-1);

@@ -58,7 +58,7 @@ export const changeWords = {
 	unterminate: (name: string) => `Terminator out of ${name}`,
 	terminate: (name: string) => `Terminator into data out of ${name}`,
 	desk: (universe: number) => `the desk, universe ${universe}`,
-	splitter: (universe: number) => `the splitter, universe ${universe}`,
+	split: (universe: number) => `the splitter, universe ${universe}`,
 	sheets: 'Sheets that are wrong now',
 	sheetsNone: 'None: prep slips and labels are still right.',
 	slips: (n: number) => counted(n, 'prep slip', 'prep slips'),

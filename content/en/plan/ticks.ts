@@ -67,6 +67,8 @@ export const tickWords = {
 	saidOn: (who: string, when: string) => `Done, says ${who}, ${when}`,
 	saidOff: (who: string, when: string) => `Not done, says ${who}, ${when}`,
 	details: {
+		desk: 'the desk',
+		split: 'the splitter',
 		supply: 'before hands go to the mains',
 		mains: 'supply off, wall plug last',
 		in: (from: string) => `data in from ${from}`,

@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { useEffect, useId, useRef, useState } from 'preact/hooks';
+import { useEffect, useId, useMemo, useRef, useState } from 'preact/hooks';
 import { type CautionId, cautions, siteFirst } from '#words/cautions/index.ts';
 import { locale } from '#words/locale/index.ts';
 import { rowWords, slipWords, stepNames, stepShort, tickWords, warningWords } from '#words/plan/index.ts';
@@ -16,7 +16,7 @@ import {
 	warningsOf,
 } from '../../../shared/plan/index.ts';
 import { Button, CautionBox, CautionLine, Notice } from '../../ui/index.ts';
-import { cautionsAt, stepDetail } from './ticksView.ts';
+import { cautionsAt, doneOf, stepDetail } from './ticksView.ts';
 import { threeDigits } from './view.ts';
 
 interface RowProps {
@@ -35,9 +35,24 @@ const WARNED_AT: Readonly<Record<TickWarning, TickStep>> = { bond: 'bond', suppl
 export const warningsFor = ({ row, steps, board }: Pick<RowProps, 'row' | 'steps' | 'board'>): TickWarning[] =>
 	warningsOf(steps, (step) => board.state(row.id, step).standing);
 
-/** A fixture in one line, which opens. */
-export function TickLine(props: RowProps & { done: number; onOpen: () => void }): JSX.Element {
-	const { plan, row, steps, board, next, done, onOpen } = props;
+interface LineProps extends RowProps {
+	onOpen: (row: string) => void;
+}
+
+/** A fixture in one line, which opens. Drawn again only where it is to look otherwise: there may be hundreds. */
+export function TickLine(props: LineProps): JSX.Element {
+	const { plan, row, steps, board, next } = props;
+	const looks = [
+		next !== null,
+		board.notes(row.id).length,
+		...steps.map((step) => board.state(row.id, step).standing),
+	].join();
+	return useMemo(() => <Line {...props} />, [plan, row, looks]);
+}
+
+function Line(props: LineProps): JSX.Element {
+	const { plan, row, steps, board, next, onOpen } = props;
+	const done = doneOf(board, row.id, steps);
 	const unclear = steps.some((step) => ['split', 'stale'].includes(board.state(row.id, step).standing));
 	const notes = board.notes(row.id).length;
 	const first = steps.find((step) => !board.isDone(row.id, step));
@@ -48,7 +63,7 @@ export function TickLine(props: RowProps & { done: number; onOpen: () => void })
 			data-next={next !== null}
 			data-wrong={unclear || warningsFor(props).length > 0}
 			aria-expanded={false}
-			onClick={onOpen}
+			onClick={() => onOpen(row.id)}
 		>
 			<span class="rig-address">{rowWords.address(row.universe, threeDigits(row.address))}</span>
 			<span class="rig-name">{row.name}</span>

@@ -24,7 +24,6 @@ import { TickCard, TickLine, warningsFor } from './TickCard.tsx';
 import { TickFile } from './TickFile.tsx';
 import { keepInitials, keptInitials, readInitials } from './ticksKeep.ts';
 import { useTicks } from './ticksStore.ts';
-import { doneOf } from './ticksView.ts';
 
 interface Props {
 	store: PlanStore;
@@ -54,7 +53,7 @@ export default function TickOff({ store, onDark }: Props): JSX.Element {
 	const walk = useMemo(() => walkOf(plan), [plan]);
 	const links = useMemo(() => linksOf(plan), [plan]);
 	const board = useMemo(() => boardOf(says, ticks), [says, ticks]);
-	const rows = useMemo(() => alongRoom(plan.rows), [plan]);
+	const rows = useMemo(() => alongRoom(plan.rows).map((row) => ({ row, steps: stepsOf(plan, row) })), [plan]);
 	const isLeft = (at: RowStep): boolean => left.has(keyOf(at));
 	const next = nextOf(walk, board, isLeft);
 	const nameOf = (row: string): string => plan.rows.find(({ id }) => id === row)?.name ?? row;
@@ -93,11 +92,10 @@ export default function TickOff({ store, onDark }: Props): JSX.Element {
 						{tickWords.walk}
 					</p>
 					<ol ref={list} class="tick-list">
-						{rows.map((row) => {
-							const steps = stepsOf(plan, row);
+						{rows.map(({ row, steps }) => {
 							const its = { plan, row, steps, board, next: next?.row === row.id ? next.step : null };
 							return (
-								<li key={row.id}>
+								<li key={row.id} class={open === row.id ? 'tick-open' : ''}>
 									{open === row.id ? (
 										<TickCard
 											{...its}
@@ -112,7 +110,7 @@ export default function TickOff({ store, onDark }: Props): JSX.Element {
 											onClose={() => setOpen(null)}
 										/>
 									) : (
-										<TickLine {...its} done={doneOf(board, row.id, steps)} onOpen={() => setOpen(row.id)} />
+										<TickLine {...its} onOpen={setOpen} />
 									)}
 								</li>
 							);
@@ -133,11 +131,9 @@ export default function TickOff({ store, onDark }: Props): JSX.Element {
 						next={next}
 						name={next ? nameOf(next.row) : ''}
 						isOpen={next?.row === open}
-						warnings={rows.flatMap((row) =>
+						warnings={rows.flatMap(({ row, steps }) =>
 							row.id === open
-								? warningsFor({ row, steps: stepsOf(plan, row), board }).map((each) =>
-										warningOf(row.name, warningWords[each]),
-									)
+								? warningsFor({ row, steps, board }).map((each) => warningOf(row.name, warningWords[each]))
 								: [],
 						)}
 						onTick={tickNext}

@@ -100,7 +100,7 @@ const { initials } = KEPT;
 
 /** Initials as they are typed: letters alone, in capitals; null where that leaves none, or too many. */
 export function readInitials(text: string): string | null {
-	const letters = text.replaceAll(/[\s.]/g, '').toLocaleUpperCase();
+	const letters = text.replaceAll(/[\s.]/g, '').toUpperCase();
 	return /^\p{L}+$/u.test(letters) && letters.length <= LONGEST_INITIALS ? letters : null;
 }
 

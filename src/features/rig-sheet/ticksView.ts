@@ -25,7 +25,7 @@ export function stepDetail(plan: Plan, row: PlanRow, link: DataLink | null, step
 		case 'off':
 			return details.supply;
 		case 'linked': {
-			const start = link?.split ? slipWords.splitter : slipWords.desk;
+			const start = link?.split ? details.split : details.desk;
 			const leads = plan.source === 'leader' && link?.from === null;
 			return [
 				leads ? details.leads : details.in(link?.from == null ? start : nameOf(link.from)),

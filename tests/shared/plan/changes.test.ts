@@ -154,9 +154,9 @@ describe('what changed at the lights', () => {
 				// the cables that were, less those pulled, with those run, are the cables that are to be, and long enough
 				const ends = (of: Plan): string[] =>
 					linesOf(of).flatMap(({ universe, runs: all, feed }) => [
-						...(feed === null ? [] : [`desk ${universe} > splitter ${universe}`]),
+						...(feed === null ? [] : [`desk ${universe} > split ${universe}`]),
 						...all.flatMap(({ cables }) =>
-							cables.map(({ from, to }) => `${from ?? `${feed === null ? 'desk' : 'splitter'} ${universe}`} > ${to}`),
+							cables.map(({ from, to }) => `${from ?? `${feed === null ? 'desk' : 'split'} ${universe}`} > ${to}`),
 						),
 					]);
 				const bare = ({ from, to }: CableChange): string => `${endText(from)} > ${endText(to)}`;
@@ -192,10 +192,10 @@ describe('what changed at the lights', () => {
 				if (pull.length > 6 || run.length > 6) return;
 				const metres = new Map(
 					linesOf(now).flatMap(({ feed, universe, runs: all }) => [
-						[`desk ${universe} > splitter ${universe}`, feed ?? 0] as const,
+						[`desk ${universe} > split ${universe}`, feed ?? 0] as const,
 						...all.flatMap(({ cables }) =>
 							cables.map((cable) => {
-								const from = cable.from ?? `${feed === null ? 'desk' : 'splitter'} ${universe}`;
+								const from = cable.from ?? `${feed === null ? 'desk' : 'split'} ${universe}`;
 								return [`${from} > ${cable.to}`, cable.metres] as const;
 							}),
 						),
