@@ -79,6 +79,7 @@ export interface ErrorFacts {
 		| From0<'watt-hours' | 'watts' | 'hours' | 'amperes' | 'metres'>;
 	'power.area': NotAmong;
 	'rig-plan.shape': Shape;
+	'rig-ticks.shape': Shape;
 	'rig-plan.row': { readonly trouble: 'id-twice' | 'no-such-profile'; readonly id: string };
 	'rig-plan.universes': { readonly trouble: 'too-many-universes'; readonly found: number; readonly limit: number };
 	'power.emitter': NotAmong & { readonly profile: string };

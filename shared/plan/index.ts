@@ -1,10 +1,29 @@
 /**
  * A rig as it is planned, before it is a sheet: rows of fixtures with modes and start addresses, by rules that the person picks.
  * Here are the packing of start addresses, all that is wrong with a plan and what one tap does about it, the line along the room, the
- * sums, the table that is pasted in, and the rig sheet that it all comes to. Pure, plain JSON in and out. Every figure says which of
- * its numbers were given, which a profile says and which are assumed; none is a verdict. Left out: the surge at switching on,
- * cables that go another way than along the wall, what a hanging point may take.
+ * sums, the table that is pasted in, the rig sheet that it all comes to, and what a crew ticks off of it at the lights. Pure, plain
+ * JSON in and out. Every figure says which of its numbers were given, which a profile says and which are assumed; none is a verdict.
+ * Left out: the surge at switching on, cables that go another way than along the wall, what a hanging point may take.
  */
+export {
+	type CableChange,
+	type CableEnd,
+	changesOf,
+	type PlanChanges,
+	type RowChanges,
+	swapped,
+} from './changes.ts';
+export {
+	DIGEST_LENGTH,
+	type DigestVerdict,
+	digestsOf,
+	type PlanDigests,
+	readDigest,
+	type SheetDigest,
+	type SlipFrom,
+	sheetDigests,
+	verdictOn,
+} from './digests.ts';
 export {
 	type Figure,
 	type FigureId,
@@ -14,7 +33,16 @@ export {
 	isNear,
 	isOver,
 } from './figures.ts';
-export { CABLE_SLACK, dataCables, type LinePlan, type LineRun, linesOf } from './line.ts';
+export {
+	alongRoom,
+	CABLE_SLACK,
+	type DataLink,
+	dataCables,
+	type LinePlan,
+	type LineRun,
+	linesOf,
+	linksOf,
+} from './line.ts';
 export { emptyPlan, type NewRow, planFromSheet, profileOf, withRows } from './make.ts';
 export { type Packed, type PackItem, packAddresses, packed, placed, rowFootprint } from './pack.ts';
 export {
@@ -25,8 +53,22 @@ export {
 	repaired,
 	repairsOf,
 } from './problems.ts';
+export { readTicks } from './readTicks.ts';
 export { loadPlan, readPlan } from './schema.ts';
 export { askedOf, planSheet, roleOf, settingsOf, sheetBefore } from './sheet.ts';
+export {
+	isOnBattery,
+	type PlanSays,
+	planSays,
+	type RowStep,
+	type StepStanding,
+	stepsOf,
+	TICK_STEPS,
+	type TickStep,
+	type TickWarning,
+	walkOf,
+	warningsOf,
+} from './steps.ts';
 export {
 	FIELDS,
 	type Field,
@@ -41,6 +83,25 @@ export {
 	type TableWords,
 	withCell,
 } from './table.ts';
+export {
+	boardOf,
+	goesWith,
+	LONGEST_INITIALS,
+	LONGEST_NOTE,
+	MOST_TICKS,
+	mergedTicks,
+	NO_TICKS,
+	newIn,
+	nextOf,
+	type RigTicks,
+	type Signed,
+	type StepState,
+	type Tick,
+	type TickBoard,
+	type TickNote,
+	withNote,
+	withTick,
+} from './ticks.ts';
 export {
 	PACK_ORDERS,
 	type PackOrder,

@@ -49,7 +49,7 @@ export const dataCables = (plan: Plan): number[] =>
 	]);
 
 /** Rows in the order a line goes through them: along the room, those of one place in the order of the plan. */
-const alongRoom = (rows: readonly PlanRow[]): PlanRow[] => rows.toSorted((a, b) => a.place.x - b.place.x);
+export const alongRoom = (rows: readonly PlanRow[]): PlanRow[] => rows.toSorted((a, b) => a.place.x - b.place.x);
 
 /**
  * How the rows are linked: universe by universe along the room, a new run where the line would hold more than 32 unit loads
@@ -74,6 +74,30 @@ const leaderFirst = (plan: Plan, rows: PlanRow[]): PlanRow[] => {
 	const leader = leaderOf(plan);
 	return leader ? [leader, ...rows.filter((row) => row !== leader)] : rows;
 };
+
+/** Where a row's data comes from and goes on to. */
+export interface DataLink {
+	/** A row's id; null for the desk or a splitter beside it, and for nothing where the row leads. */
+	readonly from: string | null;
+	/** Whether it comes from a splitter. */
+	readonly split: boolean;
+	/** A row's id; null where the line ends and a terminator goes in. */
+	readonly to: string | null;
+}
+
+/** The data links of a plan, by row id. */
+export function linksOf(plan: Plan): ReadonlyMap<string, DataLink> {
+	const links = new Map<string, DataLink>();
+	for (const { runs, feed } of linesOf(plan))
+		for (const { rows, cables } of runs) {
+			const froms = new Map(cables.map(({ from, to }) => [to, from]));
+			for (const [i, row] of rows.entries()) {
+				const from = froms.get(row) ?? null;
+				links.set(row, { from, split: feed !== null && from === null, to: rows[i + 1] ?? null });
+			}
+		}
+	return links;
+}
 
 function runsOf(plan: Plan, universe: number, rows: readonly PlanRow[]): LineRun[] {
 	const runs: { rows: string[]; cables: PlanCable[]; unitLoads: number; metres: number }[] = [];

@@ -24,7 +24,7 @@ export type PlanProblem =
 	| { readonly is: 'follower-kind' | 'follower-mode'; readonly rows: readonly [string, string] }
 	/** A follower that reads from its own start address stands at another than 1. */
 	| { readonly is: 'follower-address'; readonly rows: readonly [string] }
-	/** More on the line behind a leader than a line takes: no splitter stands behind one. */
+	/** More on the line behind a leader than a line takes: nothing behind one splits it. */
 	| { readonly is: 'too-many-loads'; readonly rows: readonly []; readonly unitLoads: number; readonly most: number }
 	/** More universes than a rig sheet's desk has outputs. */
 	| { readonly is: 'universes'; readonly rows: readonly []; readonly universes: number; readonly outputs: number };

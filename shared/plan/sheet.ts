@@ -49,10 +49,17 @@ export function roleOf(plan: Plan, row: PlanRow): 'desk' | 'leader' | 'follower'
 	return leaderOf(plan)?.id === row.id ? 'leader' : 'follower';
 }
 
-/** Fixtures of a sheet as they are before anybody sets them: at their defaults, or as the plan knows them to show. */
-export function sheetBefore(plan: Plan): RigSheet {
+/**
+ * Fixtures of a sheet as they are before anybody sets them: at their defaults, or as the plan knows them to show.
+ * @param stands what their panels are set to, where that is known of all of it
+ */
+export function sheetBefore(plan: Plan, stands: SomeSettings | null = null): RigSheet {
 	return sheetWith(plan, (row, profile) =>
-		row.shows ? standingAt(profile, { work: 'line', ...row.shows }) : standingAt(profile, profile.defaults),
+		stands
+			? standingAt(profile, stands)
+			: row.shows
+				? standingAt(profile, { work: 'line', ...row.shows })
+				: standingAt(profile, profile.defaults),
 	);
 }
 

@@ -47,12 +47,14 @@ export interface Slip {
 /**
  * One fixture alone on the bench, at its defaults or as the plan knows it to show, and what it must come to; every other setting
  * stays as it is.
+ * @param before a plan that it was set by, where it is the same fixture: it stands as that has it
  * @throws RangeError for a row without a profile
  */
-export function slipTask(plan: Plan, row: PlanRow): Task {
+export function slipTask(plan: Plan, row: PlanRow, before: Plan | null = null): Task {
 	const profile = profileOf(plan, row.profile);
 	if (!profile) throw new RangeError(`no profile '${row.profile}'`);
-	const sheet = sheetBefore({ ...plan, rows: [row] });
+	const was = before?.rows.find(({ id, profile: its }) => id === row.id && its === row.profile);
+	const sheet = sheetBefore({ ...plan, rows: [row] }, before && was ? settingsOf(before, was) : null);
 	const asked = Object.entries(settingsOf(plan, row)) as [SettingKey, SettingValue][];
 	const fixture = row.id;
 	const others = keptKeys(profile).filter((key) => asked.every(([its]) => its !== key));
@@ -80,12 +82,13 @@ function keptKeys({ panel }: Profile): readonly SettingKey[] {
 
 /**
  * The slip of one row of a plan.
+ * @param before as in `slipTask`
  * @returns null where no presses lead there, and for a row without a profile
  */
-export function slipFor(plan: Plan, row: PlanRow): Slip | null {
+export function slipFor(plan: Plan, row: PlanRow, before: Plan | null = null): Slip | null {
 	const profile = profileOf(plan, row.profile);
 	if (!profile) return null;
-	const task = slipTask(plan, row);
+	const task = slipTask(plan, row, before);
 	const rig = openUnharmed(task.sheet);
 	const hand = new SlipHand(rig, profile, row.id);
 	try {

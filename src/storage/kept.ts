@@ -37,6 +37,10 @@ export const KEPT = Object.freeze({
 	hidden: { key: 'prep-bay.hidden', version: 1, bounds: LINK_BOUNDS },
 	/** Rigs as they are planned, each under an id of its own. */
 	rigs: { key: 'prep-bay.rig.', names: /^[0-9a-f]{16}$/, version: 1, bounds: LINK_BOUNDS },
+	/** What was ticked off of a rig, each under the rig's id. */
+	ticks: { key: 'prep-bay.ticks.', names: /^[0-9a-f]{16}$/, version: 1, bounds: OWN_BOUNDS },
+	/** The initials of whoever ticks off a rig. */
+	initials: { key: 'prep-bay.initials', version: 1, bounds: LINK_BOUNDS },
 	/** The boxes of the trainer's page. */
 	draft: { key: 'prep-bay.papers.draft', version: 1, bounds: LINK_BOUNDS },
 	/** Papers being sat, each under its digest. */

@@ -206,6 +206,7 @@ export const inputErrors = {
 	],
 
 	'rig-plan.shape': [misshapen('The plan', 'Fix that place and open it again.')],
+	'rig-ticks.shape': [misshapen('The list of ticks', 'Ask whoever sent it to send it again.')],
 	'rig-plan.row': [
 		{ when: { trouble: 'id-twice' }, says: "The plan has two fixtures with the id '{id}'. Give each its own." },
 		{ says: "The plan names a fixture type '{id}' that isn’t here. Add its profile to the plan, or change the row." },

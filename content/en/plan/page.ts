@@ -42,7 +42,14 @@ export const startWords = {
 
 export const planWords = {
 	name: 'Name of the rig',
-	tabs: { plan: 'Plan', slips: 'Prep slips', labels: 'Labels', patch: 'Patch list' },
+	tabs: {
+		plan: 'Plan',
+		slips: 'Prep slips',
+		labels: 'Labels',
+		patch: 'Patch list',
+		ticks: 'Tick off',
+		changes: 'Changes',
+	},
 	tabsLabel: 'Sheets of this rig',
 	undo: 'Undo',
 	add: 'Add fixtures',

@@ -1,8 +1,18 @@
 import type { JSX } from 'preact';
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { cautions, siteFirst } from '#words/cautions/index.ts';
-import { planWords, printWords, slipWords } from '#words/plan/index.ts';
-import { figuresOf, linesOf, type Plan, profileOf, rowFootprint } from '../../../shared/plan/index.ts';
+import { changeWords, planWords, printWords, slipWords } from '#words/plan/index.ts';
+import {
+	digestsOf,
+	figuresOf,
+	linesOf,
+	type Plan,
+	type PlanDigests,
+	type PlanRow,
+	profileOf,
+	rowFootprint,
+	type SlipFrom,
+} from '../../../shared/plan/index.ts';
 import type { Slip } from '../../../sim/slip/index.ts';
 import { openEngine, troubleText } from '../../engine/index.ts';
 import { Button, CautionBox, Live, Notice } from '../../ui/index.ts';
@@ -12,30 +22,51 @@ import { cautionsOf, modeTitle, threeDigits } from './view.ts';
 interface Props {
 	plan: Plan;
 	kind: 'slips' | 'labels' | 'patch';
+	/** Sheets of these rows alone, which begin from the plan they were set by before. */
+	changed?: { readonly only: readonly string[]; readonly before: Plan };
+	/** Told before anything is printed. */
+	onPrint?: () => void;
 }
 
 const makeAsk = () => openEngine().ask;
 
 /** What goes on paper: prep slips, labels, the patch list. */
-export default function Papers({ plan, kind }: Props): JSX.Element {
+export default function Papers({ plan, kind, changed, onPrint }: Props): JSX.Element {
+	const rows = changed ? plan.rows.filter(({ id }) => changed.only.includes(id)) : plan.rows;
+	const digests = useMemo(() => digestsOf(plan), [plan]);
 	return (
 		<article class="papers-rig" data-kind={kind}>
 			<div class="rig-ways no-print">
-				<Button look="main" disabled={plan.rows.length === 0} onClick={() => print()}>
+				<Button
+					look="main"
+					disabled={rows.length === 0}
+					onClick={() => {
+						onPrint?.();
+						print();
+					}}
+				>
 					{printWords.print}
 				</Button>
 				<span class="rig-soft">{printWords.paper}</span>
 			</div>
-			{kind === 'slips' && <Slips plan={plan} />}
-			{kind === 'labels' && <Labels plan={plan} />}
-			{kind === 'patch' && <PatchList plan={plan} />}
+			{kind === 'slips' && <Slips {...{ plan, rows, digests }} before={changed?.before ?? null} />}
+			{kind === 'labels' && <Labels {...{ plan, rows, digests }} />}
+			{kind === 'patch' && <PatchList plan={plan} digest={digests.patch} />}
 		</article>
 	);
 }
 
-function Slips({ plan }: { plan: Plan }): JSX.Element {
+interface SheetProps {
+	plan: Plan;
+	rows: readonly PlanRow[];
+	digests: PlanDigests;
+}
+
+function Slips({ plan, rows, digests, before }: SheetProps & { before: Plan | null }): JSX.Element {
 	const [ask] = useState(makeAsk);
-	const [fromDefaults, setFrom] = useState(true);
+	const [picked, pick] = useState<SlipFrom>('defaults');
+	const from = before ? 'before' : picked;
+	const only = rows.map(({ id }) => id).join(' ');
 	const [slips, set] = useState<readonly (Slip | null)[] | null>(null);
 	const [trouble, tell] = useState<string | null>(null);
 	const lines = useMemo(() => linesOf(plan), [plan]);
@@ -46,7 +77,7 @@ function Slips({ plan }: { plan: Plan }): JSX.Element {
 	useEffect(() => {
 		let isWanted = true;
 		set(null);
-		ask('slips.slips', { plan, fromDefaults }).then(
+		ask('slips.slips', { plan, from, before, only: only.split(' ') }).then(
 			(made) => {
 				if (isWanted) set(made);
 			},
@@ -57,25 +88,29 @@ function Slips({ plan }: { plan: Plan }): JSX.Element {
 		return () => {
 			isWanted = false;
 		};
-	}, [plan, fromDefaults, ask]);
+	}, [plan, from, before, only, ask]);
 	return (
 		<>
 			<p class="no-print">{slipWords.lead}</p>
-			<fieldset class="rig-from no-print">
-				<legend>{slipWords.from}</legend>
-				{[true, false].map((each) => (
-					<label key={String(each)} class="rig-check">
-						<input type="radio" name="from" checked={fromDefaults === each} onChange={() => setFrom(each)} />
-						<span>{each ? slipWords.fromDefaults : slipWords.fromShown}</span>
-					</label>
-				))}
-			</fieldset>
+			{before ? (
+				<p>{changeWords.fromBefore}</p>
+			) : (
+				<fieldset class="rig-from no-print">
+					<legend>{slipWords.from}</legend>
+					{(['defaults', 'shown'] as const).map((each) => (
+						<label key={each} class="rig-check">
+							<input type="radio" name="from" checked={picked === each} onChange={() => pick(each)} />
+							<span>{each === 'defaults' ? slipWords.fromDefaults : slipWords.fromShown}</span>
+						</label>
+					))}
+				</fieldset>
+			)}
 			{trouble !== null && <Notice kind="wrong">{trouble}</Notice>}
 			{slips === null && trouble === null && <p class="coming">{slipWords.working}</p>}
 			<Live text={slips === null ? '' : planWords.fixtures(slips.length)} />
 			{slips && (
 				<div class="slips">
-					{plan.rows.map((row, i) => (
+					{rows.map((row, i) => (
 						<SlipBlock
 							key={row.id}
 							plan={plan}
@@ -83,15 +118,19 @@ function Slips({ plan }: { plan: Plan }): JSX.Element {
 							slip={slips[i] ?? null}
 							lines={lines}
 							hours={hours.get(row.profile) ?? null}
-							n={i + 1}
+							n={plan.rows.indexOf(row) + 1}
+							digest={digests.slip(row, from, before)}
 						/>
 					))}
 				</div>
 			)}
 			{slips && (
 				<section class="slips-read">
+					<p>
+						{plan.name} · {changeWords.mark(digests.whole)}
+					</p>
 					<p>{siteFirst}</p>
-					{cautionsOf(plan, plan.rows).map((id) => (
+					{cautionsOf(plan, rows).map((id) => (
 						<CautionBox key={id} caution={cautions[id]} level={2} />
 					))}
 				</section>
@@ -102,18 +141,19 @@ function Slips({ plan }: { plan: Plan }): JSX.Element {
 
 const slipTroubles = { noWorker: planWords.failed, broke: planWords.failed };
 
-function Labels({ plan }: { plan: Plan }): JSX.Element {
+function Labels({ plan, rows, digests }: SheetProps): JSX.Element {
 	return (
 		<>
 			<p class="no-print">{printWords.labelsLead}</p>
 			<div class="labels">
-				{plan.rows.map((row, i) => {
+				{rows.map((row) => {
 					const profile = profileOf(plan, row.profile);
 					return (
 						<div key={row.id} class="label">
-							<span class="label-number">{printWords.number(i + 1)}</span>
+							<span class="label-number">{printWords.number(plan.rows.indexOf(row) + 1)}</span>
 							<span class="label-name">{row.name}</span>
 							<span class="label-address">{threeDigits(row.address)}</span>
+							<span class="label-mark">{changeWords.mark(digests.label(row))}</span>
 							<span class="label-more">
 								{slipWords.universe(row.universe)} · {modeTitle(profile, row.mode)}
 							</span>
@@ -126,7 +166,7 @@ function Labels({ plan }: { plan: Plan }): JSX.Element {
 	);
 }
 
-function PatchList({ plan }: { plan: Plan }): JSX.Element {
+function PatchList({ plan, digest }: { plan: Plan; digest: string }): JSX.Element {
 	const rows = plan.rows.toSorted((a, b) => a.universe - b.universe || a.address - b.address);
 	const { patch } = printWords;
 	return (
@@ -137,6 +177,12 @@ function PatchList({ plan }: { plan: Plan }): JSX.Element {
 			<section class="patch-scroll" tabIndex={0} aria-label={planWords.tabs.patch}>
 				<table class="patch">
 					<thead>
+						{/* at the head of every printed page */}
+						<tr>
+							<th colSpan={Object.keys(patch).length} scope="colgroup">
+								{plan.name} · {changeWords.mark(digest)}
+							</th>
+						</tr>
 						<tr>
 							{Object.values(patch).map((head) => (
 								<th key={head} scope="col">

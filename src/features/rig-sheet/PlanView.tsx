@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import { useMemo, useState } from 'preact/hooks';
 import { cautions, siteFirst } from '#words/cautions/index.ts';
-import { planWords, startWords } from '#words/plan/index.ts';
+import { planWords, startWords, tickWords } from '#words/plan/index.ts';
 import { isInputError } from '../../../shared/error/index.ts';
 import { type Plan, problemsOf } from '../../../shared/plan/index.ts';
 import { PROFILE_IDS, profileAtHand } from '../../../shared/profile/index.ts';
@@ -10,8 +10,8 @@ import { Button, CautionLine, Dialog, Field, Live, Notice } from '../../ui/index
 import { errorTextLater } from '../../wording/index.ts';
 import { Figures } from './Figures.tsx';
 import { benchAddress, finderOn, mostOnBench } from './handing.ts';
-import type { RigHold } from './keep.ts';
-import { Papers, Paste, Send } from './lazily.tsx';
+import type { Came, Opened } from './incoming.ts';
+import { Changes, Papers, Paste, Send, TickOff } from './lazily.tsx';
 import { Problems } from './Problems.tsx';
 import { Rows } from './Rows.tsx';
 import { Ruler } from './Ruler.tsx';
@@ -19,35 +19,59 @@ import { Rules } from './Rules.tsx';
 import { type PlanStore, usePlan } from './store.ts';
 import { cautionsOf, withMore } from './view.ts';
 
-const TABS = ['plan', 'slips', 'labels', 'patch'] as const;
+const TABS = ['plan', 'slips', 'labels', 'patch', 'ticks', 'changes'] as const;
 type Tab = (typeof TABS)[number];
 
 interface Props {
-	start: Plan;
-	hold: RigHold | null;
+	opened: Opened;
 	onClose: () => void;
 }
 
+/** Sheets that the address names: whoever comes back from the finder, or to a phone gone dark, goes on where they were. */
+const IN_ADDRESS: readonly Tab[] = ['ticks', 'changes'];
+const tabInAddress = (): Tab => IN_ADDRESS.find((each) => location.hash === `#${each}`) ?? 'plan';
+
 /** A plan at work. */
-export default function PlanView({ start, hold, onClose }: Props): JSX.Element {
-	const store = usePlan(start, hold);
-	const [tab, setTab] = useState<Tab>('plan');
+export default function PlanView({ opened, onClose }: Props): JSX.Element {
+	const store = usePlan(opened.plan, opened.hold, opened.before);
+	const [tab, setTab] = useState<Tab>(() => (opened.came?.count ? 'ticks' : tabInAddress()));
 	const [picked, pick] = useState<string | null>(null);
-	const { plan } = store;
+	const [trouble, tell] = useState<string | null>(null);
+	const { plan, kept } = store;
 	const problems = useMemo(() => problemsOf(plan), [plan]);
+	const go = goer(plan, tell);
+	const show = (next: Tab): void => {
+		history.replaceState(null, '', IN_ADDRESS.includes(next) ? `#${next}` : location.pathname);
+		setTab(next);
+	};
 	return (
 		<>
-			<Head
-				store={store}
-				onClose={() => {
-					// the list of kept rigs comes next
-					store.keep();
-					onClose();
-				}}
-			/>
+			{tab !== 'ticks' && (
+				<Head
+					store={store}
+					go={go}
+					onClose={() => {
+						// the list of kept rigs comes next
+						store.keep();
+						history.replaceState(null, '', location.pathname);
+						onClose();
+					}}
+				/>
+			)}
+			{kept !== 'kept' && (
+				<Notice kind="wrong">
+					{kept === 'copy' ? planWords.copy : kept === 'full' ? planWords.noRoom : planWords.refused}
+				</Notice>
+			)}
+			{trouble !== null && (
+				<Notice kind="wrong">
+					<p role="alert">{trouble}</p>
+				</Notice>
+			)}
+			{opened.came && <CameIn came={opened.came} store={store} />}
 			<nav class="rig-tabs no-print" aria-label={planWords.tabsLabel}>
 				{TABS.map((each) => (
-					<button key={each} type="button" class="rig-tab" aria-pressed={tab === each} onClick={() => setTab(each)}>
+					<button key={each} type="button" class="rig-tab" aria-pressed={tab === each} onClick={() => show(each)}>
 						{planWords.tabs[each]}
 					</button>
 				))}
@@ -68,10 +92,66 @@ export default function PlanView({ start, hold, onClose }: Props): JSX.Element {
 						</div>
 					</div>
 				</>
+			) : tab === 'ticks' ? (
+				<TickOff store={store} onDark={(row) => go(() => finderAt(plan, row))} />
+			) : tab === 'changes' ? (
+				<Changes store={store} />
 			) : (
-				<Papers plan={plan} kind={tab} />
+				<Papers
+					plan={plan}
+					kind={tab}
+					onPrint={() => {
+						if (store.before === null) store.begin();
+					}}
+				/>
 			)}
 		</>
+	);
+}
+
+/** The finder's address once it will begin on a row; null where the device keeps nothing. */
+const finderAt = async (plan: Plan, row: string): Promise<string | null> =>
+	(await finderOn(plan, row, DEVICE, Date.now())) ? '/finder/' : null;
+
+/** Goes on to bench or finder with this rig. @param tell why it cannot be; null to take that back */
+function goer(plan: Plan, tell: (trouble: string | null) => void): (act: () => Promise<string | null>) => void {
+	return (act) => {
+		tell(null);
+		const fits = async (): Promise<void> => {
+			const most = await mostOnBench();
+			if (plan.rows.length > most) return tell(planWords.tooMany(plan.rows.length, most));
+			const address = await act();
+			if (address === null) tell(planWords.refused);
+			else location.href = address;
+		};
+		fits().catch(async (error) => tell(isInputError(error) ? await errorTextLater(error) : planWords.failed));
+	};
+}
+
+/** What a link or a file brought to this rig. */
+function CameIn({ came, store }: { came: Came; store: PlanStore }): JSX.Element {
+	const [used, use] = useState(false);
+	const { plan, count, by } = came;
+	return (
+		<div class="no-print">
+			<Notice kind={count === null ? 'wrong' : 'plain'}>
+				<p role="status">{count === null ? tickWords.broughtNot : tickWords.brought(count, by)}</p>
+				{plan && (
+					<>
+						<p>{used ? tickWords.usedPlan : tickWords.otherPlan}</p>
+						<Button
+							disabled={used}
+							onClick={() => {
+								store.change(() => plan);
+								use(true);
+							}}
+						>
+							{tickWords.usePlan}
+						</Button>
+					</>
+				)}
+			</Notice>
+		</div>
 	);
 }
 
@@ -86,21 +166,15 @@ function Cautions({ plan }: { plan: Plan }): JSX.Element {
 	);
 }
 
-function Head({ store, onClose }: { store: PlanStore; onClose: () => void }): JSX.Element {
-	const { plan, kept } = store;
+interface HeadProps {
+	store: PlanStore;
+	go: (act: () => Promise<string | null>) => void;
+	onClose: () => void;
+}
+
+function Head({ store, go, onClose }: HeadProps): JSX.Element {
+	const { plan } = store;
 	const [open, setOpen] = useState<'send' | 'dark' | 'remove' | null>(null);
-	const [trouble, tell] = useState<string | null>(null);
-	const go = (act: () => Promise<string | null>): void => {
-		tell(null);
-		const fits = async (): Promise<void> => {
-			const most = await mostOnBench();
-			if (plan.rows.length > most) return tell(planWords.tooMany(plan.rows.length, most));
-			const address = await act();
-			if (address === null) tell(planWords.refused);
-			else location.href = address;
-		};
-		fits().catch(async (error) => tell(isInputError(error) ? await errorTextLater(error) : planWords.failed));
-	};
 	return (
 		<div class="rig-head no-print">
 			<Field
@@ -130,17 +204,7 @@ function Head({ store, onClose }: { store: PlanStore; onClose: () => void }): JS
 					{planWords.remove}
 				</Button>
 			</div>
-			{kept !== 'kept' && (
-				<Notice kind="wrong">
-					{kept === 'copy' ? planWords.copy : kept === 'full' ? planWords.noRoom : planWords.refused}
-				</Notice>
-			)}
-			{trouble !== null && (
-				<Notice kind="wrong">
-					<p role="alert">{trouble}</p>
-				</Notice>
-			)}
-			{open === 'send' && <Send plan={plan} onClose={() => setOpen(null)} />}
+			{open === 'send' && <Send plan={plan} id={store.id} before={store.before} onClose={() => setOpen(null)} />}
 			{open === 'dark' && (
 				<Dialog open onClose={() => setOpen(null)} title={planWords.darkWhich} closeWords={planWords.close}>
 					<div class="rig-ways">
@@ -150,7 +214,7 @@ function Head({ store, onClose }: { store: PlanStore; onClose: () => void }): JS
 								aria-label={planWords.darkGo(name)}
 								onClick={() => {
 									setOpen(null);
-									go(async () => ((await finderOn(plan, id, DEVICE, Date.now())) ? '/finder/' : null));
+									go(() => finderAt(plan, id));
 								}}
 							>
 								{name}

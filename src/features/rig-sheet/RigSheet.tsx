@@ -7,18 +7,15 @@ import { loadProfile, PROFILE_IDS } from '../../../shared/profile/index.ts';
 import { DEVICE } from '../../storage/index.ts';
 import { laterWith, Notice } from '../../ui/index.ts';
 import { holdsPlan } from './handing.ts';
-import { keptRigs, type RigHold, rigText, setRigAside } from './keep.ts';
+import type { Opened } from './incoming.ts';
+import { keptRigs, rigText, setRigAside } from './keep.ts';
 import type { PlanReading } from './reading.ts';
 import { Start } from './Start.tsx';
 
 /** Fetched once there is a plan: to begin one takes little. */
 const PlanView = laterWith(planWords, 'coming')(() => import('./PlanView.tsx'));
 
-/** A plan on the page, and where it stands on the device. */
-interface Opened {
-	readonly plan: Plan;
-	readonly hold: RigHold | null;
-}
+const fresh = (plan: Plan): Opened => ({ plan, hold: null, before: null, came: null });
 
 /** Tonight's rig: begins a plan or goes on with the last one. */
 export function RigSheet(): JSX.Element {
@@ -35,7 +32,8 @@ export function RigSheet(): JSX.Element {
 	const take = async (found: PlanReading | null, bad: string): Promise<void> => {
 		if (found?.is === 'plan') {
 			tell(null);
-			await openPlan({ plan: found.plan, hold: null });
+			const { openedFrom } = await import('./incoming.ts');
+			await openPlan(await openedFrom(DEVICE, found, Date.now()));
 		} else tell(found?.is === 'newer' ? startWords.newer : bad);
 	};
 	const openKept = async (id: string): Promise<void> => {
@@ -43,7 +41,8 @@ export function RigSheet(): JSX.Element {
 		if (text === null) return;
 		const { readPlanText } = await import('./reading.ts');
 		const found = await readPlanText(text);
-		if (found.is === 'plan') await openPlan({ plan: found.plan, hold: { id, from: text } });
+		if (found.is === 'plan')
+			await openPlan({ plan: found.plan, hold: { id, from: text }, before: found.before ?? null, came: null });
 		else {
 			if (found.is === 'damaged') setRigAside(DEVICE, id, text, Date.now());
 			tell(found.is === 'newer' ? startWords.newer : startWords.damaged);
@@ -85,10 +84,10 @@ export function RigSheet(): JSX.Element {
 		<div class="rigsheet" data-ready>
 			{said}
 			{opened ? (
-				<PlanView key={turn} start={opened.plan} hold={opened.hold} onClose={() => open(null)} />
+				<PlanView key={turn} opened={opened} onClose={() => open(null)} />
 			) : (
 				<Start
-					onPlan={(plan) => void guarded(() => openPlan({ plan, hold: null }))}
+					onPlan={(plan) => void guarded(() => openPlan(fresh(plan)))}
 					onKept={(id) => void guarded(() => openKept(id))}
 					onRead={(read, bad) => void guarded(async () => take(await read(), bad))}
 					onTrouble={tell}

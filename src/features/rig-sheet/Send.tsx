@@ -1,21 +1,39 @@
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { planWords } from '#words/plan/index.ts';
-import type { Plan } from '../../../shared/plan/index.ts';
-import { saveText } from '../../storage/index.ts';
+import type { Plan, RigTicks } from '../../../shared/plan/index.ts';
+import { DEVICE, saveText } from '../../storage/index.ts';
 import { Button, Dialog, Field, Live } from '../../ui/index.ts';
 import { planLink } from './handing.ts';
 import { planText } from './keep.ts';
+import { ticksKeeper } from './ticksKeep.ts';
 
 /** Characters past which some apps cut a link short (common practice, no source). */
 const LONG = 8000;
 
-/** The plan as a link and as a file. */
-export default function Send({ plan, onClose }: { plan: Plan; onClose: () => void }): JSX.Element {
+interface Props {
+	plan: Plan;
+	/** The rig's id: a phone that has the rig merges the ticks into it. */
+	id: string;
+	before: Plan | null;
+	/** As the device has them where they are not given. */
+	ticks?: RigTicks;
+	onClose: () => void;
+}
+
+/** The plan, with what was ticked off of it, as a link and as a file. */
+export default function Send({ plan, id, before, ticks, onClose }: Props): JSX.Element {
 	const [link, set] = useState('');
 	const [said, say] = useState('');
+	const [beside] = useState(() => ({
+		id,
+		ticks: ticks ?? ticksKeeper(DEVICE, id, Date.now).look(),
+		...(before ? { before } : {}),
+	}));
 	useEffect(() => {
-		void planLink(plan, Date.now()).then((fragment) => set(`${location.origin}${location.pathname}${fragment}`));
+		void planLink(plan, Date.now(), beside).then((fragment) =>
+			set(`${location.origin}${location.pathname}${fragment}`),
+		);
 	}, [plan]);
 	return (
 		<Dialog open onClose={onClose} title={planWords.share} closeWords={planWords.close}>
@@ -35,7 +53,9 @@ export default function Send({ plan, onClose }: { plan: Plan; onClose: () => voi
 				>
 					{planWords.copyLink}
 				</Button>
-				<Button onClick={() => saveText(planWords.fileName, planText(plan, Date.now()))}>{planWords.save}</Button>
+				<Button onClick={() => saveText(planWords.fileName, planText(plan, Date.now(), beside))}>
+					{planWords.save}
+				</Button>
 			</div>
 			<p aria-hidden="true">{said}</p>
 			<Live text={said} />

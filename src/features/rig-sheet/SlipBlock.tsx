@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { type CautionId, cautions } from '#words/cautions/index.ts';
-import { slipSteps, slipWords } from '#words/plan/index.ts';
+import { changeWords, slipSteps, slipWords } from '#words/plan/index.ts';
 import { type LinePlan, type Plan, type PlanRow, profileOf, roleOf } from '../../../shared/plan/index.ts';
 import { isStandIn } from '../../../shared/profile/index.ts';
 import type { Slip, SlipStep } from '../../../sim/slip/index.ts';
@@ -17,6 +17,8 @@ interface Props {
 	hours: number | null;
 	/** Its number in the list, from 1. */
 	n: number;
+	/** The mark of what it says. */
+	digest: string;
 }
 
 /** Steps past which they stand in two columns on paper. */
@@ -41,7 +43,7 @@ const CARE: Readonly<Partial<Record<CautionId, number>>> = {
 };
 
 /** A prep slip: what one fixture is to be, and what to press for it. */
-export function SlipBlock({ plan, row, slip, lines, hours, n }: Props): JSX.Element {
+export function SlipBlock({ plan, row, slip, lines, hours, n, digest }: Props): JSX.Element {
 	const profile = profileOf(plan, row.profile);
 	const role = roleOf(plan, row);
 	const switches = slip?.steps.find((step) => step.do === 'switches');
@@ -54,6 +56,7 @@ export function SlipBlock({ plan, row, slip, lines, hours, n }: Props): JSX.Elem
 				<h2>{row.name}</h2>
 				<span class="slip-rig">{plan.name}</span>
 				<span class="slip-unit">{profile?.name ?? row.profile}</span>
+				<span class="slip-mark">{changeWords.mark(digest)}</span>
 			</header>
 			<p class="slip-set">
 				<span>{slipWords.universe(row.universe)}</span>

@@ -1,4 +1,4 @@
-import type { Plan } from '../../../shared/plan/index.ts';
+import type { Plan, RigTicks } from '../../../shared/plan/index.ts';
 import {
 	type BrowserStore,
 	dropText,
@@ -12,7 +12,7 @@ import {
 	textAt,
 } from '../../storage/index.ts';
 
-const { rigs } = KEPT;
+const { rigs, ticks } = KEPT;
 
 /** A kept rig as it is listed. */
 export interface KeptRig {
@@ -25,8 +25,19 @@ export interface KeptRig {
 
 const keyOf = (id: string): string => rigs.key + id;
 
-/** A plan as it is kept and saved to a file. @param now ms since 1970 */
-export const planText = (plan: Plan, now: number): string => JSON.stringify({ version: rigs.version, at: now, plan });
+/** What stands beside a plan. */
+export interface BesidePlan {
+	/** The rig's id: a phone that has it already knows it again. In what is sent alone. */
+	readonly id?: string;
+	/** What was ticked off, in what is sent alone: on the device it has a place of its own. */
+	readonly ticks?: RigTicks;
+	/** The plan that sheets were printed from and lights set by, where that was another. */
+	readonly before?: Plan;
+}
+
+/** A plan as it is kept, saved to a file and sent. @param now ms since 1970 */
+export const planText = (plan: Plan, now: number, beside: BesidePlan = {}): string =>
+	JSON.stringify({ version: rigs.version, at: now, plan, ...beside });
 
 /** The text of a kept rig; null where there is none. */
 export const rigText = (store: BrowserStore, id: string): string | null => textAt(store, keyOf(id));
@@ -41,11 +52,17 @@ export interface RigHold {
 export type RigKept = 'kept' | 'copy' | 'full' | 'refused';
 
 /** Keeps a plan. What another tab, or a newer version, wrote in its place stays, and this goes under an id of its own. */
-export function keepRig(store: BrowserStore, hold: RigHold, plan: Plan, now: number): { hold: RigHold; came: RigKept } {
+export function keepRig(
+	store: BrowserStore,
+	hold: RigHold,
+	plan: Plan,
+	now: number,
+	beside: BesidePlan = {},
+): { hold: RigHold; came: RigKept } {
 	const there = rigText(store, hold.id);
 	const isForeign = there !== null && there !== hold.from;
 	const id = isForeign ? freshId() : hold.id;
-	const text = planText(plan, now);
+	const text = planText(plan, now, beside);
 	const came = putText(store, keyOf(id), text);
 	if (came !== 'kept') return { hold, came };
 	return { hold: { id, from: text }, came: isForeign ? 'copy' : 'kept' };
@@ -53,8 +70,14 @@ export function keepRig(store: BrowserStore, hold: RigHold, plan: Plan, now: num
 
 /** Keeps one rig while it is worked on. */
 export interface RigKeeper {
-	/** @param now ms since 1970 @returns what became of it; null where there is nothing to write */
-	save(plan: Plan, now: number): RigKept | null;
+	/** Where it stands on the device, or will. */
+	id(): string;
+	/**
+	 * @param before the plan that sheets were printed from, where it is another
+	 * @param now ms since 1970
+	 * @returns what became of it; null where there is nothing to write
+	 */
+	save(plan: Plan, now: number, before?: Plan): RigKept | null;
 	/** Deletes it; nothing is written after. */
 	forget(): void;
 }
@@ -63,16 +86,21 @@ export interface RigKeeper {
  * Writes only what is not on the device yet, and nothing once the rig is deleted.
  * @param from where the plan was read on the device; null for one that is new there
  */
-export function rigKeeper(store: BrowserStore, start: Plan, from: RigHold | null): RigKeeper {
+export function rigKeeper(store: BrowserStore, start: Plan, from: RigHold | null, startBefore?: Plan): RigKeeper {
 	let hold = from ?? { id: freshId(), from: null };
-	let written = from === null ? null : start;
+	let written = hold.from === null ? null : start;
+	let writtenBefore = startBefore;
 	let isGone = false;
 	return {
-		save(plan, now) {
-			if (isGone || plan === written) return null;
-			const { hold: next, came } = keepRig(store, hold, plan, now);
+		id: () => hold.id,
+		save(plan, now, before) {
+			if (isGone || (plan === written && before === writtenBefore)) return null;
+			const { hold: next, came } = keepRig(store, hold, plan, now, before ? { before } : {});
 			hold = next;
-			if (came === 'kept' || came === 'copy') written = plan;
+			if (came === 'kept' || came === 'copy') {
+				written = plan;
+				writtenBefore = before;
+			}
 			return came;
 		},
 		forget() {
@@ -108,7 +136,9 @@ function listed(id: string, text: string): KeptRig {
 	};
 }
 
-export const forgetRig = (store: BrowserStore, id: string): boolean => dropText(store, keyOf(id));
+/** Deletes a rig, and what was ticked off of it. */
+export const forgetRig = (store: BrowserStore, id: string): boolean =>
+	[keyOf(id), ticks.key + id].map((key) => dropText(store, key)).every(Boolean);
 
 /** Moves a rig that cannot be read out of the way. */
 export function setRigAside(store: BrowserStore, id: string, text: string, now: number): void {

@@ -8,3 +8,5 @@ export const NewList = later(() => import('./NewList.tsx'));
 export const Paste = later(() => import('./Paste.tsx'));
 export const Send = later(() => import('./Send.tsx'));
 export const Papers = later(() => import('./Papers.tsx'));
+export const TickOff = later(() => import('./TickOff.tsx'));
+export const Changes = later(() => import('./Changes.tsx'));

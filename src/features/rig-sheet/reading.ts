@@ -1,5 +1,5 @@
 import { isInputError } from '../../../shared/error/index.ts';
-import { loadPlan, type Plan, planFromSheet } from '../../../shared/plan/index.ts';
+import { loadPlan, type Plan, planFromSheet, type RigTicks, readTicks } from '../../../shared/plan/index.ts';
 import { asMeant } from '../../../shared/sheet/index.ts';
 import { toSheet } from '../../../sim/rig/index.ts';
 import { type BrowserStore, fromBase64url, inflateText, KEPT, MOST_READ, readRecord } from '../../storage/index.ts';
@@ -7,7 +7,15 @@ import { playInStretches, readText, textKept } from '../rig/index.ts';
 
 /** What a text was found to be. */
 export type PlanReading =
-	| { readonly is: 'plan'; readonly plan: Plan }
+	| {
+			readonly is: 'plan';
+			readonly plan: Plan;
+			/** The rig's id where it was sent from. */
+			readonly id?: string;
+			readonly ticks?: RigTicks;
+			/** The plan that sheets were printed from. */
+			readonly before?: Plan;
+	  }
 	| { readonly is: 'newer' }
 	| { readonly is: 'damaged' };
 
@@ -16,7 +24,14 @@ export async function readPlanText(text: string): Promise<PlanReading> {
 	const found = readRecord(text, KEPT.rigs);
 	if (found.is !== 'record') return found;
 	try {
-		return { is: 'plan', plan: await loadPlan(found.record['plan']) };
+		const { plan, id, ticks, before } = found.record;
+		return {
+			is: 'plan',
+			plan: await loadPlan(plan),
+			...(typeof id === 'string' && KEPT.rigs.names.test(id) ? { id } : {}),
+			...(ticks === undefined ? {} : { ticks: readTicks(ticks) }),
+			...(before === undefined ? {} : { before: await loadPlan(before) }),
+		};
 	} catch (error) {
 		if (!isInputError(error)) throw error;
 		return { is: 'damaged' };

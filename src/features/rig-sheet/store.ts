@@ -10,36 +10,47 @@ const SOON_MS = 300;
 
 /** A plan on the page: what is done to it is one change at a time, and each can be undone. */
 export interface PlanStore {
+	/** The rig's id on the device. */
+	readonly id: string;
 	readonly plan: Plan;
+	/** The plan that sheets were printed from and lights set by; null where nothing was yet. */
+	readonly before: Plan | null;
 	readonly kept: RigKept;
 	readonly canUndo: boolean;
 	change(how: (plan: Plan) => Plan): void;
 	undo(): void;
+	/** Sheets are printed from the plan as it stands, or lights set by it: what changes from here on is a change. */
+	begin(): void;
 	/** Writes at once what is not on the device yet. */
 	keep(): void;
 	/** Deletes the rig from the device. */
 	forget(): void;
 }
 
-/** @param from where it stands on the device already; null for one that is new there */
-export function usePlan(start: Plan, from: RigHold | null): PlanStore {
+/**
+ * @param from where it stands on the device already; null for one that is new there
+ * @param startBefore the plan that sheets were printed from, where that is known
+ */
+export function usePlan(start: Plan, from: RigHold | null, startBefore: Plan | null = null): PlanStore {
 	const [plan, setPlan] = useState(start);
+	const [before, setBefore] = useState(startBefore);
 	const [past, setPast] = useState<readonly Plan[]>([]);
 	const [kept, setKept] = useState<RigKept>('kept');
-	const [keeper] = useState(() => rigKeeper(DEVICE, start, from));
+	const [keeper] = useState(() => rigKeeper(DEVICE, start, from, startBefore ?? undefined));
 	const latest = useRef(plan);
+	const latestBefore = useRef(before);
 	const show = (next: Plan): void => {
 		latest.current = next;
 		setPlan(next);
 	};
 	const keep = (): void => {
-		const came = keeper.save(latest.current, Date.now());
-		if (came !== null) setKept((before) => (came === 'kept' && before === 'copy' ? 'copy' : came));
+		const came = keeper.save(latest.current, Date.now(), latestBefore.current ?? undefined);
+		if (came !== null) setKept((was) => (came === 'kept' && was === 'copy' ? 'copy' : came));
 	};
 	useEffect(() => {
 		const timer = setTimeout(keep, SOON_MS);
 		return () => clearTimeout(timer);
-	}, [plan]);
+	}, [plan, before]);
 	useEffect(() => {
 		const leave = (): void => {
 			if (document.visibilityState === 'hidden') keep();
@@ -51,21 +62,27 @@ export function usePlan(start: Plan, from: RigHold | null): PlanStore {
 		};
 	}, []);
 	return {
+		id: keeper.id(),
 		plan,
+		before,
 		kept,
 		canUndo: past.length > 0,
 		change(how) {
-			const before = latest.current;
-			const next = how(before);
-			if (next === before) return;
-			setPast((all) => [...all, before].slice(-MOST_UNDONE));
+			const was = latest.current;
+			const next = how(was);
+			if (next === was) return;
+			setPast((all) => [...all, was].slice(-MOST_UNDONE));
 			show(next);
 		},
 		undo() {
-			const before = past.at(-1);
-			if (!before) return;
+			const was = past.at(-1);
+			if (!was) return;
 			setPast(past.slice(0, -1));
-			show(before);
+			show(was);
+		},
+		begin() {
+			latestBefore.current = latest.current;
+			setBefore(latest.current);
 		},
 		keep,
 		forget: keeper.forget,

@@ -11,6 +11,7 @@ import { openProgress } from '../../../src/features/progress/index.ts';
 import { asideList, readText, textKept } from '../../../src/features/rig/index.ts';
 import { keptRigs, rigText } from '../../../src/features/rig-sheet/keep.ts';
 import { readPlanText } from '../../../src/features/rig-sheet/reading.ts';
+import { keptInitials, ticksKeeper } from '../../../src/features/rig-sheet/ticksKeep.ts';
 import { openStock } from '../../../src/features/stock/keep.ts';
 import { takeUp } from '../../../src/features/unfinished/index.ts';
 import { asidesIn, KEPT, type KeptId, readTheme } from '../../../src/storage/index.ts';
@@ -90,6 +91,14 @@ const opens: Readonly<Record<KeptId, () => unknown>> = {
 		const found = await readPlanText(rigText(store, '00112233445566aa') ?? '');
 		expect(found.is === 'plan' && found.plan.rows).toMatchObject([{ id: 'wash-1', address: 1, labelled: true }]);
 	},
+	ticks() {
+		const { ticks, notes } = ticksKeeper(device().store, '00112233445566aa', () => 5).look();
+		expect(ticks).toMatchObject([{ row: 'wash-1', step: 'mode', on: true, by: 'AB' }]);
+		expect(notes).toMatchObject([{ row: 'wash-1', text: 'foot loose', by: 'CD' }]);
+	},
+	initials() {
+		expect(keptInitials(device().store)).toBe('AB');
+	},
 	draft() {
 		// kept before recipes had versions: it goes on to set what it set
 		expect(keptDraft(device().store)).toEqual({
@@ -156,6 +165,8 @@ describe('what earlier code wrote opens', () => {
 			'verdicts prep-bay.finder.verdicts 1',
 			'hidden prep-bay.hidden 1',
 			'rigs prep-bay.rig. 1',
+			'ticks prep-bay.ticks. 1',
+			'initials prep-bay.initials 1',
 			'draft prep-bay.papers.draft 1',
 			'sitting prep-bay.sitting. 1',
 			'lastPaper prep-bay.sitting.last 1',

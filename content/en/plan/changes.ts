@@ -1,0 +1,92 @@
+import { counted, locale } from '../locale/index.ts';
+
+export const changeWords = {
+	heading: 'What changed',
+	none: 'Nothing’s printed or ticked yet, so no sheet is wrong. Once you print or tick, what you change after that is listed here.',
+	same: 'Nothing changed since sheets were printed or lights ticked. Every sheet from then is right.',
+	since: 'Since sheets were printed, or the first light was ticked:',
+	swapHeading: 'Swap a light for a spare',
+	swapWords:
+		'The spare takes its name, place and circuit, and its start address where a mode fits there. No other light changes.',
+	which: 'Which light?',
+	spare: 'For which spare?',
+	mode: 'In which mode?',
+	modeFits: 'one that fits there',
+	swap: 'Swap it',
+	swapped: (name: string, unit: string, mode: string, address: string) =>
+		`Swapped: ${name} is a ${unit} now, ${mode}, start address ${address}. Undo brings the old one back.`,
+	more: 'Add a light, or take one off, under Plan.',
+	lights: 'At the lights',
+	light: (name: string, unit: string) => `${name} (${unit})`,
+	is: {
+		new: 'New',
+		gone: 'Off the plan',
+		swap: 'Swapped',
+		change: 'Changed',
+	},
+	/** What is to be done at one light. */
+	does: {
+		down: 'Take it down: supply off first, nobody below, the safety bond off last.',
+		away: 'Take it away. Supply off first if it’s on the mains.',
+		charge: 'Charge it.',
+		hang: 'Hang it: clamp, then the second fixing (safety bond; US: safety cable) at once, with nobody below.',
+		place: 'Place it.',
+		moveUp: (x: string) => `Move it to ${x}, overhead. Supply off first.`,
+		move: (x: string) => `Move it to ${x}, standing. Supply off first if it’s on the mains.`,
+		set: (what: string) => `Set ${what}.`,
+		link: 'Link it, with the supply off if it’s on the mains.',
+		circuit: (circuit: string) => `Feed it from circuit ${circuit}. Supply off first.`,
+		noCircuit: 'It has no circuit any more. Supply off, and say what feeds it.',
+		wires: 'Only its data cables change.',
+	},
+	setting: {
+		mode: (mode: string) => `mode ${mode}`,
+		address: (address: string, was: string | null) =>
+			was === null ? `start address ${address}` : `start address ${address} (was ${was})`,
+		work: 'what it listens to',
+		lead: 'whether it leads',
+		loss: 'what it does when data stops',
+		lock: 'the lock',
+	},
+	cables: 'Data cables',
+	pull: (from: string, to: string, length: number) => `Take out: ${from} to ${to}, ${locale.number(length, 0)} m`,
+	run: (from: string, to: string, length: number) => `Run: ${from} to ${to}, ${locale.number(length, 0)} m`,
+	bring: (lengths: readonly number[]) =>
+		lengths.length === 0
+			? 'The cables you take out are enough.'
+			: `Bring ${locale.list(lengths.map((length) => `${locale.number(length, 0)} m`))}. For the rest, use what you take out.`,
+	unterminate: (name: string) => `Terminator out of ${name}`,
+	terminate: (name: string) => `Terminator into data out of ${name}`,
+	desk: (universe: number) => `the desk, universe ${universe}`,
+	split: (universe: number) => `the splitter, universe ${universe}`,
+	sheets: 'Sheets that are wrong now',
+	sheetsNone: 'None: prep slips and labels are still right.',
+	slips: (n: number) => counted(n, 'prep slip', 'prep slips'),
+	labels: (n: number) => counted(n, 'label', 'labels'),
+	patch: 'The patch list is wrong too. Print it again under Patch list.',
+	renumbered: (n: number) =>
+		`${counted(n, 'more light has', 'more lights have')} another number in the list. Names and start addresses on those sheets are still right.`,
+	throwAway: 'Throw the old ones away, so that nobody works from them.',
+	fromBefore:
+		'These begin from what each panel was set to before, not from its defaults. If a panel shows something else, use its prep slip under Prep slips.',
+	done: 'Lights and sheets are as planned now',
+	doneWords: 'Press this once all of it is done. What you change after that makes a new list.',
+	markHeading: 'Is this sheet old?',
+	markAsk: 'Mark on the sheet',
+	markHint: 'Five letters and digits, printed on each prep slip, label and list.',
+	markDo: 'Check the mark',
+	markBad: 'Type the five letters and digits of the mark.',
+	verdict: {
+		current: (what: string) => `It’s up to date: ${what}.`,
+		old: (what: string) => `It’s old: ${what}, as it was before. Don’t work from it. Print it again.`,
+		unknown:
+			'No sheet of this rig as it stands has that mark. It’s old, or of another rig. Don’t work from it. Print it again.',
+	},
+	sheet: {
+		slip: (name: string) => `the prep slip of ${name}`,
+		label: (name: string) => `the label of ${name}`,
+		patch: () => 'the patch list',
+		whole: () => 'the page of cautions for these prep slips',
+	},
+	mark: (mark: string) => `Mark ${mark}`,
+} as const;

@@ -1,0 +1,56 @@
+import { changeWords, rowWords } from '#words/plan/index.ts';
+import {
+	type CableEnd,
+	isOnBattery,
+	type Plan,
+	profileOf,
+	type RowChanges,
+	type SheetDigest,
+} from '../../../shared/plan/index.ts';
+import type { SettingKey } from '../../../shared/profile/index.ts';
+import { modeTitle, threeDigits } from './view.ts';
+
+const rowName = (plans: readonly Plan[], id: string): string =>
+	plans.flatMap(({ rows }) => rows).find((row) => row.id === id)?.name ?? id;
+
+/** An end of a cable, in words. @param plans the plan, then the one before: a fixture may be gone */
+export function endName(plans: readonly Plan[], end: CableEnd): string {
+	return end.is === 'row' ? rowName(plans, end.row) : changeWords[end.is](end.universe);
+}
+
+/** A sheet that a mark is of, in words. */
+export const sheetName = (plans: readonly Plan[], { sheet, row }: SheetDigest): string =>
+	changeWords.sheet[sheet](row === null ? '' : rowName(plans, row));
+
+function settingText(plan: Plan, before: Plan, { row, is }: RowChanges, key: SettingKey): string[] {
+	const { setting } = changeWords;
+	if (key === 'mode') return [setting.mode(modeTitle(profileOf(plan, row.profile), row.mode))];
+	if (key === 'address') {
+		const old = is === 'change' ? before.rows.find(({ id }) => id === row.id) : undefined;
+		const was = old && old.address !== row.address ? threeDigits(old.address) : null;
+		return [setting.address(threeDigits(row.address), was)];
+	}
+	const words = (setting as Readonly<Record<string, unknown>>)[key];
+	return typeof words === 'string' ? [words] : [];
+}
+
+/** What is to be done at one light, in words and in the order it is done. */
+export function doingText(plan: Plan, before: Plan, change: RowChanges): string[] {
+	const { row, is, settings, moves, circuit } = change;
+	const { does } = changeWords;
+	const old = before.rows.find(({ id }) => id === row.id);
+	const wasUp = old?.place.overhead === true;
+	const up = row.place.overhead;
+	const down = wasUp ? does.down : does.away;
+	if (is === 'gone') return [down];
+	const charged = isOnBattery(plan, row) ? [does.charge] : [];
+	const stands = up ? does.hang : does.place;
+	const set = settings.flatMap((key) => settingText(plan, before, change, key)).join(', ');
+	const setting = set === '' ? [] : [does.set(set)];
+	if (is !== 'change') return [...(is === 'swap' ? [down] : []), ...charged, ...setting, stands, does.link];
+	const x = rowWords.metres(row.place.x);
+	const fed = row.circuit === '' ? does.noCircuit : does.circuit(row.circuit);
+	const moved = [...(wasUp ? [does.down] : []), up ? does.moveUp(x) : does.move(x), ...(up ? [does.hang] : [])];
+	const doing = [...(moves ? moved : []), ...(circuit ? [fed] : []), ...setting];
+	return doing.length === 0 ? [does.wires] : doing;
+}

@@ -1,0 +1,233 @@
+import { h } from 'preact';
+import { renderToString } from 'preact-render-to-string';
+import { describe, expect, it } from 'vitest';
+import { cautions } from '#words/cautions/index.ts';
+import { stepNames, stepShort, warningWords } from '#words/plan/index.ts';
+import {
+	boardOf,
+	emptyPlan,
+	linksOf,
+	NO_TICKS,
+	type Plan,
+	packed,
+	planSays,
+	type RigTicks,
+	stepsOf,
+	TICK_STEPS,
+	type TickStep,
+	withNote,
+	withRows,
+	withTick,
+} from '../../../../shared/plan/index.ts';
+import { planLink } from '../../../../src/features/rig-sheet/handing.ts';
+import { openedFrom } from '../../../../src/features/rig-sheet/incoming.ts';
+import { forgetRig, keepRig, keptRigs, planText, rigKeeper } from '../../../../src/features/rig-sheet/keep.ts';
+import { readPlanLink, readPlanText } from '../../../../src/features/rig-sheet/reading.ts';
+import { TickCard } from '../../../../src/features/rig-sheet/TickCard.tsx';
+import { keepInitials, keptInitials, readInitials, ticksKeeper } from '../../../../src/features/rig-sheet/ticksKeep.ts';
+import { cautionsAt, stepDetail } from '../../../../src/features/rig-sheet/ticksView.ts';
+import { cautionsOf, nameOf, withRow } from '../../../../src/features/rig-sheet/view.ts';
+import { asidesIn, KEPT } from '../../../../src/storage/index.ts';
+import { memory, refuses } from '../../storage/memory.ts';
+
+const plan: Plan = packed(
+	withRows(
+		emptyPlan('Barn'),
+		[{ profile: 'tallow-6' }, { profile: 'picket-8', overhead: true, circuit: 'A' }, { profile: 'cobble' }],
+		nameOf,
+	),
+).plan;
+const says = planSays(plan);
+const ID = '00112233445566aa';
+const KEY = KEPT.ticks.key + ID;
+const now = () => 5;
+let count = 0;
+const signed = (by: string) => ({ id: (++count).toString(16).padStart(8, '0'), by, at: count });
+const ticked =
+	(row: string, step: TickStep, by = 'AB') =>
+	(all: RigTicks): RigTicks =>
+		withTick(all, says, { row, step, on: true }, signed(by));
+
+describe('ticks on the device', () => {
+	it('are there again, and gone with their rig', () => {
+		const { store, held } = memory();
+		const ticks = ticksKeeper(store, ID, now).change(ticked('wash-1', 'mode'));
+		expect(ticksKeeper(store, ID, now).look()).toEqual(ticks);
+		forgetRig(store, ID);
+		expect(held.has(KEY)).toBe(false);
+	});
+
+	it('of two tabs are all kept, whoever writes last', () => {
+		const { store, held } = memory();
+		const [one, two] = [ticksKeeper(store, ID, now), ticksKeeper(store, ID, now)];
+		one.look();
+		two.look();
+		one.change(ticked('wash-1', 'mode'));
+		const early = held.get(KEY) ?? '';
+		two.change(ticked('wash-1', 'address'));
+		expect(two.look().ticks).toHaveLength(2);
+		expect(one.look().ticks).toHaveLength(2);
+		// a tab that wrote over the other without having read it
+		held.set(KEY, early);
+		expect(two.look().ticks).toHaveLength(2);
+		expect(ticksKeeper(store, ID, now).look().ticks).toHaveLength(2);
+	});
+
+	it('that are damaged are set aside whole; those of a newer version stay as they are', () => {
+		const { store, held } = memory({ [KEY]: '{"version":1,"ticks":[{}]}' });
+		const keeper = ticksKeeper(store, ID, now);
+		expect(keeper.look()).toEqual(NO_TICKS);
+		expect(asidesIn(store, 'ticks').map(({ text }) => text)).toEqual(['{"version":1,"ticks":[{}]}']);
+		keeper.change(ticked('wash-1', 'mode'));
+		expect(keeper.kept).toBe('kept');
+		held.set(KEY, '{"version":9}');
+		expect(keeper.change(ticked('wash-1', 'address')).ticks).toHaveLength(2);
+		expect([keeper.kept, held.get(KEY)]).toEqual(['newer', '{"version":9}']);
+	});
+
+	it('are held for as long as the page stands where the device takes none, and it says so', () => {
+		const keeper = ticksKeeper(refuses, ID, now);
+		keeper.change(ticked('wash-1', 'mode'));
+		expect(keeper.change(ticked('wash-1', 'address')).ticks).toHaveLength(2);
+		expect(keeper.kept).toBe('refused');
+		const full = ticksKeeper(memory({}, 10).store, ID, now);
+		full.change(ticked('wash-1', 'mode'));
+		expect(full.kept).toBe('full');
+	});
+});
+
+describe('initials', () => {
+	it('are one to four letters, asked once', () => {
+		expect(['ab', ' a.b. ', 'Åse', 'ABCDE', '', 'A1', '<b>'].map(readInitials)).toEqual([
+			'AB',
+			'AB',
+			'ÅSE',
+			null,
+			null,
+			null,
+			null,
+		]);
+		const { store } = memory();
+		expect(keptInitials(store)).toBeNull();
+		keepInitials(store, 'AB');
+		expect(keptInitials(store)).toBe('AB');
+		expect(keptInitials(memory({ [KEPT.initials.key]: '{' }).store)).toBeNull();
+	});
+});
+
+describe('ticks on their way', () => {
+	const ticks = ticked('wash-1', 'mode', 'CD')(withNote(NO_TICKS, 'bar-1', 'foot loose', signed('CD')));
+	const sent = async (of: Plan = plan) => {
+		const found = await readPlanLink(await planLink(of, 5, { id: ID, ticks }));
+		if (found.is !== 'plan') throw new Error('the link cannot be read');
+		return found;
+	};
+
+	it('come out of link and file as they went in', async () => {
+		expect(await sent()).toEqual({ is: 'plan', plan, id: ID, ticks });
+		const file = planText(plan, 5, { id: ID, ticks, before: plan });
+		expect(await readPlanText(file)).toEqual({ is: 'plan', plan, id: ID, ticks, before: plan });
+		const bad = file.replace('"step":"mode"', '"step":"danced"');
+		expect(await readPlanText(bad)).toEqual({ is: 'damaged' });
+	});
+
+	it('are kept with a rig that this device has not, under its own id', async () => {
+		const { store } = memory();
+		const opened = await openedFrom(store, await sent(), 5);
+		expect(opened).toMatchObject({ plan, hold: { id: ID, from: null }, came: { count: 2, plan: null } });
+		rigKeeper(store, opened.plan, opened.hold).save(opened.plan, 6);
+		expect(keptRigs(store).map(({ id }) => id)).toEqual([ID]);
+		expect(ticksKeeper(store, ID, now).look()).toEqual(ticks);
+	});
+
+	it('are merged into the rig that it has, and its plan stays until a person takes the other', async () => {
+		const { store } = memory();
+		keepRig(store, { id: ID, from: null }, plan, 5);
+		ticksKeeper(store, ID, now).change(ticked('wash-1', 'address'));
+		const same = await openedFrom(store, await sent(), 6);
+		expect(same).toMatchObject({ plan, hold: { id: ID }, came: { count: 2, by: ['CD'], plan: null } });
+		expect(ticksKeeper(store, ID, now).look().ticks).toHaveLength(2);
+		const other = withRow(plan, 'wash-1', { address: 90 });
+		const differs = await openedFrom(store, await sent(other), 7);
+		expect(differs).toMatchObject({ plan, came: { count: 0, plan: other } });
+		expect(keptRigs(store)).toHaveLength(1);
+	});
+
+	it('that the device cannot take are told', async () => {
+		const text = planText(plan, 5);
+		const { store } = memory({ [KEPT.rigs.key + ID]: text }, text.length + 40);
+		expect((await openedFrom(store, await sent(), 6)).came).toMatchObject({ count: null });
+	});
+
+	it('of a rig that cannot be read here open as a rig of their own, and that one stays', async () => {
+		const { store, held } = memory({ [KEPT.rigs.key + ID]: '{"version":9}' });
+		expect(await openedFrom(store, await sent(), 6)).toMatchObject({ hold: null, came: null });
+		expect(held.get(KEPT.rigs.key + ID)).toBe('{"version":9}');
+	});
+});
+
+describe('a fixture’s card', () => {
+	const links = linksOf(plan);
+	const card = (id: string, all: RigTicks = NO_TICKS, met = new Map()): string => {
+		const row = plan.rows.find((each) => each.id === id);
+		if (!row) throw new Error('no row');
+		return renderToString(
+			h(TickCard, {
+				plan,
+				row,
+				steps: stepsOf(plan, row),
+				board: boardOf(says, all),
+				next: null,
+				link: links.get(id) ?? null,
+				met,
+				onTick: () => {},
+				onNote: () => {},
+				onDark: () => {},
+				onClose: () => {},
+			}),
+		);
+	};
+
+	it('has every caution of its fixture at a step of it', () => {
+		for (const row of plan.rows) {
+			const at = cautionsAt(plan, row);
+			expect(new Set([...at.values()].flat())).toEqual(new Set(cautionsOf(plan, [row])));
+			for (const step of at.keys()) expect(stepsOf(plan, row)).toContain(step);
+		}
+		const bar = plan.rows[1] as Plan['rows'][number];
+		const at = cautionsAt(plan, bar);
+		expect(at.get('hung')).toEqual(['hanging', 'height']);
+		expect(at.get('linked')).toEqual(['mains']);
+	});
+
+	it('says each caution whole where it is met first, and then in a line that opens, with all of it behind', () => {
+		const met = new Map();
+		const [first, second] = [card('bar-1', NO_TICKS, met), card('wash-2', NO_TICKS, met)];
+		expect(first).toContain('<section class="caution"><h2');
+		expect(second).not.toContain(
+			'<section class="caution"><h2 class="caution-title"><span class="caution-word">Caution</span> Mains',
+		);
+		for (const text of [first, second]) for (const line of cautions.mains.care) expect(text).toContain(line);
+		// and again whole when the first is opened again
+		expect(card('bar-1', NO_TICKS, met)).toBe(first);
+	});
+
+	it('says what is unsafe at once', () => {
+		expect(card('bar-1')).not.toContain('notice-wrong');
+		expect(card('bar-1', ticked('bar-1', 'lit')(NO_TICKS))).toContain(warningWords.bond);
+		expect(card('bar-1', ticked('bar-1', 'hung')(NO_TICKS))).toContain(warningWords.supply);
+	});
+
+	it('has words for each step, with no gap in them', () => {
+		for (const step of TICK_STEPS) expect(`${stepNames[step]} ${stepShort[step]}`).not.toMatch(/undefined/);
+		for (const of of [plan, { ...plan, source: 'leader' as const }])
+			for (const row of of.rows)
+				for (const step of stepsOf(of, row))
+					expect(stepDetail(of, row, linksOf(of).get(row.id) ?? null, step)).not.toMatch(/undefined|NaN|null/);
+		const [wash] = plan.rows;
+		if (!wash) throw new Error('no row');
+		expect(stepDetail(plan, wash, links.get('wash-1') ?? null, 'linked')).toBe(
+			'data in from the desk · data out to Bar 1',
+		);
+	});
+});
