@@ -27,8 +27,8 @@ export const KEPT = Object.freeze({
 	progress: { key: 'prep-bay.progress', version: 2, bounds: { ...LINK_BOUNDS, things: 50_000 } },
 	// some ten times what every skill there is comes to
 	review: { key: 'prep-bay.review', version: 1, bounds: { ...LINK_BOUNDS, things: 100_000 } },
-	/** The crew's own fixtures: charts as text, some of a hundred kilobytes. */
-	stock: { key: 'prep-bay.stock', version: 1, bounds: OWN_BOUNDS },
+	/** The crew's own fixtures: charts as text, and what was read from fixture files, some of a hundred kilobytes. */
+	stock: { key: 'prep-bay.stock', version: 2, bounds: OWN_BOUNDS },
 	/** The walk of the finder, and what the gig allows. */
 	walk: { key: 'prep-bay.finder', version: 1, bounds: LINK_BOUNDS },
 	/** The finder's count of verdicts. */

@@ -4,9 +4,9 @@ import { counted, locale } from '../locale/index.ts';
 export const stockPage = {
 	title: 'Your stock: Prep Bay',
 	description:
-		'Your crew’s own fixtures: paste the chart from the manual, check what was read, and put the fixture on the bench.',
+		'Your crew’s own fixtures: paste the chart from the manual or open a GDTF file, check what was read, and put the fixture on the bench.',
 	heading: 'Your stock',
-	lead: 'Put in the fixtures you’ll meet tonight. Paste the chart from the manual, check what was read, and try it on the bench.',
+	lead: 'Put in the fixtures you’ll meet tonight. Paste the chart from the manual or open a GDTF file, check what was read, and try it on the bench.',
 	needsScript: 'Your stock is read in the page and needs JavaScript, which is turned off here.',
 	loading: 'Getting your stock…',
 	/** While a part of the page comes, and when it does not. */
@@ -18,7 +18,7 @@ export const stockPage = {
 /** The list and the editor. */
 export const stockWords = {
 	list: 'Your fixtures',
-	none: 'No fixtures yet. Add one, and paste its chart from the manual.',
+	none: 'No fixtures yet. Add one and paste its chart from the manual, or open a GDTF file.',
 	add: 'Add a fixture',
 	nameNew: (n: number) => `Fixture ${n}`,
 	open: 'Edit',
@@ -72,6 +72,8 @@ export const stockWords = {
 	more: 'Files and links',
 	save: 'Save to a file',
 	openFile: 'Open a file',
+	openHint: 'A file saved here, or a fixture file in the open GDTF format (.gdtf).',
+	fromFile: 'Read from a GDTF file.',
 	opened: (n: number) => `${counted(n, 'fixture', 'fixtures')} added from the file.`,
 	fromLink: (n: number) => `${counted(n, 'fixture', 'fixtures')} added from the link.`,
 	share: 'Copy a link',
