@@ -64,7 +64,6 @@ export const stockWords = {
 	kept: 'Kept on this device as you type.',
 	putFailed: 'It couldn’t be put on the bench. Load the page again, and try once more.',
 	fixOf: (name: string) => `${name} isn’t ready: open it, and fix the marked places in its chart.`,
-	unnamed: 'Unnamed fixture',
 	modeNamed: (channels: number) => `${channels} channel mode`,
 	fix: 'Fix the marked places first, then it can go on the bench.',
 	standIn: 'The panel on the bench is a stand-in. The real panel has other keys and menus.',
@@ -83,11 +82,6 @@ export const stockWords = {
 	shareLabel: 'Link',
 	fileName: 'prep-bay-stock.json',
 	full: (most: number) => `There’s room for ${most} fixtures. Delete one first.`,
-	/** On other pages. */
-	href: '/stock/',
-	own: 'From your stock.',
-	ownStandIn: 'Its panel is a stand-in: the real one differs.',
-	toStock: 'Add a fixture of your own',
 } as const;
 
 /** What the bench does for a band or a channel, beside the manual's own words. */

@@ -8,3 +8,4 @@ export { fileWords } from './file.ts';
 export { effectWords, stockKeeping, stockPage, stockWords } from './frame.ts';
 export { marksFrame, markWords } from './marks.ts';
 export { stockNames } from './names.ts';
+export { ownWords } from './own.ts';

@@ -1,8 +1,10 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { bundledWords, quickWords, startWords } from '#words/finder/index.ts';
+import { bundledWords, partWait, quickWords, startWords } from '#words/finder/index.ts';
 import type { QuickLink } from '../../../shared/sheet/index.ts';
-import { Button, Title } from '../../ui/index.ts';
+import { DEVICE } from '../../storage/index.ts';
+import { Button, laterWith, Title } from '../../ui/index.ts';
+import { mayHoldStock } from '../stock/index.ts';
 import { Choices } from './Choices.tsx';
 import { Counts } from './Counts.tsx';
 import { OwnSheet } from './OwnSheet.tsx';
@@ -12,6 +14,8 @@ import type { FinderStore } from './store.ts';
 import { Working } from './Working.tsx';
 
 const COUNTS = Array.from({ length: 24 }, (_, i) => i + 1);
+const OwnChoices = laterWith(partWait, 'coming')(() => import('./OwnChoices.tsx'), true);
+
 type PanelOf = keyof typeof quickWords.panels;
 
 /** Three taps in place of a sheet, a rig with names, or a sheet of one's own. */
@@ -69,6 +73,12 @@ export function Start({ store, scene }: { store: FinderStore; scene: FinderScene
 	return (
 		<section class="start-quick">
 			<Question at={3} title={quickWords.panel} />
+			{mayHoldStock(DEVICE) && (
+				<OwnChoices
+					onChosen={(own) => store.choose({ kind: 'quick', count, linked, profile: own.id, own })}
+					onTrouble={(words) => store.say(words)}
+				/>
+			)}
 			<Choices
 				choices={(Object.keys(quickWords.panels) as PanelOf[]).map((id) => ({
 					id,

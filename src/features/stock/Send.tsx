@@ -6,7 +6,8 @@ import type { StockEntry } from '../../../shared/stock/index.ts';
 import { saveText } from '../../storage/index.ts';
 import { Button, Field, Live } from '../../ui/index.ts';
 import { linkOf } from './keep.ts';
-import { nameOf, PutOn } from './PutOn.tsx';
+import { nameOf } from './own.ts';
+import { PutOn } from './PutOn.tsx';
 import { SaveGdtf } from './SaveGdtf.tsx';
 import { stockText } from './stock.ts';
 

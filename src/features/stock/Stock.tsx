@@ -7,7 +7,8 @@ import { DEVICE, followKept, MOST_READ, type OnShelf, saveText, Trouble } from '
 import { Button, Live, laterWith, Notice } from '../../ui/index.ts';
 import { errorTextLater } from '../../wording/index.ts';
 import { type AddOutcome, addFile, addLink, asideText, changeStock, holdsStock, openStock } from './keep.ts';
-import { nameOf, PutOn } from './PutOn.tsx';
+import { nameOf } from './own.ts';
+import { PutOn } from './PutOn.tsx';
 import { inOrder, MOST_STOCK, type StockList, stockText } from './stock.ts';
 
 const later = laterWith(stockPage, 'coming');
