@@ -63,11 +63,11 @@ test('one’s own fixture comes first at the finder’s third tap, by keyboard, 
 	await expectGood(tab);
 	await first.press('Enter');
 	await tab.locator('.picks .choice').first().click();
-	await expect(tab.getByText(quickWords.standIn)).toBeVisible();
+	await expect(tab.getByText(quickWords.assumed)).toBeVisible();
 	await tab.locator('.picks .choice').first().click();
 	await expect(tab.locator('.walk-main .check, [data-check], .check-card').first()).toBeVisible({ timeout: 30_000 });
 	await tab.reload();
-	await expect(tab.getByText(quickWords.standIn)).toBeVisible({ timeout: 30_000 });
+	await expect(tab.getByText(quickWords.assumed)).toBeVisible({ timeout: 30_000 });
 });
 
 test('one’s own fixture comes first in tonight’s rig', async ({ page: tab }) => {

@@ -29,10 +29,8 @@ export const quickWords = {
 	},
 	/** What such a rig is called: it has no name of its own. */
 	named: (fixtures: string, link: string) => `${fixtures}: ${link.charAt(0).toLowerCase()}${link.slice(1)}`,
-	/** Said where a panel stands in for one that nobody has described. */
-	standIn: 'Your fixture’s panel is a stand-in here. On the real one the keys and menus differ: use its manual.',
 	/** Said wherever a value of such a rig is named. */
-	assumed: 'With no sheet, addresses and levels are stand-ins. Where yours differ, go by what you meant.',
+	assumed: 'With no sheet, panels, addresses and levels are stand-ins. Where yours differ, go by what you meant.',
 } as const;
 
 /** The rigs of the made-up hall, by their ids. */

@@ -3,6 +3,7 @@
  * fixture. Names that a chart leaves out are here too.
  */
 
+export { cardWords } from './card.ts';
 export { figuresFrame, figureWords } from './figures.ts';
 export { fileWords } from './file.ts';
 export { effectWords, stockKeeping, stockPage, stockWords } from './frame.ts';

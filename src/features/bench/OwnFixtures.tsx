@@ -25,9 +25,7 @@ export function OwnFixtures({ store }: { store: RigStore }): JSX.Element {
 				{own.map((fixture) => (
 					<li key={fixture.id}>
 						<Button onClick={() => add(fixture)}>{layOutWords.addOne(fixture.name)}</Button>
-						<p>
-							{words.from} {words.standIn}
-						</p>
+						<p>{fixture.about}</p>
 					</li>
 				))}
 				<li>

@@ -42,7 +42,6 @@ export function PickComplaint({ store, scene }: Props): JSX.Element {
 			<Title level={2}>{complaintWords.title}</Title>
 			<p class="pick-with">{complaintWords.with(name)}</p>
 			{laid?.isQuick && <p class="hint">{quickWords.assumed}</p>}
-			{laid?.hasStandIn && <p class="hint">{quickWords.standIn}</p>}
 			<Allowed store={store} allows={scene.allows} />
 			{complaints?.length === 0 ? (
 				<p>{complaintWords.nothing}</p>

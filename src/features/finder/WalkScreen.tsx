@@ -43,7 +43,6 @@ export function WalkScreen({ store, scene }: { store: FinderStore; scene: Finder
 						)}
 						{view.isPart && <p class="hint">{finderWords.isPart}</p>}
 						{laid?.isQuick && <p class="hint">{quickWords.assumed}</p>}
-						{laid?.hasStandIn && <p class="hint">{quickWords.standIn}</p>}
 						<div class="walk-foot">
 							<Allowed store={store} allows={allows} />
 							<p class="walk-spent">{finderWords.spent(timeText(view.spent))}</p>

@@ -1,8 +1,7 @@
 /** What the finder does in the worker: the door of `src/engine`, and of the fault tree, which takes up the finder's kept rig. */
 
 import { fetched, isInputError } from '../../../shared/error/index.ts';
-import { isStandIn as isStandInPanel } from '../../../shared/profile/index.ts';
-import { loadProfiles, profileFor, type RigSheet } from '../../../shared/sheet/index.ts';
+import { loadProfiles, type RigSheet } from '../../../shared/sheet/index.ts';
 import {
 	complaintsOf,
 	ELSE,
@@ -48,12 +47,10 @@ export function makeWork(): Work {
 			return (await reading()).readRig(text);
 		},
 		async lay({ rig }) {
-			const sheet = await sheets(rig);
-			const { name, fixtures } = sheet;
+			const { name, fixtures } = await sheets(rig);
 			return {
 				name,
 				isQuick: rig.kind === 'quick',
-				hasStandIn: fixtures.some(({ profile }) => isStandInPanel(profileFor(sheet, profile).panel)),
 				fixtures: fixtures.map((each) => ({ id: each.id, name: each.name })),
 			};
 		},

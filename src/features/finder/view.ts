@@ -14,8 +14,6 @@ export interface LaidView {
 	readonly name: string;
 	/** Whether its values are stand-ins: no sheet said them. */
 	readonly isQuick: boolean;
-	/** Whether a panel among them stands in for one that nobody has described. */
-	readonly hasStandIn: boolean;
 	readonly fixtures: readonly { readonly id: string; readonly name: string }[];
 }
 

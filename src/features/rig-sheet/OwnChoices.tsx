@@ -1,5 +1,4 @@
 import type { JSX } from 'preact';
-import { ownWords as words } from '#words/stock/index.ts';
 import type { Profile } from '../../../shared/profile/index.ts';
 import { useOwnFixtures } from '../stock/index.ts';
 
@@ -24,9 +23,7 @@ export default function OwnChoices({ onChosen, onTrouble }: Props): JSX.Element 
 					}}
 				>
 					<strong>{fixture.name}</strong>
-					<span>
-						{words.from} {words.standIn}
-					</span>
+					<span>{fixture.about}</span>
 				</button>
 			))}
 		</>

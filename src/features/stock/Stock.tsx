@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { locale } from '#words/locale/index.ts';
-import { fileWords, stockKeeping, stockPage, stockWords as words } from '#words/stock/index.ts';
+import { cardWords, fileWords, stockKeeping, stockPage, stockWords as words } from '#words/stock/index.ts';
 import type { StockEntry } from '../../../shared/stock/index.ts';
 import { DEVICE, followKept, MOST_READ, type OnShelf, saveText, Trouble } from '../../storage/index.ts';
 import { Button, Live, laterWith, Notice } from '../../ui/index.ts';
@@ -15,6 +15,7 @@ const later = laterWith(stockPage, 'coming');
 const Editor = later(() => import('./Editor.tsx'));
 const FileEditor = later(() => import('./FileEditor.tsx'));
 const FileRead = later(() => import('./FileRead.tsx'));
+const Card = later(() => import('./Card.tsx'));
 
 const storage = DEVICE;
 
@@ -24,6 +25,7 @@ export function Stock(): JSX.Element {
 	const [open, edit] = useState<StockEntry | null>(null);
 	/** A fixture file that was chosen, before any of it is kept. */
 	const [file, read] = useState<Uint8Array | null>(null);
+	const [card, show] = useState<StockEntry | null>(null);
 	const [said, say] = useState('');
 	const [wrong, tell] = useState<string | null>(null);
 	const [gone, drop] = useState<StockEntry | null>(null);
@@ -51,10 +53,12 @@ export function Stock(): JSX.Element {
 	const backToList = () => {
 		edit(null);
 		read(null);
+		show(null);
 		look().then(() => heading.current?.focus());
 	};
 	if (open?.kind === 'chart') return <Editor key={open.id} entry={open} storage={storage} onDone={backToList} />;
 	if (open) return <FileEditor key={open.id} entry={open} storage={storage} onDone={backToList} />;
+	if (card) return <Card entry={card} onDone={backToList} />;
 	if (file)
 		return (
 			<FileRead
@@ -98,7 +102,7 @@ export function Stock(): JSX.Element {
 			{entries.length === 0 && <p>{words.none}</p>}
 			<ul class="stock-list">
 				{entries.map((entry) => (
-					<Row key={entry.id} entry={entry} onEdit={edit} onRemove={remove} onTrouble={tell} />
+					<Row key={entry.id} entry={entry} onEdit={edit} onCard={show} onRemove={remove} onTrouble={tell} />
 				))}
 			</ul>
 			<div class="stock-ways">
@@ -135,11 +139,12 @@ export function Stock(): JSX.Element {
 interface RowProps {
 	entry: StockEntry;
 	onEdit: (entry: StockEntry) => void;
+	onCard: (entry: StockEntry) => void;
 	onRemove: (entry: StockEntry) => void;
 	onTrouble: (sentence: string | null) => void;
 }
 
-function Row({ entry, onEdit, onRemove, onTrouble }: RowProps): JSX.Element {
+function Row({ entry, onEdit, onCard, onRemove, onTrouble }: RowProps): JSX.Element {
 	const name = nameOf(entry);
 	return (
 		<li>
@@ -155,6 +160,9 @@ function Row({ entry, onEdit, onRemove, onTrouble }: RowProps): JSX.Element {
 					{words.open}
 				</Button>
 				<PutOn entry={entry} look="plain" onTrouble={onTrouble} />
+				<Button aria-label={cardWords.makeOne(name)} onClick={() => onCard(entry)}>
+					{cardWords.make}
+				</Button>
 				<Button look="quiet" aria-label={words.removeOne(name)} onClick={() => onRemove(entry)}>
 					{words.remove}
 				</Button>

@@ -11,6 +11,8 @@ export interface OwnFixture {
 	/** Of its entry: the id of its profile is another, and changes with all that is in it. */
 	readonly id: string;
 	readonly name: string;
+	/** Where it is from, and that its panel is a stand-in. */
+	readonly about: string;
 	/** Its profile, made when it is chosen; or a sentence where it cannot be. */
 	profile(): Promise<{ readonly profile: Profile } | { readonly wrong: string }>;
 }
@@ -22,6 +24,7 @@ export const nameOf = ({ name }: Pick<StockEntry, 'name'>): string => (name.trim
 export const ownFixture = (entry: StockEntry): OwnFixture => ({
 	id: entry.id,
 	name: nameOf(entry),
+	about: `${words.from} ${words.standIn}`,
 	async profile() {
 		try {
 			const { profile } = (await import('./maker.ts')).fixtureOf(entry);
@@ -33,10 +36,13 @@ export const ownFixture = (entry: StockEntry): OwnFixture => ({
 });
 
 /** The crew's own fixtures, the latest first: the one list behind every place where fixtures are chosen. */
+export const ownFixtures = async (): Promise<OwnFixture[]> => inOrder((await openStock(DEVICE)).kept).map(ownFixture);
+
+/** The same, followed over every tab. */
 export function useOwnFixtures(): readonly OwnFixture[] {
 	const [own, set] = useState<readonly OwnFixture[]>([]);
 	useEffect(() => {
-		const look = () => void openStock(DEVICE).then(({ kept }) => set(inOrder(kept).map(ownFixture)));
+		const look = () => void ownFixtures().then(set);
 		look();
 		return followKept(look);
 	}, []);

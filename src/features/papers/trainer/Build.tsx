@@ -2,9 +2,8 @@ import type { JSX, TargetedInputEvent } from 'preact';
 import { levelNames, trainerWords } from '#words/papers/index.ts';
 import type { PaperLevel } from '../../../../shared/paper/index.ts';
 import type { AskRoute } from '../../../engine/index.ts';
-import { DEVICE } from '../../../storage/index.ts';
+import { DEVICE, isKept } from '../../../storage/index.ts';
 import { Field, laterWith } from '../../../ui/index.ts';
-import { mayHoldStock } from '../../stock/index.ts';
 import type { Offer, Stock } from '../protocol.ts';
 import { Chips } from './Chips.tsx';
 import { changed, type DraftReading, FIRST_DRAFT, offerFor, type PaperDraft, withOrWithout } from './draft.ts';
@@ -47,7 +46,7 @@ export function Build({ ask, draft, read, stock, offer, onChange }: Props): JSX.
 				chosen={[draft.about]}
 				onPick={(about) => put({ about, rig: draft.rig || (stock.rigs[0]?.id ?? '') })}
 			/>
-			{draft.about === 'fixtures' && (mayHoldStock(DEVICE) || draft.own.length > 0) && (
+			{draft.about === 'fixtures' && (isKept(DEVICE, 'stock') || draft.own.length > 0) && (
 				<OwnChips own={draft.own} onOwn={(own) => put({ own })} />
 			)}
 			{draft.about === 'fixtures' && (

@@ -37,7 +37,7 @@ describe('a fixture of the crew’s own', () => {
 		const work = makeWork();
 		const rig: RigChoice = { kind: 'quick', count: 3, linked: 'desk', profile: profile.id, own: profile };
 		const laid = await work.lay({ rig });
-		expect(laid).toMatchObject({ isQuick: true, hasStandIn: true });
+		expect(laid).toMatchObject({ isQuick: true });
 		expect(laid.fixtures).toHaveLength(3);
 		const [fixture] = laid.fixtures.map(({ id }) => id) as [string];
 		const complaints = await work.complaints({ rig, fixture }, () => undefined);
@@ -49,8 +49,6 @@ describe('a fixture of the crew’s own', () => {
 		expect((await readStored({ walk: text, counts: null })).kept?.walk?.rig).toEqual(rig);
 		const bad = text.replace(`"mode":"${profile.defaults.mode}"`, '"mode":"nothing"');
 		expect(await readStored({ walk: bad, counts: null })).toMatchObject({ kept: null, damaged: ['walk'] });
-		const bundled = await work.lay({ rig: { kind: 'quick', count: 3, linked: 'desk', profile: 'tallow-6' } });
-		expect(bundled.hasStandIn).toBe(false);
 	});
 
 	test('makes a row of tonight’s rig, which carries it onto the bench', () => {
