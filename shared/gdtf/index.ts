@@ -7,7 +7,16 @@
  */
 export { type Archive, readArchive, writeArchive } from './archive.ts';
 export { type ExpandedMode, expandMode, type PlacedChannel } from './expand.ts';
-export type { Asked, AskedCode, LeftCode, LeftFacts, LeftOut, NotWritten } from './left.ts';
+export {
+	ASKED_CODES,
+	type Asked,
+	type AskedCode,
+	LEFT_CODES,
+	type LeftCode,
+	type LeftFacts,
+	type LeftOut,
+	type NotWritten,
+} from './left.ts';
 export { LIMITS } from './limits.ts';
 export type { GdtfNames } from './names.ts';
 export { type ModeChoice, type ProfileFromFile, toProfile } from './profile.ts';

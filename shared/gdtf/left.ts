@@ -70,6 +70,47 @@ export type NotWritten =
 
 export type LeftCode = keyof LeftFacts;
 
+/** Every code, for what comes from outside. */
+export const LEFT_CODES = Object.freeze([
+	'other-files',
+	'part-unused',
+	'unreadable',
+	'weight',
+	'emitter-unused',
+	'name-cut',
+	'mode-refused',
+	'mode-not-asked',
+	'cells-differ',
+	'virtual-channel',
+	'slot-unused',
+	'extra-bytes',
+	'fine-of-bands',
+	'not-acted',
+	'shutter-between',
+	'reversed',
+	'other-master',
+	'master-unknown',
+	'colour-not-given',
+	'colour-fitted',
+	'colour-out-of-reach',
+	'rate-clamped',
+	'part-of-slot',
+	'sets-dropped',
+	'same-start',
+	'set-outside',
+	'cut-off-byte',
+	'too-narrow',
+	'resting-level',
+	'beams-swapped',
+	'beam-clamped',
+	'beams-differ',
+	'mixed-figures',
+	'not-written',
+	'name-changed',
+	'cells-in-other-order',
+	'cells-overlap',
+] as const satisfies readonly LeftCode[]);
+
 /** One loss of meaning: where in what was read (or written), what, and the facts for its sentence. */
 export type LeftOut = {
 	[Code in LeftCode]: {
@@ -82,25 +123,27 @@ export type LeftOut = {
 }[LeftCode];
 
 /** What the file does not say and only the person can: the profile stands on a stand-in there. Words are in `content/en/gdtf`. */
-export type AskedCode =
-	| 'panel'
-	| 'battery'
-	| 'idle-watts'
-	| 'power-link'
-	| 'line'
-	| 'follows'
-	| 'settings'
-	| 'static-colour'
-	| 'programme'
-	| 'emitters'
-	| 'emitter-colour'
-	| 'lumens'
-	| 'emitter-lumens'
-	| 'watts'
-	| 'emitter-watts'
-	| 'beam'
-	| 'field'
-	| 'strobe-rate';
+export const ASKED_CODES = Object.freeze([
+	'panel',
+	'battery',
+	'idle-watts',
+	'power-link',
+	'line',
+	'follows',
+	'settings',
+	'static-colour',
+	'programme',
+	'emitters',
+	'emitter-colour',
+	'lumens',
+	'emitter-lumens',
+	'watts',
+	'emitter-watts',
+	'beam',
+	'field',
+	'strobe-rate',
+] as const);
+export type AskedCode = (typeof ASKED_CODES)[number];
 
 /** A place of the profile that is assumed, and what was assumed. */
 export interface Asked {

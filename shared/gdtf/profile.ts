@@ -63,7 +63,7 @@ export function toProfile(type: FixtureType, names: GdtfNames, choice: ModeChoic
 		left,
 		asked,
 		names,
-		isUltraviolet: speaksOfUltraviolet(type, usable),
+		isUltraviolet: speaksOfUltraviolet(type),
 	});
 	const optics = opticsOf(beams, { left, asked });
 	const { held, heldFor } = heldMaker(light.emitters, names);
@@ -169,12 +169,12 @@ function drivenIn({ mode, expanded }: UsableMode): Parameters<typeof lightOf>[1]
 }
 
 /**
- * Whether any of a fixture's names or modes speaks of ultraviolet: an attribute or a name is enough, wherever it stands. What drives
- * nothing here may still be in the real one, and hurt.
+ * Whether any of a fixture's names or modes speaks of ultraviolet: an attribute or a name is enough, wherever it stands, and in a mode
+ * that is not taken too. What drives nothing here may still be in the real one, and hurt.
  */
-const speaksOfUltraviolet = ({ name, longName, description }: FixtureType, usable: readonly UsableMode[]): boolean =>
+const speaksOfUltraviolet = ({ name, longName, description, modes }: FixtureType): boolean =>
 	[name, longName, description].some((text) => ULTRAVIOLET.test(text)) ||
-	usable.some(({ mode }) =>
+	modes.some((mode) =>
 		mode.channels.some(({ functions }) =>
 			functions.some(({ name: called, attribute, sets }) => {
 				const role = roleOf(attribute);

@@ -64,6 +64,34 @@ export const FIRST_KIND_IDS: readonly KindId[] = Object.freeze([...FIRST_PLAIN_I
 /** Kinds asked where they are named and not among all: what crews read and type is values and percent. */
 export const WHEN_NAMED: readonly KindId[] = Object.freeze(['hex-of-value', 'value-of-hex']);
 
+/**
+ * Kinds whose answers hang on a chart and on numbers alone: what can be asked of a fixture from outside, whose panel is a stand-in and
+ * whose power, light and settings are assumed.
+ */
+export const CHART_KIND_IDS: readonly KindId[] = Object.freeze([
+	'value-function',
+	'function-values',
+	'band-edge',
+	'band-middle',
+	'percent-of-value',
+	'value-of-percent',
+	'slot-does',
+	'match-slots',
+	'bands-in-order',
+	'desk-slot',
+	'footprint',
+	'last-slot',
+	'next-free',
+	'nth-address',
+	'overlaps',
+	'runs-past',
+	'how-many-fit',
+	'coarse-fine',
+	'value-of-pair',
+	'band-of-percent',
+	'percent-in-band',
+]);
+
 export type PlainKindId = (typeof PLAIN_KIND_IDS)[number];
 export type RigKindId = (typeof RIG_KIND_IDS)[number];
 export type KindId = PlainKindId | RigKindId;

@@ -10,6 +10,7 @@ export { isAtRest, shortOf, slotChartOf } from './chart.ts';
 export { asksFor, draft, fresh, lettered, oneOf, say, severalOf, type WrongAnswer } from './draft.ts';
 export type { AnswerCount, GroupFigures, ItemAnalysis, ItemFigures, ItemFinding, PersonFigures } from './figures.ts';
 export {
+	CHART_KIND_IDS,
 	FIRST_KIND_IDS,
 	KIND_IDS,
 	KIND_TOPICS,

@@ -79,5 +79,8 @@ export const UNREAD = Object.freeze({
 });
 
 /** What feeds an entry: what was given, or the battery where a battery's figure was. */
-export const feedOf = ({ feed, wattHours }: StockEntry): 'battery' | 'mains' =>
+export const feedOf = ({ feed, wattHours }: Pick<StockEntry, 'feed' | 'wattHours'>): 'battery' | 'mains' =>
 	feed ?? (wattHours === null ? 'mains' : 'battery');
+
+/** Field angle assumed for a beam angle, both in degrees. */
+export const fieldOf = (beam: number): number => Math.min(175, Math.round(beam * UNREAD.fieldRatio));

@@ -16,8 +16,8 @@ import {
 } from '../profile/index.ts';
 import { drivesOf, type EffectHelp, effectOf, isPlain, type ProgrammeWord } from './effects.ts';
 import { type EmitterId, emitterIn, emittersFrom } from './emitters.ts';
-import type { StockEntry } from './entry.ts';
-import { type Figure, Figures, feedOf, UNREAD } from './figures.ts';
+import type { ChartEntry } from './entry.ts';
+import { type Figure, Figures, feedOf, fieldOf, UNREAD } from './figures.ts';
 import { readChart } from './read.ts';
 import type { ChartMode, ChartSlot, Mark, MarkCode, ReadChart } from './types.ts';
 
@@ -62,7 +62,7 @@ const CELL = /\b(?:cell|pixel|segment|section|zone|head)s? ?(\d{1,2})(?: ?(?:-|â
  * The fixture that an entry describes. What the chart and the label do not say is assumed, and `figures` says so of each. The panel
  * stands in for the real one. The profile's id changes with all that is in it, so that a bench keeps the one it was set up with.
  */
-export function stockFixture(entry: StockEntry, names: StockNames): StockFixture {
+export function stockFixture(entry: ChartEntry, names: StockNames): StockFixture {
 	const chart = readChart(entry.chart);
 	const stops = chart.marks.filter(({ code }) => STOPS.has(code));
 	if (stops.length > 0 || chart.modes.length === 0) return { chart, profile: null, figures: [], stops };
@@ -75,7 +75,7 @@ export function stockFixture(entry: StockEntry, names: StockNames): StockFixture
 type IdMaker = ReturnType<typeof idMaker>;
 
 class Maker {
-	private readonly entry: StockEntry;
+	private readonly entry: ChartEntry;
 	private readonly modes: readonly ChartMode[];
 	private readonly figures: Figures;
 	private readonly names: StockNames;
@@ -86,7 +86,7 @@ class Maker {
 	private readonly programmes: Programme[] = [];
 	private cells = 1;
 
-	constructor(entry: StockEntry, modes: readonly ChartMode[], figures: Figures, names: StockNames) {
+	constructor(entry: ChartEntry, modes: readonly ChartMode[], figures: Figures, names: StockNames) {
 		this.entry = entry;
 		this.modes = modes;
 		this.figures = figures;
@@ -111,7 +111,7 @@ class Maker {
 		const total = Math.round(lit.reduce((sum, { lumens }) => sum + lumens, 0));
 		figures.note('lumens', entry.lumens === null ? 'assumed' : 'given', { lumens: total });
 		const beam = figures.given('beam', entry.beam, UNREAD.beam, (degrees) => ({ degrees }));
-		const field = Math.min(175, Math.round(beam * UNREAD.fieldRatio));
+		const field = fieldOf(beam);
 		figures.note('field', 'assumed', { degrees: field });
 		figures.note('feed', isFeedGiven ? 'given' : 'assumed', { feed });
 		for (const { id, name } of lit)

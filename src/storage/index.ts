@@ -37,6 +37,7 @@ export { endOfJson, type JsonBounds, type JsonTrouble, LINK_BOUNDS, MOST_READ, r
 export { Keeping } from './Keeping.tsx';
 export {
 	DATABASE,
+	isKept,
 	isNewer,
 	isOurs,
 	KEPT,

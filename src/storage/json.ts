@@ -22,6 +22,8 @@ export const MOST_READ = Object.freeze({
 	results: 2_000_000,
 	/** Of anything that was saved from what is kept here. */
 	saved: 8_000_000,
+	/** Of an open fixture file: one byte more than its reader takes, so that it says so of a larger one. */
+	fixtureFile: 16 * 2 ** 20 + 1,
 	/** Of all that is handed in at once: 5,000 results of 40 questions stay under it. */
 	handedIn: 40_000_000,
 	/** Of a link, still packed: a full log of the longest kind stays under it. */

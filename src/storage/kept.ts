@@ -1,3 +1,4 @@
+import { type BrowserStore, textAt } from './device.ts';
 import { type JsonBounds, LINK_BOUNDS } from './json.ts';
 
 /** A thing that is kept on the device. */
@@ -27,10 +28,10 @@ export const KEPT = Object.freeze({
 	progress: { key: 'prep-bay.progress', version: 2, bounds: { ...LINK_BOUNDS, things: 50_000 } },
 	// some ten times what every skill there is comes to
 	review: { key: 'prep-bay.review', version: 1, bounds: { ...LINK_BOUNDS, things: 100_000 } },
-	/** The crew's own fixtures: charts as text, some of a hundred kilobytes. */
-	stock: { key: 'prep-bay.stock', version: 1, bounds: OWN_BOUNDS },
-	/** The walk of the finder, and what the gig allows. */
-	walk: { key: 'prep-bay.finder', version: 1, bounds: LINK_BOUNDS },
+	/** The crew's own fixtures: charts as text, and what was read from fixture files, some of a hundred kilobytes. */
+	stock: { key: 'prep-bay.stock', version: 2, bounds: OWN_BOUNDS },
+	/** The walk of the finder, and what the gig allows. The second version may carry a fixture of the crew's own. */
+	walk: { key: 'prep-bay.finder', version: 2, bounds: LINK_BOUNDS },
 	/** The finder's count of verdicts. */
 	verdicts: { key: 'prep-bay.finder.verdicts', version: 1, bounds: LINK_BOUNDS },
 	/** The hidden faults looked for last. */
@@ -57,6 +58,9 @@ export type KeptId = keyof typeof KEPT;
 
 /** Whether a key is of this site, whichever version of it keeps something there. */
 export const isOurs = (key: string): boolean => key.startsWith('prep-bay.');
+
+/** Whether anything stands under a thing's one key: only then does a page fetch what reads it. */
+export const isKept = (store: BrowserStore, id: KeptId): boolean => textAt(store, KEPT[id].key) !== null;
 
 /** Which thing a key belongs to; null where this version keeps nothing under it. */
 export function thingAt(key: string): KeptId | null {

@@ -3,6 +3,7 @@
  * The codes and the facts of each are in `shared/gdtf`; the grammar is that of `content/en/rig`.
  */
 
+export { leftGroups } from './groups.ts';
 export { gdtfNames } from './names.ts';
 
 /** What a file says that has no place here, or the other way round, by its code. */

@@ -17,6 +17,14 @@ export const trainerWords = {
 	titleFirst: 'A quiz for the crew',
 	about: 'What it’s about',
 	aboutWays: { fixtures: 'Fixtures', rig: 'A rig of the hall', own: 'Our own rig' },
+	/** While a part of the page comes, and when it doesn’t. */
+	coming: 'Getting this…',
+	failed: 'This couldn’t be fetched. Check the network once.',
+	again: 'Try again',
+	ownFixtures: 'Fixtures from your stock',
+	ownHint: 'They go with the quiz, so whoever takes it needs no stock of their own.',
+	ownPicked:
+		'Questions ask about their charts, channels and start addresses only. Their panels are stand-ins, and their power and light are partly assumed.',
 	fixtures: 'Fixtures',
 	fixturesHint: 'With none picked, all of them.',
 	rig: 'Rig',

@@ -4,9 +4,9 @@ import { counted, locale } from '../locale/index.ts';
 export const stockPage = {
 	title: 'Your stock: Prep Bay',
 	description:
-		'Your crew’s own fixtures: paste the chart from the manual, check what was read, and put the fixture on the bench.',
+		'Your crew’s own fixtures: paste the chart from the manual or open a GDTF file, check what was read, and put the fixture on the bench.',
 	heading: 'Your stock',
-	lead: 'Put in the fixtures you’ll meet tonight. Paste the chart from the manual, check what was read, and try it on the bench.',
+	lead: 'Put in the fixtures you’ll meet tonight. Paste the chart from the manual or open a GDTF file, check what was read, and try it on the bench.',
 	needsScript: 'Your stock is read in the page and needs JavaScript, which is turned off here.',
 	loading: 'Getting your stock…',
 	/** While a part of the page comes, and when it does not. */
@@ -18,7 +18,7 @@ export const stockPage = {
 /** The list and the editor. */
 export const stockWords = {
 	list: 'Your fixtures',
-	none: 'No fixtures yet. Add one, and paste its chart from the manual.',
+	none: 'No fixtures yet. Add one and paste its chart from the manual, or open a GDTF file.',
 	add: 'Add a fixture',
 	nameNew: (n: number) => `Fixture ${n}`,
 	open: 'Edit',
@@ -64,7 +64,6 @@ export const stockWords = {
 	kept: 'Kept on this device as you type.',
 	putFailed: 'It couldn’t be put on the bench. Load the page again, and try once more.',
 	fixOf: (name: string) => `${name} isn’t ready: open it, and fix the marked places in its chart.`,
-	unnamed: 'Unnamed fixture',
 	modeNamed: (channels: number) => `${channels} channel mode`,
 	fix: 'Fix the marked places first, then it can go on the bench.',
 	standIn: 'The panel on the bench is a stand-in. The real panel has other keys and menus.',
@@ -72,6 +71,8 @@ export const stockWords = {
 	more: 'Files and links',
 	save: 'Save to a file',
 	openFile: 'Open a file',
+	openHint: 'A file saved here, or a fixture file in the open GDTF format (.gdtf).',
+	fromFile: 'Read from a GDTF file.',
 	opened: (n: number) => `${counted(n, 'fixture', 'fixtures')} added from the file.`,
 	fromLink: (n: number) => `${counted(n, 'fixture', 'fixtures')} added from the link.`,
 	share: 'Copy a link',
@@ -81,11 +82,6 @@ export const stockWords = {
 	shareLabel: 'Link',
 	fileName: 'prep-bay-stock.json',
 	full: (most: number) => `There’s room for ${most} fixtures. Delete one first.`,
-	/** On other pages. */
-	href: '/stock/',
-	own: 'From your stock.',
-	ownStandIn: 'Its panel is a stand-in: the real one differs.',
-	toStock: 'Add a fixture of your own',
 } as const;
 
 /** What the bench does for a band or a channel, beside the manual's own words. */

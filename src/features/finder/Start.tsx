@@ -1,8 +1,10 @@
 import type { JSX } from 'preact';
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { bundledWords, quickWords, startWords } from '#words/finder/index.ts';
 import type { QuickLink } from '../../../shared/sheet/index.ts';
+import { DEVICE, isKept } from '../../storage/index.ts';
 import { Button, Title } from '../../ui/index.ts';
+import type { OwnFixture } from '../stock/index.ts';
 import { Choices } from './Choices.tsx';
 import { Counts } from './Counts.tsx';
 import { OwnSheet } from './OwnSheet.tsx';
@@ -69,16 +71,38 @@ export function Start({ store, scene }: { store: FinderStore; scene: FinderScene
 	return (
 		<section class="start-quick">
 			<Question at={3} title={quickWords.panel} />
-			<Choices
-				choices={(Object.keys(quickWords.panels) as PanelOf[]).map((id) => ({
-					id,
-					...quickWords.panels[id],
-					picture: <PanelPicture profile={id} />,
-				}))}
-				onChoose={(profile) => store.choose({ kind: 'quick', count, linked, profile })}
-			/>
+			<Panels store={store} rest={{ count, linked }} />
 			{back}
 		</section>
+	);
+}
+
+interface PanelsProps {
+	store: FinderStore;
+	rest: { readonly count: number; readonly linked: QuickLink };
+}
+
+/** The crew's own fixtures, and then the house's by their panels. */
+function Panels({ store, rest }: PanelsProps): JSX.Element {
+	const [own, set] = useState<readonly OwnFixture[]>([]);
+	useEffect(() => {
+		// most devices have none, and need not fetch what reads them
+		if (isKept(DEVICE, 'stock'))
+			import('../stock/index.ts').then((stock) => stock.ownFixtures()).then(set, () => undefined);
+	}, []);
+	const panels = (Object.keys(quickWords.panels) as PanelOf[]).map((id) => ({
+		id,
+		...quickWords.panels[id],
+		picture: <PanelPicture profile={id} />,
+	}));
+	const choose = async (id: string) => {
+		const made = await own.find((fixture) => fixture.id === id)?.profile();
+		if (!made) store.choose({ kind: 'quick', ...rest, profile: id });
+		else if ('wrong' in made) store.say(made.wrong);
+		else store.choose({ kind: 'quick', ...rest, profile: made.profile.id, own: made.profile });
+	};
+	return (
+		<Choices choices={[...own.map(({ id, name, about: more }) => ({ id, name, more })), ...panels]} onChoose={choose} />
 	);
 }
 

@@ -1,12 +1,12 @@
 import * as v from 'valibot';
 import { InputError, isInputError } from '../../../shared/error/index.ts';
-import { loadProfile, readShape } from '../../../shared/profile/index.ts';
-import { loadSheet, QUICK_LINKS, quickSheet, RIG_IDS, type RigSheet } from '../../../shared/sheet/index.ts';
+import { checkProfile, profileSchema, readShape } from '../../../shared/profile/index.ts';
+import { loadSheet, QUICK_LINKS, RIG_IDS, type RigSheet } from '../../../shared/sheet/index.ts';
 import { COMPLAINT_KINDS, type Learnt } from '../../../sim/finder/index.ts';
 import { KEPT, readJson } from '../../storage/index.ts';
 import { holdsRig, MOST, readBenchSheet } from '../rig/index.ts';
 import type { Asks } from './view.ts';
-import { type FinderRecord, type RigChoice, readBundled } from './walk.ts';
+import { type FinderRecord, type RigChoice, readBundled, readQuick } from './walk.ts';
 
 const id = v.pipe(v.string(), v.maxLength(200));
 const counts = v.record(
@@ -15,7 +15,14 @@ const counts = v.record(
 );
 
 const rigSchema = v.variant('kind', [
-	v.strictObject({ kind: v.literal('quick'), count: v.number(), linked: v.picklist(QUICK_LINKS), profile: id }),
+	v.strictObject({
+		kind: v.literal('quick'),
+		count: v.number(),
+		linked: v.picklist(QUICK_LINKS),
+		profile: id,
+		/** Since version 2. */
+		own: v.exactOptional(profileSchema),
+	}),
 	v.strictObject({ kind: v.literal('bundled'), id: v.picklist(RIG_IDS) }),
 	v.strictObject({ kind: v.literal('sheet'), sheet: v.unknown() }),
 ]);
@@ -37,7 +44,7 @@ const walkSchema = v.strictObject({
 });
 
 const keptSchema = v.strictObject({
-	version: v.literal(KEPT.walk.version),
+	version: v.picklist([1, KEPT.walk.version]),
 	allows: v.strictObject({
 		without: v.array(v.picklist(['ladder', 'spare-cable', 'spare-fixture', 'spare-battery', 'terminator'])),
 		showRunning: v.boolean(),
@@ -74,6 +81,7 @@ async function readKept(text: string): Promise<FinderRecord> {
 	const { allows, walk } = readShape(keptSchema, parsed(text), 'finder.kept');
 	if (walk === null) return { allows, walk };
 	const { rig } = walk;
+	if (rig.kind === 'quick' && rig.own) checkProfile(rig.own);
 	const whole: RigChoice = rig.kind === 'sheet' ? { kind: 'sheet', sheet: await readRigSheet(rig.sheet) } : rig;
 	const { fixtures } = await sheetOf(whole);
 	if (walk.fixture !== null && fixtures.every((each) => each.id !== walk.fixture))
@@ -93,8 +101,7 @@ export async function readKeptRig(walk: string): Promise<RigSheet | null> {
 async function sheetOf(rig: RigChoice): Promise<RigSheet> {
 	if (rig.kind === 'sheet') return rig.sheet;
 	if (rig.kind === 'bundled') return readBundled(rig.id);
-	await loadProfile(rig.profile);
-	return quickSheet(rig);
+	return readQuick(rig);
 }
 
 /**

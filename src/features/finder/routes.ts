@@ -1,8 +1,7 @@
 /** What the finder does in the worker: the door of `src/engine`, and of the fault tree, which takes up the finder's kept rig. */
 
 import { fetched, isInputError } from '../../../shared/error/index.ts';
-import { loadProfile } from '../../../shared/profile/index.ts';
-import { loadProfiles, quickSheet, type RigSheet } from '../../../shared/sheet/index.ts';
+import { loadProfiles, type RigSheet } from '../../../shared/sheet/index.ts';
 import {
 	complaintsOf,
 	ELSE,
@@ -17,7 +16,7 @@ import {
 import { complaintText } from '../../wording/index.ts';
 import type { Asks, ComplaintView, LaidView, Stage, WalkView } from './view.ts';
 import { viewWalk } from './viewWalk.ts';
-import { type Allows, optionsOf, type RigChoice, readBundled, type SetWalk, type WalkStep } from './walk.ts';
+import { type Allows, optionsOf, type RigChoice, readBundled, readQuick, type SetWalk, type WalkStep } from './walk.ts';
 
 // what reads sheets, links and kept walks carries a schema library, and most visits bring none of them
 const reading = () => fetched(import('./reading.ts'));
@@ -142,10 +141,7 @@ function lastTables(): LastTables {
 const isStandIn = ({ rig }: SetWalk): boolean => rig.kind === 'quick';
 
 async function sheetOf(rig: RigChoice): Promise<RigSheet> {
-	if (rig.kind === 'quick') {
-		await loadProfile(rig.profile);
-		return quickSheet(rig);
-	}
+	if (rig.kind === 'quick') return readQuick(rig);
 	if (rig.kind === 'bundled') return readBundled(rig.id);
 	await loadProfiles(rig.sheet);
 	return rig.sheet;

@@ -1,11 +1,21 @@
 import { InputError } from '../../../shared/error/index.ts';
-import { loadRig, type QuickRig, RIG_IDS, type RigId, type RigSheet } from '../../../shared/sheet/index.ts';
+import { loadProfile, type Profile } from '../../../shared/profile/index.ts';
+import {
+	loadRig,
+	type QuickRig,
+	quickSheet,
+	quickSheetOf,
+	RIG_IDS,
+	type RigId,
+	type RigSheet,
+} from '../../../shared/sheet/index.ts';
 import type { Need } from '../../../sim/fault/index.ts';
 import type { ComplaintKind, FinderOptions, Learnt } from '../../../sim/finder/index.ts';
 
 /** How a walk came by its rig: enough to have the same sheet again. */
 export type RigChoice =
-	| ({ readonly kind: 'quick' } & QuickRig)
+	/** Three answers; `own` is the profile where it is none of the bundled. */
+	| ({ readonly kind: 'quick'; readonly own?: Profile } & QuickRig)
 	| { readonly kind: 'bundled'; readonly id: string }
 	| { readonly kind: 'sheet'; readonly sheet: RigSheet };
 
@@ -82,6 +92,13 @@ export const withAsides = (walk: FinderWalk): FinderWalk => ({
 
 /** As the finder takes it. */
 export const optionsOf = ({ without, showRunning, alone }: Allows): FinderOptions => ({ without, showRunning, alone });
+
+/** The sheet of a rig of three answers, its profile fetched. @throws InputError as `quickSheet`, NotFetched */
+export async function readQuick({ own, ...rig }: Extract<RigChoice, { kind: 'quick' }>): Promise<RigSheet> {
+	if (own) return { ...quickSheetOf(own, rig), profiles: [own] };
+	await loadProfile(rig.profile);
+	return quickSheet(rig);
+}
 
 /** A bundled rig, fetched where it is not there yet. @throws InputError `sheet.bundled`, NotFetched */
 export async function readBundled(rig: string): Promise<RigSheet> {

@@ -1,7 +1,8 @@
 /**
  * The reference: tables worked out from the model when the site is built, so that they cannot differ from what the bench does.
  * Sections are plain data (headings, sentences, tables of words), which the pages show and the search reads. Ways through a panel
- * are found by pressing keys on the fixture's own machine. No script goes with the pages.
+ * are found by pressing keys on the fixture's own machine. No script goes with the pages. The
+ * table of ways (`wayTable`) is on a printed card of a fixture too.
  */
 
 import { pageWords, referenceFrame } from '#words/reference/index.ts';
@@ -21,6 +22,7 @@ import {
 } from './line.ts';
 import type { ReferencePage, ReferenceSection, ReferenceTable } from './types.ts';
 
+export { wayNote, wayTable } from './panel.ts';
 export type { ReferencePage, ReferenceSection, ReferenceTable } from './types.ts';
 
 /** Every page of the reference, in order, worked out when the site is built. */

@@ -2,11 +2,11 @@ import type { JSX } from 'preact';
 import { useRef, useState } from 'preact/hooks';
 import { startWords } from '#words/plan/index.ts';
 import type { Plan } from '../../../shared/plan/index.ts';
-import { loadProfile, PROFILE_IDS, profileAtHand } from '../../../shared/profile/index.ts';
+import { loadProfile, PROFILE_IDS, type Profile, profileAtHand } from '../../../shared/profile/index.ts';
 import { DEVICE, MOST_READ } from '../../storage/index.ts';
 import { Button, Field, Title } from '../../ui/index.ts';
 import { keptRigs } from './keep.ts';
-import { NewList } from './lazily.tsx';
+import { NewList, OwnChoices } from './lazily.tsx';
 import type { PlanReading } from './reading.ts';
 import { typedNumber } from './typed.ts';
 
@@ -26,7 +26,7 @@ const FIRSTS = [1, 33, 65, 101, 201, 301, 401];
 /** Three taps to a plan, or what there is already. */
 export function Start({ onPlan, onKept, onRead, onTrouble, guarded }: Props): JSX.Element {
 	const [count, setCount] = useState<number | null>(null);
-	const [which, setWhich] = useState<string | null>(null);
+	const [which, setWhich] = useState<{ readonly id: string; readonly own?: Profile } | null>(null);
 	const [pastes, paste] = useState(false);
 	/** What names fixtures waits for their profiles. */
 	const withFixtures = (act: () => void): void =>
@@ -36,7 +36,9 @@ export function Start({ onPlan, onKept, onRead, onTrouble, guarded }: Props): JS
 		});
 	const begin = (first: number): void => {
 		if (which === null || count === null) return;
-		void guarded(async () => onPlan((await import('./begin.ts')).rowOf(count, which, first)));
+		void guarded(async () =>
+			onPlan((await import('./begin.ts')).rowOf(count, which.id, first, which.own && [which.own])),
+		);
 	};
 	if (count !== null && which !== null) return <First onFirst={begin} onBack={() => setWhich(null)} />;
 	if (count !== null)
@@ -44,8 +46,9 @@ export function Start({ onPlan, onKept, onRead, onTrouble, guarded }: Props): JS
 			<section class="rig-start">
 				<Ask at={2} title={startWords.which} />
 				<div class="rig-choices">
+					<OwnChoices onChosen={(own) => setWhich({ id: own.id, own })} onTrouble={onTrouble} />
 					{PROFILE_IDS.map((id) => (
-						<button key={id} type="button" class="rig-choice" onClick={() => setWhich(id)}>
+						<button key={id} type="button" class="rig-choice" onClick={() => setWhich({ id })}>
 							<strong>{profileAtHand(id)?.name}</strong>
 							<span>{profileAtHand(id)?.about}</span>
 						</button>

@@ -1,15 +1,19 @@
 import { startWords } from '#words/plan/index.ts';
 import { spread } from '../../../shared/dmx/index.ts';
 import { emptyPlan, type Plan, rowFootprint, withRows } from '../../../shared/plan/index.ts';
+import type { Profile } from '../../../shared/profile/index.ts';
 import { nameOf } from './view.ts';
 
 /** A plan with nothing in it. */
 export const emptyOne = (): Plan => emptyPlan(startWords.newName);
 
-/** A row of like fixtures from a start address on, back to back; what goes past 512 goes on to the next universe. */
-export function rowOf(count: number, profile: string, first: number): Plan {
+/**
+ * A row of like fixtures from a start address on, back to back; what goes past 512 goes on to the next universe.
+ * @param own profiles that are not bundled, which the plan then carries
+ */
+export function rowOf(count: number, profile: string, first: number, own: readonly Profile[] = []): Plan {
 	const plan = withRows(
-		emptyOne(),
+		{ ...emptyOne(), profiles: [...own] },
 		Array.from({ length: count }, () => ({ profile })),
 		nameOf,
 	);

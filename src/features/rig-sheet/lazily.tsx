@@ -6,6 +6,7 @@ const later = laterWith(planWords, 'coming');
 /** Parts of the page that are fetched when they are first opened. */
 export const NewList = later(() => import('./NewList.tsx'));
 export const Paste = later(() => import('./Paste.tsx'));
+export const OwnChoices = later(() => import('./OwnChoices.tsx'), true);
 export const Send = later(() => import('./Send.tsx'));
 export const Papers = later(() => import('./Papers.tsx'));
 export const TickOff = later(() => import('./TickOff.tsx'));

@@ -1,22 +1,21 @@
 import type { JSX } from 'preact';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { marksFrame, stockKeeping, stockWords as words } from '#words/stock/index.ts';
-import { type ChartMode, NOTES, printMode, type StockEntry } from '../../../shared/stock/index.ts';
-import { type BrowserStore, saveText, Trouble } from '../../storage/index.ts';
+import { type ChartEntry, type ChartMode, NOTES, printMode } from '../../../shared/stock/index.ts';
+import { type BrowserStore, Trouble } from '../../storage/index.ts';
 import { Button, Field, Live, Notice } from '../../ui/index.ts';
 import { ChartBox } from './ChartBox.tsx';
 import { Doubts } from './Doubts.tsx';
-import { asideText, linkOf } from './keep.ts';
+import { asideText } from './keep.ts';
 import { Label } from './Label.tsx';
 import { Marks } from './Marks.tsx';
-import { fixtureOf } from './maker.ts';
-import { nameOf, PutOn } from './PutOn.tsx';
+import { chartFixture } from './maker.ts';
 import { ReadTable } from './ReadTable.tsx';
-import { stockText } from './stock.ts';
+import { Send } from './Send.tsx';
 import { useEntry } from './useEntry.ts';
 
 interface Props {
-	entry: StockEntry;
+	entry: ChartEntry;
 	storage: BrowserStore;
 	onDone: () => void;
 }
@@ -27,14 +26,12 @@ const SAY_AFTER_MS = 1200;
 /** One fixture: its chart, what was read of it, its label, and what is assumed. */
 export default function Editor({ entry: begun, storage, onDone }: Props): JSX.Element {
 	const { entry, change, undo, canUndo, isTheirs, found } = useEntry(storage, begun);
-	const fixture = useMemo(() => fixtureOf(entry), [entry]);
+	const fixture = useMemo(() => chartFixture(entry), [entry]);
 	const { chart, profile, figures } = fixture;
 	const box = useRef<HTMLTextAreaElement>(null);
 	const [said, say] = useState('');
 	const [heard, tellOf] = useState('');
 	const [wrong, tell] = useState<string | null>(null);
-	const [link, setLink] = useState<string | null>(null);
-	const name = nameOf(entry);
 
 	const notes = chart.marks.filter(({ code }) => NOTES.has(code)).length;
 	const summary = marksFrame.counted(chart.marks.length - notes, notes);
@@ -51,14 +48,6 @@ export default function Editor({ entry: begun, storage, onDone }: Props): JSX.El
 		const own = chart.modes.length === 1 && mode.name === '' ? `${words.modeNamed(mode.slots.length)}\n` : '';
 		change({ chart: `${own}${entry.chart.trimEnd()}\n\n${printMode({ ...mode, name: named })}\n` });
 		say(words.copied(named));
-	};
-	const share = async () => {
-		const address = `${location.origin}/stock/${await linkOf(new Map([[entry.id, entry]]))}`;
-		setLink(address);
-		await navigator.clipboard.writeText(address).then(
-			() => say(words.shared),
-			() => say(words.shareFailed),
-		);
 	};
 	return (
 		<div class="stock stock-editor">
@@ -94,6 +83,7 @@ export default function Editor({ entry: begun, storage, onDone }: Props): JSX.El
 				<ReadTable modes={chart.modes} profile={profile} onCopy={copyMode} />
 			</div>
 			<Live text={heard} />
+			<p aria-hidden="true">{said}</p>
 			<Live text={said} />
 			<Label entry={entry} onChange={change} />
 			{profile && <Doubts figures={figures} />}
@@ -104,17 +94,7 @@ export default function Editor({ entry: begun, storage, onDone }: Props): JSX.El
 			)}
 			{hasChart && !profile && <p>{words.fix}</p>}
 			{profile && <p>{words.standIn}</p>}
-			<div class="stock-ways">
-				<PutOn entry={entry} look="main" disabled={!profile} onTrouble={tell} />
-				<Button aria-label={words.shareOne(name)} onClick={share}>
-					{words.share}
-				</Button>
-				<Button onClick={() => saveText(words.fileName, stockText(new Map([[entry.id, entry]])))}>{words.save}</Button>
-			</div>
-			<p aria-hidden="true">{said}</p>
-			{link !== null && (
-				<Field label={words.shareLabel} value={link} readOnly onFocus={(event) => event.currentTarget.select()} />
-			)}
+			<Send entry={entry} profile={profile} onTrouble={tell} />
 		</div>
 	);
 }

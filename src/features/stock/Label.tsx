@@ -5,13 +5,17 @@ import { partWords } from '#words/ui/index.ts';
 import { ENTRY_LIMITS, FEEDS, SHAPES, type StockEntry } from '../../../shared/stock/index.ts';
 import { Field, readNumber } from '../../ui/index.ts';
 
+type LabelOf = Pick<StockEntry, keyof typeof ENTRY_LIMITS | 'shape' | 'feed' | 'link'>;
+
 interface Props {
-	entry: StockEntry;
-	onChange: (part: Partial<StockEntry>) => void;
+	entry: LabelOf;
+	onChange: (part: Partial<LabelOf>) => void;
+	/** What is said of a box left empty. */
+	hint?: string;
 }
 
 /** Light and power, as the label has them; what is left empty is assumed. */
-export function Label({ entry, onChange }: Props): JSX.Element {
+export function Label({ entry, onChange, hint = words.lightHint }: Props): JSX.Element {
 	const number = (key: keyof typeof ENTRY_LIMITS) => (
 		<NumberBox
 			label={words[key]}
@@ -23,7 +27,7 @@ export function Label({ entry, onChange }: Props): JSX.Element {
 	return (
 		<fieldset class="stock-label">
 			<legend>{words.light}</legend>
-			<p class="field-hint">{words.lightHint}</p>
+			<p class="field-hint">{hint}</p>
 			<div class="stock-boxes">
 				<Choice
 					label={words.shape}

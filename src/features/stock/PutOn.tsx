@@ -2,9 +2,7 @@ import type { JSX } from 'preact';
 import { stockWords as words } from '#words/stock/index.ts';
 import type { StockEntry } from '../../../shared/stock/index.ts';
 import { Button } from '../../ui/index.ts';
-
-/** What an entry is called, with a name for one that has none. */
-export const nameOf = ({ name }: StockEntry): string => (name.trim() === '' ? words.unnamed : name);
+import { nameOf } from './own.ts';
 
 interface PutOnProps {
 	entry: StockEntry;

@@ -1,18 +1,19 @@
 import type { JSX } from 'preact';
 import { effectWords, stockWords as words } from '#words/stock/index.ts';
 import type { Effect, Profile } from '../../../shared/profile/index.ts';
-import type { ChartMode, ChartSlot } from '../../../shared/stock/index.ts';
+import type { PrintedMode, PrintedSlot } from '../../../shared/stock/index.ts';
 import { Button } from '../../ui/index.ts';
 
-interface Props {
-	modes: readonly ChartMode[];
+interface Props<M> {
+	modes: readonly M[];
 	/** What it is made into; null where the chart has to be put right first. */
 	profile: Profile | null;
-	onCopy: (mode: ChartMode) => void;
+	/** Left out where nothing can be copied. */
+	onCopy?: (mode: M) => void;
 }
 
 /** What was read, as a table a mode: each band with its words and with what the bench will do. */
-export function ReadTable({ modes, profile, onCopy }: Props): JSX.Element {
+export function ReadTable<M extends PrintedMode>({ modes, profile, onCopy }: Props<M>): JSX.Element {
 	return (
 		<section class="stock-read" aria-labelledby="stock-read">
 			<h2 id="stock-read">{words.read}</h2>
@@ -32,14 +33,16 @@ export function ReadTable({ modes, profile, onCopy }: Props): JSX.Element {
 										<th scope="col">{words.columns.does}</th>
 									</tr>
 								</thead>
-								{mode.slots.map((slot) => (
-									<SlotRows key={`${slot.at}-${slot.place.line}`} slot={slot} profile={profile} mode={m} />
+								{mode.slots.map((slot, s) => (
+									<SlotRows key={`${slot.at}-${s}`} slot={slot} profile={profile} mode={m} />
 								))}
 							</table>
 						</section>
-						<Button look="quiet" aria-label={words.copyOne(name)} onClick={() => onCopy(mode)}>
-							{words.copyMode}
-						</Button>
+						{onCopy && (
+							<Button look="quiet" aria-label={words.copyOne(name)} onClick={() => onCopy(mode)}>
+								{words.copyMode}
+							</Button>
+						)}
 					</div>
 				);
 			})}
@@ -47,8 +50,8 @@ export function ReadTable({ modes, profile, onCopy }: Props): JSX.Element {
 	);
 }
 
-function SlotRows({ slot, profile, mode }: { slot: ChartSlot; profile: Profile | null; mode: number }): JSX.Element {
-	const { at, fine, name, words: said, bands } = slot;
+function SlotRows({ slot, profile, mode }: { slot: PrintedSlot; profile: Profile | null; mode: number }): JSX.Element {
+	const { at, fine, name, words: said = '', bands } = slot;
 	const made = profile?.modes[mode]?.slots.find((each) => each.at === at)?.drives;
 	const does = (from: number): string => {
 		if (!made) return '';

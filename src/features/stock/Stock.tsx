@@ -1,16 +1,21 @@
 import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { locale } from '#words/locale/index.ts';
-import { stockKeeping, stockPage, stockWords as words } from '#words/stock/index.ts';
+import { cardWords, fileWords, stockKeeping, stockPage, stockWords as words } from '#words/stock/index.ts';
 import type { StockEntry } from '../../../shared/stock/index.ts';
 import { DEVICE, followKept, MOST_READ, type OnShelf, saveText, Trouble } from '../../storage/index.ts';
 import { Button, Live, laterWith, Notice } from '../../ui/index.ts';
 import { errorTextLater } from '../../wording/index.ts';
 import { type AddOutcome, addFile, addLink, asideText, changeStock, holdsStock, openStock } from './keep.ts';
-import { nameOf, PutOn } from './PutOn.tsx';
+import { nameOf } from './own.ts';
+import { PutOn } from './PutOn.tsx';
 import { inOrder, MOST_STOCK, type StockList, stockText } from './stock.ts';
 
-const Editor = laterWith(stockPage, 'coming')(() => import('./Editor.tsx'));
+const later = laterWith(stockPage, 'coming');
+const Editor = later(() => import('./Editor.tsx'));
+const FileEditor = later(() => import('./FileEditor.tsx'));
+const FileRead = later(() => import('./FileRead.tsx'));
+const Card = later(() => import('./Card.tsx'));
 
 const storage = DEVICE;
 
@@ -18,6 +23,9 @@ const storage = DEVICE;
 export function Stock(): JSX.Element {
 	const [found, set] = useState<OnShelf<StockList> | null>(null);
 	const [open, edit] = useState<StockEntry | null>(null);
+	/** A fixture file that was chosen, before any of it is kept. */
+	const [file, read] = useState<Uint8Array | null>(null);
+	const [card, show] = useState<StockEntry | null>(null);
 	const [said, say] = useState('');
 	const [wrong, tell] = useState<string | null>(null);
 	const [gone, drop] = useState<StockEntry | null>(null);
@@ -42,16 +50,26 @@ export function Stock(): JSX.Element {
 	}, []);
 
 	if (!found) return <p class="coming">{stockPage.loading}</p>;
-	if (open)
+	const backToList = () => {
+		edit(null);
+		read(null);
+		show(null);
+		look().then(() => heading.current?.focus());
+	};
+	if (open?.kind === 'chart') return <Editor key={open.id} entry={open} storage={storage} onDone={backToList} />;
+	if (open) return <FileEditor key={open.id} entry={open} storage={storage} onDone={backToList} />;
+	if (card) return <Card entry={card} onDone={backToList} />;
+	if (file)
 		return (
-			<Editor
-				key={open.id}
-				entry={open}
-				storage={storage}
-				onDone={() => {
-					edit(null);
-					look().then(() => heading.current?.focus());
+			<FileRead
+				bytes={file}
+				full={found.kept.size < MOST_STOCK ? null : fileWords.full(MOST_STOCK)}
+				onKeep={async (entry) => {
+					set(await changeStock(storage, (stock) => new Map(stock).set(entry.id, entry)));
+					say(fileWords.kept(nameOf(entry)));
+					backToList();
 				}}
+				onLeave={backToList}
 			/>
 		);
 
@@ -84,7 +102,7 @@ export function Stock(): JSX.Element {
 			{entries.length === 0 && <p>{words.none}</p>}
 			<ul class="stock-list">
 				{entries.map((entry) => (
-					<Row key={entry.id} entry={entry} onEdit={edit} onRemove={remove} onTrouble={tell} />
+					<Row key={entry.id} entry={entry} onEdit={edit} onCard={show} onRemove={remove} onTrouble={tell} />
 				))}
 			</ul>
 			<div class="stock-ways">
@@ -104,8 +122,16 @@ export function Stock(): JSX.Element {
 				<Button disabled={entries.length === 0} onClick={() => saveText(words.fileName, stockText(found.kept))}>
 					{words.save}
 				</Button>
-				<OpenFile onText={async (text) => came(await addFile(storage, text), words.opened)} />
+				<OpenFile
+					onText={async (text) => came(await addFile(storage, text), words.opened)}
+					onFixtureFile={(bytes) => {
+						say('');
+						tell(null);
+						read(bytes);
+					}}
+				/>
 			</div>
+			<p class="field-hint">{words.openHint}</p>
 		</div>
 	);
 }
@@ -113,23 +139,30 @@ export function Stock(): JSX.Element {
 interface RowProps {
 	entry: StockEntry;
 	onEdit: (entry: StockEntry) => void;
+	onCard: (entry: StockEntry) => void;
 	onRemove: (entry: StockEntry) => void;
 	onTrouble: (sentence: string | null) => void;
 }
 
-function Row({ entry, onEdit, onRemove, onTrouble }: RowProps): JSX.Element {
+function Row({ entry, onEdit, onCard, onRemove, onTrouble }: RowProps): JSX.Element {
 	const name = nameOf(entry);
 	return (
 		<li>
 			<p class="stock-name">
 				<strong>{name}</strong>
-				<span>{words.changed(locale.date(entry.changed))}</span>
+				<span>
+					{entry.kind === 'file' && `${words.fromFile} `}
+					{words.changed(locale.date(entry.changed))}
+				</span>
 			</p>
 			<div class="stock-ways">
 				<Button aria-label={words.openOne(name)} onClick={() => onEdit(entry)}>
 					{words.open}
 				</Button>
 				<PutOn entry={entry} look="plain" onTrouble={onTrouble} />
+				<Button aria-label={cardWords.makeOne(name)} onClick={() => onCard(entry)}>
+					{cardWords.make}
+				</Button>
 				<Button look="quiet" aria-label={words.removeOne(name)} onClick={() => onRemove(entry)}>
 					{words.remove}
 				</Button>
@@ -138,22 +171,36 @@ function Row({ entry, onEdit, onRemove, onTrouble }: RowProps): JSX.Element {
 	);
 }
 
-function OpenFile({ onText }: { onText: (text: string) => void }): JSX.Element {
+interface OpenFileProps {
+	/** Of a file that was saved here. */
+	onText: (text: string) => void;
+	onFixtureFile: (bytes: Uint8Array) => void;
+}
+
+/** An open fixture file is a zip archive (DIN SPEC 15800), and every such begins with these letters. */
+const ARCHIVE = 'PK';
+
+function OpenFile({ onText, onFixtureFile }: OpenFileProps): JSX.Element {
 	const file = useRef<HTMLInputElement>(null);
+	const take = async (chosen: File) => {
+		if (/\.gdtf$/i.test(chosen.name) || (await chosen.slice(0, ARCHIVE.length).text()) === ARCHIVE)
+			onFixtureFile(new Uint8Array(await chosen.slice(0, MOST_READ.fixtureFile).arrayBuffer()));
+		// larger than anything of ours: as if it held nothing, so that it is said to hold none of ours
+		else onText(chosen.size > MOST_READ.saved ? '' : await chosen.text());
+	};
 	return (
 		<>
 			<Button onClick={() => file.current?.click()}>{words.openFile}</Button>
+			{/* any kind can be chosen: some phones know none called .gdtf, and would grey it out */}
 			<input
 				ref={file}
 				type="file"
-				accept="application/json,.json"
 				aria-label={words.openFile}
 				hidden
 				onChange={async (event) => {
 					const { currentTarget: input } = event;
 					const [chosen] = input.files ?? [];
-					// larger than anything of ours: as if it held nothing, so that it is said to hold none of ours
-					if (chosen) onText(chosen.size > MOST_READ.saved ? '' : await chosen.text());
+					if (chosen) await take(chosen);
 					input.value = '';
 				}}
 			/>

@@ -1,9 +1,20 @@
 import { stockNames } from '#words/stock/index.ts';
-import { blankEntry, type StockEntry, type StockFixture, stockFixture } from '../../../shared/stock/index.ts';
+import {
+	blankEntry,
+	type ChartEntry,
+	fileFixture,
+	type StockEntry,
+	type StockFixture,
+	stockFixture,
+} from '../../../shared/stock/index.ts';
 import { newId } from './stock.ts';
 
-/** The fixture that an entry describes. */
-export const fixtureOf = (entry: StockEntry): StockFixture => stockFixture(entry, stockNames);
+/** The fixture that an entry describes; without a profile where its chart has to be put right first. */
+export const fixtureOf = (entry: StockEntry): Pick<StockFixture, 'profile' | 'figures'> =>
+	entry.kind === 'file' ? fileFixture(entry, stockNames.unnamed) : chartFixture(entry);
+
+/** The same, with what was read of the chart. */
+export const chartFixture = (entry: ChartEntry): StockFixture => stockFixture(entry, stockNames);
 
 /** A new entry. @param now ms since 1970 */
-export const newEntry = (name: string, now: number): StockEntry => blankEntry(newId(), name, now);
+export const newEntry = (name: string, now: number): ChartEntry => blankEntry(newId(), name, now);

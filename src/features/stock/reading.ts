@@ -6,6 +6,7 @@ import {
 	isRecord,
 	KEPT,
 	LINK_BOUNDS,
+	type Migrate,
 	MOST_READ,
 	type ReadResult,
 	readRecord,
@@ -14,12 +15,22 @@ import { MOST_STOCK, type StockList } from './stock.ts';
 
 const damagedStock = (): InputError => new InputError('stock.damaged', '', { trouble: 'damaged' });
 
+/** The first version held fixtures made from charts alone, and did not say so. */
+const withKinds: Migrate = (old) => ({
+	...old,
+	kept: isRecord(old['kept'])
+		? Object.fromEntries(
+				Object.entries(old['kept']).map(([id, each]) => [id, isRecord(each) ? { kind: 'chart', ...each } : each]),
+			)
+		: old['kept'],
+});
+
 /**
  * Stock as it is kept, saved or sent, from text. Each entry is read by itself: one that is damaged does not take the others along.
  * @throws InputError `stock.damaged` where the whole cannot be read, `stock.newer` where a newer version wrote it
  */
 export function readStock(text: string): ReadResult<StockList> {
-	const found = readRecord(text, KEPT.stock);
+	const found = readRecord(text, KEPT.stock, [withKinds]);
 	if (found.is === 'newer') throw new InputError('stock.newer', 'version', { trouble: 'newer' });
 	if (found.is === 'damaged') throw damagedStock();
 	const { kept: list } = found.record;

@@ -11,9 +11,9 @@ const KEEP_AFTER_MS = 400;
 const MOST_BACK = 100;
 
 /** An entry under the hand of a person. */
-export interface Editing {
-	readonly entry: StockEntry;
-	readonly change: (part: Partial<StockEntry>) => void;
+export interface Editing<Entry extends StockEntry> {
+	readonly entry: Entry;
+	readonly change: (part: Partial<Omit<Entry, 'kind' | 'id'>>) => void;
 	readonly undo: () => void;
 	readonly canUndo: boolean;
 	/** Another tab wrote this one, and what it wrote is shown. */
@@ -23,9 +23,9 @@ export interface Editing {
 }
 
 /** An entry as it is edited: kept a moment after each change and when the page is left, undone step by step, followed over every tab. */
-export function useEntry(storage: BrowserStore, begun: StockEntry): Editing {
+export function useEntry<Entry extends StockEntry>(storage: BrowserStore, begun: Entry): Editing<Entry> {
 	const [entry, set] = useState(begun);
-	const [back, setBack] = useState<readonly StockEntry[]>([]);
+	const [back, setBack] = useState<readonly Entry[]>([]);
 	const [isTheirs, setTheirs] = useState(false);
 	const [found, setFound] = useState<OnShelf<StockList> | null>(null);
 	const now = useRef(begun);
@@ -45,13 +45,13 @@ export function useEntry(storage: BrowserStore, begun: StockEntry): Editing {
 			tellKept();
 		});
 	};
-	const put = (next: StockEntry) => {
+	const put = (next: Entry) => {
 		now.current = next;
 		set(next);
 		if (timer.current === 0) timer.current = window.setTimeout(save, KEEP_AFTER_MS);
 	};
 	const step = () => setBack((steps) => [...steps, now.current].slice(-MOST_BACK));
-	const change = (part: Partial<StockEntry>) => {
+	const change: Editing<Entry>['change'] = (part) => {
 		if (timer.current === 0) step();
 		window.clearTimeout(timer.current);
 		timer.current = 0;
@@ -69,7 +69,8 @@ export function useEntry(storage: BrowserStore, begun: StockEntry): Editing {
 		const look = async () => {
 			const { kept: stock } = await openStock(storage);
 			const there = stock.get(begun.id);
-			if (!there || there.changed <= now.current.changed || contentOf(there) === contentOf(now.current)) return;
+			if (!isSame(there, begun) || there.changed <= now.current.changed || contentOf(there) === contentOf(now.current))
+				return;
 			step();
 			window.clearTimeout(timer.current);
 			timer.current = 0;
@@ -93,3 +94,7 @@ export function useEntry(storage: BrowserStore, begun: StockEntry): Editing {
 	}, []);
 	return { entry, change, undo, canUndo: back.length > 0, isTheirs, found };
 }
+
+/** Whether what is kept under an entry's id is of its kind: nothing turns one into another. */
+const isSame = <Entry extends StockEntry>(there: StockEntry | undefined, { kind }: Entry): there is Entry =>
+	there?.kind === kind;

@@ -56,6 +56,7 @@ const opens: Readonly<Record<KeptId, () => unknown>> = {
 		expect(damaged).toBe(null);
 		expect([...kept.values()]).toEqual([
 			{
+				kind: 'chart',
 				id: 'own-00aa11bb22',
 				name: 'Row bar',
 				chart: '1 Dimmer\n2 Strobe 0-9 off 10-255 slow to fast\n3 Red',
@@ -160,8 +161,8 @@ describe('what earlier code wrote opens', () => {
 			'bench prep-bay.bench 1',
 			'progress prep-bay.progress 2',
 			'review prep-bay.review 1',
-			'stock prep-bay.stock 1',
-			'walk prep-bay.finder 1',
+			'stock prep-bay.stock 2',
+			'walk prep-bay.finder 2',
 			'verdicts prep-bay.finder.verdicts 1',
 			'hidden prep-bay.hidden 1',
 			'rigs prep-bay.rig. 1',

@@ -2,11 +2,14 @@ import type { JSX, TargetedInputEvent } from 'preact';
 import { levelNames, trainerWords } from '#words/papers/index.ts';
 import type { PaperLevel } from '../../../../shared/paper/index.ts';
 import type { AskRoute } from '../../../engine/index.ts';
-import { Field } from '../../../ui/index.ts';
+import { DEVICE, isKept } from '../../../storage/index.ts';
+import { Field, laterWith } from '../../../ui/index.ts';
 import type { Offer, Stock } from '../protocol.ts';
 import { Chips } from './Chips.tsx';
-import { changed, type DraftReading, FIRST_DRAFT, type PaperDraft, withOrWithout } from './draft.ts';
+import { changed, type DraftReading, FIRST_DRAFT, offerFor, type PaperDraft, withOrWithout } from './draft.ts';
 import { OwnRig } from './OwnRig.tsx';
+
+const OwnChips = laterWith(trainerWords, 'papers-wait')(() => import('./OwnChips.tsx'), true);
 
 interface Props {
 	ask: AskRoute;
@@ -43,6 +46,9 @@ export function Build({ ask, draft, read, stock, offer, onChange }: Props): JSX.
 				chosen={[draft.about]}
 				onPick={(about) => put({ about, rig: draft.rig || (stock.rigs[0]?.id ?? '') })}
 			/>
+			{draft.about === 'fixtures' && (isKept(DEVICE, 'stock') || draft.own.length > 0) && (
+				<OwnChips own={draft.own} onOwn={(own) => put({ own })} />
+			)}
 			{draft.about === 'fixtures' && (
 				<Chips
 					legend={trainerWords.fixtures}
@@ -63,7 +69,7 @@ export function Build({ ask, draft, read, stock, offer, onChange }: Props): JSX.
 				/>
 			)}
 			{draft.about === 'own' && <OwnRig ask={ask} pasted={draft.pasted} onPasted={(pasted) => put({ pasted })} />}
-			<Asked draft={draft} offer={offer} put={put} />
+			<Asked draft={draft} offer={offerFor(draft, offer)} put={put} />
 			<div class="build-row">
 				<Field
 					label={trainerWords.count}

@@ -1,5 +1,7 @@
 import { trainerWords } from '#words/papers/index.ts';
 import {
+	CHART_KIND_IDS,
+	KIND_TOPICS,
 	type KindId,
 	type PaperLevel,
 	type PaperRecipe,
@@ -17,7 +19,7 @@ import {
 	setAside,
 	textAt,
 } from '../../../storage/index.ts';
-import type { PastedRig } from '../protocol.ts';
+import type { Offer, PastedRig } from '../protocol.ts';
 
 /** What a paper is about: some fixtures, a rig of the hall, or a rig that was pasted. */
 export type PaperSubject = 'fixtures' | 'rig' | 'own';
@@ -104,7 +106,7 @@ export function readDraft(draft: PaperDraft): DraftReading {
 						? (draft.pasted?.sheet ?? null)
 						: null,
 			topics: [...draft.topics],
-			kinds: [...draft.kinds],
+			kinds: kindsAsked(draft),
 			count,
 			levels: draft.levels.length > 0 ? [...draft.levels] : ['easy', 'middle', 'hard'],
 			minutes,
@@ -112,6 +114,29 @@ export function readDraft(draft: PaperDraft): DraftReading {
 			order: draft.order,
 			feedback: draft.feedback,
 		},
+	};
+}
+
+/** Whether the quiz is on fixtures of the crew's own: their panels are stand-ins, and much about them is assumed. */
+export const isOnOwn = ({ about, own }: Pick<PaperDraft, 'about' | 'own'>): boolean =>
+	about === 'fixtures' && own.length > 0;
+
+/** Kinds to ask: those picked, or none for all; of the crew's own fixtures only those that hang on a chart alone. */
+function kindsAsked(draft: PaperDraft): KindId[] {
+	if (!isOnOwn(draft)) return [...draft.kinds];
+	const picked = draft.kinds.filter((id) => CHART_KIND_IDS.includes(id));
+	return picked.length > 0 ? picked : [...CHART_KIND_IDS];
+}
+
+const isAllOfChart = (kinds: readonly KindId[]): boolean => CHART_KIND_IDS.every((id) => kinds.includes(id));
+
+/** What is offered of all that could be: see `kindsAsked`. */
+export function offerFor(draft: PaperDraft, offer: Offer): Offer {
+	if (!isOnOwn(draft)) return offer;
+	const topics = new Set(CHART_KIND_IDS.map((id) => KIND_TOPICS[id]));
+	return {
+		topics: offer.topics.map((topic) => ({ ...topic, fits: topic.fits && topics.has(topic.id) })),
+		kinds: offer.kinds.filter(({ id }) => CHART_KIND_IDS.includes(id)),
 	};
 }
 
@@ -127,7 +152,8 @@ export function draftOf(recipe: PaperRecipe, seed: number): PaperDraft {
 		pasted:
 			rig === null || typeof rig === 'string' ? null : { sheet: rig, name: rig.name, fixtures: rig.fixtures.length },
 		topics: recipe.topics,
-		kinds: recipe.kinds,
+		// all that can be asked of one's own is what a draft with no kind picked asks
+		kinds: recipe.own.length > 0 && isAllOfChart(recipe.kinds) ? [] : recipe.kinds,
 		count: String(recipe.count),
 		levels: recipe.levels,
 		minutes: recipe.minutes === null ? '' : String(recipe.minutes),

@@ -257,7 +257,7 @@ describe('what cannot be read', () => {
 		expect(store.scene).toMatchObject({ phase: 'rig', trouble: finderWords.troubles.newer });
 		expect(items.get(KEPT.walk.key)).toBe(newer);
 		await store.choose({ kind: 'bundled', id: 'four-in-line' });
-		expect(JSON.parse(items.get(KEPT.walk.key) ?? '')).toMatchObject({ version: 1 });
+		expect(JSON.parse(items.get(KEPT.walk.key) ?? '')).toMatchObject({ version: KEPT.walk.version });
 		expect(asidesIn(device.store, 'walk')).toMatchObject([{ text: newer, why: 'newer' }]);
 	});
 

@@ -1,17 +1,21 @@
 import { describe, expect, it } from 'vitest';
+import { gdtfNames } from '#words/gdtf/index.ts';
+import { readArchive, readFixtureType, toProfile } from '../../../../shared/gdtf/index.ts';
+import { BUNDLED, isStandIn } from '../../../../shared/profile/index.ts';
 import { readSheet } from '../../../../shared/sheet/index.ts';
-import { blankEntry, type StockEntry } from '../../../../shared/stock/index.ts';
+import { blankEntry, type ChartEntry, entryFromFile, type StockEntry } from '../../../../shared/stock/index.ts';
 import { openRig } from '../../../../sim/rig/index.ts';
+import { routes as gdtf } from '../../../../src/features/gdtf/routes.ts';
 import { readLink } from '../../../../src/features/rig/index.ts';
 import { addFile, addLink, changeStock, linkOf, openStock } from '../../../../src/features/stock/keep.ts';
 import { benchAddress } from '../../../../src/features/stock/onBench.ts';
 import { readStock } from '../../../../src/features/stock/reading.ts';
 import { added, merged, type StockList, stockText } from '../../../../src/features/stock/stock.ts';
-import { KEPT } from '../../../../src/storage/index.ts';
+import { deflateText, KEPT, toBase64url } from '../../../../src/storage/index.ts';
 import { thrownBy } from '../../../shared/thrown.ts';
 import { memory } from '../../storage/memory.ts';
 
-const entry = (id: string, changed: number, part: Partial<StockEntry> = {}): StockEntry => ({
+const entry = (id: string, changed: number, part: Partial<ChartEntry> = {}): ChartEntry => ({
 	...blankEntry(id, `Fixture ${id}`, changed),
 	chart: '1 Dimmer\n2 Red',
 	...part,
@@ -29,12 +33,54 @@ describe('stock', () => {
 		for (const { store } of [fromFile, fromLink]) expect((await openStock(store)).kept).toEqual(ours);
 	});
 
+	it('that the first version kept, sent or saved opens: all of it was made from charts', async () => {
+		const { kind: _, ...old } = entry('own-a', 1, { beam: 20 });
+		const text = JSON.stringify({ version: 1, kept: { 'own-a': old } });
+		const opened = stock(entry('own-a', 1, { beam: 20 }));
+		expect(readStock(text)).toEqual({ kept: opened, damaged: {} });
+		expect((await openStock(memory({ [KEPT.stock.key]: text }).store)).kept).toEqual(opened);
+		const link = `#stock=${toBase64url(await deflateText(text))}`;
+		expect(await addLink(memory({}).store, link)).toMatchObject({ is: 'added', count: 1 });
+	});
+
+	it('holds a fixture from a GDTF file as it was read, through text, file, link and the bench', async () => {
+		for (const profile of BUNDLED) {
+			const { bytes } = gdtf.write({ profile });
+			const read = toProfile(readFixtureType(readArchive(bytes).description), gdtfNames);
+			const ours = stock(entryFromFile('own-f', read, 3));
+			expect(readStock(stockText(ours))).toEqual({ kept: ours, damaged: {} });
+			const { store } = memory({});
+			expect(await addLink(store, await linkOf(ours))).toMatchObject({ is: 'added', count: 1 });
+			const [own] = [...(await openStock(store)).kept.values()] as [StockEntry];
+			const address = (await benchAddress(own)) ?? '';
+			const { sheet } = await readLink(address.slice(address.indexOf('#')));
+			const [carried] = readSheet(JSON.parse(JSON.stringify(sheet))).profiles ?? [];
+			expect(carried && isStandIn(carried.panel)).toBe(true);
+			expect(carried?.modes).toEqual(read.profile.modes);
+			const rig = openRig(sheet);
+			rig.wait(2000);
+			expect(rig.look(sheet.fixtures[0]?.id ?? '').light.whole.words).not.toBe('');
+		}
+	});
+
+	it('with a profile that does not fit itself sets that fixture aside, and it alone', () => {
+		const { bytes } = gdtf.write({ profile: BUNDLED[0] as (typeof BUNDLED)[number] });
+		const good = entryFromFile('own-f', toProfile(readFixtureType(readArchive(bytes).description), gdtfNames), 3);
+		const bad = {
+			...good,
+			id: 'own-g',
+			profile: { ...good.profile, defaults: { ...good.profile.defaults, mode: 'no' } },
+		};
+		const { kept, damaged } = readStock(stockText(new Map([good, bad].map((each) => [each.id, each]))));
+		expect([[...kept.keys()], Object.keys(damaged)]).toEqual([['own-f'], ['own-g']]);
+	});
+
 	it('from elsewhere never writes over one’s own: the same is passed over, another of the same id gets its own', () => {
 		const own = stock(entry('own-a', 1));
 		expect(added(own, stock(entry('own-a', 9)))).toEqual({ stock: own, count: 0 });
 		const both = added(own, stock(entry('own-a', 9, { chart: '1 Green' })), () => 'own-new');
 		expect(both.count).toBe(1);
-		expect([...both.stock.values()].map(({ id, chart }) => [id, chart])).toEqual([
+		expect([...both.stock.values()].map((each) => [each.id, each.kind === 'chart' && each.chart])).toEqual([
 			['own-a', '1 Dimmer\n2 Red'],
 			['own-new', '1 Green'],
 		]);
@@ -47,7 +93,7 @@ describe('stock', () => {
 	});
 
 	it('that is damaged in part loses nothing else, and sets the damaged part aside', async () => {
-		const text = JSON.stringify({ version: 1, kept: { 'own-a': entry('own-a', 1), 'own-b': { id: 'own-b' } } });
+		const text = JSON.stringify({ version: 2, kept: { 'own-a': entry('own-a', 1), 'own-b': { id: 'own-b' } } });
 		const { store } = memory({ [KEPT.stock.key]: text });
 		const found = await openStock(store);
 		expect(found.damaged).toBe(1);

@@ -1,0 +1,27 @@
+import { fileWords as words } from '#words/stock/index.ts';
+import type { Profile } from '../../../shared/profile/index.ts';
+import { Ended, type Engine, openEngine, troubleText } from '../../engine/index.ts';
+
+/** Milliseconds after which a file is given up: any that a fixture needs is read in a few hundred. */
+const WITHIN_MS = 60_000;
+
+let engine: Engine | null = null;
+
+/** What reads and writes fixture files, in the page's worker. */
+const opened = (): Engine => {
+	engine ??= openEngine();
+	return engine;
+};
+
+/** Reads a GDTF file. @param modes by their names in the file; left out: all. @throws as the worker's route `gdtf.read` */
+export const readFile = (bytes: Uint8Array, modes: readonly string[] | undefined) =>
+	opened().ask('gdtf.read', { bytes, modes }, { within: WITHIN_MS });
+
+/** Writes a GDTF file. @throws as the worker's route `gdtf.write` */
+export const writeFile = (profile: Profile) => opened().ask('gdtf.write', { profile }, { within: WITHIN_MS });
+
+/** What went wrong with a question to the worker, as a sentence. */
+export const fileTrouble = (error: unknown, broke: string): string =>
+	error instanceof Ended && error.because === 'slow'
+		? words.slow
+		: troubleText(error, { noWorker: words.noWorker, broke });
