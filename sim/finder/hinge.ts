@@ -1,16 +1,6 @@
 import { idOf, isRepair } from './layout.ts';
 import type { RigOutcomes } from './table.ts';
-import type { Suspect, Verdict } from './types.ts';
-
-/** What a verdict hangs on: another cause, which one answer alone speaks against. */
-export interface Hinge {
-	/** The likeliest such cause, by another repair. */
-	readonly suspect: Suspect;
-	/** The answer that would have to be wrong: the check, what was seen, what that cause would have shown. */
-	readonly answer: Suspect['against'][number];
-	/** A check not done yet that parts the two: a look before a try, the quickest first; null where none is left. */
-	readonly settle: { readonly check: string; readonly here: readonly string[]; readonly there: string } | null;
-}
+import type { Hinge, Suspect, Verdict } from './types.ts';
 
 /** Where a walk stands, as far as a hinge hangs on it. */
 export interface HingeGround {

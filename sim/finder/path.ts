@@ -1,11 +1,11 @@
 import { InputError, shown } from '../../shared/error/index.ts';
 import { askNext, type NextStep, secondsFrom, type TableSearch } from '../sequence/index.ts';
 import type { Check } from './checks/index.ts';
-import { type Hinge, hingeOf } from './hinge.ts';
+import { hingeOf } from './hinge.ts';
 import { beginWith, ELSE, hear, idOf, isRepair, layOut, sharesOf } from './layout.ts';
 import { groundOf, type WalkTable } from './route.ts';
 import { type RigOutcomes, repairText } from './table.ts';
-import type { FinderOptions, NextCheck, Suspect, Verdict, WalkAnswer } from './types.ts';
+import type { FinderOptions, Hinge, NextCheck, Suspect, Verdict, WalkAnswer } from './types.ts';
 import {
 	type AnswerRecord,
 	countAgainst,

@@ -1,7 +1,6 @@
 import type { PlacedFault } from '../event/index.ts';
 import type { Need, RepairId } from '../fault/index.ts';
 import type { Check } from './checks/index.ts';
-import type { Hinge } from './hinge.ts';
 
 /** What a gig allows, and what this device has learnt. */
 export interface FinderOptions {
@@ -71,6 +70,16 @@ export interface Verdict {
 	readonly because: 'sure' | 'no-check-left' | 'unknown' | 'mended';
 	/** Where nothing known fits: the places that what was seen points to most, each with its share of that, heaviest first. */
 	readonly near: readonly { readonly place: string; readonly share: number }[];
+}
+
+/** What a verdict hangs on: another cause, which one answer alone speaks against. */
+export interface Hinge {
+	/** The likeliest such cause, by another repair. */
+	readonly suspect: Suspect;
+	/** The answer that would have to be wrong: the check, what was seen, what that cause would have shown. */
+	readonly answer: Suspect['against'][number];
+	/** A check not done yet that parts the two: a look before a try, the quickest first; null where none is left. */
+	readonly settle: { readonly check: string; readonly here: readonly string[]; readonly there: string } | null;
 }
 
 export type WalkAnswer =

@@ -3,11 +3,9 @@ import { laterWith } from '../../ui/index.ts';
 
 const later = laterWith(planWords, 'coming');
 
-/** Parts of the page that are fetched when they are first opened. */
+/** Parts of the page that are fetched when they are first opened; what is sent and printed from those too is in `goingOut.tsx`. */
 export const NewList = later(() => import('./NewList.tsx'));
 export const Paste = later(() => import('./Paste.tsx'));
 export const OwnChoices = later(() => import('./OwnChoices.tsx'), true);
-export const Send = later(() => import('./Send.tsx'));
-export const Papers = later(() => import('./Papers.tsx'));
 export const TickOff = later(() => import('./TickOff.tsx'));
 export const Changes = later(() => import('./Changes.tsx'));
