@@ -207,7 +207,9 @@ test('prints four prep slips to a page on A4 and Letter and the cautions on two 
 		.evaluateAll((all) =>
 			all
 				.filter((it) => it.scrollHeight > it.clientHeight + 1 || it.scrollWidth > it.clientWidth + 1)
-				.map((it) => `${it.scrollHeight - it.clientHeight} px, ${it.scrollWidth - it.clientWidth} px: ${it.textContent}`),
+				.map(
+					(it) => `${it.scrollHeight - it.clientHeight} px, ${it.scrollWidth - it.clientWidth} px: ${it.textContent}`,
+				),
 		);
 	expect(cut).toEqual([]);
 	await tab.emulateMedia({ media: 'screen' });

@@ -14,7 +14,7 @@ import {
 import { PROFILE_IDS, profileAtHand } from '../../../shared/profile/index.ts';
 import { Button, CautionLine, Field, Live, Notice, Title } from '../../ui/index.ts';
 import { doingText, endName, sheetName } from './changesView.ts';
-import { Papers } from './lazily.tsx';
+import Papers from './Papers.tsx';
 import type { PlanStore } from './store.ts';
 import { cautionsOf, modeTitle, threeDigits } from './view.ts';
 

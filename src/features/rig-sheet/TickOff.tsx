@@ -17,7 +17,7 @@ import {
 } from '../../../shared/plan/index.ts';
 import { DEVICE } from '../../storage/index.ts';
 import { Button, Field, Live, Notice } from '../../ui/index.ts';
-import { Send } from './lazily.tsx';
+import Send from './Send.tsx';
 import type { PlanStore } from './store.ts';
 import { TickBar } from './TickBar.tsx';
 import { TickCard, TickLine, warningsFor } from './TickCard.tsx';

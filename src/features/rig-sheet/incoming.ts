@@ -22,7 +22,7 @@ export interface Opened {
 }
 
 /** Merges ticks into those of a rig on the device. @returns how many were new, and whose */
-export function bringTicks(store: BrowserStore, id: string, ticks: RigTicks, now: number): Pick<Came, 'count' | 'by'> {
+function bringTicks(store: BrowserStore, id: string, ticks: RigTicks, now: number): Pick<Came, 'count' | 'by'> {
 	const keeper = ticksKeeper(store, id, () => now);
 	const fresh = newIn(keeper.look(), ticks);
 	if (fresh.count > 0) keeper.change((all) => mergedTicks(all, ticks));
