@@ -1,8 +1,10 @@
 /**
  * The bench on screen: the hall's wall with the light on it, the row of fixtures with their cables, the back of the one in hand,
- * and drawers for desk, cables, remote, sound, things that break, clock and log. `Bench` draws any rig store and may be handed a
- * bar above and a panel beside (a drill's task and marks); `FreeBench` is the page where anybody lays out what they like. What is
- * shown is decided in the plain `.ts` file beside each component; drawers and dialogs are fetched when they are first opened.
+ * the desk's faders, and tools for cables, remote, sound, things that break, clock and log, of which one is open at a time. A wide
+ * screen shows all of it side by side; elsewhere panel, faders and tools are sheets below the row, picked by tabs at the foot.
+ * `Bench` draws any rig store and may be handed a bar above, one at its foot, and what is said beside it (a drill's marks, its
+ * buttons, its cautions); `FreeBench` is the page where anybody lays out what they like. What is shown is decided in the plain
+ * `.ts` file beside each component; tools and dialogs are fetched when they are first opened.
  */
 export { Bench, type BenchProps } from './Bench.tsx';
 export { FreeBench } from './FreeBench.tsx';
