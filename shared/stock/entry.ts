@@ -84,7 +84,7 @@ export type FileEntry = v.InferOutput<typeof fileSchema>;
 export type StockEntry = ChartEntry | FileEntry;
 
 /** The reader of open fixture files as it is now. Count it up when it reads more. */
-export const FILE_READER = 1;
+const FILE_READER = 1;
 
 /** Characters that an entry may come to as JSON: a device keeps some five million for the whole site. */
 export const MOST_ENTRY = 600_000;
