@@ -118,8 +118,7 @@ export function readDraft(draft: PaperDraft): DraftReading {
 }
 
 /** Whether the quiz is on fixtures of the crew's own: their panels are stand-ins, and much about them is assumed. */
-const isOnOwn = ({ about, own }: Pick<PaperDraft, 'about' | 'own'>): boolean =>
-	about === 'fixtures' && own.length > 0;
+const isOnOwn = ({ about, own }: Pick<PaperDraft, 'about' | 'own'>): boolean => about === 'fixtures' && own.length > 0;
 
 /** Kinds to ask: those picked, or none for all; of the crew's own fixtures only those that hang on a chart alone. */
 function kindsAsked(draft: PaperDraft): KindId[] {
