@@ -33,11 +33,11 @@ export {
 	textAt,
 } from './device.ts';
 export { freshId } from './fresh.ts';
+export { isKept } from './isKept.ts';
 export { endOfJson, type JsonBounds, type JsonTrouble, LINK_BOUNDS, MOST_READ, readJson } from './json.ts';
 export { Keeping } from './Keeping.tsx';
 export {
 	DATABASE,
-	isKept,
 	isNewer,
 	isOurs,
 	KEPT,

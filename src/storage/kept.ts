@@ -1,4 +1,3 @@
-import { type BrowserStore, textAt } from './device.ts';
 import { type JsonBounds, LINK_BOUNDS } from './json.ts';
 
 /** A thing that is kept on the device. */
@@ -58,9 +57,6 @@ export type KeptId = keyof typeof KEPT;
 
 /** Whether a key is of this site, whichever version of it keeps something there. */
 export const isOurs = (key: string): boolean => key.startsWith('prep-bay.');
-
-/** Whether anything stands under a thing's one key: only then does a page fetch what reads it. */
-export const isKept = (store: BrowserStore, id: KeptId): boolean => textAt(store, KEPT[id].key) !== null;
 
 /** Which thing a key belongs to; null where this version keeps nothing under it. */
 export function thingAt(key: string): KeptId | null {

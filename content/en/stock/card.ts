@@ -18,7 +18,7 @@ export const cardWords = {
 	realHint: 'Try each on the real one, before doors, and write down what you pressed.',
 	realRows: ['Mode', 'Start address', 'Leader', 'Follower', 'Lock and unlock'],
 	standIn: 'Stand-in panel, for the bench only',
-	standInHint: 'This is not the panel in your hand: the real one has other keys and menus.',
+	standInHint: 'This isn’t the panel in your hand: the real one has other keys and menus.',
 	panel: 'Panel',
 	fromChart: 'Made from the chart in its manual.',
 	fromFile: 'Read from a GDTF file.',
