@@ -26,9 +26,11 @@ export function PickFixture({ store, scene }: Props): JSX.Element {
 				<legend class="visually-hidden">{fixtureWords.title}</legend>
 				<Choices choices={fixtures} onChoose={(id) => store.pickFixture(id)} small={fixtures.length > 6} />
 			</fieldset>
-			<Button look="quiet" onClick={() => store.back()}>
-				{startWords.back}
-			</Button>
+			<p>
+				<Button look="quiet" onClick={() => store.back()}>
+					{startWords.back}
+				</Button>
+			</p>
 		</section>
 	);
 }
@@ -65,9 +67,11 @@ export function PickComplaint({ store, scene }: Props): JSX.Element {
 				<summary class="fold-line">{complaintWords.none}</summary>
 				<p>{complaintWords.noneSays}</p>
 			</details>
-			<Button look="quiet" onClick={() => store.back()}>
-				{startWords.back}
-			</Button>
+			<p>
+				<Button look="quiet" onClick={() => store.back()}>
+					{startWords.back}
+				</Button>
+			</p>
 		</section>
 	);
 }
