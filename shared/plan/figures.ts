@@ -11,6 +11,7 @@ import {
 import type { Profile } from '../profile/index.ts';
 import { linesOf } from './line.ts';
 import { DEFAULT_HOURS, DEFAULT_VOLTS, profileOf } from './make.ts';
+import { circuitKey } from './steps.ts';
 import type { Plan, PlanRow } from './types.ts';
 
 /** How a number came about: somebody said it, a profile says it, it is taken for want of better, or it follows from others. */
@@ -115,7 +116,7 @@ function circuitFigures(plan: Plan): Figure[] {
 	for (const row of plan.rows) {
 		const profile = profileOf(plan, row.profile);
 		if (!profile || !isOnMains(plan, row)) continue;
-		const key = row.circuit.trim().toLowerCase();
+		const key = circuitKey(row.circuit);
 		const { circuit, watts } = circuits.get(key) ?? { circuit: row.circuit.trim(), watts: 0 };
 		circuits.set(key, { circuit, watts: watts + mainsWatts(profile) });
 	}

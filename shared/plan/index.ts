@@ -57,7 +57,9 @@ export { readTicks } from './readTicks.ts';
 export { loadPlan, readPlan } from './schema.ts';
 export { askedOf, planSheet, roleOf, settingsOf, sheetBefore } from './sheet.ts';
 export {
+	circuitKey,
 	isOnBattery,
+	litCircuits,
 	type PlanSays,
 	planSays,
 	type RowStep,

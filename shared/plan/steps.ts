@@ -119,18 +119,38 @@ export type TickWarning =
 /**
  * What is unsafe about a row as it is ticked. It warns and forbids nothing: who stands there decides.
  * @param stands how a step stands
+ * @param next the step that is asked of this row now; null where it is another row's turn
+ * @param isCircuitLit whether another light on its circuit is ticked as lit: that supply is on
  */
-export function warningsOf(steps: readonly TickStep[], stands: (step: TickStep) => StepStanding): TickWarning[] {
+export function warningsOf(
+	steps: readonly TickStep[],
+	stands: (step: TickStep) => StepStanding,
+	{ next = null, isCircuitLit = false }: { readonly next?: TickStep | null; readonly isCircuitLit?: boolean } = {},
+): TickWarning[] {
 	const has = (step: TickStep): boolean => steps.includes(step);
 	/** Somebody says so, by the plan as it is now. */
 	const said = (step: TickStep): boolean => has(step) && ['done', 'split'].includes(stands(step));
 	const isDone = (step: TickStep): boolean => stands(step) === 'done';
-	const toTouch = (['hung', 'bond', 'placed', 'linked'] as const).filter(has);
-	const isUp = said('hung') || said('linked') || said('lit');
-	const isOn = has('lit') && stands('lit') !== 'open';
+	const toTouch: readonly TickStep[] = (['hung', 'bond', 'placed', 'linked'] as const).filter(has);
+	const isAtMains = toTouch.some(said) || (next !== null && toTouch.includes(next));
+	const isUp = said('hung') || said('linked') || said('lit') || next === 'linked' || next === 'lit';
+	const isOn = isCircuitLit || (has('lit') && stands('lit') !== 'open');
 	const left = toTouch.some((step) => !isDone(step));
 	return [
 		...(has('bond') && isUp && !isDone('bond') ? (['bond'] as const) : []),
-		...(has('off') && ((toTouch.some(said) && !isDone('off')) || (left && isOn)) ? (['supply'] as const) : []),
+		...(has('off') && ((isAtMains && !isDone('off')) || (left && isOn)) ? (['supply'] as const) : []),
 	];
+}
+
+/** A circuit by its name, however that is spelt; empty where none is named. */
+export const circuitKey = (circuit: string): string => circuit.trim().toLowerCase();
+
+/** Circuits on which a light is ticked as lit, each with the rows that are: their supply is on. */
+export function litCircuits({ rows }: Plan, isLit: (row: string) => boolean): ReadonlyMap<string, ReadonlySet<string>> {
+	const found = new Map<string, Set<string>>();
+	for (const { id, circuit } of rows) {
+		const key = circuitKey(circuit);
+		if (key !== '' && isLit(id)) found.set(key, (found.get(key) ?? new Set()).add(id));
+	}
+	return found;
 }

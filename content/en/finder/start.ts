@@ -30,7 +30,8 @@ export const quickWords = {
 	/** What such a rig is called: it has no name of its own. */
 	named: (fixtures: string, link: string) => `${fixtures}: ${link.charAt(0).toLowerCase()}${link.slice(1)}`,
 	/** Said wherever a value of such a rig is named. */
-	assumed: 'With no sheet, panels, addresses and levels are stand-ins. Where yours differ, go by what you meant.',
+	assumed:
+		'With no sheet, panels, addresses and levels are stand-ins. Where yours differ, go by your own panel, and by what you meant.',
 } as const;
 
 /** The rigs of the made-up hall, by their ids. */

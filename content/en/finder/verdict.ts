@@ -36,13 +36,13 @@ export const verdictWords = {
 	handOver:
 		'No spare, or still no luck? Mark the fixture. Give it and the log below to whoever looks after the gear, or to a competent repairer. Sockets and mains wiring are for a competent electrician (in the US, a licensed electrician or a qualified person).',
 	hinge: {
-		none: 'No single wrong answer would have led here: all else has two against it, or more.',
+		none: 'No other cause I know is just one wrong answer away. That doesn’t prove this one.',
 		title: 'One wrong answer could have led here',
 		says: (check: string, seen: string, name: string) => `If “${check}: ${seen}” was wrong, it could be ${name}.`,
 		settle: (title: string, there: string, here: string) =>
-			`To settle it: ${title}. “${there}” means it’s that one. “${here}” fits what’s said above.`,
+			`To settle it: ${title}. “${there}” points to that one. “${here}” fits what’s said above.`,
 		or: '” or “',
-		again: 'No other check tells them apart. Have another look at that one.',
+		again: 'No check that can be done now tells them apart. Look at that one again.',
 	},
 	asides: (count: number) => locale.plural(count, 'One check was set aside.', `${count} checks were set aside.`),
 	bringBack: 'I can do them now',

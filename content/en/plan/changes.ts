@@ -7,7 +7,7 @@ export const changeWords = {
 	since: 'Since sheets were printed, or the first light was ticked:',
 	swapHeading: 'Swap a light for a spare',
 	swapWords:
-		'The spare takes its name, place and circuit, and its start address where a mode fits there. No other light changes.',
+		'The spare takes its name, place and circuit, and its start address where a mode fits there. No other light changes. Its weight, clamp and watts may differ. Ask the rigger and the electrician (US: licensed electrician or qualified person) first.',
 	which: 'Which light?',
 	spare: 'For which spare?',
 	mode: 'In which mode?',
@@ -16,7 +16,7 @@ export const changeWords = {
 	swapped: (name: string, unit: string, mode: string, address: string) =>
 		`Swapped: ${name} is a ${unit} now, ${mode}, start address ${address}. Undo brings the old one back.`,
 	more: 'Add a light, or take one off, under Plan.',
-	lights: 'At the lights',
+	lights: 'At the lights. In a show, ask the operator first',
 	light: (name: string, unit: string) => `${name} (${unit})`,
 	is: {
 		new: 'New',
@@ -26,18 +26,21 @@ export const changeWords = {
 	},
 	/** What is to be done at one light. */
 	does: {
-		down: 'Take it down: supply off first, nobody below, the safety bond off last.',
-		away: 'Take it away. Supply off first if it’s on the mains.',
+		down: 'Supply and wall plug out first, nobody below, the rigger’s word. Take it down: safety bond (US: safety cable) off last.',
+		away: 'On the mains: supply off and wall plug out first. Then take it away.',
 		charge: 'Charge it.',
-		hang: 'Hang it: clamp, then the second fixing (safety bond; US: safety cable) at once, with nobody below.',
+		hang: 'Clear the floor below. Hang it where the rigger says: clamp, then second fixing (safety bond; US: safety cable) at once.',
 		place: 'Place it.',
-		moveUp: (x: string) => `Move it to ${x}, overhead. Supply off first.`,
-		move: (x: string) => `Move it to ${x}, standing. Supply off first if it’s on the mains.`,
+		moveUp: (x: string) => `Supply off, nobody below. Then move it to ${x}, overhead.`,
+		move: (x: string) => `On the mains: supply off first. Then move it to ${x}, standing.`,
 		set: (what: string) => `Set ${what}.`,
-		link: 'Link it, with the supply off if it’s on the mains.',
-		circuit: (circuit: string) => `Feed it from circuit ${circuit}. Supply off first.`,
-		noCircuit: 'It has no circuit any more. Supply off, and say what feeds it.',
-		wires: 'Only its data cables change.',
+		setUp: (what: string) =>
+			`Set ${what}. It hangs: lower it first, supply off, nobody below. The competent person says who may climb.`,
+		link: 'On the mains: supply off first. Link it, wall plug last.',
+		circuit: (circuit: string) => `Supply off first. Then feed it from circuit ${circuit}, wall plug last.`,
+		noCircuit: 'Supply off. It has no circuit any more: ask the electrician what feeds it.',
+		wires: 'Its settings and place stay. See the cables and sheets below.',
+		wiresUp: 'Its settings and place stay. See the cables and sheets below. It hangs: lower it first.',
 	},
 	setting: {
 		mode: (mode: string) => `mode ${mode}`,
@@ -80,7 +83,7 @@ export const changeWords = {
 		current: (what: string) => `It’s up to date: ${what}.`,
 		old: (what: string) => `It’s old: ${what}, as it was before. Don’t work from it. Print it again.`,
 		unknown:
-			'No sheet of this rig as it stands has that mark. It’s old, or of another rig. Don’t work from it. Print it again.',
+			'No sheet of this rig as it stands has that mark. It’s old, of another rig, or mistyped. Don’t work from it. Print it again.',
 	},
 	sheet: {
 		slip: (name: string) => `the prep slip of ${name}`,

@@ -27,9 +27,9 @@ export const stepShort = {
 } as const;
 
 export const warningWords = {
-	bond: 'The second fixing isn’t ticked. Check the safety bond (US: safety cable) first, with nobody below.',
+	bond: 'The second fixing isn’t ticked. Clear the floor below, then see that the safety bond (US: safety cable) is on, before anything else.',
 	supply:
-		'The supply isn’t ticked off, or this light is ticked as lit. Supply off and wall plug out before you touch a mains link, and nobody else can put it back.',
+		'The supply isn’t ticked as off, or a light on it is ticked as lit. Supply off and wall plug out before you touch a mains link, and nobody else can put it back.',
 } as const;
 
 /** A warning with the fixture that it is about, where that stands apart from its card. */
@@ -37,7 +37,7 @@ export const warningOf = (name: string, warning: string): string => `${name}: ${
 
 export const tickWords = {
 	lead: 'Tick each step as it’s done, along the room. Ticks stay on this phone until you send them.',
-	walk: 'Step by step: first charge all, then set all, then put up and link, then light.',
+	walk: 'Local rules and the competent or licensed person come first. Then: charge all, set all, supply off, put up and link, light.',
 	initialsAsk: 'Your initials',
 	initialsHint: 'One to four letters. They stand with each tick, and go with the ticks you send.',
 	initialsBad: 'Type one to four letters, such as AB.',
@@ -46,7 +46,7 @@ export const tickWords = {
 	as: (who: string) => `Ticking as ${who}.`,
 	change: 'Change initials',
 	next: 'Next',
-	allDone: 'All ticked. Look at clamps and bonds again before doors.',
+	allDone: 'All ticked. That’s no sign-off: look at clamps and bonds (US: safety cables) again before doors.',
 	none: 'No fixtures yet. Add some under Plan.',
 	tick: 'Tick',
 	goTo: 'Show it',
@@ -61,7 +61,10 @@ export const tickWords = {
 	allOf: 'all done',
 	byAt: (who: string, when: string) => `${who}, ${when}`,
 	stale: 'Ticked, and the plan has changed since. Do it again.',
-	split: 'Said differently. Look, then tick or untick.',
+	staleUp:
+		'Ticked, and the plan has changed since. Do it again. If it hangs, bring it down first: whoever’s in charge of it, supply off, nobody below.',
+	litSince: 'Ticked as lit since: take it as live.',
+	split: 'Said differently. Take it as not done: look, then tick or untick.',
 	isDone: 'It’s done',
 	isNot: 'It’s not done',
 	saidOn: (who: string, when: string) => `Done, says ${who}, ${when}`,
@@ -69,13 +72,14 @@ export const tickWords = {
 	details: {
 		desk: 'the desk',
 		split: 'the splitter',
-		supply: 'before hands go to the mains',
+		supply: 'wall plug out, and nobody else can put it back',
 		mains: 'supply off, wall plug last',
 		in: (from: string) => `data in from ${from}`,
 		out: (to: string) => `data out to ${to}`,
 		end: 'terminator in data out',
 		leads: 'it leads: nothing in',
-		mainsLit: 'supply on, wall plug last; say aloud that it’s coming',
+		mainsLit: 'say aloud that it’s coming; wall plug in last, then supply on',
+		batteryLit: 'say aloud that it’s coming',
 	},
 	note: 'Note',
 	noteFor: (name: string) => `Note: ${name}`,

@@ -15,7 +15,8 @@ export const cardWords = {
 	chart: (mode: string) => `Chart: ${mode}`,
 	whole: '0–255',
 	real: 'On the real panel: write the keys here',
-	realHint: 'Try each on the real one, before doors, and write down what you pressed.',
+	realHint:
+		'Before doors, with everyone told and nobody in front of it: try each on the real one, and write down what you pressed.',
 	realRows: ['Mode', 'Start address', 'Leader', 'Follower', 'Lock and unlock'],
 	standIn: 'Stand-in panel, for the bench only',
 	standInHint: 'This isn’t the panel in your hand: the real one has other keys and menus.',

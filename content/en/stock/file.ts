@@ -28,7 +28,8 @@ export const fileWords = {
 	more: (n: number) => `Show ${locale.number(n)} more`,
 	notWorded: (n: number) => `${counted(n, 'note', 'notes')} can’t be shown. Open the fixture file again to see them.`,
 	alsoAssumed: 'Assumed because the file doesn’t say',
-	assumedLead: 'No file says everything. Each line below is our guess, with what it changes. Find out on the real one.',
+	assumedLead:
+		'No file says everything. Each line below is our guess, with what it changes. Read its label and manual. Then look at the real one, with everyone told.',
 	labelHint: 'What you fill in here replaces what the file says. Leave a box empty to go by the file.',
 	standIn: 'Its panel is a stand-in: no such file says anything of a panel. The real one has other keys and menus.',
 	write: 'Save as GDTF',
@@ -39,7 +40,7 @@ export const fileWords = {
 	writeDo: 'Save the file',
 	writeClose: 'Close',
 	writing: 'Writing the file…',
-	written: 'The file is saved. Check it on the desk before you trust it with a show.',
+	written: 'The file is saved. Check it on the desk before doors, with everyone told: it may flash.',
 	writeFailed: 'The file couldn’t be written. Load the page again, and try once more.',
 	fileName: (name: string) => `${name}.gdtf`,
 } as const;

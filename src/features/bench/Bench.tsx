@@ -94,10 +94,12 @@ export function Bench({
 						</div>
 						<Side>
 							<InHand />
+							<div class="stage-notes">
+								<HandCautions />
+							</div>
 							{/* in a task a tool is what it is done with: there it stands below the row, and what is to be said stays at the panel */}
 							{hands === undefined && <Tools without={without} />}
 							<div class="stage-notes">
-								<HandCautions />
 								<LightNotes pace={pace} onReal={choose} chosen={chosen} />
 								{side}
 							</div>

@@ -108,11 +108,12 @@ export function VerdictCard({ store, verdict, allows, stage, counted }: Props): 
 function HingeSays({ on }: { on: HingeView | null }): JSX.Element {
 	const words = verdictWords.hinge;
 	if (!on) return <p class="hint">{words.none}</p>;
-	const { name, check, seen, settle } = on;
+	const { name, check, seen, settle, cautions } = on;
 	return (
 		<details class="fold" data-hinge>
 			<summary class="fold-line">{words.title}</summary>
 			<p>{words.says(check, seen, name)}</p>
+			<Cautions ids={cautions} />
 			<p>{settle ? words.settle(settle.title, settle.there, settle.here.join(words.or)) : words.again}</p>
 		</details>
 	);

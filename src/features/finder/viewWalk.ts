@@ -162,6 +162,7 @@ function viewHinge(ground: WalkContext, finder: Finder): HingeView | null {
 			there: says.seen(settle.there),
 			here: settle.here.map((outcome) => says.seen(outcome)),
 		},
+		cautions: (finder.check((settle ?? answer).check)?.cautions ?? []) as readonly CautionId[],
 	};
 }
 

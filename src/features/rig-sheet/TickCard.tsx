@@ -26,14 +26,16 @@ interface RowProps {
 	board: TickBoard;
 	/** The step of this row that is next of all; null where that is another row's. */
 	next: TickStep | null;
+	/** Whether another light on its circuit is ticked as lit. */
+	isCircuitLit: boolean;
 }
 
 /** The step that a warning is about. */
 const WARNED_AT: Readonly<Record<TickWarning, TickStep>> = { bond: 'bond', supply: 'off' };
 
 /** What is unsafe about a row. */
-export const warningsFor = ({ row, steps, board }: Pick<RowProps, 'row' | 'steps' | 'board'>): TickWarning[] =>
-	warningsOf(steps, (step) => board.state(row.id, step).standing);
+export const warningsFor = ({ row, steps, board, next, isCircuitLit }: Omit<RowProps, 'plan'>): TickWarning[] =>
+	warningsOf(steps, (step) => board.state(row.id, step).standing, { next, isCircuitLit });
 
 interface LineProps extends RowProps {
 	onOpen: (row: string) => void;
@@ -43,7 +45,8 @@ interface LineProps extends RowProps {
 export function TickLine(props: LineProps): JSX.Element {
 	const { plan, row, steps, board, next } = props;
 	const looks = [
-		next !== null,
+		next,
+		props.isCircuitLit,
 		board.notes(row.id).length,
 		...steps.map((step) => board.state(row.id, step).standing),
 	].join();
@@ -108,7 +111,7 @@ export function TickCard(props: CardProps): JSX.Element {
 						{(care.get(step) ?? []).map((id) => (
 							<Caution key={id} id={id} row={row.id} step={step} met={met} />
 						))}
-						<StepBox {...{ plan, row, link, board, step, onTick }} />
+						{step === 'placed' && <p class="rig-soft">{slipWords.notOverhead}</p>}
 						{warnings.map(
 							(warning) =>
 								step === WARNED_AT[warning] && (
@@ -117,7 +120,7 @@ export function TickCard(props: CardProps): JSX.Element {
 									</Notice>
 								),
 						)}
-						{step === 'placed' && <p class="rig-soft">{slipWords.notOverhead}</p>}
+						<StepBox {...{ plan, row, link, board, step, onTick }} />
 					</li>
 				))}
 			</ol>
@@ -149,6 +152,8 @@ interface StepProps extends Pick<CardProps, 'plan' | 'row' | 'link' | 'board' | 
 function StepBox({ plan, row, link, board, step, onTick }: StepProps): JSX.Element {
 	const { standing, ticks } = board.state(row.id, step);
 	const detail = stepDetail(plan, row, link, step);
+	const isUp = row.place.overhead && board.state(row.id, 'hung').standing !== 'open';
+	const isSaidLit = board.state(row.id, 'lit').standing !== 'open';
 	const latest = ticks.findLast(({ on }) => on);
 	const when = (at: number): string => locale.date(at);
 	const name = (
@@ -182,7 +187,10 @@ function StepBox({ plan, row, link, board, step, onTick }: StepProps): JSX.Eleme
 			/>
 			<span class="tick-says">
 				{name}
-				{standing === 'stale' && <span class="tick-told">{tickWords.stale}</span>}
+				{standing === 'stale' && (
+					<span class="tick-told">{isUp && step !== 'lit' ? tickWords.staleUp : tickWords.stale}</span>
+				)}
+				{step === 'off' && standing === 'done' && isSaidLit && <span class="tick-told">{tickWords.litSince}</span>}
 				{standing === 'done' && latest && <span class="rig-soft">{tickWords.byAt(latest.by, when(latest.at))}</span>}
 			</span>
 		</label>

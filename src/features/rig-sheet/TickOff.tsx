@@ -5,9 +5,12 @@ import { stepShort, tickWords, warningOf, warningWords } from '#words/plan/index
 import {
 	alongRoom,
 	boardOf,
+	circuitKey,
 	goesWith,
 	linksOf,
+	litCircuits,
 	nextOf,
+	type PlanRow,
 	planSays,
 	type RowStep,
 	stepsOf,
@@ -54,6 +57,9 @@ export default function TickOff({ store, onDark }: Props): JSX.Element {
 	const links = useMemo(() => linksOf(plan), [plan]);
 	const board = useMemo(() => boardOf(says, ticks), [says, ticks]);
 	const rows = useMemo(() => alongRoom(plan.rows).map((row) => ({ row, steps: stepsOf(plan, row) })), [plan]);
+	const lit = useMemo(() => litCircuits(plan, (row) => board.state(row, 'lit').standing !== 'open'), [plan, board]);
+	const othersLit = ({ id, circuit }: PlanRow): boolean =>
+		[...(lit.get(circuitKey(circuit)) ?? [])].some((each) => each !== id);
 	const isLeft = (at: RowStep): boolean => left.has(keyOf(at));
 	const next = nextOf(walk, board, isLeft);
 	const nameOf = (row: string): string => plan.rows.find(({ id }) => id === row)?.name ?? row;
@@ -93,7 +99,14 @@ export default function TickOff({ store, onDark }: Props): JSX.Element {
 					</p>
 					<ol ref={list} class="tick-list">
 						{rows.map(({ row, steps }) => {
-							const its = { plan, row, steps, board, next: next?.row === row.id ? next.step : null };
+							const its = {
+								plan,
+								row,
+								steps,
+								board,
+								next: next?.row === row.id ? next.step : null,
+								isCircuitLit: othersLit(row),
+							};
 							return (
 								<li key={row.id} class={open === row.id ? 'tick-open' : ''}>
 									{open === row.id ? (
@@ -133,7 +146,13 @@ export default function TickOff({ store, onDark }: Props): JSX.Element {
 						isOpen={next?.row === open}
 						warnings={rows.flatMap(({ row, steps }) =>
 							row.id === open
-								? warningsFor({ row, steps, board }).map((each) => warningOf(row.name, warningWords[each]))
+								? warningsFor({
+										row,
+										steps,
+										board,
+										next: next?.row === row.id ? next.step : null,
+										isCircuitLit: othersLit(row),
+									}).map((each) => warningOf(row.name, warningWords[each]))
 								: [],
 						)}
 						onTick={tickNext}

@@ -46,11 +46,19 @@ export function doingText(plan: Plan, before: Plan, change: RowChanges): string[
 	const charged = isOnBattery(plan, row) ? [does.charge] : [];
 	const stands = up ? does.hang : does.place;
 	const set = settings.flatMap((key) => settingText(plan, before, change, key)).join(', ');
-	const setting = set === '' ? [] : [does.set(set)];
+	// what hangs and stays is set where it hangs
+	const hangs = is === 'change' && wasUp && !moves;
+	const setting = set === '' ? [] : [(hangs ? does.setUp : does.set)(set)];
 	if (is !== 'change') return [...(is === 'swap' ? [down] : []), ...charged, ...setting, stands, does.link];
 	const x = rowWords.metres(row.place.x);
 	const fed = row.circuit === '' ? does.noCircuit : does.circuit(row.circuit);
-	const moved = [...(wasUp ? [does.down] : []), up ? does.moveUp(x) : does.move(x), ...(up ? [does.hang] : [])];
-	const doing = [...(moves ? moved : []), ...(circuit ? [fed] : []), ...setting];
-	return doing.length === 0 ? [does.wires] : doing;
+	const moved = [up ? does.moveUp(x) : does.move(x), ...(up ? [does.hang] : [])];
+	// down first, set on the floor, up again, and fed last
+	const doing = [
+		...(moves && wasUp ? [does.down] : []),
+		...setting,
+		...(moves ? moved : []),
+		...(circuit ? [fed] : []),
+	];
+	return doing.length === 0 ? [up ? does.wiresUp : does.wires] : doing;
 }

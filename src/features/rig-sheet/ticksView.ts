@@ -34,7 +34,7 @@ export function stepDetail(plan: Plan, row: PlanRow, link: DataLink | null, step
 			].join(' · ');
 		}
 		case 'lit':
-			return isOnBattery(plan, row) ? '' : details.mainsLit;
+			return isOnBattery(plan, row) ? details.batteryLit : details.mainsLit;
 		default:
 			return '';
 	}
@@ -43,13 +43,14 @@ export function stepDetail(plan: Plan, row: PlanRow, link: DataLink | null, step
 /** The steps at which hands meet what a caution is about. */
 const AT: Readonly<Partial<Record<CautionId, readonly TickStep[]>>> = {
 	batteries: ['charged'],
-	hanging: ['hung'],
-	height: ['hung'],
-	mains: ['off', 'linked'],
+	hanging: ['hung', 'bond'],
+	height: ['hung', 'linked'],
+	// a mains light is plugged in to be set, and may light or flash while it is
+	mains: ['mode', 'off', 'linked'],
 	hot: ['lit'],
-	ultraviolet: ['lit'],
-	staring: ['lit'],
-	flashing: ['lit'],
+	ultraviolet: ['mode', 'lit'],
+	staring: ['mode', 'lit'],
+	flashing: ['mode', 'lit'],
 };
 
 /** The cautions of a row by the step they stand at; one that has no step of its own here stands at the first. */

@@ -13,7 +13,7 @@ import {
 import { Button, Notice } from '../../ui/index.ts';
 import { wayNote, wayTable } from '../reference/index.ts';
 import { fixtureOf } from './maker.ts';
-import { cautionsOf } from './notes.ts';
+import { cardCautions, cautionsOf } from './notes.ts';
 import { nameOf, ownFixture } from './own.ts';
 
 type Size = keyof typeof words.sizes;
@@ -83,13 +83,15 @@ interface PaperProps {
 
 function Paper({ entry, profile, figures, size }: PaperProps): JSX.Element {
 	const { panel } = profile;
+	const isFeedAssumed = figures.some(({ code, is }) => code === 'feed' && is === 'assumed');
+	const ofLight = cautionsOf(profile, entry.kind === 'file' ? entry : { left: [], asked: [] });
 	return (
 		<article class="stock-card" data-size={size}>
 			<h2>{profile.name}</h2>
 			<p>
 				{entry.kind === 'file' ? words.fromFile : words.fromChart} {words.check}
 			</p>
-			{cautionsOf(profile, entry.kind === 'file' ? entry : { left: [] }).map((id) => (
+			{cardCautions(profile, isFeedAssumed, ofLight).map((id) => (
 				<p key={id}>
 					<strong>{cautions[id].title}.</strong> {cautions[id].care[0]}
 				</p>
@@ -120,6 +122,7 @@ function Paper({ entry, profile, figures, size }: PaperProps): JSX.Element {
 			{printedModes(profile).map((mode, i) => (
 				<Chart key={i} mode={mode} />
 			))}
+			{isStandIn(panel) && <p>{words.realHint}</p>}
 			{isStandIn(panel) && (
 				<table class="stock-card-real">
 					<caption>{words.real}</caption>
@@ -133,7 +136,6 @@ function Paper({ entry, profile, figures, size }: PaperProps): JSX.Element {
 					</tbody>
 				</table>
 			)}
-			{isStandIn(panel) && <p>{words.realHint}</p>}
 			{panel.kind !== 'dip' && <Ways profile={profile} panel={panel} />}
 			<p class="stock-card-end">{siteFirst}</p>
 		</article>

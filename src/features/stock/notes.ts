@@ -1,5 +1,6 @@
+import type { CautionId } from '#words/cautions/index.ts';
 import type { Asked, AskedCode, LeftCode } from '../../../shared/gdtf/index.ts';
-import type { Profile } from '../../../shared/profile/index.ts';
+import { type Profile, ULTRAVIOLET } from '../../../shared/profile/index.ts';
 import type { FileEntry } from '../../../shared/stock/index.ts';
 
 /** What was lost from a file is shown in groups, what may hurt first. */
@@ -73,18 +74,39 @@ export const askedBesides = <Note extends Pick<Asked, 'code'>>(asked: readonly N
 	return [...own.filter(mayFlash), ...own.filter((note) => !mayFlash(note))];
 };
 
-/** The cautions that a fixture from a file carries wherever it is shown. */
+/** Codes with which the real one may flash though nothing here does: a mode that was not taken may strobe. */
+const MAY_FLASH: ReadonlySet<LeftCode | AskedCode> = new Set<LeftCode | AskedCode>([
+	...(Object.keys(GROUPS) as LeftCode[]).filter((code) => GROUPS[code] === 'care'),
+	'mode-refused',
+	'mode-not-asked',
+	'strobe-rate',
+]);
+
+/**
+ * The cautions of light that a fixture of one's own carries wherever it is shown. The real one decides: ultraviolet counts though its
+ * emitter was left out, and a slot of functions may flash though none here does.
+ */
 export function cautionsOf(
-	{ emitters, modes }: Profile,
-	{ left }: Pick<FileEntry, 'left'>,
+	{ emitters, modes }: Pick<Profile, 'emitters' | 'modes'>,
+	{ left, asked }: Pick<FileEntry, 'left' | 'asked'>,
 ): ('ultraviolet' | 'flashing')[] {
+	const isUltraviolet =
+		emitters.some(({ ultraviolet }) => ultraviolet) ||
+		left.some(({ facts }) => ULTRAVIOLET.test(Object.values(facts).join(' ')));
 	const flashes =
-		left.some(({ code }) => GROUPS[code] === 'care') ||
-		modes.some(({ slots }) =>
-			slots.some(({ drives }) => drives.kind === 'bands' && drives.bands.some(({ effect }) => effect.do === 'strobe')),
-		);
-	return [
-		...(emitters.some(({ ultraviolet }) => ultraviolet) ? (['ultraviolet'] as const) : []),
-		...(flashes ? (['flashing'] as const) : []),
-	];
+		[...left, ...asked].some(({ code }) => MAY_FLASH.has(code)) ||
+		modes.some(({ slots }) => slots.some(({ drives }) => drives.kind === 'bands'));
+	return [...(isUltraviolet ? (['ultraviolet'] as const) : []), ...(flashes ? (['flashing'] as const) : [])];
 }
+
+/** All that goes on a card: what hands meet first, and then the light. @param isAssumed whether what feeds it is only assumed */
+export const cardCautions = (
+	{ power: { battery } }: Pick<Profile, 'power'>,
+	isAssumed: boolean,
+	ofLight: readonly CautionId[],
+): readonly CautionId[] => [
+	'hanging',
+	...(battery === null || isAssumed ? (['mains'] as const) : []),
+	...(battery !== null || isAssumed ? (['batteries'] as const) : []),
+	...ofLight,
+];

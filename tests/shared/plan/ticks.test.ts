@@ -2,9 +2,11 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
 	boardOf,
+	circuitKey,
 	emptyPlan,
 	goesWith,
 	LONGEST_NOTE,
+	litCircuits,
 	mergedTicks,
 	NO_TICKS,
 	newIn,
@@ -194,6 +196,29 @@ describe('what is unsafe is said', () => {
 		expect(warned(bar, 'off', 'hung', 'bond', 'lit')).toEqual(['supply']);
 		expect(warned(bar, 'mode', 'off', 'hung', 'bond', 'linked', 'lit')).toEqual([]);
 		expect(warned(wash, 'linked')).toEqual([]);
+	});
+
+	test('before hands go there: the step asked next is at a mains link, or further on than the clamp', () => {
+		const steps = stepsOf(plan, plan.rows.find(({ id }) => id === bar) as Plan['rows'][number]);
+		const at = (next: TickStep, ...done: TickStep[]) =>
+			warningsOf(steps, (step) => (done.includes(step) ? 'done' : 'open'), { next });
+		expect(at('hung', 'mode')).toEqual(['supply']);
+		expect(at('hung', 'mode', 'off')).toEqual([]);
+		expect(at('linked', 'off')).toEqual(['bond']);
+		expect(at('mode')).toEqual([]);
+	});
+
+	test('another light on its circuit that is lit: that supply is on', () => {
+		const steps = stepsOf(plan, plan.rows.find(({ id }) => id === bar) as Plan['rows'][number]);
+		const done = new Set<TickStep>(['off', 'hung', 'bond']);
+		const stands = (step: TickStep) => (done.has(step) ? 'done' : 'open');
+		expect(warningsOf(steps, stands)).toEqual([]);
+		expect(warningsOf(steps, stands, { isCircuitLit: true })).toEqual(['supply']);
+		const rows = plan.rows.map((row, i) => ({ ...row, circuit: ['A', ' a ', 'B', ''][i] ?? '' }));
+		const [first] = rows;
+		const lit = litCircuits({ ...plan, rows }, (id) => id === first?.id);
+		expect([...lit.keys()]).toEqual(['a']);
+		expect(lit.get(circuitKey(rows[1]?.circuit ?? ''))).toEqual(new Set([first?.id]));
 	});
 
 	test('a second fixing that two people disagree on is not ticked', () => {

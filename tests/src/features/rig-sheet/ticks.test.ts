@@ -178,6 +178,7 @@ describe('a fixture’s card', () => {
 				steps: stepsOf(plan, row),
 				board: boardOf(says, all),
 				next: null,
+				isCircuitLit: false,
 				link: links.get(id) ?? null,
 				met,
 				onTick: () => {},
@@ -197,7 +198,8 @@ describe('a fixture’s card', () => {
 		const bar = plan.rows[1] as Plan['rows'][number];
 		const at = cautionsAt(plan, bar);
 		expect(at.get('hung')).toEqual(['hanging', 'height']);
-		expect(at.get('linked')).toEqual(['mains']);
+		expect(at.get('mode')).toContain('mains');
+		expect(at.get('linked')).toEqual(['height', 'mains']);
 	});
 
 	it('says each caution whole where it is met first, and then in a line that opens, with all of it behind', () => {
