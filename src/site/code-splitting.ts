@@ -12,7 +12,7 @@ const codeSplitting: Exclude<Rolldown.OutputOptions['codeSplitting'], boolean | 
 		{
 			name: 'page',
 			tags: ['$initial'],
-			test: /\/node_modules\/(preact|@preact|@astrojs)\/|\/src\/(ui|storage(?!\/pages\/))\/|\/src\/site\/updates\/underWay|\/src\/features\/rig\/link(Version)?\.ts|\/shared\/error\/|\/content\/(locale\.ts|[\w-]+\/(locale|ui)\/)|preload-helper/,
+			test: /\/node_modules\/(preact|@preact|@astrojs)\/|\/src\/(ui|storage(?!\/pages\/))\/|\/src\/site\/updates\/underWay|\/src\/wording\/laterError|\/src\/features\/rig\/link(Version)?\.ts|\/shared\/error\/|\/content\/(locale\.ts|[\w-]+\/(locale|ui)\/)|preload-helper/,
 		},
 		{
 			name: 'rig',
@@ -33,6 +33,11 @@ const codeSplitting: Exclude<Rolldown.OutputOptions['codeSplitting'], boolean | 
 			name: 'drills',
 			tags: ['$initial'],
 			test: /\/src\/features\/(drills|progress)\/(?!taskAtWork)|\/content\/[\w-]+\/drills\/(doing|progress)|\/sim\/drill\/types\.ts/,
+		},
+		// what the desk takes besides, which a wide bench opens with: small, and shared with other tools
+		{
+			name: 'desk',
+			test: /\/shared\/dmx\/(bands|placement)\.ts|\/src\/features\/bench\/NumberField\.tsx|\/content\/[\w-]+\/bench\/desk\.ts/,
 		},
 		// but what only the mark of a panel never seen takes
 		{ name: 'way', test: /\/sim\/drill\/(way\/(?!stranger)|(check|hands|harm|wish)\.ts)/ },

@@ -431,8 +431,8 @@ test('a plain paper keeps to its weight on the learner’s page; the rig comes o
 	const plain = await weigh(recipeOf({}));
 	const rig = await weigh(recipeOf({ kinds: ['frame-look', 'percent-of-value'] }));
 	console.log(`a plain paper sat: script ${plain.toFixed(1)} kB, worker and all; with the rig ${rig.toFixed(1)} kB`);
-	// 117.2 with the one worker and what words an error, 132.8 with sixteen more kinds of question
-	expect(plain).toBeLessThanOrEqual(136);
+	// 117.2 with the one worker and what words an error, 132.8 with sixteen more kinds of question, 136.2 with one's own fixtures
+	expect(plain).toBeLessThanOrEqual(137);
 	expect(rig).toBeGreaterThan(plain);
 	expect(rig).toBeLessThanOrEqual(260);
 });
