@@ -48,6 +48,8 @@ test('set, given out by link, sat by two (one with no network, one by keyboard),
 	browser,
 	baseURL,
 }) => {
+	// four people's turns in one go: on a busy machine more than the minute and a half of others
+	test.slow();
 	const trainer = await fresh(browser, baseURL);
 	await trainer.goto('/papers/');
 	await trainer.getByLabel('What it’s called').fill('Friday crew');
