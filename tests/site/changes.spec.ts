@@ -64,7 +64,7 @@ test('a swap names one light, the sheets that are wrong and prints those alone; 
 	await expect(tab.locator('.rig-changes')).toContainText('The patch list is wrong too');
 	await verdict(tab, swapped, /old: the prep slip of Floor 2/);
 	await verdict(tab, other, /up to date: the prep slip of Floor 3/);
-	await verdict(tab, '0000Z', /old, or of another rig/);
+	await verdict(tab, '0000Z', /old, of another rig, or mistyped/);
 	await verdict(tab, swapped, /old/);
 	await tab.getByRole('button', { name: '1 prep slip' }).click();
 	await expect(tab.locator('.slip')).toHaveCount(1, { timeout: 60_000 });

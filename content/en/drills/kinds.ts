@@ -192,7 +192,7 @@ export const drills = {
 				says: '{fixture as name} is a {profile}, and you’ve never met one. Set it to start address {address}, in mode “{mode as mode}”.',
 			},
 		],
-		why: 'Hired (US: rented) lights come with panels nobody has met. The manual comes first, and it isn’t always in the case.',
+		why: 'Hired (US: rented) lights come with panels nobody has met, and the manual, which comes first, isn’t always in the case.',
 	},
 	'other-law-colour': {
 		title: 'A colour on another kind of panel',
