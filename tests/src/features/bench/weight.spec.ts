@@ -5,9 +5,9 @@ import { drawer, layOut, openFresh, openSheet, take, wash } from './open.ts';
 test.use({ serviceWorkers: 'block' });
 
 // kB of 1000 bytes, brotli. What comes when something is opened, or with a link, goes past the bar: with
-// the crew's own fixtures in the set-up and the laws of panels 126.7, and 88.3.
+// the crew's own fixtures in the set-up and the laws of panels 126.7, and 88.3; 90.4 with what lays a bench out in one screen.
 const bar = 85;
-const link = 90;
+const link = 92;
 const whole = 128;
 
 test('a bench keeps to its weight: as first met, from a link, and with all of it opened', async ({
