@@ -1,12 +1,12 @@
 import type { JSX } from 'preact';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
-import { marksFrame, stockKeeping, stockWords as words } from '#words/stock/index.ts';
+import { marksFrame, stockWords as words } from '#words/stock/index.ts';
 import { type ChartEntry, type ChartMode, NOTES, printMode } from '../../../shared/stock/index.ts';
-import { type BrowserStore, Trouble } from '../../storage/index.ts';
-import { Button, Field, Live, Notice } from '../../ui/index.ts';
+import type { BrowserStore } from '../../storage/index.ts';
+import { Live, Notice } from '../../ui/index.ts';
 import { ChartBox } from './ChartBox.tsx';
 import { Doubts } from './Doubts.tsx';
-import { asideText } from './keep.ts';
+import { EditorTop } from './EditorTop.tsx';
 import { Label } from './Label.tsx';
 import { Marks } from './Marks.tsx';
 import { chartFixture } from './maker.ts';
@@ -25,7 +25,8 @@ const SAY_AFTER_MS = 1200;
 
 /** One fixture: its chart, what was read of it, its label, and what is assumed. */
 export default function Editor({ entry: begun, storage, onDone }: Props): JSX.Element {
-	const { entry, change, undo, canUndo, isTheirs, found } = useEntry(storage, begun);
+	const at = useEntry(storage, begun);
+	const { entry, change } = at;
 	const fixture = useMemo(() => chartFixture(entry), [entry]);
 	const { chart, profile, figures } = fixture;
 	const box = useRef<HTMLTextAreaElement>(null);
@@ -51,30 +52,7 @@ export default function Editor({ entry: begun, storage, onDone }: Props): JSX.El
 	};
 	return (
 		<div class="stock stock-editor">
-			<div class="stock-ways">
-				<Button look="quiet" onClick={onDone}>
-					{words.back}
-				</Button>
-				<Button disabled={!canUndo} onClick={undo}>
-					{words.undo}
-				</Button>
-				<p class="stock-kept">{words.kept}</p>
-			</div>
-			{found && (
-				<Trouble words={stockKeeping} found={found} aside={() => asideText(storage)} onDone={() => undefined} />
-			)}
-			{isTheirs && (
-				<Notice>
-					<p role="status">{words.otherTab}</p>
-				</Notice>
-			)}
-			<Field
-				label={words.name}
-				hint={words.nameHint}
-				value={entry.name}
-				maxLength={40}
-				onInput={(event) => change({ name: event.currentTarget.value })}
-			/>
+			<EditorTop storage={storage} at={at} onDone={onDone} />
 			<div class="stock-chart">
 				<section>
 					<ChartBox box={box} chart={chart} text={entry.chart} onText={(text) => change({ chart: text })} />

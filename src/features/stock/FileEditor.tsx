@@ -1,11 +1,11 @@
 import type { JSX } from 'preact';
 import { useMemo, useState } from 'preact/hooks';
-import { fileWords, stockKeeping, stockWords as words } from '#words/stock/index.ts';
+import { fileWords, stockWords as words } from '#words/stock/index.ts';
 import { type FileEntry, printedModes } from '../../../shared/stock/index.ts';
-import { type BrowserStore, Trouble } from '../../storage/index.ts';
-import { Button, Field, Notice } from '../../ui/index.ts';
+import type { BrowserStore } from '../../storage/index.ts';
+import { Notice } from '../../ui/index.ts';
+import { EditorTop } from './EditorTop.tsx';
 import { FileCautions, FileNotes } from './FileNotes.tsx';
-import { asideText } from './keep.ts';
 import { Label } from './Label.tsx';
 import { fixtureOf } from './maker.ts';
 import { ReadTable } from './ReadTable.tsx';
@@ -20,35 +20,13 @@ interface Props {
 
 /** A fixture that was read from a file: its name, its label, and what was lost and assumed. */
 export default function FileEditor({ entry: begun, storage, onDone }: Props): JSX.Element {
-	const { entry, change, undo, canUndo, isTheirs, found } = useEntry(storage, begun);
+	const at = useEntry(storage, begun);
+	const { entry, change } = at;
 	const { profile, figures } = useMemo(() => fixtureOf(entry), [entry]);
 	const [wrong, tell] = useState<string | null>(null);
 	return (
 		<div class="stock stock-editor">
-			<div class="stock-ways">
-				<Button look="quiet" onClick={onDone}>
-					{words.back}
-				</Button>
-				<Button disabled={!canUndo} onClick={undo}>
-					{words.undo}
-				</Button>
-				<p class="stock-kept">{words.kept}</p>
-			</div>
-			{found && (
-				<Trouble words={stockKeeping} found={found} aside={() => asideText(storage)} onDone={() => undefined} />
-			)}
-			{isTheirs && (
-				<Notice>
-					<p role="status">{words.otherTab}</p>
-				</Notice>
-			)}
-			<Field
-				label={words.name}
-				hint={words.nameHint}
-				value={entry.name}
-				maxLength={40}
-				onInput={(event) => change({ name: event.currentTarget.value })}
-			/>
+			<EditorTop storage={storage} at={at} onDone={onDone} />
 			<p>
 				{words.fromFile} {fileWords.standIn}
 			</p>
