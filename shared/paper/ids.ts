@@ -69,28 +69,13 @@ export const WHEN_NAMED: readonly KindId[] = Object.freeze(['hex-of-value', 'val
  * whose power, light and settings are assumed.
  */
 export const CHART_KIND_IDS: readonly KindId[] = Object.freeze([
-	'value-function',
-	'function-values',
-	'band-edge',
-	'band-middle',
-	'percent-of-value',
-	'value-of-percent',
-	'slot-does',
-	'match-slots',
-	'bands-in-order',
-	'desk-slot',
-	'footprint',
-	'last-slot',
-	'next-free',
-	'nth-address',
-	'overlaps',
-	'runs-past',
-	'how-many-fit',
-	'coarse-fine',
-	'value-of-pair',
+	...FIRST_PLAIN_IDS.filter((id) => ![...WHEN_NAMED, 'dip-to-address', 'address-to-dip'].includes(id)),
 	'band-of-percent',
 	'percent-in-band',
 ]);
+
+/** Most fixtures of the crew's own that a recipe carries whole. */
+export const OWN_MOST = 8;
 
 export type PlainKindId = (typeof PLAIN_KIND_IDS)[number];
 export type RigKindId = (typeof RIG_KIND_IDS)[number];

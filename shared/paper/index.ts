@@ -18,6 +18,7 @@ export {
 	LEVELS,
 	MISTAKE_IDS,
 	type MistakeId,
+	OWN_MOST,
 	type PaperLevel,
 	PLAIN_KIND_IDS,
 	type PlainKindId,

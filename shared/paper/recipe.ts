@@ -1,7 +1,7 @@
 import * as v from 'valibot';
 import { idText, profileSchema, whole } from '../profile/index.ts';
 import { sheetSchema } from '../sheet/index.ts';
-import { KIND_IDS, LEVELS, TOPIC_IDS } from './ids.ts';
+import { KIND_IDS, LEVELS, OWN_MOST, TOPIC_IDS } from './ids.ts';
 
 /** What a trainer asks a paper to be: plain JSON. With a seed it is the whole paper, so a link need carry nothing else. */
 export const recipeSchema = v.strictObject({
@@ -14,7 +14,7 @@ export const recipeSchema = v.strictObject({
 	/** Bundled fixtures it is about, by id; with none and no sheet: all of them. */
 	profiles: v.optional(v.pipe(v.array(idText), v.maxLength(40)), []),
 	/** The crew's own fixtures, whole. */
-	own: v.optional(v.pipe(v.array(profileSchema), v.maxLength(8)), []),
+	own: v.optional(v.pipe(v.array(profileSchema), v.maxLength(OWN_MOST)), []),
 	/** A rig: a bundled one by id, or a sheet, whole. */
 	rig: v.optional(v.nullable(v.union([idText, sheetSchema])), null),
 	/** Empty: all. */

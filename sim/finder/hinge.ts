@@ -1,6 +1,10 @@
 import { idOf, isRepair } from './layout.ts';
 import type { RigOutcomes } from './table.ts';
 import type { Hinge, Suspect, Verdict } from './types.ts';
+import { triedBy } from './verdict.ts';
+
+/** Seconds: more than any check takes. */
+const LAST = 10_000;
 
 /** Where a walk stands, as far as a hinge hangs on it. */
 export interface HingeGround {
@@ -15,25 +19,25 @@ export interface HingeGround {
 
 /**
  * Whether one wrong answer would have led to this verdict although another cause holds. Each answer but one fits such a cause; of several
- * the heaviest is told.
+ * the heaviest is told. Left out are causes that the verdict's own repairs clear, those whose repair was seen to fail, and those that
+ * nothing speaks against and are only rarer.
  * @param all suspects, heaviest first
- * @returns null where every other cause has two answers or more against it
+ * @returns null where no such cause is left
  */
 export function hingeOf(ground: HingeGround, { suspects }: Verdict, all: readonly Suspect[]): Hinge | null {
 	const repairs = new Set(suspects.map(repairsText));
-	const tried = new Set(all.flatMap(({ against }) => against.flatMap(({ check }) => (isTried(check) ? [check] : []))));
+	const failed = new Set(all.flatMap(({ against }) => against.map(({ check }) => check)));
 	const suspect = all.find(
 		(each) =>
 			each.faults.length > 0 &&
 			each.against.length === 1 &&
 			!repairs.has(repairsText(each)) &&
-			!each.repairs.some(({ id, place }) => tried.has(`mend-${id}@${place}`)),
+			// a repair that was made and did not help has ruled its cause out
+			!each.repairs.some((repair) => failed.has(triedBy(repair))),
 	);
 	const [answer] = suspect?.against ?? [];
 	return suspect && answer ? { suspect, answer, settle: settleOf(ground, suspects, suspect) } : null;
 }
-
-const isTried = (check: string): boolean => check.startsWith('mend-');
 
 const repairsText = ({ repairs }: Suspect): string => repairs.map(({ id, place }) => `${id}@${place}`).join('+');
 
@@ -53,8 +57,8 @@ function settleOf(
 		const [there, ...others] = shownBy((its) => its === id);
 		const here = [...shownBy((its) => named.has(its))];
 		if (there == null || others.length > 0 || here.includes(there) || here.includes(null)) continue;
-		// a look from where one stands before anything that changes the rig, however quick
-		const cost = secondsTo(at) + (check.sort === 'look' && !check.disturbs ? 0 : 10_000);
+		// a look before anything that changes the rig, however quick
+		const cost = secondsTo(at) + (check.sort === 'look' && !check.disturbs ? 0 : LAST);
 		if (!best || cost < best.cost) best = { check: check.id, here: here as string[], there, cost };
 	}
 	return best && { check: best.check, here: best.here, there: best.there };

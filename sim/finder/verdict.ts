@@ -146,12 +146,15 @@ const repairsOf = ({ sheet }: RigOutcomes, { faults }: Pick<Candidate, 'faults'>
 		return { ...repair, seconds: repairSecondsFromFloor(sheet, repair) };
 	});
 
+/** Id of the check that tries a repair. */
+export const triedBy = ({ id, place }: Pick<PlacedRepair, 'id' | 'place'>): string => `mend-${id}@${place}`;
+
 /** Weight over seconds, heaviest ratio first: least expected seconds until one of them clears it. Repairs that were tried are out. */
 function repairsInOrder({ answered, isRepaired }: WalkStanding, suspects: readonly Suspect[]): Verdict['repairs'] {
 	const repairs = new Map<string, PlacedRepair & { weight: number; check: string }>();
 	for (const { repairs: list, weight } of suspects) {
 		for (const repair of list) {
-			const check = `mend-${repair.id}@${repair.place}`;
+			const check = triedBy(repair);
 			if (answered.has(check) && !isRepaired) continue;
 			const known = repairs.get(check);
 			if (known) known.weight += weight;

@@ -48,6 +48,7 @@ test('one’s own fixture comes first on the bench', async ({ page: tab }) => {
 	const add = dialog.getByRole('button', { name: layOutWords.addOne('') });
 	await expect(add.first()).toHaveText(layOutWords.addOne('Row wash'));
 	await add.first().press('Enter');
+	await expect(dialog.locator('.on-bench li')).toHaveCount(5);
 	await expect(dialog.locator('.on-bench li').last().getByRole('textbox')).toHaveValue(/wash/i);
 });
 
@@ -81,7 +82,7 @@ test('one’s own fixture comes first in tonight’s rig', async ({ page: tab })
 	await expect(tab.locator('main')).toContainText('Row wash');
 });
 
-test('a quiz is set on one’s own fixture, and taken by somebody who has none of it', async ({
+test('a quiz is set on one’s own fixture, and opens for somebody who has none of it, at its first question', async ({
 	page: tab,
 	browser,
 	baseURL,
@@ -104,6 +105,12 @@ test('a quiz is set on one’s own fixture, and taken by somebody who has none o
 	const context = await browser.newContext({ ...(baseURL ? { baseURL } : {}), serviceWorkers: 'block' });
 	const other = await context.newPage();
 	await other.goto(link);
-	await expect(other.getByRole('button', { name: /begin|start/i }).first()).toBeVisible({ timeout: 30_000 });
+	const name = other.getByLabel('Your name');
+	if (await name.count()) await name.fill('Ada');
+	await other
+		.getByRole('button', { name: /begin|start/i })
+		.first()
+		.click({ timeout: 30_000 });
+	await expect(other.locator('.sit-bar')).toBeVisible({ timeout: 30_000 });
 	await context.close();
 });

@@ -92,6 +92,7 @@ test('when every page is closed the new version is there at the next visit', asy
 				await next.close();
 				return versions;
 			},
+			// Chromium may start the old worker anew as it ends: the new one then waits half a minute (src/site/updates/watch.ts)
 			{ timeout: 60_000 },
 		)
 		.toEqual(['two', 'two']);

@@ -1,4 +1,5 @@
 import { locale } from '../locale/index.ts';
+import { led } from './amounts.ts';
 
 export const verdictWords = {
 	because: {
@@ -36,11 +37,12 @@ export const verdictWords = {
 	handOver:
 		'No spare, or still no luck? Mark the fixture. Give it and the log below to whoever looks after the gear, or to a competent repairer. Sockets and mains wiring are for a competent electrician (in the US, a licensed electrician or a qualified person).',
 	hinge: {
-		none: 'No other cause I know is just one wrong answer away. That doesn’t prove this one.',
+		none: 'I found no other fix, of those not tried yet, that hangs on one wrong answer. That doesn’t prove this one.',
 		title: 'One wrong answer could have led here',
-		says: (check: string, seen: string, name: string) => `If “${check}: ${seen}” was wrong, it could be ${name}.`,
-		settle: (title: string, there: string, here: string) =>
-			`To settle it: ${title}. “${there}” points to that one. “${here}” fits what’s said above.`,
+		says: (check: string, seen: string, name: string) =>
+			`If “${led(check, ':')} ${seen}” was wrong, it could be ${name}.`,
+		settle: (title: string, does: string) => `To settle it: ${led(title, '.')} ${does}`,
+		settled: (there: string, here: string) => `“${there}” points to that one. “${here}” fits what’s said above.`,
 		or: '” or “',
 		again: 'No check that can be done now tells them apart. Look at that one again.',
 	},

@@ -17,10 +17,6 @@ export const trainerWords = {
 	titleFirst: 'A quiz for the crew',
 	about: 'What it’s about',
 	aboutWays: { fixtures: 'Fixtures', rig: 'A rig of the hall', own: 'Our own rig' },
-	/** While a part of the page comes, and when it doesn’t. */
-	coming: 'Getting this…',
-	failed: 'This couldn’t be fetched. Check the network once.',
-	again: 'Try again',
 	ownFixtures: 'Fixtures from your stock',
 	ownHint: 'They go with the quiz, so whoever takes it needs no stock of their own.',
 	ownPicked:

@@ -62,6 +62,10 @@ export function Bench({
 		chosen.current = true;
 		setReal(to);
 	};
+	// whoever came for it has taken the focus by now
+	useEffect(() => {
+		chosen.current = false;
+	}, [real]);
 	const tell = useRef<(words: string) => void>(() => {});
 	const listeners = useRef(new Set<OnFrame>());
 

@@ -65,7 +65,8 @@ export function useBenchView(store: RigStore, around: Around): BenchView {
 				return person.current.tool;
 			},
 			bring(part) {
-				if (part === null) change({ tool: null, sheet: 'panel' });
+				// the sheet stays: its button has the focus
+				if (part === null) change({ tool: null });
 				else if (part === 'panel' || part === 'desk') change({ sheet: part });
 				else change({ tool: part, sheet: 'tools' });
 			},

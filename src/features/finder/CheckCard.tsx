@@ -7,7 +7,7 @@ import { Cautions } from './Cautions.tsx';
 import { Picture } from './Picture.tsx';
 import { AnswerSign } from './Sign.tsx';
 import type { FinderStore } from './store.ts';
-import { timeText } from './verdict.ts';
+import { disturbsText, timeText } from './verdict.ts';
 import type { AnswerView, CheckView, Stage } from './view.ts';
 import { Why } from './Why.tsx';
 
@@ -37,7 +37,7 @@ export function CheckCard({ store, check, stage }: Props): JSX.Element {
 					<strong>{checkWords.costs(timeText(check.seconds))}</strong>
 					{check.walk >= 1 && `, ${(check.climbs ? checkWords.climb : checkWords.walk)(timeText(check.walk))}`}
 					{check.needs.length > 0 && `. ${checkWords.needs(check.needs.map((need) => needWords[need]).join(', '))}`}
-					{check.disturbs && `. ${check.sort === 'look' ? checkWords.mayDisturb : checkWords.disturbs}`}.
+					{check.disturbs && `. ${disturbsText(check.sort)}`}.
 				</p>
 				<Cautions ids={check.cautions} onShown={() => tell(true)} />
 				<Picture picture={check.picture} />

@@ -22,7 +22,7 @@ const LIGHTS = {
 	dim: { lines: `${ring}M12 2v1M12 21v1M2 12h1M21 12h1`, filled: 'M12 7a5 5 0 0 0 0 10z' },
 	flickering: { lines: `${ring}M1 14l2-4l2 4M19 14l2-4l2 4M10 2l4 2M10 22l4-2`, filled: 'M12 9l3 3l-3 3l-3-3z' },
 	blinking: { lines: `${ring}M3 6a11 11 0 0 1 18 0M3 18a11 11 0 0 0 18 0`, filled: 'M12 7a5 5 0 0 1 0 10z' },
-	bolt: { lines: '', filled: 'M13 1l-8 13h6l-1 9l9-13h-6z' },
+	flashing: { lines: rays, filled: 'M12 6l2 4l4 2l-4 2l-2 4l-2-4l-4-2l4-2z' },
 	moving: { lines: 'M4 12a8 8 0 0 1 14-5M18 2v5h-5M20 12a8 8 0 0 1-14 5M6 22v-5h5' },
 } as const satisfies Readonly<Record<string, Drawing>>;
 
@@ -30,7 +30,7 @@ const BATTERY = {
 	empty: { lines: battery },
 	low: { lines: battery, filled: 'M4 9h3v6h-3z' },
 	good: { lines: battery, filled: 'M4 9h3v6h-3zM9 9h3v6h-3zM14 9h3v6h-3z' },
-	charging: { lines: battery, filled: 'M12 8l-5 5h3l-1 4l5-5h-3z' },
+	charging: { lines: `${battery}M10 14v-4M8 12l2-2l2 2` },
 } as const satisfies Readonly<Record<string, Drawing>>;
 
 const COMPLAINTS: Readonly<Record<ComplaintKind, Drawing>> = {
@@ -48,7 +48,7 @@ const COMPLAINTS: Readonly<Record<ComplaintKind, Drawing>> = {
 	'answers-anothers': { lines: `${faders}M9 6h4M12 3l3 3l-3 3`, filled: 'M15 4h6v4h-6zM3 14h6v4h-6z' },
 	'two-move': { lines: 'M12 13v8M12 13l-6-6M12 13l6-6', filled: 'M9 17h6v4h-6zM3 2h5v5h-5zM16 2h5v5h-5z' },
 	'own-show': LIGHTS.moving,
-	strobing: LIGHTS.bolt,
+	strobing: LIGHTS.flashing,
 	'ignores-remote': { lines: `${remote}M14 5l7 7M21 5l-7 7` },
 	'remote-moves-wrong': { lines: `${remote}M14 12h7M18 9l3 3l-3 3` },
 	dim: LIGHTS.dim,
@@ -74,7 +74,7 @@ const LAMPS: Readonly<Record<string, Drawing>> = {
 	flickering: LIGHTS.flickering,
 	jumping: LIGHTS.flickering,
 	blinking: LIGHTS.blinking,
-	flashing: LIGHTS.bolt,
+	flashing: LIGHTS.flashing,
 	moving: LIGHTS.moving,
 };
 

@@ -20,6 +20,12 @@ type PanelOf = keyof typeof quickWords.panels;
 export function Start({ store, scene }: { store: FinderStore; scene: FinderScene }): JSX.Element {
 	const [count, setCount] = useState<number | null>(null);
 	const [linked, setLinked] = useState<QuickLink | null>(null);
+	const [own, setOwn] = useState<readonly OwnFixture[]>([]);
+	useEffect(() => {
+		// most devices have none, and need not fetch what reads them; there before they are asked for, so that no tap meets another
+		if (isKept(DEVICE, 'stock'))
+			import('../stock/index.ts').then((stock) => stock.ownFixtures()).then(setOwn, () => undefined);
+	}, []);
 	if (scene.stage !== null) return <Working stage={scene.stage} />;
 	const back = (
 		<Button look="quiet" onClick={() => (linked === null ? setCount(null) : setLinked(null))}>
@@ -71,7 +77,7 @@ export function Start({ store, scene }: { store: FinderStore; scene: FinderScene
 	return (
 		<section class="start-quick">
 			<Question at={3} title={quickWords.panel} />
-			<Panels store={store} rest={{ count, linked }} />
+			<Panels store={store} own={own} rest={{ count, linked }} />
 			{back}
 		</section>
 	);
@@ -79,17 +85,12 @@ export function Start({ store, scene }: { store: FinderStore; scene: FinderScene
 
 interface PanelsProps {
 	store: FinderStore;
+	own: readonly OwnFixture[];
 	rest: { readonly count: number; readonly linked: QuickLink };
 }
 
 /** The crew's own fixtures, and then the house's by their panels. */
-function Panels({ store, rest }: PanelsProps): JSX.Element {
-	const [own, set] = useState<readonly OwnFixture[]>([]);
-	useEffect(() => {
-		// most devices have none, and need not fetch what reads them
-		if (isKept(DEVICE, 'stock'))
-			import('../stock/index.ts').then((stock) => stock.ownFixtures()).then(set, () => undefined);
-	}, []);
+function Panels({ store, own, rest }: PanelsProps): JSX.Element {
 	const panels = (Object.keys(quickWords.panels) as PanelOf[]).map((id) => ({
 		id,
 		...quickWords.panels[id],

@@ -5,7 +5,7 @@ import { Button, Notice, Tape, Title } from '../../ui/index.ts';
 import { Cautions } from './Cautions.tsx';
 import { Picture } from './Picture.tsx';
 import type { FinderStore } from './store.ts';
-import { becauseOf, lacking, shareText, timeText, titleOf, waysOn } from './verdict.ts';
+import { becauseOf, disturbsText, lacking, shareText, timeText, titleOf, waysOn } from './verdict.ts';
 import type { CauseView, HingeView, RepairView, Stage, VerdictView } from './view.ts';
 import type { Allows } from './walk.ts';
 
@@ -114,7 +114,17 @@ function HingeSays({ on }: { on: HingeView | null }): JSX.Element {
 			<summary class="fold-line">{words.title}</summary>
 			<p>{words.says(check, seen, name)}</p>
 			<Cautions ids={cautions} />
-			<p>{settle ? words.settle(settle.title, settle.there, settle.here.join(words.or)) : words.again}</p>
+			{settle ? (
+				<>
+					<p>
+						{words.settle(settle.title, settle.does)}
+						{settle.disturbs && ` ${disturbsText(settle.sort)}.`}
+					</p>
+					<p>{words.settled(settle.there, settle.here.join(words.or))}</p>
+				</>
+			) : (
+				<p>{words.again}</p>
+			)}
 		</details>
 	);
 }

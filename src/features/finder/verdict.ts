@@ -1,5 +1,5 @@
-import { amountWords, suspectWords, verdictWords } from '#words/finder/index.ts';
-import type { RepairView, SuspectView, VerdictView } from './view.ts';
+import { amountWords, checkWords, suspectWords, verdictWords } from '#words/finder/index.ts';
+import type { CheckView, RepairView, SuspectView, VerdictView } from './view.ts';
 import type { Allows, Spare } from './walk.ts';
 
 /** What stands over a verdict. */
@@ -25,6 +25,10 @@ export function waysOn({ lost }: Pick<VerdictView, 'lost'>): string[] {
 		verdictWords.handOver,
 	];
 }
+
+/** What a check that disturbs the show does to it: a look at a panel only may. No full stop. */
+export const disturbsText = (sort: CheckView['sort']): string =>
+	sort === 'look' ? checkWords.mayDisturb : checkWords.disturbs;
 
 /** What a repair needs that the gig does not have. */
 export function lacking({ needs }: Pick<RepairView, 'needs'>, { without }: Allows): Spare[] {

@@ -125,7 +125,14 @@ export interface HingeView {
 	readonly check: string;
 	readonly seen: string;
 	/** What parts the two, and what is seen if it is the other, or else; null where no check is left. */
-	readonly settle: { readonly title: string; readonly there: string; readonly here: readonly string[] } | null;
+	readonly settle: {
+		readonly title: string;
+		readonly does: string;
+		readonly sort: CheckSort;
+		readonly disturbs: boolean;
+		readonly there: string;
+		readonly here: readonly string[];
+	} | null;
 	/** Those of the check that is to be done, or done again. */
 	readonly cautions: readonly CautionId[];
 }

@@ -153,15 +153,20 @@ function viewHinge(ground: WalkContext, finder: Finder): HingeView | null {
 	const { suspect, answer, settle } = hinge;
 	const wordsOf = wordsOnce(ground, finder);
 	const says = settle && wordsOf(settle.check);
+	const check = settle && finder.check(settle.check);
 	return {
 		name: suspectName(ground, suspect),
 		check: wordsOf(answer.check).title,
 		seen: wordsOf(answer.check).seen(answer.seen),
-		settle: says && {
-			title: says.title,
-			there: says.seen(settle.there),
-			here: settle.here.map((outcome) => says.seen(outcome)),
-		},
+		settle: says &&
+			check && {
+				title: says.title,
+				does: checkDoes(ground.sheet, ground.meant, check),
+				sort: check.sort,
+				disturbs: check.disturbs,
+				there: says.seen(settle.there),
+				here: settle.here.map((outcome) => says.seen(outcome)),
+			},
 		cautions: (finder.check((settle ?? answer).check)?.cautions ?? []) as readonly CautionId[],
 	};
 }

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { bundledRig } from '../../../shared/sheet/index.ts';
-import { type Finder, finderOn, openOutcomes } from '../../../sim/finder/index.ts';
+import { ELSE, type Finder, finderOn, openOutcomes } from '../../../sim/finder/index.ts';
 import { textOf } from './gig.ts';
 
 const bench = openOutcomes(bundledRig('four-in-line'), { kind: 'no-answer', fixture: 'wash-2' });
@@ -71,8 +71,18 @@ describe('what a verdict hangs on', () => {
 		expect(finder.hinge()).toBeNull();
 		const { finder: ended } = walked(0, -1);
 		const [repair] = repairsOf(ended);
-		if (repair) ended.answer(repair, 'cleared');
+		expect(repair).toBeDefined();
+		ended.answer(repair ?? '', 'cleared');
 		expect(ended.verdict()?.because).toBe('mended');
 		expect(ended.hinge()).toBeNull();
+		const lost = finderOn(bench);
+		for (let at = 0; at < 60 && lost.verdict()?.because !== 'unknown'; at++) {
+			const next = lost.next();
+			const [repairOf] = repairsOf(lost);
+			const id = next?.check.id ?? repairOf ?? '';
+			lost.answer(id, id.startsWith('mend-') ? 'still' : ELSE);
+		}
+		expect(lost.verdict()?.because).toBe('unknown');
+		expect(lost.hinge()).toBeNull();
 	});
 });

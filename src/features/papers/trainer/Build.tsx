@@ -3,13 +3,14 @@ import { levelNames, trainerWords } from '#words/papers/index.ts';
 import type { PaperLevel } from '../../../../shared/paper/index.ts';
 import type { AskRoute } from '../../../engine/index.ts';
 import { DEVICE, isKept } from '../../../storage/index.ts';
-import { Field, laterWith } from '../../../ui/index.ts';
+import { Field } from '../../../ui/index.ts';
+import { later } from '../asking.ts';
 import type { Offer, Stock } from '../protocol.ts';
 import { Chips } from './Chips.tsx';
 import { changed, type DraftReading, FIRST_DRAFT, offerFor, type PaperDraft, withOrWithout } from './draft.ts';
 import { OwnRig } from './OwnRig.tsx';
 
-const OwnChips = laterWith(trainerWords, 'papers-wait')(() => import('./OwnChips.tsx'), true);
+const OwnChips = later(() => import('./OwnChips.tsx'));
 
 interface Props {
 	ask: AskRoute;

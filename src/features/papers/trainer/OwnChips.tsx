@@ -1,15 +1,12 @@
 import type { JSX } from 'preact';
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { trainerWords } from '#words/papers/index.ts';
-import type { PaperRecipe } from '../../../../shared/paper/index.ts';
+import { OWN_MOST, type PaperRecipe } from '../../../../shared/paper/index.ts';
 import { useOwnFixtures } from '../../stock/index.ts';
 import { Chips } from './Chips.tsx';
 import { withOrWithout } from './draft.ts';
 
 type Own = PaperRecipe['own'];
-
-/** Most that a recipe carries whole. */
-const MOST = 8;
 
 interface Props {
 	/** Those that the quiz is on. */
@@ -30,12 +27,14 @@ export default function OwnChips({ own, onOwn }: Props): JSX.Element | null {
 			make(new Map(all.map(([id, each]) => [id, 'profile' in each ? each.profile : null]))),
 		);
 	}, [entries]);
+	const now = useRef(own);
+	now.current = own;
 	const picked = own.map(({ id }) => id);
 	const options = [
 		...own.map(({ id, name }) => ({ id, name })),
 		...entries
 			.filter(({ id }) => own.length === 0 || (made.has(id) && !picked.includes(made.get(id)?.id ?? '')))
-			.map(({ id, name }) => ({ id, name, off: own.length >= MOST })),
+			.map(({ id, name }) => ({ id, name, off: own.length >= OWN_MOST })),
 	];
 	const pick = async (id: string) => {
 		tell(null);
@@ -45,7 +44,10 @@ export default function OwnChips({ own, onOwn }: Props): JSX.Element | null {
 		if (!found) return;
 		if ('wrong' in found) return tell(found.wrong);
 		make((before) => new Map(before).set(id, found.profile));
-		onOwn([...own, found.profile]);
+		// others may have been picked meanwhile, or this one twice
+		const { current } = now;
+		if (current.length >= OWN_MOST || current.some((profile) => profile.id === found.profile.id)) return;
+		onOwn([...current, found.profile]);
 	};
 	if (options.length === 0) return null;
 	return (

@@ -105,7 +105,7 @@ export function readDraft(draft: PaperDraft): DraftReading {
 					: draft.about === 'own'
 						? (draft.pasted?.sheet ?? null)
 						: null,
-			topics: [...draft.topics],
+			topics: topicsAsked(draft),
 			kinds: kindsAsked(draft),
 			count,
 			levels: draft.levels.length > 0 ? [...draft.levels] : ['easy', 'middle', 'hard'],
@@ -126,6 +126,10 @@ function kindsAsked(draft: PaperDraft): KindId[] {
 	const picked = draft.kinds.filter((id) => CHART_KIND_IDS.includes(id));
 	return picked.length > 0 ? picked : [...CHART_KIND_IDS];
 }
+
+/** Topics to ask of, likewise. */
+const topicsAsked = (draft: PaperDraft): TopicId[] =>
+	draft.topics.filter((id) => !isOnOwn(draft) || CHART_KIND_IDS.some((kind) => KIND_TOPICS[kind] === id));
 
 const isAllOfChart = (kinds: readonly KindId[]): boolean => CHART_KIND_IDS.every((id) => kinds.includes(id));
 
