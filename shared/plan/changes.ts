@@ -79,14 +79,14 @@ export function changesOf(before: Plan, now: Plan): PlanChanges {
 	const numberOf = new Map(before.rows.map(({ id }, i) => [id, i]));
 	return {
 		rows: [...rows, ...gone],
-		...cableChanges(before, now),
+		...cableChanges(before, now, new Set(rows.flatMap(({ row, is }) => (is === 'swap' ? [row.id] : [])))),
 		renumbered: now.rows.filter(({ id }, i) => !told.has(id) && numberOf.get(id) !== i).length,
 		patch: digestsThen.patch !== digestsNow.patch,
 	};
 }
 
 /** A profile as its id, or all of it where the plan carries its own. */
-const kindOf = (plan: Plan, { profile }: PlanRow): string => {
+export const kindOf = (plan: Plan, { profile }: PlanRow): string => {
 	const own = plan.profiles.find(({ id }) => id === profile);
 	return own ? `${profile} ${murmur3Text(JSON.stringify(own), 0)}` : profile;
 };
@@ -117,17 +117,17 @@ interface Run extends CableChange {
 function cablesOf(plan: Plan): { cables: Map<string, Run>; ends: Set<string> } {
 	const cables = new Map<string, Run>();
 	const ends = new Set<string>();
-	const add = (run: Run, n: number): void => {
-		cables.set(JSON.stringify([run.from, run.to, n]), run);
+	const add = (run: Run): void => {
+		cables.set(JSON.stringify([run.from, run.to]), run);
 	};
 	for (const { universe, runs, feed } of linesOf(plan)) {
 		const desk: CableEnd = { is: 'desk', universe };
 		const split: CableEnd = { is: 'split', universe };
-		if (feed !== null) add({ from: desk, to: split, length: feed, metres: feed }, 0);
+		if (feed !== null) add({ from: desk, to: split, length: feed, metres: feed });
 		for (const run of runs) {
 			for (const { from, to, length, metres } of run.cables) {
 				const start: CableEnd = from === null ? (feed === null ? desk : split) : { is: 'row', row: from };
-				add({ from: start, to: { is: 'row', row: to }, length, metres }, 0);
+				add({ from: start, to: { is: 'row', row: to }, length, metres });
 			}
 			const last = run.rows.at(-1);
 			if (last !== undefined && (plan.source === 'desk' || run.rows.length > 1)) ends.add(last);
@@ -136,9 +136,11 @@ function cablesOf(plan: Plan): { cables: Map<string, Run>; ends: Set<string> } {
 	return { cables, ends };
 }
 
+/** @param others rows with another fixture in their place: a terminator goes away in the old one */
 function cableChanges(
 	before: Plan,
 	now: Plan,
+	others: ReadonlySet<string>,
 ): Pick<PlanChanges, 'pull' | 'run' | 'bring' | 'unterminate' | 'terminate'> {
 	const [then, next] = [cablesOf(before), cablesOf(now)];
 	const stays = (key: string): boolean => {
@@ -151,8 +153,8 @@ function cableChanges(
 		pull: pulled.map(plain),
 		run: run.map(plain),
 		bring: toBring(pulled, run),
-		unterminate: [...then.ends].filter((id) => !next.ends.has(id)),
-		terminate: [...next.ends].filter((id) => !then.ends.has(id)),
+		unterminate: [...then.ends].filter((id) => !next.ends.has(id) || others.has(id)),
+		terminate: [...next.ends].filter((id) => !then.ends.has(id) || others.has(id)),
 	};
 }
 

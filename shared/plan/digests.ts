@@ -1,5 +1,6 @@
 import { murmur3Text } from '../random/index.ts';
 import { type DataLink, linksOf } from './line.ts';
+import { isOnBattery } from './make.ts';
 import { rowFootprint } from './pack.ts';
 import { askedOf, settingsOf } from './sheet.ts';
 import type { Plan, PlanRow } from './types.ts';
@@ -65,6 +66,10 @@ export function digestsOf(plan: Plan): PlanDigests {
 			row.profile,
 			own.get(row.profile) ?? 0,
 			askedOf(plan, row),
+			// printed large, whether or not its panel is asked for it
+			row.address,
+			// the hours on its battery hang on tonight's look
+			isOnBattery(plan, row) ? plan.show.look : null,
 			row.universe,
 			row.circuit,
 			overhead,

@@ -10,9 +10,9 @@ import {
 } from '../power/index.ts';
 import type { Profile } from '../profile/index.ts';
 import { linesOf } from './line.ts';
-import { DEFAULT_HOURS, DEFAULT_VOLTS, profileOf } from './make.ts';
+import { DEFAULT_HOURS, DEFAULT_VOLTS, isOnBattery, profileOf } from './make.ts';
 import { circuitKey } from './steps.ts';
-import type { Plan, PlanRow } from './types.ts';
+import type { Plan } from './types.ts';
 
 /** How a number came about: somebody said it, a profile says it, it is taken for want of better, or it follows from others. */
 export type How = 'given' | 'profile' | 'assumed' | 'computed';
@@ -106,16 +106,12 @@ export function figuresOf(plan: Plan): Figure[] {
 	return [...circuitFigures(plan), ...batteryFigures(plan), ...weightFigures(plan), ...lineFigures(plan)];
 }
 
-/** Rows that draw from the mains in the show: no battery, or put on a circuit. */
-const isOnMains = (plan: Plan, row: PlanRow): boolean =>
-	row.circuit !== '' || profileOf(plan, row.profile)?.power.battery === null;
-
 function circuitFigures(plan: Plan): Figure[] {
 	// by name, however it is written: half a load under each of two spellings would look like room
 	const circuits = new Map<string, { readonly circuit: string; readonly watts: number }>();
 	for (const row of plan.rows) {
 		const profile = profileOf(plan, row.profile);
-		if (!profile || !isOnMains(plan, row)) continue;
+		if (!profile || isOnBattery(plan, row)) continue;
 		const key = circuitKey(row.circuit);
 		const { circuit, watts } = circuits.get(key) ?? { circuit: row.circuit.trim(), watts: 0 };
 		circuits.set(key, { circuit, watts: watts + mainsWatts(profile) });
@@ -162,7 +158,7 @@ function ofCircuit({ supply }: Plan, circuit: string, watts: number): Figure[] {
 }
 
 function batteryFigures(plan: Plan): Figure[] {
-	const ids = [...new Set(plan.rows.filter((row) => !isOnMains(plan, row)).map(({ profile }) => profile))];
+	const ids = [...new Set(plan.rows.filter((row) => isOnBattery(plan, row)).map(({ profile }) => profile))];
 	return ids.flatMap((id) => {
 		const profile = profileOf(plan, id);
 		const battery = profile?.power.battery;

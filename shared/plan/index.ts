@@ -9,6 +9,7 @@ export {
 	type CableChange,
 	type CableEnd,
 	changesOf,
+	kindOf,
 	type PlanChanges,
 	type RowChanges,
 	swapped,
@@ -43,7 +44,7 @@ export {
 	linesOf,
 	linksOf,
 } from './line.ts';
-export { emptyPlan, type NewRow, planFromSheet, profileOf, withRows } from './make.ts';
+export { emptyPlan, isOnBattery, type NewRow, planFromSheet, profileOf, withRows } from './make.ts';
 export { type Packed, type PackItem, packAddresses, packed, placed, rowFootprint } from './pack.ts';
 export {
 	type PlanProblem,
@@ -58,7 +59,6 @@ export { loadPlan, readPlan } from './schema.ts';
 export { askedOf, planSheet, roleOf, settingsOf, sheetBefore } from './sheet.ts';
 export {
 	circuitKey,
-	isOnBattery,
 	litCircuits,
 	type PlanSays,
 	planSays,

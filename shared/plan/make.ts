@@ -14,6 +14,10 @@ const WIDEST = 200;
 export const profileOf = (plan: Pick<Plan, 'profiles'>, id: string): Profile | null =>
 	plan.profiles.find((each) => each.id === id) ?? profileAtHand(id) ?? null;
 
+/** Whether a row runs on its battery: it has one, and no circuit is named. */
+export const isOnBattery = (plan: Plan, row: PlanRow): boolean =>
+	row.circuit === '' && Boolean(profileOf(plan, row.profile)?.power.battery);
+
 /** What a plan has until somebody says otherwise, volts and hours (ours). */
 export const DEFAULT_VOLTS = 230;
 export const DEFAULT_HOURS = 5;

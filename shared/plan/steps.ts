@@ -1,6 +1,6 @@
 import { murmur3Text } from '../random/index.ts';
 import { alongRoom, type DataLink, linksOf } from './line.ts';
-import { profileOf } from './make.ts';
+import { isOnBattery } from './make.ts';
 import { askedOf, settingsOf } from './sheet.ts';
 import type { Plan, PlanRow } from './types.ts';
 
@@ -28,10 +28,6 @@ const ROUNDS: readonly (readonly TickStep[])[] = [
 	['off', 'hung', 'bond', 'placed', 'linked'],
 	['lit'],
 ];
-
-/** Whether a row runs on its battery: it has one, and no circuit is named. */
-export const isOnBattery = (plan: Plan, row: PlanRow): boolean =>
-	row.circuit === '' && Boolean(profileOf(plan, row.profile)?.power.battery);
 
 /** The steps of one row, in order. */
 export function stepsOf(plan: Plan, row: PlanRow): TickStep[] {
@@ -133,7 +129,9 @@ export function warningsOf(
 	const isDone = (step: TickStep): boolean => stands(step) === 'done';
 	const toTouch: readonly TickStep[] = (['hung', 'bond', 'placed', 'linked'] as const).filter(has);
 	const isAtMains = toTouch.some(said) || (next !== null && toTouch.includes(next));
-	const isUp = said('hung') || said('linked') || said('lit') || next === 'linked' || next === 'lit';
+	// what was hung by another plan hangs all the same
+	const was = (step: TickStep): boolean => has(step) && stands(step) !== 'open';
+	const isUp = was('hung') || was('linked') || was('lit') || next === 'linked' || next === 'lit';
 	const isOn = isCircuitLit || (has('lit') && stands('lit') !== 'open');
 	const left = toTouch.some((step) => !isDone(step));
 	return [
@@ -145,12 +143,15 @@ export function warningsOf(
 /** A circuit by its name, however that is spelt; empty where none is named. */
 export const circuitKey = (circuit: string): string => circuit.trim().toLowerCase();
 
-/** Circuits on which a light is ticked as lit, each with the rows that are: their supply is on. */
-export function litCircuits({ rows }: Plan, isLit: (row: string) => boolean): ReadonlyMap<string, ReadonlySet<string>> {
+/**
+ * Circuits on which a mains light is ticked as lit, each with the rows that are: their supply is on. Rows for which none is named
+ * count as one: they may share it.
+ */
+export function litCircuits(plan: Plan, isLit: (row: string) => boolean): ReadonlyMap<string, ReadonlySet<string>> {
 	const found = new Map<string, Set<string>>();
-	for (const { id, circuit } of rows) {
-		const key = circuitKey(circuit);
-		if (key !== '' && isLit(id)) found.set(key, (found.get(key) ?? new Set()).add(id));
+	for (const row of plan.rows) {
+		const key = circuitKey(row.circuit);
+		if (!isOnBattery(plan, row) && isLit(row.id)) found.set(key, (found.get(key) ?? new Set()).add(row.id));
 	}
 	return found;
 }

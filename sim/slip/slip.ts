@@ -1,5 +1,13 @@
 import { isInputError } from '../../shared/error/index.ts';
-import { askedOf, type Plan, type PlanRow, profileOf, settingsOf, sheetBefore } from '../../shared/plan/index.ts';
+import {
+	askedOf,
+	kindOf,
+	type Plan,
+	type PlanRow,
+	profileOf,
+	settingsOf,
+	sheetBefore,
+} from '../../shared/plan/index.ts';
 import {
 	type PanelKey,
 	type Profile,
@@ -53,7 +61,7 @@ export interface Slip {
 export function slipTask(plan: Plan, row: PlanRow, before: Plan | null = null): Task {
 	const profile = profileOf(plan, row.profile);
 	if (!profile) throw new RangeError(`no profile '${row.profile}'`);
-	const was = before?.rows.find(({ id, profile: its }) => id === row.id && its === row.profile);
+	const was = before?.rows.find((each) => each.id === row.id && kindOf(before, each) === kindOf(plan, row));
 	const sheet = sheetBefore({ ...plan, rows: [row] }, before && was ? settingsOf(before, was) : null);
 	const asked = Object.entries(settingsOf(plan, row)) as [SettingKey, SettingValue][];
 	const fixture = row.id;

@@ -16,7 +16,7 @@ const goTo = (tab: Page, words: string) => tab.getByRole('button', { name: words
 /** Six mixed fixtures, whose prep slips are printed. */
 async function begin(tab: Page): Promise<void> {
 	await tab.addInitScript(() => {
-		globalThis.print = () => {};
+		globalThis.print = () => void dispatchEvent(new Event('beforeprint'));
 	});
 	await tab.goto('/rig/');
 	await expect(tab.locator('[data-ready]')).toBeVisible({ timeout: 30_000 });

@@ -1,4 +1,5 @@
 import { expect, type Page, test } from '@playwright/test';
+import { slipWords } from '#words/plan/index.ts';
 import { axe } from './axe.ts';
 import { looks } from './looks.ts';
 
@@ -62,7 +63,7 @@ test('24 mixed fixtures from a pasted list to prep slips, by keyboard alone', as
 	await tabTo(tab, 'Prep slips');
 	await tab.keyboard.press('Enter');
 	await expect(tab.locator('.slip')).toHaveCount(24, { timeout: 60_000 });
-	for (const slip of await tab.locator('.slip-keys').all()) await expect(slip).not.toContainText('No presses');
+	for (const slip of await tab.locator('.slip-keys').all()) await expect(slip).not.toContainText(slipWords.none);
 	// it is there again when the page is
 	await tab.reload();
 	await expect(tab.locator('.rig-line')).toHaveCount(24, { timeout: 30_000 });

@@ -158,15 +158,17 @@ function viewHinge(ground: WalkContext, finder: Finder): HingeView | null {
 		name: suspectName(ground, suspect),
 		check: wordsOf(answer.check).title,
 		seen: wordsOf(answer.check).seen(answer.seen),
-		settle: says &&
-			check && {
-				title: says.title,
-				does: checkDoes(ground.sheet, ground.meant, check),
-				sort: check.sort,
-				disturbs: check.disturbs,
-				there: says.seen(settle.there),
-				here: settle.here.map((outcome) => says.seen(outcome)),
-			},
+		settle:
+			says && check
+				? {
+						title: says.title,
+						does: checkDoes(ground.sheet, ground.meant, check),
+						sort: check.sort,
+						disturbs: check.disturbs,
+						there: says.seen(settle.there),
+						here: settle.here.map((outcome) => says.seen(outcome)),
+					}
+				: null,
 		cautions: (finder.check((settle ?? answer).check)?.cautions ?? []) as readonly CautionId[],
 	};
 }

@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useId, useMemo, useState } from 'preact/hooks';
-import { cautions, siteFirst } from '#words/cautions/index.ts';
+import { type CautionId, cautions, siteFirst } from '#words/cautions/index.ts';
 import { changeWords, planWords } from '#words/plan/index.ts';
 import {
 	changesOf,
@@ -12,7 +12,7 @@ import {
 	verdictOn,
 } from '../../../shared/plan/index.ts';
 import { PROFILE_IDS, profileAtHand } from '../../../shared/profile/index.ts';
-import { Button, CautionLine, Field, Live, Notice, Title } from '../../ui/index.ts';
+import { Button, CautionBox, CautionLine, Field, Live, Notice, Title } from '../../ui/index.ts';
 import { doingText, endName, sheetName } from './changesView.ts';
 import { Papers } from './goingOut.tsx';
 import type { PlanStore } from './store.ts';
@@ -93,18 +93,22 @@ interface ChangesProps {
 	changes: PlanChanges;
 }
 
+/** What can kill at these very steps is said whole, the rest in lines that open. */
+const WHOLE: ReadonlySet<CautionId> = new Set<CautionId>(['hanging', 'height', 'mains']);
+
 function Lights({ plan, before, changes }: ChangesProps): JSX.Element | null {
 	const touched = changes.rows.map(({ row }) => row);
 	const old = before.rows.filter(({ id }) => touched.some((row) => row.id === id));
 	if (touched.length === 0) return null;
-	const care = new Set([...cautionsOf(plan, touched), ...cautionsOf(before, old)]);
+	const care = new Set<CautionId>(['live-show', 'lifting', ...cautionsOf(plan, touched), ...cautionsOf(before, old)]);
 	return (
 		<>
 			<h3>{changeWords.lights}</h3>
 			<div class="rig-cautions">
-				{[...care].map((id) => (
-					<CautionLine key={id} caution={cautions[id]} siteFirst={siteFirst} />
-				))}
+				{[...care].map((id) => {
+					const its = { caution: cautions[id], siteFirst };
+					return WHOLE.has(id) ? <CautionBox key={id} {...its} level={2} /> : <CautionLine key={id} {...its} />;
+				})}
 			</div>
 			<ul class="change-list">
 				{changes.rows.map((change) => {
@@ -164,8 +168,9 @@ function Swap({ store }: { store: PlanStore }): JSX.Element | null {
 	const profiles = [...plan.profiles, ...PROFILE_IDS.flatMap((each) => profileAtHand(each) ?? [])];
 	const spare = profileOf(plan, profile);
 	const swap = (): void => {
-		store.change((was) => swapped(was, row, profile, mode === '' ? undefined : mode));
-		const its = swapped(plan, row, profile, mode === '' ? undefined : mode).rows.find((each) => each.id === row);
+		const next = swapped(plan, row, profile, mode === '' ? undefined : mode);
+		store.change(() => next);
+		const its = next.rows.find((each) => each.id === row);
 		if (its && spare)
 			say([changeWords.swapped(its.name, spare.name, modeTitle(spare, its.mode), threeDigits(its.address)), turn + 1]);
 	};

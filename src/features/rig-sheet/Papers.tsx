@@ -5,7 +5,7 @@ import { changeWords, planWords, printWords, slipWords } from '#words/plan/index
 import {
 	digestsOf,
 	figuresOf,
-	linesOf,
+	linksOf,
 	type Plan,
 	type PlanDigests,
 	type PlanRow,
@@ -34,17 +34,16 @@ const makeAsk = () => openEngine().ask;
 export default function Papers({ plan, kind, changed, onPrint }: Props): JSX.Element {
 	const rows = changed ? plan.rows.filter(({ id }) => changed.only.includes(id)) : plan.rows;
 	const digests = useMemo(() => digestsOf(plan), [plan]);
+	// by this page's button, or from the browser's own menu
+	useEffect(() => {
+		if (!onPrint) return;
+		addEventListener('beforeprint', onPrint);
+		return () => removeEventListener('beforeprint', onPrint);
+	}, [onPrint]);
 	return (
 		<article class="papers-rig" data-kind={kind}>
 			<div class="rig-ways no-print">
-				<Button
-					look="main"
-					disabled={rows.length === 0}
-					onClick={() => {
-						onPrint?.();
-						print();
-					}}
-				>
+				<Button look="main" disabled={rows.length === 0} onClick={() => print()}>
 					{printWords.print}
 				</Button>
 				<span class="rig-soft">{printWords.paper}</span>
@@ -69,7 +68,7 @@ function Slips({ plan, rows, digests, before }: SheetProps & { before: Plan | nu
 	const only = rows.map(({ id }) => id).join(' ');
 	const [slips, set] = useState<readonly (Slip | null)[] | null>(null);
 	const [trouble, tell] = useState<string | null>(null);
-	const lines = useMemo(() => linesOf(plan), [plan]);
+	const links = useMemo(() => linksOf(plan), [plan]);
 	const hours = useMemo(
 		() => new Map(figuresOf(plan).flatMap(({ id, of, value }) => (id === 'battery-hours' ? [[of, value]] : []))),
 		[plan],
@@ -116,7 +115,7 @@ function Slips({ plan, rows, digests, before }: SheetProps & { before: Plan | nu
 							plan={plan}
 							row={row}
 							slip={slips[i] ?? null}
-							lines={lines}
+							link={links.get(row.id) ?? null}
 							hours={hours.get(row.profile) ?? null}
 							n={plan.rows.indexOf(row) + 1}
 							digest={digests.slip(row, from, before)}

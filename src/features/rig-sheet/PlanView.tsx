@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { useMemo, useState } from 'preact/hooks';
+import { useEffect, useMemo, useState } from 'preact/hooks';
 import { cautions, siteFirst } from '#words/cautions/index.ts';
 import { planWords, startWords, tickWords } from '#words/plan/index.ts';
 import { isInputError } from '../../../shared/error/index.ts';
@@ -40,6 +40,13 @@ export default function PlanView({ opened, onClose }: Props): JSX.Element {
 	const [trouble, tell] = useState<string | null>(null);
 	const { plan, kept } = store;
 	const problems = useMemo(() => problemsOf(plan), [plan]);
+	const begin = (): void => {
+		if (store.before === null) store.begin();
+	};
+	useEffect(() => {
+		// lights were set by it elsewhere
+		if (opened.came?.count) begin();
+	}, []);
 	const go = goer(plan, tell);
 	const show = (next: Tab): void => {
 		history.replaceState(null, '', IN_ADDRESS.includes(next) ? `#${next}` : location.pathname);
@@ -98,13 +105,7 @@ export default function PlanView({ opened, onClose }: Props): JSX.Element {
 			) : tab === 'changes' ? (
 				<Changes store={store} />
 			) : (
-				<Papers
-					plan={plan}
-					kind={tab}
-					onPrint={() => {
-						if (store.before === null) store.begin();
-					}}
-				/>
+				<Papers plan={plan} kind={tab} onPrint={begin} />
 			)}
 		</>
 	);

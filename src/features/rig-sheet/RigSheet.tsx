@@ -7,7 +7,7 @@ import { loadProfile, PROFILE_IDS } from '../../../shared/profile/index.ts';
 import { DEVICE } from '../../storage/index.ts';
 import { laterWith, Notice } from '../../ui/index.ts';
 import { holdsPlan } from './handing.ts';
-import type { Opened } from './incoming.ts';
+import type { Came, Opened } from './incoming.ts';
 import { keptRigs, rigText, setRigAside } from './keep.ts';
 import type { PlanReading } from './reading.ts';
 import { Start } from './Start.tsx';
@@ -28,13 +28,17 @@ export function RigSheet(): JSX.Element {
 		await Promise.all(PROFILE_IDS.map(loadProfile));
 		open(next);
 	};
-	/** Puts what was read on the page; a sentence where it cannot be. */
-	const take = async (found: PlanReading | null, bad: string): Promise<void> => {
+	/** Puts what was read on the page; a sentence where it cannot be. @returns what it brought to a rig that is here already */
+	const take = async (found: PlanReading | null, bad: string): Promise<Came | null> => {
 		if (found?.is === 'plan') {
 			tell(null);
 			const { openedFrom } = await import('./incoming.ts');
-			await openPlan(await openedFrom(DEVICE, found, Date.now()));
-		} else tell(found?.is === 'newer' ? startWords.newer : bad);
+			const next = await openedFrom(DEVICE, found, Date.now());
+			await openPlan(next);
+			return next.came;
+		}
+		tell(found?.is === 'newer' ? startWords.newer : bad);
+		return null;
 	};
 	const openKept = async (id: string): Promise<void> => {
 		const text = rigText(DEVICE, id);
@@ -58,9 +62,9 @@ export function RigSheet(): JSX.Element {
 			const { hash } = location;
 			const { readPlanLink } = await import('./reading.ts');
 			const found = await readPlanLink(hash);
-			await take(found, startWords.badLink);
-			// from here on it is kept on the device: loading the page again must not bring the link back
-			if (found.is === 'plan') history.replaceState(null, '', location.pathname);
+			// from here on it is kept on the device: loading the page again must not bring the link back, but the sheet that it opened
+			const came = await take(found, startWords.badLink);
+			if (found.is === 'plan') history.replaceState(null, '', `${location.pathname}${came?.count ? '#ticks' : ''}`);
 		};
 		void guarded(async () => {
 			const [last] = keptRigs(DEVICE);
@@ -89,7 +93,11 @@ export function RigSheet(): JSX.Element {
 				<Start
 					onPlan={(plan) => void guarded(() => openPlan(fresh(plan)))}
 					onKept={(id) => void guarded(() => openKept(id))}
-					onRead={(read, bad) => void guarded(async () => take(await read(), bad))}
+					onRead={(read, bad) =>
+						void guarded(async () => {
+							await take(await read(), bad);
+						})
+					}
 					onTrouble={tell}
 					guarded={guarded}
 				/>

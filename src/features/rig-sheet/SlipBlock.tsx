@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import { type CautionId, cautions } from '#words/cautions/index.ts';
 import { changeWords, slipSteps, slipWords } from '#words/plan/index.ts';
-import { type LinePlan, type Plan, type PlanRow, profileOf, roleOf } from '../../../shared/plan/index.ts';
+import { type DataLink, isOnBattery, type Plan, type PlanRow, profileOf, roleOf } from '../../../shared/plan/index.ts';
 import { isStandIn } from '../../../shared/profile/index.ts';
 import type { Slip, SlipStep } from '../../../sim/slip/index.ts';
 import { cautionsOf, modeTitle, threeDigits } from './view.ts';
@@ -11,8 +11,8 @@ interface Props {
 	row: PlanRow;
 	/** Null where no presses lead there. */
 	slip: Slip | null;
-	/** The plan's lines, worked out once for all slips. */
-	lines: readonly LinePlan[];
+	/** Its data links; null where it has none. */
+	link: DataLink | null;
 	/** Hours on its battery; null on the mains. */
 	hours: number | null;
 	/** Its number in the list, from 1. */
@@ -43,12 +43,12 @@ const CARE: Readonly<Partial<Record<CautionId, number>>> = {
 };
 
 /** A prep slip: what one fixture is to be, and what to press for it. */
-export function SlipBlock({ plan, row, slip, lines, hours, n, digest }: Props): JSX.Element {
+export function SlipBlock({ plan, row, slip, link, hours, n, digest }: Props): JSX.Element {
 	const profile = profileOf(plan, row.profile);
 	const role = roleOf(plan, row);
 	const switches = slip?.steps.find((step) => step.do === 'switches');
-	const { from, to } = wires(plan, lines, row);
-	const isBattery = row.circuit === '' && profile?.power.battery;
+	const { from, to } = wires(plan, link, plan.source === 'leader');
+	const isBattery = isOnBattery(plan, row);
 	return (
 		<section class="slip" data-row={row.id}>
 			<header class="slip-head">
@@ -99,7 +99,7 @@ export function SlipBlock({ plan, row, slip, lines, hours, n, digest }: Props): 
 			</p>
 			<p class="slip-power">{isBattery && hours !== null ? slipWords.battery(hours) : slipWords.mains(row.circuit)}.</p>
 			<p class="slip-boxes">
-				{boxesOf(row.place.overhead, Boolean(isBattery)).map((box) => (
+				{boxesOf(row.place.overhead, isBattery).map((box) => (
 					<Box key={box} words={slipWords.boxes[box]} />
 				))}
 			</p>
@@ -143,22 +143,12 @@ export function stepText(step: SlipStep): string {
 	}
 }
 
-/** Where a row's data comes from and goes on to; null where the line ends in it. */
-function wires(plan: Plan, lines: readonly LinePlan[], row: PlanRow): { from: string; to: string | null } {
+/** Where a row's data comes from and goes on to, in words; null where the line ends in it. */
+function wires(plan: Plan, link: DataLink | null, isLeader: boolean): { from: string; to: string | null } {
 	const nameOf = (id: string): string => plan.rows.find((each) => each.id === id)?.name ?? id;
-	for (const { runs, feed } of lines)
-		for (const { rows, cables } of runs) {
-			const at = rows.indexOf(row.id);
-			if (at < 0) continue;
-			const cable = cables.find(({ to }) => to === row.id);
-			const next = rows[at + 1];
-			const start = feed !== null ? slipWords.splitter : slipWords.desk;
-			return {
-				from: cable ? (cable.from === null ? start : nameOf(cable.from)) : slipWords.nothingIn,
-				to: next === undefined ? null : nameOf(next),
-			};
-		}
-	return { from: slipWords.nothingIn, to: null };
+	if (!link) return { from: slipWords.nothingIn, to: null };
+	const start = isLeader ? slipWords.nothingIn : link.split ? slipWords.splitter : slipWords.desk;
+	return { from: link.from === null ? start : nameOf(link.from), to: link.to === null ? null : nameOf(link.to) };
 }
 
 function Box({ words }: { words: string }): JSX.Element {

@@ -34,7 +34,7 @@ interface RowProps {
 const WARNED_AT: Readonly<Record<TickWarning, TickStep>> = { bond: 'bond', supply: 'off' };
 
 /** What is unsafe about a row. */
-export const warningsFor = ({ row, steps, board, next, isCircuitLit }: Omit<RowProps, 'plan'>): TickWarning[] =>
+export const rowWarnings = ({ row, steps, board, next, isCircuitLit }: Omit<RowProps, 'plan'>): TickWarning[] =>
 	warningsOf(steps, (step) => board.state(row.id, step).standing, { next, isCircuitLit });
 
 interface LineProps extends RowProps {
@@ -64,7 +64,7 @@ function Line(props: LineProps): JSX.Element {
 			type="button"
 			class="tick-line"
 			data-next={next !== null}
-			data-wrong={unclear || warningsFor(props).length > 0}
+			data-wrong={unclear || rowWarnings(props).length > 0}
 			aria-expanded={false}
 			onClick={() => onOpen(row.id)}
 		>
@@ -97,7 +97,7 @@ export function TickCard(props: CardProps): JSX.Element {
 	useEffect(() => head.current?.focus({ preventScroll: true }), []);
 	const care = cautionsAt(plan, row);
 	const notes = board.notes(row.id);
-	const warnings = warningsFor(props);
+	const warnings = rowWarnings(props);
 	return (
 		<section class="tick-card" aria-label={row.name}>
 			<button ref={head} type="button" class="tick-line" aria-expanded={true} onClick={onClose}>
@@ -124,7 +124,7 @@ export function TickCard(props: CardProps): JSX.Element {
 					</li>
 				))}
 			</ol>
-			<Note key={notes.map(({ id }) => id).join(' ')} name={row.name} notes={notes} onNote={props.onNote} />
+			<Note name={row.name} notes={notes} onNote={props.onNote} />
 			<div class="rig-ways tick-dark">
 				<Button aria-label={tickWords.darkOne(row.name)} onClick={onDark}>
 					{tickWords.dark}
@@ -208,6 +208,12 @@ function Note({ name, notes, onNote }: NoteProps): JSX.Element {
 	const id = useId();
 	const stood = notes.map(({ text }) => text).join('\n');
 	const [text, type] = useState(stood);
+	const was = useRef(stood);
+	if (was.current !== stood) {
+		// what is being typed stays, whatever comes in
+		if (text === was.current) type(stood);
+		was.current = stood;
+	}
 	const isLong = text.length > LONGEST_NOTE;
 	return (
 		<div class="tick-note">

@@ -1,6 +1,7 @@
 import type { JSX } from 'preact';
 import { useRef, useState } from 'preact/hooks';
-import { tickWords } from '#words/plan/index.ts';
+import { planWords, startWords, tickWords } from '#words/plan/index.ts';
+import { NotFetched } from '../../../shared/error/index.ts';
 import { mergedTicks, newIn, type RigTicks } from '../../../shared/plan/index.ts';
 import { MOST_READ } from '../../storage/index.ts';
 import { Button } from '../../ui/index.ts';
@@ -20,6 +21,7 @@ export function TickFile({ id, onTicks }: Props): JSX.Element {
 	const read = async (file: File): Promise<string> => {
 		if (file.size > MOST_READ.saved) return tickWords.badFile;
 		const found = await readPlanText(await file.text());
+		if (found.is === 'newer') return startWords.newer;
 		if (found.is !== 'plan' || !found.ticks) return tickWords.badFile;
 		if (found.id !== id) return tickWords.otherRig;
 		const { ticks } = found;
@@ -42,7 +44,10 @@ export function TickFile({ id, onTicks }: Props): JSX.Element {
 				onChange={(event) => {
 					const { currentTarget: chosen } = event;
 					const [file] = chosen.files ?? [];
-					if (file) void read(file).then(say, () => say(tickWords.badFile));
+					if (file)
+						void read(file).then(say, (error) =>
+							say(error instanceof NotFetched ? planWords.failed : tickWords.badFile),
+						);
 					chosen.value = '';
 				}}
 			/>

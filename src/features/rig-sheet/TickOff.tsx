@@ -14,16 +14,17 @@ import {
 	planSays,
 	type RowStep,
 	stepsOf,
+	type TickStep,
 	walkOf,
 	withNote,
 	withTick,
 } from '../../../shared/plan/index.ts';
-import { DEVICE } from '../../storage/index.ts';
+import { DEVICE, freshId } from '../../storage/index.ts';
 import { Button, Field, Live, Notice } from '../../ui/index.ts';
 import { Send } from './goingOut.tsx';
 import type { PlanStore } from './store.ts';
 import { TickBar } from './TickBar.tsx';
-import { TickCard, TickLine, warningsFor } from './TickCard.tsx';
+import { rowWarnings, TickCard, TickLine } from './TickCard.tsx';
 import { TickFile } from './TickFile.tsx';
 import { keepInitials, keptInitials, readInitials } from './ticksKeep.ts';
 import { useTicks } from './ticksStore.ts';
@@ -34,10 +35,6 @@ interface Props {
 	onDark: (row: string) => void;
 }
 
-/** Eight hex digits by chance. */
-const entryId = (): string =>
-	[...crypto.getRandomValues(new Uint8Array(4))].map((byte) => byte.toString(16).padStart(2, '0')).join('');
-
 const keyOf = ({ row, step }: RowStep): string => `${step} ${row}`;
 
 /** The rig at the lights: every fixture's steps to tick, what is next, notes, and what went wrong. */
@@ -45,6 +42,7 @@ export default function TickOff({ store, onDark }: Props): JSX.Element {
 	const { plan } = store;
 	const { ticks, kept, change } = useTicks(store.id);
 	const [who, setWho] = useState(() => keptInitials(DEVICE));
+	const [forgets, setForgets] = useState(false);
 	const [open, setOpen] = useState<string | null>(null);
 	const [left, leave] = useState<ReadonlySet<string>>(new Set());
 	const [[said, turn], say] = useState<readonly [string, number]>(['', 0]);
@@ -62,6 +60,13 @@ export default function TickOff({ store, onDark }: Props): JSX.Element {
 		[...(lit.get(circuitKey(circuit)) ?? [])].some((each) => each !== id);
 	const isLeft = (at: RowStep): boolean => left.has(keyOf(at));
 	const next = nextOf(walk, board, isLeft);
+	const lineOf = (row: PlanRow, steps: readonly TickStep[]) => ({
+		row,
+		steps,
+		board,
+		next: next?.row === row.id ? next.step : null,
+		isCircuitLit: othersLit(row),
+	});
 	const nameOf = (row: string): string => plan.rows.find(({ id }) => id === row)?.name ?? row;
 	const tell = (text: string): void => say(([, before]) => [text, before + 1]);
 	// what is next stays in sight
@@ -69,7 +74,7 @@ export default function TickOff({ store, onDark }: Props): JSX.Element {
 		list.current?.querySelector('[data-next="true"]')?.scrollIntoView({ block: 'nearest' });
 	}, [open, next?.row, next?.step]);
 
-	const signed = () => ({ id: entryId(), by: who ?? '', at: Date.now() });
+	const signed = () => ({ id: freshId(4), by: who ?? '', at: Date.now() });
 	const tick = ({ row, step }: RowStep, on: boolean) => {
 		if (store.before === null) store.begin();
 		tell((on ? tickWords.ticked : tickWords.unticked)(stepShort[step], nameOf(row)));
@@ -87,8 +92,14 @@ export default function TickOff({ store, onDark }: Props): JSX.Element {
 		<section class="ticks" aria-label={plan.name}>
 			<p class="rig-soft">{tickWords.lead}</p>
 			{kept !== 'kept' && <Notice kind="wrong">{tickWords.kept[kept]}</Notice>}
+			{forgets && <Notice kind="wrong">{tickWords.initialsNot}</Notice>}
 			{who === null ? (
-				<Initials onWho={setWho} />
+				<Initials
+					onWho={(letters, isKept) => {
+						setWho(letters);
+						setForgets(!isKept);
+					}}
+				/>
 			) : (
 				<>
 					<p class="ticks-progress">
@@ -99,14 +110,7 @@ export default function TickOff({ store, onDark }: Props): JSX.Element {
 					</p>
 					<ol ref={list} class="tick-list">
 						{rows.map(({ row, steps }) => {
-							const its = {
-								plan,
-								row,
-								steps,
-								board,
-								next: next?.row === row.id ? next.step : null,
-								isCircuitLit: othersLit(row),
-							};
+							const its = { plan, ...lineOf(row, steps) };
 							return (
 								<li key={row.id} class={open === row.id ? 'tick-open' : ''}>
 									{open === row.id ? (
@@ -146,13 +150,7 @@ export default function TickOff({ store, onDark }: Props): JSX.Element {
 						isOpen={next?.row === open}
 						warnings={rows.flatMap(({ row, steps }) =>
 							row.id === open
-								? warningsFor({
-										row,
-										steps,
-										board,
-										next: next?.row === row.id ? next.step : null,
-										isCircuitLit: othersLit(row),
-									}).map((each) => warningOf(row.name, warningWords[each]))
+								? rowWarnings(lineOf(row, steps)).map((each) => warningOf(row.name, warningWords[each]))
 								: [],
 						)}
 						onTick={tickNext}
@@ -175,7 +173,7 @@ export default function TickOff({ store, onDark }: Props): JSX.Element {
 }
 
 /** Asked once on a device. */
-function Initials({ onWho }: { onWho: (who: string) => void }): JSX.Element {
+function Initials({ onWho }: { onWho: (who: string, isKept: boolean) => void }): JSX.Element {
 	const [text, type] = useState('');
 	const [wrong, tell] = useState(false);
 	return (
@@ -186,8 +184,7 @@ function Initials({ onWho }: { onWho: (who: string) => void }): JSX.Element {
 				const who = readInitials(text);
 				tell(who === null);
 				if (who === null) return;
-				keepInitials(DEVICE, who);
-				onWho(who);
+				onWho(who, keepInitials(DEVICE, who));
 			}}
 		>
 			<Field

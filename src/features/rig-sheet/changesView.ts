@@ -46,19 +46,18 @@ export function doingText(plan: Plan, before: Plan, change: RowChanges): string[
 	const charged = isOnBattery(plan, row) ? [does.charge] : [];
 	const stands = up ? does.hang : does.place;
 	const set = settings.flatMap((key) => settingText(plan, before, change, key)).join(', ');
-	// what hangs and stays is set where it hangs
-	const hangs = is === 'change' && wasUp && !moves;
-	const setting = set === '' ? [] : [(hangs ? does.setUp : does.set)(set)];
+	const setting = set === '' ? [] : [does.set(set)];
 	if (is !== 'change') return [...(is === 'swap' ? [down] : []), ...charged, ...setting, stands, does.link];
 	const x = rowWords.metres(row.place.x);
-	const fed = row.circuit === '' ? does.noCircuit : does.circuit(row.circuit);
+	const fed = isOnBattery(plan, row) ? does.battery : row.circuit === '' ? does.noCircuit : does.circuit(row.circuit);
 	const moved = [up ? does.moveUp(x) : does.move(x), ...(up ? [does.hang] : [])];
-	// down first, set on the floor, up again, and fed last
+	// down first, set on the floor, up again, and fed or linked last
 	const doing = [
 		...(moves && wasUp ? [does.down] : []),
 		...setting,
 		...(moves ? moved : []),
-		...(circuit ? [fed] : []),
+		...(circuit ? [fed] : moves ? [does.link] : []),
 	];
-	return doing.length === 0 ? [up ? does.wiresUp : does.wires] : doing;
+	// hands go to what hangs and stays, for its data cables too
+	return [...(wasUp && !moves ? [does.lower] : []), ...(doing.length === 0 ? [does.wires] : doing)];
 }

@@ -1,6 +1,6 @@
 import { mergedTicks, newIn, type Plan, type RigTicks } from '../../../shared/plan/index.ts';
 import type { BrowserStore } from '../../storage/index.ts';
-import { type RigHold, rigText } from './keep.ts';
+import { keepRig, type RigHold, rigText } from './keep.ts';
 import { type PlanReading, readPlanText } from './reading.ts';
 import { ticksKeeper } from './ticksKeep.ts';
 
@@ -49,10 +49,15 @@ export async function openedFrom(
 	if (here === null)
 		return { plan, hold: { id, from: null }, before, came: fresh.count === 0 ? null : { ...fresh, plan: null } };
 	const isSame = JSON.stringify(here.plan) === JSON.stringify(plan);
+	// what sheets elsewhere were printed from is known here too from now on
+	const hold =
+		here.before === undefined && before
+			? keepRig(store, { id, from: text }, here.plan, now, { before }).hold
+			: { id, from: text };
 	return {
 		plan: here.plan,
-		hold: { id, from: text },
-		before: here.before ?? null,
+		hold,
+		before: here.before ?? before,
 		came: { ...fresh, plan: isSame ? null : plan },
 	};
 }

@@ -67,6 +67,8 @@ export function ticksKeeper(store: BrowserStore, id: string, now: () => number):
 			return kept;
 		},
 		look() {
+			// the rig was deleted elsewhere: only a further tick writes again
+			if (seen !== null && textAt(store, key) === null) return held;
 			const there = onDevice();
 			if (there === null) return held;
 			merge(there);

@@ -3,6 +3,7 @@ import { figureWords, planWords, problemText, repairText, rowWords } from '#word
 import { LAST_SLOT, slotsTaken } from '../../../shared/dmx/index.ts';
 import {
 	type Figure,
+	isOnBattery,
 	type NewRow,
 	type Plan,
 	type PlanProblem,
@@ -132,7 +133,7 @@ export const withoutRow = (plan: Plan, id: string): Plan => ({
 /** Which cautions go with handling these fixtures, by where they go, what feeds them and what they give. */
 export function cautionsOf(plan: Plan, rows: readonly PlanRow[]): CautionId[] {
 	const profiles = rows.map((row) => profileOf(plan, row.profile));
-	const isOnMains = rows.some(({ circuit }, i) => circuit !== '' || profiles[i]?.power.battery === null);
+	const isOnMains = rows.some((row) => !isOnBattery(plan, row));
 	return [
 		...(rows.some(({ place }) => place.overhead) ? (['hanging', 'height'] as const) : []),
 		...(isOnMains ? (['mains', 'hot'] as const) : []),

@@ -208,6 +208,14 @@ describe('what is unsafe is said', () => {
 		expect(at('mode')).toEqual([]);
 	});
 
+	// symptom: a light hung and never bonded lost its warning as the plan moved it. cause: its tick was of the plan before
+	test('a light that was hung by an older plan hangs all the same', () => {
+		const steps = stepsOf(plan, plan.rows.find(({ id }) => id === bar) as Plan['rows'][number]);
+		expect(warningsOf(steps, (step) => (step === 'hung' ? 'stale' : step === 'off' ? 'done' : 'open'))).toEqual([
+			'bond',
+		]);
+	});
+
 	test('another light on its circuit that is lit: that supply is on', () => {
 		const steps = stepsOf(plan, plan.rows.find(({ id }) => id === bar) as Plan['rows'][number]);
 		const done = new Set<TickStep>(['off', 'hung', 'bond']);
@@ -219,6 +227,10 @@ describe('what is unsafe is said', () => {
 		const lit = litCircuits({ ...plan, rows }, (id) => id === first?.id);
 		expect([...lit.keys()]).toEqual(['a']);
 		expect(lit.get(circuitKey(rows[1]?.circuit ?? ''))).toEqual(new Set([first?.id]));
+		// nobody named a circuit: mains lights may share one, those on batteries share none
+		const unnamed = litCircuits({ ...plan, rows: plan.rows.map((row) => ({ ...row, circuit: '' })) }, () => true);
+		expect([...(unnamed.get('') ?? [])]).toContain(bar);
+		expect([...(unnamed.get('') ?? [])]).not.toContain(wash);
 	});
 
 	test('a second fixing that two people disagree on is not ticked', () => {

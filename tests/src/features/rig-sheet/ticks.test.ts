@@ -57,6 +57,18 @@ describe('ticks on the device', () => {
 		expect(held.has(KEY)).toBe(false);
 	});
 
+	// symptom: a rig deleted in one tab had its ticks and initials written back by another that only looked
+	it('of a rig deleted elsewhere are not written back by a tab that looks; a further tick is', () => {
+		const { store, held } = memory();
+		const keeper = ticksKeeper(store, ID, now);
+		keeper.change(ticked('wash-1', 'mode'));
+		forgetRig(store, ID);
+		keeper.look();
+		expect(held.has(KEY)).toBe(false);
+		expect(keeper.change(ticked('wash-1', 'address')).ticks).toHaveLength(2);
+		expect(held.has(KEY)).toBe(true);
+	});
+
 	it('of two tabs are all kept, whoever writes last', () => {
 		const { store, held } = memory();
 		const [one, two] = [ticksKeeper(store, ID, now), ticksKeeper(store, ID, now)];
@@ -151,6 +163,15 @@ describe('ticks on their way', () => {
 		const differs = await openedFrom(store, await sent(other), 7);
 		expect(differs).toMatchObject({ plan, came: { count: 0, plan: other } });
 		expect(keptRigs(store)).toHaveLength(1);
+	});
+
+	it('bring along what sheets elsewhere were printed from, and that is kept', async () => {
+		const { store } = memory();
+		keepRig(store, { id: ID, from: null }, plan, 5);
+		const found = await readPlanText(planText(plan, 5, { id: ID, ticks, before: plan }));
+		if (found.is !== 'plan') throw new Error('the file cannot be read');
+		expect(await openedFrom(store, found, 6)).toMatchObject({ before: plan });
+		expect(await openedFrom(store, await sent(), 7)).toMatchObject({ before: plan });
 	});
 
 	it('that the device cannot take are told', async () => {

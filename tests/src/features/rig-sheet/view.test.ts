@@ -7,7 +7,7 @@ import {
 	askedOf,
 	emptyPlan,
 	figuresOf,
-	linesOf,
+	linksOf,
 	type Plan,
 	packed,
 	planFromSheet,
@@ -140,7 +140,7 @@ describe('a prep slip', () => {
 		const [row] = of.rows;
 		if (!row) throw new Error('no row');
 		return renderToString(
-			h(SlipBlock, { plan: of, row, slip, lines: linesOf(of), hours: null, n: 1, digest: '00000' }),
+			h(SlipBlock, { plan: of, row, slip, link: linksOf(of).get(row.id) ?? null, hours: null, n: 1, digest: '00000' }),
 		);
 	};
 
