@@ -102,11 +102,16 @@ const fluxOf = ({ emitters }: Profile): number => emitters.reduce((sum, emitter)
 /** A luminance as the file has it: percent of the whole fixture's light. */
 const shareOf = (lumens: number, flux: number): string => figure(flux > 0 ? (lumens / flux) * 100 : 0);
 
+/** Nanometres of ultraviolet: that of its colour in `CHROMATICITY` (from memory). */
+const ULTRAVIOLET_NM = 395;
+
 const writeEmitter = ({ name, xy, lumens, ultraviolet }: Emitter, flux: number): string =>
 	element('Emitter', {
 		Name: nameOf(name),
-		// one that is hardly seen has no colour, by the standard; what it gives is then not told either
-		...(ultraviolet ? {} : { Color: `${figure(xy[0])},${figure(xy[1])},${shareOf(lumens, flux)}` }),
+		// one that is hardly seen has no colour, by the standard, which then asks for its wavelength; what it gives is not told either
+		...(ultraviolet
+			? { DominantWaveLength: figure(ULTRAVIOLET_NM) }
+			: { Color: `${figure(xy[0])},${figure(xy[1])},${shareOf(lumens, flux)}` }),
 	});
 
 function writeWheel(profile: Profile): string {

@@ -100,7 +100,7 @@ export class Items {
 			case 'loss':
 				return this.said('loss', mixed(['hold', 'dark', 'programme']));
 			case 'curve':
-				return this.said('curve', mixed(['straight', 'square', 'soft']).slice(0, 3));
+				return this.said('curve', mixed(['straight', 'square', 'soft']));
 			case 'sensor':
 				return this.said('sensor', ['open', 'shut']);
 			case 'sleep':

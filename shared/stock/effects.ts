@@ -102,9 +102,10 @@ const PLAIN =
 /** What a slot drives from end to end; null for one of bands, and for one whose name says nothing that is acted on. */
 export function drivesOf(slot: ChartSlot): Exclude<Slot['drives'], { kind: 'bands' }> | null {
 	if (!isPlain(slot)) return null;
-	if (INTENSITY.test(slot.name)) return { kind: 'intensity' };
+	// `red dimmer` is of red alone
 	const emitter = emitterIn(slot.name);
 	if (emitter) return { kind: 'emitter', emitter };
+	if (INTENSITY.test(slot.name)) return { kind: 'intensity' };
 	return SPEED.test(slot.name) ? { kind: 'speed' } : null;
 }
 

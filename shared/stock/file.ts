@@ -30,7 +30,7 @@ export function fileFixture(entry: FileEntry, unnamed: string): FileFixture {
 		return value;
 	};
 	const { idleWatts } = read.power;
-	const watts = figureOf('watts', entry.watts, sumOf(read.emitters, 'watts'));
+	const watts = figureOf('watts', entry.watts, sumOf(read.emitters, 'watts') + idleWatts);
 	const lumens = figureOf('lumens', entry.lumens, sumOf(read.emitters, 'lumens'));
 	const beam = figureOf('beam', entry.beam, read.optics.beam);
 	const field = entry.beam === null ? read.optics.field : fieldOf(beam);

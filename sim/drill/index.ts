@@ -44,6 +44,7 @@ export {
 	type Source,
 	seedInTurn,
 	type Task,
+	UNSEEN_LAW_TURNS,
 	UNSEEN_TURNS,
 } from './types.ts';
 export { fewestPresses, HAND, type Hint } from './way/index.ts';

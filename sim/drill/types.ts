@@ -172,6 +172,9 @@ export const BUNDLED_KINDS: readonly BundledKind[] = Object.freeze(DRILL_IDS.fil
 /** Seeds of a panel never seen after which law and goal come round again. Permanent, since a seed stands for one of each. */
 export const UNSEEN_TURNS = 16;
 
-/** A drawn seed moved to a turn: the seventh of those begun, say. @param turn a whole number from 0 */
+/** Seeds of a panel never seen after which its law comes round again. Permanent as well. */
+export const UNSEEN_LAW_TURNS = 4;
+
+/** A drawn seed moved to a turn. @param turn a whole number from 0 */
 export const seedInTurn = (drawn: number, turn: number): number =>
 	drawn - (drawn % UNSEEN_TURNS) + (turn % UNSEEN_TURNS);

@@ -76,6 +76,16 @@ export function followKept(look: () => void): () => void {
 	};
 }
 
+/** Text as part of a file's name that any file system takes: small letters, digits and dashes, at most 60; empty where it has none. */
+export const plainName = (text: string): string =>
+	text
+		.normalize('NFKD')
+		.replace(/\p{M}/gu, '')
+		.replace(/[^\p{L}\p{N}]+/gu, '-')
+		.replace(/^-|-$/g, '')
+		.toLowerCase()
+		.slice(0, 60);
+
 /** Hands text or bytes to the person as a file to save. */
 export function saveText(name: string, content: string | Uint8Array<ArrayBuffer>, type = 'application/json'): void {
 	const address = URL.createObjectURL(new Blob([content], { type }));

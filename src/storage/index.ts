@@ -26,6 +26,7 @@ export {
 	followKept,
 	isReadable,
 	keysIn,
+	plainName,
 	putText,
 	saveText,
 	TAB,

@@ -1,5 +1,5 @@
 import AxeBuilder from '@axe-core/playwright';
-import type { Page } from '@playwright/test';
+import { expect, type Page } from '@playwright/test';
 
 /**
  * What axe finds on a page, or in a part of it. Of rules that pass it lists the rule and not every element, and it runs in the page
@@ -9,4 +9,11 @@ import type { Page } from '@playwright/test';
 export function axe(tab: Page, part?: string) {
 	const all = new AxeBuilder({ page: tab }).options({ resultTypes: ['violations'] }).setLegacyMode();
 	return (part === undefined ? all : all.include(part)).analyze();
+}
+
+/** That axe finds nothing on a page, and nothing is wider than it. */
+export async function expectNothingWrong(tab: Page): Promise<void> {
+	const { violations } = await axe(tab);
+	expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`)).toEqual([]);
+	expect(await tab.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(0);
 }

@@ -4,7 +4,7 @@ import { quickWords } from '#words/finder/index.ts';
 import { trainerWords } from '#words/papers/index.ts';
 import { startWords } from '#words/plan/index.ts';
 import { ownWords } from '#words/stock/index.ts';
-import { axe } from './axe.ts';
+import { expectNothingWrong } from './axe.ts';
 
 test.use({ serviceWorkers: 'block', viewport: { width: 390, height: 844 } });
 
@@ -35,12 +35,6 @@ async function withStock(tab: Page, address: string): Promise<void> {
 	await tab.goto(address);
 }
 
-async function expectGood(tab: Page): Promise<void> {
-	const { violations } = await axe(tab);
-	expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`)).toEqual([]);
-	expect(await tab.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(0);
-}
-
 test('one’s own fixture comes first on the bench', async ({ page: tab }) => {
 	await withStock(tab, '/bench/');
 	await tab.getByRole('button', { name: 'Set up' }).click();
@@ -61,7 +55,7 @@ test('one’s own fixture comes first at the finder’s third tap, by keyboard, 
 	const first = tab.locator('.choice').first();
 	await expect(first).toContainText('Row wash');
 	await expect(first).toContainText(ownWords.standIn);
-	await expectGood(tab);
+	await expectNothingWrong(tab);
 	await first.press('Enter');
 	await tab.locator('.picks .choice').first().click();
 	await expect(tab.getByText(quickWords.assumed)).toBeVisible();
@@ -76,7 +70,7 @@ test('one’s own fixture comes first in tonight’s rig', async ({ page: tab })
 	await tab.getByRole('button', { name: startWords.count(4), exact: true }).click();
 	const first = tab.locator('.rig-choice').first();
 	await expect(first).toContainText('Row wash');
-	await expectGood(tab);
+	await expectNothingWrong(tab);
 	await first.click();
 	await tab.getByRole('button', { name: startWords.firstOf(33), exact: true }).click();
 	await expect(tab.locator('main')).toContainText('Row wash');
@@ -93,7 +87,7 @@ test('a quiz is set on one’s own fixture, and opens for somebody who has none 
 	await expect(tab.getByText(trainerWords.ownPicked)).toBeVisible();
 	await tab.getByLabel('Questions', { exact: true }).fill('6');
 	await expect(tab.locator('.preview')).toContainText('of 6');
-	await expectGood(tab);
+	await expectNothingWrong(tab);
 	const box = tab.getByLabel('Link to the quiz');
 	await expect(box).toHaveValue(/#paper=/);
 	const link = await box.inputValue();

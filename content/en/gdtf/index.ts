@@ -3,6 +3,8 @@
  * The codes and the facts of each are in `shared/gdtf`; the grammar is that of `content/en/rig`.
  */
 
+import { REAL_ACTS } from '../stock/index.ts';
+
 export { leftGroups } from './groups.ts';
 export { gdtfNames } from './names.ts';
 
@@ -44,14 +46,10 @@ export const left = {
 		'{channel} of {mode} is finer than 16 bit. The {bytes} finest {bytes?channel does|channels do} nothing here.',
 	'fine-of-bands':
 		'{channel} of {mode} has a fine channel. It does nothing here, since its bands go by the coarse one.',
-	'not-acted':
-		'“{name}” of {mode} ({attribute}) is kept by name. What it does isn’t acted out. The real one acts, and may flash: look in the manual, and warn people before you try it.',
-	'shutter-between':
-		'“{name}” of {mode} goes from shut to open on the way. It’s kept by name and does nothing here. The real one acts, and may flash: look in the manual, and warn people before you try it.',
-	reversed:
-		'“{name}” of {mode} runs the other way round, from high to low. It’s kept by name and does nothing here. The real one acts, and may flash: look in the manual, and warn people before you try it.',
-	'other-master':
-		'“{name}” of {mode} works only at some values of {master}. It’s left out: what’s taken is what works when that is at rest. The real one acts, and may flash: look in the manual, and warn people before you try it.',
+	'not-acted': `“{name}” of {mode} ({attribute}) is kept by name. What it does isn’t acted out. ${REAL_ACTS}`,
+	'shutter-between': `“{name}” of {mode} goes from shut to open on the way. It’s kept by name and does nothing here. ${REAL_ACTS}`,
+	reversed: `“{name}” of {mode} runs the other way round, from high to low. It’s kept by name and does nothing here. ${REAL_ACTS}`,
+	'other-master': `“{name}” of {mode} works only at some values of {master}. It’s left out: what’s taken is what works when that is at rest. ${REAL_ACTS}`,
 	'master-unknown': '“{name}” of {mode} hangs on {master}, which the file doesn’t have. It’s taken to work always.',
 	'colour-not-given':
 		'“{name}” of {mode} is a colour, but the file doesn’t say which. It’s kept by name and does nothing here.',
@@ -60,8 +58,7 @@ export const left = {
 		'“{name}” of {mode} is a colour that these emitters can’t make. The nearest emitter stands for it.',
 	'rate-clamped':
 		'“{name}” of {mode} flashes {found} times a second, the file says. It’s taken as {rate}. The real one may flash faster: warn people before you try it.',
-	'part-of-slot':
-		'“{name}” of {mode} ({attribute}) shares its channel with others. It’s kept by name and does nothing here. The real one acts, and may flash: look in the manual, and warn people before you try it.',
+	'part-of-slot': `“{name}” of {mode} ({attribute}) shares its channel with others. It’s kept by name and does nothing here. ${REAL_ACTS}`,
 	'sets-dropped':
 		'“{name}” of {mode} has {count} named {count?stretch|stretches} within its fade. Their names aren’t kept.',
 	'same-start': '“{name}” of {mode} starts at the same value as another. The first one is taken.',
@@ -104,7 +101,7 @@ export const asked = {
 	'power-link': 'The file doesn’t say if mains goes on to the next fixture. It’s taken as not. Look at the back.',
 	line: 'The file can’t say what load it puts on the line. It’s taken as {assumed} unit load.',
 	follows:
-		'The file can’t say where a follower listens. It’s taken as its own start address. Set it to 1: that works either way.',
+		'The file can’t say where a follower listens. It’s taken as its own start address; some listen from channel 1 instead. At start address 1 both come to the same. Its manual says what else it needs to follow.',
 	settings:
 		'The file can’t say what it does on signal loss or at its defaults. It’s taken to hold. Look in the manual.',
 	'static-colour': 'It needs one static colour here, so “{assumed}” stands in.',

@@ -64,7 +64,7 @@ export const inventPanel = {
 	mode: {
 		mode: word('MODE', 'Mode', 'M'),
 		channels: word('USES', 'Channels used', 'U'),
-		personality: word('PERS', 'Personality', 'P'),
+		personality: word('PRSN', 'Personality', 'P'),
 		layout: word('LAYT', 'Layout', 'Y'),
 	},
 	held: {

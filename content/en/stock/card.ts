@@ -16,7 +16,7 @@ export const cardWords = {
 	whole: '0–255',
 	real: 'On the real panel: write the keys here',
 	realHint:
-		'Before doors, with everyone told and nobody in front of it: try each on the real one, and write down what you pressed.',
+		'Before doors, with no data cable in it, everyone told and nobody in front of it: try each on the real one, write down what you pressed, and set it back.',
 	realRows: ['Mode', 'Start address', 'Leader', 'Follower', 'Lock and unlock'],
 	standIn: 'Stand-in panel, for the bench only',
 	standInHint: 'This isn’t the panel in your hand: the real one has other keys and menus.',

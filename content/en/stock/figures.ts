@@ -1,4 +1,5 @@
 import { locale } from '../locale/index.ts';
+import { REAL_ACTS } from './real-acts.ts';
 
 const list = (names: readonly string[]): string => locale.list(names);
 const where = (slot: string, band: string): string => (band === '' ? slot : `${slot}, ‘${band}’`);
@@ -53,7 +54,8 @@ export const figureWords = {
 	},
 	follows: {
 		is: () => 'A follower listens at its own start address',
-		matters: 'How leader and follower work. Some listen from channel 1 instead. Set it to 1: that works either way.',
+		matters:
+			'How leader and follower work. Some listen from channel 1 instead. At start address 1 both come to the same. Its manual says what else it needs to follow.',
 	},
 	'unit-loads': {
 		is: ({ unitLoads }: { unitLoads: number }) => `${unitLoads} unit load on the line`,
@@ -85,7 +87,7 @@ export const figureWords = {
 	},
 	'not-acted': {
 		is: ({ slot, band }: { slot: string; band: string }) => `${where(slot, band)}: does nothing here`,
-		matters: 'The real one acts, and may flash. Look in the manual, and warn people before you try it.',
+		matters: REAL_ACTS,
 	},
 	gap: {
 		is: ({ slot, from, to }: { slot: string; from: number; to: number }) => `${slot}: ${from} to ${to} does nothing`,

@@ -10,3 +10,4 @@ export { effectWords, stockKeeping, stockPage, stockWords } from './frame.ts';
 export { marksFrame, markWords } from './marks.ts';
 export { stockNames } from './names.ts';
 export { ownWords } from './own.ts';
+export { REAL_ACTS } from './real-acts.ts';

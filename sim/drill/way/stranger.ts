@@ -75,10 +75,12 @@ class Stranger {
 		if (this.isDone()) return this.count;
 		this.wake();
 		const isFlat = lawOf(this.panel).shape === 'flat';
-		if (!isFlat && this.path.length > 1) this.readMenu();
+		const isInside = !isFlat && this.path.length > 1;
+		if (isInside) this.readMenu();
 		const round = this.panel.menu.length * ROUNDS;
 		for (let n = 0; n < round && !this.isDone(); n++) {
-			if (n > 0) this.goOn();
+			// out of the menu it was in, it stands on that menu's entry, which is read
+			if (n > 0 || isInside) this.goOn();
 			this.readItem(isFlat);
 		}
 		return this.isDone() ? this.count : null;

@@ -4,13 +4,13 @@ import { drillWords } from '#words/drills/index.ts';
 import { type DrillKind, isUnseen } from '../../../sim/drill/index.ts';
 import { DEVICE } from '../../storage/index.ts';
 import { Notice } from '../../ui/index.ts';
-import { DrillList, type ListedKind, openProgress } from '../progress/index.ts';
+import { DrillList, type KindRecord, type ListedKind, openProgress } from '../progress/index.ts';
 import { Fetched } from './Fetched.tsx';
 import { type DrillRequest, drillLink, readAsked, seedFor } from './link.ts';
 
 /** A drill drawn for who leaves the seed open: the address is then the link to that very drill. */
-function drawn(kind: DrillKind, begun: number): DrillRequest {
-	const seed = seedFor(kind, begun);
+function drawn(kind: DrillKind, record?: KindRecord): DrillRequest {
+	const seed = seedFor(kind, record?.tried ?? [], record?.open?.seed);
 	history.replaceState(null, '', drillLink(kind, seed));
 	return { is: 'drill', kind, seed };
 }
@@ -18,7 +18,7 @@ function drawn(kind: DrillKind, begun: number): DrillRequest {
 /** What the address asks for. Which panel never seen has its turn is known only from what was begun so far. */
 function takeAsked(): DrillRequest {
 	const asked = readAsked(location.hash);
-	return asked.is === 'any' && !isUnseen(asked.kind) ? drawn(asked.kind, 0) : asked;
+	return asked.is === 'any' && !isUnseen(asked.kind) ? drawn(asked.kind) : asked;
 }
 
 /** The drill that the address asks for; where it asks for none that there is, a sentence and the list. */
@@ -37,7 +37,7 @@ export function DrillPage({ kinds }: { kinds: readonly ListedKind[] }): JSX.Elem
 		if (asked.is !== 'any') return;
 		let isAsked = true;
 		void openProgress(DEVICE).then(({ progress }) => {
-			if (isAsked) set(drawn(asked.kind, progress.get(asked.kind)?.tried.length ?? 0));
+			if (isAsked) set(drawn(asked.kind, progress.get(asked.kind)));
 		});
 		return () => {
 			isAsked = false;

@@ -13,7 +13,9 @@ export function Ways({ drill, order }: { drill: Drill; order: readonly DrillKind
 	const nextKind = async () => {
 		const { progress } = await openProgress(DEVICE);
 		const { kind = drill.kind } = suggestNext(progress, order, Date.now(), drill.kind) ?? {};
-		location.hash = drillLink(kind, seedFor(kind, progress.get(kind)?.tried.length ?? 0));
+		const { tried = [], open } = progress.get(kind) ?? {};
+		const last = kind === drill.kind ? drill.seed : open?.seed;
+		location.hash = drillLink(kind, seedFor(kind, tried, last));
 	};
 	const share = () =>
 		navigator.clipboard.writeText(location.href).then(

@@ -1,4 +1,11 @@
-import { DRILL_IDS, type DrillKind, isUnseen, seedInTurn } from '../../../sim/drill/index.ts';
+import {
+	DRILL_IDS,
+	type DrillKind,
+	isUnseen,
+	seedInTurn,
+	UNSEEN_LAW_TURNS,
+	UNSEEN_TURNS,
+} from '../../../sim/drill/index.ts';
 
 /** What a fragment asks for. */
 export type DrillRequest =
@@ -25,11 +32,28 @@ export function readAsked(fragment: string): DrillRequest {
 export const drillLink = (kind: DrillKind, seed: number): string => `#kind=${kind}&seed=${seed}`;
 
 /**
- * A seed by chance for a kind. Of panels never seen it is the turn of another law than the one before, by how many of them were begun.
- * @param begun seeds of the kind begun so far, on this device
+ * A seed by chance for a kind. Of panels never seen it is one of the turn that was begun least, and never of the law of the last one.
+ * @param tried seeds of the kind begun so far on this device, in any order
+ * @param last the one of them that was begun last, where that is known
  */
-export const seedFor = (kind: DrillKind, begun: number): number =>
-	isUnseen(kind) ? seedInTurn(anySeed(), begun) : anySeed();
+export const seedFor = (kind: DrillKind, tried: readonly number[], last?: number): number =>
+	isUnseen(kind) ? seedInTurn(anySeed(), turnAfter(tried, last)) : anySeed();
+
+/**
+ * Seeds begun after which they say no more which turn was begun least: a device keeps somewhat more of them (`MOST_TRIED`), and then
+ * drops the lowest, not the oldest.
+ */
+const MOST_COUNTED = 256;
+
+/** A turn of another law than the last: that begun least, of some alike the first, so that law follows law; past counting, any. */
+function turnAfter(tried: readonly number[], last: number | undefined): number {
+	const turns = Array.from({ length: UNSEEN_TURNS }, (_, turn) => turn);
+	const others = turns.filter((turn) => last === undefined || turn % UNSEEN_LAW_TURNS !== last % UNSEEN_LAW_TURNS);
+	if (tried.length >= MOST_COUNTED) return others[anySeed() % others.length] ?? 0;
+	const begun = Map.groupBy(tried, (seed) => seed % UNSEEN_TURNS);
+	const times = (turn: number): number => begun.get(turn)?.length ?? 0;
+	return others.toSorted((a, b) => times(a) - times(b))[0] ?? 0;
+}
 
 /** A seed by chance after another of the same kind: of panels never seen the next law and the next goal. */
 export const seedAfter = (kind: DrillKind, seed: number): number =>

@@ -10,6 +10,7 @@ import {
 	readRecipe,
 	setPaper,
 } from '../../../shared/paper/index.ts';
+import { plainName } from '../../storage/index.ts';
 import type { PaperMarker, PaperSetter } from './exchange/index.ts';
 
 /** Papers kept at once. */
@@ -50,13 +51,4 @@ export const markAny: PaperMarker = async (paper: Paper, answers: Answers): Prom
 	markPaper(paper, answers, await sourcesFor(paper.recipe));
 
 /** A file's name out of a title: letters, digits and dashes, whatever the title has. */
-export function fileNameOf(title: string, end = '.json'): string {
-	const plain = title
-		.normalize('NFKD')
-		.replace(/\p{M}/gu, '')
-		.replace(/[^\p{L}\p{N}]+/gu, '-')
-		.replace(/^-|-$/g, '')
-		.toLowerCase()
-		.slice(0, 60);
-	return `prep-bay-${plain || 'paper'}${end}`;
-}
+export const fileNameOf = (title: string, end = '.json'): string => `prep-bay-${plainName(title) || 'paper'}${end}`;

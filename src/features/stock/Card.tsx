@@ -13,7 +13,7 @@ import {
 import { Button, Notice } from '../../ui/index.ts';
 import { wayNote, wayTable } from '../reference/index.ts';
 import { fixtureOf } from './maker.ts';
-import { cardCautions, cautionsOf } from './notes.ts';
+import { cardCautions, cautionsOf, NO_NOTES } from './notes.ts';
 import { nameOf, ownFixture } from './own.ts';
 
 type Size = keyof typeof words.sizes;
@@ -84,7 +84,7 @@ interface PaperProps {
 function Paper({ entry, profile, figures, size }: PaperProps): JSX.Element {
 	const { panel } = profile;
 	const isFeedAssumed = figures.some(({ code, is }) => code === 'feed' && is === 'assumed');
-	const ofLight = cautionsOf(profile, entry.kind === 'file' ? entry : { left: [], asked: [] });
+	const ofLight = cautionsOf(profile, entry.kind === 'file' ? entry : NO_NOTES);
 	return (
 		<article class="stock-card" data-size={size}>
 			<h2>{profile.name}</h2>

@@ -25,8 +25,8 @@ export function Doubts({ figures, lead = figuresFrame.lead, besides = [] }: Prop
 			</summary>
 			<p>{lead}</p>
 			<ul>
-				{besides.map((says) => (
-					<li key={says}>{says}</li>
+				{besides.map((says, i) => (
+					<li key={i}>{says}</li>
 				))}
 				{assumed.map((figure, i) => (
 					<li key={i}>

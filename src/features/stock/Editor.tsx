@@ -7,9 +7,11 @@ import { Live, Notice } from '../../ui/index.ts';
 import { ChartBox } from './ChartBox.tsx';
 import { Doubts } from './Doubts.tsx';
 import { EditorTop } from './EditorTop.tsx';
+import { FileCautions } from './FileCautions.tsx';
 import { Label } from './Label.tsx';
 import { Marks } from './Marks.tsx';
 import { chartFixture } from './maker.ts';
+import { NO_NOTES } from './notes.ts';
 import { ReadTable } from './ReadTable.tsx';
 import { Send } from './Send.tsx';
 import { useEntry } from './useEntry.ts';
@@ -63,6 +65,7 @@ export default function Editor({ entry: begun, storage, onDone }: Props): JSX.El
 			<Live text={heard} />
 			<p aria-hidden="true">{said}</p>
 			<Live text={said} />
+			{profile && <FileCautions entry={NO_NOTES} profile={profile} />}
 			<Label entry={entry} onChange={change} />
 			{profile && <Doubts figures={figures} />}
 			{wrong !== null && (

@@ -1,29 +1,16 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { cautions, siteFirst } from '#words/cautions/index.ts';
 import { leftGroups } from '#words/gdtf/index.ts';
 import { fileWords as words } from '#words/stock/index.ts';
 import type { Asked, LeftOut } from '../../../shared/gdtf/index.ts';
-import type { Profile } from '../../../shared/profile/index.ts';
 import type { FileEntry, FileFixture } from '../../../shared/stock/index.ts';
-import { Button, CautionLine } from '../../ui/index.ts';
+import { Button } from '../../ui/index.ts';
 import { assumedText, leftOutText } from '../../wording/index.ts';
 import { Doubts } from './Doubts.tsx';
-import { askedBesides, cautionsOf, inGroups, type LeftGroup } from './notes.ts';
+import { askedBesides, inGroups, type LeftGroup } from './notes.ts';
 
 /** Notes shown at once: a long file has thousands. */
 const AT_ONCE = 30;
-
-/** What can hurt with the fixture of an entry. */
-export function FileCautions({ entry, profile }: { entry: FileEntry; profile: Profile }): JSX.Element {
-	return (
-		<>
-			{cautionsOf(profile, entry).map((id) => (
-				<CautionLine key={id} caution={cautions[id]} siteFirst={siteFirst} />
-			))}
-		</>
-	);
-}
 
 /** What was lost on the way from a file, and what was assumed: all of it, folded so that a phone can show it. */
 export function FileNotes({ entry, figures }: { entry: FileEntry; figures: FileFixture['figures'] }): JSX.Element {

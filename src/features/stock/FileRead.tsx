@@ -7,7 +7,8 @@ import { entryFromFile, type FileEntry, MOST_ENTRY, printedModes } from '../../.
 import { Button, Live, Notice } from '../../ui/index.ts';
 import { errorText } from '../../wording/index.ts';
 import { fileTrouble, readFile } from './askFile.ts';
-import { FileCautions, FileNotes } from './FileNotes.tsx';
+import { FileCautions } from './FileCautions.tsx';
+import { FileNotes } from './FileNotes.tsx';
 import { fixtureOf } from './maker.ts';
 import { ReadTable } from './ReadTable.tsx';
 import { newId } from './stock.ts';
@@ -27,6 +28,8 @@ interface Found {
 	/** Every mode of the file, by its name there. */
 	readonly modes: readonly string[];
 	readonly isTooLong: boolean;
+	/** The modes that were asked for; null for all. */
+	readonly picked: readonly string[] | null;
 }
 
 /** What a fixture file comes to, before any of it is used. */
@@ -43,12 +46,12 @@ export default function FileRead({ bytes, full, onKeep, onLeave }: Props): JSX.E
 		}
 		let isOver = false;
 		tell(null);
-		foundIn(bytes, picked ?? undefined).then(
+		foundIn(bytes, picked).then(
 			(fresh) => {
 				if (!isOver) set(fresh);
 			},
 			(error: unknown) => {
-				if (!isOver) tell(isInputError(error) ? errorText(error) : fileTrouble(error, words.broke));
+				if (!isOver) tell(isInputError(error) ? errorText(error) : fileTrouble(error, words));
 			},
 		);
 		return () => {
@@ -90,7 +93,8 @@ export default function FileRead({ bytes, full, onKeep, onLeave }: Props): JSX.E
 				{found && (
 					<Button
 						look="main"
-						disabled={trouble !== null}
+						// what was read before a mode was picked is not kept in place of what is asked for now
+						disabled={trouble !== null || found.picked !== picked}
 						onClick={() => onKeep({ ...found.entry, changed: Date.now() })}
 					>
 						{words.keep}
@@ -102,13 +106,14 @@ export default function FileRead({ bytes, full, onKeep, onLeave }: Props): JSX.E
 	);
 }
 
-async function foundIn(bytes: Uint8Array, picked: readonly string[] | undefined): Promise<Found> {
-	const read = await readFile(bytes, picked);
+async function foundIn(bytes: Uint8Array, picked: Found['picked']): Promise<Found> {
+	const read = await readFile(bytes, picked ?? undefined);
 	const [left, asked] = [read.left.map(({ says: _, ...note }) => note), read.asked.map(({ says: _, ...note }) => note)];
 	const entry = entryFromFile(newId(), { profile: read.profile, left, asked }, Date.now());
 	const { profile, figures } = fixtureOf(entry);
 	if (!profile) throw new Error('a fixture from a file has a profile');
-	return { entry, profile, figures, modes: read.modes, isTooLong: JSON.stringify(entry).length > MOST_ENTRY };
+	const isTooLong = JSON.stringify(entry).length > MOST_ENTRY;
+	return { entry, profile, figures, modes: read.modes, isTooLong, picked };
 }
 
 interface ModesProps {

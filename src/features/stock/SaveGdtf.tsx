@@ -2,7 +2,7 @@ import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { fileWords as words } from '#words/stock/index.ts';
 import type { Profile } from '../../../shared/profile/index.ts';
-import { saveText } from '../../storage/index.ts';
+import { plainName, saveText } from '../../storage/index.ts';
 import { Button, Dialog } from '../../ui/index.ts';
 import { fileTrouble, writeFile } from './askFile.ts';
 
@@ -14,11 +14,14 @@ export function SaveGdtf({ profile, onClose }: { profile: Profile; onClose: () =
 	const [wrong, tell] = useState<string | null>(null);
 	const [isSaved, saved] = useState(false);
 	useEffect(() => {
-		writeFile(profile).then(set, (error: unknown) => tell(fileTrouble(error, words.writeFailed)));
+		writeFile(profile).then(set, (error: unknown) =>
+			tell(fileTrouble(error, { slow: words.writeFailed, broke: words.writeFailed })),
+		);
 	}, []);
 	const save = () => {
 		if (!written) return;
-		saveText(words.fileName(fileNameOf(profile.name)), new Uint8Array(written.bytes), 'application/octet-stream');
+		const name = words.fileName(plainName(profile.name) || 'fixture');
+		saveText(name, new Uint8Array(written.bytes), 'application/octet-stream');
 		saved(true);
 	};
 	return (
@@ -48,10 +51,3 @@ export function SaveGdtf({ profile, onClose }: { profile: Profile; onClose: () =
 		</Dialog>
 	);
 }
-
-/** A name that any file system takes. */
-const fileNameOf = (name: string): string =>
-	name
-		.replaceAll(/[^\p{L}\p{N}]+/gu, '-')
-		.replaceAll(/^-|-$/g, '')
-		.toLowerCase() || 'fixture';

@@ -20,8 +20,9 @@ export const readFile = (bytes: Uint8Array, modes: readonly string[] | undefined
 /** Writes a GDTF file. @throws as the worker's route `gdtf.write` */
 export const writeFile = (profile: Profile) => opened().ask('gdtf.write', { profile }, { within: WITHIN_MS });
 
-/** What went wrong with a question to the worker, as a sentence. */
-export const fileTrouble = (error: unknown, broke: string): string =>
-	error instanceof Ended && error.because === 'slow'
-		? words.slow
-		: troubleText(error, { noWorker: words.noWorker, broke });
+/** What went wrong with a question to the worker, as a sentence. @param troubles where it took too long, and where it broke */
+export const fileTrouble = (
+	error: unknown,
+	{ slow, broke }: { readonly slow: string; readonly broke: string },
+): string =>
+	error instanceof Ended && error.because === 'slow' ? slow : troubleText(error, { noWorker: words.noWorker, broke });

@@ -3,6 +3,9 @@ import type { Asked, AskedCode, LeftCode } from '../../../shared/gdtf/index.ts';
 import { type Profile, ULTRAVIOLET } from '../../../shared/profile/index.ts';
 import type { FileEntry } from '../../../shared/stock/index.ts';
 
+/** What was lost from a file, and what was assumed. */
+export type Notes = Pick<FileEntry, 'left' | 'asked'>;
+
 /** What was lost from a file is shown in groups, what may hurt first. */
 export type LeftGroup = 'care' | 'modes' | 'channels' | 'bands' | 'colours' | 'light' | 'rest';
 
@@ -74,6 +77,9 @@ export const askedBesides = <Note extends Pick<Asked, 'code'>>(asked: readonly N
 	return [...own.filter(mayFlash), ...own.filter((note) => !mayFlash(note))];
 };
 
+/** Nothing lost and nothing assumed: of an entry that was not read from a file. */
+export const NO_NOTES: Notes = Object.freeze({ left: [], asked: [] });
+
 /** Codes with which the real one may flash though nothing here does: a mode that was not taken may strobe. */
 const MAY_FLASH: ReadonlySet<LeftCode | AskedCode> = new Set<LeftCode | AskedCode>([
 	...(Object.keys(GROUPS) as LeftCode[]).filter((code) => GROUPS[code] === 'care'),
@@ -88,7 +94,7 @@ const MAY_FLASH: ReadonlySet<LeftCode | AskedCode> = new Set<LeftCode | AskedCod
  */
 export function cautionsOf(
 	{ emitters, modes }: Pick<Profile, 'emitters' | 'modes'>,
-	{ left, asked }: Pick<FileEntry, 'left' | 'asked'>,
+	{ left, asked }: Notes,
 ): ('ultraviolet' | 'flashing')[] {
 	const isUltraviolet =
 		emitters.some(({ ultraviolet }) => ultraviolet) ||

@@ -11,6 +11,7 @@ import {
 	readProfile,
 	type Slot,
 } from '../../../shared/profile/index.ts';
+import { cautionsOf } from '../../../src/features/stock/notes.ts';
 import { nodesOf, parseXml } from '../../published/xml-nodes.ts';
 import { runs } from '../../runs.ts';
 import { inventions } from '../invent/kit.ts';
@@ -159,6 +160,50 @@ describe('a written file', () => {
 			expect(type?.attributes['FixtureTypeID']).toMatch(
 				/^[0-9A-F]{8}-[0-9A-F]{4}-8[0-9A-F]{3}-8[0-9A-F]{3}-[0-9A-F]{12}$/,
 			);
+		}
+	});
+
+	it('gives every emitter a colour, or the wavelength that the standard asks for in its place', () => {
+		for (const [, profile] of named) {
+			const written = nodesOf(parseXml(writeGdtf(profile).description), 'Emitter');
+			expect(written).toHaveLength(profile.emitters.length);
+			for (const [i, { attributes }] of written.entries()) {
+				const isUnseen = profile.emitters[i]?.ultraviolet === true;
+				expect([attributes['Color'] === undefined, attributes['DominantWaveLength']]).toEqual(
+					isUnseen ? [true, '395'] : [false, undefined],
+				);
+			}
+		}
+	});
+
+	// symptom: ultraviolet under a name of its own, driven by no channel, came back without its caution. cause: its wavelength was not written
+	it('keeps ultraviolet and its caution, whatever it is called and whether a channel drives it or not', () => {
+		const [first] = BUNDLED as [Profile];
+		const others = first.emitters.filter(({ ultraviolet }) => !ultraviolet);
+		const unseen = {
+			id: 'deep',
+			name: 'Deep glow',
+			xy: [0.1738, 0.005] as [number, number],
+			lumens: 1,
+			watts: 5,
+			ultraviolet: true,
+		};
+		const slotOf = (emitter: string, at: number): Slot => ({
+			id: `s${at}`,
+			name: `Slot ${at}`,
+			at,
+			drives: { kind: 'emitter', emitter },
+		});
+		const driven = others.map(({ id }, i) => slotOf(id, i + 1));
+		for (const slots of [driven, [...driven, slotOf('deep', driven.length + 1)]]) {
+			const profile: Profile = {
+				...first,
+				emitters: [...others, unseen],
+				modes: [{ id: 'one', name: 'One', slots }],
+			};
+			const back = throughFile(profile);
+			expect(back.profile.emitters.filter(({ ultraviolet }) => ultraviolet)).toHaveLength(1);
+			expect(cautionsOf(back.profile, { left: [], asked: [] })).toContain('ultraviolet');
 		}
 	});
 

@@ -54,7 +54,7 @@ describe('an invented fixture', () => {
 			[
 			  "814baf89 d49208d7 8d045f8c b0959a1f c49b4458 ed6aac2a",
 			  "6462471b d2430767 ee7cdae8 df7883b5 23d77dd6 f53b28ae",
-			  "ee34f7a2 5471a6e3 d737ea0d c520f466 38cb82c4 9a804416",
+			  "ee34f7a2 5471a6e3 d737ea0d c520f466 38cb82c4 0c729ae7",
 			]
 		`);
 	});

@@ -183,6 +183,18 @@ describe('a fixture made from a chart', () => {
 			expect(acts(`1 ${name}${values}`)).toEqual({ drives: ['0-255 nothing'], noted: ['not-acted'] });
 	});
 
+	// symptom: `red dimmer` dimmed all of the light. cause: its name was looked at for a dimmer first
+	test.each([
+		['Red dimmer', 'red'],
+		['UV intensity', 'ultraviolet'],
+		['Warm white brightness', 'warm-white'],
+		['Dimmer amber', 'amber'],
+		['Master dimmer', 'intensity'],
+		['Dimmer', 'intensity'],
+	])('a slot named %s drives %s', (name, drives) => {
+		for (const values of ['', ' 0-255 dark to full']) expect(acts(`1 ${name}${values}`).drives).toBe(drives);
+	});
+
 	test('a slot of a strobe’s speed with words for it strobes', () => {
 		expect(acts('1 Strobe speed 0-255 slow to fast')).toEqual({ drives: ['0-255 strobe'], noted: ['strobe'] });
 	});

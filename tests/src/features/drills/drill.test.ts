@@ -1,11 +1,27 @@
-import { describe, expect, it } from 'vitest';
-import { DRILL_IDS, markDrill, shortestWay } from '../../../../sim/drill/index.ts';
+import fc from 'fast-check';
+import { afterEach, describe, expect, it, vi } from 'vitest';
+import { makeRandom } from '../../../../shared/random/index.ts';
+import {
+	DRILL_IDS,
+	markDrill,
+	shortestWay,
+	UNSEEN_LAW_TURNS,
+	UNSEEN_TURNS,
+	unseenTurn,
+} from '../../../../sim/drill/index.ts';
 import type { RigEvent } from '../../../../sim/event/index.ts';
 import { attemptFrom, FRESH, markedAttempt, progressAfter } from '../../../../src/features/drills/attempt.ts';
-import { anySeed, drillLink, readAsked } from '../../../../src/features/drills/link.ts';
+import { anySeed, drillLink, readAsked, seedFor } from '../../../../src/features/drills/link.ts';
 import { readProgress } from '../../../../src/features/progress/reading.ts';
-import { NO_PROGRESS, type Progress, withBegun, withHint } from '../../../../src/features/progress/result.ts';
+import {
+	MOST_TRIED,
+	NO_PROGRESS,
+	type Progress,
+	withBegun,
+	withHint,
+} from '../../../../src/features/progress/result.ts';
 import { drillStore, handsText } from '../../../../src/features/rig/index.ts';
+import { runs } from '../../../runs.ts';
 import { makeDrill } from '../../../sim/drill/made.ts';
 
 describe('the address of a drill', () => {
@@ -43,6 +59,60 @@ describe('the address of a drill', () => {
 			expect(readAsked(drillLink('defaults', seed))).toEqual({ is: 'drill', kind: 'defaults', seed });
 			expect(anySeed(seed)).not.toBe(seed);
 		}
+	});
+});
+
+describe('the turn of a panel never seen', () => {
+	const KIND = 'panel-unseen';
+	const lawOf = (seed: number): string => unseenTurn(seed).law;
+	const begunIn = (tried: readonly number[], seed: number): number =>
+		tried.filter((each) => each % UNSEEN_TURNS === seed % UNSEEN_TURNS).length;
+	afterEach(() => vi.restoreAllMocks());
+
+	// symptom: after three hundred it was one law and one goal for ever. cause: the turn was how many were kept, and no more are
+	it('is that begun least of those with another law than the last, whatever was begun', () => {
+		const seeds = fc.uniqueArray(fc.integer({ min: 0, max: 2 ** 32 - 1 }), { maxLength: MOST_TRIED });
+		fc.assert(
+			fc.property(seeds, fc.option(fc.nat(), { nil: undefined }), (tried, last) => {
+				const seed = seedFor(KIND, tried, last);
+				if (last !== undefined) expect(lawOf(seed)).not.toBe(lawOf(last));
+				// the lowest are dropped from as many as are kept, so that they tell nothing any more
+				for (let turn = 0; turn < UNSEEN_TURNS && tried.length < 256; turn++)
+					if (last === undefined || lawOf(turn) !== lawOf(last))
+						expect(begunIn(tried, seed)).toBeLessThanOrEqual(begunIn(tried, turn));
+			}),
+			{ numRuns: runs(100) },
+		);
+	});
+
+	it('goes on past all that are kept: never two of one law running, and every turn again and again', () => {
+		const random = makeRandom(1);
+		vi.spyOn(crypto, 'getRandomValues').mockImplementation((array) => {
+			(array as unknown as Uint32Array)[0] = random.int(0, 2 ** 32 - 1);
+			return array;
+		});
+		let progress = NO_PROGRESS;
+		const begun: number[] = [];
+		for (let n = 0; n < 10 * MOST_TRIED; n++) {
+			const { tried = [], open } = progress.get(KIND) ?? {};
+			const seed = seedFor(KIND, tried, open?.seed);
+			begun.push(seed);
+			progress = withBegun(progress, KIND, seed);
+		}
+		expect(progress.get(KIND)?.tried).toHaveLength(MOST_TRIED);
+		for (let from = 0; from < 256; from += UNSEEN_TURNS)
+			expect(new Set(begun.slice(from, from + UNSEEN_TURNS).map((seed) => seed % UNSEEN_TURNS)).size).toBe(
+				UNSEEN_TURNS,
+			);
+		for (const [i, seed] of begun.entries()) if (i > 0) expect(lawOf(seed)).not.toBe(lawOf(begun[i - 1] as number));
+		for (let from = 0; from < begun.length; from += 150)
+			expect(new Set(begun.slice(from, from + 150).map((seed) => seed % UNSEEN_TURNS)).size).toBe(UNSEEN_TURNS);
+	});
+
+	it('has its law come round as often as is said', () => {
+		for (let seed = 0; seed < UNSEEN_TURNS; seed++)
+			for (let other = 0; other < UNSEEN_TURNS; other++)
+				expect(lawOf(seed) === lawOf(other)).toBe(seed % UNSEEN_LAW_TURNS === other % UNSEEN_LAW_TURNS);
 	});
 });
 

@@ -44,7 +44,7 @@ describe('what is done at one light', () => {
 	});
 
 	it('ends with linking it again where it moves', () => {
-		const moved = doing(withRow(wash, { place: { x: 9, y: 0, overhead: false } }), wash);
+		const moved = doing(withRow(wash, { place: { x: 9, y: 0, throw: 3, overhead: false } }), wash);
 		expect(moved.at(-1)).toBe(does.link);
 	});
 
