@@ -12,7 +12,7 @@ const codeSplitting: Exclude<Rolldown.OutputOptions['codeSplitting'], boolean | 
 		{
 			name: 'page',
 			tags: ['$initial'],
-			test: /\/node_modules\/(preact|@preact|@astrojs)\/|\/src\/(ui|storage(?!\/pages\/))\/|\/src\/site\/updates\/underWay|\/src\/wording\/laterError|\/src\/features\/rig\/link(Version)?\.ts|\/shared\/error\/|\/content\/(locale\.ts|[\w-]+\/(locale|ui)\/)|preload-helper/,
+			test: /\/node_modules\/(preact|@preact|@astrojs)\/|\/src\/(ui\/(?!Sign)|storage\/(?!pages\/))|\/src\/site\/updates\/underWay|\/src\/wording\/laterError|\/src\/features\/rig\/link(Version)?\.ts|\/shared\/error\/|\/content\/(locale\.ts|[\w-]+\/(locale|ui)\/)|preload-helper/,
 		},
 		{
 			name: 'rig',
@@ -34,6 +34,7 @@ const codeSplitting: Exclude<Rolldown.OutputOptions['codeSplitting'], boolean | 
 			tags: ['$initial'],
 			test: /\/src\/features\/(drills|progress)\/(?!taskAtWork)|\/content\/[\w-]+\/drills\/(doing|progress)|\/sim\/drill\/types\.ts/,
 		},
+		{ name: 'plan', tags: ['$initial'], test: /\/src\/features\/rig-sheet\// },
 		// what the desk takes besides, which a wide bench opens with: small, and shared with other tools
 		{
 			name: 'desk',

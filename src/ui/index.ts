@@ -12,6 +12,7 @@ export { fetchedWith, type LaterWords, laterWith } from './later.tsx';
 export { Notice, type NoticeProps } from './Notice.tsx';
 export { proseParts } from './proseParts.tsx';
 export { readNumber } from './readNumber.ts';
+export { AnswerSign, answerDrawing, ComplaintSign } from './Sign.tsx';
 export { Tape, type TapeProps } from './Tape.tsx';
 export { Title, type TitleProps } from './Title.tsx';
 export { Toggle, type ToggleProps } from './Toggle.tsx';

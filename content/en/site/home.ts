@@ -11,8 +11,31 @@ export const home = {
 		{ href: '/finder/', words: 'Find a fault' },
 	],
 	picture:
-		'A wall at night with five fixtures on the floor in front of it. Four throw tall pools of colour: amber, rose, blue and green. The third is dark.',
-	pictureNote: 'Four of five. Which way would you look first?',
+		'A wall at night with four fixtures on the floor in front of it. Three throw tall pools of colour. The third is dark.',
+	pictureNote: 'Three of four. Tap the dark one and find out why.',
+	hunt: {
+		ask: 'Why dark?',
+		/** @param says what is wrong, with no full stop */
+		askLong: (says: string) => `Why dark? ${says}.`,
+		causes: (count: number) => `${count} things could cause it.`,
+		left: (count: number) => (count === 1 ? 'One thing is left.' : `${count} things are left.`),
+		look: 'You look at it. What do you see?',
+		/** For those who hear the page. @param says the answer */
+		drawn: (says: string) => `The drawing shows: ${says}`,
+		again: 'Not that. Look at the drawing again.',
+		found: 'Found it',
+		fix: 'The fix:',
+		do: 'Do it',
+		done: 'Nothing is dark now.',
+		/** @param seconds on a real rig */
+		lit: (seconds: number) =>
+			`It’s lit. On a real rig, walk and all, that takes about ${seconds} seconds. The fault finder asks like this on any rig, yours too.`,
+		ways: [
+			{ href: '/rig/', words: 'Start tonight’s rig' },
+			{ href: '/finder/', words: 'Find a fault' },
+			{ href: '/finder/practise/', words: 'Hunt a hidden one' },
+		],
+	},
 	dayHeading: 'The job, step by step',
 	day: [
 		{ step: 'Charge', words: 'Full packs, the right charger, and how long this look will last on them.' },

@@ -6,6 +6,7 @@
 export { frame } from './frame.ts';
 export { home } from './home.ts';
 export { keptWords } from './kept.ts';
+export { nextWords } from './next.ts';
 export {
 	aboutPage,
 	benchPage,

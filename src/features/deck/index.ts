@@ -7,7 +7,7 @@
 import { DEVICE, type ReadResult, shelfOf } from '../../storage/index.ts';
 import { type Deck, deckText, merged, NO_DECK, type Skill, skillText, withLearnt } from './deck.ts';
 
-export { type Deck, deckText, merged, NO_DECK, type Skill, skillOf } from './deck.ts';
+export { type Card, type Deck, deckText, merged, NO_DECK, type Skill, skillOf } from './deck.ts';
 export {
 	type DeckStanding,
 	dueNow,

@@ -1,10 +1,9 @@
 import type { JSX } from 'preact';
 import { complaintWords, fixtureWords, quickWords, startWords } from '#words/finder/index.ts';
 import type { ComplaintKind } from '../../../sim/finder/index.ts';
-import { Button, Title } from '../../ui/index.ts';
+import { Button, ComplaintSign, Title } from '../../ui/index.ts';
 import { Allowed } from './Allowed.tsx';
 import { Choices } from './Choices.tsx';
-import { ComplaintSign } from './Sign.tsx';
 import type { FinderScene } from './scene.ts';
 import type { FinderStore } from './store.ts';
 import { Working } from './Working.tsx';

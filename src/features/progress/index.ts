@@ -11,6 +11,7 @@ export {
 	type KindRecord,
 	minutesText,
 	type Progress,
+	rustyFrom,
 	suggestNext,
 	withAgain,
 	withBegun,

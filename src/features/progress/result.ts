@@ -172,6 +172,9 @@ export interface Suggestion<Kind extends string = string> {
 	readonly why: 'begun' | 'rusty' | 'new' | 'oldest';
 }
 
+/** When what was firm came to be rusty, or will, ms since 1970. */
+export const rustyFrom = ({ last }: Pick<KindRecord, 'last'>): number => last + RUSTY_DAYS * DAY_MS;
+
 /**
  * What to practise next: what was begun and is not firm yet, the first in the order; else what was firm and has lain for a
  * month; else the first that was never done; and with all of them firm, what was practised longest ago.
@@ -197,7 +200,7 @@ export function suggestNext<Kind extends string>(
 	const oldest = kinds.toSorted((a, b) => lastOf(a) - lastOf(b))[0];
 	return (
 		first('begun', (kind) => progress.has(kind) && !isFirm(kind)) ??
-		first('rusty', (kind) => isFirm(kind) && now - lastOf(kind) > RUSTY_DAYS * DAY_MS) ??
+		first('rusty', (kind) => isFirm(kind) && now > rustyFrom({ last: lastOf(kind) })) ??
 		first('new', (kind) => !progress.has(kind)) ??
 		(oldest === undefined ? null : { kind: oldest, why: 'oldest' })
 	);

@@ -5,4 +5,5 @@
  * of them side by side, and goes on to the bench and the finder as a rig sheet. What is shown is decided in plain files beside the
  * components; presses are worked out in the worker (`routes.ts`).
  */
+export { RigTonight } from './lazily.tsx';
 export { RigSheet } from './RigSheet.tsx';

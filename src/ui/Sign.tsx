@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import type { CheckSpot } from '#words/checks/index.ts';
-import type { ComplaintKind } from '../../../sim/finder/index.ts';
+import type { ComplaintKind } from '../../sim/finder/index.ts';
 
 /** A drawing 24 wide and high: lines, and what of it is filled. */
 interface Drawing {

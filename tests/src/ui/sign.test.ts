@@ -2,8 +2,8 @@ import { h } from 'preact';
 import { renderToString } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
 import { checks } from '#words/checks/index.ts';
-import { COMPLAINT_KINDS } from '../../../../sim/finder/index.ts';
-import { answerDrawing, ComplaintSign } from '../../../../src/features/finder/Sign.tsx';
+import { COMPLAINT_KINDS } from '../../../sim/finder/index.ts';
+import { answerDrawing, ComplaintSign } from '../../../src/ui/index.ts';
 
 describe('signs', () => {
 	it('tell one complaint from another', () => {
