@@ -84,17 +84,21 @@ test('a drill’s bar takes the place of the ways, and a cross leads out', async
 	await expect(tab.locator('.site-nav ul')).toBeVisible();
 });
 
-test('a lesson’s task leads back to the course, and a cable end in hand on a free bench is no task to leave', async ({
+test('a lesson’s task leads back to the course, and on a free bench its tabs are the one bar at the foot', async ({
 	page: tab,
 }) => {
 	await tab.goto('/lessons/bands/');
 	await expect(tab.locator('.leave')).toHaveAttribute('href', '/lessons/');
 	await tab.goto('/bench/');
 	await expect(tab.locator('.sheet-tabs')).toBeVisible();
+	await expect(tab.locator('.site-nav ul')).toBeHidden();
 	await bring(tab, 'Cables');
 	await tab.locator('.row [data-port="wash-2:in"]').click();
 	await expect(tab.locator('.hand')).toBeVisible();
-	await expect(leave(tab)).toBeHidden();
+	await expect(tab.locator('.site-nav ul')).toBeHidden();
+	await leave(tab).click();
+	await expect(tab).toHaveURL(/\/$/);
+	await expect(tab.locator('.site-nav ul')).toBeVisible();
 });
 
 test('in a walk of the finder its answers are the bar', async ({ page: tab }) => {

@@ -98,7 +98,7 @@ export function SheetTabs({ without }: Props): JSX.Element | null {
 	);
 	if (!first && !has('desk') && !has('cables')) return null;
 	return (
-		<div class="sheet-tabs">
+		<div class="sheet-tabs" data-task-bar>
 			{tab('panel', tabs.panel, sheet === 'panel')}
 			{has('desk') && tab('desk', tabs.desk, sheet === 'desk')}
 			{has('cables') && tab('cables', parts.cables, sheet === 'tools' && tool === 'cables')}
