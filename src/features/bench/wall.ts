@@ -72,6 +72,18 @@ export function slantedPool(away: number, up: number, angle: number): { half: nu
 	return { half: poolDiameter(slant, angle) / 2, low: ray(up - angle / 2), high: ray(up + angle / 2) };
 }
 
+/** How far past the ellipse to a tenth a pool is drawn: there it has all but gone. */
+export const POOL_EDGE = 1.35;
+
+/**
+ * How bright a pool is against its peak, 0 to 1: half at `half`, a tenth at 1, smooth between and beyond, as beam and field angles
+ * are defined (to half and to a tenth of the peak).
+ * @param out distance from the peak, 0 to `POOL_EDGE`, where 1 is the ellipse to a tenth
+ * @param half where half the peak lies, over 0 and under 1
+ */
+export const falloff = (out: number, half: number): number =>
+	0.5 ** ((out / half) ** (Math.log(Math.log2(10)) / -Math.log(half)));
+
 /** Where everything on the wall stands; how it shines is another matter. */
 export function wallOf(sheet: RigSheet): WallPicture {
 	const { width, height } = sheet.hall;

@@ -31,7 +31,8 @@ async function watch(tab: Page, milliseconds: number): Promise<Change[]> {
 				const observer = new MutationObserver((records) => {
 					const at = performance.now();
 					for (const { target } of records) {
-						if (target instanceof SVGRadialGradientElement) found.push({ at, pool: target.dataset['pool'] ?? '' });
+						if (target instanceof SVGElement && target.classList.contains('wall-pool'))
+							found.push({ at, pool: target.dataset['pool'] ?? '' });
 					}
 				});
 				const wall = document.querySelector('.wall-picture');
@@ -96,7 +97,7 @@ test('less motion stills it, and says so in words', async ({ page: tab }) => {
 	await openSheet(tab, strobes);
 	await expect(tab.getByText('moving and flashing light stands still here')).toBeVisible();
 	await expect(tab.locator('.card-light').first()).toContainText('flashing');
-	await expect(tab.locator('radialGradient[data-pool="wash-1.0"]')).toHaveAttribute('color', /^#[c-f]/);
+	await expect(tab.locator('.wall-pool[data-pool="wash-1.0"]')).toHaveAttribute('color', /^#[c-f]/);
 	await tab.waitForTimeout(500);
 	expect(await watch(tab, 3000)).toEqual([]);
 	await expect(tab.getByRole('button', { name: 'Draw flashes at their real rate' })).toHaveCount(0);

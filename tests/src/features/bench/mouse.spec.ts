@@ -100,7 +100,7 @@ test('ten switches set an address, and the slide a mode', async ({ page: tab }) 
 
 test('the wall shows what the desk asks for, and a press on a lamp takes it in hand', async ({ page: tab }) => {
 	await openFresh(tab);
-	const pool = tab.locator('radialGradient[data-pool="wash-2.0"]');
+	const pool = tab.locator('.wall-pool[data-pool="wash-2.0"]');
 	await expect(pool).toHaveAttribute('color', /^#f[0-9a-f]{5}$/);
 	await tab.locator('.wall-lamp').nth(1).locator('.wall-body').click();
 	await expect(tab.locator('.back').getByRole('heading', { name: 'Wash 2' })).toBeVisible();

@@ -2,8 +2,9 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { poolDiameter } from '../../../../shared/optics/index.ts';
 import { presetSheet } from '../../../../src/features/bench/presets.ts';
-import { slantedPool, wallOf } from '../../../../src/features/bench/wall.ts';
+import { falloff, POOL_EDGE, slantedPool, wallOf } from '../../../../src/features/bench/wall.ts';
 import { between } from '../../../between.ts';
+import { runs } from '../../../runs.ts';
 
 describe('a pool on the wall', () => {
 	it('square on is the round pool of the beam: 25 degrees at 10 m is 4.43 m across', () => {
@@ -41,5 +42,24 @@ describe('a pool on the wall', () => {
 			expect(half).toBeGreaterThan(0);
 			expect(half).toBeLessThan(1);
 		}
+	});
+});
+
+describe('a pool of light', () => {
+	it('is half as bright at the beam’s edge, a tenth at the field’s, and falls smoothly past both', () => {
+		fc.assert(
+			fc.property(fc.double({ min: 0.1, max: 0.9, noNaN: true }), (half) => {
+				expect(falloff(0, half)).toBe(1);
+				expect(falloff(half, half)).toBeCloseTo(0.5, 10);
+				expect(falloff(1, half)).toBeCloseTo(0.1, 10);
+				let before = 1;
+				for (let out = 0.05; out <= POOL_EDGE; out += 0.05) {
+					const now = falloff(out, half);
+					expect(now).toBeLessThanOrEqual(before);
+					before = now;
+				}
+			}),
+			{ numRuns: runs(100) },
+		);
 	});
 });
