@@ -88,9 +88,10 @@ function Card({ fixture, number }: { fixture: string; number: number }): JSX.Ele
 	if (!placed || !sight) return null;
 	const { name } = placed;
 	const { kind } = sight.display;
+	const panel = store.rig.gear.units.get(fixture)?.profile.panel;
 	const { lit, face } = faceOf(sight.display);
 	return (
-		<li class="card" data-selected={inHand}>
+		<li class="card" data-selected={inHand} data-text={panel?.kind === 'text'}>
 			<button type="button" class="card-name" aria-pressed={inHand} onClick={() => select(fixture)}>
 				<span class="visually-hidden">{backWords.takeInHand} </span>
 				<span class="card-number">{number}</span>
