@@ -1,4 +1,5 @@
 import { InputError } from '../../../shared/error/index.ts';
+import { oncePer } from '../../../shared/memo/index.ts';
 import { illuminance, peakCandela } from '../../../shared/optics/index.ts';
 import { CAUTIOUS_SHARE } from '../../../shared/power/index.ts';
 import { bundledRig, quickSheet, type RigSheet, readSheet } from '../../../shared/sheet/index.ts';
@@ -7,7 +8,7 @@ import type { Rig } from '../../../sim/rig/index.ts';
 import { openUnharmed } from '../../../sim/rig/trusted.ts';
 import { settingValueText } from '../../wording/index.ts';
 import { presetSheet } from '../bench/index.ts';
-import type { OneTask, TaskSet } from '../drills/index.ts';
+import { type OneTask, packTasks, type TaskSet } from '../drills/index.ts';
 import type { BenchSpec, Lesson, TaskSpec } from './schema.ts';
 
 /** The sheet a lesson's bench opens on. @throws InputError `lesson.bench`, and what `readSheet` throws */
@@ -35,14 +36,14 @@ export function sheetOf({ rig, preset, quick, wide, change, boxes = {} }: BenchS
 }
 
 /**
- * What the learner is to do: a kind of drill, or a goal on a bench in each of its cases, ready to be marked.
- * @throws InputError `task.solved` where it is done before it begins
+ * What the learner is to do: a kind of drill, or goals of one make on benches of one make, ready to be marked.
+ * @throws InputError `task.solved` where one is done before it begins
  */
-export function taskOf({ tasks, bench }: Pick<Lesson, 'tasks' | 'bench'>): TaskSet {
+export const taskOf = oncePer(({ tasks, bench }: Pick<Lesson, 'tasks' | 'bench'>): TaskSet => {
 	const [first] = tasks;
 	if (first && 'drill' in first) return first;
-	return { cases: tasks.flatMap((task) => ('drill' in task ? [] : [caseOf(task, bench)])) };
-}
+	return packTasks(tasks.flatMap((task) => ('drill' in task ? [] : [caseOf(task, bench)])));
+});
 
 function caseOf(
 	{ scene, hands, goal, free, ...task }: Exclude<TaskSpec, { drill: unknown }>,
