@@ -1,4 +1,10 @@
-import type { OneTask } from './go.ts';
+import type { Task } from '../../../sim/drill/index.ts';
+
+/** A task, and its words. */
+export interface OneTask {
+	readonly task: Task;
+	readonly says: string;
+}
 
 /** A way into a task, from its root. */
 type Path = readonly (string | number)[];

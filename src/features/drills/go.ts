@@ -1,13 +1,7 @@
-import { type BundledKind, makeDrill, type Task } from '../../../sim/drill/index.ts';
+import { type BundledKind, makeDrill } from '../../../sim/drill/index.ts';
 import { drillTask } from '../../wording/index.ts';
-import { type TasksAlike, taskAt } from './alike.ts';
+import { type OneTask, type TasksAlike, taskAt } from './alike.ts';
 import { anySeed } from './link.ts';
-
-/** A task, and its words. */
-export interface OneTask {
-	readonly task: Task;
-	readonly says: string;
-}
 
 /** A task that somebody else sets, such as a lesson, drawn afresh at each go: a kind of drill, or tasks of one make. */
 export type TaskSet = { readonly drill: BundledKind } | TasksAlike;

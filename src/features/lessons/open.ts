@@ -1,3 +1,4 @@
+import { lessonWords as words } from '#words/lessons/index.ts';
 import { InputError } from '../../../shared/error/index.ts';
 import { oncePer } from '../../../shared/memo/index.ts';
 import { illuminance, peakCandela } from '../../../shared/optics/index.ts';
@@ -6,7 +7,7 @@ import { bundledRig, quickSheet, type RigSheet, readSheet } from '../../../share
 import { type DrillCondition, makeTask } from '../../../sim/drill/index.ts';
 import type { Rig } from '../../../sim/rig/index.ts';
 import { openUnharmed } from '../../../sim/rig/trusted.ts';
-import { settingValueText } from '../../wording/index.ts';
+import { fixtureName, modeName, settingValueText } from '../../wording/index.ts';
 import { presetSheet } from '../bench/index.ts';
 import { type OneTask, packTasks, type TaskSet } from '../drills/index.ts';
 import type { BenchSpec, Lesson, TaskSpec } from './schema.ts';
@@ -109,11 +110,21 @@ function goalFacts(goal: Goal, rig: Rig): Readonly<Record<string, number | strin
 			asThrow: unitAt(rig, goal.as, 100).placed.place.throw,
 		};
 	if (goal.is === 'setting') return settingFact(goal, rig);
+	if (goal.is === 'patched') return { patch: patchText(rig) };
 	if (goal.is !== 'lux') return {};
 	const metres = unitAt(rig, goal.fixture, 100).placed.place.throw;
 	const candela = luxAt(rig, goal.fixture, 100) * metres ** 2;
 	return { lux: goal.lux, throw: metres, candela: Math.round(candela) };
 }
+
+/** The patch in words, row by row: the desk is not in hand, and so is not on the bench. */
+const patchText = (rig: Rig): string =>
+	(rig.sheet.desk?.patch ?? [])
+		.map(({ fixture, mode, address }) => {
+			const profile = rig.gear.units.get(fixture)?.profile;
+			return words.patchRow(fixtureName(rig, fixture), profile ? modeName(profile, mode) : mode, address);
+		})
+		.join('; ');
 
 /** A number as it is, a static colour by its name; other choices have words of a panel's own, which a sentence leaves to it. */
 function settingFact(

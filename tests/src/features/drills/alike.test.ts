@@ -1,8 +1,7 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { makeDrill } from '../../../../sim/drill/index.ts';
-import { packTasks, taskAt } from '../../../../src/features/drills/alike.ts';
-import type { OneTask } from '../../../../src/features/drills/go.ts';
+import { type OneTask, packTasks, taskAt } from '../../../../src/features/drills/alike.ts';
 import { taskOf } from '../../../../src/features/lessons/open.ts';
 import { drillTask } from '../../../../src/wording/index.ts';
 import { lessonFiles } from '../../../content/lessons.ts';
@@ -36,7 +35,6 @@ it('carries what a lesson sets in less than two tasks whole and 400 bytes for ea
 		const set = taskOf(lesson);
 		if ('drill' in set) throw new Error(lesson.id);
 		const bytes = (value: unknown) => JSON.stringify(value).length;
-		console.log(lesson.id, set.count, bytes(set), bytes(set.first));
 		expect(bytes(set), lesson.id).toBeLessThan(2 * bytes(set.first) + 400 * set.count);
 	}
 });
