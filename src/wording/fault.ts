@@ -7,6 +7,7 @@ import { type Port, profileFor, type RigSheet, type SheetFixture, splitPort } fr
 import type { PlacedFault, RigEvent } from '../../sim/event/index.ts';
 import { faultEvents, MENDS, type RepairId } from '../../sim/fault/index.ts';
 import { sentence, type TemplateFacts, wordingOf } from './fill.ts';
+import { partCalled } from './names.ts';
 import { settingFacts, settingsOf, sheetFacts } from './sheetFacts.ts';
 import { sheetKinds } from './sheetNames.ts';
 
@@ -180,12 +181,13 @@ function faderFacts(sheet: RigSheet, place: string, events: readonly RigEvent[])
 	});
 	const [first] = moved;
 	const bands = first?.slot.drives.kind === 'bands' ? first.slot.drives.bands : [];
+	const band = bands.find(({ from, to }) => first && from <= first.level && first.level <= to);
 	const rest = bands.find(({ effect }) => effect.do === 'nothing' || effect.do === 'open');
 	return {
-		faders: moved.map(({ slot }) => slot.name),
-		fader: first?.slot.name ?? null,
+		faders: moved.map(({ slot }) => partCalled(slot.name)),
+		fader: first ? partCalled(first.slot.name) : null,
 		level: first?.level ?? null,
-		band: bands.find(({ from, to }) => first && from <= first.level && first.level <= to)?.name ?? null,
+		band: band ? partCalled(band.name) : null,
 		restFrom: rest ? `${rest.from}` : null,
 		restTo: rest?.to ?? null,
 	};

@@ -20,7 +20,7 @@ export { assumedText, leftOutText } from './gdtf.ts';
 export { hintStepAfter, hintStepText, hintText } from './hint.ts';
 export { itemTitle, settingTitle, settingValueText, startCodeWords } from './kinds.ts';
 export { errorTextLater } from './laterError.ts';
-export { cableName, cableText, fixtureName, modeCalled, modeName, portText } from './names.ts';
+export { cableName, cableText, fixtureName, modeCalled, modeName, partCalled, portText } from './names.ts';
 export {
 	answerText,
 	keyText,

@@ -1,4 +1,4 @@
-import { modeNames } from '#words/fixtures/index.ts';
+import { chartNames } from '#words/fixtures/index.ts';
 import { cableWords, deskName, sockets } from '#words/rig/index.ts';
 import type { Profile } from '../../shared/profile/index.ts';
 import { type Port, type SheetCable, splitPort } from '../../shared/sheet/index.ts';
@@ -26,7 +26,10 @@ export function deviceName(rig: NameSource, device: string): string {
 }
 
 /** A mode as the floor calls it, by its name in its profile: a bundled one's own words may be the standard's. */
-export const modeCalled = (name: string): string => modeNames[name] ?? name;
+export const modeCalled = (name: string): string => chartNames[name] ?? name;
+
+/** A channel or a band by the name that the floor has for it: a bundled one's own may be the standard's. */
+export const partCalled = (name: string): string => chartNames[name] ?? name;
 
 /** A mode's name as the floor says it; its id where the profile has no such mode. */
 export function modeName(profile: Profile, modeId: string): string {

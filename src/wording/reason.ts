@@ -8,7 +8,7 @@ import { type Reason, type ReasonId, type Rig, readsFrom, type Sight, type Unit 
 import { coloursText } from './describe.ts';
 import { fill, sentence, type TemplateFacts } from './fill.ts';
 import { listed, plainKinds, profileKinds } from './kinds.ts';
-import { modeName } from './names.ts';
+import { modeName, partCalled } from './names.ts';
 import { rigKinds } from './rigKinds.ts';
 
 const words: Readonly<Record<ReasonId, Says>> = reasons;
@@ -82,11 +82,13 @@ function slotFacts(unit: Unit, { slot, slots, values, value }: Reason['facts']):
 		Array.isArray(slots) && Array.isArray(values)
 			? slots.flatMap((number, i) => {
 					const level = Number(values[i]);
-					return level > 0 ? [fill(slotRaised, { slot: slotAt(number)?.name ?? number, level }, plainKinds)] : [];
+					return level > 0
+						? [fill(slotRaised, { slot: partCalled(slotAt(number)?.name ?? `${number}`), level }, plainKinds)]
+						: [];
 				})
 			: [];
 	return {
-		slotName: one?.name ?? null,
+		slotName: one ? partCalled(one.name) : null,
 		overruled: band?.effect.do === 'programme' || band?.effect.do === 'held',
 		raised: listed(raised),
 		up: raised.length,

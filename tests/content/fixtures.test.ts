@@ -3,6 +3,7 @@ import { cautionIds } from '#words/cautions/index.ts';
 import { fixtures } from '#words/fixtures/index.ts';
 import { DIP_WEIGHTS } from '../../shared/dmx/index.ts';
 import { BUNDLED, footprintOf } from '../../shared/profile/index.ts';
+import { modeCalled, partCalled } from '../../src/wording/index.ts';
 
 describe('the words about the bundled fixtures', () => {
 	it('are there for each, and for nothing else', () => {
@@ -76,5 +77,21 @@ describe('the words about the bundled fixtures', () => {
 			expect(cautions.includes('ultraviolet')).toBe(profile.emitters.some((emitter) => emitter.ultraviolet));
 			expect(cautions).toEqual(expect.arrayContaining(['flashing', 'staring']));
 		});
+	});
+});
+
+// symptom: the drawing of a channel's bands and the faders of a desk spoke of slots and held colours; quizzes are told apart by those names
+describe('a name in a bundled chart', () => {
+	it('is said in the floor’s words, whatever the profile calls it', () => {
+		const names = BUNDLED.flatMap(({ modes }) =>
+			modes.flatMap(({ name, slots }) => [
+				modeCalled(name),
+				...slots.flatMap(({ name: slot, drives }) => [
+					partCalled(slot),
+					...(drives.kind === 'bands' ? drives.bands.map((band) => partCalled(band.name)) : []),
+				]),
+			]),
+		);
+		expect(names.filter((name) => /\bslots?\b|\bheld\b/i.test(name))).toEqual([]);
 	});
 });

@@ -11,7 +11,7 @@ import { RECKON_IDS } from '../../src/features/lessons/reckon/sums.ts';
 import { asksOf } from '../../src/features/lessons/round.ts';
 import { saidBy } from '../shared/thrown.ts';
 import { gradeOf } from './grade.ts';
-import { lessonFiles, proseOf, taskFrom, taskSeeds } from './lessons.ts';
+import { lessonFiles, proseOf, someSeeds, taskFrom, taskSeeds } from './lessons.ts';
 
 const files = lessonFiles();
 
@@ -183,7 +183,7 @@ describe('a task', () => {
 
 	it('of any lesson and its way never make or break a live link', () => {
 		for (const lesson of lessons)
-			for (const seed of taskSeeds(lesson)) {
+			for (const seed of someSeeds(lesson)) {
 				const { task } = taskFrom(lesson, seed);
 				if (task.hands.includes('mains')) expect(markDrill(task, shortestWay(task)).harm).toEqual([]);
 			}
@@ -196,14 +196,12 @@ describe('the task on two circuits', () => {
 		if (!lesson) throw new Error('no lesson on circuits');
 		for (const seed of taskSeeds(lesson)) {
 			const { task, says } = taskFrom(lesson, seed);
-			const [, last, first] = /up to Bar (\d) from .* and from Bar (\d) on from another/.exec(says) ?? [];
-			expect(Number(first)).toBe(Number(last) + 1);
-			for (const condition of task.goal) {
-				if (condition.is !== 'fed') continue;
-				const n = Number(condition.fixture.replace('bar-', ''));
-				const from = n === 1 || n === Number(first) ? 'wall' : `bar-${n - 1}`;
-				expect(condition.from, `${condition.fixture}: ${says}`).toBe(from);
-			}
+			const heads = [...says.matchAll(/Bars? (\d)(?: and \d| to \d)? from /g)].map(([, head]) => `bar-${head}`);
+			expect(heads.length).toBe(says.includes('two more circuits') ? 3 : 2);
+			for (const [i, condition] of task.goal.filter((each) => each.is === 'fed').entries())
+				expect(condition.from, `${condition.fixture}: ${says}`).toBe(
+					heads.includes(condition.fixture) ? 'wall' : `bar-${i}`,
+				);
 		}
 	});
 });
@@ -253,10 +251,8 @@ describe.each(files)('$lesson.id', (file) => {
 	});
 
 	it('sets a task that is not done, is done by its shortest way, and is undone by half of that, whatever its seed', () => {
-		const all = taskSeeds(lesson).map((seed) => taskFrom(lesson, seed));
-		expect(all.length).toBeGreaterThan(2);
-		for (const { task, says } of all) {
-			expect(says).not.toMatch(/[{}$]/);
+		for (const seed of someSeeds(lesson)) {
+			const { task } = taskFrom(lesson, seed);
 			expect(markDrill(task, []).done).toBe(false);
 			const way = shortestWay(task);
 			const mark = markDrill(task, way);
@@ -266,10 +262,14 @@ describe.each(files)('$lesson.id', (file) => {
 			expect(markDrill(task, way.slice(0, way.length / 2)).done).toBe(false);
 			expect(JSON.parse(JSON.stringify(task))).toEqual(task);
 		}
+	});
+
+	// symptom: who did as told was marked wrong. cause: the words of a case named another output than its goal
+	it('sets no two tasks alike: the same words on the same bench ask for the same', () => {
+		const all = taskSeeds(lesson).map((seed) => taskFrom(lesson, seed));
+		for (const { says } of all) expect(says).not.toMatch(/[{}$]/);
 		expect(new Set(all.map(({ task }) => JSON.stringify(task))).size).toBe(all.length);
-		// symptom: who did as told was marked wrong. cause: the words of a case named another output than its goal
-		const told = all.map(({ task, says }) => JSON.stringify([says, task.sheet]));
-		expect(new Set(told).size, 'the same words on the same bench ask for the same').toBe(told.length);
+		expect(new Set(all.map(({ task, says }) => JSON.stringify([says, task.sheet]))).size).toBe(all.length);
 	});
 
 	it('asks three and more questions that can be set, fresh each time, and are marked', () => {

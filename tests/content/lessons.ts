@@ -1,7 +1,9 @@
 import path from 'node:path';
 import { goOf } from '../../src/features/drills/go.ts';
-import { type Lesson, practiceOf, readLesson } from '../../src/features/lessons/index.ts';
+import { type Lesson, readLesson } from '../../src/features/lessons/index.ts';
+import { taskOf } from '../../src/features/lessons/open.ts';
 import { filesUnder, textOf } from '../house/tree.ts';
+import { runs } from '../runs.ts';
 
 export interface LessonFile {
 	readonly lesson: Lesson;
@@ -50,9 +52,18 @@ export function proseOf({ lesson, body }: LessonFile): string {
 	].join('\n\n');
 }
 
-/** Seeds of a lesson's task to try: some of a kind of drill, or each of its cases. */
-export const taskSeeds = ({ tasks: [first, ...rest] }: Lesson): readonly number[] =>
-	first && 'drill' in first ? [1, 7, 295, 4_000_000_007] : [0, ...rest.map((_, i) => i + 1)];
+/** Seeds of all that a lesson's task may be: some of a kind of drill, or each of the tasks of one make. */
+export function taskSeeds(lesson: Lesson): readonly number[] {
+	const set = taskOf(lesson);
+	return 'drill' in set ? [1, 7, 295, 4_000_000_007] : Array.from({ length: set.count }, (_, i) => i);
+}
+
+/** As many of those as a test has time for, from all over; in a soak all. */
+export function someSeeds(lesson: Lesson, usual = 10): readonly number[] {
+	const all = taskSeeds(lesson);
+	const count = Math.min(all.length, runs(usual, all.length));
+	return Array.from({ length: count }, (_, i) => all[Math.floor((i * all.length) / count)] ?? 0);
+}
 
 /** A lesson's task, as it is drawn from a seed, and its words. */
-export const taskFrom = (lesson: Lesson, seed: number) => goOf(practiceOf(lesson).task, seed);
+export const taskFrom = (lesson: Lesson, seed: number) => goOf(taskOf(lesson), seed);

@@ -47,6 +47,12 @@ async function benchOf(tab: Page): Promise<void> {
 	await expect(tab.locator('.stage')).toBeVisible({ timeout: 30_000 });
 }
 
+/** Opens what is a line on a phone. */
+const unfold = (place: Locator): Promise<void> => place.locator('.on-phone').tap();
+
+/** Lessons with six cautions, or with five and a long outcome: their wall begins further down (1,741 to 1,890 px on 30 November 2026). */
+const FURTHER_DOWN = /(cool-coil-charge-log|how-to-think|look-before-you-swap|ten-cases)/;
+
 /** Words in view, folded ones left out. */
 const wordsIn = async (places: Locator): Promise<number> =>
 	(await places.allInnerTexts()).reduce((sum, text) => sum + (text.match(/\S+/g)?.length ?? 0), 0);
@@ -122,6 +128,7 @@ test.describe('by touch, 390 wide', () => {
 		await expect(tab.locator('.back-light')).toContainText('dark');
 		// found before it is told
 		await expect(tab.locator('.practice-words')).not.toContainText('leaned on the keys');
+		await unfold(tab.locator('.predict'));
 		await tab.locator('.predict').getByRole('radio').first().check();
 		await tab.getByRole('button', { name: 'That’s my answer' }).tap();
 		await expect(tab.locator('.practice-words')).toContainText('leaned on the keys');
@@ -158,9 +165,15 @@ test.describe('by touch, 390 wide', () => {
 		for (const page of pages.filter(isLesson)) {
 			await tab.goto(page);
 			expect.soft((await tab.locator('.practice').boundingBox())?.y, page).toBeLessThanOrEqual(2 * 844);
+			// the wall stands right below the words of the bench
+			const above = await tab.locator('.practice-words').boundingBox();
+			const wall = (above?.y ?? Infinity) + (above?.height ?? 0);
+			if (!FURTHER_DOWN.test(page)) expect.soft(wall, `the wall of ${page}`).toBeLessThanOrEqual(2 * 844);
 			const inCautions = await wordsIn(tab.locator('.caution'));
 			expect.soft(inCautions, page).toBeGreaterThan(0);
-			seen.words += await wordsIn(tab.locator('main'));
+			// what is a line on a phone is of the lesson all the same
+			const folded = (await tab.locator('.practice-rest').allTextContents()).join(' ');
+			seen.words += (await wordsIn(tab.locator('main'))) + (folded.match(/\S+/g)?.length ?? 0);
 			seen.cautions += inCautions;
 		}
 		expect(seen.cautions / seen.words).toBeLessThan(0.3);
@@ -200,6 +213,9 @@ test.describe('by touch, 390 wide', () => {
 		await benchOf(tab);
 		const predict = tab.locator('.predict');
 		const answer = predict.getByRole('button', { name: 'That’s my answer' });
+		// folded, so that the wall is close; what to try too
+		await expect(answer).toBeHidden();
+		await unfold(predict);
 		await answer.tap();
 		await expect(predict.getByRole('alert')).toContainText('Pick an answer');
 		await predict.getByRole('radio').nth(asked.right).check();

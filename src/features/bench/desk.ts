@@ -1,7 +1,7 @@
 import { LAST_SLOT, lastSlot, nextFreeAddress } from '../../../shared/dmx/index.ts';
 import { type Band, footprintOf, modeOf, type Profile, type Slot } from '../../../shared/profile/index.ts';
 import type { Desk, Patch, Rig } from '../../../sim/rig/index.ts';
-import { modeCalled } from '../../wording/index.ts';
+import { modeCalled, partCalled } from '../../wording/index.ts';
 
 /** One strip of the desk: a slot that the patch gives a name. */
 export interface Fader {
@@ -44,11 +44,12 @@ export function faderGroups(rig: Rig): FaderGroup[] {
 		const end = lastSlot(patch.address, footprintOf(mode));
 		const faders = mode.slots.flatMap((slot) => {
 			const at = patch.address + slot.at - 1;
-			const bands = slot.drives.kind === 'bands' ? slot.drives.bands : [];
+			const bands =
+				slot.drives.kind === 'bands' ? slot.drives.bands.map((band) => ({ ...band, name: partCalled(band.name) })) : [];
 			const fader: Fader = {
 				key: slot.id,
 				slot: at,
-				name: slot.name,
+				name: partCalled(slot.name),
 				fine: false,
 				drives: slot.drives.kind,
 				bands,

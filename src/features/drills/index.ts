@@ -6,6 +6,7 @@
  * lesson sets.
  */
 
+export { type OneTask, packTasks } from './alike.ts';
 export { DrillPage } from './DrillPage.tsx';
-export type { OneTask, TaskSet } from './go.ts';
+export type { TaskSet } from './go.ts';
 export { taskAtWork } from './taskAtWork.ts';

@@ -4,6 +4,7 @@ import { lessonWords as words } from '#words/lessons/index.ts';
 import type { RigSheet } from '../../../shared/sheet/index.ts';
 import type { RigEvent } from '../../../sim/event/index.ts';
 import { Button, fetchedWith, Notice, SaidAbove } from '../../ui/index.ts';
+import { OnPhone } from './OnPhone.tsx';
 import { Predict } from './Predict.tsx';
 import type { Manual, PracticeData } from './practice.ts';
 
@@ -61,7 +62,7 @@ export function Practice({ data }: { data: PracticeData }): JSX.Element {
 					<>
 						{data.predict.length > 0 && (
 							<div class="practice-part">
-								<p>{words.predictLead}</p>
+								<p class="practice-lead">{words.predictLead}</p>
 								{data.predict.map((asked) => (
 									<Predict
 										key={asked.ask}
@@ -71,14 +72,7 @@ export function Practice({ data }: { data: PracticeData }): JSX.Element {
 								))}
 							</div>
 						)}
-						<div class="practice-part">
-							<p>{words.tryLead}</p>
-							<ol>
-								{data.try.map((line) => (
-									<li key={line}>{line}</li>
-								))}
-							</ol>
-						</div>
+						<Try lines={data.try} />
 					</>
 				)}
 				{step === 'slip' && (
@@ -134,6 +128,22 @@ export function Practice({ data }: { data: PracticeData }): JSX.Element {
 					</>
 				)}
 			</div>
+		</div>
+	);
+}
+
+/** What to try on the bench. */
+function Try({ lines }: { lines: readonly string[] }): JSX.Element {
+	const [isOpen, open] = useState(false);
+	return (
+		<div class="practice-part" data-open={isOpen}>
+			<OnPhone line={words.tryOpen(lines.length)} isOpen={isOpen} onPress={() => open(!isOpen)} />
+			<p class="practice-lead">{words.tryLead}</p>
+			<ol class="practice-rest">
+				{lines.map((line) => (
+					<li key={line}>{line}</li>
+				))}
+			</ol>
 		</div>
 	);
 }

@@ -2,6 +2,7 @@ import type { JSX } from 'preact';
 import { useEffect, useId, useRef, useState } from 'preact/hooks';
 import { lessonWords as words } from '#words/lessons/index.ts';
 import { Button, Notice } from '../../ui/index.ts';
+import { OnPhone } from './OnPhone.tsx';
 import type { Prediction } from './predict.ts';
 
 type Asked = Pick<Prediction, 'ask' | 'options' | 'right'>;
@@ -22,6 +23,7 @@ export function Predict({ asked, between, isWord = words.predictIs, children }: 
 	const [picked, pick] = useState<number | null>(null);
 	const [stage, go] = useState<'asked' | 'said' | 'told'>('asked');
 	const [isEmpty, warn] = useState(false);
+	const [isOpen, open] = useState(false);
 	const end = useRef<HTMLDivElement>(null);
 	const name = useId();
 	useEffect(() => {
@@ -32,23 +34,24 @@ export function Predict({ asked, between, isWord = words.predictIs, children }: 
 		if (picked !== null) go(between ? 'said' : 'told');
 	};
 	return (
-		<div class="predict">
+		<div class="predict" data-open={isOpen || stage !== 'asked'}>
 			<fieldset disabled={stage !== 'asked'}>
 				<legend>{ask}</legend>
+				{stage === 'asked' && <OnPhone line={words.predictOpen} isOpen={isOpen} onPress={() => open(!isOpen)} />}
 				{options.map((option, i) => (
-					<label key={option}>
+					<label key={option} class="practice-rest">
 						<input type="radio" name={name} checked={picked === i} onChange={() => pick(i)} />
 						<span>{option}</span>
 					</label>
 				))}
 			</fieldset>
 			{stage === 'asked' && (
-				<>
+				<div class="practice-rest">
 					{isEmpty && <p role="alert">{words.predictEmpty}</p>}
 					<Button look="main" onClick={say}>
 						{words.predictSay}
 					</Button>
-				</>
+				</div>
 			)}
 			<div ref={end} tabIndex={-1} class="predict-end">
 				{stage === 'said' && between && (

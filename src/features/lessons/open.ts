@@ -1,13 +1,15 @@
+import { lessonWords as words } from '#words/lessons/index.ts';
 import { InputError } from '../../../shared/error/index.ts';
+import { oncePer } from '../../../shared/memo/index.ts';
 import { illuminance, peakCandela } from '../../../shared/optics/index.ts';
 import { CAUTIOUS_SHARE } from '../../../shared/power/index.ts';
 import { bundledRig, quickSheet, type RigSheet, readSheet } from '../../../shared/sheet/index.ts';
 import { type DrillCondition, makeTask } from '../../../sim/drill/index.ts';
 import type { Rig } from '../../../sim/rig/index.ts';
 import { openUnharmed } from '../../../sim/rig/trusted.ts';
-import { settingValueText } from '../../wording/index.ts';
+import { fixtureName, modeName, settingValueText } from '../../wording/index.ts';
 import { presetSheet } from '../bench/index.ts';
-import type { OneTask, TaskSet } from '../drills/index.ts';
+import { type OneTask, packTasks, type TaskSet } from '../drills/index.ts';
 import type { BenchSpec, Lesson, TaskSpec } from './schema.ts';
 
 /** The sheet a lesson's bench opens on. @throws InputError `lesson.bench`, and what `readSheet` throws */
@@ -35,14 +37,14 @@ export function sheetOf({ rig, preset, quick, wide, change, boxes = {} }: BenchS
 }
 
 /**
- * What the learner is to do: a kind of drill, or a goal on a bench in each of its cases, ready to be marked.
- * @throws InputError `task.solved` where it is done before it begins
+ * What the learner is to do: a kind of drill, or goals of one make on benches of one make, ready to be marked.
+ * @throws InputError `task.solved` where one is done before it begins
  */
-export function taskOf({ tasks, bench }: Pick<Lesson, 'tasks' | 'bench'>): TaskSet {
+export const taskOf = oncePer(({ tasks, bench }: Pick<Lesson, 'tasks' | 'bench'>): TaskSet => {
 	const [first] = tasks;
 	if (first && 'drill' in first) return first;
-	return { cases: tasks.flatMap((task) => ('drill' in task ? [] : [caseOf(task, bench)])) };
-}
+	return packTasks(tasks.flatMap((task) => ('drill' in task ? [] : [caseOf(task, bench)])));
+});
 
 function caseOf(
 	{ scene, hands, goal, free, ...task }: Exclude<TaskSpec, { drill: unknown }>,
@@ -108,11 +110,21 @@ function goalFacts(goal: Goal, rig: Rig): Readonly<Record<string, number | strin
 			asThrow: unitAt(rig, goal.as, 100).placed.place.throw,
 		};
 	if (goal.is === 'setting') return settingFact(goal, rig);
+	if (goal.is === 'patched') return { patch: patchText(rig) };
 	if (goal.is !== 'lux') return {};
 	const metres = unitAt(rig, goal.fixture, 100).placed.place.throw;
 	const candela = luxAt(rig, goal.fixture, 100) * metres ** 2;
 	return { lux: goal.lux, throw: metres, candela: Math.round(candela) };
 }
+
+/** The patch in words, row by row: the desk is not in hand, and so is not on the bench. */
+const patchText = (rig: Rig): string =>
+	(rig.sheet.desk?.patch ?? [])
+		.map(({ fixture, mode, address }) => {
+			const profile = rig.gear.units.get(fixture)?.profile;
+			return words.patchRow(fixtureName(rig, fixture), profile ? modeName(profile, mode) : mode, address);
+		})
+		.join('; ');
 
 /** A number as it is, a static colour by its name; other choices have words of a panel's own, which a sentence leaves to it. */
 function settingFact(

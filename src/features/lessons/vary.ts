@@ -1,19 +1,24 @@
 import * as v from 'valibot';
 
 const value = v.union([v.string(), v.number()]);
+/** Numbers from one to another, both included, a step apart. */
+const run = v.strictObject({ from: v.number(), to: v.number(), by: v.pipe(v.number(), v.gtValue(0)) });
 const name = v.pipe(v.string(), v.regex(/^[a-z]+(,[a-z]+)*$/, 'names'));
 
 /**
  * What differs between the cases of a task, by name: what each may be, or for names that belong together (`one,other`) rows of what
- * they may be together.
+ * they may be together. Numbers may be told as a run of them.
  */
-export const varySchema = v.record(name, v.pipe(v.array(v.union([value, v.array(value)])), v.minLength(2)));
+export const varySchema = v.record(
+	name,
+	v.union([v.pipe(v.array(v.union([value, v.array(value)])), v.minLength(2)), v.pipe(run, v.transform(numbersOf))]),
+);
 
 type Vary = v.InferOutput<typeof varySchema>;
 type Row = Readonly<Record<string, string | number>>;
 
-/** Most cases of a task: each stands on the lesson's page (ours). */
-const MOST = 8;
+/** Most cases of a task: what differs in each stands on the lesson's page (ours). */
+const MOST = 64;
 
 /**
  * A task as it is written, once for each case: `$name` stands for what differs, in values and in ids (`wash-$n`), and so does
@@ -26,6 +31,12 @@ export function casesOf(task: unknown, vary: Vary): unknown[] {
 		[{}],
 	);
 	return spread(rows).map((row) => filled(task, row));
+}
+
+/** The numbers of a run, to a thousandth. */
+function numbersOf({ from, to, by }: v.InferOutput<typeof run>): number[] {
+	const count = Math.floor((to - from) / by + 1e-9) + 1;
+	return Array.from({ length: count }, (_, i) => Math.round(1000 * (from + i * by)) / 1000);
 }
 
 const named = (names: string, values: Vary[string][number]): Row => {

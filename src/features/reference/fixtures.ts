@@ -13,7 +13,7 @@ import {
 	type Slot,
 	settingsOn,
 } from '../../../shared/profile/index.ts';
-import { fill, modeCalled } from '../../wording/index.ts';
+import { fill, modeCalled, partCalled } from '../../wording/index.ts';
 import { switchNote, switchTables, wayNote, wayTable } from './panel.ts';
 import type { ReferenceSection, ReferenceTable } from './types.ts';
 
@@ -114,10 +114,10 @@ function chartTable(profile: Profile, mode: Mode): ReferenceTable {
 function rowsOf(slot: Slot): string[][] {
 	const at = slot.fine === undefined ? `${slot.at}` : fill(chartWords.fine, { coarse: slot.at, fine: slot.fine });
 	const { drives } = slot;
-	if (drives.kind !== 'bands') return [[at, slot.name, chartWords.all, chartWords.drives[drives.kind], '']];
+	if (drives.kind !== 'bands') return [[at, partCalled(slot.name), chartWords.all, chartWords.drives[drives.kind], '']];
 	return drives.bands.map((band) => [
 		at,
-		slot.name,
+		partCalled(slot.name),
 		fill(chartWords.band, { from: `${band.from}`, to: band.to }),
 		doesText(band),
 		formatLevel(middleOf(band)),
@@ -125,5 +125,7 @@ function rowsOf(slot: Slot): string[][] {
 }
 
 function doesText({ name, effect }: Band): string {
-	return effect.do === 'strobe' ? fill(chartWords.strobe, { name, slow: effect.slow, fast: effect.fast }) : name;
+	return effect.do === 'strobe'
+		? fill(chartWords.strobe, { name, slow: effect.slow, fast: effect.fast })
+		: partCalled(name);
 }

@@ -102,7 +102,7 @@ describe('the tokens', () => {
 		const naming = (token: string): string[] => styled.filter((file) => textOf(file).includes(`var(${token})`));
 		expect(naming('--act')).toEqual(['src/ui/styles/parts.css']);
 		expect(naming('--hazard')).toEqual(['src/ui/styles/parts.css']);
-		expect(naming('--lamplight')).toEqual(['src/features/lessons/styles/lesson.css', 'src/ui/styles/backstage.css']);
+		expect(naming('--lamplight')).toEqual(['src/features/lessons/styles/figures.css', 'src/ui/styles/backstage.css']);
 		// the display of a device glows so; nothing else is that amber
 		const glow = /^\s*--glow:.*$|^\s*color: #ffb938;$/gm;
 		expect(styled.filter((file) => textOf(file).replace(glow, '').includes('#ffb938'))).toEqual([]);

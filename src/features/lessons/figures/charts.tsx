@@ -4,7 +4,7 @@ import { DIP_WEIGHTS, switchesFor } from '../../../../shared/dmx/index.ts';
 import { beamOf, edgeSpacing, luxAside, rowLux } from '../../../../shared/optics/index.ts';
 import { bundledProfile, modeOf } from '../../../../shared/profile/index.ts';
 import { curve } from '../../../../sim/light/index.ts';
-import { fill } from '../../../wording/index.ts';
+import { fill, partCalled } from '../../../wording/index.ts';
 import { Label, Lens, Span } from './parts.tsx';
 
 const { drawn } = figureWords;
@@ -65,7 +65,7 @@ export function Bands(): JSX.Element {
 						<rect class={i % 2 === 0 ? 'f-signal' : 'f-well'} x="92" y={top} width="60" height={tall} />
 						<Label x={84} y={top + Math.min(14, tall / 2 + 5)} end small>{`${from}`}</Label>
 						<Label x={164} y={top + tall / 2 + 5}>
-							{fill(drawn.bands.band, { name, from, to })}
+							{fill(drawn.bands.band, { name: partCalled(name), from, to })}
 						</Label>
 					</g>
 				);

@@ -71,7 +71,7 @@ export function Ways(): JSX.Element {
 			<Lens at={[199, 132]} wide={70} />
 			<circle class="f-part" cx="168" cy="48" r="5" />
 			<circle class="f-part" cx="212" cy="108" r="5" />
-			<path class="f-bond" d="M168 48C196 48 214 70 212 108" />
+			<path class="f-bond" d="M168 48C178 66 194 90 212 108" />
 			<Label x={193} y={204} middle>
 				{drawn.ways.bracket}
 			</Label>

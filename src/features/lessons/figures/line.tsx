@@ -62,10 +62,10 @@ export function Frame(): JSX.Element {
 				{drawn.frame.startCode}
 			</Label>
 			<path class="f-line" d="M82 78v10h186v-10M175 88v14" />
-			<Label x={134} y={120}>
+			<Label x={108} y={120}>
 				{drawn.frame.reads}
 			</Label>
-			<Label x={134} y={142}>
+			<Label x={108} y={142}>
 				{drawn.frame.next}
 			</Label>
 		</g>

@@ -10,11 +10,26 @@ import { PIN_ANGLES, Pins } from '../../../../src/features/lessons/figures/plugs
 import { lessonFiles } from '../../../content/lessons.ts';
 import { runs } from '../../../runs.ts';
 
+/** Units to a letter on average, at 15 and at 13: measured in a browser. */
+const WIDE = { usual: 6.7, small: 5.8 } as const;
+
 describe.each(Object.entries(figures))('the drawing %s', (id, [Drawing]) => {
+	const drawn = renderToString(h(Drawing, null));
+
 	it('is drawn whole: no number that is none, no word that was not filled in', () => {
-		const drawn = renderToString(h(Drawing, null));
 		expect(drawn).not.toMatch(/NaN|undefined|Infinity|\{\w+\}/);
 		expect(drawn.length).toBeGreaterThan(200);
+	});
+
+	// symptom: the words under a frame ran off its right edge
+	it('keeps its words inside', () => {
+		for (const [, attributes = '', words = ''] of drawn.matchAll(/<text([^>]*)>([^<]*)</g)) {
+			const wide = words.replace(/&\w+;/g, '.').length * (attributes.includes('f-small') ? WIDE.small : WIDE.usual);
+			const x = Number(/ x="([\d.]+)"/.exec(attributes)?.[1]);
+			const from = attributes.includes('"middle"') ? x - wide / 2 : attributes.includes('"end"') ? x - wide : x;
+			expect(from, words).toBeGreaterThanOrEqual(0);
+			expect(from + wide, words).toBeLessThanOrEqual(400);
+		}
 	});
 
 	it('is used by a lesson, and told in words to those who cannot see it', () => {

@@ -1,7 +1,10 @@
 import fc from 'fast-check';
+import * as v from 'valibot';
 import { describe, expect, it } from 'vitest';
-import { goOf, seedOf, type TaskSet } from '../../../../src/features/drills/go.ts';
-import { casesOf } from '../../../../src/features/lessons/vary.ts';
+import { makeDrill } from '../../../../sim/drill/index.ts';
+import { goOf, seedOf } from '../../../../src/features/drills/go.ts';
+import { packTasks } from '../../../../src/features/drills/index.ts';
+import { casesOf, varySchema } from '../../../../src/features/lessons/vary.ts';
 
 const name = fc.constantFrom('one', 'two', 'three', 'four');
 const vary = fc.dictionary(name, fc.uniqueArray(fc.nat(99), { minLength: 2, maxLength: 6 }), {
@@ -10,7 +13,7 @@ const vary = fc.dictionary(name, fc.uniqueArray(fc.nat(99), { minLength: 2, maxL
 });
 
 describe('the cases of a task', () => {
-	it('are all different, eight at most, and of two names each comes with more than one value', () => {
+	it('are all different, no more than a page carries, and of two names each comes with more than one value', () => {
 		fc.assert(
 			fc.property(vary, (values) => {
 				const names = Object.keys(values);
@@ -19,7 +22,7 @@ describe('the cases of a task', () => {
 					values,
 				) as number[][];
 				const all = Object.values(values).reduce((product, list) => product * list.length, 1);
-				expect(cases).toHaveLength(Math.min(8, all));
+				expect(cases).toHaveLength(Math.min(64, all));
 				expect(new Set(cases.map((each) => each.join()))).toHaveProperty('size', cases.length);
 				for (const [i, each] of names.entries()) {
 					const met = new Set(cases.map((row) => row[i]));
@@ -29,6 +32,12 @@ describe('the cases of a task', () => {
 			}),
 			{ numRuns: 200 },
 		);
+	});
+
+	it('take a run of numbers as all of them, both ends included', () => {
+		const { n } = v.parse(varySchema, { n: { from: 0.4, to: 0.7, by: 0.1 } });
+		expect(n).toEqual([0.4, 0.5, 0.6, 0.7]);
+		expect(() => v.parse(varySchema, { n: { from: 1, to: 2, by: 0 } })).toThrow();
 	});
 
 	it('refuse a row with fewer values than names', () => {
@@ -56,14 +65,16 @@ describe('the cases of a task', () => {
 });
 
 describe('another go', () => {
+	const task = makeDrill('address-keys', 7);
+
 	it('is another case, and none twice running', () => {
-		const set = { cases: ['a', 'b', 'c'].map((says) => ({ says })) } as unknown as TaskSet;
+		const set = packTasks(['a', 'b', 'c'].map((says) => ({ says, task })));
 		let seed = seedOf(set);
 		for (let i = 0; i < 60; i++) {
 			const next = seedOf(set, seed);
 			expect(goOf(set, next).says).not.toBe(goOf(set, seed).says);
 			seed = next;
 		}
-		expect(seedOf({ cases: [{ says: 'a' }] } as unknown as TaskSet, 0)).toBe(0);
+		expect(seedOf(packTasks([{ says: 'a', task }]), 0)).toBe(0);
 	});
 });
