@@ -149,7 +149,7 @@ export class Walk {
 			isOut,
 			isRepaired: isRepaired,
 			predicted: heard.at(-1)?.predicted ?? [],
-			answered: new Set(heard.map(({ check }) => check)),
+			heard,
 			unlike: belief.unlike,
 		};
 		return doubt;
