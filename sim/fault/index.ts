@@ -45,9 +45,15 @@ const spots = onceUnder<RigSheet, Fault, readonly FaultSpot[]>();
 /** Where a fault can sit on a sheet. Worked out once a sheet: a finder asks of a thousand placed faults. */
 const spotsOf = (sheet: RigSheet, fault: Fault): readonly FaultSpot[] => spots(sheet, fault, () => fault.spots(sheet));
 
-/** Every fault in every place it can sit on this rig, with its weight there. */
-export function placedFaults(sheet: RigSheet): { readonly placed: PlacedFault; readonly weight: number }[] {
-	return FAULTS.flatMap((fault) =>
+/**
+ * Every fault in every place it can sit on this rig, with its weight there.
+ * @param edition of the catalogue: faults that came with a later one are left out; left out, none is
+ */
+export function placedFaults(
+	sheet: RigSheet,
+	edition = Number.POSITIVE_INFINITY,
+): { readonly placed: PlacedFault; readonly weight: number }[] {
+	return FAULTS.filter(({ since = 1 }) => since <= edition).flatMap((fault) =>
 		spotsOf(sheet, fault).map(({ place, detail, share }) => ({
 			placed: detail === undefined ? { fault: fault.id, place } : { fault: fault.id, place, detail },
 			weight: fault.weight * (share ?? 1),

@@ -26,6 +26,11 @@ export function toSheet({ gear }: Pick<Rig, 'gear'>): RigSheet {
 		},
 		fixtures: [...gear.units.values()].map((unit) => fixtureOf(unit, gear.now)),
 		desk: desk && sheet.desk && deskOf(desk, sheet.desk),
+		splitters: sheet.splitters.map(({ dead: _, ...splitter }) => {
+			const box = gear.boxes.find(({ id }) => id === splitter.id);
+			const dead = (box?.dead ?? []).map(Number);
+			return { ...splitter, on: box?.on ?? splitter.on, ...(dead.length > 0 ? { dead } : {}) };
+		}),
 		cables: [...gear.cables],
 		terminators: [...gear.terminators],
 		remote: gear.remote && { ...gear.remote },
@@ -90,7 +95,12 @@ function shareOfCharge({ placed, profile, state }: Unit, now: number): number {
 const standing = (frame: Uint8Array): { slot: number; level: number }[] =>
 	[...frame].flatMap((level, i) => (level > 0 ? [{ slot: i + 1, level }] : []));
 
-function deskOf({ outputs, patch, levels, master }: Desk, laid: SheetDesk): SheetDesk {
+const listed = (levels: Desk['levels']): SheetDesk['levels'] =>
+	[...levels]
+		.sort(([a], [b]) => a - b)
+		.flatMap(([universe, frame]) => standing(frame).map((each) => ({ universe, ...each })));
+
+function deskOf({ outputs, patch, levels, master, held }: Desk, { held: _, ...laid }: SheetDesk): SheetDesk {
 	return {
 		...laid,
 		outputs: outputs.map(({ startCode, ...output }, i) => ({
@@ -98,9 +108,8 @@ function deskOf({ outputs, patch, levels, master }: Desk, laid: SheetDesk): Shee
 			...changed(laid.outputs[i] ?? {}, { startCode: 0 }, { startCode }),
 		})),
 		patch: patch.map((each) => ({ ...each })),
-		levels: [...levels]
-			.sort(([a], [b]) => a - b)
-			.flatMap(([universe, frame]) => standing(frame).map((each) => ({ universe, ...each }))),
+		levels: listed(levels),
 		master,
+		...(held ? { held: { ...held, levels: listed(held.levels) } } : {}),
 	};
 }

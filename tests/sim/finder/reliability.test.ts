@@ -3,10 +3,10 @@ import { reliability, rightAtNinety, saidOfKnown, saidOfUnknown } from './reliab
 import { FAMILIES } from './unknown-rules.ts';
 
 /** One in so many of those made by rule; all are walked by `reliability.soak.ts`, which prints the figures that count. */
-const ONE_IN = 7;
+const ONE_IN = 15;
 
 test('of what is said at 90 % in a sample, 85 to 97 % is right, and no false cause stands', () => {
-	const known = (['four-in-line', 'two-universes', 'one-wash'] as const).flatMap((id) => saidOfKnown(id, 3, 8));
+	const known = (['four-in-line', 'one-wash'] as const).flatMap((id) => saidOfKnown(id, 2, 8));
 	const unknown = FAMILIES.flatMap(([family, faults]) =>
 		faults.filter((_, n) => n % ONE_IN === 0).flatMap((fault) => saidOfUnknown(family, fault, true)),
 	);

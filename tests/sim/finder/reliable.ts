@@ -51,7 +51,7 @@ export function walkKnown(bench: RigOutcomes, { faults, came }: Candidate, rando
 			const [id, ...place] = check.slice('mend-'.length).split('@');
 			const { gear } = rig.rig;
 			const events = MENDS[id as RepairId]
-				.events(bench.sheet, place.join('@'), { patch: gear.desk?.patch, remote: gear.remote })
+				.events(bench.sheet, place.join('@'), { patch: gear.desk?.patch, remote: gear.remote, cables: gear.cables })
 				.filter((event) => event.type !== 'terminator.fit' || !gear.terminators.includes(event.port));
 			rig = witness(rig.after(`mended ${repairs++}`, () => events));
 			finder.answer(check, shown);

@@ -112,7 +112,7 @@ function goWrong(rig: Rig, fault: UnknownFault): void {
 export function repaired(w: Witness, fault: UnknownFault, id: RepairId, place: string): Witness {
 	const rig = w.rig.fork();
 	const events = MENDS[id]
-		.events(rig.sheet, place, { patch: rig.gear.desk?.patch, remote: rig.gear.remote })
+		.events(rig.sheet, place, { patch: rig.gear.desk?.patch, remote: rig.gear.remote, cables: rig.gear.cables })
 		.filter((event) => event.type !== 'terminator.fit' || !rig.gear.terminators.includes(event.port));
 	rig.sendTogether(events);
 	rig.wait(SETTLE_MS);
