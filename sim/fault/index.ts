@@ -12,6 +12,7 @@ import { onceUnder } from '../../shared/memo/index.ts';
 import type { RigSheet } from '../../shared/sheet/index.ts';
 import type { PlacedFault, RigEvent } from '../event/index.ts';
 import { DESK } from './desk.ts';
+import { DESK_STATE } from './desk-state.ts';
 import { LAMP } from './light.ts';
 import { LINE } from './line.ts';
 import { PANEL } from './panel.ts';
@@ -31,7 +32,15 @@ export {
 } from './types.ts';
 
 /** Every kind of fault, by family. */
-export const FAULTS: readonly Fault[] = Object.freeze([...POWER, ...PANEL, ...REMOTE, ...LINE, ...DESK, ...LAMP]);
+export const FAULTS: readonly Fault[] = Object.freeze([
+	...POWER,
+	...PANEL,
+	...REMOTE,
+	...LINE,
+	...DESK,
+	...DESK_STATE,
+	...LAMP,
+]);
 
 /** The fault of that id. @throws InputError `fault.unknown`. */
 export function faultOf(id: string): Fault {

@@ -181,7 +181,7 @@ export const LINE: readonly Fault[] = [
 ];
 
 /** Id of a cable that no sheet has. */
-export const STRAY = 'stray-cable';
+const STRAY = 'stray-cable';
 
 const deskEnd = ({ from, to }: SheetCable): string | null | undefined =>
 	[from, to].find((port) => port?.startsWith('desk:'));

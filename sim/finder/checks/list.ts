@@ -5,6 +5,7 @@ import { answersFaders, followsLeader } from '../probes.ts';
 import { leaderOf, routeOf, standAt, standAtCable } from '../route.ts';
 import { contentOf, deskOf, isLit, type Witness } from '../witness.ts';
 import { FIXTURE_LOOKS, FIXTURE_TRIES, type FixtureKind } from './fixture.ts';
+import { hallChecks, splitterChecks } from './hall.ts';
 import { CABLE_LOOKS, DESK_LOOKS, indicatorWhenEnded, pluggedInto, straightTo, wiredUpTo } from './line.ts';
 import { repairCheck } from './repair.ts';
 import { type Bare, type Check, type CheckSort, check, type KeyOf, mayAct } from './types.ts';
@@ -272,52 +273,4 @@ function deskChecks(sheet: RigSheet, meant: Witness, { fixture }: Complaint, bes
 	return DESK_LOOKS.flatMap((kind) =>
 		places[kind.per].map((place) => check({ ...kind, place, at: 'desk' }, (w) => kind.read(w, place, meant), key)),
 	);
-}
-
-function splitterChecks(sheet: RigSheet): Check[] {
-	return sheet.splitters.map(({ id }) =>
-		check(
-			{ kind: 'splitter-lamp', sort: 'look', seconds: 4, place: id, at: id },
-			(w) => (w.rig.gear.hallPower && w.rig.gear.boxes.some((box) => box.id === id && box.on) ? 'lit' : 'out'),
-			(w) => `${w.rig.gear.hallPower}${contentOf(w.rig.gear.boxes)}`,
-		),
-	);
-}
-
-/** Whether a breaker for some of the hall's sockets is off, whoever asks. */
-const isBreakerOff = ({ rig }: Witness): boolean =>
-	[...rig.gear.units.values()].some(({ condition }) => condition.breakerOff);
-
-function hallChecks(meant: Witness): Check[] {
-	const units = [...meant.rig.gear.units.values()];
-	const hall = check(
-		{ kind: 'hall-power', sort: 'look', seconds: 6, place: 'rig', at: 'desk' },
-		(w) => (w.rig.gear.hallPower ? 'on' : 'off'),
-		(w) => `${w.rig.gear.hallPower}`,
-	);
-	const breakers = units.some(({ plug }) => plug === 'wall')
-		? [
-				check(
-					{ kind: 'breakers', sort: 'look', seconds: 40, place: 'rig', at: 'hand', cautions: ['mains'] },
-					(w) => (isBreakerOff(w) ? 'off' : 'on'),
-					(w) => `${isBreakerOff(w)}`,
-				),
-			]
-		: [];
-	if (!meant.rig.gear.remote) return [hall, ...breakers];
-	const remote = (w: Witness) => `${w.rig.gear.remote?.battery}${w.rig.gear.remote?.code}`;
-	return [
-		hall,
-		...breakers,
-		check(
-			{ kind: 'remote-lamp', sort: 'look', seconds: 4, place: 'remote', at: 'hand' },
-			(w) => (w.rig.gear.remote?.battery ? 'blinks' : 'dead'),
-			remote,
-		),
-		check(
-			{ kind: 'remote-code', sort: 'look', seconds: 8, place: 'remote', at: 'hand' },
-			(w) => (w.rig.gear.remote?.code === meant.rig.gear.remote?.code ? 'as-meant' : 'other'),
-			remote,
-		),
-	];
 }

@@ -34,7 +34,7 @@ export interface Said {
 }
 
 /** A walk with a fault of the catalogue, each answer wrong as often as its check is said to be. */
-export function walkKnown(bench: RigOutcomes, { faults, came }: Candidate, random: Random): Said {
+function walkKnown(bench: RigOutcomes, { faults, came }: Candidate, random: Random): Said {
 	const finder = finderOn(bench);
 	let rig = faultyWitness(bench.meant, faults, came === 'warm' ? 'warm' : 'cold');
 	let first: Verdict | null = null;
