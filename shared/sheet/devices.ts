@@ -217,6 +217,14 @@ const boxes: { readonly [Kind in BoxKind]: (sheet: Boxes) => SheetBox[] } = {
 /** The boxes of a sheet, kind by kind, in its order. */
 export const boxesOf = (sheet: Boxes): SheetBox[] => Object.values(boxes).flatMap((of) => of(sheet));
 
+/** A sheet's lists of boxes, as boxes stand by now. */
+export const boxListsOf = (sheet: Boxes, boxes: readonly SheetBox[]): Boxes => ({
+	splitters: sheet.splitters.map(({ dead: _, ...splitter }) => {
+		const { on = splitter.on, dead = [] } = boxes.find(({ id }) => id === splitter.id) ?? {};
+		return { ...splitter, on, ...(dead.length > 0 ? { dead: dead.map(Number) } : {}) };
+	}),
+});
+
 /** All devices of a sheet: the desk, the boxes, the fixtures, each in the sheet's order. */
 export function devicesOf(sheet: SheetDevices): SheetDevice[] {
 	const { desk } = sheet;

@@ -135,7 +135,7 @@ export const LINE: readonly Fault[] = [
 		since: 2,
 		family: 'line',
 		weight: 4,
-		repair: 'splitter-on',
+		repair: 'box-on',
 		cautions: ['mains'],
 		spots: (sheet) => sheet.splitters.filter(({ on }) => on).map(({ id }) => ({ place: id })),
 		events: (_, { place }) => [{ type: 'box.switch', box: place, on: false }],

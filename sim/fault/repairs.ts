@@ -1,5 +1,5 @@
 import { footprintOf, modeOf } from '../../shared/profile/index.ts';
-import type { RigSheet } from '../../shared/sheet/index.ts';
+import { boxesOf, type RigSheet } from '../../shared/sheet/index.ts';
 import type { RigEvent } from '../event/index.ts';
 import { type FixtureCondition, UNHARMED } from '../light/index.ts';
 import { cableOf, deskOf, meant } from './sheet.ts';
@@ -65,6 +65,8 @@ function levelsOver(sheet: RigSheet, place: string, to: DeskPatch[number], from:
 		level: levels.find(({ universe, slot }) => universe === from.universe && slot === from.address + i)?.level ?? 0,
 	}));
 }
+
+const boxOf = (sheet: RigSheet, place: string) => boxesOf(sheet).find(({ id }) => id === place);
 
 /** Something at a fixture put right again. */
 const become =
@@ -205,25 +207,20 @@ export const MENDS: Readonly<Record<RepairId, Repair>> = Object.freeze({
 				.map(({ id }) => ({ type: 'condition.become', fixture: id, change: { breakerOff: false } })),
 		{ cautions: ['mains'] },
 	),
-	'splitter-on': repair(
-		'splitter-on',
+	'box-on': repair(
+		'box-on',
 		15,
-		(sheet, place) => [
-			{ type: 'box.switch', box: place, on: sheet.splitters.find(({ id }) => id === place)?.on ?? true },
-		],
+		(sheet, place) => [{ type: 'box.switch', box: place, on: boxOf(sheet, place)?.on ?? true }],
 		{ cautions: ['mains'] },
 	),
 	'other-output': repair(
 		'other-output',
 		30,
 		(sheet, place) => {
-			const splitter = sheet.splitters.find(({ id }) => id === place);
-			return Array.from({ length: splitter?.outputs ?? 0 }, (_, i) => ({
-				type: 'box.output' as const,
-				box: place,
-				socket: `${i + 1}`,
-				dead: splitter?.dead?.includes(i + 1) ?? false,
-			}));
+			const { ports = [], dead = [] } = boxOf(sheet, place) ?? {};
+			return ports
+				.filter(({ direction }) => direction === 'out')
+				.map(({ socket }) => ({ type: 'box.output', box: place, socket, dead: dead.includes(socket) }));
 		},
 		{ disturbs: true },
 	),

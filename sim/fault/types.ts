@@ -69,7 +69,7 @@ export const REPAIR_IDS = Object.freeze([
 	'other-socket',
 	'replace-lead',
 	'ask-breaker',
-	'splitter-on',
+	'box-on',
 	'other-output',
 	'lift-stray',
 	'leave-blind',

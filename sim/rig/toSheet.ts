@@ -1,5 +1,5 @@
 import type { SomeSettings } from '../../shared/profile/index.ts';
-import type { RigSheet, SheetDesk, SheetFixture } from '../../shared/sheet/index.ts';
+import { boxListsOf, type RigSheet, type SheetDesk, type SheetFixture } from '../../shared/sheet/index.ts';
 import { ALL_DOWN, chargeOf, type FixtureState, isSwitchedOn, signalOf } from '../fixture/index.ts';
 import { UNHARMED } from '../light/index.ts';
 import type { Desk, Rig, Unit } from './gear.ts';
@@ -26,11 +26,7 @@ export function toSheet({ gear }: Pick<Rig, 'gear'>): RigSheet {
 		},
 		fixtures: [...gear.units.values()].map((unit) => fixtureOf(unit, gear.now)),
 		desk: desk && sheet.desk && deskOf(desk, sheet.desk),
-		splitters: sheet.splitters.map(({ dead: _, ...splitter }) => {
-			const box = gear.boxes.find(({ id }) => id === splitter.id);
-			const dead = (box?.dead ?? []).map(Number);
-			return { ...splitter, on: box?.on ?? splitter.on, ...(dead.length > 0 ? { dead } : {}) };
-		}),
+		...boxListsOf(sheet, gear.boxes),
 		cables: [...gear.cables],
 		terminators: [...gear.terminators],
 		remote: gear.remote && { ...gear.remote },

@@ -443,7 +443,7 @@ export const checks: Readonly<Record<string, CheckWords>> = {
 		outcomes: { on: 'All are on', off: 'One is off' },
 		spot: 'hall',
 	},
-	'splitter-lamp': {
+	'box-lamp': {
 		title: 'Power indicator of {place as device}',
 		does: 'Look at its power indicator.',
 		outcomes: { lit: 'Lit', out: 'Out' },

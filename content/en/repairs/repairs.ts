@@ -215,7 +215,7 @@ export const repairs: Readonly<Record<string, RepairWords>> = {
 		confirm: 'All that’s plugged in on that side comes up again, and stays up.',
 		spot: 'hall',
 	},
-	'splitter-on': {
+	'box-on': {
 		title: 'Power to {place as device}',
 		does: 'See that its lead is in and undamaged and its socket is live. Then switch it on.',
 		confirm: `Its power indicator is lit. ${steady}`,

@@ -1,12 +1,12 @@
-import type { RigSheet } from '../../../shared/sheet/index.ts';
+import { boxesOf, type RigSheet } from '../../../shared/sheet/index.ts';
 import { contentOf, type Witness } from '../witness.ts';
 import { type Check, check } from './types.ts';
 
 /** The boxes between desk and fixtures. */
-export function splitterChecks(sheet: RigSheet): Check[] {
-	return sheet.splitters.map(({ id }) =>
+export function boxChecks(sheet: RigSheet): Check[] {
+	return boxesOf(sheet).map(({ id }) =>
 		check(
-			{ kind: 'splitter-lamp', sort: 'look', seconds: 4, place: id, at: id },
+			{ kind: 'box-lamp', sort: 'look', seconds: 4, place: id, at: id },
 			(w) => (w.rig.gear.hallPower && w.rig.gear.boxes.some((box) => box.id === id && box.on) ? 'lit' : 'out'),
 			(w) => `${w.rig.gear.hallPower}${contentOf(w.rig.gear.boxes)}`,
 		),

@@ -11,7 +11,7 @@ export { checksOf } from './list.ts';
 export type { Check, CheckSort } from './types.ts';
 
 /** Kinds that came with the second edition of the catalogue: what is set from the first knows none of them. */
-const SECOND = new Set(['sensor-window', 'socket-live', 'desk-live', 'desk-sends', 'breakers', 'splitter-lamp']);
+const SECOND = new Set(['sensor-window', 'socket-live', 'desk-live', 'desk-sends', 'breakers', 'box-lamp']);
 
 /** Whether a kind of check belongs to an edition of the catalogue. */
 export const isOfEdition = (kind: string, edition: number): boolean => edition >= 2 || !SECOND.has(kind);
@@ -25,7 +25,7 @@ export const CHECK_KINDS: readonly string[] = Object.freeze([
 	'line-straight',
 	'hall-power',
 	'breakers',
-	'splitter-lamp',
+	'box-lamp',
 	'remote-lamp',
 	'remote-code',
 	...REPAIR_IDS.map((id) => `mend-${id}`),

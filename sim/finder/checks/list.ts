@@ -5,7 +5,7 @@ import { answersFaders, followsLeader } from '../probes.ts';
 import { leaderOf, routeOf, standAt, standAtCable } from '../route.ts';
 import { contentOf, deskOf, isLit, type Witness } from '../witness.ts';
 import { FIXTURE_LOOKS, FIXTURE_TRIES, type FixtureKind } from './fixture.ts';
-import { hallChecks, splitterChecks } from './hall.ts';
+import { boxChecks, hallChecks } from './hall.ts';
 import { CABLE_LOOKS, DESK_LOOKS, indicatorWhenEnded, pluggedInto, straightTo, wiredUpTo } from './line.ts';
 import { repairCheck } from './repair.ts';
 import { type Bare, type Check, type CheckSort, check, type KeyOf, mayAct } from './types.ts';
@@ -71,7 +71,7 @@ export function checksOf(
 		...lineChecks(sheet, meant, complaint, route),
 		...cableChecks(sheet, meant),
 		...deskChecks(sheet, meant, complaint, beside),
-		...splitterChecks(sheet),
+		...boxChecks(sheet),
 		...hallChecks(meant),
 		...repairs.map((repair) => repairCheck(sheet, meant, complaint, repair, standIn)),
 	];

@@ -61,7 +61,7 @@ export const CATALOGUE = `
 		bad-socket-out: line 2 swap-fixture
 		too-many-loads: line 1 swap-fixture
 		split-without-splitter: line 3 plug-cable
-		splitter-off: line 4 splitter-on mains
+		splitter-off: line 4 box-on mains
 		splitter-output-dead: line 2 other-output
 		second-source: line 2 lift-stray
 		output-off: desk 3 output-on
@@ -113,7 +113,7 @@ export const REPAIRS = `
 		other-socket: 60 | mains | true
 		replace-lead: 90 | mains | true
 		ask-breaker: 180 | mains | false
-		splitter-on: 15 | mains | false
+		box-on: 15 | mains | false
 		other-output: 30 | | true
 		lift-stray: 20 | | false
 		leave-blind: 5 desk | | false
@@ -394,7 +394,7 @@ export const MENDED = `
 		two-universes other-socket bar-1 condition.become {bar-1,change:{socketDead:false}}
 		two-universes replace-lead bar-1 condition.become {bar-1,change:{leadDead:false}}
 		two-universes ask-breaker rig condition.become {bar-1,change:{breakerOff:false}} ; condition.become {bar-3,change:{breakerOff:false}}
-		two-universes splitter-on x box.switch {box:x,on:true}
+		two-universes box-on x box.switch {box:x,on:true}
 		two-universes other-output x
 		two-universes lift-stray cable-1
 		two-universes leave-blind desk desk.hold {by:null}

@@ -169,7 +169,7 @@ const SCENES: readonly Scene[] = [
 			lit@wash-1: lit; dark: splitter-off splitter-output-dead@fan:1 start-code-wrong patched-other-mode:short
 			lit@bar-1: lit; dark: splitter-off splitter-output-dead@fan:2 start-code-wrong patched-other-mode:long breaker-off@rig:right
 			data-lamp@wash-1: steady; blinking: splitter-off splitter-output-dead@fan:1 start-code-wrong
-			splitter-lamp@fan: lit; out: splitter-off
+			box-lamp@fan: lit; out: splitter-off
 			desk-live@desk: live; blind: desk-blind; frozen: desk-frozen
 			desk-sends@a: as-meant; other: start-code-wrong
 			desk-patch@wash-1: as-meant; other: patched-other-mode:short patched-other-mode:long

@@ -99,7 +99,7 @@ test('each check costs what the table says', () => {
 			.map((line) => line.trim()),
 	);
 	const rest = CHECK_KINDS.filter((kind) => !kind.startsWith('mend-') && !costs.has(kind));
-	expect(rest).toEqual(['panel-programme', 'panel-hearing', 'clap', 'splitter-lamp']);
+	expect(rest).toEqual(['panel-programme', 'panel-hearing', 'clap', 'box-lamp']);
 });
 
 /** Repair: sort, seconds, whether it disturbs a show | needs | cautions. One that hangs needs a ladder, one on the mains is told to be. */
