@@ -77,6 +77,7 @@ declare module '../shared/error/codes.ts' {
 		'event.desk':
 			| { readonly trouble: 'no-desk' }
 			| { readonly trouble: 'no-such-output'; readonly id: string; readonly known: readonly string[] };
+		'event.box': { readonly trouble: 'no-such-box'; readonly id: string };
 		'event.cable':
 			| { readonly trouble: 'id-taken' | 'end-loose' | 'no-such-cable'; readonly id: string }
 			| { readonly trouble: 'end-plugged'; readonly id: string; readonly port: string };

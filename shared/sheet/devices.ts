@@ -35,6 +35,13 @@ export const conditionSchema = () =>
 		/** What its battery holds, as a share of what it held when new. */
 		batteryHealth: share(),
 		chargerDead: flag(),
+		/** What keeps mains from it. */
+		fuseBlown: flag(),
+		supplyDead: flag(),
+		socketDead: flag(),
+		leadDead: flag(),
+		breakerOff: flag(),
+		sensorCovered: flag(),
 	});
 
 export const fixtureSchema = () =>
@@ -98,13 +105,30 @@ export const deskSchema = () =>
 			[],
 		),
 		master: v.optional(whole(0, 255), 255),
+		/** Its faders do nothing: it is blind or frozen, and sends what stood there when that began. */
+		held: v.exactOptional(
+			v.strictObject({
+				by: v.picklist(['blind', 'frozen']),
+				levels: v.array(v.strictObject({ universe: whole(1, 63999), slot: whole(1, 512), level: whole(0, 255) })),
+				master: whole(0, 255),
+			}),
+		),
 	});
 
 /** Boxes by the sheet's lists of them. */
 export const boxEntries = () => ({
 	/** Splitters: one input `in`, outputs `1` to `n`, each a fresh line. */
 	splitters: v.optional(
-		v.array(v.strictObject({ id: idText, name: name(), outputs: whole(2, 16), on: v.optional(v.boolean(), true) })),
+		v.array(
+			v.strictObject({
+				id: idText,
+				name: name(),
+				outputs: whole(2, 16),
+				on: v.optional(v.boolean(), true),
+				/** Numbers of outputs that send nothing on, where any do. */
+				dead: v.exactOptional(v.pipe(v.array(whole(1, 16)), v.maxLength(16))),
+			}),
+		),
 		[],
 	),
 });
@@ -151,6 +175,8 @@ export interface SheetDevice {
 	/** Its own power switch. A desk has none here. */
 	readonly on: boolean;
 	readonly ports: readonly DevicePort[];
+	/** Sockets that send nothing on. */
+	readonly dead?: readonly string[];
 }
 
 export type BoxKind = Exclude<DeviceKind, 'desk' | 'fixture'>;
@@ -177,9 +203,10 @@ const FIXTURE_PORTS: readonly DevicePort[] = Object.freeze([
 
 const boxes: { readonly [Kind in BoxKind]: (sheet: Boxes) => SheetBox[] } = {
 	splitter: ({ splitters }) =>
-		splitters.map(({ outputs, ...box }) => ({
+		splitters.map(({ outputs, dead, ...box }) => ({
 			kind: 'splitter',
 			...box,
+			...(dead === undefined ? {} : { dead: dead.map(String) }),
 			ports: [
 				port('in', 'in'),
 				...Array.from({ length: outputs }, (_, i) => port(`${i + 1}`, 'out', { from: 'in', by: 'power' })),
@@ -189,6 +216,14 @@ const boxes: { readonly [Kind in BoxKind]: (sheet: Boxes) => SheetBox[] } = {
 
 /** The boxes of a sheet, kind by kind, in its order. */
 export const boxesOf = (sheet: Boxes): SheetBox[] => Object.values(boxes).flatMap((of) => of(sheet));
+
+/** A sheet's lists of boxes, as boxes stand by now. */
+export const boxListsOf = (sheet: Boxes, boxes: readonly SheetBox[]): Boxes => ({
+	splitters: sheet.splitters.map(({ dead: _, ...splitter }) => {
+		const { on = splitter.on, dead = [] } = boxes.find(({ id }) => id === splitter.id) ?? {};
+		return { ...splitter, on, ...(dead.length > 0 ? { dead: dead.map(Number) } : {}) };
+	}),
+});
 
 /** All devices of a sheet: the desk, the boxes, the fixtures, each in the sheet's order. */
 export function devicesOf(sheet: SheetDevices): SheetDevice[] {

@@ -11,6 +11,7 @@ export {
 	BOX_LISTS,
 	type BoxKind,
 	boxesOf,
+	boxListsOf,
 	conditionSchema,
 	type DeviceKind,
 	type DevicePort,

@@ -14,6 +14,7 @@ const level = whole(0, 255);
 const share = v.pipe(v.number(), v.finite(), v.minValue(0), v.maxValue(1));
 const output = v.pipe(v.string(), v.regex(/^[a-z]$/, 'small-letter'));
 const end = v.picklist(['from', 'to']);
+const boxSocket = v.pipe(v.string(), v.regex(/^([1-9]|1[0-6])$/, 'box-output'));
 const key = v.picklist(KEYS);
 const on = v.boolean();
 const cable = idText;
@@ -64,6 +65,9 @@ const eventSchema = v.variant('type', [
 	v.strictObject({ type: kind('desk.universe'), output, universe }),
 	v.strictObject({ type: kind('desk.patch'), fixture, universe, address: whole(1, 512), mode: idText }),
 	v.strictObject({ type: kind('desk.start-code'), output, code: level }),
+	v.strictObject({ type: kind('desk.hold'), by: v.nullable(v.picklist(['blind', 'frozen'])) }),
+	v.strictObject({ type: kind('box.switch'), box: idText, on }),
+	v.strictObject({ type: kind('box.output'), box: idText, socket: boxSocket, dead: on }),
 	v.strictObject({
 		type: kind('remote.press'),
 		button: v.pipe(

@@ -60,6 +60,12 @@ export type RigEvent =
 			readonly mode: string;
 	  }
 	| { readonly type: 'desk.start-code'; readonly output: string; readonly code: number }
+	/** Its faders stop doing anything, and it sends on what stands: somebody left it blind, or it has frozen. Null: it follows its faders. */
+	| { readonly type: 'desk.hold'; readonly by: 'blind' | 'frozen' | null }
+	// boxes between desk and fixtures
+	| { readonly type: 'box.switch'; readonly box: string; readonly on: boolean }
+	/** One of its outputs goes dead, or works again. */
+	| { readonly type: 'box.output'; readonly box: string; readonly socket: string; readonly dead: boolean }
 	// remote, eyes and ears
 	| { readonly type: 'remote.press'; readonly button: RemoteButton }
 	| { readonly type: 'remote.become'; readonly code: number; readonly battery: boolean }

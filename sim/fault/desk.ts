@@ -6,10 +6,10 @@ import type { Fault, FaultSpot } from './types.ts';
 
 type PatchLine = NonNullable<RigSheet['desk']>['patch'][number];
 
-const patches = (sheet: RigSheet): readonly PatchLine[] => sheet.desk?.patch ?? [];
-const outputs = (sheet: RigSheet): FaultSpot[] =>
+export const patches = (sheet: RigSheet): readonly PatchLine[] => sheet.desk?.patch ?? [];
+export const outputs = (sheet: RigSheet): FaultSpot[] =>
 	(sheet.desk?.outputs ?? []).filter(({ on }) => on).map(({ id }) => ({ place: id }));
-const chart = (sheet: RigSheet, patch: PatchLine): readonly Slot[] =>
+export const chart = (sheet: RigSheet, patch: PatchLine): readonly Slot[] =>
 	modeOf(meant(sheet, patch.fixture).profile, patch.mode).slots;
 
 /** What stands on a fixture's slots, moved by some slots: as a desk does whose patch is off. */

@@ -12,6 +12,7 @@ import { onceUnder } from '../../shared/memo/index.ts';
 import type { RigSheet } from '../../shared/sheet/index.ts';
 import type { PlacedFault, RigEvent } from '../event/index.ts';
 import { DESK } from './desk.ts';
+import { DESK_STATE } from './desk-state.ts';
 import { LAMP } from './light.ts';
 import { LINE } from './line.ts';
 import { PANEL } from './panel.ts';
@@ -31,7 +32,15 @@ export {
 } from './types.ts';
 
 /** Every kind of fault, by family. */
-export const FAULTS: readonly Fault[] = Object.freeze([...POWER, ...PANEL, ...REMOTE, ...LINE, ...DESK, ...LAMP]);
+export const FAULTS: readonly Fault[] = Object.freeze([
+	...POWER,
+	...PANEL,
+	...REMOTE,
+	...LINE,
+	...DESK,
+	...DESK_STATE,
+	...LAMP,
+]);
 
 /** The fault of that id. @throws InputError `fault.unknown`. */
 export function faultOf(id: string): Fault {
@@ -45,9 +54,15 @@ const spots = onceUnder<RigSheet, Fault, readonly FaultSpot[]>();
 /** Where a fault can sit on a sheet. Worked out once a sheet: a finder asks of a thousand placed faults. */
 const spotsOf = (sheet: RigSheet, fault: Fault): readonly FaultSpot[] => spots(sheet, fault, () => fault.spots(sheet));
 
-/** Every fault in every place it can sit on this rig, with its weight there. */
-export function placedFaults(sheet: RigSheet): { readonly placed: PlacedFault; readonly weight: number }[] {
-	return FAULTS.flatMap((fault) =>
+/**
+ * Every fault in every place it can sit on this rig, with its weight there.
+ * @param edition of the catalogue: faults that came with a later one are left out; left out, none is
+ */
+export function placedFaults(
+	sheet: RigSheet,
+	edition = Number.POSITIVE_INFINITY,
+): { readonly placed: PlacedFault; readonly weight: number }[] {
+	return FAULTS.filter(({ since = 1 }) => since <= edition).flatMap((fault) =>
 		spotsOf(sheet, fault).map(({ place, detail, share }) => ({
 			placed: detail === undefined ? { fault: fault.id, place } : { fault: fault.id, place, detail },
 			weight: fault.weight * (share ?? 1),

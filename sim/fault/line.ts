@@ -1,4 +1,4 @@
-import type { RigSheet, SheetCable } from '../../shared/sheet/index.ts';
+import { GOOD_WIRES, type RigSheet, type SheetCable } from '../../shared/sheet/index.ts';
 import type { RigEvent } from '../event/index.ts';
 import { laid } from './sheet.ts';
 import type { Fault } from './types.ts';
@@ -129,7 +129,70 @@ export const LINE: readonly Fault[] = [
 			return first ? [{ type: 'cable.become', cable: place, change: { from: first.from } }] : [];
 		},
 	},
+	{
+		// its lead or its switch: boxes stand on the floor among feet
+		id: 'splitter-off',
+		since: 2,
+		family: 'line',
+		weight: 4,
+		repair: 'box-on',
+		cautions: ['mains'],
+		spots: (sheet) => sheet.splitters.filter(({ on }) => on).map(({ id }) => ({ place: id })),
+		events: (_, { place }) => [{ type: 'box.switch', box: place, on: false }],
+	},
+	{
+		// a driver that took a surge: seldom
+		id: 'splitter-output-dead',
+		since: 2,
+		family: 'line',
+		weight: 2,
+		repair: 'other-output',
+		cautions: [],
+		spots: (sheet) => {
+			const used = new Set(laid(sheet).flatMap(({ from, to }) => [from, to]));
+			return sheet.splitters.flatMap(({ id, outputs }) =>
+				Array.from({ length: outputs }, (_, i) => `${i + 1}`)
+					.filter((socket) => used.has(`${id}:${socket}`))
+					.map((socket) => ({ place: id, detail: socket })),
+			);
+		},
+		events: (_, { place, detail }) => [{ type: 'box.output', box: place, socket: detail ?? '1', dead: true }],
+	},
+	{
+		// two outputs that were joined, on rigs that have two: seldom
+		id: 'second-source',
+		since: 2,
+		family: 'line',
+		weight: 2,
+		repair: 'lift-stray',
+		cautions: [],
+		spots: (sheet) => fromDesk(sheet).flatMap(({ id }) => (otherOutput(sheet, id) ? [{ place: id }] : [])),
+		events: (sheet, { place }) => {
+			const cable = laid(sheet).find(({ id }) => id === place);
+			const [from, to] = [otherOutput(sheet, place), cable && deskEnd(cable) === cable.from ? cable.to : cable?.from];
+			if (!from || !to) return [];
+			// two plugs in one socket: a Y lead
+			return [
+				{ type: 'cable.lay', cable: { id: STRAY, kind: 'data', length: 10, from: null, to: null, ...GOOD_WIRES } },
+				{ type: 'cable.become', cable: STRAY, change: { from, to } },
+			];
+		},
+	},
 ];
+
+/** Id of a cable that no sheet has. */
+const STRAY = 'stray-cable';
+
+const deskEnd = ({ from, to }: SheetCable): string | null | undefined =>
+	[from, to].find((port) => port?.startsWith('desk:'));
+
+/** A socket of the desk that sends another universe than the one this cable is in. */
+function otherOutput(sheet: RigSheet, cable: string): string | null {
+	const own = fromDesk(sheet).find(({ id }) => id === cable);
+	const mine = own && sheet.desk?.outputs.find(({ id }) => `desk:${id}` === deskEnd(own));
+	const other = sheet.desk?.outputs.find(({ universe, on }) => on && mine && universe !== mine.universe);
+	return other ? `desk:${other.id}` : null;
+}
 
 /** Unit loads that a line input gone bad puts on beyond its own: with a few others more than the 32 of EIA-485 (ours, no source). */
 const BAD_INPUT = 30;

@@ -1,5 +1,6 @@
 import { footprintOf, modeOf, type Settings, type SomeSettings } from '../../shared/profile/index.ts';
 import type { RigSheet } from '../../shared/sheet/index.ts';
+import type { RigEvent } from '../event/index.ts';
 import { canSet, type MeantFixture, meant, meantOf } from './sheet.ts';
 import type { Fault, FaultSpot } from './types.ts';
 
@@ -69,6 +70,16 @@ const byLine = ({ settings }: MeantFixture): boolean => settings.work === 'line'
 const programmeOf = ({ profile }: MeantFixture, kind: string): string | undefined =>
 	profile.programmes.find((each) => each.kind === kind)?.id;
 const only = <T>(when: boolean, ...ways: readonly T[]): readonly T[] => (when ? ways : []);
+
+/** One switch the other way. @param number 1 to 10 */
+const flipped = (sheet: RigSheet, place: string, number: number): RigEvent[] => [
+	{
+		type: 'switch.flip',
+		fixture: place,
+		switch: number,
+		up: !(meant(sheet, place).fixture.switches?.[number - 1] ?? false),
+	},
+];
 
 /** Faults of settings: keyed panels first, then switches. */
 export const PANEL: readonly Fault[] = [
@@ -175,15 +186,7 @@ export const PANEL: readonly Fault[] = [
 				.filter(({ isDip, settings }) => isDip && settings.work === 'line')
 				.flatMap((at) => [1, 4, 7].map((number) => ({ place: at.fixture.id, detail: `${number}`, share: 1 / 3 }))),
 		events: (sheet, { place, detail }) => {
-			const number = Number(detail);
-			return [
-				{
-					type: 'switch.flip',
-					fixture: place,
-					switch: number,
-					up: !(meant(sheet, place).fixture.switches?.[number - 1] ?? false),
-				},
-			];
+			return flipped(sheet, place, Number(detail));
 		},
 	},
 	{
@@ -197,6 +200,35 @@ export const PANEL: readonly Fault[] = [
 				.filter(({ isDip, fixture }) => isDip && !fixture.switches?.[9])
 				.map(({ fixture }) => ({ place: fixture.id })),
 		events: (_, { place }) => [{ type: 'switch.flip', fixture: place, switch: 10, up: true }],
+	},
+	{
+		// of those that lead, follow or light by themselves: what it does is set by switches too
+		id: 'function-switch-wrong',
+		since: 2,
+		family: 'panel',
+		weight: 6,
+		repair: 'set-switches',
+		cautions: [],
+		spots: (sheet) =>
+			meantOf(sheet).flatMap(({ isDip, settings, fixture, profile }) => {
+				if (!isDip || settings.work === 'line' || profile.panel.kind !== 'dip') return [];
+				const numbers = [...new Set(profile.panel.fields.flatMap(({ switches }) => switches))].filter((n) => n < 10);
+				return numbers.map((number) => ({ place: fixture.id, detail: `${number}`, share: 1 / numbers.length }));
+			}),
+		events: (sheet, { place, detail }) => flipped(sheet, place, Number(detail)),
+	},
+	{
+		id: 'tenth-switch-down',
+		since: 2,
+		family: 'panel',
+		weight: 5,
+		repair: 'set-switches',
+		cautions: [],
+		spots: (sheet) =>
+			meantOf(sheet)
+				.filter(({ isDip, fixture }) => isDip && fixture.switches?.[9])
+				.map(({ fixture }) => ({ place: fixture.id })),
+		events: (_, { place }) => [{ type: 'switch.flip', fixture: place, switch: 10, up: false }],
 	},
 	{
 		id: 'slide-wrong',

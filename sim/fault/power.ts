@@ -1,5 +1,6 @@
-import { meantOf } from './sheet.ts';
-import type { Fault } from './types.ts';
+import type { RigSheet } from '../../shared/sheet/index.ts';
+import { type MeantFixture, meantOf } from './sheet.ts';
+import type { Fault, RepairId } from './types.ts';
 
 const spot = (place: string) => ({ place });
 
@@ -8,6 +9,38 @@ const batteries: Fault['spots'] = (sheet) =>
 	meantOf(sheet)
 		.filter(({ profile }) => profile.power.battery)
 		.map(({ fixture }) => spot(fixture.id));
+
+/** Something between the wall and the light that lets no mains through. */
+function noMains(
+	id: string,
+	weight: number,
+	repair: RepairId,
+	part: 'fuseBlown' | 'supplyDead' | 'socketDead' | 'leadDead',
+	wanted: (at: MeantFixture) => boolean,
+): Fault {
+	return {
+		id,
+		since: 2,
+		family: 'power',
+		weight,
+		repair,
+		cautions: ['mains'],
+		spots: (sheet) =>
+			meantOf(sheet)
+				.filter((at) => at.fixture.plug !== 'none' && wanted(at))
+				.map(({ fixture }) => spot(fixture.id)),
+		events: (_, { place }) => [{ type: 'condition.become', fixture: place, change: { [part]: true } }],
+	};
+}
+
+/** Parts of a hall with a breaker of their own: its two sides, since no sheet says (common practice, no source). */
+const SIDES = ['left', 'right'] as const;
+
+/** Fixtures whose plug is in the wall on that side. */
+const onSide = (sheet: RigSheet, side: string | undefined): string[] =>
+	sheet.fixtures
+		.filter(({ plug, place }) => plug === 'wall' && (place.x < sheet.hall.width / 2 ? 'left' : 'right') === side)
+		.map(({ id }) => id);
 
 /** Faults of power and battery. */
 export const POWER: readonly Fault[] = [
@@ -77,5 +110,35 @@ export const POWER: readonly Fault[] = [
 		cautions: ['mains'],
 		spots: (sheet) => (sheet.desk || sheet.fixtures.some(({ plug }) => plug !== 'none') ? [spot('rig')] : []),
 		events: () => [{ type: 'hall.power', on: false }],
+	},
+	{
+		// breaks inside, seldom, and mostly after something else did
+		...noMains('fuse-blown', 2, 'swap-fixture', 'fuseBlown', () => true),
+	},
+	{
+		// of those without a battery: one with a battery lights from that
+		...noMains('supply-dead', 2, 'swap-fixture', 'supplyDead', ({ profile }) => !profile.power.battery),
+	},
+	{ ...noMains('socket-dead', 2, 'other-socket', 'socketDead', ({ fixture }) => fixture.plug === 'wall') },
+	{
+		// leads are trodden on, pulled and rolled up every night
+		...noMains('lead-dead', 3, 'replace-lead', 'leadDead', () => true),
+	},
+	{
+		// about as common as the whole hall's mains gone
+		id: 'breaker-off',
+		since: 2,
+		family: 'power',
+		weight: 3,
+		repair: 'ask-breaker',
+		cautions: ['mains'],
+		spots: (sheet) =>
+			SIDES.filter((side) => onSide(sheet, side).length > 0).map((side) => ({
+				place: 'rig',
+				detail: side,
+				share: 1 / SIDES.length,
+			})),
+		events: (sheet, { detail }) =>
+			onSide(sheet, detail).map((fixture) => ({ type: 'condition.become', fixture, change: { breakerOff: true } })),
 	},
 ];

@@ -78,4 +78,15 @@ export const REMOTE: readonly Fault[] = [
 		spots: spots(open),
 		events: (_, { place }) => [{ type: 'condition.become', fixture: place, change: { sensorDead: true } }],
 	},
+	{
+		// tape, a cloth or strong light on it: met less than somebody standing in the way
+		id: 'sensor-covered',
+		since: 2,
+		family: 'remote',
+		weight: 3,
+		repair: 'clear-sensor',
+		cautions: [],
+		spots: spots(open),
+		events: (_, { place }) => [{ type: 'condition.become', fixture: place, change: { sensorCovered: true } }],
+	},
 ];

@@ -1,7 +1,7 @@
 import { footprintOf, modeOf } from '../../shared/profile/index.ts';
-import type { RigSheet } from '../../shared/sheet/index.ts';
+import { boxesOf, type RigSheet } from '../../shared/sheet/index.ts';
 import type { RigEvent } from '../event/index.ts';
-import { UNHARMED } from '../light/index.ts';
+import { type FixtureCondition, UNHARMED } from '../light/index.ts';
 import { cableOf, deskOf, meant } from './sheet.ts';
 import type { DeskPatch, Need, Repair, RepairId, RigStanding } from './types.ts';
 
@@ -34,11 +34,14 @@ const pluggedCable: Does = (sheet, place) => {
 	return [{ type: 'cable.become', cable: place, change: { from, to } }];
 };
 
+/** What is the fixture's own, with nothing wrong in it: its socket in the wall, its lead and its breaker stay. */
+const { socketDead: _, leadDead: __, breakerOff: ___, ...OWN_CONDITION } = UNHARMED;
+
 /** A known-good fixture of the same kind, set as the sheet says and left as it was plugged. */
 const freshFixture: Does = (sheet, place) => {
 	const { profile, settings, isDip } = meant(sheet, place);
 	return [
-		{ type: 'condition.become', fixture: place, change: UNHARMED },
+		{ type: 'condition.become', fixture: place, change: OWN_CONDITION },
 		...(isDip ? [] : [{ type: 'settings.become' as const, fixture: place, change: settings }]),
 		...(profile.power.battery ? [{ type: 'charge.become' as const, fixture: place, charge: 1 }] : []),
 	];
@@ -62,6 +65,13 @@ function levelsOver(sheet: RigSheet, place: string, to: DeskPatch[number], from:
 		level: levels.find(({ universe, slot }) => universe === from.universe && slot === from.address + i)?.level ?? 0,
 	}));
 }
+
+const boxOf = (sheet: RigSheet, place: string) => boxesOf(sheet).find(({ id }) => id === place);
+
+/** Something at a fixture put right again. */
+const become =
+	(change: Partial<FixtureCondition>): Does =>
+	(_, place) => [{ type: 'condition.become', fixture: place, change }];
 
 /** Every repair, by id. Seconds are `common practice, no source`: for a practised hand already standing there. */
 export const MENDS: Readonly<Record<RepairId, Repair>> = Object.freeze({
@@ -186,4 +196,55 @@ export const MENDS: Readonly<Record<RepairId, Repair>> = Object.freeze({
 		cautions: ['hanging', 'lifting', 'hot'],
 		disturbs: true,
 	}),
+	'other-socket': repair('other-socket', 60, become({ socketDead: false }), { cautions: ['mains'], disturbs: true }),
+	'replace-lead': repair('replace-lead', 90, become({ leadDead: false }), { cautions: ['mains'], disturbs: true }),
+	'ask-breaker': repair(
+		'ask-breaker',
+		180,
+		(sheet) =>
+			sheet.fixtures
+				.filter(({ plug }) => plug === 'wall')
+				.map(({ id }) => ({ type: 'condition.become', fixture: id, change: { breakerOff: false } })),
+		{ cautions: ['mains'] },
+	),
+	'box-on': repair(
+		'box-on',
+		15,
+		(sheet, place) => [{ type: 'box.switch', box: place, on: boxOf(sheet, place)?.on ?? true }],
+		{ cautions: ['mains'] },
+	),
+	'other-output': repair(
+		'other-output',
+		30,
+		(sheet, place) => {
+			const { ports = [], dead = [] } = boxOf(sheet, place) ?? {};
+			return ports
+				.filter(({ direction }) => direction === 'out')
+				.map(({ socket }) => ({ type: 'box.output', box: place, socket, dead: dead.includes(socket) }));
+		},
+		{ disturbs: true },
+	),
+	'lift-stray': repair('lift-stray', 20, (sheet, _, now) =>
+		(now?.cables ?? [])
+			.filter(({ id }) => !sheet.cables.some((cable) => cable.id === id))
+			.map(({ id }) => ({ type: 'cable.lift', cable: id })),
+	),
+	'leave-blind': repair('leave-blind', 5, () => [{ type: 'desk.hold', by: null }], { needs: ['desk'] }),
+	'restart-desk': repair('restart-desk', 120, () => [{ type: 'desk.hold', by: null }], {
+		needs: ['desk'],
+		disturbs: true,
+	}),
+	'set-start-code': repair(
+		'set-start-code',
+		30,
+		(sheet, place) => [
+			{
+				type: 'desk.start-code',
+				output: place,
+				code: deskOf(sheet).outputs.find(({ id }) => id === place)?.startCode ?? 0,
+			},
+		],
+		{ needs: ['desk'] },
+	),
+	'clear-sensor': repair('clear-sensor', 10, become({ sensorCovered: false })),
 });

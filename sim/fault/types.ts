@@ -27,6 +27,8 @@ export interface Fault {
 	spots(sheet: RigSheet): FaultSpot[];
 	/** What changes in a rig that is as its sheet says. */
 	events(sheet: RigSheet, spot: FaultSpot): RigEvent[];
+	/** The edition of the catalogue it came with, 1 where left out: what was drawn from an older one is drawn from it for good. */
+	readonly since?: number;
 	/** Where its repair is done, if not at its own place. */
 	repairAt?(sheet: RigSheet, spot: FaultSpot): string;
 }
@@ -64,6 +66,16 @@ export const REPAIR_IDS = Object.freeze([
 	'let-cool',
 	'clear-lens',
 	'swap-fixture',
+	'other-socket',
+	'replace-lead',
+	'ask-breaker',
+	'box-on',
+	'other-output',
+	'lift-stray',
+	'leave-blind',
+	'restart-desk',
+	'set-start-code',
+	'clear-sensor',
 ] as const);
 export type RepairId = (typeof REPAIR_IDS)[number];
 
@@ -72,6 +84,8 @@ export interface RigStanding {
 	/** Which says where the desk's strips send. */
 	readonly patch: DeskPatch | undefined;
 	readonly remote: RigSheet['remote'];
+	/** Which says what lies there that the sheet does not have. */
+	readonly cables?: readonly RigSheet['cables'][number][];
 }
 
 /** A way to put something right. Doing it changes the rig to what its sheet says at that place. */

@@ -1,7 +1,7 @@
 import { InputError, shown } from '../../shared/error/index.ts';
 import type { RigSheet } from '../../shared/sheet/index.ts';
 import { placedFaults } from '../fault/index.ts';
-import type { Check } from './checks/index.ts';
+import { type Check, isOfEdition } from './checks/index.ts';
 import { COMPLAINT_KINDS, type Complaint, canComplain } from './complaints.ts';
 import { Walk } from './path.ts';
 import { candidatesFor, type RigOutcomes, tableFor } from './table.ts';
@@ -18,11 +18,17 @@ export function openFinder(sheet: RigSheet, complaint: Complaint, options: Finde
 	return finderOn(openOutcomes(sheet, complaint, options), options);
 }
 
+/** What a table is made for. */
+type OutcomeOptions = Pick<FinderOptions, 'learnt' | 'standIn'> & {
+	/** Of the catalogue: what was set from an older one is worked out from it for good. Left out, the newest. */
+	readonly edition?: number;
+};
+
 /** The table a finder walks on, which takes a while for a large rig. @param meant the sheet's own rig, where it is open already @throws InputError as {@link openFinder}. */
 export function openOutcomes(
 	sheet: RigSheet,
 	complaint: Complaint,
-	{ learnt = {}, standIn = false }: Pick<FinderOptions, 'learnt' | 'standIn'> = {},
+	{ learnt = {}, standIn = false, edition = Number.POSITIVE_INFINITY }: OutcomeOptions = {},
 	meant: Witness = meantWitness(sheet),
 ): RigOutcomes {
 	if (!COMPLAINT_KINDS.includes(complaint?.kind))
@@ -38,8 +44,9 @@ export function openOutcomes(
 			kind: complaint.kind,
 		});
 	}
-	const candidates = candidatesFor(sheet, meant, complaint, weighBy(learnt));
-	return tableFor(sheet, complaint, { meant, candidates, standIn });
+	const candidates = candidatesFor(sheet, meant, complaint, weighBy(learnt), placedFaults(sheet, edition));
+	const wanted = ({ kind }: Check): boolean => isOfEdition(kind, edition);
+	return tableFor(sheet, complaint, { meant, candidates, standIn, wanted });
 }
 
 /** A finder on a table made beforehand. */

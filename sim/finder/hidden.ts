@@ -1,6 +1,7 @@
 import { makeRandom } from '../../shared/random/index.ts';
 import { bundledRig, type RigId, type RigSheet } from '../../shared/sheet/index.ts';
 import type { PlacedFault } from '../event/index.ts';
+import { placedFaults } from '../fault/index.ts';
 import { entropyOf } from '../sequence/index.ts';
 import { COMPLAINTS, type Complaint, complaintsOf } from './complaints.ts';
 import { finderOn } from './finder.ts';
@@ -63,9 +64,12 @@ export function hideFaults(rig: RigId, sheet: RigSheet, seed: number, count: 1 |
 	};
 }
 
+/** The edition of the catalogue that a drill hides from: a rig, a seed and a count name one for good. */
+const EDITION = 1;
+
 /** What can be hidden, with the weights of the catalogue: a learner meets the rig as it was switched on. */
 const causesOf = (sheet: RigSheet, meant: Witness, complaint: Complaint): Candidate[] =>
-	candidatesFor(sheet, meant, complaint).flatMap((candidate) =>
+	candidatesFor(sheet, meant, complaint, undefined, placedFaults(sheet, EDITION)).flatMap((candidate) =>
 		candidate.came === 'warm' ? [] : { ...candidate, weight: weightApart(candidate) },
 	);
 

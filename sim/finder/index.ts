@@ -3,7 +3,7 @@
  * opened with that suspect's fault, shows; from that table come the weights after each answer and the next check, by
  * `sim/sequence`. On a large rig the first check is chosen on part of that table (`openPart`), which the whole then takes in.
  *
- * Modelled: one fault, two at once, and one suspect more for what the model does not know; answers that are now and then wrong;
+ * Modelled: one fault, two at once (laid out again at each repair that fails), and one suspect more for what the model does not know; answers that are now and then wrong;
  * walks between fixtures, desk and cables, and climbs to what hangs; what a gig does not allow. Left out: faults that come and go, and what a check
  * wears out. Seconds, weights and slips are common practice with no source; they move the order of the checks and not what a check shows.
  */

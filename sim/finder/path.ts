@@ -17,7 +17,7 @@ import {
 	verdictOf,
 	type WalkStanding,
 } from './verdict.ts';
-import { widen } from './widen.ts';
+import { type Doubt, widen } from './widen.ts';
 
 /** Share of weight at which a repair that did not help, or the unknown, says that one fault alone may not be all. */
 const DOUBT = 0.4;
@@ -78,7 +78,10 @@ export class Walk {
 		}
 	}
 
-	/** Stands where these steps lead, from the start: by single faults, or by pairs too from where one alone explains too little. */
+	/**
+	 * Stands where these steps lead, from the start: by single faults, or by pairs too from where one alone explains too little. Pairs
+	 * are laid out again at each repair that fails from there on, since that repair's fault may have been one of the two.
+	 */
 	replay(steps: readonly WalkAnswer[]): void {
 		this.stood = JSON.stringify(steps);
 		const doubt = this.stand(this.narrow, steps);
@@ -87,17 +90,14 @@ export class Walk {
 		const key = JSON.stringify(prefix);
 		let bench = this.wider.get(key);
 		if (!bench) {
-			bench = widen(this.narrow, doubt.weights, doubt.repaired, new Set(prefix.map(({ check }) => check)));
+			bench = widen(this.narrow, doubt, new Set(prefix.map(({ check }) => check)));
 			this.wider.set(key, bench);
 		}
 		this.stand(bench, steps);
 	}
 
-	/** @returns after which step single faults alone were first in doubt, with the weights then; null for never */
-	private stand(
-		bench: RigOutcomes,
-		steps: readonly WalkAnswer[],
-	): { after: number; weights: Float64Array; repaired: ReadonlySet<string> } | null {
+	/** @returns after which step pairs are to be laid out, with the weights of single faults then; null for never */
+	private stand(bench: RigOutcomes, steps: readonly WalkAnswer[]): Doubt | null {
 		if (this.table !== bench || this.byId.size === 0) {
 			this.table = bench;
 			this.byId = new Map(bench.checks.map(({ id }, at) => [id, at]));
@@ -112,9 +112,11 @@ export class Walk {
 		let isRepaired = false;
 		const asked = new Set<number>();
 		const heard: AnswerRecord[] = [];
-		let doubt: { after: number; weights: Float64Array; repaired: ReadonlySet<string> } | null = null;
+		let doubt: Doubt | null = null;
 		for (const [n, step] of steps.entries()) {
 			const at = this.byId.get(step.check) ?? -1;
+			// a check that parts pairs alone is none of the narrow bench
+			if (at < 0) continue;
 			asked.add(at);
 			if (step.did === 'cannot') continue;
 			const check = bench.checks[at] as Check;
@@ -134,10 +136,8 @@ export class Walk {
 			const wasLikely = failed !== null && this.weightOf(this.weights, failed) > DOUBT;
 			if (failed !== null) isOut = ruledOut(bench, done.add(failed));
 			this.weights = sharesOf(belief, isOut);
-			if (wasLikely || (this.weights.at(-1) ?? 0) > DOUBT)
-				doubt ??= { after: n, weights: this.weights, repaired: new Set(done) };
-			// what comes after is asked of the wider bench
-			if (doubt && bench === this.narrow) break;
+			const isInDoubt = wasLikely || (this.weights.at(-1) ?? 0) > DOUBT;
+			if (doubt ? failed !== null : isInDoubt) doubt = { after: n, weights: this.weights, repaired: new Set(done) };
 			if (done.size > 0) this.standAs(done);
 		}
 		this.asked = asked;
@@ -149,7 +149,7 @@ export class Walk {
 			isOut,
 			isRepaired: isRepaired,
 			predicted: heard.at(-1)?.predicted ?? [],
-			answered: new Set(heard.map(({ check }) => check)),
+			heard,
 			unlike: belief.unlike,
 		};
 		return doubt;

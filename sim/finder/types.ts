@@ -1,5 +1,5 @@
 import type { PlacedFault } from '../event/index.ts';
-import type { Need, RepairId } from '../fault/index.ts';
+import type { FaultFamily, Need, RepairId } from '../fault/index.ts';
 import type { Check } from './checks/index.ts';
 
 /** What a gig allows, and what this device has learnt. */
@@ -70,6 +70,17 @@ export interface Verdict {
 	readonly because: 'sure' | 'no-check-left' | 'unknown' | 'mended';
 	/** Where nothing known fits: the places that what was seen points to most, each with its share of that, heaviest first. */
 	readonly near: readonly { readonly place: string; readonly share: number }[];
+	/** Where nothing known fits: what the answers have in common; else null. */
+	readonly common: CommonGround | null;
+}
+
+/** What the answers of a walk have in common, whatever is behind them. Repairs that were tried are no part of it. */
+export interface CommonGround {
+	/** Ids of the checks that showed what a rig with nothing wrong does not, and of those that showed what it does; in the order asked. */
+	readonly odd: readonly string[];
+	readonly fine: readonly string[];
+	/** Kinds of fault that show most of what was seen, likeliest first. */
+	readonly families: readonly FaultFamily[];
 }
 
 /** What a verdict hangs on: another cause, which one answer alone speaks against. */

@@ -1,7 +1,9 @@
+import type { PlacedFault } from '../event/index.ts';
+import { faultOf } from '../fault/index.ts';
 import { idOf, isRepair, SURE } from './layout.ts';
 import { repairSecondsFromFloor } from './route.ts';
 import { type Candidate, type RigOutcomes, repairFor } from './table.ts';
-import type { PlacedRepair, Suspect, Verdict } from './types.ts';
+import type { CommonGround, PlacedRepair, Suspect, Verdict } from './types.ts';
 
 /** Share of the heaviest at which a suspect still belongs to the verdict. */
 const STILL_IN = 0.05;
@@ -27,8 +29,8 @@ export interface WalkStanding {
 	readonly isRepaired: boolean;
 	/** By candidate, what the last check was to show. */
 	readonly predicted: readonly (string | null)[];
-	/** Ids of the checks answered. */
-	readonly answered: ReadonlySet<string>;
+	/** What was answered, in order. */
+	readonly heard: readonly AnswerRecord[];
 	/** Weights of unknown faults by the candidate they look like. */
 	readonly unlike: Float64Array;
 }
@@ -91,7 +93,15 @@ export function verdictOf(standing: WalkStanding, because: Verdict['because'], a
 	if (because === 'unknown') {
 		const unknown = all.filter(({ faults }) => faults.length === 0);
 		const sure = unknown.reduce((sum, { weight }) => sum + weight, 0);
-		return { suspects: unknown, repairs: [], sure, confirmed, because, near: nearOf(standing) };
+		return {
+			suspects: unknown,
+			repairs: [],
+			sure,
+			confirmed,
+			because,
+			near: nearOf(standing),
+			common: commonIn(standing),
+		};
 	}
 	const suspects = confirmed ? clearedOf(standing, all) : leftOf(standing, all);
 	return {
@@ -101,6 +111,7 @@ export function verdictOf(standing: WalkStanding, because: Verdict['because'], a
 		confirmed,
 		because,
 		near: [],
+		common: null,
 	};
 }
 
@@ -125,18 +136,32 @@ function clearedOf({ table: bench, predicted }: WalkStanding, all: readonly Susp
 }
 
 /** Where unknown faults that look like what was seen would sit, likeliest first: places of those they look like. */
-function nearOf({ table: bench, unlike }: WalkStanding): Verdict['near'] {
+const nearOf = (standing: WalkStanding): Verdict['near'] =>
+	likeliest(standing, ({ place }) => place).map(([place, share]) => ({ place, share }));
+
+/** What unknown faults that look like what was seen have in common by one of their sides, each with its share, likeliest first. */
+function likeliest<T>({ table, unlike }: WalkStanding, side: (placed: PlacedFault) => T): (readonly [T, number])[] {
 	const all = unlike.reduce((sum, weight) => sum + weight, 0);
-	const shares = new Map<string, number>();
-	for (const [at, { faults }] of bench.candidates.entries()) {
+	const shares = new Map<T, number>();
+	for (const [at, { faults }] of table.candidates.entries()) {
 		const [placed] = faults;
 		if (faults.length === 1 && placed && all > 0)
-			shares.set(placed.place, (shares.get(placed.place) ?? 0) + (unlike[at] ?? 0) / all);
+			shares.set(side(placed), (shares.get(side(placed)) ?? 0) + (unlike[at] ?? 0) / all);
 	}
-	return [...shares]
-		.map(([place, share]) => ({ place, share }))
-		.filter(({ share }) => share >= NEAR)
-		.sort((a, b) => b.share - a.share);
+	return [...shares].filter(([, share]) => share >= NEAR).sort((a, b) => b[1] - a[1]);
+}
+
+/** What the answers have in common, held to the rig as it is meant. */
+function commonIn(standing: WalkStanding): CommonGround {
+	const { table, heard } = standing;
+	const byId = new Map(table.checks.map((check) => [check.id, check]));
+	const odd: string[] = [];
+	const fine: string[] = [];
+	for (const { check: id, outcome } of heard) {
+		const check = byId.get(id);
+		if (check && !isRepair(check)) (check.read(table.meant) === outcome ? fine : odd).push(id);
+	}
+	return { odd, fine, families: likeliest(standing, ({ fault }) => faultOf(fault).family).map(([family]) => family) };
 }
 
 /** A candidate's repairs, each with where it is done. */
@@ -150,7 +175,8 @@ const repairsOf = ({ sheet }: RigOutcomes, { faults }: Pick<Candidate, 'faults'>
 export const triedBy = ({ id, place }: Pick<PlacedRepair, 'id' | 'place'>): string => `mend-${id}@${place}`;
 
 /** Weight over seconds, heaviest ratio first: least expected seconds until one of them clears it. Repairs that were tried are out. */
-function repairsInOrder({ answered, isRepaired }: WalkStanding, suspects: readonly Suspect[]): Verdict['repairs'] {
+function repairsInOrder({ heard, isRepaired }: WalkStanding, suspects: readonly Suspect[]): Verdict['repairs'] {
+	const answered = new Set(heard.map(({ check }) => check));
 	const repairs = new Map<string, PlacedRepair & { weight: number; check: string }>();
 	for (const { repairs: list, weight } of suspects) {
 		for (const repair of list) {

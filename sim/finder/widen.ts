@@ -13,33 +13,41 @@ const PAIRED_BESIDE = 8;
 /** How many of those that one repair would have cleared are paired with all others: the heaviest. */
 const DONE = 3;
 
+/** Most pairs laid out at once: those of the repair made last come first. */
+const MOST_PAIRS = 1500;
+
+/** Where one fault alone explains too little. */
+export interface Doubt {
+	/** The number of the step after which it does. */
+	readonly after: number;
+	/** Of the single candidates then, in their order. */
+	readonly weights: ArrayLike<number>;
+	/** Texts of the repairs done that did not clear the complaint, in the order they were done. */
+	readonly repaired: ReadonlySet<string>;
+}
+
 /**
  * The bench with pairs of faults beside the single ones: the likeliest of those whose repair was done with all others, and the
  * heaviest with each other.
- * @param weights of the single candidates now, in their order
- * @param repaired texts of the repairs done that did not clear the complaint
  * @param asked ids of the checks answered so far
  */
-export function widen(
-	table: RigOutcomes,
-	weights: ArrayLike<number>,
-	repaired: ReadonlySet<string>,
-	asked: ReadonlySet<string>,
-): RigOutcomes {
+export function widen(table: RigOutcomes, { weights, repaired }: Doubt, asked: ReadonlySet<string>): RigOutcomes {
 	const { candidates } = table;
 	const numbers = new Map(candidates.map((candidate, at) => [candidate, at]));
 	const weightOf = (candidate: Candidate): number => weights[numbers.get(candidate) ?? -1] ?? 0;
-	const byWeight = [...candidates].sort((a, b) => weightOf(b) - weightOf(a));
+	const byWeight = [...candidates].sort((a, b) => weightOf(b) - weightOf(a) || b.weight - a.weight);
 	const heavy = byWeight.slice(0, repaired.size > 0 ? PAIRED_BESIDE : PAIRED);
-	const done = [...repaired].flatMap((repair) => byWeight.filter((each) => each.repair === repair).slice(0, DONE));
+	const done = [...repaired]
+		.reverse()
+		.flatMap((repair) => byWeight.filter((each) => each.repair === repair).slice(0, DONE));
 	const pairs = new Map<string, readonly [Candidate, Candidate]>();
 	const add = (one: Candidate, two: Candidate): void => {
 		if (one.repair === two.repair) return;
 		const [a, b] = (numbers.get(one) ?? 0) < (numbers.get(two) ?? 0) ? [one, two] : [two, one];
 		pairs.set(`${numbers.get(a)},${numbers.get(b)}`, [a, b]);
 	};
-	for (const one of done) for (const two of candidates) add(one, two);
 	for (const one of heavy) for (const two of heavy) if (one !== two) add(one, two);
+	for (const one of done) for (const two of candidates) if (pairs.size < MOST_PAIRS) add(one, two);
 	const shows = showingOf(table.meant, table.complaint);
 	const found = [...pairs.values()].flatMap((pair) => pairOf(table, pair, repaired, shows) ?? []);
 	const all = candidates.reduce((sum, { weight }) => sum + weight, 0);

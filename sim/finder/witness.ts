@@ -180,9 +180,12 @@ export const selfOf = numberPer((unit: Unit) => {
 
 /** What a desk sends and shows: two of the same are one, however often a rig was broken the same way. */
 export const deskOf = numberPer(
-	({ outputs, patch, levels, master }: Desk) =>
-		`${contentOf(outputs)}|${contentOf(patch)}|${[...levels].map(([universe, frame]) => `${universe}:${contentOf(frame)}`)}|${master}`,
+	({ outputs, patch, levels, master, held }: Desk) =>
+		`${contentOf(outputs)}|${contentOf(patch)}|${textOfLevels(levels)}|${master}|${held ? `${held.by}${textOfLevels(held.levels)}${held.master}` : ''}`,
 );
+
+const textOfLevels = (levels: Desk['levels']): string =>
+	`${[...levels].map(([universe, frame]) => `${universe}:${contentOf(frame)}`)}`;
 
 /** What reaches a fixture: what weakened the signal cannot be seen, only how it fares. */
 const arrivalOf = numberPer(

@@ -58,6 +58,14 @@ export interface FixtureCondition {
 	/** Battery capacity left against new, 0..1; and whether it takes charge. */
 	readonly batteryHealth: number;
 	readonly chargerDead: boolean;
+	/** What keeps mains from it, whatever its plug is in: a fuse of its own, its power supply, the socket in the wall, the lead, a breaker. */
+	readonly fuseBlown: boolean;
+	readonly supplyDead: boolean;
+	readonly socketDead: boolean;
+	readonly leadDead: boolean;
+	readonly breakerOff: boolean;
+	/** Something covers the window of its remote sensor, or blinds it. */
+	readonly sensorCovered: boolean;
 }
 
 /** Light as a person sees it. */
@@ -91,4 +99,10 @@ export const UNHARMED: FixtureCondition = Object.freeze({
 	displayDead: false,
 	batteryHealth: 1,
 	chargerDead: false,
+	fuseBlown: false,
+	supplyDead: false,
+	socketDead: false,
+	leadDead: false,
+	breakerOff: false,
+	sensorCovered: false,
 });

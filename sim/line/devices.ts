@@ -25,7 +25,7 @@ export const LINE_KINDS: Readonly<Record<BoxKind, LineKind>> = Object.freeze({
 });
 
 /** A box of a sheet as the line sees it. @param isFed whether there is power at its plug */
-export function lineBox({ kind, id, on, ports }: SheetBox, isFed: boolean): Box {
+export function lineBox({ kind, id, on, ports, dead }: SheetBox, isFed: boolean): Box {
 	const { needsPower, input, earthed, off } = LINE_KINDS[kind];
 	return {
 		id,
@@ -36,7 +36,9 @@ export function lineBox({ kind, id, on, ports }: SheetBox, isFed: boolean): Box 
 			.filter(({ direction }) => direction === 'in')
 			.map(({ socket }) => ({ port: `${id}:${socket}`, ...input })),
 		outputs: ports.flatMap(({ socket, passes }) =>
-			passes?.by === 'power' ? [{ port: `${id}:${socket}`, from: `${id}:${passes.from}` }] : [],
+			passes?.by === 'power' && !dead?.includes(socket)
+				? [{ port: `${id}:${socket}`, from: `${id}:${passes.from}` }]
+				: [],
 		),
 	};
 }

@@ -52,6 +52,12 @@ export interface Desk {
 	/** Levels as entered, by universe; arrays are replaced, never written into once shared. */
 	readonly levels: ReadonlyMap<number, Uint8Array>;
 	readonly master: number;
+	/** What it sends whatever its faders do: it is blind, or frozen. Null while it sends what is entered. */
+	readonly held: {
+		readonly by: 'blind' | 'frozen';
+		readonly levels: ReadonlyMap<number, Uint8Array>;
+		readonly master: number;
+	} | null;
 }
 
 /** Everything an open rig holds. The maps are this rig's own; what is in them is immutable, so a fork copies maps only. */
@@ -61,8 +67,8 @@ export interface Gear {
 	readonly units: Map<string, Unit>;
 	desk: Desk | null;
 	cables: readonly SheetCable[];
-	/** What stands between desk and fixtures, as its sheet has it. */
-	readonly boxes: readonly SheetBox[];
+	/** What stands between desk and fixtures. */
+	boxes: readonly SheetBox[];
 	terminators: readonly Port[];
 	remote: { readonly code: number; readonly battery: boolean } | null;
 	/** Power in the hall's sockets. */
@@ -104,6 +110,7 @@ export function gearFrom(sheet: RigSheet): Gear {
 			patch: sheet.desk.patch,
 			levels: levelsFrom(sheet.desk.levels),
 			master: sheet.desk.master,
+			held: sheet.desk.held ? { ...sheet.desk.held, levels: levelsFrom(sheet.desk.held.levels) } : null,
 		},
 		cables: sheet.cables,
 		boxes: boxesOf(sheet),

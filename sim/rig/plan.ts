@@ -65,8 +65,9 @@ const EMPTY = new Uint8Array(512);
  */
 export function frameOfDesk(gear: Gear, universe: number): Uint8Array {
 	const { desk } = gear;
-	const entered = desk?.levels.get(universe) ?? EMPTY;
-	return !desk || desk.master === 255 ? entered : mastered(gear, desk, universe, entered);
+	const { levels, master } = desk?.held ?? desk ?? { levels: null, master: 255 };
+	const entered = levels?.get(universe) ?? EMPTY;
+	return !desk || master === 255 ? entered : mastered(gear, { ...desk, master }, universe, entered);
 }
 
 /**

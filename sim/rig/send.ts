@@ -11,6 +11,7 @@ import { isLineEvent, lineEvent } from './wiring.ts';
  */
 export function apply(gear: Gear, event: RigEvent): void {
 	if (isDeskEvent(event)) deskEvent(gear, event);
+	else if (isBoxEvent(event)) boxEvent(gear, event);
 	else if (isLineEvent(event)) lineEvent(gear, event);
 	else if (isPanelEvent(event)) panelEvent(gear, event);
 	else if (isChangeInside(event)) changeInside(gear, event);
@@ -19,11 +20,40 @@ export function apply(gear: Gear, event: RigEvent): void {
 
 type PanelEvent = Extract<RigEvent, { type: `key.${string}` | `switch.${string}` | `slide.${string}` }>;
 type ChangeInside = Extract<RigEvent, { type: `${'settings' | 'charge' | 'condition'}.become` }>;
-type ElsewhereEvent = Parameters<typeof deskEvent>[1] | Parameters<typeof lineEvent>[1] | PanelEvent | ChangeInside;
+type BoxEvent = Extract<RigEvent, { type: `box.${string}` }>;
+type ElsewhereEvent =
+	| Parameters<typeof deskEvent>[1]
+	| BoxEvent
+	| Parameters<typeof lineEvent>[1]
+	| PanelEvent
+	| ChangeInside;
 
 const isPanelEvent = (event: RigEvent): event is PanelEvent => /^(key|switch|slide)\./.test(event.type);
 const isChangeInside = (event: RigEvent): event is ChangeInside =>
 	/^(settings|charge|condition)\.become$/.test(event.type);
+
+const isBoxEvent = (event: RigEvent): event is BoxEvent => event.type.startsWith('box.');
+
+/** @throws InputError `event.box` where there is no such box or output. */
+function boxEvent(gear: Gear, event: BoxEvent): void {
+	const box = gear.boxes.find(({ id }) => id === event.box);
+	const known = box?.ports.some(
+		({ socket, direction }) => direction === 'out' && event.type === 'box.output' && socket === event.socket,
+	);
+	if (!box || (event.type === 'box.output' && !known))
+		throw new InputError('event.box', box ? 'socket' : 'box', { trouble: 'no-such-box', id: event.box });
+	const become =
+		event.type === 'box.switch'
+			? { ...box, on: event.on }
+			: {
+					...box,
+					dead: [
+						...(box.dead ?? []).filter((socket) => socket !== event.socket),
+						...(event.dead ? [event.socket] : []),
+					],
+				};
+	gear.boxes = gear.boxes.map((each) => (each === box ? become : each));
+}
 
 /** Hands on a panel: keys, switches, slides. */
 function panelEvent(gear: Gear, event: PanelEvent): void {
@@ -157,7 +187,7 @@ function pressRemote(gear: Gear, button: string): void {
 	if (!remote) throw new InputError('event.remote', 'type', { trouble: 'no-remote' });
 	if (!remote.battery) return;
 	for (const [id, unit] of gear.units) {
-		if (unit.profile.sensor && !unit.hidden && !unit.condition.sensorDead)
+		if (unit.profile.sensor && !unit.hidden && !unit.condition.sensorDead && !unit.condition.sensorCovered)
 			tell(gear, id, { type: 'remote.hear', code: remote.code, button });
 	}
 }
@@ -192,6 +222,8 @@ function changed(gear: Gear, desk: Desk, event: DeskEvent): Desk {
 			return withOutput(desk, event.output, { universe: event.universe });
 		case 'desk.start-code':
 			return withOutput(desk, event.output, { startCode: event.code });
+		case 'desk.hold':
+			return { ...desk, held: event.by && { by: event.by, levels: desk.levels, master: desk.master } };
 		case 'desk.patch': {
 			const { fixture, universe, address, mode } = event;
 			modeOf(unitOf(gear, fixture).profile, mode);

@@ -89,7 +89,7 @@ function numberOf(thing: object): number {
 
 /** A short text of all that `wiringOf` looks at: while it stays the same, so does what reaches whom. */
 function wiringKeyOf(gear: Gear): string {
-	let key = `${numberOf(gear.cables)},${numberOf(gear.terminators)},${gear.hallPower}`;
+	let key = `${numberOf(gear.cables)},${numberOf(gear.terminators)},${numberOf(gear.boxes)},${gear.hallPower}`;
 	for (const output of gear.hallPower ? (gear.desk?.outputs ?? []) : [])
 		if (output.on) key += `,${output.id}${output.universe}`;
 	for (const { state, condition, plug } of gear.units.values()) {
@@ -122,14 +122,17 @@ function lastFrame(gear: Gear, reception: Reception, before: ReadonlyMap<string,
 /** Whether the unit runs at all. */
 export const isLit = (unit: Unit): boolean => isPowered(unit.state);
 
-/** Whether mains reaches a fixture's inlet: down its plug, through others' link sockets, to a live wall. A link passes power whatever its own switch says. */
+/** Whether mains reaches a fixture's inlet: down its plug, through others' link sockets, to a live wall. A link passes power whatever its own switch says, and whatever its fuse or supply does. */
 function isLive(gear: Gear, unit: Unit): boolean {
-	let at = unit.plug;
+	const { fuseBlown, supplyDead } = unit.condition;
+	if (fuseBlown || supplyDead) return false;
+	let { plug: at, condition } = unit;
 	for (let hops = 0; hops <= gear.units.size; hops++) {
-		if (at === 'wall') return gear.hallPower;
+		if (condition.leadDead) return false;
+		if (at === 'wall') return gear.hallPower && !condition.socketDead && !condition.breakerOff;
 		const feeder = gear.units.get(at);
 		if (!feeder?.profile.power.link) return false;
-		at = feeder.plug;
+		({ plug: at, condition } = feeder);
 	}
 	return false;
 }

@@ -1,5 +1,5 @@
 import type { SomeSettings } from '../../shared/profile/index.ts';
-import type { RigSheet, SheetDesk, SheetFixture } from '../../shared/sheet/index.ts';
+import { boxListsOf, type RigSheet, type SheetDesk, type SheetFixture } from '../../shared/sheet/index.ts';
 import { ALL_DOWN, chargeOf, type FixtureState, isSwitchedOn, signalOf } from '../fixture/index.ts';
 import { UNHARMED } from '../light/index.ts';
 import type { Desk, Rig, Unit } from './gear.ts';
@@ -26,6 +26,7 @@ export function toSheet({ gear }: Pick<Rig, 'gear'>): RigSheet {
 		},
 		fixtures: [...gear.units.values()].map((unit) => fixtureOf(unit, gear.now)),
 		desk: desk && sheet.desk && deskOf(desk, sheet.desk),
+		...boxListsOf(sheet, gear.boxes),
 		cables: [...gear.cables],
 		terminators: [...gear.terminators],
 		remote: gear.remote && { ...gear.remote },
@@ -90,7 +91,12 @@ function shareOfCharge({ placed, profile, state }: Unit, now: number): number {
 const standing = (frame: Uint8Array): { slot: number; level: number }[] =>
 	[...frame].flatMap((level, i) => (level > 0 ? [{ slot: i + 1, level }] : []));
 
-function deskOf({ outputs, patch, levels, master }: Desk, laid: SheetDesk): SheetDesk {
+const listed = (levels: Desk['levels']): SheetDesk['levels'] =>
+	[...levels]
+		.sort(([a], [b]) => a - b)
+		.flatMap(([universe, frame]) => standing(frame).map((each) => ({ universe, ...each })));
+
+function deskOf({ outputs, patch, levels, master, held }: Desk, { held: _, ...laid }: SheetDesk): SheetDesk {
 	return {
 		...laid,
 		outputs: outputs.map(({ startCode, ...output }, i) => ({
@@ -98,9 +104,8 @@ function deskOf({ outputs, patch, levels, master }: Desk, laid: SheetDesk): Shee
 			...changed(laid.outputs[i] ?? {}, { startCode: 0 }, { startCode }),
 		})),
 		patch: patch.map((each) => ({ ...each })),
-		levels: [...levels]
-			.sort(([a], [b]) => a - b)
-			.flatMap(([universe, frame]) => standing(frame).map((each) => ({ universe, ...each }))),
+		levels: listed(levels),
 		master,
+		...(held ? { held: { ...held, levels: listed(held.levels) } } : {}),
 	};
 }

@@ -212,7 +212,7 @@ function whyRemote(gear: Gear, { profile, state, condition, hidden }: Unit): Rea
 	if (!profile.sensor || !gear.remote) return [];
 	if (settings.sensor === 'shut') return [reason('drive.remote-shut', 'cuts', {})];
 	if (condition.sensorDead) return [reason('drive.sensor-dead', 'cuts', {})];
-	if (hidden) return [reason('drive.remote-hidden', 'cuts', {})];
+	if (hidden || condition.sensorCovered) return [reason('drive.remote-hidden', 'cuts', {})];
 	if (!gear.remote.battery) return [reason('drive.remote-flat', 'cuts', {})];
 	if (gear.remote.code !== settings.code)
 		return [reason('drive.remote-code', 'cuts', { remote: gear.remote.code, fixture: settings.code })];

@@ -143,7 +143,7 @@ function eventFacts(sheet: RigSheet, event: RigEvent): TemplateFacts {
 		case 'desk.universe':
 			return { isUniverse: event.universe };
 		case 'desk.patch':
-			return { isPatchAddress: event.address, isPatchUniverse: event.universe };
+			return { isPatchAddress: event.address, isPatchUniverse: event.universe, isPatchMode: event.mode };
 		default:
 			return {};
 	}

@@ -185,6 +185,18 @@ export const checks: Readonly<Record<string, CheckWords>> = {
 		outcomes: { 'as-meant': '{slides as list}', other: 'At least one stands elsewhere' },
 		spot: 'slides',
 	},
+	'sensor-window': {
+		title: 'Sensor window of {place as name}',
+		does: 'Look at the window of its remote sensor. See if tape, dirt or strong light is on it.',
+		outcomes: { clear: 'It’s clear', covered: 'Something’s on it' },
+		spot: 'sensor-lamp',
+	},
+	'socket-live': {
+		title: 'Is there power in the socket of {place as name}?',
+		does: 'Plug a work light that you know is good into the same socket in the wall. Hands dry, plug and lead undamaged. Then put all back.',
+		outcomes: { live: 'The work light comes on', dead: 'It stays dark' },
+		spot: 'wall',
+	},
 	'sight-line': {
 		title: 'View to {place as name}',
 		does: 'Stand where you use the remote, and look for its sensor.',
@@ -372,6 +384,18 @@ export const checks: Readonly<Record<string, CheckWords>> = {
 		outcomes: { up: 'Up, or nearly', low: 'Well down', out: 'At 0 (0 %)' },
 		spot: 'desk-screen',
 	},
+	'desk-live': {
+		title: 'Does the desk send what you move?',
+		does: 'See on the desk’s screen if it says blind or preview. If not, move a fader that lights nothing, and see if its own number moves.',
+		outcomes: { live: 'It follows, and no blind', blind: 'It’s in blind or preview', frozen: 'It’s stuck' },
+		spot: 'desk-screen',
+	},
+	'desk-sends': {
+		title: 'What {place as output} sends',
+		does: 'See in the setup of the desk’s outputs what {place as output} sends.',
+		outcomes: { 'as-meant': 'Levels, start code 0', other: 'Something else, such as text' },
+		spot: 'desk-output',
+	},
 	'desk-patch': {
 		title: 'Patch of {place as name}',
 		does: 'See on the desk’s screen where it’s patched, and in which mode.',
@@ -412,6 +436,18 @@ export const checks: Readonly<Record<string, CheckWords>> = {
 		does: 'See if anything else that’s plugged into the hall’s sockets has power.',
 		outcomes: { on: 'It has power', off: 'All of it is dark' },
 		spot: 'hall',
+	},
+	breakers: {
+		title: 'A breaker or RCD off?',
+		does: 'Ask whoever looks after the building if a breaker or an RCD (in the US, a GFCI) is off. Look only: don’t reset it.',
+		outcomes: { on: 'All are on', off: 'One is off' },
+		spot: 'hall',
+	},
+	'box-lamp': {
+		title: 'Power indicator of {place as device}',
+		does: 'Look at its power indicator.',
+		outcomes: { lit: 'Lit', out: 'Out' },
+		spot: 'power-lamp',
 	},
 	'remote-lamp': {
 		title: 'Indicator on the remote',

@@ -115,6 +115,7 @@ export const rigErrors = {
 		{ when: { trouble: 'no-desk' }, says: 'There’s no desk on this rig. Give the sheet one first.' },
 		{ says: "The desk has no output '{id}'. It has {known as list}." },
 	],
+	'event.box': "There’s no box '{id}' on this rig with that output. Look at its name on the sheet.",
 	'event.cable': [
 		{
 			when: { trouble: 'id-taken' },

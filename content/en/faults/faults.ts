@@ -53,6 +53,33 @@ export const faults: Readonly<Record<string, FaultWords>> = {
 		cause: 'Its own charger is dead. Mains reaches it, and its battery doesn’t fill.',
 		tape: 'BAD: won’t charge',
 	},
+	'fuse-blown': {
+		name: 'Fuse blown',
+		cause:
+			'Its own fuse has blown, so mains doesn’t get in. A fuse goes for a reason: leave it to a competent repairer.',
+		tape: 'BAD: fuse blown, find out why',
+	},
+	'supply-dead': {
+		name: 'Power supply dead',
+		cause: 'Mains reaches it, and its power supply makes nothing of it. It’s for a competent repairer.',
+		tape: 'BAD: power supply dead',
+	},
+	'socket-dead': {
+		name: 'Socket in the wall is dead',
+		cause: 'Its plug is in, and there’s no power in that socket. Other sockets are fine.',
+		tape: 'Fixture is good: socket was dead',
+	},
+	'lead-dead': {
+		name: 'Mains lead is dead',
+		cause: 'Both its ends are in, and no power comes through its mains lead. What hangs on its link goes out with it.',
+		tape: 'BAD: mains lead, don’t use',
+	},
+	'breaker-off': {
+		name: 'Breaker or RCD for part of the hall is off',
+		cause:
+			'A breaker or an RCD (in the US, a GFCI) has switched off the sockets on house {detail}. It trips for a reason.',
+		tape: 'Tripped its breaker: have it tested',
+	},
 	'mains-unplugged': {
 		name: 'Mains lead pulled out',
 		cause: 'Its mains lead should be in {plug as feed} and is plugged into nothing.',
@@ -209,6 +236,18 @@ export const faults: Readonly<Record<string, FaultWords>> = {
 		],
 		tape: labels,
 	},
+	'function-switch-wrong': {
+		name: 'Switch {detail} is the wrong way',
+		cause:
+			'Its switch {detail} is the wrong way, so it does something else. Its light should come from {meantWork as work}.',
+		tape: labels,
+	},
+	'tenth-switch-down': {
+		name: 'Switch 10 is down',
+		cause:
+			'Its switch 10 is down, so it takes its light from the line. Its light should come from {meantWork as work}.',
+		tape: 'Switch 10 up',
+	},
 	'tenth-switch-up': {
 		name: 'Switch 10 left up',
 		cause:
@@ -232,6 +271,11 @@ export const faults: Readonly<Record<string, FaultWords>> = {
 		name: 'Remote sensor left open',
 		cause: 'Its remote sensor is set open and should be shut, so a press meant for others reaches it too.',
 		tape: 'Remote sensor: shut',
+	},
+	'sensor-covered': {
+		name: 'Remote sensor covered or blinded',
+		cause: 'Tape, dirt or strong light on the window of its sensor keeps the remote out, however close it is held.',
+		tape: 'Keep the sensor window clear',
 	},
 	'out-of-sight': {
 		name: 'Out of the remote’s sight',
@@ -329,6 +373,21 @@ export const faults: Readonly<Record<string, FaultWords>> = {
 			'Its line input has gone bad and weighs on the line like {loads} more fixtures. With the others that is too many loads, and everybody on the line may jump about.',
 		tape: 'BAD: line input drags the line down',
 	},
+	'splitter-off': {
+		name: 'Splitter has no power',
+		cause: 'The splitter has no power, so nothing goes on from it.',
+		tape: 'Keep it plugged in and on',
+	},
+	'splitter-output-dead': {
+		name: 'Output {detail} of the splitter is dead',
+		cause: 'The splitter has power, and its output {detail} sends nothing on. Its others may work.',
+		tape: 'BAD: output {detail} dead',
+	},
+	'second-source': {
+		name: 'Two sources on one line',
+		cause: 'A second output of the desk is joined to this line. The two talk at once, so no fixture can read it.',
+		tape: 'One source on this line',
+	},
 	'split-without-splitter': {
 		name: 'Line split with no splitter',
 		cause:
@@ -358,6 +417,27 @@ export const faults: Readonly<Record<string, FaultWords>> = {
 		cause:
 			'The desk has it at start address {isPatchAddress} and should have it at {patchAddress}. Its faders raise channels that aren’t its own.',
 		tape: 'Address {patchAddress}, universe {patchUniverse}',
+	},
+	'patched-other-mode': {
+		name: 'Patched in another mode',
+		cause:
+			'The desk takes it to be in mode “{isPatchMode as mode}”. It’s in “{patchMode as mode}”, so faders do the wrong things.',
+		tape: label,
+	},
+	'desk-blind': {
+		name: 'Desk left in blind',
+		cause: 'The desk is in blind, so what you move on it isn’t sent. It goes on sending what stood before.',
+		tape: 'Desk: leave blind after you look',
+	},
+	'desk-frozen': {
+		name: 'Desk frozen',
+		cause: 'The desk sends the same thing on and on, whatever you move on it.',
+		tape: 'BAD: desk froze, have it looked at',
+	},
+	'start-code-wrong': {
+		name: 'Output sends another start code',
+		cause: 'The output is set to send something other than levels. Fixtures must pass over such data.',
+		tape: 'Output: send levels, start code 0',
 	},
 	'patched-other-universe': {
 		name: 'Patched in another universe',

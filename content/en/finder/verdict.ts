@@ -27,7 +27,24 @@ export const verdictWords = {
 	unknownWays: 'What now',
 	unknownNext:
 		'An answer may have been wrong. The walk so far is below: go back and look again at what you were least sure of.',
-	/** What the answers have in common. */
+	/** What the answers have in common: what was off, what it looks like, and what was as it should be. */
+	common: {
+		odd: (seen: readonly string[]) =>
+			`What was off: ${locale.longList(seen)}. Look for one thing that would do all of it.`,
+		saw: (check: string, seen: string) => `“${led(check, ':')} ${seen}”`,
+		like: (families: readonly string[]) => `It’s most like a fault of ${locale.list(families)}.`,
+		fine: (checks: readonly string[]) =>
+			`These were fine, so look there last: ${locale.longList(checks.map((check) => `“${check}”`))}.`,
+		families: {
+			power: 'the power',
+			panel: 'what’s set on the panel',
+			remote: 'the remote',
+			line: 'the cables',
+			desk: 'the desk',
+			fixture: 'the fixture itself',
+			light: 'what stands before the light',
+		},
+	},
 	near: (places: string) => `What you saw points most to ${places}. Start there. It’s a place, not a cause.`,
 	and: ' and ',
 	halves:

@@ -50,6 +50,16 @@ export const events = {
 	'desk.universe': '{output as output} set to universe {universe}',
 	'desk.patch': '{fixture as name} patched at channel {address} of universe {universe}, mode {mode as mode}',
 	'desk.start-code': '{output as output} set to send start code {code}[ ({meaning})]',
+	'desk.hold': [
+		{ when: { by: null }, says: 'The desk sends what its faders say again' },
+		{ when: { by: 'blind' }, says: 'The desk left in blind' },
+		{ says: 'The desk has frozen' },
+	],
+	'box.switch': [{ when: { on: true }, says: '{box as device} came on' }, { says: '{box as device} went off' }],
+	'box.output': [
+		{ when: { dead: true }, says: 'Output {socket} of {box as device} went dead' },
+		{ says: 'Output {socket} of {box as device} works again' },
+	],
 	'remote.press': '{button as button} pressed on the remote',
 	'remote.become': [
 		{ when: { battery: true }, says: 'The remote set to code {code}' },

@@ -122,4 +122,13 @@ export const conditions = {
 		{ says: 'its battery holds {value as share} of what it did when new' },
 	],
 	chargerDead: [{ when: { value: true }, says: 'its charger is dead' }, { says: 'its charger works' }],
+	fuseBlown: [{ when: { value: true }, says: 'its fuse has blown' }, { says: 'its fuse is good' }],
+	supplyDead: [{ when: { value: true }, says: 'its power supply is dead' }, { says: 'its power supply works' }],
+	socketDead: [{ when: { value: true }, says: 'its socket in the wall is dead' }, { says: 'its socket is live' }],
+	leadDead: [{ when: { value: true }, says: 'its mains lead is dead' }, { says: 'its mains lead is good' }],
+	breakerOff: [{ when: { value: true }, says: 'the breaker for its sockets is off' }, { says: 'its breaker is on' }],
+	sensorCovered: [
+		{ when: { value: true }, says: 'something covers its remote sensor' },
+		{ says: 'its remote sensor is free' },
+	],
 } as const;

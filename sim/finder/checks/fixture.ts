@@ -166,6 +166,12 @@ export const FIXTURE_LOOKS: readonly FixtureKind[] = [
 		(w, at) => (unitOf(w, at)?.hidden ? 'blocked' : 'clear'),
 		(unit, meant) => unit.profile.sensor && meant.rig.gear.remote !== null,
 	),
+	look(
+		'sensor-window',
+		6,
+		(w, at) => (unitOf(w, at)?.condition.sensorCovered ? 'covered' : 'clear'),
+		(unit, meant) => unit.profile.sensor && meant.rig.gear.remote !== null,
+	),
 	panelReads('address', 15, byLine),
 	panelReads('mode', 15, byLine),
 	panelReads('work', 15),
@@ -265,4 +271,19 @@ export const FIXTURE_TRIES: readonly FixtureKind[] = [
 	attempt('charger', 20, (w, at) => (onCharger(w, at).lamps.battery?.charging ? 'charges' : 'not'), hasBattery, {
 		cautions: ['batteries', 'mains'],
 	}),
+	attempt(
+		'socket-live',
+		30,
+		(w, at) => (isSocketLive(w, at) ? 'live' : 'dead'),
+		(unit) => unit.plug === 'wall',
+		{
+			cautions: ['mains'],
+		},
+	),
 ];
+
+/** Whether the socket in the wall has power, whatever hangs on it. */
+function isSocketLive(w: Witness, fixture: string): boolean {
+	const { socketDead = false, breakerOff = false } = unitOf(w, fixture)?.condition ?? {};
+	return w.rig.gear.hallPower && !socketDead && !breakerOff;
+}

@@ -153,6 +153,22 @@ export const DESK_LOOKS: readonly DeskKind[] = [
 		},
 	},
 	{
+		kind: 'desk-live',
+		per: 'desk',
+		sort: 'look',
+		seconds: 4,
+		needs: ['desk'],
+		read: (w) => w.rig.gear.desk?.held?.by ?? 'live',
+	},
+	{
+		kind: 'desk-sends',
+		per: 'output',
+		sort: 'look',
+		seconds: 15,
+		needs: ['desk'],
+		read: (w, id, meant) => (outputOf(w, id)?.startCode === outputOf(meant, id)?.startCode ? 'as-meant' : 'other'),
+	},
+	{
 		kind: 'desk-patch',
 		per: 'patch',
 		sort: 'look',

@@ -5,6 +5,7 @@ import { answersFaders, followsLeader } from '../probes.ts';
 import { leaderOf, routeOf, standAt, standAtCable } from '../route.ts';
 import { contentOf, deskOf, isLit, type Witness } from '../witness.ts';
 import { FIXTURE_LOOKS, FIXTURE_TRIES, type FixtureKind } from './fixture.ts';
+import { boxChecks, hallChecks } from './hall.ts';
 import { CABLE_LOOKS, DESK_LOOKS, indicatorWhenEnded, pluggedInto, straightTo, wiredUpTo } from './line.ts';
 import { repairCheck } from './repair.ts';
 import { type Bare, type Check, type CheckSort, check, type KeyOf, mayAct } from './types.ts';
@@ -22,6 +23,7 @@ const BESIDE = new Set([
 	'terminator',
 	'power-switch',
 	'mains-plug',
+	'socket-live',
 	'panel-lead',
 	'panel-work',
 	'panel-address',
@@ -69,6 +71,7 @@ export function checksOf(
 		...lineChecks(sheet, meant, complaint, route),
 		...cableChecks(sheet, meant),
 		...deskChecks(sheet, meant, complaint, beside),
+		...boxChecks(sheet),
 		...hallChecks(meant),
 		...repairs.map((repair) => repairCheck(sheet, meant, complaint, repair, standIn)),
 	];
@@ -270,27 +273,4 @@ function deskChecks(sheet: RigSheet, meant: Witness, { fixture }: Complaint, bes
 	return DESK_LOOKS.flatMap((kind) =>
 		places[kind.per].map((place) => check({ ...kind, place, at: 'desk' }, (w) => kind.read(w, place, meant), key)),
 	);
-}
-
-function hallChecks(meant: Witness): Check[] {
-	const hall = check(
-		{ kind: 'hall-power', sort: 'look', seconds: 6, place: 'rig', at: 'desk' },
-		(w) => (w.rig.gear.hallPower ? 'on' : 'off'),
-		(w) => `${w.rig.gear.hallPower}`,
-	);
-	if (!meant.rig.gear.remote) return [hall];
-	const remote = (w: Witness) => `${w.rig.gear.remote?.battery}${w.rig.gear.remote?.code}`;
-	return [
-		hall,
-		check(
-			{ kind: 'remote-lamp', sort: 'look', seconds: 4, place: 'remote', at: 'hand' },
-			(w) => (w.rig.gear.remote?.battery ? 'blinks' : 'dead'),
-			remote,
-		),
-		check(
-			{ kind: 'remote-code', sort: 'look', seconds: 8, place: 'remote', at: 'hand' },
-			(w) => (w.rig.gear.remote?.code === meant.rig.gear.remote?.code ? 'as-meant' : 'other'),
-			remote,
-		),
-	];
 }

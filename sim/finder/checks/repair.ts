@@ -8,7 +8,16 @@ import { isolatesFor, repairSeconds, standForRepair } from '../route.ts';
 import { selfOf, type Witness, witness } from '../witness.ts';
 import { type Check, check, mayAct } from './types.ts';
 
-const SWAPS = new Set<RepairId>(['fresh-battery', 'remote-battery', 'replace-cable', 'swap-fixture', 'fit-terminator']);
+const SWAPS = new Set<RepairId>([
+	'fresh-battery',
+	'remote-battery',
+	'replace-cable',
+	'swap-fixture',
+	'fit-terminator',
+	'replace-lead',
+	'other-socket',
+	'other-output',
+]);
 
 /** Done through a panel's menu. */
 const SCROLLS = new Set<RepairId>(['set-panel', 'open-sensor']);
@@ -27,7 +36,7 @@ export function repairCheck(
 	const profile = meant.rig.gear.units.get(place)?.profile;
 	const eventsOn = ({ gear }: Rig): RigEvent[] =>
 		repair
-			.events(sheet, place, { patch: gear.desk?.patch, remote: gear.remote })
+			.events(sheet, place, { patch: gear.desk?.patch, remote: gear.remote, cables: gear.cables })
 			.filter((event) => event.type !== 'terminator.fit' || !gear.terminators.includes(event.port));
 	const isIdle = (w: Witness): boolean =>
 		isUntouched(w, meant, sheet, place) || eventsOn(w.rig).every((event) => changesNothing(w.rig, event));
@@ -61,9 +70,16 @@ const isOnMains = (sheet: RigSheet, { id, place }: { readonly id: RepairId; read
 /** Whether a place is as the sheet has it, so that a repair there would change nothing. */
 function isUntouched(w: Witness, meant: Witness, sheet: RigSheet, place: string): boolean {
 	const [now, was] = [w.rig.gear, meant.rig.gear];
-	if (place === 'rig') return now.hallPower === was.hallPower && now.cables === was.cables;
+	if (place === 'rig')
+		return (
+			now.hallPower === was.hallPower &&
+			now.cables === was.cables &&
+			[...now.units.values()].every(({ condition }) => !condition.breakerOff)
+		);
+	if (was.boxes.some(({ id }) => id === place)) return now.boxes === was.boxes;
 	if (place === 'remote') return now.remote === was.remote;
 	if (place.includes(':')) return now.terminators === was.terminators;
+	if (now.cables.length !== was.cables.length) return false;
 	if (sheet.cables.some(({ id }) => id === place))
 		return now.cables.find(({ id }) => id === place) === was.cables.find(({ id }) => id === place);
 	const unit = was.units.get(place);
@@ -113,6 +129,14 @@ function changesNothing({ gear }: Rig, event: RigEvent): boolean {
 			return gear.desk?.outputs.find(({ id }) => id === event.output)?.universe === event.universe;
 		case 'desk.master':
 			return gear.desk?.master === event.level;
+		case 'desk.hold':
+			return (gear.desk?.held?.by ?? null) === event.by;
+		case 'desk.start-code':
+			return gear.desk?.outputs.find(({ id }) => id === event.output)?.startCode === event.code;
+		case 'box.switch':
+			return gear.boxes.find(({ id }) => id === event.box)?.on === event.on;
+		case 'box.output':
+			return (gear.boxes.find(({ id }) => id === event.box)?.dead?.includes(event.socket) ?? false) === event.dead;
 		default:
 			return false;
 	}

@@ -17,9 +17,15 @@ export function becauseOf({ because, sure }: VerdictView): string {
 /** What to do where nothing known fits, one way after the other. */
 export function waysOn({ lost }: Pick<VerdictView, 'lost'>): string[] {
 	if (!lost) return [];
+	const { common } = verdictWords;
 	const near = lost.near.length > 0 ? [verdictWords.near(lost.near.join(verdictWords.and))] : [];
+	const families = lost.families.map((family) => common.families[family]);
+	const odd = lost.odd.map(({ check, seen }) => common.saw(check, seen));
 	return [
 		verdictWords.unknownNext,
+		...(odd.length > 0 ? [common.odd(odd)] : []),
+		...(families.length > 0 ? [common.like(families)] : []),
+		...(lost.fine.length > 0 ? [common.fine(lost.fine)] : []),
 		...near,
 		`${verdictWords.halves} ${verdictWords.halvesCare}`,
 		verdictWords.handOver,

@@ -1,6 +1,6 @@
 import type { CautionId } from '#words/cautions/index.ts';
 import { partWait } from '#words/finder/index.ts';
-import type { Need } from '../../../sim/fault/index.ts';
+import type { FaultFamily, Need } from '../../../sim/fault/index.ts';
 import type { CheckSort, ComplaintKind, Learnt, NextCheck, Verdict } from '../../../sim/finder/index.ts';
 import { laterWith } from '../../ui/index.ts';
 import type { Picture } from './picture.ts';
@@ -97,6 +97,11 @@ export interface RepairView {
 export interface LostView {
 	/** Names of the places that what was seen points to. */
 	readonly near: readonly string[];
+	/** What was seen that a good rig would not show, and titles of the checks that found all as it should be. */
+	readonly odd: readonly { readonly check: string; readonly seen: string }[];
+	readonly fine: readonly string[];
+	/** Kinds of fault that show most of it, likeliest first. */
+	readonly families: readonly FaultFamily[];
 	/** What goes with swapping parts that nobody can name beforehand. */
 	readonly cautions: readonly CautionId[];
 	/** What to write on the tape. */

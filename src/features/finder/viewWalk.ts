@@ -140,7 +140,7 @@ function viewVerdict(ground: WalkContext, finder: Finder, verdict: Verdict, { st
 		because: verdict.because,
 		sure: verdict.sure,
 		causes: verdict.suspects.flatMap((suspect) => (suspect.faults.length > 0 ? viewCause(ground, suspect) : [])),
-		lost: verdict.because === 'unknown' ? viewLost(ground, verdict) : null,
+		lost: verdict.because === 'unknown' ? viewLost(ground, finder, verdict, steps) : null,
 		repairs: verdict.repairs.map((repair) => viewRepair(ground, finder, repair)),
 		asides: steps.filter(({ did }) => did !== 'answer').length,
 		hinge: verdict.confirmed || verdict.because === 'unknown' ? null : { on: viewHinge(ground, finder) },
@@ -173,10 +173,16 @@ function viewHinge(ground: WalkContext, finder: Finder): HingeView | null {
 	};
 }
 
-function viewLost({ sheet }: WalkContext, { near }: Verdict): LostView {
+function viewLost(ground: WalkContext, finder: Finder, { near, common }: Verdict, steps: SetWalk['steps']): LostView {
+	const { sheet } = ground;
+	const wordsOf = wordsOnce(ground, finder);
+	const saw = new Map(steps.flatMap((step) => (step.did === 'answer' ? [[step.check, step.outcome]] : [])));
 	const isOverhead = sheet.fixtures.some(({ place }) => place.overhead);
 	return {
 		near: near.map(({ place }) => placeName(sheet, place)),
+		odd: (common?.odd ?? []).map((id) => ({ check: wordsOf(id).title, seen: wordsOf(id).seen(saw.get(id) ?? '') })),
+		fine: (common?.fine ?? []).map((id) => wordsOf(id).title),
+		families: common?.families ?? [],
 		cautions: isOverhead ? ['mains', 'height', 'hanging'] : ['mains'],
 		tape: [unknown.tape],
 	};

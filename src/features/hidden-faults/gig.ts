@@ -95,7 +95,7 @@ function repaired(bench: RigOutcomes, rig: Witness, id: string, nth: number): Wi
 	const at = id.indexOf('@');
 	const repair = MENDS[id.slice(REPAIR.length, at) as RepairId];
 	const { gear } = rig.rig;
-	const standing = { patch: gear.desk?.patch, remote: gear.remote };
+	const standing = { patch: gear.desk?.patch, remote: gear.remote, cables: gear.cables };
 	const events = repair
 		.events(bench.sheet, id.slice(at + 1), standing)
 		.filter((event) => event.type !== 'terminator.fit' || !gear.terminators.includes(event.port));

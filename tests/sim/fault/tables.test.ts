@@ -68,7 +68,17 @@ describe('a fault', () => {
 
 	test('every one of them is in that list', () => {
 		const listed = new Set(lines(CHANGES).map((line) => (line.split(' ')[1] ?? '').split('@')[0]));
-		const elsewhere = ['hearing-nothing', 'microphone-dead', 'patched-elsewhere', 'patched-other-universe'];
+		const elsewhere = [
+			'hearing-nothing',
+			'microphone-dead',
+			'patched-elsewhere',
+			'patched-other-universe',
+			// of splitters and of switches that lead, which no bundled rig has: boxes.test.ts, by-hand.test.ts
+			'splitter-off',
+			'splitter-output-dead',
+			'function-switch-wrong',
+			'tenth-switch-down',
+		];
 		expect(
 			FAULTS.map(({ id }) => id)
 				.filter((id) => !listed.has(id))

@@ -10,6 +10,11 @@ export const CATALOGUE = `
 		charger-dead: power 2 swap-fixture batteries mains
 		mains-unplugged: power 7 plug-mains mains
 		hall-power-off: power 2 restore-hall mains
+		fuse-blown: power 2 swap-fixture mains
+		supply-dead: power 2 swap-fixture mains
+		socket-dead: power 2 other-socket mains
+		lead-dead: power 3 replace-lead mains
+		breaker-off: power 3 ask-breaker mains
 		wrong-mode: panel 9 set-panel
 		wrong-address: panel 10 set-panel
 		left-on-held: panel 8 set-panel
@@ -31,6 +36,8 @@ export const CATALOGUE = `
 		back-at-defaults: panel 3 set-panel
 		one-switch-wrong: panel 9 set-switches
 		tenth-switch-up: panel 5 set-switches
+		function-switch-wrong: panel 6 set-switches
+		tenth-switch-down: panel 5 set-switches
 		slide-wrong: panel 5 set-switches
 		sensor-shut: remote 5 open-sensor
 		sensor-left-open: remote 5 open-sensor
@@ -39,6 +46,7 @@ export const CATALOGUE = `
 		remote-other-code: remote 3 remote-code
 		fixture-other-code: remote 4 set-panel
 		sensor-dead: remote 1 swap-fixture
+		sensor-covered: remote 3 clear-sensor
 		cable-out: line 8 plug-cable
 		cable-dead: line 4 replace-cable
 		minus-open: line 3 replace-cable
@@ -53,6 +61,9 @@ export const CATALOGUE = `
 		bad-socket-out: line 2 swap-fixture
 		too-many-loads: line 1 swap-fixture
 		split-without-splitter: line 3 plug-cable
+		splitter-off: line 4 box-on mains
+		splitter-output-dead: line 2 other-output
+		second-source: line 2 lift-stray
 		output-off: desk 3 output-on
 		master-down: desk 5 raise-master
 		wrong-universe: desk 4 set-universe
@@ -63,6 +74,10 @@ export const CATALOGUE = `
 		function-left-up: desk 6 set-levels
 		strobe-left-up: desk 5 set-levels flashing
 		shutter-closed: desk 4 set-levels
+		patched-other-mode: desk 6 set-patch
+		desk-blind: desk 4 leave-blind
+		desk-frozen: desk 1 restart-desk
+		start-code-wrong: desk 1 set-start-code
 		emitter-dead: fixture 3 swap-fixture
 		receiver-dead: fixture 2 swap-fixture
 		folded-back: fixture 3 let-cool hot
@@ -94,7 +109,17 @@ export const REPAIRS = `
 		set-levels: 15 desk | | false
 		let-cool: 600 | hot | false
 		clear-lens: 15 | staring hot | false
-		swap-fixture: 300 spare-fixture | hanging lifting hot | true`;
+		swap-fixture: 300 spare-fixture | hanging lifting hot | true
+		other-socket: 60 | mains | true
+		replace-lead: 90 | mains | true
+		ask-breaker: 180 | mains | false
+		box-on: 15 | mains | false
+		other-output: 30 | | true
+		lift-stray: 20 | | false
+		leave-blind: 5 desk | | false
+		restart-desk: 120 desk | | true
+		set-start-code: 30 desk | | false
+		clear-sensor: 10 | | false`;
 
 /** By rig, where each fault can sit, in which way, and its weight there. */
 export const PLACES: Readonly<Record<string, string>> = {
@@ -106,6 +131,10 @@ export const PLACES: Readonly<Record<string, string>> = {
 		charger-dead: wash-1=2
 		mains-unplugged: wash-1=7
 		hall-power-off: rig=2
+		fuse-blown: wash-1=2
+		socket-dead: wash-1=2
+		lead-dead: wash-1=3
+		breaker-off: rig:right=1.5
 		left-on-sound: wash-1:sound=5
 		limit-low: wash-1:low=3
 		level-down: wash-1:out=2 wash-1:low=2
@@ -120,6 +149,7 @@ export const PLACES: Readonly<Record<string, string>> = {
 		remote-other-code: remote=3
 		fixture-other-code: wash-1=4
 		sensor-dead: wash-1=1
+		sensor-covered: wash-1=3
 		emitter-dead: wash-1:red=0.5 wash-1:green=0.5 wash-1:blue=0.5 wash-1:white=0.5 wash-1:amber=0.5 wash-1:ultraviolet=0.5
 		receiver-dead: wash-1=2
 		folded-back: wash-1=3
@@ -151,6 +181,7 @@ export const PLACES: Readonly<Record<string, string>> = {
 		remote-other-code: remote=3
 		fixture-other-code: wash-1=4 wash-2=4 wash-3=4 wash-4=4
 		sensor-dead: wash-1=1 wash-2=1 wash-3=1 wash-4=1
+		sensor-covered: wash-1=3 wash-2=3 wash-3=3 wash-4=3
 		cable-out: cable-1:from=4 cable-1:to=4 cable-2:from=4 cable-2:to=4 cable-3:from=4 cable-3:to=4
 		cable-dead: cable-1=4 cable-2=4 cable-3=4
 		minus-open: cable-1=3 cable-2=3 cable-3=3
@@ -176,6 +207,11 @@ export const PLACES: Readonly<Record<string, string>> = {
 		battery-worn: wash-1=3
 		mains-unplugged: bar-1=7 old-1=7 old-2=7
 		hall-power-off: rig=2
+		fuse-blown: bar-1=2 old-1=2 old-2=2
+		supply-dead: bar-1=2 old-1=2 old-2=2
+		socket-dead: bar-1=2 old-1=2
+		lead-dead: bar-1=3 old-1=3 old-2=3
+		breaker-off: rig:left=1.5 rig:right=1.5
 		wrong-mode: wash-1:short=4.5 wash-1:long=4.5 bar-1:whole=3 bar-1:halves=3 bar-1:cells=3
 		wrong-address: wash-1:one-up=3 wash-1:neighbour=3 bar-1:one-up=3 bar-1:default=4
 		left-on-held: wash-1:held=8 bar-1:held=8
@@ -197,6 +233,7 @@ export const PLACES: Readonly<Record<string, string>> = {
 		remote-other-code: remote=3
 		fixture-other-code: wash-1=4
 		sensor-dead: wash-1=1
+		sensor-covered: wash-1=3
 		cable-out: cable-1:from=4 cable-1:to=4 cable-2:from=4 cable-2:to=4 cable-3:from=4 cable-3:to=4 cable-4:from=4 cable-4:to=4
 		cable-dead: cable-1=4 cable-2=4 cable-3=4 cable-4=4
 		minus-open: cable-1=3 cable-2=3 cable-3=3 cable-4=3
@@ -219,6 +256,10 @@ export const PLACES: Readonly<Record<string, string>> = {
 		function-left-up: wash-1=6 bar-1=6 old-1=6 old-2=6
 		strobe-left-up: bar-1=5 old-1=5
 		shutter-closed: bar-1=4
+		patched-other-mode: wash-1:short=3 wash-1:long=3 bar-1:whole=2 bar-1:halves=2 bar-1:cells=2 old-1:three=3 old-1:seven=3 old-2:three=3 old-2:five=3
+		desk-blind: desk=4
+		desk-frozen: desk=1
+		start-code-wrong: a=1
 		emitter-dead: wash-1:red=0.5 wash-1:green=0.5 wash-1:blue=0.5 wash-1:white=0.5 wash-1:amber=0.5 wash-1:ultraviolet=0.5 bar-1:red=0.75 bar-1:green=0.75 bar-1:blue=0.75 bar-1:warm-white=0.75 old-1:red=1 old-1:green=1 old-1:blue=1 old-2:red=1 old-2:green=1 old-2:blue=1
 		receiver-dead: wash-1=2 bar-1=2 old-1=2 old-2=2
 		folded-back: wash-1=3 bar-1=3 old-1=3 old-2=3
@@ -313,7 +354,18 @@ export const CHANGES = `
 		leader-and-three strobe-left-on@wash-1:strobe settings.become {wash-1,change:{strobe:12}}
 		leader-and-three wrong-held@wash-1:candle settings.become {wash-1,change:{held:candle}}
 		leader-and-three wrong-held@wash-1:white settings.become {wash-1,change:{held:white}}
-		one-wash charger-dead@wash-1 condition.become {wash-1,change:{chargerDead:true}}`;
+		one-wash charger-dead@wash-1 condition.become {wash-1,change:{chargerDead:true}}
+		mixed-panels fuse-blown@bar-1 condition.become {bar-1,change:{fuseBlown:true}}
+		mixed-panels supply-dead@bar-1 condition.become {bar-1,change:{supplyDead:true}}
+		mixed-panels socket-dead@bar-1 condition.become {bar-1,change:{socketDead:true}}
+		mixed-panels lead-dead@bar-1 condition.become {bar-1,change:{leadDead:true}}
+		mixed-panels breaker-off@rig:left condition.become {bar-1,change:{breakerOff:true}}
+		mixed-panels sensor-covered@wash-1 condition.become {wash-1,change:{sensorCovered:true}}
+		mixed-panels patched-other-mode@wash-1:short desk.patch {wash-1,universe:1,address:1,mode:short} ; desk.recall {levels:[{universe:1,slot:10,level:40},{universe:1,slot:11,level:200},{universe:1,slot:13,level:120},{universe:1,slot:14,level:60},{universe:1,slot:15,level:255},{universe:1,slot:16,level:255},{universe:1,slot:22,level:255},{universe:1,slot:24,level:200},{universe:1,slot:25,level:255},{universe:1,slot:26,level:255},{universe:1,slot:27,level:120},{universe:1,slot:29,level:255},{universe:1,slot:30,level:255},{universe:1,slot:3,level:255},{universe:1,slot:5,level:110}]}
+		mixed-panels desk-blind@desk desk.hold {by:blind}
+		mixed-panels desk-frozen@desk desk.hold {by:frozen}
+		mixed-panels start-code-wrong@a desk.start-code {output:a,code:23}
+		two-universes second-source@cable-1 cable.lay {cable:{id:stray-cable,kind:data,length:10,from:null,to:null,common:sound,minus:sound,plus:sound,swapped:false}} ; cable.become {cable:stray-cable,change:{from:desk:b,to:bar-1:in}}`;
 
 /** What each repair does: rig, repair, place, then the events. */
 export const MENDED = `
@@ -325,7 +377,6 @@ export const MENDED = `
 		two-universes replace-cable cable-1 cable.become {cable:cable-1,change:{kind:data,length:20,common:sound,minus:sound,plus:sound,swapped:false}}
 		two-universes fit-terminator bar-2:out terminator.fit {port:bar-2:out}
 		two-universes right-way-round rig cable.become {cable:cable-1,change:{from:desk:a,to:bar-1:in}} ; cable.become {cable:cable-2,change:{from:bar-1:out,to:bar-2:in}} ; cable.become {cable:cable-3,change:{from:desk:b,to:bar-3:in}} ; cable.become {cable:cable-4,change:{from:bar-3:out,to:bar-4:in}}
-		two-universes swap-fixture bar-1 condition.become {bar-1,change:{deadEmitters:[],foldBack:1,covered:false,receiverDead:false,badSocket:null,extraLoads:0,sensorDead:false,microphoneDead:false,displayDead:false,batteryHealth:1,chargerDead:false}} ; settings.become {bar-1,change:{work:line,lead:off,address:1,mode:whole-plus,held:warm,programme:tide,speed:40,level:100,strobe:0,loss:dark,curve:soft,limit:100,sensor:open,code:1,hearing:50,lock:off,sleep:20}}
 		two-universes output-on a desk.output {output:a,on:true}
 		two-universes raise-master desk desk.master {level:255}
 		two-universes set-universe a desk.universe {output:a,universe:1}
@@ -338,4 +389,15 @@ export const MENDED = `
 		mixed-panels open-sensor wash-1 settings.become {wash-1,change:{sensor:open}}
 		mixed-panels clear-sight wash-1 sight.block {wash-1,hidden:false}
 		mixed-panels remote-battery remote remote.become {code:1,battery:true}
-		mixed-panels remote-code remote remote.become {code:1,battery:true}`;
+		mixed-panels remote-code remote remote.become {code:1,battery:true}
+		two-universes swap-fixture bar-1 condition.become {bar-1,change:{deadEmitters:[],foldBack:1,covered:false,receiverDead:false,badSocket:null,extraLoads:0,sensorDead:false,microphoneDead:false,displayDead:false,batteryHealth:1,chargerDead:false,fuseBlown:false,supplyDead:false,sensorCovered:false}} ; settings.become {bar-1,change:{work:line,lead:off,address:1,mode:whole-plus,held:warm,programme:tide,speed:40,level:100,strobe:0,loss:dark,curve:soft,limit:100,sensor:open,code:1,hearing:50,lock:off,sleep:20}}
+		two-universes other-socket bar-1 condition.become {bar-1,change:{socketDead:false}}
+		two-universes replace-lead bar-1 condition.become {bar-1,change:{leadDead:false}}
+		two-universes ask-breaker rig condition.become {bar-1,change:{breakerOff:false}} ; condition.become {bar-3,change:{breakerOff:false}}
+		two-universes box-on x box.switch {box:x,on:true}
+		two-universes other-output x
+		two-universes lift-stray cable-1
+		two-universes leave-blind desk desk.hold {by:null}
+		two-universes restart-desk desk desk.hold {by:null}
+		two-universes set-start-code a desk.start-code {output:a,code:0}
+		two-universes clear-sensor bar-1 condition.become {bar-1,change:{sensorCovered:false}}`;

@@ -2,12 +2,13 @@ import { describe, expect, test } from 'vitest';
 import { bundledRig, type RIG_IDS } from '../../../shared/sheet/index.ts';
 import type { PlacedFault } from '../../../sim/event/index.ts';
 import { type Complaint, faultyWitness, offeredBy, openOutcomes } from '../../../sim/finder/index.ts';
+import { boxed } from './boxed.ts';
 
 // Symptom: with a check read the wrong way round every test stayed green. Cause: they answered with the very `read` that was wrong. So
 // what each check shows under each fault stands here, thought out by hand: what a tech would see who stood there.
 
 interface Scene {
-	readonly rig: (typeof RIG_IDS)[number];
+	readonly rig: (typeof RIG_IDS)[number] | 'boxed';
 	readonly complaint: Complaint;
 	/** Faults at the fixture complained of, unless a place is named: `fault@place:detail`. */
 	readonly faults: string;
@@ -158,6 +159,42 @@ const SCENES: readonly Scene[] = [
 			mains-plug@wash-1: in; out: mains-unplugged
 			hall-power@rig: on; off: hall-power-off`,
 	},
+	{
+		rig: 'boxed',
+		complaint: { kind: 'dark', fixture: 'wash-1' },
+		faults: `splitter-off@fan splitter-output-dead@fan:1 splitter-output-dead@fan:2 desk-blind@desk desk-frozen@desk start-code-wrong@a
+			patched-other-mode:short patched-other-mode:long sensor-covered breaker-off@rig:left breaker-off@rig:right`,
+		// a dead splitter takes both lines, one output only its own; a desk that is blind goes on sending what stood; twelve channels run into the bar's
+		shows: `
+			lit@wash-1: lit; dark: splitter-off splitter-output-dead@fan:1 start-code-wrong patched-other-mode:short
+			lit@bar-1: lit; dark: splitter-off splitter-output-dead@fan:2 start-code-wrong patched-other-mode:long breaker-off@rig:right
+			data-lamp@wash-1: steady; blinking: splitter-off splitter-output-dead@fan:1 start-code-wrong
+			box-lamp@fan: lit; out: splitter-off
+			desk-live@desk: live; blind: desk-blind; frozen: desk-frozen
+			desk-sends@a: as-meant; other: start-code-wrong
+			desk-patch@wash-1: as-meant; other: patched-other-mode:short patched-other-mode:long
+			desk-strips@wash-1: answers; still: splitter-off splitter-output-dead@fan:1 desk-blind desk-frozen start-code-wrong
+			sensor-window@wash-1: clear; covered: sensor-covered
+			remote-close@wash-1: answers; still: sensor-covered
+			breakers@rig: on; off: breaker-off@rig:left breaker-off@rig:right`,
+	},
+	{
+		rig: 'boxed',
+		complaint: { kind: 'dark', fixture: 'old-2' },
+		faults: `fuse-blown fuse-blown@old-1 supply-dead lead-dead lead-dead@old-1 socket-dead@old-1 breaker-off@rig:left breaker-off@rig:right
+			function-switch-wrong:1 function-switch-wrong:9 function-switch-wrong@old-1:9 function-switch-wrong@old-1:1 tenth-switch-down tenth-switch-down@old-1`,
+		// the link passes on what its own fuse stops; with no leader a follower goes dark, and one set to a sound programme waits for sound
+		shows: `
+			power-lamp@old-2: lit; out: fuse-blown supply-dead lead-dead lead-dead@old-1 socket-dead@old-1 breaker-off@rig:left
+			power-lamp@old-1: lit; out: fuse-blown@old-1 lead-dead@old-1 socket-dead@old-1 breaker-off@rig:left
+			mains-plug@old-1: in
+			socket-live@old-1: live; dead: socket-dead@old-1 breaker-off@rig:left
+			breakers@rig: on; off: breaker-off@rig:left breaker-off@rig:right
+			switches@old-2: as-meant; other: function-switch-wrong:1 function-switch-wrong:9 tenth-switch-down
+			switches@old-1: as-meant; other: function-switch-wrong@old-1:9 function-switch-wrong@old-1:1 tenth-switch-down@old-1
+			lit@old-1: lit; dark: fuse-blown@old-1 lead-dead@old-1 socket-dead@old-1 breaker-off@rig:left tenth-switch-down@old-1
+			lit@old-2: lit; dark: fuse-blown supply-dead lead-dead lead-dead@old-1 socket-dead@old-1 breaker-off@rig:left fuse-blown@old-1 function-switch-wrong@old-1:9 function-switch-wrong:1 tenth-switch-down@old-1 tenth-switch-down`,
+	},
 ];
 
 /** `fault@place:detail`, the fixture's own place left out. */
@@ -178,7 +215,7 @@ function named(short: string, faults: readonly string[]): string {
 const words = (text: string): string[] => text.split(/\s+/).filter(Boolean);
 
 describe.each(SCENES)('on $rig', ({ rig, complaint, faults: list, shows }) => {
-	const sheet = bundledRig(rig);
+	const sheet = rig === 'boxed' ? boxed : bundledRig(rig);
 	const bench = openOutcomes(sheet, complaint);
 	const faults = words(list);
 	const broken = new Map(

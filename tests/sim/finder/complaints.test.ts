@@ -22,17 +22,17 @@ const SCENES: readonly Scene[] = [
 		rig: 'four-in-line',
 		fixture: 'wash-3',
 		shows: `
-			dark: switched-off battery-flat hall-power-off@rig wrong-address:one-up cable-out:from@cable cable-out:to@cable cable-dead@cable wires-swapped@cable bad-socket-in@wash bad-socket-in bad-socket-out@wash output-off@a master-down:out@desk wrong-universe@a patched-elsewhere levels-down receiver-dead lens-covered ultraviolet-alone
-			no-answer: switched-off battery-flat hall-power-off@rig wrong-address:one-up wrong-address:default left-on-held:held left-on-programme:fade left-on-sound:sound follower-under-desk:follow leader-under-desk:on@wash leader-under-desk:on strobe-programme:strobe back-at-defaults:defaults cable-out:from@cable cable-out:to@cable cable-dead@cable minus-open@cable plus-open@cable common-open@cable wires-swapped@cable cable-too-long@cable bad-socket-in@wash bad-socket-in bad-socket-out@wash too-many-loads@wash too-many-loads split-without-splitter@cable output-off@a master-down:out@desk wrong-universe@a patched-elsewhere receiver-dead lens-covered
+			dark: switched-off battery-flat hall-power-off@rig wrong-address:one-up cable-out:from@cable cable-out:to@cable cable-dead@cable wires-swapped@cable bad-socket-in@wash bad-socket-in bad-socket-out@wash output-off@a master-down:out@desk wrong-universe@a patched-elsewhere levels-down patched-other-mode:long@wash patched-other-mode:short start-code-wrong@a receiver-dead lens-covered ultraviolet-alone
+			no-answer: switched-off battery-flat hall-power-off@rig wrong-address:one-up wrong-address:default left-on-held:held left-on-programme:fade left-on-sound:sound follower-under-desk:follow leader-under-desk:on@wash leader-under-desk:on strobe-programme:strobe back-at-defaults:defaults cable-out:from@cable cable-out:to@cable cable-dead@cable minus-open@cable plus-open@cable common-open@cable wires-swapped@cable cable-too-long@cable bad-socket-in@wash bad-socket-in bad-socket-out@wash too-many-loads@wash too-many-loads split-without-splitter@cable output-off@a master-down:out@desk wrong-universe@a patched-elsewhere desk-blind@desk desk-frozen@desk start-code-wrong@a receiver-dead lens-covered
 			wrong-colour: wrong-mode:short wrong-mode:long wrong-address:default left-on-held:held follower-under-desk:follow strobe-programme:strobe curve-wrong:square back-at-defaults:defaults wrong-colour-slots emitter-dead:red emitter-dead:blue
 			colour-missing: emitter-dead:red emitter-dead:green emitter-dead:blue emitter-dead:white emitter-dead:amber emitter-dead:ultraviolet
 			flicker: leader-under-desk:on@wash minus-open@cable plus-open@cable common-open@cable cable-too-long@cable too-many-loads@wash too-many-loads split-without-splitter@cable
 			dead-beyond: cable-out:from@cable cable-out:to@cable cable-dead@cable minus-open@cable plus-open@cable common-open@cable wires-swapped@cable cable-too-long@cable bad-socket-in@wash bad-socket-in bad-socket-out@wash
 			answers-anothers: wrong-mode:long wrong-address:default follower-under-desk:follow patched-elsewhere@wash
 			two-move: wrong-mode:long@wash
-			own-show: left-on-programme:fade left-on-sound:sound leader-under-desk:on patched-elsewhere@wash function-left-up
+			own-show: left-on-programme:fade left-on-sound:sound leader-under-desk:on patched-elsewhere@wash function-left-up patched-other-mode:long
 			strobing: strobe-programme:strobe
-			ignores-remote: sensor-shut out-of-sight remote-battery-flat@remote remote-other-code@remote fixture-other-code sensor-dead
+			ignores-remote: sensor-shut out-of-sight remote-battery-flat@remote remote-other-code@remote fixture-other-code sensor-dead sensor-covered
 			dim: limit-low:low master-down:low@desk folded-back
 			goes-out: battery-low battery-worn
 			strange-after-restart: loss-set-wrong:dark loss-set-wrong:programme
@@ -59,12 +59,12 @@ const SCENES: readonly Scene[] = [
 		rig: 'mixed-panels',
 		fixture: 'old-1',
 		shows: `
-			dark: switched-off mains-unplugged hall-power-off@rig one-switch-wrong:1 one-switch-wrong:4 one-switch-wrong:7 slide-wrong:2 cable-out:from@cable cable-out:to@cable cable-dead@cable wires-swapped@cable bad-socket-in@wash bad-socket-in@bar bad-socket-in bad-socket-out@wash bad-socket-out@bar output-off@a master-down:out@desk wrong-universe@a patched-elsewhere levels-down receiver-dead lens-covered
-			no-answer: switched-off mains-unplugged hall-power-off@rig leader-under-desk:on@wash leader-under-desk:on@bar one-switch-wrong:4 one-switch-wrong:7 tenth-switch-up slide-wrong:2 cable-out:from@cable cable-out:to@cable cable-dead@cable minus-open@cable plus-open@cable wires-swapped@cable cable-too-long@cable bad-socket-in@wash bad-socket-in@bar bad-socket-in bad-socket-out@wash bad-socket-out@bar too-many-loads@wash too-many-loads@bar too-many-loads too-many-loads@old split-without-splitter@cable output-off@a master-down:out@desk wrong-universe@a patched-elsewhere receiver-dead lens-covered
-			wrong-colour: tenth-switch-up slide-wrong:0 patched-elsewhere@bar wrong-colour-slots emitter-dead:green emitter-dead:blue
+			dark: switched-off mains-unplugged hall-power-off@rig fuse-blown supply-dead socket-dead lead-dead breaker-off:right@rig one-switch-wrong:1 one-switch-wrong:4 one-switch-wrong:7 slide-wrong:2 cable-out:from@cable cable-out:to@cable cable-dead@cable wires-swapped@cable bad-socket-in@wash bad-socket-in@bar bad-socket-in bad-socket-out@wash bad-socket-out@bar output-off@a master-down:out@desk wrong-universe@a patched-elsewhere levels-down patched-other-mode:cells@bar patched-other-mode:three start-code-wrong@a receiver-dead lens-covered
+			no-answer: switched-off mains-unplugged hall-power-off@rig fuse-blown supply-dead socket-dead lead-dead breaker-off:right@rig leader-under-desk:on@wash leader-under-desk:on@bar one-switch-wrong:4 one-switch-wrong:7 tenth-switch-up slide-wrong:2 cable-out:from@cable cable-out:to@cable cable-dead@cable minus-open@cable plus-open@cable wires-swapped@cable cable-too-long@cable bad-socket-in@wash bad-socket-in@bar bad-socket-in bad-socket-out@wash bad-socket-out@bar too-many-loads@wash too-many-loads@bar too-many-loads too-many-loads@old split-without-splitter@cable output-off@a master-down:out@desk wrong-universe@a patched-elsewhere patched-other-mode:three patched-other-mode:seven desk-blind@desk desk-frozen@desk start-code-wrong@a receiver-dead lens-covered
+			wrong-colour: tenth-switch-up slide-wrong:0 patched-elsewhere@bar wrong-colour-slots patched-other-mode:seven emitter-dead:green emitter-dead:blue
 			colour-missing: emitter-dead:red emitter-dead:green emitter-dead:blue
 			flicker: leader-under-desk:on@wash leader-under-desk:on@bar minus-open@cable plus-open@cable cable-too-long@cable too-many-loads@wash too-many-loads@bar too-many-loads too-many-loads@old split-without-splitter@cable
-			dead-beyond: mains-unplugged cable-out:from@cable cable-out:to@cable cable-dead@cable minus-open@cable plus-open@cable wires-swapped@cable cable-too-long@cable bad-socket-in@bar bad-socket-in bad-socket-out@wash bad-socket-out@bar
+			dead-beyond: mains-unplugged socket-dead lead-dead breaker-off:right@rig cable-out:from@cable cable-out:to@cable cable-dead@cable minus-open@cable plus-open@cable wires-swapped@cable cable-too-long@cable bad-socket-in@bar bad-socket-in bad-socket-out@wash bad-socket-out@bar
 			answers-anothers: slide-wrong:2
 			two-move: wrong-mode:cells@bar
 			own-show: function-left-up

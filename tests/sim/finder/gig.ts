@@ -44,7 +44,11 @@ export function walkGig(bench: RigOutcomes, broken: Witness, options: FinderOpti
 			const at = place.join('@');
 			mended.push(`${repair}@${at}`);
 			const events = MENDS[repair as keyof typeof MENDS]
-				.events(bench.sheet, at, { patch: rig.rig.gear.desk?.patch, remote: rig.rig.gear.remote })
+				.events(bench.sheet, at, {
+					patch: rig.rig.gear.desk?.patch,
+					remote: rig.rig.gear.remote,
+					cables: rig.rig.gear.cables,
+				})
 				.filter((event) => event.type !== 'terminator.fit' || !rig.rig.gear.terminators.includes(event.port));
 			rig = witness(rig.after(`mended ${mended.length}`, () => events));
 		} else if (asked === slip) {

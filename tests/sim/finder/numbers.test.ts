@@ -34,6 +34,7 @@ const COSTS = `
 	lens: look 6 0.02 false | | staring hot
 	heat: look 8 0.08 false | | hot
 	sight-line: look 5 0.02 false | |
+	sensor-window: look 6 0.02 false | |
 	panel-address: look 15 0.02 false | |
 	panel-mode: look 15 0.02 false | |
 	panel-work: look 15 0.02 false | |
@@ -61,6 +62,8 @@ const COSTS = `
 	desk-output: look 5 0.02 false | desk |
 	desk-universe: look 15 0.02 false | desk |
 	desk-master: look 4 0.02 false | desk |
+	desk-live: look 4 0.02 false | desk |
+	desk-sends: look 15 0.02 false | desk |
 	desk-patch: look 20 0.02 false | desk |
 	desk-intensity: look 6 0.02 false | desk |
 	desk-functions: look 8 0.02 false | desk |
@@ -73,6 +76,8 @@ const COSTS = `
 	panel-held: look 15 0.02 false | |
 	panel-level: look 15 0.02 false | |
 	panel-strobe: look 15 0.02 false | |
+	socket-live: try 30 0.03 true | | mains
+	breakers: look 40 0.02 false | | mains
 	switches: look 15 0.02 false | |
 	slides: look 8 0.02 false | |`;
 
@@ -94,7 +99,7 @@ test('each check costs what the table says', () => {
 			.map((line) => line.trim()),
 	);
 	const rest = CHECK_KINDS.filter((kind) => !kind.startsWith('mend-') && !costs.has(kind));
-	expect(rest).toEqual(['panel-programme', 'panel-hearing', 'clap']);
+	expect(rest).toEqual(['panel-programme', 'panel-hearing', 'clap', 'box-lamp']);
 });
 
 /** Repair: sort, seconds, whether it disturbs a show | needs | cautions. One that hangs needs a ladder, one on the mains is told to be. */
@@ -120,7 +125,10 @@ const MENDING = `
 	mend-swap-fixture@bar-1: swap 300 true | spare-fixture ladder | hanging lifting hot height mains
 	mend-swap-fixture@old-1: swap 300 true | spare-fixture | hanging lifting hot mains
 	mend-swap-fixture@wash-1: swap 300 true | spare-fixture | hanging lifting hot
-	mend-clear-lens@old-1: mend 15 false | | staring hot`;
+	mend-clear-lens@old-1: mend 15 false | | staring hot
+	mend-other-socket@old-1: swap 60 true | | mains
+	mend-replace-lead@old-1: swap 90 true | | mains
+	mend-ask-breaker@rig: mend 180 false | | mains`;
 
 test.each(
 	MENDING.trim()
@@ -128,7 +136,7 @@ test.each(
 		.map((line) => line.trim().split(': ') as [string, string]),
 )('doing %s costs %s', (id, costs) => {
 	// up on the second rig hangs what stands on the first
-	const scenes = /old-|bar-|cable-2|wash-1/.test(id) ? [SCENES[3]] : [SCENES[0]];
+	const scenes = /old-|bar-|cable-2|wash-1|breaker/.test(id) ? [SCENES[3]] : [SCENES[0]];
 	for (const [rig, complaint] of scenes) {
 		const check = offeredBy(openOutcomes(bundledRig(rig), complaint)).find((each) => each.id === id);
 		const { sort, seconds, disturbs, needs, cautions } = check ?? { needs: [], cautions: [] };

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { type RigSheet, readSheet } from '../../../shared/sheet/index.ts';
-import { openRig } from '../../../sim/rig/index.ts';
+import { bundledRig, type RigSheet, readSheet } from '../../../shared/sheet/index.ts';
+import { openRig, toSheet } from '../../../sim/rig/index.ts';
 import { errorText } from '../../../src/wording/index.ts';
 import { thrownBy } from '../../shared/thrown.ts';
 import { led } from './sheets.ts';
@@ -41,4 +41,37 @@ test('no event puts both ends of a cable into one socket', () => {
 		expect(errorText(error)).toBe('Both ends of a cable can’t be in one socket.');
 	}
 	expect(rig.gear.cables).toBe(before);
+});
+
+test('a dead output sends nothing on, its sheet says so, and so does a box that was switched off', () => {
+	const rig = openRig(split(true));
+	rig.send({ type: 'box.output', box: 'fan', socket: '2', dead: true });
+	expect(rig.gear.receptions.get('f-1')?.quality).toBe('nothing');
+	const kept = readSheet(toSheet(rig));
+	expect(kept.splitters).toEqual([{ id: 'fan', name: 'splitter', outputs: 2, on: true, dead: [2] }]);
+	expect(openRig(kept).gear.receptions.get('f-1')?.quality).toBe('nothing');
+	rig.send({ type: 'box.output', box: 'fan', socket: '2', dead: false });
+	expect(rig.gear.receptions.get('f-1')?.quality).toBe('clean');
+	expect(toSheet(rig).splitters).toEqual(split(true).splitters);
+	rig.send({ type: 'box.switch', box: 'fan', on: false });
+	expect(rig.gear.receptions.get('f-1')?.quality).toBe('nothing');
+	expect(toSheet(rig).splitters[0]?.on).toBe(false);
+	expect(thrownBy(() => rig.send({ type: 'box.output', box: 'fan', socket: '9', dead: true })).code).toBe('event.box');
+});
+
+test('a desk that is held sends what stood, whatever its faders do, until it is let go; a sheet keeps both', () => {
+	const rig = openRig(bundledRig('four-in-line'));
+	rig.wait(2000);
+	const before = rig.look('wash-1').light.whole;
+	rig.send({ type: 'desk.hold', by: 'blind' });
+	rig.send({ type: 'desk.level', universe: 1, slot: 1, level: 0 });
+	rig.send({ type: 'desk.master', level: 0 });
+	expect(rig.look('wash-1').light.whole).toEqual(before);
+	const again = openRig(readSheet(toSheet(rig)));
+	again.wait(2000);
+	expect(again.look('wash-1').light.whole).toEqual(before);
+	for (const each of [rig, again]) {
+		each.send({ type: 'desk.hold', by: null });
+		expect(each.look('wash-1').light.whole.brightness).toBe(0);
+	}
 });

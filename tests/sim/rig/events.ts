@@ -79,6 +79,7 @@ export function anyEvent(sheet: RigSheet): fc.Arbitrary<RigEvent> {
 		{ weight: 2, arbitrary: make('desk.output', { output, on: fc.boolean() }) },
 		make('desk.universe', { output, universe: fc.constantFrom(1, 2) }),
 		make('desk.start-code', { output, code: fc.constantFrom(0, 0x17, 0xcc) }),
+		make('desk.hold', { by: fc.constantFrom('blind', 'frozen', null, null) }),
 		{
 			weight: 2,
 			arbitrary: make('remote.press', {

@@ -101,6 +101,21 @@ const NAMED: Readonly<Record<string, Names>> = {
 	'microphone-dead': own('level.silence'),
 	'lens-covered': own('lamp.covered'),
 	'ultraviolet-alone': own('slots.colours'),
+	'fuse-blown': either(own('power.no-mains'), leader),
+	'supply-dead': either(own('power.no-mains'), leader),
+	'socket-dead': any('power.no-mains'),
+	'lead-dead': any('power.no-mains'),
+	'breaker-off': any('power.no-mains'),
+	'function-switch-wrong': own('drive.held', 'drive.programme', 'drive.line', 'drive.follow'),
+	'tenth-switch-down': own('drive.line'),
+	'sensor-covered': own('drive.remote-hidden'),
+	'splitter-off': any('line.splitter-off'),
+	'splitter-output-dead': any('line.no-cable'),
+	'second-source': any('line.collision'),
+	'patched-other-mode': own('address.mode-differs'),
+	'desk-blind': noSymptom,
+	'desk-frozen': noSymptom,
+	'start-code-wrong': any('source.start-code'),
 };
 
 /** What a person sees the fault by: the light, and whether the data indicator says that data comes. */

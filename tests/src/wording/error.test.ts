@@ -107,6 +107,7 @@ const provoked: Partial<Record<ErrorCode, () => unknown>> = {
 	'programme.index': () => screenPace(tallow, 99, 1),
 	'rig.options': () => openRig(sheet, { faults: 3 as never }),
 	'event.wait': () => openRig(sheet).send({ type: 'clock.wait', ms: 1 }),
+	'event.box': () => openRig(sheet).send({ type: 'box.switch', box: 'fan', on: false }),
 	'event.settings': () => alone(dip).send({ type: 'settings.become', fixture: nameOf(dip), change: { level: 3 } }),
 	'event.charge': () => alone(mains).send({ type: 'charge.become', fixture: nameOf(mains), charge: 1 }),
 	'event.remote': () => alone(tallow).send({ type: 'remote.press', button: 'light' }),

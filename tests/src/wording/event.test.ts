@@ -82,6 +82,9 @@ const examples: { readonly [T in RigEventType]: Example<T> } = {
 		{ type: 'desk.start-code', output: 'a', code: 0x17 },
 		'Desk, output A set to send start code 23 (text)',
 	],
+	'desk.hold': [{ type: 'desk.hold', by: 'blind' }, 'The desk left in blind'],
+	'box.switch': [{ type: 'box.switch', box: 'fan', on: false }, 'Fan went off'],
+	'box.output': [{ type: 'box.output', box: 'fan', socket: '2', dead: true }, 'Output 2 of fan went dead'],
 	'remote.press': [{ type: 'remote.press', button: 'held:red' }, 'Static colour red pressed on the remote'],
 	'remote.become': [
 		{ type: 'remote.become', code: 2, battery: false },

@@ -9,6 +9,7 @@ import { faultyWitness } from '../../../sim/finder/witness.ts';
 import { errorText } from '../../../src/wording/error.ts';
 import { checkDoes, checkTitle, complaintText, outcomeText, spotOf } from '../../../src/wording/index.ts';
 import { thrownBy } from '../../shared/thrown.ts';
+import { boxed } from '../../sim/finder/boxed.ts';
 import { led, mixed } from '../../sim/rig/sheets.ts';
 import { kept, sheets } from './finderSheets.ts';
 import { hasNoSeams, isShort, readsWell } from './wording.ts';
@@ -49,6 +50,7 @@ describe('the words of a check', () => {
 		[kept, 'q-2'],
 		[kept, 'q-3'],
 		[kept, 'q-4'],
+		[boxed, 'wash-1'],
 	] as const;
 	const everyCheck = places.map(([sheet, fixture]) => {
 		const faults = placedFaults(sheet).map(({ placed }) => placed);

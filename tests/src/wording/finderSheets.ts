@@ -1,5 +1,6 @@
 import { BUNDLED, type Profile } from '../../../shared/profile/index.ts';
 import { type RigSheet, readSheet } from '../../../shared/sheet/index.ts';
+import { boxed } from '../../sim/finder/boxed.ts';
 import { led, mixed } from '../../sim/rig/sheets.ts';
 
 const tallow = BUNDLED.find(({ id }) => id === 'tallow-6') as Profile;
@@ -80,4 +81,4 @@ export const kept: RigSheet = readSheet({
 	profiles: [wordy],
 });
 
-export const sheets: readonly RigSheet[] = [mixed, led, kept];
+export const sheets: readonly RigSheet[] = [mixed, led, kept, boxed];

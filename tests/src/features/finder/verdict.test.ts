@@ -9,7 +9,8 @@ import { becauseOf, lineOf, titleOf, waysOn } from '../../../../src/features/fin
 import type { WalkView } from '../../../../src/features/finder/view.ts';
 import { viewWalk } from '../../../../src/features/finder/viewWalk.ts';
 import { ALLOWS_ALL, freshWalk, type SetWalk, type WalkStep } from '../../../../src/features/finder/walk.ts';
-import { repaired, UNKNOWN_FAULTS, unknownRig } from '../../../sim/finder/unknown.ts';
+import { repaired, unknownRig } from '../../../sim/finder/unknown.ts';
+import { UNKNOWN_FAULTS } from '../../../sim/finder/unknown-by-hand.ts';
 
 /** Every screen of a walk that goes as the rig answers, repairs made as they are asked for. */
 function screens(
