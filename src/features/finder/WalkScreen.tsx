@@ -6,6 +6,7 @@ import { Button } from '../../ui/index.ts';
 import { Allowed } from './Allowed.tsx';
 import { CheckCard } from './CheckCard.tsx';
 import { Log } from './Log.tsx';
+import { PlanMayBeWrong } from './PlanMayBeWrong.tsx';
 import { Suspects } from './Suspects.tsx';
 import type { FinderScene } from './scene.ts';
 import type { FinderStore } from './store.ts';
@@ -39,8 +40,10 @@ export function WalkScreen({ store, scene }: { store: FinderStore; scene: Finder
 								allows={allows}
 								stage={stage}
 								counted={(walk?.counted.length ?? 0) > 0}
+								plan={walk?.plan ?? null}
 							/>
 						)}
+						{walk?.plan !== undefined && <PlanMayBeWrong store={store} view={view} plan={walk.plan} />}
 						{view.isPart && <p class="hint">{finderWords.isPart}</p>}
 						{laid?.isQuick && <p class="hint">{quickWords.assumed}</p>}
 						<div class="walk-foot">

@@ -9,4 +9,5 @@
 export { beginOn } from './begin.ts';
 export { Cautions } from './Cautions.tsx';
 export { Finder } from './Finder.tsx';
+export { closeFinding, type Finding, findingOf } from './findings.ts';
 export { shareText, timeText } from './verdict.ts';

@@ -101,7 +101,7 @@ export default function PlanView({ opened, onClose }: Props): JSX.Element {
 					</div>
 				</>
 			) : tab === 'ticks' ? (
-				<TickOff store={store} onDark={(row) => go(() => finderAt(plan, row))} />
+				<TickOff store={store} onDark={(row) => go(() => finderAt(plan, store.id, row))} />
 			) : tab === 'changes' ? (
 				<Changes store={store} />
 			) : (
@@ -112,8 +112,8 @@ export default function PlanView({ opened, onClose }: Props): JSX.Element {
 }
 
 /** The finder's address once it will begin on a row; null where the device keeps nothing. */
-const finderAt = async (plan: Plan, row: string): Promise<string | null> =>
-	(await finderOn(plan, row, DEVICE, Date.now())) ? '/finder/' : null;
+const finderAt = async (plan: Plan, id: string, row: string): Promise<string | null> =>
+	(await finderOn(plan, id, row, DEVICE, Date.now())) ? '/finder/' : null;
 
 /** Goes on to bench or finder with this rig. @param tell why it cannot be; null to take that back */
 function goer(plan: Plan, tell: (trouble: string | null) => void): (act: () => Promise<string | null>) => void {
@@ -216,7 +216,7 @@ function Head({ store, go, onClose }: HeadProps): JSX.Element {
 								aria-label={planWords.darkGo(name)}
 								onClick={() => {
 									setOpen(null);
-									go(() => finderAt(plan, id));
+									go(() => finderAt(plan, store.id, id));
 								}}
 							>
 								{name}

@@ -19,8 +19,14 @@ export async function benchAddress(plan: Plan): Promise<string> {
 	return `/bench/${await linkOf({ sheet: planSheet(plan), log: [] })}`;
 }
 
-/** Has the finder begin on a fixture of this rig. @returns whether it will @throws InputError `rig-plan.universes`, NotFetched */
-export async function finderOn(plan: Plan, row: string, store: BrowserStore, now: number): Promise<boolean> {
+/** Has the finder begin on a fixture of this rig. @param id the rig's id on the device @returns whether it will @throws InputError `rig-plan.universes`, NotFetched */
+export async function finderOn(
+	plan: Plan,
+	id: string,
+	row: string,
+	store: BrowserStore,
+	now: number,
+): Promise<boolean> {
 	const { beginOn } = await import('../finder/index.ts');
-	return beginOn(store, planSheet(plan), row, now);
+	return beginOn(store, planSheet(plan), row, id, now);
 }

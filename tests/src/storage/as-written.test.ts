@@ -162,7 +162,7 @@ describe('what earlier code wrote opens', () => {
 			'progress prep-bay.progress 2',
 			'review prep-bay.review 1',
 			'stock prep-bay.stock 2',
-			'walk prep-bay.finder 2',
+			'walk prep-bay.finder 3',
 			'verdicts prep-bay.finder.verdicts 1',
 			'hidden prep-bay.hidden 1',
 			'rigs prep-bay.rig. 1',

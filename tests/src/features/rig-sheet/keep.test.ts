@@ -126,11 +126,11 @@ describe('a rig on its way', () => {
 	it('has the finder begin on one of its fixtures; a walk that stood there is set aside', async () => {
 		const sheet = bundledRig('four-in-line');
 		const { store } = memory({ [KEPT.walk.key]: '{"version":1,"walk":null}' });
-		expect(beginOn(store, sheet, 'wash-3', 5)).toBe(true);
+		expect(beginOn(store, sheet, 'wash-3', '00112233445566aa', 5)).toBe(true);
 		const { kept, damaged } = await readStored({ walk: store().getItem(KEPT.walk.key), counts: null });
 		expect(damaged).toEqual([]);
 		expect(kept?.walk).toMatchObject({ rig: { kind: 'sheet', sheet: { name: sheet.name } }, fixture: 'wash-3' });
 		expect(asidesIn(store, 'walk')).toHaveLength(1);
-		expect(beginOn(refuses, sheet, 'wash-3', 5)).toBe(false);
+		expect(beginOn(refuses, sheet, 'wash-3', '00112233445566aa', 5)).toBe(false);
 	});
 });

@@ -1,0 +1,34 @@
+import type { BrowserStore } from '../../storage/index.ts';
+import { found, keepWalk } from './keep.ts';
+import type { FinderRecord, FinderWalk, WalkFound } from './walk.ts';
+
+/** What a walk that began from a plan came to. */
+export interface Finding extends WalkFound {
+	/** The fixture that did wrong. */
+	readonly fixture: string;
+	/** When the walk began, ms since 1970: what it is known by. */
+	readonly began: number;
+}
+
+// the schemas that it takes come when there is something to read
+const read = async (store: BrowserStore): Promise<FinderRecord | null> => {
+	const walk = found(store, 'walk');
+	if (!walk || walk.isNewer) return null;
+	const { readStored } = await import('./reading.ts');
+	return (await readStored({ walk: walk.text, counts: null })).kept;
+};
+
+/** What the kept walk found on a plan, by its id on the device; null where it found nothing, or is of another. @throws NotFetched */
+export async function findingOf(store: BrowserStore, plan: string): Promise<Finding | null> {
+	const walk = (await read(store))?.walk;
+	if (!walk?.found || walk.plan !== plan || walk.fixture === null) return null;
+	return { ...walk.found, fixture: walk.fixture, began: walk.began };
+}
+
+/** Has the kept walk say no more to the plan it began from: that has taken it, or will not. @throws NotFetched */
+export async function closeFinding(store: BrowserStore, began: number): Promise<void> {
+	const kept = await read(store);
+	if (kept?.walk?.began !== began) return;
+	const { plan, found: told, ...walk }: FinderWalk = kept.walk;
+	keepWalk(store, { ...kept, walk });
+}
