@@ -3,7 +3,7 @@
  * Here are the packing of start addresses, all that is wrong with a plan and what one tap does about it, the line along the room, the
  * sums, the table that is pasted in, the rig sheet that it all comes to, and what a crew ticks off of it at the lights. Pure, plain
  * JSON in and out. Every figure says which of its numbers were given, which a profile says and which are assumed; none is a verdict.
- * Left out: the surge at switching on, cables that go another way than along the wall, what a hanging point may take.
+ * Left out: cables that go another way than along the wall, what a hanging point may take.
  */
 export {
 	type CableChange,
@@ -25,15 +25,8 @@ export {
 	sheetDigests,
 	verdictOn,
 } from './digests.ts';
-export {
-	type Figure,
-	type FigureId,
-	type FigurePart,
-	figuresOf,
-	type How,
-	isNear,
-	isOver,
-} from './figures.ts';
+export type { Figure, FigureId, FigurePart, How } from './figure.ts';
+export { figuresOf, isNear, isOfBattery, isOver } from './figures.ts';
 export {
 	alongRoom,
 	CABLE_SLACK,

@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import { InputError } from '../error/index.ts';
+import { BREAKER_CURVES } from '../power/index.ts';
 import { checkProfile, idText, modeOf, profileSchema, readShape, whole } from '../profile/index.ts';
 import { loadProfiles } from '../sheet/index.ts';
 import { profileOf } from './make.ts';
@@ -38,9 +39,12 @@ const planSchema = v.strictObject({
 		breaker: known(1, 400),
 		area: known(0.2, 100),
 		metres: known(0, 1000),
+		link: v.exactOptional(known(1, 400)),
+		curve: v.exactOptional(v.nullable(v.picklist(BREAKER_CURVES))),
 	}),
 	show: v.strictObject({ hours: amount(0, 72), look: amount(0, 1) }),
 	kilograms: v.record(idText, amount(0, 500)),
+	surge: v.exactOptional(v.record(idText, amount(0.1, 2000))),
 	rows: v.pipe(v.array(rowSchema), v.maxLength(PLAN_MOST)),
 	profiles: v.pipe(v.array(profileSchema), v.maxLength(40)),
 });

@@ -1,3 +1,4 @@
+import type { BreakerCurve } from '../power/index.ts';
 import type { Profile } from '../profile/index.ts';
 
 /** Most rows of a plan. */
@@ -56,6 +57,10 @@ export interface PlanSupply {
 	readonly area: number | null;
 	/** Metres from the outlet to the last fixture. */
 	readonly metres: number | null;
+	/** Amperes that the weakest of cable, link socket and plug may carry, by its label. Since version 2 of kept rigs. */
+	readonly link?: number | null;
+	/** How fast-acting the breaker is. Since version 2. */
+	readonly curve?: BreakerCurve | null;
 }
 
 export interface PlanShow {
@@ -79,6 +84,8 @@ export interface Plan {
 	readonly show: PlanShow;
 	/** Kilograms of one fixture by profile id, as weighed or from its label. */
 	readonly kilograms: Readonly<Record<string, number>>;
+	/** Peak amperes at switching on, of one fixture by profile id, from its label. Since version 2. */
+	readonly surge?: Readonly<Record<string, number>>;
 	readonly rows: readonly PlanRow[];
 	/** Profiles of the crew's own, beside the bundled ones. */
 	readonly profiles: readonly Profile[];

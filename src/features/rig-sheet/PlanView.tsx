@@ -20,7 +20,7 @@ import { Rules } from './Rules.tsx';
 import { type PlanStore, usePlan } from './store.ts';
 import { cautionsOf, withMore } from './view.ts';
 
-const TABS = ['plan', 'slips', 'labels', 'patch', 'ticks', 'changes'] as const;
+const TABS = ['plan', 'slips', 'labels', 'patch', 'line', 'load', 'ticks', 'changes'] as const;
 type Tab = (typeof TABS)[number];
 
 interface Props {

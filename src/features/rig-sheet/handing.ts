@@ -1,6 +1,6 @@
 import { type Plan, planSheet } from '../../../shared/plan/index.ts';
-import { type BrowserStore, deflateText, KEPT, toBase64url } from '../../storage/index.ts';
-import { type BesidePlan, planText } from './keep.ts';
+import { type BrowserStore, deflateText, toBase64url } from '../../storage/index.ts';
+import { type BesidePlan, planText, rigVersion } from './keep.ts';
 
 /** Most fixtures that bench and finder take. @throws NotFetched */
 export const mostOnBench = async (): Promise<number> => (await import('../rig/index.ts')).MOST.fixtures;
@@ -10,7 +10,7 @@ export const holdsPlan = (fragment: string): boolean => /^#?plan=/.test(fragment
 
 /** The fragment, with its `#`, that opens this plan. @param now ms since 1970 */
 export async function planLink(plan: Plan, now: number, beside: BesidePlan = {}): Promise<string> {
-	return `#plan=${KEPT.rigs.version}.${toBase64url(await deflateText(planText(plan, now, beside)))}`;
+	return `#plan=${rigVersion(plan, beside.before)}.${toBase64url(await deflateText(planText(plan, now, beside)))}`;
 }
 
 /** The address of the bench with this rig on it. @throws InputError `rig-plan.universes`, NotFetched */

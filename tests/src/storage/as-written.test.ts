@@ -165,7 +165,7 @@ describe('what earlier code wrote opens', () => {
 			'walk prep-bay.finder 3',
 			'verdicts prep-bay.finder.verdicts 1',
 			'hidden prep-bay.hidden 1',
-			'rigs prep-bay.rig. 1',
+			'rigs prep-bay.rig. 2',
 			'ticks prep-bay.ticks. 1',
 			'initials prep-bay.initials 1',
 			'draft prep-bay.papers.draft 1',

@@ -111,7 +111,7 @@ describe('a rig on its way', () => {
 		expect(await readPlanLink(link)).toEqual({ is: 'plan', plan });
 		for (const bad of ['#plan=1.AAAA', '#plan=x', '#plan=1.', link.slice(0, -8)])
 			expect(await readPlanLink(bad)).toEqual({ is: 'damaged' });
-		expect(await readPlanLink(link.replace('=1.', '=2.'))).toEqual({ is: 'newer' });
+		expect(await readPlanLink(link.replace('=1.', '=3.'))).toEqual({ is: 'newer' });
 	});
 
 	it('is made of the bench that is kept', async () => {
@@ -121,6 +121,16 @@ describe('a rig on its way', () => {
 		expect(found?.is === 'plan' && found.plan.rows.map(({ id }) => id)).toEqual(sheet.fixtures.map(({ id }) => id));
 		expect(await planOfBench(memory().store)).toBeNull();
 		expect(await planOfBench(memory({ [KEPT.bench.key]: '{' }).store)).toEqual({ is: 'damaged' });
+	});
+
+	it('writes the first version wherever an older site can read it, and reads both', async () => {
+		const { plan } = packed(withRows(emptyPlan('Barn'), [{ profile: 'picket-8' }], nameOf));
+		const second = { ...plan, supply: { ...plan.supply, link: 13, curve: 'C' as const }, surge: { 'picket-8': 20 } };
+		expect([JSON.parse(planText(plan, 1)).version, JSON.parse(planText(second, 1)).version]).toEqual([1, 2]);
+		expect(JSON.parse(planText(plan, 1, { before: second })).version).toBe(2);
+		expect(await planLink(plan, 1)).toMatch(/^#plan=1\./);
+		expect(await planLink(second, 1)).toMatch(/^#plan=2\./);
+		for (const each of [plan, second]) expect(await readPlanText(planText(each, 1))).toMatchObject({ plan: each });
 	});
 
 	it('has the finder begin on one of its fixtures; a walk that stood there is set aside', async () => {
