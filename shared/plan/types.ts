@@ -41,6 +41,8 @@ export interface PlanRow {
 	readonly shows: { readonly mode: string; readonly address: number } | null;
 	/** Metres along the wall, above the floor, and from the wall. */
 	readonly place: { readonly x: number; readonly y: number; readonly throw: number; readonly overhead: boolean };
+	/** Degrees that it is turned up from square on to the wall, -80 to 80; 0 until somebody says. Since version 2 of kept rigs. */
+	readonly tilt?: number;
 	/** What the crew calls the circuit that feeds it; empty where that is not known, or on its battery. */
 	readonly circuit: string;
 }

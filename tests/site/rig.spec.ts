@@ -165,7 +165,7 @@ for (const { colorScheme, width } of looks)
 		await tab.locator('.rig-line').nth(1).click();
 		await tab.getByLabel('Start address', { exact: true }).fill('3');
 		await tab.getByLabel('Overhead').check();
-		for (const words of ['Plan', 'Prep slips', 'Labels', 'Patch list', 'Line plan', 'Load and charge']) {
+		for (const words of ['Plan', 'Prep slips', 'Labels', 'Patch list', 'Line plan', 'Load and charge', 'Light']) {
 			await tab.getByRole('button', { name: words, exact: true }).click();
 			if (words === 'Prep slips') await expect(tab.locator('.slip')).toHaveCount(6, { timeout: 60_000 });
 			const { violations } = await axe(tab);
@@ -304,4 +304,28 @@ test('line plan, load sheet and charge plan print in letters read by torch, ever
 		expect(await tab.evaluate(() => document.documentElement.scrollWidth), words).toBeLessThanOrEqual(733);
 		await tab.emulateMedia({ media: 'screen' });
 	}
+});
+
+test('a move is tried on the light before it is done, in feet too, by keyboard', async ({ page: tab }) => {
+	await begin(tab, 4);
+	await tab.getByRole('button', { name: 'Light', exact: true }).click();
+	await expect(tab.locator('.light-pool')).toHaveCount(4);
+	await expect(tab.locator('.rig-light td').first()).toHaveText('3.0 m');
+	await tab.getByLabel('From the wall, m').focus();
+	await tab.keyboard.press('Control+A');
+	await tab.keyboard.type('6');
+	await tab.keyboard.press('Tab');
+	await expect(tab.locator('.light-move li').first()).toContainText('lux before');
+	await tabTo(tab, 'Move it on the plan');
+	await tab.keyboard.press('Enter');
+	await expect(tab.locator('.rig-light td').first()).toHaveText('6.0 m');
+	await tab.getByRole('radio', { name: 'feet and foot-candles' }).check();
+	await expect(tab.locator('.rig-light td').first()).toHaveText('19.7 ft');
+	await expect(tab.getByLabel('From the wall, ft')).toHaveValue('19.69');
+	await tab.getByText('Show the sums').first().click();
+	await expect(tab.locator('.rig-light th details').first()).toContainText('throw 19.7 ft (given)');
+	await expect(tab.locator('.rig-light th details').nth(1)).toContainText('(assumed)');
+	// it is on the plan, and one undo takes it back
+	await tab.getByRole('button', { name: 'Undo' }).click();
+	await expect(tab.locator('.rig-light td').first()).toHaveText('9.8 ft');
 });

@@ -49,6 +49,7 @@ export const planWords = {
 		patch: 'Patch list',
 		line: 'Line plan',
 		load: 'Load and charge',
+		light: 'Light',
 		ticks: 'Tick off',
 		changes: 'Changes',
 	},

@@ -12,7 +12,7 @@ import { Figures } from './Figures.tsx';
 import { Papers, Send } from './goingOut.tsx';
 import { benchAddress, finderOn, mostOnBench } from './handing.ts';
 import type { Came, Opened } from './incoming.ts';
-import { Changes, Paste, TickOff } from './lazily.tsx';
+import { Changes, LightSheet, Paste, TickOff } from './lazily.tsx';
 import { Problems } from './Problems.tsx';
 import { Rows } from './Rows.tsx';
 import { Ruler } from './Ruler.tsx';
@@ -20,7 +20,7 @@ import { Rules } from './Rules.tsx';
 import { type PlanStore, usePlan } from './store.ts';
 import { cautionsOf, withMore } from './view.ts';
 
-const TABS = ['plan', 'slips', 'labels', 'patch', 'line', 'load', 'ticks', 'changes'] as const;
+const TABS = ['plan', 'slips', 'labels', 'patch', 'line', 'load', 'light', 'ticks', 'changes'] as const;
 type Tab = (typeof TABS)[number];
 
 interface Props {
@@ -104,6 +104,8 @@ export default function PlanView({ opened, onClose }: Props): JSX.Element {
 				<TickOff store={store} onDark={(row) => go(() => finderAt(plan, store.id, row))} />
 			) : tab === 'changes' ? (
 				<Changes store={store} />
+			) : tab === 'light' ? (
+				<LightSheet store={store} />
 			) : (
 				<Papers plan={plan} kind={tab} onPrint={begin} />
 			)}

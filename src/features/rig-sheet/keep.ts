@@ -36,7 +36,8 @@ export interface BesidePlan {
 }
 
 /** Whether a plan says what only the second version of kept rigs has. */
-const isSecond = ({ supply, surge }: Plan): boolean => 'link' in supply || 'curve' in supply || surge !== undefined;
+const isSecond = ({ supply, surge, rows }: Plan): boolean =>
+	'link' in supply || 'curve' in supply || surge !== undefined || rows.some((row) => 'tilt' in row);
 
 /** The version of what is written: the first wherever an older site can read it, since phones of a crew are not all as new. */
 export const rigVersion = (plan: Plan, before?: Plan): number =>

@@ -8,4 +8,5 @@ export const NewList = later(() => import('./NewList.tsx'));
 export const Paste = later(() => import('./Paste.tsx'));
 export const OwnChoices = later(() => import('./OwnChoices.tsx'), true);
 export const TickOff = later(() => import('./TickOff.tsx'));
+export const LightSheet = later(() => import('./LightSheet.tsx'));
 export const Changes = later(() => import('./Changes.tsx'));
