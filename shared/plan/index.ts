@@ -5,6 +5,7 @@
  * JSON in and out. Every figure says which of its numbers were given, which a profile says and which are assumed; none is a verdict.
  * Left out: cables that go another way than along the wall, what a hanging point may take.
  */
+export { BREAKER_CURVES, type BreakerCurve } from './breaker.ts';
 export {
 	type CableChange,
 	type CableEnd,

@@ -1,8 +1,8 @@
 import * as v from 'valibot';
 import { InputError } from '../error/index.ts';
-import { BREAKER_CURVES } from '../power/index.ts';
 import { checkProfile, idText, modeOf, profileSchema, readShape, whole } from '../profile/index.ts';
 import { loadProfiles } from '../sheet/index.ts';
+import { BREAKER_CURVES } from './breaker.ts';
 import { profileOf } from './make.ts';
 import { PACK_ORDERS, PLAN_MOST, type Plan } from './types.ts';
 

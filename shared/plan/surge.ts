@@ -1,4 +1,5 @@
-import { amps, BREAKER_TIMES } from '../power/index.ts';
+import { amps } from '../power/index.ts';
+import { BREAKER_TIMES } from './breaker.ts';
 import { type Figure, type FigurePart, figure, part } from './figure.ts';
 import { isOnBattery, profileOf } from './make.ts';
 import type { Plan } from './types.ts';

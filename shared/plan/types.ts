@@ -1,5 +1,5 @@
-import type { BreakerCurve } from '../power/index.ts';
 import type { Profile } from '../profile/index.ts';
+import type { BreakerCurve } from './breaker.ts';
 
 /** Most rows of a plan. */
 export const PLAN_MOST = 2000;

@@ -8,7 +8,6 @@
 import { type ErrorFacts, InputError, type Limits, requireNumber, shown } from '../error/index.ts';
 import type { Profile } from '../profile/index.ts';
 
-export { BREAKER_CURVES, BREAKER_TIMES, type BreakerCurve } from './breaker.ts';
 export { COPPER_OHMS, voltDrop } from './drop.ts';
 
 /**

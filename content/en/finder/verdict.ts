@@ -52,11 +52,5 @@ export const verdictWords = {
 	counted: 'This verdict is counted on this device, and makes the finder look here a little sooner next time.',
 	another: 'Look for another fault',
 	notePlan: 'Note it on tonight’s rig',
-	planWrong: {
-		light:
-			'The plan has another start address or mode. Set the light by the plan, unless the light is right and the plan is wrong.',
-		desk: 'The plan has another start address. Set the desk by the plan, unless the desk is right and the plan is wrong.',
-	},
-	changePlan: 'The plan is wrong: change it',
 	said: (title: string) => `Verdict. ${title}.`,
 } as const;

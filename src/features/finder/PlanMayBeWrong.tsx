@@ -1,11 +1,8 @@
 import type { JSX } from 'preact';
-import { verdictWords } from '#words/finder/index.ts';
+import { planAsks } from '#words/finder/index.ts';
 import { Button, Notice } from '../../ui/index.ts';
 import type { FinderStore } from './store.ts';
-import type { MayBePlan, WalkView } from './view.ts';
-
-/** Where a plan is ticked off, and asks about what was found. @param plan its id on the device */
-export const planAddress = (plan: string): string => `/rig/#ticks=${plan}`;
+import { type MayBePlan, planAddress, type WalkView } from './view.ts';
 
 /** What may be right as it is: of the repair that is tried, or of a verdict not repaired yet. */
 function mayBePlan({ check, verdict }: WalkView): MayBePlan | null {
@@ -20,14 +17,14 @@ interface Props {
 }
 
 /** A light, or a desk, at another address or mode than planned may be right: then the plan changes. */
-export function PlanMayBeWrong({ store, view, plan }: Props): JSX.Element | null {
+export default function PlanMayBeWrong({ store, view, plan }: Props): JSX.Element | null {
 	const cause = mayBePlan(view);
 	if (!cause?.other) return null;
 	return (
 		<Notice>
-			<p>{verdictWords.planWrong[cause.other.by]}</p>
+			<p>{planAsks.planWrong[cause.other.by]}</p>
 			<Button data-way="change-plan" href={planAddress(plan)} onClick={() => store.askPlan(cause)}>
-				{verdictWords.changePlan}
+				{planAsks.changePlan}
 			</Button>
 		</Notice>
 	);

@@ -4,10 +4,9 @@ import { allowWords, checkWords, finderWords, verdictWords } from '#words/finder
 import { Button, Notice, Tape, Title } from '../../ui/index.ts';
 import { Cautions } from './Cautions.tsx';
 import { Picture } from './Picture.tsx';
-import { planAddress } from './PlanMayBeWrong.tsx';
 import type { FinderStore } from './store.ts';
 import { becauseOf, disturbsText, lacking, shareText, timeText, titleOf, waysOn } from './verdict.ts';
-import type { CauseView, HingeView, RepairView, Stage, VerdictView } from './view.ts';
+import { type CauseView, type HingeView, planAddress, type RepairView, type Stage, type VerdictView } from './view.ts';
 import type { Allows } from './walk.ts';
 
 interface Props {

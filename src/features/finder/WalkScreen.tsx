@@ -6,13 +6,16 @@ import { Button } from '../../ui/index.ts';
 import { Allowed } from './Allowed.tsx';
 import { CheckCard } from './CheckCard.tsx';
 import { Log } from './Log.tsx';
-import { PlanMayBeWrong } from './PlanMayBeWrong.tsx';
 import { Suspects } from './Suspects.tsx';
 import type { FinderScene } from './scene.ts';
 import type { FinderStore } from './store.ts';
 import { VerdictCard } from './VerdictCard.tsx';
 import { timeText } from './verdict.ts';
+import { later } from './view.ts';
 import { Working } from './Working.tsx';
+
+/** Only where a plan is behind the walk. */
+const PlanMayBeWrong = later(() => import('./PlanMayBeWrong.tsx'), true);
 
 /** The walk: one check or the verdict, the suspects beside it, the log under it. */
 export function WalkScreen({ store, scene }: { store: FinderStore; scene: FinderScene }): JSX.Element {

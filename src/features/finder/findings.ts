@@ -1,3 +1,4 @@
+import type { AskRoute } from '../../engine/index.ts';
 import type { BrowserStore } from '../../storage/index.ts';
 import { found, keepWalk } from './keep.ts';
 import type { FinderRecord, FinderWalk, WalkFound } from './walk.ts';
@@ -10,24 +11,22 @@ export interface Finding extends WalkFound {
 	readonly began: number;
 }
 
-// the schemas that it takes come when there is something to read
-const read = async (store: BrowserStore): Promise<FinderRecord | null> => {
+// read in the worker, which has the schemas for it
+const read = async (store: BrowserStore, ask: AskRoute): Promise<FinderRecord | null> => {
 	const walk = found(store, 'walk');
-	if (!walk || walk.isNewer) return null;
-	const { readStored } = await import('./reading.ts');
-	return (await readStored({ walk: walk.text, counts: null })).kept;
+	return walk && !walk.isNewer ? (await ask('finder.open', { walk: walk.text, counts: null })).kept : null;
 };
 
-/** What the kept walk found on a plan, by its id on the device; null where it found nothing, or is of another. @throws NotFetched */
-export async function findingOf(store: BrowserStore, plan: string): Promise<Finding | null> {
-	const walk = (await read(store))?.walk;
+/** What the kept walk found on a plan, by its id on the device; null where it found nothing, or is of another. @throws CannotRun */
+export async function findingOf(store: BrowserStore, ask: AskRoute, plan: string): Promise<Finding | null> {
+	const walk = (await read(store, ask))?.walk;
 	if (!walk?.found || walk.plan !== plan || walk.fixture === null) return null;
 	return { ...walk.found, fixture: walk.fixture, began: walk.began };
 }
 
-/** Has the kept walk say no more to the plan it began from: that has taken it, or will not. @throws NotFetched */
-export async function closeFinding(store: BrowserStore, began: number): Promise<void> {
-	const kept = await read(store);
+/** Has the kept walk say no more to the plan it began from: that has taken it, or will not. @throws CannotRun */
+export async function closeFinding(store: BrowserStore, ask: AskRoute, began: number): Promise<void> {
+	const kept = await read(store, ask);
 	if (kept?.walk?.began !== began) return;
 	const { plan, found: told, ...walk }: FinderWalk = kept.walk;
 	keepWalk(store, { ...kept, walk });

@@ -200,3 +200,6 @@ export type Stage = 'fetching' | 'opening' | 'table' | 'choosing';
 
 /** A part of the finder whose script is fetched when it is first drawn. */
 export const later = laterWith(partWait, 'hint');
+
+/** Where a plan is ticked off, and asks about what was found. @param plan its id on the device */
+export const planAddress = (plan: string): string => `/rig/#ticks=${plan}`;

@@ -1,8 +1,17 @@
 import type { ComponentChildren, JSX } from 'preact';
 import { useId, useState } from 'preact/hooks';
 import { planWords, ruleWords } from '#words/plan/index.ts';
-import { isOnBattery, PACK_ORDERS, type Packed, type Plan, packed, profileOf } from '../../../shared/plan/index.ts';
-import { BREAKER_CURVES, type BreakerCurve, COPPER_OHMS } from '../../../shared/power/index.ts';
+import {
+	BREAKER_CURVES,
+	type BreakerCurve,
+	isOnBattery,
+	PACK_ORDERS,
+	type Packed,
+	type Plan,
+	packed,
+	profileOf,
+} from '../../../shared/plan/index.ts';
+import { COPPER_OHMS } from '../../../shared/power/index.ts';
 import { Button, Live, Toggle } from '../../ui/index.ts';
 import { NumberBox } from './Rows.tsx';
 import type { PlanStore } from './store.ts';

@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
+import { openEngine } from '../../engine/index.ts';
 import { DEVICE, followKept, KEPT, textAt } from '../../storage/index.ts';
 import type { Finding } from '../finder/index.ts';
 
@@ -19,7 +20,8 @@ export function useFinding(id: string): { readonly finding: Finding | null; clos
 				return;
 			}
 			import('../finder/index.ts')
-				.then(({ findingOf }) => findingOf(DEVICE, id))
+				.then(({ findings }) => findings())
+				.then(({ findingOf }) => findingOf(DEVICE, openEngine().ask, id))
 				.then(
 					(found) => {
 						if (isWanted) show(found);
@@ -42,7 +44,8 @@ export function useFinding(id: string): { readonly finding: Finding | null; clos
 			show(null);
 			if (began !== undefined)
 				void import('../finder/index.ts')
-					.then(({ closeFinding }) => closeFinding(DEVICE, began))
+					.then(({ findings }) => findings())
+					.then(({ closeFinding }) => closeFinding(DEVICE, openEngine().ask, began))
 					.catch(() => undefined);
 		},
 	};

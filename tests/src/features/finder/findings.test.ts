@@ -10,7 +10,7 @@ import type { FinderStore } from '../../../../src/features/finder/store.ts';
 import { KEPT } from '../../../../src/storage/index.ts';
 import { runs } from '../../../runs.ts';
 import { memory } from '../../storage/memory.ts';
-import { storeOn } from './parts.ts';
+import { askHere, storeOn } from './parts.ts';
 
 const PLAN = '00112233445566aa';
 const sheet = bundledRig('four-in-line');
@@ -37,26 +37,26 @@ describe('a walk that began from a plan', () => {
 		const device = memory();
 		const store = await walked(device, 'switched-off');
 		expect(store.scene.view?.verdict?.because).toBe('mended');
-		const finding = await findingOf(device.store, PLAN);
+		const finding = await findingOf(device.store, askHere(), PLAN);
 		expect(finding).toMatchObject({ fixture: 'wash-3', began: 5 });
 		expect(finding?.was).toContain('wash 3');
 		expect(finding?.repair).toMatch(/^Switch on wash 3/);
-		expect(await findingOf(device.store, 'ffffffffffffffff')).toBeNull();
-		await closeFinding(device.store, 4);
-		expect(await findingOf(device.store, PLAN)).toEqual(finding);
-		await closeFinding(device.store, 5);
-		expect(await findingOf(device.store, PLAN)).toBeNull();
+		expect(await findingOf(device.store, askHere(), 'ffffffffffffffff')).toBeNull();
+		await closeFinding(device.store, askHere(), 4);
+		expect(await findingOf(device.store, askHere(), PLAN)).toEqual(finding);
+		await closeFinding(device.store, askHere(), 5);
+		expect(await findingOf(device.store, askHere(), PLAN)).toBeNull();
 	});
 
 	test('tells nothing before a repair has helped, nor once that is taken back', async () => {
 		const device = memory();
 		const store = await walked(device, 'battery-flat', undefined, 'verdict');
 		expect(store.scene.view?.verdict?.because).not.toBe('mended');
-		expect(await findingOf(device.store, PLAN)).toBeNull();
+		expect(await findingOf(device.store, askHere(), PLAN)).toBeNull();
 		await store.answer(store.scene.view?.verdict?.repairs[0]?.check ?? '', 'cleared');
-		expect(await findingOf(device.store, PLAN)).not.toBeNull();
+		expect(await findingOf(device.store, askHere(), PLAN)).not.toBeNull();
 		await store.back();
-		expect(await findingOf(device.store, PLAN)).toBeNull();
+		expect(await findingOf(device.store, askHere(), PLAN)).toBeNull();
 	});
 
 	test('a light at another address may be right: the plan is asked, and not once the walk goes on', async () => {
@@ -65,10 +65,10 @@ describe('a walk that began from a plan', () => {
 		const cause = store.scene.view?.verdict?.causes.find(({ other }) => other !== null);
 		if (!cause) throw new Error('no cause is another address');
 		store.askPlan(cause);
-		const finding = await findingOf(device.store, PLAN);
+		const finding = await findingOf(device.store, askHere(), PLAN);
 		expect(finding).toMatchObject({ repair: null, other: { fixture: 'wash-3', by: 'light' } });
 		await store.back();
-		expect(await findingOf(device.store, PLAN)).toBeNull();
+		expect(await findingOf(device.store, askHere(), PLAN)).toBeNull();
 	});
 
 	test('one that began from no plan is kept as before', async () => {
