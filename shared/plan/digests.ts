@@ -1,5 +1,6 @@
 import { murmur3Text } from '../random/index.ts';
-import { type DataLink, linksOf } from './line.ts';
+import { figuresOf, isOfBattery } from './figures.ts';
+import { type DataLink, linesOf, linksOf } from './line.ts';
 import { isOnBattery } from './make.ts';
 import { rowFootprint } from './pack.ts';
 import { askedOf, settingsOf } from './sheet.ts';
@@ -32,7 +33,7 @@ export type SlipFrom = 'defaults' | 'shown' | 'before';
 
 /** A printed sheet that tells something of the plan. */
 export interface SheetDigest {
-	readonly sheet: 'slip' | 'label' | 'patch' | 'whole';
+	readonly sheet: 'slip' | 'label' | 'cable' | 'patch' | 'line' | 'load' | 'charge' | 'whole';
 	/** Row id; null for a sheet of all. */
 	readonly row: string | null;
 	readonly digest: string;
@@ -43,7 +44,13 @@ export interface PlanDigests {
 	/** @param before the plan that the lights were set by, for slips that begin from that */
 	slip(row: PlanRow, from: SlipFrom, before?: Plan | null): string;
 	label(row: PlanRow): string;
+	/** Of the labels of the data cable that goes to a row, or to the splitter of a universe. */
+	cable(to: string | number): string;
 	readonly patch: string;
+	readonly line: string;
+	/** Of the sums of circuits and of what hangs; of the batteries and their charge. */
+	readonly load: string;
+	readonly charge: string;
 	/** Of all that the slips say together. */
 	readonly whole: string;
 }
@@ -54,6 +61,8 @@ export interface PlanDigests {
  */
 export function digestsOf(plan: Plan): PlanDigests {
 	const links = linksOf(plan);
+	const lines = linesOf(plan);
+	const figures = figuresOf(plan);
 	const names = new Map(plan.rows.map(({ id, name }) => [id, name]));
 	const own = new Map(plan.profiles.map((profile) => [profile.id, murmur3Text(JSON.stringify(profile), 0)]));
 	const end = (id: string | null | undefined): string | null => (id == null ? null : (names.get(id) ?? id));
@@ -84,6 +93,30 @@ export function digestsOf(plan: Plan): PlanDigests {
 			return digestOf(['slip', slip(row), start]);
 		},
 		label: (row) => digestOf(['label', label(row)]),
+		cable(to) {
+			const run = lines.flatMap(({ runs, universe }) =>
+				runs.flatMap(({ cables }) => cables.flatMap((each) => (each.to === to ? [{ ...each, universe }] : []))),
+			);
+			const feed = lines.find(({ universe }) => universe === to)?.feed ?? null;
+			return digestOf([
+				'cable',
+				typeof to === 'number' ? to : end(to),
+				run.map(({ from, length, universe }) => [end(from), length, universe]),
+				feed,
+			]);
+		},
+		line: digestOf([
+			'line',
+			plan.source,
+			plan.rows.map(({ name, place }) => [name, place.x, place.overhead]),
+			lines.map(({ universe, feed, runs }) => [
+				universe,
+				feed,
+				runs.map(({ cables, rows }) => [rows.map(end), cables.map(({ length }) => length)]),
+			]),
+		]),
+		load: digestOf(['load', figures.filter(({ id }) => !isOfBattery(id))]),
+		charge: digestOf(['charge', figures.filter(({ id }) => isOfBattery(id))]),
 		patch: digestOf(['patch', plan.rows.map((row) => [label(row), rowFootprint(plan, row), row.place.x, row.circuit])]),
 		whole: digestOf(['whole', plan.rows.map(slip)]),
 	};
@@ -95,11 +128,15 @@ export function sheetDigests(plan: Plan, before: Plan | null): SheetDigest[] {
 	return [
 		{ sheet: 'whole', row: null, digest: digests.whole },
 		{ sheet: 'patch', row: null, digest: digests.patch },
+		{ sheet: 'line', row: null, digest: digests.line },
+		{ sheet: 'load', row: null, digest: digests.load },
+		{ sheet: 'charge', row: null, digest: digests.charge },
 		...plan.rows.flatMap((row): SheetDigest[] => [
 			...(['defaults', 'shown', 'before'] as const).map(
 				(from): SheetDigest => ({ sheet: 'slip', row: row.id, digest: digests.slip(row, from, before) }),
 			),
 			{ sheet: 'label', row: row.id, digest: digests.label(row) },
+			{ sheet: 'cable', row: row.id, digest: digests.cable(row.id) },
 		]),
 	];
 }

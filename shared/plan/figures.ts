@@ -9,62 +9,12 @@ import {
 	voltDrop,
 } from '../power/index.ts';
 import type { Profile } from '../profile/index.ts';
+import { type Figure, type FigureId, type FigurePart, figure, part } from './figure.ts';
 import { linesOf } from './line.ts';
 import { DEFAULT_HOURS, DEFAULT_VOLTS, isOnBattery, profileOf } from './make.ts';
 import { circuitKey } from './steps.ts';
+import { chargeFigures, linkFigure, surgeFigures } from './surge.ts';
 import type { Plan } from './types.ts';
-
-/** How a number came about: somebody said it, a profile says it, it is taken for want of better, or it follows from others. */
-export type How = 'given' | 'profile' | 'assumed' | 'computed';
-
-/** What goes into a figure, in the order of its sum. */
-export interface FigurePart {
-	readonly id:
-		| 'watts'
-		| 'volts'
-		| 'power-factor'
-		| 'metres'
-		| 'ohms-per-km'
-		| 'celsius'
-		| 'amperes'
-		| 'breaker'
-		| 'watt-hours'
-		| 'share'
-		| 'look-watts'
-		| 'charge-watts'
-		| 'kilograms'
-		| 'fixtures'
-		| 'unknown'
-		| 'battery-hours'
-		| 'hours';
-	readonly value: number;
-	readonly how: How;
-}
-
-export type FigureId =
-	| 'watts'
-	| 'amperes'
-	| 'breaker-left'
-	| 'volt-drop'
-	| 'drop-percent'
-	| 'battery-hours'
-	| 'hours-spare'
-	| 'charge-hours'
-	| 'weight'
-	| 'unit-loads'
-	| 'cable-metres';
-
-/** One number of the plan with its sum. Never a verdict: what a supply, a point or a night may take is for who is on site to say. */
-export interface Figure {
-	readonly id: FigureId;
-	/** A circuit, a profile id, or a run as `universe.run`; empty for the whole plan. */
-	readonly of: string;
-	/** Null where something that nobody has given is needed first. */
-	readonly value: number | null;
-	readonly parts: readonly FigurePart[];
-	/** What has to be given before it can be worked out. */
-	readonly needs: 'breaker' | 'cable' | 'weight' | null;
-}
 
 /** The power factor taken where nobody has read one off a label: the lower end of what small supplies have (from memory, 0.5 to 0.6). */
 const ASSUMED_POWER_FACTOR = 0.5;
@@ -77,9 +27,14 @@ const CAUTIOUS_LOAD = 0.8;
 const partOf = ({ parts }: Figure, id: FigurePart['id']): number | null =>
 	parts.find((each) => each.id === id)?.value ?? null;
 
-/** Whether a figure says that more is asked than there is: amperes past a breaker's rating, hours past the battery's. */
+const BATTERY: readonly FigureId[] = ['battery-hours', 'hours-spare', 'charge-hours', 'charge-amperes'];
+
+/** Whether a figure is about batteries and their charge. */
+export const isOfBattery = (id: FigureId): boolean => BATTERY.includes(id);
+
+/** Whether a figure says that more is asked than there is: amperes past a breaker's rating or a link's, hours past the battery's. */
 export const isOver = ({ id, value }: Figure): boolean =>
-	(id === 'breaker-left' || id === 'hours-spare') && value !== null && value < 0;
+	(id === 'breaker-left' || id === 'hours-spare' || id === 'link-left') && value !== null && value < 0;
 
 /** Whether a breaker is loaded past {@link CAUTIOUS_LOAD} of its rating, and not past the rating. */
 export function isNear(figure: Figure): boolean {
@@ -88,45 +43,50 @@ export function isNear(figure: Figure): boolean {
 	return amperes > CAUTIOUS_LOAD * rating && !isOver(figure);
 }
 
-const part = (id: FigurePart['id'], value: number, how: How): FigurePart => ({ id, value, how });
-const figure = (id: FigureId, of: string, value: number | null, parts: readonly FigurePart[]): Figure => ({
-	id,
-	of,
-	value,
-	parts,
-	needs: null,
-});
-
 /** Watts of a fixture at tonight's look: idle, and the look's share of all its light. @param look 0 to 1 */
 const lookWatts = (profile: Profile, look: number): number =>
 	profile.power.idleWatts + look * (fullWatts(profile) - profile.power.idleWatts);
 
 /** All figures of a plan: circuits, batteries by kind of fixture, what hangs overhead, lines. */
 export function figuresOf(plan: Plan): Figure[] {
-	return [...circuitFigures(plan), ...batteryFigures(plan), ...weightFigures(plan), ...lineFigures(plan)];
+	return [
+		...circuitFigures(plan),
+		...batteryFigures(plan),
+		...chargeFigures(plan, powerParts(plan)),
+		...weightFigures(plan),
+		...lineFigures(plan),
+	];
 }
 
 function circuitFigures(plan: Plan): Figure[] {
 	// by name, however it is written: half a load under each of two spellings would look like room
-	const circuits = new Map<string, { readonly circuit: string; readonly watts: number }>();
+	const circuits = new Map<
+		string,
+		{ readonly circuit: string; readonly watts: number; readonly profiles: readonly string[] }
+	>();
 	for (const row of plan.rows) {
 		const profile = profileOf(plan, row.profile);
 		if (!profile || isOnBattery(plan, row)) continue;
 		const key = circuitKey(row.circuit);
-		const { circuit, watts } = circuits.get(key) ?? { circuit: row.circuit.trim(), watts: 0 };
-		circuits.set(key, { circuit, watts: watts + mainsWatts(profile) });
+		const { circuit, watts, profiles } = circuits.get(key) ?? { circuit: row.circuit.trim(), watts: 0, profiles: [] };
+		circuits.set(key, { circuit, watts: watts + mainsWatts(profile), profiles: [...profiles, profile.id] });
 	}
-	return [...circuits.values()].flatMap(({ circuit, watts }) => ofCircuit(plan, circuit, watts));
+	return [...circuits.values()].flatMap(({ circuit, watts, profiles }) => ofCircuit(plan, circuit, watts, profiles));
 }
 
-function ofCircuit({ supply }: Plan, circuit: string, watts: number): Figure[] {
-	const factor = part(
-		'power-factor',
-		supply.powerFactor ?? ASSUMED_POWER_FACTOR,
-		supply.powerFactor === null ? 'assumed' : 'given',
-	);
-	// until somebody changes it, it is the plan's own
-	const volts = part('volts', supply.volts, supply.volts === DEFAULT_VOLTS ? 'assumed' : 'given');
+/** Volts and power factor as they go into amperes, each with how it is known. */
+function powerParts({ supply }: Plan): { readonly volts: FigurePart; readonly factor: FigurePart } {
+	const { powerFactor, volts } = supply;
+	return {
+		// until somebody changes it, it is the plan's own
+		volts: part('volts', volts, volts === DEFAULT_VOLTS ? 'assumed' : 'given'),
+		factor: part('power-factor', powerFactor ?? ASSUMED_POWER_FACTOR, powerFactor === null ? 'assumed' : 'given'),
+	};
+}
+
+function ofCircuit(plan: Plan, circuit: string, watts: number, profiles: readonly string[]): Figure[] {
+	const { supply } = plan;
+	const { volts, factor } = powerParts(plan);
 	const drawn = amps(watts, volts.value, factor.value);
 	// what follows from the amperes leans on all that they lean on
 	const drawnParts = [part('amperes', drawn, 'computed'), volts, factor];
@@ -154,6 +114,8 @@ function ofCircuit({ supply }: Plan, circuit: string, watts: number): Figure[] {
 		...(drop === null || dropParts === null
 			? []
 			: [figure('drop-percent', circuit, (100 * drop) / supply.volts, dropParts)]),
+		linkFigure(plan, circuit, drawn, drawnParts),
+		...surgeFigures(plan, circuit, profiles),
 	];
 }
 

@@ -1,10 +1,11 @@
 /**
  * A rig as it is planned, before it is a sheet: rows of fixtures with modes and start addresses, by rules that the person picks.
  * Here are the packing of start addresses, all that is wrong with a plan and what one tap does about it, the line along the room, the
- * sums, the table that is pasted in, the rig sheet that it all comes to, and what a crew ticks off of it at the lights. Pure, plain
+ * sums, the light on the wall, the table that is pasted in, the rig sheet that it all comes to, and what a crew ticks off of it at the lights. Pure, plain
  * JSON in and out. Every figure says which of its numbers were given, which a profile says and which are assumed; none is a verdict.
- * Left out: the surge at switching on, cables that go another way than along the wall, what a hanging point may take.
+ * Left out: cables that go another way than along the wall, what a hanging point may take.
  */
+export { BREAKER_CURVES, type BreakerCurve } from './breaker.ts';
 export {
 	type CableChange,
 	type CableEnd,
@@ -25,15 +26,9 @@ export {
 	sheetDigests,
 	verdictOn,
 } from './digests.ts';
-export {
-	type Figure,
-	type FigureId,
-	type FigurePart,
-	figuresOf,
-	type How,
-	isNear,
-	isOver,
-} from './figures.ts';
+export type { Figure, FigureId, FigurePart, How } from './figure.ts';
+export { figuresOf, isNear, isOfBattery, isOver } from './figures.ts';
+export { type LightChange, lightChanges, lightOf, type RowLight, wallLux } from './light.ts';
 export {
 	alongRoom,
 	CABLE_SLACK,

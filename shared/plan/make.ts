@@ -3,10 +3,11 @@ import type { RigSheet, SheetFixture } from '../sheet/index.ts';
 import { shownBy } from './panel.ts';
 import type { Plan, PlanRow } from './types.ts';
 
-/** Metres between fixtures, room at both ends of the wall, and throw, where nobody has said. */
+/** Metres between fixtures, and room at both ends of the wall, where nobody has said. */
 const PITCH = 2;
 const MARGIN = 2;
-const THROW = 3;
+/** Metres from lens to wall until somebody says otherwise (ours). */
+export const THROW = 3;
 /** Widest wall a sheet takes, metres. */
 const WIDEST = 200;
 

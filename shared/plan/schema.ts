@@ -2,6 +2,7 @@ import * as v from 'valibot';
 import { InputError } from '../error/index.ts';
 import { checkProfile, idText, modeOf, profileSchema, readShape, whole } from '../profile/index.ts';
 import { loadProfiles } from '../sheet/index.ts';
+import { BREAKER_CURVES } from './breaker.ts';
 import { profileOf } from './make.ts';
 import { PACK_ORDERS, PLAN_MOST, type Plan } from './types.ts';
 
@@ -21,6 +22,7 @@ const rowSchema = v.strictObject({
 	labelled: v.boolean(),
 	shows: v.nullable(v.strictObject({ mode: idText, address })),
 	place: v.strictObject({ x: amount(0, 200), y: amount(0, 40), throw: amount(0.2, 100), overhead: v.boolean() }),
+	tilt: v.exactOptional(amount(-80, 80)),
 	circuit: text(0),
 });
 
@@ -38,9 +40,12 @@ const planSchema = v.strictObject({
 		breaker: known(1, 400),
 		area: known(0.2, 100),
 		metres: known(0, 1000),
+		link: v.exactOptional(known(1, 400)),
+		curve: v.exactOptional(v.nullable(v.picklist(BREAKER_CURVES))),
 	}),
 	show: v.strictObject({ hours: amount(0, 72), look: amount(0, 1) }),
 	kilograms: v.record(idText, amount(0, 500)),
+	surge: v.exactOptional(v.record(idText, amount(0.1, 2000))),
 	rows: v.pipe(v.array(rowSchema), v.maxLength(PLAN_MOST)),
 	profiles: v.pipe(v.array(profileSchema), v.maxLength(40)),
 });

@@ -1,4 +1,5 @@
 import type { Profile } from '../profile/index.ts';
+import type { BreakerCurve } from './breaker.ts';
 
 /** Most rows of a plan. */
 export const PLAN_MOST = 2000;
@@ -40,6 +41,8 @@ export interface PlanRow {
 	readonly shows: { readonly mode: string; readonly address: number } | null;
 	/** Metres along the wall, above the floor, and from the wall. */
 	readonly place: { readonly x: number; readonly y: number; readonly throw: number; readonly overhead: boolean };
+	/** Degrees that it is turned up from square on to the wall, -80 to 80; 0 until somebody says. Since version 2 of kept rigs. */
+	readonly tilt?: number;
 	/** What the crew calls the circuit that feeds it; empty where that is not known, or on its battery. */
 	readonly circuit: string;
 }
@@ -56,6 +59,10 @@ export interface PlanSupply {
 	readonly area: number | null;
 	/** Metres from the outlet to the last fixture. */
 	readonly metres: number | null;
+	/** Amperes that the weakest of cable, link socket and plug may carry, by its label. Since version 2 of kept rigs. */
+	readonly link?: number | null;
+	/** How fast-acting the breaker is. Since version 2. */
+	readonly curve?: BreakerCurve | null;
 }
 
 export interface PlanShow {
@@ -79,6 +86,8 @@ export interface Plan {
 	readonly show: PlanShow;
 	/** Kilograms of one fixture by profile id, as weighed or from its label. */
 	readonly kilograms: Readonly<Record<string, number>>;
+	/** Peak amperes at switching on, of one fixture by profile id, from its label. Since version 2. */
+	readonly surge?: Readonly<Record<string, number>>;
 	readonly rows: readonly PlanRow[];
 	/** Profiles of the crew's own, beside the bundled ones. */
 	readonly profiles: readonly Profile[];

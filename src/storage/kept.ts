@@ -29,14 +29,14 @@ export const KEPT = Object.freeze({
 	review: { key: 'prep-bay.review', version: 1, bounds: { ...LINK_BOUNDS, things: 100_000 } },
 	/** The crew's own fixtures: charts as text, and what was read from fixture files, some of a hundred kilobytes. */
 	stock: { key: 'prep-bay.stock', version: 2, bounds: OWN_BOUNDS },
-	/** The walk of the finder, and what the gig allows. The second version may carry a fixture of the crew's own. */
-	walk: { key: 'prep-bay.finder', version: 2, bounds: LINK_BOUNDS },
+	/** The walk of the finder, and what the gig allows. The second version may carry a fixture of the crew's own, the third the plan it began from. */
+	walk: { key: 'prep-bay.finder', version: 3, bounds: LINK_BOUNDS },
 	/** The finder's count of verdicts. */
 	verdicts: { key: 'prep-bay.finder.verdicts', version: 1, bounds: LINK_BOUNDS },
 	/** The hidden faults looked for last. */
 	hidden: { key: 'prep-bay.hidden', version: 1, bounds: LINK_BOUNDS },
-	/** Rigs as they are planned, each under an id of its own. */
-	rigs: { key: 'prep-bay.rig.', names: /^[0-9a-f]{16}$/, version: 1, bounds: LINK_BOUNDS },
+	/** Rigs as they are planned, each under an id of its own. The second version may say more of the supply. */
+	rigs: { key: 'prep-bay.rig.', names: /^[0-9a-f]{16}$/, version: 2, bounds: LINK_BOUNDS },
 	/** What was ticked off of a rig, each under the rig's id. */
 	ticks: { key: 'prep-bay.ticks.', names: /^[0-9a-f]{16}$/, version: 1, bounds: OWN_BOUNDS },
 	/** The initials of whoever ticks off a rig. */

@@ -13,7 +13,16 @@ export { describeDisplay, describePanel, panelTitle } from './display.ts';
 export { conditionText, drillTask, findingText, followTexts, harmText } from './drills.ts';
 export { errorText } from './error.ts';
 export { eventText } from './event.ts';
-export { faultCause, faultName, faultNameKey, faultTape, repairConfirm, repairText, repairTitle } from './fault.ts';
+export {
+	faultCause,
+	faultFacts,
+	faultName,
+	faultNameKey,
+	faultTape,
+	repairConfirm,
+	repairText,
+	repairTitle,
+} from './fault.ts';
 export { fill } from './fill.ts';
 export { checkDoes, checkTitle, complaintText, outcomeText, type PlacedCheck, spotOf } from './finder.ts';
 export { assumedText, leftOutText } from './gdtf.ts';

@@ -165,7 +165,7 @@ for (const { colorScheme, width } of looks)
 		await tab.locator('.rig-line').nth(1).click();
 		await tab.getByLabel('Start address', { exact: true }).fill('3');
 		await tab.getByLabel('Overhead').check();
-		for (const words of ['Plan', 'Prep slips', 'Labels', 'Patch list']) {
+		for (const words of ['Plan', 'Prep slips', 'Labels', 'Patch list', 'Line plan', 'Load and charge', 'Light']) {
 			await tab.getByRole('button', { name: words, exact: true }).click();
 			if (words === 'Prep slips') await expect(tab.locator('.slip')).toHaveCount(6, { timeout: 60_000 });
 			const { violations } = await axe(tab);
@@ -217,4 +217,115 @@ test('prints four prep slips to a page on A4 and Letter and the cautions on two 
 	await tab.getByRole('button', { name: 'Labels' }).click();
 	await tab.emulateMedia({ media: 'print' });
 	await expect(tab.locator('.label')).toHaveCount(24);
+});
+
+/** How many pages a PDF has, on the paper its style asks for. */
+async function pagesOf(tab: Page, format: 'A4' | 'Letter'): Promise<number> {
+	const pdf = await tab.pdf({ format, preferCSSPageSize: true });
+	return pdf.toString('latin1').match(/\/Type\s*\/Page\b/g)?.length ?? 0;
+}
+
+/** What is cut, or set in letters too small to read by torch, as it is printed. */
+const unreadable = (tab: Page, selector: string): Promise<string[]> =>
+	tab.locator(selector).evaluateAll((all) =>
+		all.flatMap((it) => {
+			const cut = it.scrollHeight > it.clientHeight + 1 || it.scrollWidth > it.clientWidth + 1;
+			const texts = [it, ...it.querySelectorAll('*')].filter((each) =>
+				[...each.childNodes].some((node) => node.nodeType === 3 && node.textContent?.trim()),
+			);
+			// 10 pt in px, less a hair
+			const small = texts.some((each) => Number.parseFloat(getComputedStyle(each).fontSize) < 13.3);
+			return cut || small ? [`${cut ? 'cut' : 'small'}: ${it.textContent}`] : [];
+		}),
+	);
+
+test('labels on any grid of A4 and Letter and on a label printer’s tape, fixtures and both cable ends, nothing cut', async ({
+	page: tab,
+}) => {
+	await open(tab);
+	await tab.getByRole('button', { name: 'Paste a list' }).click();
+	await tab.getByLabel('Your list').fill(LIST.replace('36 ch', '35 ch').replace('Bar 1', 'Bar over the stage left'));
+	await tab.getByRole('button', { name: 'Add 24 fixtures' }).click();
+	await tab.getByRole('button', { name: 'Labels', exact: true }).click();
+	await expect(tab.locator('.label')).toHaveCount(24);
+	for (const [paper, format] of [
+		['a4', 'A4'],
+		['letter', 'Letter'],
+	] as const) {
+		await tab.getByLabel('Paper').selectOption(paper);
+		expect(await pagesOf(tab, format), paper).toBe(1);
+		await tab.emulateMedia({ media: 'print' });
+		expect(await unreadable(tab, '.label')).toEqual([]);
+		await tab.emulateMedia({ media: null });
+	}
+	await tab.getByLabel('Labels used up on the first sheet').fill('3');
+	await tab.getByLabel('Labels used up on the first sheet').blur();
+	expect(await pagesOf(tab, 'Letter')).toBe(2);
+	await tab.getByRole('radio', { name: 'both ends of each data cable' }).check();
+	await expect(tab.locator('.label')).toHaveCount(48);
+	await tab.emulateMedia({ media: 'print' });
+	expect(await unreadable(tab, '.label')).toEqual([]);
+	await tab.emulateMedia({ media: 'screen' });
+	await tab.getByLabel('Labels across').fill('9');
+	await tab.getByLabel('Labels across').blur();
+	await expect(tab.locator('.notice-wrong')).toContainText('too little to read by torch');
+	await expect(tab.locator('.label')).toHaveCount(0);
+	await tab.getByLabel('Paper').selectOption('strip');
+	await expect(tab.locator('.label')).toHaveCount(48);
+	await tab.emulateMedia({ media: 'print' });
+	expect(await unreadable(tab, '.label')).toEqual([]);
+	await tab.emulateMedia({ media: 'screen' });
+	await tab.getByLabel('Width of the tape, mm').fill('22');
+	await tab.getByLabel('Length of a label, mm').fill('40');
+	await tab.getByLabel('Length of a label, mm').blur();
+	await expect(tab.locator('.notice-wrong')).toContainText('more text than room');
+});
+
+test('line plan, load sheet and charge plan print in letters read by torch, every sum open, nothing wider than paper', async ({
+	page: tab,
+}) => {
+	await open(tab);
+	await tab.getByRole('button', { name: 'Paste a list' }).click();
+	await tab.getByLabel('Your list').fill(LIST.replace('36 ch', '35 ch'));
+	await tab.getByRole('button', { name: 'Add 24 fixtures' }).click();
+	for (const words of ['Line plan', 'Load and charge']) {
+		await tab.getByRole('button', { name: words, exact: true }).click();
+		await expect(tab.locator('.papers-rig')).toContainText('Mark ');
+		if (words === 'Load and charge') {
+			await tab.getByLabel('Charged by, on the day of the show').fill('19:30');
+			await expect(tab.locator('.papers-rig')).toContainText(/to be full by 19:30, plug in by \d\d:\d\d/);
+			await expect(tab.locator('.papers-rig')).toContainText('(assumed)');
+			await expect(tab.locator('.papers-rig')).not.toContainText(/\bsafe\b/);
+		}
+		await tab.emulateMedia({ media: 'print' });
+		// the narrower of A4 and Letter between margins of 8 mm, px
+		await tab.setViewportSize({ width: 733, height: 1000 });
+		expect(await unreadable(tab, '.sheet-table td, .sheet-table th, .sheet-notes li, .lane figcaption')).toEqual([]);
+		expect(await tab.evaluate(() => document.documentElement.scrollWidth), words).toBeLessThanOrEqual(733);
+		await tab.emulateMedia({ media: 'screen' });
+	}
+});
+
+test('a move is tried on the light before it is done, in feet too, by keyboard', async ({ page: tab }) => {
+	await begin(tab, 4);
+	await tab.getByRole('button', { name: 'Light', exact: true }).click();
+	await expect(tab.locator('.light-pool')).toHaveCount(4);
+	await expect(tab.locator('.rig-light td').first()).toHaveText('3.0 m');
+	await tab.getByLabel('From the wall, m').focus();
+	await tab.keyboard.press('Control+A');
+	await tab.keyboard.type('6');
+	await tab.keyboard.press('Tab');
+	await expect(tab.locator('.light-move li').first()).toContainText('lux before');
+	await tabTo(tab, 'Move it on the plan');
+	await tab.keyboard.press('Enter');
+	await expect(tab.locator('.rig-light td').first()).toHaveText('6.0 m');
+	await tab.getByRole('radio', { name: 'feet and foot-candles' }).check();
+	await expect(tab.locator('.rig-light td').first()).toHaveText('19.7 ft');
+	await expect(tab.getByLabel('From the wall, ft')).toHaveValue('19.69');
+	await tab.getByText('Show the sums').first().click();
+	await expect(tab.locator('.rig-light th details').first()).toContainText('throw 19.7 ft (given)');
+	await expect(tab.locator('.rig-light th details').nth(1)).toContainText('(assumed)');
+	// it is on the plan, and one undo takes it back
+	await tab.getByRole('button', { name: 'Undo' }).click();
+	await expect(tab.locator('.rig-light td').first()).toHaveText('9.8 ft');
 });

@@ -1,5 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { expect, type Page, test } from '@playwright/test';
+import type { PlacedFault } from '../../sim/event/index.ts';
+import { answer, readingOf } from '../src/features/finder/hidden.ts';
 import { axe } from './axe.ts';
 import { looks } from './looks.ts';
 
@@ -247,4 +249,62 @@ test('a row is ticked by keyboard alone', async ({ page: tab }) => {
 	await expect(tab.getByRole('checkbox', { name: 'Charged' })).toBeFocused();
 	await tab.keyboard.press('Space');
 	await expect(tab.getByRole('checkbox', { name: 'Charged' })).toBeChecked();
+});
+
+/** Ticks open, one fixture in the dark: walks the finder to its end with what a rig with this fault shows. */
+async function findFault(tab: Page, name: string, complaint: string, fault: PlacedFault, toPlan = false) {
+	await openCard(tab, name);
+	await tab.getByRole('button', { name: `It won’t come on: find the fault of ${name}` }).click();
+	await expect(tab).toHaveURL(/\/finder\/$/);
+	await tab.locator(`[data-choice="${complaint}"]`).click({ timeout: 30_000 });
+	const kept = await tab.evaluate(() => localStorage.getItem('prep-bay.finder'));
+	const { sheet } = JSON.parse(kept ?? '').walk.rig;
+	const read = readingOf({ rig: 'four-in-line', fixture: fault.place, complaint: 'dark', fault }, sheet);
+	await expect(tab.locator('[data-check], [data-because]').first()).toBeAttached({ timeout: 30_000 });
+	if (!toPlan) return answer(tab, read);
+	while ((await tab.locator('[data-way="change-plan"]').count()) === 0) await answer(tab, read, 1);
+	return [];
+}
+
+test('what the finder found is noted on the sheet with one tap, with who and when, and lit is ticked there', async ({
+	page: tab,
+}) => {
+	await tab.setViewportSize({ width: 390, height: 844 });
+	await begin(tab);
+	await findFault(tab, 'Floor 1', 'dark', { fault: 'switched-off', place: 'wash-1' });
+	await tab.getByRole('link', { name: 'Note it on tonight’s rig' }).click();
+	await expect(tab).toHaveURL(/\/rig\/#ticks$/);
+	const found = tab.locator('.tick-found');
+	await expect(found).toContainText('Switched off', { timeout: 30_000 });
+	const { violations } = await axe(tab);
+	expect(violations.map(({ id }) => id)).toEqual([]);
+	expect(await tab.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
+	await found.getByRole('button', { name: 'Note it and tick ‘Lit’' }).click();
+	await expect(found).toHaveCount(0);
+	await expect(tab.locator('.tick-note p').first()).toContainText(/It was: Switched off.+AB, /);
+	await expect(tab.getByRole('checkbox', { name: /^Lit/ })).toBeChecked();
+	await tab.reload();
+	await expect(tab.locator('.tick-list > li')).toHaveCount(3, { timeout: 30_000 });
+	await openCard(tab, 'Floor 1');
+	await expect(tab.locator('.tick-note p').first()).toContainText('It was: Switched off');
+	await expect(found).toHaveCount(0);
+});
+
+test('a light at another start address: the plan is changed instead, and what would clash is said first', async ({
+	page: tab,
+}) => {
+	await begin(tab);
+	await findFault(tab, 'Bar 1', 'dark', { fault: 'wrong-address', place: 'bar-1', detail: 'default' }, true);
+	await tab.getByRole('link', { name: 'The plan is wrong: change it' }).click();
+	const found = tab.locator('.tick-found');
+	await expect(found).toContainText('Which changes, the plan or the light?', { timeout: 30_000 });
+	await found.getByLabel('Start address on the light').fill('1');
+	await found.getByLabel('Start address on the light').blur();
+	await expect(found.locator('.tick-told')).toContainText('share channels');
+	await found.getByLabel('Start address on the light').fill('101');
+	await found.getByLabel('Start address on the light').blur();
+	await expect(found.locator('.tick-told')).toHaveCount(0);
+	await found.getByRole('button', { name: /^The plan: put it at 101/ }).click();
+	await expect(tab.locator('.tick-line', { hasText: 'Bar 1' })).toContainText('101');
+	await expect(tab.locator('.tick-note p').first()).toContainText('The plan was changed to 101');
 });

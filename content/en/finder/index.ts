@@ -8,6 +8,7 @@ export { checkWords, needWords, sortWords } from './check.ts';
 export { countWords } from './counts.ts';
 export { allowWords, finderWords, logWords, partWait } from './frame.ts';
 export { pictureWords } from './picture.ts';
+export { planAsks } from './plan.ts';
 export { sheetWords } from './sheet.ts';
 export { bundledWords, complaintWords, fixtureWords, quickWords, startWords } from './start.ts';
 export { standInWords, suspectWords } from './suspects.ts';

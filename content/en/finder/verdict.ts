@@ -68,5 +68,6 @@ export const verdictWords = {
 	back: 'Back',
 	counted: 'This verdict is counted on this device, and makes the finder look here a little sooner next time.',
 	another: 'Look for another fault',
+	notePlan: 'Note it on tonight’s rig',
 	said: (title: string) => `Verdict. ${title}.`,
 } as const;

@@ -87,7 +87,11 @@ export const changeWords = {
 	sheet: {
 		slip: (name: string) => `the prep slip of ${name}`,
 		label: (name: string) => `the label of ${name}`,
+		cable: (name: string) => `the labels of the cable to ${name}`,
 		patch: () => 'the patch list',
+		line: () => 'the line plan',
+		load: () => 'the load sheet',
+		charge: () => 'the charge plan',
 		whole: () => 'the page of cautions for these prep slips',
 	},
 	mark: (mark: string) => `Mark ${mark}`,

@@ -7,6 +7,10 @@ export const figureNames = {
 	'breaker-left': (of: string) => `Breaker rating less amps drawn (no permission): ${of}`,
 	'volt-drop': (of: string) => `Volts lost to the last fixture on ${of}`,
 	'drop-percent': (of: string) => `The same, as a share of the supply (${of})`,
+	'link-left': (of: string) => `Limit of the mains link less amps drawn (no permission): ${of}`,
+	surge: (of: string) => `Peak amps if all of ${of} comes on at once`,
+	'surge-left': (of: string) => `Least that may trip the breaker at once, less that peak: ${of}`,
+	'charge-amperes': () => 'Amps while all batteries charge at once',
 	'battery-hours': (of: string) => `Hours on battery at tonight’s look: ${of}`,
 	'hours-spare': (of: string) => `Hours over after the show, by the sum alone: ${of}`,
 	'charge-hours': (of: string) => `Hours to charge from empty, at least: ${of}`,
@@ -31,9 +35,13 @@ export const partNames = {
 	'charge-watts': 'Watts while charging',
 	kilograms: 'Kilograms known',
 	fixtures: 'Fixtures',
-	unknown: 'Fixtures with no weight given',
+	unknown: 'Fixtures for which nobody gave it',
 	'battery-hours': 'Hours on battery',
 	hours: 'Hours of show',
+	link: 'Amps of the weakest link',
+	surge: 'Peak amps added up',
+	times: 'Times the rating, by the curve (IEC 60898)',
+	'charging-watts': 'Watts into all batteries',
 } as const;
 
 /** How a number came about. */
@@ -51,6 +59,10 @@ export const unitOf = {
 	'breaker-left': 'A',
 	'volt-drop': 'V',
 	'drop-percent': '%',
+	'link-left': 'A',
+	surge: 'A',
+	'surge-left': 'A',
+	'charge-amperes': 'A',
 	'battery-hours': 'h',
 	'hours-spare': 'h',
 	'charge-hours': 'h',
@@ -63,6 +75,9 @@ export const needWords = {
 	breaker: 'Give the amps of the breaker.',
 	cable: 'Give the size and length of the feed cable.',
 	weight: 'Give the weight of each fixture that hangs.',
+	link: 'Give the amps of the weakest of cable, link socket and plug, off their labels.',
+	surge: 'Give the peak amps at switch-on of each fixture, off its label. If it isn’t there, ask the maker.',
+	curve: 'Give the curve of the breaker: B, C or D. It stands before its amps.',
 } as const;
 
 export const figureWords = {
@@ -71,10 +86,12 @@ export const figureWords = {
 	line: (universe: string, run: string) => `universe ${universe}, line ${run}`,
 	leaderLine: 'the line behind the leader',
 	value: (value: number, unit: string) => `${locale.number(value, value < 10 ? 2 : 1)}${unit === '' ? '' : ` ${unit}`}`,
-	part: (value: number) => locale.number(value, 2),
+	part: (value: number) => locale.number(value, Number.isInteger(value) ? 0 : 2),
 	unknown: 'not known',
 	leans: 'leans on a number nobody gave',
 	over: 'More than the breaker is rated for. Don’t switch on: show this sum to the electrician. If it’s on already, tell the electrician now.',
+	overLink:
+		'More than the link’s label allows in one row. Don’t switch on: feed part of it from another outlet, and ask the electrician which.',
 	near: 'Over four fifths of the rating: for hours that may be too much. Ask the electrician.',
 	notes: {
 		watts: () =>
@@ -86,6 +103,14 @@ export const figureWords = {
 		'volt-drop': () =>
 			'2 × amps × kilometres × ohms per kilometre (IEC 60228, class 5, at 20 °C; 0.393 % more for each degree), for warm copper, with all of the load at the far end. For one phase: give the volts between the two wires that feed the fixture. Three-phase is the electrician’s sum. It doesn’t say what the cable may carry: a cable can be too thin for its breaker and lose few volts.',
 		'drop-percent': () => 'Volts lost ÷ volts of the supply.',
+		'link-left': () =>
+			'The least of cable, link socket and plug, less the amps drawn by this sum, for one row on this circuit. It is no leave to link them. The first link of a row carries all that hangs on it. Cable on a drum carries less: unroll it. The labels and the electrician come first.',
+		surge: () =>
+			'The peaks off the labels, added up, as if all came on in the same instant. They last a few thousandths of a second, and the supply takes off some of it.',
+		'surge-left': () =>
+			'Breaker amps × the least times of its curve (IEC 60898: B 3, C 5, D 10) less the peak. Below zero, it may trip at switch-on: bring fixtures on a few at a time, and ask the electrician. The maker’s own count for each breaker goes before this. Never swap a breaker to stop it tripping.',
+		'charge-amperes': () =>
+			'Watts into all batteries ÷ (volts × power factor), with every light dark. Spread them over circuits that can take it, and ask whose they are.',
 		'battery-hours': () => 'Watt-hours × the share to count on ÷ watts at the look. Cold and age take more.',
 		'hours-spare': () => 'Hours on battery less the hours of show. Below zero, it goes dark before the end.',
 		'charge-hours': () =>

@@ -86,7 +86,6 @@ export const printWords = {
 		place: 'Place',
 		circuit: 'Circuit',
 	},
-	labelsLead: 'One label for each fixture, 62 by 29 mm. Cut along the lines.',
 	of: (n: number, all: number) => `${n} of ${all}`,
 	number: (n: number) => locale.number(n),
 } as const;

@@ -90,7 +90,32 @@ export const tickWords = {
 	notes: 'Two people wrote. Keep one note to replace both.',
 	dark: 'It won’t come on',
 	darkOne: (name: string) => `It won’t come on: find the fault of ${name}`,
-	back: 'Come back here and note what it was.',
+	back: 'Once it’s fixed, the finder offers to note here what it was.',
+	found: {
+		title: (name: string) => `The finder, on ${name}`,
+		likely: (was: string) => `most likely ${was}`,
+		note: (was: string, repair: string | null) => `It was: ${was}.${repair ? ` What fixed it: ${repair}.` : ''}`,
+		noteIt: 'Note it',
+		noteLit: 'Note it and tick ‘Lit’',
+		litHint: 'Tick ‘Lit’ if you’ve seen it come on.',
+		leave: 'Leave it',
+		full: 'There’s no room left in its note. Shorten that first.',
+		asks: {
+			light: (name: string, planned: string) =>
+				`The plan has ${name} at ${planned}. Read the light’s own display. Which changes, the plan or the light?`,
+			desk: (name: string, planned: string) =>
+				`The plan has ${name} at ${planned}. Read the desk’s patch. Which changes, the plan or the desk?`,
+		},
+		address: { light: 'Start address on the light', desk: 'Start address at the desk' },
+		ifChanged: (problem: string) => `If the plan changes: ${problem}`,
+		lightChanges: { light: 'The light: back to its fix', desk: 'The desk: back to its fix' },
+		planChanges: (to: string) => `The plan: put it at ${to}`,
+		planChanged: (was: string, to: string) => `The finder: ${was}. The plan was changed to ${to}.`,
+		after: {
+			light: 'If the plan changes, patch the desk to match it, and write a new label.',
+			desk: 'If the plan changes, set the light to match it, and write a new label.',
+		},
+	},
 	send: 'Send ticks and plan',
 	bring: 'Bring in ticks from a file',
 	brought: (n: number, by: readonly string[]) =>

@@ -6,7 +6,7 @@ import { Cautions } from './Cautions.tsx';
 import { Picture } from './Picture.tsx';
 import type { FinderStore } from './store.ts';
 import { becauseOf, disturbsText, lacking, shareText, timeText, titleOf, waysOn } from './verdict.ts';
-import type { CauseView, HingeView, RepairView, Stage, VerdictView } from './view.ts';
+import { type CauseView, type HingeView, planAddress, type RepairView, type Stage, type VerdictView } from './view.ts';
 import type { Allows } from './walk.ts';
 
 interface Props {
@@ -16,10 +16,12 @@ interface Props {
 	stage: Stage | null;
 	/** Whether this verdict has been added to the device's count. */
 	counted: boolean;
+	/** The plan that the walk began from, by its id on the device; null for none. */
+	plan: string | null;
 }
 
 /** The end of a walk: the cause, its repair and how to tell; or that nothing known here fits. */
-export function VerdictCard({ store, verdict, allows, stage, counted }: Props): JSX.Element {
+export function VerdictCard({ store, verdict, allows, stage, counted, plan }: Props): JSX.Element {
 	const { because, causes, lost, repairs, asides, hinge } = verdict;
 	const repaired = because === 'mended';
 	return (
@@ -91,8 +93,13 @@ export function VerdictCard({ store, verdict, allows, stage, counted }: Props): 
 				<Button look="quiet" data-way="back" onClick={() => store.back()}>
 					{verdictWords.back}
 				</Button>
+				{repaired && plan !== null && (
+					<Button look="main" data-way="plan" href={planAddress(plan)}>
+						{verdictWords.notePlan}
+					</Button>
+				)}
 				{repaired && (
-					<Button look="main" data-way="another" onClick={() => store.startAgain()}>
+					<Button look={plan === null ? 'main' : 'plain'} data-way="another" onClick={() => store.startAgain()}>
 						{verdictWords.another}
 					</Button>
 				)}

@@ -11,7 +11,11 @@ import type { FinderScene } from './scene.ts';
 import type { FinderStore } from './store.ts';
 import { VerdictCard } from './VerdictCard.tsx';
 import { timeText } from './verdict.ts';
+import { later } from './view.ts';
 import { Working } from './Working.tsx';
+
+/** Only where a plan is behind the walk. */
+const PlanMayBeWrong = later(() => import('./PlanMayBeWrong.tsx'), true);
 
 /** The walk: one check or the verdict, the suspects beside it, the log under it. */
 export function WalkScreen({ store, scene }: { store: FinderStore; scene: FinderScene }): JSX.Element {
@@ -39,8 +43,10 @@ export function WalkScreen({ store, scene }: { store: FinderStore; scene: Finder
 								allows={allows}
 								stage={stage}
 								counted={(walk?.counted.length ?? 0) > 0}
+								plan={walk?.plan ?? null}
 							/>
 						)}
+						{walk?.plan !== undefined && <PlanMayBeWrong store={store} view={view} plan={walk.plan} />}
 						{view.isPart && <p class="hint">{finderWords.isPart}</p>}
 						{laid?.isQuick && <p class="hint">{quickWords.assumed}</p>}
 						<div class="walk-foot">

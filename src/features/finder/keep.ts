@@ -1,7 +1,7 @@
 import type { Learnt } from '../../../sim/finder/index.ts';
 import { type BrowserStore, isNewer, KEPT, moveAside, putInPlace, textAt } from '../../storage/index.ts';
 import type { VerdictView } from './view.ts';
-import type { FinderRecord } from './walk.ts';
+import type { FinderRecord, FinderWalk, WalkFound } from './walk.ts';
 
 /** The finder's two kept things: its walk with what the gig allows, and its count of verdicts. */
 type KeptOf = 'walk' | 'verdicts';
@@ -41,6 +41,28 @@ export function countable(verdict: VerdictView | null): readonly string[] {
 		else shares.set(kind, { faults, share });
 	}
 	return [...shares.values()].find(({ share }) => share >= LIKELY)?.faults ?? [];
+}
+
+/** What a plan is told of a verdict that a repair has confirmed; undefined before. */
+function foundOn({ steps }: FinderWalk, verdict: VerdictView | null, at: number): WalkFound | undefined {
+	const [cause, ...others] = verdict?.causes ?? [];
+	if (verdict?.because !== 'mended' || !cause) return undefined;
+	const tried = steps.at(-1)?.check;
+	const repair = verdict.repairs.find(({ check }) => check === tried) ?? verdict.repairs[0];
+	return { was: cause.name, isSure: others.length === 0, repair: repair?.title ?? '', other: cause.other, at };
+}
+
+/**
+ * A walk that began from a plan with what that is told: what a repair has confirmed, and no longer when it is taken back. The same
+ * walk where nothing changes.
+ * @param now ms since 1970
+ */
+export function withFound(walk: FinderWalk, verdict: VerdictView | null, now: number): FinderWalk {
+	if (walk.plan === undefined) return walk;
+	const { found: was, ...rest } = walk;
+	const told = foundOn(walk, verdict, was?.at ?? now);
+	if (JSON.stringify(told) === JSON.stringify(was)) return walk;
+	return told ? { ...rest, found: told } : rest;
 }
 
 /** The count with one verdict fewer: it was taken back. */

@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import { InputError, isInputError } from '../../../shared/error/index.ts';
-import { checkProfile, profileSchema, readShape } from '../../../shared/profile/index.ts';
+import { checkProfile, profileSchema, readShape, whole } from '../../../shared/profile/index.ts';
 import { loadSheet, QUICK_LINKS, RIG_IDS, type RigSheet } from '../../../shared/sheet/index.ts';
 import { COMPLAINT_KINDS, type Learnt } from '../../../sim/finder/index.ts';
 import { KEPT, readJson } from '../../storage/index.ts';
@@ -33,6 +33,23 @@ const stepSchema = v.variant('did', [
 	v.strictObject({ did: v.literal('unsure'), check: id }),
 ]);
 
+const said = v.pipe(v.string(), v.maxLength(500));
+const foundSchema = v.strictObject({
+	was: said,
+	isSure: v.boolean(),
+	repair: v.nullable(said),
+	other: v.nullable(
+		v.strictObject({
+			fixture: id,
+			by: v.picklist(['light', 'desk']),
+			universe: v.nullable(whole(1, 63999)),
+			address: whole(1, 512),
+			mode: id,
+		}),
+	),
+	at: v.pipe(v.number(), v.finite()),
+});
+
 const walkSchema = v.strictObject({
 	rig: rigSchema,
 	fixture: v.nullable(id),
@@ -41,10 +58,13 @@ const walkSchema = v.strictObject({
 	learnt: counts,
 	began: v.pipe(v.number(), v.finite()),
 	counted: v.pipe(v.array(id), v.maxLength(10)),
+	/** Both since version 3. */
+	plan: v.exactOptional(v.pipe(v.string(), v.regex(KEPT.rigs.names))),
+	found: v.exactOptional(foundSchema),
 });
 
 const keptSchema = v.strictObject({
-	version: v.picklist([1, KEPT.walk.version]),
+	version: v.picklist([1, 2, KEPT.walk.version]),
 	allows: v.strictObject({
 		without: v.array(v.picklist(['ladder', 'spare-cable', 'spare-fixture', 'spare-battery', 'terminator'])),
 		showRunning: v.boolean(),
@@ -82,11 +102,11 @@ async function readKept(text: string): Promise<FinderRecord> {
 	if (walk === null) return { allows, walk };
 	const { rig } = walk;
 	if (rig.kind === 'quick' && rig.own) checkProfile(rig.own);
-	const whole: RigChoice = rig.kind === 'sheet' ? { kind: 'sheet', sheet: await readRigSheet(rig.sheet) } : rig;
-	const { fixtures } = await sheetOf(whole);
+	const chosen: RigChoice = rig.kind === 'sheet' ? { kind: 'sheet', sheet: await readRigSheet(rig.sheet) } : rig;
+	const { fixtures } = await sheetOf(chosen);
 	if (walk.fixture !== null && fixtures.every((each) => each.id !== walk.fixture))
 		throw new InputError('finder.kept', 'walk.fixture', { trouble: 'no-such-fixture' });
-	return { allows, walk: { ...walk, rig: whole } };
+	return { allows, walk: { ...walk, rig: chosen } };
 }
 
 const readCounts = (text: string): Learnt => readShape(countsSchema, parsed(text), 'finder.kept').counts;

@@ -3,9 +3,9 @@ import { finderWords, quickWords } from '#words/finder/index.ts';
 import { type ComplaintKind, learn } from '../../../sim/finder/index.ts';
 import { type AskRoute, Refused, troubleText } from '../../engine/index.ts';
 import type { BrowserStore } from '../../storage/index.ts';
-import { countable, found, keepCounts, keepWalk, setAside, unlearn } from './keep.ts';
+import { countable, found, keepCounts, keepWalk, setAside, unlearn, withFound } from './keep.ts';
 import { type FinderScene, type HeldScene, holdScene } from './scene.ts';
-import type { LaidView, Stage, WalkView } from './view.ts';
+import type { LaidView, MayBePlan, Stage, WalkView } from './view.ts';
 import {
 	type Allows,
 	type FinderWalk,
@@ -40,6 +40,8 @@ export interface FinderStore {
 	otherComplaint(): Promise<void>;
 	startAgain(): Promise<void>;
 	forgetCounts(): void;
+	/** Has the plan that the walk began from asked whether it changes, and not the light. */
+	askPlan(cause: MayBePlan): void;
 	/** Shows a sentence; null for none. */
 	say(trouble: string | null): void;
 }
@@ -129,6 +131,12 @@ export function finderStore(parts: StoreParts): FinderStore {
 			held.set({ learnt: {} });
 			keepCounts(storage, {});
 		},
+		askPlan({ name, other }) {
+			const { walk } = held.scene;
+			if (!walk) return;
+			held.set({ walk: { ...walk, found: { was: name, isSure: false, repair: null, other, at: clock() } } });
+			keep();
+		},
 		say: (trouble) => held.set({ trouble }),
 	};
 	return store;
@@ -175,7 +183,7 @@ interface WalkOn {
 	look(use: (view: WalkView) => void): Promise<void>;
 }
 
-function walkOn(held: HeldScene, { ask, storage }: StoreParts): WalkOn {
+function walkOn(held: HeldScene, { ask, storage, clock }: StoreParts): WalkOn {
 	const { fetch, drop } = fetching(held, () => fallBack());
 	/** A walk that its own finder refuses: its steps go, and if it has none, what it asks about. */
 	const fallBack = async (): Promise<void> => {
@@ -204,6 +212,7 @@ function walkOn(held: HeldScene, { ask, storage }: StoreParts): WalkOn {
 			(view) => {
 				use(view);
 				count();
+				tellPlan();
 				return view.isPart && held.scene.walk === walk ? lookWhole(walk, allows) : undefined;
 			},
 		);
@@ -219,6 +228,13 @@ function walkOn(held: HeldScene, { ask, storage }: StoreParts): WalkOn {
 		if (!counted) return;
 		held.set(counted);
 		keepCounts(storage, counted.learnt);
+		keep();
+	};
+	const tellPlan = (): void => {
+		const { walk, view } = held.scene;
+		const next = walk && withFound(walk, view?.verdict ?? null, clock());
+		if (next === walk) return;
+		held.set({ walk: next });
 		keep();
 	};
 	const show = showing(held, { ask, fetch, drop, put, look });

@@ -4,7 +4,7 @@ import type { FaultFamily, Need } from '../../../sim/fault/index.ts';
 import type { CheckSort, ComplaintKind, Learnt, NextCheck, Verdict } from '../../../sim/finder/index.ts';
 import { laterWith } from '../../ui/index.ts';
 import type { Picture } from './picture.ts';
-import type { Allows, FinderRecord, RigChoice, SetWalk } from './walk.ts';
+import type { Allows, FinderRecord, OtherThanPlan, RigChoice, SetWalk } from './walk.ts';
 
 /** What the worker hands the page to draw: words and numbers, and nothing left to work out but how to lay them out. */
 
@@ -56,7 +56,12 @@ export interface CheckView {
 	readonly by: NextCheck['by'];
 	/** Seconds from here to the cause, where known. */
 	readonly expected: number | null;
+	/** Of a repair, the likeliest cause it would clear that is an address or mode other than the sheet has. */
+	readonly tries: MayBePlan | null;
 }
+
+/** What may be right as it is, and the plan wrong. */
+export type MayBePlan = Pick<CauseView, 'name' | 'other'>;
 
 export interface SuspectView {
 	readonly id: string;
@@ -78,6 +83,8 @@ export interface CauseView {
 	readonly share: number;
 	/** Kinds of its faults. */
 	readonly faults: readonly string[];
+	/** A start address or mode other than the sheet has, which it comes down to. */
+	readonly other: OtherThanPlan | null;
 }
 
 export interface RepairView {
@@ -198,3 +205,6 @@ export type Stage = 'fetching' | 'opening' | 'table' | 'choosing';
 
 /** A part of the finder whose script is fetched when it is first drawn. */
 export const later = laterWith(partWait, 'hint');
+
+/** Where a plan is ticked off, and asks about what was found. @param plan its id on the device */
+export const planAddress = (plan: string): string => `/rig/#ticks=${plan}`;

@@ -28,6 +28,7 @@ import {
 	repairTitle,
 	spotOf,
 } from '../../wording/index.ts';
+import { otherThanSheet } from './other.ts';
 import { pictureOf } from './picture.ts';
 import type {
 	AnswerView,
@@ -36,6 +37,7 @@ import type {
 	HingeView,
 	LogLineView,
 	LostView,
+	MayBePlan,
 	RepairView,
 	SuspectView,
 	VerdictView,
@@ -51,7 +53,7 @@ export function viewWalk(bench: RigOutcomes, finder: Finder, walk: SetWalk): Wal
 	const next = verdict ? null : finder.next();
 	return {
 		complaint: complaintText(ground.sheet, ground.complaint).says,
-		check: next && viewCheck(ground, next, suspects),
+		check: next && viewCheck(ground, next, suspects, triedBy(ground, finder, next)),
 		verdict: verdict && viewVerdict(ground, finder, verdict, walk),
 		suspects,
 		log: walk.steps.map((step): LogLineView => {
@@ -197,6 +199,7 @@ function viewCause(ground: WalkContext, suspect: Suspect): CauseView {
 		tape: faults.map((placed) => faultTape(ground.sheet, placed)),
 		share: weight,
 		faults: faults.map(({ fault }) => fault),
+		other: otherThanSheet(ground.sheet, faults),
 	};
 }
 
@@ -220,8 +223,24 @@ function viewRepair(
 	};
 }
 
+/** What a repair that is tried would set to the sheet, though it may be right as it is; null for a check of another sort. */
+function triedBy(ground: WalkContext, finder: Finder, { check }: NextCheck): MayBePlan | null {
+	if (!check.kind.startsWith('mend-')) return null;
+	for (const suspect of finder.suspects()) {
+		if (!suspect.repairs.some(({ id, place }) => check.id === `mend-${id}@${place}`)) continue;
+		const other = otherThanSheet(ground.sheet, suspect.faults);
+		if (other) return { name: suspectName(ground, suspect), other };
+	}
+	return null;
+}
+
 /** The check to do now, in words. `suspects` as they stand, heaviest first. */
-function viewCheck(ground: WalkContext, next: NextCheck, suspects: readonly SuspectView[]): CheckView {
+function viewCheck(
+	ground: WalkContext,
+	next: NextCheck,
+	suspects: readonly SuspectView[],
+	tries: MayBePlan | null,
+): CheckView {
 	const { sheet, meant, complaint } = ground;
 	const { check, seconds } = next;
 	return {
@@ -239,6 +258,7 @@ function viewCheck(ground: WalkContext, next: NextCheck, suspects: readonly Susp
 		answers: outcomesOf(check).map((id) => viewAnswer(ground, next, suspects, id)),
 		by: next.by,
 		expected: next.expected,
+		tries,
 	};
 }
 

@@ -34,6 +34,31 @@ export type WalkStep =
 	/** Set aside: it cannot be done now, or what was seen could not be told. */
 	| { readonly did: 'cannot' | 'unsure'; readonly check: string };
 
+/** A start address and mode that a light, or the desk for it, stands at where the plan says another. */
+export interface OtherThanPlan {
+	/** Id of the fixture. */
+	readonly fixture: string;
+	/** Whose fact it is. */
+	readonly by: 'light' | 'desk';
+	readonly universe: number | null;
+	/** 1 to 512. */
+	readonly address: number;
+	readonly mode: string;
+}
+
+/** What came of a walk, as the page of the plan that it began from is told of it. */
+export interface WalkFound {
+	/** What was wrong and where, in words. */
+	readonly was: string;
+	/** Whether nothing else may have been it. */
+	readonly isSure: boolean;
+	/** What repaired it, in words; null where the plan is to change instead. */
+	readonly repair: string | null;
+	readonly other: OtherThanPlan | null;
+	/** ms since 1970. */
+	readonly at: number;
+}
+
 /** A walk as it is kept: data alone, from which the finder stands again where it stood. */
 export interface FinderWalk {
 	readonly rig: RigChoice;
@@ -47,6 +72,10 @@ export interface FinderWalk {
 	readonly began: number;
 	/** Ids of the faults this walk has added to the count, while its verdict stands. */
 	readonly counted: readonly string[];
+	/** The plan it began from, by its id on the device. */
+	readonly plan?: string;
+	/** What came of it, where it began from a plan. */
+	readonly found?: WalkFound;
 }
 
 /** A walk with a fixture and a complaint: what the finder can work on. */

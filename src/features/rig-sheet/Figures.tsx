@@ -43,6 +43,7 @@ function One({ plan, figure }: { plan: Plan; figure: Figure }): JSX.Element {
 					<strong>{value === null ? figureWords.unknown : figureWords.value(value, unitOf[id])}</strong>
 					{leans && <em> {figureWords.leans}</em>}
 					{id === 'breaker-left' && over && <em> {figureWords.over}</em>}
+					{id === 'link-left' && over && <em> {figureWords.overLink}</em>}
 					{isNear(figure) && <em> {figureWords.near}</em>}
 				</span>
 			</summary>

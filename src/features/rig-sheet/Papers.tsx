@@ -16,12 +16,15 @@ import {
 import type { Slip } from '../../../sim/slip/index.ts';
 import { openEngine, troubleText } from '../../engine/index.ts';
 import { Button, CautionBox, Live, Notice } from '../../ui/index.ts';
+import { Labels } from './Labels.tsx';
+import { LineSheet } from './LineSheet.tsx';
+import { LoadSheet } from './LoadSheet.tsx';
 import { SlipBlock } from './SlipBlock.tsx';
 import { cautionsOf, modeTitle, threeDigits } from './view.ts';
 
 interface Props {
 	plan: Plan;
-	kind: 'slips' | 'labels' | 'patch';
+	kind: 'slips' | 'labels' | 'patch' | 'line' | 'load';
 	/** Sheets of these rows alone, which begin from the plan they were set by before. */
 	changed?: { readonly only: readonly string[]; readonly before: Plan };
 	/** Told before anything is printed. */
@@ -30,7 +33,7 @@ interface Props {
 
 const makeAsk = () => openEngine().ask;
 
-/** What goes on paper: prep slips, labels, the patch list. */
+/** What goes on paper: prep slips, labels, the patch list, the line plan, load sheet and charge plan. */
 export default function Papers({ plan, kind, changed, onPrint }: Props): JSX.Element {
 	const rows = changed ? plan.rows.filter(({ id }) => changed.only.includes(id)) : plan.rows;
 	const digests = useMemo(() => digestsOf(plan), [plan]);
@@ -49,7 +52,9 @@ export default function Papers({ plan, kind, changed, onPrint }: Props): JSX.Ele
 				<span class="rig-soft">{printWords.paper}</span>
 			</div>
 			{kind === 'slips' && <Slips {...{ plan, rows, digests }} before={changed?.before ?? null} />}
-			{kind === 'labels' && <Labels {...{ plan, rows, digests }} />}
+			{kind === 'labels' && <Labels {...{ plan, rows, digests }} isPart={changed !== undefined} />}
+			{kind === 'line' && <LineSheet plan={plan} digest={digests.line} />}
+			{kind === 'load' && <LoadSheet plan={plan} digests={digests} />}
 			{kind === 'patch' && <PatchList plan={plan} digest={digests.patch} />}
 		</article>
 	);
@@ -139,31 +144,6 @@ function Slips({ plan, rows, digests, before }: SheetProps & { before: Plan | nu
 }
 
 const slipTroubles = { noWorker: planWords.failed, broke: planWords.failed };
-
-function Labels({ plan, rows, digests }: SheetProps): JSX.Element {
-	return (
-		<>
-			<p class="no-print">{printWords.labelsLead}</p>
-			<div class="labels">
-				{rows.map((row) => {
-					const profile = profileOf(plan, row.profile);
-					return (
-						<div key={row.id} class="label">
-							<span class="label-number">{printWords.number(plan.rows.indexOf(row) + 1)}</span>
-							<span class="label-name">{row.name}</span>
-							<span class="label-address">{threeDigits(row.address)}</span>
-							<span class="label-mark">{changeWords.mark(digests.label(row))}</span>
-							<span class="label-more">
-								{slipWords.universe(row.universe)} · {modeTitle(profile, row.mode)}
-							</span>
-							<span class="label-rig">{plan.name}</span>
-						</div>
-					);
-				})}
-			</div>
-		</>
-	);
-}
 
 function PatchList({ plan, digest }: { plan: Plan; digest: string }): JSX.Element {
 	const rows = plan.rows.toSorted((a, b) => a.universe - b.universe || a.address - b.address);

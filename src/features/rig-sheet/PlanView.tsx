@@ -12,7 +12,7 @@ import { Figures } from './Figures.tsx';
 import { Papers, Send } from './goingOut.tsx';
 import { benchAddress, finderOn, mostOnBench } from './handing.ts';
 import type { Came, Opened } from './incoming.ts';
-import { Changes, Paste, TickOff } from './lazily.tsx';
+import { Changes, LightSheet, Paste, TickOff } from './lazily.tsx';
 import { Problems } from './Problems.tsx';
 import { Rows } from './Rows.tsx';
 import { Ruler } from './Ruler.tsx';
@@ -20,7 +20,7 @@ import { Rules } from './Rules.tsx';
 import { type PlanStore, usePlan } from './store.ts';
 import { cautionsOf, withMore } from './view.ts';
 
-const TABS = ['plan', 'slips', 'labels', 'patch', 'ticks', 'changes'] as const;
+const TABS = ['plan', 'slips', 'labels', 'patch', 'line', 'load', 'light', 'ticks', 'changes'] as const;
 type Tab = (typeof TABS)[number];
 
 interface Props {
@@ -101,9 +101,11 @@ export default function PlanView({ opened, onClose }: Props): JSX.Element {
 					</div>
 				</>
 			) : tab === 'ticks' ? (
-				<TickOff store={store} onDark={(row) => go(() => finderAt(plan, row))} />
+				<TickOff store={store} onDark={(row) => go(() => finderAt(plan, store.id, row))} />
 			) : tab === 'changes' ? (
 				<Changes store={store} />
+			) : tab === 'light' ? (
+				<LightSheet store={store} />
 			) : (
 				<Papers plan={plan} kind={tab} onPrint={begin} />
 			)}
@@ -112,8 +114,8 @@ export default function PlanView({ opened, onClose }: Props): JSX.Element {
 }
 
 /** The finder's address once it will begin on a row; null where the device keeps nothing. */
-const finderAt = async (plan: Plan, row: string): Promise<string | null> =>
-	(await finderOn(plan, row, DEVICE, Date.now())) ? '/finder/' : null;
+const finderAt = async (plan: Plan, id: string, row: string): Promise<string | null> =>
+	(await finderOn(plan, id, row, DEVICE, Date.now())) ? '/finder/' : null;
 
 /** Goes on to bench or finder with this rig. @param tell why it cannot be; null to take that back */
 function goer(plan: Plan, tell: (trouble: string | null) => void): (act: () => Promise<string | null>) => void {
@@ -216,7 +218,7 @@ function Head({ store, go, onClose }: HeadProps): JSX.Element {
 								aria-label={planWords.darkGo(name)}
 								onClick={() => {
 									setOpen(null);
-									go(() => finderAt(plan, id));
+									go(() => finderAt(plan, store.id, id));
 								}}
 							>
 								{name}

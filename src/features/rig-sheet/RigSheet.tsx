@@ -15,6 +15,9 @@ import { Start } from './Start.tsx';
 /** Fetched once there is a plan: to begin one takes little. */
 const PlanView = laterWith(planWords, 'coming')(() => import('./PlanView.tsx'));
 
+/** The rig whose ticks an address asks for, as the finder's does; null for none. */
+const ticksAsked = (fragment: string): string | null => /^#ticks=([0-9a-f]{16})$/.exec(fragment)?.[1] ?? null;
+
 const fresh = (plan: Plan): Opened => ({ plan, hold: null, before: null, came: null });
 
 /** Tonight's rig: begins a plan or goes on with the last one. */
@@ -67,7 +70,10 @@ export function RigSheet(): JSX.Element {
 			if (found.is === 'plan') history.replaceState(null, '', `${location.pathname}${came?.count ? '#ticks' : ''}`);
 		};
 		void guarded(async () => {
-			const [last] = keptRigs(DEVICE);
+			const rigs = keptRigs(DEVICE);
+			const asked = ticksAsked(location.hash);
+			const last = rigs.find(({ id }) => id === asked) ?? rigs[0];
+			if (asked !== null) history.replaceState(null, '', '#ticks');
 			if (holdsPlan(location.hash)) await fromLink();
 			else if (last) await openKept(last.id);
 			setReady(true);

@@ -1,7 +1,16 @@
 import type { ComponentChildren, JSX } from 'preact';
 import { useId, useState } from 'preact/hooks';
 import { planWords, ruleWords } from '#words/plan/index.ts';
-import { PACK_ORDERS, type Packed, type Plan, packed, profileOf } from '../../../shared/plan/index.ts';
+import {
+	BREAKER_CURVES,
+	type BreakerCurve,
+	isOnBattery,
+	PACK_ORDERS,
+	type Packed,
+	type Plan,
+	packed,
+	profileOf,
+} from '../../../shared/plan/index.ts';
 import { COPPER_OHMS } from '../../../shared/power/index.ts';
 import { Button, Live, Toggle } from '../../ui/index.ts';
 import { NumberBox } from './Rows.tsx';
@@ -99,6 +108,8 @@ function Supply({ store }: { store: PlanStore }): JSX.Element {
 	const show = (part: Partial<Plan['show']>): void =>
 		store.change((before) => ({ ...before, show: { ...before.show, ...part } }));
 	const weigh = (kilograms: Plan['kilograms']): void => store.change((before) => ({ ...before, kilograms }));
+	const surges = (surge: Readonly<Record<string, number>>): void => store.change((before) => ({ ...before, surge }));
+	const onMains = [...new Set(plan.rows.flatMap((row) => (isOnBattery(plan, row) ? [] : [row.profile])))];
 	const hung = [...new Set(plan.rows.flatMap(({ place, profile }) => (place.overhead ? [profile] : [])))];
 	return (
 		<details class="rig-fold">
@@ -126,6 +137,26 @@ function Supply({ store }: { store: PlanStore }): JSX.Element {
 					isWhole={false}
 					onNumber={(breaker) => supply({ breaker })}
 					onNone={() => supply({ breaker: null })}
+				/>
+				<Pick
+					label={ruleWords.curve}
+					value={plan.supply.curve ?? ''}
+					onPick={(curve: BreakerCurve | '') => supply({ curve: curve === '' ? null : curve })}
+				>
+					<option value="">{ruleWords.noArea}</option>
+					{BREAKER_CURVES.map((curve) => (
+						<option key={curve} value={curve}>
+							{curve}
+						</option>
+					))}
+				</Pick>
+				<NumberBox
+					label={ruleWords.link}
+					value={plan.supply.link ?? null}
+					most={400}
+					isWhole={false}
+					onNumber={(link) => supply({ link })}
+					onNone={() => supply({ link: null })}
 				/>
 				<Pick
 					label={ruleWords.area}
@@ -174,13 +205,28 @@ function Supply({ store }: { store: PlanStore }): JSX.Element {
 						most={500}
 						isWhole={false}
 						onNumber={(kilograms) => weigh({ ...plan.kilograms, [id]: kilograms })}
-						onNone={() => weigh(Object.fromEntries(Object.entries(plan.kilograms).filter(([its]) => its !== id)))}
+						onNone={() => weigh(without(plan.kilograms, id))}
+					/>
+				))}
+				{onMains.map((id) => (
+					<NumberBox
+						key={`surge ${id}`}
+						label={ruleWords.surge(profileOf(plan, id)?.name ?? id)}
+						value={plan.surge?.[id] ?? null}
+						least={0.1}
+						most={2000}
+						isWhole={false}
+						onNumber={(peak) => surges({ ...plan.surge, [id]: peak })}
+						onNone={() => surges(without(plan.surge ?? {}, id))}
 					/>
 				))}
 			</div>
 		</details>
 	);
 }
+
+const without = (all: Readonly<Record<string, number>>, id: string): Readonly<Record<string, number>> =>
+	Object.fromEntries(Object.entries(all).filter(([its]) => its !== id));
 
 interface PickProps<T extends string> {
 	label: string;

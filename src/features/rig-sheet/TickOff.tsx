@@ -21,13 +21,14 @@ import {
 } from '../../../shared/plan/index.ts';
 import { DEVICE, freshId } from '../../storage/index.ts';
 import { Button, Field, Live, Notice } from '../../ui/index.ts';
-import { Send } from './goingOut.tsx';
+import { Found, Send } from './goingOut.tsx';
 import type { PlanStore } from './store.ts';
 import { TickBar } from './TickBar.tsx';
 import { rowWarnings, TickCard, TickLine } from './TickCard.tsx';
 import { TickFile } from './TickFile.tsx';
 import { keepInitials, keptInitials, readInitials } from './ticksKeep.ts';
 import { useTicks } from './ticksStore.ts';
+import { useFinding } from './useFinding.ts';
 
 interface Props {
 	store: PlanStore;
@@ -41,6 +42,7 @@ const keyOf = ({ row, step }: RowStep): string => `${step} ${row}`;
 export default function TickOff({ store, onDark }: Props): JSX.Element {
 	const { plan } = store;
 	const { ticks, kept, change } = useTicks(store.id);
+	const { finding, close: closeFound } = useFinding(store.id);
 	const [who, setWho] = useState(() => keptInitials(DEVICE));
 	const [forgets, setForgets] = useState(false);
 	const [open, setOpen] = useState<string | null>(null);
@@ -102,6 +104,20 @@ export default function TickOff({ store, onDark }: Props): JSX.Element {
 				/>
 			) : (
 				<>
+					{finding && (
+						<Found
+							key={finding.began}
+							{...{ plan, board, finding }}
+							onNote={(row, text, isLit) => {
+								change((all) => withNote(all, row, text, signed()));
+								if (isLit) tick({ row, step: 'lit' }, true);
+								else tell(tickWords.noted);
+								setOpen(row);
+							}}
+							onPlan={(next) => store.change(() => next)}
+							onClose={closeFound}
+						/>
+					)}
 					<p class="ticks-progress">
 						<strong>
 							{tickWords.progress(walk.filter(({ row, step }) => board.isDone(row, step)).length, walk.length)}

@@ -1,6 +1,6 @@
 import { type Plan, planSheet } from '../../../shared/plan/index.ts';
-import { type BrowserStore, deflateText, KEPT, toBase64url } from '../../storage/index.ts';
-import { type BesidePlan, planText } from './keep.ts';
+import { type BrowserStore, deflateText, toBase64url } from '../../storage/index.ts';
+import { type BesidePlan, planText, rigVersion } from './keep.ts';
 
 /** Most fixtures that bench and finder take. @throws NotFetched */
 export const mostOnBench = async (): Promise<number> => (await import('../rig/index.ts')).MOST.fixtures;
@@ -10,7 +10,7 @@ export const holdsPlan = (fragment: string): boolean => /^#?plan=/.test(fragment
 
 /** The fragment, with its `#`, that opens this plan. @param now ms since 1970 */
 export async function planLink(plan: Plan, now: number, beside: BesidePlan = {}): Promise<string> {
-	return `#plan=${KEPT.rigs.version}.${toBase64url(await deflateText(planText(plan, now, beside)))}`;
+	return `#plan=${rigVersion(plan, beside.before)}.${toBase64url(await deflateText(planText(plan, now, beside)))}`;
 }
 
 /** The address of the bench with this rig on it. @throws InputError `rig-plan.universes`, NotFetched */
@@ -19,8 +19,14 @@ export async function benchAddress(plan: Plan): Promise<string> {
 	return `/bench/${await linkOf({ sheet: planSheet(plan), log: [] })}`;
 }
 
-/** Has the finder begin on a fixture of this rig. @returns whether it will @throws InputError `rig-plan.universes`, NotFetched */
-export async function finderOn(plan: Plan, row: string, store: BrowserStore, now: number): Promise<boolean> {
+/** Has the finder begin on a fixture of this rig. @param id the rig's id on the device @returns whether it will @throws InputError `rig-plan.universes`, NotFetched */
+export async function finderOn(
+	plan: Plan,
+	id: string,
+	row: string,
+	store: BrowserStore,
+	now: number,
+): Promise<boolean> {
 	const { beginOn } = await import('../finder/index.ts');
-	return beginOn(store, planSheet(plan), row, now);
+	return beginOn(store, planSheet(plan), row, id, now);
 }

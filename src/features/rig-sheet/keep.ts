@@ -35,9 +35,17 @@ export interface BesidePlan {
 	readonly before?: Plan;
 }
 
+/** Whether a plan says what only the second version of kept rigs has. */
+const isSecond = ({ supply, surge, rows }: Plan): boolean =>
+	'link' in supply || 'curve' in supply || surge !== undefined || rows.some((row) => 'tilt' in row);
+
+/** The version of what is written: the first wherever an older site can read it, since phones of a crew are not all as new. */
+export const rigVersion = (plan: Plan, before?: Plan): number =>
+	[plan, ...(before ? [before] : [])].some(isSecond) ? rigs.version : 1;
+
 /** A plan as it is kept, saved to a file and sent. @param now ms since 1970 */
 export const planText = (plan: Plan, now: number, beside: BesidePlan = {}): string =>
-	JSON.stringify({ version: rigs.version, at: now, plan, ...beside });
+	JSON.stringify({ version: rigVersion(plan, beside.before), at: now, plan, ...beside });
 
 /** The text of a kept rig; null where there is none. */
 export const rigText = (store: BrowserStore, id: string): string | null => textAt(store, keyOf(id));

@@ -95,6 +95,7 @@ export function ofWhat(plan: Plan, { id, of }: Figure): string {
 		const [universe = '', run = ''] = of.split('.');
 		return plan.source === 'leader' ? figureWords.leaderLine : figureWords.line(universe, run);
 	}
+	if (id === 'charge-amperes') return '';
 	return figureWords.circuit(of);
 }
 

@@ -84,6 +84,33 @@ describe('the sums of a plan', () => {
 		expect(figure(given, 'breaker-left').value).toBeCloseTo(16 - barWatts / 115, 9);
 	});
 
+	test('a link and a surge wait for what labels say, and are then those less what is drawn', () => {
+		const plan = some('picket-8', 3, { circuit: 'A' });
+		expect(figure(plan, 'link-left')).toMatchObject({ value: null, needs: 'link' });
+		expect(figure(plan, 'surge')).toMatchObject({ value: null, needs: 'surge' });
+		const surge = { 'picket-8': 20 };
+		expect(figure({ ...plan, surge }, 'surge').value).toBe(60);
+		expect(figure({ ...plan, surge }, 'surge-left')).toMatchObject({ value: null, needs: 'breaker' });
+		const supply = { ...plan.supply, link: 6, breaker: 16 };
+		expect(figure({ ...plan, surge, supply }, 'surge-left')).toMatchObject({ value: null, needs: 'curve' });
+		expect(figure({ ...plan, supply }, 'link-left').value).toBeCloseTo(6 - (3 * barWatts) / 115, 9);
+		const over = figure({ ...plan, supply: { ...supply, link: 1 } }, 'link-left');
+		expect([isOver(over), isOver(figure({ ...plan, supply }, 'link-left'))]).toEqual([true, (3 * barWatts) / 115 > 6]);
+		// by hand: the least of B is 3 × 16 = 48, of C 80, of D 160
+		for (const [curve, left] of [
+			['B', -12],
+			['C', 20],
+			['D', 100],
+		] as const)
+			expect(figure({ ...plan, surge, supply: { ...supply, curve } }, 'surge-left').value).toBe(left);
+	});
+
+	test('all batteries at once draw the sum of their chargers over volts and power factor', () => {
+		const watts = bundledProfile('tallow-6')?.power.battery?.chargeWatts ?? 0;
+		expect(figure(some('tallow-6', 4), 'charge-amperes').value).toBeCloseTo((4 * watts) / (230 * 0.5), 9);
+		expect(figuresOf(some('picket-8', 2)).map(({ id }) => id)).not.toContain('charge-amperes');
+	});
+
 	test('hours at a look: the battery’s share over the watts of that look', () => {
 		const wash = bundledProfile('tallow-6');
 		const { battery, idleWatts } = wash?.power ?? { battery: null, idleWatts: 0 };

@@ -6,7 +6,7 @@ import { errorText } from '../../../../src/wording/index.ts';
 import { memory } from '../../storage/memory.ts';
 
 /** What the worker does, asked with no worker between: everything goes through JSON, as nothing else may cross. */
-function askHere(): AskRoute {
+export function askHere(): AskRoute {
 	const work = makeWork();
 	return async (route, asks, { onStage } = {}) => {
 		const act = work[route.replace('finder.', '') as keyof typeof work] as (

@@ -75,6 +75,7 @@ test('a verdict is counted by its kind of fault, where one kind is likelier than
 		tape: [],
 		share,
 		faults,
+		other: null,
 	});
 	const verdict = (because: 'sure' | 'mended', ...causes: ReturnType<typeof cause>[]) => ({
 		because,
@@ -108,8 +109,16 @@ test('the log as text has every step, the end, and the time', () => {
 			because: 'mended',
 			sure: 1,
 			causes: [
-				{ id: 'a', name: 'Lens covered: wash 3', cause: '', tape: [], share: 0.9, faults: ['lens-covered'] },
-				{ id: 'b', name: 'Another', cause: '', tape: [], share: 0.1, faults: ['b'] },
+				{
+					id: 'a',
+					name: 'Lens covered: wash 3',
+					cause: '',
+					tape: [],
+					share: 0.9,
+					faults: ['lens-covered'],
+					other: null,
+				},
+				{ id: 'b', name: 'Another', cause: '', tape: [], share: 0.1, faults: ['b'], other: null },
 			],
 			lost: null,
 			repairs: [],

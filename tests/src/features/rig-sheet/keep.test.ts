@@ -111,7 +111,7 @@ describe('a rig on its way', () => {
 		expect(await readPlanLink(link)).toEqual({ is: 'plan', plan });
 		for (const bad of ['#plan=1.AAAA', '#plan=x', '#plan=1.', link.slice(0, -8)])
 			expect(await readPlanLink(bad)).toEqual({ is: 'damaged' });
-		expect(await readPlanLink(link.replace('=1.', '=2.'))).toEqual({ is: 'newer' });
+		expect(await readPlanLink(link.replace('=1.', '=3.'))).toEqual({ is: 'newer' });
 	});
 
 	it('is made of the bench that is kept', async () => {
@@ -123,14 +123,24 @@ describe('a rig on its way', () => {
 		expect(await planOfBench(memory({ [KEPT.bench.key]: '{' }).store)).toEqual({ is: 'damaged' });
 	});
 
+	it('writes the first version wherever an older site can read it, and reads both', async () => {
+		const { plan } = packed(withRows(emptyPlan('Barn'), [{ profile: 'picket-8' }], nameOf));
+		const second = { ...plan, supply: { ...plan.supply, link: 13, curve: 'C' as const }, surge: { 'picket-8': 20 } };
+		expect([JSON.parse(planText(plan, 1)).version, JSON.parse(planText(second, 1)).version]).toEqual([1, 2]);
+		expect(JSON.parse(planText(plan, 1, { before: second })).version).toBe(2);
+		expect(await planLink(plan, 1)).toMatch(/^#plan=1\./);
+		expect(await planLink(second, 1)).toMatch(/^#plan=2\./);
+		for (const each of [plan, second]) expect(await readPlanText(planText(each, 1))).toMatchObject({ plan: each });
+	});
+
 	it('has the finder begin on one of its fixtures; a walk that stood there is set aside', async () => {
 		const sheet = bundledRig('four-in-line');
 		const { store } = memory({ [KEPT.walk.key]: '{"version":1,"walk":null}' });
-		expect(beginOn(store, sheet, 'wash-3', 5)).toBe(true);
+		expect(beginOn(store, sheet, 'wash-3', '00112233445566aa', 5)).toBe(true);
 		const { kept, damaged } = await readStored({ walk: store().getItem(KEPT.walk.key), counts: null });
 		expect(damaged).toEqual([]);
 		expect(kept?.walk).toMatchObject({ rig: { kind: 'sheet', sheet: { name: sheet.name } }, fixture: 'wash-3' });
 		expect(asidesIn(store, 'walk')).toHaveLength(1);
-		expect(beginOn(refuses, sheet, 'wash-3', 5)).toBe(false);
+		expect(beginOn(refuses, sheet, 'wash-3', '00112233445566aa', 5)).toBe(false);
 	});
 });

@@ -6,7 +6,9 @@ import { stepNames, stepShort, warningWords } from '#words/plan/index.ts';
 import {
 	boardOf,
 	emptyPlan,
+	LONGEST_NOTE,
 	linksOf,
+	mergedTicks,
 	NO_TICKS,
 	type Plan,
 	packed,
@@ -19,6 +21,7 @@ import {
 	withRows,
 	withTick,
 } from '../../../../shared/plan/index.ts';
+import { foundText, noteWith, planAsFound, wrongThen } from '../../../../src/features/rig-sheet/foundView.ts';
 import { planLink } from '../../../../src/features/rig-sheet/handing.ts';
 import { openedFrom } from '../../../../src/features/rig-sheet/incoming.ts';
 import { forgetRig, keepRig, keptRigs, planText, rigKeeper } from '../../../../src/features/rig-sheet/keep.ts';
@@ -252,5 +255,57 @@ describe('a fixture’s card', () => {
 		expect(stepDetail(plan, wash, links.get('wash-1') ?? null, 'linked')).toBe(
 			'data in from the desk · data out to Bar 1',
 		);
+	});
+});
+
+describe('what the finder found', () => {
+	const finding = {
+		fixture: 'wash-1',
+		began: 1,
+		was: 'Switched off: Wash 1',
+		isSure: true,
+		repair: 'Switch on Wash 1',
+		other: null,
+		at: 2,
+	};
+	const board = (all: RigTicks) => boardOf(says, all);
+
+	it('is noted under what stood, and not where there is no room for it', () => {
+		const text = foundText(finding);
+		expect(text).toBe('It was: Switched off: Wash 1. What fixed it: Switch on Wash 1.');
+		expect(noteWith(board(NO_TICKS), 'wash-1', text)).toBe(text);
+		const stood = withNote(NO_TICKS, 'wash-1', 'Lens cracked.', signed('AB'));
+		expect(noteWith(board(stood), 'wash-1', text)).toBe(`Lens cracked.\n${text}`);
+		const full = withNote(NO_TICKS, 'wash-1', 'x'.repeat(LONGEST_NOTE - text.length), signed('AB'));
+		expect(noteWith(board(full), 'wash-1', text)).toBeNull();
+	});
+
+	it('merges alike in any order with notes of others', () => {
+		const text = foundText(finding);
+		const one = withNote(NO_TICKS, 'wash-1', noteWith(board(NO_TICKS), 'wash-1', text) ?? '', signed('AB'));
+		const other = withTick(
+			withNote(NO_TICKS, 'wash-1', 'Lens cracked.', signed('CD')),
+			says,
+			{ row: 'wash-1', step: 'lit', on: true },
+			signed('CD'),
+		);
+		expect(mergedTicks(one, other)).toEqual(mergedTicks(other, one));
+		expect(
+			board(mergedTicks(one, other))
+				.notes('wash-1')
+				.map((note) => note.text),
+		).toEqual([text, 'Lens cracked.']);
+	});
+
+	it('a plan takes what its light stands at, and says what would be wrong then', () => {
+		const other = { fixture: 'wash-1', by: 'light' as const, universe: null, address: 3, mode: 'middle' };
+		const [row, next] = plan.rows;
+		if (!row || !next) throw new Error('two rows');
+		const same = planAsFound(plan, other, { address: next.address, mode: row.mode });
+		expect(same.rows[0]).toMatchObject({ address: next.address, shows: { address: next.address, mode: row.mode } });
+		expect(wrongThen(plan, same, row.id)).toHaveLength(1);
+		expect(wrongThen(plan, plan, row.id)).toEqual([]);
+		const desk = planAsFound(plan, { ...other, by: 'desk', universe: 2 }, other);
+		expect(desk.rows[0]).toMatchObject({ universe: 2, address: 3, shows: null });
 	});
 });

@@ -1,0 +1,9 @@
+/** Where a walk began from a plan, and that may be what is wrong. */
+export const planAsks = {
+	planWrong: {
+		light:
+			'The plan has another start address or mode. Set the light by the plan, unless the light is right and the plan is wrong.',
+		desk: 'The plan has another start address. Set the desk by the plan, unless the desk is right and the plan is wrong.',
+	},
+	changePlan: 'The plan is wrong: change it',
+} as const;

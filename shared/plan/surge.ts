@@ -1,0 +1,56 @@
+import { amps } from '../power/index.ts';
+import { BREAKER_TIMES } from './breaker.ts';
+import { type Figure, type FigurePart, figure, part } from './figure.ts';
+import { isOnBattery, profileOf } from './make.ts';
+import type { Plan } from './types.ts';
+
+/*
+ * What a circuit meets beside its steady load: the limit of a mains link, the surge at switching on, the charging of batteries.
+ */
+
+/** Amperes of a link socket's label less what is drawn: all of a row goes through its first link. */
+export function linkFigure({ supply }: Plan, circuit: string, drawn: number, parts: readonly FigurePart[]): Figure {
+	const { link = null } = supply;
+	if (link === null) return { ...figure('link-left', circuit, null, parts), needs: 'link' };
+	return figure('link-left', circuit, link - drawn, [part('link', link, 'given'), ...parts]);
+}
+
+/**
+ * Peak amperes if all of a circuit is switched on at once, and the least at which a breaker of that curve may trip at once, less
+ * that. The sum of peaks, as labels have them; how short they are is not in it.
+ * @param profiles of each fixture of the circuit
+ */
+export function surgeFigures({ supply, surge = {} }: Plan, circuit: string, profiles: readonly string[]): Figure[] {
+	const peaks = profiles.map((id) => surge[id]);
+	const unknown = peaks.filter((peak) => peak === undefined).length;
+	const sum = peaks.reduce<number>((all, peak) => all + (peak ?? 0), 0);
+	const parts = [part('surge', sum, 'given'), part('fixtures', profiles.length, 'given')];
+	if (unknown > 0)
+		return [{ ...figure('surge', circuit, null, [...parts, part('unknown', unknown, 'given')]), needs: 'surge' }];
+	const { breaker, curve = null } = supply;
+	const needs = breaker === null ? 'breaker' : curve === null ? 'curve' : null;
+	if (breaker === null || curve === null)
+		return [figure('surge', circuit, sum, parts), { ...figure('surge-left', circuit, null, parts), needs }];
+	const { least } = BREAKER_TIMES[curve];
+	return [
+		figure('surge', circuit, sum, parts),
+		figure('surge-left', circuit, least * breaker - sum, [
+			part('breaker', breaker, 'given'),
+			part('times', least, 'assumed'),
+			...parts,
+		]),
+	];
+}
+
+/** Amperes from the mains while every battery of the plan charges at once, dark. */
+export function chargeFigures(
+	plan: Plan,
+	{ volts, factor }: { readonly volts: FigurePart; readonly factor: FigurePart },
+): Figure[] {
+	const watts = plan.rows
+		.filter((row) => isOnBattery(plan, row))
+		.reduce((sum, { profile }) => sum + (profileOf(plan, profile)?.power.battery?.chargeWatts ?? 0), 0);
+	if (watts === 0) return [];
+	const parts = [part('charging-watts', watts, 'profile'), volts, factor];
+	return [figure('charge-amperes', '', amps(watts, volts.value, factor.value), parts)];
+}

@@ -1,0 +1,124 @@
+import type { JSX } from 'preact';
+import { useId, useState } from 'preact/hooks';
+import { planWords, rowWords, tickWords } from '#words/plan/index.ts';
+import { type Plan, profileOf, type TickBoard } from '../../../shared/plan/index.ts';
+import { Button, Notice, Title } from '../../ui/index.ts';
+import type { Finding } from '../finder/index.ts';
+import { foundText, noteWith, planAsFound, type StandsAt, standsText, wrongThen } from './foundView.ts';
+import { NumberBox } from './Rows.tsx';
+
+const words = tickWords.found;
+
+interface Props {
+	plan: Plan;
+	board: TickBoard;
+	finding: Finding;
+	/** Writes a note on a row, and ticks it as lit where that is asked for. */
+	onNote: (row: string, text: string, isLit: boolean) => void;
+	onPlan: (next: Plan) => void;
+	/** It is dealt with, or left. */
+	onClose: () => void;
+}
+
+/** What the finder found on this rig: noted with one tap, or the plan changed by it. */
+export default function Found(props: Props): JSX.Element | null {
+	const { plan, finding, onClose } = props;
+	const row = plan.rows.find(({ id }) => id === finding.fixture);
+	if (!row) return null;
+	return (
+		<section class="tick-found" aria-label={words.title(row.name)} data-found={finding.repair !== null}>
+			<Notice kind={finding.repair === null ? 'plain' : 'good'}>
+				<Title level={2}>{words.title(row.name)}</Title>
+				{finding.repair === null && finding.other ? (
+					<Asks {...props} other={finding.other} />
+				) : (
+					<Noted {...props} row={row.id} />
+				)}
+				<Button look="quiet" onClick={onClose}>
+					{words.leave}
+				</Button>
+			</Notice>
+		</section>
+	);
+}
+
+function Noted({ board, finding, onNote, onClose, row }: Props & { row: string }): JSX.Element {
+	const text = noteWith(board, row, foundText(finding));
+	const note = (isLit: boolean): void => {
+		if (text === null) return;
+		onNote(row, text, isLit);
+		onClose();
+	};
+	return (
+		<>
+			<p>{foundText(finding)}</p>
+			{text === null && <p class="tick-told">{words.full}</p>}
+			<div class="rig-ways">
+				<Button look="main" disabled={text === null} onClick={() => note(false)}>
+					{words.noteIt}
+				</Button>
+				<Button disabled={text === null} onClick={() => note(true)}>
+					{words.noteLit}
+				</Button>
+			</div>
+			<p class="rig-soft">{words.litHint}</p>
+		</>
+	);
+}
+
+/** The plan says one thing and the light, or the desk, another: which of the two changes is for the person to say. */
+function Asks(props: Props & { other: NonNullable<Finding['other']> }): JSX.Element | null {
+	const { plan, board, finding, other, onNote, onPlan, onClose } = props;
+	const [at, stand] = useState<StandsAt>(other);
+	const mode = useId();
+	const row = plan.rows.find(({ id }) => id === other.fixture);
+	if (!row) return null;
+	const next = planAsFound(plan, other, at);
+	const wrong = wrongThen(plan, next, row.id);
+	const profile = profileOf(plan, row.profile);
+	return (
+		<>
+			<p>{words.asks[other.by](row.name, standsText(plan, row.id, row))}</p>
+			<div class="rig-fields">
+				<NumberBox
+					label={words.address[other.by]}
+					value={at.address}
+					most={512}
+					onNumber={(address) => stand({ ...at, address })}
+				/>
+				<div class="rig-field">
+					<label for={mode}>{rowWords.mode}</label>
+					<select id={mode} value={at.mode} onChange={(event) => stand({ ...at, mode: event.currentTarget.value })}>
+						{profile?.modes.map(({ id, name }) => (
+							<option key={id} value={id}>
+								{name}
+							</option>
+						))}
+					</select>
+				</div>
+			</div>
+			{wrong.map((each) => (
+				<p key={each} class="tick-told">
+					{words.ifChanged(each)}
+				</p>
+			))}
+			<div class="rig-ways">
+				<Button href="/finder/">{words.lightChanges[other.by]}</Button>
+				<Button
+					look="main"
+					onClick={() => {
+						onPlan(next);
+						const said = noteWith(board, row.id, words.planChanged(finding.was, standsText(plan, row.id, at)));
+						if (said !== null) onNote(row.id, said, false);
+						onClose();
+					}}
+				>
+					{words.planChanges(standsText(plan, row.id, at))}
+				</Button>
+			</div>
+			<p class="rig-soft">
+				{words.after[other.by]} {planWords.repaired}
+			</p>
+		</>
+	);
+}

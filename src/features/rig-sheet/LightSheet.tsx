@@ -1,0 +1,190 @@
+import type { JSX } from 'preact';
+import { useId, useMemo, useState } from 'preact/hooks';
+import { cautions, siteFirst } from '#words/cautions/index.ts';
+import { lightWords, planWords } from '#words/plan/index.ts';
+import { lightChanges, lightOf, type Plan, type PlanRow, type RowLight } from '../../../shared/plan/index.ts';
+import { Button, CautionLine, Live, Title } from '../../ui/index.ts';
+import { changesText, lightText, nextText, poolText, sumText } from './lightView.ts';
+import { NumberBox } from './Rows.tsx';
+import type { PlanStore } from './store.ts';
+import { lengthIn, metresFrom, type Units } from './units.ts';
+import { cautionsOf, withRow } from './view.ts';
+
+/** Light on the wall: every fixture's throw, pool, lux and overlap, and what a move would change. */
+export default function LightSheet({ store }: { store: PlanStore }): JSX.Element {
+	const { plan } = store;
+	const [units, pick] = useState<Units>('metric');
+	const lights = useMemo(() => lightOf(plan), [plan]);
+	const nameOf = (id: string): string => plan.rows.find((row) => row.id === id)?.name ?? id;
+	return (
+		<section class="rig-light" aria-label={planWords.tabs.light}>
+			<p>{lightWords.lead}</p>
+			<fieldset class="rig-from">
+				<legend>{lightWords.units}</legend>
+				{(['metric', 'imperial'] as const).map((each) => (
+					<label key={each} class="rig-check">
+						<input type="radio" name="units" checked={units === each} onChange={() => pick(each)} />
+						<span>{lightWords.unitNames[each]}</span>
+					</label>
+				))}
+			</fieldset>
+			<Wall plan={plan} lights={lights} units={units} />
+			{/* biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls sideways on a phone, and by keys too */}
+			<section class="patch-scroll" tabIndex={0} aria-label={lightWords.table}>
+				<table class="patch sheet-table">
+					<thead>
+						<tr>
+							{Object.values(lightWords.heads).map((head) => (
+								<th key={head} scope="col">
+									{head}
+								</th>
+							))}
+						</tr>
+					</thead>
+					<tbody>
+						{lights.map((light) => (
+							<tr key={light.row}>
+								<th scope="row">
+									{nameOf(light.row)}
+									<details>
+										<summary aria-label={`${lightWords.sums}: ${nameOf(light.row)}`}>{lightWords.sums}</summary>
+										{sumText(plan, light, units)}
+									</details>
+								</th>
+								<td>{lightWords.length(units, lengthIn(units, light.throw))}</td>
+								<td>{poolText(light, units)}</td>
+								<td>{lightText(light, units)}</td>
+								<td>{nextText(light, units, nameOf)}</td>
+							</tr>
+						))}
+					</tbody>
+				</table>
+			</section>
+			<Move store={store} units={units} nameOf={nameOf} />
+			{cautionsOf(plan, plan.rows).map((id) => (
+				<CautionLine key={id} caution={cautions[id]} siteFirst={siteFirst} />
+			))}
+		</section>
+	);
+}
+
+/** The wall as it is seen from the room, with the pool of each fixture to half its peak. */
+function Wall({ plan, lights, units }: { plan: Plan; lights: readonly RowLight[]; units: Units }): JSX.Element {
+	const { width, height } = plan.hall;
+	const xs = new Map(plan.rows.map(({ id, place }) => [id, place.x]));
+	const said = (metres: number): string => lightWords.length(units, lengthIn(units, metres));
+	return (
+		<svg
+			class="light-wall"
+			viewBox={`0 0 ${width} ${height}`}
+			role="img"
+			aria-label={lightWords.wall(said(width), said(height))}
+		>
+			<rect class="light-ground" width={width} height={height} />
+			{lights.map(({ row, wide, high, aim }) =>
+				[wide, high, aim].every(Number.isFinite) ? (
+					<ellipse key={row} class="light-pool" cx={xs.get(row) ?? 0} cy={height - aim} rx={wide / 2} ry={high / 2} />
+				) : null,
+			)}
+		</svg>
+	);
+}
+
+interface MoveProps {
+	store: PlanStore;
+	units: Units;
+	nameOf: (row: string) => string;
+}
+
+/** A fixture moved or turned, to see what that does before it is done. */
+function Move({ store, units, nameOf }: MoveProps): JSX.Element | null {
+	const { plan } = store;
+	const id = useId();
+	const [picked, pick] = useState<string | null>(null);
+	const [change, set] = useState<Partial<PlanRow>>({});
+	const [said, say] = useState('');
+	const row = plan.rows.find((each) => each.id === picked) ?? plan.rows[0];
+	if (!row) return null;
+	const at = { ...row, ...change };
+	const next = withRow(plan, row.id, change);
+	const changes = Object.keys(change).length === 0 ? null : changesText(lightChanges(plan, next), units, nameOf);
+	const unit = lightWords.unitShort[units];
+	const round = (metres: number): number => Math.round(lengthIn(units, metres) * 100) / 100;
+	const place = (part: Partial<PlanRow['place']>): void => set({ ...change, place: { ...at.place, ...part } });
+	const box = (key: 'x' | 'y' | 'throw', least: number, most: number): JSX.Element => (
+		<NumberBox
+			key={`${row.id} ${key} ${units}`}
+			label={lightWords.fields[key](unit)}
+			value={round(at.place[key])}
+			least={round(least)}
+			most={round(most)}
+			isWhole={false}
+			onNumber={(length) => place({ [key]: Math.min(most, Math.max(least, metresFrom(units, length))) })}
+		/>
+	);
+	return (
+		<section class="light-move" aria-labelledby={`${id} title`}>
+			<Title level={2} id={`${id} title`}>
+				{lightWords.move}
+			</Title>
+			<div class="rig-fields">
+				<div class="rig-field">
+					<label for={id}>{lightWords.which}</label>
+					<select
+						id={id}
+						value={row.id}
+						onChange={(event) => {
+							pick(event.currentTarget.value);
+							set({});
+							say('');
+						}}
+					>
+						{plan.rows.map((each) => (
+							<option key={each.id} value={each.id}>
+								{each.name}
+							</option>
+						))}
+					</select>
+				</div>
+				{box('x', 0, plan.hall.width)}
+				{box('y', 0, plan.hall.height)}
+				{box('throw', 0.2, 100)}
+				<NumberBox
+					key={`${row.id} tilt`}
+					label={lightWords.fields.tilt}
+					value={at.tilt ?? 0}
+					least={-80}
+					most={80}
+					isWhole={false}
+					onNumber={(tilt) => set({ ...change, tilt })}
+				/>
+			</div>
+			{changes && (
+				<>
+					<h3>{lightWords.changes}</h3>
+					{changes.length === 0 ? (
+						<p>{lightWords.same}</p>
+					) : (
+						<ul>
+							{changes.map((each) => (
+								<li key={each}>{each}</li>
+							))}
+						</ul>
+					)}
+					<Button
+						look="main"
+						onClick={() => {
+							store.change(() => next);
+							set({});
+							say(lightWords.moved);
+						}}
+					>
+						{lightWords.doMove}
+					</Button>
+				</>
+			)}
+			<p aria-hidden="true">{said}</p>
+			<Live text={[said, ...(changes ?? [])].filter(Boolean).join('. ')} />
+		</section>
+	);
+}

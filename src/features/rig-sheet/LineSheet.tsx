@@ -1,0 +1,92 @@
+import type { JSX } from 'preact';
+import { useMemo } from 'preact/hooks';
+import { changeWords, figureWords, labelWords, lineWords, printWords } from '#words/plan/index.ts';
+import { linksOf, type Plan } from '../../../shared/plan/index.ts';
+import { numberedCables } from './cableLabels.ts';
+import { endName } from './changesView.ts';
+import { DRAWING, type Lane, lanesOf } from './linePlan.ts';
+
+/** The line as a drawing along the room, run by run, and its cables as a list. */
+export function LineSheet({ plan, digest }: { plan: Plan; digest: string }): JSX.Element {
+	const lanes = useMemo(() => lanesOf(plan), [plan]);
+	const cables = useMemo(() => numberedCables(plan), [plan]);
+	const ends = useMemo(
+		() =>
+			[...linksOf(plan)].flatMap(([row, { to }]) =>
+				to === null ? (plan.rows.find(({ id }) => id === row)?.name ?? []) : [],
+			),
+		[plan],
+	);
+	return (
+		<>
+			<h2 class="patch-title">
+				{plan.name} · {changeWords.mark(digest)}
+			</h2>
+			<p>{lineWords.lead}</p>
+			{lanes.map((lane) => (
+				// biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls sideways on a phone, and by keys too
+				<figure key={`${lane.universe}.${lane.run}`} class="lane" tabIndex={0}>
+					<figcaption>
+						{plan.source === 'leader'
+							? figureWords.leaderLine
+							: figureWords.line(String(lane.universe), String(lane.run))}
+					</figcaption>
+					<Drawing plan={plan} lane={lane} />
+				</figure>
+			))}
+			<p>{lineWords.ends(ends)}</p>
+			{/* biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls sideways on a phone, and by keys too */}
+			<section class="patch-scroll" tabIndex={0} aria-label={lineWords.cables}>
+				<table class="patch sheet-table">
+					<thead>
+						<tr>
+							{Object.values(lineWords.heads).map((head) => (
+								<th key={head} scope="col">
+									{head}
+								</th>
+							))}
+						</tr>
+					</thead>
+					<tbody>
+						{cables.map(({ n, universe, from, to, length }) => (
+							<tr key={n}>
+								<td>{labelWords.cable(n)}</td>
+								<td>{universe}</td>
+								<td>{endName([plan], from)}</td>
+								<td>{endName([plan], to)}</td>
+								<td>{labelWords.metres(length)}</td>
+							</tr>
+						))}
+					</tbody>
+				</table>
+			</section>
+			<p>{figureWords.spare}</p>
+		</>
+	);
+}
+
+/** One run: dots along the room with the numbers of the list, black ones overhead, and the cable through them. */
+function Drawing({ plan, lane }: { plan: Plan; lane: Lane }): JSX.Element {
+	const { width, dot, level } = DRAWING;
+	const height = lane.levels * level + 2;
+	const y = (at: number): number => height - 1 - level / 2 - at * level;
+	const path = lane.stops.map(({ at, level: on }) => `L${at} ${y(on)}`).join(' ');
+	const last = lane.stops.at(-1);
+	const nameOf = (row: string): string => plan.rows.find(({ id }) => id === row)?.name ?? row;
+	const told = lane.stops.map(({ row }) => nameOf(row));
+	return (
+		<svg viewBox={`0 0 ${width} ${height}`} role="img" aria-label={lineWords.drawn(told)}>
+			{plan.source === 'desk' && <rect class="lane-desk" x={0.5} y={y(0) - 3} width={6} height={6} />}
+			<path class="lane-cable" d={`M${plan.source === 'desk' ? 6.5 : (lane.stops[0]?.at ?? 0)} ${y(0)} ${path}`} />
+			{last && <path class="lane-end" d={`M${last.at} ${y(last.level)} h${dot / 2 + 1.5} m0 -2.5 v5`} />}
+			{lane.stops.map(({ row, n, at, level: on, overhead }) => (
+				<g key={row} class="lane-stop" data-overhead={overhead}>
+					<circle cx={at} cy={y(on)} r={dot / 2 - 0.2} />
+					<text x={at} y={y(on) + 1.25} text-anchor="middle">
+						{printWords.number(n)}
+					</text>
+				</g>
+			))}
+		</svg>
+	);
+}

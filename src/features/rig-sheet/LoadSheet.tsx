@@ -1,0 +1,157 @@
+import type { JSX } from 'preact';
+import { useMemo, useState } from 'preact/hooks';
+import { cautions, siteFirst } from '#words/cautions/index.ts';
+import {
+	changeWords,
+	figureNames,
+	figureWords,
+	howWords,
+	loadWords,
+	needWords,
+	partNames,
+	unitOf,
+} from '#words/plan/index.ts';
+import { EIA485 } from '../../../shared/dmx/index.ts';
+import {
+	CABLE_SLACK,
+	type Figure,
+	figuresOf,
+	isNear,
+	isOfBattery,
+	isOver,
+	type Plan,
+	type PlanDigests,
+} from '../../../shared/plan/index.ts';
+import { CautionBox, Field } from '../../ui/index.ts';
+import { type ClockTime, plugInBy, readTime } from './plugIn.ts';
+import { cautionsOf, ofWhat } from './view.ts';
+
+/** Sums that a load sheet tells, beside those of batteries. */
+const NOT_HERE: readonly Figure['id'][] = ['unit-loads', 'cable-metres'];
+
+/** Load sheet and charge plan: every sum open, with where each number comes from. */
+export function LoadSheet({ plan, digests }: { plan: Plan; digests: PlanDigests }): JSX.Element {
+	const figures = useMemo(() => figuresOf(plan), [plan]);
+	const load = figures.filter(({ id }) => !isOfBattery(id) && !NOT_HERE.includes(id));
+	const charge = figures.filter(({ id }) => isOfBattery(id));
+	return (
+		<>
+			<section class="sheet-page">
+				<h2 class="patch-title">
+					{loadWords.load}: {plan.name} · {changeWords.mark(digests.load)}
+				</h2>
+				<p>{siteFirst}</p>
+				{load.length === 0 ? <p>{loadWords.noLoad}</p> : <Sums plan={plan} figures={load} label={loadWords.load} />}
+			</section>
+			<section class="sheet-page">
+				<h2 class="patch-title">
+					{loadWords.charge}: {plan.name} · {changeWords.mark(digests.charge)}
+				</h2>
+				{charge.length === 0 ? (
+					<p>{loadWords.noCharge}</p>
+				) : (
+					<>
+						<ChargeBy plan={plan} figures={charge} />
+						<Sums plan={plan} figures={charge} label={loadWords.charge} />
+					</>
+				)}
+			</section>
+			<section class="sheet-page sheet-care">
+				{cautionsOf(plan, plan.rows).map((id) => (
+					<CautionBox key={id} caution={cautions[id]} level={2} />
+				))}
+			</section>
+		</>
+	);
+}
+
+function Sums({ plan, figures, label }: { plan: Plan; figures: readonly Figure[]; label: string }): JSX.Element {
+	const notes = [...new Set(figures.map(({ id }) => id))];
+	return (
+		<>
+			{/* biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls sideways on a phone, and by keys too */}
+			<section class="patch-scroll" tabIndex={0} aria-label={label}>
+				<table class="patch sheet-table">
+					<thead>
+						<tr>
+							{Object.values(loadWords.heads).map((head) => (
+								<th key={head} scope="col">
+									{head}
+								</th>
+							))}
+						</tr>
+					</thead>
+					<tbody>
+						{figures.map((figure) => (
+							<tr key={`${figure.id} ${figure.of}`} data-over={isOver(figure)}>
+								<td>{figureNames[figure.id](ofWhat(plan, figure), EIA485.mostUnitLoads)}</td>
+								<td>
+									<strong>
+										{figure.value === null ? figureWords.unknown : figureWords.value(figure.value, unitOf[figure.id])}
+									</strong>
+								</td>
+								<td>
+									{figure.parts
+										.map(({ id, value, how }) => loadWords.part(partNames[id], figureWords.part(value), howWords[how]))
+										.join('; ')}
+									{said(figure) !== '' && <strong> {said(figure)}</strong>}
+								</td>
+							</tr>
+						))}
+					</tbody>
+				</table>
+			</section>
+			<ul class="sheet-notes">
+				{notes.map((id) => (
+					<li key={id}>{figureWords.notes[id](CABLE_SLACK)}</li>
+				))}
+			</ul>
+		</>
+	);
+}
+
+/** What is wanting, or what is over. */
+function said(figure: Figure): string {
+	if (figure.needs !== null) return needWords[figure.needs];
+	if (figure.id === 'breaker-left' && isOver(figure)) return figureWords.over;
+	if (figure.id === 'link-left' && isOver(figure)) return figureWords.overLink;
+	return isNear(figure) ? figureWords.near : '';
+}
+
+const timeText = ({ hour, minute, daysBefore }: ClockTime): string => loadWords.at(hour, minute, daysBefore);
+
+/** When each kind must be plugged in to be charged in time. */
+function ChargeBy({ plan, figures }: { plan: Plan; figures: readonly Figure[] }): JSX.Element {
+	const [text, type] = useState('');
+	const by = readTime(text);
+	return (
+		<>
+			<div class="no-print rig-fields">
+				<Field
+					label={loadWords.chargedBy}
+					type="time"
+					value={text}
+					onChange={(event) => type(event.currentTarget.value)}
+				/>
+			</div>
+			<ul class="sheet-notes">
+				{figures
+					.filter(({ id, value }) => id === 'charge-hours' && value !== null)
+					.map((figure) => (
+						<li key={figure.of}>
+							<strong>
+								{by
+									? loadWords.plugIn(
+											ofWhat(plan, figure),
+											timeText({ ...by, daysBefore: 0 }),
+											timeText(plugInBy(by, figure.value ?? 0)),
+										)
+									: loadWords.noTime(ofWhat(plan, figure))}
+							</strong>
+						</li>
+					))}
+			</ul>
+			<p>{loadWords.slow}</p>
+		</>
+	);
+}

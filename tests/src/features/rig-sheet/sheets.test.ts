@@ -1,0 +1,179 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { changeWords } from '#words/plan/index.ts';
+import {
+	digestsOf,
+	emptyPlan,
+	linesOf,
+	packed,
+	planSheet,
+	readDigest,
+	verdictOn,
+	withRows,
+} from '../../../../shared/plan/index.ts';
+import { numberedCables } from '../../../../src/features/rig-sheet/cableLabels.ts';
+import {
+	FIRST_GRID,
+	isLargeEnough,
+	type LabelGrid,
+	labelSize,
+	onSheets,
+	SHEET_SIZES,
+} from '../../../../src/features/rig-sheet/labelGrid.ts';
+import { DRAWING, lanesOf, levelsFor } from '../../../../src/features/rig-sheet/linePlan.ts';
+import { plugInBy, readTime } from '../../../../src/features/rig-sheet/plugIn.ts';
+import { nameOf } from '../../../../src/features/rig-sheet/view.ts';
+import { runs } from '../../../runs.ts';
+import { plans } from '../../../shared/plan/plans.ts';
+
+const grids: fc.Arbitrary<LabelGrid> = fc.record({
+	paper: fc.constantFrom('a4' as const, 'letter' as const, 'strip' as const),
+	columns: fc.integer({ min: 1, max: 20 }),
+	rows: fc.integer({ min: 1, max: 20 }),
+	top: fc.integer({ min: 0, max: 60 }),
+	side: fc.integer({ min: 0, max: 60 }),
+	gapAcross: fc.integer({ min: 0, max: 30 }),
+	gapDown: fc.integer({ min: 0, max: 30 }),
+	used: fc.integer({ min: 0, max: 399 }),
+	tape: fc.integer({ min: 6, max: 110 }),
+	length: fc.integer({ min: 20, max: 300 }),
+});
+
+describe('a grid of labels', () => {
+	it('is as a sheet measures: margins, labels and gaps come to its width and height', () => {
+		// by hand: (210 − 14) ÷ 3 across, (297 − 20) ÷ 8 down
+		expect(labelSize(FIRST_GRID).width).toBeCloseTo(65.333, 3);
+		expect(labelSize(FIRST_GRID).height).toBeCloseTo(34.625, 3);
+		fc.assert(
+			fc.property(grids, (grid) => {
+				const { width, height } = labelSize(grid);
+				if (grid.paper === 'strip') {
+					expect([height, width]).toEqual([grid.tape, grid.length]);
+					return;
+				}
+				const sheet = SHEET_SIZES[grid.paper];
+				expect(2 * grid.side + grid.columns * width + (grid.columns - 1) * grid.gapAcross).toBeCloseTo(sheet.width, 6);
+				expect(2 * grid.top + grid.rows * height + (grid.rows - 1) * grid.gapDown).toBeCloseTo(sheet.height, 6);
+			}),
+			{ numRuns: runs(200) },
+		);
+	});
+
+	it('holds every label once, in order, and leaves used ones empty', () => {
+		fc.assert(
+			fc.property(grids, fc.integer({ min: 0, max: 60 }), (grid, count) => {
+				const labels = Array.from({ length: count }, (_, i) => i);
+				const sheets = onSheets(grid, labels);
+				const all = sheets.flat();
+				expect(all.filter((each) => each !== null)).toEqual(labels);
+				const each = grid.paper === 'strip' ? 1 : grid.columns * grid.rows;
+				for (const sheet of sheets) expect(sheet.length).toBeLessThanOrEqual(each);
+				const empty = grid.paper === 'strip' || count === 0 ? 0 : Math.min(grid.used, each - 1);
+				expect(all.findIndex((it) => it !== null)).toBe(count === 0 ? -1 : empty);
+				expect(all.length - count).toBe(empty);
+			}),
+			{ numRuns: runs(200) },
+		);
+	});
+
+	it('is refused where a start address would not be read', () => {
+		expect(isLargeEnough(FIRST_GRID)).toBe(true);
+		expect(isLargeEnough({ ...FIRST_GRID, columns: 6 })).toBe(false);
+		expect(isLargeEnough({ ...FIRST_GRID, rows: 20 })).toBe(false);
+		expect(isLargeEnough({ ...FIRST_GRID, paper: 'strip', tape: 12 })).toBe(false);
+	});
+});
+
+describe('the line on paper', () => {
+	it('labels each cable of the rig sheet once, with its own ends and length', () => {
+		fc.assert(
+			fc.property(plans, (plan) => {
+				const cables = numberedCables(plan);
+				const sheet = planSheet(plan);
+				expect(cables.map(({ length }) => length)).toEqual(sheet.cables.map(({ length }) => length));
+				expect(cables.map(({ n }) => n)).toEqual(sheet.cables.map((_, i) => i + 1));
+				const end = (text: string | null) => text?.split(':')[0];
+				for (const [i, { from, to }] of cables.entries()) {
+					const its = sheet.cables[i];
+					if (from.is === 'row') expect(end(its?.from ?? null)).toBe(from.row);
+					if (to.is === 'row') expect(end(its?.to ?? null)).toBe(to.row);
+				}
+			}),
+			{ numRuns: runs(60) },
+		);
+	});
+
+	it('draws no fixture over another, none outside, and as few levels as stand at one spot', () => {
+		fc.assert(
+			fc.property(fc.array(fc.integer({ min: 0, max: 200 }), { maxLength: 40 }), (at) => {
+				const levels = levelsFor(at, DRAWING.dot);
+				for (const [i, one] of at.entries())
+					for (const [j, other] of at.entries())
+						if (i < j && levels[i] === levels[j]) expect(Math.abs(one - other)).toBeGreaterThanOrEqual(DRAWING.dot);
+				// the most that lie within one dot's width anywhere need that many levels, and no more are used
+				const crowd = Math.max(0, ...at.map((x) => at.filter((y) => y <= x && x - y < DRAWING.dot).length));
+				expect(Math.max(0, ...levels.map((level) => level + 1))).toBe(crowd);
+			}),
+			{ numRuns: runs(100) },
+		);
+		fc.assert(
+			fc.property(plans, (plan) => {
+				const stops = lanesOf(plan).flatMap((lane) => lane.stops);
+				expect(stops.map(({ row }) => row)).toEqual(
+					linesOf(plan).flatMap((line) => line.runs.flatMap(({ rows }) => rows)),
+				);
+				for (const { at, n, row } of stops) {
+					expect(at).toBeGreaterThanOrEqual(DRAWING.side);
+					expect(at).toBeLessThanOrEqual(DRAWING.width - DRAWING.side + 1e-9);
+					expect(plan.rows[n - 1]?.id).toBe(row);
+				}
+			}),
+			{ numRuns: runs(60) },
+		);
+	});
+
+	it('every new sheet carries a mark that says what it is, and that it is old once it is', () => {
+		const rows = [{ profile: 'tallow-6' }, { profile: 'picket-8', circuit: 'A' }];
+		const { plan } = packed(withRows(emptyPlan('Barn'), rows, nameOf));
+		const moved = {
+			...plan,
+			supply: { ...plan.supply, volts: 120 },
+			show: { ...plan.show, look: 0.5 },
+			rows: plan.rows.map((row) => ({ ...row, place: { ...row.place, x: row.place.x * 6 } })),
+		};
+		const digests = digestsOf(plan);
+		const marks = { line: digests.line, load: digests.load, charge: digests.charge, cable: digests.cable('bar-1') };
+		for (const [sheet, mark] of Object.entries(marks)) {
+			expect(readDigest(mark)).toBe(mark);
+			expect(verdictOn(mark, plan, null)).toMatchObject({ is: 'current', of: { sheet } });
+			expect(verdictOn(mark, moved, plan), sheet).toMatchObject({ is: 'old', of: { sheet } });
+			expect(changeWords.sheet).toHaveProperty(sheet);
+		}
+	});
+});
+
+describe('when to plug in', () => {
+	it.each([
+		['19:30', 5, { hour: 14, minute: 30, daysBefore: 0 }],
+		['19:30', 5.04, { hour: 14, minute: 25, daysBefore: 0 }],
+		['02:00', 4, { hour: 22, minute: 0, daysBefore: 1 }],
+		['00:00', 30, { hour: 18, minute: 0, daysBefore: 2 }],
+	] as const)('charged by %s with %d h to charge', (text, hours, at) => {
+		const by = readTime(text);
+		if (!by) throw new Error(text);
+		expect(plugInBy(by, hours)).toEqual(at);
+	});
+
+	it('is never later than the hours say, nor five minutes early', () => {
+		fc.assert(
+			fc.property(fc.integer({ min: 0, max: 1439 }), fc.double({ min: 0, max: 60, noNaN: true }), (minute, hours) => {
+				const at = plugInBy({ hour: Math.floor(minute / 60), minute: minute % 60 }, hours);
+				const left = minute - (at.hour * 60 + at.minute - at.daysBefore * 1440) - hours * 60;
+				expect(left).toBeGreaterThan(-1e-3);
+				expect(left).toBeLessThan(5.001);
+			}),
+			{ numRuns: runs(200) },
+		);
+		for (const bad of ['', '24:00', '7', '7:60', 'noon']) expect(readTime(bad)).toBeNull();
+	});
+});
