@@ -1,8 +1,27 @@
-import { type ConditionIs, conditions, drills, drillWords, findings, harms, states } from '#words/drills/index.ts';
+import {
+	type ConditionIs,
+	conditions,
+	drills,
+	drillWords,
+	findings,
+	harms,
+	ownDrills,
+	states,
+} from '#words/drills/index.ts';
 import type { Says } from '#words/rig/index.ts';
 import { formatLevel } from '../../shared/dmx/index.ts';
 import { type Profile, SETTING_KEYS, type SettingKey, type SettingValue } from '../../shared/profile/index.ts';
-import type { Drill, DrillCondition, FactValue, Finding, Harm, Range, Source, Task } from '../../sim/drill/index.ts';
+import type {
+	Drill,
+	DrillCondition,
+	FactValue,
+	Finding,
+	Harm,
+	OwnTask,
+	Range,
+	Source,
+	Task,
+} from '../../sim/drill/index.ts';
 import { type FactWords, fill, sentence, type TemplateFacts } from './fill.ts';
 import { listed, settingTitle, settingValueText } from './kinds.ts';
 import { placeText, sheetKinds, sheetProfile } from './sheetNames.ts';
@@ -16,6 +35,11 @@ export function drillTask(drill: Drill): string {
 		{ ...facts, hasAddress: facts['address'] !== undefined },
 		kindsFor(drill, String(about ?? drill.sheet.fixtures[0]?.id)),
 	);
+}
+
+/** What a task on a fixture of somebody's own asks, in a sentence. */
+export function ownTaskText({ task, facts }: OwnTask): string {
+	return sentence(ownDrills.task, facts, kindsFor(task, String(facts['fixture'])));
 }
 
 /** One condition of a drill's goal, as a sentence that is true once it holds. */

@@ -1,5 +1,6 @@
 import path from 'node:path';
 import { goOf } from '../../src/features/drills/go.ts';
+import { unseen } from '../../src/features/invented/index.ts';
 import { type Lesson, practiceOf, readLesson } from '../../src/features/lessons/index.ts';
 import { filesUnder, textOf } from '../house/tree.ts';
 
@@ -55,4 +56,4 @@ export const taskSeeds = ({ tasks: [first, ...rest] }: Lesson): readonly number[
 	first && 'drill' in first ? [1, 7, 295, 4_000_000_007] : [0, ...rest.map((_, i) => i + 1)];
 
 /** A lesson's task, as it is drawn from a seed, and its words. */
-export const taskFrom = (lesson: Lesson, seed: number) => goOf(practiceOf(lesson).task, seed);
+export const taskFrom = (lesson: Lesson, seed: number) => goOf(practiceOf(lesson).task, seed, unseen);

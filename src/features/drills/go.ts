@@ -1,6 +1,6 @@
-import { type BundledKind, makeDrill, type Task } from '../../../sim/drill/index.ts';
+import { type DrillKind, isUnseen, makeDrill, type Task, type UnseenMaker } from '../../../sim/drill/index.ts';
 import { drillTask } from '../../wording/index.ts';
-import { anySeed } from './link.ts';
+import { anySeed, seedAfter } from './link.ts';
 
 /** A task, and its words. */
 export interface OneTask {
@@ -9,11 +9,14 @@ export interface OneTask {
 }
 
 /** A task that somebody else sets, such as a lesson: a kind of drill, drawn afresh at each go, or one task in several cases. */
-export type TaskSet = { readonly drill: BundledKind } | { readonly cases: readonly OneTask[] };
+export type TaskSet = { readonly drill: DrillKind } | { readonly cases: readonly OneTask[] };
 
-/** A seed by chance for another go. @param not one that is not to come again, where there is a choice */
+/** Whether its panels are ones that nobody has seen, which take words to make. */
+export const isSetUnseen = (set: TaskSet): boolean => 'drill' in set && isUnseen(set.drill);
+
+/** A seed by chance for another go. @param not the last one, not to come again where there is a choice; of panels never seen nor its law */
 export function seedOf(set: TaskSet, not?: number): number {
-	if ('drill' in set) return anySeed(not);
+	if ('drill' in set) return not === undefined ? anySeed() : seedAfter(set.drill, not);
 	const others = set.cases.map((_, i) => i).filter((i) => i !== not);
 	return others[anySeed() % Math.max(1, others.length)] ?? 0;
 }
@@ -21,13 +24,23 @@ export function seedOf(set: TaskSet, not?: number): number {
 /** Whether another go is another task. */
 export const hasOthers = (set: TaskSet): boolean => 'drill' in set || set.cases.length > 1;
 
-/** One go at such a task, and its words. @param seed which drill of the kind, or which of the cases, again from the first past the last */
-export function goOf(set: TaskSet, seed: number): OneTask {
+/**
+ * One go at such a task, and its words.
+ * @param seed which drill of the kind, or which of the cases, again from the first past the last
+ * @param unseen makes those on panels that nobody has seen
+ */
+export function goOf(set: TaskSet, seed: number, unseen?: UnseenMaker): OneTask {
 	if ('drill' in set) {
-		const task = makeDrill(set.drill, seed);
+		const task = drillOf(set.drill, seed, unseen);
 		return { task, says: drillTask(task) };
 	}
 	const one = set.cases[seed % set.cases.length];
 	if (!one) throw new RangeError('a task with no case');
 	return one;
+}
+
+function drillOf(kind: DrillKind, seed: number, unseen: UnseenMaker | undefined) {
+	if (!isUnseen(kind)) return makeDrill(kind, seed);
+	if (!unseen) throw new RangeError('nothing at hand that makes panels never seen');
+	return makeDrill(kind, seed, unseen);
 }
