@@ -28,7 +28,7 @@ export async function sheetFor({ rig, seed, on }: DrillOf): Promise<RigSheet> {
 }
 
 /** Some of these fixtures, on a desk, on two outputs of it, behind a leader, or each for itself. */
-export function madeRig(random: Random, profile: Profile): RigSheet {
+function madeRig(random: Random, profile: Profile): RigSheet {
 	const slots = footprintOf(modeOf(profile, profile.defaults.mode));
 	const most = Math.max(2, Math.min(MOST, Math.floor(LAST_SLOT / slots)));
 	const linked = random.pick(QUICK_LINKS);
@@ -37,7 +37,7 @@ export function madeRig(random: Random, profile: Profile): RigSheet {
 }
 
 /** Whether switches that were never touched have the mode that the desk is patched for. */
-export function canStand({ panel, defaults }: Profile): boolean {
+function canStand({ panel, defaults }: Profile): boolean {
 	if (panel.kind !== 'dip') return true;
 	const modes = panel.slides.flatMap(({ positions }) => positions[0]?.sets.mode ?? []);
 	return modes.every((mode) => mode === defaults.mode);

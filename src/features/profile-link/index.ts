@@ -12,8 +12,8 @@ const VERSION = 1;
 /** Characters of one: some ten times what a fixture of eight modes comes to. */
 const LONGEST = 100_000;
 
-/** What stands in a link for a fixture: letters, digits, dots, dashes and underscores. */
-export const PACKED_PROFILE = /^(\d{1,6})\.([\w-]+)$/;
+/** What stands in a link for a fixture: a version, and letters, digits, dashes and underscores. */
+const PACKED = /^(\d{1,6})\.([\w-]+)$/;
 
 const damaged = (): InputError => new InputError('link.damaged', '', { trouble: 'damaged' });
 
@@ -26,7 +26,7 @@ export const packProfile = async (profile: Profile): Promise<string> =>
  * @throws InputError `link.damaged`, `link.version`, and what `readProfile` throws
  */
 export async function unpackProfile(text: string): Promise<Profile> {
-	const [, version, packed = ''] = PACKED_PROFILE.exec(text) ?? [];
+	const [, version, packed = ''] = PACKED.exec(text) ?? [];
 	if (version === undefined || packed.length > LONGEST) throw damaged();
 	if (Number(version) !== VERSION) throw new InputError('link.version', '', { trouble: 'other-version' });
 	const bytes = fromBase64url(packed);
