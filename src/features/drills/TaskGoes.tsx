@@ -18,6 +18,10 @@ export interface SetTaskProps {
 	under: string;
 	/** Told once the marker says that it is done. */
 	onDone?: () => void;
+	/** The seed, where the page's address says it. */
+	at?: number;
+	/** Goes on to another, where that is for the page to say. */
+	onAnother?: () => void;
 	/** What stands under the task's words, by what is on its bench. */
 	about?: (sheet: RigSheet) => ComponentChildren;
 }
@@ -30,9 +34,9 @@ interface GoesProps extends SetTaskProps {
 }
 
 /** Goes at a task: the one that was left half done, or else a new one. Marked and hinted as a drill is. */
-export function TaskGoes({ set, under, first, ...rest }: GoesProps): JSX.Element {
+export function TaskGoes({ set, under, first, at, ...rest }: GoesProps): JSX.Element {
 	const [left] = useState(() => seedLeft(under));
-	const [seed, draw] = useState(() => left ?? first ?? seedOf(set));
+	const [seed, draw] = useState(() => at ?? left ?? first ?? seedOf(set));
 	return (
 		<OneGo
 			key={seed}
@@ -42,14 +46,14 @@ export function TaskGoes({ set, under, first, ...rest }: GoesProps): JSX.Element
 	);
 }
 
-interface GoProps extends Omit<GoesProps, 'under' | 'first'> {
+interface GoProps extends Omit<GoesProps, 'under' | 'first' | 'at'> {
 	under: TaskName;
 	wasBegun: boolean;
 	onAnother?: () => void;
 }
 
 /** One go: its words, the task's cautions in full, and once it is begun the bench. */
-export function OneGo({ set, under, wasBegun, onAnother, onDone, about, unseen }: GoProps): JSX.Element {
+function OneGo({ set, under, wasBegun, onAnother, onDone, about, unseen }: GoProps): JSX.Element {
 	const { task, says } = useMemo(() => goOf(set, under.seed, unseen), []);
 	const [begun, begin] = useState(wasBegun);
 	const [done, finish] = useState(false);

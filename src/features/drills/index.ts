@@ -8,5 +8,4 @@
 
 export { DrillPage } from './DrillPage.tsx';
 export type { OneTask, TaskSet } from './go.ts';
-export { OwnDrills } from './own/OwnDrills.tsx';
 export { taskAtWork } from './taskAtWork.ts';

@@ -33,6 +33,6 @@ export async function unpackProfile(text: string): Promise<Profile> {
 	const json = bytes && (await inflateText(bytes, LINK_BOUNDS.characters));
 	const found = json ? readJson(json) : null;
 	if (!found || typeof found === 'string') throw damaged();
-	const { readProfile } = await import('../../../shared/profile/index.ts');
+	const { readProfile } = await import('./read.ts');
 	return readProfile(found.value);
 }

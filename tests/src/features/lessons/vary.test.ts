@@ -1,6 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { unseenTurn } from '../../../../sim/drill/index.ts';
 import { goOf, seedOf, type TaskSet } from '../../../../src/features/drills/go.ts';
+import { unseen } from '../../../../src/features/invented/index.ts';
 import { casesOf } from '../../../../src/features/lessons/vary.ts';
 
 const name = fc.constantFrom('one', 'two', 'three', 'four');
@@ -65,5 +67,17 @@ describe('another go', () => {
 			seed = next;
 		}
 		expect(seedOf({ cases: [{ says: 'a' }] } as unknown as TaskSet, 0)).toBe(0);
+	});
+
+	it('is on a panel of another law, where nobody has seen it', () => {
+		const set: TaskSet = { drill: 'panel-unseen' };
+		let seed = seedOf(set);
+		for (let i = 0; i < 200; i++) {
+			const next = seedOf(set, seed);
+			expect(unseenTurn(next).law).not.toBe(unseenTurn(seed).law);
+			seed = next;
+		}
+		expect(() => goOf(set, seed)).toThrow(RangeError);
+		expect(goOf(set, seed, unseen).says).toMatch(/never met/);
 	});
 });

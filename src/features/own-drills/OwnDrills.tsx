@@ -2,11 +2,11 @@ import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { drillWords, ownDrills as words } from '#words/drills/index.ts';
 import { ownWords } from '#words/stock/index.ts';
-import { Button, Notice } from '../../../ui/index.ts';
-import { type OwnFixture, useOwnFixtures } from '../../stock/index.ts';
-import { Fetched } from '../Fetched.tsx';
-import { anySeed } from '../link.ts';
+import { Button, fetchedWith, Notice } from '../../ui/index.ts';
+import { type OwnFixture, useOwnFixtures } from '../stock/index.ts';
 import type { OwnAsked } from './link.ts';
+
+const Fetched = fetchedWith({ ...drillWords, coming: drillWords.loading }, 'coming');
 
 /** What the address asks for: nothing yet, a fixture and a task, or what cannot be read. */
 type Opened =
@@ -61,7 +61,7 @@ function Pick(): JSX.Element {
 		const found = await fixture.profile();
 		if ('wrong' in found) return tell(found.wrong);
 		const { ownLink } = await import('./link.ts');
-		location.hash = await ownLink({ profile: found.profile, seed: anySeed() });
+		location.hash = await ownLink({ profile: found.profile, seed: crypto.getRandomValues(new Uint32Array(1))[0] ?? 0 });
 	};
 	return (
 		<section class="own-drills" aria-labelledby="own-drills">

@@ -1,6 +1,6 @@
-import { InputError } from '../../../../shared/error/index.ts';
-import type { Profile } from '../../../../shared/profile/index.ts';
-import { packProfile, unpackProfile } from '../../profile-link/index.ts';
+import { InputError } from '../../../shared/error/index.ts';
+import type { Profile } from '../../../shared/profile/index.ts';
+import { packProfile, unpackProfile } from '../profile-link/index.ts';
 
 /** A fixture that somebody brings, and which task on it. */
 export interface OwnAsked {

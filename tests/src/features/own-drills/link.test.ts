@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { InputError } from '../../../../../shared/error/index.ts';
-import { BUNDLED } from '../../../../../shared/profile/index.ts';
-import { ownLink, readOwnLink } from '../../../../../src/features/drills/own/link.ts';
-import { runs } from '../../../../runs.ts';
-import { inventions } from '../../../../shared/invent/kit.ts';
+import { InputError } from '../../../../shared/error/index.ts';
+import { BUNDLED } from '../../../../shared/profile/index.ts';
+import { ownLink, readOwnLink } from '../../../../src/features/own-drills/link.ts';
+import { runs } from '../../../runs.ts';
+import { inventions } from '../../../shared/invent/kit.ts';
 
 const profiles = [...BUNDLED, ...inventions(20)];
 

@@ -1,21 +1,21 @@
 import type { JSX } from 'preact';
-import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
-import { ownDrills as words } from '#words/drills/index.ts';
-import { isStandIn } from '../../../../shared/profile/index.ts';
-import { ownTask } from '../../../../sim/drill/index.ts';
-import { Notice } from '../../../ui/index.ts';
-import { ownTaskText } from '../../../wording/index.ts';
-import { seedLeft } from '../../unfinished/index.ts';
-import { anySeed } from '../link.ts';
-import { OneGo } from '../TaskGoes.tsx';
+import { useEffect, useMemo, useRef } from 'preact/hooks';
+import { drillWords, ownDrills as words } from '#words/drills/index.ts';
+import { isStandIn } from '../../../shared/profile/index.ts';
+import { ownTask } from '../../../sim/drill/index.ts';
+import { fetchedWith, Notice } from '../../ui/index.ts';
+import { ownTaskText } from '../../wording/index.ts';
+import { taskAtWork } from '../drills/index.ts';
 import { type OwnAsked, ownLink } from './link.ts';
+
+const Task = fetchedWith({ ...drillWords, coming: drillWords.loading }, 'coming');
 
 /** Seeds after which the same is asked again: of each goal once. */
 const TURNS = 4;
 
 /** A drawn seed that asks for the next of the goals. */
 const seedAfterOwn = (seed: number): number => {
-	const drawn = anySeed(seed);
+	const [drawn = 0] = crypto.getRandomValues(new Uint32Array(1));
 	return drawn - (drawn % TURNS) + ((seed + 1) % TURNS);
 };
 
@@ -23,7 +23,6 @@ const seedAfterOwn = (seed: number): number => {
 export default function OwnWork({ profile, seed }: OwnAsked): JSX.Element {
 	const own = useMemo(() => ownTask(profile, seed), [profile, seed]);
 	const kind = `own-${profile.id}`;
-	const [wasBegun] = useState(() => seedLeft(kind) === seed);
 	const top = useRef<HTMLHeadingElement>(null);
 	useEffect(() => top.current?.focus(), []);
 	const another = async () => {
@@ -40,11 +39,14 @@ export default function OwnWork({ profile, seed }: OwnAsked): JSX.Element {
 				</Notice>
 			)}
 			{own ? (
-				<OneGo
-					set={{ cases: [{ task: own.task, says: ownTaskText(own) }] }}
-					under={{ kind, seed }}
-					wasBegun={wasBegun}
-					onAnother={() => void another()}
+				<Task
+					load={taskAtWork}
+					props={{
+						set: { cases: [{ task: own.task, says: ownTaskText(own) }] },
+						under: kind,
+						at: seed,
+						onAnother: () => void another(),
+					}}
 				/>
 			) : (
 				<p>{words.nothing}</p>
