@@ -1,4 +1,4 @@
-import { type RigSheet, splitPort } from '../../../shared/sheet/index.ts';
+import { portsOf, type RigSheet, splitPort } from '../../../shared/sheet/index.ts';
 import { placeName } from '../../wording/index.ts';
 import type { RowPlace } from './view.ts';
 
@@ -47,7 +47,7 @@ export function rowsOf(sheet: RigSheet): readonly (readonly RowPlace[])[] {
 			[place(id, 'output')],
 			legs.find(({ from, socket }) => from === 'desk' && socket === id),
 		);
-	const devices = [...sheet.splitters, ...sheet.fixtures].map(({ id }) => id);
+	const devices = [...new Set(portsOf(sheet).map((port) => splitPort(port).device))].filter((id) => id !== 'desk');
 	const isFed = (id: string): boolean => legs.some(({ to }) => to === id);
 	for (const id of [...devices.filter((each) => !isFed(each)), ...devices])
 		if (!placed.has(id))
