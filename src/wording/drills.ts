@@ -1,13 +1,4 @@
-import {
-	type ConditionIs,
-	conditions,
-	drills,
-	drillWords,
-	findings,
-	harms,
-	ownDrills,
-	states,
-} from '#words/drills/index.ts';
+import { type ConditionIs, conditions, drills, drillWords, findings, harms, states } from '#words/drills/index.ts';
 import type { Says } from '#words/rig/index.ts';
 import { formatLevel } from '../../shared/dmx/index.ts';
 import { type Profile, SETTING_KEYS, type SettingKey, type SettingValue } from '../../shared/profile/index.ts';
@@ -37,9 +28,9 @@ export function drillTask(drill: Drill): string {
 	);
 }
 
-/** What a task on a fixture of somebody's own asks, in a sentence. */
-export function ownTaskText({ task, facts }: OwnTask): string {
-	return sentence(ownDrills.task, facts, kindsFor(task, String(facts['fixture'])));
+/** What a task on a fixture of somebody's own asks, in a sentence. @param says the template, which few pages carry */
+export function ownTaskText({ task, facts }: OwnTask, says: Says): string {
+	return sentence(says, facts, kindsFor(task, String(facts['fixture'])));
 }
 
 /** One condition of a drill's goal, as a sentence that is true once it holds. */

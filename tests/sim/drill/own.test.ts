@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { ownDrills } from '#words/drills/index.ts';
 import { stockNames } from '#words/stock/index.ts';
 import { BUNDLED, type Profile } from '../../../shared/profile/index.ts';
 import { blankEntry, stockFixture } from '../../../shared/stock/index.ts';
@@ -36,7 +37,7 @@ describe('a task on a fixture that somebody brings', () => {
 			expect(wrongWith(made), `${profile.id} ${i}`).toEqual([]);
 			expect(throughJson(made)).toEqual(made);
 			expect(ownTask(profile, i)).toEqual(made);
-			expect(ownTaskText(made)).not.toMatch(/[{}]/);
+			expect(ownTaskText(made, ownDrills.task)).not.toMatch(/[{}]/);
 		}
 	});
 
