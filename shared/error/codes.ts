@@ -203,6 +203,7 @@ export interface ErrorFacts {
 	'paper.profile': { readonly trouble: 'no-such-profile'; readonly id: string; readonly known: readonly string[] };
 	'paper.rig': { readonly trouble: 'no-such-rig'; readonly id: string; readonly known: readonly string[] };
 	'paper.needs-rig': { readonly trouble: 'no-rig-at-hand' };
+	'paper.unseen': { readonly trouble: 'other-words'; readonly id: string };
 	'paper.empty': { readonly trouble: 'nothing-to-ask' };
 	'analyse.none': { readonly trouble: 'no-marks' };
 	'analyse.papers': { readonly trouble: 'different-papers' };

@@ -70,6 +70,8 @@ export interface PanelWord {
 
 /** Words of invented fixtures, from `content/`: for each thing several ways to say it, by ids that stay. */
 export interface InventNames {
+	/** Which list of words it is, permanent: the same seed gives other fixtures with another list. */
+	readonly id: string;
 	readonly panel: Readonly<Record<PanelConcept, Readonly<Record<string, PanelWord>>>>;
 	readonly chart: Readonly<Record<ChartConcept, Readonly<Record<string, string>>>>;
 	readonly emitters: Readonly<Record<string, string>>;

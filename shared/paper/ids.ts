@@ -74,6 +74,27 @@ export const CHART_KIND_IDS: readonly KindId[] = Object.freeze([
 	'percent-in-band',
 ]);
 
+/**
+ * Kinds that print a chart and ask what it says: these can be asked on a fixture that is made up for the question. `gate-slot` is none:
+ * where names are as long as they come, the longest option was right far too often.
+ */
+export const UNSEEN_KIND_IDS: readonly KindId[] = Object.freeze([
+	'value-function',
+	'function-values',
+	'band-edge',
+	'band-middle',
+	'slot-does',
+	'match-slots',
+	'bands-in-order',
+	'desk-slot',
+	'band-of-percent',
+	'percent-in-band',
+	'park-value',
+	'fader-passes',
+	'gap-values',
+	'frame-look',
+]);
+
 /** Most fixtures of the crew's own that a recipe carries whole. */
 export const OWN_MOST = 8;
 

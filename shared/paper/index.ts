@@ -27,6 +27,7 @@ export {
 	type RigKindId,
 	TOPIC_IDS,
 	type TopicId,
+	UNSEEN_KIND_IDS,
 } from './ids.ts';
 export { markPaper } from './mark.ts';
 export { readAnswers, readPaper, readRecipe } from './read.ts';
@@ -39,6 +40,7 @@ export type {
 	AnswerKey,
 	Answers,
 	Chance,
+	ChartSource,
 	FactValue,
 	Form,
 	Item,

@@ -15,6 +15,11 @@ export const recipeSchema = v.strictObject({
 	profiles: v.optional(v.pipe(v.array(idText), v.maxLength(40)), []),
 	/** The crew's own fixtures, whole. */
 	own: v.optional(v.pipe(v.array(profileSchema), v.maxLength(OWN_MOST)), []),
+	/**
+	 * Questions about a chart are each on a fixture made up for it, in turn with the fixtures named, if any: the list of words that it is
+	 * made up with, by its id. Absent in all recipes from before there was such a thing, and so never filled in.
+	 */
+	unseen: v.optional(idText),
 	/** A rig: a bundled one by id, or a sheet, whole. */
 	rig: v.optional(v.nullable(v.union([idText, sheetSchema])), null),
 	/** Empty: all. */

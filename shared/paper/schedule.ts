@@ -8,6 +8,7 @@ import {
 	RIG_KIND_IDS,
 	TOPIC_IDS,
 	type TopicId,
+	UNSEEN_KIND_IDS,
 	WHEN_NAMED,
 } from './ids.ts';
 import { footprintKind, lastSlotKind, nthAddressKind, runsPastKind } from './kinds/addresses.ts';
@@ -60,7 +61,9 @@ export function needsRig(recipe: Asks): boolean {
 /** Every kind that fixtures and a rig can carry, in the order of `KIND_IDS`: the plain ones, and those of the sources. */
 export function kindsFor(ground: QuestionGround, sources?: PaperSources): readonly QuestionKind[] {
 	const all = new Map([...PLAIN_KINDS, ...(sources?.kinds ?? [])].map((kind) => [kind.id, kind]));
-	return KIND_IDS.flatMap((id) => all.get(id) ?? []).filter((kind) => kind.fits(ground));
+	return KIND_IDS.flatMap((id) => all.get(id) ?? []).filter(
+		(kind) => kind.fits(ground) || (ground.unseen === true && UNSEEN_KIND_IDS.includes(kind.id)),
+	);
 }
 
 /** The topics that those kinds are about, in the order of `TOPIC_IDS`. */
@@ -75,7 +78,7 @@ export function topicsOf(ground: QuestionGround, sources?: PaperSources): readon
  * @throws InputError `paper.needs-rig` where kinds of the rig are asked for and none are given, `paper.empty` where nothing fits.
  */
 export function schedule(recipe: PaperRecipe, ground: QuestionGround, sources?: PaperSources): QuestionSlot[] {
-	if (needsRig(recipe) && !sources) {
+	if (needsRig(recipe) && !sources?.kinds.length) {
 		throw new InputError('paper.needs-rig', 'kinds', { trouble: 'no-rig-at-hand' });
 	}
 	const asked = new Set(askedKinds(recipe));

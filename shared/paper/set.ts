@@ -8,6 +8,7 @@ import { readRecipe } from './read.ts';
 import type { PaperRecipe, PaperRecipeInput } from './recipe.ts';
 import { type QuestionSlot, schedule } from './schedule.ts';
 import type { Item, ItemDraft, Paper, PaperSources, QuestionGround } from './types.ts';
+import { groundsFor } from './unseen.ts';
 
 /** Highest seed, so that one fits a link: 2^32 − 1. */
 export const TOP_SEED = 0xffffffff;
@@ -23,7 +24,7 @@ const kept = new Map<string, { readonly paper: Paper; readonly sources: PaperSou
  * Sets a paper. Kinds, topics and levels hang on the recipe alone; the seed (a whole number from 0 to `TOP_SEED`) moves contents and
  * order, so another seed sets an equivalent paper, and the same seed always the same. What is handed out is kept, and not to be
  * changed.
- * @throws InputError `paper.recipe`, `paper.seed`, `paper.profile`, `paper.rig`, `paper.needs-rig`, `paper.empty`.
+ * @throws InputError `paper.recipe`, `paper.seed`, `paper.profile`, `paper.rig`, `paper.needs-rig`, `paper.empty`, `paper.unseen`.
  */
 export function setPaper(input: PaperRecipeInput, seed: number, sources?: PaperSources): Paper {
 	const recipe = readRecipe(input);
@@ -42,8 +43,10 @@ function setAnew(recipe: PaperRecipe, seed: number, sources: PaperSources | unde
 	const ground = groundOf(recipe);
 	const chance = makeRandom(seed);
 	const taken = new Set<string>();
+	const groundAt = groundsFor(recipe, ground, sources?.charts);
 	const set = schedule(recipe, ground, sources).map((place, i) => {
-		const item = itemAt(place, ground, (attempt) => chance.fork(`${i} ${place.kind.id} ${attempt}`), taken);
+		const here = groundAt(place, chance.fork(`${i} chart`));
+		const item = itemAt(place, here, (attempt) => chance.fork(`${i} ${place.kind.id} ${attempt}`), taken);
 		taken.add(item.id);
 		return item;
 	});
@@ -101,7 +104,12 @@ export function groundOf(recipe: PaperRecipe): QuestionGround {
 	});
 	const chosen = distinct([...recipe.own, ...named]);
 	const profiles = chosen.length > 0 || !sheet ? chosen : distinct(fixturesOf(sheet));
-	return { profiles: profiles.length > 0 ? profiles : FIRST_BUNDLED, sheet, version: recipe.version };
+	return {
+		profiles: profiles.length > 0 ? profiles : FIRST_BUNDLED,
+		sheet,
+		version: recipe.version,
+		...(recipe.unseen === undefined ? {} : { unseen: true as const }),
+	};
 }
 
 function sheetOf(rig: PaperRecipe['rig']): RigSheet | null {

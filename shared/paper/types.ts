@@ -1,4 +1,5 @@
 import type { InputError } from '../error/index.ts';
+import type { Inventor } from '../invent/index.ts';
 import type { Profile } from '../profile/index.ts';
 import type { RigSheet } from '../sheet/index.ts';
 import type { KindId, MistakeId, PaperLevel, TopicId } from './ids.ts';
@@ -121,6 +122,8 @@ export interface QuestionGround {
 	readonly sheet: RigSheet | null;
 	/** That of the recipe; the newest unless told. */
 	readonly version?: PaperRecipe['version'];
+	/** Charts can be made up besides, one for each question. */
+	readonly unseen?: true;
 }
 
 /** What a kind makes: an item before its id, kind and topic are put on it. */
@@ -147,6 +150,14 @@ export interface PaperSources {
 	readonly kinds: readonly QuestionKind[];
 	/** Marks a practical question from its log, as a share of right 0 to 1. @throws InputError where the log is none or cannot be played. */
 	practical(item: Item, log: readonly unknown[]): PracticalMark;
+	/** What makes up fixtures for recipes with `unseen`. */
+	readonly charts?: ChartSource;
+}
+
+/** Makes up fixtures, and the id of the list of words it does that with: another list makes others of the same seed. */
+export interface ChartSource {
+	readonly list: string;
+	readonly invent: Inventor;
 }
 
 export interface PracticalMark {

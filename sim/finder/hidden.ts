@@ -13,7 +13,8 @@ import { faultyWitness, meantWitness, type Witness } from './witness.ts';
 
 /** A rig with something hidden in it. It follows from rig, seed and count alone, so a link need not hold the answer. */
 export interface FaultDrill {
-	readonly rig: RigId;
+	/** What it is called in a link: one of the hall’s, or what its rig was made from. */
+	readonly rig: string;
 	readonly seed: number;
 	readonly count: 1 | 2;
 	readonly sheet: RigSheet;
@@ -30,8 +31,8 @@ const TRIES = 12;
 export const makeFaultDrill = (rig: RigId, seed: number, count: 1 | 2 = 1): FaultDrill =>
 	hideFaults(rig, bundledRig(rig), seed, count);
 
-/** As `makeFaultDrill`, by one who has the rig's sheet at hand: `loadRig` fetches it. */
-export function hideFaults(rig: RigId, sheet: RigSheet, seed: number, count: 1 | 2): FaultDrill {
+/** As `makeFaultDrill`, by one who has the rig's sheet at hand: `loadRig` fetches it, or it was made. */
+export function hideFaults(rig: string, sheet: RigSheet, seed: number, count: 1 | 2): FaultDrill {
 	const meant = meantWitness(sheet);
 	const random = makeRandom(seed).fork(`fault drill ${rig} ${count}`);
 	const complaints = random.shuffle(complaintsOf(meant, sheet));

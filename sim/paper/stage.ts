@@ -61,7 +61,8 @@ function setting(profile: Profile, settings: SomeSettings): FixtureSetup | null 
 	});
 	const switches = switchesSaying(panel, settings);
 	if (!switches) return null;
-	return agrees(settings, settingsFromDip(profile, panel, switches, slides))
+	// one that dims by another curve, and has no slide for it, does not show what a chart says of its intensity
+	return agrees({ curve: 'straight', ...settings }, settingsFromDip(profile, panel, switches, slides))
 		? { settings: {}, switches, slides }
 		: null;
 }

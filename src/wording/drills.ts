@@ -2,7 +2,17 @@ import { type ConditionIs, conditions, drills, drillWords, findings, harms, stat
 import type { Says } from '#words/rig/index.ts';
 import { formatLevel } from '../../shared/dmx/index.ts';
 import { type Profile, SETTING_KEYS, type SettingKey, type SettingValue } from '../../shared/profile/index.ts';
-import type { Drill, DrillCondition, FactValue, Finding, Harm, Range, Source, Task } from '../../sim/drill/index.ts';
+import type {
+	Drill,
+	DrillCondition,
+	FactValue,
+	Finding,
+	Harm,
+	OwnTask,
+	Range,
+	Source,
+	Task,
+} from '../../sim/drill/index.ts';
 import { type FactWords, fill, sentence, type TemplateFacts } from './fill.ts';
 import { listed, settingTitle, settingValueText } from './kinds.ts';
 import { placeText, sheetKinds, sheetProfile } from './sheetNames.ts';
@@ -16,6 +26,11 @@ export function drillTask(drill: Drill): string {
 		{ ...facts, hasAddress: facts['address'] !== undefined },
 		kindsFor(drill, String(about ?? drill.sheet.fixtures[0]?.id)),
 	);
+}
+
+/** What a task on a fixture of somebody's own asks, in a sentence. @param says the template, which few pages carry */
+export function ownTaskText({ task, facts }: OwnTask, says: Says): string {
+	return sentence(says, facts, kindsFor(task, String(facts['fixture'])));
 }
 
 /** One condition of a drill's goal, as a sentence that is true once it holds. */

@@ -10,7 +10,7 @@
 export { describeChange } from './change.ts';
 export { askedText, describeFixture, describeLight, describeRig, fixtureLight } from './describe.ts';
 export { describeDisplay, describePanel, panelTitle } from './display.ts';
-export { conditionText, drillTask, findingText, followTexts, harmText } from './drills.ts';
+export { conditionText, drillTask, findingText, followTexts, harmText, ownTaskText } from './drills.ts';
 export { errorText } from './error.ts';
 export { eventText } from './event.ts';
 export {

@@ -1,5 +1,6 @@
 import path from 'node:path';
 import { goOf } from '../../src/features/drills/go.ts';
+import { unseen } from '../../src/features/invented/index.ts';
 import { type Lesson, readLesson } from '../../src/features/lessons/index.ts';
 import { taskOf } from '../../src/features/lessons/open.ts';
 import { filesUnder, textOf } from '../house/tree.ts';
@@ -66,4 +67,4 @@ export function someSeeds(lesson: Lesson, usual = 10): readonly number[] {
 }
 
 /** A lesson's task, as it is drawn from a seed, and its words. */
-export const taskFrom = (lesson: Lesson, seed: number) => goOf(taskOf(lesson), seed);
+export const taskFrom = (lesson: Lesson, seed: number) => goOf(taskOf(lesson), seed, unseen);

@@ -1,8 +1,11 @@
 import { expect, type Page, test } from '@playwright/test';
 import { layOutWords } from '#words/bench/index.ts';
+import { ownDrills } from '#words/drills/index.ts';
 import { quickWords } from '#words/finder/index.ts';
+import { hiddenWords } from '#words/hidden-faults/index.ts';
 import { trainerWords } from '#words/papers/index.ts';
 import { startWords } from '#words/plan/index.ts';
+import { ownReference } from '#words/reference/index.ts';
 import { ownWords } from '#words/stock/index.ts';
 import { expectNothingWrong } from './axe.ts';
 
@@ -107,4 +110,75 @@ test('a quiz is set on one’s own fixture, and opens for somebody who has none 
 		.click({ timeout: 30_000 });
 	await expect(other.locator('.sit-bar')).toBeVisible({ timeout: 30_000 });
 	await context.close();
+});
+
+test('a drill on one’s own fixture says that its panel is a stand-in, and its address opens it for somebody who has none', async ({
+	page: tab,
+	browser,
+}) => {
+	await withStock(tab, '/drills/');
+	await tab.getByRole('link', { name: ownDrills.first }).press('Enter');
+	await tab.getByRole('button', { name: ownDrills.of('Row wash') }).press('Enter');
+	await expect(tab.getByRole('heading', { name: ownDrills.of('Row wash') })).toBeFocused();
+	await expect(tab.getByText(ownDrills.standIn)).toBeVisible();
+	await expect(tab.locator('.drill')).toContainText(/(Wash|wash) \d is a Row wash/);
+	await expectNothingWrong(tab);
+	const words = (await tab.locator('.drill-what').first().textContent()) ?? '-';
+	const other = await browser.newPage();
+	await other.goto(tab.url());
+	await expect(other.locator('.drill-what').first()).toHaveText(words);
+	await other.locator('.drill-begin .button-main').click();
+	await expect(other.locator('.stage')).toBeVisible({ timeout: 30_000 });
+	// damaged, it is refused by a sentence, and the list stands there
+	await other.goto(`${tab.url().slice(0, -40)}x`);
+	await other.reload();
+	await expect(other.getByRole('alert')).toHaveText(ownDrills.failed);
+	await other.close();
+});
+
+test('a fault is hidden in a rig of one’s own, a place of it is tapped, and the link brings the fixture', async ({
+	page: tab,
+	browser,
+}) => {
+	await withStock(tab, '/finder/practise/');
+	const rig = tab.getByLabel(hiddenWords.rig, { exact: true });
+	await expect(rig.locator('option').first()).toHaveText(hiddenWords.ownRig('Row wash'));
+	await rig.selectOption({ label: hiddenWords.ownRig('Row wash') });
+	await tab.getByRole('button', { name: hiddenWords.begin, exact: true }).press('Enter');
+	await expect(tab.getByText(hiddenWords.standIn)).toBeVisible({ timeout: 60_000 });
+	await expectNothingWrong(tab);
+	const place = tab.locator('.hidden-row [data-kind=fixture] button').first();
+	await place.press('Enter');
+	await expect(place).toHaveAttribute('aria-pressed', 'true');
+	await expect(tab.locator('.hidden-count')).not.toHaveText(hiddenWords.noneFound);
+	const complaint = (await tab.locator('.hidden-head h2').textContent()) ?? '-';
+	const other = await browser.newPage();
+	await other.goto(tab.url());
+	await expect(other.locator('.hidden-head h2')).toHaveText(complaint, { timeout: 60_000 });
+	await other.close();
+});
+
+test('the tables of one’s own fixture are worked out, with cautions, and say what is assumed', async ({
+	page: tab,
+}) => {
+	await withStock(tab, '/reference/fixtures/');
+	await tab.getByRole('link', { name: ownReference.link, exact: true }).press('Enter');
+	await expect(tab.getByText(ownReference.standIn)).toBeVisible({ timeout: 30_000 });
+	await expect(tab.getByRole('table').first()).toBeVisible();
+	await expect(tab.locator('.reference-section')).toContainText('slow to fast');
+	await expect(tab.locator('.reference-cautions li')).toHaveCount(6);
+	await expectNothingWrong(tab);
+});
+
+test('a quiz asks about charts nobody has seen unless that is taken out', async ({ page: tab }) => {
+	await tab.goto('/papers/');
+	const box = tab.getByRole('checkbox', { name: trainerWords.unseen.name });
+	await expect(box).toBeChecked();
+	await tab.getByRole('checkbox', { name: 'Bands of values' }).check();
+	const house = /Tallow|Picket|Cobble|Thimble/;
+	const chart = tab.locator('.preview-list li').first();
+	await expect(chart).toBeVisible({ timeout: 30_000 });
+	await expect(chart).not.toContainText(house);
+	await box.uncheck();
+	await expect(chart).toContainText(house, { timeout: 30_000 });
 });

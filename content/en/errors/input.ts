@@ -282,6 +282,8 @@ export const inputErrors = {
 	'paper.rig': "No bundled rig is called '{id}'. Choose from {known as list}, or bring a rig sheet whole.",
 	'paper.needs-rig':
 		'This quiz has questions that are read from a rig, and no rig is at hand here. Set it where the bench is, or name only kinds that need none.',
+	'paper.unseen':
+		'This quiz is about fixtures made up with words that this copy of the site hasn’t got. Update the copy, or ask for a quiz set with it.',
 	'paper.empty':
 		'No question of these kinds and topics can be asked about these fixtures. Choose more kinds or topics, or other fixtures.',
 	'analyse.none': 'There’s nothing to look at yet: at least one marked quiz is needed.',

@@ -108,6 +108,7 @@ export const plans: readonly TeachingPlan[] = [
 			'programmes-speed-sound',
 			'lock-and-defaults',
 			'words-on-panels',
+			'any-panel',
 			'remote-and-sensor',
 			'dimmer-curves',
 			{ pause: 15 },

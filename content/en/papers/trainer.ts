@@ -21,6 +21,13 @@ export const trainerWords = {
 	ownHint: 'They go with the quiz, so whoever takes it needs no stock of their own.',
 	ownPicked:
 		'Questions ask about their charts, channels and start addresses only. Their panels are stand-ins, and their power and light are partly assumed.',
+	unseen: {
+		// the list of words in `content/en/invent`
+		id: 'en-1',
+		legend: 'Charts nobody has seen',
+		name: 'A new fixture for each chart',
+		hint: 'We make one up for each question about a chart, so nobody can know it by heart. If you pick fixtures too, they take turns.',
+	},
 	fixtures: 'Fixtures',
 	fixturesHint: 'With none picked, all of them.',
 	rig: 'Rig',

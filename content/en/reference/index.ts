@@ -2,5 +2,6 @@
 
 export { type Elsewhere, elsewhere, elsewhereWords } from './elsewhere.ts';
 export { fixtureWords } from './fixtures.ts';
+export { ownReference } from './own.ts';
 export { pageWords, referenceFrame } from './pages.ts';
 export { addressWords, cautionWords, faultWords, levelWords, lineWords } from './tables.ts';

@@ -10,19 +10,19 @@ const hands = ['panel', 'power'] as const;
 const DRAWS = 60;
 
 /** What is asked at a panel never seen. */
-type UnseenGoal = 'address' | 'mode-address' | 'held' | 'follow';
+export type PanelGoal = 'address' | 'mode-address' | 'held' | 'follow';
 
 /** Laws and goals in turn: those of panels that can be read by pressing, since what a switch means is read beside it. Permanent. */
 const UNSEEN_LAWS = ['tree-code', 'flat', 'tree-text', 'knob'] as const satisfies readonly Law[];
-const UNSEEN_GOALS = ['address', 'held', 'mode-address', 'follow'] as const satisfies readonly UnseenGoal[];
+export const UNSEEN_GOALS = ['address', 'held', 'mode-address', 'follow'] as const satisfies readonly PanelGoal[];
 
 /** Law and goal of a seed: with the next seed both are others, and sixteen running (`UNSEEN_TURNS`) have each law with each goal once. */
-export function unseenTurn(seed: number): { readonly law: Law; readonly goal: UnseenGoal } {
+export function unseenTurn(seed: number): { readonly law: Law; readonly goal: PanelGoal } {
 	const law = seed % UNSEEN_LAWS.length;
 	const round = Math.floor(seed / UNSEEN_LAWS.length) % UNSEEN_GOALS.length;
 	return {
 		law: UNSEEN_LAWS[law] as Law,
-		goal: UNSEEN_GOALS[(law + round) % UNSEEN_GOALS.length] as UnseenGoal,
+		goal: UNSEEN_GOALS[(law + round) % UNSEEN_GOALS.length] as PanelGoal,
 	};
 }
 
@@ -40,13 +40,17 @@ export const unseenWith =
 
 function panelUnseen(random: Random, seed: number, invent: Inventor): DrillDraft {
 	const { law, goal } = unseenTurn(seed);
-	const profile = invented(random, law, invent);
+	return atPanel(random, invented(random, law, invent), goal);
+}
+
+/** What is asked at the panel of one fixture; of one with a single mode never another mode, of one with a single colour never another. */
+export function atPanel(random: Random, profile: Profile, goal: PanelGoal): DrillDraft {
 	if (goal === 'follow') return followLeader(random, profile);
 	const modes = ids(profile.modes);
 	const fromMode = random.pick(modes);
 	const mode = goal === 'mode-address' ? another(random, modes, fromMode) : fromMode;
 	const fromHeld = random.pick(ids(profile.held));
-	const held = another(random, ids(profile.held), fromHeld);
+	const held = profile.held.length > 1 ? another(random, ids(profile.held), fromHeld) : fromHeld;
 	const from = anyAddress(random, profile, fromMode);
 	const address = anyAddress(random, profile, mode);
 	const placed = fixture('bench', profile, 1, {
@@ -56,7 +60,7 @@ function panelUnseen(random: Random, seed: number, invent: Inventor): DrillDraft
 		held: fromHeld,
 	});
 	const about = (key: SettingKey, value: SettingValue) => setting(placed.id, key, value);
-	const goals: Readonly<Record<Exclude<UnseenGoal, 'follow'>, readonly DrillCondition[]>> = {
+	const goals: Readonly<Record<Exclude<PanelGoal, 'follow'>, readonly DrillCondition[]>> = {
 		address: [about('address', address)],
 		'mode-address': [about('mode', mode), about('address', address)],
 		held: [about('work', 'held'), about('held', held), { is: 'lit', fixture: placed.id }],

@@ -63,9 +63,18 @@ const DRAWS = 200;
 type Editable = Extract<LeafItem, { kind: 'choice' | 'number' }>;
 type Menu = Extract<MenuItem, { kind: 'menu' }>;
 
-/** Whether it has a display, and a menu long enough to ask about. */
+/** Keys that questions press: a knob has none of them, and is not asked about. */
+const PRESSED: Readonly<Record<'tree' | 'flat', readonly PanelKey[]>> = {
+	tree: ['down', 'up', 'set'],
+	flat: ['page', 'down', 'up'],
+};
+
+/** Whether it has a display, the keys that are pressed, and a menu long enough to ask about. */
 const isKeyed = ({ panel }: Profile): boolean =>
-	panel.kind !== 'dip' && panel.menu.length > 1 && editables(panel).length > 0;
+	panel.kind !== 'dip' &&
+	PRESSED[lawOf(panel).shape === 'flat' ? 'flat' : 'tree'].every((key) => panel.keys.includes(key)) &&
+	panel.menu.length > 1 &&
+	editables(panel).length > 0;
 
 /** Everything that can be set, with the menu it is in; null for one at the top. */
 const editables = ({ menu }: KeyedPanel): { readonly menu: Menu | null; readonly item: Editable }[] =>

@@ -55,7 +55,9 @@ export function Marks({ drill, under, mark, rig, attempt, kept }: Props): JSX.El
 					</ul>
 				</details>
 			)}
-			{done && isUnseen(under.kind) && <Fetched load={() => import('./Stranger.tsx')} props={{ drill, mark }} />}
+			{done && 'kind' in drill && isUnseen(String(drill.kind)) && (
+				<Fetched load={() => import('./Stranger.tsx')} props={{ drill, mark }} />
+			)}
 			<dl class="drill-numbers">
 				<dt>{drillWords.presses}</dt>
 				<dd>{drillWords.pressesOf(presses, fewest)}</dd>

@@ -5,10 +5,12 @@ import { hiddenWords } from '#words/hidden-faults/index.ts';
 import type { CheckSort } from '../../../sim/finder/index.ts';
 import { Button, Field, Title } from '../../ui/index.ts';
 import { Cautions, timeText } from '../finder/index.ts';
-import { type HiddenCheckView, listed } from './view.ts';
+import { Rows } from './Rows.tsx';
+import { type DrillView, type HiddenCheckView, listed } from './view.ts';
 
 interface Props {
 	checks: readonly HiddenCheckView[];
+	rows: DrillView['rows'];
 	busy: boolean;
 	onDo: (check: string) => void;
 }
@@ -18,16 +20,23 @@ const FEW = 14;
 const SORTS = Object.keys(sortWords) as CheckSort[];
 
 /** Every check of the drill, searched by words and sort, by place; one chosen shows what it takes and what to mind. */
-export function CheckList({ checks, busy, onDo }: Props): JSX.Element {
+export function CheckList({ checks, rows, busy, onDo }: Props): JSX.Element {
 	const [sort, setSort] = useState<CheckSort | null>('look');
 	const [search, setSearch] = useState('');
 	const [chosen, choose] = useState<string | null>(null);
-	const places = useMemo(() => listed(checks, sort, search), [checks, sort, search]);
+	const [at, pick] = useState<string | null>(null);
+	// all there is to do at a place: of many a place there is nothing to look at
+	const pickPlace = (place: string | null) => {
+		pick(place);
+		if (place !== null) setSort(null);
+	};
+	const places = useMemo(() => listed(checks, sort, search, at), [checks, sort, search, at]);
 	const count = places.reduce((sum, place) => sum + place.checks.length, 0);
 	const isOpen = count <= FEW || places.length === 1;
 	return (
 		<section class="hidden-checks">
 			<Title level={3}>{hiddenWords.checks}</Title>
+			<Rows rows={rows} at={at} onPick={pickPlace} />
 			<fieldset class="hidden-sorts">
 				<legend class="visually-hidden">{hiddenWords.sorts}</legend>
 				{[...SORTS, null].map((each) => (
@@ -50,7 +59,11 @@ export function CheckList({ checks, busy, onDo }: Props): JSX.Element {
 				onInput={({ currentTarget }) => setSearch(currentTarget.value)}
 			/>
 			<p role="status" class="hidden-count">
-				{count === 0 ? hiddenWords.noneFound : hiddenWords.shown(count)}
+				{count > 0
+					? hiddenWords.shown(count)
+					: at !== null && search === ''
+						? hiddenWords.noneThere
+						: hiddenWords.noneFound}
 			</p>
 			{places.map(({ place, checks: there }) => (
 				<details key={`${place} ${isOpen}`} class="hidden-fold" open={isOpen}>

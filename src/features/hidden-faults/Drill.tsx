@@ -87,6 +87,7 @@ export function Drill({ ask, drill, onFail, onAnother, onLeave }: Props): JSX.El
 				<p>
 					{hiddenWords.on(view.rig)}. {hiddenWords.count(drill.count)}
 				</p>
+				{view.standIn && <p>{hiddenWords.standIn}</p>}
 			</header>
 			<p class="hidden-spent">
 				{hiddenWords.spent} <strong class="value">{timeText(stand.spent)}</strong>
@@ -96,7 +97,12 @@ export function Drill({ ask, drill, onFail, onAnother, onLeave }: Props): JSX.El
 				<Review review={review} cleared={stand.cleared} />
 			) : (
 				<>
-					<CheckList checks={view.checks} busy={busy} onDo={(check) => void go([...steps.current, check], false)} />
+					<CheckList
+						checks={view.checks}
+						rows={view.rows}
+						busy={busy}
+						onDo={(check) => void go([...steps.current, check], false)}
+					/>
 					<Done stand={stand} />
 					<Fitting fitting={stand.fitting} />
 					<Button disabled={busy} data-way="give-up" onClick={() => void go(steps.current, true)}>

@@ -2,8 +2,7 @@
 
 import type { CautionId } from '#words/cautions/index.ts';
 import { suspectWords } from '#words/finder/index.ts';
-import { InputError } from '../../../shared/error/index.ts';
-import { loadRig, RIG_IDS, type RigId } from '../../../shared/sheet/index.ts';
+import { isStandIn } from '../../../shared/profile/index.ts';
 import type { PlacedFault } from '../../../sim/event/index.ts';
 import { faultOf } from '../../../sim/fault/index.ts';
 import {
@@ -28,6 +27,8 @@ import {
 	repairTitle,
 } from '../../wording/index.ts';
 import { type Did, finderGig, type Gig, isRepair, openGig } from './gig.ts';
+import { sheetFor } from './rigs.ts';
+import { rowsOf } from './rows.ts';
 import {
 	type DoneView,
 	type DrillOf,
@@ -41,7 +42,7 @@ import {
 
 /** Everything the page can ask, done with no page at hand: the same under test as in the worker. */
 export interface HiddenWork {
-	/** @throws InputError `hidden.rig` */
+	/** @throws InputError `hidden.rig`, and what a link's fixture is refused with */
 	open(asks: DrillOf): Promise<DrillView>;
 	/** A seed from this one on whose drill leaves something to find, where a few tries come upon one. */
 	seed(asks: DrillOf): Promise<number>;
@@ -68,12 +69,11 @@ const stepOf = ({ check, told }: Did): WalkAnswer => ({ did: 'answer', check: ch
 /** Keeps the drill last asked about, since the next question is nearly always about it. */
 export function makeHiddenWork(): HiddenWork {
 	let last: OpenDrill | null = null;
-	const openedOf = async ({ rig, seed, count }: DrillOf): Promise<OpenDrill> => {
-		const key = JSON.stringify([rig, seed, count]);
+	const openedOf = async (asks: DrillOf): Promise<OpenDrill> => {
+		const { rig, seed, count, on } = asks;
+		const key = JSON.stringify([rig, seed, count, on]);
 		if (last?.key !== key) {
-			if (!RIG_IDS.includes(rig as RigId))
-				throw new InputError('hidden.rig', 'rig', { trouble: 'no-such-rig', id: rig });
-			const drill = hideFaults(rig as RigId, await loadRig(rig as RigId), seed, count);
+			const drill = hideFaults(rig, await sheetFor(asks), seed, count);
 			const bench = openOutcomes(drill.sheet, drill.complaint);
 			last = { key, drill, bench, gig: openGig(bench, drill), steps: [] };
 		}
@@ -138,6 +138,8 @@ export function viewDrill(bench: RigOutcomes): DrillView {
 	return {
 		rig: sheet.name,
 		complaint: complaintText(sheet, complaint).says,
+		standIn: sheet.profiles.some(({ panel }) => isStandIn(panel)),
+		rows: rowsOf(sheet),
 		checks: offeredBy(bench).map((check) => viewCheck(bench, check)),
 	};
 }
@@ -148,6 +150,7 @@ function viewCheck({ sheet, meant }: RigOutcomes, check: Check): HiddenCheckView
 		sort: isRepair(check) ? 'mend' : check.sort,
 		title: checkTitle(sheet, meant.rig, check),
 		does: checkDoes(sheet, meant.rig, check),
+		at: check.place,
 		place: placeName(sheet, check.place),
 		seconds: check.seconds,
 		needs: check.needs,

@@ -8,7 +8,13 @@ export interface DrillOf {
 	/** 0 to 2^32 - 1. */
 	readonly seed: number;
 	readonly count: 1 | 2;
+	/** With `OWN`: the fixture, packed (`src/features/profile-link`). */
+	readonly on?: string;
 }
+
+/** Rigs that are made from the seed: with the crew's own fixture, and with one that nobody has seen. */
+export const OWN = 'own';
+export const UNSEEN = 'unseen';
 
 /** A check that can be chosen. */
 export interface HiddenCheckView {
@@ -16,6 +22,8 @@ export interface HiddenCheckView {
 	readonly sort: CheckSort;
 	readonly title: string;
 	readonly does: string;
+	/** The id of its place. */
+	readonly at: string;
 	/** Where, in few words. */
 	readonly place: string;
 	/** Once there. */
@@ -24,10 +32,21 @@ export interface HiddenCheckView {
 	readonly cautions: readonly CautionId[];
 }
 
+/** A place of the rig that can be tapped. */
+export interface RowPlace {
+	readonly id: string;
+	readonly kind: 'output' | 'cable' | 'fixture' | 'box';
+	readonly name: string;
+}
+
 /** A drill as the learner meets it: no answer in it. */
 export interface DrillView {
 	readonly rig: string;
 	readonly complaint: string;
+	/** Its panels are stand-ins: the real ones differ. */
+	readonly standIn: boolean;
+	/** The rig as it stands, line by line, each from where its data comes from. */
+	readonly rows: readonly (readonly RowPlace[])[];
 	readonly checks: readonly HiddenCheckView[];
 }
 
@@ -75,16 +94,18 @@ export interface ChecksAtPlace {
 	readonly checks: readonly HiddenCheckView[];
 }
 
-/** The checks of a sort (null for all) whose words hold every word searched for, by place, in the order of the list. */
+/** Checks of a sort and of a place (null for all) whose words hold every word searched for, by place, in the order of the list. */
 export function listed(
 	checks: readonly HiddenCheckView[],
 	sort: CheckSort | null,
 	search: string,
+	at: string | null = null,
 ): readonly ChecksAtPlace[] {
 	const words = search.toLowerCase().split(/\s+/).filter(Boolean);
 	const places = new Map<string, HiddenCheckView[]>();
 	for (const check of checks) {
 		if (sort !== null && check.sort !== sort) continue;
+		if (at !== null && check.at !== at) continue;
 		const text = `${check.title} ${check.place} ${check.does}`.toLowerCase();
 		if (!words.every((word) => text.includes(word))) continue;
 		const there = places.get(check.place);
@@ -107,14 +128,18 @@ export const SEEDS = 2 ** 32;
 export function readDrillLink(fragment: string, rigs: readonly string[]): HiddenRequest {
 	const text = fragment.replace(/^#/, '');
 	if (text === '') return { is: 'nothing' };
-	const [, rig = '', digits = '', count] = /^rig=([a-z0-9-]{1,40})&seed=(\d{1,10})&count=([12])$/.exec(text) ?? [];
+	const [, rig = '', digits = '', count, on] =
+		/^rig=([a-z0-9-]{1,40})&seed=(\d{1,10})&count=([12])(?:&on=([\w.-]{1,100000}))?$/.exec(text) ?? [];
 	const seed = Number(digits);
-	if (!rigs.includes(rig) || seed >= SEEDS) return { is: 'bad' };
-	return { is: 'drill', of: { rig, seed, count: count === '2' ? 2 : 1 } };
+	// what brings a fixture is on one's own, and nothing else is
+	const isKnown = on === undefined ? [...rigs, UNSEEN].includes(rig) : rig === OWN;
+	if (!isKnown || seed >= SEEDS) return { is: 'bad' };
+	return { is: 'drill', of: { rig, seed, count: count === '2' ? 2 : 1, ...(on === undefined ? {} : { on }) } };
 }
 
 /** The fragment, with its `#`, that asks for a drill. */
-export const drillLink = ({ rig, seed, count }: DrillOf): string => `#rig=${rig}&seed=${seed}&count=${count}`;
+export const drillLink = ({ rig, seed, count, on }: DrillOf): string =>
+	`#rig=${rig}&seed=${seed}&count=${count}${on === undefined ? '' : `&on=${on}`}`;
 
 /** A seed by chance. */
 export const anySeed = (): number => crypto.getRandomValues(new Uint32Array(1))[0] ?? 0;

@@ -148,8 +148,9 @@ function Try({ lines }: { lines: readonly string[] }): JSX.Element {
 	);
 }
 
-/** Links to the charts of the fixtures at hand: what the label or the manual would tell. */
-function Manuals({ all }: { all: readonly Manual[] }): JSX.Element {
+/** Links to the charts of the fixtures at hand: what the label or the manual would tell. One that nobody has seen has none. */
+function Manuals({ all }: { all: readonly Manual[] }): JSX.Element | null {
+	if (all.length === 0) return null;
 	return (
 		<p class="practice-manuals">
 			{words.manuals}

@@ -5,7 +5,7 @@ import { InputError, isInputError } from '../../../shared/error/index.ts';
 import { KIND_IDS } from '../../../shared/paper/index.ts';
 import { idText, readShape, SETTING_KEYS, whole } from '../../../shared/profile/index.ts';
 import { portText, QUICK_LINKS, RIG_IDS } from '../../../shared/sheet/index.ts';
-import { BUNDLED_KINDS } from '../../../sim/drill/index.ts';
+import { DRILL_IDS } from '../../../sim/drill/index.ts';
 import { readLog } from '../../../sim/event/index.ts';
 import { PRESET_IDS } from '../bench/index.ts';
 import { TOOL_IDS } from './tools.ts';
@@ -55,7 +55,7 @@ const goalSchema = v.variant('is', [
 
 const taskSchema = v.union([
 	/** A kind of drill, drawn afresh at each go. */
-	v.strictObject({ drill: v.picklist(BUNDLED_KINDS) }),
+	v.strictObject({ drill: v.picklist(DRILL_IDS) }),
 	v.strictObject({
 		says: text,
 		scene: v.picklist(['bench', 'rig', 'show', 'load-out']),

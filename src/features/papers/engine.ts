@@ -1,5 +1,7 @@
+import { InputError } from '../../../shared/error/index.ts';
 import {
 	type Answers,
+	type ChartSource,
 	markPaper,
 	needsRig,
 	type Paper,
@@ -31,14 +33,29 @@ export function settingOnce(set: PaperSetter): PaperSetter {
 	};
 }
 
-/** What kinds of the rig are made with; fetched with the first recipe that asks for one, and not before. */
+/** What kinds of the rig are made with, and charts that nobody has seen: each fetched with the first recipe that asks for it. */
 async function sourcesFor(
-	recipe: Pick<PaperRecipe, 'kinds' | 'topics' | 'version'>,
+	recipe: Pick<PaperRecipe, 'kinds' | 'topics' | 'version' | 'unseen'>,
 ): Promise<PaperSources | undefined> {
-	return needsRig(recipe) ? rigSources() : undefined;
+	const rig = needsRig(recipe) ? await rigSources() : undefined;
+	return recipe.unseen === undefined ? rig : { ...(rig ?? NO_RIG), charts: await charts() };
 }
 
 export const rigSources = async (): Promise<PaperSources> => (await import('../../../sim/paper/index.ts')).RIG_SOURCES;
+
+/** For quizzes that ask nothing of a rig. */
+const NO_RIG: PaperSources = Object.freeze({
+	kinds: [],
+	practical: () => {
+		throw new InputError('paper.needs-rig', 'kinds', { trouble: 'no-rig-at-hand' });
+	},
+});
+
+/** What makes up fixtures in this language's words. */
+async function charts(): Promise<ChartSource> {
+	const { inventFixture, inventNames } = await import('./invented.ts');
+	return { list: inventNames.id, invent: (seed, level, without) => inventFixture(seed, level, inventNames, without) };
+}
 
 /** Sets a paper once, for as long as it is among the last few. @throws InputError as `setPaper` does */
 export const setAny: PaperSetter = settingOnce(async (input: PaperRecipeInput, seed: number): Promise<Paper> => {

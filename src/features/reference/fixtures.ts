@@ -18,9 +18,10 @@ import { switchNote, switchTables, wayNote, wayTable } from './panel.ts';
 import type { ReferenceSection, ReferenceTable } from './types.ts';
 
 /** One section a bundled fixture: what it is, its figures, its panel, its modes. */
-export const fixtureSections = (): ReferenceSection[] => BUNDLED.map(fixtureSection);
+export const fixtureSections = (): ReferenceSection[] => BUNDLED.map(profileSection);
 
-function fixtureSection(profile: Profile): ReferenceSection {
+/** The same of any fixture; one that is not bundled has no words of its own, and no cautions. */
+export function profileSection(profile: Profile): ReferenceSection {
 	const { id, name, panel, modes } = profile;
 	const words = fixtures[id];
 	return {

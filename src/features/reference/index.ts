@@ -22,6 +22,7 @@ import {
 } from './line.ts';
 import type { ReferencePage, ReferenceSection, ReferenceTable } from './types.ts';
 
+export { profileSection } from './fixtures.ts';
 export { wayNote, wayTable } from './panel.ts';
 export type { ReferencePage, ReferenceSection, ReferenceTable } from './types.ts';
 

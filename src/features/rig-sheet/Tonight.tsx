@@ -13,6 +13,8 @@ import { ticksKeeper } from './ticksKeep.ts';
 import { type Tonight as TonightView, tonightOf } from './tonightView.ts';
 
 interface Opened {
+	/** The rig's id on the device. */
+	readonly id: string;
 	readonly plan: Plan;
 	readonly tonight: TonightView;
 }
@@ -33,10 +35,10 @@ export default function Tonight({ none }: { none: ComponentChild }): JSX.Element
 	if (trouble !== null && !opened) return <Trouble says={trouble} />;
 	if (opened === undefined) return <p class="coming">{words.coming}</p>;
 	if (opened === null) return <>{none}</>;
-	const { plan, tonight } = opened;
+	const { id, plan, tonight } = opened;
 	const { name, lights, lit, isBegun, next } = tonight;
 	const toFinder = async (row: string): Promise<void> => {
-		if (await finderOn(plan, row, DEVICE, Date.now())) location.href = '/finder/';
+		if (await finderOn(plan, id, row, DEVICE, Date.now())) location.href = '/finder/';
 		else tell(words.refused);
 	};
 	const dark = (row: string): void => {
@@ -49,8 +51,8 @@ export default function Tonight({ none }: { none: ComponentChild }): JSX.Element
 				<b>{words.lit(lit, lights.length)}</b>
 			</p>
 			<p class="next-lights" aria-hidden="true">
-				{lights.map(({ id, isLit }) => (
-					<i key={id} data-lit={isLit} />
+				{lights.map(({ id: light, isLit }) => (
+					<i key={light} data-lit={isLit} />
 				))}
 			</p>
 			<p>{next ? words.next(next.step, next.name, next.detail) : words.allDone}</p>
@@ -70,8 +72,8 @@ export default function Tonight({ none }: { none: ComponentChild }): JSX.Element
 				<fieldset class="next-dark">
 					<legend>{words.darkWhich}</legend>
 					<p class="next-ways">
-						{lights.map(({ id, name: light }) => (
-							<Button key={id} onClick={() => dark(id)}>
+						{lights.map(({ id: row, name: light }) => (
+							<Button key={row} onClick={() => dark(row)}>
 								{light}
 							</Button>
 						))}
@@ -94,5 +96,9 @@ async function openedLast(): Promise<Opened | null> {
 	const text = last && rigText(DEVICE, last.id);
 	const found = text == null ? null : await readPlanText(text);
 	if (!last || found?.is !== 'plan') return null;
-	return { plan: found.plan, tonight: tonightOf(found.plan, ticksKeeper(DEVICE, last.id, Date.now).look()) };
+	return {
+		id: last.id,
+		plan: found.plan,
+		tonight: tonightOf(found.plan, ticksKeeper(DEVICE, last.id, Date.now).look()),
+	};
 }

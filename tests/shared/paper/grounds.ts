@@ -1,7 +1,10 @@
-import { groundOf, type QuestionGround, readRecipe } from '../../../shared/paper/index.ts';
+import { inventNames } from '#words/invent/index.ts';
+import { INVENT_LEVELS, type InventLevel } from '../../../shared/invent/index.ts';
+import { type ChartSource, groundOf, type QuestionGround, readRecipe } from '../../../shared/paper/index.ts';
 import { BUNDLED, bundledProfile, type Mode, type Profile, readProfile } from '../../../shared/profile/index.ts';
 import { makeRandom, type Random } from '../../../shared/random/index.ts';
 import { RIG_IDS } from '../../../shared/sheet/index.ts';
+import { invent } from '../../../src/features/invented/index.ts';
 
 const NAMES = ['Open', 'Shut', 'Slow', 'Quick', 'Pale', 'Deep', 'open', 'Warm', 'Cold', 'Wide'];
 
@@ -90,3 +93,13 @@ function makeGround(seed: number): QuestionGround {
 			return ground({ own: [oddProfile(seed), oddProfile(seed + 1)], profiles: ['cobble'] });
 	}
 }
+
+/** What makes up fixtures, in the words of the site. */
+export const CHARTS: ChartSource = { list: inventNames.id, invent };
+
+/** A fixture that nobody has seen, alone; levels in turn. */
+export const unseenGround = (seed: number): QuestionGround => ({
+	profiles: [invent(seed, INVENT_LEVELS[seed % INVENT_LEVELS.length] as InventLevel)],
+	sheet: null,
+	unseen: true,
+});

@@ -18,6 +18,7 @@ import { settingsFromDip } from '../../../sim/fixture/index.ts';
 import { RIG_SOURCES } from '../../../sim/paper/index.ts';
 import { openRig, type Rig, type Sight } from '../../../sim/rig/index.ts';
 import { throughJson } from '../../shared/json.ts';
+import { unseenGround } from '../../shared/paper/grounds.ts';
 
 /** All bundled fixtures, then each alone. */
 const GROUNDS: readonly QuestionGround[] = [BUNDLED, ...BUNDLED.map((profile) => [profile])].map((profiles) => ({
@@ -40,9 +41,21 @@ export function itemOf(
 
 export const itemsOf = (id: RigKindId, count: number): Item[] => Array.from({ length: count }, (_, i) => itemOf(id, i));
 
+/** The same, each on a fixture of its own that nobody has seen. */
+export const unseenItemsOf = (id: RigKindId, count: number): Item[] => {
+	const fits = RIG_SOURCES.kinds.find((each) => each.id === id)?.fits;
+	const items: Item[] = [];
+	for (let seed = 0; items.length < count; seed++) {
+		const ground = unseenGround(seed);
+		if (fits?.(ground)) items.push(itemOf(id, seed, ground));
+	}
+	return items;
+};
+
 export const profileOf = (item: Item): Profile => {
-	const profile = BUNDLED.find(({ id }) => id === item.facts['profile']);
-	if (!profile) throw new Error('the item names no bundled fixture');
+	const known = [...BUNDLED, ...(item.bench?.profiles ?? [])];
+	const profile = known.find(({ id }) => id === item.facts['profile']);
+	if (!profile) throw new Error('the item names no fixture that is known or on its bench');
 	return profile;
 };
 

@@ -17,7 +17,7 @@ import { readSheet } from '../../../shared/sheet/index.ts';
 import { markRigPaper, RIG_SOURCES, setRigPaper } from '../../../sim/paper/index.ts';
 import { runs } from '../../runs.ts';
 import { throughJson } from '../../shared/json.ts';
-import { groundFor } from '../../shared/paper/grounds.ts';
+import { groundFor, unseenGround } from '../../shared/paper/grounds.ts';
 import { itemOf, itemsOf } from './items.ts';
 
 const recipe = (count: number, kinds: readonly RigKindId[] = RIG_KIND_IDS): PaperRecipeInput => ({
@@ -63,6 +63,17 @@ describe('the kinds that are read from a rig', () => {
 			for (const { mistake, answer } of item.mistakes) {
 				expect(MISTAKE_IDS).toContain(mistake);
 				expect(answer.form).toBe(ask.form);
+			}
+		}
+	});
+
+	it('can be set on fixtures that nobody has seen', () => {
+		for (let number = 0; number < runs(4, 200); number++) {
+			const ground = unseenGround(number);
+			for (const kind of RIG_SOURCES.kinds) {
+				if (!kind.fits(ground)) continue;
+				const item = itemOf(kind.id as RigKindId, number, ground, LEVELS[number % LEVELS.length] ?? 'easy');
+				if (item.bench) expect(readSheet(throughJson(item.bench))).toEqual(item.bench);
 			}
 		}
 	});

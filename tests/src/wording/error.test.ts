@@ -11,7 +11,7 @@ import {
 } from '../../../shared/dmx/index.ts';
 import { type ErrorCode, type ErrorFacts, InputError } from '../../../shared/error/index.ts';
 import { LAWS } from '../../../shared/invent/index.ts';
-import { analyse } from '../../../shared/paper/index.ts';
+import { analyse, setPaper } from '../../../shared/paper/index.ts';
 import { BUNDLED, bundledProfile, type Profile, readProfile } from '../../../shared/profile/index.ts';
 import { makeRandom } from '../../../shared/random/index.ts';
 import { bundledRig, quickSheet, readSheet } from '../../../shared/sheet/index.ts';
@@ -101,6 +101,7 @@ const provoked: Partial<Record<ErrorCode, () => unknown>> = {
 	'timing.range': () => packetMicroseconds(1, { break: 91 }),
 	'dip.switch': () => switchesUp([0]),
 	'random.empty': () => makeRandom(1).pick([]),
+	'paper.unseen': () => setPaper({ version: 2, title: 'x', count: 1, unseen: 'en-0' }, 1),
 	'invent.words': () => invent(1, 'easy', { laws: LAWS }),
 	'analyse.marks': () => analyse(3 as never),
 	'held.index': () => staticLevels(tallow, 99, new Float32Array(tallow.cells * tallow.emitters.length)),

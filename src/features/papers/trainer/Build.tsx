@@ -21,6 +21,7 @@ interface Props {
 	onChange: (draft: PaperDraft) => void;
 }
 
+const UNSEEN = trainerWords.unseen;
 const ABOUTS = Object.entries(trainerWords.aboutWays).map(([id, name]) => ({ id: id as PaperDraft['about'], name }));
 const LEVELS = Object.entries(levelNames).map(([id, name]) => ({ id: id as PaperLevel, name }));
 const ORDERS = Object.entries(trainerWords.orders).map(([id, name]) => ({ id: id as PaperDraft['order'], name }));
@@ -49,6 +50,17 @@ export function Build({ ask, draft, read, stock, offer, onChange }: Props): JSX.
 			/>
 			{draft.about === 'fixtures' && (isKept(DEVICE, 'stock') || draft.own.length > 0) && (
 				<OwnChips own={draft.own} onOwn={(own) => put({ own })} />
+			)}
+			{draft.about === 'fixtures' && (
+				<Chips
+					legend={UNSEEN.legend}
+					hint={UNSEEN.hint}
+					many
+					options={[{ id: UNSEEN.id, name: UNSEEN.name }]}
+					chosen={draft.unseen === '' ? [] : [UNSEEN.id]}
+					// a quiz that came with another list of words keeps it until this is taken out
+					onPick={(id) => put({ unseen: draft.unseen === '' ? id : '' })}
+				/>
 			)}
 			{draft.about === 'fixtures' && (
 				<Chips

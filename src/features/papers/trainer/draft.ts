@@ -31,6 +31,8 @@ export interface PaperDraft {
 	readonly title: string;
 	readonly about: PaperSubject;
 	readonly profiles: readonly string[];
+	/** The list of words that charts are made up with; empty where none is. */
+	readonly unseen: string;
 	readonly rig: string;
 	readonly pasted: PastedRig | null;
 	readonly topics: readonly TopicId[];
@@ -52,6 +54,8 @@ export const FIRST_DRAFT: PaperDraft = {
 	title: trainerWords.titleFirst,
 	about: 'fixtures',
 	profiles: [],
+	// whoever knows the few charts of the house by heart shows a memory, and not that a new chart can be read
+	unseen: trainerWords.unseen.id,
 	rig: '',
 	pasted: null,
 	topics: [],
@@ -99,6 +103,7 @@ export function readDraft(draft: PaperDraft): DraftReading {
 			title: draft.title.trim().slice(0, 60),
 			profiles: draft.about === 'fixtures' ? [...draft.profiles] : [],
 			own: draft.about === 'fixtures' ? [...draft.own] : [],
+			...(draft.about === 'fixtures' && draft.unseen !== '' ? { unseen: draft.unseen } : {}),
 			rig:
 				draft.about === 'rig' && draft.rig !== ''
 					? draft.rig
@@ -151,6 +156,7 @@ export function draftOf(recipe: PaperRecipe, seed: number): PaperDraft {
 		title: recipe.title,
 		about: rig === null ? 'fixtures' : typeof rig === 'string' ? 'rig' : 'own',
 		profiles: recipe.profiles,
+		unseen: recipe.unseen ?? '',
 		rig: typeof rig === 'string' ? rig : '',
 		pasted:
 			rig === null || typeof rig === 'string' ? null : { sheet: rig, name: rig.name, fixtures: rig.fixtures.length },
@@ -207,7 +213,9 @@ export function keptDraft(store: BrowserStore): PaperDraft {
 		return FIRST_DRAFT;
 	}
 	// boxes kept before there were versions set papers of the first, which may have been given out
-	const kept: Readonly<Record<string, unknown>> = 'version' in read ? read : { ...read, version: 1 };
+	const first: Readonly<Record<string, unknown>> = 'version' in read ? read : { ...read, version: 1 };
+	// and those kept before charts were made up had none
+	const kept: Readonly<Record<string, unknown>> = 'unseen' in first ? first : { ...first, unseen: '' };
 	const isDamaged = Object.keys(FIRST_DRAFT).some((key) => key in kept && !fits(key, kept[key]));
 	if (isDamaged) setAside(store, { place: boxes.key, text, why: 'damaged', now: Date.now() });
 	return Object.fromEntries(

@@ -20,6 +20,7 @@ const IDS = [
 	'a-flash-nobody-asked-for',
 	'a-panel-you-never-saw',
 	'addresses-before-the-van',
+	'any-panel',
 	'as-one-or-apart',
 	'bands',
 	'charge-and-hours',

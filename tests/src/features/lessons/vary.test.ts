@@ -1,9 +1,10 @@
 import fc from 'fast-check';
 import * as v from 'valibot';
 import { describe, expect, it } from 'vitest';
-import { makeDrill } from '../../../../sim/drill/index.ts';
-import { goOf, seedOf } from '../../../../src/features/drills/go.ts';
+import { makeDrill, unseenTurn } from '../../../../sim/drill/index.ts';
+import { goOf, seedOf, type TaskSet } from '../../../../src/features/drills/go.ts';
 import { packTasks } from '../../../../src/features/drills/index.ts';
+import { unseen } from '../../../../src/features/invented/index.ts';
 import { casesOf, varySchema } from '../../../../src/features/lessons/vary.ts';
 
 const name = fc.constantFrom('one', 'two', 'three', 'four');
@@ -76,5 +77,17 @@ describe('another go', () => {
 			seed = next;
 		}
 		expect(seedOf(packTasks([{ says: 'a', task }]), 0)).toBe(0);
+	});
+
+	it('is on a panel of another law, where nobody has seen it', () => {
+		const set: TaskSet = { drill: 'panel-unseen' };
+		let seed = seedOf(set);
+		for (let i = 0; i < 200; i++) {
+			const next = seedOf(set, seed);
+			expect(unseenTurn(next).law).not.toBe(unseenTurn(seed).law);
+			seed = next;
+		}
+		expect(() => goOf(set, seed)).toThrow(RangeError);
+		expect(goOf(set, seed, unseen).says).toMatch(/never met/);
 	});
 });

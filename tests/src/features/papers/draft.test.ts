@@ -23,6 +23,7 @@ const draft: fc.Arbitrary<PaperDraft> = fc.record({
 	version: fc.constantFrom(1 as const, 2 as const),
 	title: fc.string({ maxLength: 80 }),
 	about: fc.constantFrom('fixtures' as const, 'rig' as const, 'own' as const),
+	unseen: fc.constantFrom('', 'en-1'),
 	profiles: fc.constantFrom([], ['tallow-6'], ['cobble', 'picket-8']),
 	rig: fc.constantFrom('', 'one-wash'),
 	pasted: fc.constantFrom(null, pasted),

@@ -1,0 +1,36 @@
+import type { Says } from '../rig/index.ts';
+
+/** Drills on the crew's own fixtures: their page, and what each asks. */
+export const ownDrills = {
+	page: {
+		title: 'Drills on your own fixtures: Prep Bay',
+		description:
+			'A task on a fixture of your own: an address, a mode, a static colour or a follower, made fresh each time and marked.',
+		heading: 'On your own fixtures',
+		lead: 'Pick one from your stock. Each go asks for something else: an address, a static colour, a mode, or to follow a leader.',
+	},
+	/** On the page of all drills, before them. */
+	first: 'Drills on your own fixtures',
+	firstWhy: 'Tonight’s lights, from your stock: an address, a mode, a colour, a follower.',
+	list: 'From your stock',
+	none: 'There’s no fixture of your own here yet.',
+	add: 'Add one from its manual',
+	of: (name: string) => `A task on ${name}`,
+	standIn:
+		'Its panel here is a stand-in, with other keys and menus than the real one. What has to be set is the same. The presses aren’t.',
+	link: 'The address of this page holds the fixture and the task. Whoever opens it gets the same.',
+	nothing: 'Nothing can be asked of this one: its panel sets no address, mode or colour.',
+	another: 'Pick another fixture',
+	failed: 'This link holds no fixture that can be read. Pick one of yours, or ask for the link again.',
+	task: [
+		{
+			when: { goal: 'held' },
+			says: '{fixture as name} is a {profile}. Have it show the static colour “{held as held}”, with no desk.',
+		},
+		{
+			when: { goal: 'follow' },
+			says: '{fixture as name} is a {profile}. Have it follow {leader as name}, which leads already: in mode “{mode as mode}”[, at start address {address}, where this kind listens].',
+		},
+		{ says: '{fixture as name} is a {profile}. Set it to start address {address}, in mode “{mode as mode}”.' },
+	] satisfies Says,
+} as const;

@@ -1,0 +1,60 @@
+import type { JSX } from 'preact';
+import { useEffect, useMemo, useRef } from 'preact/hooks';
+import { drillWords, ownDrills as words } from '#words/drills/index.ts';
+import { isStandIn } from '../../../shared/profile/index.ts';
+import { ownTask } from '../../../sim/drill/index.ts';
+import { fetchedWith, Notice } from '../../ui/index.ts';
+import { ownTaskText } from '../../wording/index.ts';
+import { taskAtWork } from '../drills/index.ts';
+import { type OwnAsked, ownLink } from './link.ts';
+
+const Task = fetchedWith({ ...drillWords, coming: drillWords.loading }, 'coming');
+
+/** Seeds after which the same is asked again: of each goal once. */
+const TURNS = 4;
+
+/** A drawn seed that asks for the next of the goals. */
+const seedAfterOwn = (seed: number): number => {
+	const [drawn = 0] = crypto.getRandomValues(new Uint32Array(1));
+	return drawn - (drawn % TURNS) + ((seed + 1) % TURNS);
+};
+
+/** One task on a fixture that somebody brings. */
+export default function OwnWork({ profile, seed }: OwnAsked): JSX.Element {
+	const own = useMemo(() => ownTask(profile, seed), [profile, seed]);
+	const kind = `own-${profile.id}`;
+	const top = useRef<HTMLHeadingElement>(null);
+	useEffect(() => top.current?.focus(), []);
+	const another = async () => {
+		location.hash = await ownLink({ profile, seed: seedAfterOwn(seed) });
+	};
+	return (
+		<>
+			<h2 class="title title-2" ref={top} tabIndex={-1}>
+				<span>{words.of(profile.name)}</span>
+			</h2>
+			{isStandIn(profile.panel) && (
+				<Notice>
+					<p>{words.standIn}</p>
+				</Notice>
+			)}
+			{own ? (
+				<Task
+					load={taskAtWork}
+					props={{
+						set: { cases: [{ task: own.task, says: ownTaskText(own, words.task) }] },
+						under: kind,
+						at: seed,
+						onAnother: () => void another(),
+					}}
+				/>
+			) : (
+				<p>{words.nothing}</p>
+			)}
+			<p class="hint">{words.link}</p>
+			<p>
+				<a href="/drills/own/">{words.another}</a>
+			</p>
+		</>
+	);
+}
