@@ -22,7 +22,7 @@ import {
 } from './line.ts';
 import type { ReferencePage, ReferenceSection, ReferenceTable } from './types.ts';
 
-export { wayNote, wayTable } from './panel.ts';
+export { switchNote, switchTables, wayNote, wayTable } from './panel.ts';
 export type { ReferencePage, ReferenceSection, ReferenceTable } from './types.ts';
 
 /** Every page of the reference, in order, worked out when the site is built. */
