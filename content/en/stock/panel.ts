@@ -101,9 +101,11 @@ export const panelSettle = {
 	lead: 'The fewest presses that answer the next open question, worked out on your panel. Do them on the real one.',
 	begin: 'Work out the next check',
 	working: 'Working it out.',
-	care: 'Before doors only: no data cable in it, everyone told, and nobody in front of it. It may flash or change. Then set it back as it was.',
+	care: 'Before doors only, and not overhead: no data cable in it, everyone told, and nobody in front of it. It may flash or change. Then set it back as it was.',
 	start: (set: readonly string[]) =>
-		`${set.length > 0 ? `See that it’s set so: ${locale.list(set)}. ` : ''}Switch it off and on.`,
+		set.length > 0
+			? `First see that it stands so: ${locale.list(set)}. Then switch it off and on.`
+			: 'Switch it off and on.',
 	tap: (key: string, times: number) => (times === 1 ? `Press ${key}.` : `Press ${key} ${times} times.`),
 	hold: (key: string, seconds: number) => `Hold ${key} for ${counted(seconds, 'second', 'seconds')}, then let go.`,
 	wait: (seconds: number) => `Leave it alone for ${counted(seconds, 'second', 'seconds')}.`,

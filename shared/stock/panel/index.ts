@@ -8,7 +8,6 @@ export {
 	blankPanel,
 	KEYS_OF,
 	type PanelEntry,
-	panelSchema,
 	type Question,
 	USUAL_KEYS,
 } from './entry.ts';

@@ -33,7 +33,7 @@ export interface MenuLine extends ListedValue {
 }
 
 /** Most lines and characters of a menu that are read: some ten times the longest. */
-export const MOST_MENU_LINES = 400;
+const MOST_MENU_LINES = 400;
 export const MOST_MENU = 20_000;
 const TAB = 4;
 

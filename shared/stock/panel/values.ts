@@ -21,7 +21,7 @@ export const NUMBERS: Partial<Readonly<Record<SettingKey, readonly [least: numbe
 const SLEEP_MOST = 120;
 
 /** Senses of the values of one setting, by value. */
-export function sensesOf(words: PanelWords, setting: SettingKey): Readonly<Record<string, Sense>> {
+function sensesOf(words: PanelWords, setting: SettingKey): Readonly<Record<string, Sense>> {
 	const start = `${setting}.`;
 	return Object.fromEntries(
 		Object.entries(words.values).flatMap(([id, sense]) =>

@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { useRef, useState } from 'preact/hooks';
+import { useContext, useRef, useState } from 'preact/hooks';
 import { panelEdit as words } from '#words/stock/index.ts';
 import type { Profile } from '../../../shared/profile/index.ts';
 import {
@@ -12,11 +12,11 @@ import {
 } from '../../../shared/stock/index.ts';
 import { Button, Live } from '../../ui/index.ts';
 import { ChartBox } from './ChartBox.tsx';
-import { LivePanel } from './LivePanel.tsx';
 import { PanelKeys } from './PanelKeys.tsx';
 import { PanelMarks } from './PanelMarks.tsx';
 import { PanelQuestions } from './PanelQuestions.tsx';
 import { PanelSettle } from './PanelSettle.tsx';
+import { PanelContext } from './panelContext.ts';
 
 interface Props {
 	entry: StockEntry;
@@ -31,6 +31,7 @@ const DISPLAYS = ['text', 'code'] as const;
 /** How a panel works, its keys, its menu and what is answered of it, with the panel itself beside it to press. */
 export default function PanelEditor({ entry, panel, profile, own, onChange }: Props): JSX.Element {
 	const box = useRef<HTMLTextAreaElement>(null);
+	const LivePanel = useContext(PanelContext);
 	const [said, say] = useState('');
 	const change = (part: Partial<PanelEntry>) => onChange({ panel: { ...panel, ...part } });
 	const { way, display } = panel;
@@ -104,7 +105,7 @@ export default function PanelEditor({ entry, panel, profile, own, onChange }: Pr
 					{own.panel ? (
 						<>
 							<p>{words.liveHint}</p>
-							<LivePanel profile={profile} />
+							{LivePanel && <LivePanel profile={profile} />}
 							<p>{words.ready}</p>
 						</>
 					) : (

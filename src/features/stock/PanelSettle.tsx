@@ -28,7 +28,8 @@ export function PanelSettle({ entry, panel, profile, onAnswer }: Props): JSX.Ele
 	useEffect(() => {
 		set(null);
 		keepLeft({});
-	}, [profile.id]);
+		// an answer as it was assumed leaves the profile as it is
+	}, [profile.id, JSON.stringify(panel.answers)]);
 	const ask = async (still: Left) => {
 		set('working');
 		try {

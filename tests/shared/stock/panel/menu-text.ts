@@ -42,7 +42,7 @@ function leafText(profile: Profile, item: LeafItem, isSaid: boolean): string {
 }
 
 /** A menu as its crew would write it down. @param isSaid whether they say what each thing is, or only what the display shows */
-export const menuText = (profile: Profile, panel: KeyedPanel, isSaid: boolean): string =>
+const menuText = (profile: Profile, panel: KeyedPanel, isSaid: boolean): string =>
 	panel.menu
 		.flatMap((item: MenuItem) =>
 			item.kind === 'menu'

@@ -15,7 +15,7 @@ const aloneOf = (profile: Profile): RigSheet => ({
 });
 
 /** The panel as it is written down so far, to be pressed at once; it begins anew whenever a line or an answer changes it. */
-export function LivePanel({ profile }: { profile: Profile }): JSX.Element {
+export default function LivePanel({ profile }: { profile: Profile }): JSX.Element {
 	const store = useMemo(() => rigStore(aloneOf(profile)), [profile.id]);
 	return <LonePanel key={profile.id} store={store} />;
 }
