@@ -116,6 +116,17 @@ describe('presses that tell two readings of a panel apart', () => {
 		expect((profileOf({ answers }).panel as KeyedPanel).law).toMatchObject({ acts: 'scrolling', opens: 'set' });
 	});
 
+	it('never ask a panel to set all back, though that would tell them sooner', () => {
+		const readings = ANSWERS.held.map((answer) => ({
+			answer,
+			profile: profileOf({ menu: `Start over = Back to defaults\n${MENU}`, answers: { held: answer } }),
+		}));
+		const tell = tellApart(readings, 8);
+		expect(tell?.steps.length).toBeGreaterThan(1);
+		// each is played here too, and none may come to where it asks
+		for (const { profile } of readings) seenAfter(profile, tell?.steps ?? []);
+	});
+
 	it('ask no more than what is still possible', () => {
 		const check = routes.settle({ entry: entryOf({}), left: { rests: ['stays', 'mode'] } });
 		expect(check?.question).toBe('rests');
