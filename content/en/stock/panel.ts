@@ -84,8 +84,8 @@ export const panelQuestions = {
 			answers: { stays: 'Where you left it', address: 'Its start address', mode: 'Its mode' },
 		},
 		ends: {
-			ask: 'At the highest number, one more press: what comes?',
-			answers: { stops: 'It stays there', round: 'The lowest number' },
+			ask: 'At the last number, up or down, one more press: what comes?',
+			answers: { stops: 'It stays there', round: 'It goes round to the other end' },
 		},
 		opens: { ask: 'Which key do you hold to open the lock?', answers: {} },
 		start: {
