@@ -129,6 +129,7 @@ export interface ErrorFacts {
 		| { readonly trouble: 'key-missing' | 'key-twice'; readonly key: string }
 		| { readonly trouble: 'law-unplayed'; readonly shape: string; readonly part: string }
 		| { readonly trouble: 'item-and-law'; readonly id: string; readonly shape: string }
+		| { readonly trouble: 'idle-off'; readonly id: string; readonly at: number }
 		| { readonly trouble: 'least-over-most'; readonly id: string; readonly least: number; readonly most: number }
 		| { readonly trouble: 'value-twice'; readonly id: string; readonly value: string }
 		| { readonly trouble: 'too-wide'; readonly text: string; readonly columns: number };

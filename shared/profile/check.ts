@@ -215,8 +215,8 @@ function checkLaw(panel: KeyedPanel): void {
 			part,
 		});
 	};
-	if (isFlat !== (acts === 'scrolling')) unplayed('acts');
-	if (isFlat !== (stores !== 'enter')) unplayed('stores');
+	if (isFlat && acts !== 'scrolling') unplayed('acts');
+	if (isFlat && stores === 'enter') unplayed('stores');
 	if (isFlat && rests) unplayed('rests');
 	if (isFlat && long) unplayed('long');
 	if (long && (long.key !== 'set' || long.does !== 'back')) unplayed('long');
@@ -252,6 +252,15 @@ function checkLeaf(profile: Profile, panel: KeyedPanel, item: LeafItem, path: st
 					value: JSON.stringify(value),
 				});
 			values.add(value);
+		}
+		for (const [n, { at, label }] of (item.idle ?? []).entries()) {
+			const place = `${path}.idle[${n}]`;
+			checkWidth(label, room, `${place}.label`);
+			// of a row of functions the place in a list is the setting itself
+			if (lawOf(panel).shape === 'flat' || at >= item.options.length + (item.idle?.length ?? 0))
+				throw new InputError('profile.panel', place, { trouble: 'idle-off', id: item.id, at });
+			if (item.idle?.some((other, i) => i < n && other.at === at))
+				throw new InputError('profile.panel', place, { trouble: 'idle-off', id: item.id, at });
 		}
 		const start = profile.defaults[item.setting];
 		if (!values.has(start)) unshown(item, start, [...values].join(', '));

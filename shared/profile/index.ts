@@ -11,7 +11,7 @@ export { BUNDLED, bundledProfile, FIRST_BUNDLED } from './bundled/index.ts';
 export { checkValue, footprintOf, isStandIn, modeOf, noMode, slotAt } from './chart.ts';
 export { checkProfile, readProfile } from './check.ts';
 export { CHROMATICITY } from './chromaticity.ts';
-export { doesAct, keysOf, lawOf, type Meaning, settingsOn } from './law.ts';
+export { doesAct, isIdle, keysOf, lawOf, listOf, type Meaning, settingsOn } from './law.ts';
 export { idByContent, idMaker, titleOf, ULTRAVIOLET } from './names.ts';
 export {
 	LOSSES,

@@ -1,5 +1,5 @@
 import type { SettingKey } from './rules.ts';
-import type { KeyedPanel, MenuItem, PanelKey, PanelLaw } from './schema.ts';
+import type { KeyedPanel, LeafItem, MenuItem, PanelKey, PanelLaw } from './schema.ts';
 
 const TREE = { shape: 'tree', acts: 'stored', stores: 'enter', rests: null, long: null, opens: 'set' } as const;
 const BY_DISPLAY = {
@@ -41,4 +41,17 @@ export function settingsOn({ menu }: Pick<KeyedPanel, 'menu'>): ReadonlySet<Sett
 			...('work' in item ? (['work'] as const) : []),
 		]),
 	);
+}
+
+/** A value of a list that the simulated fixture does nothing for. It is never one of a setting's own: those have no colon. */
+const IDLE = 'idle:';
+export const isIdle = (value: unknown): boolean => typeof value === 'string' && value.startsWith(IDLE);
+
+type Choice = Extract<LeafItem, { kind: 'choice' }>;
+
+/** All that an item's list shows, in its order: what sets something, and what does nothing here. */
+export function listOf({ options, idle = [] }: Choice): Choice['options'] {
+	const all = [...options];
+	for (const { at, label } of idle.toSorted((a, b) => a.at - b.at)) all.splice(at, 0, { value: `${IDLE}${at}`, label });
+	return all;
 }

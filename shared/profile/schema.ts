@@ -139,6 +139,8 @@ const choiceItem = v.strictObject({
 	work,
 	setting: settingKey,
 	options: v.pipe(v.array(v.strictObject({ value: v.union([v.string(), v.number()]), label })), v.minLength(2)),
+	/** What the real one offers besides, and the simulated one does nothing for: `at` is its place in the whole list, from 0. */
+	idle: v.exactOptional(v.pipe(v.array(v.strictObject({ at: whole(0, 511), label })), v.maxLength(200))),
 });
 const numberItem = v.strictObject({
 	kind: v.literal('number'),
@@ -167,7 +169,8 @@ const infoItem = v.strictObject({
 	label,
 	title,
 	work,
-	shows: v.picklist(['charge', 'hours', 'signal', 'footprint']),
+	/** `nothing`: an item that the real one has and the simulated one does nothing for. */
+	shows: v.picklist(['charge', 'hours', 'signal', 'footprint', 'nothing']),
 });
 const leafItem = v.variant('kind', [choiceItem, numberItem, actionItem, infoItem]);
 const menuItem = v.strictObject({
@@ -191,6 +194,8 @@ const repeatSchema = v.strictObject({
 const keyed = {
 	/** One to five, in the order they stand in. */
 	keys: v.pipe(v.array(key), v.minLength(1), v.maxLength(5)),
+	/** What is printed on or beside a key, where somebody said so; else it is called by what it does. */
+	printed: v.exactOptional(v.record(key, v.pipe(v.string(), v.minLength(1), v.maxLength(12)))),
 	/** Left out: the tree that `lawOf` gives. */
 	law: v.exactOptional(lawSchema),
 	repeat: repeatSchema,

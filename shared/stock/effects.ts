@@ -4,7 +4,7 @@ import type { Figures } from './figures.ts';
 import type { ChartSlot } from './types.ts';
 
 /** Kinds of programme that a band can start, each made once for a fixture. */
-const PROGRAMME_WORDS = [
+export const PROGRAMME_WORDS = [
 	['sound', /\b(?:sound|music|audio|mic(?:rophone)?)\b/i],
 	['pulse', /\bpuls|\bbreath|\bswell/i],
 	['fade', /\bfad|\bcross|\bdream|\brainbow/i],

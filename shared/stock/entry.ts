@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import { ASKED_CODES, LEFT_CODES, type ProfileFromFile } from '../gdtf/index.ts';
 import { checkProfile, idText, profileSchema, readShape, whole } from '../profile/index.ts';
+import { panelSchema } from './panel/entry.ts';
 import { MOST_CHARACTERS } from './types.ts';
 
 /**
@@ -41,6 +42,8 @@ const common = {
 	wattHours: amount(ENTRY_LIMITS.wattHours),
 	/** Whether it has a socket that passes mains on. */
 	link: v.nullable(v.boolean()),
+	/** Its panel, as its crew wrote it; null: another stands in. */
+	panel: v.nullable(panelSchema),
 	/** When it was last changed, ms since 1970. */
 	changed: v.pipe(v.number(), v.integer(), v.minValue(0)),
 };
@@ -99,6 +102,7 @@ const blank = (id: string, name: string, changed: number) => ({
 	feed: null,
 	wattHours: null,
 	link: null,
+	panel: null,
 	changed,
 });
 

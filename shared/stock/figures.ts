@@ -1,4 +1,5 @@
 import type { StockEntry } from './entry.ts';
+import type { Question } from './panel/entry.ts';
 
 /** What a figure of a fixture can be, with what its sentence is told. Words for each are in `content/en/stock`. */
 export interface FigureFacts {
@@ -15,6 +16,14 @@ export interface FigureFacts {
 	idle: { watts: number };
 	/** The panel and its menu, which no chart tells. */
 	panel: Record<never, never>;
+	/** The panel as its crew wrote it: how many keys and items. */
+	'panel-own': { keys: number; items: number };
+	/** How it acts, by the question. */
+	'panel-answer': { question: Question; answer: string };
+	/** Items of its menu that do nothing here. */
+	'panel-idle': { items: readonly string[] };
+	/** How long keys are held and displays wait. */
+	'panel-times': Record<never, never>;
 	defaults: Record<never, never>;
 	follows: Record<never, never>;
 	'unit-loads': { unitLoads: number };

@@ -2,21 +2,27 @@ import type { AskedCode } from '../gdtf/index.ts';
 import { checkProfile, type Emitter, idByContent, type Profile } from '../profile/index.ts';
 import type { FileEntry } from './entry.ts';
 import { type Figure, Figures, feedOf, fieldOf, UNREAD } from './figures.ts';
+import { type OwnPanel, withOwnPanel } from './panel/index.ts';
+import type { StockNames } from './profile.ts';
 
 /** What an entry that was read from a file comes to. */
 export interface FileFixture {
 	readonly profile: Profile;
 	/** Every figure of it, and whether file or label gave it or it was assumed. */
 	readonly figures: readonly Figure[];
+	/** What was read of its panel; null where nobody wrote it down. */
+	readonly own: OwnPanel | null;
 }
 
 /**
  * The fixture of an entry that was read from a file: as the file has it, with its name and what its label says over it. Its id
  * changes with all that is in it, as that of one from a chart does.
- * @param unnamed for an entry without a name
  * @throws InputError as `readProfile`, where file and label do not fit each other
  */
-export function fileFixture(entry: FileEntry, unnamed: string): FileFixture {
+export function fileFixture(
+	entry: FileEntry,
+	{ unnamed, ownPanel }: Pick<StockNames, 'unnamed' | 'ownPanel'>,
+): FileFixture {
 	const figures = new Figures();
 	const { profile: read, asked } = entry;
 	const isAsked = (code: AskedCode): boolean => asked.some((each) => each.code === code);
@@ -39,7 +45,7 @@ export function fileFixture(entry: FileEntry, unnamed: string): FileFixture {
 		emitters: read.emitters.map(({ name }) => name.toLowerCase()),
 	});
 	const lit = entry.watts === null ? read.emitters : scaled(read.emitters, 'watts', Math.max(1, watts - idleWatts));
-	const profile: Profile = {
+	const made: Profile = {
 		...read,
 		name: entry.name.trim() === '' ? unnamed : entry.name.trim(),
 		shape: entry.shape,
@@ -47,10 +53,11 @@ export function fileFixture(entry: FileEntry, unnamed: string): FileFixture {
 		optics: { beam, field },
 		power: powerOf(entry, figures, isAsked('power-link')),
 	};
-	for (const code of ['panel', 'defaults', 'follows', 'remote'] as const) figures.note(code, 'assumed', {});
+	for (const code of ['defaults', 'follows', 'remote'] as const) figures.note(code, 'assumed', {});
 	figures.note('unit-loads', 'assumed', { unitLoads: read.unitLoads });
+	const { profile, own } = withOwnPanel(made, entry.panel, ownPanel, figures);
 	checkProfile(profile);
-	return { profile: { ...profile, id: idByContent(entry.id, 'own', profile) }, figures: figures.all };
+	return { profile: { ...profile, id: idByContent(entry.id, 'own', profile) }, figures: figures.all, own };
 }
 
 function powerOf(entry: FileEntry, figures: Figures, isLinkAsked: boolean): Profile['power'] {

@@ -18,13 +18,17 @@ import { drivesOf, type EffectHelp, effectOf, isPlain, type ProgrammeWord } from
 import { type EmitterId, emitterIn, emittersFrom } from './emitters.ts';
 import type { ChartEntry } from './entry.ts';
 import { type Figure, Figures, feedOf, fieldOf, UNREAD } from './figures.ts';
+import { type OwnPanel, type PanelWords, withOwnPanel } from './panel/index.ts';
 import { readChart } from './read.ts';
 import type { ChartMode, ChartSlot, Mark, MarkCode, ReadChart } from './types.ts';
 
 /** Names for what a chart leaves without one, from `content/`. */
 export interface StockNames {
 	readonly panel: PanelNames;
-	readonly about: (emitters: number, isBattery: boolean) => string;
+	/** What is recognised on a panel that its crew wrote down. */
+	readonly ownPanel: PanelWords;
+	/** @param isStandIn whether its panel stands in for the real one */
+	readonly about: (emitters: number, isBattery: boolean, isStandIn: boolean) => string;
 	readonly mode: (slots: number) => string;
 	readonly slot: (at: number) => string;
 	readonly band: (from: number, to: number) => string;
@@ -44,6 +48,8 @@ export interface StockFixture {
 	readonly figures: readonly Figure[];
 	/** Marks that must be put right first. */
 	readonly stops: readonly Mark[];
+	/** What was read of its panel; null where nobody wrote it down, and where there is no profile. */
+	readonly own: OwnPanel | null;
 }
 
 /** Marks with which a chart says two things at once, so that no fixture can be made of it. */
@@ -65,11 +71,14 @@ const CELL = /\b(?:cell|pixel|segment|section|zone|head)s? ?(\d{1,2})(?: ?(?:-|â
 export function stockFixture(entry: ChartEntry, names: StockNames): StockFixture {
 	const chart = readChart(entry.chart);
 	const stops = chart.marks.filter(({ code }) => STOPS.has(code));
-	if (stops.length > 0 || chart.modes.length === 0) return { chart, profile: null, figures: [], stops };
+	if (stops.length > 0 || chart.modes.length === 0) return { chart, profile: null, figures: [], stops, own: null };
 	const figures = new Figures();
-	const profile = new Maker(entry, chart.modes, figures, names).profile();
+	const made = new Maker(entry, chart.modes, figures, names).profile();
+	const { profile, own } = withOwnPanel(made, entry.panel, names.ownPanel, figures);
 	checkProfile(profile);
-	return { chart, profile, figures: figures.all, stops };
+	const isBattery = profile.power.battery !== null;
+	const told = { ...profile, about: names.about(profile.emitters.length, isBattery, !own?.panel) };
+	return { chart, profile: { ...told, id: idByContent(entry.id, 'own', told) }, figures: figures.all, stops, own };
 }
 
 type IdMaker = ReturnType<typeof idMaker>;
@@ -123,7 +132,7 @@ class Maker {
 			version: 1,
 			id: 'own',
 			name: entry.name.trim() === '' ? names.unnamed : entry.name.trim(),
-			about: names.about(lit.length, feed === 'battery'),
+			about: '-',
 			shape: entry.shape,
 			panel: standInPanel({ modes, held: this.held, programmes: this.programmes }, names.panel),
 			power: this.power(feed),
@@ -143,9 +152,9 @@ class Maker {
 				programme: 'fade',
 			}),
 		};
-		for (const code of ['panel', 'defaults', 'follows', 'remote'] as const) figures.note(code, 'assumed', {});
+		for (const code of ['defaults', 'follows', 'remote'] as const) figures.note(code, 'assumed', {});
 		figures.note('unit-loads', 'assumed', { unitLoads: ASSUMED.unitLoads });
-		return { ...profile, id: idByContent(entry.id, 'own', profile) };
+		return profile;
 	}
 
 	private speaksOf(pattern: RegExp): boolean {

@@ -1,4 +1,5 @@
 import type { Profile } from '../../shared/profile/index.ts';
+import { actingSettings } from '../fixture/index.ts';
 import {
 	heardSince,
 	programmeAverage,
@@ -85,7 +86,8 @@ function startOfFlash(profile: Profile, index: number, speed: number, elapsed: n
 /** What the fixture's own panel asks for: its held colour or its programme, as set. */
 export function ownPlan(unit: Unit, moment: Moment, asProgramme = false): LightPlan {
 	const { profile } = unit;
-	const { settings, heard, programmeSince } = unit.state.context;
+	const { heard, programmeSince } = unit.state.context;
+	const settings = actingSettings(unit.state);
 	const intensity = new Float32Array(profile.cells).fill(settings.level / 100);
 	if (settings.work === 'programme' || asProgramme) {
 		const index = profile.programmes.findIndex((programme) => programme.id === settings.programme);

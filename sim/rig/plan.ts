@@ -1,6 +1,6 @@
 import { modeOf } from '../../shared/profile/index.ts';
 import { hash01 } from '../../shared/random/index.ts';
-import { type DriveState, driveOf, hasDataIn, signalOf } from '../fixture/index.ts';
+import { actingSettings, type DriveState, driveOf, hasDataIn, signalOf } from '../fixture/index.ts';
 import { compileMode, frameOf, makeAsk, outputOf, type SlotRequest, wattsOf } from '../light/index.ts';
 import type { Desk, Gear, Unit } from './gear.ts';
 import { darkPlan, heardBy, type LightPlan, type Moment, ownPlan, programmePlan, staticPlan } from './own.ts';
@@ -22,14 +22,14 @@ export const isByLine = (drive: DriveState): boolean => drive === 'line' || driv
 
 /** The slot a fixture reads from, 1..512: its start address, or slot one for a follower of a kind that reads there. */
 export function readsFrom(unit: Unit): number {
-	const { settings } = unit.state.context;
+	const settings = actingSettings(unit.state);
 	return driveOf(unit.state) === 'following' && unit.profile.follows === 'slot-one' ? 1 : settings.address;
 }
 
 /** What a frame asks of this fixture, through the chart of its mode. */
 export function readFrame(unit: Unit, frame: Uint8Array): SlotRequest {
 	const ask = makeAsk(unit.profile);
-	compileMode(unit.profile, unit.state.context.settings.mode).read(frame, readsFrom(unit), ask);
+	compileMode(unit.profile, actingSettings(unit.state).mode).read(frame, readsFrom(unit), ask);
 	return ask;
 }
 
@@ -99,7 +99,7 @@ function mastered(gear: Gear, desk: Desk, universe: number, entered: Uint8Array)
 export function frameOfLeader(leader: Unit, moment: Moment): Uint8Array {
 	const frame = new Uint8Array(512);
 	const { levels, intensity } = ownPlan(leader, moment);
-	frame.set(frameOf(leader.profile, leader.state.context.settings.mode, levels, intensity[0] ?? 0));
+	frame.set(frameOf(leader.profile, actingSettings(leader.state).mode, levels, intensity[0] ?? 0));
 	return frame;
 }
 
@@ -145,7 +145,7 @@ function seatOf(id: string): number {
  * @param strobe 1 for the lit part of a flash, `mean` for the average over it
  */
 export function outputsOf(unit: Unit, plan: LightPlan, strobe: 1 | 'mean' = 1): Float32Array {
-	const { curve, limit } = unit.state.context.settings;
+	const { curve, limit } = actingSettings(unit.state);
 	const { profile, condition } = unit;
 	const { levels, intensity } = plan;
 	return outputOf(

@@ -1,4 +1,4 @@
-import { driveOf, powerOf, signalOf } from '../fixture/index.ts';
+import { actingSettings, driveOf, powerOf, signalOf } from '../fixture/index.ts';
 import type { Gear, Rig, Unit } from './gear.ts';
 import { lookAt } from './look.ts';
 import { isByLine, outputsOf, planAt } from './plan.ts';
@@ -35,7 +35,7 @@ export function why({ gear }: Pick<Rig, 'gear'>, id: string): Reason[] {
 function whyFixture(gear: Gear, unit: Unit): Reason[] {
 	const trail: Reason[] = [];
 	const { profile, condition, state } = unit;
-	const { settings } = state.context;
+	const settings = actingSettings(state);
 	const plan = planAt(gear, unit, gear.now, true);
 	// damaged frames light what no whole one asks for
 	const stops = lookAt(gear, unit.placed.id).light.flicker ? 'shapes' : 'stops';

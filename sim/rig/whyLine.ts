@@ -1,6 +1,6 @@
 import { LAST_SLOT, lastSlot } from '../../shared/dmx/index.ts';
 import { type Band, footprintOf, modeOf, type Slot } from '../../shared/profile/index.ts';
-import { chargeOf, driveOf, hasDataIn, isSwitchedOn, powerOf, signalOf } from '../fixture/index.ts';
+import { actingSettings, chargeOf, driveOf, hasDataIn, isSwitchedOn, powerOf, signalOf } from '../fixture/index.ts';
 import type { Gear, Unit } from './gear.ts';
 import { damageOf, SEEN_DAMAGE } from './look.ts';
 import { frameAt, meanWatts, readFrame, readsFrom } from './plan.ts';
@@ -13,7 +13,7 @@ export function whyLine(gear: Gear, unit: Unit): Reason[] {
 }
 
 function whySignal(unit: Unit): Reason[] {
-	const { settings } = unit.state.context;
+	const settings = actingSettings(unit.state);
 	switch (signalOf(unit.state)) {
 		case 'none':
 			return [reason('signal.never', 'stops', {})];
@@ -37,7 +37,7 @@ const hasFrame = (unit: Unit): boolean => ['present', 'overdue', 'holding'].incl
 
 function whyAddress(gear: Gear, unit: Unit): Reason[] {
 	if (!hasFrame(unit)) return [];
-	const { settings } = unit.state.context;
+	const settings = actingSettings(unit.state);
 	const footprint = footprintOf(modeOf(unit.profile, settings.mode));
 	const from = readsFrom(unit);
 	const last = lastSlot(from, footprint);
@@ -65,9 +65,9 @@ function whyAddress(gear: Gear, unit: Unit): Reason[] {
 			trail.push(reason('address.mode-differs', 'shapes', { other: patch.mode, fixture: settings.mode }));
 	}
 	const leader = talker?.kind === 'leader' ? gear.units.get(talker.fixture) : undefined;
-	if (leader && leader.state.context.settings.mode !== settings.mode)
+	if (leader && actingSettings(leader.state).mode !== settings.mode)
 		trail.push(
-			reason('address.mode-differs', 'shapes', { other: leader.state.context.settings.mode, fixture: settings.mode }),
+			reason('address.mode-differs', 'shapes', { other: actingSettings(leader.state).mode, fixture: settings.mode }),
 		);
 	if (leader && from !== 1) trail.push(reason('address.patch-differs', 'shapes', { desk: 1, fixture: from, panel }));
 	return trail;
@@ -85,7 +85,7 @@ function whySlots(gear: Gear, unit: Unit): Reason[] {
 	const from = readsFrom(unit);
 	const value = (slot: Slot): number => frame[from + slot.at - 2] ?? 0;
 	const ask = readFrame(unit, frame);
-	const slots = [...modeOf(unit.profile, unit.state.context.settings.mode).slots].sort((a, b) => a.at - b.at);
+	const slots = [...modeOf(unit.profile, actingSettings(unit.state).mode).slots].sort((a, b) => a.at - b.at);
 	const trail: Reason[] = [];
 	let taken = false;
 	for (const slot of slots) {
@@ -176,7 +176,7 @@ export function whyPower(gear: Gear, unit: Unit): Reason[] {
 
 /** What decides the light, what it sends to others, and whether a remote could have a say. */
 export function whyDrive(gear: Gear, unit: Unit): Reason[] {
-	const { settings } = unit.state.context;
+	const settings = actingSettings(unit.state);
 	const { mode } = settings;
 	const drive = driveOf(unit.state);
 	const trail: Reason[] = [];
@@ -197,7 +197,7 @@ export function whyDrive(gear: Gear, unit: Unit): Reason[] {
 function whyLeading(gear: Gear, unit: Unit): Reason[] {
 	const drive = driveOf(unit.state);
 	const { id } = unit.placed;
-	const { mode, lead } = unit.state.context.settings;
+	const { mode, lead } = actingSettings(unit.state);
 	if (drive === 'leading') {
 		const met = gear.receptions.get(id)?.causes.find((each) => each.cause === 'collision');
 		const others = met?.cause === 'collision' ? met.sockets.filter((port) => port !== `${id}:out`) : [];
@@ -208,7 +208,7 @@ function whyLeading(gear: Gear, unit: Unit): Reason[] {
 
 /** What keeps the remote from this fixture, where there is one that it could obey. */
 function whyRemote(gear: Gear, { profile, state, condition, hidden }: Unit): Reason[] {
-	const { settings } = state.context;
+	const settings = actingSettings(state);
 	if (!profile.sensor || !gear.remote) return [];
 	if (settings.sensor === 'shut') return [reason('drive.remote-shut', 'cuts', {})];
 	if (condition.sensorDead) return [reason('drive.sensor-dead', 'cuts', {})];

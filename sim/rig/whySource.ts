@@ -1,5 +1,5 @@
 import type { SheetCable } from '../../shared/sheet/index.ts';
-import { driveOf, signalOf } from '../fixture/index.ts';
+import { actingSettings, driveOf, signalOf } from '../fixture/index.ts';
 import {
 	type DataSource,
 	deskSource,
@@ -40,7 +40,10 @@ export function whySource(gear: Gear, unit: Unit): Reason[] {
 	} else if (talker?.kind === 'leader') {
 		const leader = gear.units.get(talker.fixture);
 		trail.push(
-			reason('source.leader', 'passes', { fixture: talker.fixture, mode: leader?.state.context.settings.mode ?? null }),
+			reason('source.leader', 'passes', {
+				fixture: talker.fixture,
+				mode: leader ? actingSettings(leader.state).mode : null,
+			}),
 		);
 	} else if (causes.every(({ cause }) => cause !== 'collision')) trail.push(...whyNone(gear, unit, stops));
 	for (const cause of causes) {
@@ -78,7 +81,7 @@ function whyNone(gear: Gear, unit: Unit, effect: Reason['effect']): Reason[] {
 	for (const { id, on } of outputs) if (!on) silent.push(reason('source.output-off', effect, { output: id }));
 	const leaders = leadersMissing(gear, unit).filter(({ placed: { id } }) => would(leaderSource(id)));
 	for (const lead of ['on', 'off'] as const) {
-		const fixtures = leaders.flatMap(({ placed, state }) => (state.context.settings.lead === lead ? [placed.id] : []));
+		const fixtures = leaders.flatMap(({ placed, state }) => (actingSettings(state).lead === lead ? [placed.id] : []));
 		if (fixtures.length > 0) silent.push(reason('source.leader-off', effect, { fixtures, set: lead === 'on' }));
 	}
 	return silent.length > 0 ? silent : [reason('source.none', effect, {})];
@@ -87,7 +90,7 @@ function whyNone(gear: Gear, unit: Unit, effect: Reason['effect']): Reason[] {
 /** Fixtures that would lead but for their power; for one that follows, those too that make light of their own and keep it to themselves. */
 function leadersMissing(gear: Gear, unit: Unit): Unit[] {
 	return [...gear.units.values()].filter((each) => {
-		const { work, lead } = each.state.context.settings;
+		const { work, lead } = actingSettings(each.state);
 		if (each === unit || work === 'line' || work === 'follow') return false;
 		return lead === 'on' ? !isLit(each) : isLit(each) && driveOf(unit.state) === 'following';
 	});

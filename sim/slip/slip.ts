@@ -9,6 +9,7 @@ import {
 	sheetBefore,
 } from '../../shared/plan/index.ts';
 import {
+	lawOf,
 	type PanelKey,
 	type Profile,
 	SETTING_KEYS,
@@ -18,7 +19,7 @@ import {
 import type { DrillCondition, Task } from '../drill/index.ts';
 import { type Hint, hintOn, shortestWay } from '../drill/trusted.ts';
 import type { RigEvent } from '../event/index.ts';
-import { displayOf } from '../fixture/index.ts';
+import { displayOf, panelOf } from '../fixture/index.ts';
 import type { Rig } from '../rig/index.ts';
 import { openUnharmed } from '../rig/trusted.ts';
 
@@ -33,8 +34,13 @@ export type SlipStep =
 			readonly again: boolean;
 			readonly shows: readonly string[];
 	  }
-	/** Hold Set until the lock opens. */
-	| { readonly do: 'unlock'; readonly seconds: number; readonly shows: readonly string[] }
+	/** Hold a key until the lock opens, or for what a long press of it does. */
+	| {
+			readonly do: 'unlock' | 'long';
+			readonly key: PanelKey;
+			readonly seconds: number;
+			readonly shows: readonly string[];
+	  }
 	/** All ten as they are to stand, true for up, and the numbers of those to move. */
 	| { readonly do: 'switches'; readonly up: readonly boolean[]; readonly move: readonly number[] }
 	| { readonly do: 'slide'; readonly slide: string; readonly title: string; readonly to: string }
@@ -156,6 +162,7 @@ class SlipHand {
 		}
 		const hold = hint()?.hold;
 		if (!hold) throw new Error(`no hint says how long ${event.key} is held`);
+		const isLocked = this.#isLocked();
 		const ahead = this.#rig.fork();
 		ahead.send(event);
 		ahead.wait(hold.letGoMs ?? 0);
@@ -165,10 +172,15 @@ class SlipHand {
 		const holds = hold.then.filter(({ type }) => type === 'key.down').length;
 		this.#steps.push(
 			hold.letGoMs === null
-				? { do: 'unlock', seconds: secondsOf(this.#profile), shows }
+				? { do: isLocked ? 'unlock' : 'long', key: event.key, seconds: secondsOf(this.#profile, isLocked), shows }
 				: { do: 'hold', key: event.key, until, again: holds > 1, shows },
 		);
 		return hold.then.length;
+	}
+
+	#isLocked(): boolean {
+		const unit = this.#rig.gear.units.get(this.#fixture);
+		return unit !== undefined && panelOf(unit.state) === 'locked';
 	}
 
 	#send(event: RigEvent): void {
@@ -203,4 +215,8 @@ class SlipHand {
 	}
 }
 
-const secondsOf = ({ panel }: Profile): number => (panel.kind === 'dip' ? 0 : panel.unlockHold / 1000);
+/** Seconds a key is held: for the lock, or for a long press. */
+function secondsOf({ panel }: Profile, isLocked: boolean): number {
+	if (panel.kind === 'dip') return 0;
+	return (isLocked ? panel.unlockHold : (lawOf(panel).long?.after ?? 0)) / 1000;
+}

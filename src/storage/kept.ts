@@ -28,7 +28,7 @@ export const KEPT = Object.freeze({
 	// some ten times what every skill there is comes to
 	review: { key: 'prep-bay.review', version: 1, bounds: { ...LINK_BOUNDS, things: 100_000 } },
 	/** The crew's own fixtures: charts as text, and what was read from fixture files, some of a hundred kilobytes. */
-	stock: { key: 'prep-bay.stock', version: 2, bounds: OWN_BOUNDS },
+	stock: { key: 'prep-bay.stock', version: 3, bounds: OWN_BOUNDS },
 	/** The walk of the finder, and what the gig allows. The second version may carry a fixture of the crew's own, the third the plan it began from. */
 	walk: { key: 'prep-bay.finder', version: 3, bounds: LINK_BOUNDS },
 	/** The finder's count of verdicts. */

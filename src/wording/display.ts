@@ -3,7 +3,7 @@ import { lawOf, type MenuItem, type Profile } from '../../shared/profile/index.t
 import { itemAt, type PanelDisplay, valueShown } from '../../sim/fixture/index.ts';
 import type { Rig } from '../../sim/rig/index.ts';
 import { fill } from './fill.ts';
-import { itemTitle, plainKinds, settingValueText } from './kinds.ts';
+import { itemTitle, keyName, plainKinds, settingValueText } from './kinds.ts';
 
 /**
  * What a display or a row of switches says, to be spoken: 'Display reads STRT, Start address, browsing.' Nothing is told that the
@@ -24,6 +24,8 @@ export function describeDisplay(display: PanelDisplay, profile: Profile, item: M
 		lines: value === '' || value === '...' ? first : fill(displays.twoLines, { first, second: value }),
 		title: title?.toLowerCase() === first.toLowerCase() ? null : title,
 		ask: lines.at(-1) ?? '',
+		yes: keyName(profile.panel, 'set'),
+		no: keyName(profile.panel, 'back'),
 	});
 }
 

@@ -27,7 +27,7 @@ export { fill } from './fill.ts';
 export { checkDoes, checkTitle, complaintText, outcomeText, type PlacedCheck, spotOf } from './finder.ts';
 export { assumedText, leftOutText } from './gdtf.ts';
 export { hintStepAfter, hintStepText, hintText } from './hint.ts';
-export { itemTitle, settingTitle, settingValueText, startCodeWords } from './kinds.ts';
+export { itemTitle, keyName, settingTitle, settingValueText, startCodeWords } from './kinds.ts';
 export { errorTextLater } from './laterError.ts';
 export { cableName, cableText, fixtureName, modeCalled, modeName, partCalled, portText } from './names.ts';
 export {

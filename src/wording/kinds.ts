@@ -94,9 +94,14 @@ export function startCodeWords(code: number): string {
 const named = (things: readonly { readonly id: string; readonly name: string }[], id: string): string =>
 	things.find((each) => each.id === id)?.name ?? id;
 
+/** What a key is called: by what is printed on it, where its panel says that, or by what it does. */
+export const keyName = (panel: Profile['panel'] | undefined, key: PanelKey): string =>
+	(panel && panel.kind !== 'dip' && panel.printed?.[key]) || keyNames[key];
+
 /** Kinds whose ids are a profile's own. */
 export function profileKinds(profile: Profile) {
 	return {
+		key: (key: PanelKey) => keyName(profile.panel, key),
 		mode: (id: string) => modeName(profile, id),
 		held: (id: string) => named(profile.held, id),
 		programme: (id: string) => named(profile.programmes, id),

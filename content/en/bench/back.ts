@@ -1,23 +1,27 @@
+import type { keyNames } from '../rig/index.ts';
+
+type Key = keyof typeof keyNames;
+type Called = (key: Key) => string;
+
 /** What the keyboard does for the keys of a panel, in the order it is said. */
-const KEYBOARD = [
-	['up', 'arrows for Up and Down'],
-	['right', 'arrows for Left and Right'],
-	['set', 'Enter for Set'],
-	['page', 'Enter for Page'],
-	['back', 'Escape or Backspace for Back'],
-] as const;
+const KEYBOARD: readonly (readonly [Key, (called: Called) => string])[] = [
+	['up', (called) => `arrows for ${called('up')} and ${called('down')}`],
+	['right', (called) => `arrows for ${called('left')} and ${called('right')}`],
+	['set', (called) => `Enter for ${called('set')}`],
+	['page', (called) => `Enter for ${called('page')}`],
+	['back', (called) => `Escape or Backspace for ${called('back')}`],
+];
 
 /** Words of a fixture's back, and of the row. */
 export const backWords = {
 	panel: (name: string) => `Panel of ${name}`,
 	display: (name: string) => `Display of ${name}`,
-	keys: { back: 'Back', down: 'Down', up: 'Up', set: 'Set', left: 'Left', right: 'Right', page: 'Page' },
 	standIn:
 		'This panel is a stand-in. The real one has other keys and menus: learn those from the fixture in your hand.',
-	/** {keys}: those the panel has. */
-	keysHint: (keys: readonly string[]) =>
+	/** Those of the panel, and what each is called there. */
+	keysHint: (keys: readonly Key[], called: Called) =>
 		`With the display in focus: ${KEYBOARD.filter(([key]) => keys.includes(key))
-			.map(([, says]) => says)
+			.map(([, says]) => says(called))
 			.join(', ')}. Hold to repeat.`,
 	switchName: (n: number) => `Switch ${n}`,
 	up: 'up',
@@ -28,6 +32,7 @@ export const backWords = {
 	data: { name: 'Data', out: 'out', steady: 'steady', flickering: 'flickering', blinking: 'blinking' },
 	battery: { name: 'Battery', bars: (bars: number) => `${bars} of 4`, charging: 'charging' },
 	sensor: { name: 'Remote sensor', out: 'out', lit: 'listening' },
+	lightIs: (light: string) => `Light: ${light}`,
 	powerSwitch: 'Power switch',
 	mainsLead: 'Mains lead in',
 	nowhere: 'nothing',

@@ -184,7 +184,11 @@ export const inputErrors = {
 		},
 		{
 			when: { trouble: 'law-unplayed' },
-			says: "No panel here with the law '{shape}' works like that. Change its '{part}': a tree stores with a key, a flat panel acts as it scrolls and stores by itself.",
+			says: "No panel here with the law '{shape}' works like that. Change its '{part}': a flat panel acts as it scrolls and stores by itself.",
+		},
+		{
+			when: { trouble: 'idle-off' },
+			says: "'{id}' can’t have a value that does nothing at place {at}. On a tree’s list each has a place of its own; a flat panel has none.",
 		},
 		{
 			when: { trouble: 'item-and-law', shape: 'flat' },

@@ -1,17 +1,17 @@
 import { counted, locale } from '../locale/index.ts';
-import { keyNames } from '../rig/index.ts';
 
-type Key = keyof typeof keyNames;
 const showing = (shows: string): string => (shows === '' ? '' : `, so it shows ${shows}`);
 
-/** One thing to do at a panel, in words. */
+/** One thing to do at a panel, in words; a key by what its panel calls it. */
 export const slipSteps = {
-	tap: (key: Key, times: number, shows: string) =>
-		`${keyNames[key]}${times > 1 ? ` × ${times}` : ''}${shows === '' ? '' : ` → ${shows}`}`,
-	hold: (key: Key, until: string, again: boolean, shows: string) =>
-		`Hold ${keyNames[key]} until it shows ${until}, let go. ${again ? 'Hold or tap' : 'Tap'} on to ${shows}`,
-	unlock: (seconds: number, shows: string) =>
-		`Hold ${keyNames.set} for ${counted(seconds, 'second', 'seconds')} to unlock${showing(shows)}`,
+	tap: (key: string, times: number, shows: string) =>
+		`${key}${times > 1 ? ` × ${times}` : ''}${shows === '' ? '' : ` → ${shows}`}`,
+	hold: (key: string, until: string, again: boolean, shows: string) =>
+		`Hold ${key} until it shows ${until}, let go. ${again ? 'Hold or tap' : 'Tap'} on to ${shows}`,
+	unlock: (key: string, seconds: number, shows: string) =>
+		`Hold ${key} for ${counted(seconds, 'second', 'seconds')} to unlock${showing(shows)}`,
+	long: (key: string, seconds: number, shows: string) =>
+		`Hold ${key} for ${counted(seconds, 'second', 'seconds')}${showing(shows)}`,
 	switches: (up: readonly number[]) =>
 		up.length === 0 ? 'All switches down' : `Switches up: ${up.join(' ')}. All others down`,
 	slide: (title: string, to: string) => `Slide ‘${title}’ to ${to}`,

@@ -41,9 +41,9 @@ export const fixtureWords = {
 	},
 	ways: {
 		caption: '{name}: ways through the panel',
-		says: 'Ways start from “{label}”, where the panel stands when it’s switched on. Set goes in, and Set again keeps the value. What it comes set to is in brackets.',
+		says: 'Ways start from “{label}”, where the panel stands when it’s switched on. {set} goes in, and {set} again keeps the value.[ {acts}] What it comes set to is in brackets.',
 		/** Of a panel that acts as it scrolls. */
-		flat: 'Ways start from “{label}”, where it stands as it comes. Page goes on from function to function, and the light does each one as it passes, flashes and programmes too. Up and Down change the number. It stores itself {seconds} {seconds?second|seconds} after the last press. What it comes set to is in brackets.',
+		flat: 'Ways start from “{label}”, where it stands as it comes. {page} goes on from function to function, and the light does each one as it passes, flashes and programmes too. {up} and {down} change the number. It stores itself {seconds} {seconds?second|seconds} after the last press. What it comes set to is in brackets.',
 		head: ['What', 'On the display', 'Keys', 'Choices'],
 		times: '{key} × {count}',
 		next: ', ',
@@ -51,6 +51,10 @@ export const fixtureWords = {
 		range: '{least} to {most}[ {unit}] ({now}[ {unit}])',
 		wraps: ', and round again',
 		shows: 'shown, not set',
+		/** What the real one has, and nothing happens for here. */
+		idle: 'does nothing here',
+		/** Of a menu whose values act as they come by. */
+		acts: 'The light changes as you scroll through a value.',
 		asks: 'asks first: {ask}',
 		chosen: '({value})',
 		choices: '; ',

@@ -64,7 +64,7 @@ export const displays = {
 	/** What it shows acts already. */
 	scrolling: 'Display reads {lines}[, {title}], blinking: it acts, and it isn’t stored yet.',
 	resting: 'Display at rest reads {lines}.',
-	confirming: 'Display asks[ {title}]: {ask} Set for yes, Back for no.',
+	confirming: 'Display asks[ {title}]: {ask} {yes} for yes, {no} for no.',
 	switches: [
 		{ when: { all: 'down' }, says: 'All ten switches down[; {slides as list}].' },
 		{ when: { all: 'up' }, says: 'All ten switches up[; {slides as list}].' },

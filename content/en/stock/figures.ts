@@ -1,4 +1,6 @@
-import { locale } from '../locale/index.ts';
+import { counted, locale } from '../locale/index.ts';
+import { keyNames } from '../rig/index.ts';
+import { panelQuestions } from './panel.ts';
 import { REAL_ACTS } from './real-acts.ts';
 
 const list = (names: readonly string[]): string => locale.list(names);
@@ -47,6 +49,32 @@ export const figureWords = {
 	panel: {
 		is: () => 'The panel is a stand-in',
 		matters: 'Keys, menus and words differ on the real one. Learn those from the fixture in your hand.',
+	},
+	'panel-own': {
+		is: ({ keys, items }: { keys: number; items: number }) =>
+			keys === 0
+				? 'The panel as you wrote it down: switches'
+				: `The panel as you wrote it down: ${counted(keys, 'key', 'keys')}, ${counted(items, 'item', 'items')} on top`,
+		matters: 'Which keys you learn.',
+	},
+	'panel-answer': {
+		is: ({ question, answer }: { question: string; answer: string }) => {
+			const { ask, answers } = panelQuestions.questions[question as keyof typeof panelQuestions.questions];
+			const said =
+				(answers as Readonly<Record<string, string>>)[answer] ??
+				(keyNames as Readonly<Record<string, string>>)[answer] ??
+				answer;
+			return `${ask} ${said}`;
+		},
+		matters: 'How its keys act. Answer it under the panel, or find out on the real one.',
+	},
+	'panel-idle': {
+		is: ({ items }: { items: readonly string[] }) => `Does nothing here: ${list(items)}`,
+		matters: REAL_ACTS,
+	},
+	'panel-times': {
+		is: () => 'How long you hold a key, and how long the display waits',
+		matters: 'When a key repeats, a lock opens and a value is kept. Count the seconds on the real one.',
 	},
 	defaults: {
 		is: () => 'What it’s set to when new',

@@ -10,4 +10,7 @@ export { effectWords, stockKeeping, stockPage, stockWords } from './frame.ts';
 export { marksFrame, markWords } from './marks.ts';
 export { stockNames } from './names.ts';
 export { ownWords } from './own.ts';
+export { panelEdit, panelQuestions, panelSettle } from './panel.ts';
+export { panelMarkWords } from './panel-marks.ts';
+export { panelWords } from './panel-words.ts';
 export { REAL_ACTS } from './real-acts.ts';

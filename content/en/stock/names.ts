@@ -1,10 +1,12 @@
 import { counted } from '../locale/index.ts';
+import { panelWords } from './panel-words.ts';
 
 /** Names for what a chart leaves without one, and the labels of the stand-in panel: at most 16 signs each. */
 export const stockNames = {
 	unnamed: 'Unnamed fixture',
-	about: (emitters: number, isBattery: boolean) =>
-		`${isBattery ? 'Battery' : 'Mains'} fixture of our own, ${counted(emitters, 'colour', 'colours')}. Its panel is a stand-in.`,
+	about: (emitters: number, isBattery: boolean, isStandIn: boolean) =>
+		`${isBattery ? 'Battery' : 'Mains'} fixture of our own, ${counted(emitters, 'colour', 'colours')}.${isStandIn ? ' Its panel is a stand-in.' : ''}`,
+	ownPanel: panelWords,
 	mode: (channels: number) => counted(channels, 'channel', 'channels'),
 	slot: (at: number) => `Channel ${at}`,
 	band: (from: number, to: number) => `Values ${from} to ${to}`,

@@ -1,5 +1,5 @@
 import { lastFew, oncePer, onceUnder } from '../../../shared/memo/index.ts';
-import type { KeyedPanel, SettingValue } from '../../../shared/profile/index.ts';
+import { type KeyedPanel, listOf, type SettingValue } from '../../../shared/profile/index.ts';
 import type { EditableItem } from '../../fixture/index.ts';
 import { direction, holdFor, stepSize, stepValue } from '../../fixture/index.ts';
 import { allows, type SettingDomain } from '../wish.ts';
@@ -67,7 +67,7 @@ const movesOf = (panel: KeyedPanel, item: EditableItem): Moves => movesKept(item
 function movesMade(panel: KeyedPanel, item: EditableItem): Moves {
 	const values: SettingValue[] =
 		item.kind === 'choice'
-			? item.options.map(({ value }) => value as SettingValue)
+			? listOf(item).map(({ value }) => value as SettingValue)
 			: Array.from({ length: item.most - item.least + 1 }, (_, i) => item.least + i);
 	const index = new Map(values.map((value, i) => [value, i]));
 	const cues = [0, ...(item.kind === 'number' ? cuesOf(panel) : [])];

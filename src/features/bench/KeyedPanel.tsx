@@ -3,7 +3,7 @@ import { useRef, useState } from 'preact/hooks';
 import { backWords } from '#words/bench/index.ts';
 import type { KeyedPanel as Panel, PanelKey } from '../../../shared/profile/index.ts';
 import type { Sight } from '../../../sim/rig/index.ts';
-import { panelTitle } from '../../wording/index.ts';
+import { keyName, panelTitle } from '../../wording/index.ts';
 import { keyFor } from './fixtureBack.ts';
 import { type HeldKeys, useHeldKeys } from './useHeldKeys.ts';
 import { later, useBench } from './view.ts';
@@ -60,18 +60,26 @@ export function KeyedPanel({ fixture, name, panel, display }: Props): JSX.Elemen
 			</p>
 			<div class="keys">
 				{panel.keys.map((key) => (
-					<KeyButton key={key} name={key} keys={keys} off={!can('panel')} />
+					<KeyButton key={key} name={key} label={keyName(panel, key)} keys={keys} off={!can('panel')} />
 				))}
 			</div>
 			<p class="keys-hint" id={`${fixture}-keys`}>
-				{backWords.keysHint(panel.keys)}
+				{backWords.keysHint(panel.keys, (key) => keyName(panel, key))}
 			</p>
 			{near && <SpokenPanel fixture={fixture} />}
 		</fieldset>
 	);
 }
 
-function KeyButton({ name, keys, off }: { name: PanelKey; keys: HeldKeys; off: boolean }): JSX.Element {
+interface KeyProps {
+	name: PanelKey;
+	/** What is printed on it. */
+	label: string;
+	keys: HeldKeys;
+	off: boolean;
+}
+
+function KeyButton({ name, label, keys, off }: KeyProps): JSX.Element {
 	// what only clicks, as some screen readers do, is a tap; a finger or a key has been told already
 	const told = useRef(false);
 	const down = () => {
@@ -114,7 +122,7 @@ function KeyButton({ name, keys, off }: { name: PanelKey; keys: HeldKeys; off: b
 				told.current = false;
 			}}
 		>
-			{backWords.keys[name]}
+			{label}
 		</button>
 	);
 }

@@ -23,7 +23,7 @@ import {
 import type { ReferencePage, ReferenceSection, ReferenceTable } from './types.ts';
 
 export { profileSection } from './fixtures.ts';
-export { wayNote, wayTable } from './panel.ts';
+export { switchNote, switchTables, wayNote, wayTable } from './panel.ts';
 export type { ReferencePage, ReferenceSection, ReferenceTable } from './types.ts';
 
 /** Every page of the reference, in order, worked out when the site is built. */

@@ -1,11 +1,12 @@
 import { fixtureWords as words } from '#words/reference/index.ts';
-import { keyNames } from '#words/rig/index.ts';
 import { addressOf, switchesUp, upSwitches } from '../../../shared/dmx/index.ts';
 import {
 	type DipPanel,
+	isIdle,
 	type KeyedPanel,
 	type LeafItem,
 	lawOf,
+	listOf,
 	type MenuItem,
 	type PanelKey,
 	type Profile,
@@ -13,11 +14,11 @@ import {
 	type SomeSettings,
 } from '../../../shared/profile/index.ts';
 import { type FixtureState, itemAt, panelOf, startFixture, stepFixture } from '../../../sim/fixture/index.ts';
-import { fill, itemTitle, settingTitle, settingValueText } from '../../wording/index.ts';
+import { fill, itemTitle, keyName, settingTitle, settingValueText } from '../../wording/index.ts';
 import type { ReferenceTable } from './types.ts';
 
 /** Keys with runs drawn together: 'Set, Down × 2'. */
-export function keysText(keys: readonly PanelKey[]): string {
+export function keysText(keys: readonly PanelKey[], panel?: KeyedPanel): string {
 	const runs: { key: PanelKey; count: number }[] = [];
 	for (const key of keys) {
 		const last = runs.at(-1);
@@ -25,22 +26,26 @@ export function keysText(keys: readonly PanelKey[]): string {
 		else runs.push({ key, count: 1 });
 	}
 	const { times, next, here } = words.ways;
-	const said = runs.map(({ key, count }) => (count === 1 ? keyNames[key] : fill(times, { key: keyNames[key], count })));
+	const said = runs.map(({ key, count }) => {
+		const called = keyName(panel, key);
+		return count === 1 ? called : fill(times, { key: called, count });
+	});
 	return said.join(next) || here;
 }
 
 /** What can be chosen at an item, with what it comes set to in brackets. */
 function choicesText(profile: Profile, item: LeafItem): string {
 	const { ways } = words;
-	if (item.kind === 'info') return ways.shows;
+	if (item.kind === 'info') return item.shows === 'nothing' ? ways.idle : ways.shows;
 	if (item.kind === 'action') return fill(ways.asks, { ask: item.ask });
 	const now = profile.defaults[item.setting];
 	if (item.kind === 'number') {
 		const range = fill(ways.range, { least: `${item.least}`, most: item.most, now: `${now}`, unit: item.unit });
 		return item.wraps ? range + ways.wraps : range;
 	}
-	return item.options
+	return listOf(item)
 		.map(({ label, value }) => {
+			if (isIdle(value)) return fill(ways.label, { label, value: ways.idle });
 			const meaning = settingValueText(profile, item.setting, value);
 			const said = meaning.toLowerCase() === label.toLowerCase() ? label : fill(ways.label, { label, value: meaning });
 			return value === now ? fill(ways.chosen, { value: said }) : said;
@@ -57,7 +62,7 @@ export function wayTable(profile: Profile, panel: KeyedPanel): ReferenceTable {
 		rows: waysOf(profile, panel).map(({ item, menu, keys }) => [
 			itemTitle(item),
 			menu ? `${menu.label} › ${item.label}` : item.label,
-			keysText(keys),
+			keysText(keys, panel),
 			choicesText(profile, item),
 		]),
 	};
@@ -66,10 +71,11 @@ export function wayTable(profile: Profile, panel: KeyedPanel): ReferenceTable {
 /** Where those ways start. */
 export function wayNote(panel: KeyedPanel): string {
 	const label = panel.menu[0]?.label ?? '';
-	const { stores } = lawOf(panel);
-	return stores === 'enter'
-		? fill(words.ways.says, { label })
-		: fill(words.ways.flat, { label, seconds: stores.after / 1000 });
+	const { shape, acts, stores } = lawOf(panel);
+	const called = Object.fromEntries(panel.keys.map((key) => [key, keyName(panel, key)]));
+	if (shape === 'flat')
+		return fill(words.ways.flat, { ...called, label, seconds: stores === 'enter' ? 0 : stores.after / 1000 });
+	return fill(words.ways.says, { ...called, label, acts: acts === 'scrolling' ? words.ways.acts : null });
 }
 
 const setsText = (profile: Profile, sets: SomeSettings): string =>

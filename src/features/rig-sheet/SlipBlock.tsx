@@ -2,8 +2,9 @@ import type { JSX } from 'preact';
 import { type CautionId, cautions } from '#words/cautions/index.ts';
 import { changeWords, slipSteps, slipWords } from '#words/plan/index.ts';
 import { type DataLink, isOnBattery, type Plan, type PlanRow, profileOf, roleOf } from '../../../shared/plan/index.ts';
-import { isStandIn } from '../../../shared/profile/index.ts';
+import { isStandIn, type Profile } from '../../../shared/profile/index.ts';
 import type { Slip, SlipStep } from '../../../sim/slip/index.ts';
+import { keyName } from '../../wording/index.ts';
 import { cautionsOf, modeTitle, threeDigits } from './view.ts';
 
 interface Props {
@@ -85,7 +86,7 @@ export function SlipBlock({ plan, row, slip, link, hours, n, digest }: Props): J
 						</p>
 						<ol data-long={slip.steps.length > LONG}>
 							{slip.steps.map((step, i) => (
-								<li key={i}>{stepText(step)}</li>
+								<li key={i}>{stepText(step, profile?.panel)}</li>
 							))}
 						</ol>
 					</>
@@ -125,15 +126,16 @@ const settingName = (key: string): string => (slipWords.settings as Readonly<Rec
 
 const shownText = (lines: readonly string[]): string => lines.map((line) => line.replace(/^> /, '')).join(' ');
 
-/** A step in words. */
-export function stepText(step: SlipStep): string {
+/** A step in words, its key by what the panel calls it. */
+export function stepText(step: SlipStep, panel: Profile['panel'] | undefined): string {
 	switch (step.do) {
 		case 'tap':
-			return slipSteps.tap(step.key, step.times, shownText(step.shows));
+			return slipSteps.tap(keyName(panel, step.key), step.times, shownText(step.shows));
 		case 'hold':
-			return slipSteps.hold(step.key, shownText(step.until), step.again, shownText(step.shows));
+			return slipSteps.hold(keyName(panel, step.key), shownText(step.until), step.again, shownText(step.shows));
 		case 'unlock':
-			return slipSteps.unlock(step.seconds, shownText(step.shows));
+		case 'long':
+			return slipSteps[step.do](keyName(panel, step.key), step.seconds, shownText(step.shows));
 		case 'switches':
 			return slipSteps.switches(step.up.flatMap((isUp, i) => (isUp ? [i + 1] : [])));
 		case 'slide':

@@ -11,7 +11,7 @@ import {
 	type StockEntry,
 } from '../../../shared/stock/index.ts';
 import { Button, Notice } from '../../ui/index.ts';
-import { wayNote, wayTable } from '../reference/index.ts';
+import { switchNote, switchTables, wayNote, wayTable } from '../reference/index.ts';
 import { fixtureOf } from './maker.ts';
 import { cardCautions, cautionsOf, NO_NOTES } from './notes.ts';
 import { nameOf, ownFixture } from './own.ts';
@@ -20,6 +20,8 @@ type Size = keyof typeof words.sizes;
 
 /** Figures that stand on a card, where the fixture has them. */
 const FIGURES: readonly FigureCode[] = ['feed', 'watts', 'watt-hours', 'link', 'lumens', 'beam', 'cells'];
+/** What is said under the ways of a panel that was written down. */
+const OF_PANEL: readonly FigureCode[] = ['panel-answer', 'panel-idle', 'panel-times'];
 
 interface Props {
 	entry: StockEntry;
@@ -137,6 +139,12 @@ function Paper({ entry, profile, figures, size }: PaperProps): JSX.Element {
 				</table>
 			)}
 			{panel.kind !== 'dip' && <Ways profile={profile} panel={panel} />}
+			{panel.kind === 'dip' &&
+				switchTables(profile, panel)
+					.filter(({ rows }) => rows.length > 0)
+					.map((table) => <Table key={table.caption} table={table} />)}
+			{panel.kind === 'dip' && <p>{switchNote(panel)}</p>}
+			<PanelFigures figures={figures} />
 			<p class="stock-card-end">{siteFirst}</p>
 		</article>
 	);
@@ -183,30 +191,51 @@ function Ways({ profile, panel }: { profile: Profile; panel: KeyedPanel }): JSX.
 	const is = isStandIn(panel);
 	return (
 		<>
-			<table class="stock-card-ways">
-				<caption>{is ? words.standIn : words.panel}</caption>
-				<thead>
-					<tr>
-						{head.map((cell) => (
-							<th key={cell} scope="col">
-								{cell}
-							</th>
-						))}
-					</tr>
-				</thead>
-				<tbody>
-					{rows.map((row, r) => (
-						<tr key={r}>
-							{row.map((cell, c) => (
-								<td key={c}>{cell}</td>
-							))}
-						</tr>
-					))}
-				</tbody>
-			</table>
+			<Table table={{ head, rows, caption: is ? words.standIn : words.panel }} />
 			<p>
 				{is && <strong>{words.standInHint}</strong>} {wayNote(panel)}
 			</p>
 		</>
+	);
+}
+
+type TableOf = Pick<ReturnType<typeof wayTable>, 'caption' | 'head' | 'rows'>;
+
+function Table({ table: { caption, head, rows } }: { table: TableOf }): JSX.Element {
+	return (
+		<table class="stock-card-ways">
+			<caption>{caption}</caption>
+			<thead>
+				<tr>
+					{head.map((cell) => (
+						<th key={cell} scope="col">
+							{cell}
+						</th>
+					))}
+				</tr>
+			</thead>
+			<tbody>
+				{rows.map((row, r) => (
+					<tr key={r}>
+						{row.map((cell, c) => (
+							<td key={c}>{cell}</td>
+						))}
+					</tr>
+				))}
+			</tbody>
+		</table>
+	);
+}
+
+/** How a panel acts, as far as somebody said so or it was assumed. */
+function PanelFigures({ figures }: { figures: readonly Figure[] }): JSX.Element | null {
+	const told = OF_PANEL.flatMap((code) => figures.filter((figure) => figure.code === code));
+	if (told.length === 0) return null;
+	return (
+		<ul>
+			{told.map((figure, i) => (
+				<li key={i}>{figureText(figure)}</li>
+			))}
+		</ul>
 	);
 }

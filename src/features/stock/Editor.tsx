@@ -12,6 +12,7 @@ import { Label } from './Label.tsx';
 import { Marks } from './Marks.tsx';
 import { chartFixture } from './maker.ts';
 import { NO_NOTES } from './notes.ts';
+import { OwnPanelPart } from './OwnPanelPart.tsx';
 import { ReadTable } from './ReadTable.tsx';
 import { Send } from './Send.tsx';
 import { useEntry } from './useEntry.ts';
@@ -57,7 +58,16 @@ export default function Editor({ entry: begun, storage, onDone }: Props): JSX.El
 			<EditorTop storage={storage} at={at} onDone={onDone} />
 			<div class="stock-chart">
 				<section>
-					<ChartBox box={box} chart={chart} text={entry.chart} onText={(text) => change({ chart: text })} />
+					<ChartBox
+						box={box}
+						label={words.chart}
+						hint={words.chartHint}
+						example={words.example}
+						rows={14}
+						underlines={chart.marks.map(({ code, place }) => ({ place, isNote: NOTES.has(code) }))}
+						text={entry.chart}
+						onText={(text) => change({ chart: text })}
+					/>
 					{hasChart && <Marks chart={chart} box={box} summary={summary} />}
 				</section>
 				<ReadTable modes={chart.modes} profile={profile} onCopy={copyMode} />
@@ -67,6 +77,7 @@ export default function Editor({ entry: begun, storage, onDone }: Props): JSX.El
 			<Live text={said} />
 			{profile && <FileCautions entry={NO_NOTES} profile={profile} />}
 			<Label entry={entry} onChange={change} />
+			{profile && <OwnPanelPart entry={entry} fixture={fixture} onChange={change} />}
 			{profile && <Doubts figures={figures} />}
 			{wrong !== null && (
 				<Notice kind="wrong">
@@ -74,7 +85,6 @@ export default function Editor({ entry: begun, storage, onDone }: Props): JSX.El
 				</Notice>
 			)}
 			{hasChart && !profile && <p>{words.fix}</p>}
-			{profile && <p>{words.standIn}</p>}
 			<Send entry={entry} profile={profile} onTrouble={tell} />
 		</div>
 	);

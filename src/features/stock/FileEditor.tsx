@@ -1,6 +1,7 @@
 import type { JSX } from 'preact';
 import { useMemo, useState } from 'preact/hooks';
 import { fileWords, stockWords as words } from '#words/stock/index.ts';
+import { isStandIn } from '../../../shared/profile/index.ts';
 import { type FileEntry, printedModes } from '../../../shared/stock/index.ts';
 import type { BrowserStore } from '../../storage/index.ts';
 import { Notice } from '../../ui/index.ts';
@@ -9,6 +10,7 @@ import { FileCautions } from './FileCautions.tsx';
 import { FileNotes } from './FileNotes.tsx';
 import { Label } from './Label.tsx';
 import { fixtureOf } from './maker.ts';
+import { OwnPanelPart } from './OwnPanelPart.tsx';
 import { ReadTable } from './ReadTable.tsx';
 import { Send } from './Send.tsx';
 import { useEntry } from './useEntry.ts';
@@ -23,16 +25,19 @@ interface Props {
 export default function FileEditor({ entry: begun, storage, onDone }: Props): JSX.Element {
 	const at = useEntry(storage, begun);
 	const { entry, change } = at;
-	const { profile, figures } = useMemo(() => fixtureOf(entry), [entry]);
+	const fixture = useMemo(() => fixtureOf(entry), [entry]);
+	const { profile, figures } = fixture;
+	const isOwn = profile !== null && !isStandIn(profile.panel);
 	const [wrong, tell] = useState<string | null>(null);
 	return (
 		<div class="stock stock-editor">
 			<EditorTop storage={storage} at={at} onDone={onDone} />
 			<p>
-				{words.fromFile} {fileWords.standIn}
+				{words.fromFile} {isOwn ? '' : fileWords.standIn}
 			</p>
 			{profile && <FileCautions entry={entry} profile={profile} />}
 			<Label entry={entry} onChange={change} hint={fileWords.labelHint} />
+			{profile && <OwnPanelPart entry={entry} fixture={fixture} onChange={change} />}
 			<FileNotes entry={entry} figures={figures} />
 			{profile && (
 				<details class="stock-doubts">

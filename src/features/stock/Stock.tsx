@@ -9,6 +9,7 @@ import { errorTextLater } from '../../wording/index.ts';
 import { type AddOutcome, addFile, addLink, asideText, changeStock, holdsStock, openStock } from './keep.ts';
 import { nameOf } from './own.ts';
 import { PutOn } from './PutOn.tsx';
+import { type LivePanelOf, PanelContext } from './panelContext.ts';
 import { inOrder, MOST_STOCK, type StockList, stockText } from './stock.ts';
 
 const later = laterWith(stockPage, 'coming');
@@ -19,8 +20,13 @@ const Card = later(() => import('./Card.tsx'));
 
 const storage = DEVICE;
 
+interface Props {
+	/** Draws a panel to be pressed: the bench's own, which offers these fixtures and so is handed in. */
+	panel: LivePanelOf;
+}
+
 /** The crew's own fixtures, and one of them in the editor. */
-export function Stock(): JSX.Element {
+export function Stock({ panel }: Props): JSX.Element {
 	const [found, set] = useState<OnShelf<StockList> | null>(null);
 	const [open, edit] = useState<StockEntry | null>(null);
 	/** A fixture file that was chosen, before any of it is kept. */
@@ -56,8 +62,18 @@ export function Stock(): JSX.Element {
 		show(null);
 		look().then(() => heading.current?.focus());
 	};
-	if (open?.kind === 'chart') return <Editor key={open.id} entry={open} storage={storage} onDone={backToList} />;
-	if (open) return <FileEditor key={open.id} entry={open} storage={storage} onDone={backToList} />;
+	if (open) {
+		const at = { storage, onDone: backToList };
+		return (
+			<PanelContext.Provider value={panel}>
+				{open.kind === 'chart' ? (
+					<Editor key={open.id} entry={open} {...at} />
+				) : (
+					<FileEditor key={open.id} entry={open} {...at} />
+				)}
+			</PanelContext.Provider>
+		);
+	}
 	if (card) return <Card entry={card} onDone={backToList} />;
 	if (file)
 		return (

@@ -1,6 +1,8 @@
 import { fileWords as words } from '#words/stock/index.ts';
 import type { Profile } from '../../../shared/profile/index.ts';
+import type { Question, StockEntry } from '../../../shared/stock/index.ts';
 import { Ended, type Engine, openEngine, troubleText } from '../../engine/index.ts';
+import type { SettleAnswer } from './routes.ts';
 
 /** Milliseconds after which a file is given up: any that a fixture needs is read in a few hundred. */
 const WITHIN_MS = 60_000;
@@ -19,6 +21,12 @@ export const readFile = (bytes: Uint8Array, modes: readonly string[] | undefined
 
 /** Writes a GDTF file. @throws as the worker's route `gdtf.write` */
 export const writeFile = (profile: Profile) => opened().ask('gdtf.write', { profile }, { within: WITHIN_MS });
+
+/** The check of fewest presses on the real fixture. @throws as the worker's route `stock.settle` */
+export const settlePanel = (
+	entry: StockEntry,
+	left: Readonly<Partial<Record<Question, readonly string[]>>>,
+): Promise<SettleAnswer | null> => opened().ask('stock.settle', { entry, left }, { within: WITHIN_MS });
 
 /** What went wrong with a question to the worker, as a sentence. @param troubles where it took too long, and where it broke */
 export const fileTrouble = (

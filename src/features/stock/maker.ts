@@ -10,8 +10,8 @@ import {
 import { newId } from './stock.ts';
 
 /** The fixture that an entry describes; without a profile where its chart has to be put right first. */
-export const fixtureOf = (entry: StockEntry): Pick<StockFixture, 'profile' | 'figures'> =>
-	entry.kind === 'file' ? fileFixture(entry, stockNames.unnamed) : chartFixture(entry);
+export const fixtureOf = (entry: StockEntry): Pick<StockFixture, 'profile' | 'figures' | 'own'> =>
+	entry.kind === 'file' ? fileFixture(entry, stockNames) : chartFixture(entry);
 
 /** The same, with what was read of the chart. */
 export const chartFixture = (entry: ChartEntry): StockFixture => stockFixture(entry, stockNames);

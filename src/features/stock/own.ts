@@ -24,7 +24,8 @@ export const nameOf = ({ name }: Pick<StockEntry, 'name'>): string => (name.trim
 export const ownFixture = (entry: StockEntry): OwnFixture => ({
 	id: entry.id,
 	name: nameOf(entry),
-	about: `${words.from} ${words.standIn}`,
+	// whether a panel that was written down can be used is known once it is made: the bench says so then
+	about: entry.panel ? words.from : `${words.from} ${words.standIn}`,
 	async profile() {
 		try {
 			const { profile } = (await import('./maker.ts')).fixtureOf(entry);

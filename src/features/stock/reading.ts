@@ -25,12 +25,22 @@ const withKinds: Migrate = (old) => ({
 		: old['kept'],
 });
 
+/** The first two versions had no panels but those that stand in. */
+const withPanels: Migrate = (old) => ({
+	...old,
+	kept: isRecord(old['kept'])
+		? Object.fromEntries(
+				Object.entries(old['kept']).map(([id, each]) => [id, isRecord(each) ? { panel: null, ...each } : each]),
+			)
+		: old['kept'],
+});
+
 /**
  * Stock as it is kept, saved or sent, from text. Each entry is read by itself: one that is damaged does not take the others along.
  * @throws InputError `stock.damaged` where the whole cannot be read, `stock.newer` where a newer version wrote it
  */
 export function readStock(text: string): ReadResult<StockList> {
-	const found = readRecord(text, KEPT.stock, [withKinds]);
+	const found = readRecord(text, KEPT.stock, [withKinds, withPanels]);
 	if (found.is === 'newer') throw new InputError('stock.newer', 'version', { trouble: 'newer' });
 	if (found.is === 'damaged') throw damagedStock();
 	const { kept: list } = found.record;

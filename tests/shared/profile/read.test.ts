@@ -432,12 +432,20 @@ describe('panels that could not be worked are refused', () => {
 			"The panel has no 'page' key, and its law needs one. With no law of its own, its four keys are back, down, up and set.",
 		],
 		[
+			'a value that does nothing, on a panel without menus',
+			thimble,
+			{ 'panel.menu[1].idle': [{ at: 0, label: '3' }] },
+			'profile.panel',
+			'panel.menu[1].idle[0]',
+			"'mode' can’t have a value that does nothing at place 0. On a tree’s list each has a place of its own; a flat panel has none.",
+		],
+		[
 			'a law that no simulated panel plays',
 			thimble,
 			{ 'panel.law.stores': 'enter' },
 			'profile.panel',
 			'panel.law.stores',
-			"No panel here with the law 'flat' works like that. Change its 'stores': a tree stores with a key, a flat panel acts as it scrolls and stores by itself.",
+			"No panel here with the law 'flat' works like that. Change its 'stores': a flat panel acts as it scrolls and stores by itself.",
 		],
 		[
 			'a function of a flat panel that leaves the light open',

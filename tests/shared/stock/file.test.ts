@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { gdtfNames } from '#words/gdtf/index.ts';
+import { stockNames } from '#words/stock/index.ts';
 import { readFixtureType, toProfile } from '../../../shared/gdtf/index.ts';
 import { readProfile } from '../../../shared/profile/index.ts';
 import { entryFromFile, type FigureCode, type FileEntry, fileFixture } from '../../../shared/stock/index.ts';
@@ -9,7 +10,7 @@ const entryOf = (file: Made = {}, label: Partial<FileEntry> = {}): FileEntry => 
 	...entryFromFile('own-f', toProfile(readFixtureType(made(file)), gdtfNames), 0),
 	...label,
 });
-const fixture = (entry: FileEntry) => fileFixture(entry, 'Unnamed');
+const fixture = (entry: FileEntry) => fileFixture(entry, { ...stockNames, unnamed: 'Unnamed' });
 const is = (entry: FileEntry, code: FigureCode) => fixture(entry).figures.find((each) => each.code === code)?.is;
 
 const RGBW = {

@@ -50,12 +50,12 @@ function press(rig: Rig, row: string, steps: readonly SlipStep[], lateMs: number
 		} else if (step.do === 'tap') {
 			for (let n = 0; n < step.times; n++) rig.send({ type: 'key.tap', fixture: row, key: step.key });
 			expect(shown()).toBe(step.shows.join('|'));
-		} else if (step.do === 'unlock') {
-			rig.send({ type: 'key.down', fixture: row, key: 'set' });
+		} else if (step.do === 'unlock' || step.do === 'long') {
+			rig.send({ type: 'key.down', fixture: row, key: step.key });
 			rig.wait(step.seconds * 1000);
-			rig.send({ type: 'key.up', fixture: row, key: 'set' });
+			rig.send({ type: 'key.up', fixture: row, key: step.key });
 			expect(shown()).toBe(step.shows.join('|'));
-		} else {
+		} else if (step.do === 'hold') {
 			rig.send({ type: 'key.down', fixture: row, key: step.key });
 			// it is held for something
 			expect(shown()).not.toBe(step.until.join('|'));

@@ -67,6 +67,7 @@ const opens: Readonly<Record<KeptId, () => unknown>> = {
 				feed: 'mains',
 				wattHours: null,
 				link: true,
+				panel: null,
 				changed: 1_700_000_000_000,
 			},
 		]);
@@ -161,7 +162,7 @@ describe('what earlier code wrote opens', () => {
 			'bench prep-bay.bench 1',
 			'progress prep-bay.progress 2',
 			'review prep-bay.review 1',
-			'stock prep-bay.stock 2',
+			'stock prep-bay.stock 3',
 			'walk prep-bay.finder 3',
 			'verdicts prep-bay.finder.verdicts 1',
 			'hidden prep-bay.hidden 1',

@@ -175,8 +175,11 @@ describe('prep slips as the worker makes them', () => {
 		const slips = await routes.slips({ plan, from: 'defaults' });
 		expect(slips.map((slip) => slip?.row)).toEqual(['wash-1', 'bar-1', 'wash-2']);
 		for (const slip of slips)
-			for (const step of slip?.steps ?? []) expect(stepText(step)).toMatch(/^(?!.*(undefined|NaN)).+$/);
-		expect(slips[2]?.steps.map(stepText)).toEqual(['Switches up: 1 2 5. All others down', 'Slide ‘Data gone’ to Hold']);
+			for (const step of slip?.steps ?? []) expect(stepText(step, undefined)).toMatch(/^(?!.*(undefined|NaN)).+$/);
+		expect(slips[2]?.steps.map((step) => stepText(step, undefined))).toEqual([
+			'Switches up: 1 2 5. All others down',
+			'Slide ‘Data gone’ to Hold',
+		]);
 	});
 
 	it('from what a panel shows where that is asked for', async () => {

@@ -19,6 +19,7 @@ const shown = (chart: string): string => {
 		feed: null,
 		wattHours: null,
 		link: null,
+		panel: null,
 		changed: 0,
 	};
 	return renderToString(h(Editor, { entry, storage: memory().store, onDone: () => undefined }));

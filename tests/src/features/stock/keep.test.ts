@@ -3,7 +3,14 @@ import { gdtfNames } from '#words/gdtf/index.ts';
 import { readArchive, readFixtureType, toProfile } from '../../../../shared/gdtf/index.ts';
 import { BUNDLED, isStandIn } from '../../../../shared/profile/index.ts';
 import { readSheet } from '../../../../shared/sheet/index.ts';
-import { blankEntry, type ChartEntry, entryFromFile, type StockEntry } from '../../../../shared/stock/index.ts';
+import {
+	blankEntry,
+	blankPanel,
+	type ChartEntry,
+	entryFromFile,
+	type PanelEntry,
+	type StockEntry,
+} from '../../../../shared/stock/index.ts';
 import { openRig } from '../../../../sim/rig/index.ts';
 import { routes as gdtf } from '../../../../src/features/gdtf/routes.ts';
 import { readLink } from '../../../../src/features/rig/index.ts';
@@ -34,13 +41,64 @@ describe('stock', () => {
 	});
 
 	it('that the first version kept, sent or saved opens: all of it was made from charts', async () => {
-		const { kind: _, ...old } = entry('own-a', 1, { beam: 20 });
+		const { kind: _, panel: __, ...old } = entry('own-a', 1, { beam: 20 });
 		const text = JSON.stringify({ version: 1, kept: { 'own-a': old } });
 		const opened = stock(entry('own-a', 1, { beam: 20 }));
 		expect(readStock(text)).toEqual({ kept: opened, damaged: {} });
 		expect((await openStock(memory({ [KEPT.stock.key]: text }).store)).kept).toEqual(opened);
 		const link = `#stock=${toBase64url(await deflateText(text))}`;
 		expect(await addLink(memory({}).store, link)).toMatchObject({ is: 'added', count: 1 });
+	});
+
+	it('that the second version kept opens: nobody had written down a panel', async () => {
+		const { panel: _, ...old } = entry('own-a', 1, { beam: 20 });
+		const text = JSON.stringify({ version: 2, kept: { 'own-a': old } });
+		const opened = stock(entry('own-a', 1, { beam: 20 }));
+		expect(readStock(text)).toEqual({ kept: opened, damaged: {} });
+		const link = `#stock=${toBase64url(await deflateText(text))}`;
+		const { store } = memory({});
+		expect(await addLink(store, link)).toMatchObject({ is: 'added', count: 1 });
+		expect((await openStock(store)).kept).toEqual(opened);
+	});
+
+	it('with a panel of its own comes back from text, file, link and bench with that panel', async () => {
+		const panel = {
+			...blankPanel('knob'),
+			keys: [
+				{ key: 'left', name: 'TURN L' },
+				{ key: 'right', name: 'TURN R' },
+				{ key: 'set', name: 'PUSH' },
+			],
+			menu: 'Address 1-512\nLight comes from: DMX, Static',
+			answers: { acts: 'scrolling', rests: 'address' },
+		} satisfies PanelEntry;
+		const ours = stock(entry('own-a', 1, { panel }));
+		expect(readStock(stockText(ours))).toEqual({ kept: ours, damaged: {} });
+		const { store } = memory({});
+		expect(await addLink(store, await linkOf(ours))).toMatchObject({ is: 'added', count: 1 });
+		const [own] = [...(await openStock(store)).kept.values()] as [StockEntry];
+		expect(own.panel).toEqual(panel);
+		const address = (await benchAddress(own)) ?? '';
+		const { sheet } = await readLink(address.slice(address.indexOf('#')));
+		const [carried] = readSheet(JSON.parse(JSON.stringify(sheet))).profiles ?? [];
+		expect(carried && isStandIn(carried.panel)).toBe(false);
+		expect(carried?.panel).toMatchObject({ keys: ['left', 'right', 'set'], printed: { set: 'PUSH' } });
+	});
+
+	it('with a panel that is none sets that fixture aside, and it alone', () => {
+		const good = entry('own-a', 1);
+		for (const panel of [
+			{},
+			{ ...blankPanel('keys'), way: 'wheel' },
+			{ ...blankPanel('keys'), answers: { acts: 'x' } },
+		]) {
+			const text = JSON.stringify({
+				version: 3,
+				kept: { 'own-a': good, 'own-b': { ...entry('own-b', 1), panel } },
+			});
+			const { kept, damaged } = readStock(text);
+			expect([[...kept.keys()], Object.keys(damaged)]).toEqual([['own-a'], ['own-b']]);
+		}
 	});
 
 	it('holds a fixture from a GDTF file as it was read, through text, file, link and the bench', async () => {

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { gdtfNames } from '#words/gdtf/index.ts';
+import { stockNames } from '#words/stock/index.ts';
 import { readFixtureType, toProfile } from '../../../../shared/gdtf/index.ts';
 import { BUNDLED, type Profile } from '../../../../shared/profile/index.ts';
 import { entryFromFile, fileFixture } from '../../../../shared/stock/index.ts';
@@ -15,7 +16,7 @@ describe('what is said of a fixture from a file', () => {
 	test('carries the cautions for ultraviolet and for what may flash', () => {
 		const cautions = (file: Made) => {
 			const entry = entryFromFile('own-f', toProfile(readFixtureType(made(file)), gdtfNames), 0);
-			return cautionsOf(fileFixture(entry, 'Unnamed').profile, entry);
+			return cautionsOf(fileFixture(entry, stockNames).profile, entry);
 		};
 		const shutter = (attribute: string) => ({
 			channels: [...RGB, { offset: '4', functions: [`Name="Thing" Attribute="${attribute}" DMXFrom="0/1"`] }],

@@ -1,0 +1,273 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { stockNames } from '#words/stock/index.ts';
+import {
+	BUNDLED,
+	bundledProfile,
+	isStandIn,
+	type KeyedPanel,
+	type LeafItem,
+	type MenuItem,
+	type Profile,
+	readProfile,
+} from '../../../../shared/profile/index.ts';
+import {
+	ANSWERS,
+	blankEntry,
+	blankPanel,
+	PANEL_WAYS,
+	type PanelEntry,
+	stockFixture,
+	withWords,
+} from '../../../../shared/stock/index.ts';
+import { makePanel } from '../../../../shared/stock/panel/index.ts';
+import { invent } from '../../../../src/features/invented/index.ts';
+import { runs } from '../../../runs.ts';
+import { panelEntryOf, senseOf } from './menu-text.ts';
+
+const words = stockNames.ownPanel;
+const tallow = bundledProfile('tallow-6') as Profile;
+const read = (menu: string, part: Partial<PanelEntry> = {}, profile = tallow) =>
+	makePanel({ ...blankPanel('keys'), menu, ...part }, profile, words);
+const codes = (menu: string, part: Partial<PanelEntry> = {}): string[] =>
+	read(menu, part).marks.map(({ code, place }) => `${place.line} ${code}`);
+const leavesOf = (menu: readonly MenuItem[]): LeafItem[] =>
+	menu.flatMap((item) => (item.kind === 'menu' ? item.items : [item]));
+
+/** What a leaf does, its own id and title left out. */
+const gist = (item: LeafItem): unknown => {
+	switch (item.kind) {
+		case 'choice':
+			return [item.label, item.setting, item.options];
+		case 'number':
+			return [item.label, item.setting, item.least, item.most, item.unit];
+		default:
+			return [item.label, senseOf(item)];
+	}
+};
+const gistOf = (menu: readonly MenuItem[]): unknown =>
+	menu.map((item) => (item.kind === 'menu' ? [item.label, item.items.map(gist)] : gist(item)));
+
+const SEEDS = runs(90, 1500);
+const keyed = [
+	...BUNDLED,
+	...Array.from({ length: SEEDS }, (_, seed) =>
+		invent(seed, (['easy', 'middle', 'hard'] as const)[seed % 3] ?? 'easy'),
+	),
+].filter((profile): profile is Profile & { panel: KeyedPanel } => profile.panel.kind !== 'dip');
+
+describe('a menu that somebody wrote down', () => {
+	it(`of any panel, read back, is the same menu with nothing in doubt: ${keyed.length} panels`, () => {
+		for (const profile of keyed) {
+			const { panel, marks, held, programmes } = makePanel(panelEntryOf(profile, profile.panel, true), profile, words);
+			const wrong = marks.filter(({ code }) => !['by-order', 'missing', 'label-twice'].includes(code));
+			expect([profile.name, wrong]).toEqual([profile.name, []]);
+			expect(panel && panel.kind !== 'dip' && gistOf(panel.menu)).toEqual(gistOf(profile.panel.menu));
+			// nothing is made that was there
+			expect([held.length, programmes.length]).toEqual([profile.held.length, profile.programmes.length]);
+		}
+	});
+
+	it('by its labels alone is read right or marked at its line, and never wrong in silence', () => {
+		let right = 0;
+		let all = 0;
+		for (const profile of keyed) {
+			if (profile.panel.kind !== 'text') continue;
+			const entry = panelEntryOf(profile, profile.panel, false);
+			const { panel, marks } = makePanel(entry, profile, words);
+			const marked = new Set(marks.map(({ place }) => place.line));
+			const lines = entry.menu.split('\n');
+			const was = leavesOf(profile.panel.menu);
+			const is = panel && panel.kind !== 'dip' ? leavesOf(panel.menu) : [];
+			expect(is.length).toBe(was.length);
+			for (const [i, item] of was.entries()) {
+				const line = lines.findIndex((text) => text.trim().startsWith(item.label)) + 1;
+				const same = JSON.stringify(gist(item)) === JSON.stringify(gist(is[i] as LeafItem));
+				all++;
+				if (same) right++;
+				else expect([profile.name, item.label, marked.has(line)]).toEqual([profile.name, item.label, true]);
+			}
+		}
+		// most of what panels say is known
+		expect(right / all).toBeGreaterThan(0.8);
+	});
+
+	it('whatever is typed gives a whole profile, and never throws', () => {
+		const line = fc.tuple(
+			fc.nat({ max: 3 }),
+			fc.constantFrom(
+				'Address',
+				'STRT = Start address',
+				'Mode',
+				'Run mode',
+				'Colour',
+				'Setup',
+				'Lock',
+				'x',
+				'Speed',
+				'1-3',
+				'Reset',
+				'',
+			),
+			fc.constantFrom(
+				'',
+				' 1-512',
+				' 0-255',
+				': a, b',
+				': on, off',
+				': 4CH, 9',
+				' 1-9',
+				': red, red',
+				': DMX, Static, Auto',
+				'=',
+			),
+		);
+		const typed = fc
+			.array(line, { maxLength: 14 })
+			.map((all) => all.map(([n, a, b]) => '\t'.repeat(n) + a + b).join('\n'));
+		const text = fc.oneof(
+			typed,
+			fc.string({ maxLength: 80 }),
+			typed.map((all) => all.slice(3)),
+		);
+		const answers = fc.record(
+			{
+				acts: fc.constantFrom(...ANSWERS.acts),
+				rests: fc.constantFrom(...ANSWERS.rests),
+				ends: fc.constantFrom(...ANSWERS.ends),
+				held: fc.constantFrom(...ANSWERS.held),
+				stores: fc.constantFrom(...ANSWERS.stores),
+				opens: fc.constantFrom(...ANSWERS.opens),
+			},
+			{ requiredKeys: [] },
+		);
+		fc.assert(
+			fc.property(
+				text,
+				fc.constantFrom(...PANEL_WAYS),
+				fc.constantFrom('code' as const, 'text' as const),
+				answers,
+				(menu, way, display, given) => {
+					const entry = {
+						...blankEntry('own-1', 'Made up', 0),
+						chart: '4CH mode\n1 Dimmer\n2 Red\n3 Green\n4 Blue\n\n3CH mode\n1 Red\n2 Green\n3 Blue',
+						panel: { ...blankPanel(way), display, menu, answers: given },
+					};
+					const { profile, own, figures } = stockFixture(entry, stockNames);
+					if (!profile) throw new Error('a chart that was good');
+					expect(readProfile(JSON.parse(JSON.stringify(profile)))).toEqual(profile);
+					expect(isStandIn(profile.panel)).toBe(own?.panel === null);
+					expect(figures.filter(({ code }) => code === 'panel' || code === 'panel-own')).toHaveLength(1);
+				},
+			),
+			{ numRuns: runs(250) },
+		);
+	});
+
+	it('says of each line what it did not understand', () => {
+		expect(codes('Address 1-512\nLight comes from: DMX, Static\nWobble')).toEqual(['3 item-unknown']);
+		expect(codes('Address\nLight comes from: DMX, Static')).toEqual(['1 range-assumed']);
+		expect(codes('Address 1-512\nLight comes from: DMX, Sound, Static')).toEqual(['2 value-unknown']);
+		expect(codes('Address 1-512\nLight comes from: DMX, Static\nReset')).toEqual(['3 item-two']);
+		expect(codes('Address 0-600\nLight comes from: DMX, Static')).toEqual(['1 range-off']);
+		expect(codes('Address 1-512\nLight comes from: DMX, Static\nMode')).toEqual(['3 values-missing']);
+		expect(codes('Address 1-512\nLight comes from: DMX, Static\nAddress 1-512')).toEqual([
+			'3 label-twice',
+			'3 setting-twice',
+		]);
+		expect(codes('Address 1-512\nLight comes from: DMX, Static\nLock')).toEqual(['3 values-assumed']);
+		expect(codes('Setup\n\tMore\n\t\tAddress 1-512\n\tLock: on, off')).toEqual([
+			'1 missing',
+			'1 missing',
+			'2 too-deep',
+		]);
+		expect(codes('STRT = Address 1-512\nSRCES = Light comes from: DMX, STAT', { display: 'code' })).toEqual([
+			'2 label-long',
+		]);
+		expect(codes('Setup\n\tLock: on, off\n  Address 1-512\nLight comes from: DMX, Static')).toContain('3 indent-off');
+		expect(codes('')).toEqual(['1 no-items']);
+		expect(codes('Address 1-512', { keys: [{ key: 'set', name: '' }] })).toContain('1 key-missing');
+		expect(codes('1-2 = Static colour: Red, Green, Blue', { way: 'switches' })).toEqual(['1 switch-count']);
+		expect(codes('1 = Leader: Off, On\n1 = Panel lock: Off, On', { way: 'switches' })).toContain('2 switch-off');
+	});
+
+	it('is put right by a pick, which is written into its line', () => {
+		let menu = 'Address 1-512\nRUN: DMX, Sound, STAT\n\tWobble';
+		menu = 'Address 1-512\nRUN: DMX, Sound, STAT';
+		const [unknown] = read(menu).marks.filter(({ code }) => code === 'item-guess' || code === 'item-unknown');
+		menu = withWords(menu, 2, unknown?.pick ?? { from: 1, to: 1 }, words.items.work.say);
+		expect(menu.split('\n')[1]).toBe('RUN = Light comes from: DMX, Sound, STAT');
+		const [sound] = read(menu).marks;
+		expect(sound?.code).toBe('value-unknown');
+		menu = withWords(menu, 2, sound?.pick ?? { from: 1, to: 1 }, words.items.nothing.say);
+		expect(menu.split('\n')[1]).toBe('RUN = Light comes from: DMX, Sound = Does nothing here, STAT');
+		const { marks, panel } = read(menu);
+		expect(marks).toEqual([]);
+		expect(panel && panel.kind !== 'dip' && panel.menu[1]).toMatchObject({
+			setting: 'work',
+			options: [
+				{ value: 'line', label: 'DMX' },
+				{ value: 'held', label: 'STAT' },
+			],
+			idle: [{ at: 1, label: 'Sound' }],
+		});
+	});
+
+	it('of switches means what their numbers count to, and slides beside them', () => {
+		const { panel, marks } = read(
+			'Signal loss: Hold, Blackout\n1-2 = Static colour: Red, Green, Blue, White\n3 = Leader: Off, On',
+			{
+				way: 'switches',
+				answers: { start: 'sum-plus-one' },
+			},
+		);
+		expect(marks).toEqual([]);
+		expect(panel).toMatchObject({
+			kind: 'dip',
+			wiring: 'sum-plus-one',
+			slides: [
+				{
+					positions: [
+						{ label: 'Hold', sets: { loss: 'hold' } },
+						{ label: 'Blackout', sets: { loss: 'dark' } },
+					],
+				},
+			],
+			fields: [
+				{ switches: [1, 2], choices: [{ sets: { work: 'held', held: 'red' } }, {}, { sets: { held: 'blue' } }, {}] },
+				{ switches: [3], choices: [{ sets: { lead: 'off' } }, { sets: { lead: 'on' } }] },
+			],
+		});
+	});
+
+	it('has its answers in its law, and those that are open assumed and noted', () => {
+		const menu = 'Address 1-512\nLight comes from: DMX, Static';
+		const law = (answers: PanelEntry['answers'], keys = blankPanel('keys').keys) => {
+			const { panel } = read(menu, { answers, keys });
+			return panel && panel.kind !== 'dip' ? panel.law : null;
+		};
+		expect(law({})).toMatchObject({ acts: 'stored', stores: 'enter', long: null, rests: null });
+		expect(law({ acts: 'scrolling', stores: 'itself', held: 'back', rests: 'address' })).toMatchObject({
+			acts: 'scrolling',
+			stores: { after: 5000 },
+			long: { key: 'set', does: 'back' },
+			rests: { on: 'address' },
+		});
+		// with no key that leaves, holding does
+		expect(
+			law(
+				{},
+				blankPanel('keys').keys.filter(({ key }) => key !== 'back'),
+			)?.long,
+		).toMatchObject({ does: 'back' });
+		const entry = {
+			...blankEntry('own-1', 'x', 0),
+			chart: '1 Red',
+			panel: { ...blankPanel('keys'), menu, answers: { acts: 'stored' as const } },
+		};
+		const said = stockFixture(entry, stockNames).figures.flatMap((figure) =>
+			figure.code === 'panel-answer' ? [`${figure.facts.question} ${figure.is}`] : [],
+		);
+		expect(said).toEqual(['acts given', 'stores assumed', 'held assumed', 'rests assumed', 'ends assumed']);
+	});
+});
