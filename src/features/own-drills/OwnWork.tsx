@@ -42,7 +42,7 @@ export default function OwnWork({ profile, seed }: OwnAsked): JSX.Element {
 				<Task
 					load={taskAtWork}
 					props={{
-						set: { cases: [{ task: own.task, says: ownTaskText(own, words.task) }] },
+						set: { count: 1, first: { task: own.task, says: ownTaskText(own, words.task) }, differ: [] },
 						under: kind,
 						at: seed,
 						onAnother: () => void another(),
