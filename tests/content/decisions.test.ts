@@ -10,6 +10,7 @@ const LEAST: Readonly<Record<string, number>> = {
 	'a-flash-nobody-asked-for': 3,
 	'a-panel-you-never-saw': 1,
 	'addresses-before-the-van': 2,
+	'any-panel': 1,
 	'as-one-or-apart': 2,
 	bands: 2,
 	'charge-and-hours': 2,
@@ -56,6 +57,7 @@ const LEAST: Readonly<Record<string, number>> = {
 const ONE_IS_RIGHT: Readonly<Record<string, string>> = {
 	'a-panel-you-never-saw':
 		'the panel itself is new, of another law at each go: in, change, keep, out, with one setting',
+	'any-panel': 'as that one: the panel is new, and how it acts is what is to be found out',
 	'held-colours': 'the first light made at a panel; where something else decides the light, it asks two',
 	'lithium-in-transit-and-store':
 		'a pack that may be hurt: one plug, named, and no hand on anything else to find out which',

@@ -138,7 +138,7 @@ function Pool({ pool, share, hasCore }: PoolProps & { hasCore: boolean }): JSX.E
 						key={out}
 						offset={out}
 						stop-color="currentColor"
-						stop-opacity={(falloff(out * POOL_EDGE, half) * share).toFixed(3)}
+						stop-opacity={falloff(out * POOL_EDGE, half) * share}
 					/>
 				))}
 				<stop offset="1" stop-color="currentColor" stop-opacity="0" />

@@ -6,7 +6,7 @@ import { textOf } from './gig.ts';
 const bench = openOutcomes(bundledRig('four-in-line'), { kind: 'no-answer', fixture: 'wash-2' });
 
 /** Some of the candidates, all over: each takes a walk for each slip. */
-const some = [...bench.candidates.keys()].filter((at) => at % 4 === 3);
+const some = [...bench.candidates.keys()].filter((at) => at % 6 === 4);
 
 /** Walks to a verdict on a candidate's own column, the answer numbered `slip` being another than it shows. */
 function walked(at: number, slip: number): { finder: Finder; slipped: boolean } {
@@ -43,7 +43,7 @@ describe('what a verdict hangs on', () => {
 				expect(hinge?.suspect.against).toHaveLength(1);
 			}
 		}
-		expect(fooled).toBeGreaterThan(0);
+		expect(fooled).toBeGreaterThan(1);
 	});
 
 	it('names a check that truly parts the two, and is not one that was answered', () => {

@@ -74,7 +74,7 @@ function openAnew(item: Item): Opening {
 	const sheet = readSheet(throughJson(item.bench));
 	const fixture = sheet.fixtures.find(({ name }) => name === item.facts['fixture'])?.id ?? '';
 	const complaint: Complaint = { kind: item.facts['complaint'] as ComplaintKind, fixture };
-	const bench = openOutcomes(sheet, complaint);
+	const bench = openOutcomes(sheet, complaint, { edition: 1 });
 	const named = (place: string): string => sheet.fixtures.find(({ id }) => id === place)?.name ?? place;
 	const walks = new Map<number, number>();
 	return {
