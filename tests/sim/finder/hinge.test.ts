@@ -6,7 +6,7 @@ import { textOf } from './gig.ts';
 const bench = openOutcomes(bundledRig('four-in-line'), { kind: 'no-answer', fixture: 'wash-2' });
 
 /** Some of the candidates, all over: each takes a walk for each slip. */
-const some = [...bench.candidates.keys()].filter((at) => at % 6 === 4);
+const oneIn = (many: number, from: number) => [...bench.candidates.keys()].filter((at) => at % many === from);
 
 /** Walks to a verdict on a candidate's own column, the answer numbered `slip` being another than it shows. */
 function walked(at: number, slip: number): { finder: Finder; slipped: boolean } {
@@ -30,7 +30,7 @@ const repairsOf = (finder: Finder): string[] => (finder.verdict()?.repairs ?? []
 describe('what a verdict hangs on', () => {
 	it('is told wherever one wrong answer has led to another repair than the true one', () => {
 		let fooled = 0;
-		for (const at of some) {
+		for (const at of oneIn(6, 4)) {
 			const { faults, repair } = bench.candidates[at] ?? { faults: [], repair: '' };
 			for (const slip of [1, 2, 3]) {
 				const { finder, slipped } = walked(at, slip);
@@ -48,7 +48,7 @@ describe('what a verdict hangs on', () => {
 
 	it('names a check that truly parts the two, and is not one that was answered', () => {
 		let settled = 0;
-		for (const at of some) {
+		for (const at of oneIn(4, 3)) {
 			const { finder } = walked(at, -1);
 			const hinge = finder.hinge();
 			if (!hinge?.settle) continue;
