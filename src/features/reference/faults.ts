@@ -2,7 +2,7 @@ import { cautionIds, cautions, siteFirst } from '#words/cautions/index.ts';
 import { fixtures } from '#words/fixtures/index.ts';
 import { cautionWords, faultWords } from '#words/reference/index.ts';
 import { BUNDLED } from '../../../shared/profile/index.ts';
-import { bundledRig, quickSheet, RIG_IDS, type RigSheet } from '../../../shared/sheet/index.ts';
+import { bundledRig, quickSheet, RIG_IDS, type RigSheet, readSheet } from '../../../shared/sheet/index.ts';
 import { FAULTS, type Fault, type FaultFamily, MENDS } from '../../../sim/fault/index.ts';
 import { faultCause, faultName, faultNameKey, fill, repairText } from '../../wording/index.ts';
 import type { ReferenceSection } from './types.ts';
@@ -16,6 +16,21 @@ const LISTENING = BUNDLED.flatMap(({ id, panel, programmes }): RigSheet[] => {
 	return [{ ...sheet, fixtures: sheet.fixtures.map((one) => ({ ...one, settings: { ...one.settings, ...set } })) }];
 });
 
+/** Fixtures with switches, one of which leads: no bundled rig has that. */
+const SWITCHED = BUNDLED.filter(({ panel }) => panel.kind === 'dip').map(({ id }) =>
+	quickSheet({ count: 2, linked: 'leader', profile: id }),
+);
+
+/** A line that a splitter sends on: no bundled rig has one either. */
+function withSplitter(): RigSheet {
+	const sheet = bundledRig('four-in-line');
+	const [first, ...rest] = sheet.cables;
+	if (!first) return sheet;
+	const box = { id: 'splitter', name: 'splitter', outputs: 2 };
+	const out = { ...first, id: 'cable-0', from: 'splitter:1' };
+	return readSheet({ ...sheet, splitters: [box], cables: [{ ...first, to: 'splitter:in' }, out, ...rest] });
+}
+
 /** A fault as one rig could have it. */
 interface Example {
 	readonly id: string;
@@ -25,7 +40,7 @@ interface Example {
 
 /** Every fault of the catalogue under its family, each by every name it goes by, worded where the first bundled rig could have it. */
 export function faultSections(): ReferenceSection[] {
-	const sheets = [...RIG_IDS.map(bundledRig), ...LISTENING];
+	const sheets = [...RIG_IDS.map(bundledRig), ...LISTENING, ...SWITCHED, withSplitter()];
 	const families = Object.keys(faultWords.headings) as FaultFamily[];
 	return families.map((family) => {
 		const heading = faultWords.headings[family];

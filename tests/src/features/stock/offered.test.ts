@@ -59,7 +59,7 @@ describe('a fixture of the crew’s own', () => {
 	});
 
 	describe('in a quiz', () => {
-		const draft = { ...FIRST_DRAFT, own: [profile], count: '12' };
+		const draft = { ...FIRST_DRAFT, unseen: '', own: [profile], count: '12' };
 
 		test('goes with it whole, and is asked of its chart and its numbers alone', async () => {
 			const recipe = readRecipe(readDraft(draft).recipe as never);
