@@ -211,7 +211,7 @@ export const MENDS: Readonly<Record<RepairId, Repair>> = Object.freeze({
 		'box-on',
 		15,
 		(sheet, place) => [{ type: 'box.switch', box: place, on: boxOf(sheet, place)?.on ?? true }],
-		{ cautions: ['mains'] },
+		{ cautions: ['mains'], disturbs: true },
 	),
 	'other-output': repair(
 		'other-output',
@@ -224,14 +224,19 @@ export const MENDS: Readonly<Record<RepairId, Repair>> = Object.freeze({
 		},
 		{ disturbs: true },
 	),
-	'lift-stray': repair('lift-stray', 20, (sheet, _, now) =>
-		(now?.cables ?? [])
-			.filter(({ id }) => !sheet.cables.some((cable) => cable.id === id))
-			.map(({ id }) => ({ type: 'cable.lift', cable: id })),
+	'lift-stray': repair(
+		'lift-stray',
+		20,
+		(sheet, _, now) =>
+			(now?.cables ?? [])
+				.filter(({ id }) => !sheet.cables.some((cable) => cable.id === id))
+				.map(({ id }) => ({ type: 'cable.lift', cable: id })),
+		{ disturbs: true },
 	),
-	'leave-blind': repair('leave-blind', 5, () => [{ type: 'desk.hold', by: null }], { needs: ['desk'] }),
+	'leave-blind': repair('leave-blind', 5, () => [{ type: 'desk.hold', by: null }], { needs: ['desk'], disturbs: true }),
 	'restart-desk': repair('restart-desk', 120, () => [{ type: 'desk.hold', by: null }], {
 		needs: ['desk'],
+		cautions: ['live-show', 'flashing'],
 		disturbs: true,
 	}),
 	'set-start-code': repair(
@@ -244,7 +249,7 @@ export const MENDS: Readonly<Record<RepairId, Repair>> = Object.freeze({
 				code: deskOf(sheet).outputs.find(({ id }) => id === place)?.startCode ?? 0,
 			},
 		],
-		{ needs: ['desk'] },
+		{ needs: ['desk'], disturbs: true },
 	),
-	'clear-sensor': repair('clear-sensor', 10, become({ sensorCovered: false })),
+	'clear-sensor': repair('clear-sensor', 10, become({ sensorCovered: false }), { cautions: ['staring', 'hot'] }),
 });

@@ -70,6 +70,8 @@ export function standForRepair(
 	if (MENDS[id].needs.includes('desk')) return standAt(sheet, 'desk');
 	if (sheet.cables.some((cable) => cable.id === place)) return standAtCable(sheet, place, true);
 	if (place === 'rig' || place === 'remote') return standAt(sheet, 'hand');
+	// the socket is in the wall, wherever the fixture hangs
+	if (id === 'other-socket') return { at: place, needs: [], cautions: [] };
 	return standAt(sheet, place.includes(':') ? splitPort(place).device : place);
 }
 

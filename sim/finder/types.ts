@@ -76,7 +76,10 @@ export interface Verdict {
 
 /** What the answers of a walk have in common, whatever is behind them. Repairs that were tried are no part of it. */
 export interface CommonGround {
-	/** Ids of the checks that showed what a rig with nothing wrong does not, and of those that showed what it does; in the order asked. */
+	/**
+	 * Ids of the checks that showed what a rig with nothing wrong does not, and of those that showed what it does; in the order
+	 * asked. Of power nothing is called fine.
+	 */
 	readonly odd: readonly string[];
 	readonly fine: readonly string[];
 	/** Kinds of fault that show most of what was seen, likeliest first. */

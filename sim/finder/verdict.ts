@@ -151,6 +151,19 @@ function likeliest<T>({ table, unlike }: WalkStanding, side: (placed: PlacedFaul
 	return [...shares].filter(([, share]) => share >= NEAR).sort((a, b) => b[1] - a[1]);
 }
 
+/** Checks that ask after power: 'fine' there would be read as live, dead or looked after, and hands go by it. */
+const ASK_AFTER_POWER: ReadonlySet<string> = new Set([
+	'power-lamp',
+	'power-switch',
+	'power-cycle',
+	'mains-plug',
+	'charger',
+	'socket-live',
+	'hall-power',
+	'breakers',
+	'box-lamp',
+]);
+
 /** What the answers have in common, held to the rig as it is meant. */
 function commonIn(standing: WalkStanding): CommonGround {
 	const { table, heard } = standing;
@@ -159,7 +172,9 @@ function commonIn(standing: WalkStanding): CommonGround {
 	const fine: string[] = [];
 	for (const { check: id, outcome } of heard) {
 		const check = byId.get(id);
-		if (check && !isRepair(check)) (check.read(table.meant) === outcome ? fine : odd).push(id);
+		if (!check || isRepair(check)) continue;
+		if (check.read(table.meant) !== outcome) odd.push(id);
+		else if (!ASK_AFTER_POWER.has(check.kind)) fine.push(id);
 	}
 	return { odd, fine, families: likeliest(standing, ({ fault }) => faultOf(fault).family).map(([family]) => family) };
 }

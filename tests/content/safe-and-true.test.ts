@@ -1,9 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { cautions, siteFirst } from '#words/cautions/index.ts';
+import { checks } from '#words/checks/index.ts';
+import { faults } from '#words/faults/index.ts';
 import { fixtures } from '#words/fixtures/index.ts';
 import { terms } from '#words/glossary/index.ts';
 import { calcWords, figureWords } from '#words/lessons/index.ts';
 import { reasons } from '#words/reasons/index.ts';
+import { repairs } from '#words/repairs/index.ts';
 import { frame } from '#words/site/index.ts';
 import { TIMING } from '../../shared/dmx/index.ts';
 import { bundledProfile } from '../../shared/profile/index.ts';
@@ -547,5 +550,64 @@ describe('a fault of the line that shows nothing yet', () => {
 			expect(says.replace(/\{[^}]*\}/g, '…'), id).not.toMatch(/\bharm/);
 			expect(says, id).toMatch(/^(?=.*On its own this doesn’t spoil the data here).*all the same\.$/);
 		}
+	});
+});
+
+// symptom: 'Unplug what hangs on those sockets … Ask whoever is responsible', 'plug it into another socket', 'Look only: don’t reset it';
+// cause: the hand was named first, and whose yes it needs, or what to look at, after it
+describe('the order of hands and of asking, in the finder', () => {
+	const says = (words: { readonly does: unknown } | undefined): string => `${words?.does}`;
+
+	it.each([
+		[
+			'a tripped breaker',
+			says(repairs['ask-breaker']),
+			/^Hands off\b.*\bTell whoever is responsible\b.*\bnot even once\b/,
+		],
+		[
+			'another socket',
+			says(repairs['other-socket']),
+			/^Leave the dead socket\b.*\bAsk them which other socket\b.*\bplug it in/,
+		],
+		[
+			'a mains lead',
+			says(repairs['replace-lead']),
+			/^Scorched, warm, wet or damaged\? Don’t touch it\b.*\bnobody else can put it back\b/,
+		],
+		['a splitter that is off', says(repairs['box-on']), /^Ask first why it’s off\b.*\bsay aloud\b.*\bswitch it on/],
+		[
+			'a desk restarted',
+			says(repairs['restart-desk']),
+			/^Ask the operator first\b.*\bother light up to see by\b.*\bThen restart/,
+		],
+		['a second source', says(repairs['lift-stray']), /\bAsk the operator\b.*\bbefore you pull it\b/],
+		['blind', says(repairs['leave-blind']), /^Ask the operator first\b.*\bSay aloud\b.*\bthen leave blind/],
+		['a start code', says(repairs['set-start-code']), /^Ask the operator first\b.*\bsay aloud\b/],
+		[
+			'a sensor',
+			says(repairs['clear-sensor']),
+			/^If it hangs, this is for those cleared to go up\. Ask\b.*\btake off\b/,
+		],
+		[
+			'a socket tried',
+			says(checks['socket-live']),
+			/^Is the socket or the plug wet, scorched, cracked or warm\? Leave it\b.*\bback last\b/,
+		],
+		['a fader tried', says(checks['desk-live']), /\bask the operator to move a fader\b/],
+		['a breaker', says(checks['breakers']), /They look, not you: don’t open the board/],
+	] as const)('%s: who is asked or what is looked at comes before the hand', (_, does, order) => {
+		expect(does).toMatch(order);
+	});
+
+	it('sends nobody to a socket to see if it is live, to a fuse, or to hunt in the supply', () => {
+		expect(those(/\b(see that|check that|look if)\b[^.]*\bsocket is live\b/i)).toEqual([]);
+		expect(those(/\bfind out why\b/i).filter(({ file }) => /\/faults\//.test(file))).toEqual([]);
+		expect(textOf('content/en/finder/verdict.ts')).toMatch(/power: 'the power \([^)]*electrician\)'/);
+	});
+
+	it('says no more of a socket or of its breaker than is known', () => {
+		const told = ['socket-dead', 'breaker-off', 'fuse-blown'].map((id) => JSON.stringify(faults[id])).join(' ');
+		expect(told).not.toMatch(/\b(are fine|is good|tripped its|find out why|switched off the sockets)\b/i);
+		expect(`${faults['breaker-off']?.cause}`).toMatch(/isn’t known here, so take every socket and lead as live/);
 	});
 });

@@ -193,7 +193,7 @@ export const checks: Readonly<Record<string, CheckWords>> = {
 	},
 	'socket-live': {
 		title: 'Is there power in the socket of {place as name}?',
-		does: 'Plug a work light that you know is good into the same socket in the wall. Hands dry, plug and lead undamaged. Then put all back.',
+		does: 'Is the socket or the plug wet, scorched, cracked or warm? Leave it, and tell the electrician. If not, hands dry, and all hands off the rest of the row: take the fixture’s plug out of the wall, and put in a known-good work light whose lead and plug are undamaged. Then put the fixture’s plug back last, with nobody’s hands on the leads.',
 		outcomes: { live: 'The work light comes on', dead: 'It stays dark' },
 		spot: 'wall',
 	},
@@ -386,7 +386,7 @@ export const checks: Readonly<Record<string, CheckWords>> = {
 	},
 	'desk-live': {
 		title: 'Does the desk send what you move?',
-		does: 'See on the desk’s screen if it says blind or preview. If not, move a fader that lights nothing, and see if its own number moves.',
+		does: 'See on the desk’s screen if it says blind or preview. If not, ask the operator to move a fader that’s patched to nothing, and see if its number moves.',
 		outcomes: { live: 'It follows, and no blind', blind: 'It’s in blind or preview', frozen: 'It’s stuck' },
 		spot: 'desk-screen',
 	},
@@ -439,7 +439,7 @@ export const checks: Readonly<Record<string, CheckWords>> = {
 	},
 	breakers: {
 		title: 'A breaker or RCD off?',
-		does: 'Ask whoever looks after the building if a breaker or an RCD (in the US, a GFCI) is off. Look only: don’t reset it.',
+		does: 'Ask whoever looks after the building if a breaker or an RCD (in the US, a GFCI) is off. They look, not you: don’t open the board, and don’t reset anything.',
 		outcomes: { on: 'All are on', off: 'One is off' },
 		spot: 'hall',
 	},

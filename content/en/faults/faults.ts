@@ -56,18 +56,18 @@ export const faults: Readonly<Record<string, FaultWords>> = {
 	'fuse-blown': {
 		name: 'Fuse blown',
 		cause:
-			'Its own fuse has blown, so mains doesn’t get in. A fuse goes for a reason: leave it to a competent repairer.',
-		tape: 'BAD: fuse blown, find out why',
+			'Its own fuse has blown, so mains doesn’t get in. A fuse goes for a reason: leave it shut, don’t fit another, and hand it to a competent repairer.',
+		tape: 'BAD: don’t use, don’t open, no new fuse',
 	},
 	'supply-dead': {
 		name: 'Power supply dead',
-		cause: 'Mains reaches it, and its power supply makes nothing of it. It’s for a competent repairer.',
-		tape: 'BAD: power supply dead',
+		cause: 'Mains reaches it, and its power supply makes nothing of it. Leave it shut: it’s for a competent repairer.',
+		tape: 'BAD: power supply dead, don’t open',
 	},
 	'socket-dead': {
 		name: 'Socket in the wall is dead',
-		cause: 'Its plug is in, and there’s no power in that socket. Other sockets are fine.',
-		tape: 'Fixture is good: socket was dead',
+		cause: 'Its plug is in, and there’s no power in that socket. Why isn’t known here.',
+		tape: 'Socket dead: don’t use, ask electrician',
 	},
 	'lead-dead': {
 		name: 'Mains lead is dead',
@@ -77,8 +77,8 @@ export const faults: Readonly<Record<string, FaultWords>> = {
 	'breaker-off': {
 		name: 'Breaker or RCD for part of the hall is off',
 		cause:
-			'A breaker or an RCD (in the US, a GFCI) has switched off the sockets on house {detail}. It trips for a reason.',
-		tape: 'Tripped its breaker: have it tested',
+			'Some sockets on house {detail} have no power: a breaker or an RCD (in the US, a GFCI) is off. What else hangs on it isn’t known here, so take every socket and lead as live.',
+		tape: 'Supply tripped: ask the electrician',
 	},
 	'mains-unplugged': {
 		name: 'Mains lead pulled out',

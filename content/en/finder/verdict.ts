@@ -36,7 +36,7 @@ export const verdictWords = {
 		fine: (checks: readonly string[]) =>
 			`These were fine, so look there last: ${locale.longList(checks.map((check) => `“${check}”`))}.`,
 		families: {
-			power: 'the power',
+			power: 'the power (that’s for the electrician)',
 			panel: 'what’s set on the panel',
 			remote: 'the remote',
 			line: 'the cables',

@@ -171,6 +171,7 @@ export const FIXTURE_LOOKS: readonly FixtureKind[] = [
 		6,
 		(w, at) => (unitOf(w, at)?.condition.sensorCovered ? 'covered' : 'clear'),
 		(unit, meant) => unit.profile.sensor && meant.rig.gear.remote !== null,
+		{ cautions: ['staring'] },
 	),
 	panelReads('address', 15, byLine),
 	panelReads('mode', 15, byLine),

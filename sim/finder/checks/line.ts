@@ -155,9 +155,10 @@ export const DESK_LOOKS: readonly DeskKind[] = [
 	{
 		kind: 'desk-live',
 		per: 'desk',
-		sort: 'look',
+		sort: 'try',
 		seconds: 4,
 		needs: ['desk'],
+		disturbs: true,
 		read: (w) => w.rig.gear.desk?.held?.by ?? 'live',
 	},
 	{

@@ -115,6 +115,7 @@ const FROM_THE_FLOOR = new Set([
 	'clap',
 	'remote-close',
 	'sight-line',
+	'socket-live',
 ]);
 
 /** Metres along the wall within which one person at the desk can watch a lamp (common practice, no source). */
@@ -128,7 +129,9 @@ function onFixture(
 	const unit = meant.rig.gear.units.get(fixture);
 	if (!unit || !kind.fits(unit, meant)) return [];
 	const placed = sheet.fixtures.find(({ id }) => id === fixture)?.place;
-	const isFloor = FROM_THE_FLOOR.has(kind.kind) || kind.needs?.includes('desk');
+	// the far plug of a lead that is meant to be in the wall is seen from the floor; in a link, it hangs too
+	const isWallPlug = kind.kind === 'mains-plug' && unit.plug === 'wall';
+	const isFloor = FROM_THE_FLOOR.has(kind.kind) || isWallPlug || kind.needs?.includes('desk');
 	const stand = isFloor ? { at: fixture, needs: [], cautions: [] } : standAt(sheet, fixture);
 	// a lamp far from the desk wants somebody to watch it
 	const far = kind.needs?.includes('desk') && placed && Math.abs(placed.x - sheet.hall.width / 2) > IN_SIGHT;

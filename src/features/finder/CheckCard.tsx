@@ -6,7 +6,7 @@ import { AnswerSign, Button, Title } from '../../ui/index.ts';
 import { Cautions } from './Cautions.tsx';
 import { Picture } from './Picture.tsx';
 import type { FinderStore } from './store.ts';
-import { disturbsText, timeText } from './verdict.ts';
+import { cautionsFirst, disturbsText, timeText } from './verdict.ts';
 import type { AnswerView, CheckView, Stage } from './view.ts';
 import { Why } from './Why.tsx';
 
@@ -19,17 +19,20 @@ interface Props {
 
 /**
  * One check: what to do, what it costs, where, and what may be seen. Cautions stand before the answers, and nothing can be answered
- * until they are there.
+ * until they are there; those of mains and of height stand before what to do.
  */
 export function CheckCard({ store, check, stage }: Props): JSX.Element {
 	const isCautioned = check.cautions.length > 0;
 	const [isTold, tell] = useState(!isCautioned);
 	const busy = stage !== null;
+	const said = <Cautions ids={check.cautions} onShown={() => tell(true)} />;
+	const isFirst = cautionsFirst(check.cautions);
 	const begins = { 'data-begin': true, tabIndex: -1 };
 	return (
 		<section class="check" data-task-bar data-check={check.id} data-sort={check.sort} data-cautioned={isCautioned}>
 			<div class="check-card" {...(isCautioned ? begins : {})}>
 				<Title level={2}>{check.title}</Title>
+				{isFirst && said}
 				<p class="check-does">{check.does}</p>
 				<p class="check-costs">
 					<span class="check-sort">{sortWords[check.sort]}</span>
@@ -38,7 +41,7 @@ export function CheckCard({ store, check, stage }: Props): JSX.Element {
 					{check.needs.length > 0 && `. ${checkWords.needs(check.needs.map((need) => needWords[need]).join(', '))}`}
 					{check.disturbs && `. ${disturbsText(check.sort)}`}.
 				</p>
-				<Cautions ids={check.cautions} onShown={() => tell(true)} />
+				{!isFirst && said}
 				<Picture picture={check.picture} />
 				<Why check={check} />
 			</div>

@@ -5,7 +5,7 @@ import { Button, Notice, Tape, Title } from '../../ui/index.ts';
 import { Cautions } from './Cautions.tsx';
 import { Picture } from './Picture.tsx';
 import type { FinderStore } from './store.ts';
-import { becauseOf, disturbsText, lacking, shareText, timeText, titleOf, waysOn } from './verdict.ts';
+import { becauseOf, cautionsFirst, disturbsText, lacking, shareText, timeText, titleOf, waysOn } from './verdict.ts';
 import { type CauseView, type HingeView, planAddress, type RepairView, type Stage, type VerdictView } from './view.ts';
 import type { Allows } from './walk.ts';
 
@@ -54,12 +54,12 @@ export function VerdictCard({ store, verdict, allows, stage, counted, plan }: Pr
 			{lost && (
 				<>
 					<h3>{verdictWords.unknownWays}</h3>
+					<Cautions ids={lost.cautions} />
 					<ol class="ways-on">
 						{waysOn(verdict).map((way) => (
 							<li key={way}>{way}</li>
 						))}
 					</ol>
-					<Cautions ids={lost.cautions} />
 					<TapeWords tape={lost.tape} />
 				</>
 			)}
@@ -200,8 +200,11 @@ function RepairBody({
 }: Pick<RepairProps, 'repair' | 'allows' | 'busy' | 'onDone'>): JSX.Element {
 	const [isTold, tell] = useState(repair.cautions.length === 0);
 	const waits = busy || !isTold;
+	const said = <Cautions ids={repair.cautions} onShown={() => tell(true)} />;
+	const isFirst = cautionsFirst(repair.cautions);
 	return (
 		<div class="mend-body">
+			{isFirst && said}
 			<p class="check-does">{repair.does}</p>
 			<p class="check-costs">
 				<strong>{checkWords.costs(timeText(repair.seconds))}</strong>.
@@ -210,7 +213,7 @@ function RepairBody({
 				<Notice key={spare}>{verdictWords.lacks(allowWords.lacks[spare])}</Notice>
 			))}
 			{repair.disturbs && allows.showRunning && <Notice>{verdictWords.disturbs}</Notice>}
-			<Cautions ids={repair.cautions} onShown={() => tell(true)} />
+			{!isFirst && said}
 			<Picture picture={repair.picture} />
 			<p>
 				<strong>{verdictWords.confirm}</strong> {repair.confirm}

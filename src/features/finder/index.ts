@@ -10,7 +10,7 @@ export { beginOn } from './begin.ts';
 export { Cautions } from './Cautions.tsx';
 export { Finder } from './Finder.tsx';
 export type { Finding } from './findings.ts';
-export { shareText, timeText } from './verdict.ts';
+export { cautionsFirst, shareText, timeText } from './verdict.ts';
 
 /** What walks begun from plans have found: fetched where a plan asks. @throws TypeError where it cannot be fetched */
 export const findings = () => import('./findings.ts');

@@ -1,3 +1,4 @@
+import type { CautionId } from '#words/cautions/index.ts';
 import { amountWords, checkWords, suspectWords, verdictWords } from '#words/finder/index.ts';
 import type { CheckView, RepairView, SuspectView, VerdictView } from './view.ts';
 import type { Allows, Spare } from './walk.ts';
@@ -31,6 +32,11 @@ export function waysOn({ lost }: Pick<VerdictView, 'lost'>): string[] {
 		verdictWords.handOver,
 	];
 }
+
+const BEFORE_HANDS: ReadonlySet<CautionId> = new Set(['mains', 'height', 'hanging']);
+
+/** Whether cautions stand before what to do, and not under it: where what they tell of can kill. */
+export const cautionsFirst = (ids: readonly CautionId[]): boolean => ids.some((id) => BEFORE_HANDS.has(id));
 
 /** What a check that disturbs the show does to it: a look at a panel only may. No full stop. */
 export const disturbsText = (sort: CheckView['sort']): string =>

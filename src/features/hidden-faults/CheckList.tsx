@@ -4,7 +4,7 @@ import { needWords, sortWords } from '#words/finder/index.ts';
 import { hiddenWords } from '#words/hidden-faults/index.ts';
 import type { CheckSort } from '../../../sim/finder/index.ts';
 import { Button, Field, Title } from '../../ui/index.ts';
-import { Cautions, timeText } from '../finder/index.ts';
+import { Cautions, cautionsFirst, timeText } from '../finder/index.ts';
 import { Rows } from './Rows.tsx';
 import { type DrillView, type HiddenCheckView, listed } from './view.ts';
 
@@ -98,6 +98,7 @@ interface OneProps {
 
 function One({ check, open, busy, onChoose, onDo }: OneProps): JSX.Element {
 	const body = useId();
+	const isFirst = cautionsFirst(check.cautions);
 	return (
 		<li data-check={check.id}>
 			<button type="button" class="hidden-check" aria-expanded={open} aria-controls={body} onClick={onChoose}>
@@ -107,12 +108,13 @@ function One({ check, open, busy, onChoose, onDo }: OneProps): JSX.Element {
 			<div id={body} class="hidden-body" hidden={!open}>
 				{open && (
 					<>
+						{isFirst && <Cautions ids={check.cautions} />}
 						<p>{check.does}</p>
 						<p class="hidden-costs">
 							{hiddenWords.standing(timeText(check.seconds))}.{' '}
 							{check.needs.length > 0 && `${hiddenWords.needs(check.needs.map((need) => needWords[need]).join(', '))}.`}
 						</p>
-						<Cautions ids={check.cautions} />
+						{!isFirst && <Cautions ids={check.cautions} />}
 						<Button look="main" disabled={busy} data-way="do" onClick={onDo}>
 							{busy ? hiddenWords.doing : hiddenWords.doIt}
 						</Button>

@@ -113,13 +113,13 @@ export const REPAIRS = `
 		other-socket: 60 | mains | true
 		replace-lead: 90 | mains | true
 		ask-breaker: 180 | mains | false
-		box-on: 15 | mains | false
+		box-on: 15 | mains | true
 		other-output: 30 | | true
-		lift-stray: 20 | | false
-		leave-blind: 5 desk | | false
-		restart-desk: 120 desk | | true
-		set-start-code: 30 desk | | false
-		clear-sensor: 10 | | false`;
+		lift-stray: 20 | | true
+		leave-blind: 5 desk | | true
+		restart-desk: 120 desk | live-show flashing | true
+		set-start-code: 30 desk | | true
+		clear-sensor: 10 | staring hot | false`;
 
 /** By rig, where each fault can sit, in which way, and its weight there. */
 export const PLACES: Readonly<Record<string, string>> = {

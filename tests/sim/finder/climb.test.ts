@@ -47,7 +47,7 @@ describe('a check overhead', () => {
 
 	it('needs a ladder and carries height and hanging: every one that lays a hand on something up there', () => {
 		const fromTheFloor =
-			/^(lit|colour|brightness|flashing|moving|jumping|ultraviolet|clap|remote-close|sight-line|desk-.*|hall-power|remote-.*|neighbour-strips)$/;
+			/^(lit|colour|brightness|flashing|moving|jumping|ultraviolet|clap|remote-close|sight-line|desk-.*|hall-power|remote-.*|neighbour-strips|socket-live|mend-other-socket)$/;
 		for (const rig of ['two-universes', 'mixed-panels'] as const) {
 			const sheet = bundledRig(rig);
 			const overhead = overheadOf(sheet);
@@ -62,13 +62,27 @@ describe('a check overhead', () => {
 					const isHigh = /^cable-(kind|length)$/.test(check.kind)
 						? hands.every((id) => overhead.has(id))
 						: hands.some((id) => overhead.has(id));
-					const isFloor = fromTheFloor.test(check.kind) || check.needs.includes('desk');
+					const isWallPlug =
+						check.kind === 'mains-plug' && sheet.fixtures.some(({ id, plug }) => id === check.place && plug === 'wall');
+					const isFloor = fromTheFloor.test(check.kind) || isWallPlug || check.needs.includes('desk');
 					const at = `${rig} ${complaint.kind} ${check.id}`;
 					expect(check.needs.includes('ladder'), at).toBe(isHigh && !isFloor);
 					if (isHigh && !isFloor) expect(check.cautions, at).toEqual(expect.arrayContaining(['height', 'hanging']));
 				}
 			}
 		}
+	});
+
+	// symptom: 'the dead socket' of a bar overhead sent a hand up the ladder; cause: what is in the wall was looked for at the fixture
+	it('is none where the hands go to the wall: its socket tried, or another taken', () => {
+		const wall = offeredBy(openOutcomes(bundledRig('two-universes'), { kind: 'dark', fixture: 'bar-1' }));
+		for (const id of ['socket-live@bar-1', 'mains-plug@bar-1', 'mend-other-socket@bar-1']) {
+			const check = wall.find((each) => each.id === id);
+			expect(check, id).toMatchObject({ at: 'bar-1', needs: [], cautions: ['mains'] });
+		}
+		// a link hangs where its fixtures hang, and so does a lead with both its ends
+		expect(wall.find(({ id }) => id === 'mains-plug@bar-2')?.needs).toContain('ladder');
+		expect(wall.find(({ id }) => id === 'mend-replace-lead@bar-1')?.needs).toContain('ladder');
 	});
 
 	it('waits for one from the floor that parts the suspects alike', () => {

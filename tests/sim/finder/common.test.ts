@@ -2,6 +2,9 @@ import { describe, expect, test } from 'vitest';
 import { UNKNOWN_FAULTS } from './unknown-by-hand.ts';
 import { benchFor, complaintsWith, walkUnknown } from './unknown-walk.ts';
 
+// by another way than the code's: what asks after power by its name
+const ASKS_AFTER_POWER = /^(power-|mains-|socket-live|hall-|breakers|box-|charger)/;
+
 describe('where nothing known fits, what the answers have in common', () => {
 	test.each(UNKNOWN_FAULTS.map((fault) => [fault.id, fault] as const))('%s', (_, fault) => {
 		for (const complaint of complaintsWith(fault)) {
@@ -14,6 +17,9 @@ describe('where nothing known fits, what the answers have in common', () => {
 			const bench = benchFor(fault.rig, complaint);
 			const kinds = new Set([...odd, ...fine].map((id) => bench.checks.find((check) => check.id === id)?.kind ?? ''));
 			expect([...kinds].some((kind) => kind.startsWith('mend-'))).toBe(false);
+			// 'Mains lead of wash 2: fine, look there last' was read as dead, or as looked after
+			const power = fine.filter((id) => ASKS_AFTER_POWER.test(id));
+			expect(power).toEqual([]);
 			// no answer is both, and of a walk that asked something there is something to say
 			expect(odd.filter((id) => fine.includes(id))).toEqual([]);
 			expect(odd.length + fine.length + families.length).toBeGreaterThan(0);

@@ -34,7 +34,7 @@ const COSTS = `
 	lens: look 6 0.02 false | | staring hot
 	heat: look 8 0.08 false | | hot
 	sight-line: look 5 0.02 false | |
-	sensor-window: look 6 0.02 false | |
+	sensor-window: look 6 0.02 false | | staring
 	panel-address: look 15 0.02 false | |
 	panel-mode: look 15 0.02 false | |
 	panel-work: look 15 0.02 false | |
@@ -62,7 +62,7 @@ const COSTS = `
 	desk-output: look 5 0.02 false | desk |
 	desk-universe: look 15 0.02 false | desk |
 	desk-master: look 4 0.02 false | desk |
-	desk-live: look 4 0.02 false | desk |
+	desk-live: try 4 0.02 true | desk |
 	desk-sends: look 15 0.02 false | desk |
 	desk-patch: look 20 0.02 false | desk |
 	desk-intensity: look 6 0.02 false | desk |

@@ -1,11 +1,12 @@
 import { expect, test } from 'vitest';
+import { cautionIds } from '#words/cautions/index.ts';
 import { suspectWords, verdictWords } from '#words/finder/index.ts';
 import { bundledRig } from '../../../../shared/sheet/index.ts';
 import type { RepairId } from '../../../../sim/fault/index.ts';
 import { COMPLAINTS } from '../../../../sim/finder/complaints.ts';
 import { type Complaint, faultyWitness, openOutcomes, type Witness } from '../../../../sim/finder/index.ts';
 import { standOn } from '../../../../src/features/finder/routes.ts';
-import { becauseOf, lineOf, titleOf, waysOn } from '../../../../src/features/finder/verdict.ts';
+import { becauseOf, cautionsFirst, lineOf, titleOf, waysOn } from '../../../../src/features/finder/verdict.ts';
 import type { WalkView } from '../../../../src/features/finder/view.ts';
 import { viewWalk } from '../../../../src/features/finder/viewWalk.ts';
 import { ALLOWS_ALL, freshWalk, type SetWalk, type WalkStep } from '../../../../src/features/finder/walk.ts';
@@ -91,4 +92,12 @@ test('a fault it knows is still named, and none of its screens says two things a
 		expect(verdict?.because).toBe('mended');
 		expect(verdict?.causes.flatMap(({ faults }) => faults)).toContain('cable-dead');
 	}
+});
+
+// symptom: 'Follow its mains lead', and the caution on mains a screen further down; cause: cautions were put before the answers, and
+// the hands begin with what to do
+test('what can kill is said before what to do, alone or with others', () => {
+	expect(cautionIds.filter((id) => cautionsFirst([id]))).toEqual(['hanging', 'height', 'mains']);
+	expect(cautionsFirst(['batteries', 'mains'])).toBe(true);
+	expect(cautionsFirst([])).toBe(false);
 });
