@@ -1,4 +1,3 @@
-import { REPAIR_IDS, type RepairId } from '../../../sim/fault/index.ts';
 import type { AskRoute } from '../../engine/index.ts';
 import type { BrowserStore } from '../../storage/index.ts';
 import { found, keepWalk } from './keep.ts';
@@ -10,15 +9,14 @@ export interface Finding extends WalkFound {
 	readonly fixture: string;
 	/** When the walk began, ms since 1970: what it is known by. */
 	readonly began: number;
-	/** The repair that helped and where it was done; null where none was. */
-	readonly done: { readonly repair: RepairId; readonly place: string } | null;
+	/** The repair that helped, by its id of `sim/fault`, and where it was done; null where none was. */
+	readonly done: { readonly repair: string; readonly place: string } | null;
 }
 
 /** The repair that a walk's last step tried, out of the id of its check (`triedBy` of the finder). */
 function doneBy({ steps, found: told }: FinderWalk): Finding['done'] {
 	const [, id, place] = /^mend-([a-z-]+)@(.+)$/.exec(steps.at(-1)?.check ?? '') ?? [];
-	const repair = REPAIR_IDS.find((each) => each === id);
-	return told?.repair == null || repair === undefined || place === undefined ? null : { repair, place };
+	return told?.repair == null || id === undefined || place === undefined ? null : { repair: id, place };
 }
 
 // read in the worker, which has the schemas for it

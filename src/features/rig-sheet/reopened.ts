@@ -74,7 +74,9 @@ export const asksCircuit = (plan: Plan, finding: Finding): boolean => {
 export function reopenedBy(plan: Plan, { state }: TickBoard, finding: Finding): RowStep[] {
 	const row = rowOfRepair(plan, finding);
 	if (!row || !finding.done) return [];
-	const hands = HANDS[finding.done.repair];
+	const { repair } = finding.done;
+	// kept by a version that knows others: then the steps are not known, and all are looked at again
+	const hands = Object.hasOwn(HANDS, repair) ? HANDS[repair as RepairId] : 'swap';
 	return stepsOf(plan, row)
 		.filter((step) => (hands === 'swap' || STEPS[hands].includes(step)) && state(row.id, step).standing !== 'open')
 		.map((step) => ({ row: row.id, step }));

@@ -51,7 +51,7 @@ describe('what is said of a figure', () => {
 		for (const id of ['breaker-left', 'link-left', 'surge-left'] as const) {
 			expect(overSays(of(id, -0.1)), id).toMatch(/Don’t switch on.*electrician/);
 			expect([overSays(of(id, 0)), overSays(of(id, null))], id).toEqual(['', '']);
-			expect(figureNames[id]('A', 32), id).toContain('(no permission)');
+			expect(figureNames[id]('A'), id).toContain('(no permission)');
 		}
 		expect(overSays(of('surge-left', -1))).toContain('Never make a link to bring one on');
 		expect(figureSays({ ...of('surge-left', null), needs: 'curve' })).toBe(needWords.curve);

@@ -340,6 +340,9 @@ describe('what the finder found', () => {
 			for (const repair of ['replace-lead', 'plug-mains', 'other-socket'] as const)
 				expect(reopens(repair, hung.id).map(({ step }) => step)).toEqual(expect.arrayContaining(['off', 'linked']));
 			expect(reopens('switch-on', 'wash-1')).toEqual([]);
+			// one that this version does not know may have been anything
+			const unknown = { ...finding, done: { repair: 'toString', place: hung.id } };
+			expect(reopenedBy(plan, board(ticked), unknown)).toEqual(reopens('swap-fixture', hung.id));
 		});
 
 		it('only what was ticked, and nothing where no repair was done', () => {
