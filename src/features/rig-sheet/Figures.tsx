@@ -16,7 +16,7 @@ import { overSays } from './figureSays.ts';
 import { ofWhat } from './view.ts';
 
 /** The sums, each of which opens to show what went into it, and the cables to bring. */
-export default function Figures({ plan }: { plan: Plan }): JSX.Element {
+export function Figures({ plan }: { plan: Plan }): JSX.Element {
 	const figures = useMemo(() => figuresOf(plan), [plan]);
 	return (
 		<section class="rig-figures" aria-labelledby="rig-figures">
@@ -42,7 +42,7 @@ function One({ plan, figure }: { plan: Plan; figure: Figure }): JSX.Element {
 					{figureNames[id](ofWhat(plan, figure), EIA485.mostUnitLoads)}:{' '}
 					<strong>{value === null ? figureWords.unknown : figureWords.value(value, unitOf[id])}</strong>
 					{leans && <em> {figureWords.leans}</em>}
-					{told !== '' && <em> {told}</em>}
+					{told !== '' && <span class="rig-over"> {told}</span>}
 				</span>
 			</summary>
 			<p>{figureWords.notes[id](CABLE_SLACK)}</p>

@@ -8,7 +8,6 @@ export const NewList = later(() => import('./NewList.tsx'));
 export const Paste = later(() => import('./Paste.tsx'));
 export const OwnChoices = later(() => import('./OwnChoices.tsx'), true);
 export const TickOff = later(() => import('./TickOff.tsx'));
-export const Figures = later(() => import('./Figures.tsx'));
 export const LightSheet = later(() => import('./LightSheet.tsx'));
 export const Changes = later(() => import('./Changes.tsx'));
 /** How far the rig planned last has come, for the home page: the page of the rig does not show it. */

@@ -22,6 +22,7 @@ import {
 	withTick,
 } from '../../../../shared/plan/index.ts';
 import { MENDS, REPAIR_IDS, type RepairId } from '../../../../sim/fault/index.ts';
+import Found from '../../../../src/features/rig-sheet/Found.tsx';
 import { foundText, noteWith, planAsFound, wrongThen } from '../../../../src/features/rig-sheet/foundView.ts';
 import { planLink } from '../../../../src/features/rig-sheet/handing.ts';
 import { openedFrom } from '../../../../src/features/rig-sheet/incoming.ts';
@@ -343,6 +344,25 @@ describe('what the finder found', () => {
 			// one that this version does not know may have been anything
 			const unknown = { ...finding, done: { repair: 'toString', place: hung.id } };
 			expect(reopenedBy(plan, board(ticked), unknown)).toEqual(reopens('swap-fixture', hung.id));
+		});
+
+		it('says so above its buttons, and asks the circuit there', () => {
+			const done = { repair: 'other-socket', place: hung.id };
+			const html = renderToString(
+				h(Found, {
+					plan,
+					board: board(ticked),
+					finding: { ...finding, fixture: hung.id, done },
+					onNote: () => {},
+					onPlan: () => {},
+					onClose: () => {},
+				}),
+			);
+			const at = (text: string): number => html.indexOf(text);
+			for (const text of ['these ticks go: supply off and link.', `Which circuit is ${hung.name} on now?`]) {
+				expect(at(text), text).toBeGreaterThan(-1);
+				expect(at(text), text).toBeLessThan(at('Note it'));
+			}
 		});
 
 		it('only what was ticked, and nothing where no repair was done', () => {
