@@ -32,9 +32,11 @@ const BATTERY: readonly FigureId[] = ['battery-hours', 'hours-spare', 'charge-ho
 /** Whether a figure is about batteries and their charge. */
 export const isOfBattery = (id: FigureId): boolean => BATTERY.includes(id);
 
-/** Whether a figure says that more is asked than there is: amperes past a breaker's rating or a link's, hours past the battery's. */
-export const isOver = ({ id, value }: Figure): boolean =>
-	(id === 'breaker-left' || id === 'hours-spare' || id === 'link-left') && value !== null && value < 0;
+/** What is left of something, and is too little below zero. */
+const LEFT: readonly FigureId[] = ['breaker-left', 'link-left', 'surge-left', 'hours-spare'];
+
+/** Whether a figure says that more is asked than there is: amperes past a breaker's rating, a link's or the least surge that may trip, hours past the battery's. */
+export const isOver = ({ id, value }: Figure): boolean => LEFT.includes(id) && value !== null && value < 0;
 
 /** Whether a breaker is loaded past {@link CAUTIOUS_LOAD} of its rating, and not past the rating. */
 export function isNear(figure: Figure): boolean {

@@ -5,6 +5,7 @@ import { faults } from '#words/faults/index.ts';
 import { fixtures } from '#words/fixtures/index.ts';
 import { terms } from '#words/glossary/index.ts';
 import { calcWords, figureWords } from '#words/lessons/index.ts';
+import * as plan from '#words/plan/index.ts';
 import { reasons } from '#words/reasons/index.ts';
 import { repairs } from '#words/repairs/index.ts';
 import { frame } from '#words/site/index.ts';
@@ -609,5 +610,53 @@ describe('the order of hands and of asking, in the finder', () => {
 		const told = ['socket-dead', 'breaker-off', 'fuse-blown'].map((id) => JSON.stringify(faults[id])).join(' ');
 		expect(told).not.toMatch(/\b(are fine|is good|tripped its|find out why|switched off the sockets)\b/i);
 		expect(`${faults['breaker-off']?.cause}`).toMatch(/isn’t known here, so take every socket and lead as live/);
+	});
+});
+
+// symptom: 'bring fixtures on a few at a time, and ask the electrician', of links that somebody then makes live; 'feed part of it from
+// another outlet, and ask which'; cause: what to do stood before whom to ask, and a sum before what it leaves out
+describe('the sums of a plan', () => {
+	const { figureNames, figureWords: sums, loadWords, needWords, ruleWords } = plan;
+
+	it('are no leave: each of amps that are left or charged says so in its name and its note', () => {
+		for (const id of ['breaker-left', 'link-left', 'surge-left', 'charge-amperes'] as const) {
+			expect(figureNames[id]('A'), id).toContain('(no permission)');
+			expect(sums.notes[id](), id).toMatch(/It is no leave to (plug in|switch on|link)/);
+		}
+	});
+
+	it('over, begin with not switching on, and have the electrician before anything is parted, linked or brought on', () => {
+		for (const text of [sums.over, sums.overLink, sums.overSurge]) {
+			expect(text.search(/Don’t switch on/)).toBeGreaterThan(-1);
+			const ask = text.search(/electrician/);
+			expect(ask).toBeGreaterThan(text.search(/Don’t switch on/));
+			const act = text.search(/\b(part the row|come on|feed part)\b/);
+			if (act >= 0) expect(ask).toBeLessThan(act);
+		}
+		expect(those(/\bfew at a time\b/)).toEqual([]);
+	});
+
+	it('ask the electrician for what stands on a breaker, and name whose curves B, C and D are', () => {
+		expect(sums.notes['surge-left']()).toMatch(/no leave to switch on, above zero either/);
+		for (const text of [needWords.breaker, needWords.curve, ruleWords.curve])
+			expect(text).toMatch(/\b[Aa]sk the electrician\b/);
+		for (const text of [needWords.curve, ruleWords.curve, sums.notes['surge-left']()]) expect(text).toMatch(/\bUS\b/);
+		expect(those(/\bsurge\b.*\b(thousandths|takes off)\b/)).toEqual([]);
+	});
+
+	it('give a time to plug in as a chance, with who stays and where it charges', () => {
+		expect(loadWords.plugIn('wash', '18:00', '02:10')).toMatch(/chance of being full by 18:00, plug in before 02:10/);
+		expect(loadWords.stay).toMatch(/only while somebody stays/);
+		expect(loadWords.where).toMatch(/indoors and dry, out of exit routes.*0 °C \(32 °F\)/);
+		expect(those(/\bin the open\b/).filter(({ text }) => /\bcharg/i.test(text))).toEqual([]);
+	});
+});
+
+// symptom: a button that moves a hung light on the plan, with the caution under it and 'bring it down first' only after
+describe('a plan that changes', () => {
+	it('says before its button that nobody moves what hangs on that word, and asks the operator before the desk is patched', () => {
+		expect(plan.lightWords.planOnly).toMatch(/nobody turns or moves it up there.*nobody below.*second fixing/);
+		for (const text of Object.values(plan.tickWords.found.after)) expect(text).toMatch(/Ask the operator first/);
+		expect(plan.tickWords.found.asks.light('a', 'b')).toMatch(/from the floor.*Press nothing/);
 	});
 });

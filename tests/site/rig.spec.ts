@@ -293,7 +293,7 @@ test('line plan, load sheet and charge plan print in letters read by torch, ever
 		await expect(tab.locator('.papers-rig')).toContainText('Mark ');
 		if (words === 'Load and charge') {
 			await tab.getByLabel('Charged by, on the day of the show').fill('19:30');
-			await expect(tab.locator('.papers-rig')).toContainText(/to be full by 19:30, plug in by \d\d:\d\d/);
+			await expect(tab.locator('.papers-rig')).toContainText(/being full by 19:30, plug in before \d\d:\d\d/);
 			await expect(tab.locator('.papers-rig')).toContainText('(assumed)');
 			await expect(tab.locator('.papers-rig')).not.toContainText(/\bsafe\b/);
 		}

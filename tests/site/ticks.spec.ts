@@ -283,6 +283,8 @@ test('what the finder found is noted on the sheet with one tap, with who and whe
 	await expect(found).toHaveCount(0);
 	await expect(tab.locator('.tick-note p').first()).toContainText(/It was: Switched off.+AB, /);
 	await expect(tab.getByRole('checkbox', { name: /^Lit/ })).toBeChecked();
+	// the finder’s walk is told of it by way of the worker
+	await expect.poll(() => tab.evaluate(() => localStorage.getItem('prep-bay.finder'))).not.toContain('"found"');
 	await tab.reload();
 	await expect(tab.locator('.tick-list > li')).toHaveCount(3, { timeout: 30_000 });
 	await openCard(tab, 'Floor 1');

@@ -9,8 +9,8 @@ export const figureNames = {
 	'drop-percent': (of: string) => `The same, as a share of the supply (${of})`,
 	'link-left': (of: string) => `Limit of the mains link less amps drawn (no permission): ${of}`,
 	surge: (of: string) => `Peak amps if all of ${of} comes on at once`,
-	'surge-left': (of: string) => `Least that may trip the breaker at once, less that peak: ${of}`,
-	'charge-amperes': () => 'Amps while all batteries charge at once',
+	'surge-left': (of: string) => `Least that may trip the breaker at once, less that peak (no permission): ${of}`,
+	'charge-amperes': () => 'Amps, at least, while all batteries charge at once (no permission)',
 	'battery-hours': (of: string) => `Hours on battery at tonight’s look: ${of}`,
 	'hours-spare': (of: string) => `Hours over after the show, by the sum alone: ${of}`,
 	'charge-hours': (of: string) => `Hours to charge from empty, at least: ${of}`,
@@ -72,12 +72,13 @@ export const unitOf = {
 } as const;
 
 export const needWords = {
-	breaker: 'Give the amps of the breaker.',
+	breaker: 'Ask the electrician for the amps of the breaker.',
 	cable: 'Give the size and length of the feed cable.',
 	weight: 'Give the weight of each fixture that hangs.',
 	link: 'Give the amps of the weakest of cable, link socket and plug, off their labels.',
 	surge: 'Give the peak amps at switch-on of each fixture, off its label. If it isn’t there, ask the maker.',
-	curve: 'Give the curve of the breaker: B, C or D. It stands before its amps.',
+	curve:
+		'Ask the electrician for the curve of the breaker: B, C or D (IEC 60898; US breakers aren’t rated so). Not known? Leave it open.',
 } as const;
 
 export const figureWords = {
@@ -91,7 +92,9 @@ export const figureWords = {
 	leans: 'leans on a number nobody gave',
 	over: 'More than the breaker is rated for. Don’t switch on: show this sum to the electrician. If it’s on already, tell the electrician now.',
 	overLink:
-		'More than the link’s label allows in one row. Don’t switch on: feed part of it from another outlet, and ask the electrician which.',
+		'More than the label of the weakest link allows. Don’t switch on. If it’s on already, hands off the links and tell the electrician now. Ask which outlet may feed part of it. Then part the row, with its plug out at the wall and nobody able to put it back.',
+	overSurge:
+		'It may trip at switch-on. Don’t switch on: ask the electrician how. Groups come on at their own switches, with every link made and all hands off. Never make a link to bring one on. What has tripped stays off until the electrician has found why.',
 	near: 'Over four fifths of the rating: for hours that may be too much. Ask the electrician.',
 	notes: {
 		watts: () =>
@@ -106,15 +109,15 @@ export const figureWords = {
 		'link-left': () =>
 			'The least of cable, link socket and plug, less the amps drawn by this sum, for one row on this circuit. It is no leave to link them. The first link of a row carries all that hangs on it. Cable on a drum carries less: unroll it. The labels and the electrician come first.',
 		surge: () =>
-			'The peaks off the labels, added up, as if all came on in the same instant. They last a few thousandths of a second, and the supply takes off some of it.',
+			'The peaks off the labels, added up, as if all came on in the same instant. How long they last is for the maker to say.',
 		'surge-left': () =>
-			'Breaker amps × the least times of its curve (IEC 60898: B 3, C 5, D 10) less the peak. Below zero, it may trip at switch-on: bring fixtures on a few at a time, and ask the electrician. The maker’s own count for each breaker goes before this. Never swap a breaker to stop it tripping.',
+			'Breaker amps × the least times of its curve (IEC 60898: B 3, C 5, D 10) less the peak. It is no leave to switch on, above zero either. The maker’s own count for each breaker goes first, then the electrician (in the US, the licensed electrician or qualified person). What’s on already isn’t in it, nor what else is on the circuit. Curves B, C and D are those of Europe, the UK and others. US breakers aren’t rated so: leave the curve open there, and ask. Nobody swaps a breaker to stop it tripping.',
 		'charge-amperes': () =>
-			'Watts into all batteries ÷ (volts × power factor), with every light dark. Spread them over circuits that can take it, and ask whose they are.',
+			'Watts into all batteries ÷ (volts × power factor), with every light dark. It is this at least: chargers draw more than goes in, and watts that nobody gave are a guess. Add up the input amps on the chargers’ labels. It is no leave to plug in: ask the electrician which outlets, and how many on each.',
 		'battery-hours': () => 'Watt-hours × the share to count on ÷ watts at the look. Cold and age take more.',
 		'hours-spare': () => 'Hours on battery less the hours of show. Below zero, it goes dark before the end.',
 		'charge-hours': () =>
-			'Watt-hours ÷ watts into the battery. The last part goes slower. What they draw from the mains together isn’t added up here: add it before you plug them all in, and ask whose circuit it is.',
+			'Watt-hours ÷ watts into the battery. The last part goes slower, so it takes longer than this.',
 		weight: () =>
 			'Added up, and no more than that. It leaves out clamps, bonds and cable. Only the person responsible for rigging says what a point can take.',
 		'unit-loads': () => 'What the receivers load the line with (EIA-485).',

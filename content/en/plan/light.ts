@@ -50,6 +50,14 @@ export const lightWords = {
 	luxChange: (name: string, was: string, is: string) => `${name}: ${was} before, ${is} then`,
 	overlapNow: (name: string, by: string) => `${name}: overlaps the next by ${by}`,
 	gapNow: (name: string, by: string) => `${name}: a gap of ${by} to the next`,
+	hangs: {
+		ask: (name: string) => `Does ${name} hang there, or does it stand?`,
+		hangs: 'It hangs',
+		stands: 'It stands, on the floor or on a stand rated for it',
+		first: 'Say if it hangs or stands, and then it can be moved on the plan.',
+	},
+	planOnly:
+		'This changes the plan only. If it hangs, nobody turns or moves it up there on this word. Whoever’s in charge of rigging says if it may hang there, and brings it down first: supply off, nobody below. Clamp and second fixing are looked at again after.',
 	doMove: 'Move it on the plan',
-	moved: 'Moved. Cables, prep slips and ticks that go by its place change with it. If it’s hung, bring it down first.',
+	moved: 'Moved. Cables, prep slips and ticks that go by its place change with it.',
 } as const;

@@ -34,7 +34,7 @@ export const labelWords = {
 
 /** The line plan. */
 export const lineWords = {
-	lead: 'Along the room from the left, in the order the data cable runs. Numbers are those of the list. Black dots are overhead, the square is the desk or splitter, and the bar is the terminator.',
+	lead: 'Along the room from the left, in the order the data cable runs. Numbers are those of the list. Black dots are overhead, the square is the desk or splitter, and the bar is the terminator. It doesn’t show doors or walkways: keep cable out of exit routes, and ask before it crosses a walkway.',
 	cables: 'Data cables',
 	drawn: (names: readonly string[]) => `The line through ${locale.list(names)}.`,
 	ends: (names: readonly string[]) =>
@@ -55,7 +55,11 @@ export const loadWords = {
 	part: (name: string, value: string, how: string) => `${name}: ${value} (${how})`,
 	chargedBy: 'Charged by, on the day of the show',
 	at: (hour: number, minute: number, daysBefore: number) => `${two(hour)}:${two(minute)}${dayBefore(daysBefore)}`,
-	plugIn: (of: string, by: string, at: string) => `${of}: to be full by ${by}, plug in by ${at} at the latest.`,
+	plugIn: (of: string, by: string, at: string) =>
+		`${of}: to have a chance of being full by ${by}, plug in before ${at}. The sum leaves out the slow last part.`,
 	noTime: (of: string) => `${of}: say when it must be charged, and this says when to plug in.`,
-	slow: 'Allow more: the last part goes slower, and old batteries take longer. Charge on the charger made for them, in the open, and stay with it.',
+	stay: 'Charge only while somebody stays with it. Nobody there at that time? Start earlier the day before, or bring charged ones.',
+	where:
+		'Use the charger or inlet that the maker approves. Put it on a hard surface that won’t burn, with air around it, indoors and dry, out of exit routes. Never below 0 °C (32 °F), nor below what the label says, where that’s warmer. Never one that’s hot, dropped, wet or swollen.',
+	slow: 'Allow more: the last part goes slower, and old batteries take longer.',
 } as const;

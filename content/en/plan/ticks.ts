@@ -98,11 +98,18 @@ export const tickWords = {
 		noteIt: 'Note it',
 		noteLit: 'Note it and tick ‘Lit’',
 		litHint: 'Tick ‘Lit’ if you’ve seen it come on.',
+		swapped: (name: string) =>
+			`${name} is another fixture now, so its ticks go. Before it’s lit again, look at each step, clamp and second fixing first if it hangs.`,
+		handled: (name: string, steps: readonly string[]) =>
+			`Hands were at ${name}, so these ticks go: ${locale.list(steps)}. Look at each again before you tick it.`,
+		others: 'If anything else came down, or was moved or unplugged, untick that too.',
+		circuit: (name: string) => `Which circuit is ${name} on now?`,
+		circuitHint: 'Ask the electrician. Left empty, its amps count as on no named circuit.',
 		leave: 'Leave it',
 		full: 'There’s no room left in its note. Shorten that first.',
 		asks: {
 			light: (name: string, planned: string) =>
-				`The plan has ${name} at ${planned}. Read the light’s own display. Which changes, the plan or the light?`,
+				`The plan has ${name} at ${planned}. Read the light’s own display, from the floor: no ladder for this. Press nothing: on many panels a value acts as you scroll past it. Which changes, the plan or the light?`,
 			desk: (name: string, planned: string) =>
 				`The plan has ${name} at ${planned}. Read the desk’s patch. Which changes, the plan or the desk?`,
 		},
@@ -112,8 +119,9 @@ export const tickWords = {
 		planChanges: (to: string) => `The plan: put it at ${to}`,
 		planChanged: (was: string, to: string) => `The finder: ${was}. The plan was changed to ${to}.`,
 		after: {
-			light: 'If the plan changes, patch the desk to match it, and write a new label.',
-			desk: 'If the plan changes, set the light to match it, and write a new label.',
+			light:
+				'If the plan changes, the desk’s patch has to match it, and the label too. Ask the operator first if people are in the room: lights may jump.',
+			desk: 'If the plan changes, the light has to be set to match it, and the label too. Ask the operator first if people are in the room: lights may jump.',
 		},
 	},
 	send: 'Send ticks and plan',

@@ -9,6 +9,14 @@ export interface Finding extends WalkFound {
 	readonly fixture: string;
 	/** When the walk began, ms since 1970: what it is known by. */
 	readonly began: number;
+	/** The repair that helped, by its id of `sim/fault`, and where it was done; null where none was. */
+	readonly done: { readonly repair: string; readonly place: string } | null;
+}
+
+/** The repair that a walk's last step tried, out of the id of its check (`triedBy` of the finder). */
+function doneBy({ steps, found: told }: FinderWalk): Finding['done'] {
+	const [, id, place] = /^mend-([a-z-]+)@(.+)$/.exec(steps.at(-1)?.check ?? '') ?? [];
+	return told?.repair == null || id === undefined || place === undefined ? null : { repair: id, place };
 }
 
 // read in the worker, which has the schemas for it
@@ -21,7 +29,7 @@ const read = async (store: BrowserStore, ask: AskRoute): Promise<FinderRecord | 
 export async function findingOf(store: BrowserStore, ask: AskRoute, plan: string): Promise<Finding | null> {
 	const walk = (await read(store, ask))?.walk;
 	if (!walk?.found || walk.plan !== plan || walk.fixture === null) return null;
-	return { ...walk.found, fixture: walk.fixture, began: walk.began };
+	return { ...walk.found, fixture: walk.fixture, began: walk.began, done: doneBy(walk) };
 }
 
 /** Has the kept walk say no more to the plan it began from: that has taken it, or will not. @throws CannotRun */

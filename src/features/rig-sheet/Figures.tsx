@@ -7,12 +7,12 @@ import {
 	dataCables,
 	type Figure,
 	figuresOf,
-	isNear,
 	isOver,
 	linesOf,
 	type Plan,
 } from '../../../shared/plan/index.ts';
 import { Title } from '../../ui/index.ts';
+import { overSays } from './figureSays.ts';
 import { ofWhat } from './view.ts';
 
 /** The sums, each of which opens to show what went into it, and the cables to bring. */
@@ -34,17 +34,15 @@ export function Figures({ plan }: { plan: Plan }): JSX.Element {
 function One({ plan, figure }: { plan: Plan; figure: Figure }): JSX.Element {
 	const { id, value, parts, needs } = figure;
 	const leans = parts.some(({ how }) => how === 'assumed');
-	const over = isOver(figure);
+	const told = overSays(figure);
 	return (
-		<details class="rig-figure" data-over={over}>
+		<details class="rig-figure" data-over={isOver(figure)}>
 			<summary class="fold-line">
 				<span>
 					{figureNames[id](ofWhat(plan, figure), EIA485.mostUnitLoads)}:{' '}
 					<strong>{value === null ? figureWords.unknown : figureWords.value(value, unitOf[id])}</strong>
 					{leans && <em> {figureWords.leans}</em>}
-					{id === 'breaker-left' && over && <em> {figureWords.over}</em>}
-					{id === 'link-left' && over && <em> {figureWords.overLink}</em>}
-					{isNear(figure) && <em> {figureWords.near}</em>}
+					{told !== '' && <span class="rig-over"> {told}</span>}
 				</span>
 			</summary>
 			<p>{figureWords.notes[id](CABLE_SLACK)}</p>

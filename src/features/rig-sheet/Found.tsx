@@ -1,20 +1,31 @@
 import type { JSX } from 'preact';
 import { useId, useState } from 'preact/hooks';
-import { planWords, rowWords, tickWords } from '#words/plan/index.ts';
-import { type Plan, profileOf, type TickBoard } from '../../../shared/plan/index.ts';
-import { Button, Notice, Title } from '../../ui/index.ts';
+import { rowWords, stepShort, tickWords } from '#words/plan/index.ts';
+import { type Plan, profileOf, type RowStep, type TickBoard } from '../../../shared/plan/index.ts';
+import { Button, Field, Notice, Title } from '../../ui/index.ts';
 import type { Finding } from '../finder/index.ts';
 import { foundText, noteWith, planAsFound, type StandsAt, standsText, wrongThen } from './foundView.ts';
 import { NumberBox } from './Rows.tsx';
+import { asksCircuit, reopenedBy, rowOfRepair } from './reopened.ts';
+import { withRow } from './view.ts';
 
 const words = tickWords.found;
+
+/** What goes with a note. */
+export interface AlsoDone {
+	/** The row is ticked as lit. */
+	readonly isLit: boolean;
+	/** Steps that are unticked. */
+	readonly reopens: readonly RowStep[];
+	/** The plan from then on. */
+	readonly plan: Plan;
+}
 
 interface Props {
 	plan: Plan;
 	board: TickBoard;
 	finding: Finding;
-	/** Writes a note on a row, and ticks it as lit where that is asked for. */
-	onNote: (row: string, text: string, isLit: boolean) => void;
+	onNote: (row: string, text: string, also: AlsoDone) => void;
 	onPlan: (next: Plan) => void;
 	/** It is dealt with, or left. */
 	onClose: () => void;
@@ -42,17 +53,43 @@ export default function Found(props: Props): JSX.Element | null {
 	);
 }
 
-function Noted({ board, finding, onNote, onClose, row }: Props & { row: string }): JSX.Element {
+function Noted({ plan, board, finding, onNote, onClose, row }: Props & { row: string }): JSX.Element {
+	const [circuit, type] = useState('');
 	const text = noteWith(board, row, foundText(finding));
+	const at = rowOfRepair(plan, finding);
+	const reopens = reopenedBy(plan, board, finding);
+	const asks = asksCircuit(plan, finding);
 	const note = (isLit: boolean): void => {
 		if (text === null) return;
-		onNote(row, text, isLit);
+		const next = asks && at ? withRow(plan, at.id, { circuit: circuit.trim() }) : plan;
+		onNote(row, text, { isLit, reopens, plan: next });
 		onClose();
 	};
 	return (
 		<>
 			<p>{foundText(finding)}</p>
 			{text === null && <p class="tick-told">{words.full}</p>}
+			{at && reopens.length > 0 && (
+				<p class="tick-told">
+					{finding.done?.repair === 'swap-fixture'
+						? words.swapped(at.name)
+						: words.handled(
+								at.name,
+								reopens.map(({ step }) => stepShort[step]),
+							)}{' '}
+					{words.others}
+				</p>
+			)}
+			{asks && at && (
+				<Field
+					label={words.circuit(at.name)}
+					hint={words.circuitHint}
+					value={circuit}
+					maxLength={60}
+					onInput={(event) => type(event.currentTarget.value)}
+				/>
+			)}
+			<p class="rig-soft">{words.litHint}</p>
 			<div class="rig-ways">
 				<Button look="main" disabled={text === null} onClick={() => note(false)}>
 					{words.noteIt}
@@ -61,7 +98,6 @@ function Noted({ board, finding, onNote, onClose, row }: Props & { row: string }
 					{words.noteLit}
 				</Button>
 			</div>
-			<p class="rig-soft">{words.litHint}</p>
 		</>
 	);
 }
@@ -102,23 +138,22 @@ function Asks(props: Props & { other: NonNullable<Finding['other']> }): JSX.Elem
 					{words.ifChanged(each)}
 				</p>
 			))}
+			<p>{words.after[other.by]}</p>
 			<div class="rig-ways">
 				<Button href="/finder/">{words.lightChanges[other.by]}</Button>
 				<Button
 					look="main"
 					onClick={() => {
-						onPlan(next);
 						const said = noteWith(board, row.id, words.planChanged(finding.was, standsText(plan, row.id, at)));
-						if (said !== null) onNote(row.id, said, false);
+						// a note with no room left for it does not keep the plan from changing
+						if (said === null) onPlan(next);
+						else onNote(row.id, said, { isLit: false, reopens: [], plan: next });
 						onClose();
 					}}
 				>
 					{words.planChanges(standsText(plan, row.id, at))}
 				</Button>
 			</div>
-			<p class="rig-soft">
-				{words.after[other.by]} {planWords.repaired}
-			</p>
 		</>
 	);
 }

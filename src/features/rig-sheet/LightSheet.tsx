@@ -4,7 +4,7 @@ import { cautions, siteFirst } from '#words/cautions/index.ts';
 import { lightWords, planWords } from '#words/plan/index.ts';
 import { lightChanges, lightOf, type Plan, type PlanRow, type RowLight } from '../../../shared/plan/index.ts';
 import { Button, CautionLine, Live, Title } from '../../ui/index.ts';
-import { changesText, lightText, nextText, poolText, sumText } from './lightView.ts';
+import { asksHang, changesText, lightText, nextText, poolText, sumText } from './lightView.ts';
 import { NumberBox } from './Rows.tsx';
 import type { PlanStore } from './store.ts';
 import { lengthIn, metresFrom, type Units } from './units.ts';
@@ -60,10 +60,10 @@ export default function LightSheet({ store }: { store: PlanStore }): JSX.Element
 					</tbody>
 				</table>
 			</section>
-			<Move store={store} units={units} nameOf={nameOf} />
 			{cautionsOf(plan, plan.rows).map((id) => (
 				<CautionLine key={id} caution={cautions[id]} siteFirst={siteFirst} />
 			))}
+			<Move store={store} units={units} nameOf={nameOf} />
 		</section>
 	);
 }
@@ -102,6 +102,7 @@ function Move({ store, units, nameOf }: MoveProps): JSX.Element | null {
 	const id = useId();
 	const [picked, pick] = useState<string | null>(null);
 	const [change, set] = useState<Partial<PlanRow>>({});
+	const [hangs, answer] = useState<boolean | null>(null);
 	const [said, say] = useState('');
 	const row = plan.rows.find((each) => each.id === picked) ?? plan.rows[0];
 	if (!row) return null;
@@ -110,7 +111,16 @@ function Move({ store, units, nameOf }: MoveProps): JSX.Element | null {
 	const changes = Object.keys(change).length === 0 ? null : changesText(lightChanges(plan, next), units, nameOf);
 	const unit = lightWords.unitShort[units];
 	const round = (metres: number): number => Math.round(lengthIn(units, metres) * 100) / 100;
-	const place = (part: Partial<PlanRow['place']>): void => set({ ...change, place: { ...at.place, ...part } });
+	// with the height changed, what was said of the old one counts no more
+	const place = (part: Partial<PlanRow['place']>): void => {
+		if ('y' in part) answer(null);
+		set({ ...change, place: { ...at.place, ...('y' in part ? { overhead: row.place.overhead } : {}), ...part } });
+	};
+	const asks = changes !== null && asksHang({ ...at.place, overhead: row.place.overhead });
+	const hang = (overhead: boolean): void => {
+		answer(overhead);
+		set({ ...change, place: { ...at.place, overhead } });
+	};
 	const box = (key: 'x' | 'y' | 'throw', least: number, most: number): JSX.Element => (
 		<NumberBox
 			key={`${row.id} ${key} ${units}`}
@@ -136,6 +146,7 @@ function Move({ store, units, nameOf }: MoveProps): JSX.Element | null {
 						onChange={(event) => {
 							pick(event.currentTarget.value);
 							set({});
+							answer(null);
 							say('');
 						}}
 					>
@@ -171,11 +182,32 @@ function Move({ store, units, nameOf }: MoveProps): JSX.Element | null {
 							))}
 						</ul>
 					)}
+					{asks && (
+						<fieldset class="rig-from">
+							<legend>{lightWords.hangs.ask(row.name)}</legend>
+							{([true, false] as const).map((each) => (
+								<label key={String(each)} class="rig-check">
+									<input type="radio" name={`${id} hangs`} checked={hangs === each} onChange={() => hang(each)} />
+									<span>{lightWords.hangs[each ? 'hangs' : 'stands']}</span>
+								</label>
+							))}
+						</fieldset>
+					)}
+					{/* of the light as it would hang, which the cautions of the plan may not have yet */}
+					{cautionsOf(next, [next.rows.find((each) => each.id === row.id) ?? row])
+						.filter((each) => !cautionsOf(plan, plan.rows).includes(each))
+						.map((each) => (
+							<CautionLine key={each} caution={cautions[each]} siteFirst={siteFirst} />
+						))}
+					<p>{lightWords.planOnly}</p>
+					{asks && hangs === null && <p class="rig-soft">{lightWords.hangs.first}</p>}
 					<Button
 						look="main"
+						disabled={asks && hangs === null}
 						onClick={() => {
 							store.change(() => next);
 							set({});
+							answer(null);
 							say(lightWords.moved);
 						}}
 					>

@@ -1,28 +1,19 @@
 import type { JSX } from 'preact';
 import { useMemo, useState } from 'preact/hooks';
 import { cautions, siteFirst } from '#words/cautions/index.ts';
-import {
-	changeWords,
-	figureNames,
-	figureWords,
-	howWords,
-	loadWords,
-	needWords,
-	partNames,
-	unitOf,
-} from '#words/plan/index.ts';
+import { changeWords, figureNames, figureWords, howWords, loadWords, partNames, unitOf } from '#words/plan/index.ts';
 import { EIA485 } from '../../../shared/dmx/index.ts';
 import {
 	CABLE_SLACK,
 	type Figure,
 	figuresOf,
-	isNear,
 	isOfBattery,
 	isOver,
 	type Plan,
 	type PlanDigests,
 } from '../../../shared/plan/index.ts';
 import { CautionBox, Field } from '../../ui/index.ts';
+import { figureSays } from './figureSays.ts';
 import { type ClockTime, plugInBy, readTime } from './plugIn.ts';
 import { cautionsOf, ofWhat } from './view.ts';
 
@@ -34,6 +25,8 @@ export function LoadSheet({ plan, digests }: { plan: Plan; digests: PlanDigests 
 	const figures = useMemo(() => figuresOf(plan), [plan]);
 	const load = figures.filter(({ id }) => !isOfBattery(id) && !NOT_HERE.includes(id));
 	const charge = figures.filter(({ id }) => isOfBattery(id));
+	// that of batteries stands where they are charged
+	const others = cautionsOf(plan, plan.rows).filter((id) => id !== 'batteries' || charge.length === 0);
 	return (
 		<>
 			<section class="sheet-page">
@@ -51,13 +44,18 @@ export function LoadSheet({ plan, digests }: { plan: Plan; digests: PlanDigests 
 					<p>{loadWords.noCharge}</p>
 				) : (
 					<>
+						<p>{siteFirst}</p>
+						<CautionBox caution={cautions.batteries} level={3} />
+						<p>
+							<strong>{loadWords.stay}</strong> {loadWords.where}
+						</p>
 						<ChargeBy plan={plan} figures={charge} />
 						<Sums plan={plan} figures={charge} label={loadWords.charge} />
 					</>
 				)}
 			</section>
 			<section class="sheet-page sheet-care">
-				{cautionsOf(plan, plan.rows).map((id) => (
+				{others.map((id) => (
 					<CautionBox key={id} caution={cautions[id]} level={2} />
 				))}
 			</section>
@@ -94,7 +92,7 @@ function Sums({ plan, figures, label }: { plan: Plan; figures: readonly Figure[]
 									{figure.parts
 										.map(({ id, value, how }) => loadWords.part(partNames[id], figureWords.part(value), howWords[how]))
 										.join('; ')}
-									{said(figure) !== '' && <strong> {said(figure)}</strong>}
+									{figureSays(figure) !== '' && <strong> {figureSays(figure)}</strong>}
 								</td>
 							</tr>
 						))}
@@ -108,14 +106,6 @@ function Sums({ plan, figures, label }: { plan: Plan; figures: readonly Figure[]
 			</ul>
 		</>
 	);
-}
-
-/** What is wanting, or what is over. */
-function said(figure: Figure): string {
-	if (figure.needs !== null) return needWords[figure.needs];
-	if (figure.id === 'breaker-left' && isOver(figure)) return figureWords.over;
-	if (figure.id === 'link-left' && isOver(figure)) return figureWords.overLink;
-	return isNear(figure) ? figureWords.near : '';
 }
 
 const timeText = ({ hour, minute, daysBefore }: ClockTime): string => loadWords.at(hour, minute, daysBefore);

@@ -108,10 +108,19 @@ export default function TickOff({ store, onDark }: Props): JSX.Element {
 						<Found
 							key={finding.began}
 							{...{ plan, board, finding }}
-							onNote={(row, text, isLit) => {
-								change((all) => withNote(all, row, text, signed()));
-								if (isLit) tick({ row, step: 'lit' }, true);
-								else tell(tickWords.noted);
+							onNote={(row, text, { isLit, reopens, plan: next }) => {
+								store.change(() => next);
+								if (isLit && store.before === null) store.begin();
+								// a tick is of the plan as it is from here on
+								const then = planSays(next);
+								const moves = [
+									...reopens.map((each) => ({ ...each, on: false })),
+									...(isLit ? [{ row, step: 'lit' as const, on: true }] : []),
+								];
+								change((all) =>
+									moves.reduce((so, each) => withTick(so, then, each, signed()), withNote(all, row, text, signed())),
+								);
+								tell(isLit ? tickWords.ticked(stepShort.lit, nameOf(row)) : tickWords.noted);
 								setOpen(row);
 							}}
 							onPlan={(next) => store.change(() => next)}

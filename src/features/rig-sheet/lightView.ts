@@ -1,10 +1,16 @@
 import { lightWords } from '#words/plan/index.ts';
-import type { LightChange, Plan, RowLight } from '../../../shared/plan/index.ts';
+import type { LightChange, Plan, PlanRow, RowLight } from '../../../shared/plan/index.ts';
 import { lengthIn, lightIn, type Units } from './units.ts';
 
 const metres = (units: Units, length: number): string =>
 	Number.isFinite(length) ? lightWords.length(units, lengthIn(units, length)) : lightWords.endless;
 const lux = (units: Units, light: number): string => lightWords.light(units, lightIn(units, light));
+
+/** Height above the floor, m, past which a light is asked whether it hangs: higher than a fixture on the floor reaches (ours). */
+const LOW = 1;
+
+/** Whether a place contradicts its height: up and not said to hang, or low and said to. */
+export const asksHang = ({ y, overhead }: PlanRow['place']): boolean => y > LOW !== overhead;
 
 /** A pool, wide and high. */
 export const poolText = ({ wide, high }: RowLight, units: Units): string =>

@@ -41,6 +41,7 @@ describe('a walk that began from a plan', () => {
 		expect(finding).toMatchObject({ fixture: 'wash-3', began: 5 });
 		expect(finding?.was).toContain('wash 3');
 		expect(finding?.repair).toMatch(/^Switch on wash 3/);
+		expect(finding?.done).toEqual({ repair: 'switch-on', place: 'wash-3' });
 		expect(await findingOf(device.store, askHere(), 'ffffffffffffffff')).toBeNull();
 		await closeFinding(device.store, askHere(), 4);
 		expect(await findingOf(device.store, askHere(), PLAN)).toEqual(finding);
@@ -66,7 +67,7 @@ describe('a walk that began from a plan', () => {
 		if (!cause) throw new Error('no cause is another address');
 		store.askPlan(cause);
 		const finding = await findingOf(device.store, askHere(), PLAN);
-		expect(finding).toMatchObject({ repair: null, other: { fixture: 'wash-3', by: 'light' } });
+		expect(finding).toMatchObject({ repair: null, done: null, other: { fixture: 'wash-3', by: 'light' } });
 		await store.back();
 		expect(await findingOf(device.store, askHere(), PLAN)).toBeNull();
 	});

@@ -1,9 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { changeWords } from '#words/plan/index.ts';
+import { changeWords, figureNames, needWords } from '#words/plan/index.ts';
 import {
 	digestsOf,
 	emptyPlan,
+	type Figure,
+	type FigureId,
 	linesOf,
 	packed,
 	planSheet,
@@ -12,6 +14,7 @@ import {
 	withRows,
 } from '../../../../shared/plan/index.ts';
 import { numberedCables } from '../../../../src/features/rig-sheet/cableLabels.ts';
+import { figureSays, overSays } from '../../../../src/features/rig-sheet/figureSays.ts';
 import {
 	FIRST_GRID,
 	isLargeEnough,
@@ -20,6 +23,7 @@ import {
 	onSheets,
 	SHEET_SIZES,
 } from '../../../../src/features/rig-sheet/labelGrid.ts';
+import { asksHang } from '../../../../src/features/rig-sheet/lightView.ts';
 import { DRAWING, lanesOf, levelsFor } from '../../../../src/features/rig-sheet/linePlan.ts';
 import { plugInBy, readTime } from '../../../../src/features/rig-sheet/plugIn.ts';
 import { nameOf } from '../../../../src/features/rig-sheet/view.ts';
@@ -37,6 +41,30 @@ const grids: fc.Arbitrary<LabelGrid> = fc.record({
 	used: fc.integer({ min: 0, max: 399 }),
 	tape: fc.integer({ min: 6, max: 110 }),
 	length: fc.integer({ min: 20, max: 300 }),
+});
+
+// symptom: below zero, the least that may trip had no word and no mark but in a folded note
+describe('what is said of a figure', () => {
+	const of = (id: FigureId, value: number | null): Figure => ({ id, of: 'A', value, parts: [], needs: null });
+
+	it('below zero, of every figure of amps that is left: not to switch on, the electrician, and no link made to bring one on', () => {
+		for (const id of ['breaker-left', 'link-left', 'surge-left'] as const) {
+			expect(overSays(of(id, -0.1)), id).toMatch(/Don’t switch on.*electrician/);
+			expect([overSays(of(id, 0)), overSays(of(id, null))], id).toEqual(['', '']);
+			expect(figureNames[id]('A'), id).toContain('(no permission)');
+		}
+		expect(overSays(of('surge-left', -1))).toContain('Never make a link to bring one on');
+		expect(figureSays({ ...of('surge-left', null), needs: 'curve' })).toBe(needWords.curve);
+	});
+});
+
+// symptom: a light put at 4 m on the plan had no second fixing on slip and ticks, and one put at 0 was still said to hang
+describe('a light moved up or down on the plan', () => {
+	it('is asked whether it hangs wherever its height says otherwise', () => {
+		const at = (y: number, overhead: boolean) => asksHang({ x: 0, y, throw: 3, overhead });
+		expect([at(0, false), at(1, false), at(5, true)]).toEqual([false, false, false]);
+		expect([at(1.1, false), at(4, false), at(0, true), at(1, true)]).toEqual([true, true, true, true]);
+	});
 });
 
 describe('a grid of labels', () => {

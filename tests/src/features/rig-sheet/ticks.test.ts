@@ -21,11 +21,14 @@ import {
 	withRows,
 	withTick,
 } from '../../../../shared/plan/index.ts';
+import { MENDS, REPAIR_IDS, type RepairId } from '../../../../sim/fault/index.ts';
+import Found from '../../../../src/features/rig-sheet/Found.tsx';
 import { foundText, noteWith, planAsFound, wrongThen } from '../../../../src/features/rig-sheet/foundView.ts';
 import { planLink } from '../../../../src/features/rig-sheet/handing.ts';
 import { openedFrom } from '../../../../src/features/rig-sheet/incoming.ts';
 import { forgetRig, keepRig, keptRigs, planText, rigKeeper } from '../../../../src/features/rig-sheet/keep.ts';
 import { readPlanLink, readPlanText } from '../../../../src/features/rig-sheet/reading.ts';
+import { asksCircuit, reopenedBy, rowOfRepair } from '../../../../src/features/rig-sheet/reopened.ts';
 import { TickCard } from '../../../../src/features/rig-sheet/TickCard.tsx';
 import { keepInitials, keptInitials, readInitials, ticksKeeper } from '../../../../src/features/rig-sheet/ticksKeep.ts';
 import { cautionsAt, stepDetail } from '../../../../src/features/rig-sheet/ticksView.ts';
@@ -258,6 +261,24 @@ describe('a fixture’s card', () => {
 	});
 });
 
+/** Repairs at the light, by what the finder has of them: at no desk, and not said here to be away from it. */
+const MENDS_ON: readonly RepairId[] = REPAIR_IDS.filter(
+	(id) =>
+		!MENDS[id].needs.includes('desk') &&
+		![
+			'restore-hall',
+			'clear-sight',
+			'remote-battery',
+			'remote-code',
+			'right-way-round',
+			'let-cool',
+			'other-socket',
+			'ask-breaker',
+			'box-on',
+			'other-output',
+		].includes(id),
+);
+
 describe('what the finder found', () => {
 	const finding = {
 		fixture: 'wash-1',
@@ -267,7 +288,8 @@ describe('what the finder found', () => {
 		repair: 'Switch on Wash 1',
 		other: null,
 		at: 2,
-	};
+		done: { repair: 'switch-on', place: 'wash-1' },
+	} as const;
 	const board = (all: RigTicks) => boardOf(says, all);
 
 	it('is noted under what stood, and not where there is no room for it', () => {
@@ -295,6 +317,68 @@ describe('what the finder found', () => {
 				.notes('wash-1')
 				.map((note) => note.text),
 		).toEqual([text, 'Lens cracked.']);
+	});
+
+	// symptom: a spare hung in the place of another stood as bonded, and nobody had looked; cause: ticks of the fixture that came down
+	describe('takes back the ticks of what hands were at', () => {
+		const all = plan.rows.flatMap((row) => stepsOf(plan, row).map((step) => ({ row: row.id, step })));
+		const ticked = all.reduce((so, each) => withTick(so, says, { ...each, on: true }, signed('AB')), NO_TICKS);
+		const reopens = (repair: RepairId, place: string) =>
+			reopenedBy(plan, board(ticked), { ...finding, done: { repair, place } });
+		const hung = plan.rows.find(({ place }) => place.overhead) as Plan['rows'][number];
+
+		it('all of a fixture that was swapped, and of no other', () => {
+			expect(reopens('swap-fixture', hung.id)).toEqual(all.filter(({ row }) => row === hung.id));
+		});
+
+		it('clamp and second fixing of whatever hangs, after any repair on it; supply and links after one of its lead', () => {
+			for (const repair of REPAIR_IDS) {
+				const steps = reopens(repair, hung.id).map(({ step }) => step);
+				const isOn = MENDS_ON.includes(repair);
+				expect(steps.includes('hung'), repair).toBe(isOn);
+				expect(steps.includes('bond'), repair).toBe(isOn);
+			}
+			for (const repair of ['replace-lead', 'plug-mains', 'other-socket'] as const)
+				expect(reopens(repair, hung.id).map(({ step }) => step)).toEqual(expect.arrayContaining(['off', 'linked']));
+			expect(reopens('switch-on', 'wash-1')).toEqual([]);
+			// one that this version does not know may have been anything
+			const unknown = { ...finding, done: { repair: 'toString', place: hung.id } };
+			expect(reopenedBy(plan, board(ticked), unknown)).toEqual(reopens('swap-fixture', hung.id));
+		});
+
+		it('says so above its buttons, and asks the circuit there', () => {
+			const done = { repair: 'other-socket', place: hung.id };
+			const html = renderToString(
+				h(Found, {
+					plan,
+					board: board(ticked),
+					finding: { ...finding, fixture: hung.id, done },
+					onNote: () => {},
+					onPlan: () => {},
+					onClose: () => {},
+				}),
+			);
+			const at = (text: string): number => html.indexOf(text);
+			for (const text of ['these ticks go: supply off and link.', `Which circuit is ${hung.name} on now?`]) {
+				expect(at(text), text).toBeGreaterThan(-1);
+				expect(at(text), text).toBeLessThan(at('Note it'));
+			}
+		});
+
+		it('only what was ticked, and nothing where no repair was done', () => {
+			expect(
+				reopenedBy(plan, board(NO_TICKS), { ...finding, done: { repair: 'swap-fixture', place: hung.id } }),
+			).toEqual([]);
+			expect(reopenedBy(plan, board(ticked), { ...finding, done: null })).toEqual([]);
+		});
+
+		it('a cable or a box is the row’s that did wrong; another socket is asked its circuit, of a mains light alone', () => {
+			expect(rowOfRepair(plan, { ...finding, done: { repair: 'replace-cable', place: 'c1' } })?.id).toBe('wash-1');
+			expect(rowOfRepair(plan, { ...finding, done: { repair: 'fit-terminator', place: `${hung.id}:out` } })).toBe(hung);
+			const moved = (place: string) => asksCircuit(plan, { ...finding, done: { repair: 'other-socket', place } });
+			expect([moved(hung.id), moved('wash-1')]).toEqual([true, false]);
+			expect(asksCircuit(plan, finding)).toBe(false);
+		});
 	});
 
 	it('a plan takes what its light stands at, and says what would be wrong then', () => {

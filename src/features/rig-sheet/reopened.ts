@@ -1,0 +1,83 @@
+import {
+	isOnBattery,
+	type Plan,
+	type PlanRow,
+	type RowStep,
+	stepsOf,
+	type TickBoard,
+	type TickStep,
+} from '../../../shared/plan/index.ts';
+import type { RepairId } from '../../../sim/fault/index.ts';
+import type { Finding } from '../finder/index.ts';
+
+/**
+ * Where the hands are at a repair: at the desk, the remote, the supply or nowhere on the light (`away`); on the light or a data plug
+ * of it (`on`); on its mains lead or link (`lead`); at its wall plug alone (`wall`); or there is another light (`swap`).
+ */
+type Hands = 'away' | 'on' | 'lead' | 'wall' | 'swap';
+
+const HANDS: Readonly<Record<RepairId, Hands>> = {
+	'switch-on': 'on',
+	'fresh-battery': 'on',
+	'plug-mains': 'lead',
+	'restore-hall': 'away',
+	'set-panel': 'on',
+	'set-switches': 'on',
+	'open-sensor': 'on',
+	'clear-sight': 'away',
+	'remote-battery': 'away',
+	'remote-code': 'away',
+	'plug-cable': 'on',
+	'replace-cable': 'on',
+	'fit-terminator': 'on',
+	'right-way-round': 'away',
+	'output-on': 'away',
+	'raise-master': 'away',
+	'set-universe': 'away',
+	'set-patch': 'away',
+	'set-levels': 'away',
+	'let-cool': 'away',
+	'clear-lens': 'on',
+	'swap-fixture': 'swap',
+	'other-socket': 'wall',
+	'replace-lead': 'lead',
+	'ask-breaker': 'away',
+	'box-on': 'away',
+	'other-output': 'away',
+	'lift-stray': 'on',
+	'leave-blind': 'away',
+	'restart-desk': 'away',
+	'set-start-code': 'away',
+	'clear-sensor': 'on',
+};
+
+const STEPS: Readonly<Record<Exclude<Hands, 'swap'>, readonly TickStep[]>> = {
+	away: [],
+	on: ['hung', 'bond'],
+	lead: ['off', 'hung', 'bond', 'linked'],
+	wall: ['off', 'linked'],
+};
+
+/** The row that a repair was done at: that of its place, and where that is a cable or a box, the one that did wrong. */
+export function rowOfRepair(plan: Plan, { fixture, done }: Finding): PlanRow | undefined {
+	const at = done?.place.split(':')[0];
+	return plan.rows.find(({ id }) => id === at) ?? plan.rows.find(({ id }) => id === fixture);
+}
+
+/** Whether the light was put on another socket, so that the plan's circuit may be another than its own. */
+export const asksCircuit = (plan: Plan, finding: Finding): boolean => {
+	const row = rowOfRepair(plan, finding);
+	return finding.done?.repair === 'other-socket' && row !== undefined && !isOnBattery(plan, row);
+};
+
+/** Steps ticked before a repair that somebody must look at again after it. Of a light that was swapped, all of them. */
+export function reopenedBy(plan: Plan, { state }: TickBoard, finding: Finding): RowStep[] {
+	const row = rowOfRepair(plan, finding);
+	if (!row || !finding.done) return [];
+	const { repair } = finding.done;
+	// kept by a version that knows others: then the steps are not known, and all are looked at again
+	const hands = Object.hasOwn(HANDS, repair) ? HANDS[repair as RepairId] : 'swap';
+	return stepsOf(plan, row)
+		.filter((step) => (hands === 'swap' || STEPS[hands].includes(step)) && state(row.id, step).standing !== 'open')
+		.map((step) => ({ row: row.id, step }));
+}
