@@ -40,6 +40,16 @@ export const STAND_IN = 'stand-in';
 /** Whether a panel is no panel of the real fixture: whoever shows it says so. */
 export const isStandIn = (panel: Profile['panel']): boolean => panel.kind !== 'dip' && panel.menu[0]?.id === STAND_IN;
 
+/** What the id of a crew's own fixture begins with, in their stock and so in its profile. Permanent. */
+export const OWN_ID = 'own-';
+
+/**
+ * Where a panel comes from: known whole, a stand-in, or written down by its crew. The last two warn wherever they are shown: how long
+ * a key is held is assumed of every panel that somebody wrote down, and often more.
+ */
+export const panelFrom = ({ id, panel }: Pick<Profile, 'id' | 'panel'>): 'known' | 'stand-in' | 'crew' =>
+	isStandIn(panel) ? 'stand-in' : id.startsWith(OWN_ID) ? 'crew' : 'known';
+
 /** Codes of a setting that cannot be so. */
 type SettingCode = 'profile.reference' | 'profile.default' | 'sheet.settings';
 

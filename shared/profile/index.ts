@@ -8,7 +8,7 @@
 export { ASSUMED, assumedDefaults, rateWithin } from './assumed.ts';
 export { loadProfile, PROFILE_IDS, profileAtHand } from './bundled/at-hand.ts';
 export { BUNDLED, bundledProfile, FIRST_BUNDLED } from './bundled/index.ts';
-export { checkValue, footprintOf, isStandIn, modeOf, noMode, slotAt } from './chart.ts';
+export { checkValue, footprintOf, isStandIn, modeOf, noMode, OWN_ID, panelFrom, slotAt } from './chart.ts';
 export { checkProfile, readProfile } from './check.ts';
 export { CHROMATICITY } from './chromaticity.ts';
 export { doesAct, isIdle, keysOf, lawOf, listOf, type Meaning, settingsOn } from './law.ts';

@@ -10,9 +10,12 @@ const BY_DISPLAY = {
 /** The law a panel obeys: its own, or the tree that a panel without one obeys, where a value acts once it is stored by Set. */
 export const lawOf = ({ kind, law }: Pick<KeyedPanel, 'kind' | 'law'>): PanelLaw => law ?? BY_DISPLAY[kind];
 
-/** Whether the light may change as a hand goes through the menu; null where a panel without a law does not say. */
+/**
+ * Whether the light may change as a hand goes through the menu; null where nobody says. A law by which a value waits until it is stored
+ * is no word on that by itself: a panel that its crew wrote down is played so until they answer.
+ */
 export function doesAct({ law, scrolling }: Pick<KeyedPanel, 'law' | 'scrolling'>): boolean | null {
-	if (law) return law.acts === 'scrolling';
+	if (law?.acts === 'scrolling') return true;
 	return scrolling === undefined ? null : scrolling === 'acts';
 }
 

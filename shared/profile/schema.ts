@@ -205,7 +205,7 @@ const keyed = {
 	lockAfter: whole(1000, 120000),
 	/**
 	 * What scrolling does to the light before anything is stored. `still`: nothing, whatever item or value is on the display. `acts`:
-	 * a value acts as it comes by. Where there is a law, that says it. Left out of both: unknown, to be taken for `acts` by whoever asks whether a look harms a show.
+	 * a value acts as it comes by, as a law can say too. Left out, with no law that says so: unknown, to be taken for `acts` by whoever asks whether a look harms a show.
 	 */
 	scrolling: v.optional(v.picklist(['still', 'acts'])),
 	menu: v.pipe(v.array(anyItem), v.minLength(1)),

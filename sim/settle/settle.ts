@@ -77,7 +77,7 @@ export function tellApart(readings: readonly Reading[], most: number): Tell | nu
 		for (const press of presses) {
 			const states = node.states.map((state, i) => pressed(profiles[i] as Profile, state, press));
 			const key = keyOf(states);
-			if (met.has(key) || states.some(isRisky)) continue;
+			if (met.has(key) || states.some((state, i) => isRisky(profiles[i] as Profile, state))) continue;
 			met.add(key);
 			const next: Node = { states, from: node, press };
 			const seen = classes(readings, states);
@@ -135,9 +135,27 @@ function pressed(profile: Profile, state: FixtureState, press: SettlePress): Fix
 	return at;
 }
 
-/** What nobody should do to find out how a panel acts: lock it, or ask it to set all back. */
-const isRisky = (state: FixtureState): boolean =>
-	panelOf(state) === 'confirming' || panelOf(state) === 'locked' || actingSettings(state).lock === 'on';
+/** What nobody should do to find out how a panel acts: lock it, ask it to set all back, or have it flash. */
+const isRisky = (profile: Profile, state: FixtureState): boolean =>
+	panelOf(state) === 'confirming' ||
+	panelOf(state) === 'locked' ||
+	actingSettings(state).lock === 'on' ||
+	mayFlash(profile, state);
+
+/**
+ * Whether the real one may flash there. It may act on a value that only stands on the display, and a strobe rate may stand at another one
+ * than here: so that item is kept off whole.
+ */
+function mayFlash({ panel, programmes }: Profile, state: FixtureState): boolean {
+	const { work, strobe, programme } = actingSettings(state);
+	const flashes = (id: unknown): boolean =>
+		programmes.some((each) => each.id === id && (each.kind === 'strobe' || each.answer === 'flash'));
+	if (strobe > 0 || (work === 'programme' && flashes(programme))) return true;
+	const item = itemAt(panel as KeyedPanel, state.context.path);
+	const isOpen = draftOf(state) !== null || lawOf(panel as KeyedPanel).shape === 'flat';
+	if (!isOpen || !('setting' in item)) return false;
+	return item.setting === 'strobe' || (item.setting === 'programme' && flashes(draftOf(state) ?? programme));
+}
 
 /** All that may come of further presses: time is left out, since each press ends as long after the last. */
 const keyOf = (states: readonly FixtureState[]): string =>

@@ -1,5 +1,6 @@
 import { expect, type Page, test } from '@playwright/test';
 import { layOutWords } from '#words/bench/index.ts';
+import { cautionIds } from '#words/cautions/index.ts';
 import { ownDrills } from '#words/drills/index.ts';
 import { quickWords } from '#words/finder/index.ts';
 import { hiddenWords } from '#words/hidden-faults/index.ts';
@@ -120,7 +121,7 @@ test('a drill on one’s own fixture says that its panel is a stand-in, and its 
 	await tab.getByRole('link', { name: ownDrills.first }).press('Enter');
 	await tab.getByRole('button', { name: ownDrills.of('Row wash') }).press('Enter');
 	await expect(tab.getByRole('heading', { name: ownDrills.of('Row wash') })).toBeFocused();
-	await expect(tab.getByText(ownDrills.standIn)).toBeVisible();
+	await expect(tab.getByText(ownDrills.panelFrom['stand-in'])).toBeVisible();
 	await expect(tab.locator('.drill')).toContainText(/(Wash|wash) \d is a Row wash/);
 	await expectNothingWrong(tab);
 	const words = (await tab.locator('.drill-what').first().textContent()) ?? '-';
@@ -145,7 +146,7 @@ test('a fault is hidden in a rig of one’s own, a place of it is tapped, and th
 	await expect(rig.locator('option').first()).toHaveText(hiddenWords.ownRig('Row wash'));
 	await rig.selectOption({ label: hiddenWords.ownRig('Row wash') });
 	await tab.getByRole('button', { name: hiddenWords.begin, exact: true }).press('Enter');
-	await expect(tab.getByText(hiddenWords.standIn)).toBeVisible({ timeout: 60_000 });
+	await expect(tab.getByText(hiddenWords.ownPanels)).toBeVisible({ timeout: 60_000 });
 	await expectNothingWrong(tab);
 	const place = tab.locator('.hidden-row [data-kind=fixture] button').first();
 	await place.press('Enter');
@@ -163,10 +164,10 @@ test('the tables of one’s own fixture are worked out, with cautions, and say w
 }) => {
 	await withStock(tab, '/reference/fixtures/');
 	await tab.getByRole('link', { name: ownReference.link, exact: true }).press('Enter');
-	await expect(tab.getByText(ownReference.standIn)).toBeVisible({ timeout: 30_000 });
+	await expect(tab.getByText(ownReference.panelFrom['stand-in'])).toBeVisible({ timeout: 30_000 });
 	await expect(tab.getByRole('table').first()).toBeVisible();
 	await expect(tab.locator('.reference-section')).toContainText('slow to fast');
-	await expect(tab.locator('.reference-cautions li')).toHaveCount(6);
+	await expect(tab.locator('.reference-cautions li')).toHaveCount(cautionIds.length);
 	await expectNothingWrong(tab);
 });
 

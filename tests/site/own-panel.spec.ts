@@ -1,4 +1,5 @@
 import { expect, type Page, test } from '@playwright/test';
+import { CREW_PANEL } from '#words/rig/index.ts';
 import {
 	cardWords,
 	panelEdit,
@@ -75,6 +76,7 @@ for (const { width, height, colorScheme } of [
 		await expect(tab.locator('.back')).toContainText('Row wash', { timeout: 30_000 });
 		await expect(tab.locator('.back').getByRole('button', { name: 'ENTER' })).toBeVisible();
 		await expect(tab.locator('.back')).not.toContainText('stand-in');
+		await expect(tab.locator('.back')).toContainText(CREW_PANEL);
 	});
 
 test('an open question is answered by a check on the real one, kept, undone, and on the card with what is assumed', async ({

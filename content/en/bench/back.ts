@@ -1,4 +1,4 @@
-import type { keyNames } from '../rig/index.ts';
+import { CREW_PANEL, type keyNames } from '../rig/index.ts';
 
 type Key = keyof typeof keyNames;
 type Called = (key: Key) => string;
@@ -16,8 +16,12 @@ const KEYBOARD: readonly (readonly [Key, (called: Called) => string])[] = [
 export const backWords = {
 	panel: (name: string) => `Panel of ${name}`,
 	display: (name: string) => `Display of ${name}`,
-	standIn:
-		'This panel is a stand-in. The real one has other keys and menus: learn those from the fixture in your hand.',
+	/** Where a panel comes from that isn't known whole. */
+	from: {
+		'stand-in':
+			'This panel is a stand-in. The real one has other keys and menus: learn those from the fixture in your hand.',
+		crew: CREW_PANEL,
+	},
 	/** Those of the panel, and what each is called there. */
 	keysHint: (keys: readonly Key[], called: Called) =>
 		`With the display in focus: ${KEYBOARD.filter(([key]) => keys.includes(key))

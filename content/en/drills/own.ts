@@ -1,4 +1,4 @@
-import type { Says } from '../rig/index.ts';
+import { CREW_PANEL, type Says } from '../rig/index.ts';
 
 /** Drills on the crew's own fixtures: their page, and what each asks. */
 export const ownDrills = {
@@ -16,8 +16,12 @@ export const ownDrills = {
 	none: 'There’s no fixture of your own here yet.',
 	add: 'Add one from its manual',
 	of: (name: string) => `A task on ${name}`,
-	standIn:
-		'Its panel here is a stand-in, with other keys and menus than the real one. What has to be set is the same. The presses aren’t.',
+	/** Where a panel comes from that isn't known whole. */
+	panelFrom: {
+		'stand-in':
+			'Its panel here is a stand-in. What has to be set is by your chart, partly assumed. The presses aren’t the real one’s: go by its manual, before doors, with nobody in front of it.',
+		crew: CREW_PANEL,
+	},
 	link: 'The address of this page holds the fixture and the task. Whoever opens it gets the same.',
 	nothing: 'Nothing can be asked of this one: its panel sets no address, mode or colour.',
 	another: 'Pick another fixture',

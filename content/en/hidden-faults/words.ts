@@ -25,7 +25,8 @@ export const hiddenWords = {
 	madeRigs: 'Made up each time',
 	unseenRig: 'Fixtures nobody has seen',
 	hallRigs: 'Rigs of the hall',
-	standIn: 'The panels are stand-ins, and some figures are assumed. Real ones differ.',
+	ownPanels:
+		'This is practice: nothing here says what your real rig has. The panels and some figures are partly assumed. Real ones differ.',
 	rows: 'The rig. Tap a place to see only its checks; tap it again for all.',
 	two: 'Two faults at once',
 	seed: 'Number of the drill',

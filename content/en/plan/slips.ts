@@ -1,4 +1,5 @@
 import { counted, locale } from '../locale/index.ts';
+import { CREW_PANEL } from '../rig/index.ts';
 
 const showing = (shows: string): string => (shows === '' ? '' : `, so it shows ${shows}`);
 
@@ -20,8 +21,12 @@ export const slipSteps = {
 
 export const slipWords = {
 	lead: 'One prep slip for each fixture. The presses are worked out on the simulated panel. The real fixture’s manual and display come first.',
-	standIn:
-		'Stand-in panel: these presses aren’t for the real one. Go by its manual, and set it where nobody is in front of it.',
+	/** Where a panel comes from that isn't known whole. */
+	panelFrom: {
+		'stand-in':
+			'Stand-in panel: these presses aren’t for the real one. Go by its manual, and set it where nobody is in front of it.',
+		crew: CREW_PANEL,
+	},
 	from: 'Work from',
 	fromDefaults: 'a fixture at its defaults',
 	fromShown: 'what each panel shows now, where known',

@@ -1,3 +1,6 @@
+import { counted } from '../locale/index.ts';
+import { CREW_PANEL } from '../rig/index.ts';
+
 /** A card of one fixture, printed for the lid of its case. */
 export const cardWords = {
 	make: 'Card',
@@ -21,6 +24,7 @@ export const cardWords = {
 	standIn: 'Stand-in panel, for the bench only',
 	standInHint: 'This isn’t the panel in your hand: the real one has other keys and menus.',
 	panel: 'Panel',
+	crew: (assumed: number) => `${CREW_PANEL} Assumed below: ${counted(assumed, 'point', 'points')}.`,
 	fromChart: 'Made from the chart in its manual.',
 	fromFile: 'Read from a GDTF file.',
 	check: 'Check it against the manual before a show.',

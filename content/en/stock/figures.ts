@@ -1,7 +1,7 @@
 import { counted, locale } from '../locale/index.ts';
 import { keyNames } from '../rig/index.ts';
 import { panelQuestions } from './panel.ts';
-import { REAL_ACTS } from './real-acts.ts';
+import { LEFT_ALONE, REAL_ACTS } from './real-acts.ts';
 
 const list = (names: readonly string[]): string => locale.list(names);
 const where = (slot: string, band: string): string => (band === '' ? slot : `${slot}, ‘${band}’`);
@@ -66,15 +66,15 @@ export const figureWords = {
 				answer;
 			return `${ask} ${said}`;
 		},
-		matters: 'How its keys act. Answer it under the panel, or find out on the real one.',
+		matters: 'How its keys act. Answer it under the panel, which says how to find out.',
 	},
 	'panel-idle': {
 		is: ({ items }: { items: readonly string[] }) => `Does nothing here: ${list(items)}`,
-		matters: REAL_ACTS,
+		matters: `${LEFT_ALONE} ${REAL_ACTS}`,
 	},
 	'panel-times': {
 		is: () => 'How long you hold a key, and how long the display waits',
-		matters: 'When a key repeats, a lock opens and a value is kept. Count the seconds on the real one.',
+		matters: 'When a key repeats, a lock opens and a value is kept. The manual may say.',
 	},
 	defaults: {
 		is: () => 'What it’s set to when new',
@@ -93,13 +93,13 @@ export const figureWords = {
 	strobe: {
 		is: ({ slot, band, slow, fast }: { slot: string; band: string; slow: number; fast: number }) =>
 			`${where(slot, band)}: ${slow} to ${fast} flashes a second`,
-		matters: 'How fast it flashes. Warn people before you try the real one.',
+		matters: 'How fast it flashes. Try the real one only before doors, with everyone told and nobody in front.',
 	},
 	'strobe-clamped': {
 		is: ({ slot, band, found, rate }: { slot: string; band: string; found: number; rate: number }) =>
 			`${where(slot, band)}: the chart says ${found} flashes a second, taken as ${rate}`,
 		matters:
-			'The bench flashes from 0.1 to 30 times a second. The real one may flash faster: warn people before you try it.',
+			'The bench flashes from 0.1 to 30 times a second. The real one may flash faster: try it only before doors, with everyone told and nobody in front.',
 	},
 	programme: {
 		is: ({ slot, band }: { slot: string; band: string }) => `${where(slot, band)}: a programme`,
@@ -134,7 +134,7 @@ export const figureWords = {
 /** Around the figures. */
 export const figuresFrame = {
 	heading: 'What we assumed',
-	lead: 'No chart says everything. Each line below is our guess, with what it changes. Find out on the real one, or fill in its label above.',
+	lead: 'No chart says everything. Each line below is our guess, with what it changes. Find out from its manual, or fill in its label above.',
 	given: 'Given',
 	assumed: 'Assumed',
 	count: (assumed: number, given: number) => `${assumed} assumed, ${given} given`,

@@ -23,7 +23,7 @@ export const panelMarkWords = {
 	'value-twice': ({ text, other }: { text: string; other: string }) =>
 		`‘${text}’ is the same as ‘${other}’ here. It stays in the list, and does nothing here.`,
 	'by-order': ({ item, count }: { item: string; count: number }) =>
-		`‘${item}’ goes by number. We took the ${count} in the order of the chart. Check the first and the last on the real one.`,
+		`‘${item}’ goes by number. We took the ${count} in the order of the chart. Check the first and the last in the manual, or as said above.`,
 	'values-missing': ({ text }: { text: string }) =>
 		`What can ‘${text}’ be set to? Write it after a colon: ${text}: one, two.`,
 	'values-few': ({ text }: { text: string }) =>
@@ -63,7 +63,7 @@ export const panelMarkWords = {
 	missing: ({ sense }: { sense: string }) =>
 		sense === 'work'
 			? 'No line says where the light comes from (desk, static colour, programme). On the bench it stays with the desk.'
-			: `No line sets the ${said(sense)}. Look for it on the real one.`,
+			: `No line sets the ${said(sense)}. Look for it in the manual, or as said above.`,
 	'no-items': () => 'Write the menu first, a line for each item.',
 	'key-missing': ({ key }: { key: string }) =>
 		`No key ${key === 'up' || key === 'right' ? 'goes up' : key === 'down' || key === 'left' ? 'goes down' : key === 'page' ? 'goes to the next function' : 'goes in and keeps'}. Give one of the keys that job.`,

@@ -1,9 +1,18 @@
 import { counted, locale } from '../locale/index.ts';
 
+/** Where hands go to a real panel that nobody here knows: it is by definition not the one that was worked out. */
+const CARE =
+	'Before doors only, and not overhead: no data cable in it, everyone told, nobody in front of it. Look at the wall, not into the lens. It may flash or change. First write down what each value is. If it asks you something, or shows what isn’t listed here, press nothing more. At the end set it back as you wrote.';
+const OFF_AND_ON =
+	'On the bench and alone, with nothing linked from it, switch it off and on at its own switch. No switch? Then skip this check: no plug or link is pulled for it.';
+const HOLDS = 'Look in the manual first: on some panels a long hold resets or locks it.';
+
 /** The part of the editor where a crew write down the panel of their own fixture. */
 export const panelEdit = {
 	heading: 'The panel in your hand',
 	lead: 'Write down how its panel works, and press its keys here. From then on the bench, the prep slips and the card go by it.',
+	/** Before anything here sends a hand to the real one. */
+	care: `The manual comes first. For the real one: ${CARE.charAt(0).toLowerCase()}${CARE.slice(1)}`,
 	begin: 'Write down its panel',
 	drop: 'Go back to the stand-in panel',
 	dropped: 'The stand-in panel is back. Undo brings yours back.',
@@ -52,19 +61,20 @@ export const panelEdit = {
 	summary: (wrong: number, notes: number) =>
 		`${counted(wrong, 'place', 'places')} to look at, ${counted(notes, 'note', 'notes')}`,
 	marks: 'Look at these in the menu',
-	none: 'All of it was read. Press the keys and see if it does what yours does.',
+	none: 'All of it was read. Press the keys here, and see by the manual if it does what yours does.',
 	live: 'Your panel, live',
-	liveHint: 'Press its keys here, with the real one beside you. Where they differ, answer a question or change a line.',
+	liveHint:
+		'Press its keys here. Go by the manual, or try the real one only as said above. Where they differ, answer a question or change a line.',
 	liveNone: 'Your panel shows here once there’s a menu to press.',
 	standIn: 'Until your panel can be used, the stand-in is on the bench. The real one has other keys and menus.',
 	ready:
-		'On the bench, the prep slips and the card the panel is yours now. Check it against the real one all the same.',
+		'On the bench, the prep slips and the card the panel is as you wrote it now. Check it against the manual, or on the real one as said above.',
 } as const;
 
 /** Questions on how a panel acts. */
 export const panelQuestions = {
 	heading: 'Does it do what yours does?',
-	lead: 'Answer what you know. An open question stays in the list of what we assumed.',
+	lead: 'Answer from the manual, or from the real one as said above. An open question stays in the list of what we assumed.',
 	open: 'Don’t know',
 	questions: {
 		acts: {
@@ -77,6 +87,7 @@ export const panelQuestions = {
 		},
 		held: {
 			ask: 'What does holding the key that goes in do?',
+			care: HOLDS,
 			answers: { nothing: 'No more than a press', back: 'Goes back' },
 		},
 		rests: {
@@ -87,7 +98,7 @@ export const panelQuestions = {
 			ask: 'At the last number, up or down, one more press: what comes?',
 			answers: { stops: 'It stays there', round: 'It goes round to the other end' },
 		},
-		opens: { ask: 'Which key do you hold to open the lock?', answers: {} },
+		opens: { ask: 'Which key do you hold to open the lock?', care: HOLDS, answers: {} },
 		start: {
 			ask: 'Only switch 1 is up. Which start address is that?',
 			answers: { sum: 'Address 1', 'sum-plus-one': 'Address 2' },
@@ -101,11 +112,10 @@ export const panelSettle = {
 	lead: 'The fewest presses that answer the next open question, worked out on your panel. Do them on the real one.',
 	begin: 'Work out the next check',
 	working: 'Working it out.',
-	care: 'Before doors only, and not overhead: no data cable in it, everyone told, and nobody in front of it. It may flash or change. Then set it back as it was.',
+	care: CARE,
+	stop: 'If it shows something else, stop and pick ‘Neither’.',
 	start: (set: readonly string[]) =>
-		set.length > 0
-			? `First see that it stands so: ${locale.list(set)}. Then switch it off and on.`
-			: 'Switch it off and on.',
+		set.length > 0 ? `See that it stands so: ${locale.list(set)}. ${OFF_AND_ON}` : OFF_AND_ON,
 	tap: (key: string, times: number) => (times === 1 ? `Press ${key}.` : `Press ${key} ${times} times.`),
 	hold: (key: string, seconds: number) => `Hold ${key} for ${counted(seconds, 'second', 'seconds')}, then let go.`,
 	wait: (seconds: number) => `Leave it alone for ${counted(seconds, 'second', 'seconds')}.`,
@@ -120,7 +130,8 @@ export const panelSettle = {
 	seen: (sight: string, answers: readonly string[]) => `${sight} → ${answers.join(' / ')}`,
 	see: 'What do you see?',
 	neither: 'Neither',
-	neitherSays: 'Then the question stays open. Check the lines of the menu: one may differ from the real one.',
-	settled: (answer: string) => `Answered: ${answer}.`,
+	neitherSays:
+		'Set it back as it was first. Then the question stays open. Check the lines of the menu: one may differ from the real one.',
+	settled: (answer: string) => `Answered: ${answer}. Now set it back as it was.`,
 	none: 'No few presses answer what is still open. Look in the manual.',
 } as const;

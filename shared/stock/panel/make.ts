@@ -53,12 +53,19 @@ export function makePanel(entry: PanelEntry, fixture: Chosen, words: PanelWords)
 		keys: entry.keys.map(({ key }) => key),
 		...(Object.keys(printed).length > 0 ? { printed: printed as NonNullable<KeyedPanel['printed']> } : {}),
 		law: lawFor(entry, settled(asked)),
+		...saidOf(asked),
 		...TIMES,
 		menu,
 	};
 	const panel: KeyedPanel =
 		display === 'code' ? { kind: 'code', columns: 4, ...own } : { kind: 'text', columns: COLUMNS, ...own };
 	return { panel: isStopped ? null : panel, ...chosenOf(ground), marks: inOrder(marks), asked, idle: maker.idle };
+}
+
+/** Whether scrolling acts, where somebody said so: what is only assumed is no word on a running show. */
+function saidOf(asked: readonly Asked[]): Pick<KeyedPanel, 'scrolling'> {
+	const given = asked.find(({ id }) => id === 'acts')?.given;
+	return given ? { scrolling: given === 'scrolling' ? 'acts' : 'still' } : {};
 }
 
 const chosenOf = ({ held, programmes }: Ground) => ({ held: [...held], programmes: [...programmes] });

@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import { useId } from 'preact/hooks';
 import { backWords } from '#words/bench/index.ts';
-import { isStandIn } from '../../../shared/profile/index.ts';
+import { panelFrom } from '../../../shared/profile/index.ts';
 import { isSwitchedOn } from '../../../sim/fixture/index.ts';
 import { Button, Tape, Toggle } from '../../ui/index.ts';
 import { fixtureLight } from '../../wording/index.ts';
@@ -26,12 +26,13 @@ export function FixtureBack({ fixture }: { fixture: string }): JSX.Element | nul
 	const { profile, state } = at;
 	const { name } = unit;
 	const { panel } = profile;
+	const from = panelFrom(profile);
 	const { display } = sight;
 	return (
 		<section class="back" aria-label={name}>
 			<header class="back-head">
 				<Tape level={2}>{name}</Tape>
-				{isStandIn(panel) && <p class="back-about">{backWords.standIn}</p>}
+				{from !== 'known' && <p class="back-about">{backWords.from[from]}</p>}
 			</header>
 			<div class={`case case-${profile.shape}`}>
 				{panel.kind === 'dip'

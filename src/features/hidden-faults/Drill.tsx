@@ -87,7 +87,7 @@ export function Drill({ ask, drill, onFail, onAnother, onLeave }: Props): JSX.El
 				<p>
 					{hiddenWords.on(view.rig)}. {hiddenWords.count(drill.count)}
 				</p>
-				{view.standIn && <p>{hiddenWords.standIn}</p>}
+				{view.isOwn && <p>{hiddenWords.ownPanels}</p>}
 			</header>
 			<p class="hidden-spent">
 				{hiddenWords.spent} <strong class="value">{timeText(stand.spent)}</strong>

@@ -2,7 +2,7 @@
 
 import type { CautionId } from '#words/cautions/index.ts';
 import { suspectWords } from '#words/finder/index.ts';
-import { isStandIn } from '../../../shared/profile/index.ts';
+import { panelFrom } from '../../../shared/profile/index.ts';
 import type { PlacedFault } from '../../../sim/event/index.ts';
 import { faultOf } from '../../../sim/fault/index.ts';
 import {
@@ -138,7 +138,7 @@ export function viewDrill(bench: RigOutcomes): DrillView {
 	return {
 		rig: sheet.name,
 		complaint: complaintText(sheet, complaint).says,
-		standIn: sheet.profiles.some(({ panel }) => isStandIn(panel)),
+		isOwn: sheet.profiles.some((profile) => panelFrom(profile) !== 'known'),
 		rows: rowsOf(sheet),
 		checks: offeredBy(bench).map((check) => viewCheck(bench, check)),
 	};

@@ -43,8 +43,8 @@ export interface RowPlace {
 export interface DrillView {
 	readonly rig: string;
 	readonly complaint: string;
-	/** Its panels are stand-ins: the real ones differ. */
-	readonly standIn: boolean;
+	/** Its fixtures are the crew's own, with panels that are stand-ins or partly assumed. */
+	readonly isOwn: boolean;
 	/** The rig as it stands, line by line, each from where its data comes from. */
 	readonly rows: readonly (readonly RowPlace[])[];
 	readonly checks: readonly HiddenCheckView[];

@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import { useEffect, useMemo, useRef } from 'preact/hooks';
 import { drillWords, ownDrills as words } from '#words/drills/index.ts';
-import { isStandIn } from '../../../shared/profile/index.ts';
+import { panelFrom } from '../../../shared/profile/index.ts';
 import { ownTask } from '../../../sim/drill/index.ts';
 import { fetchedWith, Notice } from '../../ui/index.ts';
 import { ownTaskText } from '../../wording/index.ts';
@@ -22,6 +22,7 @@ const seedAfterOwn = (seed: number): number => {
 /** One task on a fixture that somebody brings. */
 export default function OwnWork({ profile, seed }: OwnAsked): JSX.Element {
 	const own = useMemo(() => ownTask(profile, seed), [profile, seed]);
+	const from = panelFrom(profile);
 	const kind = `own-${profile.id}`;
 	const top = useRef<HTMLHeadingElement>(null);
 	useEffect(() => top.current?.focus(), []);
@@ -33,9 +34,9 @@ export default function OwnWork({ profile, seed }: OwnAsked): JSX.Element {
 			<h2 class="title title-2" ref={top} tabIndex={-1}>
 				<span>{words.of(profile.name)}</span>
 			</h2>
-			{isStandIn(profile.panel) && (
+			{from !== 'known' && (
 				<Notice>
-					<p>{words.standIn}</p>
+					<p>{words.panelFrom[from]}</p>
 				</Notice>
 			)}
 			{own ? (

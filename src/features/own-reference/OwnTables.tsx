@@ -1,17 +1,15 @@
 import type { JSX } from 'preact';
 import { useEffect, useMemo, useRef } from 'preact/hooks';
-import { type CautionId, cautions } from '#words/cautions/index.ts';
+import { cautionIds, cautions, siteFirst } from '#words/cautions/index.ts';
 import { ownReference, referenceFrame as words } from '#words/reference/index.ts';
-import { isStandIn, type Profile } from '../../../shared/profile/index.ts';
+import { type Profile, panelFrom } from '../../../shared/profile/index.ts';
 import { Notice } from '../../ui/index.ts';
 import { foldedTables, profileSection, type ReferenceTable } from '../reference/index.ts';
-
-/** Whatever the label of the real one may say: how it is fed and what it flashes is partly assumed. */
-const CAUTIONS: readonly CautionId[] = ['hanging', 'mains', 'batteries', 'ultraviolet', 'flashing', 'staring'];
 
 /** Figures, ways through the panel and charts of one fixture, as the reference has them. */
 export default function OwnTables({ profile }: { profile: Profile }): JSX.Element {
 	const { heading, says, tables } = useMemo(() => profileSection(profile), [profile]);
+	const from = panelFrom(profile);
 	const top = useRef<HTMLHeadingElement>(null);
 	useEffect(() => top.current?.focus(), []);
 	return (
@@ -20,7 +18,8 @@ export default function OwnTables({ profile }: { profile: Profile }): JSX.Elemen
 				<span>{heading}</span>
 			</h2>
 			<Notice>
-				<p>{isStandIn(profile.panel) ? ownReference.standIn : ownReference.assumed}</p>
+				{from !== 'known' && <p>{ownReference.panelFrom[from]}</p>}
+				<p>{ownReference.assumed}</p>
 			</Notice>
 			{says.map((text) => (
 				<p key={text}>{text}</p>
@@ -28,7 +27,8 @@ export default function OwnTables({ profile }: { profile: Profile }): JSX.Elemen
 			<div class="reference-cautions">
 				<p>{words.cautions}:</p>
 				<ul>
-					{CAUTIONS.map((id) => (
+					{/* all: how it is fed, what it weighs, how hot it gets and what it flashes is partly assumed */}
+					{cautionIds.map((id) => (
 						<li key={id}>
 							<a class="reference-link" href={`/about/#caution-${id}`}>
 								{cautions[id].title}
@@ -36,6 +36,7 @@ export default function OwnTables({ profile }: { profile: Profile }): JSX.Elemen
 						</li>
 					))}
 				</ul>
+				<p>{siteFirst}</p>
 			</div>
 			{tables.map((table) => (
 				<Table key={table.caption} table={table} />

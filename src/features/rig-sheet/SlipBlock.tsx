@@ -2,7 +2,7 @@ import type { JSX } from 'preact';
 import { type CautionId, cautions } from '#words/cautions/index.ts';
 import { changeWords, slipSteps, slipWords } from '#words/plan/index.ts';
 import { type DataLink, isOnBattery, type Plan, type PlanRow, profileOf, roleOf } from '../../../shared/plan/index.ts';
-import { isStandIn, type Profile } from '../../../shared/profile/index.ts';
+import { type Profile, panelFrom } from '../../../shared/profile/index.ts';
 import type { Slip, SlipStep } from '../../../sim/slip/index.ts';
 import { keyName } from '../../wording/index.ts';
 import { cautionsOf, modeTitle, threeDigits } from './view.ts';
@@ -46,6 +46,7 @@ const CARE: Readonly<Partial<Record<CautionId, number>>> = {
 /** A prep slip: what one fixture is to be, and what to press for it. */
 export function SlipBlock({ plan, row, slip, link, hours, n, digest }: Props): JSX.Element {
 	const profile = profileOf(plan, row.profile);
+	const panelIs = profile ? panelFrom(profile) : 'known';
 	const role = roleOf(plan, row);
 	const switches = slip?.steps.find((step) => step.do === 'switches');
 	const { from, to } = wires(plan, link, plan.source === 'leader');
@@ -69,9 +70,9 @@ export function SlipBlock({ plan, row, slip, link, hours, n, digest }: Props): J
 			{switches?.do === 'switches' && <Switches up={switches.up} />}
 			<p class="slip-role">{slipWords.role[role]}.</p>
 			<div class="slip-keys">
-				{profile && isStandIn(profile.panel) && (
+				{panelIs !== 'known' && (
 					<p>
-						<strong>{slipWords.standIn}</strong>
+						<strong>{slipWords.panelFrom[panelIs]}</strong>
 					</p>
 				)}
 				{slip === null ? (

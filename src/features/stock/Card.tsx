@@ -2,7 +2,7 @@ import type { JSX } from 'preact';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { cautions, siteFirst } from '#words/cautions/index.ts';
 import { figureWords, cardWords as words } from '#words/stock/index.ts';
-import { footprintOf, isStandIn, type KeyedPanel, type Profile } from '../../../shared/profile/index.ts';
+import { footprintOf, isStandIn, type KeyedPanel, type Profile, panelFrom } from '../../../shared/profile/index.ts';
 import {
 	type Figure,
 	type FigureCode,
@@ -138,6 +138,11 @@ function Paper({ entry, profile, figures, size }: PaperProps): JSX.Element {
 					</tbody>
 				</table>
 			)}
+			{panelFrom(profile) === 'crew' && (
+				<p>
+					<strong>{panelCardText(figures)}</strong>
+				</p>
+			)}
 			{panel.kind !== 'dip' && <Ways profile={profile} panel={panel} />}
 			{panel.kind === 'dip' &&
 				switchTables(profile, panel)
@@ -149,6 +154,10 @@ function Paper({ entry, profile, figures, size }: PaperProps): JSX.Element {
 		</article>
 	);
 }
+
+/** How much of a panel that its crew wrote down is assumed. */
+const panelCardText = (figures: readonly Figure[]): string =>
+	words.crew(figures.filter(({ code, is }) => OF_PANEL.includes(code) && is === 'assumed').length);
 
 const figureText = ({ code, facts, is }: Figure): string => {
 	const said = (figureWords[code] as { readonly is: (facts: never) => string }).is(facts as never);

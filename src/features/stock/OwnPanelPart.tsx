@@ -20,6 +20,11 @@ export function OwnPanelPart({ entry, fixture, onChange }: Props): JSX.Element {
 		<section class="stock-panel" aria-labelledby="stock-panel">
 			<h2 id="stock-panel">{words.heading}</h2>
 			<p>{words.lead}</p>
+			{panel !== null && (
+				<p>
+					<strong>{words.care}</strong>
+				</p>
+			)}
 			{!own?.panel && <p>{words.standIn}</p>}
 			{panel === null || !profile || !own ? (
 				<div class="stock-ways">

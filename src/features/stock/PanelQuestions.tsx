@@ -49,9 +49,11 @@ interface AskProps {
 }
 
 function Ask({ asked: { id, answers, given }, panel, onAnswer }: AskProps): JSX.Element {
+	const { ask, care }: { readonly ask: string; readonly care?: string } = words.questions[id];
 	return (
 		<fieldset class="stock-ask">
-			<legend>{words.questions[id].ask}</legend>
+			<legend>{ask}</legend>
+			{care && <p class="field-hint">{care}</p>}
 			<div class="stock-ways">
 				{[null, ...answers].map((answer) => (
 					<label key={answer ?? ''} class="stock-pick">

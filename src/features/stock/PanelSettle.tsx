@@ -90,7 +90,9 @@ function Check({ check, profile, onSee, onNeither }: CheckProps): JSX.Element {
 	return (
 		<div class="stock-check">
 			<p>
-				<strong>{words.care}</strong>
+				<strong>
+					{words.care} {words.stop}
+				</strong>
 			</p>
 			<p>{panelQuestions.questions[question].ask}</p>
 			<ol>

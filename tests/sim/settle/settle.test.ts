@@ -15,6 +15,7 @@ import {
 	driveOf,
 	type FixtureState,
 	inputFrom,
+	itemAt,
 	nextDeadline,
 	panelOf,
 	startFixture,
@@ -38,8 +39,8 @@ const entryOf = (panel: Partial<PanelEntry>) => ({
 });
 const profileOf = (panel: Partial<PanelEntry>): Profile => stockFixture(entryOf(panel), stockNames).profile as Profile;
 
-/** What a person sees of a panel after some presses, played here on the machine by itself. */
-function seenAfter(profile: Profile, steps: readonly SettlePress[]): string {
+/** A panel after some presses, played here on the machine by itself. */
+function stateAfter(profile: Profile, steps: readonly SettlePress[]): FixtureState {
 	let at: FixtureState = startFixture(profile, inputFrom(profile, { settings: {}, charge: 1, on: true }, true));
 	const wait = (ms: number) => {
 		for (const end = at.context.now + ms; at.context.now < end; ) {
@@ -54,6 +55,12 @@ function seenAfter(profile: Profile, steps: readonly SettlePress[]): string {
 		if (step.do !== 'wait') wait(200);
 		expect(['confirming', 'locked']).not.toContain(panelOf(at));
 	}
+	return at;
+}
+
+/** What a person sees of a panel after some presses. */
+function seenAfter(profile: Profile, steps: readonly SettlePress[]): string {
+	const at = stateAfter(profile, steps);
 	const display = displayOf(profile, at, at.context.now);
 	const lines = display.kind === 'keyed' ? display.lines.map((line) => line.replace(/^> /, '').trim()) : [];
 	const { work, held, programme } = actingSettings(at);
@@ -88,6 +95,41 @@ describe('presses that tell two readings of a panel apart', () => {
 		}
 		// no fewer do: with one step less nothing is found
 		expect(tellApart(readings, most - 1)).toBe(null);
+	});
+
+	// symptom: on the way to an answer the real one ran a strobe; cause: only locking and setting all back were kept off
+	it('never stand at a strobe, nor at a programme that flashes', () => {
+		const chart = 'Mode A\n1 Dimmer\n2 Red\n3 Green\n4 Strobe: 0-9 off; 10-255 strobe slow to fast';
+		const flat = 'K = Static colour 1-2\nS = Strobe 0-20\nN = Start address 1-512';
+		const tree = 'Strobe 0-20\nProgramme: Strobe, Fade\nAddress 1-512\nLight comes from: DMX, Static, Auto';
+		let found = 0;
+		for (const [way, menu] of [
+			['flat', flat],
+			['keys', tree],
+			['knob', tree],
+		] as const)
+			for (const id of ['ends', 'acts', 'stores', 'held'] as const) {
+				const readings = ANSWERS[id].map((answer) => {
+					const panel = { ...blankPanel(way), menu, answers: { [id]: answer } };
+					const { profile } = stockFixture({ ...blankEntry('own-1', 'Made up', 0), chart, panel }, stockNames);
+					return { answer, profile: profile as Profile };
+				});
+				const [{ profile } = { profile: null }] = readings;
+				const tell = tellApart(readings, 8);
+				if (!tell || !profile || profile.panel.kind === 'dip') continue;
+				found++;
+				for (let n = 1; n <= tell.steps.length; n++)
+					for (const each of readings) {
+						const at = stateAfter(each.profile, tell.steps.slice(0, n));
+						const { work, strobe, programme } = actingSettings(at);
+						const kind = profile.programmes.find((one) => one.id === programme)?.kind;
+						expect([way, id, strobe, work === 'programme' && kind === 'strobe']).toEqual([way, id, 0, false]);
+						const item = itemAt(each.profile.panel as KeyedPanel, at.context.path);
+						const isOpen = way === 'flat' || panelOf(at) === 'editing';
+						expect([way, id, isOpen && 'setting' in item && item.setting === 'strobe']).toEqual([way, id, false]);
+					}
+			}
+		expect(found).toBeGreaterThan(3);
 	});
 
 	it('of one reading, of switches, and of two that are alike are none', () => {

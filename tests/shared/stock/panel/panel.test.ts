@@ -4,11 +4,14 @@ import { stockNames } from '#words/stock/index.ts';
 import {
 	BUNDLED,
 	bundledProfile,
+	doesAct,
 	isStandIn,
 	type KeyedPanel,
 	type LeafItem,
 	type MenuItem,
+	OWN_ID,
 	type Profile,
+	panelFrom,
 	readProfile,
 } from '../../../../shared/profile/index.ts';
 import {
@@ -157,6 +160,7 @@ describe('a menu that somebody wrote down', () => {
 					if (!profile) throw new Error('a chart that was good');
 					expect(readProfile(JSON.parse(JSON.stringify(profile)))).toEqual(profile);
 					expect(isStandIn(profile.panel)).toBe(own?.panel === null);
+					expect(panelFrom(profile)).toBe(own?.panel === null ? 'stand-in' : 'crew');
 					expect(figures.filter(({ code }) => code === 'panel' || code === 'panel-own')).toHaveLength(1);
 				},
 			),
@@ -269,5 +273,40 @@ describe('a menu that somebody wrote down', () => {
 			figure.code === 'panel-answer' ? [`${figure.facts.question} ${figure.is}`] : [],
 		);
 		expect(said).toEqual(['acts given', 'stores assumed', 'held assumed', 'rests assumed', 'ends assumed']);
+	});
+});
+
+/*
+ * Symptom: in a running show the finder sent people through a panel that its crew wrote down as if that did no harm, and the slip told its
+ * presses as facts. Cause: an answer that was only assumed was taken for one that was given, and a panel that is no stand-in for known.
+ */
+describe('a panel of which not all is answered', () => {
+	const CHART = '4CH mode\n1 Dimmer\n2 Red\n3 Green\n4 Blue';
+	const ownOf = (way: PanelEntry['way'], answers: PanelEntry['answers']): Profile => {
+		const menu = way === 'flat' ? 'N = Start address 1-512\nK = Static colour 1-4' : 'Address 1-512\nMode: 4CH, 4CH';
+		const panel = { ...blankPanel(way), menu, answers };
+		return stockFixture({ ...blankEntry(`${OWN_ID}1`, 'Made up', 0), chart: CHART, panel }, stockNames)
+			.profile as Profile;
+	};
+	const acts = (way: PanelEntry['way'], answers: PanelEntry['answers'] = {}): boolean | null =>
+		doesAct(ownOf(way, answers).panel as KeyedPanel);
+
+	it.each(['keys', 'knob'] as const)('may act as it scrolls until its crew say that it does not: %s', (way) => {
+		expect(acts(way)).toBe(null);
+		expect(acts(way, { stores: 'itself', held: 'back', ends: 'round', rests: 'address' })).toBe(null);
+		expect(acts(way, { acts: 'stored' })).toBe(false);
+		expect(acts(way, { acts: 'scrolling' })).toBe(true);
+	});
+
+	it('acts where its keys go from function to function', () => {
+		expect(acts('flat')).toBe(true);
+	});
+
+	it('is told from one that is known, and from a stand-in', () => {
+		for (const way of PANEL_WAYS) {
+			const own = ownOf(way, {});
+			if (!isStandIn(own.panel)) expect([way, panelFrom(own)]).toEqual([way, 'crew']);
+		}
+		for (const profile of keyed) expect(panelFrom(profile)).toBe('known');
 	});
 });

@@ -58,7 +58,7 @@ describe('hidden faults on a rig made for the drill', () => {
 		for (let seed = 0; seed < runs(4, 60); seed++) wrong.push(...(await wrongWith({ rig: 'own', seed, count: 1, on })));
 		expect(wrong).toEqual([]);
 		const view = await makeHiddenWork().open({ rig: 'own', seed: 1, count: 1, on });
-		expect(view.standIn).toBe(true);
+		expect(view.isOwn).toBe(true);
 		expect(view.rig).toContain('Row wash');
 	}, 600_000);
 
