@@ -27,6 +27,8 @@ test('no code outside the kinds’ own files names a kind of box, permanent ids 
 		'sim/rig/reason.ts',
 		'sim/rig/whySource.ts',
 		'sim/slip/slip.ts',
+		// the faults of one are listed
+		'src/features/reference/faults.ts',
 		'src/features/rig-sheet/Figures.tsx',
 		'src/features/rig-sheet/SlipBlock.tsx',
 		// and what is printed of it names its ends

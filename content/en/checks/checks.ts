@@ -193,7 +193,7 @@ export const checks: Readonly<Record<string, CheckWords>> = {
 	},
 	'socket-live': {
 		title: 'Is there power in the socket of {place as name}?',
-		does: 'Is the socket or the plug wet, scorched, cracked or warm? Leave it, and tell the electrician. If not, hands dry, and all hands off the rest of the row: take the fixture’s plug out of the wall, and put in a known-good work light whose lead and plug are undamaged. Then put the fixture’s plug back last, with nobody’s hands on the leads.',
+		does: 'Is the socket or the plug wet, scorched, cracked or warm? Leave it, and tell the electrician. If not, hands dry, and all hands off the rest of the row: take the fixture’s plug out of the wall. Put in a known-good work light whose lead and plug are undamaged. Then put the fixture’s plug back last, with nobody’s hands on the leads.',
 		outcomes: { live: 'The work light comes on', dead: 'It stays dark' },
 		spot: 'wall',
 	},

@@ -23,7 +23,7 @@ export const home = {
 		/** For those who hear the page. @param says the answer */
 		drawn: (says: string) => `The drawing shows: ${says}`,
 		again: 'Not that. Look at the drawing again.',
-		found: 'Found it',
+		found: 'Most likely',
 		fix: 'The fix:',
 		do: 'Do it',
 		done: 'Nothing is dark now.',

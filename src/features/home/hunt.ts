@@ -42,7 +42,7 @@ export interface HuntLook {
 	readonly left: number;
 }
 
-/** A hunt for a fault small enough for a first visit: two looks that a drawing shows, then the repair. */
+/** A hunt for a fault small enough for a first visit: a look or two that a drawing shows, then the repair that the finder tries first. */
 export interface Hunt {
 	readonly lights: readonly HuntLight[];
 	/** The light that is dark. */
@@ -58,12 +58,12 @@ export interface Hunt {
 	readonly seconds: number;
 }
 
-/** Looks that a hunt may have: what can be read in fifteen seconds. Ours. */
-const LOOKS = 2;
+/** Most looks that a hunt may have: what can be read in fifteen seconds. Ours. */
+const MOST_LOOKS = 2;
 
 /**
- * The hunt of the home page, worked out when the site is built: the third light of a bundled rig is dark by the likeliest fault that
- * the finder comes to by two looks with a drawing each, and whose repair lights it.
+ * The hunt of the home page, worked out when the site is built: the third light of a bundled rig, and it alone, is dark by the likeliest
+ * fault that the finder comes to by a look or two with a drawing each, and whose repair lights it.
  * @throws RangeError where no fault of the rig is found so
  */
 export function makeHunt(sheet: RigSheet = bundledRig('four-in-line')): Hunt {
@@ -79,11 +79,12 @@ export function makeHunt(sheet: RigSheet = bundledRig('four-in-line')): Hunt {
 		const broken = faultyWitness(meant, faults);
 		const found = walk(table, meant, broken);
 		const [fault] = faults;
-		if (!found || !fault) continue;
+		const lights = lightsOf(sheet, meant, broken);
+		if (!found || !fault || lights.filter(({ colour }) => colour === null).length !== 1) continue;
 		const { looks, repair, seconds } = found;
 		const mended = repair.place;
 		return {
-			lights: lightsOf(sheet, meant, broken),
+			lights,
 			dark,
 			complaint: complaintText(sheet, complaint).says,
 			causes: openCauses(finderOn(table)),
@@ -94,7 +95,7 @@ export function makeHunt(sheet: RigSheet = bundledRig('four-in-line')): Hunt {
 			seconds,
 		};
 	}
-	throw new RangeError(`no fault of ${complaint.fixture} is found by ${LOOKS} looks`);
+	throw new RangeError(`no fault of ${complaint.fixture} is found by ${MOST_LOOKS} looks`);
 }
 
 type Repair = ReturnType<Finder['suspects']>[number]['repairs'][number];
@@ -115,11 +116,11 @@ function walk(
 		const seen = check.read(broken);
 		finder.answer(check.id, seen);
 		if (check.kind.startsWith('mend-')) {
-			const isOver = seen === 'cleared' && looks.length === LOOKS;
+			const isOver = seen === 'cleared' && looks.length > 0;
 			const repair = isOver ? finder.verdict()?.suspects[0]?.repairs[0] : undefined;
 			return (repair && { looks, repair, seconds: Math.round(finder.spent) }) || null;
 		}
-		if (looks.length === LOOKS || answerDrawing(spotOf(check), seen) === null) return null;
+		if (looks.length === MOST_LOOKS || answerDrawing(spotOf(check), seen) === null) return null;
 		looks.push({
 			title: checkTitle(sheet, meant.rig, check),
 			spot: spotOf(check),

@@ -102,10 +102,11 @@ const opens: Readonly<Record<KeptId, () => unknown>> = {
 		expect(keptInitials(device().store)).toBe('AB');
 	},
 	draft() {
-		// kept before recipes had versions: it goes on to set what it set
+		// kept before recipes had versions, and before charts nobody has seen: it goes on to set what it set
 		expect(keptDraft(device().store)).toEqual({
 			...FIRST_DRAFT,
 			version: 1,
+			unseen: '',
 			title: 'Ours',
 			profiles: ['tallow-6'],
 			count: '8',

@@ -4,7 +4,7 @@ import { faults } from '#words/faults/index.ts';
 import { repairs } from '#words/repairs/index.ts';
 import { readSheet } from '../../../shared/sheet/index.ts';
 import type { PlacedFault } from '../../../sim/event/index.ts';
-import { faultOf, placedFaults, REPAIR_IDS } from '../../../sim/fault/index.ts';
+import { faultOf, MENDS, placedFaults, REPAIR_IDS } from '../../../sim/fault/index.ts';
 import { openRig } from '../../../sim/rig/index.ts';
 import { faultFacts } from '../../../src/wording/fault.ts';
 import {
@@ -160,7 +160,8 @@ describe('the words of a mend', () => {
 			expect(title).toMatch(/^[A-Z].*[^.]$/);
 			for (const text of [repairText(sheet, repair, place), repairConfirm(sheet, repair, place)]) {
 				readsWell(text);
-				isShort(text, 3);
+				// who is asked, and what is looked at, come before hands
+				isShort(text, MENDS[repair].cautions.length > 0 ? 7 : 4);
 			}
 		}
 	});
