@@ -229,7 +229,7 @@ export const repairs: Readonly<Record<string, RepairWords>> = {
 	},
 	'lift-stray': {
 		title: 'One source on {place as cable}',
-		does: 'Find the second cable that’s joined to this line. Ask the operator, and be sure by its tape which one it is, before you pull it: the wrong one takes out the whole line. Say aloud that light may jump, then pull it. One line has one source. To join two, use a merger.',
+		does: 'Find the second cable that’s joined to this line. Ask the operator, and be sure by its tape which one it is, before you pull it: the wrong one takes out the whole line. Say aloud that light may jump, then pull it. One line has one source: to join two, use a merger.',
 		confirm: steady,
 		spot: 'socket-in',
 	},
