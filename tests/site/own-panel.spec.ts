@@ -1,5 +1,4 @@
 import { expect, type Page, test } from '@playwright/test';
-import { CREW_PANEL } from '#words/rig/index.ts';
 import {
 	cardWords,
 	panelEdit,
@@ -8,6 +7,7 @@ import {
 	panelWords,
 	stockWords as words,
 } from '#words/stock/index.ts';
+import { CREW_PANEL } from '#words/ui/index.ts';
 import { expectNothingWrong } from './axe.ts';
 
 test.use({ serviceWorkers: 'block' });

@@ -1,4 +1,5 @@
-import { CREW_PANEL, type keyNames } from '../rig/index.ts';
+import type { keyNames } from '../rig/index.ts';
+import { CREW_PANEL } from '../ui/index.ts';
 
 type Key = keyof typeof keyNames;
 type Called = (key: Key) => string;

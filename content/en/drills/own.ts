@@ -1,4 +1,5 @@
-import { CREW_PANEL, type Says } from '../rig/index.ts';
+import type { Says } from '../rig/index.ts';
+import { CREW_PANEL } from '../ui/index.ts';
 
 /** Drills on the crew's own fixtures: their page, and what each asks. */
 export const ownDrills = {

@@ -1,5 +1,5 @@
 import { counted, locale } from '../locale/index.ts';
-import { CREW_PANEL } from '../rig/index.ts';
+import { CREW_PANEL } from '../ui/index.ts';
 
 const showing = (shows: string): string => (shows === '' ? '' : `, so it shows ${shows}`);
 

@@ -1,4 +1,4 @@
-import { CREW_PANEL } from '../rig/index.ts';
+import { CREW_PANEL } from '../ui/index.ts';
 
 /** The tables of the crew's own fixtures. */
 export const ownReference = {

@@ -10,7 +10,6 @@
  * A fact at the start of a sentence gets its capital by itself.
  */
 export { colourNames, colourWith } from './colours.ts';
-export { CREW_PANEL } from './crew-panel.ts';
 export { cableChanges, events, settingChange } from './events.ts';
 export {
 	amounts,

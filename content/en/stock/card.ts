@@ -1,5 +1,5 @@
 import { counted } from '../locale/index.ts';
-import { CREW_PANEL } from '../rig/index.ts';
+import { CREW_PANEL } from '../ui/index.ts';
 
 /** A card of one fixture, printed for the lid of its case. */
 export const cardWords = {

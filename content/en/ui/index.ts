@@ -1,3 +1,5 @@
+export { CREW_PANEL } from './crew-panel.ts';
+
 /** Words of the parts that all pages share. */
 export const partWords = {
 	caution: 'Caution',
