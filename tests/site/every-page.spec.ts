@@ -9,12 +9,18 @@ import { sumOf, told, weightOf } from './weigh.ts';
 const words = 30;
 /** A lesson brings the styles of its bench with its words: wall, row and a sheet with tabs on a phone. */
 const lessonWords = 31.5;
-/** With the machine library as it is published. */
-const bench = 85;
+/** With the machine library as it is published, and panels of one's own: 85.5. */
+const bench = 85.7;
 /** Script files before the first tap. */
 const files = 10;
 /** Pages that fetch more: their parts are small, and put into fewer files they bring what the page has no use for. */
-const moreFiles: Readonly<Record<string, number>> = { '/bench/': 11, '/drills/do/': 11, '/papers/sit/': 13 };
+const moreFiles: Readonly<Record<string, number>> = {
+	'/bench/': 11,
+	'/drills/do/': 11,
+	// own fixtures are offered for the rig
+	'/finder/practise/': 11,
+	'/papers/sit/': 13,
+};
 
 /** Axe, on a page that rests. */
 async function expectNothingOfAxe(tab: Page): Promise<void> {

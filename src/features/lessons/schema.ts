@@ -12,7 +12,7 @@ import { TOOL_IDS } from './tools.ts';
 import { casesOf, varySchema } from './vary.ts';
 
 /** Some languages need half as many letters again as English for the same. */
-const text = v.pipe(v.string(), v.trim(), v.minLength(1), v.maxLength(600));
+const text = v.pipe(v.string(), v.trim(), v.minLength(1), v.maxLength(800));
 const texts = (least: number, most: number) => v.pipe(v.array(text), v.minLength(least), v.maxLength(most));
 const log = v.pipe(
 	v.unknown(),
