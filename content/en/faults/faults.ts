@@ -76,8 +76,15 @@ export const faults: Readonly<Record<string, FaultWords>> = {
 	},
 	'breaker-off': {
 		name: 'Breaker or RCD for part of the hall is off',
-		cause:
-			'Some sockets on house {detail} have no power: a breaker or an RCD (in the US, a GFCI) is off. What else hangs on it isn’t known here, so take every socket and lead as live.',
+		cause: [
+			{
+				when: { detail: 'left' },
+				says: 'Some sockets on house left have no power: a breaker or an RCD (in the US, a GFCI) is off. What else hangs on it isn’t known here, so take every socket and lead as live.',
+			},
+			{
+				says: 'Some sockets on house right have no power: a breaker or an RCD (in the US, a GFCI) is off. What else hangs on it isn’t known here, so take every socket and lead as live.',
+			},
+		],
 		tape: 'Supply tripped: ask the electrician',
 	},
 	'mains-unplugged': {

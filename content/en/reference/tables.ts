@@ -164,6 +164,8 @@ export const faultWords = {
 		light: 'What is in the way of the light',
 	},
 	says: ['Each example is from one of the bundled rigs. Names in it are those of that rig.'],
+	/** What a box that sends a line on is called in the examples. */
+	box: 'splitter',
 	caption: '{heading}: faults',
 	head: ['Fault', 'For example', 'What puts it right', 'Cautions'],
 	none: '–',

@@ -26,7 +26,7 @@ function withSplitter(): RigSheet {
 	const sheet = bundledRig('four-in-line');
 	const [first, ...rest] = sheet.cables;
 	if (!first) return sheet;
-	const box = { id: 'splitter', name: 'splitter', outputs: 2 };
+	const box = { id: 'splitter', name: faultWords.box, outputs: 2 };
 	const out = { ...first, id: 'cable-0', from: 'splitter:1' };
 	return readSheet({ ...sheet, splitters: [box], cables: [{ ...first, to: 'splitter:in' }, out, ...rest] });
 }
