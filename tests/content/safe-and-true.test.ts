@@ -609,7 +609,9 @@ describe('the order of hands and of asking, in the finder', () => {
 	it('says no more of a socket or of its breaker than is known', () => {
 		const told = ['socket-dead', 'breaker-off', 'fuse-blown'].map((id) => JSON.stringify(faults[id])).join(' ');
 		expect(told).not.toMatch(/\b(are fine|is good|tripped its|find out why|switched off the sockets)\b/i);
-		expect(JSON.stringify(faults['breaker-off']?.cause)).toMatch(/isn’t known here, so take every socket and lead as live/);
+		expect(JSON.stringify(faults['breaker-off']?.cause)).toMatch(
+			/isn’t known here, so take every socket and lead as live/,
+		);
 	});
 });
 
