@@ -6,6 +6,7 @@ import { lightChanges, lightOf, type Plan, type PlanRow, type RowLight } from '.
 import { Button, CautionLine, Live, Title } from '../../ui/index.ts';
 import { asksHang, changesText, lightText, nextText, poolText, sumText } from './lightView.ts';
 import { NumberBox } from './Rows.tsx';
+import { SheetTable } from './SheetTable.tsx';
 import type { PlanStore } from './store.ts';
 import { lengthIn, metresFrom, type Units } from './units.ts';
 import { cautionsOf, withRow } from './view.ts';
@@ -29,37 +30,23 @@ export default function LightSheet({ store }: { store: PlanStore }): JSX.Element
 				))}
 			</fieldset>
 			<Wall plan={plan} lights={lights} units={units} />
-			{/* biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls sideways on a phone, and by keys too */}
-			<section class="patch-scroll" tabIndex={0} aria-label={lightWords.table}>
-				<table class="patch sheet-table">
-					<thead>
-						<tr>
-							{Object.values(lightWords.heads).map((head) => (
-								<th key={head} scope="col">
-									{head}
-								</th>
-							))}
-						</tr>
-					</thead>
-					<tbody>
-						{lights.map((light) => (
-							<tr key={light.row}>
-								<th scope="row">
-									{nameOf(light.row)}
-									<details>
-										<summary aria-label={`${lightWords.sums}: ${nameOf(light.row)}`}>{lightWords.sums}</summary>
-										{sumText(plan, light, units)}
-									</details>
-								</th>
-								<td>{lightWords.length(units, lengthIn(units, light.throw))}</td>
-								<td>{poolText(light, units)}</td>
-								<td>{lightText(light, units)}</td>
-								<td>{nextText(light, units, nameOf)}</td>
-							</tr>
-						))}
-					</tbody>
-				</table>
-			</section>
+			<SheetTable label={lightWords.table} heads={lightWords.heads}>
+				{lights.map((light) => (
+					<tr key={light.row}>
+						<th scope="row">
+							{nameOf(light.row)}
+							<details>
+								<summary aria-label={`${lightWords.sums}: ${nameOf(light.row)}`}>{lightWords.sums}</summary>
+								{sumText(plan, light, units)}
+							</details>
+						</th>
+						<td>{lightWords.length(units, lengthIn(units, light.throw))}</td>
+						<td>{poolText(light, units)}</td>
+						<td>{lightText(light, units)}</td>
+						<td>{nextText(light, units, nameOf)}</td>
+					</tr>
+				))}
+			</SheetTable>
 			{cautionsOf(plan, plan.rows).map((id) => (
 				<CautionLine key={id} caution={cautions[id]} siteFirst={siteFirst} />
 			))}

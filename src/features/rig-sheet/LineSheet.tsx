@@ -5,6 +5,7 @@ import { linksOf, type Plan } from '../../../shared/plan/index.ts';
 import { numberedCables } from './cableLabels.ts';
 import { endName } from './changesView.ts';
 import { DRAWING, type Lane, lanesOf } from './linePlan.ts';
+import { SheetTable } from './SheetTable.tsx';
 
 /** The line as a drawing along the room, run by run, and its cables as a list. */
 export function LineSheet({ plan, digest }: { plan: Plan; digest: string }): JSX.Element {
@@ -35,31 +36,17 @@ export function LineSheet({ plan, digest }: { plan: Plan; digest: string }): JSX
 				</figure>
 			))}
 			<p>{lineWords.ends(ends)}</p>
-			{/* biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls sideways on a phone, and by keys too */}
-			<section class="patch-scroll" tabIndex={0} aria-label={lineWords.cables}>
-				<table class="patch sheet-table">
-					<thead>
-						<tr>
-							{Object.values(lineWords.heads).map((head) => (
-								<th key={head} scope="col">
-									{head}
-								</th>
-							))}
-						</tr>
-					</thead>
-					<tbody>
-						{cables.map(({ n, universe, from, to, length }) => (
-							<tr key={n}>
-								<td>{labelWords.cable(n)}</td>
-								<td>{universe}</td>
-								<td>{endName([plan], from)}</td>
-								<td>{endName([plan], to)}</td>
-								<td>{labelWords.metres(length)}</td>
-							</tr>
-						))}
-					</tbody>
-				</table>
-			</section>
+			<SheetTable label={lineWords.cables} heads={lineWords.heads}>
+				{cables.map(({ n, universe, from, to, length }) => (
+					<tr key={n}>
+						<td>{labelWords.cable(n)}</td>
+						<td>{universe}</td>
+						<td>{endName([plan], from)}</td>
+						<td>{endName([plan], to)}</td>
+						<td>{labelWords.metres(length)}</td>
+					</tr>
+				))}
+			</SheetTable>
 			<p>{figureWords.spare}</p>
 		</>
 	);

@@ -15,6 +15,7 @@ import {
 import { CautionBox, Field } from '../../ui/index.ts';
 import { figureSays } from './figureSays.ts';
 import { type ClockTime, plugInBy, readTime } from './plugIn.ts';
+import { SheetTable } from './SheetTable.tsx';
 import { cautionsOf, ofWhat } from './view.ts';
 
 /** Sums that a load sheet tells, beside those of batteries. */
@@ -67,38 +68,24 @@ function Sums({ plan, figures, label }: { plan: Plan; figures: readonly Figure[]
 	const notes = [...new Set(figures.map(({ id }) => id))];
 	return (
 		<>
-			{/* biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls sideways on a phone, and by keys too */}
-			<section class="patch-scroll" tabIndex={0} aria-label={label}>
-				<table class="patch sheet-table">
-					<thead>
-						<tr>
-							{Object.values(loadWords.heads).map((head) => (
-								<th key={head} scope="col">
-									{head}
-								</th>
-							))}
-						</tr>
-					</thead>
-					<tbody>
-						{figures.map((figure) => (
-							<tr key={`${figure.id} ${figure.of}`} data-over={isOver(figure)}>
-								<td>{figureNames[figure.id](ofWhat(plan, figure), EIA485.mostUnitLoads)}</td>
-								<td>
-									<strong>
-										{figure.value === null ? figureWords.unknown : figureWords.value(figure.value, unitOf[figure.id])}
-									</strong>
-								</td>
-								<td>
-									{figure.parts
-										.map(({ id, value, how }) => loadWords.part(partNames[id], figureWords.part(value), howWords[how]))
-										.join('; ')}
-									{figureSays(figure) !== '' && <strong> {figureSays(figure)}</strong>}
-								</td>
-							</tr>
-						))}
-					</tbody>
-				</table>
-			</section>
+			<SheetTable label={label} heads={loadWords.heads}>
+				{figures.map((figure) => (
+					<tr key={`${figure.id} ${figure.of}`} data-over={isOver(figure)}>
+						<td>{figureNames[figure.id](ofWhat(plan, figure), EIA485.mostUnitLoads)}</td>
+						<td>
+							<strong>
+								{figure.value === null ? figureWords.unknown : figureWords.value(figure.value, unitOf[figure.id])}
+							</strong>
+						</td>
+						<td>
+							{figure.parts
+								.map(({ id, value, how }) => loadWords.part(partNames[id], figureWords.part(value), howWords[how]))
+								.join('; ')}
+							{figureSays(figure) !== '' && <strong> {figureSays(figure)}</strong>}
+						</td>
+					</tr>
+				))}
+			</SheetTable>
 			<ul class="sheet-notes">
 				{notes.map((id) => (
 					<li key={id}>{figureWords.notes[id](CABLE_SLACK)}</li>

@@ -19,6 +19,7 @@ import { Button, CautionBox, Live, Notice } from '../../ui/index.ts';
 import { Labels } from './Labels.tsx';
 import { LineSheet } from './LineSheet.tsx';
 import { LoadSheet } from './LoadSheet.tsx';
+import { SheetTable } from './SheetTable.tsx';
 import { SlipBlock } from './SlipBlock.tsx';
 import { cautionsOf, modeTitle, threeDigits } from './view.ts';
 
@@ -152,44 +153,29 @@ function PatchList({ plan, digest }: { plan: Plan; digest: string }): JSX.Elemen
 		<>
 			<h2 class="patch-title">{plan.name}</h2>
 			<p>{printWords.patchLead}</p>
-			{/* biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls sideways on a phone, and by keys too */}
-			<section class="patch-scroll" tabIndex={0} aria-label={planWords.tabs.patch}>
-				<table class="patch">
-					<thead>
-						{/* at the head of every printed page */}
-						<tr>
-							<th colSpan={Object.keys(patch).length} scope="colgroup">
-								{plan.name} · {changeWords.mark(digest)}
-							</th>
+			<SheetTable
+				label={planWords.tabs.patch}
+				heads={patch}
+				top={`${plan.name} · ${changeWords.mark(digest)}`}
+				look="patch"
+			>
+				{rows.map((row) => {
+					const profile = profileOf(plan, row.profile);
+					return (
+						<tr key={row.id}>
+							<td>{printWords.number(plan.rows.indexOf(row) + 1)}</td>
+							<td>{row.name}</td>
+							<td>{profile?.name ?? row.profile}</td>
+							<td>{modeTitle(profile, row.mode)}</td>
+							<td>{row.universe}</td>
+							<td>{threeDigits(row.address)}</td>
+							<td>{threeDigits(row.address + rowFootprint(plan, row) - 1)}</td>
+							<td>{row.place.x}</td>
+							<td>{row.circuit}</td>
 						</tr>
-						<tr>
-							{Object.values(patch).map((head) => (
-								<th key={head} scope="col">
-									{head}
-								</th>
-							))}
-						</tr>
-					</thead>
-					<tbody>
-						{rows.map((row) => {
-							const profile = profileOf(plan, row.profile);
-							return (
-								<tr key={row.id}>
-									<td>{printWords.number(plan.rows.indexOf(row) + 1)}</td>
-									<td>{row.name}</td>
-									<td>{profile?.name ?? row.profile}</td>
-									<td>{modeTitle(profile, row.mode)}</td>
-									<td>{row.universe}</td>
-									<td>{threeDigits(row.address)}</td>
-									<td>{threeDigits(row.address + rowFootprint(plan, row) - 1)}</td>
-									<td>{row.place.x}</td>
-									<td>{row.circuit}</td>
-								</tr>
-							);
-						})}
-					</tbody>
-				</table>
-			</section>
+					);
+				})}
+			</SheetTable>
 		</>
 	);
 }
