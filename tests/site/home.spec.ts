@@ -92,7 +92,7 @@ for (const [width, colorScheme] of [
 		await tab.setViewportSize({ width, height: 844 });
 		await tab.emulateMedia({ colorScheme });
 		await comeBack(tab, '/learn/', LEARNT);
-		const rows = tab.locator('.next-rows a');
+		const rows = tab.locator('.next-up .rows a');
 		await expect(rows).toHaveCount(3);
 		await expect(rows.first()).toHaveText(nextWords.review);
 		await expect(tab.getByRole('heading', { level: 1 })).toHaveText(learnPage.heading);

@@ -39,7 +39,7 @@ export default function Next({ course, place }: NextProps): JSX.Element {
 			{shown && shown.length > 0 && (
 				<section aria-labelledby="next-up">
 					<h2 id="next-up">{words.heading}</h2>
-					<ul class="next-rows">
+					<ul class="rows">
 						{shown.map((row) => (
 							<Row key={row.is} {...row} />
 						))}

@@ -4,7 +4,7 @@ import { cautionIds, cautions, siteFirst } from '#words/cautions/index.ts';
 import { ownReference, referenceFrame as words } from '#words/reference/index.ts';
 import { type Profile, panelFrom } from '../../../shared/profile/index.ts';
 import { Notice } from '../../ui/index.ts';
-import { foldedTables, profileSection, type ReferenceTable } from '../reference/index.ts';
+import { profileSection, Table } from '../reference/index.ts';
 
 /** Figures, ways through the panel and charts of one fixture, as the reference has them. */
 export default function OwnTables({ profile }: { profile: Profile }): JSX.Element {
@@ -42,57 +42,5 @@ export default function OwnTables({ profile }: { profile: Profile }): JSX.Elemen
 				<Table key={table.caption} table={table} />
 			))}
 		</section>
-	);
-}
-
-/** A table as `Table.astro` of the reference draws it. */
-function Table({ table }: { table: ReferenceTable }): JSX.Element {
-	const isCards = table.look === 'cards';
-	// rows that stand as cards lose their roles by it: so these are said
-	const role = <Role extends string>(name: Role) => (isCards ? { role: name } : {});
-	// others may run off a phone's side: they are scrolled by keyboard too
-	const scrolls = (label: string) =>
-		!isCards && table.head.length > 3 ? { tabIndex: 0, role: 'region' as const, 'aria-label': label } : {};
-	return (
-		<figure class="reference-table" data-look={table.look ?? 'text'}>
-			<figcaption>{table.caption}</figcaption>
-			<div class="parts">
-				{foldedTables(table).map(({ caption, head, rows }) => (
-					<div key={caption} class="scroll" {...scrolls(caption)}>
-						<table aria-label={caption} {...role('table')}>
-							<thead {...role('rowgroup')}>
-								<tr {...role('row')}>
-									{head.map((cell) => (
-										<th key={cell} scope="col" {...role('columnheader')}>
-											{cell}
-										</th>
-									))}
-								</tr>
-							</thead>
-							<tbody {...role('rowgroup')}>
-								{rows.map(([first, ...cells], at) => (
-									<tr key={at} {...role('row')}>
-										<th scope="row" {...role('rowheader')}>
-											{first}
-										</th>
-										{cells.map((cell, i) => (
-											<td
-												key={head[i + 1]}
-												{...role('cell')}
-												{...(isCards
-													? { 'data-head': head[i + 1], 'data-none': /\w/.test(cell) ? undefined : '' }
-													: {})}
-											>
-												{cell}
-											</td>
-										))}
-									</tr>
-								))}
-							</tbody>
-						</table>
-					</div>
-				))}
-			</div>
-		</figure>
 	);
 }

@@ -5,8 +5,7 @@
  * table of ways (`wayTable`) is on a printed card of a fixture too.
  */
 
-import { pageWords, referenceFrame } from '#words/reference/index.ts';
-import { fill } from '../../wording/index.ts';
+import { pageWords } from '#words/reference/index.ts';
 import { fitSection, nextSection, switchSection, weightSection } from './addresses.ts';
 import { elsewhereSections } from './elsewhere.ts';
 import { cautionSection, faultSections } from './faults.ts';
@@ -20,10 +19,12 @@ import {
 	pinSection,
 	timingSection,
 } from './line.ts';
-import type { ReferencePage, ReferenceSection, ReferenceTable } from './types.ts';
+import type { ReferencePage, ReferenceSection } from './types.ts';
 
 export { profileSection } from './fixtures.ts';
+export { foldedTables } from './fold.ts';
 export { switchNote, switchTables, wayNote, wayTable } from './panel.ts';
+export { Table } from './Table.tsx';
 export type { ReferencePage, ReferenceSection, ReferenceTable } from './types.ts';
 
 /** Every page of the reference, in order, worked out when the site is built. */
@@ -41,18 +42,5 @@ export function referencePages(): ReferencePage[] {
 		id,
 		...pageWords[id],
 		sections: sections[id],
-	}));
-}
-
-/** A table cut into its parts, of rows as equal as can be, each with a caption of its own. */
-export function foldedTables(table: ReferenceTable): ReferenceTable[] {
-	const parts = table.fold ?? 1;
-	const { rows, caption } = table;
-	if (parts === 1) return [table];
-	const each = Math.ceil(rows.length / parts);
-	return Array.from({ length: parts }, (_, i) => ({
-		...table,
-		caption: fill(referenceFrame.part, { caption, n: i + 1, parts }),
-		rows: rows.slice(i * each, (i + 1) * each),
 	}));
 }
