@@ -48,6 +48,8 @@ test('at a first visit the dark light is found by two looks and a fix, and no sc
 	await tab.getByRole('button', { name: home.hunt.do }).click();
 	await expect(tab.locator('.unlit').first()).toBeVisible();
 	await expect(tab.locator('[data-said]')).toHaveText(home.hunt.done);
+	await expect(tab.getByRole('img', { name: home.picture(hunt.lights.length, null) })).toBeVisible();
+	await expect(tab.locator('figcaption')).toHaveText(home.pictureLit(hunt.lights.length));
 	await expectNothingWrong(tab);
 	expect(scripts).toEqual([]);
 });

@@ -10,9 +10,14 @@ export const home = {
 		{ href: '/bench/', words: 'Go to the bench' },
 		{ href: '/finder/', words: 'Find a fault' },
 	],
-	picture:
-		'A wall at night with four fixtures on the floor in front of it. Three throw tall pools of colour. The third is dark.',
-	pictureNote: 'Three of four. Tap the dark one and find out why.',
+	/** @param count fixtures @param dark the number of the dark one, from the left; null once all are lit */
+	picture: (count: number, dark: number | null) =>
+		dark === null
+			? `A wall at night with ${count} fixtures on the floor in front of it. All throw tall pools of colour.`
+			: `A wall at night with ${count} fixtures on the floor in front of it. All but number ${dark} from the left throw tall pools of colour. That one is dark.`,
+	pictureNote: (count: number) => `${count - 1} of ${count} lit.`,
+	pictureTap: 'Tap the dark one and find out why.',
+	pictureLit: (count: number) => `${count} of ${count} lit.`,
 	hunt: {
 		ask: 'Why dark?',
 		/** @param says what is wrong, with no full stop */
@@ -27,9 +32,9 @@ export const home = {
 		fix: 'The fix:',
 		do: 'Do it',
 		done: 'Nothing is dark now.',
-		/** @param seconds on a real rig */
+		/** @param seconds on a real rig, by the finder's own costs */
 		lit: (seconds: number) =>
-			`It’s lit. On a real rig, walk and all, that takes about ${seconds} seconds. The fault finder asks like this on any rig, yours too.`,
+			`It’s lit. By the fault finder’s own estimate that takes about ${seconds} seconds on a real rig, walk and all. It asks like this on any rig, yours too.`,
 		ways: [
 			{ href: '/rig/', words: 'Start tonight’s rig' },
 			{ href: '/finder/', words: 'Find a fault' },

@@ -20,7 +20,8 @@ export const nextWords = {
 	due: (count: number) => `${counted(count, 'question is', 'questions are')} due. Five minutes at most.`,
 	later: (when: string) => `Nothing is due until ${when}.`,
 	review: 'Review',
-	lesson: (done: number, all: number) => `Lesson ${locale.number(done + 1)} of ${locale.number(all)}.`,
+	/** @param at its number in the course, from 1 */
+	lesson: (at: number, all: number) => `Lesson ${locale.number(at)} of ${locale.number(all)}.`,
 	drill: {
 		begun: 'A drill you began and don’t hold yet.',
 		rusty: 'A drill you held a month ago.',

@@ -78,13 +78,12 @@ function lessonRow(lessons: Course['lessons'], progress: Progress): Ranked[] {
 	const isDone = ({ key }: { readonly key: string }): boolean => (progress.get(key)?.done ?? 0) > 0;
 	const next = lessons.find((lesson) => !isDone(lesson));
 	if (!next) return [];
-	const done = lessons.filter(isDone).length;
 	return [
 		{
 			is: 'lesson',
 			href: `/lessons/${next.id}/`,
 			name: next.title,
-			why: words.lesson(done, lessons.length),
+			why: words.lesson(lessons.indexOf(next) + 1, lessons.length),
 			rank: RANK.lesson,
 			since: 0,
 		},

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { nextWords } from '#words/site/index.ts';
 import { type Card, type Deck, dueNow } from '../../../../src/features/deck/index.ts';
 import { lessonKey } from '../../../../src/features/lessons/index.ts';
 import { type Course, nextRows } from '../../../../src/features/next-up/index.ts';
@@ -60,7 +61,10 @@ describe('what is next', () => {
 
 	it('names the first lesson not done, and none once all are', () => {
 		const done = (ids: readonly string[]): Progress => new Map(ids.map((id) => [lessonKey(id), record({})]));
-		expect(nextRows(course, done(['case', 'bands']), new Map(), NOW)[0]?.href).toBe('/lessons/charge/');
+		expect(nextRows(course, done(['case', 'bands']), new Map(), NOW)[0]).toMatchObject({
+			href: '/lessons/charge/',
+			why: nextWords.lesson(2, 3),
+		});
 		expect(order(done(['case', 'charge', 'bands']), new Map())).not.toContain('lesson');
 	});
 
