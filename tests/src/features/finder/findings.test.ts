@@ -8,6 +8,7 @@ import { closeFinding, findingOf } from '../../../../src/features/finder/finding
 import { otherThanSheet } from '../../../../src/features/finder/other.ts';
 import type { FinderStore } from '../../../../src/features/finder/store.ts';
 import { KEPT } from '../../../../src/storage/index.ts';
+import { sheetFacts } from '../../../../src/wording/sheetFacts.ts';
 import { runs } from '../../../runs.ts';
 import { memory } from '../../storage/memory.ts';
 import { askHere, storeOn } from './parts.ts';
@@ -98,8 +99,15 @@ describe('what a fault comes down to', () => {
 							event.type === 'slide.move',
 					);
 					if (other) expect(says, fault.id).toBe(true);
-					const profile = rig.fixtures.find((each) => each.id === other?.fixture)?.profile;
-					expect(other === null || profile !== undefined, fault.id).toBe(true);
+					if (other === null) continue;
+					const facts = sheetFacts(rig, other.fixture);
+					const { fixture, by, ...is } = other;
+					const planned =
+						by === 'desk'
+							? { universe: facts['patchUniverse'], address: facts['patchAddress'], mode: facts['patchMode'] }
+							: { universe: null, address: facts['meantAddress'], mode: facts['meantMode'] };
+					expect(is, `${fault.id} on ${id}`).not.toEqual(planned);
+					expect(rig.fixtures.map((each) => each.id)).toContain(fixture);
 				}
 		}
 		const at = (fault: string, detail?: string) =>
@@ -107,6 +115,7 @@ describe('what a fault comes down to', () => {
 		const meant = sheet.desk?.patch.find(({ fixture }) => fixture === 'wash-3');
 		expect(at('wrong-address', 'one-up')).toMatchObject({ by: 'light', address: (meant?.address ?? 0) + 1 });
 		expect(at('patched-elsewhere')).toMatchObject({ by: 'desk', address: (meant?.address ?? 0) + 10 });
+		expect(at('patched-other-mode', 'short')).toBeNull();
 		expect(at('switched-off')).toBeNull();
 		expect(at('left-on-held', 'held')).toBeNull();
 		const modes = FAULTS.find(({ id }) => id === 'wrong-mode')?.spots(sheet) ?? [];
