@@ -5,6 +5,7 @@ import { FAULTS, faultEvents } from '../../../../sim/fault/index.ts';
 import { faultyWitness, openOutcomes } from '../../../../sim/finder/index.ts';
 import { beginOn } from '../../../../src/features/finder/begin.ts';
 import { closeFinding, findingOf } from '../../../../src/features/finder/findings.ts';
+import { withFound } from '../../../../src/features/finder/keep.ts';
 import { otherThanSheet } from '../../../../src/features/finder/other.ts';
 import type { FinderStore } from '../../../../src/features/finder/store.ts';
 import { KEPT } from '../../../../src/storage/index.ts';
@@ -71,6 +72,19 @@ describe('a walk that began from a plan', () => {
 		expect(finding).toMatchObject({ repair: null, done: null, other: { fixture: 'wash-3', by: 'light' } });
 		await store.back();
 		expect(await findingOf(device.store, askHere(), PLAN)).toBeNull();
+	});
+
+	test('tells of the repair that was done and of no other; of none where the verdict does not name it', async () => {
+		const { scene } = await walked(memory(), 'switched-off');
+		const { walk, view } = scene;
+		const verdict = view?.verdict;
+		const [done] = verdict?.repairs ?? [];
+		if (!walk || !verdict || !done) throw new Error('no repair was done');
+		const other = { ...done, check: 'mend-swap-fixture@wash-3', title: 'Swap it' };
+		const told = (...repairs: (typeof done)[]) => withFound(walk, { ...verdict, repairs }, 5).found?.repair;
+		expect(told(other, done)).toBe(done.title);
+		expect(told(other)).toBeUndefined();
+		expect(told()).toBeUndefined();
 	});
 
 	test('one that began from no plan is kept as before', async () => {
