@@ -1,7 +1,7 @@
 import { InputError, shown } from '../../shared/error/index.ts';
 import type { RigSheet } from '../../shared/sheet/index.ts';
 import { placedFaults } from '../fault/index.ts';
-import { type Check, isOfEdition } from './checks/index.ts';
+import type { Check } from './checks/index.ts';
 import { COMPLAINT_KINDS, type Complaint, canComplain } from './complaints.ts';
 import { Walk } from './path.ts';
 import { candidatesFor, type RigOutcomes, tableFor } from './table.ts';
@@ -45,8 +45,7 @@ export function openOutcomes(
 		});
 	}
 	const candidates = candidatesFor(sheet, meant, complaint, weighBy(learnt), placedFaults(sheet, edition));
-	const wanted = ({ kind }: Check): boolean => isOfEdition(kind, edition);
-	return tableFor(sheet, complaint, { meant, candidates, standIn, wanted });
+	return tableFor(sheet, complaint, { meant, candidates, standIn, edition });
 }
 
 /** A finder on a table made beforehand. */

@@ -129,16 +129,18 @@ interface TableOptions {
 	readonly wanted?: (check: Check) => boolean;
 	/** As in `FinderOptions`. */
 	readonly standIn?: boolean;
+	/** As in `openOutcomes`. */
+	readonly edition?: number;
 }
 
 /** The outcome table of a complaint: each check read off each candidate's rig. */
 export function tableFor(sheet: RigSheet, complaint: Complaint, options: TableOptions = {}): RigOutcomes {
-	const { meant = meantWitness(sheet), wanted = () => true, standIn = false } = options;
+	const { meant = meantWitness(sheet), wanted = () => true } = options;
 	const { candidates = candidatesFor(sheet, meant, complaint) } = options;
 	const repairs = new Map<string, { readonly id: RepairId; readonly place: string }>();
 	for (const { faults } of candidates)
 		for (const fault of faults) repairs.set(repairText(sheet, fault), repairFor(sheet, fault));
-	const all = checksOf(sheet, meant, complaint, [...repairs.values()], standIn).filter(wanted);
+	const all = checksOf(sheet, meant, complaint, [...repairs.values()], options).filter(wanted);
 	const read = readerOf(all);
 	return benchOf({ all, read, columns: candidates.map(read) }, { sheet, complaint, meant, candidates });
 }

@@ -171,7 +171,7 @@ export const FIXTURE_LOOKS: readonly FixtureKind[] = [
 		6,
 		(w, at) => (unitOf(w, at)?.condition.sensorCovered ? 'covered' : 'clear'),
 		(unit, meant) => unit.profile.sensor && meant.rig.gear.remote !== null,
-		{ cautions: ['staring'] },
+		{ since: 2, cautions: ['staring'] },
 	),
 	panelReads('address', 15, byLine),
 	panelReads('mode', 15, byLine),
@@ -277,9 +277,7 @@ export const FIXTURE_TRIES: readonly FixtureKind[] = [
 		30,
 		(w, at) => (isSocketLive(w, at) ? 'live' : 'dead'),
 		(unit) => unit.plug === 'wall',
-		{
-			cautions: ['mains'],
-		},
+		{ since: 2, cautions: ['mains'] },
 	),
 ];
 

@@ -6,7 +6,7 @@ import { type Check, check } from './types.ts';
 export function boxChecks(sheet: RigSheet): Check[] {
 	return boxesOf(sheet).map(({ id }) =>
 		check(
-			{ kind: 'box-lamp', sort: 'look', seconds: 4, place: id, at: id },
+			{ kind: 'box-lamp', since: 2, sort: 'look', seconds: 4, place: id, at: id },
 			(w) => (w.rig.gear.hallPower && w.rig.gear.boxes.some((box) => box.id === id && box.on) ? 'lit' : 'out'),
 			(w) => `${w.rig.gear.hallPower}${contentOf(w.rig.gear.boxes)}`,
 		),
@@ -28,7 +28,7 @@ export function hallChecks(meant: Witness): Check[] {
 	const breakers = units.some(({ plug }) => plug === 'wall')
 		? [
 				check(
-					{ kind: 'breakers', sort: 'look', seconds: 40, place: 'rig', at: 'hand', cautions: ['mains'] },
+					{ kind: 'breakers', since: 2, sort: 'look', seconds: 40, place: 'rig', at: 'hand', cautions: ['mains'] },
 					(w) => (isBreakerOff(w) ? 'off' : 'on'),
 					(w) => `${isBreakerOff(w)}`,
 				),

@@ -10,12 +10,6 @@ import { CABLE_LOOKS, DESK_LOOKS } from './line.ts';
 export { checksOf } from './list.ts';
 export type { Check, CheckSort } from './types.ts';
 
-/** Kinds that came with the second edition of the catalogue: what is set from the first knows none of them. */
-const SECOND = new Set(['sensor-window', 'socket-live', 'desk-live', 'desk-sends', 'breakers', 'box-lamp']);
-
-/** Whether a kind of check belongs to an edition of the catalogue. */
-export const isOfEdition = (kind: string, edition: number): boolean => edition >= 2 || !SECOND.has(kind);
-
 /** Every kind of check there is, permanent ids, in the order of the catalogue. */
 export const CHECK_KINDS: readonly string[] = Object.freeze([
 	...[...FIXTURE_LOOKS, ...FIXTURE_TRIES, ...CABLE_LOOKS, ...DESK_LOOKS].map(({ kind }) => kind),

@@ -154,6 +154,7 @@ export const DESK_LOOKS: readonly DeskKind[] = [
 	},
 	{
 		kind: 'desk-live',
+		since: 2,
 		per: 'desk',
 		sort: 'try',
 		seconds: 4,
@@ -163,6 +164,7 @@ export const DESK_LOOKS: readonly DeskKind[] = [
 	},
 	{
 		kind: 'desk-sends',
+		since: 2,
 		per: 'output',
 		sort: 'look',
 		seconds: 15,

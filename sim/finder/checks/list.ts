@@ -41,13 +41,17 @@ const MOST_BESIDE = 24;
  * and each repair in question, tried to see whether it clears the complaint.
  * @param repairs the repairs that would clear some suspect, each with its place
  * @param standIn as in `FinderOptions`
+ * @param edition of the catalogue, as in `openOutcomes`
  */
 export function checksOf(
 	sheet: RigSheet,
 	meant: Witness,
 	complaint: Complaint,
 	repairs: readonly { readonly id: RepairId; readonly place: string }[],
-	standIn = false,
+	{
+		standIn = false,
+		edition = Number.POSITIVE_INFINITY,
+	}: { readonly standIn?: boolean; readonly edition?: number } = {},
 ): Check[] {
 	const route = routeOf(meant.rig, complaint.fixture).order.map(({ fixture }) => fixture);
 	const here = route.indexOf(complaint.fixture);
@@ -58,8 +62,8 @@ export function checksOf(
 		.slice(0, MOST_BESIDE);
 	const keys = keysFor();
 	const beside = leader && leader !== complaint.fixture && !near.includes(leader) ? [...near, leader] : near;
-	const on = (kind: FixtureKind, fixture: string) => onFixture({ sheet, meant, keys, standIn }, kind, fixture);
-	return [
+	const on = (kind: FixtureKind, fixture: string) => onFixture({ sheet, meant, keys, standIn, edition }, kind, fixture);
+	const all = [
 		...[...FIXTURE_LOOKS, ...FIXTURE_TRIES].flatMap((kind) => on(kind, complaint.fixture)),
 		...beside.flatMap((id) =>
 			FIXTURE_LOOKS.concat(FIXTURE_TRIES)
@@ -75,6 +79,7 @@ export function checksOf(
 		...hallChecks(meant),
 		...repairs.map((repair) => repairCheck(sheet, meant, complaint, repair, standIn)),
 	];
+	return all.filter(({ since }) => since <= edition);
 }
 
 interface Keys {
@@ -121,16 +126,25 @@ const FROM_THE_FLOOR = new Set([
 /** Metres along the wall within which one person at the desk can watch a lamp (common practice, no source). */
 const IN_SIGHT = 15;
 
+interface FixtureContext {
+	readonly sheet: RigSheet;
+	readonly meant: Witness;
+	readonly keys: Keys;
+	readonly standIn: boolean;
+	readonly edition: number;
+}
+
 function onFixture(
-	{ sheet, meant, keys, standIn }: { sheet: RigSheet; meant: Witness; keys: Keys; standIn: boolean },
+	{ sheet, meant, keys, standIn, edition }: FixtureContext,
 	kind: FixtureKind,
 	fixture: string,
 ): Check[] {
 	const unit = meant.rig.gear.units.get(fixture);
 	if (!unit || !kind.fits(unit, meant)) return [];
 	const placed = sheet.fixtures.find(({ id }) => id === fixture)?.place;
-	// the far plug of a lead that is meant to be in the wall is seen from the floor; in a link, it hangs too
-	const isWallPlug = kind.kind === 'mains-plug' && unit.plug === 'wall';
+	// the far plug of a lead that is meant to be in the wall is seen from the floor; in a link, it hangs too. What was set from the
+	// first edition sent people up for both
+	const isWallPlug = edition >= 2 && kind.kind === 'mains-plug' && unit.plug === 'wall';
 	const isFloor = FROM_THE_FLOOR.has(kind.kind) || isWallPlug || kind.needs?.includes('desk');
 	const stand = isFloor ? { at: fixture, needs: [], cautions: [] } : standAt(sheet, fixture);
 	// a lamp far from the desk wants somebody to watch it

@@ -12,6 +12,8 @@ export interface Check {
 	/** Permanent; words are content's. */
 	readonly kind: string;
 	readonly sort: CheckSort;
+	/** The edition of the catalogue that it came with: what is set from an older one does not know it. */
+	readonly since: number;
 	/** What it is about: a fixture, cable, socket or output id, `desk`, `remote` or `rig`. */
 	readonly place: string;
 	/** A second thing it is about, such as another fixture's strips. */
@@ -38,6 +40,8 @@ export const mayAct = ({ panel }: Profile, standIn: boolean): boolean =>
 
 export interface CheckKind {
 	readonly kind: string;
+	/** As in `Check`; left out, the first. */
+	readonly since?: number;
 	readonly sort: CheckSort;
 	readonly seconds: number;
 	readonly needs?: readonly Need[];
@@ -61,6 +65,7 @@ export function check(kind: Bare, read: (w: Witness) => string, key: KeyOf): Che
 	return {
 		id: `${kind.kind}@${place}${other ? `+${other}` : ''}`,
 		kind: kind.kind,
+		since: kind.since ?? 1,
 		sort: kind.sort,
 		place,
 		...(other === undefined ? {} : { other }),

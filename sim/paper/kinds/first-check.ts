@@ -23,10 +23,10 @@ import {
 } from '../../finder/index.ts';
 import { inputFrom } from '../../fixture/index.ts';
 
-/** Most fixtures of a rig that is asked about: a larger one takes the finder too long. */
-/** The edition of the faults that a question is set from: what a recipe set once, it sets for good. */
+/** The edition of the faults and checks that a question is set from: what a recipe set once, it sets for good. */
 const EDITION = 1;
 
+/** Most fixtures of a rig that is asked about: a larger one takes the finder too long. */
 const MOST_FIXTURES = 4;
 const DRAWS = 60;
 const MOST_WRONG = 3;

@@ -43,13 +43,13 @@ export function countable(verdict: VerdictView | null): readonly string[] {
 	return [...shares.values()].find(({ share }) => share >= LIKELY)?.faults ?? [];
 }
 
-/** What a plan is told of a verdict that a repair has confirmed; undefined before. */
+/** What a plan is told of a verdict that a repair has confirmed; undefined before, and where the verdict does not name the one that was done. */
 function foundOn({ steps }: FinderWalk, verdict: VerdictView | null, at: number): WalkFound | undefined {
 	const [cause, ...others] = verdict?.causes ?? [];
 	if (verdict?.because !== 'mended' || !cause) return undefined;
 	const tried = steps.at(-1)?.check;
-	const repair = verdict.repairs.find(({ check }) => check === tried) ?? verdict.repairs[0];
-	return { was: cause.name, isSure: others.length === 0, repair: repair?.title ?? '', other: cause.other, at };
+	const repair = verdict.repairs.find(({ check }) => check === tried);
+	return repair && { was: cause.name, isSure: others.length === 0, repair: repair.title, other: cause.other, at };
 }
 
 /**

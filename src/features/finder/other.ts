@@ -5,7 +5,7 @@ import type { OtherThanPlan } from './walk.ts';
 
 /**
  * The start address and mode that one fault comes down to, where either is another than the sheet has for that fixture: then the
- * light may be right and the sheet wrong. Read off the events that bring the fault about; null where it is no such fault.
+ * light, or the desk with its start address or universe, may be right and the sheet wrong. Read off the events that bring the fault about; null where it is no such fault.
  */
 export function otherThanSheet(sheet: RigSheet, faults: readonly PlacedFault[]): OtherThanPlan | null {
 	const [placed] = faults;
@@ -14,12 +14,12 @@ export function otherThanSheet(sheet: RigSheet, faults: readonly PlacedFault[]):
 	const number = (name: string): number | null => (typeof facts[name] === 'number' ? facts[name] : null);
 	const text = (name: string): string => (typeof facts[name] === 'string' ? facts[name] : '');
 	const fixture = placed.place;
-	const patched = number('isPatchAddress');
-	const universe = number('isPatchUniverse');
-	if (patched !== null || universe !== null) {
-		const address = patched ?? number('patchAddress');
-		const mode = text('patchMode');
-		return address === null || mode === '' ? null : { fixture, by: 'desk', universe, address, mode };
+	if (typeof facts['isPatchAddress'] === 'number') {
+		const [universe, address, mode] = [number('isPatchUniverse'), number('isPatchAddress'), text('isPatchMode')];
+		const isElsewhere = universe !== number('patchUniverse') || address !== number('patchAddress');
+		// a mode that the desk has wrong is put right at the desk: the light still is in the plan's
+		if (address === null || mode === '' || mode !== text('patchMode') || !isElsewhere) return null;
+		return { fixture, by: 'desk', universe, address, mode };
 	}
 	const address = number('isAddress');
 	const mode = text('isMode');

@@ -4,6 +4,7 @@ import { bundledRig, type RigSheet } from '../../../shared/sheet/index.ts';
 import type { RigEvent } from '../../../sim/event/index.ts';
 import { FAULTS, faultEvents, faultOf, MENDS, placedFaults, type RepairId } from '../../../sim/fault/index.ts';
 import { saidBy } from '../../shared/thrown.ts';
+import { boxed } from '../finder/boxed.ts';
 import { CATALOGUE, CHANGES, MENDED, PLACES, REPAIRS } from './tables.ts';
 
 const tallow = bundledProfile('tallow-6') as Profile;
@@ -22,7 +23,7 @@ const written = (events: readonly RigEvent[]): string =>
 		.map(({ type, ...rest }) => `${type} ${JSON.stringify(rest).replaceAll('"', '').replace('fixture:', '')}`)
 		.join(' ; ');
 
-const sheetOf = (id: string): RigSheet => bundledRig(id as Parameters<typeof bundledRig>[0]);
+const sheetOf = (id: string): RigSheet => (id === 'boxed' ? boxed : bundledRig(id as Parameters<typeof bundledRig>[0]));
 
 describe('the catalogue', () => {
 	test('gives each fault its family, weight, repair and cautions', () => {

@@ -394,8 +394,8 @@ export const MENDED = `
 		two-universes other-socket bar-1 condition.become {bar-1,change:{socketDead:false}}
 		two-universes replace-lead bar-1 condition.become {bar-1,change:{leadDead:false}}
 		two-universes ask-breaker rig condition.become {bar-1,change:{breakerOff:false}} ; condition.become {bar-3,change:{breakerOff:false}}
-		two-universes box-on x box.switch {box:x,on:true}
-		two-universes other-output x
+		boxed box-on fan box.switch {box:fan,on:true}
+		boxed other-output fan box.output {box:fan,socket:1,dead:false} ; box.output {box:fan,socket:2,dead:false} ; box.output {box:fan,socket:3,dead:false} ; box.output {box:fan,socket:4,dead:false}
 		two-universes lift-stray cable-1
 		two-universes leave-blind desk desk.hold {by:null}
 		two-universes restart-desk desk desk.hold {by:null}

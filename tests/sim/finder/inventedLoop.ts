@@ -1,9 +1,9 @@
 import { INVENT_LEVELS, type Law } from '../../../shared/invent/index.ts';
 import { makeRandom } from '../../../shared/random/index.ts';
-import { complaintsOf, faultyWitness, meantWitness, openOutcomes } from '../../../sim/finder/index.ts';
+import { complaintsOf, meantWitness } from '../../../sim/finder/index.ts';
 import { sheetFor } from '../../../src/features/hidden-faults/rigs.ts';
 import { lawIn } from '../../shared/invent/kit.ts';
-import { textOf, walkGig } from './gig.ts';
+import { closedLoop } from './closedLoop.ts';
 
 /** Complaints tried on each rig, of all there can be. */
 const COMPLAINTS = 4;
@@ -25,24 +25,10 @@ export async function inventedLoop(seed: number, most = COMPLAINTS): Promise<Inv
 	const sheet = await sheetFor({ rig: 'unseen', seed, count: 1 });
 	const [profile] = sheet.profiles;
 	if (!profile) throw new Error(`no fixture among ${INVENT_LEVELS}`);
-	const meant = meantWitness(sheet);
-	const missed: string[] = [];
-	let complaints = 0;
-	let faults = 0;
-	let seconds = 0;
-	for (const complaint of makeRandom(seed).shuffle(complaintsOf(meant, sheet)).slice(0, most)) {
-		const bench = openOutcomes(sheet, complaint);
-		if (bench.candidates.length === 0) continue;
-		complaints++;
-		for (const { faults: placed, came } of bench.candidates) {
-			const name = textOf(placed);
-			const walked = walkGig(bench, faultyWitness(meant, placed, came === 'warm' ? 'warm' : 'cold'));
-			faults++;
-			seconds += walked.spent;
-			if (!walked.cleared || !walked.verdict?.suspects.some(({ id }) => id === name))
-				missed.push(`${seed} ${complaint.kind} ${complaint.fixture}: ${name}`);
-		}
-	}
+	const asked = makeRandom(seed)
+		.shuffle(complaintsOf(meantWitness(sheet), sheet))
+		.slice(0, most);
+	const { complaints, faults, seconds, missed } = closedLoop(sheet, asked);
 	return {
 		rig: sheet.name,
 		law: lawIn(profile),
@@ -50,6 +36,6 @@ export async function inventedLoop(seed: number, most = COMPLAINTS): Promise<Inv
 		faults,
 		found: faults - missed.length,
 		seconds: faults > 0 ? Math.round(seconds / faults) : 0,
-		missed,
+		missed: missed.map((each) => `${seed} ${each}`),
 	};
 }

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { FIRST_KIND_IDS, KIND_IDS, type KindId } from '../../../shared/paper/index.ts';
+import { FIRST_KIND_IDS, KIND_IDS, type KindId, type PaperRecipeInput } from '../../../shared/paper/index.ts';
 import { setRigPaper } from '../../../sim/paper/index.ts';
 
 // A quiz is named by its recipe and seed alone, and an answer is marked against the quiz set anew. So the same two must set the same
@@ -104,6 +104,27 @@ function markOf(version: 1 | 2, kind: KindId): string {
 
 test.each([...FIRST_KIND_IDS])('%s, of version 1', (kind) => expect(markOf(1, kind)).toBe(FIRST[kind]));
 test.each([...KIND_IDS])('%s', (kind) => expect(markOf(2, kind)).toBe(SET[kind]));
+
+// what to check first on a rig with lights overhead, as set before the second edition of the faults and checks (eb25059e26ec)
+test.each([
+	[1, 7, '309452f4687f4c9d'],
+	[1, 8, 'ee4eba9c95ddfd1e'],
+	[1, 9, '22f253252c260297'],
+	[1, 10, 'a6c50b0b6af27dd8'],
+	[2, 7, '94fb06e01a71462f'],
+	[2, 8, 'a7c21c0a29265786'],
+	[2, 9, 'ebd45b8aed682833'],
+	[2, 10, '94fa823b784fbf03'],
+] as const)('first-check overhead, of version %i and seed %i', (version, seed, was) => {
+	const recipe: PaperRecipeInput = {
+		version,
+		title: 'One kind',
+		count: 3,
+		kinds: ['first-check'],
+		rig: 'two-universes',
+	};
+	expect(setRigPaper(recipe, seed).mark).toBe(was);
+});
 
 test('all kinds of version 1 are those there were', () => {
 	const { mark } = setRigPaper({ version: 1, title: 'All', count: 30 }, 7);

@@ -5,9 +5,11 @@ import { FAULTS, faultEvents } from '../../../../sim/fault/index.ts';
 import { faultyWitness, openOutcomes } from '../../../../sim/finder/index.ts';
 import { beginOn } from '../../../../src/features/finder/begin.ts';
 import { closeFinding, findingOf } from '../../../../src/features/finder/findings.ts';
+import { withFound } from '../../../../src/features/finder/keep.ts';
 import { otherThanSheet } from '../../../../src/features/finder/other.ts';
 import type { FinderStore } from '../../../../src/features/finder/store.ts';
 import { KEPT } from '../../../../src/storage/index.ts';
+import { sheetFacts } from '../../../../src/wording/sheetFacts.ts';
 import { runs } from '../../../runs.ts';
 import { memory } from '../../storage/memory.ts';
 import { askHere, storeOn } from './parts.ts';
@@ -72,6 +74,19 @@ describe('a walk that began from a plan', () => {
 		expect(await findingOf(device.store, askHere(), PLAN)).toBeNull();
 	});
 
+	test('tells of the repair that was done and of no other; of none where the verdict does not name it', async () => {
+		const { scene } = await walked(memory(), 'switched-off');
+		const { walk, view } = scene;
+		const verdict = view?.verdict;
+		const [done] = verdict?.repairs ?? [];
+		if (!walk || !verdict || !done) throw new Error('no repair was done');
+		const other = { ...done, check: 'mend-swap-fixture@wash-3', title: 'Swap it' };
+		const told = (...repairs: (typeof done)[]) => withFound(walk, { ...verdict, repairs }, 5).found?.repair;
+		expect(told(other, done)).toBe(done.title);
+		expect(told(other)).toBeUndefined();
+		expect(told()).toBeUndefined();
+	});
+
 	test('one that began from no plan is kept as before', async () => {
 		const device = memory();
 		const { store } = storeOn(device);
@@ -98,8 +113,15 @@ describe('what a fault comes down to', () => {
 							event.type === 'slide.move',
 					);
 					if (other) expect(says, fault.id).toBe(true);
-					const profile = rig.fixtures.find((each) => each.id === other?.fixture)?.profile;
-					expect(other === null || profile !== undefined, fault.id).toBe(true);
+					if (other === null) continue;
+					const facts = sheetFacts(rig, other.fixture);
+					const { fixture, by, ...is } = other;
+					const planned =
+						by === 'desk'
+							? { universe: facts['patchUniverse'], address: facts['patchAddress'], mode: facts['patchMode'] }
+							: { universe: null, address: facts['meantAddress'], mode: facts['meantMode'] };
+					expect(is, `${fault.id} on ${id}`).not.toEqual(planned);
+					expect(rig.fixtures.map((each) => each.id)).toContain(fixture);
 				}
 		}
 		const at = (fault: string, detail?: string) =>
@@ -107,6 +129,7 @@ describe('what a fault comes down to', () => {
 		const meant = sheet.desk?.patch.find(({ fixture }) => fixture === 'wash-3');
 		expect(at('wrong-address', 'one-up')).toMatchObject({ by: 'light', address: (meant?.address ?? 0) + 1 });
 		expect(at('patched-elsewhere')).toMatchObject({ by: 'desk', address: (meant?.address ?? 0) + 10 });
+		expect(at('patched-other-mode', 'short')).toBeNull();
 		expect(at('switched-off')).toBeNull();
 		expect(at('left-on-held', 'held')).toBeNull();
 		const modes = FAULTS.find(({ id }) => id === 'wrong-mode')?.spots(sheet) ?? [];
