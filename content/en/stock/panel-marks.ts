@@ -50,8 +50,7 @@ export const panelMarkWords = {
 	'label-long': ({ text, room }: { text: string; room: number }) =>
 		`‘${text}’ is too long: there’s room for ${counted(room, 'sign', 'signs')}. Write what the display shows, then = and what it is.`,
 	'label-twice': ({ text }: { text: string }) => `‘${text}’ is here twice. On the display nobody can tell them apart.`,
-	'setting-twice': ({ text }: { text: string }) =>
-		`‘${text}’ sets the same as a line before it. Check that it’s right.`,
+	'setting-twice': ({ text }: { text: string }) => `‘${text}’ sets the same as a line before it. It does nothing here.`,
 	'too-deep': ({ text }: { text: string }) =>
 		`‘${text}’ goes deeper than the bench can. What’s in it does nothing here.`,
 	'indent-off': ({ text }: { text: string }) =>
@@ -68,6 +67,8 @@ export const panelMarkWords = {
 	'key-missing': ({ key }: { key: string }) =>
 		`No key ${key === 'up' || key === 'right' ? 'goes up' : key === 'down' || key === 'left' ? 'goes down' : key === 'page' ? 'goes to the next function' : 'goes in and keeps'}. Give one of the keys that job.`,
 	'key-twice': () => 'Two keys have the same job. Give each its own.',
+	'panel-off': () =>
+		'We can’t make a panel of this list, so the plain one stands in. Take out the last line you wrote.',
 	'too-long': ({ lines }: { lines: number }) =>
 		`The list was read up to line ${lines}. Leave out what isn’t on the panel.`,
 } as const;

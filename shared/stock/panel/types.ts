@@ -70,6 +70,8 @@ export interface PanelMarkFacts {
 	'no-items': Record<never, never>;
 	'key-missing': { key: PanelKey };
 	'key-twice': { key: PanelKey };
+	/** What was read makes no whole panel, whatever the cause. */
+	'panel-off': Record<never, never>;
 	'too-long': { lines: number };
 }
 
@@ -95,7 +97,12 @@ export type PanelMark = {
 }[PanelMarkCode];
 
 /** Marks with which there is no panel. */
-export const PANEL_STOPS: ReadonlySet<PanelMarkCode> = new Set<PanelMarkCode>(['no-items', 'key-missing', 'key-twice']);
+export const PANEL_STOPS: ReadonlySet<PanelMarkCode> = new Set<PanelMarkCode>([
+	'no-items',
+	'key-missing',
+	'key-twice',
+	'panel-off',
+]);
 
 /** Marks that only say how something was read. */
 export const PANEL_NOTES: ReadonlySet<PanelMarkCode> = new Set<PanelMarkCode>([
