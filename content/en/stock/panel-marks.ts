@@ -28,6 +28,8 @@ export const panelMarkWords = {
 		`What can ‘${text}’ be set to? Write it after a colon: ${text}: one, two.`,
 	'values-few': ({ text }: { text: string }) =>
 		`‘${text}’ needs two values or more that we know. It does nothing here until then.`,
+	'values-many': ({ text, most }: { text: string; most: number }) =>
+		`‘${text}’ is too long a list. Of those past the first ${most}, the bench has only the ones it knows.`,
 	'values-assumed': ({ text }: { text: string }) =>
 		`We took Off and On for ‘${text}’. Write its values if they differ.`,
 	'range-assumed': ({ text, least, most }: { text: string; least: number; most: number }) =>

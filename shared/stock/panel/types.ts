@@ -48,6 +48,8 @@ export interface PanelMarkFacts {
 	'by-order': { item: string; count: number };
 	/** Values that should be there and are not. */
 	'values-missing': { text: string };
+	/** More values that do nothing here than a list holds: it goes on without those past `most` values. */
+	'values-many': { text: string; most: number };
 	/** Fewer than two values that do something here. */
 	'values-few': { text: string };
 	'values-assumed': { text: string };

@@ -20,6 +20,11 @@ export const NUMBERS: Partial<Readonly<Record<SettingKey, readonly [least: numbe
 
 const SLEEP_MOST = 120;
 
+/** Most values that do nothing which a list holds: as a profile's schema has it. */
+const MOST_IDLE = 200;
+/** The last place in a list at which one may stand, from 0. */
+const LAST_AT = 511;
+
 /** Senses of the values of one setting, by value. */
 function sensesOf(words: PanelWords, setting: SettingKey): Readonly<Record<string, Sense>> {
 	const start = `${setting}.`;
@@ -95,16 +100,20 @@ export class ValueReader {
 		const options: Choice['options'] = [];
 		const idle: NonNullable<Choice['idle']> = [];
 		const by = new Map<SettingValue, string>();
+		let isFull = false;
 		const byNumber = this.#numbered(setting, values, item);
 		for (const [at, each] of values.entries()) {
 			const { label } = each;
 			const pick: Pick = { ...each.slot, of: this.#picks(setting) };
 			if (label.length > room) this.#marks.add('label-long', each.place, { text: label, room });
 			const shown = label.slice(0, room);
-			const found = byNumber ? sure(byNumber[at] as string) : this.find(setting, each, true);
+			// of a long list by number those past the last that is made are unknown
+			const found = byNumber ? known(byNumber[at] ?? null) : this.find(setting, each, true);
 			const other = found.value === null ? undefined : by.get(found.value);
 			if (found.value === null || other !== undefined) {
-				idle.push({ at, label: shown });
+				if (idle.length < MOST_IDLE && at <= LAST_AT) idle.push({ at, label: shown });
+				else if (!isFull) this.#marks.add('values-many', each.place, { text: item, most: at });
+				isFull ||= idle.at(-1)?.at !== at;
 				if (other !== undefined) this.#marks.add('value-twice', each.place, { text: label, other }, pick);
 				else if (found.how === 'two') this.#marks.add('value-two', each.place, { text: label, item }, pick);
 				else if (found.how === 'none') this.#marks.add('value-unknown', each.place, { text: label, item }, pick);
@@ -129,8 +138,9 @@ export class ValueReader {
 		if (of === 'modes' && values.some((value) => this.#ground.mode(value.label) !== null)) return null;
 		if (of === 'modes' && values.length > this.#ground.modes.length) return null;
 		if (of !== 'modes' && values.some((value) => this.find(setting, value).how === 'exact')) return null;
-		this.#marks.add('by-order', values[0]?.place ?? { line: 1, column: 1, length: 1 }, { item, count: values.length });
-		return this.#ground.byNumber(of, values.length);
+		const ids = this.#ground.byNumber(of, values.length);
+		this.#marks.add('by-order', values[0]?.place ?? { line: 1, column: 1, length: 1 }, { item, count: ids.length });
+		return ids;
 	}
 
 	/** What a value can be picked to be. */

@@ -52,7 +52,13 @@ const gistOf = (menu: readonly MenuItem[]): unknown =>
 	menu.map((item) => (item.kind === 'menu' ? [item.label, item.items.map(gist)] : gist(item)));
 
 /** Menus that once made a fixture nobody could open. */
-const HARD = ['Static: Red, Green\nColour: White, Amber', 'Address 1-100\nStart address 200-300'];
+const HARD = [
+	'Static: Red, Green\nColour: White, Amber',
+	'Address 1-100\nStart address 200-300',
+	'Colour: 1-100, 101-200',
+	`Loss: Hold, ${Array.from({ length: 230 }, (_, n) => `w${n}`).join(', ')}, Blackout`,
+	`Loss: ${Array.from({ length: 600 }, (_, n) => `w${n}`).join(', ')}, Hold, Blackout, x`,
+];
 
 const SEEDS = runs(90, 1500);
 const keyed = [
@@ -109,6 +115,19 @@ describe('a menu that somebody wrote down', () => {
 		expect(codes('Address 600-700\nAddress 1-512\nLight comes from: DMX, Static')).toEqual([
 			'1 range-none',
 			'2 label-twice',
+		]);
+	});
+
+	// symptom: such a list threw, or made a fixture the bench refused; cause: ids past the last, and a bound that only the schema knew
+	it('may have more values than are made or held: the rest is unknown, and marked', () => {
+		const { panel, marks } = read('Colour: 1-100, 101-200\nAddress 1-512');
+		const [colour] = panel && panel.kind !== 'dip' ? panel.menu : [];
+		if (colour?.kind !== 'choice') throw new Error('not a list');
+		expect([colour.options.length, colour.idle?.length]).toEqual([128, 72]);
+		expect(marks.find(({ code }) => code === 'by-order')?.facts).toMatchObject({ count: 128 });
+		const many = read(`Loss: Hold, Blackout, ${Array.from({ length: 230 }, (_, n) => `w${n}`).join(', ')}`);
+		expect(many.marks.filter(({ code }) => code === 'values-many').map(({ facts }) => facts)).toEqual([
+			{ text: 'Loss', most: 202 },
 		]);
 	});
 
