@@ -1,5 +1,5 @@
 import type { LeafItem, SettingKey, SettingValue } from '../../profile/index.ts';
-import { SETTING_KEYS } from '../../profile/index.ts';
+import { SETTING_KEYS, titleOf } from '../../profile/index.ts';
 import type { Ground } from './ground.ts';
 import type { ListedValue } from './lines.ts';
 import { match, plain } from './senses.ts';
@@ -100,16 +100,18 @@ export class ValueReader {
 		const options: Choice['options'] = [];
 		const idle: NonNullable<Choice['idle']> = [];
 		const by = new Map<SettingValue, string>();
+		const sets: (SettingValue | null)[] = [];
 		let isFull = false;
 		const byNumber = this.#numbered(setting, values, item);
 		for (const [at, each] of values.entries()) {
 			const { label } = each;
 			const pick: Pick = { ...each.slot, of: this.#picks(setting) };
 			if (label.length > room) this.#marks.add('label-long', each.place, { text: label, room });
-			const shown = label.slice(0, room);
+			const shown = titleOf(label, '-', room);
 			// of a long list by number those past the last that is made are unknown
 			const found = byNumber ? known(byNumber[at] ?? null) : this.find(setting, each, true);
 			const other = found.value === null ? undefined : by.get(found.value);
+			sets.push(other === undefined || other === label ? found.value : null);
 			if (found.value === null || other !== undefined) {
 				if (idle.length < MOST_IDLE && at <= LAST_AT) idle.push({ at, label: shown });
 				else if (!isFull) this.#marks.add('values-many', each.place, { text: item, most: at });
@@ -125,7 +127,7 @@ export class ValueReader {
 			this.#ground.take(String(found.value));
 			options.push({ value: found.value, label: shown });
 		}
-		return { options, idle };
+		return { options, idle, sets };
 	}
 
 	/** A list that goes by numbers alone, in the order of the chart; null where it is none. */
@@ -158,6 +160,8 @@ type Said = { readonly label: string; readonly words: string | null };
 export interface Listed {
 	readonly options: Choice['options'];
 	readonly idle: NonNullable<Choice['idle']>;
+	/** What each of the values sets, in their order; null where it does nothing. */
+	readonly sets: readonly (SettingValue | null)[];
 }
 
 const NONE: Found = { how: 'none', value: null };

@@ -56,6 +56,7 @@ const HARD = [
 	'Static: Red, Green\nColour: White, Amber',
 	'Address 1-100\nStart address 200-300',
 	'Colour: 1-100, 101-200',
+	'Loss: Hold, = Blackout\nLock: = off, = on',
 	`Loss: Hold, ${Array.from({ length: 230 }, (_, n) => `w${n}`).join(', ')}, Blackout`,
 	`Loss: ${Array.from({ length: 600 }, (_, n) => `w${n}`).join(', ')}, Hold, Blackout, x`,
 ];
@@ -129,6 +130,15 @@ describe('a menu that somebody wrote down', () => {
 		expect(many.marks.filter(({ code }) => code === 'values-many').map(({ facts }) => facts)).toEqual([
 			{ text: 'Loss', most: 202 },
 		]);
+	});
+
+	// symptom: bench and link refused the fixture, and two switches set the same; cause: what has no label was kept without one
+	it('shows a dash for a value with no label, and sets what it is', () => {
+		const { panel } = read('Loss: Hold, = Blackout\nAddress 1-512');
+		const [loss] = panel && panel.kind !== 'dip' ? panel.menu : [];
+		expect(loss).toMatchObject({ options: [{ label: 'Hold' }, { label: '-', value: 'dark' }] });
+		const { panel: dip } = read('Loss: = Hold, = Blackout', { way: 'switches' });
+		expect(dip).toMatchObject({ slides: [{ positions: [{ sets: { loss: 'hold' } }, { sets: { loss: 'dark' } }] }] });
 	});
 
 	it('that makes no whole panel is marked, and the stand-in stays', () => {
