@@ -84,8 +84,10 @@ interface CheckProps {
 	onNeither: () => void;
 }
 
-function Check({ check, profile, onSee, onNeither }: CheckProps): JSX.Element {
+/** One check: what to do, what to watch for, and what each sight answers. */
+export function Check({ check, profile, onSee, onNeither }: CheckProps): JSX.Element {
 	const { question, steps, seen, starts } = check;
+	const { ask, care }: { readonly ask: string; readonly care?: string } = panelQuestions.questions[question];
 	const lights = new Set(seen.map(({ light }) => JSON.stringify(light))).size > 1;
 	return (
 		<div class="stock-check">
@@ -94,7 +96,8 @@ function Check({ check, profile, onSee, onNeither }: CheckProps): JSX.Element {
 					{words.care} {words.stop}
 				</strong>
 			</p>
-			<p>{panelQuestions.questions[question].ask}</p>
+			<p>{ask}</p>
+			{care && <p class="field-hint">{care}</p>}
 			<ol>
 				<li>{words.start(starts.map((key) => startText(profile, key)))}</li>
 				{inRuns(steps).map(([press, times], i) => (
