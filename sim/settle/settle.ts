@@ -1,4 +1,13 @@
-import { type KeyedPanel, lawOf, type PanelKey, type Profile, type SettingKey } from '../../shared/profile/index.ts';
+import {
+	isIdle,
+	type KeyedPanel,
+	lawOf,
+	type MenuItem,
+	type PanelKey,
+	type Profile,
+	type SettingKey,
+	type Settings,
+} from '../../shared/profile/index.ts';
 import {
 	actingSettings,
 	displayOf,
@@ -75,6 +84,7 @@ export function tellApart(readings: readonly Reading[], most: number): Tell | nu
 		const node = queue[at] as Node;
 		if (stepsTo(node).length + 1 > Math.min(depth, most)) break;
 		for (const press of presses) {
+			if (node.states.some((state, i) => isBlind(profiles[i] as Profile, state, press))) continue;
 			const states = node.states.map((state, i) => pressed(profiles[i] as Profile, state, press));
 			const key = keyOf(states);
 			if (met.has(key) || states.some((state, i) => isRisky(profiles[i] as Profile, state))) continue;
@@ -135,27 +145,50 @@ function pressed(profile: Profile, state: FixtureState, press: SettlePress): Fix
 	return at;
 }
 
-/** What nobody should do to find out how a panel acts: lock it, ask it to set all back, or have it flash. */
-const isRisky = (profile: Profile, state: FixtureState): boolean =>
-	panelOf(state) === 'confirming' ||
-	panelOf(state) === 'locked' ||
-	actingSettings(state).lock === 'on' ||
-	mayFlash(profile, state);
+/**
+ * What nobody should do to find out how a panel acts: lock it, ask it to set all back, have it flash, or set what nobody knows. A value
+ * that only stands on the display counts as set: the real one may act on it as it comes by, and store it by itself.
+ */
+function isRisky(profile: Profile, state: FixtureState): boolean {
+	const panel = profile.panel as KeyedPanel;
+	const is = panelOf(state);
+	const item = itemAt(panel, state.context.path);
+	const isFlat = lawOf(panel).shape === 'flat';
+	if (is === 'confirming' || is === 'locked' || actingSettings(state).lock === 'on') return true;
+	// a function of a flat panel acts as soon as it is come to
+	if (isFlat && isUnknown(item)) return true;
+	const draft = draftOf(state);
+	const shown = 'setting' in item && (draft !== null || isFlat) ? item.setting : null;
+	const acting = actingSettings(state);
+	if (shown === null) return mayFlash(profile, acting, null);
+	const value = draft ?? acting[shown];
+	if (isIdle(value) || (shown === 'lock' && value === 'on')) return true;
+	return mayFlash(profile, { ...acting, [shown]: value }, shown);
+}
+
+/** Whether nobody knows what an item does: on the real one it may do anything. */
+const isUnknown = (item: MenuItem): boolean => item.kind === 'info' && item.shows === 'nothing';
+
+/** Whether a press goes into what nobody knows. */
+const isBlind = ({ panel }: Profile, { context: { path } }: FixtureState, press: SettlePress): boolean =>
+	press.do !== 'wait' && press.key === 'set' && isUnknown(itemAt(panel as KeyedPanel, path));
 
 /**
- * Whether the real one may flash there. It may act on a value that only stands on the display, and a strobe rate may stand at another one
- * than here: so that item is kept off whole.
+ * Whether the real one may flash with these settings. Its strobe rate and its programme may stand elsewhere than here: what would bring
+ * out either is kept off whole.
+ * @param shown the setting that stands on the display, null where none does
  */
-function mayFlash({ panel, programmes }: Profile, state: FixtureState): boolean {
-	const { work, strobe, programme } = actingSettings(state);
-	const flashes = (id: unknown): boolean =>
-		programmes.some((each) => each.id === id && (each.kind === 'strobe' || each.answer === 'flash'));
-	if (strobe > 0 || (work === 'programme' && flashes(programme))) return true;
-	const item = itemAt(panel as KeyedPanel, state.context.path);
-	const isOpen = draftOf(state) !== null || lawOf(panel as KeyedPanel).shape === 'flat';
-	if (!isOpen || !('setting' in item)) return false;
-	return item.setting === 'strobe' || (item.setting === 'programme' && flashes(draftOf(state) ?? programme));
+function mayFlash({ programmes, panel }: Profile, { work, strobe, loss }: Settings, shown: SettingKey | null): boolean {
+	const flashes = programmes.some(({ kind, answer }) => kind === 'strobe' || answer === 'flash');
+	if (strobe > 0 || shown === 'strobe' || (flashes && (work === 'programme' || shown === 'programme'))) return true;
+	if (flashes && shown === 'loss' && loss === 'programme') return true;
+	return shown === 'work' && (work === 'held' || work === 'programme') && hasStrobe(panel as KeyedPanel);
 }
+
+const hasStrobe = ({ menu }: KeyedPanel): boolean =>
+	menu
+		.flatMap((item) => (item.kind === 'menu' ? item.items : [item]))
+		.some((item) => 'setting' in item && item.setting === 'strobe');
 
 /** All that may come of further presses: time is left out, since each press ends as long after the last. */
 const keyOf = (states: readonly FixtureState[]): string =>

@@ -28,6 +28,8 @@ export const panelMarkWords = {
 		`What can ‘${text}’ be set to? Write it after a colon: ${text}: one, two.`,
 	'values-few': ({ text }: { text: string }) =>
 		`‘${text}’ needs two values or more that we know. It does nothing here until then.`,
+	'values-many': ({ text, most }: { text: string; most: number }) =>
+		`‘${text}’ is too long a list. Of those past the first ${most}, the bench has only the ones it knows.`,
 	'values-assumed': ({ text }: { text: string }) =>
 		`We took Off and On for ‘${text}’. Write its values if they differ.`,
 	'range-assumed': ({ text, least, most }: { text: string; least: number; most: number }) =>
@@ -50,8 +52,7 @@ export const panelMarkWords = {
 	'label-long': ({ text, room }: { text: string; room: number }) =>
 		`‘${text}’ is too long: there’s room for ${counted(room, 'sign', 'signs')}. Write what the display shows, then = and what it is.`,
 	'label-twice': ({ text }: { text: string }) => `‘${text}’ is here twice. On the display nobody can tell them apart.`,
-	'setting-twice': ({ text }: { text: string }) =>
-		`‘${text}’ sets the same as a line before it. Check that it’s right.`,
+	'setting-twice': ({ text }: { text: string }) => `‘${text}’ sets the same as a line before it. It does nothing here.`,
 	'too-deep': ({ text }: { text: string }) =>
 		`‘${text}’ goes deeper than the bench can. What’s in it does nothing here.`,
 	'indent-off': ({ text }: { text: string }) =>
@@ -68,6 +69,8 @@ export const panelMarkWords = {
 	'key-missing': ({ key }: { key: string }) =>
 		`No key ${key === 'up' || key === 'right' ? 'goes up' : key === 'down' || key === 'left' ? 'goes down' : key === 'page' ? 'goes to the next function' : 'goes in and keeps'}. Give one of the keys that job.`,
 	'key-twice': () => 'Two keys have the same job. Give each its own.',
+	'panel-off': () =>
+		'We can’t make a panel of this list, so the plain one stands in. Take out the last line you wrote.',
 	'too-long': ({ lines }: { lines: number }) =>
 		`The list was read up to line ${lines}. Leave out what isn’t on the panel.`,
 } as const;

@@ -133,5 +133,8 @@ export const panelSettle = {
 	neitherSays:
 		'Set it back as it was first. Then the question stays open. Check the lines of the menu: one may differ from the real one.',
 	settled: (answer: string) => `Answered: ${answer}. Now set it back as it was.`,
+	slow: 'That took too long to work out. Look in the manual, or answer another question first.',
+	noWorker: 'The part that works this out didn’t come. Check the network, load the page again, and try again.',
+	broke: 'That couldn’t be worked out. Load the page again, and try again.',
 	none: 'No few presses answer what is still open. Look in the manual.',
 } as const;

@@ -169,8 +169,18 @@ export class ItemMaker {
 			if (sense === 'follow' || sense === 'defaults') this.#marks.add('not-acted', place, { text: label });
 			return this.#nothing(head);
 		}
-		if (this.#set.has(sense)) this.#marks.add('setting-twice', place, { text: label });
-		this.#set.add(sense);
+		if (this.#set.has(sense)) {
+			this.#marks.add('setting-twice', place, { text: label });
+			return this.#nothing(head);
+		}
+		const item = this.#setting(line, head, sense);
+		// one that came to nothing leaves its setting to a later line
+		if ('setting' in item) this.#set.add(sense);
+		return item;
+	}
+
+	#setting(line: MenuLine, head: { id: string; label: string; title: string }, sense: SettingKey): LeafItem {
+		const { display, shape } = this.#look;
 		const own = shape === 'flat' && display === 'code' ? head.label.length : 0;
 		const room = MOST_LABEL[display] - own;
 		const range = NUMBERS[sense];

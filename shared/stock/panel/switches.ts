@@ -39,11 +39,10 @@ export class SwitchMaker {
 			const setting = this.#setting(line);
 			if (!setting) continue;
 			const values = listedIn(line);
-			const { options } = this.#values.list(setting, values, MOST_LABEL, line.label);
-			const by = new Map(options.map(({ label, value }) => [label, value]));
-			const sets = (label: string): SomeSettings => {
-				const value = by.get(label.slice(0, MOST_LABEL));
-				if (value === undefined) return {};
+			const listed = this.#values.list(setting, values, MOST_LABEL, line.label);
+			const sets = (at: number): SomeSettings => {
+				const value = listed.sets[at] ?? null;
+				if (value === null) return {};
 				const work = setting === 'held' || setting === 'programme' ? setting : null;
 				return { ...(switches && work ? { work } : {}), [setting]: value } as SomeSettings;
 			};
@@ -54,7 +53,7 @@ export class SwitchMaker {
 				else
 					slides.push({
 						...head,
-						positions: values.map(({ label }) => ({ label: titleOf(label, '-', MOST_LABEL), sets: sets(label) })),
+						positions: values.map(({ label }, at) => ({ label: titleOf(label, '-', MOST_LABEL), sets: sets(at) })),
 					});
 				continue;
 			}
@@ -71,7 +70,7 @@ export class SwitchMaker {
 			fields.push({
 				...head,
 				switches,
-				choices: values.map(({ label }) => ({ title: titleOf(label, '-'), sets: sets(label) })),
+				choices: values.map(({ label }, at) => ({ title: titleOf(label, '-'), sets: sets(at) })),
 			});
 		}
 		return { kind: 'dip', wiring: start, slides, fields };

@@ -48,6 +48,8 @@ export interface PanelMarkFacts {
 	'by-order': { item: string; count: number };
 	/** Values that should be there and are not. */
 	'values-missing': { text: string };
+	/** More values that do nothing here than a list holds: it goes on without those past `most` values. */
+	'values-many': { text: string; most: number };
 	/** Fewer than two values that do something here. */
 	'values-few': { text: string };
 	'values-assumed': { text: string };
@@ -70,6 +72,8 @@ export interface PanelMarkFacts {
 	'no-items': Record<never, never>;
 	'key-missing': { key: PanelKey };
 	'key-twice': { key: PanelKey };
+	/** What was read makes no whole panel, whatever the cause. */
+	'panel-off': Record<never, never>;
 	'too-long': { lines: number };
 }
 
@@ -95,7 +99,12 @@ export type PanelMark = {
 }[PanelMarkCode];
 
 /** Marks with which there is no panel. */
-export const PANEL_STOPS: ReadonlySet<PanelMarkCode> = new Set<PanelMarkCode>(['no-items', 'key-missing', 'key-twice']);
+export const PANEL_STOPS: ReadonlySet<PanelMarkCode> = new Set<PanelMarkCode>([
+	'no-items',
+	'key-missing',
+	'key-twice',
+	'panel-off',
+]);
 
 /** Marks that only say how something was read. */
 export const PANEL_NOTES: ReadonlySet<PanelMarkCode> = new Set<PanelMarkCode>([

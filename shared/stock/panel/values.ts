@@ -1,5 +1,5 @@
 import type { LeafItem, SettingKey, SettingValue } from '../../profile/index.ts';
-import { SETTING_KEYS } from '../../profile/index.ts';
+import { SETTING_KEYS, titleOf } from '../../profile/index.ts';
 import type { Ground } from './ground.ts';
 import type { ListedValue } from './lines.ts';
 import { match, plain } from './senses.ts';
@@ -19,6 +19,11 @@ export const NUMBERS: Partial<Readonly<Record<SettingKey, readonly [least: numbe
 });
 
 const SLEEP_MOST = 120;
+
+/** Most values that do nothing which a list holds: as a profile's schema has it. */
+const MOST_IDLE = 200;
+/** The last place in a list at which one may stand, from 0. */
+const LAST_AT = 511;
 
 /** Senses of the values of one setting, by value. */
 function sensesOf(words: PanelWords, setting: SettingKey): Readonly<Record<string, Sense>> {
@@ -95,16 +100,22 @@ export class ValueReader {
 		const options: Choice['options'] = [];
 		const idle: NonNullable<Choice['idle']> = [];
 		const by = new Map<SettingValue, string>();
+		const sets: (SettingValue | null)[] = [];
+		let isFull = false;
 		const byNumber = this.#numbered(setting, values, item);
 		for (const [at, each] of values.entries()) {
 			const { label } = each;
 			const pick: Pick = { ...each.slot, of: this.#picks(setting) };
 			if (label.length > room) this.#marks.add('label-long', each.place, { text: label, room });
-			const shown = label.slice(0, room);
-			const found = byNumber ? sure(byNumber[at] as string) : this.find(setting, each, true);
+			const shown = titleOf(label, '-', room);
+			// of a long list by number those past the last that is made are unknown
+			const found = byNumber ? known(byNumber[at] ?? null) : this.find(setting, each, true);
 			const other = found.value === null ? undefined : by.get(found.value);
+			sets.push(other === undefined || other === label ? found.value : null);
 			if (found.value === null || other !== undefined) {
-				idle.push({ at, label: shown });
+				if (idle.length < MOST_IDLE && at <= LAST_AT) idle.push({ at, label: shown });
+				else if (!isFull) this.#marks.add('values-many', each.place, { text: item, most: at });
+				isFull ||= idle.at(-1)?.at !== at;
 				if (other !== undefined) this.#marks.add('value-twice', each.place, { text: label, other }, pick);
 				else if (found.how === 'two') this.#marks.add('value-two', each.place, { text: label, item }, pick);
 				else if (found.how === 'none') this.#marks.add('value-unknown', each.place, { text: label, item }, pick);
@@ -116,7 +127,7 @@ export class ValueReader {
 			this.#ground.take(String(found.value));
 			options.push({ value: found.value, label: shown });
 		}
-		return { options, idle };
+		return { options, idle, sets };
 	}
 
 	/** A list that goes by numbers alone, in the order of the chart; null where it is none. */
@@ -129,8 +140,9 @@ export class ValueReader {
 		if (of === 'modes' && values.some((value) => this.#ground.mode(value.label) !== null)) return null;
 		if (of === 'modes' && values.length > this.#ground.modes.length) return null;
 		if (of !== 'modes' && values.some((value) => this.find(setting, value).how === 'exact')) return null;
-		this.#marks.add('by-order', values[0]?.place ?? { line: 1, column: 1, length: 1 }, { item, count: values.length });
-		return this.#ground.byNumber(of, values.length);
+		const ids = this.#ground.byNumber(of, values.length);
+		this.#marks.add('by-order', values[0]?.place ?? { line: 1, column: 1, length: 1 }, { item, count: ids.length });
+		return ids;
 	}
 
 	/** What a value can be picked to be. */
@@ -148,6 +160,8 @@ type Said = { readonly label: string; readonly words: string | null };
 export interface Listed {
 	readonly options: Choice['options'];
 	readonly idle: NonNullable<Choice['idle']>;
+	/** What each of the values sets, in their order; null where it does nothing. */
+	readonly sets: readonly (SettingValue | null)[];
 }
 
 const NONE: Found = { how: 'none', value: null };

@@ -6,7 +6,7 @@ import type { PanelEntry, Question, StockEntry } from '../../../shared/stock/ind
 import type { Seen, SettlePress } from '../../../sim/settle/index.ts';
 import { Button, Live } from '../../ui/index.ts';
 import { keyName, settingTitle, settingValueText } from '../../wording/index.ts';
-import { settlePanel } from './askFile.ts';
+import { fileTrouble, settlePanel } from './askFile.ts';
 import { answerText, withAnswer } from './PanelQuestions.tsx';
 import type { SettleAnswer } from './routes.ts';
 
@@ -21,7 +21,7 @@ interface Props {
 
 /** The check on the real fixture that settles an open question in the fewest presses, one at a time. */
 export function PanelSettle({ entry, panel, profile, onAnswer }: Props): JSX.Element {
-	const [found, set] = useState<SettleAnswer | 'none' | 'working' | null>(null);
+	const [found, set] = useState<Settling>(null);
 	const [left, keepLeft] = useState<Left>({});
 	const [said, say] = useState('');
 	// what was found goes for the panel as it was then
@@ -31,12 +31,7 @@ export function PanelSettle({ entry, panel, profile, onAnswer }: Props): JSX.Ele
 		// an answer as it was assumed leaves the profile as it is
 	}, [profile.id, JSON.stringify(panel.answers)]);
 	const ask = async (still: Left) => {
-		set('working');
-		try {
-			set((await settlePanel(entry, still)) ?? 'none');
-		} catch {
-			set('none');
-		}
+		await workOut(() => settlePanel(entry, still), set);
 	};
 	const see = (question: Question, answers: readonly string[]) => {
 		const [only, other] = answers;
@@ -60,7 +55,17 @@ export function PanelSettle({ entry, panel, profile, onAnswer }: Props): JSX.Ele
 			)}
 			{found === 'working' && <p role="status">{words.working}</p>}
 			{found === 'none' && <p role="status">{words.none}</p>}
-			{found !== null && typeof found === 'object' && (
+			{found !== null && typeof found === 'object' && 'wrong' in found && (
+				<>
+					<p class="field-error" role="alert">
+						{found.wrong}
+					</p>
+					<div class="stock-ways">
+						<Button onClick={() => ask(left)}>{words.begin}</Button>
+					</div>
+				</>
+			)}
+			{found !== null && typeof found === 'object' && 'question' in found && (
 				<Check
 					check={found}
 					profile={profile}
@@ -84,8 +89,26 @@ interface CheckProps {
 	onNeither: () => void;
 }
 
-function Check({ check, profile, onSee, onNeither }: CheckProps): JSX.Element {
+/** How far the next check is: not asked for, being worked out, there is none, it could not be worked out, or it is here. */
+export type Settling = SettleAnswer | { readonly wrong: string } | 'none' | 'working' | null;
+
+/** Works a check out and shows how far it is; what breaks is told as what broke. Never throws. */
+export async function workOut(
+	settle: () => Promise<SettleAnswer | null>,
+	show: (settling: Settling) => void,
+): Promise<void> {
+	show('working');
+	try {
+		show((await settle()) ?? 'none');
+	} catch (error) {
+		show({ wrong: fileTrouble(error, words) });
+	}
+}
+
+/** One check: what to do, what to watch for, and what each sight answers. */
+export function Check({ check, profile, onSee, onNeither }: CheckProps): JSX.Element {
 	const { question, steps, seen, starts } = check;
+	const { ask, care }: { readonly ask: string; readonly care?: string } = panelQuestions.questions[question];
 	const lights = new Set(seen.map(({ light }) => JSON.stringify(light))).size > 1;
 	return (
 		<div class="stock-check">
@@ -94,7 +117,8 @@ function Check({ check, profile, onSee, onNeither }: CheckProps): JSX.Element {
 					{words.care} {words.stop}
 				</strong>
 			</p>
-			<p>{panelQuestions.questions[question].ask}</p>
+			<p>{ask}</p>
+			{care && <p class="field-hint">{care}</p>}
 			<ol>
 				<li>{words.start(starts.map((key) => startText(profile, key)))}</li>
 				{inRuns(steps).map(([press, times], i) => (

@@ -31,6 +31,9 @@ export const settlePanel = (
 /** What went wrong with a question to the worker, as a sentence. @param troubles where it took too long, and where it broke */
 export const fileTrouble = (
 	error: unknown,
-	{ slow, broke }: { readonly slow: string; readonly broke: string },
-): string =>
-	error instanceof Ended && error.because === 'slow' ? slow : troubleText(error, { noWorker: words.noWorker, broke });
+	{
+		slow,
+		broke,
+		noWorker = words.noWorker,
+	}: { readonly slow: string; readonly broke: string; readonly noWorker?: string },
+): string => (error instanceof Ended && error.because === 'slow' ? slow : troubleText(error, { noWorker, broke }));

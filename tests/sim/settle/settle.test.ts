@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { stockNames } from '#words/stock/index.ts';
-import type { KeyedPanel, Profile } from '../../../shared/profile/index.ts';
+import { isIdle, type KeyedPanel, type Profile } from '../../../shared/profile/index.ts';
 import {
 	ANSWERS,
 	blankEntry,
@@ -12,6 +12,7 @@ import {
 import {
 	actingSettings,
 	displayOf,
+	draftOf,
 	driveOf,
 	type FixtureState,
 	inputFrom,
@@ -130,6 +131,66 @@ describe('presses that tell two readings of a panel apart', () => {
 					}
 			}
 		expect(found).toBeGreaterThan(3);
+	});
+
+	// symptom: the walked check passed a value that the real one may act on as it comes by; cause: only what acts here was looked at
+	describe('never pass what the real one may act on', () => {
+		const FLASHES = 'Mode A\n1 Dimmer\n2 Red\n3 Green\n4 Strobe: 0-9 off; 10-255 strobe slow to fast';
+		/** Every draft and item on the way of each check of a panel, as `setting value` or `item label`. */
+		const passedOn = (way: PanelEntry['way'], menu: string, ids: readonly Question[], least = 1): string[] => {
+			const passed: string[] = [];
+			let found = 0;
+			for (const id of ids) {
+				const readings = ANSWERS[id].map((answer) => {
+					const panel = { ...blankPanel(way), menu, answers: { [id]: answer } };
+					const entry = { ...blankEntry('own-1', 'Made up', 0), chart: FLASHES, panel };
+					return { answer, profile: stockFixture(entry, stockNames).profile as Profile };
+				});
+				const steps = tellApart(readings, 8)?.steps ?? [];
+				if (steps.length > 0) found++;
+				for (let n = 1; n <= steps.length; n++)
+					for (const { profile } of readings) {
+						const at = stateAfter(profile, steps.slice(0, n));
+						const item = itemAt(profile.panel as KeyedPanel, at.context.path);
+						passed.push(`item ${item.label}`);
+						if ('setting' in item && draftOf(at) !== null) passed.push(`${item.setting} ${draftOf(at)}`);
+						if (isIdle(draftOf(at) ?? '')) passed.push('idle');
+					}
+			}
+			expect(found).toBeGreaterThanOrEqual(least);
+			return passed;
+		};
+		const ALL = ['acts', 'stores', 'held'] as const;
+
+		it('a programme that may flash, by where the light comes from', () => {
+			for (const way of ['keys', 'knob'] as const) {
+				const light = 'Light comes from: DMX, Auto, Static\nProgramme: Strobe, Fade';
+				expect(passedOn(way, `${light}\nColour: Red, Green`, ALL)).not.toContain('work programme');
+				expect(passedOn(way, `Loss: Hold, Programme\n${light}`, ALL)).not.toContain('loss programme');
+			}
+		});
+
+		it('a static colour that may strobe at a rate nobody sees', () => {
+			expect(passedOn('keys', 'Light comes from: DMX, Static\nStrobe 0-20\nColour: Red, Green', ALL)).not.toContain(
+				'work held',
+			);
+		});
+
+		it('the lock', () => {
+			expect(passedOn('keys', 'Lock: off, on\nLight comes from: DMX, Static', ALL)).not.toContain('lock on');
+		});
+
+		it('a value that nobody knows', () => {
+			const menu = 'Light comes from: DMX, Wobble, Static, Wibble\nColour: Red, Green';
+			expect(passedOn('keys', menu, ALL)).not.toContain('idle');
+		});
+
+		it('a function of a flat panel that nobody knows', () => {
+			const [first, unknown, last] = ['L = Signal loss: Hold, Blackout', 'W = Wobble', 'D = Dimmer 0-100'];
+			expect(passedOn('flat', [first, last, unknown].join('\n'), ['ends'])).toContain('item D');
+			// there is no way but through it
+			expect(passedOn('flat', [first, unknown, last].join('\n'), ['ends'], 0)).toEqual([]);
+		});
 	});
 
 	it('of one reading, of switches, and of two that are alike are none', () => {
