@@ -51,13 +51,18 @@ export function doingText(plan: Plan, before: Plan, change: RowChanges): string[
 	const x = rowWords.metres(row.place.x);
 	const fed = isOnBattery(plan, row) ? does.battery : row.circuit === '' ? does.noCircuit : does.circuit(row.circuit);
 	const moved = [up ? does.moveUp(x) : does.move(x), ...(up ? [does.hang] : [])];
-	// down first, set on the floor, up again, and fed or linked last
-	const doing = [
-		...(moves && wasUp ? [does.down] : []),
-		...setting,
-		...(moves ? moved : []),
-		...(circuit ? [fed] : moves ? [does.link] : []),
+	// what was lowered and stays goes up again as one that is new there does
+	const again = wasUp && !moves ? [does.hang] : [];
+	const charging = circuit && isOnBattery(plan, row);
+	const last = circuit && !charging ? [fed] : moves || again.length > 0 ? [does.link] : [];
+	const onFloor = [...setting, ...(charging ? [fed] : [])];
+	const isWired = onFloor.length === 0 && !moves && !circuit;
+	// down first, set and charged on the floor, up again, and fed or linked last
+	return [
+		...(wasUp ? [moves ? does.down : does.lower] : []),
+		...(isWired ? [does.wires] : onFloor),
+		// hands go to what hangs and stays, for its data cables too
+		...(moves ? moved : again),
+		...last,
 	];
-	// hands go to what hangs and stays, for its data cables too
-	return [...(wasUp && !moves ? [does.lower] : []), ...(doing.length === 0 ? [does.wires] : doing)];
 }
