@@ -19,8 +19,10 @@ export function endName(plans: readonly Plan[], end: CableEnd): string {
 }
 
 /** A sheet that a mark is of, in words. */
-export const sheetName = (plans: readonly Plan[], { sheet, row }: SheetDigest): string =>
-	changeWords.sheet[sheet](row === null ? '' : rowName(plans, row));
+export function sheetName(plans: readonly Plan[], { sheet, row, universe }: SheetDigest): string {
+	const name = row !== null ? rowName(plans, row) : universe === undefined ? '' : changeWords.split(universe);
+	return changeWords.sheet[sheet](name);
+}
 
 function settingText(plan: Plan, before: Plan, { row, is }: RowChanges, key: SettingKey): string[] {
 	const { setting } = changeWords;
