@@ -1,5 +1,6 @@
 import { SETTING_KEYS, type SettingKey } from '../profile/index.ts';
 import { murmur3Text } from '../random/index.ts';
+import { type CableEnd, numberedCables } from './cables.ts';
 import { digestsOf } from './digests.ts';
 import { linesOf } from './line.ts';
 import { profileOf } from './make.ts';
@@ -23,11 +24,6 @@ export interface RowChanges {
 	readonly label: boolean;
 	readonly slip: boolean;
 }
-
-/** An end of a data cable: a fixture by its row id, or the desk or where the line of a universe is split. */
-export type CableEnd =
-	| { readonly is: 'row'; readonly row: string }
-	| { readonly is: 'desk' | 'split'; readonly universe: number };
 
 export interface CableChange {
 	readonly from: CableEnd;
@@ -115,24 +111,18 @@ interface Run extends CableChange {
 }
 
 function cablesOf(plan: Plan): { cables: Map<string, Run>; ends: Set<string> } {
-	const cables = new Map<string, Run>();
+	const cables = new Map(
+		numberedCables(plan).map(({ from, to, length, metres }): [string, Run] => [
+			JSON.stringify([from, to]),
+			{ from, to, length, metres },
+		]),
+	);
 	const ends = new Set<string>();
-	const add = (run: Run): void => {
-		cables.set(JSON.stringify([run.from, run.to]), run);
-	};
-	for (const { universe, runs, feed } of linesOf(plan)) {
-		const desk: CableEnd = { is: 'desk', universe };
-		const split: CableEnd = { is: 'split', universe };
-		if (feed !== null) add({ from: desk, to: split, length: feed, metres: feed });
+	for (const { runs } of linesOf(plan))
 		for (const run of runs) {
-			for (const { from, to, length, metres } of run.cables) {
-				const start: CableEnd = from === null ? (feed === null ? desk : split) : { is: 'row', row: from };
-				add({ from: start, to: { is: 'row', row: to }, length, metres });
-			}
 			const last = run.rows.at(-1);
 			if (last !== undefined && (plan.source === 'desk' || run.rows.length > 1)) ends.add(last);
 		}
-	}
 	return { cables, ends };
 }
 

@@ -1,4 +1,5 @@
 import { murmur3Text } from '../random/index.ts';
+import { cableKey, numberedCables } from './cables.ts';
 import { figuresOf, isOfBattery } from './figures.ts';
 import { type DataLink, linesOf, linksOf } from './line.ts';
 import { isOnBattery } from './make.ts';
@@ -36,6 +37,8 @@ export interface SheetDigest {
 	readonly sheet: 'slip' | 'label' | 'cable' | 'patch' | 'line' | 'load' | 'charge' | 'whole';
 	/** Row id; null for a sheet of all. */
 	readonly row: string | null;
+	/** Of the labels of a cable that goes to a splitter. */
+	readonly universe?: number;
 	readonly digest: string;
 }
 
@@ -62,6 +65,7 @@ export interface PlanDigests {
 export function digestsOf(plan: Plan): PlanDigests {
 	const links = linksOf(plan);
 	const lines = linesOf(plan);
+	const cables = new Map(numberedCables(plan).map((cable) => [cableKey(cable), cable]));
 	const figures = figuresOf(plan);
 	const names = new Map(plan.rows.map(({ id, name }) => [id, name]));
 	const own = new Map(plan.profiles.map((profile) => [profile.id, murmur3Text(JSON.stringify(profile), 0)]));
@@ -94,15 +98,13 @@ export function digestsOf(plan: Plan): PlanDigests {
 		},
 		label: (row) => digestOf(['label', label(row)]),
 		cable(to) {
-			const run = lines.flatMap(({ runs, universe }) =>
-				runs.flatMap(({ cables }) => cables.flatMap((each) => (each.to === to ? [{ ...each, universe }] : []))),
-			);
-			const feed = lines.find(({ universe }) => universe === to)?.feed ?? null;
+			const cable = cables.get(to);
 			return digestOf([
 				'cable',
 				typeof to === 'number' ? to : end(to),
-				run.map(({ from, length, universe }) => [end(from), length, universe]),
-				feed,
+				// its first end and number are printed: a splitter that comes in, or a cable before it, changes them
+				cable ? [cable.n, cable.from.is, cable.from.is === 'row' ? end(cable.from.row) : null] : null,
+				cable ? [cable.length, cable.universe] : null,
 			]);
 		},
 		line: digestOf([
@@ -136,8 +138,13 @@ export function sheetDigests(plan: Plan, before: Plan | null): SheetDigest[] {
 				(from): SheetDigest => ({ sheet: 'slip', row: row.id, digest: digests.slip(row, from, before) }),
 			),
 			{ sheet: 'label', row: row.id, digest: digests.label(row) },
-			{ sheet: 'cable', row: row.id, digest: digests.cable(row.id) },
 		]),
+		...numberedCables(plan).map(({ to }): SheetDigest => {
+			const digest = digests.cable(cableKey({ to }));
+			return to.is === 'row'
+				? { sheet: 'cable', row: to.row, digest }
+				: { sheet: 'cable', row: null, universe: to.universe, digest };
+		}),
 	];
 }
 

@@ -6,9 +6,9 @@
  * Left out: cables that go another way than along the wall, what a hanging point may take.
  */
 export { BREAKER_CURVES, type BreakerCurve } from './breaker.ts';
+export { type CableEnd, cableKey, type NumberedCable, numberedCables } from './cables.ts';
 export {
 	type CableChange,
-	type CableEnd,
 	changesOf,
 	kindOf,
 	type PlanChanges,

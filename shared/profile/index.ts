@@ -45,5 +45,6 @@ export {
 } from './schema.ts';
 export { idText, settingsSchema, someSettingsSchema, whole } from './settings.ts';
 export { readShape, type ShapeCode } from './shape.ts';
+export { needsLaterReader } from './since.ts';
 export { type PanelNames, standInPanel } from './stand-in.ts';
 export { chromaticityOf, type Xyz, xyzOf } from './tristimulus.ts';

@@ -104,7 +104,11 @@ export const tickWords = {
 			`Hands were at ${name}, so these ticks go: ${locale.list(steps)}. Look at each again before you tick it.`,
 		others: 'If anything else came down, or was moved or unplugged, untick that too.',
 		circuit: (name: string) => `Which circuit is ${name} on now?`,
-		circuitHint: 'Ask the electrician. Left empty, its amps count as on no named circuit.',
+		circuitHint: (circuit: string) =>
+			circuit === ''
+				? 'Ask the electrician. Left empty, its amps count as on no named circuit.'
+				: `Ask the electrician. Left empty, its amps still count on circuit ${circuit}.`,
+		circuitUnknown: 'Nobody knows its circuit yet: count its amps as on no named circuit',
 		leave: 'Leave it',
 		full: 'There’s no room left in its note. Shorten that first.',
 		asks: {

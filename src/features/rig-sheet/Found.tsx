@@ -5,8 +5,8 @@ import { type Plan, profileOf, type RowStep, type TickBoard } from '../../../sha
 import { Button, Field, Notice, Title } from '../../ui/index.ts';
 import type { Finding } from '../finder/index.ts';
 import { foundText, noteWith, planAsFound, type StandsAt, standsText, wrongThen } from './foundView.ts';
-import { NumberBox } from './Rows.tsx';
-import { asksCircuit, reopenedBy, rowOfRepair } from './reopened.ts';
+import { CheckBox, NumberBox } from './Rows.tsx';
+import { asksCircuit, circuitAfter, mayBeLit, mayBeUnknown, reopenedBy, rowOfRepair } from './reopened.ts';
 import { withRow } from './view.ts';
 
 const words = tickWords.found;
@@ -55,13 +55,14 @@ export default function Found(props: Props): JSX.Element | null {
 
 function Noted({ plan, board, finding, onNote, onClose, row }: Props & { row: string }): JSX.Element {
 	const [circuit, type] = useState('');
+	const [isUnknown, say] = useState(false);
 	const text = noteWith(board, row, foundText(finding));
 	const at = rowOfRepair(plan, finding);
 	const reopens = reopenedBy(plan, board, finding);
 	const asks = asksCircuit(plan, finding);
 	const note = (isLit: boolean): void => {
 		if (text === null) return;
-		const next = asks && at ? withRow(plan, at.id, { circuit: circuit.trim() }) : plan;
+		const next = asks && at ? withRow(plan, at.id, { circuit: circuitAfter(plan, at, circuit, isUnknown) }) : plan;
 		onNote(row, text, { isLit, reopens, plan: next });
 		onClose();
 	};
@@ -81,22 +82,30 @@ function Noted({ plan, board, finding, onNote, onClose, row }: Props & { row: st
 				</p>
 			)}
 			{asks && at && (
-				<Field
-					label={words.circuit(at.name)}
-					hint={words.circuitHint}
-					value={circuit}
-					maxLength={60}
-					onInput={(event) => type(event.currentTarget.value)}
-				/>
+				<>
+					<Field
+						label={words.circuit(at.name)}
+						hint={words.circuitHint(at.circuit)}
+						value={circuit}
+						maxLength={60}
+						disabled={isUnknown}
+						onInput={(event) => type(event.currentTarget.value)}
+					/>
+					{at.circuit !== '' && mayBeUnknown(plan, at) && (
+						<CheckBox label={words.circuitUnknown} isOn={isUnknown} onChange={say} />
+					)}
+				</>
 			)}
-			<p class="rig-soft">{words.litHint}</p>
+			{mayBeLit(reopens) && <p class="rig-soft">{words.litHint}</p>}
 			<div class="rig-ways">
 				<Button look="main" disabled={text === null} onClick={() => note(false)}>
 					{words.noteIt}
 				</Button>
-				<Button disabled={text === null} onClick={() => note(true)}>
-					{words.noteLit}
-				</Button>
+				{mayBeLit(reopens) && (
+					<Button disabled={text === null} onClick={() => note(true)}>
+						{words.noteLit}
+					</Button>
+				)}
 			</div>
 		</>
 	);

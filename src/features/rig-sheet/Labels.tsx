@@ -1,9 +1,16 @@
 import type { JSX } from 'preact';
 import { useId, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { changeWords, labelWords, printWords, slipWords } from '#words/plan/index.ts';
-import { type Plan, type PlanDigests, type PlanRow, profileOf } from '../../../shared/plan/index.ts';
+import {
+	cableKey,
+	type NumberedCable,
+	numberedCables,
+	type Plan,
+	type PlanDigests,
+	type PlanRow,
+	profileOf,
+} from '../../../shared/plan/index.ts';
 import { Notice } from '../../ui/index.ts';
-import { type NumberedCable, numberedCables } from './cableLabels.ts';
 import { endName } from './changesView.ts';
 import {
 	FIRST_GRID,
@@ -169,12 +176,11 @@ interface CableProps {
 function CableLabel({ plan, cable, end, digests }: CableProps): JSX.Element {
 	const other = end === 'from' ? 'to' : 'from';
 	const name = (which: 'from' | 'to'): string => endName([plan], cable[which]);
-	const to = cable.to.is === 'row' ? cable.to.row : cable.universe;
 	return (
 		<div class="label label-cable">
 			<span class="label-number">{labelWords.cable(cable.n)}</span>
 			<span class="label-mark">
-				{changeWords.mark(digests.cable(to))} · {labelWords.metres(cable.length)}
+				{changeWords.mark(digests.cable(cableKey(cable)))} · {labelWords.metres(cable.length)}
 			</span>
 			<span class="label-name">{labelWords.here[end](name(end))}</span>
 			<span class="label-more">{labelWords.there[other](name(other))}</span>

@@ -1,8 +1,7 @@
 import type { JSX } from 'preact';
 import { useMemo } from 'preact/hooks';
 import { changeWords, figureWords, labelWords, lineWords, printWords } from '#words/plan/index.ts';
-import { linksOf, type Plan } from '../../../shared/plan/index.ts';
-import { numberedCables } from './cableLabels.ts';
+import { linksOf, numberedCables, type Plan } from '../../../shared/plan/index.ts';
 import { endName } from './changesView.ts';
 import { DRAWING, type Lane, lanesOf } from './linePlan.ts';
 import { SheetTable } from './SheetTable.tsx';

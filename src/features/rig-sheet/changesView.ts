@@ -19,8 +19,10 @@ export function endName(plans: readonly Plan[], end: CableEnd): string {
 }
 
 /** A sheet that a mark is of, in words. */
-export const sheetName = (plans: readonly Plan[], { sheet, row }: SheetDigest): string =>
-	changeWords.sheet[sheet](row === null ? '' : rowName(plans, row));
+export function sheetName(plans: readonly Plan[], { sheet, row, universe }: SheetDigest): string {
+	const name = row !== null ? rowName(plans, row) : universe === undefined ? '' : changeWords.split(universe);
+	return changeWords.sheet[sheet](name);
+}
 
 function settingText(plan: Plan, before: Plan, { row, is }: RowChanges, key: SettingKey): string[] {
 	const { setting } = changeWords;
@@ -51,13 +53,18 @@ export function doingText(plan: Plan, before: Plan, change: RowChanges): string[
 	const x = rowWords.metres(row.place.x);
 	const fed = isOnBattery(plan, row) ? does.battery : row.circuit === '' ? does.noCircuit : does.circuit(row.circuit);
 	const moved = [up ? does.moveUp(x) : does.move(x), ...(up ? [does.hang] : [])];
-	// down first, set on the floor, up again, and fed or linked last
-	const doing = [
-		...(moves && wasUp ? [does.down] : []),
-		...setting,
-		...(moves ? moved : []),
-		...(circuit ? [fed] : moves ? [does.link] : []),
+	// what was lowered and stays goes up again as one that is new there does
+	const again = wasUp && !moves ? [does.hang] : [];
+	const charging = circuit && isOnBattery(plan, row);
+	const last = circuit && !charging ? [fed] : moves || again.length > 0 ? [does.link] : [];
+	const onFloor = [...setting, ...(charging ? [fed] : [])];
+	const isWired = onFloor.length === 0 && !moves && !circuit;
+	// down first, set and charged on the floor, up again, and fed or linked last
+	return [
+		...(wasUp ? [moves ? does.down : does.lower] : []),
+		...(isWired ? [does.wires] : onFloor),
+		// hands go to what hangs and stays, for its data cables too
+		...(moves ? moved : again),
+		...last,
 	];
-	// hands go to what hangs and stays, for its data cables too
-	return [...(wasUp && !moves ? [does.lower] : []), ...(doing.length === 0 ? [does.wires] : doing)];
 }

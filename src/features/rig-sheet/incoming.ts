@@ -1,6 +1,6 @@
 import { mergedTicks, newIn, type Plan, type RigTicks } from '../../../shared/plan/index.ts';
 import type { BrowserStore } from '../../storage/index.ts';
-import { keepRig, type RigHold, rigText } from './keep.ts';
+import { keepRig, leanPlan, type RigHold, rigText } from './keep.ts';
 import { type PlanReading, readPlanText } from './reading.ts';
 import { ticksKeeper } from './ticksKeep.ts';
 
@@ -48,7 +48,7 @@ export async function openedFrom(
 	const fresh = ticks ? bringTicks(store, id, ticks, now) : { count: 0, by: [] };
 	if (here === null)
 		return { plan, hold: { id, from: null }, before, came: fresh.count === 0 ? null : { ...fresh, plan: null } };
-	const isSame = JSON.stringify(here.plan) === JSON.stringify(plan);
+	const isSame = JSON.stringify(leanPlan(here.plan)) === JSON.stringify(leanPlan(plan));
 	// what sheets elsewhere were printed from is known here too from now on
 	const hold =
 		here.before === undefined && before

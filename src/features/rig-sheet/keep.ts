@@ -1,4 +1,5 @@
 import type { Plan, RigTicks } from '../../../shared/plan/index.ts';
+import { needsLaterReader } from '../../../shared/profile/index.ts';
 import {
 	type BrowserStore,
 	dropText,
@@ -35,17 +36,40 @@ export interface BesidePlan {
 	readonly before?: Plan;
 }
 
+/** A plan without what stands empty in it: an older site refuses a box it doesn't know, empty or not. */
+export function leanPlan({ supply, surge = {}, rows, ...rest }: Plan): Plan {
+	const { link = null, curve = null, ...feed } = supply;
+	return {
+		...rest,
+		supply: { ...feed, ...(link === null ? {} : { link }), ...(curve === null ? {} : { curve }) },
+		...(Object.keys(surge).length === 0 ? {} : { surge }),
+		rows: rows.map(({ tilt = 0, ...row }) => (tilt === 0 ? row : { ...row, tilt })),
+	};
+}
+
 /** Whether a plan says what only the second version of kept rigs has. */
-const isSecond = ({ supply, surge, rows }: Plan): boolean =>
-	'link' in supply || 'curve' in supply || surge !== undefined || rows.some((row) => 'tilt' in row);
+function isSecond(plan: Plan): boolean {
+	const { supply, surge, rows, profiles } = leanPlan(plan);
+	return (
+		'link' in supply ||
+		'curve' in supply ||
+		surge !== undefined ||
+		rows.some((row) => 'tilt' in row) ||
+		profiles.some(needsLaterReader)
+	);
+}
 
 /** The version of what is written: the first wherever an older site can read it, since phones of a crew are not all as new. */
 export const rigVersion = (plan: Plan, before?: Plan): number =>
 	[plan, ...(before ? [before] : [])].some(isSecond) ? rigs.version : 1;
 
 /** A plan as it is kept, saved to a file and sent. @param now ms since 1970 */
-export const planText = (plan: Plan, now: number, beside: BesidePlan = {}): string =>
-	JSON.stringify({ version: rigVersion(plan, beside.before), at: now, plan, ...beside });
+export const planText = (plan: Plan, now: number, beside: BesidePlan = {}): string => {
+	const { before } = beside;
+	const version = rigVersion(plan, before);
+	const its = { ...beside, ...(before ? { before: leanPlan(before) } : {}) };
+	return JSON.stringify({ version, at: now, plan: leanPlan(plan), ...its });
+};
 
 /** The text of a kept rig; null where there is none. */
 export const rigText = (store: BrowserStore, id: string): string | null => textAt(store, keyOf(id));

@@ -2,6 +2,7 @@ import {
 	isOnBattery,
 	type Plan,
 	type PlanRow,
+	profileOf,
 	type RowStep,
 	stepsOf,
 	type TickBoard,
@@ -69,6 +70,23 @@ export const asksCircuit = (plan: Plan, finding: Finding): boolean => {
 	const row = rowOfRepair(plan, finding);
 	return finding.done?.repair === 'other-socket' && row !== undefined && !isOnBattery(plan, row);
 };
+
+/** Whether a plan may say of a row that its circuit is not known: with a battery, none named says that it runs on that. */
+export const mayBeUnknown = (plan: Plan, { profile }: PlanRow): boolean => !profileOf(plan, profile)?.power.battery;
+
+/**
+ * A row's circuit after its light went to another socket: the one that is named; with none, the one it had.
+ * @param typed what stands in the box
+ * @param isUnknown the person says that nobody knows it; counts only where it may be unknown
+ */
+export const circuitAfter = (plan: Plan, row: PlanRow, typed: string, isUnknown: boolean): string =>
+	isUnknown && mayBeUnknown(plan, row) ? '' : typed.trim() || row.circuit;
+
+const BEFORE_LIT: readonly TickStep[] = ['off', 'hung', 'bond'];
+
+/** Whether a light may be ticked as lit while these are unticked: not where clamp, second fixing or supply are to be looked at first. */
+export const mayBeLit = (reopens: readonly RowStep[]): boolean =>
+	!reopens.some(({ step }) => BEFORE_LIT.includes(step));
 
 /** Steps ticked before a repair that somebody must look at again after it. Of a light that was swapped, all of them. */
 export function reopenedBy(plan: Plan, { state }: TickBoard, finding: Finding): RowStep[] {

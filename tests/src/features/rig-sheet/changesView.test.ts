@@ -36,11 +36,35 @@ describe('what is done at one light', () => {
 	});
 
 	it('begins with lowering it where hands go to what hangs and stays: for its panel, its circuit or its cables', () => {
-		expect(doing(withRow(bar, { address: 400 }), bar)[0]).toBe(does.lower);
-		expect(doing(withRow(bar, { circuit: 'B' }), bar)).toEqual([does.lower, does.circuit('B')]);
+		const set = doing(withRow(bar, { address: 400 }), bar);
+		expect(set.map((line) => (isSet(line) ? 'set' : line))).toEqual([does.lower, 'set', does.hang, does.link]);
+		expect(doing(withRow(bar, { circuit: 'B' }), bar)).toEqual([does.lower, does.hang, does.circuit('B')]);
 		const fewer = { ...plan, rows: plan.rows.filter(({ id }) => id !== wash) };
-		expect(doing(fewer, bar)).toEqual([does.lower, does.wires]);
+		expect(doing(fewer, bar)).toEqual([does.lower, does.wires, does.hang, does.link]);
 		expect(doing(withRow(wash, { address: 400 }), wash)).not.toContain(does.lower);
+	});
+
+	it('never leaves down what is lowered or moved overhead: up with clamp and second fixing, then fed or linked, last', () => {
+		const mains = { place: { x: 3, y: 5, throw: 3, overhead: true } };
+		const hung = withRow(wash, { ...mains, circuit: 'A' });
+		for (const [now, before] of [
+			[withRow(wash, { address: 400 }, hung), hung],
+			[withRow(wash, { circuit: 'B' }, hung), hung],
+			[withRow(wash, { circuit: 'B', address: 400 }, hung), hung],
+			[withRow(wash, { place: { ...mains.place, x: 9 } }, hung), hung],
+			[hung, plan],
+		] as const) {
+			const lines = doing(now, wash, before);
+			expect(lines.at(-2)).toBe(does.hang);
+			expect([does.link, does.circuit('A'), does.circuit('B')]).toContain(lines.at(-1));
+		}
+		// on its battery from now on, it is charged before it is out of reach
+		expect(doing(withRow(wash, { circuit: '' }, hung), wash, hung)).toEqual([
+			does.lower,
+			does.battery,
+			does.hang,
+			does.link,
+		]);
 	});
 
 	it('ends with linking it again where it moves', () => {

@@ -1,10 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { emptyPlan, packed, withRows } from '../../../../shared/plan/index.ts';
+import { bundledProfile } from '../../../../shared/profile/index.ts';
 import { bundledRig } from '../../../../shared/sheet/index.ts';
 import { beginOn } from '../../../../src/features/finder/begin.ts';
 import { readStored } from '../../../../src/features/finder/reading.ts';
 import { benchText } from '../../../../src/features/rig/index.ts';
 import { holdsPlan, planLink } from '../../../../src/features/rig-sheet/handing.ts';
+import { openedFrom } from '../../../../src/features/rig-sheet/incoming.ts';
 import {
 	forgetRig,
 	keepRig,
@@ -131,6 +133,63 @@ describe('a rig on its way', () => {
 		expect(await planLink(plan, 1)).toMatch(/^#plan=1\./);
 		expect(await planLink(second, 1)).toMatch(/^#plan=2\./);
 		for (const each of [plan, second]) expect(await readPlanText(planText(each, 1))).toMatchObject({ plan: each });
+	});
+
+	// symptom: an older site called a link with a crew's own panel in it damaged, and nobody was told to load the page again
+	it('writes the second version where a fixture of one’s own has a panel that only that one has', () => {
+		const own = bundledProfile('picket-8');
+		if (own?.panel.kind !== 'code' && own?.panel.kind !== 'text') throw new Error('no panel with keys');
+		const { panel } = own;
+		const version = (menu: typeof panel.menu, more: object = {}): unknown => {
+			const profiles = [{ ...own, id: 'own-1', panel: { ...panel, ...more, menu } }];
+			return JSON.parse(planText({ ...plan, profiles }, 1)).version;
+		};
+		const says: typeof panel.menu = [{ kind: 'info', id: 'says', label: 'VER', title: 'Says', shows: 'nothing' }];
+		const choice = panel.menu
+			.flatMap((item) => (item.kind === 'menu' ? item.items : [item]))
+			.find((item) => item.kind === 'choice');
+		if (choice?.kind !== 'choice') throw new Error('no list');
+		const listed = { ...choice, idle: [{ at: 0, label: 'AUX' }] };
+		const under = (items: (typeof choice)[]): typeof panel.menu => [
+			...panel.menu,
+			{ kind: 'menu', id: 'more', label: 'MORE', title: 'More', items },
+		];
+		expect(version(panel.menu)).toBe(1);
+		expect(version(under([choice]))).toBe(1);
+		expect(version(panel.menu, { printed: { up: 'VAL' } })).toBe(2);
+		expect(version([...panel.menu, ...says])).toBe(2);
+		expect(version([...panel.menu, listed])).toBe(2);
+		expect(version(under([listed]))).toBe(2);
+	});
+
+	// symptom: a box that was filled and emptied kept a rig from older phones for good; an empty one is left out, as they know none
+	it('goes back to the first version once what only the second one has is emptied', async () => {
+		const first = packed(withRows(emptyPlan('Barn'), [{ profile: 'picket-8' }], nameOf)).plan;
+		const emptied = {
+			...first,
+			supply: { ...first.supply, link: null, curve: null },
+			surge: {},
+			rows: first.rows.map((row) => ({ ...row, tilt: 0 })),
+		};
+		expect(planText(emptied, 1)).toBe(planText(first, 1));
+		expect(planText(first, 1, { before: emptied })).toBe(planText(first, 1, { before: first }));
+		expect(await planLink(emptied, 1)).toMatch(/^#plan=1\./);
+		// kept with its empty boxes before this, it is the same plan as comes in without
+		const text = JSON.stringify({ version: 2, at: 1, plan: emptied });
+		const { store } = memory({ [KEPT.rigs.key + ID]: text });
+		const opened = await openedFrom(store, { is: 'plan', plan: first, id: ID }, 2);
+		expect(opened.came?.plan).toBeNull();
+		const filled = [
+			{ ...emptied, supply: { ...emptied.supply, link: 13 } },
+			{ ...emptied, supply: { ...emptied.supply, curve: 'B' as const } },
+			{ ...emptied, surge: { 'picket-8': 20 } },
+			{ ...emptied, rows: first.rows.map((row) => ({ ...row, tilt: -5 })) },
+		];
+		for (const each of filled) {
+			expect(JSON.parse(planText(each, 1)).version).toBe(2);
+			const read = await readPlanText(planText(each, 1));
+			expect(read.is === 'plan' && planText(read.plan, 1)).toBe(planText(each, 1));
+		}
 	});
 
 	it('has the finder begin on one of its fixtures; a walk that stood there is set aside', async () => {

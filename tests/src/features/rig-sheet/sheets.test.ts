@@ -7,13 +7,17 @@ import {
 	type Figure,
 	type FigureId,
 	linesOf,
+	type NumberedCable,
+	numberedCables,
+	type Plan,
 	packed,
 	planSheet,
 	readDigest,
+	sheetDigests,
 	verdictOn,
 	withRows,
 } from '../../../../shared/plan/index.ts';
-import { numberedCables } from '../../../../src/features/rig-sheet/cableLabels.ts';
+import { endName, sheetName } from '../../../../src/features/rig-sheet/changesView.ts';
 import { figureSays, overSays } from '../../../../src/features/rig-sheet/figureSays.ts';
 import {
 	FIRST_GRID,
@@ -177,6 +181,74 @@ describe('the line on paper', () => {
 			expect(verdictOn(mark, moved, plan), sheet).toMatchObject({ is: 'old', of: { sheet } });
 			expect(changeWords.sheet).toHaveProperty(sheet);
 		}
+	});
+});
+
+describe('the mark on a cable’s labels', () => {
+	const many = (count: number) =>
+		packed(
+			withRows(
+				emptyPlan('Barn'),
+				Array.from({ length: count }, () => ({ profile: 'tallow-6' })),
+				nameOf,
+			),
+		).plan;
+	const markOf = (of: Plan, { to }: NumberedCable): string =>
+		digestsOf(of).cable(to.is === 'row' ? to.row : to.universe);
+
+	// symptom: the mark on the cable from desk to splitter was of no sheet
+	it('is known of each cable, and named by where it goes', () => {
+		const drawn = fc.oneof(
+			plans.map((plan) => packed(plan).plan),
+			fc.integer({ min: 30, max: 70 }).map(many),
+		);
+		fc.assert(
+			fc.property(drawn, (plan) => {
+				const cables = numberedCables(plan);
+				for (const cable of cables) {
+					const verdict = verdictOn(markOf(plan, cable), plan, null);
+					expect(verdict).toMatchObject({ is: 'current', of: { sheet: 'cable' } });
+					if (verdict.of)
+						expect(sheetName([plan], verdict.of)).toBe(changeWords.sheet.cable(endName([plan], cable.to)));
+				}
+				expect(new Set(cables.map((cable) => markOf(plan, cable))).size).toBe(cables.length);
+				expect(sheetDigests(plan, null).filter(({ sheet }) => sheet === 'cable')).toHaveLength(cables.length);
+			}),
+			{ numRuns: runs(40) },
+		);
+	});
+
+	// symptom: one more light brought a splitter in, and ‘from the desk’ on the first label still passed for right
+	it('is another where its first end, its number or its length is, and the same where none is', () => {
+		const [one, two] = [many(32), many(33)];
+		const to = (of: Plan, row: string): NumberedCable => {
+			const found = numberedCables(of).find((each) => each.to.is === 'row' && each.to.row === row);
+			if (!found) throw new Error(row);
+			return found;
+		};
+		const row = one.rows[0]?.id ?? '';
+		expect([to(one, row).from.is, to(two, row).from.is]).toEqual(['desk', 'split']);
+		fc.assert(
+			fc.property(fc.integer({ min: 1, max: 70 }), fc.integer({ min: 1, max: 70 }), (a, b) => {
+				const [was, is] = [many(a), many(b)];
+				for (const cable of numberedCables(was)) {
+					const its =
+						cable.to.is === 'row' && is.rows.find((each) => cable.to.is === 'row' && each.id === cable.to.row);
+					if (!its) continue;
+					const now = to(is, its.id);
+					const says = ({ n, from, length }: NumberedCable, of: Plan): unknown => [n, endName([of], from), length];
+					expect(markOf(was, cable) === markOf(is, now)).toBe(
+						JSON.stringify(says(cable, was)) === JSON.stringify(says(now, is)),
+					);
+				}
+			}),
+			{ numRuns: runs(30) },
+		);
+		// renumbered alone: from the same end, as long as before
+		const later = one.rows[5]?.id ?? '';
+		const fewer = { ...one, rows: one.rows.slice(1) };
+		expect(to(fewer, later).n).not.toBe(to(one, later).n);
+		expect(markOf(fewer, to(fewer, later))).not.toBe(markOf(one, to(one, later)));
 	});
 });
 

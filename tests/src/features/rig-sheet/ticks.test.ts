@@ -2,10 +2,11 @@ import { h } from 'preact';
 import { renderToString } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
 import { cautions } from '#words/cautions/index.ts';
-import { stepNames, stepShort, warningWords } from '#words/plan/index.ts';
+import { stepNames, stepShort, tickWords, warningWords } from '#words/plan/index.ts';
 import {
 	boardOf,
 	emptyPlan,
+	isOnBattery,
 	LONGEST_NOTE,
 	linksOf,
 	mergedTicks,
@@ -28,7 +29,13 @@ import { planLink } from '../../../../src/features/rig-sheet/handing.ts';
 import { openedFrom } from '../../../../src/features/rig-sheet/incoming.ts';
 import { forgetRig, keepRig, keptRigs, planText, rigKeeper } from '../../../../src/features/rig-sheet/keep.ts';
 import { readPlanLink, readPlanText } from '../../../../src/features/rig-sheet/reading.ts';
-import { asksCircuit, reopenedBy, rowOfRepair } from '../../../../src/features/rig-sheet/reopened.ts';
+import {
+	asksCircuit,
+	circuitAfter,
+	mayBeLit,
+	reopenedBy,
+	rowOfRepair,
+} from '../../../../src/features/rig-sheet/reopened.ts';
 import { TickCard } from '../../../../src/features/rig-sheet/TickCard.tsx';
 import { keepInitials, keptInitials, readInitials, ticksKeeper } from '../../../../src/features/rig-sheet/ticksKeep.ts';
 import { cautionsAt, stepDetail } from '../../../../src/features/rig-sheet/ticksView.ts';
@@ -346,23 +353,63 @@ describe('what the finder found', () => {
 			expect(reopenedBy(plan, board(ticked), unknown)).toEqual(reopens('swap-fixture', hung.id));
 		});
 
-		it('says so above its buttons, and asks the circuit there', () => {
-			const done = { repair: 'other-socket', place: hung.id };
-			const html = renderToString(
+		const shown = (of: Plan, row: string, repair: RepairId): string =>
+			renderToString(
 				h(Found, {
-					plan,
+					plan: of,
 					board: board(ticked),
-					finding: { ...finding, fixture: hung.id, done },
+					finding: { ...finding, fixture: row, done: { repair, place: row } },
 					onNote: () => {},
 					onPlan: () => {},
 					onClose: () => {},
 				}),
 			);
+
+		it('says so above its buttons, and asks the circuit there', () => {
+			const html = shown(plan, hung.id, 'other-socket');
 			const at = (text: string): number => html.indexOf(text);
 			for (const text of ['these ticks go: supply off and link.', `Which circuit is ${hung.name} on now?`]) {
 				expect(at(text), text).toBeGreaterThan(-1);
 				expect(at(text), text).toBeLessThan(at('Note it'));
 			}
+		});
+
+		// symptom: with the box left empty a light on a circuit went over to its battery, and its amps left every sum
+		it('keeps the circuit of a light on another socket until one is named; with a battery it can’t be taken off', () => {
+			const fed = withRow(plan, 'wash-1', { circuit: 'A' });
+			for (const [of, id, hasBattery] of [
+				[fed, 'wash-1', true],
+				[plan, hung.id, false],
+			] as const) {
+				const row = of.rows.find((each) => each.id === id);
+				if (!row) throw new Error(id);
+				for (const [typed, isUnknown, circuit] of [
+					['', false, 'A'],
+					['  ', false, 'A'],
+					[' B ', false, 'B'],
+					['B', true, hasBattery ? 'B' : ''],
+					['', true, hasBattery ? 'A' : ''],
+				] as const) {
+					expect(circuitAfter(of, row, typed, isUnknown), `${id} ‘${typed}’`).toBe(circuit);
+					const next = withRow(of, id, { circuit: circuitAfter(of, row, typed, isUnknown) });
+					expect(next.rows.some((each) => each.id === id && isOnBattery(next, each))).toBe(false);
+				}
+				const html = shown(of, id, 'other-socket');
+				expect(html).toContain(tickWords.found.circuitHint('A'));
+				expect(html.includes(tickWords.found.circuitUnknown)).toBe(!hasBattery);
+			}
+		});
+
+		// symptom: 'tick Lit' stood right under 'look at each again before you tick it'
+		it('offers to tick ‘Lit’ only where clamp, second fixing and supply stay ticked', () => {
+			for (const repair of REPAIR_IDS) {
+				const steps = reopens(repair, hung.id);
+				const stays = steps.every(({ step }) => !['hung', 'bond', 'off'].includes(step));
+				expect(mayBeLit(steps), repair).toBe(stays);
+				for (const text of [tickWords.found.noteLit, tickWords.found.litHint])
+					expect(shown(plan, hung.id, repair).includes(text), repair).toBe(stays);
+			}
+			expect([mayBeLit([]), mayBeLit([{ row: hung.id, step: 'linked' }])]).toEqual([true, true]);
 		});
 
 		it('only what was ticked, and nothing where no repair was done', () => {
