@@ -50,6 +50,7 @@ export {
 	thingAt,
 } from './kept.ts';
 export { deflateText, fromBase64url, inflateText, toBase64url } from './packed.ts';
+export { readBuzz, writeBuzz } from './pages/buzz.ts';
 export { resultsText } from './pages/done.ts';
 export { offlineChannel } from './pages/offline.ts';
 export { readTheme, type Theme, themes, writeTheme } from './pages/theme.ts';

@@ -49,6 +49,8 @@ export const KEPT = Object.freeze({
 	lastPaper: { key: 'prep-bay.sitting.last', version: 1, bounds: LINK_BOUNDS },
 	/** Tasks half done, each under the name of its results and its seed. */
 	unfinished: { key: 'prep-bay.unfinished.', names: /^[a-z0-9-]+\.\d+$/, version: 1, bounds: LINK_BOUNDS },
+	/** Whether keys and ticks buzz, where that is switched off. Its key stands in `pages/buzz.ts` too. */
+	buzz: { key: 'prep-bay.buzz', version: 1, bounds: LINK_BOUNDS },
 	/** The choice of look. Its key stands in `pages/theme.ts` and in the early script too. */
 	theme: { key: 'prep-bay.theme', version: 1, bounds: LINK_BOUNDS },
 } satisfies Readonly<Record<string, KeptThing>>);

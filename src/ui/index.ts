@@ -16,3 +16,4 @@ export { AnswerSign, answerDrawing, ComplaintSign } from './Sign.tsx';
 export { Tape, type TapeProps } from './Tape.tsx';
 export { Title, type TitleProps } from './Title.tsx';
 export { Toggle, type ToggleProps } from './Toggle.tsx';
+export { useAwake } from './useAwake.ts';

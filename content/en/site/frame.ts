@@ -18,6 +18,7 @@ export const frame = {
 	/** On the cross that leads out of a task. */
 	leave: 'Leave this task',
 	theme: { heading: 'Look', words: { system: 'As the device', light: 'Light', dark: 'Dark', backstage: 'Backstage' } },
+	buzz: 'Keys and ticks buzz',
 	update: {
 		words:
 			'A new version is ready. Taking it loads every open page of Prep Bay again, once nothing is under way in any of them.',

@@ -41,6 +41,7 @@ export const keptWords = {
 		sitting: 'Answers to quizzes',
 		lastPaper: 'The quiz you began last',
 		unfinished: 'Tasks half done',
+		buzz: 'That keys and ticks don’t buzz',
 		theme: 'Your choice of look',
 	},
 	ofAside: {
@@ -58,6 +59,7 @@ export const keptWords = {
 		sitting: 'Answers to a quiz',
 		lastPaper: 'A quiz',
 		unfinished: 'A task half done',
+		buzz: 'Whether keys and ticks buzz',
 		theme: 'A choice of look',
 	},
 	why: {

@@ -26,6 +26,7 @@ export default function DipPanel({ fixture, name, panel, display }: Props): JSX.
 						type="button"
 						role="switch"
 						class="dip"
+						data-buzz="done"
 						disabled={off}
 						aria-checked={up}
 						aria-label={`${backWords.switchName(i + 1)}: ${up ? backWords.up : backWords.down}`}

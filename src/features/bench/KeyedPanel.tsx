@@ -93,6 +93,7 @@ function KeyButton({ name, label, keys, off }: KeyProps): JSX.Element {
 			class="key"
 			disabled={off}
 			data-key={name}
+			data-buzz="press"
 			onPointerDown={(event) => {
 				if (event.button !== 0) return;
 				event.currentTarget.setPointerCapture(event.pointerId);

@@ -2,7 +2,7 @@ import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { finderWords, quickWords, startWords } from '#words/finder/index.ts';
 import { useUnderWay } from '../../site/updates/index.ts';
-import { Button } from '../../ui/index.ts';
+import { Button, useAwake } from '../../ui/index.ts';
 import { Allowed } from './Allowed.tsx';
 import { CheckCard } from './CheckCard.tsx';
 import { Log } from './Log.tsx';
@@ -20,6 +20,7 @@ const PlanMayBeWrong = later(() => import('./PlanMayBeWrong.tsx'), true);
 /** The walk: one check or the verdict, the suspects beside it, the log under it. */
 export function WalkScreen({ store, scene }: { store: FinderStore; scene: FinderScene }): JSX.Element {
 	const { view, laid, allows, stage, walk } = scene;
+	useAwake();
 	useUnderWay(view !== null && !view.verdict, true);
 	return (
 		<div class="walk">

@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import { stepNames, stepShort, tickWords } from '#words/plan/index.ts';
 import type { RowStep } from '../../../shared/plan/index.ts';
-import { Button, Live } from '../../ui/index.ts';
+import { Button, Live, useAwake } from '../../ui/index.ts';
 
 interface Props {
 	/** Null where all is ticked. */
@@ -19,6 +19,7 @@ interface Props {
 
 /** What is next, in reach of the thumb. */
 export function TickBar({ next, name, isOpen, warnings, onTick, onShow, onLater }: Props): JSX.Element {
+	useAwake();
 	const warned = (
 		<>
 			{warnings.map((each) => (
@@ -44,7 +45,7 @@ export function TickBar({ next, name, isOpen, warnings, onTick, onShow, onLater 
 				<span class="rig-soft">{tickWords.next}</span> <strong>{name}</strong>: {stepNames[next.step]}
 			</p>
 			{isOpen ? (
-				<Button look="main" aria-label={tickWords.tickOne(short, name)} onClick={() => onTick(next)}>
+				<Button look="main" data-buzz="done" aria-label={tickWords.tickOne(short, name)} onClick={() => onTick(next)}>
 					{tickWords.tick}
 				</Button>
 			) : (

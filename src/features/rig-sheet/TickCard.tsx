@@ -182,6 +182,7 @@ function StepBox({ plan, row, link, board, step, onTick }: StepProps): JSX.Eleme
 		<label class="tick-step" data-standing={standing}>
 			<input
 				type="checkbox"
+				data-buzz="done"
 				checked={standing === 'done'}
 				onChange={(event) => onTick(step, event.currentTarget.checked)}
 			/>

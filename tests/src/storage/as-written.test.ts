@@ -14,7 +14,7 @@ import { readPlanText } from '../../../src/features/rig-sheet/reading.ts';
 import { keptInitials, ticksKeeper } from '../../../src/features/rig-sheet/ticksKeep.ts';
 import { openStock } from '../../../src/features/stock/keep.ts';
 import { takeUp } from '../../../src/features/unfinished/index.ts';
-import { asidesIn, KEPT, type KeptId, readTheme } from '../../../src/storage/index.ts';
+import { asidesIn, KEPT, type KeptId, readBuzz, readTheme } from '../../../src/storage/index.ts';
 import { pair } from '../features/rig/sheets.ts';
 import { memory } from './memory.ts';
 
@@ -129,6 +129,9 @@ const opens: Readonly<Record<KeptId, () => unknown>> = {
 		expect(left?.attempt).toEqual({ hints: 2, misses: 1, done: false, fresh: true });
 		expect(left?.store?.rig.log).toHaveLength(1);
 	},
+	buzz() {
+		expect(readBuzz(device().store)).toBe(false);
+	},
 	theme() {
 		expect(readTheme(device().store)).toBe('light');
 		// the one key that stands in three places: the early script must stay in the page, and shares nothing
@@ -174,6 +177,7 @@ describe('what earlier code wrote opens', () => {
 			'sitting prep-bay.sitting. 1',
 			'lastPaper prep-bay.sitting.last 1',
 			'unfinished prep-bay.unfinished. 1',
+			'buzz prep-bay.buzz 1',
 			'theme prep-bay.theme 1',
 		]);
 	});

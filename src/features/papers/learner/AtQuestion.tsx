@@ -2,7 +2,7 @@ import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { sitWords } from '#words/papers/index.ts';
 import type { Answer } from '../../../../shared/paper/index.ts';
-import { Button, Notice } from '../../../ui/index.ts';
+import { Button, Notice, useAwake } from '../../../ui/index.ts';
 import { troubleText } from '../asking.ts';
 import { Chart } from '../Chart.tsx';
 import type { MarkedView, PaperView } from '../view.ts';
@@ -33,6 +33,7 @@ export function AtQuestion(props: Props): JSX.Element | null {
 	const [trouble, setTrouble] = useState('');
 	const question = paper.questions[sitting.at];
 	const told = question !== undefined && sitting.told.includes(question.id);
+	useAwake();
 	useEffect(() => heading.current?.focus(), []);
 	useEffect(() => {
 		if (told && question && !marked)
