@@ -17,7 +17,7 @@ const codeSplitting: Exclude<Rolldown.OutputOptions['codeSplitting'], boolean | 
 		{
 			name: 'rig',
 			tags: ['$initial'],
-			test: /\/(sim\/(rig|fixture|line|light|event)|shared\/(dmx|memo|optics|power|profile|random|sheet))\/|\/node_modules\/(xstate|culori)\//,
+			test: /\/(sim\/(rig|fixture|line|light|event)|shared\/(dmx|memo|optics(?!\/row)|power|profile|random|sheet(?!\/quick)))\/|\/node_modules\/(xstate|culori)\//,
 		},
 		{
 			name: 'words',

@@ -1,12 +1,19 @@
 import type { JSX, RefObject } from 'preact';
 import { useLayoutEffect, useState } from 'preact/hooks';
 import type { Port } from '../../../shared/sheet/index.ts';
-import { cableLines, type PagePoint } from './cableLines.ts';
+import { cableLines, carriedBy, type PagePoint } from './cableLines.ts';
 import { useSeen } from './view.ts';
 
 /** Cables drawn between the sockets of a box; the list of cables tells the same in words. */
 export function CableLines({ box }: { box: RefObject<HTMLElement> }): JSX.Element {
-	const [sheet, cables, hand] = useSeen(({ store, hand }) => [store.rig.sheet, store.rig.gear.cables, hand]);
+	const [sheet, cables, hand, told] = useSeen(({ store, hand, why }) => {
+		const { sheet, gear } = store.rig;
+		const lampOf = (id: string) => (gear.units.has(id) ? store.look(id).lamps.data : undefined);
+		// where the rig is not to give anything away, a cable is a cable
+		const told = why ? gear.cables.map((cable) => carriedBy(cable, lampOf) ?? '') : [];
+		return [sheet, gear.cables, hand, told.join()];
+	});
+	const carried = told.split(',');
 	const [spots, place] = useState<ReadonlyMap<Port, PagePoint>>(new Map());
 	useLayoutEffect(() => {
 		const element = box.current;
@@ -29,10 +36,21 @@ export function CableLines({ box }: { box: RefObject<HTMLElement> }): JSX.Elemen
 	const waiting = hand?.kind === 'fresh' ? spots.get(hand.from) : undefined;
 	return (
 		<svg class="cables-drawn" aria-hidden="true">
-			{lines.map(({ id, kind, path, loose }) => (
-				<g key={id} data-kind={kind} data-held={hand?.kind === 'end' && hand.cable === id}>
+			{lines.map(({ id, kind, path, middle, turn, loose }) => (
+				<g
+					key={id}
+					data-kind={kind}
+					data-held={hand?.kind === 'end' && hand.cable === id}
+					data-carries={carried[cables.findIndex((cable) => cable.id === id)]}
+				>
 					<path class="cable-edge" d={path} />
 					<path class="cable-line" d={path} />
+					<path class="cable-data" d={path} />
+					<g class="cable-mark" transform={`translate(${middle.x} ${middle.y}) rotate(${turn})`}>
+						<circle r="8" />
+						<path class="cable-way" d="M-2-4 3 0-2 4" />
+						<path class="cable-stop" d="M-4-4 4 4M4-4-4 4" />
+					</g>
 					{loose.map(({ x, y }) => (
 						<circle key={x} class="cable-loose" cx={x} cy={y} r="6" />
 					))}

@@ -1,4 +1,5 @@
 import type { Port, SheetCable } from '../../../shared/sheet/index.ts';
+import type { Sight } from '../../../sim/rig/index.ts';
 
 export interface PagePoint {
 	readonly x: number;
@@ -10,6 +11,10 @@ export interface CableLine {
 	readonly id: string;
 	readonly kind: SheetCable['kind'];
 	readonly path: string;
+	/** The middle of it. */
+	readonly middle: PagePoint;
+	/** Which way data goes there, degrees clockwise from the right: out of the end that is not an input. */
+	readonly turn: number;
 	readonly loose: readonly PagePoint[];
 }
 
@@ -32,13 +37,42 @@ export function cableLines(cables: readonly SheetCable[], spots: ReadonlyMap<Por
 		const loose = start && end ? [] : [{ x: anchor.x + (start ? LOOSE.x : -LOOSE.x), y: anchor.y + LOOSE.y }];
 		const a = start ?? loose[0] ?? anchor;
 		const b = end ?? loose[0] ?? anchor;
-		return [{ id, kind, path: hang(a, b), loose }];
+		const low = lowest(a, b);
+		const turn = Math.round((Math.atan2(b.y - a.y, b.x - a.x) * 180) / Math.PI) + (isInput(to) ? 0 : 180);
+		// the middle of a curve of the third degree: an eighth of its ends and three of what pulls it
+		const middle = { x: (a.x + b.x) / 2, y: (a.y + b.y) / 8 + 0.75 * low };
+		return [{ id, kind, path: hang(a, b, low), middle, turn, loose }];
 	});
 }
 
-function hang(a: PagePoint, b: PagePoint): string {
-	const sag = Math.min(SAG.most, SAG.least + SAG.perPixel * Math.hypot(b.x - a.x, b.y - a.y));
-	const low = Math.max(a.y, b.y) + sag;
+/** What goes through a cable, by the data indicators of the fixtures at its ends; null where they don't say. */
+export type Carried = 'steady' | 'flickering' | 'none' | 'stops';
+
+/**
+ * What goes through each cable, as who walks the row sees it: the fixture it leads to shows data, or waits for it. It `stops` where
+ * what it comes from has data, or gives it. What has no indicator, or is switched off, says nothing.
+ * @param lampOf what the data indicator of a fixture does; undefined for what is no fixture
+ */
+export function carriedBy(
+	{ from, to }: Pick<SheetCable, 'from' | 'to'>,
+	lampOf: (fixture: string) => Sight['lamps']['data'] | undefined,
+): Carried | null {
+	const [into, outOf] = isInput(to) ? [to, from] : isInput(from) ? [from, to] : [null, null];
+	if (into === null || outOf === null) return null;
+	const there = lampOf(ownerOf(into));
+	if (there === undefined || there === 'out') return null;
+	if (there !== 'blinking') return there;
+	const before = lampOf(ownerOf(outOf));
+	return before === 'blinking' || before === 'out' ? 'none' : 'stops';
+}
+
+const isInput = (port: Port | null): port is Port => port?.endsWith(':in') ?? false;
+const ownerOf = (port: Port): string => port.slice(0, port.indexOf(':'));
+
+const lowest = (a: PagePoint, b: PagePoint): number =>
+	Math.max(a.y, b.y) + Math.min(SAG.most, SAG.least + SAG.perPixel * Math.hypot(b.x - a.x, b.y - a.y));
+
+function hang(a: PagePoint, b: PagePoint, low: number): string {
 	const point = ({ x, y }: PagePoint) => `${Math.round(x * 10) / 10} ${Math.round(y * 10) / 10}`;
 	return `M${point(a)}C${point({ x: a.x + (b.x - a.x) * 0.1, y: low })} ${point({ x: b.x - (b.x - a.x) * 0.1, y: low })} ${point(b)}`;
 }

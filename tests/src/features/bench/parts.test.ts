@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { readSheet } from '../../../../shared/sheet/index.ts';
 import { openRig, type Rig } from '../../../../sim/rig/index.ts';
 import { repairEvents, targetKey, targetOf } from '../../../../src/features/bench/breaker.ts';
-import { cableLines } from '../../../../src/features/bench/cableLines.ts';
+import { cableLines, carriedBy } from '../../../../src/features/bench/cableLines.ts';
 import { changesBetween } from '../../../../src/features/bench/changes.ts';
 import {
 	briefLight,
@@ -130,6 +130,48 @@ describe('cables as drawn', () => {
 		expect(line?.loose).toEqual([]);
 		expect(cableLines([{ ...cable, to: null }], spots)[0]?.loose).toHaveLength(1);
 		expect(cableLines([{ ...cable, from: null, to: null }], spots)).toEqual([]);
+	});
+
+	it('say which way data goes, from the end that is no input', () => {
+		expect(cableLines([cable], spots)[0]).toMatchObject({ middle: { x: 60 }, turn: 0 });
+		expect(cableLines([{ ...cable, from: cable.to, to: cable.from }], spots)[0]?.turn).toBe(360);
+		const below = new Map([...spots, ['wash-1:in', { x: 10, y: 90 }] as const]);
+		expect(cableLines([cable], below)[0]?.turn).toBe(90);
+	});
+
+	const carried = (rig: Rig) =>
+		rig.gear.cables.map((cable) =>
+			carriedBy(cable, (id) => (rig.gear.units.has(id) ? rig.look(id).lamps.data : undefined)),
+		);
+	/** As long as any fixture holds out without data. */
+	const LONG = 10_000;
+
+	it('carry data as far as it goes, and one of them is where it stops', () => {
+		const rig = openRig(presetSheet('four'));
+		rig.wait(LONG);
+		expect(carried(rig)).toEqual(['steady', 'steady', 'steady', 'steady']);
+		rig.send({
+			type: 'cable.become',
+			cable: 'cable-2',
+			change: { plus: 'open', minus: 'open' },
+		});
+		rig.wait(LONG);
+		expect(carried(rig)).toEqual(['steady', 'stops', 'none', 'none']);
+	});
+
+	it('stop at none where the plug is out: its end hangs in the air', () => {
+		const rig = openRig(presetSheet('four'));
+		rig.send({ type: 'cable.unplug', cable: 'cable-2', end: 'to' });
+		rig.wait(LONG);
+		expect(carried(rig)).toEqual(['steady', null, 'none', 'none']);
+	});
+
+	it('say nothing of a fixture that is off, nor of what has no data to want', () => {
+		const rig = openRig(presetSheet('four'));
+		rig.send({ type: 'power.switch', fixture: 'wash-2', on: false });
+		rig.wait(LONG);
+		const [, second] = carried(rig);
+		expect(second).toBeNull();
 	});
 });
 
