@@ -18,7 +18,7 @@ test('sockets: pull a cable, put it elsewhere, take it away, fit a terminator', 
 	await socket(tab, 'wash-4:out').click();
 	await tab.getByRole('button', { name: 'Fit a terminator there instead' }).click();
 	await expect(socket(tab, 'wash-4:out')).toHaveAccessibleName('Wash 4, data out: terminator');
-	await expect(tab.locator('.cables-drawn g')).toHaveCount(4);
+	await expect(tab.locator('.cables-drawn > g')).toHaveCount(4);
 });
 
 test('things that break show in the lamps and in the reason trail, and can be put right', async ({ page: tab }) => {
@@ -29,6 +29,11 @@ test('things that break show in the lamps and in the reason trail, and can be pu
 	await breaker.getByRole('switch', { name: 'Data plus' }).click();
 	await take(tab, 'Wash 2').click();
 	await expect(tab.locator('.lamp[data-lamp="data"]')).toContainText('blinking');
+	// and so does the cable, between the one that has data and the first that has none
+	const drawn = (carries: string) => tab.locator(`.cables-drawn [data-carries="${carries}"]`);
+	await expect(drawn('steady')).toHaveCount(1);
+	await expect(drawn('stops')).toHaveCount(1);
+	await expect(drawn('none')).toHaveCount(2);
 	await tab.getByRole('button', { name: 'Why does Wash 2 look like that?' }).click();
 	// this one keeps its last look: the data stops, and the light goes on
 	const link = tab.getByRole('dialog').locator('.trail li', { hasText: 'cable 2' });
@@ -92,6 +97,7 @@ test('a fast clock runs a battery down, and on charge it comes with its caution'
 	await expect(tab.getByRole('heading', { name: /Batteries and charging/ })).toBeVisible();
 	await expect(tab.locator('.lamp[data-lamp="battery"]')).toContainText('charging');
 	await clock.getByRole('switch', { name: 'Clock' }).click();
+	await expect(clock.getByRole('switch', { name: 'Clock' })).not.toBeChecked();
 	const at = await clock.locator('.value').textContent();
 	await tab.waitForTimeout(600);
 	expect(await clock.locator('.value').textContent()).toBe(at);
