@@ -23,6 +23,18 @@ test('with the network off, search finds a term and a fault, and leads to their 
 	await tab.keyboard.press('Enter');
 	await expect(tab).toHaveURL(`${site.origin}/glossary/#terminator`);
 	await expect(tab.locator('#terminator')).toBeInViewport();
+	await expect(tab.getByText('A plug with a 120 ohm resistor')).toBeVisible();
+	// what it leads on to opens too, also once that was shut again
+	const next = tab.locator('#reflection');
+	for (const time of ['first', 'again']) {
+		await tab.locator('#terminator').getByRole('link', { name: 'Reflection' }).click();
+		await expect(next.locator('p').first(), time).toBeInViewport();
+		await next.locator('summary').click();
+		await expect(next.locator('p').first()).toBeHidden();
+		await tab.locator('#terminator').scrollIntoViewIfNeeded();
+	}
+	await tab.goBack();
+	await expect(tab).toHaveURL(`${site.origin}/glossary/#terminator`);
 
 	// the search stands in the address: going back finds it again
 	await tab.goBack();
@@ -82,6 +94,12 @@ test.describe('on paper', () => {
 				.locator('.reference-section')
 				.evaluateAll((all) => all.map((it) => getComputedStyle(it).breakBefore));
 			expect(breaks.slice(1).every((it) => it === 'page')).toBe(true);
+			const shut = await tab
+				.locator('.reference-body')
+				.evaluateAll(
+					(all) => all.filter((it) => it.getBoundingClientRect().height === 0 || !it.checkVisibility()).length,
+				);
+			expect(shut, 'on paper nothing is folded').toBe(0);
 			const wide = await tab
 				.locator('.reference-table table')
 				.evaluateAll((all) =>

@@ -1,6 +1,6 @@
 /**
  * The glossary as its page shows it: terms under their first letter, each with its source in words and the names of what to read
- * next. Words come from `content/en/glossary`; the page carries no script.
+ * next. Words come from `content/en/glossary`; the page carries no script but what unfolds a term.
  */
 
 import { type Term, termSeen, termSources } from '#words/glossary/index.ts';
