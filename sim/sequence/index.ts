@@ -14,6 +14,7 @@
  */
 export { shareApart } from './apart.ts';
 export { askNext, bestCheck } from './ask.ts';
+export { askFirstEdition } from './edition-1.ts';
 export type { NextStep } from './plan.ts';
 export { type RankedCheck, type RankOptions, rankChecks } from './rank.ts';
 export { orderRepairs, type RepairOrder } from './repairs.ts';

@@ -7,7 +7,7 @@ import type { TableSearch } from './table.ts';
 import { secondsFrom } from './types.ts';
 
 /** Sums of marks stay whole numbers below this. */
-const MARKS = 2 ** 52;
+export const MARKS = 2 ** 52;
 
 /** A mark for each suspect. The sum of its marks, modulo 2^52, stands for a set; two sets share one by no more than chance. */
 function marksFor(suspects: number): Float64Array {

@@ -34,7 +34,7 @@ describe('what a verdict hangs on', () => {
 		for (const [slip, sample] of [
 			[1, oneIn(6, 4)],
 			[2, oneIn(6, 4)],
-			[3, oneIn(2, 0)],
+			[3, oneIn(1, 0)],
 		] as const) {
 			for (const at of sample) {
 				const { faults, repair } = bench.candidates[at] ?? { faults: [], repair: '' };
@@ -53,7 +53,7 @@ describe('what a verdict hangs on', () => {
 
 	it('names a check that truly parts the two, and is not one that was answered', () => {
 		let settled = 0;
-		for (const at of oneIn(4, 3)) {
+		for (const at of oneIn(2, 1)) {
 			const { finder } = walked(at, -1);
 			const hinge = finder.hinge();
 			if (!hinge?.settle) continue;
