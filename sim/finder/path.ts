@@ -216,7 +216,8 @@ export class Walk {
 			const excluded = [...this.table.checks.keys()].filter(
 				(at) => this.asked.has(at) || !this.isAllowed(this.table.checks[at] as Check),
 			);
-			const plan = askNext({ ...this.search, weights: this.knownAlone() }, { errors, excluded, here: this.here });
+			const { ask = askNext } = this.options;
+			const plan = ask({ ...this.search, weights: this.knownAlone() }, { errors, excluded, here: this.here });
 			planned = plan && this.beginning(plan, excluded);
 			this.plans.set(this.stood, planned);
 		}

@@ -1,6 +1,7 @@
 import type { RigSheet } from '../../shared/sheet/index.ts';
 import type { PlacedFault } from '../event/index.ts';
-import { faultOf, placedFaults, type RepairId } from '../fault/index.ts';
+import { faultEvents, faultOf, placedFaults, type RepairId } from '../fault/index.ts';
+import { reachOf } from './bystanders.ts';
 import { type Check, checksOf } from './checks/index.ts';
 import { COMPLAINTS, type Complaint } from './complaints.ts';
 import { type Came, meantWitness, type Witness, witnessesAt } from './witness.ts';
@@ -82,7 +83,9 @@ export function candidatesFor(
 ): Candidate[] {
 	const decides = decidersOf(meant, complaint);
 	const shows = showingOf(meant, complaint);
-	return all.flatMap(({ placed, weight }) =>
+	const reaches = reachOf(meant.rig.gear, decides);
+	const near = all.filter(({ placed }) => reaches(faultEvents(meant.rig.sheet, placed)));
+	return near.flatMap(({ placed, weight }) =>
 		witnessesAt(meant, [placed], decides)
 			.filter(({ witness }) => shows(witness))
 			.map(({ came, witness }) => ({

@@ -1,5 +1,6 @@
 import type { PlacedFault } from '../event/index.ts';
 import type { FaultFamily, Need, RepairId } from '../fault/index.ts';
+import type { askNext } from '../sequence/index.ts';
 import type { Check } from './checks/index.ts';
 
 /** What a gig allows, and what this device has learnt. */
@@ -17,6 +18,8 @@ export interface FinderOptions {
 	readonly here?: string;
 	/** Asked before anything else is answered or set aside, where the gig allows it: what was chosen on part of the table. */
 	readonly first?: string;
+	/** How the next check is chosen; left out, as `askNext` of `sim/sequence` does. For quizzes, which an older edition set. */
+	readonly ask?: typeof askNext;
 }
 
 /** One thing that may be wrong. */

@@ -1,5 +1,6 @@
 import { type Drives, type Reach, reach, settle, sourcesBehind } from './drives.ts';
 import { LINE_RATES } from './limits.ts';
+import { nearTo } from './near.ts';
 import { type Drive, type Plant, sortedBy, type Tap } from './parts.ts';
 import { checkWiring, lay } from './plant.ts';
 import { stretch } from './stretches.ts';
@@ -108,12 +109,13 @@ function leadsAnywhere(tap: Tap): boolean {
  */
 export function receptions(wiring: Wiring, of?: readonly string[]): ReadonlyMap<string, Reception> {
 	checkWiring(wiring);
-	const plant = lay(wiring);
-	const drives = settle(plant, wiring);
+	const near = of ? nearTo(wiring, of) : wiring;
+	const plant = lay(near);
+	const drives = settle(plant, near);
 	stretch(plant);
 	const receive = listen(plant, drives);
 	const all = new Map<string, Reception>();
-	for (const receiver of wiring.receivers)
+	for (const receiver of near.receivers)
 		if (!of || of.includes(receiver.fixture)) all.set(receiver.fixture, receive(receiver));
 	return all;
 }

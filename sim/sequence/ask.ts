@@ -1,19 +1,18 @@
 import { InputError, requireNumber, shown } from '../../shared/error/index.ts';
 import { type NextStep, Planner } from './plan.ts';
+import { isFew, playOut } from './play-out.ts';
 import { type RankedCheck, rankChecks } from './rank.ts';
-import { FAINT, LEAST_TOLD, SoftPlayer } from './soft.ts';
+import { SoftPlayer, type SoftQuestion } from './soft.ts';
+import { FAINT, LEAST_TOLD } from './soft-level.ts';
 import { rowsOf, suspectsByRepair, type TableSearch } from './table.ts';
 import type { AskOptions } from './types.ts';
 import { outcomesOf, sharesByRepair } from './weights.ts';
 
 /** Cells looked at for one check: 5 to 10 ms on a desk machine of 2020 (tests/speed measures it). */
-const USUAL_CELLS = 1_000_000;
+export const USUAL_CELLS = 1_000_000;
 
-const TEN_MINUTES = 600;
-/** How many of the best checks are played to the end. */
-const WIDTH = 8;
-/** Branches less likely than this are guessed from their entropy: the finest grain that the cells allow. */
-const BRANCHES = [0.02, 0.08, 0.32];
+/** What ending on a wrong repair is taken to cost, seconds. */
+export const TEN_MINUTES = 600;
 
 /** Whether the search is over: one repair holds the share that settles it. */
 const isSettled = (search: TableSearch): boolean => sharesByRepair(search).some((share) => share >= search.settled);
@@ -24,19 +23,21 @@ function allowed(search: TableSearch, { excluded = [] }: AskOptions): Int32Array
 	return Int32Array.from(Array.from(search.seconds.base.keys()).filter((check) => !barred.has(check)));
 }
 
+/** What there is to choose from: the checks that tell something, best first by bits a second; never none. */
+interface AskRanking {
+	readonly ranked: readonly RankedCheck[];
+	readonly question: SoftQuestion;
+	/** Cells looked at. */
+	readonly looked: number;
+}
+
 /**
- * The next check for a tech whose answers may be wrong.
- *
- * The best checks by information a second are each played to the end over the answers that may come, right and wrong, with
- * weights shifted and never struck out; the one with the fewest expected seconds, those lost by ending on a wrong repair
- * included, is named. The same search always
- * gives the same check, on every machine: work is counted in cells, not in time.
- *
- * @returns null where the search is over: one repair holds the share `search.settled`, or no check left tells anything.
- * @throws InputError `sequence.lengths`, `sequence.error-rate`, `sequence.weights`, `sequence.cost`.
+ * @param isWide where few are left, takes along who is hardly likely and what tells nothing yet
+ * @returns null where the search is over
+ * @throws InputError as `askNext`
  */
-export function askNext(search: TableSearch, options: AskOptions): NextStep | null {
-	const { errors, here = 0, cells = USUAL_CELLS, wrongSeconds = TEN_MINUTES } = options;
+export function rankingFor(search: TableSearch, options: AskOptions, isWide = true): AskRanking | null {
+	const { errors, here = 0 } = options;
 	requireAsking(search, options);
 	if (isSettled(search)) return null;
 	const { alike } = rowsOf(search.table, search.repairs);
@@ -50,38 +51,40 @@ export function askNext(search: TableSearch, options: AskOptions): NextStep | nu
 	);
 	const suspects = suspectsByRepair(search, inPlay);
 	const ranked = rankChecks(search, suspects, checks, { here, errors }).filter((item) => item.gain >= LEAST_TOLD);
-	const first = ranked[0];
-	if (first === undefined) return null;
+	if (ranked.length === 0) return null;
+	const everyone = suspectsByRepair(search);
+	const looked = checks.length * suspects.length;
+	if (isWide && isFew({ suspects: everyone, checks }))
+		return { ranked, question: { suspects: everyone, checks, here }, looked };
 	const useful = Int32Array.from(ranked, (item) => item.check).sort(sideBySide);
+	return { ranked, question: { suspects, checks: useful, here }, looked };
+}
+
+/**
+ * The next check for a tech whose answers may be wrong.
+ *
+ * The best checks by information a second are each played to the end over the answers that may come, right and wrong, with weights
+ * shifted and never struck out; the one with the fewest expected seconds, those lost by ending on a wrong repair included, is named.
+ * Where few suspects and checks are left every answer is followed, and further ways to go on are tried as long as the cells last.
+ * What is guessed goes by one rate, and the first by information a second is left only for one that is better by more than
+ * the guess may err. The same search always gives the same check, on every machine: work is counted in cells, not in time.
+ *
+ * @returns null where the search is over: one repair holds the share `search.settled`, or no check left tells anything.
+ * @throws InputError `sequence.lengths`, `sequence.error-rate`, `sequence.weights`, `sequence.cost`.
+ */
+export function askNext(search: TableSearch, options: AskOptions): NextStep | null {
+	const { errors, cells = USUAL_CELLS, wrongSeconds = TEN_MINUTES } = options;
+	const asked = rankingFor(search, options);
+	if (!asked) return null;
+	const { ranked, question } = asked;
 	const player = new SoftPlayer(search, errors);
-	player.limit = cells;
 	player.wrongSeconds = wrongSeconds;
-	const play = (item: RankedCheck, most: number) =>
-		player.cost(item.check, { suspects, checks: useful, here }, item.rate, most);
-	let check = first.check;
-	let least = Number.NaN;
-	let regret = 0;
-	for (const branch of BRANCHES) {
-		player.branch = branch;
-		player.limit = player.looked + (cells - player.looked) / 4;
-		least = play(first, Number.POSITIVE_INFINITY);
-		if (!Number.isNaN(least)) break;
-	}
-	regret = player.regret;
-	player.limit = cells;
-	if (!Number.isNaN(least)) {
-		for (const item of ranked.slice(1, WIDTH)) {
-			const cost = play(item, least);
-			if (Number.isNaN(cost)) break;
-			if (cost >= least * (1 - 1e-9)) continue;
-			least = cost;
-			regret = player.regret;
-			check = item.check;
-		}
-	}
-	const done = !Number.isNaN(least);
-	const looked = checks.length * suspects.length + player.looked;
-	return { check, expected: done ? least - regret : null, by: done ? 'played' : 'ranked', ranked, looked };
+	player.isWide = isFew(question);
+	const best = playOut(player, ranked, question, cells);
+	const looked = asked.looked + player.looked;
+	if (!best) return { check: (ranked[0] as RankedCheck).check, expected: null, by: 'ranked', ranked, looked };
+	const { check, cost, regret, isExact } = best;
+	return { check, expected: cost - regret, by: isExact ? 'exact' : 'played', ranked, looked };
 }
 
 /** Whether every suspect predicts something of a check. */

@@ -231,6 +231,13 @@ export class Scorer {
 		return full * this.weight - (seconds.refund[check] as number) * shown;
 	}
 
+	/** Weight that the check last scored is expected to rule out: a second measure of its worth, blind to repairs. */
+	shed(): number {
+		let left = 0;
+		for (let outcome = 0; outcome < this.odds.count; outcome++) left += (this.masses[outcome] as number) ** 2;
+		return this.weight > 0 ? this.weight - left / this.weight : 0;
+	}
+
 	/** Entropy, in bits, of an answer whose right one is known but which may be given wrong. */
 	private doubtOf(check: number, error: number, count: number): number {
 		if (this.doubtFor[check] !== error) {

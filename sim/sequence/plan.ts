@@ -102,7 +102,10 @@ export class Planner {
 		for (const item of ranked) {
 			if (tried === limits.width) break;
 			// same bits for the same seconds: most likely the same parts
-			const twin = before !== null && Math.abs(item.rate - before.rate) < 1e-9 * item.rate && item.gain === before.gain;
+			const twin =
+				before !== null &&
+				Math.abs(item.rate - before.rate) < 1e-9 * item.rate &&
+				Math.abs(item.gain - before.gain) <= 1e-9 * item.gain;
 			before = item;
 			if (twin) continue;
 			tried++;

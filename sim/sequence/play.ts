@@ -7,7 +7,10 @@ import type { TableSearch } from './table.ts';
 import { secondsFrom } from './types.ts';
 
 /** Sums of marks stay whole numbers below this. */
-const MARKS = 2 ** 52;
+export const MARKS = 2 ** 52;
+
+/** For how many checks of a line of play two are tried. */
+const BOTH = 2;
 
 /** A mark for each suspect. The sum of its marks, modulo 2^52, stands for a set; two sets share one by no more than chance. */
 function marksFor(suspects: number): Float64Array {
@@ -23,6 +26,8 @@ interface PlayStretch {
 	readonly to: number;
 	readonly checksFrom: number;
 	readonly checksTo: number;
+	/** For so many checks yet, the one that leaves least is tried beside the one that tells most. */
+	readonly both: number;
 }
 
 /**
@@ -40,6 +45,7 @@ export class Player {
 	private readonly search: TableSearch;
 	private readonly scorer: Scorer;
 	private readonly best = new BestCheck();
+	private readonly other = new BestCheck();
 	/** The suspects, each stretch of them ordered by outcome as the line of play goes on. */
 	private readonly work: Int32Array;
 	private readonly spare: Int32Array;
@@ -84,7 +90,7 @@ export class Player {
 		this.work.set(suspects);
 		this.reserve(checks.length);
 		this.stack.set(checks);
-		return { from: 0, to: suspects.length, checksFrom: 0, checksTo: checks.length };
+		return { from: 0, to: suspects.length, checksFrom: 0, checksTo: checks.length, both: BOTH };
 	}
 
 	private reserve(room: number): void {
@@ -97,14 +103,14 @@ export class Player {
 	/** Makes a check over a stretch of suspects, then goes on with each part. */
 	private make(check: number, stretch: PlayStretch, here: number, most: number): number {
 		const { seconds } = this.search;
-		const { from, to, checksFrom, checksTo } = stretch;
+		const { from, to, checksFrom, checksTo, both } = stretch;
 		const place = seconds.place[check] as number;
 		this.scorer.lay(this.work, from, to);
 		this.scorer.information(check);
 		let total = this.scorer.spent(check, secondsFrom(seconds, here, check));
 		let start = from;
 		for (const end of this.partition(check, from, to)) {
-			total += this.goOn({ from: start, to: end, checksFrom, checksTo }, place);
+			total += this.goOn({ from: start, to: end, checksFrom, checksTo, both }, place);
 			if (Number.isNaN(total)) return total;
 			if (total >= most) return Number.POSITIVE_INFINITY;
 			start = end;
@@ -173,9 +179,9 @@ export class Player {
 		return cost;
 	}
 
-	/** Makes the check with the most information a second over a stretch, and plays on. */
-	private choose({ from, to, checksFrom, checksTo }: PlayStretch, here: number): number {
-		const { scorer, search, work, best } = this;
+	/** Makes the check with the most information a second over a stretch, or at first the one that leaves least where that is better, and plays on. */
+	private choose({ from, to, checksFrom, checksTo, both }: PlayStretch, here: number): number {
+		const { scorer, search, work, best, other } = this;
 		this.looked += (to - from) * (checksTo - checksFrom);
 		if (this.looked > this.limit) return Number.NaN;
 		this.reserve(checksTo + checksTo - checksFrom);
@@ -183,15 +189,25 @@ export class Player {
 		scorer.lay(work, from, to);
 		let top = checksTo;
 		best.clear();
+		other.clear();
 		for (let i = checksFrom; i < checksTo; i++) {
 			const check = stack[i] as number;
 			const told = scorer.information(check);
 			if (!scorer.parts) continue;
 			stack[top++] = check;
-			best.offer(check, told, scorer.spent(check, secondsFrom(search.seconds, here, check)));
+			const spent = scorer.spent(check, secondsFrom(search.seconds, here, check));
+			best.offer(check, told, spent);
+			other.offer(check, scorer.shed(), spent);
 		}
 		if (best.check < 0) return 0;
-		return this.make(best.check, { from, to, checksFrom: checksTo, checksTo: top }, here, Number.POSITIVE_INFINITY);
+		const next = { from, to, checksFrom: checksTo, checksTo: top, both: Math.max(0, both - 1) };
+		const [first, second] = [best.check, other.check];
+		if (second === first || both === 0) return this.make(first, next, here, Number.POSITIVE_INFINITY);
+		const before = work.slice(from, to);
+		const cost = this.make(first, next, here, Number.POSITIVE_INFINITY);
+		if (Number.isNaN(cost)) return cost;
+		work.set(before, from);
+		return Math.min(cost, this.make(second, next, here, cost));
 	}
 
 	private solve({ from, to, checksFrom, checksTo }: PlayStretch, here: number): number {

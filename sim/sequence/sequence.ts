@@ -47,6 +47,11 @@ function merge(search: TableSearch): MergedSearch {
 	};
 }
 
+/** Cells for one choice unless told: so many times the table, within bounds. */
+function usualCells(table: number): number {
+	return Math.min(50_000_000, Math.max(4_000_000, 24 * table));
+}
+
 /** Checks tried before the exact policy gives up: about the sets of suspects that memory has room for. */
 const EXACT_TRIES = 15_000_000;
 
@@ -117,7 +122,7 @@ export function sequence(problem: TestProblem, policy: Policy = 'rollout', optio
 	const { search, members } = merge(checkProblem(problem));
 	const { table, seconds, weights, repairs } = search;
 	const { costs, places } = problem;
-	const { exactAt = 30, tries = 2_000_000, cells = 4_000_000 } = options;
+	const { exactAt = 30, tries = 2_000_000, cells = usualCells(table.cells.length) } = options;
 	const checks = Int32Array.from(costs, (_, check) => check);
 	const everyone = suspectsByRepair(search);
 	const planner = new Planner(search);

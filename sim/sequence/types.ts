@@ -55,7 +55,7 @@ export interface SequenceOptions {
 	readonly tries?: number;
 	/** `rollout`: with this many left or fewer, a line of play is solved exactly; 1 to 30. Default by size: 16, 10 or 8. */
 	readonly leafAt?: number;
-	/** `rollout`: cells of the outcome table looked at for one choice before settling for the best so far. Default 4,000,000. */
+	/** `rollout`: cells of the outcome table looked at for one choice before settling for the best so far. Default 24 times the table, 4,000,000 to 50,000,000. */
 	readonly cells?: number;
 }
 

@@ -22,6 +22,7 @@ import {
 	type RigOutcomes,
 } from '../../finder/index.ts';
 import { inputFrom } from '../../fixture/index.ts';
+import { askFirstEdition } from '../../sequence/index.ts';
 
 /** The edition of the faults and checks that a question is set from: what a recipe set once, it sets for good. */
 const EDITION = 1;
@@ -192,7 +193,7 @@ function openingOf(sheet: RigSheet, complaint: Complaint): FirstChecks | null {
 }
 
 function workOut(bench: RigOutcomes, complaint: Complaint): FirstChecks | null {
-	const next = finderOn(bench).next();
+	const next = finderOn(bench, { ask: askFirstEdition }).next();
 	const best = next?.check;
 	const expected = best ? expectedFrom(bench, best) : null;
 	if (!best || expected === null) return null;
@@ -225,7 +226,7 @@ function expectedFrom(bench: RigOutcomes, check: Check): number | null {
 	const chances = chancesOf(bench, check);
 	let seconds = 0;
 	for (const [outcome, chance] of chances) {
-		const finder = finderOn(bench);
+		const finder = finderOn(bench, { ask: askFirstEdition });
 		finder.answer(check.id, outcome);
 		if (seconds === 0) seconds += finder.spent;
 		const verdict = finder.verdict();

@@ -47,6 +47,16 @@ describe('whatever the wiring', () => {
 		);
 	});
 
+	test('asked of one fixture alone, it is what it is among all', () => {
+		fc.assert(
+			fc.property(anyWiring, (wiring) => {
+				for (const [fixture, reception] of receptions(wiring))
+					expect(receptions(wiring, [fixture])).toEqual(new Map([[fixture, reception]]));
+			}),
+			{ numRuns: runs(400, 20_000) },
+		);
+	});
+
 	test('a half wire comes by the way it names: take every other cable away, and it comes as before', () => {
 		const half = (reception: Reception) => reception.causes.filter(({ cause }) => cause === 'one-wire-open');
 		fc.assert(

@@ -60,7 +60,7 @@ describe('the next check', () => {
 				[30, 20],
 				0.04,
 			),
-		).toMatchObject({ check: 1, by: 'played' });
+		).toMatchObject({ check: 1, by: 'exact' });
 		expect(
 			asked(
 				[1, 1],
@@ -137,7 +137,7 @@ describe('the next check', () => {
 		expect(plan?.check).toBe(0);
 		// where answers are never wrong either: 'nothing predicted' is no outcome that could be seen
 		const never = asked([0.45, 0.45, 0.1], [], [10], 0, { table, seconds: makeSeconds([10]) });
-		expect(never).toMatchObject({ check: 0, by: 'played' });
+		expect(never).toMatchObject({ check: 0, by: 'exact' });
 		expect(asked([0.001, 0.001, 0.998], [], [10], 0.05, { table, seconds: makeSeconds([10]) })).toBeNull();
 	});
 
