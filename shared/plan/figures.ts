@@ -32,6 +32,12 @@ const BATTERY: readonly FigureId[] = ['battery-hours', 'hours-spare', 'charge-ho
 /** Whether a figure is about batteries and their charge. */
 export const isOfBattery = (id: FigureId): boolean => BATTERY.includes(id);
 
+/** Sums of the data lines: the line plan tells them. */
+const LINE: readonly FigureId[] = ['unit-loads', 'cable-metres'];
+
+/** Whether a figure stands on the load sheet: all but those of batteries, which the charge plan has, and of the data lines. */
+export const isOfLoad = (id: FigureId): boolean => !isOfBattery(id) && !LINE.includes(id);
+
 /** What is left of something, and is too little below zero. */
 const LEFT: readonly FigureId[] = ['breaker-left', 'link-left', 'surge-left', 'hours-spare'];
 

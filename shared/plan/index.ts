@@ -27,7 +27,7 @@ export {
 	verdictOn,
 } from './digests.ts';
 export type { Figure, FigureId, FigurePart, How } from './figure.ts';
-export { figuresOf, isNear, isOfBattery, isOver } from './figures.ts';
+export { figuresOf, isNear, isOfBattery, isOfLoad, isOver } from './figures.ts';
 export { type LightChange, lightChanges, lightOf, type RowLight, wallLux } from './light.ts';
 export {
 	alongRoom,
