@@ -6,7 +6,7 @@
  * Left out: cables that go another way than along the wall, what a hanging point may take.
  */
 export { BREAKER_CURVES, type BreakerCurve } from './breaker.ts';
-export { type CableEnd, cableKey, type NumberedCable, numberedCables } from './cables.ts';
+export { type CableEnd, cableKey, dataCables, type NumberedCable, numberedCables } from './cables.ts';
 export {
 	type CableChange,
 	changesOf,
@@ -33,7 +33,6 @@ export {
 	alongRoom,
 	CABLE_SLACK,
 	type DataLink,
-	dataCables,
 	type LinePlan,
 	type LineRun,
 	linesOf,
