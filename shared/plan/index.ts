@@ -35,11 +35,13 @@ export {
 	type DataLink,
 	type LinePlan,
 	type LineRun,
+	leaderOf,
 	linesOf,
 	linksOf,
 } from './line.ts';
 export { emptyPlan, isOnBattery, type NewRow, planFromSheet, profileOf, withRows } from './make.ts';
 export { type Packed, type PackItem, packAddresses, packed, placed, rowFootprint } from './pack.ts';
+export { canSet, standingAt } from './panel.ts';
 export {
 	type PlanProblem,
 	problemsOf,

@@ -5,7 +5,7 @@
 export { changeWords } from './changes.ts';
 export { figureNames, figureWords, howWords, needWords, partNames, unitOf } from './figures.ts';
 export { lightWords } from './light.ts';
-export { planPage, planWords, rowWords, ruleWords, startWords } from './page.ts';
+export { planPage, planWords, practiseWords, rowWords, ruleWords, startWords } from './page.ts';
 export { problemText, repairText } from './problems.ts';
 export { labelWords, lineWords, loadWords } from './sheets.ts';
 export { printWords, slipSteps, slipWords } from './slips.ts';

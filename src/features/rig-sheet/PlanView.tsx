@@ -12,7 +12,7 @@ import { Figures } from './Figures.tsx';
 import { Papers, Send } from './goingOut.tsx';
 import { benchAddress, finderOn, mostOnBench } from './handing.ts';
 import type { Came, Opened } from './incoming.ts';
-import { Changes, LightSheet, Paste, TickOff } from './lazily.tsx';
+import { Changes, LightSheet, Paste, Practise, TickOff } from './lazily.tsx';
 import { Problems } from './Problems.tsx';
 import { Rows } from './Rows.tsx';
 import { Ruler } from './Ruler.tsx';
@@ -178,7 +178,7 @@ interface HeadProps {
 
 function Head({ store, go, onClose }: HeadProps): JSX.Element {
 	const { plan } = store;
-	const [open, setOpen] = useState<'send' | 'dark' | 'remove' | null>(null);
+	const [open, setOpen] = useState<'send' | 'dark' | 'practise' | 'remove' | null>(null);
 	return (
 		<div class="rig-head no-print">
 			<Field
@@ -199,6 +199,9 @@ function Head({ store, go, onClose }: HeadProps): JSX.Element {
 				</Button>
 				<Button disabled={plan.rows.length === 0} onClick={() => setOpen('dark')}>
 					{planWords.dark}
+				</Button>
+				<Button disabled={plan.rows.length === 0} onClick={() => setOpen('practise')}>
+					{planWords.practise}
 				</Button>
 				<Button onClick={() => setOpen('send')}>{planWords.send}</Button>
 				<Button look="quiet" onClick={onClose}>
@@ -225,6 +228,11 @@ function Head({ store, go, onClose }: HeadProps): JSX.Element {
 							</Button>
 						))}
 					</div>
+				</Dialog>
+			)}
+			{open === 'practise' && (
+				<Dialog open onClose={() => setOpen(null)} title={planWords.practise} closeWords={planWords.close}>
+					<Practise plan={plan} />
 				</Dialog>
 			)}
 			{open === 'remove' && (
