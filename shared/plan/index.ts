@@ -28,6 +28,7 @@ export {
 } from './digests.ts';
 export type { Figure, FigureId, FigurePart, How } from './figure.ts';
 export { figuresOf, isNear, isOfBattery, isOfLoad, isOver } from './figures.ts';
+export { type FoundOff, foundOff, isOff, shortestWalk } from './found.ts';
 export { type LightChange, lightChanges, lightOf, type RowLight, wallLux } from './light.ts';
 export {
 	alongRoom,

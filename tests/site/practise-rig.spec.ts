@@ -26,7 +26,9 @@ const isFlawless = async (tab: Page): Promise<void> => {
 	expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`)).toEqual([]);
 };
 
-test('a hidden fault on tonight’s rig: its own names, any drill of it, and the plan as it was', async ({ page: tab }) => {
+test('a hidden fault on tonight’s rig: its own names, any drill of it, and the plan as it was', async ({
+	page: tab,
+}) => {
 	await begin(tab);
 	await press(tab, planWords.practise);
 	await isFlawless(tab);

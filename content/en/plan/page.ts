@@ -51,6 +51,7 @@ export const planWords = {
 		load: 'Load and charge',
 		light: 'Light',
 		ticks: 'Tick off',
+		check: 'Check panels',
 		changes: 'Changes',
 	},
 	tabsLabel: 'Sheets of this rig',

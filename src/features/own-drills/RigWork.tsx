@@ -26,12 +26,14 @@ export default function RigWork({ sheet, seed }: RigAsked): JSX.Element {
 	};
 	return (
 		<>
-			<h2 class="title title-2" ref={top} tabIndex={-1}>
-				<span>{words.of(sheet.name)}</span>
-			</h2>
-			<Notice>
-				<p>{words.practice}</p>
-			</Notice>
+			<div class="own-drills">
+				<h2 class="title title-2" ref={top} tabIndex={-1}>
+					<span>{words.of(sheet.name)}</span>
+				</h2>
+				<Notice>
+					<p>{words.practice}</p>
+				</Notice>
+			</div>
 			{made ? (
 				<Task
 					load={taskAtWork}
