@@ -11,6 +11,8 @@ export interface NumberedCable {
 	/** From 1, in the order of the lines. */
 	readonly n: number;
 	readonly universe: number;
+	/** Which run of its universe it is of, from 1; 0 for the one to a splitter. */
+	readonly run: number;
 	readonly from: CableEnd;
 	readonly to: CableEnd;
 	/** Metres it has to reach, and of the cable to take. */
@@ -29,10 +31,11 @@ export function numberedCables(plan: Plan): NumberedCable[] {
 		const split: CableEnd = { is: 'split', universe };
 		const start = feed === null ? desk : split;
 		return [
-			...(feed === null ? [] : [{ universe, from: desk, to: split, metres: feed, length: feed }]),
-			...runs.flatMap(({ cables }) =>
+			...(feed === null ? [] : [{ universe, run: 0, from: desk, to: split, metres: feed, length: feed }]),
+			...runs.flatMap(({ cables }, i) =>
 				cables.map(({ from, to, metres, length }) => ({
 					universe,
+					run: i + 1,
 					from: from === null ? start : ({ is: 'row', row: from } as const),
 					to: { is: 'row', row: to } as const,
 					metres,
@@ -43,3 +46,6 @@ export function numberedCables(plan: Plan): NumberedCable[] {
 	});
 	return found.map((cable, i) => ({ n: i + 1, ...cable }));
 }
+
+/** Lengths of all data cables of a plan, metres, each cable once. */
+export const dataCables = (plan: Plan): number[] => numberedCables(plan).map(({ length }) => length);

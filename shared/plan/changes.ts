@@ -117,13 +117,8 @@ function cablesOf(plan: Plan): { cables: Map<string, Run>; ends: Set<string> } {
 			{ from, to, length, metres },
 		]),
 	);
-	const ends = new Set<string>();
-	for (const { runs } of linesOf(plan))
-		for (const run of runs) {
-			const last = run.rows.at(-1);
-			if (last !== undefined && (plan.source === 'desk' || run.rows.length > 1)) ends.add(last);
-		}
-	return { cables, ends };
+	const ends = linesOf(plan).flatMap(({ runs }) => runs.flatMap(({ terminator }) => terminator ?? []));
+	return { cables, ends: new Set(ends) };
 }
 
 /** @param others rows with another fixture in their place: a terminator goes away in the old one */

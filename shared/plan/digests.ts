@@ -1,6 +1,6 @@
 import { murmur3Text } from '../random/index.ts';
 import { cableKey, numberedCables } from './cables.ts';
-import { figuresOf, isOfBattery } from './figures.ts';
+import { figuresOf, isOfBattery, isOfLoad } from './figures.ts';
 import { type DataLink, linesOf, linksOf } from './line.ts';
 import { isOnBattery } from './make.ts';
 import { rowFootprint } from './pack.ts';
@@ -117,7 +117,7 @@ export function digestsOf(plan: Plan): PlanDigests {
 				runs.map(({ cables, rows }) => [rows.map(end), cables.map(({ length }) => length)]),
 			]),
 		]),
-		load: digestOf(['load', figures.filter(({ id }) => !isOfBattery(id))]),
+		load: digestOf(['load', figures.filter(({ id }) => isOfLoad(id))]),
 		charge: digestOf(['charge', figures.filter(({ id }) => isOfBattery(id))]),
 		patch: digestOf(['patch', plan.rows.map((row) => [label(row), rowFootprint(plan, row), row.place.x, row.circuit])]),
 		whole: digestOf(['whole', plan.rows.map(slip)]),

@@ -68,3 +68,26 @@ export const figure = (id: FigureId, of: string, value: number | null, parts: re
 	parts,
 	needs: null,
 });
+
+/**
+ * What was given of some fixtures, added up: the sum is worked out, and stands among the parts only where somebody gave one of its
+ * numbers.
+ * @param each of each fixture; undefined where nobody gave it
+ */
+export function addedUp(
+	id: FigurePart['id'],
+	each: readonly (number | undefined)[],
+): { readonly sum: number; readonly parts: readonly FigurePart[]; readonly unknown: number } {
+	const known = each.filter((value) => value !== undefined);
+	const sum = known.reduce((all, value) => all + value, 0);
+	const unknown = each.length - known.length;
+	return {
+		sum,
+		unknown,
+		parts: [
+			...(known.length > 0 ? [part(id, sum, 'computed')] : []),
+			part('fixtures', each.length, 'given'),
+			...(unknown > 0 ? [part('unknown', unknown, 'computed')] : []),
+		],
+	};
+}

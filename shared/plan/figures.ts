@@ -9,7 +9,7 @@ import {
 	voltDrop,
 } from '../power/index.ts';
 import type { Profile } from '../profile/index.ts';
-import { type Figure, type FigureId, type FigurePart, figure, part } from './figure.ts';
+import { addedUp, type Figure, type FigureId, type FigurePart, figure, part } from './figure.ts';
 import { linesOf } from './line.ts';
 import { DEFAULT_HOURS, DEFAULT_VOLTS, isOnBattery, profileOf } from './make.ts';
 import { circuitKey } from './steps.ts';
@@ -31,6 +31,12 @@ const BATTERY: readonly FigureId[] = ['battery-hours', 'hours-spare', 'charge-ho
 
 /** Whether a figure is about batteries and their charge. */
 export const isOfBattery = (id: FigureId): boolean => BATTERY.includes(id);
+
+/** Sums of the data lines: the line plan tells them. */
+const LINE: readonly FigureId[] = ['unit-loads', 'cable-metres'];
+
+/** Whether a figure stands on the load sheet: all but those of batteries, which the charge plan has, and of the data lines. */
+export const isOfLoad = (id: FigureId): boolean => !isOfBattery(id) && !LINE.includes(id);
 
 /** What is left of something, and is too little below zero. */
 const LEFT: readonly FigureId[] = ['breaker-left', 'link-left', 'surge-left', 'hours-spare'];
@@ -151,14 +157,8 @@ function batteryFigures(plan: Plan): Figure[] {
 function weightFigures(plan: Plan): Figure[] {
 	const overhead = plan.rows.filter(({ place }) => place.overhead);
 	if (overhead.length === 0) return [];
-	const weights = overhead.flatMap(({ profile }) => plan.kilograms[profile] ?? []);
-	const unknown = overhead.length - weights.length;
-	const sum = weights.reduce((all, each) => all + each, 0);
-	const parts = [
-		part('kilograms', sum, 'given'),
-		part('fixtures', overhead.length, 'given'),
-		part('unknown', unknown, 'given'),
-	];
+	const weights = overhead.map(({ profile }) => plan.kilograms[profile]);
+	const { sum, parts, unknown } = addedUp('kilograms', weights);
 	return [unknown > 0 ? { ...figure('weight', '', null, parts), needs: 'weight' } : figure('weight', '', sum, parts)];
 }
 

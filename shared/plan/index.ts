@@ -6,7 +6,7 @@
  * Left out: cables that go another way than along the wall, what a hanging point may take.
  */
 export { BREAKER_CURVES, type BreakerCurve } from './breaker.ts';
-export { type CableEnd, cableKey, type NumberedCable, numberedCables } from './cables.ts';
+export { type CableEnd, cableKey, dataCables, type NumberedCable, numberedCables } from './cables.ts';
 export {
 	type CableChange,
 	changesOf,
@@ -27,20 +27,22 @@ export {
 	verdictOn,
 } from './digests.ts';
 export type { Figure, FigureId, FigurePart, How } from './figure.ts';
-export { figuresOf, isNear, isOfBattery, isOver } from './figures.ts';
+export { figuresOf, isNear, isOfBattery, isOfLoad, isOver } from './figures.ts';
+export { type FoundOff, foundOff, isOff, shortestWalk } from './found.ts';
 export { type LightChange, lightChanges, lightOf, type RowLight, wallLux } from './light.ts';
 export {
 	alongRoom,
 	CABLE_SLACK,
 	type DataLink,
-	dataCables,
 	type LinePlan,
 	type LineRun,
+	leaderOf,
 	linesOf,
 	linksOf,
 } from './line.ts';
 export { emptyPlan, isOnBattery, type NewRow, planFromSheet, profileOf, withRows } from './make.ts';
 export { type Packed, type PackItem, packAddresses, packed, placed, rowFootprint } from './pack.ts';
+export { canSet, standingAt } from './panel.ts';
 export {
 	type PlanProblem,
 	problemsOf,

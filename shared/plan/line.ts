@@ -31,6 +31,8 @@ export interface LineRun {
 	readonly unitLoads: number;
 	/** Metres of its cables. */
 	readonly metres: number;
+	/** Row id of the fixture whose data out takes the terminator; null where no cable comes to any. */
+	readonly terminator: string | null;
 }
 
 /** The runs of one universe; more than one takes a splitter. */
@@ -40,13 +42,6 @@ export interface LinePlan {
 	/** Metres of the cable from the desk to the splitter; null where there is none. */
 	readonly feed: number | null;
 }
-
-/** Lengths of all data cables of a plan, metres, each cable once. */
-export const dataCables = (plan: Plan): number[] =>
-	linesOf(plan).flatMap(({ feed, runs }) => [
-		...(feed === null ? [] : [feed]),
-		...runs.flatMap(({ cables }) => cables.map(({ length }) => length)),
-	]);
 
 /** Rows in the order a line goes through them: along the room, those of one place in the order of the plan. */
 export const alongRoom = (rows: readonly PlanRow[]): PlanRow[] => rows.toSorted((a, b) => a.place.x - b.place.x);
@@ -81,19 +76,26 @@ export interface DataLink {
 	readonly from: string | null;
 	/** Whether it comes from a splitter. */
 	readonly split: boolean;
-	/** A row's id; null where the line ends and a terminator goes in. */
+	/** A row's id; null where the line ends. */
 	readonly to: string | null;
+	/** Whether a terminator goes into its data out. */
+	readonly terminates: boolean;
 }
 
 /** The data links of a plan, by row id. */
 export function linksOf(plan: Plan): ReadonlyMap<string, DataLink> {
 	const links = new Map<string, DataLink>();
 	for (const { runs, feed } of linesOf(plan))
-		for (const { rows, cables } of runs) {
+		for (const { rows, cables, terminator } of runs) {
 			const froms = new Map(cables.map(({ from, to }) => [to, from]));
 			for (const [i, row] of rows.entries()) {
 				const from = froms.get(row) ?? null;
-				links.set(row, { from, split: feed !== null && from === null, to: rows[i + 1] ?? null });
+				links.set(row, {
+					from,
+					split: feed !== null && from === null,
+					to: rows[i + 1] ?? null,
+					terminates: row === terminator,
+				});
 			}
 		}
 	return links;
@@ -124,7 +126,8 @@ function runsOf(plan: Plan, universe: number, rows: readonly PlanRow[]): LineRun
 		run.unitLoads += loads;
 		before = row;
 	}
-	return runs.map((run) => ({ universe, ...run }));
+	// a fixture that leads nobody has no data cable, and nothing to end
+	return runs.map((run) => ({ universe, ...run, terminator: run.cables.at(-1)?.to ?? null }));
 }
 
 function cableTo(row: PlanRow, before: PlanRow | null): PlanCable {

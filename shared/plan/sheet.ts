@@ -9,6 +9,7 @@ import {
 	type SheetDesk,
 	type SheetFixture,
 } from '../sheet/index.ts';
+import { type CableEnd, numberedCables } from './cables.ts';
 import { type LinePlan, leaderOf, linesOf } from './line.ts';
 import { profileOf } from './make.ts';
 import { canSet, standingAt } from './panel.ts';
@@ -116,6 +117,9 @@ function sheetWith(plan: Plan, standing: (row: PlanRow, profile: Profile) => Sta
 	};
 }
 
+/** Outputs that a splitter of a sheet has at most. */
+const MOST_OUTPUTS = 16;
+
 /** A desk's output sockets are letters: a for its first universe. */
 const outputId = (i: number): string => String.fromCharCode('a'.charCodeAt(0) + i);
 
@@ -139,29 +143,26 @@ function deskOf(plan: Plan, lines: readonly LinePlan[]): SheetDesk {
 	};
 }
 
-function wiring(
-	plan: Plan,
-	lines: readonly LinePlan[],
-): Pick<RigSheet, 'cables' | 'terminators'> & Pick<RigSheet, 'splitters'> {
-	const cables: SheetCable[] = [];
-	const terminators: string[] = [];
-	const splitters: RigSheet['splitters'] = [];
-	const add = (from: string, to: string, length: number): void => {
-		cables.push({ id: `cable-${cables.length + 1}`, kind: 'data', length, from, to, ...GOOD_WIRES });
+function wiring(plan: Plan, lines: readonly LinePlan[]): Pick<RigSheet, 'cables' | 'terminators' | 'splitters'> {
+	const outputs = new Map(lines.map(({ universe }, i) => [universe, outputId(i)]));
+	const splitOutput = (run: number): number => Math.min(MOST_OUTPUTS, run);
+	const socket = (end: CableEnd, run: number, side: 'in' | 'out'): string => {
+		if (end.is === 'row') return `${end.row}:${side}`;
+		if (end.is === 'desk') return `desk:${outputs.get(end.universe)}`;
+		return `split-${end.universe}:${side === 'in' ? side : splitOutput(run)}`;
 	};
-	for (const [i, { universe, runs, feed }] of lines.entries()) {
-		const desk = `desk:${outputId(i)}`;
-		const split = `split-${universe}`;
-		if (feed !== null) {
-			splitters.push({ id: split, name: `splitter ${universe}`, outputs: Math.min(16, runs.length), on: true });
-			add(desk, `${split}:in`, feed);
-		}
-		for (const [n, run] of runs.entries()) {
-			const start = feed !== null ? `${split}:${Math.min(16, n + 1)}` : desk;
-			for (const { from, to, length } of run.cables) add(from === null ? start : `${from}:out`, `${to}:in`, length);
-			const last = run.rows.at(-1);
-			if (last !== undefined && (plan.source === 'desk' || run.rows.length > 1)) terminators.push(`${last}:out`);
-		}
-	}
-	return { cables, terminators, splitters };
+	return {
+		cables: numberedCables(plan).map(({ n, run, from, to, length }): SheetCable => {
+			const ends = { from: socket(from, run, 'out'), to: socket(to, run, 'in') };
+			return { id: `cable-${n}`, kind: 'data', length, ...ends, ...GOOD_WIRES };
+		}),
+		terminators: lines.flatMap(({ runs }) =>
+			runs.flatMap(({ terminator }) => (terminator === null ? [] : [`${terminator}:out`])),
+		),
+		splitters: lines.flatMap(({ universe, runs, feed }) =>
+			feed === null
+				? []
+				: [{ id: `split-${universe}`, name: `splitter ${universe}`, outputs: splitOutput(runs.length), on: true }],
+		),
+	};
 }

@@ -1,6 +1,6 @@
 import { amps } from '../power/index.ts';
-import { BREAKER_TIMES } from './breaker.ts';
-import { type Figure, type FigurePart, figure, part } from './figure.ts';
+import { LEAST_TIMES } from './breaker.ts';
+import { addedUp, type Figure, type FigurePart, figure, part } from './figure.ts';
 import { isOnBattery, profileOf } from './make.ts';
 import type { Plan } from './types.ts';
 
@@ -22,16 +22,13 @@ export function linkFigure({ supply }: Plan, circuit: string, drawn: number, par
  */
 export function surgeFigures({ supply, surge = {} }: Plan, circuit: string, profiles: readonly string[]): Figure[] {
 	const peaks = profiles.map((id) => surge[id]);
-	const unknown = peaks.filter((peak) => peak === undefined).length;
-	const sum = peaks.reduce<number>((all, peak) => all + (peak ?? 0), 0);
-	const parts = [part('surge', sum, 'given'), part('fixtures', profiles.length, 'given')];
-	if (unknown > 0)
-		return [{ ...figure('surge', circuit, null, [...parts, part('unknown', unknown, 'given')]), needs: 'surge' }];
+	const { sum, parts, unknown } = addedUp('surge', peaks);
+	if (unknown > 0) return [{ ...figure('surge', circuit, null, parts), needs: 'surge' }];
 	const { breaker, curve = null } = supply;
 	const needs = breaker === null ? 'breaker' : curve === null ? 'curve' : null;
 	if (breaker === null || curve === null)
 		return [figure('surge', circuit, sum, parts), { ...figure('surge-left', circuit, null, parts), needs }];
-	const { least } = BREAKER_TIMES[curve];
+	const least = LEAST_TIMES[curve];
 	return [
 		figure('surge', circuit, sum, parts),
 		figure('surge-left', circuit, least * breaker - sum, [

@@ -26,6 +26,7 @@ export type { Harm } from './harm.ts';
 export { DRILL_KINDS, type DrillKindInfo } from './kinds/index.ts';
 export { type UnseenMaker, unseenTurn, unseenWith } from './kinds/unseen.ts';
 export { makeDrill, makeDrillWhere, makeTask } from './make.ts';
+export { RIG_GOALS, type RigGoal, type RigTask, rigTask } from './on-rig.ts';
 export { type OwnTask, ownTask } from './own.ts';
 export {
 	BUNDLED_KINDS,

@@ -4,6 +4,7 @@ import {
 	kindOf,
 	type Plan,
 	type PlanRow,
+	planSheet,
 	profileOf,
 	settingsOf,
 	sheetBefore,
@@ -219,4 +220,30 @@ class SlipHand {
 function secondsOf({ panel }: Profile, isLocked: boolean): number {
 	if (panel.kind === 'dip') return 0;
 	return (isLocked ? panel.unlockHold : (lawOf(panel).long?.after ?? 0)) / 1000;
+}
+
+/** What a panel says of itself once it stands as planned and is left alone. */
+export interface PanelAtRest {
+	/** Lines of its display; none where it has none. */
+	readonly lines: readonly string[];
+	/** Ten switches, true for up; null for a panel with keys. */
+	readonly up: readonly boolean[] | null;
+}
+
+/** Long enough for data to have come and a display to have gone back to what it shows at rest, ms. */
+const AT_REST_MS = 1500;
+
+/** Read off the simulated panel, with the desk on its line. @throws RangeError for a row without a profile */
+export function panelAtRest(plan: Plan, row: PlanRow): PanelAtRest {
+	const profile = profileOf(plan, row.profile);
+	if (!profile) throw new RangeError(`no profile '${row.profile}'`);
+	const rig = openUnharmed(planSheet({ ...plan, rows: [row] }));
+	rig.wait(AT_REST_MS);
+	const state = rig.gear.units.get(row.id)?.state;
+	if (!state) return { lines: [], up: null };
+	const display = displayOf(profile, state, rig.now);
+	return {
+		lines: display.kind === 'keyed' ? display.lines.map((line) => line.trim()).filter((line) => line !== '') : [],
+		up: profile.panel.kind === 'dip' ? state.context.switches : null,
+	};
 }

@@ -17,8 +17,10 @@ const codeSplitting: Exclude<Rolldown.OutputOptions['codeSplitting'], boolean | 
 		{
 			name: 'rig',
 			tags: ['$initial'],
-			test: /\/(sim\/(rig|fixture|line|light|event)|shared\/(dmx|memo|optics(?!\/row)|power|profile|random|sheet(?!\/quick)))\/|\/node_modules\/(xstate|culori)\//,
+			test: /\/(sim\/(rig|fixture|line|light|event)|shared\/optics(?!\/row))\/|\/node_modules\/(xstate|culori)\//,
 		},
+		// what a rig is made of, which a plan needs without its machine
+		{ name: 'gear', tags: ['$initial'], test: /\/shared\/(dmx|memo|power|profile|random|sheet(?!\/quick))\// },
 		{
 			name: 'words',
 			tags: ['$initial'],

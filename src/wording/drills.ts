@@ -29,7 +29,7 @@ export function drillTask(drill: Drill): string {
 }
 
 /** What a task on a fixture of somebody's own asks, in a sentence. @param says the template, which few pages carry */
-export function ownTaskText({ task, facts }: OwnTask, says: Says): string {
+export function ownTaskText({ task, facts }: Pick<OwnTask, 'task' | 'facts'>, says: Says): string {
 	return sentence(says, facts, kindsFor(task, String(facts['fixture'])));
 }
 

@@ -7,6 +7,6 @@ export { type ConditionIs, conditions, findings, harms, states } from './conditi
 export { drillWords, levels } from './doing.ts';
 export { hintPlaces, hintSteps, hints, holdHints } from './hints.ts';
 export { type DrillSays, drills } from './kinds.ts';
-export { ownDrills } from './own.ts';
+export { ownDrills, rigDrills } from './own.ts';
 export { progressWords } from './progress.ts';
 export { unseenWords } from './unseen.ts';

@@ -124,8 +124,8 @@ export const figureWords = {
 		'cable-metres': (slack: number) =>
 			`Cables along the wall with ${locale.number(slack)} m of slack each, as lengths that are made.`,
 	},
-	runs: (fixtures: number, metres: number) =>
-		`${counted(fixtures, 'fixture', 'fixtures')}, ${locale.number(metres, 0)} m of cable, a terminator at the end`,
+	runs: (fixtures: number, metres: number, terminates: boolean) =>
+		`${counted(fixtures, 'fixture', 'fixtures')}, ${locale.number(metres, 0)} m of cable${terminates ? ', a terminator at the end' : ''}`,
 	splitter: (runs: number) => `A splitter with ${counted(runs, 'output', 'outputs')} in use`,
 	cables: (count: number, length: number) => `${count} × ${locale.number(length, 0)} m`,
 	bring: 'Data cables to bring',

@@ -51,6 +51,7 @@ export const planWords = {
 		load: 'Load and charge',
 		light: 'Light',
 		ticks: 'Tick off',
+		check: 'Check panels',
 		changes: 'Changes',
 	},
 	tabsLabel: 'Sheets of this rig',
@@ -60,6 +61,7 @@ export const planWords = {
 	send: 'Send or save',
 	onBench: 'Put it on the bench',
 	dark: 'Something is dark',
+	practise: 'Practise on it',
 	darkWhich: 'Which fixture is wrong?',
 	darkGo: (name: string) => `Find the fault: ${name}`,
 	tooMany: (n: number, most: number) =>
@@ -97,6 +99,16 @@ export const planWords = {
 	failed: 'That part of the page couldn’t be fetched. Try again with a network.',
 	again: 'Try again',
 	coming: 'Just a moment.',
+} as const;
+
+/** Practice on a copy of the rig. */
+export const practiseWords = {
+	heading: (name: string) => `Practise on your own rig: ${name}`,
+	lead: 'It’s a copy, with your names, places and start addresses. Your plan and your ticks stay as they are.',
+	part: (some: number, all: number) =>
+		`It takes the first ${some} fixtures along the room, of ${all}: more would keep a phone busy too long.`,
+	fault: 'Find a hidden fault',
+	task: 'Put a panel right',
 } as const;
 
 export const rowWords = {

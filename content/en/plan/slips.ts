@@ -53,6 +53,7 @@ export const slipWords = {
 	dataFrom: (from: string) => `Data in from ${from}`,
 	to: (to: string) => `Data out to ${to}`,
 	end: 'Terminator in data out',
+	nothingOut: 'Nothing in data out',
 	desk: 'the desk',
 	splitter: 'the splitter',
 	nothingIn: 'nothing',

@@ -11,7 +11,7 @@ import { Copy } from './Copy.tsx';
 import { Fitting } from './Fitting.tsx';
 import { keep, keptOf } from './keep.ts';
 import { Review } from './Review.tsx';
-import { type DrillOf, type DrillView, drillLink, type ReviewView, type StandView } from './view.ts';
+import { type DrillOf, type DrillView, drillLink, type ReviewView, type StandView, TONIGHT } from './view.ts';
 
 interface Props {
 	ask: AskRoute;
@@ -87,6 +87,7 @@ export function Drill({ ask, drill, onFail, onAnother, onLeave }: Props): JSX.El
 				<p>
 					{hiddenWords.on(view.rig)}. {hiddenWords.count(drill.count)}
 				</p>
+				{drill.rig === TONIGHT && <p>{hiddenWords.tonight}</p>}
 				{view.isOwn && <p>{hiddenWords.ownPanels}</p>}
 			</header>
 			<p class="hidden-spent">

@@ -4,6 +4,7 @@ import { bundledWords } from '#words/finder/index.ts';
 import { hiddenWords } from '#words/hidden-faults/index.ts';
 import { openEngine, troubleText } from '../../engine/index.ts';
 import { Live, Notice } from '../../ui/index.ts';
+import { RigPractise } from '../rig-sheet/index.ts';
 import { Begin } from './Begin.tsx';
 import { Drill } from './Drill.tsx';
 import { anySeed, type DrillOf, drillLink, readDrillLink } from './view.ts';
@@ -24,6 +25,7 @@ export function Hidden(): JSX.Element {
 		const take = (): void => {
 			const link = readDrillLink(location.hash, RIGS);
 			setDrill(link.is === 'drill' ? link.of : null);
+			if (link.is === 'begin') void begin(link.of, null, true);
 			setTrouble(link.is === 'bad' ? hiddenWords.badLink : null);
 		};
 		take();
@@ -31,12 +33,14 @@ export function Hidden(): JSX.Element {
 		return () => removeEventListener('hashchange', take);
 	}, []);
 
-	/** Goes to a drill; one with no seed is looked for. */
-	const begin = async (want: Omit<DrillOf, 'seed'>, seed: number | null): Promise<void> => {
+	/** Goes to a drill; one with no seed is looked for. @param instead of the address that asked for any */
+	const begin = async (want: Omit<DrillOf, 'seed'>, seed: number | null, instead = false): Promise<void> => {
 		setTrouble(null);
 		setHiding(true);
 		try {
-			location.hash = drillLink({ ...want, seed: seed ?? (await ask('hidden.seed', { ...want, seed: anySeed() })) });
+			const link = drillLink({ ...want, seed: seed ?? (await ask('hidden.seed', { ...want, seed: anySeed() })) });
+			if (instead) location.replace(link);
+			else location.hash = link;
 		} catch (error) {
 			fail(error);
 		} finally {
@@ -61,7 +65,10 @@ export function Hidden(): JSX.Element {
 					}}
 				/>
 			) : (
-				<Begin onBegin={(want, seed) => void begin(want, seed)} />
+				<>
+					<RigPractise />
+					<Begin onBegin={(want, seed) => void begin(want, seed)} />
+				</>
 			)}
 			<Live text={trouble ?? ''} urgent />
 		</div>

@@ -4,7 +4,8 @@ import { footprintOf, modeOf, type Profile } from '../../../shared/profile/index
 import { makeRandom, type Random } from '../../../shared/random/index.ts';
 import { loadRig, QUICK_LINKS, quickSheetOf, RIG_IDS, type RigId, type RigSheet } from '../../../shared/sheet/index.ts';
 import { unpackProfile } from '../profile-link/index.ts';
-import { type DrillOf, OWN, UNSEEN } from './view.ts';
+import { readLink } from '../rig/index.ts';
+import { type DrillOf, OWN, TONIGHT, UNSEEN } from './view.ts';
 
 /** Fixtures of a rig made for a drill: enough that some look right, and few enough to look at all. */
 const FEWEST = 3;
@@ -12,11 +13,13 @@ const MOST = 5;
 const LAST_SLOT = 512;
 
 /**
- * The rig of a drill: one of the hall's, or one made from its seed, with the crew's own fixture or with one that nobody has seen.
- * @throws InputError `hidden.rig` for a rig that is not known, and what `unpackProfile` throws
+ * The rig of a drill: one of the hall's, the crew's own, or one made from its seed, with the crew's own fixture or with one that nobody
+ * has seen.
+ * @throws InputError `hidden.rig` for a rig that is not known, and what `unpackProfile` and `readLink` throw
  */
 export async function sheetFor({ rig, seed, on }: DrillOf): Promise<RigSheet> {
 	if (RIG_IDS.includes(rig as RigId)) return loadRig(rig as RigId);
+	if (rig === TONIGHT && on !== undefined) return (await readLink(`#rig=${on}`)).sheet;
 	const random = makeRandom(seed).fork(`hidden ${rig}`);
 	if (rig === OWN && on !== undefined) return madeRig(random, await unpackProfile(on));
 	if (rig !== UNSEEN) throw new InputError('hidden.rig', 'rig', { trouble: 'no-such-rig', id: rig });

@@ -8,10 +8,12 @@ export interface DrillOf {
 	/** 0 to 2^32 - 1. */
 	readonly seed: number;
 	readonly count: 1 | 2;
-	/** With `OWN`: the fixture, packed (`src/features/profile-link`). */
+	/** With `OWN`: the fixture, packed (`src/features/profile-link`). With `TONIGHT`: the rig, as a bench's link has it. */
 	readonly on?: string;
 }
 
+/** The crew's own rig, which comes with the link. */
+export const TONIGHT = 'tonight';
 /** Rigs that are made from the seed: with the crew's own fixture, and with one that nobody has seen. */
 export const OWN = 'own';
 export const UNSEEN = 'unseen';
@@ -118,6 +120,8 @@ export function listed(
 /** What a fragment asks for. */
 export type HiddenRequest =
 	| { readonly is: 'drill'; readonly of: DrillOf }
+	/** One whose seed is yet to be drawn. */
+	| { readonly is: 'begin'; readonly of: Omit<DrillOf, 'seed'> }
 	| { readonly is: 'nothing' }
 	| { readonly is: 'bad' };
 
@@ -128,13 +132,14 @@ export const SEEDS = 2 ** 32;
 export function readDrillLink(fragment: string, rigs: readonly string[]): HiddenRequest {
 	const text = fragment.replace(/^#/, '');
 	if (text === '') return { is: 'nothing' };
-	const [, rig = '', digits = '', count, on] =
-		/^rig=([a-z0-9-]{1,40})&seed=(\d{1,10})&count=([12])(?:&on=([\w.-]{1,100000}))?$/.exec(text) ?? [];
-	const seed = Number(digits);
-	// what brings a fixture is on one's own, and nothing else is
-	const isKnown = on === undefined ? [...rigs, UNSEEN].includes(rig) : rig === OWN;
+	const [, rig = '', digits, count, on] =
+		/^rig=([a-z0-9-]{1,40})(?:&seed=(\d{1,10}))?&count=([12])(?:&on=([\w.-]{1,100000}))?$/.exec(text) ?? [];
+	const seed = Number(digits ?? 0);
+	// what brings a fixture or a rig is on one's own, and nothing else is
+	const isKnown = on === undefined ? [...rigs, UNSEEN].includes(rig) : rig === OWN || rig === TONIGHT;
 	if (!isKnown || seed >= SEEDS) return { is: 'bad' };
-	return { is: 'drill', of: { rig, seed, count: count === '2' ? 2 : 1, ...(on === undefined ? {} : { on }) } };
+	const of = { rig, count: count === '2' ? 2 : 1, ...(on === undefined ? {} : { on }) } as const;
+	return digits === undefined ? { is: 'begin', of } : { is: 'drill', of: { ...of, seed } };
 }
 
 /** The fragment, with its `#`, that asks for a drill. */

@@ -1,10 +1,11 @@
 import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { drillWords, ownDrills as words } from '#words/drills/index.ts';
+import { drillWords, rigDrills, ownDrills as words } from '#words/drills/index.ts';
 import { ownWords } from '#words/stock/index.ts';
 import { Button, fetchedWith, Notice } from '../../ui/index.ts';
+import { RigPractise } from '../rig-sheet/index.ts';
 import { type OwnFixture, useOwnFixtures } from '../stock/index.ts';
-import type { OwnAsked } from './link.ts';
+import type { OwnAsked, RigAsked } from './link.ts';
 
 const Fetched = fetchedWith({ ...drillWords, coming: drillWords.loading }, 'coming');
 
@@ -13,7 +14,8 @@ type Opened =
 	| { readonly is: 'list' }
 	| { readonly is: 'wait' }
 	| { readonly is: 'wrong'; readonly sentence: string }
-	| ({ readonly is: 'task' } & OwnAsked);
+	| ({ readonly is: 'task' } & OwnAsked)
+	| ({ readonly is: 'rig' } & RigAsked);
 
 /** Drills on the crew's own fixtures: which of them, and the task. The address holds both. */
 export function OwnDrills(): JSX.Element {
@@ -29,6 +31,10 @@ export function OwnDrills(): JSX.Element {
 		const { profile, seed } = opened;
 		return <Fetched key={`${profile.id} ${seed}`} load={() => import('./OwnWork.tsx')} props={{ profile, seed }} />;
 	}
+	if (opened.is === 'rig') {
+		const { sheet, seed } = opened;
+		return <Fetched key={`${sheet.name} ${seed}`} load={() => import('./RigWork.tsx')} props={{ sheet, seed }} />;
+	}
 	return (
 		<>
 			{opened.is === 'wrong' && (
@@ -36,6 +42,7 @@ export function OwnDrills(): JSX.Element {
 					<p role="alert">{opened.sentence}</p>
 				</Notice>
 			)}
+			<RigPractise />
 			<Pick />
 		</>
 	);
@@ -43,13 +50,18 @@ export function OwnDrills(): JSX.Element {
 
 async function openAt(fragment: string): Promise<Opened> {
 	if (fragment === '' || fragment === '#') return { is: 'list' };
+	const isRig = asksForRig(fragment);
 	try {
-		const { readOwnLink } = await import('./link.ts');
+		const { readOwnLink, readRigTaskLink } = await import('./link.ts');
+		if (isRig) return { is: 'rig', ...(await readRigTaskLink(fragment)) };
 		return { is: 'task', ...(await readOwnLink(fragment)) };
 	} catch {
-		return { is: 'wrong', sentence: words.failed };
+		return { is: 'wrong', sentence: isRig ? rigDrills.failed : words.failed };
 	}
 }
+
+/** Whether a fragment says that it holds a rig. */
+const asksForRig = (fragment: string): boolean => /^#?seed=\d{1,16}&rig=/.test(fragment);
 
 /** The crew's own fixtures to pick from, and a way to add one. */
 function Pick(): JSX.Element {

@@ -77,7 +77,7 @@ function Cables({ plan }: { plan: Plan }): JSX.Element | null {
 					...runs.map((run, i) => (
 						<li key={`${universe}.${run.rows[0]}`}>
 							{plan.source === 'leader' ? figureWords.leaderLine : figureWords.line(String(universe), String(i + 1))}:{' '}
-							{figureWords.runs(run.rows.length, run.metres)}
+							{figureWords.runs(run.rows.length, run.metres, run.terminator !== null)}
 						</li>
 					)),
 				])}

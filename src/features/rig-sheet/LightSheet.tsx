@@ -92,10 +92,15 @@ function Move({ store, units, nameOf }: MoveProps): JSX.Element | null {
 	const [hangs, answer] = useState<boolean | null>(null);
 	const [said, say] = useState('');
 	const row = plan.rows.find((each) => each.id === picked) ?? plan.rows[0];
+	const next = useMemo(() => (row ? withRow(plan, row.id, change) : plan), [plan, row, change]);
+	// every pool against every other: not for each letter that is typed elsewhere on the sheet
+	const changed = useMemo(
+		() => (Object.keys(change).length === 0 ? null : lightChanges(plan, next)),
+		[plan, next, change],
+	);
 	if (!row) return null;
 	const at = { ...row, ...change };
-	const next = withRow(plan, row.id, change);
-	const changes = Object.keys(change).length === 0 ? null : changesText(lightChanges(plan, next), units, nameOf);
+	const changes = changed && changesText(changed, units, nameOf);
 	const unit = lightWords.unitShort[units];
 	const round = (metres: number): number => Math.round(lengthIn(units, metres) * 100) / 100;
 	// with the height changed, what was said of the old one counts no more

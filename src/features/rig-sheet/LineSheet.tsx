@@ -12,8 +12,8 @@ export function LineSheet({ plan, digest }: { plan: Plan; digest: string }): JSX
 	const cables = useMemo(() => numberedCables(plan), [plan]);
 	const ends = useMemo(
 		() =>
-			[...linksOf(plan)].flatMap(([row, { to }]) =>
-				to === null ? (plan.rows.find(({ id }) => id === row)?.name ?? []) : [],
+			[...linksOf(plan)].flatMap(([row, { terminates }]) =>
+				terminates ? (plan.rows.find(({ id }) => id === row)?.name ?? []) : [],
 			),
 		[plan],
 	);
@@ -64,7 +64,9 @@ function Drawing({ plan, lane }: { plan: Plan; lane: Lane }): JSX.Element {
 		<svg viewBox={`0 0 ${width} ${height}`} role="img" aria-label={lineWords.drawn(told)}>
 			{plan.source === 'desk' && <rect class="lane-desk" x={0.5} y={y(0) - 3} width={6} height={6} />}
 			<path class="lane-cable" d={`M${plan.source === 'desk' ? 6.5 : (lane.stops[0]?.at ?? 0)} ${y(0)} ${path}`} />
-			{last && <path class="lane-end" d={`M${last.at} ${y(last.level)} h${dot / 2 + 1.5} m0 -2.5 v5`} />}
+			{last && lane.terminates && (
+				<path class="lane-end" d={`M${last.at} ${y(last.level)} h${dot / 2 + 1.5} m0 -2.5 v5`} />
+			)}
 			{lane.stops.map(({ row, n, at, level: on, overhead }) => (
 				<g key={row} class="lane-stop" data-overhead={overhead}>
 					<circle cx={at} cy={y(on)} r={dot / 2 - 0.2} />

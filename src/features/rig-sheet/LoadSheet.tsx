@@ -8,6 +8,7 @@ import {
 	type Figure,
 	figuresOf,
 	isOfBattery,
+	isOfLoad,
 	isOver,
 	type Plan,
 	type PlanDigests,
@@ -18,13 +19,10 @@ import { type ClockTime, plugInBy, readTime } from './plugIn.ts';
 import { SheetTable } from './SheetTable.tsx';
 import { cautionsOf, ofWhat } from './view.ts';
 
-/** Sums that a load sheet tells, beside those of batteries. */
-const NOT_HERE: readonly Figure['id'][] = ['unit-loads', 'cable-metres'];
-
 /** Load sheet and charge plan: every sum open, with where each number comes from. */
 export function LoadSheet({ plan, digests }: { plan: Plan; digests: PlanDigests }): JSX.Element {
 	const figures = useMemo(() => figuresOf(plan), [plan]);
-	const load = figures.filter(({ id }) => !isOfBattery(id) && !NOT_HERE.includes(id));
+	const load = figures.filter(({ id }) => isOfLoad(id));
 	const charge = figures.filter(({ id }) => isOfBattery(id));
 	// that of batteries stands where they are charged
 	const others = cautionsOf(plan, plan.rows).filter((id) => id !== 'batteries' || charge.length === 0);

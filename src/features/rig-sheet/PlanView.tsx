@@ -12,7 +12,7 @@ import { Figures } from './Figures.tsx';
 import { Papers, Send } from './goingOut.tsx';
 import { benchAddress, finderOn, mostOnBench } from './handing.ts';
 import type { Came, Opened } from './incoming.ts';
-import { Changes, LightSheet, Paste, TickOff } from './lazily.tsx';
+import { Changes, DeskCheck, LightSheet, Paste, Practise, TickOff } from './lazily.tsx';
 import { Problems } from './Problems.tsx';
 import { Rows } from './Rows.tsx';
 import { Ruler } from './Ruler.tsx';
@@ -20,7 +20,7 @@ import { Rules } from './Rules.tsx';
 import { type PlanStore, usePlan } from './store.ts';
 import { cautionsOf, withMore } from './view.ts';
 
-const TABS = ['plan', 'slips', 'labels', 'patch', 'line', 'load', 'light', 'ticks', 'changes'] as const;
+const TABS = ['plan', 'slips', 'labels', 'patch', 'line', 'load', 'light', 'ticks', 'check', 'changes'] as const;
 type Tab = (typeof TABS)[number];
 
 interface Props {
@@ -29,7 +29,9 @@ interface Props {
 }
 
 /** Sheets that the address names: whoever comes back from the finder, or to a phone gone dark, goes on where they were. */
-const IN_ADDRESS: readonly Tab[] = ['ticks', 'changes'];
+const IN_ADDRESS: readonly Tab[] = ['ticks', 'check', 'changes'];
+/** Sheets for one thumb in the dark: they begin at the top of the glass. */
+const AT_THE_LIGHTS: readonly Tab[] = ['ticks', 'check'];
 const tabInAddress = (): Tab => IN_ADDRESS.find((each) => location.hash === `#${each}`) ?? 'plan';
 
 /** A plan at work. */
@@ -54,7 +56,7 @@ export default function PlanView({ opened, onClose }: Props): JSX.Element {
 	};
 	return (
 		<>
-			{tab !== 'ticks' && (
+			{!AT_THE_LIGHTS.includes(tab) && (
 				<Head
 					store={store}
 					go={go}
@@ -102,6 +104,8 @@ export default function PlanView({ opened, onClose }: Props): JSX.Element {
 				</>
 			) : tab === 'ticks' ? (
 				<TickOff store={store} onDark={(row) => go(() => finderAt(plan, store.id, row))} />
+			) : tab === 'check' ? (
+				<DeskCheck store={store} />
 			) : tab === 'changes' ? (
 				<Changes store={store} />
 			) : tab === 'light' ? (
@@ -178,7 +182,7 @@ interface HeadProps {
 
 function Head({ store, go, onClose }: HeadProps): JSX.Element {
 	const { plan } = store;
-	const [open, setOpen] = useState<'send' | 'dark' | 'remove' | null>(null);
+	const [open, setOpen] = useState<'send' | 'dark' | 'practise' | 'remove' | null>(null);
 	return (
 		<div class="rig-head no-print">
 			<Field
@@ -199,6 +203,9 @@ function Head({ store, go, onClose }: HeadProps): JSX.Element {
 				</Button>
 				<Button disabled={plan.rows.length === 0} onClick={() => setOpen('dark')}>
 					{planWords.dark}
+				</Button>
+				<Button disabled={plan.rows.length === 0} onClick={() => setOpen('practise')}>
+					{planWords.practise}
 				</Button>
 				<Button onClick={() => setOpen('send')}>{planWords.send}</Button>
 				<Button look="quiet" onClick={onClose}>
@@ -225,6 +232,11 @@ function Head({ store, go, onClose }: HeadProps): JSX.Element {
 							</Button>
 						))}
 					</div>
+				</Dialog>
+			)}
+			{open === 'practise' && (
+				<Dialog open onClose={() => setOpen(null)} title={planWords.practise} closeWords={planWords.close}>
+					<Practise plan={plan} />
 				</Dialog>
 			)}
 			{open === 'remove' && (

@@ -97,7 +97,7 @@ export function SlipBlock({ plan, row, slip, link, hours, n, digest }: Props): J
 				)}
 			</div>
 			<p class="slip-wires">
-				{slipWords.dataFrom(from)}. {to === null ? slipWords.end : slipWords.to(to)}.
+				{slipWords.dataFrom(from)}. {to}.
 			</p>
 			<p class="slip-power">{isBattery && hours !== null ? slipWords.battery(hours) : slipWords.mains(row.circuit)}.</p>
 			<p class="slip-boxes">
@@ -146,12 +146,16 @@ export function stepText(step: SlipStep, panel: Profile['panel'] | undefined): s
 	}
 }
 
-/** Where a row's data comes from and goes on to, in words; null where the line ends in it. */
-function wires(plan: Plan, link: DataLink | null, isLeader: boolean): { from: string; to: string | null } {
+/** Where a row's data comes from and goes on to, in words. */
+function wires(plan: Plan, link: DataLink | null, isLeader: boolean): { from: string; to: string } {
 	const nameOf = (id: string): string => plan.rows.find((each) => each.id === id)?.name ?? id;
-	if (!link) return { from: slipWords.nothingIn, to: null };
+	if (!link) return { from: slipWords.nothingIn, to: slipWords.nothingOut };
 	const start = isLeader ? slipWords.nothingIn : link.split ? slipWords.splitter : slipWords.desk;
-	return { from: link.from === null ? start : nameOf(link.from), to: link.to === null ? null : nameOf(link.to) };
+	const end = link.terminates ? slipWords.end : slipWords.nothingOut;
+	return {
+		from: link.from === null ? start : nameOf(link.from),
+		to: link.to === null ? end : slipWords.to(nameOf(link.to)),
+	};
 }
 
 function Box({ words }: { words: string }): JSX.Element {

@@ -84,7 +84,7 @@ export function Start({ onPlan, onKept, onRead, onTrouble, guarded }: Props): JS
 					<Button
 						onClick={() =>
 							onRead(async () => {
-								const { planOfBench } = await import('./reading.ts');
+								const { planOfBench } = await import('./fromBench.ts');
 								const found = await planOfBench(DEVICE);
 								if (found === null) onTrouble(startWords.noBench);
 								return found;

@@ -2,21 +2,21 @@ import type { ComponentChild, JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { nextWords as words } from '#words/site/index.ts';
 import { isInputError } from '../../../shared/error/index.ts';
-import type { Plan } from '../../../shared/plan/index.ts';
 import { DEVICE, followKept } from '../../storage/index.ts';
 import { Button, Notice } from '../../ui/index.ts';
 import { errorTextLater } from '../../wording/index.ts';
 import { finderOn } from './handing.ts';
-import { keptRigs, rigText } from './keep.ts';
-import { readPlanText } from './reading.ts';
+import { type LastRig, lastRig } from './lastRig.ts';
 import { ticksKeeper } from './ticksKeep.ts';
 import { type Tonight as TonightView, tonightOf } from './tonightView.ts';
 
-interface Opened {
-	/** The rig's id on the device. */
-	readonly id: string;
-	readonly plan: Plan;
+interface Opened extends LastRig {
 	readonly tonight: TonightView;
+}
+
+async function openedLast(): Promise<Opened | null> {
+	const last = await lastRig();
+	return last && { ...last, tonight: tonightOf(last.plan, ticksKeeper(DEVICE, last.id, Date.now).look()) };
 }
 
 /** The rig planned last, or what stands there for none that can be read: how many are lit, what is next, and the way to the finder for one that is dark. */
@@ -89,16 +89,3 @@ const Trouble = ({ says }: { says: string }): JSX.Element => (
 		<p role="alert">{says}</p>
 	</Notice>
 );
-
-/** The rig changed last that can be read; null where there is none: its own page says what is wrong with one that can't be. */
-async function openedLast(): Promise<Opened | null> {
-	const [last] = keptRigs(DEVICE);
-	const text = last && rigText(DEVICE, last.id);
-	const found = text == null ? null : await readPlanText(text);
-	if (!last || found?.is !== 'plan') return null;
-	return {
-		id: last.id,
-		plan: found.plan,
-		tonight: tonightOf(found.plan, ticksKeeper(DEVICE, last.id, Date.now).look()),
-	};
-}

@@ -7,4 +7,5 @@
  * components; presses are worked out in the worker (`routes.ts`).
  */
 export { RigTonight } from './lazily.tsx';
+export { RigPractise } from './RigPractise.tsx';
 export { RigSheet } from './RigSheet.tsx';

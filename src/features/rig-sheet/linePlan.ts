@@ -20,8 +20,8 @@ export interface Lane {
 	readonly universe: number;
 	/** From 1 within its universe. */
 	readonly run: number;
-	/** Whether it comes from a splitter. */
-	readonly split: boolean;
+	/** Whether a terminator ends it. */
+	readonly terminates: boolean;
 	readonly stops: readonly Stop[];
 	readonly levels: number;
 }
@@ -47,14 +47,14 @@ export function lanesOf(plan: Plan): Lane[] {
 	const rows = new Map(plan.rows.map((row) => [row.id, row]));
 	const wide = Math.max(plan.hall.width, ...plan.rows.map(({ place }) => place.x));
 	const { width, side, dot } = DRAWING;
-	return linesOf(plan).flatMap(({ universe, feed, runs }) =>
+	return linesOf(plan).flatMap(({ universe, runs }) =>
 		runs.map((run, i): Lane => {
 			const at = run.rows.map((row) => side + ((rows.get(row)?.place.x ?? 0) / wide) * (width - 2 * side));
 			const levels = levelsFor(at, dot);
 			return {
 				universe,
 				run: i + 1,
-				split: feed !== null,
+				terminates: run.terminator !== null,
 				stops: run.rows.map((row, j) => ({
 					row,
 					n: numbers.get(row) ?? 0,

@@ -1,9 +1,6 @@
 import { isInputError } from '../../../shared/error/index.ts';
-import { loadPlan, type Plan, planFromSheet, type RigTicks, readTicks } from '../../../shared/plan/index.ts';
-import { asMeant } from '../../../shared/sheet/index.ts';
-import { toSheet } from '../../../sim/rig/index.ts';
-import { type BrowserStore, fromBase64url, inflateText, KEPT, MOST_READ, readRecord } from '../../storage/index.ts';
-import { playInStretches, readText, textKept } from '../rig/index.ts';
+import { loadPlan, type Plan, type RigTicks, readTicks } from '../../../shared/plan/index.ts';
+import { fromBase64url, inflateText, KEPT, MOST_READ, readRecord } from '../../storage/index.ts';
 
 /** What a text was found to be. */
 export type PlanReading =
@@ -46,19 +43,4 @@ export async function readPlanLink(fragment: string): Promise<PlanReading> {
 	const bytes = fromBase64url(packed);
 	const text = bytes && (await inflateText(bytes, KEPT.rigs.bounds.characters));
 	return text ? readPlanText(text) : { is: 'damaged' };
-}
-
-/** The bench that is kept on the device, as a plan; null where there is none. */
-export async function planOfBench(store: BrowserStore): Promise<PlanReading | null> {
-	const text = textKept(store);
-	if (text === null) return null;
-	const found = await readText(text);
-	if (found.is !== 'bench') return found;
-	try {
-		const { sheet, log } = found.kept;
-		return { is: 'plan', plan: planFromSheet(asMeant(toSheet(await playInStretches(sheet, log)), sheet)) };
-	} catch (error) {
-		if (!isInputError(error)) throw error;
-		return { is: 'damaged' };
-	}
 }

@@ -2,7 +2,7 @@
 
 import type { Plan, SlipFrom } from '../../../shared/plan/index.ts';
 import { loadProfiles } from '../../../shared/sheet/index.ts';
-import { type Slip, slipFor } from '../../../sim/slip/index.ts';
+import { type PanelAtRest, panelAtRest, type Slip, slipFor } from '../../../sim/slip/index.ts';
 
 export interface SlipsAsked {
 	/** As the page has read or made it. */
@@ -18,9 +18,17 @@ export interface SlipsAsked {
 export interface SlipRoutes {
 	/** @throws NotFetched */
 	slips(asks: SlipsAsked): Promise<readonly (Slip | null)[]>;
+	/** What the panel of a row says once it stands as planned; null where there is no such row. @throws NotFetched */
+	panel(asks: { readonly plan: Plan; readonly row: string }): Promise<PanelAtRest | null>;
 }
 
 export const routes: SlipRoutes = {
+	async panel({ plan, row: id }) {
+		const row = plan.rows.find((each) => each.id === id);
+		if (!row) return null;
+		await loadProfiles({ fixtures: [row] });
+		return panelAtRest(plan, row);
+	},
 	async slips({ plan, from, before = null, only }) {
 		await loadProfiles({ fixtures: [...plan.rows, ...(before?.rows ?? [])] });
 		const rows = only ? plan.rows.filter(({ id }) => only.includes(id)) : plan.rows;

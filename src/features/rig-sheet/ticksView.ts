@@ -29,7 +29,7 @@ export function stepDetail(plan: Plan, row: PlanRow, link: DataLink | null, step
 			const leads = plan.source === 'leader' && link?.from === null;
 			return [
 				leads ? details.leads : details.in(link?.from == null ? start : nameOf(link.from)),
-				link?.to == null ? details.end : details.out(nameOf(link.to)),
+				...(link?.to == null ? (link?.terminates === false ? [] : [details.end]) : [details.out(nameOf(link.to))]),
 				...(isOnBattery(plan, row) ? [] : [details.mains]),
 			].join(' · ');
 		}

@@ -18,7 +18,7 @@ import { voltDrop } from '../../../shared/power/index.ts';
 import { bundledProfile } from '../../../shared/profile/index.ts';
 import { runs } from '../../runs.ts';
 import { thrownBy } from '../thrown.ts';
-import { nameOf, newRows } from './plans.ts';
+import { nameOf, newRows, plans } from './plans.ts';
 
 const some = (profile: string, count: number, more: object = {}): Plan =>
 	withRows(
@@ -105,6 +105,22 @@ describe('the sums of a plan', () => {
 			const least = figure({ ...plan, surge, supply: { ...supply, curve } }, 'surge-left');
 			expect([least.value, isOver(least)]).toEqual([left, left < 0]);
 		}
+	});
+
+	test('a sum that nobody gave a number for is no part of anything, and one that somebody did is worked out', () => {
+		fc.assert(
+			fc.property(plans, fc.subarray(['picket-8', 'tallow-6', 'cobble']), (plan, known) => {
+				const given = Object.fromEntries(known.map((id) => [id, 7]));
+				for (const { id, parts } of figuresOf({ ...plan, surge: given, kilograms: given })) {
+					const sums = parts.filter((each) => each.id === 'surge' || each.id === 'kilograms');
+					for (const { value, how } of sums) expect([value > 0, value % 7, how], id).toEqual([true, 0, 'computed']);
+					for (const each of parts)
+						if (each.id === 'unknown') expect([each.value > 0, each.how]).toEqual([true, 'computed']);
+					if (known.length === 0) expect(sums, id).toEqual([]);
+				}
+			}),
+			{ numRuns: runs(60) },
+		);
 	});
 
 	test('all batteries at once draw the sum of their chargers over volts and power factor', () => {

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
 	emptyPlan,
+	linksOf,
 	loadPlan,
 	packed,
 	planFromSheet,
@@ -13,6 +14,7 @@ import {
 } from '../../../shared/plan/index.ts';
 import { bundledRig, readSheet } from '../../../shared/sheet/index.ts';
 import { openRig } from '../../../sim/rig/index.ts';
+import { lanesOf } from '../../../src/features/rig-sheet/linePlan.ts';
 import { runs } from '../../runs.ts';
 import { thrownBy } from '../thrown.ts';
 import { nameOf, plans } from './plans.ts';
@@ -57,6 +59,26 @@ describe('the sheet of a plan', () => {
 		expect(sheet.splitters).toHaveLength(1);
 		expect(sheet.terminators).toHaveLength(2);
 		expect(readSheet(sheet)).toEqual(sheet);
+	});
+
+	test('a terminator goes where the sheet has one, in the line, its links and its drawing alike', () => {
+		fc.assert(
+			fc.property(plans, (drawn) => {
+				const { plan } = packed(drawn);
+				const { terminators, cables } = planSheet(plan);
+				const told = [...linksOf(plan)].flatMap(([row, { terminates }]) => (terminates ? [`${row}:out`] : []));
+				expect(told.toSorted()).toEqual(terminators.toSorted());
+				const drawnEnds = lanesOf(plan).flatMap(({ terminates, stops }) => (terminates ? [stops.at(-1)?.row] : []));
+				expect(drawnEnds.map((row) => `${row}:out`).toSorted()).toEqual(terminators.toSorted());
+				// a second way: whatever data comes into and goes no further from
+				const outs = new Set(cables.map(({ from }) => String(from).split(':')[0]));
+				const ends = cables.flatMap(({ to }) =>
+					outs.has(String(to).split(':')[0]) ? [] : [String(to).replace(':in', ':out')],
+				);
+				expect(ends.toSorted()).toEqual(terminators.toSorted());
+			}),
+			{ numRuns: runs(60) },
+		);
 	});
 
 	test('more universes than a desk has outputs are refused with a sentence', () => {

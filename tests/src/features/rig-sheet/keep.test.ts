@@ -5,6 +5,7 @@ import { bundledRig } from '../../../../shared/sheet/index.ts';
 import { beginOn } from '../../../../src/features/finder/begin.ts';
 import { readStored } from '../../../../src/features/finder/reading.ts';
 import { benchText } from '../../../../src/features/rig/index.ts';
+import { planOfBench } from '../../../../src/features/rig-sheet/fromBench.ts';
 import { holdsPlan, planLink } from '../../../../src/features/rig-sheet/handing.ts';
 import { openedFrom } from '../../../../src/features/rig-sheet/incoming.ts';
 import {
@@ -16,7 +17,7 @@ import {
 	rigText,
 	setRigAside,
 } from '../../../../src/features/rig-sheet/keep.ts';
-import { planOfBench, readPlanLink, readPlanText } from '../../../../src/features/rig-sheet/reading.ts';
+import { readPlanLink, readPlanText } from '../../../../src/features/rig-sheet/reading.ts';
 import { asidesIn, KEPT } from '../../../../src/storage/index.ts';
 import { nameOf } from '../../../shared/plan/plans.ts';
 import { memory, refuses } from '../../storage/memory.ts';

@@ -1,11 +1,17 @@
 import fc from 'fast-check';
+import { h } from 'preact';
+import { renderToString } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
-import { changeWords, figureNames, needWords } from '#words/plan/index.ts';
+import { changeWords, figureNames, figureWords, needWords } from '#words/plan/index.ts';
 import {
+	CABLE_SLACK,
 	digestsOf,
 	emptyPlan,
 	type Figure,
 	type FigureId,
+	figuresOf,
+	isOfBattery,
+	isOfLoad,
 	linesOf,
 	type NumberedCable,
 	numberedCables,
@@ -19,6 +25,7 @@ import {
 } from '../../../../shared/plan/index.ts';
 import { endName, sheetName } from '../../../../src/features/rig-sheet/changesView.ts';
 import { figureSays, overSays } from '../../../../src/features/rig-sheet/figureSays.ts';
+import { LoadSheet } from '../../../../src/features/rig-sheet/LoadSheet.tsx';
 import {
 	FIRST_GRID,
 	isLargeEnough,
@@ -33,6 +40,8 @@ import { plugInBy, readTime } from '../../../../src/features/rig-sheet/plugIn.ts
 import { nameOf } from '../../../../src/features/rig-sheet/view.ts';
 import { runs } from '../../../runs.ts';
 import { plans } from '../../../shared/plan/plans.ts';
+
+const escaped = (text: string): string => renderToString(h('p', null, text)).slice(3, -4);
 
 const grids: fc.Arbitrary<LabelGrid> = fc.record({
 	paper: fc.constantFrom('a4' as const, 'letter' as const, 'strip' as const),
@@ -249,6 +258,33 @@ describe('the mark on a cable’s labels', () => {
 		const fewer = { ...one, rows: one.rows.slice(1) };
 		expect(to(fewer, later).n).not.toBe(to(one, later).n);
 		expect(markOf(fewer, to(fewer, later))).not.toBe(markOf(one, to(one, later)));
+	});
+});
+
+describe('the mark on the load sheet', () => {
+	// symptom: any light moved along made a true load sheet read as old, by the metres of its data cables
+	it('is another exactly where a sum that it shows is', () => {
+		const shown = (of: Plan): string => JSON.stringify(figuresOf(of).filter(({ id }) => isOfLoad(id)));
+		fc.assert(
+			fc.property(plans, plans, fc.integer({ min: 1, max: 40 }), (one, other, far) => {
+				const moved = {
+					...one,
+					rows: one.rows.map((row) => ({ ...row, place: { ...row.place, x: row.place.x + far } })),
+				};
+				expect(digestsOf(moved).load).toBe(digestsOf(one).load);
+				for (const is of [
+					other,
+					{ ...one, supply: { ...one.supply, volts: 120 } },
+					{ ...one, kilograms: { cobble: 2 } },
+				])
+					expect(digestsOf(is).load === digestsOf(one).load).toBe(shown(is) === shown(one));
+				const html = renderToString(h(LoadSheet, { plan: one, digests: digestsOf(one) }));
+				const all = figuresOf(one);
+				for (const id of new Set(all.map((each) => each.id)))
+					expect(html.includes(escaped(figureWords.notes[id](CABLE_SLACK))), id).toBe(isOfLoad(id) || isOfBattery(id));
+			}),
+			{ numRuns: runs(40) },
+		);
 	});
 });
 

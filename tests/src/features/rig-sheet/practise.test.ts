@@ -1,0 +1,65 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { packed, planSheet } from '../../../../shared/plan/index.ts';
+import { rigTask } from '../../../../sim/drill/index.ts';
+import { sheetFor } from '../../../../src/features/hidden-faults/rigs.ts';
+import { readDrillLink } from '../../../../src/features/hidden-faults/view.ts';
+import { readRigTaskLink, rigTaskLink } from '../../../../src/features/own-drills/link.ts';
+import { faultAddress, hasPanelTasks, practised, taskAddress } from '../../../../src/features/rig-sheet/practise.ts';
+import { runs } from '../../../runs.ts';
+import { plans } from '../../../shared/plan/plans.ts';
+
+describe('practice on a rig of the crew’s own', () => {
+	it('is offered at its panels exactly where something can be asked of them', () => {
+		fc.assert(
+			fc.property(plans, fc.nat(3), (drawn, seed) => {
+				const { plan } = packed(drawn);
+				expect(rigTask(planSheet(plan), seed) !== null).toBe(hasPanelTasks(plan));
+			}),
+			{ numRuns: runs(40) },
+		);
+	});
+
+	it('goes by links that bring the rig whole: names, places, patch and panels', async () => {
+		await fc.assert(
+			fc.asyncProperty(plans, fc.nat(2 ** 32 - 1), async (drawn, seed) => {
+				const { plan } = packed(drawn);
+				const sheet = planSheet(plan);
+				const task = await readRigTaskLink((await taskAddress(plan, seed)).replace('/drills/own/', ''));
+				expect(task).toEqual({ sheet, seed });
+				expect(await readRigTaskLink(await rigTaskLink({ sheet, seed }))).toEqual(task);
+				const link = readDrillLink((await faultAddress(plan)).replace('/finder/practise/', ''), []);
+				if (link.is !== 'begin') throw new Error(`read as ${link.is}`);
+				expect(await sheetFor({ ...link.of, seed })).toEqual(sheet);
+			}),
+			{ numRuns: runs(15) },
+		);
+	});
+
+	it('takes the first 24 along the room of a larger one, each as it is', () => {
+		fc.assert(
+			fc.property(fc.array(plans, { minLength: 3, maxLength: 8 }), (drawn) => {
+				const [first] = drawn;
+				const rows = drawn.flatMap((each, i) => each.rows.map((row) => ({ ...row, id: `${row.id}-${i}` })));
+				const plan = { ...(first as (typeof drawn)[number]), rows };
+				const some = practised(plan).rows;
+				expect(some.length).toBe(Math.min(24, rows.length));
+				for (const row of some) expect(rows).toContain(row);
+				const far = Math.max(...some.map(({ place }) => place.x));
+				expect(
+					rows.filter((row) => !some.includes(row)).every(({ place }) => place.x >= far || rows.length <= 24),
+				).toBe(true);
+			}),
+			{ numRuns: runs(40) },
+		);
+	});
+
+	it.each([
+		'#rig=tonight&count=1',
+		'#rig=own&seed=1&count=1',
+		'#rig=tonight&seed=99999999999&count=1&on=1.AA',
+		'#rig=four-in-line&count=3',
+	])('refuses %s with a sentence', (link) => {
+		expect(readDrillLink(link, ['four-in-line']).is).toBe('bad');
+	});
+});
