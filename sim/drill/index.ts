@@ -26,7 +26,7 @@ export type { Harm } from './harm.ts';
 export { DRILL_KINDS, type DrillKindInfo } from './kinds/index.ts';
 export { type UnseenMaker, unseenTurn, unseenWith } from './kinds/unseen.ts';
 export { makeDrill, makeDrillWhere, makeTask } from './make.ts';
-export { type OwnTask, ownTask } from './own.ts';
+export { type OwnTask, ownSeedAfter, ownTask } from './own.ts';
 export {
 	BUNDLED_KINDS,
 	type BundledKind,
