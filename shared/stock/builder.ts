@@ -1,3 +1,4 @@
+import type { Repeat } from './cells.ts';
 import type { ChartBand, ChartMode, Mark, MarkCode, MarkFacts, Place } from './types.ts';
 import type { Span } from './values.ts';
 
@@ -18,6 +19,8 @@ export interface GrowingMode {
 	/** How many slots its heading says it has. */
 	said: number | null;
 	slots: Growing[];
+	/** Channels that come again for each cell. */
+	repeats: Repeat[];
 	place: Place;
 	/** Begun by a heading of its own. */
 	isHeaded: boolean;
@@ -42,7 +45,7 @@ export class Builder {
 	}
 
 	begin(name: string, said: number | null, place: Place, isHeaded = true): GrowingMode {
-		const mode = { name, said, slots: [], place, isHeaded };
+		const mode = { name, said, slots: [], repeats: [], place, isHeaded };
 		this.modes.push(mode);
 		this.current = [];
 		return mode;
