@@ -1,4 +1,3 @@
-import type { Repeat } from './cells.ts';
 import type { ChartBand, ChartMode, Mark, MarkCode, MarkFacts, Place } from './types.ts';
 import type { Span } from './values.ts';
 
@@ -12,6 +11,17 @@ export interface Growing {
 	place: Place;
 	/** How far in from the left its line begins. */
 	indent: number;
+}
+
+/** That some channels of a mode come again for each cell, one cell's after another's. */
+export interface Repeat {
+	/** Channels of the first cell. */
+	readonly from: number;
+	readonly to: number;
+	readonly cells: number;
+	/** What it calls a cell, in its own words. */
+	readonly word: string;
+	readonly place: Place;
 }
 
 export interface GrowingMode {

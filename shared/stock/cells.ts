@@ -1,4 +1,4 @@
-import type { Builder, Growing, GrowingMode } from './builder.ts';
+import type { Builder, Growing, GrowingMode, Repeat } from './builder.ts';
 import type { Row } from './rows.ts';
 import type { Place } from './types.ts';
 
@@ -16,17 +16,6 @@ const REPEAT = new RegExp(
 	String.raw`^\W*(?:(?:dmx[ -]?)?(?:ch(?:an(?:nel)?)?|slot)s?\.?\s*)?(\d{1,3})(?:\s*(?:-|–|—|to)\s*(\d{1,3}))?\s*[,:]?\s*(?:(?:the\s+)?same\s+|again\s+|repeat(?:s|ed)?\s+)?(?:for\s+)?(?:each\s+(?:of\s+)?|[x×]\s*)(?:the\s+)?(\d{1,3})\s+(${WORD})s\W*$`,
 	'i',
 );
-
-/** That some channels of a mode come again for each cell, one cell's after another's. */
-export interface Repeat {
-	/** Channels of the first cell. */
-	readonly from: number;
-	readonly to: number;
-	readonly cells: number;
-	/** What it calls a cell, in its own words. */
-	readonly word: string;
-	readonly place: Place;
-}
 
 /** What a line says of cells; null where it says nothing of the kind. */
 export function repeatIn({ text, line }: Row): Repeat | null {
