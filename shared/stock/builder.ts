@@ -13,11 +13,24 @@ export interface Growing {
 	indent: number;
 }
 
+/** That some channels of a mode come again for each cell, one cell's after another's. */
+export interface Repeat {
+	/** Channels of the first cell. */
+	readonly from: number;
+	readonly to: number;
+	readonly cells: number;
+	/** What it calls a cell, in its own words. */
+	readonly word: string;
+	readonly place: Place;
+}
+
 export interface GrowingMode {
 	name: string;
 	/** How many slots its heading says it has. */
 	said: number | null;
 	slots: Growing[];
+	/** Channels that come again for each cell. */
+	repeats: Repeat[];
 	place: Place;
 	/** Begun by a heading of its own. */
 	isHeaded: boolean;
@@ -42,7 +55,7 @@ export class Builder {
 	}
 
 	begin(name: string, said: number | null, place: Place, isHeaded = true): GrowingMode {
-		const mode = { name, said, slots: [], place, isHeaded };
+		const mode = { name, said, slots: [], repeats: [], place, isHeaded };
 		this.modes.push(mode);
 		this.current = [];
 		return mode;

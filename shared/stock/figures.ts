@@ -45,6 +45,8 @@ export interface FigureFacts {
 	/** A slot the chart leaves out: it is assumed to do nothing. */
 	'slot-missing': { slot: number };
 	cells: { cells: number };
+	/** A channel of bands that is of some cells: here it acts on all of them. */
+	'cell-bands': { slot: string };
 }
 
 export type FigureCode = keyof FigureFacts;

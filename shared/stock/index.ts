@@ -23,6 +23,7 @@ export {
 	type Asked,
 	blankPanel,
 	type ItemSense,
+	inList,
 	KEYS_OF,
 	type OwnPanel,
 	PANEL_NOTES,

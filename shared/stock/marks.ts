@@ -1,5 +1,6 @@
 import { checkBands } from '../dmx/index.ts';
 import type { Builder, Growing, GrowingMode } from './builder.ts';
+import { repeatCells } from './cells.ts';
 import type { Place } from './types.ts';
 
 const FINE = /\b(?:fine|lsb|low byte)\b|\b16[ -]?bits?\b/i;
@@ -17,8 +18,12 @@ export function checkChart(builder: Builder, text: string): void {
 			continue;
 		}
 		joinFine(builder, mode);
+		for (const slot of mode.slots) {
+			nameSlot(builder, slot);
+			checkSlot(builder, slot);
+		}
+		repeatCells(builder, mode);
 		checkNumbers(builder, mode);
-		for (const slot of mode.slots) checkSlot(builder, slot);
 	}
 	if (builder.modes.every(({ slots }) => slots.length === 0) && text.trim() !== '')
 		builder.mark('no-slots', { line: 1, column: 1, length: 1 }, {});
@@ -40,6 +45,15 @@ function joinFine(builder: Builder, mode: GrowingMode): void {
 	}
 }
 
+function nameSlot(builder: Builder, slot: Growing): void {
+	const [first] = slot.bands;
+	if (slot.name === '' && first && first.words !== '') {
+		slot.name = first.words;
+		if (slot.bands.length === 1) first.words = '';
+		else builder.mark('name-from-band', slot.place, { slot: slot.at, name: slot.name });
+	} else if (slot.name === '') builder.mark('name-missing', slot.place, { slot: slot.at });
+}
+
 function checkNumbers(builder: Builder, { slots, said, place }: GrowingMode): void {
 	const taken = new Map<number, Place>();
 	for (const slot of slots) {
@@ -48,12 +62,6 @@ function checkNumbers(builder: Builder, { slots, said, place }: GrowingMode): vo
 			if (taken.has(number)) builder.mark('slot-twice', slot.place, { slot: number });
 			taken.set(number, slot.place);
 		}
-		const [first] = slot.bands;
-		if (slot.name === '' && first && first.words !== '') {
-			slot.name = first.words;
-			if (slot.bands.length === 1) first.words = '';
-			else builder.mark('name-from-band', slot.place, { slot: slot.at, name: slot.name });
-		} else if (slot.name === '') builder.mark('name-missing', slot.place, { slot: slot.at });
 	}
 	let before = 0;
 	for (const number of [...taken.keys()].sort((a, b) => a - b)) {

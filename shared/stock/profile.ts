@@ -14,6 +14,7 @@ import {
 	titleOf,
 	ULTRAVIOLET,
 } from '../profile/index.ts';
+import { CELL, MOST_CELLS } from './cells.ts';
 import { drivesOf, type EffectHelp, effectOf, isPlain, type ProgrammeWord } from './effects.ts';
 import { type EmitterId, emitterIn, emittersFrom } from './emitters.ts';
 import type { ChartEntry } from './entry.ts';
@@ -61,8 +62,6 @@ const STOPS: ReadonlySet<MarkCode> = new Set<MarkCode>([
 	'slot-twice',
 	'slot-past-512',
 ]);
-
-const CELL = /\b(?:cell|pixel|segment|section|zone|head)s? ?(\d{1,2})(?: ?(?:-|–|to) ?(\d{1,2}))?/i;
 
 /**
  * The fixture that an entry describes. What the chart and the label do not say is assumed, and `figures` says so of each. The panel
@@ -214,13 +213,14 @@ class Maker {
 			];
 		}
 		const banded = this.banded(slot, name, ids);
+		if (first !== undefined && slot.bands.length > 0) this.figures.note('cell-bands', 'assumed', { slot: name });
 		// a slot of bands has no fine half here: that does nothing
 		return slot.fine === undefined ? [banded] : [banded, this.idle(slot.fine, this.names.fine(name), ids)];
 	}
 
 	private cellsFrom(first: number, last: number): number[] {
-		const from = Math.max(1, Math.min(first, last, 64));
-		const to = Math.min(64, Math.max(first, last, 1));
+		const from = Math.max(1, Math.min(first, last, MOST_CELLS));
+		const to = Math.min(MOST_CELLS, Math.max(first, last, 1));
 		this.cells = Math.max(this.cells, to);
 		return Array.from({ length: to - from + 1 }, (_, i) => from + i);
 	}

@@ -1,4 +1,5 @@
 import { Builder } from './builder.ts';
+import { repeatIn } from './cells.ts';
 import { LineReader } from './lines.ts';
 import { checkChart } from './marks.ts';
 import { pieceOf } from './row-text.ts';
@@ -70,6 +71,12 @@ class Reader {
 				{ line: row.line, column: 1, length: row.text.length },
 				{ text: row.text.slice(0, 60) },
 			);
+			return;
+		}
+		const repeat = this.beside.length > 0 ? null : repeatIn(row);
+		if (repeat) {
+			this.builder.mode(repeat.place).repeats.push(repeat);
+			this.builder.current = [];
 			return;
 		}
 		if (this.separator && !row.isTable && row.text.includes(this.separator)) {

@@ -70,6 +70,10 @@ export interface MarkFacts {
 	/** The heading says one number of channels, the chart has another. */
 	'count-differs': { said: number; found: number };
 	'name-missing': { slot: number };
+	/** Channels that are to come again for each cell, and none of them is in the mode. */
+	'cells-none': { from: number; to: number };
+	/** A number of cells that no fixture has here. */
+	'cells-off': { cells: number; most: number };
 	/** The channel's name was taken from its first band. */
 	'name-from-band': { slot: number; name: string };
 	/** One row for several channels. */

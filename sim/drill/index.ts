@@ -27,7 +27,7 @@ export { DRILL_KINDS, type DrillKindInfo } from './kinds/index.ts';
 export { type UnseenMaker, unseenTurn, unseenWith } from './kinds/unseen.ts';
 export { makeDrill, makeDrillWhere, makeTask } from './make.ts';
 export { RIG_GOALS, type RigGoal, type RigTask, rigTask } from './on-rig.ts';
-export { type OwnTask, ownTask } from './own.ts';
+export { type OwnTask, ownSeedAfter, ownTask } from './own.ts';
 export {
 	BUNDLED_KINDS,
 	type BundledKind,

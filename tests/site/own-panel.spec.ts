@@ -105,6 +105,9 @@ test('an open question is answered by a check on the real one, kept, undone, and
 
 	// the stand-in comes back, and Undo brings one's own again
 	await tab.getByRole('button', { name: panelEdit.drop }).click();
+	// symptom: nothing was heard, and the keyboard was lost; cause: what says it went with the editor
+	await expect(tab.locator('.stock-panel [role=status]', { hasText: panelEdit.dropped })).toHaveCount(1);
+	await expect(tab.getByRole('heading', { name: panelEdit.heading })).toBeFocused();
 	await expect(tab.getByText(panelEdit.standIn)).toBeVisible();
 	await tab.getByRole('button', { name: words.undo }).click();
 	await expect(menu(tab)).toHaveValue(/Light comes from/);

@@ -8,7 +8,7 @@ export const ownDrills = {
 		description:
 			'A task on a fixture of your own: an address, a mode, a static colour or a follower, made fresh each time and marked.',
 		heading: 'On your own fixtures',
-		lead: 'Pick one from your stock. Each go asks for something else: an address, a static colour, a mode, or to follow a leader.',
+		lead: 'Pick one from your stock. Each go asks for something else, as far as its panel has it: an address, a static colour, a mode, or to follow a leader.',
 	},
 	/** On the page of all drills, before them. */
 	first: 'Drills on your own fixtures',

@@ -19,6 +19,7 @@ export const hiddenWords = {
 	badLink: 'That link names no drill known here. Begin one below.',
 	noWorker: 'This browser can’t run the rig, or the parts for it couldn’t be fetched. Check the network once.',
 	broke: 'The rig broke down over this. That’s a fault of this page’s own. Begin another drill.',
+	unfetched: 'This part couldn’t be loaded. Check the network and try again.',
 	rig: 'Rig',
 	ownRigs: 'From your stock',
 	ownRig: (name: string) => `A rig of ${name}`,

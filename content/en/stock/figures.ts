@@ -129,6 +129,10 @@ export const figureWords = {
 		is: ({ cells }: { cells: number }) => `${cells} cells, side by side`,
 		matters: 'Which end cell 1 is at. See it on the real one.',
 	},
+	'cell-bands': {
+		is: ({ slot }: { slot: string }) => `${slot}: acts on all cells here`,
+		matters: 'The real one may flash or change one cell alone.',
+	},
 } as const;
 
 /** Around the figures. */

@@ -35,7 +35,7 @@ export const stockWords = {
 	nameHint: 'What your crew calls it.',
 	chart: 'Chart',
 	chartHint:
-		'Paste or type the channel chart. A line for each channel: its number, its name, then values and what they do. A table from a spreadsheet works too.',
+		'Paste or type the channel chart. A line for each channel: its number, its name, then values and what they do. A table from a spreadsheet works too. Cells: write the first one’s channels, then 3-5 for each of 4 cells.',
 	example: '1 Dimmer 0-255\n2 Strobe 0-9 off 10-255 slow to fast\n3 Red\n4 Green\n5 Blue',
 	read: 'What was read',
 	readNone: 'Nothing yet. Paste or type the chart first.',

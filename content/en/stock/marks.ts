@@ -32,6 +32,10 @@ export const markWords = {
 		`${from} to ${to} starts lower than the band before it. Check that it belongs to this channel.`,
 	'slot-missing': ({ from, to }: { from: number; to: number }) =>
 		`${channels(from, to)} ${from === to ? 'is' : 'are'} left out before this line.`,
+	'cells-none': ({ from, to }: { from: number; to: number }) =>
+		`Channels ${from} to ${to} come again for each cell, and none of them is here. Write them down once, for the first cell.`,
+	'cells-off': ({ cells, most }: { cells: number; most: number }) =>
+		`${cells} cells: we take 2 to ${most}. Check the number.`,
 	'slot-twice': ({ slot }: { slot: number }) => `Channel ${slot} is here twice. Give one of them its right number.`,
 	'slot-past-512': ({ slot }: { slot: number }) => `There’s no channel ${slot}. Channels run from 1 to 512.`,
 	'fine-alone': ({ slot }: { slot: number }) =>

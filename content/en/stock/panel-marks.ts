@@ -14,8 +14,10 @@ export const panelMarkWords = {
 	'item-guess': ({ text, sense }: { text: string; sense: string }) => `‘${text}’ was taken as: ${said(sense)}. Right?`,
 	'item-two': ({ text, senses }: { text: string; senses: readonly string[] }) =>
 		`‘${text}’ could mean: ${senses.map(said).join('; or ')}. It does nothing here until you pick one.`,
-	'value-unknown': ({ text, item }: { text: string; item: string }) =>
-		`We don’t know ‘${text}’ in ‘${item}’. It does nothing here until you pick what it means.`,
+	'value-unknown': ({ text, item, isOfRange }: { text: string; item: string; isOfRange: boolean }) =>
+		isOfRange
+			? `We don’t know ‘${text}’ in ‘${item}’. It does nothing here. Write the values out, with = and what each is.`
+			: `We don’t know ‘${text}’ in ‘${item}’. It does nothing here until you pick what it means.`,
 	'value-guess': ({ text, item, value }: { text: string; item: string; value: string }) =>
 		`‘${text}’ in ‘${item}’ was taken as: ${valueSaid(value)}. Right?`,
 	'value-two': ({ text, item }: { text: string; item: string }) =>

@@ -11,7 +11,7 @@ export {
 	type Question,
 	USUAL_KEYS,
 } from './entry.ts';
-export { withWords } from './lines.ts';
+export { inList, withWords } from './lines.ts';
 export { makePanel, type OwnPanel } from './make.ts';
 export { withOwnPanel } from './onto.ts';
 export type { Asked } from './questions.ts';

@@ -269,5 +269,5 @@ function rangeOf({ range, values, under }: MenuLine): MenuLine['range'] {
 
 const byRange = (line: MenuLine): ListedValue[] =>
 	line.range && line.range.to - line.range.from < 128
-		? labelsOf(line.range).map((label) => ({ label, words: null, place: line.place, slot: line.slot }))
+		? labelsOf(line.range).map((label) => ({ label, words: null, place: line.place, slot: null }))
 		: [];

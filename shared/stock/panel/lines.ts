@@ -13,7 +13,8 @@ export interface ListedValue {
 	readonly label: string;
 	readonly words: string | null;
 	readonly place: Place;
-	readonly slot: Slot;
+	/** Null for a number out of a range, which has no place of its own in the list. */
+	readonly slot: Slot | null;
 }
 
 export interface Range {
@@ -26,6 +27,7 @@ export interface Range {
 
 /** A line of a menu, with those that are set in under it. */
 export interface MenuLine extends ListedValue {
+	readonly slot: Slot;
 	readonly range: Range | null;
 	/** Values in the line itself. */
 	readonly values: readonly ListedValue[];
@@ -148,7 +150,7 @@ const MOST_SPREAD = 128;
 export function spread(value: ListedValue): ListedValue[] {
 	const found = value.words === null ? rangeIn(value.label) : null;
 	if (found?.rest !== '' || found.range.to - found.range.from >= MOST_SPREAD) return [value];
-	return labelsOf(found.range).map((label) => ({ ...value, label }));
+	return labelsOf(found.range).map((label) => ({ ...value, label, slot: null }));
 }
 
 /** The numbers of a range, as they are written. */
@@ -182,3 +184,10 @@ export function withWords(
 	const start = at.start;
 	return `${text.slice(0, start + from - 1)} = ${words}${text.slice(start + to - 1)}`;
 }
+
+/** A name as it can stand in a list: signs that would part it into values, or a label from its words, are spaces. It reads as the same name. */
+export const inList = (name: string): string =>
+	name
+		.replaceAll(/[,;|/:=()[\]~–—-]+/g, ' ')
+		.replaceAll(/\s+/g, ' ')
+		.trim();

@@ -39,7 +39,8 @@ export interface PanelMarkFacts {
 	'item-guess': { text: string; sense: ItemSense };
 	/** It could be two things or more: it does nothing here until somebody says which. */
 	'item-two': { text: string; senses: readonly ItemSense[] };
-	'value-unknown': { text: string; item: string };
+	/** One of a range cannot be picked: it has to be written down by itself. */
+	'value-unknown': { text: string; item: string; isOfRange: boolean };
 	'value-guess': { text: string; item: string; value: string };
 	'value-two': { text: string; item: string };
 	/** Two values of one item come to the same here. */

@@ -105,7 +105,7 @@ export class ValueReader {
 		const byNumber = this.#numbered(setting, values, item);
 		for (const [at, each] of values.entries()) {
 			const { label } = each;
-			const pick: Pick = { ...each.slot, of: this.#picks(setting) };
+			const pick: Pick | null = each.slot && { ...each.slot, of: this.#picks(setting) };
 			if (label.length > room) this.#marks.add('label-long', each.place, { text: label, room });
 			const shown = titleOf(label, '-', room);
 			// of a long list by number those past the last that is made are unknown
@@ -118,7 +118,8 @@ export class ValueReader {
 				isFull ||= idle.at(-1)?.at !== at;
 				if (other !== undefined) this.#marks.add('value-twice', each.place, { text: label, other }, pick);
 				else if (found.how === 'two') this.#marks.add('value-two', each.place, { text: label, item }, pick);
-				else if (found.how === 'none') this.#marks.add('value-unknown', each.place, { text: label, item }, pick);
+				else if (found.how === 'none')
+					this.#marks.add('value-unknown', each.place, { text: label, item, isOfRange: pick === null }, pick);
 				continue;
 			}
 			if (found.how === 'part')

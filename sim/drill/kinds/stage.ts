@@ -1,4 +1,5 @@
 import { LAST_SLOT, TOP_LEVEL } from '../../../shared/dmx/index.ts';
+import { InputError } from '../../../shared/error/index.ts';
 import {
 	BUNDLED,
 	bundledProfile,
@@ -74,6 +75,7 @@ const BY_SHAPE: Readonly<Record<Profile['shape'], readonly [id: string, name: st
 /**
  * The nth fixture (from 1) of a rig, on mains, its display never going dark unless told: reading a task costs no press.
  * @param settings what differs from the profile's defaults; a fixture with switches is stood so that it has them
+ * @throws InputError `drill.stuck` where no switches have them
  */
 export function fixture(scene: DrillScene, profile: Profile, n: number, settings: SomeSettings): SheetFixture {
 	const overhead = scene !== 'bench' && profile !== COBBLE;
@@ -97,7 +99,7 @@ function standing(profile: Profile, settings: SomeSettings): { switches: boolean
 	const down = profile.panel.kind === 'dip' ? profile.panel.slides.map(() => 0) : [];
 	const wish = new Map(Object.entries(settings).map(([key, value]) => [key as SettingKey, { value } as SettingDomain]));
 	const events = dipWay(profile, 'new', ALL_DOWN, down, wish);
-	if (!events) throw new RangeError(`no switches of ${profile.id} for ${JSON.stringify(settings)}`);
+	if (!events) throw new InputError('drill.stuck', 'settings', { trouble: 'cannot-be-finished' });
 	const switches = [...ALL_DOWN];
 	const slides = [...down];
 	for (const event of events) {

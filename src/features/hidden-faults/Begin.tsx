@@ -30,7 +30,7 @@ export function Begin({ onBegin }: Props): JSX.Element {
 		setWrong(!isGood);
 		tell(null);
 		if (!isGood) return;
-		const found = await rigOf(rig, own);
+		const found = await rigOf(rig, own).catch(() => ({ wrong: hiddenWords.unfetched }));
 		if ('wrong' in found) tell(found.wrong);
 		else onBegin({ ...found, count: two ? 2 : 1 }, text === '' ? null : Number(text));
 	};

@@ -33,9 +33,17 @@ export async function sheetFor({ rig, seed, on }: DrillOf): Promise<RigSheet> {
 /** Some of these fixtures, on a desk, on two outputs of it, behind a leader, or each for itself. */
 function madeRig(random: Random, profile: Profile): RigSheet {
 	const slots = footprintOf(modeOf(profile, profile.defaults.mode));
+	if (2 * slots > LAST_SLOT) return wideRig(random, profile);
 	const most = Math.max(2, Math.min(MOST, Math.floor(LAST_SLOT / slots)));
 	const linked = random.pick(QUICK_LINKS);
 	const count = random.int(Math.min(FEWEST, most), most);
+	return { ...quickSheetOf(profile, { count, linked }), profiles: [profile] };
+}
+
+/** Of fixtures so wide that a universe holds one: each on an output of its own, or with no desk. */
+function wideRig(random: Random, profile: Profile): RigSheet {
+	const linked = random.pick(QUICK_LINKS.filter((each) => each !== 'desk'));
+	const count = linked === 'two-universes' ? 2 : random.int(FEWEST, MOST);
 	return { ...quickSheetOf(profile, { count, linked }), profiles: [profile] };
 }
 

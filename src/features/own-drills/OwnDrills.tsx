@@ -1,27 +1,19 @@
 import type { JSX } from 'preact';
-import { useEffect, useRef, useState } from 'preact/hooks';
-import { drillWords, rigDrills, ownDrills as words } from '#words/drills/index.ts';
+import { useEffect, useState } from 'preact/hooks';
+import { drillWords, ownDrills as words } from '#words/drills/index.ts';
 import { ownWords } from '#words/stock/index.ts';
 import { Button, fetchedWith, Notice } from '../../ui/index.ts';
 import { RigPractise } from '../rig-sheet/index.ts';
 import { type OwnFixture, useOwnFixtures } from '../stock/index.ts';
-import type { OwnAsked, RigAsked } from './link.ts';
+import { type Opened, openAt } from './opened.ts';
 
 const Fetched = fetchedWith({ ...drillWords, coming: drillWords.loading }, 'coming');
-
-/** What the address asks for: nothing yet, a fixture and a task, or what cannot be read. */
-type Opened =
-	| { readonly is: 'list' }
-	| { readonly is: 'wait' }
-	| { readonly is: 'wrong'; readonly sentence: string }
-	| ({ readonly is: 'task' } & OwnAsked)
-	| ({ readonly is: 'rig' } & RigAsked);
 
 /** Drills on the crew's own fixtures: which of them, and the task. The address holds both. */
 export function OwnDrills(): JSX.Element {
 	const [opened, open] = useState<Opened>(location.hash === '' ? { is: 'list' } : { is: 'wait' });
+	const look = () => void openAt(location.hash).then(open);
 	useEffect(() => {
-		const look = () => void openAt(location.hash).then(open);
 		look();
 		window.addEventListener('hashchange', look);
 		return () => window.removeEventListener('hashchange', look);
@@ -40,6 +32,7 @@ export function OwnDrills(): JSX.Element {
 			{opened.is === 'wrong' && (
 				<Notice kind="wrong">
 					<p role="alert">{opened.sentence}</p>
+					{opened.again && <Button onClick={look}>{drillWords.again}</Button>}
 				</Notice>
 			)}
 			<RigPractise />
@@ -48,36 +41,27 @@ export function OwnDrills(): JSX.Element {
 	);
 }
 
-async function openAt(fragment: string): Promise<Opened> {
-	if (fragment === '' || fragment === '#') return { is: 'list' };
-	const isRig = asksForRig(fragment);
-	try {
-		const { readOwnLink, readRigTaskLink } = await import('./link.ts');
-		if (isRig) return { is: 'rig', ...(await readRigTaskLink(fragment)) };
-		return { is: 'task', ...(await readOwnLink(fragment)) };
-	} catch {
-		return { is: 'wrong', sentence: isRig ? rigDrills.failed : words.failed };
-	}
-}
-
-/** Whether a fragment says that it holds a rig. */
-const asksForRig = (fragment: string): boolean => /^#?seed=\d{1,16}&rig=/.test(fragment);
-
 /** The crew's own fixtures to pick from, and a way to add one. */
 function Pick(): JSX.Element {
 	const own = useOwnFixtures();
 	const [wrong, tell] = useState<string | null>(null);
-	const heading = useRef<HTMLHeadingElement>(null);
 	const pick = async (fixture: OwnFixture) => {
 		tell(null);
 		const found = await fixture.profile();
 		if ('wrong' in found) return tell(found.wrong);
-		const { ownLink } = await import('./link.ts');
-		location.hash = await ownLink({ profile: found.profile, seed: crypto.getRandomValues(new Uint32Array(1))[0] ?? 0 });
+		try {
+			const { ownLink } = await import('./link.ts');
+			location.hash = await ownLink({
+				profile: found.profile,
+				seed: crypto.getRandomValues(new Uint32Array(1))[0] ?? 0,
+			});
+		} catch {
+			tell(drillWords.failed);
+		}
 	};
 	return (
 		<section class="own-drills" aria-labelledby="own-drills">
-			<h2 class="title title-2" id="own-drills" ref={heading} tabIndex={-1}>
+			<h2 class="title title-2" id="own-drills">
 				<span>{words.list}</span>
 			</h2>
 			{own.length === 0 && <p>{words.none}</p>}

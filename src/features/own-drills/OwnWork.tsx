@@ -2,22 +2,13 @@ import type { JSX } from 'preact';
 import { useEffect, useMemo, useRef } from 'preact/hooks';
 import { drillWords, ownDrills as words } from '#words/drills/index.ts';
 import { panelFrom } from '../../../shared/profile/index.ts';
-import { ownTask } from '../../../sim/drill/index.ts';
+import { ownSeedAfter, ownTask } from '../../../sim/drill/index.ts';
 import { fetchedWith, Notice } from '../../ui/index.ts';
 import { ownTaskText } from '../../wording/index.ts';
 import { taskAtWork } from '../drills/index.ts';
 import { type OwnAsked, ownLink } from './link.ts';
 
 const Task = fetchedWith({ ...drillWords, coming: drillWords.loading }, 'coming');
-
-/** Seeds after which the same is asked again: of each goal once. */
-const TURNS = 4;
-
-/** A drawn seed that asks for the next of the goals. */
-const seedAfterOwn = (seed: number): number => {
-	const [drawn = 0] = crypto.getRandomValues(new Uint32Array(1));
-	return drawn - (drawn % TURNS) + ((seed + 1) % TURNS);
-};
 
 /** One task on a fixture that somebody brings. */
 export default function OwnWork({ profile, seed }: OwnAsked): JSX.Element {
@@ -27,7 +18,8 @@ export default function OwnWork({ profile, seed }: OwnAsked): JSX.Element {
 	const top = useRef<HTMLHeadingElement>(null);
 	useEffect(() => top.current?.focus(), []);
 	const another = async () => {
-		location.hash = await ownLink({ profile, seed: seedAfterOwn(seed) });
+		const [drawn = 0] = crypto.getRandomValues(new Uint32Array(1));
+		location.hash = await ownLink({ profile, seed: ownSeedAfter(profile, seed, drawn) });
 	};
 	return (
 		<>

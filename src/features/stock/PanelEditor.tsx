@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { useContext, useRef, useState } from 'preact/hooks';
+import { useContext, useRef } from 'preact/hooks';
 import { panelEdit as words } from '#words/stock/index.ts';
 import type { Profile } from '../../../shared/profile/index.ts';
 import {
@@ -10,7 +10,7 @@ import {
 	type StockEntry,
 	USUAL_KEYS,
 } from '../../../shared/stock/index.ts';
-import { Button, Live } from '../../ui/index.ts';
+import { Button } from '../../ui/index.ts';
 import { ChartBox } from './ChartBox.tsx';
 import { PanelKeys } from './PanelKeys.tsx';
 import { PanelMarks } from './PanelMarks.tsx';
@@ -24,15 +24,16 @@ interface Props {
 	profile: Profile;
 	own: OwnPanel;
 	onChange: (part: { readonly panel: PanelEntry | null }) => void;
+	/** Says what was done, where it is heard after this editor is gone too. */
+	onSay: (done: string) => void;
 }
 
 const DISPLAYS = ['text', 'code'] as const;
 
 /** How a panel works, its keys, its menu and what is answered of it, with the panel itself beside it to press. */
-export default function PanelEditor({ entry, panel, profile, own, onChange }: Props): JSX.Element {
+export default function PanelEditor({ entry, panel, profile, own, onChange, onSay }: Props): JSX.Element {
 	const box = useRef<HTMLTextAreaElement>(null);
 	const LivePanel = useContext(PanelContext);
-	const [said, say] = useState('');
 	const change = (part: Partial<PanelEntry>) => onChange({ panel: { ...panel, ...part } });
 	const { way, display } = panel;
 	const isKeyed = way !== 'switches';
@@ -95,7 +96,7 @@ export default function PanelEditor({ entry, panel, profile, own, onChange }: Pr
 							menu={panel.menu}
 							onMenu={(menu, done) => {
 								change({ menu });
-								say(done);
+								onSay(done);
 							}}
 						/>
 					)}
@@ -113,8 +114,6 @@ export default function PanelEditor({ entry, panel, profile, own, onChange }: Pr
 					)}
 				</section>
 			</div>
-			<p aria-hidden="true">{said}</p>
-			<Live text={said} />
 			{own.panel && <PanelQuestions panel={panel} own={own} onAnswers={(answers) => change({ answers })} />}
 			{own.panel && isKeyed && (
 				<PanelSettle entry={entry} profile={profile} onAnswer={(answers) => change({ answers })} panel={panel} />
@@ -124,7 +123,7 @@ export default function PanelEditor({ entry, panel, profile, own, onChange }: Pr
 					look="quiet"
 					onClick={() => {
 						onChange({ panel: null });
-						say(words.dropped);
+						onSay(words.dropped);
 					}}
 				>
 					{words.drop}

@@ -1,6 +1,7 @@
 import type { JSX, RefObject } from 'preact';
 import { marksFrame, panelMarkWords, panelWords, panelEdit as words } from '#words/stock/index.ts';
 import {
+	inList,
 	type OwnPanel,
 	PANEL_NOTES,
 	type PanelMark,
@@ -16,7 +17,7 @@ const markText = ({ code, facts }: PanelMark): string =>
 		>
 	)[code](facts as never);
 
-/** What is written for a pick: an item's words, a value's, or a name of the fixture's own. */
+/** What a pick is called: an item's words, a value's, or a name of the fixture's own. */
 function wordsFor(pick: string): string {
 	if (pick.startsWith('name:')) return pick.slice('name:'.length);
 	const { items, values } = panelWords;
@@ -65,7 +66,7 @@ function PickFor({ mark, menu, onMenu }: Pick<Props, 'menu' | 'onMenu'> & { mark
 			value=""
 			onChange={({ currentTarget }) => {
 				const is = wordsFor(currentTarget.value);
-				if (currentTarget.value !== '') onMenu(withWords(menu, place.line, pick, is), words.picked(text, is));
+				if (currentTarget.value !== '') onMenu(withWords(menu, place.line, pick, inList(is)), words.picked(text, is));
 			}}
 		>
 			<option value="">{words.pick}</option>

@@ -24,15 +24,16 @@ export function PanelSettle({ entry, panel, profile, onAnswer }: Props): JSX.Ele
 	const [found, set] = useState<Settling>(null);
 	const [left, keepLeft] = useState<Left>({});
 	const [said, say] = useState('');
-	// what was found goes for the panel as it was then
+	const [settler] = useState(() => settlerTo(set));
+	// what was found goes for the panel as it was then, and so does what is still being worked out
 	useEffect(() => {
+		settler.letGo();
 		set(null);
 		keepLeft({});
 		// an answer as it was assumed leaves the profile as it is
 	}, [profile.id, JSON.stringify(panel.answers)]);
-	const ask = async (still: Left) => {
-		await workOut(() => settlePanel(entry, still), set);
-	};
+	useEffect(() => () => settler.letGo(), []);
+	const ask = (still: Left) => settler.ask((signal) => settlePanel(entry, still, signal));
 	const see = (question: Question, answers: readonly string[]) => {
 		const [only, other] = answers;
 		if (only !== undefined && other === undefined) {
@@ -92,17 +93,34 @@ interface CheckProps {
 /** How far the next check is: not asked for, being worked out, there is none, it could not be worked out, or it is here. */
 export type Settling = SettleAnswer | { readonly wrong: string } | 'none' | 'working' | null;
 
-/** Works a check out and shows how far it is; what breaks is told as what broke. Never throws. */
-export async function workOut(
-	settle: () => Promise<SettleAnswer | null>,
-	show: (settling: Settling) => void,
-): Promise<void> {
-	show('working');
-	try {
-		show((await settle()) ?? 'none');
-	} catch (error) {
-		show({ wrong: fileTrouble(error, words) });
-	}
+/** Has checks worked out. */
+interface Settler {
+	/** Works one out and shows how far it is; what breaks is told as what broke. One that was asked for before shows no more. Never throws. */
+	ask(settle: (signal: AbortSignal) => Promise<SettleAnswer | null>): Promise<void>;
+	/** Ends what is still being worked out: it shows no more. */
+	letGo(): void;
+}
+
+/** One check at a time: only the last that was asked for is shown. */
+export function settlerTo(show: (settling: Settling) => void): Settler {
+	let last = new AbortController();
+	const letGo = () => {
+		last.abort();
+		last = new AbortController();
+	};
+	return {
+		letGo,
+		async ask(settle) {
+			letGo();
+			const { signal } = last;
+			show('working');
+			const found: Settling = await settle(signal).then(
+				(check) => check ?? 'none',
+				(error: unknown) => ({ wrong: fileTrouble(error, words) }),
+			);
+			if (!signal.aborted) show(found);
+		},
+	};
 }
 
 /** One check: what to do, what to watch for, and what each sight answers. */

@@ -22,11 +22,12 @@ export const readFile = (bytes: Uint8Array, modes: readonly string[] | undefined
 /** Writes a GDTF file. @throws as the worker's route `gdtf.write` */
 export const writeFile = (profile: Profile) => opened().ask('gdtf.write', { profile }, { within: WITHIN_MS });
 
-/** The check of fewest presses on the real fixture. @throws as the worker's route `stock.settle` */
+/** The check of fewest presses on the real fixture. @param signal ends it @throws as the worker's route `stock.settle` */
 export const settlePanel = (
 	entry: StockEntry,
 	left: Readonly<Partial<Record<Question, readonly string[]>>>,
-): Promise<SettleAnswer | null> => opened().ask('stock.settle', { entry, left }, { within: WITHIN_MS });
+	signal: AbortSignal,
+): Promise<SettleAnswer | null> => opened().ask('stock.settle', { entry, left }, { within: WITHIN_MS, signal });
 
 /** What went wrong with a question to the worker, as a sentence. @param troubles where it took too long, and where it broke */
 export const fileTrouble = (

@@ -10,7 +10,7 @@ import {
 	type Profile,
 	readProfile,
 } from '../../../shared/profile/index.ts';
-import { blankEntry, readEntry, stockFixture } from '../../../shared/stock/index.ts';
+import { blankEntry, printMode, readEntry, stockFixture } from '../../../shared/stock/index.ts';
 import { runs } from '../../runs.ts';
 import { thrownBy } from '../thrown.ts';
 import { chartsOf, STYLES } from './printed.ts';
@@ -33,6 +33,41 @@ describe('a fixture made from a chart', () => {
 			if (profile) expect(readProfile(JSON.parse(JSON.stringify(profile)))).toEqual(profile);
 			else expect(stops.length > 0 || read.modes.length === 0).toBe(true);
 		}
+	});
+
+	test('has its cells as one line says them, the same as with each written out', () => {
+		const names = fc.shuffledSubarray(['Red', 'Green', 'Blue', 'Amber', 'White', 'Dimmer'], { minLength: 1 });
+		const before = fc.shuffledSubarray(['Shutter', 'Speed', 'Colours'], { maxLength: 2 });
+		const say = fc.constantFrom<(from: number, to: number, cells: number) => string>(
+			(from, to, cells) => `${from}-${to} for each of ${cells} cells`,
+			(from, to, cells) => `CH ${from} to ${to}: the same for each of the ${cells} cells`,
+			(from, to, cells) => `Channels ${from}–${to} × ${cells} cells`,
+		);
+		fc.assert(
+			fc.property(
+				before,
+				names,
+				fc.integer({ min: 2, max: 64 }),
+				say,
+				fc.boolean(),
+				(heads, each, cells, said, isFirst) => {
+					const first = heads.length + 1;
+					const lines = (all: readonly string[], from: number) => all.map((name, i) => `${from + i}  ${name}`);
+					const line = said(first, first + each.length - 1, cells);
+					const once = [...(isFirst ? [line] : []), ...lines([...heads, ...each], 1), ...(isFirst ? [] : [line])];
+					const out = Array.from({ length: cells }, (_, cell) => each.map((name) => `${name} cell ${cell + 1}`)).flat();
+					const whole = made(lines([...heads, ...out], 1).join('\n'));
+					const short = made(once.join('\n'));
+					expect(short.chart.marks.map(({ code }) => code)).toEqual(whole.chart.marks.map(({ code }) => code));
+					expect(short.profile).toEqual(whole.profile);
+					expect(short.profile?.cells).toBe(cells);
+					// what is copied as lines reads back to the same
+					const copied = made(short.chart.modes.map(printMode).join('\n\n'));
+					expect(copied.profile?.modes).toEqual(short.profile?.modes);
+				},
+			),
+			{ numRuns: runs(120) },
+		);
 	});
 
 	test('passes it from damaged charts too', () => {

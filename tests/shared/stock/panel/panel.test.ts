@@ -8,6 +8,7 @@ import {
 	isStandIn,
 	type KeyedPanel,
 	type LeafItem,
+	listOf,
 	type MenuItem,
 	OWN_ID,
 	type Profile,
@@ -18,6 +19,7 @@ import {
 	ANSWERS,
 	blankEntry,
 	blankPanel,
+	inList,
 	PANEL_WAYS,
 	type PanelEntry,
 	stockFixture,
@@ -139,6 +141,46 @@ describe('a menu that somebody wrote down', () => {
 		expect(loss).toMatchObject({ options: [{ label: 'Hold' }, { label: '-', value: 'dark' }] });
 		const { panel: dip } = read('Loss: = Hold, = Blackout', { way: 'switches' });
 		expect(dip).toMatchObject({ slides: [{ positions: [{ sets: { loss: 'hold' } }, { sets: { loss: 'dark' } }] }] });
+	});
+
+	// symptom: a pick for one of a range wrote its words over all of the range; cause: each number had the place of the whole
+	it('gives no pick for a number out of a range, and says to write it out', () => {
+		const { marks } = read('Colour: Red, 1-3, Tango');
+		const unknown = marks.flatMap(({ code, facts, pick }) =>
+			code === 'value-unknown' ? [[facts.text, facts.isOfRange, pick === null]] : [],
+		);
+		expect(unknown).toEqual([
+			['1', true, true],
+			['2', true, true],
+			['3', true, true],
+			['Tango', false, false],
+		]);
+		for (const menu of ['Colour 1-200', 'Colour:\n\t1-200'])
+			for (const { code, facts, pick } of read(menu).marks)
+				if (code === 'value-unknown') expect([facts.isOfRange, pick]).toEqual([true, null]);
+	});
+
+	// symptom: a colour called 'Red, warm' became two values; cause: a name was written as it is, and its comma parts a list
+	it('takes a pick whose name has signs that part a list, as that one value', () => {
+		const sign = fc.constantFrom(',', ';', '|', '/', ':', '=', '(', ')', '-', '–', '[', ' ', '+', '.');
+		const word = fc.constantFrom('Red', 'warm', 'x', '3', 'blue');
+		const name = fc
+			.array(fc.tuple(word, sign, sign), { minLength: 1, maxLength: 4 })
+			.map((parts) => `${parts.flat().join('')}k`.replaceAll(/\s+/g, ' '));
+		fc.assert(
+			fc.property(name, fc.constantFrom('Colour: Tango, Lapis', 'Colour:\n\tTango\n\tLapis'), (called, menu) => {
+				const named = { ...tallow, held: [...tallow.held, { id: 'named', name: called, levels: {} }] };
+				const mark = read(menu, {}, named).marks.find(({ code }) => code === 'value-unknown');
+				if (!mark?.pick) throw new Error('no pick');
+				const after = withWords(menu, mark.place.line, mark.pick, inList(called));
+				const { panel } = read(`${after}${menu.includes('\t') ? '\n\t' : ', '}Red`, {}, named);
+				const [colour] = panel && panel.kind !== 'dip' ? panel.menu : [];
+				if (colour?.kind !== 'choice') throw new Error(`not a list: ${after}`);
+				expect(listOf(colour).map(({ label }) => label)).toEqual(['Tango', 'Lapis', 'Red']);
+				expect(colour.options[0]).toEqual({ label: 'Tango', value: 'named' });
+			}),
+			{ numRuns: runs(300) },
+		);
 	});
 
 	it('that makes no whole panel is marked, and the stand-in stays', () => {

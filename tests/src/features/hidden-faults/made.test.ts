@@ -62,6 +62,31 @@ describe('hidden faults on a rig made for the drill', () => {
 		expect(view.rig).toContain('Row wash');
 	}, 600_000);
 
+	// symptom: a fixture wider than half a universe ended in an error that says nothing; cause: two of them were always put on one output
+	it('of a fixture however wide stands on a whole sheet', async () => {
+		for (const channels of [256, 257, 400, 512]) {
+			const [mode] = own.modes;
+			if (!mode) throw new Error('no mode');
+			const more = Array.from({ length: channels - mode.slots.length }, (_, i) => ({
+				id: `more-${i}`,
+				name: 'No function',
+				at: mode.slots.length + 1 + i,
+				drives: {
+					kind: 'bands' as const,
+					bands: [{ id: 'none', name: 'None', from: 0, to: 255, effect: { do: 'nothing' as const } }],
+				},
+			}));
+			const wide = { ...own, modes: [{ ...mode, slots: [...mode.slots, ...more] }] };
+			const on = await packProfile(wide);
+			for (let seed = 0; seed < 12; seed++) {
+				const sheet = await sheetFor({ rig: 'own', seed, count: 1, on });
+				expect(() => readSheet(throughJson(sheet))).not.toThrow();
+				expect(sheet.fixtures.length).toBeGreaterThan(1);
+			}
+			expect(await wrongWith({ rig: 'own', seed: channels, count: 1, on })).toEqual([]);
+		}
+	}, 600_000);
+
 	it('is the same again from its link, and a whole sheet', async () => {
 		const on = await packProfile(own);
 		for (const drill of [

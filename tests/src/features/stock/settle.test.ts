@@ -11,7 +11,7 @@ import {
 	stockFixture,
 } from '../../../../shared/stock/index.ts';
 import { CannotRun, Ended } from '../../../../src/engine/index.ts';
-import { Check, type Settling, workOut } from '../../../../src/features/stock/PanelSettle.tsx';
+import { Check, type Settling, settlerTo } from '../../../../src/features/stock/PanelSettle.tsx';
 import { routes } from '../../../../src/features/stock/routes.ts';
 
 const MENU = 'Setup\n\tAddress 1-512\n\tColour: Red, Green\nLight comes from: DMX, Static';
@@ -38,7 +38,7 @@ test('a check that holds a key says what a long hold may do', () => {
 test('a check that could not be worked out says what went wrong', async () => {
 	const shownOf = async (settle: () => Promise<null>): Promise<Settling[]> => {
 		const shown: Settling[] = [];
-		await workOut(settle, (each) => shown.push(each));
+		await settlerTo((each) => shown.push(each)).ask(settle);
 		return shown;
 	};
 	const fails = (error: Error) => () => Promise.reject(error);
@@ -46,4 +46,36 @@ test('a check that could not be worked out says what went wrong', async () => {
 	expect(await shownOf(fails(new Ended('slow')))).toEqual(['working', { wrong: words.slow }]);
 	expect(await shownOf(fails(new CannotRun()))).toEqual(['working', { wrong: words.noWorker }]);
 	expect(await shownOf(fails(new Error('any')))).toEqual(['working', { wrong: words.broke }]);
+});
+
+// symptom: a check for a panel as it no longer was stood there, over a newer one; cause: whichever answer came last was shown
+test('only the check that was asked for last is shown, and none that was let go', async () => {
+	const shown: Settling[] = [];
+	const settler = settlerTo((each) => shown.push(each));
+	const answers: ((check: null) => void)[] = [];
+	const signals: AbortSignal[] = [];
+	const ask = () =>
+		settler.ask((signal) => {
+			signals.push(signal);
+			return new Promise((resolve) => answers.push(resolve));
+		});
+	const first = ask();
+	const second = ask();
+	answers[1]?.(null);
+	await second;
+	answers[0]?.(null);
+	await first;
+	expect(shown).toEqual(['working', 'working', 'none']);
+	const third = ask();
+	settler.letGo();
+	answers[2]?.(null);
+	await third;
+	expect(shown.slice(3)).toEqual(['working']);
+	// the worker is told, too
+	expect(signals.map(({ aborted }) => aborted)).toEqual([true, true, true]);
+	// what ends of a question that was let go is no trouble to anybody
+	const ended = settler.ask(() => Promise.reject(new Ended('stopped')));
+	settler.letGo();
+	await ended;
+	expect(shown.slice(4)).toEqual(['working']);
 });
