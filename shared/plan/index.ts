@@ -36,6 +36,7 @@ export {
 	dataCables,
 	type LinePlan,
 	type LineRun,
+	lineOrder,
 	linesOf,
 	linksOf,
 } from './line.ts';
