@@ -11,6 +11,7 @@ import {
 	writeGdtf,
 	type XmlNode,
 } from '../gdtf/index.ts';
+import { oncePer } from '../memo/index.ts';
 import type { Mode, Profile } from '../profile/index.ts';
 import type { MvrArchive } from './archive.ts';
 import type { MvrLeft } from './left.ts';
@@ -60,6 +61,9 @@ interface Found {
 	readonly sockets: ReadonlyMap<string, Socket>;
 }
 
+/** What stands in the file that this house writes of a profile. */
+const writtenAs = oncePer((profile: Profile) => writeGdtf(profile).description);
+
 /** Most kinds whose files are read: as many profiles as a plan carries. */
 export const MOST_KINDS = 40;
 
@@ -76,7 +80,7 @@ export function kindsOf(
 	picks: MvrPicks,
 	left: MvrLeft[],
 ): Kind[] {
-	const written = new Map(stock.map((profile) => [writeGdtf(profile).description, profile]));
+	const written = new Map(stock.map((profile) => [writtenAs(profile), profile]));
 	return [...Map.groupBy(fixtures, ({ spec }) => spec ?? '')].map(([spec, all], i): Kind => {
 		const path = all[0]?.path ?? '';
 		const found = i < MOST_KINDS ? readFile(spec, path, archive, written, names, left) : null;

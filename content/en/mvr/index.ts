@@ -110,7 +110,6 @@ export const mvrLeft = {
 
 /** What the page says around it. */
 export const mvrWords = {
-	open: 'Open an MVR file',
 	title: 'A rig from an MVR file',
 	close: 'Close',
 	lead: 'MVR is an open standard (DIN SPEC 15801) for a whole rig in one file. Choose one. Nothing is sent anywhere.',
@@ -122,6 +121,7 @@ export const mvrWords = {
 	kind: (spec: string, n: number) => `${spec === '' ? 'No kind given' : spec}: ${counted(n, 'fixture', 'fixtures')}`,
 	mode: (found: string) => (found === '' ? 'Mode (none given)' : `Mode ${found}`),
 	pick: 'Pick one, or leave them out',
+	asFile: 'As the file has it, if it does',
 	pickMode: 'Pick a mode, or leave them out',
 	fromFile: (name: string) => `${name}, from the file (panel is a stand-in)`,
 	asStock: (name: string) => `${name}, known here`,
@@ -133,7 +133,6 @@ export const mvrWords = {
 	use: (n: number) => `Use ${counted(n, 'fixture', 'fixtures')}`,
 	leftOut: (n: number) => `${counted(n, 'fixture is', 'fixtures are')} left out.`,
 	rig: 'Rig from a file',
-	tooLarge: 'That file is over 16 MB, which is more than a rig needs. It was left unread.',
 	slow: 'That file took over a minute to read, so it was given up. Ask for a smaller one.',
 	broke: 'That file couldn’t be read, and it isn’t clear why. Save it again where it came from, and try once more.',
 	noWorker: 'The part of the page that reads such files couldn’t be fetched. Try again with a network.',

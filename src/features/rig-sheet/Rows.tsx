@@ -5,7 +5,7 @@ import { type Plan, type PlanProblem, type PlanRow, profileOf, rowFootprint } fr
 import { Button, Field, Title } from '../../ui/index.ts';
 import type { PlanStore } from './store.ts';
 import { typedNumber } from './typed.ts';
-import { modeTitle, movedRow, threeDigits, withoutRow, withRow } from './view.ts';
+import { fedFrom, modeTitle, movedRow, threeDigits, withoutRow, withRow } from './view.ts';
 
 interface Props {
 	store: PlanStore;
@@ -139,6 +139,25 @@ function RowFields({ store, row, onClose }: { store: PlanStore; row: PlanRow; on
 					}))
 				}
 			/>
+			<div class="rig-field">
+				<label for={`${modeId}-after`}>{rowWords.after}</label>
+				<select
+					id={`${modeId}-after`}
+					value={row.after ?? ''}
+					onChange={(event) => store.change((before) => fedFrom(before, row.id, event.currentTarget.value))}
+				>
+					<option value="">{rowWords.afterRoom}</option>
+					{plan.rows.map(
+						({ id, name, universe }) =>
+							id !== row.id &&
+							(universe === row.universe || plan.source === 'leader') && (
+								<option key={id} value={id}>
+									{name}
+								</option>
+							),
+					)}
+				</select>
+			</div>
 			<Field
 				label={rowWords.circuit}
 				value={row.circuit}
