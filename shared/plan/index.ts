@@ -67,6 +67,7 @@ export {
 	walkOf,
 	warningsOf,
 } from './steps.ts';
+export { awgFor, US_VOLTS, USUAL_VOLTS, usualBreakers } from './supply.ts';
 export {
 	FIELDS,
 	type Field,

@@ -22,11 +22,11 @@ export const mvrLeft = {
 	'object-unused': [
 		{
 			when: { kind: 'Truss' },
-			says: 'It has {count} {count?piece|pieces} of truss. A plan here holds fixtures alone. What a truss may take is for the competent person on site to say.',
+			says: 'It has {count} {count?piece|pieces} of truss. A plan here holds fixtures alone. Only the person responsible for rigging says what a truss can take.',
 		},
 		{
 			when: { kind: 'Support' },
-			says: 'It has {count} {count?support or hoist|supports or hoists}. A plan here holds fixtures alone. What a point may take is for the competent person on site to say.',
+			says: 'It has {count} {count?support or hoist|supports or hoists}. A plan here holds fixtures alone. Only the person responsible for rigging says what a point can take.',
 		},
 		{ says: 'It has {count} of the kind {kind}. A plan here holds fixtures alone.' },
 	],
@@ -37,11 +37,11 @@ export const mvrLeft = {
 	'file-missing': 'The fixture file {spec} isn’t in there.',
 	'too-many-kinds': 'A plan takes {limit} kinds of fixture from a file. The file {spec} wasn’t read.',
 	'stand-in':
-		'{name} comes from its fixture file. Its panel is a stand-in: the real panel differs. {lost} {lost?thing|things} in that file couldn’t be kept, and {assumed} had to be assumed. They’re listed under its name.',
+		'{name} comes from its fixture file. Its panel is a stand-in: the real panel differs. [{lost} {lost?thing|things} in that file couldn’t be kept. ]{assumed} {assumed?thing|things} had to be assumed. They’re listed under its name.',
 
 	'fixture-left': [
 		{ when: { spec: '' }, says: 'The fixture {name} says nothing of its kind. Pick one, or it’s left out.' },
-		{ says: 'The fixture {name} is a {spec}, which isn’t known here. Pick a fixture for it, or it’s left out.' },
+		{ says: 'The fixture {name} goes by {spec}, which can’t be used. Pick a fixture for it, or it’s left out.' },
 	],
 	'mode-left': [
 		{ when: { mode: '' }, says: 'The fixture {name} says nothing of its mode. Pick one, or it’s left out.' },
@@ -123,8 +123,8 @@ export const mvrWords = {
 	pick: 'Pick one, or leave them out',
 	asFile: 'As the file has it, if it does',
 	pickMode: 'Pick a mode, or leave them out',
-	fromFile: (name: string) => `${name}, from the file (panel is a stand-in)`,
-	asStock: (name: string) => `${name}, known here`,
+	fromFile: (name: string) => `${name} (from the file)`,
+	asStock: (name: string) => `${name} (known here)`,
 	lost: (n: number) =>
 		n === 0 ? 'Nothing in the file is lost.' : `${counted(n, 'thing', 'things')} in the file can’t be kept as it is`,
 	lostLead: 'Read these before you use it. Check the plan at the lights.',
@@ -137,7 +137,8 @@ export const mvrWords = {
 	broke: 'That file couldn’t be read, and it isn’t clear why. Save it again where it came from, and try once more.',
 	noWorker: 'The part of the page that reads such files couldn’t be fetched. Try again with a network.',
 	save: 'Save as an MVR file',
-	saveLead: 'An MVR file can’t hold everything. This stays behind:',
+	stays: (n: number) => `${counted(n, 'thing doesn’t', 'things don’t')} go into an MVR file`,
+	saveLead: 'It holds fixtures, modes, start addresses, places and cables. This stays behind:',
 	fileName: 'prep-bay-rig.mvr',
 	writing: 'Writing the file.',
 	saved: 'Saved.',

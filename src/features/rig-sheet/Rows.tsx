@@ -197,6 +197,8 @@ interface NumberProps {
 	least?: number;
 	most: number;
 	isWhole?: boolean;
+	/** Values to choose from besides typing one. */
+	offers?: readonly number[];
 	onNumber: (value: number) => void;
 	/** Told where the box was emptied; without it that is no answer. */
 	onNone?: () => void;
@@ -209,13 +211,16 @@ export function NumberBox({
 	least = 1,
 	most,
 	isWhole = true,
+	offers,
 	onNumber,
 	onNone,
 }: NumberProps): JSX.Element {
 	const [wrong, tell] = useState(false);
-	return (
+	const id = useId();
+	const field = (
 		<Field
 			label={label}
+			{...(offers ? { list: id } : {})}
 			inputMode={isWhole ? 'numeric' : 'decimal'}
 			value={value === null ? '' : String(value)}
 			error={wrong ? rowWords.bad(least, most) : undefined}
@@ -228,6 +233,17 @@ export function NumberBox({
 				else if (number !== null) onNumber(number);
 			}}
 		/>
+	);
+	if (!offers) return field;
+	return (
+		<div>
+			{field}
+			<datalist id={id}>
+				{offers.map((each) => (
+					<option key={each} value={String(each)} />
+				))}
+			</datalist>
+		</div>
 	);
 }
 

@@ -24,7 +24,7 @@ export default function ToMvr({ plan }: { plan: Plan }): JSX.Element {
 	if (!written) return <p class="coming">{words.writing}</p>;
 	return (
 		<>
-			<LostNotes left={written.left} lead={words.saveLead} title={words.lost(written.left.length)} />
+			<LostNotes left={written.left} lead={words.saveLead} title={words.stays(written.left.length)} />
 			<Button
 				look="main"
 				onClick={() => {

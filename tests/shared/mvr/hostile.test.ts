@@ -111,7 +111,7 @@ it('a file with some bytes changed, cut out or doubled is read or refused, and n
 			const bytes = Uint8Array.from(copy);
 			tried(() => read(bytes));
 		}),
-		runs(100),
+		{ numRuns: runs(100) },
 	);
 });
 
@@ -130,7 +130,7 @@ it('a scene with its values and elements changed is read or refused, and nothing
 				for (const each of left) expect(mvrLeftText(each)).toMatch(/\.$/);
 			});
 		}),
-		runs(200),
+		{ numRuns: runs(200) },
 	);
 });
 

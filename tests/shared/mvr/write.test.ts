@@ -82,7 +82,7 @@ describe('a written file', () => {
 				for (const fine of ['part-unused', 'overhead', 'not-patched'] as const) codes.delete(fine);
 				expect([...codes]).toEqual([]);
 			}),
-			runs(40),
+			{ numRuns: runs(40) },
 		);
 	});
 
@@ -101,7 +101,7 @@ describe('a written file', () => {
 				expect(alone.plan.rows).toMatchObject([{ universe: 1, address: 9 }]);
 				expect(alone.left.map(({ code }) => code)).toContain('stand-in');
 			}),
-			runs(20),
+			{ numRuns: runs(20) },
 		);
 	});
 

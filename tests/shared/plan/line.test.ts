@@ -44,7 +44,7 @@ describe('a line that somebody said', () => {
 					if (first && order.indexOf(first) > i) expect(order[i + 1]?.id).toBe(first.id);
 				}
 			}),
-			runs(200),
+			{ numRuns: runs(200) },
 		);
 	});
 
