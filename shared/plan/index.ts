@@ -28,7 +28,7 @@ export {
 } from './digests.ts';
 export type { Figure, FigureId, FigurePart, How } from './figure.ts';
 export { figuresOf, isNear, isOfBattery, isOver } from './figures.ts';
-export { type LightChange, lightChanges, lightOf, type RowLight, wallLux } from './light.ts';
+export { type LightChange, type LoneLight, lightChanges, lightOf, lightsOf, type RowLight, wallLux } from './light.ts';
 export {
 	alongRoom,
 	CABLE_SLACK,

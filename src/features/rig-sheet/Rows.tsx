@@ -3,6 +3,7 @@ import { useEffect, useId, useRef, useState } from 'preact/hooks';
 import { planWords, rowWords } from '#words/plan/index.ts';
 import { type Plan, type PlanProblem, type PlanRow, profileOf, rowFootprint } from '../../../shared/plan/index.ts';
 import { Button, Field, Title } from '../../ui/index.ts';
+import { useGrown } from './growing.ts';
 import type { PlanStore } from './store.ts';
 import { typedNumber } from './typed.ts';
 import { fedFrom, modeTitle, movedRow, threeDigits, withoutRow, withRow } from './view.ts';
@@ -15,12 +16,36 @@ interface Props {
 	onPick: (row: string | null) => void;
 }
 
+/** A line as it was drawn, and what it showed beside its row. */
+interface DrawnLine {
+	readonly line: JSX.Element;
+	readonly isWrong: boolean;
+	readonly takesFocus: boolean;
+	readonly profiles: Plan['profiles'];
+}
+
 /** The fixtures of the plan; the one that is picked can be changed in place. */
 export function Rows({ store, problems, picked, onPick }: Props): JSX.Element {
 	const { plan } = store;
 	const wrong = new Set(problems.flatMap(({ rows }) => rows));
 	// where the focus was when a row was closed
 	const [back, setBack] = useState<string | null>(null);
+	const count = useGrown(plan.rows.length);
+	const drawn = useRef(new WeakMap<PlanRow, DrawnLine>());
+	/** The line of a row, the same element as before wherever nothing it shows has changed: the page then leaves it alone. */
+	const lineOf = (row: PlanRow, isWrong: boolean, takesFocus: boolean): JSX.Element => {
+		const before = drawn.current.get(row);
+		const { profiles } = plan;
+		if (before?.isWrong === isWrong && before.takesFocus === takesFocus && before.profiles === profiles)
+			return before.line;
+		const line = (
+			<li key={row.id} data-wrong={isWrong}>
+				<RowLine plan={plan} row={row} takesFocus={takesFocus} onPick={() => onPick(row.id)} />
+			</li>
+		);
+		drawn.current.set(row, { line, isWrong, takesFocus, profiles });
+		return line;
+	};
 	return (
 		<section class="rig-rows" aria-labelledby="rig-rows">
 			<Title level={2} id="rig-rows">
@@ -29,22 +54,22 @@ export function Rows({ store, problems, picked, onPick }: Props): JSX.Element {
 			<p class="rig-soft">{planWords.fixtures(plan.rows.length)}</p>
 			{plan.rows.length === 0 && <p>{rowWords.none}</p>}
 			<ol class="rig-list">
-				{plan.rows.map((row) => (
-					<li key={row.id} data-wrong={wrong.has(row.id)}>
-						{picked === row.id ? (
-							<RowFields
-								store={store}
-								row={row}
-								onClose={() => {
-									setBack(row.id);
-									onPick(null);
-								}}
-							/>
-						) : (
-							<RowLine plan={plan} row={row} takesFocus={back === row.id} onPick={() => onPick(row.id)} />
-						)}
-					</li>
-				))}
+				{plan.rows.map((row, i) => {
+					if (picked === row.id)
+						return (
+							<li key={row.id} data-wrong={wrong.has(row.id)}>
+								<RowFields
+									store={store}
+									row={row}
+									onClose={() => {
+										setBack(row.id);
+										onPick(null);
+									}}
+								/>
+							</li>
+						);
+					return i < count ? lineOf(row, wrong.has(row.id), back === row.id) : null;
+				})}
 			</ol>
 		</section>
 	);
