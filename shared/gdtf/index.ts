@@ -26,6 +26,6 @@ export type { FixtureType } from './tree.ts';
 export { inBytes, readDmxValue } from './values.ts';
 export { type WrittenFixture, writeGdtf } from './write.ts';
 export { DATA_SOCKETS } from './write-geometry.ts';
-export { element, figure, guidOf, nameOf, textElement } from './write-xml.ts';
-export { childOf, childrenOf, given, listOf, readXml, type XmlNode } from './xml.ts';
+export { element, guidOf, nameOf, textElement } from './write-xml.ts';
+export { childOf, childrenOf, given, readXml, type XmlNode } from './xml.ts';
 export { archiveTrouble, textOf, unpacked, type ZipEntry, zipEntries } from './zip.ts';

@@ -5,11 +5,10 @@
  * the other way, and what it wrote comes back as it was, but for what it tells. What is hostile or damaged ends in an `InputError`,
  * never in anything else: the bounds are those of `shared/gdtf`. Left out: all that is drawn, and whatever is no fixture.
  */
-export { absoluteOf, readAddress, type Spot } from './address.ts';
 export { type MvrArchive, readMvrArchive } from './archive.ts';
-export { type Kind, kindsOf, MOST_KINDS, type MvrPicks, modeKey, NO_PICKS } from './kinds.ts';
+export { type Kind, type MvrPicks, NO_PICKS } from './kinds.ts';
 export { MVR_CODES, type MvrCode, type MvrFacts, type MvrLeft, type PlanPart } from './left.ts';
 export { type Matrix, readMatrix, within } from './place.ts';
-export { type MvrNames, OVERHEAD_FROM, type PlanFromScene, toPlan } from './plan.ts';
+export { type MvrNames, type PlanFromScene, toPlan } from './plan.ts';
 export { readScene, type Scene, type SceneFixture } from './scene.ts';
 export { type WrittenScene, writeMvr } from './write.ts';

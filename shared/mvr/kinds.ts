@@ -33,8 +33,8 @@ export interface MvrPicks {
 
 export const NO_PICKS: MvrPicks = Object.freeze({ types: {}, modes: {} });
 
-/** What a mode of the file is picked by. */
-export const modeKey = (profile: string, mode: string): string => `${profile}/${mode}`;
+/** What a mode of the file is picked by: profile id and mode, which the page puts together too. */
+const modeKey = (profile: string, mode: string): string => `${profile}/${mode}`;
 
 /** All fixtures of the scene that go by one fixture file. */
 export interface Kind {
@@ -65,7 +65,7 @@ interface Found {
 const writtenAs = oncePer((profile: Profile) => writeGdtf(profile).description);
 
 /** Most kinds whose files are read: as many profiles as a plan carries. */
-export const MOST_KINDS = 40;
+const MOST_KINDS = 40;
 
 /**
  * What each kind of fixture of a scene is here. A fixture file that is, word for word, what this house would write of a fixture of

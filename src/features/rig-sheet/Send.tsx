@@ -3,11 +3,13 @@ import { useEffect, useState } from 'preact/hooks';
 import { planWords } from '#words/plan/index.ts';
 import type { Plan, RigTicks } from '../../../shared/plan/index.ts';
 import { DEVICE, saveText } from '../../storage/index.ts';
-import { Button, Dialog, Field, Live } from '../../ui/index.ts';
-import { ToMvr } from './goingOut.tsx';
+import { Button, Dialog, Field, Live, laterWith } from '../../ui/index.ts';
 import { planLink } from './handing.ts';
 import { planText } from './keep.ts';
 import { ticksKeeper } from './ticksKeep.ts';
+
+/** Fetched when a file is asked for. */
+const ToMvr = laterWith(planWords, 'coming')(() => import('./ToMvr.tsx'));
 
 /** Characters past which some apps cut a link short (common practice, no source). */
 const LONG = 8000;
