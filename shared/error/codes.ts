@@ -134,26 +134,8 @@ export interface ErrorFacts {
 		| { readonly trouble: 'value-twice'; readonly id: string; readonly value: string }
 		| { readonly trouble: 'too-wide'; readonly text: string; readonly columns: number };
 
-	'gdtf.archive':
-		| {
-				readonly trouble:
-					| 'empty'
-					| 'no-archive'
-					| 'no-description'
-					| 'two-descriptions'
-					| 'locked'
-					| 'damaged'
-					| 'size-false'
-					| 'sum-false'
-					| 'not-utf-8';
-		  }
-		| { readonly trouble: 'method'; readonly method: number }
-		| { readonly trouble: 'name-outside'; readonly found: string }
-		| { readonly trouble: 'too-large'; readonly what: 'archive' | 'description'; readonly megabytes: number };
-	'gdtf.xml':
-		| { readonly trouble: 'malformed'; readonly line: number; readonly column: number }
-		| { readonly trouble: 'document-type' }
-		| { readonly trouble: 'too-deep'; readonly limit: number };
+	'gdtf.archive': ArchiveTrouble;
+	'gdtf.xml': XmlTrouble;
 	'gdtf.tree':
 		| { readonly trouble: 'no-fixture-type'; readonly found: string }
 		| { readonly trouble: 'no-modes' }
@@ -174,6 +156,13 @@ export interface ErrorFacts {
 		| { readonly trouble: 'several-breaks'; readonly count: number }
 		| { readonly trouble: 'too-many-cells' | 'too-many-emitters'; readonly count: number; readonly limit: number }
 		| { readonly trouble: 'none-chosen'; readonly known: readonly string[] };
+
+	'mvr.archive': ArchiveTrouble;
+	'mvr.xml': XmlTrouble;
+	'mvr.scene':
+		| { readonly trouble: 'no-scene'; readonly found: string }
+		| { readonly trouble: 'no-fixtures' }
+		| { readonly trouble: 'too-many-fixtures'; readonly count: number; readonly limit: number };
 
 	'stock.shape': Shape;
 	'sheet.shape': Shape;
@@ -305,6 +294,30 @@ export interface Shape {
 	readonly known: readonly string[];
 	readonly found: string;
 }
+
+/** What is wrong with an archive from outside. */
+type ArchiveTrouble =
+	| {
+			readonly trouble:
+				| 'empty'
+				| 'no-archive'
+				| 'no-description'
+				| 'two-descriptions'
+				| 'locked'
+				| 'damaged'
+				| 'size-false'
+				| 'sum-false'
+				| 'not-utf-8';
+	  }
+	| { readonly trouble: 'method'; readonly method: number }
+	| { readonly trouble: 'name-outside'; readonly found: string }
+	| { readonly trouble: 'too-large'; readonly what: 'archive' | 'description'; readonly megabytes: number };
+
+/** What is wrong with XML from outside. */
+type XmlTrouble =
+	| { readonly trouble: 'malformed'; readonly line: number; readonly column: number }
+	| { readonly trouble: 'document-type' }
+	| { readonly trouble: 'too-deep'; readonly limit: number };
 
 /** What is no plain JSON of modest size. */
 export type NotPlain =

@@ -1,18 +1,11 @@
-import { Inflate, strToU8, zipSync } from 'fflate';
-import { InputError } from '../error/index.ts';
-import { LIMITS, megabytes } from './limits.ts';
+import { strToU8, zipSync } from 'fflate';
+import { LIMITS } from './limits.ts';
+import { archiveTrouble, textOf, unpacked, zipEntries } from './zip.ts';
 
 /** The one file of the archive that is read. The standard gives it this name, at the root. */
 const DESCRIPTION = 'description.xml';
 
-// signatures and sizes of a zip's records (APPNOTE 6.3, from memory; the reading of real archives in the tests holds them)
-const END = { signature: 0x06054b50, size: 22, longestComment: 0xffff };
-const ENTRY = { signature: 0x02014b50, size: 46 };
-const LOCAL = { signature: 0x04034b50, size: 30 };
-const STORED = 0;
-const DEFLATED = 8;
-/** Bit 0 of an entry's flags: encrypted. */
-const ENCRYPTED = 1;
+const CODE = 'gdtf.archive';
 
 /** What is in an archive. */
 export interface Archive {
@@ -22,159 +15,30 @@ export interface Archive {
 	readonly otherFiles: number;
 }
 
-interface Entry {
-	readonly name: string;
-	readonly flags: number;
-	readonly method: number;
-	readonly sum: number;
-	readonly packed: number;
-	readonly size: number;
-	readonly at: number;
-}
-
 /**
  * Opens a GDTF archive and reads its description. What the archive says of a file (size, check sum) is held to what comes out of
  * it, and no more comes out than the limit, whatever it says.
  * @throws InputError `gdtf.archive`
  */
 export function readArchive(bytes: Uint8Array): Archive {
-	if (bytes.length > LIMITS.archiveBytes) throw tooLarge('archive', LIMITS.archiveBytes);
-	const entries = entriesOf(bytes);
-	if (entries.length === 0) throw trouble('empty');
-	for (const { name } of entries) {
-		if (name.startsWith('/') || name.includes('\\') || name.split('/').includes('..'))
-			throw new InputError('gdtf.archive', '', { trouble: 'name-outside', found: name.slice(0, 80) });
-	}
+	const entries = zipEntries(bytes, CODE);
 	const found = entries.filter(({ name }) => name === DESCRIPTION);
 	const [entry] = found;
-	if (!entry) throw trouble('no-description');
-	if (found.length > 1) throw trouble('two-descriptions');
+	if (!entry) throw archiveTrouble(CODE, 'no-description');
+	if (found.length > 1) throw archiveTrouble(CODE, 'two-descriptions');
 	const files = entries.filter(({ name }) => !name.endsWith('/'));
-	return { description: textOf(unpacked(bytes, entry)), otherFiles: files.length - 1 };
+	return {
+		description: textOf(unpacked(bytes, entry, CODE, LIMITS.descriptionBytes), CODE),
+		otherFiles: files.length - 1,
+	};
 }
 
 /** An archive that holds this description alone. */
 export function writeArchive(description: string): Uint8Array {
-	// a fixed time with no zone, so that the same fixture gives the same file everywhere
-	return zipSync({ [DESCRIPTION]: strToU8(description) }, { mtime: '2000-01-01T12:00:00' });
+	return packedFiles({ [DESCRIPTION]: strToU8(description) });
 }
 
-type PlainTrouble =
-	| 'empty'
-	| 'no-archive'
-	| 'no-description'
-	| 'two-descriptions'
-	| 'locked'
-	| 'damaged'
-	| 'size-false'
-	| 'sum-false'
-	| 'not-utf-8';
-
-const trouble = (what: PlainTrouble) => new InputError('gdtf.archive', '', { trouble: what });
-
-const tooLarge = (what: 'archive' | 'description', bytes: number) =>
-	new InputError('gdtf.archive', '', { trouble: 'too-large', what, megabytes: megabytes(bytes) });
-
-/** The archive's own list of its files, which stands at its end. */
-function entriesOf(bytes: Uint8Array): Entry[] {
-	const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
-	const end = endOf(view);
-	if (end === null) throw trouble('no-archive');
-	const count = view.getUint16(end + 10, true);
-	let at = view.getUint32(end + 16, true);
-	const entries: Entry[] = [];
-	for (let i = 0; i < count; i++) {
-		if (at + ENTRY.size > end || view.getUint32(at, true) !== ENTRY.signature) throw trouble('damaged');
-		const nameLength = view.getUint16(at + 28, true);
-		const next = at + ENTRY.size + nameLength + view.getUint16(at + 30, true) + view.getUint16(at + 32, true);
-		if (next > end) throw trouble('damaged');
-		entries.push({
-			// a name that is no UTF-8 is none of ours
-			name: new TextDecoder().decode(bytes.subarray(at + ENTRY.size, at + ENTRY.size + nameLength)),
-			flags: view.getUint16(at + 8, true),
-			method: view.getUint16(at + 10, true),
-			sum: view.getUint32(at + 16, true),
-			packed: view.getUint32(at + 20, true),
-			size: view.getUint32(at + 24, true),
-			at: view.getUint32(at + 42, true),
-		});
-		at = next;
-	}
-	return entries;
-}
-
-/** Where the record stands that ends every zip; null in what is none. */
-function endOf(view: DataView): number | null {
-	const first = Math.max(0, view.byteLength - END.size - END.longestComment);
-	for (let at = view.byteLength - END.size; at >= first; at--) {
-		if (view.getUint32(at, true) === END.signature && at + END.size + view.getUint16(at + 20, true) === view.byteLength)
-			return at;
-	}
-	return null;
-}
-
-/** What one file holds. */
-function unpacked(bytes: Uint8Array, entry: Entry): Uint8Array {
-	const { at, flags, method, packed, size, sum } = entry;
-	if ((flags & ENCRYPTED) !== 0) throw trouble('locked');
-	if (size > LIMITS.descriptionBytes) throw tooLarge('description', LIMITS.descriptionBytes);
-	const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
-	if (at + LOCAL.size > bytes.length || view.getUint32(at, true) !== LOCAL.signature) throw trouble('damaged');
-	const from = at + LOCAL.size + view.getUint16(at + 26, true) + view.getUint16(at + 28, true);
-	if (from + packed > bytes.length) throw trouble('damaged');
-	const data = bytes.subarray(from, from + packed);
-	if (method !== STORED && method !== DEFLATED) throw new InputError('gdtf.archive', '', { trouble: 'method', method });
-	const content = method === STORED ? data : inflated(data);
-	if (content.length !== size) throw trouble('size-false');
-	if (checkSum(content) !== sum) throw trouble('sum-false');
-	return content;
-}
-
-/** Bytes unpacked at a time: what is too large is found out before much of it is there. */
-const PIECE = 8192;
-
-function inflated(data: Uint8Array): Uint8Array {
-	const parts: Uint8Array[] = [];
-	let length = 0;
-	const stream = new Inflate((part) => {
-		length += part.length;
-		if (length > LIMITS.descriptionBytes) throw tooLarge('description', LIMITS.descriptionBytes);
-		parts.push(part);
-	});
-	try {
-		for (let at = 0; at === 0 || at < data.length; at += PIECE)
-			stream.push(data.subarray(at, at + PIECE), at + PIECE >= data.length);
-	} catch (error) {
-		if (error instanceof InputError) throw error;
-		throw trouble('damaged');
-	}
-	const whole = new Uint8Array(length);
-	let at = 0;
-	for (const part of parts) {
-		whole.set(part, at);
-		at += part.length;
-	}
-	return whole;
-}
-
-/** CRC-32 (ISO 3309) of each byte value. */
-const SUMS = Uint32Array.from({ length: 256 }, (_, byte) => {
-	let sum = byte;
-	for (let bit = 0; bit < 8; bit++) sum = sum & 1 ? 0xedb88320 ^ (sum >>> 1) : sum >>> 1;
-	return sum;
-});
-
-/** CRC-32, as a zip keeps it of each file; the library does not check it. */
-function checkSum(bytes: Uint8Array): number {
-	let sum = 0xffffffff;
-	for (const byte of bytes) sum = (SUMS[(sum ^ byte) & 255] as number) ^ (sum >>> 8);
-	return ~sum >>> 0;
-}
-
-function textOf(bytes: Uint8Array): string {
-	try {
-		return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
-	} catch {
-		throw trouble('not-utf-8');
-	}
-}
+/** An archive of these files, by their names. The same files give the same archive everywhere. */
+export const packedFiles = (files: Readonly<Record<string, Uint8Array>>): Uint8Array =>
+	// a fixed time with no zone
+	zipSync({ ...files }, { mtime: '2000-01-01T12:00:00' });

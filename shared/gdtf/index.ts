@@ -3,9 +3,10 @@
  * description as a plain tree (`readFixtureType`), and a profile out of that (`toProfile`), with everything that was lost on the way
  * (`left`) and everything that had to be assumed (`asked`). The standard's own defaults (10,000 lm, 1,000 W, 25 degrees) count as not
  * given. No such file says anything of a panel, so the profile has a stand-in. `writeGdtf` goes the other way. What
- * is hostile or damaged ends in an `InputError`, never in anything else: see `LIMITS`.
+ * is hostile or damaged ends in an `InputError`, never in anything else: see `LIMITS`. Archive and XML are read and written here
+ * for `shared/mvr` too.
  */
-export { type Archive, readArchive, writeArchive } from './archive.ts';
+export { type Archive, packedFiles, readArchive, writeArchive } from './archive.ts';
 export { type ExpandedMode, expandMode, type PlacedChannel } from './expand.ts';
 export {
 	ASKED_CODES,
@@ -24,3 +25,7 @@ export { readFixtureType } from './read.ts';
 export type { FixtureType } from './tree.ts';
 export { inBytes, readDmxValue } from './values.ts';
 export { type WrittenFixture, writeGdtf } from './write.ts';
+export { DATA_SOCKETS } from './write-geometry.ts';
+export { element, guidOf, nameOf, textElement } from './write-xml.ts';
+export { childOf, childrenOf, given, readXml, type XmlNode } from './xml.ts';
+export { archiveTrouble, textOf, unpacked, type ZipEntry, zipEntries } from './zip.ts';

@@ -2,6 +2,9 @@ import type { Mode, Profile, Slot } from '../profile/index.ts';
 import type { LeftOut } from './left.ts';
 import { type Attributes, element } from './write-xml.ts';
 
+/** What the data sockets of a fixture that is written are called, before the number of the mode. */
+export const DATA_SOCKETS = Object.freeze({ in: 'DMX in', out: 'DMX out' });
+
 /** The geometries of a mode that is written. */
 export interface Body {
 	readonly root: string;
@@ -60,9 +63,14 @@ export function geometriesOf(profile: Profile, mode: Mode, index: number, beam: 
 	const parts = build(all, [...groups]);
 	if (order.some((cell, i) => i > 0 && cell < (order[i - 1] as number)))
 		left.push({ path, code: 'cells-in-other-order', facts: { mode: mode.name } });
-	const socket = (name: string, type: string): string =>
-		element('WiringObject', { Name: `${name} ${number}`, ComponentType: type, SignalType: 'Power' });
-	const wiring = [socket('Mains in', 'Input'), ...(power.link ? [socket('Mains out', 'Output')] : [])];
+	const socket = (name: string, type: string, signal: string): string =>
+		element('WiringObject', { Name: `${name} ${number}`, ComponentType: type, SignalType: signal });
+	const wiring = [
+		socket('Mains in', 'Input', 'Power'),
+		...(power.link ? [socket('Mains out', 'Output', 'Power')] : []),
+		socket(DATA_SOCKETS.in, 'Input', 'DMX512'),
+		socket(DATA_SOCKETS.out, 'Output', 'DMX512'),
+	];
 	return {
 		root,
 		xml: element('Geometry', { Name: root }, [...parts, ...wiring]),

@@ -10,6 +10,10 @@ export function element(name: string, attributes: Attributes = {}, children: rea
 	return within === '' ? `<${name}${given.join('')}/>` : `<${name}${given.join('')}>\n${within}\n</${name}>`;
 }
 
+/** An element with text in it and nothing around that text. */
+export const textElement = (name: string, text: string | number, attributes: Attributes = {}): string =>
+	element(name, attributes).replace('/>', () => `>${escaped(String(text))}</${name}>`);
+
 const ESCAPES: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' };
 
 const escaped = (text: string): string =>

@@ -1,52 +1,60 @@
-import { parseXml, XmlDocumentType, XmlElement, XmlError } from '@rgrove/parse-xml';
+import { parseXml, XmlDocumentType, XmlElement, XmlError, XmlText } from '@rgrove/parse-xml';
 import { InputError } from '../error/index.ts';
-import { LIMITS, megabytes } from './limits.ts';
+import { LIMITS } from './limits.ts';
+import { tooLarge } from './zip.ts';
 
-/** An element, with what is text in it left out: GDTF keeps everything in attributes. */
+/** Whose text is read: each has its own sentences. */
+export type XmlCode = 'gdtf.xml' | 'mvr.xml';
+
+/** An element. GDTF keeps everything in attributes; MVR keeps values as text. */
 export interface XmlNode {
 	readonly name: string;
 	readonly attributes: Readonly<Record<string, string>>;
 	readonly children: readonly XmlNode[];
+	/** What is text right within it, with the space around it cut off. */
+	readonly text: string;
 }
 
 /**
- * Reads a text as XML. A document type is refused: it is where entities come from, and GDTF has none.
+ * Reads a text as XML. A document type is refused: it is where entities come from, and neither GDTF nor MVR has one.
  * @returns the root
- * @throws InputError `gdtf.xml`
+ * @throws InputError of that code; of its archive's for a text that is too large
  */
-export function readXml(text: string): XmlNode {
+export function readXml(text: string, code: XmlCode = 'gdtf.xml'): XmlNode {
 	if (text.length > LIMITS.descriptionBytes)
-		throw new InputError('gdtf.archive', '', {
-			trouble: 'too-large',
-			what: 'description',
-			megabytes: megabytes(LIMITS.descriptionBytes),
-		});
-	const whole = parsed(text);
+		throw tooLarge(code === 'gdtf.xml' ? 'gdtf.archive' : 'mvr.archive', 'description', LIMITS.descriptionBytes);
+	const whole = parsed(text, code);
 	if (whole.children.some((child) => child instanceof XmlDocumentType))
-		throw new InputError('gdtf.xml', '', { trouble: 'document-type' });
-	return nodeOf(whole.root as XmlElement, 1);
+		throw new InputError(code, '', { trouble: 'document-type' });
+	return nodeOf(whole.root as XmlElement, 1, code);
 }
 
-function parsed(text: string): ReturnType<typeof parseXml> {
+function parsed(text: string, code: XmlCode): ReturnType<typeof parseXml> {
 	try {
 		return parseXml(text, { preserveDocumentType: true });
 	} catch (error) {
 		if (error instanceof XmlError)
-			throw new InputError('gdtf.xml', '', { trouble: 'malformed', line: error.line, column: error.column });
+			throw new InputError(code, '', { trouble: 'malformed', line: error.line, column: error.column });
 		// the parser calls itself for each element in another
-		if (error instanceof RangeError) throw tooDeep();
+		if (error instanceof RangeError) throw tooDeep(code);
 		throw error;
 	}
 }
 
-const tooDeep = () => new InputError('gdtf.xml', '', { trouble: 'too-deep', limit: LIMITS.depth });
+const tooDeep = (code: XmlCode) => new InputError(code, '', { trouble: 'too-deep', limit: LIMITS.depth });
 
-function nodeOf(element: XmlElement, depth: number): XmlNode {
-	if (depth > LIMITS.depth) throw tooDeep();
+function nodeOf(element: XmlElement, depth: number, code: XmlCode): XmlNode {
+	if (depth > LIMITS.depth) throw tooDeep(code);
 	return {
 		name: element.name,
 		attributes: element.attributes,
-		children: element.children.filter((child) => child instanceof XmlElement).map((child) => nodeOf(child, depth + 1)),
+		children: element.children
+			.filter((child) => child instanceof XmlElement)
+			.map((child) => nodeOf(child, depth + 1, code)),
+		text: element.children
+			.map((child) => (child instanceof XmlText ? child.text : ''))
+			.join('')
+			.trim(),
 	};
 }
 

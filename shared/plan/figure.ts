@@ -33,6 +33,7 @@ export type FigureId =
 	| 'watts'
 	| 'amperes'
 	| 'breaker-left'
+	| 'lasting-left'
 	| 'volt-drop'
 	| 'drop-percent'
 	| 'link-left'

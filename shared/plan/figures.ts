@@ -13,7 +13,8 @@ import { addedUp, type Figure, type FigureId, type FigurePart, figure, part } fr
 import { linesOf } from './line.ts';
 import { DEFAULT_HOURS, DEFAULT_VOLTS, isOnBattery, profileOf } from './make.ts';
 import { circuitKey } from './steps.ts';
-import { chargeFigures, linkFigure, surgeFigures } from './surge.ts';
+import { US_VOLTS } from './supply.ts';
+import { chargeFigures, howWatts, linkFigure, surgeFigures } from './surge.ts';
 import type { Plan } from './types.ts';
 
 /** The power factor taken where nobody has read one off a label: the lower end of what small supplies have (from memory, 0.5 to 0.6). */
@@ -21,7 +22,10 @@ const ASSUMED_POWER_FACTOR = 0.5;
 /** Copper under load, °C: what a flexible cable may come to. Assumed, and on the cautious side. */
 const ASSUMED_CELSIUS = 70;
 
-/** Share of a breaker's rating past which a load that lasts is for the electrician to judge: 80 %, as in US practice (from memory). */
+/**
+ * Share of a breaker's rating past which a load that lasts is for the electrician to judge: 80 %. In the US it is the rule for loads
+ * of three hours or more (National Electrical Code, article 210, from memory).
+ */
 const CAUTIOUS_LOAD = 0.8;
 
 const partOf = ({ parts }: Figure, id: FigurePart['id']): number | null =>
@@ -39,15 +43,16 @@ const LINE: readonly FigureId[] = ['unit-loads', 'cable-metres'];
 export const isOfLoad = (id: FigureId): boolean => !isOfBattery(id) && !LINE.includes(id);
 
 /** What is left of something, and is too little below zero. */
-const LEFT: readonly FigureId[] = ['breaker-left', 'link-left', 'surge-left', 'hours-spare'];
+const LEFT: readonly FigureId[] = ['breaker-left', 'lasting-left', 'link-left', 'surge-left', 'hours-spare'];
 
-/** Whether a figure says that more is asked than there is: amperes past a breaker's rating, a link's or the least surge that may trip, hours past the battery's. */
+/** Whether a figure says that more is asked than there is: amperes past a breaker's rating, four fifths of it in the US, a link's or the least surge that may trip, hours past the battery's. */
 export const isOver = ({ id, value }: Figure): boolean => LEFT.includes(id) && value !== null && value < 0;
 
-/** Whether a breaker is loaded past {@link CAUTIOUS_LOAD} of its rating, and not past the rating. */
+/** Whether a breaker is loaded past {@link CAUTIOUS_LOAD} of its rating, and not past the rating. In the US that is a figure of its own. */
 export function isNear(figure: Figure): boolean {
 	const [rating, amperes] = [partOf(figure, 'breaker'), partOf(figure, 'amperes')];
 	if (figure.id !== 'breaker-left' || rating === null || amperes === null) return false;
+	if (partOf(figure, 'volts') === US_VOLTS) return false;
 	return amperes > CAUTIOUS_LOAD * rating && !isOver(figure);
 }
 
@@ -96,6 +101,7 @@ function ofCircuit(plan: Plan, circuit: string, watts: number, profiles: readonl
 	const { supply } = plan;
 	const { volts, factor } = powerParts(plan);
 	const drawn = amps(watts, volts.value, factor.value);
+	const wattsPart = part('watts', watts, howWatts(plan));
 	// what follows from the amperes leans on all that they lean on
 	const drawnParts = [part('amperes', drawn, 'computed'), volts, factor];
 	const { breaker, area, metres } = supply;
@@ -111,11 +117,12 @@ function ofCircuit(plan: Plan, circuit: string, watts: number, profiles: readonl
 				];
 	const drop = dropParts ? voltDrop(drawn, metres ?? 0, area ?? 0, ASSUMED_CELSIUS) : null;
 	return [
-		figure('watts', circuit, watts, [part('watts', watts, 'profile')]),
-		figure('amperes', circuit, drawn, [part('watts', watts, 'profile'), volts, factor]),
+		figure('watts', circuit, watts, [wattsPart]),
+		figure('amperes', circuit, drawn, [wattsPart, volts, factor]),
 		breaker === null
 			? { ...figure('breaker-left', circuit, null, drawnParts), needs: 'breaker' }
 			: figure('breaker-left', circuit, breaker - drawn, [part('breaker', breaker, 'given'), ...drawnParts]),
+		...lastingFigure(plan, circuit, drawn, drawnParts),
 		drop === null || dropParts === null
 			? { ...figure('volt-drop', circuit, null, drawnParts), needs: 'cable' }
 			: figure('volt-drop', circuit, drop, dropParts),
@@ -125,6 +132,18 @@ function ofCircuit(plan: Plan, circuit: string, watts: number, profiles: readonl
 		linkFigure(plan, circuit, drawn, drawnParts),
 		...surgeFigures(plan, circuit, profiles),
 	];
+}
+
+/** In the US: four fifths of a breaker's rating less the amperes drawn. */
+function lastingFigure(
+	{ supply: { breaker, volts } }: Plan,
+	circuit: string,
+	drawn: number,
+	drawnParts: readonly FigurePart[],
+): Figure[] {
+	if (volts !== US_VOLTS || breaker === null) return [];
+	const parts = [part('breaker', breaker, 'given'), part('share', CAUTIOUS_LOAD, 'assumed'), ...drawnParts];
+	return [figure('lasting-left', circuit, CAUTIOUS_LOAD * breaker - drawn, parts)];
 }
 
 function batteryFigures(plan: Plan): Figure[] {

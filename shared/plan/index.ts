@@ -29,7 +29,7 @@ export {
 export type { Figure, FigureId, FigurePart, How } from './figure.ts';
 export { figuresOf, isNear, isOfBattery, isOfLoad, isOver } from './figures.ts';
 export { type FoundOff, foundOff, isOff, shortestWalk } from './found.ts';
-export { type LightChange, lightChanges, lightOf, type RowLight, wallLux } from './light.ts';
+export { type LightChange, type LoneLight, lightChanges, lightOf, lightsOf, type RowLight, wallLux } from './light.ts';
 export {
 	alongRoom,
 	CABLE_SLACK,
@@ -37,6 +37,7 @@ export {
 	type LinePlan,
 	type LineRun,
 	leaderOf,
+	lineOrder,
 	linesOf,
 	linksOf,
 } from './line.ts';
@@ -68,6 +69,7 @@ export {
 	walkOf,
 	warningsOf,
 } from './steps.ts';
+export { awgFor, US_VOLTS, USUAL_VOLTS, usualBreakers } from './supply.ts';
 export {
 	FIELDS,
 	type Field,

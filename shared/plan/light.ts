@@ -1,3 +1,4 @@
+import { oncePer } from '../memo/index.ts';
 import { type Beam, beamOf, candelaAt, illuminance, poolOnWall } from '../optics/index.ts';
 import { profileOf, THROW } from './make.ts';
 import type { Plan, PlanRow } from './types.ts';
@@ -68,7 +69,15 @@ export function wallLux(plan: Plan, x: number, y: number, beams = beamsOf(plan))
 }
 
 /** What every fixture of a plan gives on the wall, in the order of the plan. A surface square to the throw; nothing off floor or ceiling. */
-export function lightOf(plan: Plan): RowLight[] {
+export const lightOf = oncePer((plan: Plan): RowLight[] => lightsOf(plan).map((light) => light.whole()));
+
+/** A fixture's light by itself, and on demand what it comes to with all others: that takes a look at every one of them. */
+export interface LoneLight extends Omit<RowLight, 'all' | 'next'> {
+	whole(): RowLight;
+}
+
+/** As `lightOf`, each worked out whole only when it is asked for: of a large rig only a few are shown at once. */
+export function lightsOf(plan: Plan): LoneLight[] {
 	const beams = beamsOf(plan);
 	const alone = plan.rows.flatMap((row) => {
 		const beam = beams.get(row.profile);
@@ -76,7 +85,7 @@ export function lightOf(plan: Plan): RowLight[] {
 	});
 	const order = alone.toSorted((a, b) => a.row.place.x - b.row.place.x);
 	const places = new Map(order.map((each, i) => [each.row.id, i]));
-	return alone.map(({ row, light }) => {
+	const whole = (row: PlanRow, light: (typeof alone)[number]['light']): RowLight => {
 		const rest = order.slice((places.get(row.id) ?? 0) + 1);
 		const next = rest.find((other) => Math.abs(other.light.aim - light.aim) < (other.light.high + light.high) / 2);
 		const lands = light.own !== null;
@@ -90,7 +99,8 @@ export function lightOf(plan: Plan): RowLight[] {
 					}
 				: null,
 		};
-	});
+	};
+	return alone.map(({ row, light }) => ({ ...light, whole: () => whole(row, light) }));
 }
 
 function aloneOf(plan: Plan, row: PlanRow, beam: Beam): Omit<RowLight, 'all' | 'next'> {

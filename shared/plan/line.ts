@@ -47,7 +47,31 @@ export interface LinePlan {
 export const alongRoom = (rows: readonly PlanRow[]): PlanRow[] => rows.toSorted((a, b) => a.place.x - b.place.x);
 
 /**
- * How the rows are linked: universe by universe along the room, a new run where the line would hold more than 32 unit loads
+ * Rows of one universe in the order its line goes through them: along the room, but one that is fed from another comes right after
+ * it, with all that is fed on from there. Where two are fed from one the first along the room is; a row that is fed from one of
+ * another universe, or from itself round a circle, stands where the room has it.
+ */
+export function lineOrder(rows: readonly PlanRow[]): PlanRow[] {
+	const along = alongRoom(rows);
+	const byId = new Map(along.map((row) => [row.id, row]));
+	const next = new Map<string, PlanRow>();
+	for (const row of along) {
+		const { after } = row;
+		if (after !== undefined && byId.has(after) && !next.has(after)) next.set(after, row);
+	}
+	const fed = new Set([...next.values()].map(({ id }) => id));
+	const order = new Set<PlanRow>();
+	const follow = (head: PlanRow): void => {
+		for (let row: PlanRow | undefined = head; row && !order.has(row); row = next.get(row.id)) order.add(row);
+	};
+	for (const row of along) if (!fed.has(row.id)) follow(row);
+	// what is left goes round in circles
+	for (const row of along) follow(row);
+	return [...order];
+}
+
+/**
+ * How the rows are linked: universe by universe along the room, or as somebody said ({@link lineOrder}), a new run where the line would hold more than 32 unit loads
  * (EIA-485) or more than {@link LINE_METRES}. The desk stands at the start of the wall. Behind a leader all is one run.
  */
 export function linesOf(plan: Plan): LinePlan[] {
@@ -56,7 +80,7 @@ export function linesOf(plan: Plan): LinePlan[] {
 		.sort((a, b) => a - b)
 		.map((universe) => {
 			const rows = plan.source === 'leader' ? plan.rows : plan.rows.filter((row) => row.universe === universe);
-			const runs = runsOf(plan, universe, leaderFirst(plan, alongRoom(rows)));
+			const runs = runsOf(plan, universe, leaderFirst(plan, lineOrder(rows)));
 			return { universe, runs, feed: plan.source === 'desk' && runs.length > 1 ? FEED : null };
 		});
 }

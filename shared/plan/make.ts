@@ -48,6 +48,8 @@ export interface NewRow {
 	readonly address?: number;
 	/** Metres along the room. */
 	readonly x?: number;
+	/** Metres above the floor; left out, on it, or as high as things hang here. */
+	readonly y?: number;
 	readonly overhead?: boolean;
 	readonly circuit?: string;
 }
@@ -81,7 +83,7 @@ export function withRows(plan: Plan, added: readonly NewRow[], names: (profile: 
 			shows: null,
 			place: {
 				x,
-				y: each.overhead ? Math.min(5, plan.hall.height) : 0,
+				y: each.y ?? (each.overhead ? Math.min(5, plan.hall.height) : 0),
 				throw: THROW,
 				overhead: each.overhead ?? false,
 			},

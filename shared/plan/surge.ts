@@ -1,12 +1,16 @@
 import { amps } from '../power/index.ts';
 import { LEAST_TIMES } from './breaker.ts';
-import { addedUp, type Figure, type FigurePart, figure, part } from './figure.ts';
-import { isOnBattery, profileOf } from './make.ts';
+import { addedUp, type Figure, type FigurePart, figure, type How, part } from './figure.ts';
+import { DEFAULT_VOLTS, isOnBattery, profileOf } from './make.ts';
 import type { Plan } from './types.ts';
 
 /*
  * What a circuit meets beside its steady load: the limit of a mains link, the surge at switching on, the charging of batteries.
  */
+
+/** How watts are known: a profile has those at the usual supply, and at any other they are taken to be the same. */
+export const howWatts = ({ supply: { volts } }: Pick<Plan, 'supply'>): How =>
+	volts === DEFAULT_VOLTS ? 'profile' : 'assumed';
 
 /** Amperes of a link socket's label less what is drawn: all of a row goes through its first link. */
 export function linkFigure({ supply }: Plan, circuit: string, drawn: number, parts: readonly FigurePart[]): Figure {
@@ -48,6 +52,6 @@ export function chargeFigures(
 		.filter((row) => isOnBattery(plan, row))
 		.reduce((sum, { profile }) => sum + (profileOf(plan, profile)?.power.battery?.chargeWatts ?? 0), 0);
 	if (watts === 0) return [];
-	const parts = [part('charging-watts', watts, 'profile'), volts, factor];
+	const parts = [part('charging-watts', watts, howWatts(plan)), volts, factor];
 	return [figure('charge-amperes', '', amps(watts, volts.value, factor.value), parts)];
 }

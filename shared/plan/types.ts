@@ -43,6 +43,8 @@ export interface PlanRow {
 	readonly place: { readonly x: number; readonly y: number; readonly throw: number; readonly overhead: boolean };
 	/** Degrees that it is turned up from square on to the wall, -80 to 80; 0 until somebody says. Since version 2 of kept rigs. */
 	readonly tilt?: number;
+	/** The row whose data output its cable comes from, where somebody said; left out, the line runs along the room. Since version 3. */
+	readonly after?: string;
 	/** What the crew calls the circuit that feeds it; empty where that is not known, or on its battery. */
 	readonly circuit: string;
 }

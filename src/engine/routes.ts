@@ -8,6 +8,7 @@ export const FEATURES = {
 	slips: () => import('../features/rig-sheet/routes.ts'),
 	papers: () => import('../features/papers/routes.ts'),
 	gdtf: () => import('../features/gdtf/routes.ts'),
+	mvr: () => import('../features/mvr/routes.ts'),
 	stock: () => import('../features/stock/routes.ts'),
 } satisfies Record<string, () => Promise<Feature>>;
 

@@ -29,6 +29,7 @@ export { assumedText, leftOutText } from './gdtf.ts';
 export { hintStepAfter, hintStepText, hintText } from './hint.ts';
 export { itemTitle, keyName, settingTitle, settingValueText, startCodeWords } from './kinds.ts';
 export { errorTextLater } from './laterError.ts';
+export { mvrLeftText } from './mvr.ts';
 export { cableName, cableText, fixtureName, modeCalled, modeName, partCalled, portText } from './names.ts';
 export {
 	answerText,

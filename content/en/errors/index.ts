@@ -4,10 +4,11 @@
  */
 import { gdtfErrors } from './gdtf.ts';
 import { inputErrors } from './input.ts';
+import { mvrErrors } from './mvr.ts';
 import { rigErrors } from './rig.ts';
 import { siteErrors } from './site.ts';
 
 export { joints, kindsFound, measures, parts, rules } from './parts.ts';
 
 /** By code. */
-export const errors = { ...inputErrors, ...gdtfErrors, ...rigErrors, ...siteErrors } as const;
+export const errors = { ...inputErrors, ...gdtfErrors, ...mvrErrors, ...rigErrors, ...siteErrors } as const;

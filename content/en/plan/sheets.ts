@@ -49,6 +49,8 @@ const dayBefore = (days: number): string =>
 export const loadWords = {
 	load: 'Load sheet',
 	charge: 'Charge plan',
+	volts: (volts: number) =>
+		`All amps here are for a supply of ${locale.number(volts)} V. On another supply they’re wrong: ask what yours is.`,
 	noLoad: 'Nothing on the mains, and nothing overhead.',
 	noCharge: 'Nothing runs on a battery.',
 	heads: { what: 'What', value: 'Comes to', sum: 'From' },

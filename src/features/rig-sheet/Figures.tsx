@@ -13,19 +13,21 @@ import {
 } from '../../../shared/plan/index.ts';
 import { Title } from '../../ui/index.ts';
 import { overSays } from './figureSays.ts';
+import { useDrawn } from './growing.ts';
 import { ofWhat } from './view.ts';
 
 /** The sums, each of which opens to show what went into it, and the cables to bring. */
 export function Figures({ plan }: { plan: Plan }): JSX.Element {
 	const figures = useMemo(() => figuresOf(plan), [plan]);
+	const drawn = useDrawn(figures, (figure) => <One key={`${figure.id} ${figure.of}`} plan={plan} figure={figure} />, [
+		figures,
+	]);
 	return (
 		<section class="rig-figures" aria-labelledby="rig-figures">
 			<Title level={2} id="rig-figures">
 				{planWords.figures}
 			</Title>
-			{figures.map((figure) => (
-				<One key={`${figure.id} ${figure.of}`} plan={plan} figure={figure} />
-			))}
+			{drawn}
 			<Cables plan={plan} />
 		</section>
 	);

@@ -12,6 +12,7 @@ import {
 } from '../../../shared/plan/index.ts';
 import { Notice } from '../../ui/index.ts';
 import { endName } from './changesView.ts';
+import { useDrawn } from './growing.ts';
 import {
 	FIRST_GRID,
 	isLargeEnough,
@@ -42,21 +43,28 @@ export function Labels({ plan, rows, digests, isPart }: Props): JSX.Element {
 	const [cut, tell] = useState(0);
 	const box = useRef<HTMLElement>(null);
 	const cables = useMemo(() => numberedCables(plan), [plan]);
-	const labels =
-		what === 'fixtures'
-			? rows.map((row) => <FixtureLabel key={row.id} {...{ plan, row, digests }} />)
-			: cables.flatMap((cable) =>
-					(['from', 'to'] as const).map((end) => (
-						<CableLabel key={`${cable.n} ${end}`} {...{ plan, cable, end, digests }} />
-					)),
-				);
+	const things = useMemo(
+		() =>
+			what === 'fixtures' ? rows : cables.flatMap((cable) => (['from', 'to'] as const).map((end) => ({ cable, end }))),
+		[what, rows, cables],
+	);
+	const labels = useDrawn<PlanRow | { readonly cable: NumberedCable; readonly end: 'from' | 'to' }>(
+		things,
+		(thing) =>
+			'cable' in thing ? (
+				<CableLabel key={`${thing.cable.n} ${thing.end}`} {...{ plan, ...thing, digests }} />
+			) : (
+				<FixtureLabel key={thing.id} {...{ plan, row: thing, digests }} />
+			),
+		[plan, what, digests],
+	);
 	const fits = isLargeEnough(grid);
 	const { width, height } = labelSize(grid);
 	// what a label has no room for must not come out of the printer half told
 	useLayoutEffect(() => {
 		const all = [...(box.current?.querySelectorAll('.label') ?? [])];
 		tell(all.filter((it) => it.scrollHeight > it.clientHeight + 1 || it.scrollWidth > it.clientWidth + 1).length);
-	}, [plan, rows, what, grid]);
+	}, [plan, rows, what, grid, labels.length]);
 	return (
 		<>
 			<div class="no-print label-choices">

@@ -2,8 +2,9 @@ import type { JSX } from 'preact';
 import { useId, useMemo, useState } from 'preact/hooks';
 import { cautions, siteFirst } from '#words/cautions/index.ts';
 import { lightWords, planWords } from '#words/plan/index.ts';
-import { lightChanges, lightOf, type Plan, type PlanRow, type RowLight } from '../../../shared/plan/index.ts';
+import { type LoneLight, lightChanges, lightsOf, type Plan, type PlanRow } from '../../../shared/plan/index.ts';
 import { Button, CautionLine, Live, Title } from '../../ui/index.ts';
+import { useDrawn } from './growing.ts';
 import { asksHang, changesText, lightText, nextText, poolText, sumText } from './lightView.ts';
 import { NumberBox } from './Rows.tsx';
 import { SheetTable } from './SheetTable.tsx';
@@ -15,8 +16,31 @@ import { cautionsOf, withRow } from './view.ts';
 export default function LightSheet({ store }: { store: PlanStore }): JSX.Element {
 	const { plan } = store;
 	const [units, pick] = useState<Units>('metric');
-	const lights = useMemo(() => lightOf(plan), [plan]);
+	const lights = useMemo(() => lightsOf(plan), [plan]);
 	const nameOf = (id: string): string => plan.rows.find((row) => row.id === id)?.name ?? id;
+	const wall = useMemo(() => <Wall plan={plan} lights={lights} units={units} />, [plan, lights, units]);
+	const drawn = useDrawn(
+		lights,
+		(lone) => {
+			const light = lone.whole();
+			return (
+				<tr key={light.row}>
+					<th scope="row">
+						{nameOf(light.row)}
+						<details>
+							<summary aria-label={`${lightWords.sums}: ${nameOf(light.row)}`}>{lightWords.sums}</summary>
+							{sumText(plan, light, units)}
+						</details>
+					</th>
+					<td>{lightWords.length(units, lengthIn(units, light.throw))}</td>
+					<td>{poolText(light, units)}</td>
+					<td>{lightText(light, units)}</td>
+					<td>{nextText(light, units, nameOf)}</td>
+				</tr>
+			);
+		},
+		[plan, units],
+	);
 	return (
 		<section class="rig-light" aria-label={planWords.tabs.light}>
 			<p>{lightWords.lead}</p>
@@ -29,23 +53,9 @@ export default function LightSheet({ store }: { store: PlanStore }): JSX.Element
 					</label>
 				))}
 			</fieldset>
-			<Wall plan={plan} lights={lights} units={units} />
+			{wall}
 			<SheetTable label={lightWords.table} heads={lightWords.heads}>
-				{lights.map((light) => (
-					<tr key={light.row}>
-						<th scope="row">
-							{nameOf(light.row)}
-							<details>
-								<summary aria-label={`${lightWords.sums}: ${nameOf(light.row)}`}>{lightWords.sums}</summary>
-								{sumText(plan, light, units)}
-							</details>
-						</th>
-						<td>{lightWords.length(units, lengthIn(units, light.throw))}</td>
-						<td>{poolText(light, units)}</td>
-						<td>{lightText(light, units)}</td>
-						<td>{nextText(light, units, nameOf)}</td>
-					</tr>
-				))}
+				{drawn}
 			</SheetTable>
 			{cautionsOf(plan, plan.rows).map((id) => (
 				<CautionLine key={id} caution={cautions[id]} siteFirst={siteFirst} />
@@ -56,7 +66,7 @@ export default function LightSheet({ store }: { store: PlanStore }): JSX.Element
 }
 
 /** The wall as it is seen from the room, with the pool of each fixture to half its peak. */
-function Wall({ plan, lights, units }: { plan: Plan; lights: readonly RowLight[]; units: Units }): JSX.Element {
+function Wall({ plan, lights, units }: { plan: Plan; lights: readonly LoneLight[]; units: Units }): JSX.Element {
 	const { width, height } = plan.hall;
 	const xs = new Map(plan.rows.map(({ id, place }) => [id, place.x]));
 	const said = (metres: number): string => lightWords.length(units, lengthIn(units, metres));

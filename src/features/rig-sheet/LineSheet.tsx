@@ -3,6 +3,7 @@ import { useMemo } from 'preact/hooks';
 import { changeWords, figureWords, labelWords, lineWords, printWords } from '#words/plan/index.ts';
 import { linksOf, numberedCables, type Plan } from '../../../shared/plan/index.ts';
 import { endName } from './changesView.ts';
+import { useDrawn } from './growing.ts';
 import { DRAWING, type Lane, lanesOf } from './linePlan.ts';
 import { SheetTable } from './SheetTable.tsx';
 
@@ -15,6 +16,19 @@ export function LineSheet({ plan, digest }: { plan: Plan; digest: string }): JSX
 			[...linksOf(plan)].flatMap(([row, { terminates }]) =>
 				terminates ? (plan.rows.find(({ id }) => id === row)?.name ?? []) : [],
 			),
+		[plan],
+	);
+	const drawn = useDrawn(
+		cables,
+		({ n, universe, from, to, length }) => (
+			<tr key={n}>
+				<td>{labelWords.cable(n)}</td>
+				<td>{universe}</td>
+				<td>{endName([plan], from)}</td>
+				<td>{endName([plan], to)}</td>
+				<td>{labelWords.metres(length)}</td>
+			</tr>
+		),
 		[plan],
 	);
 	return (
@@ -36,15 +50,7 @@ export function LineSheet({ plan, digest }: { plan: Plan; digest: string }): JSX
 			))}
 			<p>{lineWords.ends(ends)}</p>
 			<SheetTable label={lineWords.cables} heads={lineWords.heads}>
-				{cables.map(({ n, universe, from, to, length }) => (
-					<tr key={n}>
-						<td>{labelWords.cable(n)}</td>
-						<td>{universe}</td>
-						<td>{endName([plan], from)}</td>
-						<td>{endName([plan], to)}</td>
-						<td>{labelWords.metres(length)}</td>
-					</tr>
-				))}
+				{drawn}
 			</SheetTable>
 			<p>{figureWords.spare}</p>
 		</>

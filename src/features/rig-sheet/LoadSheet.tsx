@@ -1,7 +1,16 @@
 import type { JSX } from 'preact';
 import { useMemo, useState } from 'preact/hooks';
 import { cautions, siteFirst } from '#words/cautions/index.ts';
-import { changeWords, figureNames, figureWords, howWords, loadWords, partNames, unitOf } from '#words/plan/index.ts';
+import {
+	changeWords,
+	figureNames,
+	figureWords,
+	howWords,
+	loadWords,
+	partNames,
+	ruleWords,
+	unitOf,
+} from '#words/plan/index.ts';
 import { EIA485 } from '../../../shared/dmx/index.ts';
 import {
 	CABLE_SLACK,
@@ -12,6 +21,7 @@ import {
 	isOver,
 	type Plan,
 	type PlanDigests,
+	US_VOLTS,
 } from '../../../shared/plan/index.ts';
 import { CautionBox, Field } from '../../ui/index.ts';
 import { figureSays } from './figureSays.ts';
@@ -33,6 +43,8 @@ export function LoadSheet({ plan, digests }: { plan: Plan; digests: PlanDigests 
 					{loadWords.load}: {plan.name} · {changeWords.mark(digests.load)}
 				</h2>
 				<p>{siteFirst}</p>
+				{load.length > 0 && <p>{loadWords.volts(plan.supply.volts)}</p>}
+				{plan.supply.volts === US_VOLTS && <p>{ruleWords.us}</p>}
 				{load.length === 0 ? <p>{loadWords.noLoad}</p> : <Sums plan={plan} figures={load} label={loadWords.load} />}
 			</section>
 			<section class="sheet-page">
@@ -44,6 +56,7 @@ export function LoadSheet({ plan, digests }: { plan: Plan; digests: PlanDigests 
 				) : (
 					<>
 						<p>{siteFirst}</p>
+						<p>{loadWords.volts(plan.supply.volts)}</p>
 						<CautionBox caution={cautions.batteries} level={3} />
 						<p>
 							<strong>{loadWords.stay}</strong> {loadWords.where}

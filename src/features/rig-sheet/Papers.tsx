@@ -16,6 +16,7 @@ import {
 import type { Slip } from '../../../sim/slip/index.ts';
 import { openEngine, troubleText } from '../../engine/index.ts';
 import { Button, CautionBox, Live, Notice } from '../../ui/index.ts';
+import { useDrawn } from './growing.ts';
 import { Labels } from './Labels.tsx';
 import { LineSheet } from './LineSheet.tsx';
 import { LoadSheet } from './LoadSheet.tsx';
@@ -147,8 +148,29 @@ function Slips({ plan, rows, digests, before }: SheetProps & { before: Plan | nu
 const slipTroubles = { noWorker: planWords.failed, broke: planWords.failed };
 
 function PatchList({ plan, digest }: { plan: Plan; digest: string }): JSX.Element {
-	const rows = plan.rows.toSorted((a, b) => a.universe - b.universe || a.address - b.address);
+	const rows = useMemo(() => plan.rows.toSorted((a, b) => a.universe - b.universe || a.address - b.address), [plan]);
+	const numbers = useMemo(() => new Map(plan.rows.map((row, i) => [row, i + 1])), [plan]);
 	const { patch } = printWords;
+	const drawn = useDrawn(
+		rows,
+		(row) => {
+			const profile = profileOf(plan, row.profile);
+			return (
+				<tr key={row.id}>
+					<td>{printWords.number(numbers.get(row) ?? 0)}</td>
+					<td>{row.name}</td>
+					<td>{profile?.name ?? row.profile}</td>
+					<td>{modeTitle(profile, row.mode)}</td>
+					<td>{row.universe}</td>
+					<td>{threeDigits(row.address)}</td>
+					<td>{threeDigits(row.address + rowFootprint(plan, row) - 1)}</td>
+					<td>{row.place.x}</td>
+					<td>{row.circuit}</td>
+				</tr>
+			);
+		},
+		[plan],
+	);
 	return (
 		<>
 			<h2 class="patch-title">{plan.name}</h2>
@@ -159,22 +181,7 @@ function PatchList({ plan, digest }: { plan: Plan; digest: string }): JSX.Elemen
 				top={`${plan.name} · ${changeWords.mark(digest)}`}
 				look="patch"
 			>
-				{rows.map((row) => {
-					const profile = profileOf(plan, row.profile);
-					return (
-						<tr key={row.id}>
-							<td>{printWords.number(plan.rows.indexOf(row) + 1)}</td>
-							<td>{row.name}</td>
-							<td>{profile?.name ?? row.profile}</td>
-							<td>{modeTitle(profile, row.mode)}</td>
-							<td>{row.universe}</td>
-							<td>{threeDigits(row.address)}</td>
-							<td>{threeDigits(row.address + rowFootprint(plan, row) - 1)}</td>
-							<td>{row.place.x}</td>
-							<td>{row.circuit}</td>
-						</tr>
-					);
-				})}
+				{drawn}
 			</SheetTable>
 		</>
 	);

@@ -10,6 +10,7 @@ import { Button, CautionLine, Dialog, Field, Live, Notice } from '../../ui/index
 import { errorTextLater } from '../../wording/index.ts';
 import { Figures } from './Figures.tsx';
 import { Papers, Send } from './goingOut.tsx';
+import { useLater } from './growing.ts';
 import { benchAddress, finderOn, mostOnBench } from './handing.ts';
 import type { Came, Opened } from './incoming.ts';
 import { Changes, DeskCheck, LightSheet, Paste, Practise, TickOff } from './lazily.tsx';
@@ -42,6 +43,20 @@ export default function PlanView({ opened, onClose }: Props): JSX.Element {
 	const [trouble, tell] = useState<string | null>(null);
 	const { plan, kept } = store;
 	const problems = useMemo(() => problemsOf(plan), [plan]);
+	// the same elements as before wherever the plan is the same: the page then leaves them alone
+	const ruler = useMemo(() => <Ruler plan={plan} problems={problems} onPick={pick} />, [plan, problems]);
+	const toSortOut = useMemo(() => <Problems store={store} problems={problems} />, [plan, problems]);
+	const side = useMemo(
+		() => (
+			<>
+				<Rules store={store} />
+				<Cautions plan={plan} />
+			</>
+		),
+		[plan],
+	);
+	const late = useLater(plan);
+	const sums = useMemo(() => <Figures plan={late} />, [late]);
 	const begin = (): void => {
 		if (store.before === null) store.begin();
 	};
@@ -88,17 +103,16 @@ export default function PlanView({ opened, onClose }: Props): JSX.Element {
 			</nav>
 			{tab === 'plan' ? (
 				<>
-					<Ruler plan={plan} problems={problems} onPick={pick} />
+					{ruler}
 					<div class="rig-body">
-						<Problems store={store} problems={problems} />
+						{toSortOut}
 						<div class="rig-main">
 							<Rows store={store} problems={problems} picked={picked} onPick={pick} />
 							<Add store={store} />
 						</div>
 						<div class="rig-side">
-							<Rules store={store} />
-							<Cautions plan={plan} />
-							<Figures plan={plan} />
+							{side}
+							{sums}
 						</div>
 					</div>
 				</>

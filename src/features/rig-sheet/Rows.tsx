@@ -3,9 +3,10 @@ import { useEffect, useId, useRef, useState } from 'preact/hooks';
 import { planWords, rowWords } from '#words/plan/index.ts';
 import { type Plan, type PlanProblem, type PlanRow, profileOf, rowFootprint } from '../../../shared/plan/index.ts';
 import { Button, Field, Title } from '../../ui/index.ts';
+import { useGrown } from './growing.ts';
 import type { PlanStore } from './store.ts';
 import { typedNumber } from './typed.ts';
-import { modeTitle, movedRow, threeDigits, withoutRow, withRow } from './view.ts';
+import { fedFrom, modeTitle, movedRow, threeDigits, withoutRow, withRow } from './view.ts';
 
 interface Props {
 	store: PlanStore;
@@ -15,12 +16,36 @@ interface Props {
 	onPick: (row: string | null) => void;
 }
 
+/** A line as it was drawn, and what it showed beside its row. */
+interface DrawnLine {
+	readonly line: JSX.Element;
+	readonly isWrong: boolean;
+	readonly takesFocus: boolean;
+	readonly profiles: Plan['profiles'];
+}
+
 /** The fixtures of the plan; the one that is picked can be changed in place. */
 export function Rows({ store, problems, picked, onPick }: Props): JSX.Element {
 	const { plan } = store;
 	const wrong = new Set(problems.flatMap(({ rows }) => rows));
 	// where the focus was when a row was closed
 	const [back, setBack] = useState<string | null>(null);
+	const count = useGrown(plan.rows.length);
+	const drawn = useRef(new WeakMap<PlanRow, DrawnLine>());
+	/** The line of a row, the same element as before wherever nothing it shows has changed: the page then leaves it alone. */
+	const lineOf = (row: PlanRow, isWrong: boolean, takesFocus: boolean): JSX.Element => {
+		const before = drawn.current.get(row);
+		const { profiles } = plan;
+		if (before?.isWrong === isWrong && before.takesFocus === takesFocus && before.profiles === profiles)
+			return before.line;
+		const line = (
+			<li key={row.id} data-wrong={isWrong}>
+				<RowLine plan={plan} row={row} takesFocus={takesFocus} onPick={() => onPick(row.id)} />
+			</li>
+		);
+		drawn.current.set(row, { line, isWrong, takesFocus, profiles });
+		return line;
+	};
 	return (
 		<section class="rig-rows" aria-labelledby="rig-rows">
 			<Title level={2} id="rig-rows">
@@ -29,22 +54,22 @@ export function Rows({ store, problems, picked, onPick }: Props): JSX.Element {
 			<p class="rig-soft">{planWords.fixtures(plan.rows.length)}</p>
 			{plan.rows.length === 0 && <p>{rowWords.none}</p>}
 			<ol class="rig-list">
-				{plan.rows.map((row) => (
-					<li key={row.id} data-wrong={wrong.has(row.id)}>
-						{picked === row.id ? (
-							<RowFields
-								store={store}
-								row={row}
-								onClose={() => {
-									setBack(row.id);
-									onPick(null);
-								}}
-							/>
-						) : (
-							<RowLine plan={plan} row={row} takesFocus={back === row.id} onPick={() => onPick(row.id)} />
-						)}
-					</li>
-				))}
+				{plan.rows.map((row, i) => {
+					if (picked === row.id)
+						return (
+							<li key={row.id} data-wrong={wrong.has(row.id)}>
+								<RowFields
+									store={store}
+									row={row}
+									onClose={() => {
+										setBack(row.id);
+										onPick(null);
+									}}
+								/>
+							</li>
+						);
+					return i < count ? lineOf(row, wrong.has(row.id), back === row.id) : null;
+				})}
 			</ol>
 		</section>
 	);
@@ -139,6 +164,25 @@ function RowFields({ store, row, onClose }: { store: PlanStore; row: PlanRow; on
 					}))
 				}
 			/>
+			<div class="rig-field">
+				<label for={`${modeId}-after`}>{rowWords.after}</label>
+				<select
+					id={`${modeId}-after`}
+					value={row.after ?? ''}
+					onChange={(event) => store.change((before) => fedFrom(before, row.id, event.currentTarget.value))}
+				>
+					<option value="">{rowWords.afterRoom}</option>
+					{plan.rows.map(
+						({ id, name, universe }) =>
+							id !== row.id &&
+							(universe === row.universe || plan.source === 'leader') && (
+								<option key={id} value={id}>
+									{name}
+								</option>
+							),
+					)}
+				</select>
+			</div>
 			<Field
 				label={rowWords.circuit}
 				value={row.circuit}
@@ -178,6 +222,8 @@ interface NumberProps {
 	least?: number;
 	most: number;
 	isWhole?: boolean;
+	/** Values to choose from besides typing one. */
+	offers?: readonly number[];
 	onNumber: (value: number) => void;
 	/** Told where the box was emptied; without it that is no answer. */
 	onNone?: () => void;
@@ -190,13 +236,16 @@ export function NumberBox({
 	least = 1,
 	most,
 	isWhole = true,
+	offers,
 	onNumber,
 	onNone,
 }: NumberProps): JSX.Element {
 	const [wrong, tell] = useState(false);
-	return (
+	const id = useId();
+	const field = (
 		<Field
 			label={label}
+			{...(offers ? { list: id } : {})}
 			inputMode={isWhole ? 'numeric' : 'decimal'}
 			value={value === null ? '' : String(value)}
 			error={wrong ? rowWords.bad(least, most) : undefined}
@@ -209,6 +258,17 @@ export function NumberBox({
 				else if (number !== null) onNumber(number);
 			}}
 		/>
+	);
+	if (!offers) return field;
+	return (
+		<div>
+			{field}
+			<datalist id={id}>
+				{offers.map((each) => (
+					<option key={each} value={String(each)} />
+				))}
+			</datalist>
+		</div>
 	);
 }
 

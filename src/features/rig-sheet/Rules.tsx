@@ -2,6 +2,7 @@ import type { ComponentChildren, JSX } from 'preact';
 import { useId, useState } from 'preact/hooks';
 import { planWords, ruleWords } from '#words/plan/index.ts';
 import {
+	awgFor,
 	BREAKER_CURVES,
 	type BreakerCurve,
 	isOnBattery,
@@ -10,6 +11,9 @@ import {
 	type Plan,
 	packed,
 	profileOf,
+	US_VOLTS,
+	USUAL_VOLTS,
+	usualBreakers,
 } from '../../../shared/plan/index.ts';
 import { COPPER_OHMS } from '../../../shared/power/index.ts';
 import { Button, Live, Toggle } from '../../ui/index.ts';
@@ -114,13 +118,9 @@ function Supply({ store }: { store: PlanStore }): JSX.Element {
 	return (
 		<details class="rig-fold">
 			<summary class="fold-line">{ruleWords.supply}</summary>
+			{plan.supply.volts === US_VOLTS && <p>{ruleWords.us}</p>}
 			<div class="rig-fields">
-				<NumberBox
-					label={ruleWords.volts}
-					value={plan.supply.volts}
-					most={500}
-					onNumber={(volts) => supply({ volts })}
-				/>
+				<Volts volts={plan.supply.volts} onVolts={(volts) => supply({ volts })} />
 				<NumberBox
 					label={ruleWords.powerFactor}
 					value={plan.supply.powerFactor}
@@ -134,6 +134,7 @@ function Supply({ store }: { store: PlanStore }): JSX.Element {
 					label={ruleWords.breaker}
 					value={plan.supply.breaker}
 					most={400}
+					offers={usualBreakers(plan.supply.volts)}
 					isWhole={false}
 					onNumber={(breaker) => supply({ breaker })}
 					onNone={() => supply({ breaker: null })}
@@ -168,7 +169,7 @@ function Supply({ store }: { store: PlanStore }): JSX.Element {
 						.toSorted((a, b) => Number(a) - Number(b))
 						.map((area) => (
 							<option key={area} value={area}>
-								{area}
+								{ruleWords.areaOf(area, plan.supply.volts === US_VOLTS ? awgFor(Number(area)) : null)}
 							</option>
 						))}
 				</Pick>
@@ -222,6 +223,33 @@ function Supply({ store }: { store: PlanStore }): JSX.Element {
 				))}
 			</div>
 		</details>
+	);
+}
+
+/** The usual voltages to choose from, and a box for any other. */
+function Volts({ volts, onVolts }: { volts: number; onVolts: (volts: number) => void }): JSX.Element {
+	const usual = USUAL_VOLTS.find((each) => each === volts);
+	const [isOther, setOther] = useState(usual === undefined);
+	const isTyped = isOther || usual === undefined;
+	return (
+		<>
+			<Pick
+				label={ruleWords.volts}
+				value={isTyped ? 'other' : String(usual)}
+				onPick={(picked: string) => {
+					setOther(picked === 'other');
+					if (picked !== 'other') onVolts(Number(picked));
+				}}
+			>
+				{USUAL_VOLTS.map((each) => (
+					<option key={each} value={String(each)}>
+						{ruleWords.voltsOf(each)}
+					</option>
+				))}
+				<option value="other">{ruleWords.other}</option>
+			</Pick>
+			{isTyped && <NumberBox label={ruleWords.otherVolts} value={volts} most={500} onNumber={onVolts} />}
+		</>
 	);
 }
 

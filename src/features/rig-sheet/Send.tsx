@@ -3,10 +3,13 @@ import { useEffect, useState } from 'preact/hooks';
 import { planWords } from '#words/plan/index.ts';
 import type { Plan, RigTicks } from '../../../shared/plan/index.ts';
 import { DEVICE, saveText } from '../../storage/index.ts';
-import { Button, Dialog, Field, Live } from '../../ui/index.ts';
+import { Button, Dialog, Field, Live, laterWith } from '../../ui/index.ts';
 import { planLink } from './handing.ts';
 import { planText } from './keep.ts';
 import { ticksKeeper } from './ticksKeep.ts';
+
+/** Fetched when a file is asked for. */
+const ToMvr = laterWith(planWords, 'coming')(() => import('./ToMvr.tsx'));
 
 /** Characters past which some apps cut a link short (common practice, no source). */
 const LONG = 8000;
@@ -25,6 +28,7 @@ interface Props {
 export default function Send({ plan, id, before, ticks, onClose }: Props): JSX.Element {
 	const [link, set] = useState('');
 	const [said, say] = useState('');
+	const [asMvr, openMvr] = useState(false);
 	const [beside] = useState(() => ({
 		id,
 		ticks: ticks ?? ticksKeeper(DEVICE, id, Date.now).look(),
@@ -56,7 +60,13 @@ export default function Send({ plan, id, before, ticks, onClose }: Props): JSX.E
 				<Button onClick={() => saveText(planWords.fileName, planText(plan, Date.now(), beside))}>
 					{planWords.save}
 				</Button>
+				{plan.rows.length > 0 && (
+					<Button disabled={asMvr} onClick={() => openMvr(true)}>
+						{planWords.saveMvr}
+					</Button>
+				)}
 			</div>
+			{asMvr && <ToMvr plan={plan} />}
 			<p aria-hidden="true">{said}</p>
 			<Live text={said} />
 		</Dialog>

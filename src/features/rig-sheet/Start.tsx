@@ -6,7 +6,7 @@ import { loadProfile, PROFILE_IDS, type Profile, profileAtHand } from '../../../
 import { DEVICE, MOST_READ } from '../../storage/index.ts';
 import { Button, Field, Title } from '../../ui/index.ts';
 import { keptRigs } from './keep.ts';
-import { NewList, OwnChoices } from './lazily.tsx';
+import { FromMvr, NewList, OwnChoices } from './lazily.tsx';
 import type { PlanReading } from './reading.ts';
 import { typedNumber } from './typed.ts';
 
@@ -27,7 +27,7 @@ const FIRSTS = [1, 33, 65, 101, 201, 301, 401];
 export function Start({ onPlan, onKept, onRead, onTrouble, guarded }: Props): JSX.Element {
 	const [count, setCount] = useState<number | null>(null);
 	const [which, setWhich] = useState<{ readonly id: string; readonly own?: Profile } | null>(null);
-	const [pastes, paste] = useState(false);
+	const [opens, openDialog] = useState<'list' | 'mvr' | null>(null);
 	/** What names fixtures waits for their profiles. */
 	const withFixtures = (act: () => void): void =>
 		void guarded(async () => {
@@ -80,7 +80,7 @@ export function Start({ onPlan, onKept, onRead, onTrouble, guarded }: Props): JS
 			<section class="rig-start">
 				<Title level={2}>{startWords.ways}</Title>
 				<div class="rig-ways">
-					<Button onClick={() => withFixtures(() => paste(true))}>{startWords.paste}</Button>
+					<Button onClick={() => withFixtures(() => openDialog('list'))}>{startWords.paste}</Button>
 					<Button
 						onClick={() =>
 							onRead(async () => {
@@ -93,6 +93,7 @@ export function Start({ onPlan, onKept, onRead, onTrouble, guarded }: Props): JS
 					>
 						{startWords.bench}
 					</Button>
+					<Button onClick={() => withFixtures(() => openDialog('mvr'))}>{startWords.mvr}</Button>
 					<FileButton onRead={onRead} onTrouble={onTrouble} />
 					<Button
 						look="quiet"
@@ -103,7 +104,8 @@ export function Start({ onPlan, onKept, onRead, onTrouble, guarded }: Props): JS
 				</div>
 			</section>
 			<KeptList onKept={onKept} />
-			{pastes && <NewList onPlan={onPlan} onClose={() => paste(false)} />}
+			{opens === 'list' && <NewList onPlan={onPlan} onClose={() => openDialog(null)} />}
+			{opens === 'mvr' && <FromMvr onPlan={onPlan} onClose={() => openDialog(null)} />}
 		</>
 	);
 }

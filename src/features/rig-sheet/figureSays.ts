@@ -4,6 +4,7 @@ import { type Figure, type FigureId, isNear, isOver } from '../../../shared/plan
 /** What to do where more is asked than there is, by figure. */
 const OVER: Readonly<Partial<Record<FigureId, string>>> = {
 	'breaker-left': figureWords.over,
+	'lasting-left': figureWords.overLasting,
 	'link-left': figureWords.overLink,
 	'surge-left': figureWords.overSurge,
 };

@@ -59,9 +59,15 @@ function isSecond(plan: Plan): boolean {
 	);
 }
 
+/** Whether a plan says what only the third version has. */
+const isThird = ({ rows }: Plan): boolean => rows.some(({ after }) => after !== undefined);
+
 /** The version of what is written: the first wherever an older site can read it, since phones of a crew are not all as new. */
-export const rigVersion = (plan: Plan, before?: Plan): number =>
-	[plan, ...(before ? [before] : [])].some(isSecond) ? rigs.version : 1;
+export function rigVersion(plan: Plan, before?: Plan): number {
+	const plans = [plan, ...(before ? [before] : [])];
+	if (plans.some(isThird)) return rigs.version;
+	return plans.some(isSecond) ? 2 : 1;
+}
 
 /** A plan as it is kept, saved to a file and sent. @param now ms since 1970 */
 export const planText = (plan: Plan, now: number, beside: BesidePlan = {}): string => {

@@ -5,6 +5,7 @@ const later = laterWith(planWords, 'coming');
 
 /** Parts of the page that are fetched when they are first opened; what is sent and printed from those too is in `goingOut.tsx`. */
 export const NewList = later(() => import('./NewList.tsx'));
+export const FromMvr = later(() => import('./FromMvr.tsx'));
 export const Paste = later(() => import('./Paste.tsx'));
 export const OwnChoices = later(() => import('./OwnChoices.tsx'), true);
 export const TickOff = later(() => import('./TickOff.tsx'));

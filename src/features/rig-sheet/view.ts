@@ -105,6 +105,16 @@ export const withRow = (plan: Plan, id: string, change: Partial<PlanRow>): Plan 
 	rows: plan.rows.map((row) => (row.id === id ? { ...row, ...change } : row)),
 });
 
+/** Rows with one fed from another; from none in particular where that is empty. */
+export const fedFrom = (plan: Plan, id: string, from: string): Plan => ({
+	...plan,
+	rows: plan.rows.map((row) => {
+		if (row.id !== id) return row;
+		const { after: _, ...rest } = row;
+		return from === '' ? rest : { ...rest, after: from };
+	}),
+});
+
 /** The plan with fixtures added: one that comes with a start address keeps it, the others are placed from their own universe on. */
 export function withMore(plan: Plan, added: readonly NewRow[]): Plan {
 	const next = withRows(plan, added, nameOf);

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
+	awgFor,
 	dataCables,
 	emptyPlan,
 	type Figure,
@@ -12,6 +13,7 @@ import {
 	type Plan,
 	packed,
 	planSheet,
+	usualBreakers,
 	withRows,
 } from '../../../shared/plan/index.ts';
 import { voltDrop } from '../../../shared/power/index.ts';
@@ -51,6 +53,26 @@ describe('volt drop', () => {
 		expect(thrownBy(() => voltDrop(-1, 1, 1.5)).code).toBe('power.range');
 		expect(thrownBy(() => voltDrop(1, 1, 1.5, 200)).code).toBe('power.range');
 	});
+});
+
+// gauges and their copper in mm²: from memory, the usual table (18: 0.823, 16: 1.31, 14: 2.08, 12: 3.31, 10: 5.26, 8: 8.37, 6: 13.3, 4: 21.2)
+test.each([
+	[1, 16],
+	[1.5, 14],
+	[2.08, 14],
+	[2.5, 12],
+	[3.3, 12],
+	[4, 10],
+	[6, 8],
+	[10, 6],
+	[16, 4],
+])('%d mm² is stood for by %d AWG, never by less copper', (area, gauge) => {
+	expect(awgFor(area)).toBe(gauge);
+});
+
+test('breakers to choose from are those of the place', () => {
+	expect(usualBreakers(120)).toEqual(expect.arrayContaining([15, 20]));
+	expect(usualBreakers(230)).toEqual(expect.arrayContaining([16, 32]));
 });
 
 describe('the sums of a plan', () => {
@@ -169,6 +191,47 @@ describe('the sums of a plan', () => {
 		const over = (hours: number) => isOver(figure({ ...plan, show: { ...plan.show, hours } }, 'hours-spare'));
 		expect([over(lasts), over(lasts + 0.1)]).toEqual([false, true]);
 	});
+
+	test('every sum of mains power follows the volts of the rig, and watts given for 230 V are only assumed at others', () => {
+		const mains = ['amperes', 'volt-drop', 'charge-amperes'] as const;
+		fc.assert(
+			fc.property(plans, fc.integer({ min: 50, max: 400 }), (plan, volts) => {
+				const supply = { ...plan.supply, area: 2.5, metres: 20, breaker: 20 };
+				const usual = figuresOf({ ...plan, supply });
+				const other = figuresOf({ ...plan, supply: { ...supply, volts } });
+				for (const each of usual.filter(({ id }) => mains.some((one) => one === id))) {
+					const there = other.find(({ id, of }) => id === each.id && of === each.of);
+					expect((there?.value ?? 0) * volts).toBeCloseTo((each.value ?? 0) * 230, 6);
+				}
+				for (const { id, parts } of other.filter(({ id }) => id === 'watts' || id === 'amperes'))
+					expect([id, parts.find((one) => one.id === 'watts')?.how]).toEqual([
+						id,
+						volts === 230 ? 'profile' : 'assumed',
+					]);
+			}),
+			{ numRuns: runs(60) },
+		);
+	});
+
+	// National Electrical Code (US), article 210, from memory: a load of three hours or more takes 80 % of the breaker at most
+	test.each([
+		[15, 12],
+		[20, 16],
+	])(
+		'in the US a %d A breaker takes %d A for hours: what is past that is over, and nowhere else a figure',
+		(breaker, most) => {
+			const plan = some('picket-8', 1, { circuit: 'A' });
+			const at = (volts: number, drawn: number): Plan => ({
+				...plan,
+				supply: { ...plan.supply, volts, powerFactor: barWatts / (volts * drawn), breaker },
+			});
+			const lasting = (drawn: number) => figure(at(120, drawn), 'lasting-left');
+			expect(lasting(most - 1).value).toBeCloseTo(1, 9);
+			expect([isOver(lasting(most - 0.01)), isOver(lasting(most + 0.01))]).toEqual([false, true]);
+			expect(isNear(figure(at(120, most + 0.01), 'breaker-left'))).toBe(false);
+			expect(figuresOf(at(230, most + 0.01)).some(({ id }) => id === 'lasting-left')).toBe(false);
+		},
+	);
 
 	test.each([
 		[16, false, false],

@@ -10,6 +10,7 @@ import { FIRST_DRAFT, keptDraft } from '../../../src/features/papers/trainer/dra
 import { openProgress } from '../../../src/features/progress/index.ts';
 import { asideList, readText, textKept } from '../../../src/features/rig/index.ts';
 import { keptRigs, rigText } from '../../../src/features/rig-sheet/keep.ts';
+import { keptMatches } from '../../../src/features/rig-sheet/matches.ts';
 import { readPlanText } from '../../../src/features/rig-sheet/reading.ts';
 import { keptInitials, ticksKeeper } from '../../../src/features/rig-sheet/ticksKeep.ts';
 import { openStock } from '../../../src/features/stock/keep.ts';
@@ -89,7 +90,10 @@ const opens: Readonly<Record<KeptId, () => unknown>> = {
 		const { store } = device();
 		expect(keptRigs(store)).toEqual([
 			{ id: '00112233445566aa', name: 'Lantern Row Hall', fixtures: 1, at: 1_700_000_000_000 },
+			{ id: '00112233445566ab', name: 'Lantern Row Hall', fixtures: 2, at: 1_700_000_000_000 },
 		]);
+		const third = await readPlanText(rigText(store, '00112233445566ab') ?? '');
+		expect(third.is === 'plan' && third.plan.rows).toMatchObject([{ id: 'wash-1' }, { id: 'wash-2', after: 'wash-1' }]);
 		const found = await readPlanText(rigText(store, '00112233445566aa') ?? '');
 		expect(found.is === 'plan' && found.plan.rows).toMatchObject([{ id: 'wash-1', address: 1, labelled: true }]);
 	},
@@ -97,6 +101,12 @@ const opens: Readonly<Record<KeptId, () => unknown>> = {
 		const { ticks, notes } = ticksKeeper(device().store, '00112233445566aa', () => 5).look();
 		expect(ticks).toMatchObject([{ row: 'wash-1', step: 'mode', on: true, by: 'AB' }]);
 		expect(notes).toMatchObject([{ row: 'wash-1', text: 'foot loose', by: 'CD' }]);
+	},
+	matches() {
+		expect(keptMatches(device().store)).toEqual({
+			types: { 'spot.gdtf': 'tallow-6' },
+			modes: { 'tallow-6/Basic': 'short' },
+		});
 	},
 	initials() {
 		expect(keptInitials(device().store)).toBe('AB');
@@ -170,9 +180,10 @@ describe('what earlier code wrote opens', () => {
 			'walk prep-bay.finder 3',
 			'verdicts prep-bay.finder.verdicts 1',
 			'hidden prep-bay.hidden 1',
-			'rigs prep-bay.rig. 2',
+			'rigs prep-bay.rig. 3',
 			'ticks prep-bay.ticks. 1',
 			'initials prep-bay.initials 1',
+			'matches prep-bay.matches 1',
 			'draft prep-bay.papers.draft 1',
 			'sitting prep-bay.sitting. 1',
 			'lastPaper prep-bay.sitting.last 1',

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { emptyPlan, packed, withRows } from '../../../../shared/plan/index.ts';
+import { emptyPlan, type PlanRow, packed, withRows } from '../../../../shared/plan/index.ts';
 import { bundledProfile } from '../../../../shared/profile/index.ts';
 import { bundledRig } from '../../../../shared/sheet/index.ts';
 import { beginOn } from '../../../../src/features/finder/begin.ts';
@@ -114,7 +114,7 @@ describe('a rig on its way', () => {
 		expect(await readPlanLink(link)).toEqual({ is: 'plan', plan });
 		for (const bad of ['#plan=1.AAAA', '#plan=x', '#plan=1.', link.slice(0, -8)])
 			expect(await readPlanLink(bad)).toEqual({ is: 'damaged' });
-		expect(await readPlanLink(link.replace('=1.', '=3.'))).toEqual({ is: 'newer' });
+		expect(await readPlanLink(link.replace('=1.', '=4.'))).toEqual({ is: 'newer' });
 	});
 
 	it('is made of the bench that is kept', async () => {
@@ -134,6 +134,15 @@ describe('a rig on its way', () => {
 		expect(await planLink(plan, 1)).toMatch(/^#plan=1\./);
 		expect(await planLink(second, 1)).toMatch(/^#plan=2\./);
 		for (const each of [plan, second]) expect(await readPlanText(planText(each, 1))).toMatchObject({ plan: each });
+	});
+
+	it('writes the third version where a row is fed from another, and reads it again', async () => {
+		const [first, second] = plan.rows;
+		const fed = { ...plan, rows: [{ ...(first as PlanRow), after: second?.id ?? '' }, second as PlanRow] };
+		const text = planText(fed, 5);
+		expect(text).toMatch(/^\{"version":3,/);
+		expect(await readPlanText(text)).toEqual({ is: 'plan', plan: fed });
+		expect(planText(plan, 5, { before: fed })).toMatch(/^\{"version":3,/);
 	});
 
 	// symptom: an older site called a link with a crew's own panel in it damaged, and nobody was told to load the page again

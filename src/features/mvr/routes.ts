@@ -1,0 +1,97 @@
+/** Open rig files in the worker: what reads and writes them is fetched with the first one. */
+
+import { gdtfNames } from '#words/gdtf/index.ts';
+import { mvrWords } from '#words/mvr/index.ts';
+import { rowWords } from '#words/plan/index.ts';
+import { type MvrLeft, type MvrPicks, readMvrArchive, readScene, toPlan, writeMvr } from '../../../shared/mvr/index.ts';
+import type { Plan } from '../../../shared/plan/index.ts';
+import { loadProfile, PROFILE_IDS, type Profile, profileAtHand } from '../../../shared/profile/index.ts';
+import { loadProfiles } from '../../../shared/sheet/index.ts';
+import { assumedText, leftOutText, mvrLeftText } from '../../wording/index.ts';
+
+/** A loss in words, and where it is. */
+export interface MvrNote {
+	readonly code: MvrLeft['code'];
+	readonly path: string;
+	readonly says: string;
+}
+
+/** A kind of fixture in a file, and what stands for it. */
+export interface KindShown {
+	/** The fixture file as the scene names it; empty where it names none. */
+	readonly spec: string;
+	readonly count: number;
+	readonly profile: { readonly id: string; readonly name: string } | null;
+	readonly by: 'stock' | 'file' | 'picked' | null;
+	readonly modes: readonly { readonly found: string; readonly mode: string | null }[];
+	/** Modes there are to pick from. */
+	readonly choices: readonly { readonly id: string; readonly name: string }[];
+	/** What its fixture file lost, and what had to be assumed, in words. */
+	readonly notes: readonly string[];
+}
+
+export interface MvrAnswer {
+	readonly plan: Plan;
+	/** Fixtures in the file, taken or not. */
+	readonly fixtures: number;
+	readonly kinds: readonly KindShown[];
+	readonly left: readonly MvrNote[];
+}
+
+const worded = (left: readonly MvrLeft[]): MvrNote[] =>
+	left.map((each) => ({ code: each.code, path: each.path, says: mvrLeftText(each) }));
+
+export const routes = {
+	/**
+	 * A plan out of an MVR file.
+	 * @throws InputError `mvr.archive`, `mvr.xml` or `mvr.scene`; NotFetched
+	 */
+	async read({
+		bytes,
+		own,
+		picks,
+	}: {
+		readonly bytes: Uint8Array;
+		readonly own: readonly Profile[];
+		readonly picks: MvrPicks;
+	}): Promise<MvrAnswer> {
+		await Promise.all(PROFILE_IDS.map(loadProfile));
+		const bundled = PROFILE_IDS.flatMap((id) => profileAtHand(id) ?? []);
+		const archive = readMvrArchive(bytes);
+		const scene = readScene(archive.scene);
+		const isBundled = (id: string): boolean => bundled.some((each) => each.id === id);
+		const names = {
+			rig: mvrWords.rig,
+			fixture: ({ shape }: Profile, n: number): string => rowWords.names[shape](n),
+			gdtf: gdtfNames,
+		};
+		const { plan, kinds, left } = toPlan(scene, archive, [...own, ...bundled], isBundled, names, picks);
+		return {
+			plan,
+			fixtures: scene.fixtures.length,
+			kinds: kinds.map(({ spec, count, profile, by, modes, lost, asked }) => ({
+				spec,
+				count,
+				profile: profile && { id: profile.id, name: profile.name },
+				by,
+				modes,
+				choices: (profile?.modes ?? []).map(({ id, name }) => ({ id, name })),
+				notes: [...asked.map(assumedText), ...lost.map(leftOutText)],
+			})),
+			left: worded(left),
+		};
+	},
+	/**
+	 * An MVR file of a plan.
+	 * @throws NotFetched
+	 */
+	async write({
+		plan,
+	}: {
+		readonly plan: Plan;
+	}): Promise<{ bytes: Uint8Array<ArrayBuffer>; left: readonly MvrNote[] }> {
+		await loadProfiles({ fixtures: plan.rows });
+		const { bytes, left } = writeMvr(plan);
+		return { bytes: new Uint8Array(bytes), left: worded(left) };
+	},
+};

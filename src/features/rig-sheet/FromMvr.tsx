@@ -1,0 +1,202 @@
+import type { JSX } from 'preact';
+import { useEffect, useId, useRef, useState } from 'preact/hooks';
+import { mvrWords as words } from '#words/mvr/index.ts';
+import type { MvrPicks } from '../../../shared/mvr/index.ts';
+import type { Plan } from '../../../shared/plan/index.ts';
+import { PROFILE_IDS, type Profile, profileAtHand } from '../../../shared/profile/index.ts';
+import { DEVICE, MOST_READ } from '../../storage/index.ts';
+import { Button, Dialog, Live, Notice } from '../../ui/index.ts';
+import type { KindShown, MvrAnswer } from '../mvr/routes.ts';
+import { ownFixtures } from '../stock/index.ts';
+import { readRigFile, rigFileTrouble } from './askMvr.ts';
+import { LostNotes } from './LostNotes.tsx';
+import { keepMatches, keptMatches } from './matches.ts';
+
+interface Props {
+	onPlan: (plan: Plan) => void;
+	onClose: () => void;
+}
+
+/** A rig begun from an MVR file: what each kind is here, and all that is lost, before any of it is used. */
+export default function FromMvr({ onPlan, onClose }: Props): JSX.Element {
+	const [bytes, setBytes] = useState<Uint8Array | null>(null);
+	const [picks, setPicks] = useState<MvrPicks>(() => keptMatches(DEVICE));
+	const [own, setOwn] = useState<readonly Profile[]>([]);
+	const [answer, setAnswer] = useState<MvrAnswer | null>(null);
+	const [trouble, tell] = useState<string | null>(null);
+	const [isBusy, setBusy] = useState(false);
+	const turn = useRef(0);
+	useEffect(() => {
+		void ownFixtures()
+			.then((all) => Promise.all(all.map((each) => each.profile())))
+			.then((all) => setOwn(all.flatMap((made) => ('profile' in made ? made.profile : []))));
+	}, []);
+	useEffect(() => {
+		if (!bytes) return;
+		const mine = ++turn.current;
+		setBusy(true);
+		readRigFile(bytes, own, picks).then(
+			(read) => {
+				if (mine !== turn.current) return;
+				setAnswer(read);
+				tell(null);
+				setBusy(false);
+			},
+			(error) => {
+				if (mine !== turn.current) return;
+				setAnswer(null);
+				tell(rigFileTrouble(error));
+				setBusy(false);
+			},
+		);
+	}, [bytes, picks, own]);
+	const says = isBusy ? words.reading : answer ? words.found(answer.fixtures, answer.kinds.length) : '';
+	return (
+		<Dialog open onClose={onClose} title={words.title} closeWords={words.close}>
+			<p>{words.lead}</p>
+			<Choose
+				onFile={(chosen) => {
+					setPicks(keptMatches(DEVICE));
+					setAnswer(null);
+					setBytes(chosen);
+				}}
+			/>
+			{trouble !== null && (
+				<Notice kind="wrong">
+					<p role="alert">{trouble}</p>
+				</Notice>
+			)}
+			<p aria-hidden="true">{says}</p>
+			<Live text={says} />
+			{answer && (
+				<>
+					<Kinds answer={answer} own={own} picks={picks} onPicks={setPicks} />
+					<LostNotes left={answer.left} lead={words.lostLead} title={words.lost(answer.left.length)} />
+					{answer.kinds.map(
+						({ spec, profile, notes }) =>
+							notes.length > 0 && (
+								<details key={spec} class="rig-fold">
+									<summary class="fold-line">{words.assumed(profile?.name ?? spec, notes.length)}</summary>
+									<ul class="rig-notes">
+										{notes.map((says, i) => (
+											<li key={i}>{says}</li>
+										))}
+									</ul>
+								</details>
+							),
+					)}
+					{answer.plan.rows.length < answer.fixtures && (
+						<Notice kind="wrong">{words.leftOut(answer.fixtures - answer.plan.rows.length)}</Notice>
+					)}
+					<Button
+						look="main"
+						disabled={isBusy || answer.plan.rows.length === 0}
+						onClick={() => {
+							keepMatches(DEVICE, picks);
+							onPlan(answer.plan);
+						}}
+					>
+						{words.use(answer.plan.rows.length)}
+					</Button>
+				</>
+			)}
+		</Dialog>
+	);
+}
+
+function Choose({ onFile }: { onFile: (bytes: Uint8Array) => void }): JSX.Element {
+	const input = useRef<HTMLInputElement>(null);
+	return (
+		<div class="rig-ways">
+			<Button onClick={() => input.current?.click()}>{words.choose}</Button>
+			{/* any kind can be chosen: some phones know none called .mvr, and would grey it out */}
+			<input
+				ref={input}
+				type="file"
+				aria-label={words.choose}
+				hidden
+				onChange={async (event) => {
+					const { currentTarget: chosen } = event;
+					const [file] = chosen.files ?? [];
+					if (file) onFile(new Uint8Array(await file.slice(0, MOST_READ.fixtureFile).arrayBuffer()));
+					chosen.value = '';
+				}}
+			/>
+		</div>
+	);
+}
+
+interface KindsProps {
+	answer: MvrAnswer;
+	own: readonly Profile[];
+	picks: MvrPicks;
+	onPicks: (picks: MvrPicks) => void;
+}
+
+/** What the file calls its fixtures and modes, each matched, or picked by the person. */
+function Kinds({ answer, own, picks, onPicks }: KindsProps): JSX.Element {
+	const stock = [...own, ...PROFILE_IDS.flatMap((id) => profileAtHand(id) ?? [])];
+	return (
+		<fieldset class="rig-columns">
+			<legend>{words.kinds}</legend>
+			{answer.kinds.map((kind) => (
+				<div key={kind.spec} class="rig-kind">
+					<Select
+						label={words.kind(kind.spec, kind.count)}
+						value={kind.by === 'picked' ? (kind.profile?.id ?? '') : ''}
+						none={noneOf(kind)}
+						choices={stock}
+						onPick={(id) => onPicks({ ...picks, types: { ...picks.types, [kind.spec]: id } })}
+					/>
+					{kind.profile &&
+						kind.modes.map(({ found, mode }) => {
+							const key = `${kind.profile?.id}/${found}`;
+							if (mode !== null && !Object.hasOwn(picks.modes, key)) return null;
+							return (
+								<Select
+									key={found}
+									label={words.mode(found)}
+									value={picks.modes[key] ?? ''}
+									none={words.pickMode}
+									choices={kind.choices}
+									onPick={(id) => onPicks({ ...picks, modes: { ...picks.modes, [key]: id } })}
+								/>
+							);
+						})}
+				</div>
+			))}
+		</fieldset>
+	);
+}
+
+/** What a kind is as long as nobody picks. */
+function noneOf({ by, profile }: KindShown): string {
+	if (by === 'picked') return words.asFile;
+	if (by === 'file' && profile) return words.fromFile(profile.name);
+	return by === 'stock' && profile ? words.asStock(profile.name) : words.pick;
+}
+
+interface SelectProps {
+	label: string;
+	value: string;
+	none: string;
+	choices: readonly { readonly id: string; readonly name: string }[];
+	onPick: (id: string) => void;
+}
+
+function Select({ label, value, none, choices, onPick }: SelectProps): JSX.Element {
+	const id = useId();
+	return (
+		<div class="rig-field">
+			<label for={id}>{label}</label>
+			<select id={id} value={value} onChange={(event) => onPick(event.currentTarget.value)}>
+				<option value="">{none}</option>
+				{choices.map((each) => (
+					<option key={each.id} value={each.id}>
+						{each.name}
+					</option>
+				))}
+			</select>
+		</div>
+	);
+}
