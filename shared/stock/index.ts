@@ -49,4 +49,4 @@ export { type StockFixture, type StockNames, stockFixture } from './profile.ts';
 export { readChart } from './read.ts';
 export { linesOf, type TextLine } from './rows.ts';
 export type { ChartBand, ChartMode, ChartSlot, Mark, MarkCode, MarkFacts, Place, ReadChart } from './types.ts';
-export { NOTES } from './types.ts';
+export { MOST_CHARACTERS, NOTES } from './types.ts';

@@ -7,6 +7,7 @@ export { cardWords } from './card.ts';
 export { figuresFrame, figureWords } from './figures.ts';
 export { fileWords } from './file.ts';
 export { effectWords, stockKeeping, stockPage, stockWords } from './frame.ts';
+export { manualTroubles, manualWords, pageDoubtWords } from './manual.ts';
 export { marksFrame, markWords } from './marks.ts';
 export { stockNames } from './names.ts';
 export { ownWords } from './own.ts';

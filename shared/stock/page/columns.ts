@@ -29,11 +29,22 @@ export function edgesOf(lines: readonly Line[], h: number): Edges {
 			emptyFrom = null;
 		}
 	}
-	return edges;
+	// a gap in one line alone is a gap between words
+	return edges.filter((edge, i) => {
+		const next = edges[i + 1] ?? Number.POSITIVE_INFINITY;
+		return rows.filter(({ pieces }) => pieces.some(({ x }) => x > edge && x < next)).length > 1;
+	});
 }
 
 /** Which column a piece begins in. */
-export const columnOf = ({ x }: Piece, edges: Edges): number => edges.filter((edge) => edge <= x).length;
+const columnOf = ({ x }: Pick<Piece, 'x'>, edges: Edges): number => edges.filter((edge) => edge <= x).length;
+
+/** The cells of a head: its words stand close, and each is by itself where a column begins under it. */
+export const headCells = (line: Line, edges: Edges): string[] =>
+	gridRow(
+		{ ...line, pieces: line.pieces.flatMap(({ parts }) => parts.map((part) => ({ ...part, parts: [part] }))) },
+		edges,
+	).cells;
 
 /** A row of a table, with the cell of each column; an empty one is ''. */
 export interface GridRow {
@@ -80,10 +91,11 @@ export function blocksOf(lines: readonly Line[]): Line[][] {
 /** Where the right one of two tables side by side begins; null where there are not two. */
 export function besideAt(lines: readonly Line[], h: number): number | null {
 	const edges = edgesOf(lines, h);
+	const rows = lines.map((line) => headCells(line, edges));
 	return (
-		edges.find((edge) => {
-			const left = side(lines, (piece) => piece.x < edge);
-			const right = side(lines, (piece) => piece.x >= edge);
+		edges.find((_, i) => {
+			const left = rows.map((cells) => cells.slice(0, i + 1));
+			const right = rows.map((cells) => cells.slice(i + 1));
 			return (hasSlotHead(left) && hasSlotHead(right)) || (isCounted(left) && isCounted(right));
 		}) ?? null
 	);
@@ -93,18 +105,16 @@ export function besideAt(lines: readonly Line[], h: number): number | null {
 export const side = (lines: readonly Line[], isHere: (piece: Piece) => boolean): Line[] =>
 	lines.map((line) => ({ ...line, pieces: line.pieces.filter(isHere) })).filter(({ pieces }) => pieces.length > 0);
 
-const hasSlotHead = (lines: readonly Line[]): boolean =>
-	lines.some(({ pieces }) => {
-		const roles = headIn(pieces.map(({ text }) => text))?.map(({ role }) => role);
+const hasSlotHead = (rows: readonly (readonly string[])[]): boolean =>
+	rows.some((cells) => {
+		const roles = headIn(cells)?.map(({ role }) => role);
 		return roles?.[0] === 'slot' && roles.some((role) => role === 'name' || role === 'words');
 	});
 
-/** Whether lines begin with numbers that count up by one, with words behind them. */
-function isCounted(lines: readonly Line[]): boolean {
-	const left = Math.min(...lines.flatMap(({ pieces }) => pieces.map(({ x }) => x)));
-	const first = lines.flatMap(({ pieces: [one, ...more] }) =>
-		one && /^\d{1,3}$/.test(one.text) && more.some(({ text }) => /\p{L}{2}/u.test(text)) ? [one] : [],
+/** Whether rows begin with numbers that count up by one, with words behind them. */
+function isCounted(rows: readonly (readonly string[])[]): boolean {
+	const first = rows.flatMap(([one = '', ...more]) =>
+		/^\d{1,3}$/.test(one) && more.some((text) => /\p{L}{2}/u.test(text)) ? [Number(one)] : [],
 	);
-	if (first.length < 2 || first.some(({ x, end }) => left < x - 3 * Math.max(1, end - x))) return false;
-	return first.every(({ text }, i) => i === 0 || Number(text) === Number(first[i - 1]?.text) + 1);
+	return first.length > 1 && first.every((at, i) => i === 0 || at === (first[i - 1] as number) + 1);
 }

@@ -1,6 +1,6 @@
 import type { Role } from '../rows.ts';
 import { spansIn } from '../values.ts';
-import { type Edges, edgesOf, gridRow, headIn, isTitle } from './columns.ts';
+import { type Edges, edgesOf, gridRow, headCells, headIn, isTitle } from './columns.ts';
 import type { Doubt, Line } from './types.ts';
 
 /** A row as it is put together. */
@@ -12,6 +12,8 @@ export interface Row {
 	readonly doubts: Doubt[];
 	/** A line of words across the table, or a title: it has no columns. */
 	readonly isPlain: boolean;
+	/** Its cells if it is a head. */
+	readonly asHead: readonly string[];
 }
 
 /** A part of a page as rows, and what its columns hold. */
@@ -42,7 +44,14 @@ export function gridOf(lines: readonly Line[], h: number): Grid | null {
 		const { cells, ys } = isPlain
 			? { cells: [line.pieces.map(({ text }) => text).join(' ')], ys: [line.y] }
 			: gridRow(line, edges);
-		return { y: line.y, cells, ys, doubts: [...line.doubts], isPlain };
+		return {
+			y: line.y,
+			cells,
+			ys,
+			doubts: [...line.doubts],
+			isPlain,
+			asHead: isPlain ? cells : headCells(line, edges),
+		};
 	});
 	const { rows, head, roles } = withHead(all, h);
 	const body = rows.filter((row) => !row.isPlain && !head.includes(row));
@@ -103,9 +112,9 @@ function withHead(all: Row[], h: number): { rows: Row[]; head: Row[]; roles: (Ro
 				some.some((row, n) => row.isPlain || (n > 0 && row.y - (some[n - 1] as Row).y > 2 * h))
 			)
 				continue;
-			const cells = first.cells.map((_, column) =>
+			const cells = first.asHead.map((_, column) =>
 				some
-					.map((row) => row.cells[column] ?? '')
+					.map((row) => row.asHead[column] ?? '')
 					.filter((text) => text !== '')
 					.join(' '),
 			);

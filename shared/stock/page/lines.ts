@@ -126,7 +126,7 @@ function putOn(lines: Growing[], item: TextItem, h: number): void {
 
 /** Runs beside one another put together, as far as no wide gap stands between them; one that stands on another is in doubt. */
 function piecesOf(items: readonly TextItem[], h: number, doubts: Doubt[]): Piece[] {
-	const pieces: { text: string; x: number; end: number; y: number }[] = [];
+	const pieces: { text: string; x: number; end: number; y: number; parts: Omit<Piece, 'parts'>[] }[] = [];
 	let before: TextItem | null = null;
 	for (const item of items.toSorted((a, b) => a.x - b.x)) {
 		const { str, x, y, w } = item;
@@ -140,7 +140,8 @@ function piecesOf(items: readonly TextItem[], h: number, doubts: Doubt[]): Piece
 			if (isOn) doubts.push({ code: 'which-row', facts: { text: str } });
 			last.text += isOn || gap > NO_GAP * h ? ` ${str}` : str;
 			last.end = Math.max(last.end, x + w);
-		} else pieces.push({ text: str, x, end: x + w, y });
+			last.parts.push({ text: str, x, end: x + w, y });
+		} else pieces.push({ text: str, x, end: x + w, y, parts: [{ text: str, x, end: x + w, y }] });
 	}
 	return pieces;
 }

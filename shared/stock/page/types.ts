@@ -65,6 +65,8 @@ export interface Piece {
 	readonly end: number;
 	/** Its own baseline: that of its line is the highest on it. */
 	readonly y: number;
+	/** The runs it was put together from. */
+	readonly parts: readonly Omit<Piece, 'parts'>[];
 }
 
 /** What stands on one baseline, from left to right. */

@@ -213,7 +213,7 @@ test('any chart, however set, reads back as it was or is marked', () => {
 			if (!isRight && doubts === 0)
 				throw new Error(`${page.text}\n${JSON.stringify(bare(chart.modes))}\n${JSON.stringify(bare([mode]))}`);
 		}),
-		{ numRuns: runs(400) },
+		{ numRuns: runs(200, 2000) },
 	);
 	expect(right / all).toBeGreaterThan(0.75);
 });
