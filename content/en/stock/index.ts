@@ -1,6 +1,6 @@
 /**
- * Words for the crew's own fixtures: the page they are kept on, what is said of a chart as it is read, and what is assumed of a
- * fixture. Names that a chart leaves out are here too.
+ * Words for the crew's own fixtures: the page they are kept on, what is said of a chart as it is read and of a
+ * manual's page, and what is assumed of a fixture. Names that a chart leaves out are here too.
  */
 
 export { cardWords } from './card.ts';

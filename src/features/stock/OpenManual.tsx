@@ -7,7 +7,7 @@ import { Button } from '../../ui/index.ts';
 export function OpenManual({ onFile }: { onFile: (file: File) => void }): JSX.Element {
 	const file = useRef<HTMLInputElement>(null);
 	return (
-		<div>
+		<div class="manual-open">
 			<Button onClick={() => file.current?.click()}>{words.open}</Button>
 			<input
 				ref={file}
