@@ -14,7 +14,6 @@ export const manualWords = {
 	failed:
 		'The part that opens manuals isn’t on this device yet, and it didn’t come. Find a network once, then it works with none. Or type the chart below, or paste it.',
 	again: 'Try again',
-	page: 'Page',
 	pageOf: (page: number, pages: number) => `Page ${locale.number(page)} of ${locale.number(pages)}`,
 	back: 'Page before',
 	next: 'Next page',

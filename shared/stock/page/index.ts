@@ -13,7 +13,6 @@ import type { Doubt, Line, PageDoubt, PageText, TextItem } from './types.ts';
 import { joinNames, joinWraps } from './wraps.ts';
 
 export type { PageDoubt, PageDoubtCode, PageDoubtFacts, PageText, TextItem } from './types.ts';
-export { MOST_ITEMS } from './types.ts';
 
 /** A line of what is read, with what of it is in doubt. */
 interface Written {

@@ -30,7 +30,7 @@ const plain = (text: string): string =>
 		.replaceAll(/\p{Cc}|[\u200B-\u200F\uFEFF]/gu, '');
 
 /** The middle of some sizes, each counted as often as it has letters. */
-export function usualHeight(items: readonly TextItem[]): number {
+function usualHeight(items: readonly TextItem[]): number {
 	const sizes = items.filter(({ h }) => h > 0).toSorted((a, b) => a.h - b.h);
 	const half = sizes.reduce((sum, { str }) => sum + str.length, 0) / 2;
 	let sum = 0;

@@ -25,14 +25,14 @@ export function boxBetween(one: Point, other: Point): Box {
 }
 
 /** The box as it stands after it was moved; it stops at the page's edges and keeps its size. */
-export function moved({ left, top, right, bottom }: Box, x: number, y: number): Box {
+function moved({ left, top, right, bottom }: Box, x: number, y: number): Box {
 	const byX = within(x, -left, 1 - right);
 	const byY = within(y, -top, 1 - bottom);
 	return { left: left + byX, top: top + byY, right: right + byX, bottom: bottom + byY };
 }
 
 /** The box with its lower right corner moved. */
-export const sized = (box: Box, x: number, y: number): Box => ({
+const sized = (box: Box, x: number, y: number): Box => ({
 	...box,
 	right: within(box.right + x, box.left + LEAST),
 	bottom: within(box.bottom + y, box.top + LEAST),

@@ -30,7 +30,7 @@ export class ManualTrouble extends Error {
 
 /** Bounds on what is opened: bytes of the file, and pages. */
 export const MOST_BYTES = 64 * 2 ** 20;
-export const MOST_PAGES = 400;
+const MOST_PAGES = 400;
 /** Milliseconds after which a file or a page is given up: an old phone takes some two seconds for a page. */
 const WITHIN_MS = 30_000;
 /** The first letters of any such file stand within so many bytes (ISO 32000-1, annex H, note 13). */
@@ -58,12 +58,16 @@ const isPdf = (bytes: Uint8Array): boolean =>
 	new TextDecoder('latin1').decode(bytes.subarray(0, HEAD)).includes('%PDF-');
 
 /** A promise that is given up after a while, or once `broken` says that nothing will come of it. */
-function within<T>(work: Promise<T>, broken: Promise<never>): Promise<T> {
-	let timer: ReturnType<typeof setTimeout>;
+async function within<T>(work: Promise<T>, broken: Promise<never>): Promise<T> {
+	let timer: ReturnType<typeof setTimeout> | undefined;
 	const late = new Promise<never>((_, fail) => {
 		timer = setTimeout(() => fail(new ManualTrouble('slow')), WITHIN_MS);
 	});
-	return Promise.race([work, broken, late]).finally(() => clearTimeout(timer));
+	try {
+		return await Promise.race([work, broken, late]);
+	} finally {
+		clearTimeout(timer);
+	}
 }
 
 const troubleOf = (error: unknown, otherwise: ManualTroubleCode): ManualTrouble => {

@@ -44,7 +44,7 @@ export const widthOf = (text: string, h: number): number =>
 	) * h;
 
 /** A text on lines of so many letters at most, cut between words. */
-export function wrapped(text: string, most: number): string[] {
+function wrapped(text: string, most: number): string[] {
 	const lines: string[] = [];
 	for (const word of text.split(' ')) {
 		const last = lines.at(-1);
