@@ -185,6 +185,33 @@ describe('what may be wrong is marked', () => {
 		]);
 		expect(bare(chart.modes)).toEqual(bare([ONE]));
 	});
+	const set = (cells: readonly (readonly [string, number, number])[]): TextItem[] =>
+		cells.map(([str, x, y]) => ({ str, x, y, w: widthOf(str, 9), h: 9, turn: 0 }));
+	test('a line that stands closer to the row below it than to its own', () => {
+		const items = set([
+			['1', 40, 60],
+			['Strobe', 80, 60],
+			['0-99', 140, 60],
+			['off', 200, 60],
+			['flash', 200, 76],
+			['100-255', 140, 84],
+			['steady', 200, 84],
+		]);
+		expect(readPage(items).doubts.map(({ code, facts }) => [code, facts])).toEqual([['which-row', { text: 'flash' }]]);
+	});
+	test('values as close to one channel number as to another', () => {
+		const items = set([
+			['1', 40, 60],
+			['Red', 80, 60],
+			['0-99', 140, 66],
+			['off', 200, 66],
+			['100-255', 140, 82],
+			['steady', 200, 82],
+			['2', 40, 88],
+			['Green', 80, 88],
+		]);
+		expect(readPage(items).doubts.map(({ code }) => code)).toEqual(['not-level', 'not-level']);
+	});
 	test('a cut word is put together, and it is said', () => {
 		const items = laidOut(ONE, { ...PLAIN, rowGap: 2.6 }).flatMap((item) =>
 			item.str === 'closed'
