@@ -44,6 +44,8 @@ const codeSplitting: Exclude<Rolldown.OutputOptions['codeSplitting'], boolean | 
 		},
 		// but what only the mark of a panel never seen takes
 		{ name: 'way', test: /\/sim\/drill\/(way\/(?!stranger)|(check|hands|harm|wish)\.ts)/ },
+		// by its name the service worker knows what is kept only once it was asked for (src/site/offline)
+		{ name: 'pdf-reader', test: /\/node_modules\/pdfjs-dist\// },
 		{ name: 'parts', test: /\/shared\/profile\/(bundled\/parts|chromaticity)\.ts/ },
 		{
 			name: 'bench',

@@ -6,7 +6,7 @@ export const stockPage = {
 	description:
 		'Your crew’s own fixtures: paste the chart from the manual or open a GDTF file, check what was read, and put the fixture on the bench.',
 	heading: 'Your stock',
-	lead: 'Put in the fixtures you’ll meet tonight. Paste the chart from the manual or open a GDTF file, check what was read, and try it on the bench.',
+	lead: 'Put in the fixtures you’ll meet tonight. Paste the chart from the manual, or open its PDF or a GDTF file. Check what was read, and try it on the bench.',
 	needsScript: 'Your stock is read in the page and needs JavaScript, which is turned off here.',
 	loading: 'Getting your stock…',
 	/** While a part of the page comes, and when it does not. */

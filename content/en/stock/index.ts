@@ -1,12 +1,13 @@
 /**
- * Words for the crew's own fixtures: the page they are kept on, what is said of a chart as it is read, and what is assumed of a
- * fixture. Names that a chart leaves out are here too.
+ * Words for the crew's own fixtures: the page they are kept on, what is said of a chart as it is read and of a
+ * manual's page, and what is assumed of a fixture. Names that a chart leaves out are here too.
  */
 
 export { cardWords } from './card.ts';
 export { figuresFrame, figureWords } from './figures.ts';
 export { fileWords } from './file.ts';
 export { effectWords, stockKeeping, stockPage, stockWords } from './frame.ts';
+export { manualTroubles, manualWords, pageDoubtWords } from './manual.ts';
 export { marksFrame, markWords } from './marks.ts';
 export { stockNames } from './names.ts';
 export { ownWords } from './own.ts';

@@ -1,9 +1,9 @@
 import type { JSX } from 'preact';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
-import { marksFrame, stockWords as words } from '#words/stock/index.ts';
+import { manualWords, marksFrame, stockWords as words } from '#words/stock/index.ts';
 import { type ChartEntry, type ChartMode, NOTES, printMode } from '../../../shared/stock/index.ts';
 import type { BrowserStore } from '../../storage/index.ts';
-import { Live, Notice } from '../../ui/index.ts';
+import { Button, Live, laterWith, Notice } from '../../ui/index.ts';
 import { ChartBox } from './ChartBox.tsx';
 import { Doubts } from './Doubts.tsx';
 import { EditorTop } from './EditorTop.tsx';
@@ -12,10 +12,13 @@ import { Label } from './Label.tsx';
 import { Marks } from './Marks.tsx';
 import { chartFixture } from './maker.ts';
 import { NO_NOTES } from './notes.ts';
+import { OpenManual } from './OpenManual.tsx';
 import { OwnPanelPart } from './OwnPanelPart.tsx';
 import { ReadTable } from './ReadTable.tsx';
 import { Send } from './Send.tsx';
 import { useEntry } from './useEntry.ts';
+
+const Manual = laterWith(manualWords, 'coming')(() => import('./manual/Manual.tsx'));
 
 interface Props {
 	entry: ChartEntry;
@@ -36,6 +39,8 @@ export default function Editor({ entry: begun, storage, onDone }: Props): JSX.El
 	const [said, say] = useState('');
 	const [heard, tellOf] = useState('');
 	const [wrong, tell] = useState<string | null>(null);
+	/** A manual's file, as long as its pages are shown in place of the chart. */
+	const [manual, openManual] = useState<File | null>(null);
 
 	const notes = chart.marks.filter(({ code }) => NOTES.has(code)).length;
 	const summary = marksFrame.counted(chart.marks.length - notes, notes);
@@ -53,11 +58,31 @@ export default function Editor({ entry: begun, storage, onDone }: Props): JSX.El
 		change({ chart: `${own}${entry.chart.trimEnd()}\n\n${printMode({ ...mode, name: named })}\n` });
 		say(words.copied(named));
 	};
+	if (manual)
+		return (
+			<div class="stock stock-editor">
+				<div class="stock-ways">
+					<Button look="quiet" onClick={() => openManual(null)}>
+						{manualWords.close}
+					</Button>
+				</div>
+				<Manual
+					file={manual}
+					used={entry.chart.length}
+					onUse={(text, page) => {
+						change({ chart: hasChart ? `${entry.chart.trimEnd()}\n${text}\n` : `${text}\n` });
+						say(manualWords.added(page));
+						openManual(null);
+					}}
+				/>
+			</div>
+		);
 	return (
 		<div class="stock stock-editor">
 			<EditorTop storage={storage} at={at} onDone={onDone} />
 			<div class="stock-chart">
 				<section>
+					<OpenManual onFile={openManual} />
 					<ChartBox
 						box={box}
 						label={words.chart}

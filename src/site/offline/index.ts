@@ -1,7 +1,7 @@
 /**
  * The site with no network. At the end of a build a service worker is written that keeps the site on the device and answers from
  * there: the pages and what they need to start with from the first visit on, lessons and heavy parts as they are used or once a page
- * asks for the rest (`src/site/updates` does, when the device is idle and nobody asked it to save data). A new version is fetched
+ * asks for the rest, what few people need only once somebody asked for it (`src/site/updates` does, when the device is idle and nobody asked it to save data). A new version is fetched
  * beside the old one, as much of it as there was of the old, each file checked against the digest it had when it was built, and takes
  * over all at once: when the person says so, or when the last page of the site is closed. So a page never runs with parts of another
  * version. `Kept.astro` says how much is kept. The rest is build-time code: no page loads it.
@@ -46,8 +46,8 @@ export interface CacheSize {
  */
 export async function writeServiceWorker(folder: string): Promise<{ first: CacheSize; all: CacheSize }> {
 	const list = (files: readonly string[]) => Promise.all(files.map((file) => listed(folder, file)));
-	const { first, later } = siteFiles(folder);
-	const lists = { first: await list(first), later: await list(later) };
+	const { first, later, asked } = siteFiles(folder);
+	const lists = { first: await list(first), later: await list(later), asked: await list(asked) };
 	const source = await readFile(new URL('./serviceWorker.ts', import.meta.url), 'utf8');
 	const { outputText } = ts.transpileModule(source, {
 		compilerOptions: {
@@ -87,12 +87,17 @@ const KEPT = /\.(?:html|js|css|woff2|svg|png|webmanifest)$|^(?:search-index\.jso
 /** One of many pages of one make, which come later than the pages that lead to them. */
 const ONE_OF_MANY = /^lessons\/(?!plan\/)[^/]+\/index\.html$/;
 
+/** Scripts that few need, and that weigh as much as all the rest: what they are called, `src/site/code-splitting.ts` says. */
+const ASKED = /^_astro\/(?:pdf-reader|pdfWorker)[\w.-]+\.js$/;
+
 /** Files of a site by when they are to be kept, as paths from its top with forward slashes. */
 export interface SiteFiles {
 	/** The pages but single lessons, and what they load at once. */
 	readonly first: readonly string[];
 	/** Lessons, and what is fetched only once it is used. */
 	readonly later: readonly string[];
+	/** What is kept only once somebody asked for it: no visit brings it along. */
+	readonly asked: readonly string[];
 }
 
 /** The files that a page names in its markup, or a script in a static import, of those of the site. */
@@ -117,5 +122,10 @@ export function siteFiles(folder: string): SiteFiles {
 		for (const named of namedIn(readFileSync(path.join(folder, file), 'utf8'), file.endsWith('.js'), files))
 			first.add(named);
 	}
-	return { first: kept.filter((file) => first.has(file)), later: kept.filter((file) => !first.has(file)) };
+	const rest = kept.filter((file) => !first.has(file));
+	return {
+		first: kept.filter((file) => first.has(file)),
+		later: rest.filter((file) => !ASKED.test(file)),
+		asked: rest.filter((file) => ASKED.test(file)),
+	};
 }

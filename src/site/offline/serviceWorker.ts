@@ -7,6 +7,8 @@ type ListedFile = readonly [address: string, digest: string, weight: number];
 declare const first: readonly ListedFile[];
 /** Kept once a page asks for it. */
 declare const later: readonly ListedFile[];
+/** Kept once a person asked for what needs it. */
+declare const asked: readonly ListedFile[];
 
 /** What of a service worker's surroundings is used here: TypeScript knows a page's or a worker's, not both in one program. */
 interface WorkerEvent extends Event {
@@ -28,13 +30,16 @@ declare const self: {
 const CACHE = 'prep-bay.files';
 /** Stands in the cache once the whole site does: a new version then comes whole. */
 const WHOLE = new URL('/?prep-bay-whole', location.href).href;
+/** Stands in the cache once something that is only kept when asked for does: a new version then brings its own along. */
+const WAS_ASKED = new URL('/?prep-bay-asked', location.href).href;
 /** Where pages hear of what is kept. */
 const channel = new BroadcastChannel('prep-bay.kept');
 /** Files fetched at a time. */
 const AT_ONCE = 6;
 
 const all: readonly ListedFile[] = [...first, ...later];
-const byAddress = new Map(all.map((file) => [file[0], file]));
+const byAddress = new Map([...all, ...asked].map((file) => [file[0], file]));
+const askedAddresses = new Set(asked.map(([address]) => address));
 const keyOf = ([address, digest]: ListedFile): string =>
 	new URL(`${address}?${encodeURIComponent(digest)}`, location.href).href;
 
@@ -52,6 +57,7 @@ async function fetchAndKeep(cache: Cache, file: ListedFile): Promise<Response> {
 	// what a host moved on its way may not answer for a page
 	const plain = answer.redirected ? new Response(answer.body, { headers: answer.headers }) : answer;
 	await cache.put(keyOf(file), plain.clone());
+	if (askedAddresses.has(address)) await cache.put(WAS_ASKED, new Response(''));
 	return plain;
 }
 
@@ -79,14 +85,15 @@ async function whatIsKept(): Promise<{ kept: number; of: number }> {
 
 async function install(): Promise<void> {
 	const cache = await caches.open(CACHE);
-	await keep((await cache.match(WHOLE)) ? all : first);
+	const wanted = (await cache.match(WHOLE)) ? all : first;
+	await keep((await cache.match(WAS_ASKED)) ? [...wanted, ...asked] : wanted);
 }
 
 /** Drops what no version here needs. One that is on its way may have brought files already: it tidies up in its turn. */
 async function tidy(): Promise<void> {
 	if (self.registration.installing || self.registration.waiting) return;
 	const cache = await caches.open(CACHE);
-	const wanted = new Set([...all.map(keyOf), WHOLE]);
+	const wanted = new Set([...[...all, ...asked].map(keyOf), WHOLE, WAS_ASKED]);
 	for (const { url } of await cache.keys()) if (!wanted.has(url)) await cache.delete(url);
 	// versions up to 2026 were kept under names like these
 	for (const name of await caches.keys()) if (name.startsWith('workbox-')) await caches.delete(name);

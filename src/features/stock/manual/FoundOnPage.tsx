@@ -1,0 +1,89 @@
+import type { JSX } from 'preact';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { marksFrame, pageDoubtWords, manualWords as words } from '#words/stock/index.ts';
+import { isStillThere, NOTES, type PageDoubt, type PageText, readChart } from '../../../../shared/stock/index.ts';
+import { Button, Live, Notice } from '../../../ui/index.ts';
+import { ChartBox } from '../ChartBox.tsx';
+import { goTo } from '../goTo.ts';
+import { Marks } from '../Marks.tsx';
+import { ReadTable } from '../ReadTable.tsx';
+
+interface Props {
+	page: number;
+	read: PageText;
+	/** Letters that there is still room for in the chart, and in all. */
+	room: number;
+	most: number;
+	onUse: (text: string) => void;
+	onMark: () => void;
+}
+
+const doubtText = ({ code, facts }: PageDoubt): string =>
+	(pageDoubtWords as Readonly<Record<string, (facts: never) => string>>)[code]?.(facts as never) ?? '';
+
+/** What was read of a page, to be held against it and put right before any of it is used. */
+export function FoundOnPage({ page, read, room, most, onUse, onMark }: Props): JSX.Element {
+	const [text, set] = useState(read.text);
+	const box = useRef<HTMLTextAreaElement>(null);
+	const heading = useRef<HTMLHeadingElement>(null);
+	const chart = useMemo(() => readChart(text), [text]);
+	const doubts = read.doubts.filter((doubt) => isStillThere(doubt, read.text, text));
+	const notes = chart.marks.filter(({ code }) => NOTES.has(code)).length;
+	const summary = marksFrame.counted(chart.marks.length - notes, notes);
+	useEffect(() => heading.current?.focus(), []);
+	const underlines = [
+		...doubts.map(({ place }) => ({ place, isNote: false })),
+		...chart.marks.map(({ code, place }) => ({ place, isNote: NOTES.has(code) })),
+	].toSorted((a, b) => a.place.line - b.place.line || a.place.column - b.place.column);
+	const isFull = text.length > room;
+	return (
+		<>
+			<h2 ref={heading} tabIndex={-1}>
+				{words.found(page)}
+			</h2>
+			<p>{words.foundLead}</p>
+			<Live text={summary} />
+			{isFull && (
+				<Notice kind="wrong">
+					<p role="alert">{words.full(most)}</p>
+				</Notice>
+			)}
+			<div class="stock-chart">
+				<section>
+					<ChartBox
+						box={box}
+						label={words.text}
+						hint={words.textHint}
+						example=""
+						rows={12}
+						underlines={underlines}
+						text={text}
+						onText={set}
+					/>
+					{doubts.length > 0 && (
+						<section class="stock-marks" aria-label={words.doubts}>
+							<h3>{words.doubts}</h3>
+							<ol>
+								{doubts.map((doubt, i) => (
+									<li key={i} class="wrong">
+										<button type="button" onClick={() => goTo(box.current, doubt.place)}>
+											<strong>{marksFrame.at(doubt.place.line)}</strong> <span>{doubtText(doubt)}</span>
+										</button>
+									</li>
+								))}
+							</ol>
+						</section>
+					)}
+					<Marks chart={chart} box={box} summary={summary} />
+				</section>
+				<ReadTable modes={chart.modes} profile={null} />
+			</div>
+			<div class="stock-ways">
+				<Button look="main" disabled={text.trim() === '' || isFull} onClick={() => onUse(text)}>
+					{words.use}
+				</Button>
+				<Button onClick={onMark}>{words.mark}</Button>
+			</div>
+		</>
+	);
+}

@@ -1,0 +1,197 @@
+import { expect, type Page, test } from '@playwright/test';
+import { manualTroubles, marksFrame, stockWords, manualWords as words } from '#words/stock/index.ts';
+import type { PrintedMode } from '../../shared/stock/index.ts';
+import { laidOut, PLAIN } from '../shared/stock/page/lay.ts';
+import { lockedPdf, madePdf } from '../shared/stock/page/pdf.ts';
+import { expectNothingWrong } from './axe.ts';
+
+const CHART: PrintedMode = {
+	name: '5 channel mode',
+	slots: [
+		{ at: 1, name: 'Dimmer', bands: [] },
+		{
+			at: 2,
+			name: 'Strobe',
+			bands: [
+				{ from: 0, to: 9, words: 'off' },
+				{ from: 10, to: 255, words: 'strobe, slow to fast, with a pause at every second flash' },
+			],
+		},
+		{ at: 3, name: 'Red', bands: [] },
+		{ at: 4, name: 'Green', bands: [] },
+		{ at: 5, name: 'Blue', bands: [] },
+	],
+};
+const line = (str: string, y: number) => ({ str, x: 40, y, w: 200, h: 11, turn: 0 });
+/** Words on the first page, then a page with a sentence and a chart, then a page that is only a picture. */
+const manual = (): Promise<Uint8Array> =>
+	madePdf([
+		{ items: [line('How to hang this light', 80)] },
+		{
+			items: [
+				line('Read all of this before you switch it on.', 60),
+				...laidOut(CHART, { ...PLAIN, h: 10, wrapAt: 30 }, 60, 160),
+			],
+			isRuled: true,
+		},
+		{ items: [], isScan: true },
+	]);
+
+async function choose(tab: Page, bytes: Uint8Array, name = 'wash.pdf'): Promise<void> {
+	await tab.getByLabel(words.name).setInputFiles({ name, mimeType: 'application/pdf', buffer: Buffer.from(bytes) });
+}
+
+async function begin(tab: Page): Promise<void> {
+	await tab.goto('/stock/');
+	await tab.getByRole('button', { name: stockWords.add }).click();
+	await expect(tab.getByRole('button', { name: words.open })).toBeVisible();
+}
+
+const picture = (tab: Page, page: number) => tab.getByRole('img', { name: words.picture(page) });
+/** Waits until the page is drawn. */
+async function drawn(tab: Page, page: number): Promise<void> {
+	await expect(picture(tab, page)).toBeVisible({ timeout: 30_000 });
+	await expect(tab.getByText(words.drawing)).toBeHidden({ timeout: 30_000 });
+}
+
+test.describe('with the network there', () => {
+	test.use({ serviceWorkers: 'block' });
+
+	test('a manual is opened, its table marked with the mouse, checked, and used; undo takes it out', async ({
+		page: tab,
+	}) => {
+		test.setTimeout(180_000);
+		const fetched: string[] = [];
+		const barred: string[] = [];
+		tab.on('request', (request) => fetched.push(new URL(request.url()).pathname));
+		tab.on('console', (message) => {
+			if (/content security policy|trusted/i.test(message.text())) barred.push(message.text());
+		});
+		await begin(tab);
+		// nothing of it comes before it is asked for
+		expect(fetched.filter((file) => /pdf/i.test(file))).toEqual([]);
+		await choose(tab, await manual());
+		await drawn(tab, 1);
+		expect(fetched.filter((file) => /pdfWorker/.test(file))).toHaveLength(1);
+		await tab.getByRole('button', { name: words.next }).click();
+		await drawn(tab, 2);
+		// there is ink on it
+		const isInked = await picture(tab, 2).evaluate((canvas: HTMLCanvasElement) => {
+			const { data } = canvas.getContext('2d')?.getImageData(0, 0, canvas.width, canvas.height) ?? { data: [] };
+			return data.some((value, i) => i % 4 === 0 && value < 100);
+		});
+		expect(isInked).toBe(true);
+		await expectNothingWrong(tab);
+		await picture(tab, 2).scrollIntoViewIfNeeded();
+		const at = await picture(tab, 2).boundingBox();
+		if (!at) throw new Error('the page has no place');
+		await tab.mouse.move(at.x + 0.05 * at.width, at.y + 0.15 * at.height);
+		await tab.mouse.down();
+		await tab.mouse.move(at.x + 0.95 * at.width, at.y + 0.55 * at.height, { steps: 4 });
+		await tab.mouse.up();
+		await tab.getByRole('button', { name: words.read }).click();
+		await expect(tab.getByRole('heading', { name: words.found(2) })).toBeFocused();
+		await expect(tab.getByText(marksFrame.none)).toBeVisible();
+		await expect(tab.locator('.stock-read tbody')).toHaveCount(5);
+		await expectNothingWrong(tab);
+		await tab.getByRole('button', { name: words.use }).click();
+		await expect(tab.getByLabel(stockWords.chart)).toHaveValue(/slow to fast, with a pause at every second flash/);
+		await expect(tab.getByRole('button', { name: stockWords.putOne(stockWords.nameNew(1)) })).toBeEnabled();
+		await tab.getByRole('button', { name: stockWords.undo }).click();
+		await expect(tab.getByLabel(stockWords.chart)).toHaveValue('');
+		expect(barred).toEqual([]);
+	});
+
+	test('the table is marked by keys alone, and by two taps', async ({ page: tab }) => {
+		test.setTimeout(180_000);
+		await begin(tab);
+		await choose(tab, await manual());
+		await drawn(tab, 1);
+		await tab.getByRole('button', { name: words.next }).press('Enter');
+		await drawn(tab, 2);
+		const box = tab.locator('.manual-box');
+		await box.focus();
+		// the sentence over the table is left out: from above, the box is made lower and moved down
+		for (let n = 0; n < 25; n++) await tab.keyboard.press('Shift+ArrowUp');
+		for (let n = 0; n < 7; n++) await tab.keyboard.press('ArrowDown');
+		await expect(box).toHaveAccessibleName(words.box(0, 14, 100, 64));
+		await tab.getByRole('button', { name: words.read }).press('Enter');
+		await expect(tab.locator('.stock-read tbody')).toHaveCount(5);
+		await expect(tab.getByText(marksFrame.none)).toBeVisible();
+		await tab.getByRole('button', { name: words.mark }).click();
+		await drawn(tab, 2);
+		await tab.getByRole('button', { name: words.whole }).click();
+		await picture(tab, 2).click({ position: { x: 12, y: 12 } });
+		await expect(tab.getByText(words.corner)).toBeVisible();
+		await picture(tab, 2).click({ position: { x: 60, y: 30 } });
+		await tab.getByRole('button', { name: words.read }).click();
+		await expect(tab.getByRole('alert')).toHaveText(words.none);
+	});
+
+	test('what is not understood is marked in place, fixed there, and only then used', async ({ page: tab }) => {
+		test.setTimeout(180_000);
+		const odd = laidOut(CHART, PLAIN).map((item) => (item.str === '10-255' ? { ...item, str: '10-2SS' } : item));
+		await begin(tab);
+		await choose(tab, await madePdf([{ items: odd }]));
+		await drawn(tab, 1);
+		await tab.getByRole('button', { name: words.read }).click();
+		await expect(tab.locator('.stock-paper mark').first()).toBeVisible();
+		await tab.locator('.stock-marks button').first().click();
+		await tab.keyboard.type('10-255');
+		await expect(tab.getByText(marksFrame.none)).toBeVisible();
+	});
+
+	test('files that are no manual end in a sentence: a scan, a locked one, a broken one, another kind', async ({
+		page: tab,
+	}) => {
+		test.setTimeout(180_000);
+		await begin(tab);
+		const whole = await manual();
+		const files: readonly (readonly [string, Uint8Array, string])[] = [
+			['locked', await lockedPdf(), manualTroubles.locked],
+			['cut short', whole.subarray(0, 300), manualTroubles.damaged],
+			['a picture', new Uint8Array(2000).fill(7), manualTroubles['not-pdf']],
+			['empty', new Uint8Array(0), manualTroubles['not-pdf']],
+			['401 pages', await madePdf(Array.from({ length: 401 }, () => ({ items: [] }))), manualTroubles['too-many']],
+			['a scan', await madePdf([{ items: [], isScan: true }]), words.scanned],
+		];
+		for (const [name, bytes, says] of files) {
+			await choose(tab, bytes, `${name}.pdf`);
+			await expect(tab.getByRole('alert'), name).toHaveText(says, { timeout: 30_000 });
+			await tab.getByRole('button', { name: words.close }).click();
+		}
+		await expect(tab.getByLabel(stockWords.chart)).toHaveValue('');
+	});
+});
+
+test('with no network it says so; once asked for, it opens with none', async ({ page: tab, context }) => {
+	test.setTimeout(300_000);
+	await tab.goto('/stock/');
+	await tab.evaluate(async () => {
+		const { active } = await navigator.serviceWorker.ready;
+		await new Promise<void>((done) => {
+			const line = new MessageChannel();
+			line.port1.onmessage = () => done();
+			active?.postMessage({ type: 'keep-all' }, [line.port2]);
+		});
+	});
+	const kept = () =>
+		tab.evaluate(
+			async () =>
+				(await (await caches.open('prep-bay.files')).keys()).filter(({ url }) => /pdf/i.test(new URL(url).pathname))
+					.length,
+		);
+	expect(await kept()).toBe(0);
+	await begin(tab);
+	await context.setOffline(true);
+	await choose(tab, await manual());
+	await expect(tab.getByText(words.failed)).toBeVisible({ timeout: 30_000 });
+	await context.setOffline(false);
+	await tab.getByRole('button', { name: words.again }).click();
+	await drawn(tab, 1);
+	expect(await kept()).toBe(2);
+	await context.setOffline(true);
+	await begin(tab);
+	await choose(tab, await manual());
+	await drawn(tab, 1);
+});

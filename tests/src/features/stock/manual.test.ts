@@ -1,0 +1,138 @@
+import fc from 'fast-check';
+import { getDocument, VerbosityLevel } from 'pdfjs-dist/legacy/build/pdf.mjs';
+import { describe, expect, test } from 'vitest';
+import { type PrintedMode, readChart, readPage } from '../../../../shared/stock/index.ts';
+import { afterKey, type Box, boxBetween, WHOLE } from '../../../../src/features/stock/manual/box.ts';
+import { itemsIn, type PageItems, pageItems, textState } from '../../../../src/features/stock/manual/items.ts';
+import { runs } from '../../../runs.ts';
+import { type Layout, laidOut, PLAIN } from '../../../shared/stock/page/lay.ts';
+import { lockedPdf, type MadePage, madePdf } from '../../../shared/stock/page/pdf.ts';
+import { bare } from '../../../shared/stock/printed.ts';
+
+const CHART: PrintedMode = {
+	name: '5 channel mode',
+	slots: [
+		{ at: 1, name: 'Dimmer', bands: [] },
+		{
+			at: 2,
+			name: 'Shutter',
+			bands: [
+				{ from: 0, to: 9, words: 'open' },
+				{ from: 10, to: 200, words: 'strobe, slow to fast, with a pause at every second flash' },
+				{ from: 201, to: 255, words: 'closed' },
+			],
+		},
+		{ at: 3, fine: 4, name: 'Red', bands: [] },
+		{
+			at: 5,
+			name: 'Programme',
+			bands: [
+				{ from: 0, to: 127, words: 'off' },
+				{ from: 128, to: 255, words: 'fade' },
+			],
+		},
+	],
+};
+
+async function pagesOf(pages: readonly MadePage[]): Promise<PageItems[]> {
+	const file = await getDocument({ data: await madePdf(pages), verbosity: VerbosityLevel.ERRORS }).promise;
+	const found: PageItems[] = [];
+	for (let n = 1; n <= file.numPages; n++) found.push(await pageItems(await file.getPage(n)));
+	await file.loadingTask.destroy();
+	return found;
+}
+
+/** What is read of a whole page. */
+const readOf = (page: PageItems | undefined) => {
+	const { text, doubts } = readPage(page?.items ?? []);
+	const chart = readChart(text);
+	return { text, modes: bare(chart.modes), doubts: [...doubts, ...chart.marks].map(({ code }) => code) };
+};
+
+const hex: Layout['range'] = (from, to) => `0x${from.toString(16)}-0x${to.toString(16)}`;
+const LAYOUTS: readonly (readonly [string, MadePage, readonly string[]])[] = [
+	['ruled', { items: laidOut(CHART, PLAIN), isRuled: true }, []],
+	['with no rules', { items: laidOut(CHART, PLAIN) }, []],
+	['with cells that wrap', { items: laidOut(CHART, { ...PLAIN, wrapAt: 20 }) }, []],
+	[
+		'with numbers at the middle',
+		{ items: laidOut(CHART, { ...PLAIN, wrapAt: 20, middleLabels: true, middleValues: true }) },
+		[],
+	],
+	['a run a word', { items: laidOut(CHART, { ...PLAIN, byWord: true }) }, []],
+	['ranges by to', { items: laidOut(CHART, { ...PLAIN, range: (from, to) => `${from} to ${to}` }) }, []],
+	['ranges by a dash', { items: laidOut(CHART, { ...PLAIN, range: (from, to) => `${from} – ${to}` }) }, []],
+	['ranges by stops', { items: laidOut(CHART, { ...PLAIN, range: (from, to) => `${from}..${to}` }) }, []],
+	['hexadecimal', { items: laidOut(CHART, { ...PLAIN, range: hex }) }, Array.from({ length: 7 }, () => 'hexadecimal')],
+	['turned by a viewer, one quarter', { items: laidOut(CHART, PLAIN), quarters: 1 }, []],
+	['turned by a viewer, two quarters', { items: laidOut(CHART, PLAIN), quarters: 2 }, []],
+	['turned by a viewer, three quarters', { items: laidOut(CHART, PLAIN), quarters: 3 }, []],
+	[
+		'sideways on an upright page',
+		{ items: laidOut(CHART, PLAIN).map((item) => ({ ...item, x: item.y, y: 700 - item.x, turn: 270 })) },
+		[],
+	],
+];
+
+describe('a PDF file is read as it was set', () => {
+	test.each(LAYOUTS)('%s', async (_, page, doubts) => {
+		const [found] = await pagesOf([page]);
+		const { text, ...read } = readOf(found);
+		expect(read, text).toEqual({ modes: bare([CHART]), doubts });
+	});
+	test('in percent: marked, and no more than an edge off', async () => {
+		const range: Layout['range'] = (from, to) => `${Math.ceil(from / 2.55)}-${Math.floor(to / 2.55)}%`;
+		const [found] = await pagesOf([{ items: laidOut(CHART, { ...PLAIN, range }) }]);
+		const { doubts, modes } = readOf(found);
+		expect(doubts.filter((code) => code === 'percent')).toHaveLength(7);
+		expect(modes[0]?.slots.map(({ name }) => name)).toEqual(CHART.slots.map(({ name }) => name));
+	});
+	test('two tables side by side, one of them marked', async () => {
+		const narrow = { ...PLAIN, h: 6, gutter: 8, wrapAt: 20 };
+		const items = [...laidOut(CHART, narrow, 30), ...laidOut({ ...CHART, name: '5 channel mode B' }, narrow, 310)];
+		const [found] = await pagesOf([{ items }]);
+		expect(readPage(found?.items ?? []).doubts.map(({ code }) => code)).toContain('beside');
+		const left = itemsIn(found as PageItems, { left: 0, top: 0, right: 0.5, bottom: 1 });
+		expect(bare(readChart(readPage(left).text).modes)).toEqual(bare([CHART]));
+	});
+	test('a scan is known for one', async () => {
+		const [found] = await pagesOf([{ items: [], isScan: true }]);
+		expect(textState(found?.items ?? [])).toBe('none');
+	});
+	test('letters in a code of their own are known for that', () => {
+		const item = { str: '\uE001\uE002\uE003 1', x: 0, y: 0, w: 10, h: 9, turn: 0 };
+		expect(textState([item])).toBe('garbled');
+		expect(textState([{ ...item, str: 'Dimmer \uE001 0-255 dark to full' }])).toBe('text');
+	});
+	test('one that is locked says so', async () => {
+		await expect(
+			getDocument({ data: await lockedPdf(), verbosity: VerbosityLevel.ERRORS }).promise,
+		).rejects.toMatchObject({ name: 'PasswordException' });
+	});
+});
+
+describe('the box that marks a part of a page', () => {
+	const part = fc.double({ min: -0.5, max: 1.5, noNaN: true });
+	const point = fc.record({ x: part, y: part });
+	const isBox = ({ left, top, right, bottom }: Box): boolean =>
+		left >= 0 && top >= 0 && right <= 1 + 1e-9 && bottom <= 1 + 1e-9 && right - left > 0.019 && bottom - top > 0.019;
+	test('stays on the page and stays a box, whatever keys are pressed', () => {
+		const keys = fc.array(fc.tuple(fc.constantFrom('ArrowLeft', 'ArrowRight', 'ArrowUp', 'ArrowDown'), fc.boolean()), {
+			maxLength: 120,
+		});
+		fc.assert(
+			fc.property(point, point, keys, (one, other, pressed) => {
+				let box = boxBetween(one, other);
+				expect(isBox(box)).toBe(true);
+				for (const [key, hasShift] of pressed) {
+					const { right, left } = box;
+					box = afterKey(box, key, hasShift) as Box;
+					expect(isBox(box), JSON.stringify(box)).toBe(true);
+					if (!hasShift) expect(box.right - box.left).toBeCloseTo(right - left);
+				}
+			}),
+			{ numRuns: runs(200) },
+		);
+	});
+	test('leaves other keys alone', () => expect(afterKey(WHOLE, 'Tab', false)).toBeNull());
+});
