@@ -12,7 +12,7 @@ export const manualWords = {
 	close: 'Close the manual',
 	coming: 'Getting the part that opens manuals…',
 	failed:
-		'The part that opens manuals isn’t on this device yet, and it didn’t come. Find a network once, then it works with none. Or type the chart below, or paste it.',
+		'The part that opens manuals isn’t on this device yet, and it didn’t come. Find a network once, then it works with none. Or type the chart, or paste it.',
 	again: 'Try again',
 	pageOf: (page: number, pages: number) => `Page ${locale.number(page)} of ${locale.number(pages)}`,
 	back: 'Page before',

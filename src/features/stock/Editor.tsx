@@ -82,7 +82,6 @@ export default function Editor({ entry: begun, storage, onDone }: Props): JSX.El
 			<EditorTop storage={storage} at={at} onDone={onDone} />
 			<div class="stock-chart">
 				<section>
-					<OpenManual onFile={openManual} />
 					<ChartBox
 						box={box}
 						label={words.chart}
@@ -93,6 +92,7 @@ export default function Editor({ entry: begun, storage, onDone }: Props): JSX.El
 						text={entry.chart}
 						onText={(text) => change({ chart: text })}
 					/>
+					<OpenManual onFile={openManual} />
 					{hasChart && <Marks chart={chart} box={box} summary={summary} />}
 				</section>
 				<ReadTable modes={chart.modes} profile={profile} onCopy={copyMode} />
