@@ -8,9 +8,12 @@ import {
 	CLIMB,
 	type Complaint,
 	type Finder,
+	isRepair,
 	type NextCheck,
 	type RigOutcomes,
 	type Suspect,
+	triedBy,
+	triesKind,
 	type Verdict,
 } from '../../../sim/finder/index.ts';
 import type { Rig } from '../../../sim/rig/index.ts';
@@ -53,7 +56,7 @@ export function viewWalk(bench: RigOutcomes, finder: Finder, walk: SetWalk): Wal
 	const next = verdict ? null : finder.next();
 	return {
 		complaint: complaintText(ground.sheet, ground.complaint).says,
-		check: next && viewCheck(ground, next, suspects, triedBy(ground, finder, next)),
+		check: next && viewCheck(ground, next, suspects, mayBePlan(ground, finder, next)),
 		verdict: verdict && viewVerdict(ground, finder, verdict, walk),
 		suspects,
 		log: walk.steps.map((step): LogLineView => {
@@ -219,15 +222,15 @@ function viewRepair(
 		cautions: cautions as readonly CautionId[],
 		needs,
 		disturbs,
-		picture: pictureOf(sheet, spotOf({ kind: `mend-${id}`, place }), place, complaint.fixture),
+		picture: pictureOf(sheet, spotOf({ kind: triesKind(id), place }), place, complaint.fixture),
 	};
 }
 
 /** What a repair that is tried would set to the sheet, though it may be right as it is; null for a check of another sort. */
-function triedBy(ground: WalkContext, finder: Finder, { check }: NextCheck): MayBePlan | null {
-	if (!check.kind.startsWith('mend-')) return null;
+function mayBePlan(ground: WalkContext, finder: Finder, { check }: NextCheck): MayBePlan | null {
+	if (!isRepair(check)) return null;
 	for (const suspect of finder.suspects()) {
-		if (!suspect.repairs.some(({ id, place }) => check.id === `mend-${id}@${place}`)) continue;
+		if (!suspect.repairs.some((repair) => check.id === triedBy(repair))) continue;
 		const other = otherThanSheet(ground.sheet, suspect.faults);
 		if (other) return { name: suspectName(ground, suspect), other };
 	}
