@@ -33,7 +33,7 @@ function noMains(
 	};
 }
 
-/** Parts of a hall with a breaker of their own: its two sides, since no sheet says (common practice, no source). */
+/** Parts of a hall with a breaker of their own: its two sides, since no sheet says which socket is on which breaker (ours, no source). */
 const SIDES = ['left', 'right'] as const;
 
 /** Fixtures whose plug is in the wall on that side. */

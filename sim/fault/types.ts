@@ -85,7 +85,7 @@ export interface RigStanding {
 	readonly patch: DeskPatch | undefined;
 	readonly remote: RigSheet['remote'];
 	/** Which says what lies there that the sheet does not have. */
-	readonly cables?: readonly RigSheet['cables'][number][];
+	readonly cables: readonly RigSheet['cables'][number][];
 }
 
 /** A way to put something right. Doing it changes the rig to what its sheet says at that place. */

@@ -1,7 +1,7 @@
-import { idOf, isRepair } from './layout.ts';
+import { idOf } from './layout.ts';
 import type { RigOutcomes } from './table.ts';
+import { isRepair, repairAtText, triedBy } from './tried.ts';
 import type { Hinge, Suspect, Verdict } from './types.ts';
-import { triedBy } from './verdict.ts';
 
 /** Seconds: more than any check takes. */
 const LAST = 10_000;
@@ -39,7 +39,7 @@ export function hingeOf(ground: HingeGround, { suspects }: Verdict, all: readonl
 	return suspect && answer ? { suspect, answer, settle: settleOf(ground, suspects, suspect) } : null;
 }
 
-const repairsText = ({ repairs }: Suspect): string => repairs.map(({ id, place }) => `${id}@${place}`).join('+');
+const repairsText = ({ repairs }: Suspect): string => repairs.map(repairAtText).join('+');
 
 /** The check that parts one cause from those of the verdict, whenever they came. */
 function settleOf(

@@ -16,6 +16,7 @@ export { ELSE } from './layout.ts';
 export { CLIMB } from './route.ts';
 export { type Candidate, offeredBy, type RigOutcomes, tableFor } from './table.ts';
 export { type FaultTree, faultTree, type PrintedTree } from './tree.ts';
+export { isRepair, repairEvents, repairTriedBy, triedBy, triesKind } from './tried.ts';
 export {
 	type Finder,
 	type FinderOptions,

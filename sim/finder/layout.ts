@@ -1,6 +1,7 @@
 import { makeOutcomeTable, makeSeconds, type TableSearch } from '../sequence/index.ts';
 import type { WalkTable } from './route.ts';
 import type { Candidate, RigOutcomes } from './table.ts';
+import { isRepair } from './tried.ts';
 
 /** The share one repair must hold for the walk to end. */
 export const SURE = 0.95;
@@ -10,8 +11,6 @@ export const SURE = 0.95;
  * for what the model does not know.
  */
 export const ELSE = 'something-else';
-
-export const isRepair = ({ kind }: { readonly kind: string }): boolean => kind.startsWith('mend-');
 
 /** Text of a candidate's faults: permanent for a rig. */
 export const idOf = ({ faults }: Pick<Candidate, 'faults'>): string =>

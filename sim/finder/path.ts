@@ -2,9 +2,10 @@ import { InputError, shown } from '../../shared/error/index.ts';
 import { askNext, type NextStep, secondsFrom, type TableSearch } from '../sequence/index.ts';
 import type { Check } from './checks/index.ts';
 import { hingeOf } from './hinge.ts';
-import { beginWith, ELSE, hear, idOf, isRepair, layOut, sharesOf } from './layout.ts';
+import { beginWith, ELSE, hear, idOf, layOut, sharesOf } from './layout.ts';
 import { groundOf, type WalkTable } from './route.ts';
 import { type RigOutcomes, repairText } from './table.ts';
+import { isRepair, textTriedBy } from './tried.ts';
 import type { FinderOptions, Hinge, NextCheck, Suspect, Verdict, WalkAnswer } from './types.ts';
 import {
 	type AnswerRecord,
@@ -132,7 +133,7 @@ export class Walk {
 				isRepair: isRepair(check),
 			});
 			isRepaired = isRepair(check) && step.outcome === 'cleared';
-			const failed = isRepair(check) && step.outcome === 'still' ? check.id.slice('mend-'.length) : null;
+			const failed = step.outcome === 'still' ? textTriedBy(check.id) : null;
 			const wasLikely = failed !== null && this.weightOf(this.weights, failed) > DOUBT;
 			if (failed !== null) isOut = ruledOut(bench, done.add(failed));
 			this.weights = sharesOf(belief, isOut);

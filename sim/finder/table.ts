@@ -4,6 +4,7 @@ import { faultEvents, faultOf, placedFaults, type RepairId } from '../fault/inde
 import { reachOf } from './bystanders.ts';
 import { type Check, checksOf } from './checks/index.ts';
 import { COMPLAINTS, type Complaint } from './complaints.ts';
+import { isRepair, repairAtText } from './tried.ts';
 import { type Came, meantWitness, type Witness, witnessesAt } from './witness.ts';
 
 /** Share of a fault's weight by when it came: while the rig ran, as likely as before (common practice, no source). */
@@ -43,10 +44,7 @@ export function repairFor(sheet: RigSheet, placed: PlacedFault): { readonly id: 
 }
 
 /** A placed fault's repair and its place, as a text: `id@place`. */
-export const repairText = (sheet: RigSheet, placed: PlacedFault): string => {
-	const { id, place } = repairFor(sheet, placed);
-	return `${id}@${place}`;
-};
+export const repairText = (sheet: RigSheet, placed: PlacedFault): string => repairAtText(repairFor(sheet, placed));
 
 /** The fixtures on which it hangs whether a complaint holds. */
 const decidersOf = (meant: Witness, { kind, fixture }: Complaint): readonly string[] => [
@@ -169,7 +167,7 @@ function benchOf(making: TableSource, of: Omit<RigOutcomes, 'checks' | 'outcomes
 	for (const [at, check] of all.entries()) {
 		const row = columns.map((column) => column[at] ?? '');
 		// a check that shows one thing whatever is wrong tells nothing; a repair is kept, for the end of the walk
-		if (row.every((outcome) => outcome === row[0]) && !check.kind.startsWith('mend-')) continue;
+		if (row.every((outcome) => outcome === row[0]) && !isRepair(check)) continue;
 		kept.push(check);
 		outcomes.push(row);
 	}

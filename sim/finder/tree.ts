@@ -1,8 +1,9 @@
 import { sequence, type TestNode } from '../sequence/index.ts';
 import type { Check } from './checks/index.ts';
-import { idOf, isRepair } from './layout.ts';
+import { idOf } from './layout.ts';
 import { groundOf, repairSecondsFromFloor } from './route.ts';
 import { type RigOutcomes, repairFor } from './table.ts';
+import { isRepair, repairAtText } from './tried.ts';
 import type { PlacedRepair } from './types.ts';
 
 /** A fault tree to print: what to check, and what each thing seen leads to. */
@@ -98,13 +99,14 @@ function repairsOf(table: RigOutcomes, list: readonly number[], weights: readonl
 	for (const at of list) {
 		for (const fault of table.candidates[at]?.faults ?? []) {
 			const { id, place } = repairFor(table.sheet, fault);
-			const known = repairs.get(`${id}@${place}`) ?? {
+			const text = repairAtText({ id, place });
+			const known = repairs.get(text) ?? {
 				id,
 				place,
 				seconds: repairSecondsFromFloor(table.sheet, { id, place }),
 				weight: 0,
 			};
-			repairs.set(`${id}@${place}`, { ...known, weight: known.weight + (weights[at] ?? 0) });
+			repairs.set(text, { ...known, weight: known.weight + (weights[at] ?? 0) });
 		}
 	}
 	return [...repairs.values()]

@@ -1,8 +1,9 @@
 import type { PlacedFault } from '../event/index.ts';
 import { faultOf } from '../fault/index.ts';
-import { idOf, isRepair, SURE } from './layout.ts';
+import { idOf, SURE } from './layout.ts';
 import { repairSecondsFromFloor } from './route.ts';
 import { type Candidate, type RigOutcomes, repairFor } from './table.ts';
+import { isRepair, textTriedBy, triedBy } from './tried.ts';
 import type { CommonGround, PlacedRepair, Suspect, Verdict } from './types.ts';
 
 /** Share of the heaviest at which a suspect still belongs to the verdict. */
@@ -79,7 +80,7 @@ export function repairToTry(
 	let best = -1;
 	let most = STILL_IN;
 	for (const [at, check] of bench.checks.entries()) {
-		const share = isRepair(check) ? (shares.get(check.id.slice('mend-'.length)) ?? 0) : 0;
+		const share = shares.get(textTriedBy(check.id) ?? '') ?? 0;
 		if (share < most || !isOpen(at)) continue;
 		best = at;
 		most = share;
@@ -185,9 +186,6 @@ const repairsOf = ({ sheet }: RigOutcomes, { faults }: Pick<Candidate, 'faults'>
 		const repair = repairFor(sheet, fault);
 		return { ...repair, seconds: repairSecondsFromFloor(sheet, repair) };
 	});
-
-/** Id of the check that tries a repair. */
-export const triedBy = ({ id, place }: Pick<PlacedRepair, 'id' | 'place'>): string => `mend-${id}@${place}`;
 
 /** Weight over seconds, heaviest ratio first: least expected seconds until one of them clears it. Repairs that were tried are out. */
 function repairsInOrder({ heard, isRepaired }: WalkStanding, suspects: readonly Suspect[]): Verdict['repairs'] {

@@ -79,10 +79,10 @@ export const faults: Readonly<Record<string, FaultWords>> = {
 		cause: [
 			{
 				when: { detail: 'left' },
-				says: 'Some sockets on house left have no power: a breaker or an RCD (in the US, a GFCI) is off. What else hangs on it isn’t known here, so take every socket and lead as live.',
+				says: 'A breaker or an RCD (in the US, a GFCI) may be off for the sockets on house left. Which sockets share one isn’t known here, so take every socket and lead as live.',
 			},
 			{
-				says: 'Some sockets on house right have no power: a breaker or an RCD (in the US, a GFCI) is off. What else hangs on it isn’t known here, so take every socket and lead as live.',
+				says: 'A breaker or an RCD (in the US, a GFCI) may be off for the sockets on house right. Which sockets share one isn’t known here, so take every socket and lead as live.',
 			},
 		],
 		tape: 'Supply tripped: ask the electrician',

@@ -4,6 +4,7 @@
  */
 
 import { REPAIR_IDS } from '../../fault/index.ts';
+import { triesKind } from '../tried.ts';
 import { FIXTURE_LOOKS, FIXTURE_TRIES } from './fixture.ts';
 import { CABLE_LOOKS, DESK_LOOKS } from './line.ts';
 
@@ -22,5 +23,5 @@ export const CHECK_KINDS: readonly string[] = Object.freeze([
 	'box-lamp',
 	'remote-lamp',
 	'remote-code',
-	...REPAIR_IDS.map((id) => `mend-${id}`),
+	...REPAIR_IDS.map(triesKind),
 ]);

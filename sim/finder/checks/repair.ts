@@ -5,6 +5,7 @@ import { isSwitchedOn } from '../../fixture/index.ts';
 import type { Rig } from '../../rig/index.ts';
 import { COMPLAINTS, type Complaint } from '../complaints.ts';
 import { isolatesFor, repairSeconds, standForRepair } from '../route.ts';
+import { repairEvents, triesKind } from '../tried.ts';
 import { selfOf, type Witness, witness } from '../witness.ts';
 import { type Check, check, mayAct } from './types.ts';
 
@@ -34,15 +35,12 @@ export function repairCheck(
 	const repair = MENDS[id];
 	const stand = standForRepair(sheet, placed);
 	const profile = meant.rig.gear.units.get(place)?.profile;
-	const eventsOn = ({ gear }: Rig): RigEvent[] =>
-		repair
-			.events(sheet, place, { patch: gear.desk?.patch, remote: gear.remote, cables: gear.cables })
-			.filter((event) => event.type !== 'terminator.fit' || !gear.terminators.includes(event.port));
+	const eventsOn = (rig: Rig): RigEvent[] => repairEvents(sheet, rig, placed);
 	const isIdle = (w: Witness): boolean =>
 		isUntouched(w, meant, sheet, place) || eventsOn(w.rig).every((event) => changesNothing(w.rig, event));
 	return check(
 		{
-			kind: `mend-${id}`,
+			kind: triesKind(id),
 			sort: SWAPS.has(id) ? 'swap' : 'mend',
 			seconds: repairSeconds(sheet, placed),
 			needs: [...repair.needs, ...stand.needs],

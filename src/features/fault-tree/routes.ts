@@ -13,6 +13,7 @@ import {
 	openOutcomes,
 	type PrintedTree,
 	type RigOutcomes,
+	triedBy,
 } from '../../../sim/finder/index.ts';
 import { checkTitle, complaintText, faultName, outcomeText, placeName, repairTitle } from '../../wording/index.ts';
 import {
@@ -174,7 +175,7 @@ function viewEnd(
 		repairs: repairs.map(({ id, place, seconds }) => ({
 			title: repairTitle(sheet, id, place),
 			seconds,
-			cautions: noted(checks.find((check) => check.id === `mend-${id}@${place}`)?.cautions ?? [], found),
+			cautions: noted(checks.find((check) => check.id === triedBy({ id, place }))?.cautions ?? [], found),
 		})),
 	};
 }

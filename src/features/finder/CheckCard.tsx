@@ -19,13 +19,13 @@ interface Props {
 
 /**
  * One check: what to do, what it costs, where, and what may be seen. Cautions stand before the answers, and nothing can be answered
- * until they are there; those of mains and of height stand before what to do.
+ * until they are there; those of mains and of height stand before what to do. What this walk has told in full is a line that opens.
  */
 export function CheckCard({ store, check, stage }: Props): JSX.Element {
 	const isCautioned = check.cautions.length > 0;
 	const [isTold, tell] = useState(!isCautioned);
 	const busy = stage !== null;
-	const said = <Cautions ids={check.cautions} onShown={() => tell(true)} />;
+	const said = <Cautions ids={check.cautions} said={check.said} onShown={() => tell(true)} />;
 	const isFirst = cautionsFirst(check.cautions);
 	const begins = { 'data-begin': true, tabIndex: -1 };
 	return (

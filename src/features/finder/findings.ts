@@ -1,3 +1,4 @@
+import { repairTriedBy } from '../../../sim/finder/index.ts';
 import type { AskRoute } from '../../engine/index.ts';
 import type { BrowserStore } from '../../storage/index.ts';
 import { found, keepWalk } from './keep.ts';
@@ -13,10 +14,10 @@ export interface Finding extends WalkFound {
 	readonly done: { readonly repair: string; readonly place: string } | null;
 }
 
-/** The repair that a walk's last step tried, out of the id of its check (`triedBy` of the finder). */
+/** The repair that a walk's last step tried, where it helped. */
 function doneBy({ steps, found: told }: FinderWalk): Finding['done'] {
-	const [, id, place] = /^mend-([a-z-]+)@(.+)$/.exec(steps.at(-1)?.check ?? '') ?? [];
-	return told?.repair == null || id === undefined || place === undefined ? null : { repair: id, place };
+	const tried = repairTriedBy(steps.at(-1)?.check ?? '');
+	return told?.repair == null || tried === null ? null : { repair: tried.id, place: tried.place };
 }
 
 // read in the worker, which has the schemas for it

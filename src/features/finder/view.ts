@@ -51,6 +51,8 @@ export interface CheckView {
 	readonly needs: readonly Need[];
 	readonly disturbs: boolean;
 	readonly cautions: readonly CautionId[];
+	/** Of those, what this walk has shown in full before: told in a line that opens. */
+	readonly said: readonly CautionId[];
 	readonly picture: Picture;
 	readonly answers: readonly AnswerView[];
 	readonly by: NextCheck['by'];

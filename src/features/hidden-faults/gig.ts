@@ -1,5 +1,4 @@
 import { isInputError } from '../../../shared/error/index.ts';
-import { MENDS, type RepairId } from '../../../sim/fault/index.ts';
 import {
 	type Check,
 	ELSE,
@@ -7,8 +6,11 @@ import {
 	type Finder,
 	finderOn,
 	hiddenRig,
+	isRepair,
 	offeredBy,
 	type RigOutcomes,
+	repairEvents,
+	repairTriedBy,
 	type Witness,
 	witness,
 } from '../../../sim/finder/index.ts';
@@ -36,11 +38,6 @@ export interface Gig {
 
 /** Most that the finder may ask before its walk counts as lost. */
 const MOST = 80;
-
-const REPAIR = 'mend-';
-
-/** Whether a check is a repair: some of those swap a part. */
-export const isRepair = ({ id }: { readonly id: string }): boolean => id.startsWith(REPAIR);
 
 /** The rig of a drill as it is found, with nothing done yet. */
 export function openGig(bench: RigOutcomes, drill: FaultDrill): Gig {
@@ -92,14 +89,8 @@ function heard(finder: Finder, id: string, outcome: string): string | null {
 
 /** The rig with a repair done: its place is as the sheet says, the rest as it was. */
 function repaired(bench: RigOutcomes, rig: Witness, id: string, nth: number): Witness {
-	const at = id.indexOf('@');
-	const repair = MENDS[id.slice(REPAIR.length, at) as RepairId];
-	const { gear } = rig.rig;
-	const standing = { patch: gear.desk?.patch, remote: gear.remote, cables: gear.cables };
-	const events = repair
-		.events(bench.sheet, id.slice(at + 1), standing)
-		.filter((event) => event.type !== 'terminator.fit' || !gear.terminators.includes(event.port));
-	return witness(rig.after(`mended ${nth}`, () => events));
+	const repair = repairTriedBy(id);
+	return repair ? witness(rig.after(`mended ${nth}`, () => repairEvents(bench.sheet, rig.rig, repair))) : rig;
 }
 
 /** The finder's own walk on the same rig: it asks, the rig answers, and its repairs are done until the complaint is gone. */

@@ -9,6 +9,7 @@ import {
 	type Check,
 	type FaultDrill,
 	hideFaults,
+	isRepair,
 	offeredBy,
 	openOutcomes,
 	type ReviewedStep,
@@ -26,7 +27,7 @@ import {
 	placeName,
 	repairTitle,
 } from '../../wording/index.ts';
-import { type Did, finderGig, type Gig, isRepair, openGig } from './gig.ts';
+import { type Did, finderGig, type Gig, openGig } from './gig.ts';
 import { sheetFor } from './rigs.ts';
 import { rowsOf } from './rows.ts';
 import {

@@ -5,6 +5,7 @@ import {
 	type Finder,
 	faultyWitness,
 	finderOn,
+	isRepair,
 	meantWitness,
 	openOutcomes,
 	type RigOutcomes,
@@ -115,7 +116,7 @@ function walk(
 		const { check, outcomes } = next;
 		const seen = check.read(broken);
 		finder.answer(check.id, seen);
-		if (check.kind.startsWith('mend-')) {
+		if (isRepair(check)) {
 			const isOver = seen === 'cleared' && looks.length > 0;
 			const repair = isOver ? finder.verdict()?.suspects[0]?.repairs[0] : undefined;
 			return (repair && { looks, repair, seconds: Math.round(finder.spent) }) || null;

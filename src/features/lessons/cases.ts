@@ -1,7 +1,7 @@
 import type { Case } from '#words/lessons/index.ts';
 import { InputError } from '../../../shared/error/index.ts';
 import type { RigEvent } from '../../../sim/event/index.ts';
-import { finderOn, hiddenRig, makeFaultDrill, openOutcomes } from '../../../sim/finder/index.ts';
+import { finderOn, hiddenRig, isRepair, makeFaultDrill, openOutcomes } from '../../../sim/finder/index.ts';
 import { type Rig, why } from '../../../sim/rig/index.ts';
 import { openUnharmed } from '../../../sim/rig/trusted.ts';
 import {
@@ -71,7 +71,7 @@ export function solve({ id, shown, own }: Case): SolvedCase {
 		const outcome = check.read(broken);
 		finder.answer(check.id, outcome);
 		steps.push({ title: checkTitle(sheet, meant, check), seen: outcomeText(sheet, meant, check, outcome) });
-		cleared = check.id.startsWith('mend-') && outcome === 'cleared';
+		cleared = isRepair(check) && outcome === 'cleared';
 	}
 	if (!cleared) throw new InputError('case.lost', id, { trouble: 'no-end', id });
 	return {

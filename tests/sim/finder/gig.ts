@@ -1,10 +1,11 @@
 import type { PlacedFault } from '../../../sim/event/index.ts';
-import { MENDS } from '../../../sim/fault/index.ts';
 import {
 	type Finder,
 	type FinderOptions,
 	finderOn,
 	type RigOutcomes,
+	repairEvents,
+	repairTriedBy,
 	type Verdict,
 	type Witness,
 	witness,
@@ -39,17 +40,10 @@ export function walkGig(bench: RigOutcomes, broken: Witness, options: FinderOpti
 		const check = finder.check(id);
 		if (!check) throw new Error(`no check ${id}`);
 		let outcome = check.read(rig);
-		if (id.startsWith('mend-')) {
-			const [repair, ...place] = id.slice('mend-'.length).split('@');
-			const at = place.join('@');
-			mended.push(`${repair}@${at}`);
-			const events = MENDS[repair as keyof typeof MENDS]
-				.events(bench.sheet, at, {
-					patch: rig.rig.gear.desk?.patch,
-					remote: rig.rig.gear.remote,
-					cables: rig.rig.gear.cables,
-				})
-				.filter((event) => event.type !== 'terminator.fit' || !rig.rig.gear.terminators.includes(event.port));
+		const repair = repairTriedBy(id);
+		if (repair) {
+			mended.push(`${repair.id}@${repair.place}`);
+			const events = repairEvents(bench.sheet, rig.rig, repair);
 			rig = witness(rig.after(`mended ${mended.length}`, () => events));
 		} else if (asked === slip) {
 			const all = known(finder, id, bench);
@@ -58,7 +52,7 @@ export function walkGig(bench: RigOutcomes, broken: Witness, options: FinderOpti
 		asked++;
 		const before = finder.spent;
 		finder.answer(id, fitting(finder, id, bench, outcome));
-		if (!id.startsWith('mend-')) looking += finder.spent - before;
+		if (!repair) looking += finder.spent - before;
 	};
 	for (;;) {
 		const next = finder.next();
@@ -85,7 +79,7 @@ function known(finder: Finder, id: string, bench: RigOutcomes): string[] {
 
 /** What a tech answers who sees something no button names: the button that is nearest, here the first. */
 function fitting(finder: Finder, id: string, bench: RigOutcomes, outcome: string): string {
-	const all = id.startsWith('mend-') ? ['still', 'cleared'] : known(finder, id, bench);
+	const all = repairTriedBy(id) ? ['still', 'cleared'] : known(finder, id, bench);
 	return all.includes(outcome) ? outcome : (all[0] ?? outcome);
 }
 

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { bundledRig } from '../../../shared/sheet/index.ts';
-import { ELSE, type Finder, finderOn, openOutcomes } from '../../../sim/finder/index.ts';
+import { ELSE, type Finder, finderOn, isRepair, openOutcomes } from '../../../sim/finder/index.ts';
+import { textTriedBy } from '../../../sim/finder/tried.ts';
 import { textOf } from './gig.ts';
 
 const bench = openOutcomes(bundledRig('four-in-line'), { kind: 'no-answer', fixture: 'wash-2' });
@@ -18,7 +19,7 @@ function walked(at: number, slip: number): { finder: Finder; slipped: boolean } 
 		const shows = bench.outcomes[row]?.[at] ?? '';
 		const wrong = next.outcomes.find(({ id }) => id !== shows)?.id ?? shows;
 		// a repair that was made is seen to help or not: nobody is wrong there
-		const isSlip = n++ === slip && !next.check.id.startsWith('mend-') && wrong !== shows;
+		const isSlip = n++ === slip && !isRepair(next.check) && wrong !== shows;
 		slipped ||= isSlip;
 		finder.answer(next.check.id, isSlip ? wrong : shows);
 	}
@@ -41,7 +42,7 @@ describe('what a verdict hangs on', () => {
 				const { finder, slipped } = walked(at, slip);
 				const verdict = finder.verdict();
 				if (!slipped || !verdict || verdict.confirmed || verdict.because === 'unknown') continue;
-				if (repairsOf(finder).includes(`mend-${repair}`)) continue;
+				if (repairsOf(finder).some((id) => textTriedBy(id) === repair)) continue;
 				fooled++;
 				const hinge = finder.hinge();
 				expect(hinge, `${textOf(faults)} at ${slip}`).not.toBeNull();
@@ -85,7 +86,7 @@ describe('what a verdict hangs on', () => {
 			const next = lost.next();
 			const [repairOf] = repairsOf(lost);
 			const id = next?.check.id ?? repairOf ?? '';
-			lost.answer(id, id.startsWith('mend-') ? 'still' : ELSE);
+			lost.answer(id, textTriedBy(id) ? 'still' : ELSE);
 		}
 		expect(lost.verdict()?.because).toBe('unknown');
 		expect(lost.hinge()).toBeNull();

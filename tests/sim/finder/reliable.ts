@@ -1,6 +1,5 @@
 import { makeRandom, type Random } from '../../../shared/random/index.ts';
 import { bundledRig, type RigId } from '../../../shared/sheet/index.ts';
-import { MENDS, type RepairId } from '../../../sim/fault/index.ts';
 import {
 	type Candidate,
 	type Complaint,
@@ -11,6 +10,8 @@ import {
 	finderOn,
 	meantWitness,
 	type RigOutcomes,
+	repairEvents,
+	repairTriedBy,
 	type Verdict,
 	witness,
 } from '../../../sim/finder/index.ts';
@@ -47,12 +48,9 @@ function walkKnown(bench: RigOutcomes, { faults, came }: Candidate, random: Rand
 		const check = next?.check.id ?? (verdict?.confirmed ? undefined : verdict?.repairs[0]?.check);
 		if (!check) break;
 		const shown = finder.check(check)?.read(rig) ?? ELSE;
-		if (check.startsWith('mend-')) {
-			const [id, ...place] = check.slice('mend-'.length).split('@');
-			const { gear } = rig.rig;
-			const events = MENDS[id as RepairId]
-				.events(bench.sheet, place.join('@'), { patch: gear.desk?.patch, remote: gear.remote, cables: gear.cables })
-				.filter((event) => event.type !== 'terminator.fit' || !gear.terminators.includes(event.port));
+		const repair = repairTriedBy(check);
+		if (repair) {
+			const events = repairEvents(bench.sheet, rig.rig, repair);
 			rig = witness(rig.after(`mended ${repairs++}`, () => events));
 			finder.answer(check, shown);
 		} else finder.answer(check, heard(finder, check, shown, random));

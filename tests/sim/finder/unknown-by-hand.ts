@@ -8,6 +8,7 @@ const wash = (id: string, more: Omit<UnknownFault, 'id' | 'rig' | 'fixture'>): U
 	...more,
 });
 
+/** Faults outside the catalogue. Ours; none was met. */
 export const UNKNOWN_FAULTS: readonly UnknownFault[] = [
 	wash('reads one slot on', {
 		inside: (profile) => ({
@@ -98,40 +99,12 @@ export const UNKNOWN_FAULTS: readonly UnknownFault[] = [
 	wash('never cools down', {
 		events: () => [{ type: 'condition.become', fixture: 'wash-2', change: { foldBack: 0.2 } }],
 	}),
-	wash('its supply is dead inside', { events: () => [{ type: 'power.switch', fixture: 'wash-2', on: false }] }),
 	wash('hears nothing, nor does its spare', {
 		events: () => [{ type: 'condition.become', fixture: 'wash-2', change: { receiverDead: true } }],
 	}),
 	wash('something beside the cable disturbs it', {
 		events: () => [{ type: 'cable.become', cable: 'cable-2', change: { kind: 'microphone', length: 400 } }],
 	}),
-	wash('the desk sends another start code', {
-		events: () => [{ type: 'desk.start-code', output: 'a', code: 0x17 }],
-	}),
-	{
-		id: 'a second source on the line',
-		rig: 'two-universes',
-		fixture: 'bar-2',
-		events: ({ gear }) =>
-			gear.cables.some(({ id }) => id === 'stray')
-				? []
-				: [
-						{
-							type: 'cable.lay',
-							cable: { id: 'stray', kind: 'data', length: 10, from: null, to: null, ...GOOD_WIRES },
-						},
-						{ type: 'cable.become', cable: 'stray', change: { from: 'desk:b', to: 'bar-1:in' } },
-					],
-	},
-	{
-		id: 'a socket in the wall is dead',
-		rig: 'two-universes',
-		fixture: 'bar-1',
-		act: ({ gear }) => {
-			const unit = gear.units.get('bar-1');
-			if (unit) (gear.units as Map<string, typeof unit>).set('bar-1', { ...unit, plug: 'dead-socket' });
-		},
-	},
 	{
 		id: 'half the cells read no red',
 		rig: 'two-universes',
@@ -162,5 +135,37 @@ export const UNKNOWN_FAULTS: readonly UnknownFault[] = [
 				levels: profile.held[(i + 1) % profile.held.length]?.levels ?? held.levels,
 			})),
 		}),
+	},
+];
+
+/** Faults that the catalogue has by now, or that look as one of it does, where no repair of it holds: what is wrong comes back. */
+export const STUBBORN_FAULTS: readonly UnknownFault[] = [
+	wash('its supply is dead inside', { events: () => [{ type: 'power.switch', fixture: 'wash-2', on: false }] }),
+	wash('the desk sends another start code', {
+		events: () => [{ type: 'desk.start-code', output: 'a', code: 0x17 }],
+	}),
+	{
+		id: 'a second source on the line',
+		rig: 'two-universes',
+		fixture: 'bar-2',
+		events: ({ gear }) =>
+			gear.cables.some(({ id }) => id === 'stray')
+				? []
+				: [
+						{
+							type: 'cable.lay',
+							cable: { id: 'stray', kind: 'data', length: 10, from: null, to: null, ...GOOD_WIRES },
+						},
+						{ type: 'cable.become', cable: 'stray', change: { from: 'desk:b', to: 'bar-1:in' } },
+					],
+	},
+	{
+		id: 'a socket in the wall is dead',
+		rig: 'two-universes',
+		fixture: 'bar-1',
+		act: ({ gear }) => {
+			const unit = gear.units.get('bar-1');
+			if (unit) (gear.units as Map<string, typeof unit>).set('bar-1', { ...unit, plug: 'dead-socket' });
+		},
 	},
 ];

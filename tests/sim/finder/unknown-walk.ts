@@ -1,16 +1,19 @@
 import { bundledRig } from '../../../shared/sheet/index.ts';
-import type { RepairId } from '../../../sim/fault/index.ts';
 import { COMPLAINTS } from '../../../sim/finder/complaints.ts';
 import {
 	type Complaint,
 	complaintsOf,
 	ELSE,
 	finderOn,
+	isRepair,
 	meantWitness,
 	openOutcomes,
 	type RigOutcomes,
+	repairTriedBy,
+	triedBy,
 	type Verdict,
 } from '../../../sim/finder/index.ts';
+import { textTriedBy } from '../../../sim/finder/tried.ts';
 import { meanwhile, repaired, type UnknownFault, unknownRig } from './unknown.ts';
 
 /** Most answers before a walk counts as one that does not end. */
@@ -54,10 +57,10 @@ export function walkUnknown(fault: UnknownFault, complaint: Complaint): UnknownW
 	let first: Verdict | null = null;
 	let asked = 0;
 	const repair = (check: string): void => {
-		const [id, ...place] = check.slice('mend-'.length).split('@');
+		const tried = repairTriedBy(check);
 		repairs.push(check);
-		if (check === `mend-${fault.endedBy}`) isEnded = true;
-		else broken = repaired(broken, fault, id as RepairId, place.join('@'));
+		if (textTriedBy(check) === fault.endedBy) isEnded = true;
+		else if (tried) broken = repaired(broken, fault, tried.id, tried.place);
 		// nobody calls it mended at once who has seen it come and go
 		const w = isEnded ? away : broken;
 		finder.answer(check, COMPLAINTS[complaint.kind].holds(w, bench.meant, complaint.fixture) ? 'still' : 'cleared');
@@ -67,7 +70,7 @@ export function walkUnknown(fault: UnknownFault, complaint: Complaint): UnknownW
 		const next = finder.next();
 		if (verdict) first ??= verdict;
 		torn.push(...tornBy(verdict, next !== null));
-		if (next?.check.id.startsWith('mend-')) repair(next.check.id);
+		if (next && isRepair(next.check)) repair(next.check.id);
 		else if (next) {
 			const seen = next.check.read(now());
 			finder.answer(next.check.id, next.outcomes.some(({ id }) => id === seen) ? seen : ELSE);
@@ -76,8 +79,8 @@ export function walkUnknown(fault: UnknownFault, complaint: Complaint): UnknownW
 	}
 	const last = finder.verdict();
 	const failed = new Set(repairs);
-	const isFailed = (list: readonly { readonly id: string; readonly place: string }[]) =>
-		list.length > 0 && list.every(({ id, place }) => failed.has(`mend-${id}@${place}`));
+	const isFailed = (list: readonly Parameters<typeof triedBy>[0][]) =>
+		list.length > 0 && list.every((repair) => failed.has(triedBy(repair)));
 	const cause = last?.confirmed ? undefined : last?.suspects.find((suspect) => isFailed(suspect.repairs));
 	return {
 		complaint: complaint.kind,

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { UnknownFault } from './unknown.ts';
-import { UNKNOWN_FAULTS } from './unknown-by-hand.ts';
+import { STUBBORN_FAULTS, UNKNOWN_FAULTS } from './unknown-by-hand.ts';
 import { RULED_FAULTS } from './unknown-rules.ts';
 import { complaintsWith, MOST, type UnknownWalk, walkUnknown } from './unknown-walk.ts';
 
@@ -20,7 +20,7 @@ function expectHonest(fault: UnknownFault, ended: UnknownWalk): void {
  * it did not know lost half its weight at each answer, so that no failed repair could bring it back, and a failed repair only made
  * its suspect lighter.
  */
-describe.each(UNKNOWN_FAULTS.map((fault) => [fault.id, fault] as const))('%s', (id, fault) => {
+describe.each([...UNKNOWN_FAULTS, ...STUBBORN_FAULTS].map((fault) => [fault.id, fault] as const))('%s', (id, fault) => {
 	test('is complained of, and is never called what its own repair has ruled out', () => {
 		const complaints = complaintsWith(fault);
 		expect(complaints.length).toBeGreaterThan(0);

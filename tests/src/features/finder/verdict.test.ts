@@ -11,7 +11,7 @@ import type { WalkView } from '../../../../src/features/finder/view.ts';
 import { viewWalk } from '../../../../src/features/finder/viewWalk.ts';
 import { ALLOWS_ALL, freshWalk, type SetWalk, type WalkStep } from '../../../../src/features/finder/walk.ts';
 import { repaired, unknownRig } from '../../../sim/finder/unknown.ts';
-import { UNKNOWN_FAULTS } from '../../../sim/finder/unknown-by-hand.ts';
+import { STUBBORN_FAULTS, UNKNOWN_FAULTS } from '../../../sim/finder/unknown-by-hand.ts';
 
 /** Every screen of a walk that goes as the rig answers, repairs made as they are asked for. */
 function screens(
@@ -60,7 +60,7 @@ function torn({ suspects, verdict }: WalkView): string[] {
 test.each(['two slots changed over', 'its supply is dead inside', 'a second source on the line'])(
 	'no screen says two things at once, and the last says what now: %s',
 	(name) => {
-		const fault = UNKNOWN_FAULTS.find(({ id }) => id === name);
+		const fault = [...UNKNOWN_FAULTS, ...STUBBORN_FAULTS].find(({ id }) => id === name);
 		if (!fault || (fault.rig !== 'four-in-line' && fault.rig !== 'two-universes')) throw new Error(`no ${name}`);
 		const kind = name === 'two slots changed over' ? 'wrong-colour' : 'no-answer';
 		const views = screens(fault.rig, { kind, fixture: fault.fixture }, unknownRig(fault), (w, id, place) =>

@@ -4,7 +4,7 @@ import type { Profile } from '../../../../shared/profile/index.ts';
 import { bundledRig, RIG_IDS, type RigSheet, readSheet } from '../../../../shared/sheet/index.ts';
 import { blankEntry, stockFixture } from '../../../../shared/stock/index.ts';
 import { faultOf } from '../../../../sim/fault/index.ts';
-import { hideFaults } from '../../../../sim/finder/index.ts';
+import { hideFaults, triedBy } from '../../../../sim/finder/index.ts';
 import { sheetFor } from '../../../../src/features/hidden-faults/rigs.ts';
 import { makeHiddenWork } from '../../../../src/features/hidden-faults/routes.ts';
 import { rowsOf } from '../../../../src/features/hidden-faults/rows.ts';
@@ -21,7 +21,7 @@ async function repairsOf(asks: DrillOf): Promise<string[]> {
 	const { sheet, faults } = hideFaults(asks.rig, await sheetFor(asks), asks.seed, asks.count);
 	return faults.map((placed) => {
 		const { repair, repairAt } = faultOf(placed.fault);
-		return `mend-${repair}@${repairAt?.(sheet, placed) ?? placed.place}`;
+		return triedBy({ id: repair, place: repairAt?.(sheet, placed) ?? placed.place });
 	});
 }
 
