@@ -287,6 +287,17 @@ export const checks: Readonly<Record<string, CheckWords>> = {
 		outcomes: { charges: 'It says that it charges', not: 'It doesn’t' },
 		spot: 'battery-lamp',
 	},
+	'row-right': {
+		title: 'Are the others in the row right?',
+		does: 'Stand where you see the row of {place as name}. Look along the walls the others light, never into a lens: lit or not, colour, how bright, and if any moves or jumps.',
+		outcomes: {
+			all: 'All the others are right',
+			none: 'Not one of them is right',
+			beyond: 'Right up to this one, then wrong',
+			some: 'Some are right, some are wrong',
+		},
+		spot: 'wall',
+	},
 	'neighbour-strips': {
 		title: 'Does {place as name} answer faders of {other as name}?',
 		does: 'Say aloud that light is coming, and watch the wall that {place as name} lights. At the desk, take the faders of {other as name} to full, then to 0, with functions at rest. Put them back.',

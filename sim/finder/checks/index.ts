@@ -14,6 +14,7 @@ export type { Check, CheckSort } from './types.ts';
 /** Every kind of check there is, permanent ids, in the order of the catalogue. */
 export const CHECK_KINDS: readonly string[] = Object.freeze([
 	...[...FIXTURE_LOOKS, ...FIXTURE_TRIES, ...CABLE_LOOKS, ...DESK_LOOKS].map(({ kind }) => kind),
+	'row-right',
 	'neighbour-strips',
 	'leader-change',
 	'line-ended',

@@ -8,6 +8,7 @@ import { FIXTURE_LOOKS, FIXTURE_TRIES, type FixtureKind } from './fixture.ts';
 import { boxChecks, hallChecks } from './hall.ts';
 import { CABLE_LOOKS, DESK_LOOKS, indicatorWhenEnded, pluggedInto, straightTo, wiredUpTo } from './line.ts';
 import { repairCheck } from './repair.ts';
+import { rowChecks } from './row.ts';
 import { type Bare, type Check, type CheckSort, check, type KeyOf, mayAct } from './types.ts';
 
 /** Kinds asked of fixtures beside the one complained of: what tells of the line and of who talks on it. */
@@ -32,6 +33,12 @@ const BESIDE = new Set([
 	'slides',
 	'desk-strips',
 ]);
+
+/** Kinds asked besides of its neighbours on the line alone, from the third edition on: what tells that more than one light is wrong. */
+const OF_NEIGHBOURS = new Set(['colour', 'brightness']);
+
+/** How many neighbours: one on either side, or the two beyond an end. */
+const NEIGHBOURS = 2;
 
 /** Most fixtures of a line that are asked besides: the nearest. */
 const MOST_BESIDE = 24;
@@ -69,6 +76,17 @@ export function checksOf(
 			FIXTURE_LOOKS.concat(FIXTURE_TRIES)
 				.filter(({ kind }) => BESIDE.has(kind))
 				.flatMap((kind) => on(kind, id)),
+		),
+		...near
+			.slice(0, NEIGHBOURS)
+			.flatMap((id) =>
+				FIXTURE_LOOKS.filter(({ kind }) => OF_NEIGHBOURS.has(kind)).flatMap((kind) => on({ ...kind, since: 3 }, id)),
+			),
+		...rowChecks(
+			meant,
+			complaint.fixture,
+			route.filter((id) => id === complaint.fixture || near.includes(id)),
+			keys.of,
 		),
 		...neighbourChecks(meant, complaint, near.slice(0, 6), keys),
 		...(leader && leader !== complaint.fixture ? [leaderCheck(sheet, complaint, leader)] : []),

@@ -62,6 +62,9 @@ const SCENES: readonly Scene[] = [
 			power-cycle@wash-3: same; other: switched-off; dark: battery-flat hall-power-off cable-out:from cable-out:to cable-dead wires-swapped output-off master-down:out wrong-universe patched-elsewhere levels-down receiver-dead lens-covered
 			remote-close@wash-3: answers; still: switched-off battery-flat sensor-shut sensor-dead fixture-other-code remote-battery-flat remote-other-code lens-covered
 			charger@wash-3: charges; not: hall-power-off
+			row-right@wash-3: all; none: hall-power-off output-off master-down:out master-down:low wrong-universe leader-under-desk:on; beyond: cable-out:from cable-out:to cable-dead minus-open wires-swapped cable-too-long patched-elsewhere
+			colour@wash-2: as-meant; dark: hall-power-off output-off master-down:out wrong-universe; other: leader-under-desk:on
+			brightness@wash-4: as-meant; dark: hall-power-off cable-out:from cable-out:to cable-dead wires-swapped output-off master-down:out wrong-universe; dimmer: master-down:low minus-open cable-too-long leader-under-desk:on
 			neighbour-strips@wash-3+wash-1: still; answers: wrong-address:default
 			neighbour-strips@wash-3+wash-4: still; answers: wrong-mode:long
 			line-ended@wash-3: steady; out: switched-off battery-flat; blinking: hall-power-off cable-out:from cable-out:to cable-dead wires-swapped output-off receiver-dead; flickering: minus-open cable-too-long leader-under-desk:on

@@ -19,5 +19,28 @@ test('what is set from the first edition knows no check that came later', () => 
 	const sheets = [...RIG_IDS.map(bundledRig), boxed];
 	const first = kindsIn(sheets, 1);
 	const later = [...kindsIn(sheets)].filter((kind) => !first.has(kind)).sort();
-	expect(later).toEqual(['box-lamp', 'breakers', 'desk-live', 'desk-sends', 'sensor-window', 'socket-live']);
+	expect(later).toEqual([
+		'box-lamp',
+		'breakers',
+		'desk-live',
+		'desk-sends',
+		'row-right',
+		'sensor-window',
+		'socket-live',
+	]);
+});
+
+test('a neighbour’s colour and brightness came with the row, its other looks before', () => {
+	const [sheet, complaint] = [bundledRig('four-in-line'), { kind: 'dark', fixture: 'wash-3' }] as const;
+	const idsIn = (edition: number) => offeredBy(openOutcomes(sheet, complaint, { edition })).map(({ id }) => id);
+	const [before, now] = [idsIn(2), idsIn(3)];
+	const came = now.filter((id) => !before.includes(id));
+	expect(came).toEqual([
+		'colour@wash-2',
+		'brightness@wash-2',
+		'colour@wash-4',
+		'brightness@wash-4',
+		'row-right@wash-3',
+	]);
+	expect(before.filter((id) => !now.includes(id))).toEqual([]);
 });

@@ -4,7 +4,8 @@ import { ELSE, type Finder, finderOn, isRepair, openOutcomes } from '../../../si
 import { textTriedBy } from '../../../sim/finder/tried.ts';
 import { textOf } from './gig.ts';
 
-const bench = openOutcomes(bundledRig('four-in-line'), { kind: 'no-answer', fixture: 'wash-2' });
+// without the look along the row, which leaves too few walks that one wrong answer fools
+const bench = openOutcomes(bundledRig('four-in-line'), { kind: 'no-answer', fixture: 'wash-2' }, { edition: 2 });
 
 /** Every so many of the candidates, from one on: each takes a walk. */
 const oneIn = (many: number, from: number) => [...bench.candidates.keys()].filter((at) => at % many === from);

@@ -52,6 +52,7 @@ const COSTS = `
 	remote-close: try 15 0.03 true | |
 	charger: try 20 0.03 true | | batteries mains
 	terminator: look 8 0.02 false | |
+	row-right: look 8 0.04 false | |
 	neighbour-strips: try 15 0.03 true | desk |
 	line-ended: try 40 0.03 true | terminator |
 	line-straight: swap 90 0.03 true | spare-cable |
