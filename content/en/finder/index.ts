@@ -7,6 +7,7 @@ export { cautionWait } from './cautions.ts';
 export { checkWords, needWords, sortWords } from './check.ts';
 export { countWords } from './counts.ts';
 export { allowWords, finderWords, logWords, partWait } from './frame.ts';
+export { handOnWords } from './hand-on.ts';
 export { pictureWords } from './picture.ts';
 export { planAsks } from './plan.ts';
 export { sheetWords } from './sheet.ts';

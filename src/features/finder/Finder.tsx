@@ -25,7 +25,18 @@ export function Finder(): JSX.Element {
 	const scene = useScene(store);
 	const top = useRef<HTMLDivElement>(null);
 	const { phase, turn, trouble } = scene;
-	useEffect(() => void store.open(), [store]);
+	useEffect(() => {
+		const take = () => {
+			if (!location.hash.startsWith('#walk=')) return;
+			const { hash } = location;
+			// taken once: whoever loads the page again goes on with what stands there by then
+			history.replaceState(history.state, '', `${location.pathname}${location.search}`);
+			return store.read(hash);
+		};
+		store.open().then(take);
+		window.addEventListener('hashchange', take);
+		return () => window.removeEventListener('hashchange', take);
+	}, [store]);
 	useEffect(() => {
 		// the first screen stays where the page put it
 		if (turn <= 1) return;

@@ -1,16 +1,20 @@
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import { led, logWords } from '#words/finder/index.ts';
+import { handOnWords, led, logWords } from '#words/finder/index.ts';
 import { locale } from '#words/locale/index.ts';
 import { saveText } from '../../storage/index.ts';
 import { Button, Live } from '../../ui/index.ts';
 import { allowsText, logText, seenText, verdictLines } from './log.ts';
 import type { FinderScene } from './scene.ts';
 import { timeText } from './verdict.ts';
+import { later } from './view.ts';
+
+const HandOn = later(async () => ({ default: (await import('./HandOn.tsx')).HandOn }));
 
 /** The walk so far: to read, and to print, copy or keep. On paper it is all there is of the page. */
 export function Log({ scene: { view, laid, walk, allows } }: { scene: FinderScene }): JSX.Element | null {
 	const [open, set] = useState(false);
+	const [handing, hand] = useState(false);
 	const [said, say] = useState({ words: '', turn: 0 });
 	const isLost = view?.verdict?.because === 'unknown';
 	// where the finder has nothing more to say, the walk is all there is
@@ -70,6 +74,10 @@ export function Log({ scene: { view, laid, walk, allows } }: { scene: FinderScen
 					<p aria-hidden="true">{said.words}</p>
 					<Live text={said.words} turn={said.turn} />
 				</div>
+				<details class="fold no-print" data-hand-on onToggle={(event) => hand(event.currentTarget.open)}>
+					<summary class="fold-line">{handOnWords.title}</summary>
+					{handing && <HandOn allows={allows} walk={walk} />}
+				</details>
 			</div>
 		</section>
 	);

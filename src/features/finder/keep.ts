@@ -1,5 +1,6 @@
-import type { Learnt } from '../../../sim/finder/index.ts';
+import { type Learnt, learn } from '../../../sim/finder/index.ts';
 import { type BrowserStore, isNewer, KEPT, moveAside, putInPlace, textAt } from '../../storage/index.ts';
+import type { FinderScene } from './scene.ts';
 import type { VerdictView } from './view.ts';
 import type { FinderRecord, FinderWalk, WalkFound } from './walk.ts';
 
@@ -20,11 +21,11 @@ export const keepWalk = (store: BrowserStore, { allows, walk }: FinderRecord): R
 export const keepCounts = (store: BrowserStore, counts: Learnt): ReturnType<typeof putInPlace> =>
 	putInPlace(store, KEPT.verdicts, JSON.stringify({ version: KEPT.verdicts.version, counts }));
 
-/** Moves what could not be read out of the way, so that it neither stops the page nor is lost. */
-export function setAside(store: BrowserStore, what: KeptOf): void {
+/** Moves what stands there out of the way, so that it is not lost: it could not be read, or another walk comes in by a link. */
+export function setAside(store: BrowserStore, what: KeptOf, why: 'damaged' | 'link' = 'damaged'): void {
 	const { key } = KEPT[what];
 	const text = textAt(store, key);
-	if (text !== null) moveAside(store, { place: key, text, why: 'damaged', now: Date.now() });
+	if (text !== null) moveAside(store, { place: key, text, why, now: Date.now() });
 }
 
 /** Share of what a repair may have cleared at which one kind of fault is taken to have been it. */
@@ -78,3 +79,14 @@ export function unlearn(learnt: Learnt, faults: readonly string[]): Learnt {
 
 /** Verdicts counted, over all faults. */
 export const totalOf = (learnt: Learnt): number => Object.values(learnt).reduce((sum, count) => sum + count, 0);
+
+/** A verdict that a repair has confirmed is counted once, and no longer counted when it is taken back. @returns null where nothing changes */
+export function withCount({ walk, view, learnt }: FinderScene): Pick<FinderScene, 'learnt' | 'walk'> | null {
+	const faults = countable(view?.verdict ?? null);
+	if (!walk || faults.length > 0 === walk.counted.length > 0) return null;
+	const seen = faults.map((fault) => ({ fault, place: '' }));
+	return {
+		learnt: seen.length > 0 ? learn(learnt, seen) : unlearn(learnt, walk.counted),
+		walk: { ...walk, counted: faults },
+	};
+}

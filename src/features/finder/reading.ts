@@ -3,7 +3,7 @@ import { InputError, isInputError } from '../../../shared/error/index.ts';
 import { checkProfile, profileSchema, readShape, whole } from '../../../shared/profile/index.ts';
 import { loadSheet, QUICK_LINKS, RIG_IDS, type RigSheet } from '../../../shared/sheet/index.ts';
 import { COMPLAINT_KINDS, type Learnt } from '../../../sim/finder/index.ts';
-import { KEPT, readJson } from '../../storage/index.ts';
+import { fromBase64url, inflateText, KEPT, LINK_BOUNDS, MOST_READ, readJson } from '../../storage/index.ts';
 import { holdsRig, MOST, readBenchSheet } from '../rig/index.ts';
 import type { Asks } from './view.ts';
 import { type FinderRecord, type RigChoice, readBundled, readQuick } from './walk.ts';
@@ -124,12 +124,33 @@ async function sheetOf(rig: RigChoice): Promise<RigSheet> {
 	return readQuick(rig);
 }
 
+const WALK_LINK = /#walk=(\d{1,6})\.(.*)$/s;
+
+/**
+ * A walk out of the link that hands it on, or else a rig.
+ * @throws InputError `link.version`, `link.long`, `link.damaged`, `finder.kept`, and what `readRig` throws
+ */
+export async function readText(text: string): Promise<Asks['read']['gives']> {
+	const [, version, packed = ''] = WALK_LINK.exec(text.trim()) ?? [];
+	if (version === undefined) return { rig: await readRig(text) };
+	if (Number(version) > KEPT.walk.version) throw new InputError('link.version', '', { trouble: 'other-version' });
+	if (packed.length > MOST_READ.link) throw new InputError('link.long', '', { trouble: 'too-long' });
+	const bytes = fromBase64url(packed);
+	const json = bytes && (await inflateText(bytes, LINK_BOUNDS.characters));
+	if (!json) throw new InputError('link.damaged', '', { trouble: 'damaged' });
+	const { allows, walk } = await readKept(json);
+	if (!walk) throw new InputError('link.damaged', '', { trouble: 'damaged' });
+	// whose plan it is, and what it was told, is the other device's own
+	const { plan: _, found: __, ...own } = walk;
+	return { handed: { allows, walk: { ...own, counted: [] } } };
+}
+
 /**
  * A rig out of text: a sheet as JSON, a link to a bench, or the fragment of one. Of a bench what it has become is
  * taken, with nothing broken in it: what is broken is for the finder to find.
  * @throws InputError `sheet.text`, `sheet.crowded`, and what `loadSheet` and `readBenchSheet` throw
  */
-export async function readRig(text: string): Promise<RigChoice> {
+async function readRig(text: string): Promise<RigChoice> {
 	const trimmed = text.trim();
 	if (trimmed === '') throw new InputError('sheet.text', '', { trouble: 'empty' });
 	const fragment = trimmed.slice(Math.max(0, trimmed.indexOf('#')));

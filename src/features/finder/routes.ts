@@ -44,7 +44,7 @@ export function makeWork(): Work {
 			return (await reading()).readStored(asks);
 		},
 		async read({ text }) {
-			return (await reading()).readRig(text);
+			return (await reading()).readText(text);
 		},
 		async lay({ rig }) {
 			const { name, fixtures } = await sheets(rig);

@@ -1,13 +1,14 @@
 import { useEffect, useState } from 'preact/hooks';
-import { finderWords, quickWords } from '#words/finder/index.ts';
-import { type ComplaintKind, learn } from '../../../sim/finder/index.ts';
+import { finderWords, handOnWords, quickWords } from '#words/finder/index.ts';
+import type { ComplaintKind } from '../../../sim/finder/index.ts';
 import { type AskRoute, Refused, troubleText } from '../../engine/index.ts';
 import type { BrowserStore } from '../../storage/index.ts';
-import { countable, found, keepCounts, keepWalk, setAside, unlearn, withFound } from './keep.ts';
+import { found, keepCounts, keepWalk, setAside, withCount, withFound } from './keep.ts';
 import { type FinderScene, type HeldScene, holdScene } from './scene.ts';
 import type { LaidView, MayBePlan, Stage, WalkView } from './view.ts';
 import {
 	type Allows,
+	type FinderRecord,
 	type FinderWalk,
 	freshWalk,
 	isSet,
@@ -26,7 +27,7 @@ export interface FinderStore {
 	/** Has the worker fetched before it is needed. */
 	warm(): void;
 	choose(rig: RigChoice): Promise<void>;
-	/** A sheet or a link to a bench, as text. */
+	/** A sheet, a link to a bench, or one to a walk that was handed on, as text. A walk that stands here is set aside for that one. */
 	read(text: string): Promise<void>;
 	pickFixture(fixture: string): Promise<void>;
 	pickComplaint(complaint: ComplaintKind): Promise<void>;
@@ -71,6 +72,13 @@ export function finderStore(parts: StoreParts): FinderStore {
 	const step = (more: FinderWalk['steps'][number]): Promise<void> =>
 		change(({ steps }) => ({ steps: [...steps, more] }));
 
+	const takeOver = ({ allows, walk }: FinderRecord): Promise<void> => {
+		const stood = held.scene.walk !== null;
+		if (stood) setAside(storage, 'walk', 'link');
+		held.set({ laid: null, allows });
+		return put(walk, stood ? handOnWords.taken : null);
+	};
+
 	const store: FinderStore = {
 		get scene() {
 			return held.scene;
@@ -103,7 +111,8 @@ export function finderStore(parts: StoreParts): FinderStore {
 		read: (text) =>
 			fetch(
 				(onStage) => ask('finder.read', { text }, { onStage }),
-				(rig) => store.choose(rig),
+				(got) => ('rig' in got ? store.choose(got.rig) : takeOver(got.handed)),
+				false,
 			),
 		pickFixture: (fixture) => change(() => ({ fixture })),
 		pickComplaint: (complaint) => change(() => ({ complaint, steps: [] })),
@@ -146,6 +155,8 @@ export function finderStore(parts: StoreParts): FinderStore {
 type Fetch = <T>(
 	get: (stage: (stage: Stage) => void) => Promise<T>,
 	use: (got: T) => void | Promise<void>,
+	/** Whether what is asked is the walk's own: where that is refused, the walk falls back. Left out, it is. */
+	isWalks?: boolean,
 ) => Promise<void>;
 
 /** @param refused what to do once the worker has refused what it was asked */
@@ -157,7 +168,7 @@ function fetching(held: HeldScene, refused: () => Promise<void>): { readonly fet
 			asked++;
 		},
 		/** Lets what comes fall where something else was done meanwhile. */
-		async fetch(get, use) {
+		async fetch(get, use, isWalks = true) {
 			const mine = ++asked;
 			try {
 				const got = await get((stage) => {
@@ -167,7 +178,7 @@ function fetching(held: HeldScene, refused: () => Promise<void>): { readonly fet
 			} catch (error) {
 				if (mine !== asked) return;
 				held.set({ stage: null, trouble: troubleText(error, troubles) });
-				if (error instanceof Refused) await refused();
+				if (error instanceof Refused && isWalks) await refused();
 			}
 		},
 	};
@@ -239,17 +250,6 @@ function walkOn(held: HeldScene, { ask, storage, clock }: StoreParts): WalkOn {
 	};
 	const show = showing(held, { ask, fetch, drop, put, look });
 	return { fetch, keep, put, show, look };
-}
-
-/** A verdict that a repair has confirmed is counted once, and no longer counted when it is taken back. @returns null where nothing changes */
-function withCount({ walk, view, learnt }: FinderScene): Pick<FinderScene, 'learnt' | 'walk'> | null {
-	const faults = countable(view?.verdict ?? null);
-	if (!walk || faults.length > 0 === walk.counted.length > 0) return null;
-	const seen = faults.map((fault) => ({ fault, place: '' }));
-	return {
-		learnt: seen.length > 0 ? learn(learnt, seen) : unlearn(learnt, walk.counted),
-		walk: { ...walk, counted: faults },
-	};
 }
 
 /** What asks for the screen that comes next: the fixtures of a rig, complaints of one, or the walk. */

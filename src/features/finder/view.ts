@@ -184,8 +184,11 @@ export interface Asks {
 			readonly damaged: readonly ('walk' | 'counts')[];
 		};
 	};
-	/** Text from a file, from a clipboard, or the fragment of a link to a bench. */
-	readonly read: { readonly asks: { readonly text: string }; readonly gives: RigChoice };
+	/** Text from a file, from a clipboard, or the fragment of a link to a bench; or a walk that was handed on, as a link. */
+	readonly read: {
+		readonly asks: { readonly text: string };
+		readonly gives: { readonly rig: RigChoice } | { readonly handed: FinderRecord };
+	};
 	readonly lay: { readonly asks: { readonly rig: RigChoice }; readonly gives: LaidView };
 	readonly complaints: {
 		readonly asks: { readonly rig: RigChoice; readonly fixture: string };

@@ -1,0 +1,43 @@
+import type { JSX } from 'preact';
+import { useEffect, useId, useState } from 'preact/hooks';
+import { handOnWords } from '#words/finder/index.ts';
+import { Button, Live } from '../../ui/index.ts';
+import { walkLink } from './handOn.ts';
+import type { FinderRecord } from './walk.ts';
+
+/** The walk as a link, for whoever goes on with it. Made anew with each step. */
+export function HandOn({ allows, walk }: FinderRecord): JSX.Element {
+	const field = useId();
+	const [link, set] = useState('');
+	const [said, say] = useState({ words: '', turn: 0 });
+	useEffect(() => {
+		let isLast = true;
+		walkLink({ allows, walk }).then((fragment) => {
+			if (isLast) set(`${location.origin}${location.pathname}${fragment}`);
+		});
+		return () => {
+			isLast = false;
+		};
+	}, [allows, walk]);
+	const tell = (words: string) => say(({ turn }) => ({ words, turn: turn + 1 }));
+	return (
+		<div class="field">
+			<label for={field}>{handOnWords.label}</label>
+			<textarea id={field} data-link rows={2} readOnly spellcheck={false} value={link} />
+			<p class="hint">{handOnWords.says}</p>
+			<Button
+				data-way="hand-on"
+				onClick={() =>
+					navigator.clipboard.writeText(link).then(
+						() => tell(handOnWords.copied),
+						() => tell(handOnWords.copyFailed),
+					)
+				}
+			>
+				{handOnWords.copy}
+			</Button>
+			<p aria-hidden="true">{said.words}</p>
+			<Live text={said.words} turn={said.turn} />
+		</div>
+	);
+}

@@ -1,0 +1,77 @@
+import { expect, test } from 'vitest';
+import { errors } from '#words/errors/index.ts';
+import { bundledRig } from '../../../../shared/sheet/index.ts';
+import { walkLink } from '../../../../src/features/finder/handOn.ts';
+import type { FinderStore } from '../../../../src/features/finder/store.ts';
+import { asidesIn } from '../../../../src/storage/index.ts';
+import { memory } from '../../storage/memory.ts';
+import { storeOn } from './parts.ts';
+
+const SITE = 'https://example.org/finder/';
+
+async function begun(store: FinderStore, isOwn = false): Promise<void> {
+	await store.open();
+	if (isOwn) await store.read(JSON.stringify(bundledRig('four-in-line')));
+	else await store.choose({ kind: 'bundled', id: 'four-in-line' });
+	await store.pickFixture('wash-3');
+	await store.pickComplaint('dark');
+	await store.allow({ without: ['spare-fixture'], showRunning: false, alone: true });
+}
+
+const linkOf = async ({ scene: { allows, walk } }: FinderStore): Promise<string> =>
+	`${SITE}${await walkLink({ allows, walk })}`;
+
+test.each([false, true])(
+	'a walk handed on stands on the other device where it stood, at each step; own sheet: %s',
+	async (isOwn) => {
+		const first = storeOn().store;
+		await begun(first, isOwn);
+		for (let step = 0; step < 3; step++) {
+			const other = storeOn().store;
+			await other.open();
+			await other.read(await linkOf(first));
+			expect(other.scene.trouble).toBeNull();
+			expect(other.scene.view).toEqual(first.scene.view);
+			expect(other.scene.allows).toEqual(first.scene.allows);
+			const check = first.scene.view?.check;
+			if (!check) throw new Error('this walk was to be longer');
+			if (step === 1) await first.setAside(check.id, 'unsure');
+			else await first.answer(check.id, check.answers[0]?.id ?? '');
+		}
+	},
+);
+
+test('the walk that stood there is set aside whole, and the plan it came from stays behind', async () => {
+	const giver = storeOn().store;
+	await begun(giver);
+	const { allows, walk } = giver.scene;
+	const device = memory();
+	const { store } = storeOn(device);
+	await store.open();
+	await store.choose({ kind: 'bundled', id: 'one-wash' });
+	await store.read(
+		`${SITE}${await walkLink({ allows, walk: walk && { ...walk, plan: 'abc', counted: ['cable-out'] } })}`,
+	);
+	expect(store.scene.walk).toMatchObject({ rig: { id: 'four-in-line' }, fixture: 'wash-3', counted: [] });
+	expect(store.scene.walk).not.toHaveProperty('plan');
+	const [aside, ...rest] = asidesIn(device.store);
+	expect(rest).toEqual([]);
+	expect(aside).toMatchObject({ why: 'link' });
+	expect(aside?.text).toContain('one-wash');
+});
+
+test('a link that is cut short, or newer, is told, and the walk that stands here stays', async () => {
+	const { store } = storeOn();
+	await begun(store);
+	const link = await linkOf(store);
+	const { walk } = store.scene;
+	for (const [text, says] of [
+		[link.slice(0, -20), errors['link.damaged']],
+		[link.replace('#walk=3.', '#walk=9.'), errors['link.version']],
+		[`${SITE}#walk=3.`, errors['link.damaged']],
+	] as const) {
+		await store.read(text);
+		expect(store.scene.trouble).toBe(says);
+		expect(store.scene.walk).toEqual(walk);
+	}
+});
