@@ -228,6 +228,8 @@ export interface PanelAtRest {
 	readonly lines: readonly string[];
 	/** Ten switches, true for up; null for a panel with keys. */
 	readonly up: readonly boolean[] | null;
+	/** Whether it would look otherwise at another start address: only then is that read off it as it stands. */
+	readonly tellsAddress: boolean;
 }
 
 /** Long enough for data to have come and a display to have gone back to what it shows at rest, ms. */
@@ -235,6 +237,15 @@ const AT_REST_MS = 1500;
 
 /** Read off the simulated panel, with the desk on its line. @throws RangeError for a row without a profile */
 export function panelAtRest(plan: Plan, row: PlanRow): PanelAtRest {
+	const [own, other] = [row.address, row.address > 1 ? row.address - 1 : 2].map((address) =>
+		faceAtRest(plan, { ...row, address }),
+	) as [Face, Face];
+	return { ...own, tellsAddress: JSON.stringify(own) !== JSON.stringify(other) };
+}
+
+type Face = Omit<PanelAtRest, 'tellsAddress'>;
+
+function faceAtRest(plan: Plan, row: PlanRow): Face {
 	const profile = profileOf(plan, row.profile);
 	if (!profile) throw new RangeError(`no profile '${row.profile}'`);
 	const rig = openUnharmed(planSheet({ ...plan, rows: [row] }));

@@ -17,6 +17,8 @@ export const checkWords = {
 	address: 'start address',
 	shows: (lines: string) => `Its display shows: ${lines}`,
 	standIn: 'The panel here is a stand-in: look for the mode and the start address on the real one.',
+	silent:
+		'As it stands it doesn’t tell its start address. Step to that in its menu, and come back out with nothing stored. In a show ask first: some panels act as you step.',
 	overhead: 'Overhead: read it from the floor if you can. It stays up. What can’t be read is left for later.',
 	same: 'As it says',
 	other: 'Something else',

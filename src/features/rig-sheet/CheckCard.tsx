@@ -64,6 +64,7 @@ export function CheckCard({ plan, row, metres, takesFocus, ask, onSaw, onLater }
 			) : (
 				panel && panel.lines.length > 0 && <p>{words.shows(panel.lines.join(' / '))}</p>
 			)}
+			{profile && panelFrom(profile) === 'known' && panel && !panel.tellsAddress && <p>{words.silent}</p>}
 			{types ? (
 				<Other {...{ plan, row, onSaw }} onBack={() => type(false)} />
 			) : (

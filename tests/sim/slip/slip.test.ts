@@ -5,7 +5,7 @@ import { BUNDLED, bundledProfile } from '../../../shared/profile/index.ts';
 import { fewestPresses, HAND } from '../../../sim/drill/index.ts';
 import { displayOf, type PanelDisplay } from '../../../sim/fixture/index.ts';
 import { openRig, type Rig } from '../../../sim/rig/index.ts';
-import { type SlipStep, slipFor, slipTask } from '../../../sim/slip/index.ts';
+import { panelAtRest, type SlipStep, slipFor, slipTask } from '../../../sim/slip/index.ts';
 import { runs } from '../../runs.ts';
 import { nameOf, plans } from '../../shared/plan/plans.ts';
 
@@ -131,5 +131,30 @@ describe('a prep slip', () => {
 		const two = [{ profile: 'thimble-4' }, { profile: 'thimble-4' }];
 		const led = withRows({ ...emptyPlan('Led'), source: 'leader' }, two, nameOf);
 		expect(led.rows.map((row) => slipFor(led, row)?.cannot)).toEqual([['work'], ['work']]);
+	});
+});
+
+describe('a panel at rest', () => {
+	const plan = packed(
+		withRows(
+			emptyPlan('p'),
+			BUNDLED.map(({ id }) => ({ profile: id, universe: 1, address: 37 })),
+			nameOf,
+		),
+	).plan;
+	const rowOf = (profile: string): PlanRow => {
+		const row = plan.rows.find((each) => each.profile === profile);
+		if (!row) throw new Error(profile);
+		return row;
+	};
+
+	test.each(BUNDLED.map(({ id }) => id))('%s tells its start address only where that can be read off it', (id) => {
+		const { lines, up, tellsAddress } = panelAtRest(plan, rowOf(id));
+		const isThere = lines.some((line) => Number(/\d+/.exec(line)?.[0]) === rowOf(id).address);
+		expect({ lines, tellsAddress }).toEqual({ lines, tellsAddress: up !== null || isThere });
+	});
+
+	test('and the four-character one that rests on its source tells none', () => {
+		expect(panelAtRest(plan, rowOf('tallow-6'))).toMatchObject({ up: null, tellsAddress: false });
 	});
 });
