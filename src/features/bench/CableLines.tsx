@@ -1,16 +1,15 @@
 import type { JSX, RefObject } from 'preact';
 import { useLayoutEffect, useState } from 'preact/hooks';
 import type { Port } from '../../../shared/sheet/index.ts';
-import { cableLines, carriedBy, type PagePoint } from './cableLines.ts';
+import { cableLines, carriedIn, type PagePoint } from './cableLines.ts';
 import { useSeen } from './view.ts';
 
 /** Cables drawn between the sockets of a box; the list of cables tells the same in words. */
 export function CableLines({ box }: { box: RefObject<HTMLElement> }): JSX.Element {
 	const [sheet, cables, hand, told] = useSeen(({ store, hand, why }) => {
 		const { sheet, gear } = store.rig;
-		const lampOf = (id: string) => (gear.units.has(id) ? store.look(id).lamps.data : undefined);
 		// where the rig is not to give anything away, a cable is a cable
-		const told = why ? gear.cables.map((cable) => carriedBy(cable, lampOf) ?? '') : [];
+		const told = why ? carriedIn(gear, (id) => store.look(id).lamps.data) : [];
 		return [sheet, gear.cables, hand, told.join()];
 	});
 	const carried = told.split(',');

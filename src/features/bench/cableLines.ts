@@ -1,5 +1,6 @@
 import type { Port, SheetCable } from '../../../shared/sheet/index.ts';
-import type { Sight } from '../../../sim/rig/index.ts';
+import { driveOf } from '../../../sim/fixture/index.ts';
+import type { Rig, Sight } from '../../../sim/rig/index.ts';
 
 export interface PagePoint {
 	readonly x: number;
@@ -45,25 +46,45 @@ export function cableLines(cables: readonly SheetCable[], spots: ReadonlyMap<Por
 	});
 }
 
-/** What goes through a cable, by the data indicators of the fixtures at its ends; null where they don't say. */
+/** What goes through a cable, by the data indicators of the fixtures at its ends. */
 export type Carried = 'steady' | 'flickering' | 'none' | 'stops';
 
 /**
  * What goes through each cable, as who walks the row sees it: the fixture it leads to shows data, or waits for it. It `stops` where
- * what it comes from has data, or gives it. What has no indicator, or is switched off, says nothing.
- * @param lampOf what the data indicator of a fixture does; undefined for what is no fixture
+ * what it comes from has data, or gives it. What has no indicator, or is switched off, says nothing: null.
+ * @param lampOf what the data indicator of a fixture does
  */
-export function carriedBy(
-	{ from, to }: Pick<SheetCable, 'from' | 'to'>,
-	lampOf: (fixture: string) => Sight['lamps']['data'] | undefined,
-): Carried | null {
-	const [into, outOf] = isInput(to) ? [to, from] : isInput(from) ? [from, to] : [null, null];
-	if (into === null || outOf === null) return null;
-	const there = lampOf(ownerOf(into));
-	if (there === undefined || there === 'out') return null;
-	if (there !== 'blinking') return there;
-	const before = lampOf(ownerOf(outOf));
-	return before === 'blinking' || before === 'out' ? 'none' : 'stops';
+export function carriedIn(
+	{ cables, boxes, desk, units }: Pick<Rig['gear'], 'cables' | 'boxes' | 'desk' | 'units'>,
+	lampOf: (fixture: string) => Sight['lamps']['data'],
+): (Carried | null)[] {
+	/** Whether data comes out of a socket. @param past boxes that were asked on the way: a ring of them gives none */
+	const gives = (port: Port, past: readonly string[] = []): boolean => {
+		const [owner = '', socket] = port.split(':');
+		const unit = units.get(owner);
+		if (unit) return HAS.includes(lampOf(owner)) || driveOf(unit.state) === 'leading';
+		const box = boxes.find(({ id }) => id === owner);
+		if (!box) return desk?.outputs.some(({ id, on }) => id === socket && on) ?? false;
+		if (!box.on || past.includes(owner)) return false;
+		const fed = cables.map(endsOf).find((ends) => ends?.into === `${owner}:in`);
+		return fed !== undefined && fed !== null && gives(fed.outOf, [...past, owner]);
+	};
+	return cables.map((cable) => {
+		const ends = endsOf(cable);
+		const fixture = ends && ownerOf(ends.into);
+		if (!ends || fixture === null || !units.has(fixture)) return null;
+		const lamp = lampOf(fixture);
+		if (lamp === 'out') return null;
+		return lamp !== 'blinking' ? lamp : gives(ends.outOf) ? 'stops' : 'none';
+	});
+}
+
+const HAS: readonly Sight['lamps']['data'][] = ['steady', 'flickering'];
+
+/** The input a cable leads to, and what it comes from; null where it hangs loose, or joins what does not go together. */
+function endsOf({ from, to }: SheetCable): { readonly into: Port; readonly outOf: Port } | null {
+	if (from === null || to === null) return null;
+	return isInput(to) ? { into: to, outOf: from } : isInput(from) ? { into: from, outOf: to } : null;
 }
 
 const isInput = (port: Port | null): port is Port => port?.endsWith(':in') ?? false;

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { readSheet } from '../../../../shared/sheet/index.ts';
 import { openRig, type Rig } from '../../../../sim/rig/index.ts';
 import { repairEvents, targetKey, targetOf } from '../../../../src/features/bench/breaker.ts';
-import { cableLines, carriedBy } from '../../../../src/features/bench/cableLines.ts';
+import { cableLines, carriedIn } from '../../../../src/features/bench/cableLines.ts';
 import { changesBetween } from '../../../../src/features/bench/changes.ts';
 import {
 	briefLight,
@@ -116,6 +116,24 @@ describe('what changed, in words', () => {
 	});
 });
 
+/** A desk, a splitter, and a light on each of its outputs. */
+function splitSheet() {
+	const { fixtures, desk } = presetSheet('four');
+	const cable = (id: string, from: string, to: string) => ({ id, kind: 'data', length: 5, from, to });
+	return readSheet({
+		version: 1,
+		name: 'Split',
+		fixtures: fixtures.slice(0, 2),
+		desk: desk && { ...desk, patch: [] },
+		splitters: [{ id: 'split', name: 'Split', outputs: 2 }],
+		cables: [
+			cable('c-1', 'desk:a', 'split:in'),
+			cable('c-2', 'split:1', 'wash-1:in'),
+			cable('c-3', 'split:2', 'wash-2:in'),
+		],
+	});
+}
+
 describe('cables as drawn', () => {
 	const spots = new Map([
 		['desk:a', { x: 10, y: 50 }],
@@ -139,10 +157,7 @@ describe('cables as drawn', () => {
 		expect(cableLines([cable], below)[0]?.turn).toBe(90);
 	});
 
-	const carried = (rig: Rig) =>
-		rig.gear.cables.map((cable) =>
-			carriedBy(cable, (id) => (rig.gear.units.has(id) ? rig.look(id).lamps.data : undefined)),
-		);
+	const carried = (rig: Rig) => carriedIn(rig.gear, (id) => rig.look(id).lamps.data);
 	/** As long as any fixture holds out without data. */
 	const LONG = 10_000;
 
@@ -164,6 +179,34 @@ describe('cables as drawn', () => {
 		rig.send({ type: 'cable.unplug', cable: 'cable-2', end: 'to' });
 		rig.wait(LONG);
 		expect(carried(rig)).toEqual(['steady', null, 'none', 'none']);
+	});
+
+	it('don’t stop at an output that sends nothing, nor at a splitter that is off: none comes out of those', () => {
+		const rig = openRig(presetSheet('four'));
+		rig.wait(LONG);
+		rig.send({ type: 'desk.output', output: 'a', on: false });
+		rig.wait(LONG);
+		expect(carried(rig)).toEqual(['none', 'none', 'none', 'none']);
+		const split = openRig(splitSheet());
+		split.wait(LONG);
+		expect(carried(split)).toEqual([null, 'steady', 'steady']);
+		split.send({ type: 'box.switch', box: 'split', on: false });
+		split.wait(LONG);
+		expect(carried(split)).toEqual([null, 'none', 'none']);
+		split.send({ type: 'box.switch', box: 'split', on: true });
+		split.send({ type: 'cable.become', cable: 'c-2', change: { plus: 'open', minus: 'open' } });
+		split.wait(LONG);
+		expect(carried(split)).toEqual([null, 'stops', 'steady']);
+	});
+
+	it('stop between a leader that sends and the first that waits', () => {
+		const rig = openRig(presetSheet('leader'));
+		rig.wait(LONG);
+		expect(carried(rig)[0]).toBe('steady');
+		const [first] = rig.gear.cables;
+		rig.send({ type: 'cable.become', cable: first?.id ?? '', change: { plus: 'open', minus: 'open' } });
+		rig.wait(LONG);
+		expect(carried(rig)[0]).toBe('stops');
 	});
 
 	it('say nothing of a fixture that is off, nor of what has no data to want', () => {
