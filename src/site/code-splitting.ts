@@ -36,7 +36,10 @@ const codeSplitting: Exclude<Rolldown.OutputOptions['codeSplitting'], boolean | 
 			tags: ['$initial'],
 			test: /\/src\/features\/(drills|progress)\/(?!taskAtWork)|\/content\/[\w-]+\/drills\/(doing|progress)|\/sim\/drill\/types\.ts/,
 		},
-		{ name: 'plan', tags: ['$initial'], test: /\/src\/features\/rig-sheet\// },
+		// but what other pages offer of a rig, which comes with those
+		{ name: 'plan', tags: ['$initial'], test: /\/src\/features\/rig-sheet\/(?!RigPractise|lazily)/ },
+		{ name: 'planning', tags: ['$initial'], test: /\/shared\/plan\// },
+		{ name: 'offers', test: /\/src\/features\/rig-sheet\/(RigPractise|lazily)/ },
 		// what the desk takes besides, which a wide bench opens with: small, and shared with other tools
 		{
 			name: 'desk',

@@ -105,9 +105,12 @@ test('ten times the lessons and a script for each of 200 fixtures make a first v
 	}
 });
 
-test('what is kept at once and later is all that a page may ask for, each once', () => {
-	const { first, later } = siteFiles(built);
-	const all = [...first, ...later];
+test('what is kept at once, later and once asked for is all that a page may ask for, each once', () => {
+	const { first, later, asked } = siteFiles(built);
+	const all = [...first, ...later, ...asked];
+	// the reader of PDF files and its worker, and nothing a first visit could need
+	expect(asked).toHaveLength(2);
+	for (const file of asked) expect(file).toMatch(/^_astro\/pdf/);
 	expect(new Set(all).size).toBe(all.length);
 	const notes = ['sw.js', 'kept.json', 'built.json', 'headers.txt', 'robots.txt'];
 	const there = (

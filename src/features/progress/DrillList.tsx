@@ -3,6 +3,7 @@ import { useEffect, useState } from 'preact/hooks';
 import { drillWords, levels, progressWords } from '#words/drills/index.ts';
 import { DEVICE, Trouble } from '../../storage/index.ts';
 import { Button, Live, Title } from '../../ui/index.ts';
+import { RigPractise } from '../rig-sheet/index.ts';
 import { DrillKeeping } from './DrillKeeping.tsx';
 import { asideText, type OpenedProgress, openProgress } from './keep.ts';
 import { FIRM, type KindRecord, minutesText, NO_PROGRESS, suggestNext } from './result.ts';
@@ -32,6 +33,7 @@ export function DrillList({ kinds }: { kinds: readonly ListedKind[] }): JSX.Elem
 					onDone={() => open({ ...opened, damaged: null })}
 				/>
 			)}
+			<RigPractise />
 			<Next kinds={kinds} progress={opened?.progress ?? null} />
 			{(['easy', 'middle', 'hard'] as const).map((level) => (
 				<section key={level} class="drills-level" aria-labelledby={`level-${level}`}>
