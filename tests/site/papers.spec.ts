@@ -437,8 +437,9 @@ test('a plain paper keeps to its weight on the learner’s page; the rig comes o
 	const rig = await weigh(recipeOf({ kinds: ['frame-look', 'percent-of-value'] }));
 	console.log(`a plain paper sat: script ${plain.toFixed(1)} kB, worker and all; with the rig ${rig.toFixed(1)} kB`);
 	// 117.2 with the one worker and what words an error, 132.8 with sixteen more kinds of question, 136.2 with one's own fixtures,
-	// 137.1 with what asks for charts that nobody has seen, 139.7 with panels as their crews wrote them down and the faults of boxes
-	expect(plain).toBeLessThanOrEqual(140);
+	// 137.1 with what asks for charts that nobody has seen, 139.7 with panels as their crews wrote them down and the faults of boxes,
+	// 140.5 with what says so of PDF and rig files
+	expect(plain).toBeLessThanOrEqual(141);
 	expect(rig).toBeGreaterThan(plain);
 	expect(rig).toBeLessThanOrEqual(260);
 });
@@ -483,5 +484,6 @@ test('the trainer’s page comes light, and what sets and reads with the first p
 		`papers ${atRest.toFixed(1)} kB of script, ${set.toFixed(1)} with a paper set, ${total().toFixed(1)} with a class`,
 	);
 	expect(atRest).toBeLessThanOrEqual(45);
-	expect(total()).toBeLessThanOrEqual(300);
+	// 302.2 with the chooser that first-check questions were set by, beside today's
+	expect(total()).toBeLessThanOrEqual(303);
 });
