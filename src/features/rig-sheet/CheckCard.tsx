@@ -51,7 +51,7 @@ export function CheckCard({ plan, row, metres, takesFocus, ask, onSaw, onLater }
 			<p>
 				{profile?.name ?? row.profile} · {words.at(place.x, place.overhead)}
 			</p>
-			{place.overhead && <p>{words.overhead}</p>}
+			<p>{place.overhead ? words.overhead : words.lookOnly}</p>
 			<p class="check-says">
 				<span>{words.says}</span>
 				<strong>{threeDigits(address)}</strong>
@@ -64,7 +64,9 @@ export function CheckCard({ plan, row, metres, takesFocus, ask, onSaw, onLater }
 			) : (
 				panel && panel.lines.length > 0 && <p>{words.shows(panel.lines.join(' / '))}</p>
 			)}
-			{profile && panelFrom(profile) === 'known' && panel && !panel.tellsAddress && <p>{words.silent}</p>}
+			{profile && panelFrom(profile) === 'known' && panel && !panel.tellsAddress && (
+				<p>{place.overhead ? words.silentUp : words.silent}</p>
+			)}
 			{types ? (
 				<Other {...{ plan, row, onSaw }} onBack={() => type(false)} />
 			) : (

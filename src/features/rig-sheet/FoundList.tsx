@@ -1,10 +1,12 @@
 import type { JSX } from 'preact';
 import { useEffect, useMemo, useState } from 'preact/hooks';
-import { checkWords as words } from '#words/plan/index.ts';
+import { cautions, siteFirst } from '#words/cautions/index.ts';
+import { slipWords, checkWords as words } from '#words/plan/index.ts';
 import { foundOff, isOff, type Plan, type PlanRow, profileOf } from '../../../shared/plan/index.ts';
+import { panelFrom } from '../../../shared/profile/index.ts';
 import type { Slip } from '../../../sim/slip/index.ts';
 import type { AskRoute } from '../../engine/index.ts';
-import { Button, Notice } from '../../ui/index.ts';
+import { Button, CautionLine, Notice } from '../../ui/index.ts';
 import { foundText } from './checkView.ts';
 import { stepText } from './SlipBlock.tsx';
 
@@ -73,16 +75,30 @@ export function FoundList({ plan, ask, onRight, onAgain }: Props): JSX.Element {
 	);
 }
 
+/** What presses at a real light may do to who is there. */
+const SHOWN_FIRST = ['live-show', 'flashing'] as const;
+
 function Right({ plan, row, slip }: { plan: Plan; row: PlanRow; slip: Slip | null | undefined }): JSX.Element {
 	if (slip === undefined) return <p class="coming">{words.working}</p>;
 	if (slip === null || slip.steps.length === 0) return <Notice kind="wrong">{words.noWay}</Notice>;
-	const panel = profileOf(plan, row.profile)?.panel;
+	if (row.place.overhead) return <Notice kind="wrong">{words.hangs}</Notice>;
+	const profile = profileOf(plan, row.profile);
+	const panelIs = profile ? panelFrom(profile) : 'known';
 	return (
 		<details open>
 			<summary>{words.presses(slip.presses)}</summary>
+			{panelIs !== 'known' && (
+				<p>
+					<strong>{slipWords.panelFrom[panelIs]}</strong>
+				</p>
+			)}
+			<p>{words.before}</p>
+			{SHOWN_FIRST.map((id) => (
+				<CautionLine key={id} caution={cautions[id]} siteFirst={siteFirst} />
+			))}
 			<ol>
 				{slip.steps.map((step, i) => (
-					<li key={i}>{stepText(step, panel)}</li>
+					<li key={i}>{stepText(step, profile?.panel)}</li>
 				))}
 			</ol>
 		</details>
