@@ -49,8 +49,8 @@ export const checkWords = {
 			: `It answers to channels ${from} to ${to} of universe ${universe}.`,
 	runsOut: 'Its last channels are past 512: no desk reaches those.',
 	own: {
-		all: 'All its own channels on the desk reach it, and do other things there.',
-		some: 'Only some of its own channels on the desk reach it, and do other things there.',
+		all: 'All its own channels on the desk reach it.',
+		some: 'Only some of its own channels on the desk reach it.',
 		none: 'Its own channels on the desk don’t reach it.',
 	},
 	movedBy: (names: readonly string[]) => `It moves when ${locale.list(names)} is brought up.`,

@@ -49,6 +49,7 @@ export const manualWords = {
 export const manualTroubles = {
 	'too-large':
 		'This file is larger than 64 MB. Save only the pages with the chart as a PDF of their own, and open that.',
+	unreadable: 'This file can’t be read. Save a copy on this device and open that. Or type the chart, or paste it.',
 	'not-pdf': 'This isn’t a PDF. Pick the manual’s PDF file, or type the chart.',
 	locked:
 		'This PDF needs a password. Open it where you can, save it with no password, and open that. Or type the chart.',

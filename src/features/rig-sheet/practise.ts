@@ -7,12 +7,12 @@ export const MOST_PRACTISED = 24;
 export const practised = (plan: Plan): Plan =>
 	plan.rows.length <= MOST_PRACTISED ? plan : { ...plan, rows: alongRoom(plan.rows).slice(0, MOST_PRACTISED) };
 
-/** Whether a panel of it can be set wrong and put right: behind a leader only one that can be told to follow, and to play by itself. */
+/** Whether a panel of the part practised on can be set wrong and put right: behind a leader only one that can be told to follow, and to play by itself. */
 export function hasPanelTasks(plan: Plan): boolean {
-	const { source, rows } = plan;
-	if (source === 'desk') return rows.length > 0;
-	return rows.some((row) => {
-		const profile = row === leaderOf(plan) ? null : profileOf(plan, row.profile);
+	const part = practised(plan);
+	if (part.source === 'desk') return part.rows.length > 0;
+	return part.rows.some((row) => {
+		const profile = row === leaderOf(part) ? null : profileOf(plan, row.profile);
 		const can = (work: 'follow' | 'held' | 'programme'): boolean => profile !== null && canSet(profile, 'work', work);
 		return can('follow') && (can('held') || can('programme'));
 	});

@@ -4,11 +4,12 @@ import { manualTroubles, manualWords as words } from '#words/stock/index.ts';
 import { MOST_CHARACTERS, type PageText, readPage } from '../../../../shared/stock/index.ts';
 import { Button, Live, Notice } from '../../../ui/index.ts';
 import { type Box, WHOLE } from './box.ts';
+import { bytesOf } from './bytes.ts';
 import { FoundOnPage } from './FoundOnPage.tsx';
 import { itemsIn, textState } from './items.ts';
 import { PagePicture } from './PagePicture.tsx';
 import { PageTurner } from './PageTurner.tsx';
-import { type ManualPage, ManualTrouble, MOST_BYTES, type Manual as OpenManual, openManual } from './pdf.ts';
+import { type ManualPage, ManualTrouble, type Manual as OpenManual, openManual } from './pdf.ts';
 
 interface Props {
 	file: File;
@@ -125,9 +126,4 @@ export default function Manual({ file, used, onUse }: Props): JSX.Element {
 			)}
 		</div>
 	);
-}
-
-async function bytesOf(file: File): Promise<Uint8Array> {
-	if (file.size > MOST_BYTES) throw new ManualTrouble('too-large');
-	return new Uint8Array(await file.arrayBuffer());
 }

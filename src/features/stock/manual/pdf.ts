@@ -10,6 +10,7 @@ import { type PageItems, pageItems } from './items.ts';
 /** Why a manual, or a page of it, cannot be shown. Words for each are in `content/en/stock/manual.ts`. */
 export type ManualTroubleCode =
 	| 'too-large'
+	| 'unreadable'
 	| 'not-pdf'
 	| 'locked'
 	| 'damaged'

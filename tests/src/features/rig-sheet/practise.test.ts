@@ -1,13 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { packed, planSheet } from '../../../../shared/plan/index.ts';
+import { emptyPlan, packed, planSheet, withRows } from '../../../../shared/plan/index.ts';
+import { BUNDLED } from '../../../../shared/profile/index.ts';
 import { rigTask } from '../../../../sim/drill/index.ts';
 import { sheetFor } from '../../../../src/features/hidden-faults/rigs.ts';
 import { readDrillLink } from '../../../../src/features/hidden-faults/view.ts';
 import { readRigTaskLink, rigTaskLink } from '../../../../src/features/own-drills/link.ts';
 import { faultAddress, hasPanelTasks, practised, taskAddress } from '../../../../src/features/rig-sheet/practise.ts';
 import { runs } from '../../../runs.ts';
-import { plans } from '../../../shared/plan/plans.ts';
+import { nameOf, plans } from '../../../shared/plan/plans.ts';
 
 describe('practice on a rig of the crew’s own', () => {
 	it('is offered at its panels exactly where something can be asked of them', () => {
@@ -18,6 +19,25 @@ describe('practice on a rig of the crew’s own', () => {
 			}),
 			{ numRuns: runs(40) },
 		);
+	});
+
+	// symptom: a task was offered that could not be made. cause: a panel past the 24 practised on was asked
+	it('is not offered for panels past the part practised on', () => {
+		fc.assert(
+			fc.property(fc.array(plans, { minLength: 8, maxLength: 8 }), (drawn) => {
+				const rows = drawn.flatMap((each, i) => each.rows.map((row) => ({ ...row, id: `${row.id}-${i}` })));
+				const plan = { ...emptyPlan('Many'), source: 'leader' as const, rows };
+				expect(hasPanelTasks(plan)).toBe(hasPanelTasks(practised(plan)));
+			}),
+			{ numRuns: runs(20) },
+		);
+		const leads = (profile: string): boolean =>
+			hasPanelTasks({ ...withRows(emptyPlan('Two'), [{ profile }, { profile }], nameOf), source: 'leader' });
+		const [can, not] = [true, false].map((it) => BUNDLED.find(({ id }) => leads(id) === it)?.id ?? '');
+		const rows = [...Array.from({ length: 24 }, () => ({ profile: not as string })), { profile: can as string }];
+		const plan = { ...withRows(emptyPlan('Long'), rows, nameOf), source: 'leader' as const };
+		expect(plan.rows.length).toBe(25);
+		expect(hasPanelTasks(plan)).toBe(false);
 	});
 
 	it('goes by links that bring the rig whole: names, places, patch and panels', async () => {

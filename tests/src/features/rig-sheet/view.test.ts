@@ -1,7 +1,7 @@
 import { h } from 'preact';
 import { renderToString } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
-import { slipWords } from '#words/plan/index.ts';
+import { checkWords, slipWords } from '#words/plan/index.ts';
 import { stockNames } from '#words/stock/index.ts';
 import {
 	askedOf,
@@ -202,4 +202,9 @@ describe('prep slips as the worker makes them', () => {
 		const [two] = await routes.slips({ plan: withRow(asShown, wash.id, { address: 12 }), from: 'shown' });
 		expect(two?.steps.find((step) => step.do === 'tap' && step.key === 'up')).toMatchObject({ times: 2 });
 	});
+});
+
+// symptom: a light that does as the desk means was said to do other things. cause: the words claimed what nothing worked out
+it('tells of channels that reach a light otherwise set only that they reach it', () => {
+	for (const own of ['all', 'some', 'none'] as const) expect(checkWords.own[own]).toMatch(/reach it\.$/);
 });

@@ -3,6 +3,7 @@ import { getDocument, VerbosityLevel } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { describe, expect, test } from 'vitest';
 import { type PrintedMode, readChart, readPage } from '../../../../shared/stock/index.ts';
 import { afterKey, type Box, boxBetween, WHOLE } from '../../../../src/features/stock/manual/box.ts';
+import { bytesOf } from '../../../../src/features/stock/manual/bytes.ts';
 import { itemsIn, type PageItems, pageItems, textState } from '../../../../src/features/stock/manual/items.ts';
 import { runs } from '../../../runs.ts';
 import { type Layout, laidOut, PLAIN } from '../../../shared/stock/page/lay.ts';
@@ -135,4 +136,11 @@ describe('the box that marks a part of a page', () => {
 		);
 	});
 	test('leaves other keys alone', () => expect(afterKey(WHOLE, 'Tab', false)).toBeNull());
+});
+
+// symptom: a file that stays in a cloud was told as a damaged PDF, to be downloaded again. cause: any failure was taken for one of the PDF
+test('a file that the device doesn’t hand over is told as that, not as damaged', async () => {
+	const cloud = Object.assign(new Blob(['%PDF-1.7']), { arrayBuffer: () => Promise.reject(new Error('not read')) });
+	await expect(bytesOf(cloud)).rejects.toMatchObject({ code: 'unreadable' });
+	expect(await bytesOf(new Blob(['%PDF']))).toEqual(new TextEncoder().encode('%PDF'));
 });
