@@ -73,7 +73,8 @@ export function toPlan(
 			profile: profile.id,
 			mode,
 			...(name === null ? {} : { name }),
-			...(place ? { x: Math.min(ALONG - 2, place.x), y: place.y, overhead: place.y > OVERHEAD_FROM } : {}),
+			// where it isn't known whether one hangs, it is taken to: too much care hurts nobody
+			...(place === null || place === undefined ? { overhead: true } : placeOf(place)),
 			...spots[i],
 		};
 	});
@@ -113,6 +114,19 @@ function asRoomHasIt(plan: Plan): Plan {
 			after === undefined || along.has(row.universe) ? row : { ...row, after },
 		),
 	};
+}
+
+/** How one stands or hangs. What lies below the floor was measured down from where it hangs. */
+const placeOf = ({ x, y, isBelow }: Place): Pick<NewRow, 'x' | 'y' | 'overhead'> =>
+	isBelow
+		? { x: Math.min(ALONG - 2, x), overhead: true }
+		: { x: Math.min(ALONG - 2, x), y, overhead: y > OVERHEAD_FROM };
+
+interface Place {
+	readonly x: number;
+	readonly y: number;
+	/** Whether the file has it below the floor. */
+	readonly isBelow: boolean;
 }
 
 interface Known {
@@ -169,7 +183,7 @@ function countId(left: MvrLeft[]): void {
 }
 
 /** Metres along the wall and above the floor, to the millimetre; null for one with no place. */
-function placesOf(known: readonly Known[], left: MvrLeft[]): ({ readonly x: number; readonly y: number } | null)[] {
+function placesOf(known: readonly Known[], left: MvrLeft[]): (Place | null)[] {
 	const metres = (millimetres: number): number => Math.round(millimetres) / 1000;
 	const far = known.flatMap(({ fixture: { matrix } }) => (matrix ? metres(matrix.o[0]) : []));
 	const least = Math.min(0, ...far);
@@ -195,7 +209,7 @@ function placesOf(known: readonly Known[], left: MvrLeft[]): ({ readonly x: numb
 		const x = held('along', metres(matrix.o[0] - 1000 * least), ALONG);
 		const y = held('height', metres(matrix.o[2]), HIGH);
 		if (y > OVERHEAD_FROM) hung++;
-		return { x, y };
+		return { x, y, isBelow: metres(matrix.o[2]) < 0 };
 	});
 	if (hung > 0) left.push({ path: '', code: 'overhead', facts: { count: hung, metres: OVERHEAD_FROM } });
 	return places;

@@ -68,11 +68,11 @@ export function readScene(text: string): Scene {
 	const count = (what: string): void => void counts.set(what, (counts.get(what) ?? 0) + 1);
 	for (const part of [...root.children, ...(scene?.children ?? [])])
 		if (part.name !== 'Scene' && part.name !== 'Layers') count(`part ${part.name}`);
-	const walk = (node: XmlNode, outer: Matrix): void => {
+	const walk = (node: XmlNode, outer: Placed): void => {
 		for (const list of childrenOf(node, 'ChildList'))
 			for (const child of list.children) {
 				const matrix = matrixOf(child);
-				const place = matrix.matrix ? within(outer, matrix.matrix) : outer;
+				const place = placedIn(outer, matrix);
 				if (child.name === 'Fixture') {
 					if (fixtures.length === PLAN_MOST)
 						throw new InputError('mvr.scene', '', {
@@ -80,7 +80,8 @@ export function readScene(text: string): Scene {
 							count: fixtureCount(root),
 							limit: PLAN_MOST,
 						});
-					fixtures.push(fixtureOf(child, fixtures.length, { ...matrix, ...(matrix.matrix ? { matrix: place } : {}) }));
+					// without one of its own it is nowhere, wherever its group is
+					fixtures.push(fixtureOf(child, fixtures.length, matrix.matrix || place.badMatrix !== null ? place : matrix));
 					for (const part of child.children) if (!READ.has(part.name)) count(`part ${part.name}`);
 					for (const part of childOf(child, 'Addresses')?.children ?? [])
 						if (part.name !== 'Address') count(`part ${part.name}`);
@@ -91,9 +92,18 @@ export function readScene(text: string): Scene {
 			}
 	};
 	const layers = childrenOf(childOf(scene, 'Layers'), 'Layer');
-	for (const layer of layers) walk(layer, matrixOf(layer).matrix ?? AT_ORIGIN);
+	for (const layer of layers) walk(layer, placedIn({ matrix: AT_ORIGIN, badMatrix: null }, matrixOf(layer)));
 	if (fixtures.length === 0) throw new InputError('mvr.scene', '', { trouble: 'no-fixtures' });
 	return { fixtures, left: [...layersLeft(layers.length), ...countsLeft(counts)] };
+}
+
+/** Where a node is within another. What stands in a group whose place can't be read has none either: it may hang. */
+function placedIn(outer: Placed, { matrix, badMatrix }: Placed): Placed {
+	if (outer.matrix === null || badMatrix !== null) return { matrix: null, badMatrix: badMatrix ?? outer.badMatrix };
+	if (matrix === null) return outer;
+	const place = within(outer.matrix, matrix);
+	const isThere = [place.u, place.v, place.w, place.o].flat().every(Number.isFinite);
+	return isThere ? { matrix: place, badMatrix: null } : { matrix: null, badMatrix: JSON.stringify(place.o) };
 }
 
 /** One layer says nothing. */

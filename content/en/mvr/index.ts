@@ -51,9 +51,12 @@ export const mvrLeft = {
 	'name-made': 'Fixture {name} of the file has no name. It gets one here.',
 	'uuid-twice': 'The fixture {name} has the same ID as another. A cable that names it goes to the last one.',
 	turned: 'The fixture {name} is turned. Which way it points isn’t kept.',
-	depth: 'The fixture {name} stands {metres} m to the front or back. Here all stand in one row along the wall.',
-	'no-place': 'The file doesn’t say where the fixture {name} is. It’s put in the row.',
-	unreadable: '{part} of the fixture {name} reads {found}, which it can’t be. It’s put in the row.',
+	depth:
+		'The fixture {name} stands {metres} m to the front or back. Here all stand in one row along the wall, so cables come out too short: measure there, and never pull one tight to reach.',
+	'no-place':
+		'The file doesn’t say where the fixture {name} is. It’s put in the row, and taken as overhead until you say that it stands.',
+	unreadable:
+		'{part} of the fixture {name} reads {found}, which it can’t be. It’s put in the row, and taken as overhead until you say that it stands.',
 	moved:
 		'Some fixtures stand left of where the file starts to measure. The whole rig is moved {metres} m to the right.',
 	'place-cut': [
@@ -62,7 +65,7 @@ export const mvrLeft = {
 			says: 'The fixture {name} is {found} m along the wall. That’s too far here, so it’s put at {metres} m.',
 		},
 		{
-			says: 'The fixture {name} is {found} m above the floor. That can’t be here, so it’s put at {metres} m.',
+			says: 'The fixture {name} is {found} m above the floor. That can’t be here, so it’s put at {metres} m. Below the floor, it’s taken as overhead: look how it hangs.',
 		},
 	],
 	overhead:
@@ -104,7 +107,7 @@ export const mvrLeft = {
 		{ says: 'The cable from the desk to each line isn’t in the file.' },
 	],
 	'place-changed':
-		'Where the fixture {name} hangs and how high it is don’t match. Whoever reads the file goes by the height.',
+		'The fixture {name} hangs or stands otherwise than its height says. Whoever opens the file may take one that hangs as standing: tell them.',
 	'mode-doubled': 'Two modes of the fixture {name} are called {mode}. Whoever reads the file has to ask which.',
 } as const;
 
@@ -131,7 +134,12 @@ export const mvrWords = {
 	assumed: (name: string, n: number) => `${name}: ${counted(n, 'note', 'notes')} on its fixture file`,
 	more: (n: number) => `And ${locale.number(n)} more`,
 	use: (n: number) => `Use ${counted(n, 'fixture', 'fixtures')}`,
-	leftOut: (n: number) => `${counted(n, 'fixture is', 'fixtures are')} left out.`,
+	leftOut: (n: number) =>
+		`${counted(n, 'fixture is', 'fixtures are')} left out. They’re in no sum: not amps, not kilograms, not start addresses.`,
+	stands: (n: number, all: number) =>
+		`${locale.number(n)} of ${locale.number(all)} come in as standing on the floor, by the heights in the file. A height can be wrong, or measured from somewhere else. Does any of them hang, or stand on a stand? Tick Overhead for it before anybody works from this plan.`,
+	circuits:
+		'The file says nothing of circuits: a light with a battery counts as on battery until you name its circuit.',
 	rig: 'Rig from a file',
 	slow: 'That file took over a minute to read, so it was given up. Ask for a smaller one.',
 	broke: 'That file couldn’t be read, and it isn’t clear why. Save it again where it came from, and try once more.',

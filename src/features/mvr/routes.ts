@@ -38,8 +38,24 @@ export interface MvrAnswer {
 	readonly left: readonly MvrNote[];
 }
 
+/** What can hurt somebody comes first: few read to the end of a long list. */
+const FIRST: readonly MvrLeft['code'][] = [
+	'overhead',
+	'no-place',
+	'unreadable',
+	'place-cut',
+	'place-changed',
+	'object-unused',
+	'link-power',
+	'fixture-left',
+	'mode-left',
+];
+const rank = ({ code }: MvrLeft): number => (FIRST.includes(code) ? FIRST.indexOf(code) : FIRST.length);
+
 const worded = (left: readonly MvrLeft[]): MvrNote[] =>
-	left.map((each) => ({ code: each.code, path: each.path, says: mvrLeftText(each) }));
+	left
+		.toSorted((a, b) => rank(a) - rank(b))
+		.map((each) => ({ code: each.code, path: each.path, says: mvrLeftText(each) }));
 
 export const routes = {
 	/**

@@ -88,6 +88,7 @@ export default function FromMvr({ onPlan, onClose }: Props): JSX.Element {
 					{answer.plan.rows.length < answer.fixtures && (
 						<Notice kind="wrong">{words.leftOut(answer.fixtures - answer.plan.rows.length)}</Notice>
 					)}
+					<Standing rows={answer.plan.rows} />
 					<Button
 						look="main"
 						disabled={isBusy || answer.plan.rows.length === 0}
@@ -101,6 +102,17 @@ export default function FromMvr({ onPlan, onClose }: Props): JSX.Element {
 				</>
 			)}
 		</Dialog>
+	);
+}
+
+/** Whether what stands does stand, asked before any of it is used: a file's heights are not to be trusted with somebody's head. */
+function Standing({ rows }: { rows: MvrAnswer['plan']['rows'] }): JSX.Element | null {
+	const standing = rows.filter(({ place }) => !place.overhead).length;
+	return (
+		<Notice kind="wrong">
+			{standing > 0 && <p>{words.stands(standing, rows.length)}</p>}
+			<p>{words.circuits}</p>
+		</Notice>
 	);
 }
 

@@ -97,7 +97,6 @@ describe('a place', () => {
 	it.each([
 		[matrix(250_000, 0, 0), 200, 0, 'place-cut'],
 		[matrix(0, 0, 55_000), 0, 40, 'place-cut'],
-		[matrix(0, 0, -1000), 0, 0, 'place-cut'],
 		[matrix(0, 3000, 0), 0, 0, 'depth'],
 		[matrix(-4000, 0, 0), 0, 0, 'moved'],
 		['<Matrix>{0,1,0}{-1,0,0}{0,0,1}{0,0,0}</Matrix>', 0, 0, 'turned'],
@@ -112,9 +111,30 @@ describe('a place', () => {
 		['<Matrix>{1,0,0}{0,1,0}{0,0,1}</Matrix>', 'unreadable'],
 		['<Matrix>{1,0,0}{0,1,0}{0,0,1}{0,0,NaN}</Matrix>', 'unreadable'],
 		['<Matrix>{1,0,0}{0,1,0}{0,0,1}{1,2}</Matrix>', 'unreadable'],
-	])('of %j is made up, and told', (text, code) => {
-		expect(one(text + address('1')).codes).toEqual([code]);
+	])('of %j is made up and taken as overhead, and told', (text, code) => {
+		const { rows, codes } = one(text + address('1'));
+		expect(codes).toEqual([code]);
+		expect(rows[0]?.place.overhead).toBe(true);
 	});
+
+	it('below the floor was measured down from where it hangs', () => {
+		const { rows, codes } = one(matrix(0, 0, -1000) + address('1'));
+		expect(rows[0]?.place).toMatchObject({ x: 0, overhead: true });
+		expect(codes).toContain('place-cut');
+	});
+
+	it.each(['<Matrix>{1,0,0}{0,1,0}{0,0,1}{0,0,NaN}</Matrix>', '<Matrix>{1,0,0}{0,1,0}{0,0,1}{-1e308,0,0}</Matrix>'])(
+		'in a group at %s is nowhere, and taken as overhead: what stands low in it may hang',
+		(bad) => {
+			const inside = fixture('a', spec + mode + matrix(-1e308, 0, 0) + address('1'));
+			const { rows, codes } = all(`<GroupObject uuid="2">${bad}<ChildList>${inside}</ChildList></GroupObject>`);
+			expect(codes).toContain('unreadable');
+			for (const { place } of rows) {
+				expect(place.overhead).toBe(true);
+				expect(Number.isFinite(place.x)).toBe(true);
+			}
+		},
+	);
 
 	it('within groups and layers adds up, turned where they are', () => {
 		const turned = '<Matrix>{0,1,0}{-1,0,0}{0,0,1}{1000,0,500}</Matrix>';
