@@ -293,7 +293,7 @@ export const checks: Readonly<Record<string, CheckWords>> = {
 		outcomes: {
 			all: 'All the others are right',
 			none: 'Not one of them is right',
-			beyond: 'Right up to this one, then wrong',
+			beyond: 'Wrong from this one on, away from what sends',
 			some: 'Some are right, some are wrong',
 		},
 		spot: 'wall',

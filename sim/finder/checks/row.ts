@@ -17,8 +17,8 @@ function isRight(w: Witness, meant: Witness, fixture: string): boolean {
 }
 
 /**
- * The other lights of a line, looked along at once from the floor: whether all of them are right, none is, only some past the one
- * complained of are wrong, or some here and there.
+ * The other lights of a line, looked along at once from the floor: whether all of them are right, none is, all past the one
+ * complained of are wrong and no other, or some here and there.
  * @param row fixtures of the line from its source on, the one complained of among them
  * @param keyOf as of a check on one fixture
  * @returns none for one that stands alone
@@ -37,7 +37,8 @@ export function rowChecks(
 		const wrong = others.filter((id) => !isRight(w, meant, id));
 		if (wrong.length === 0) return 'all';
 		if (wrong.length === others.length) return 'none';
-		return here > 0 && wrong.every((id) => row.indexOf(id) > here) ? 'beyond' : 'some';
+		const past = row.slice(here + 1);
+		return here > 0 && wrong.length === past.length && wrong.every((id) => past.includes(id)) ? 'beyond' : 'some';
 	};
 	return [
 		check(

@@ -1,5 +1,6 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
+import type { CautionId } from '#words/cautions/index.ts';
 import type { CheckSpot } from '#words/checks/index.ts';
 import { checkWords, needWords, sortWords } from '#words/finder/index.ts';
 import { AnswerSign, Button, Title } from '../../ui/index.ts';
@@ -15,17 +16,29 @@ interface Props {
 	check: CheckView;
 	/** What the finder is at: while it works, nothing can be answered. */
 	stage: Stage | null;
+	/** Cautions told in full on this page: what somebody else read, or was read before the page was opened, is told again. */
+	met: Set<CautionId>;
 }
 
 /**
  * One check: what to do, what it costs, where, and what may be seen. Cautions stand before the answers, and nothing can be answered
  * until they are there; those of mains and of height stand before what to do. What this walk has told in full is a line that opens.
  */
-export function CheckCard({ store, check, stage }: Props): JSX.Element {
+export function CheckCard({ store, check, stage, met }: Props): JSX.Element {
 	const isCautioned = check.cautions.length > 0;
 	const [isTold, tell] = useState(!isCautioned);
 	const busy = stage !== null;
-	const said = <Cautions ids={check.cautions} said={check.said} onShown={() => tell(true)} />;
+	const [folds] = useState(() => check.said.filter((id) => met.has(id)));
+	const said = (
+		<Cautions
+			ids={check.cautions}
+			said={folds}
+			onShown={() => {
+				for (const id of check.cautions) met.add(id);
+				tell(true);
+			}}
+		/>
+	);
 	const isFirst = cautionsFirst(check.cautions);
 	const begins = { 'data-begin': true, tabIndex: -1 };
 	return (

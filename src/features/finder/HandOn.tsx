@@ -5,6 +5,9 @@ import { Button, Live } from '../../ui/index.ts';
 import { walkLink } from './handOn.ts';
 import type { FinderRecord } from './walk.ts';
 
+/** Fails too where the browser has no clipboard to give, as on a page that came unsafely. */
+const copied = async (text: string): Promise<void> => navigator.clipboard.writeText(text);
+
 /** The walk as a link, for whoever goes on with it. Made anew with each step. */
 export function HandOn({ allows, walk }: FinderRecord): JSX.Element {
 	const field = useId();
@@ -12,9 +15,13 @@ export function HandOn({ allows, walk }: FinderRecord): JSX.Element {
 	const [said, say] = useState({ words: '', turn: 0 });
 	useEffect(() => {
 		let isLast = true;
-		walkLink({ allows, walk }).then((fragment) => {
-			if (isLast) set(`${location.origin}${location.pathname}${fragment}`);
-		});
+		walkLink({ allows, walk }).then(
+			(fragment) => {
+				if (isLast) set(`${location.origin}${location.pathname}${fragment}`);
+			},
+			// there is no link to copy then, and the button stays off
+			() => {},
+		);
 		return () => {
 			isLast = false;
 		};
@@ -27,8 +34,9 @@ export function HandOn({ allows, walk }: FinderRecord): JSX.Element {
 			<p class="hint">{handOnWords.says}</p>
 			<Button
 				data-way="hand-on"
+				disabled={link === ''}
 				onClick={() =>
-					navigator.clipboard.writeText(link).then(
+					copied(link).then(
 						() => tell(handOnWords.copied),
 						() => tell(handOnWords.copyFailed),
 					)

@@ -1,5 +1,6 @@
 import type { JSX } from 'preact';
-import { useState } from 'preact/hooks';
+import { useRef, useState } from 'preact/hooks';
+import type { CautionId } from '#words/cautions/index.ts';
 import { finderWords, quickWords, startWords } from '#words/finder/index.ts';
 import { useUnderWay } from '../../site/updates/index.ts';
 import { Button, useAwake } from '../../ui/index.ts';
@@ -20,6 +21,7 @@ const PlanMayBeWrong = later(() => import('./PlanMayBeWrong.tsx'), true);
 /** The walk: one check or the verdict, the suspects beside it, the log under it. */
 export function WalkScreen({ store, scene }: { store: FinderStore; scene: FinderScene }): JSX.Element {
 	const { view, laid, allows, stage, walk } = scene;
+	const met = useRef(new Set<CautionId>());
 	useAwake();
 	useUnderWay(view !== null && !view.verdict, true);
 	return (
@@ -35,7 +37,9 @@ export function WalkScreen({ store, scene }: { store: FinderStore; scene: Finder
 					<span class="walk-top" data-top />
 					<Suspects suspects={view.suspects} isRepaired={view.verdict?.because === 'mended'} turn={scene.turn} />
 					<div class="walk-main">
-						{view.check && <CheckCard key={view.log.length} store={store} check={view.check} stage={stage} />}
+						{view.check && (
+							<CheckCard key={view.log.length} store={store} check={view.check} stage={stage} met={met.current} />
+						)}
 						{view.verdict && (
 							<VerdictCard
 								key={view.log.length}

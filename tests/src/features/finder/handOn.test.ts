@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { errors } from '#words/errors/index.ts';
+import { handOnWords } from '#words/finder/index.ts';
 import { bundledRig } from '../../../../shared/sheet/index.ts';
 import { walkLink } from '../../../../src/features/finder/handOn.ts';
 import type { FinderStore } from '../../../../src/features/finder/store.ts';
@@ -30,7 +31,8 @@ test.each([false, true])(
 			const other = storeOn().store;
 			await other.open();
 			await other.read(await linkOf(first));
-			expect(other.scene.trouble).toBeNull();
+			expect(other.scene.trouble).toBe(handOnWords.arrived);
+			// but who comes new to it has every caution still to read
 			expect(other.scene.view).toEqual(first.scene.view);
 			expect(other.scene.allows).toEqual(first.scene.allows);
 			const check = first.scene.view?.check;
