@@ -5,7 +5,8 @@ export const figureNames = {
 	watts: (of: string) => `Watts on ${of}, all light full`,
 	amperes: (of: string) => `Amps on ${of}`,
 	'breaker-left': (of: string) => `Breaker rating less amps drawn (no permission): ${of}`,
-	'lasting-left': (of: string) => `In the US, four fifths of the breaker less amps drawn (no permission): ${of}`,
+	'lasting-left': (of: string) =>
+		`In the US and Canada, four fifths of the breaker less amps drawn (no permission): ${of}`,
 	'volt-drop': (of: string) => `Volts lost to the last fixture on ${of}`,
 	'drop-percent': (of: string) => `The same, as a share of the supply (${of})`,
 	'link-left': (of: string) => `Limit of the mains link less amps drawn (no permission): ${of}`,
@@ -94,7 +95,7 @@ export const figureWords = {
 	leans: 'leans on a number nobody gave',
 	over: 'More than the breaker is rated for. Don’t switch on: show this sum to the electrician. If it’s on already, tell the electrician now.',
 	overLasting:
-		'More than four fifths of the breaker. In the US that’s too much for three hours or longer, and shows are longer. Don’t switch on: show this sum to the electrician. If it’s on already, tell the electrician now.',
+		'More than four fifths of the breaker. In the US and Canada, count every rig as a load that lasts: set-up and checks count too. A row on one wall outlet may be held to less. Don’t switch on: show this sum to the electrician. If it’s on already, tell the electrician now.',
 	overLink:
 		'More than the label of the weakest link allows. Don’t switch on. If it’s on already, hands off the links and tell the electrician now. Ask which outlet may feed part of it. Then part the row, with its plug out at the wall and nobody able to put it back.',
 	overSurge:
@@ -108,7 +109,7 @@ export const figureWords = {
 		'breaker-left': () =>
 			'The rating less the amps drawn by this sum. It is no leave to plug in. What a circuit may carry for hours is less (in the US a fifth is kept spare), a link socket or a cable may carry less still, and at switch-on the lights draw far more for an instant. What else is on the circuit isn’t in it. The competent or licensed person on site and the local code say what it may carry.',
 		'lasting-left': () =>
-			'Breaker amps × 0.8 less the amps drawn by this sum. In the US a load of three hours or more may take no more than that (National Electrical Code). It is no leave to plug in: the local code, and the licensed electrician or qualified person, come first. What else is on the circuit isn’t in it.',
+			'Breaker amps × 0.8 less the amps drawn by this sum. In the US a load that lasts may take no more than that (National Electrical Code). In the US and Canada, count every rig as one: set-up and checks count too. A row on one wall outlet may be held to less. It is no leave to plug in: the local code, and the licensed electrician or qualified person, come first. What else is on the circuit isn’t in it.',
 		'volt-drop': () =>
 			'2 × amps × kilometres × ohms per kilometre (IEC 60228, class 5, at 20 °C; 0.393 % more for each degree), for warm copper, with all of the load at the far end. For one phase: give the volts between the two wires that feed the fixture. Three-phase is the electrician’s sum. It doesn’t say what the cable may carry: a cable can be too thin for its breaker and lose few volts.',
 		'drop-percent': () => 'Volts lost ÷ volts of the supply.',
