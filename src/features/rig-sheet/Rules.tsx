@@ -107,6 +107,7 @@ const packedWords = ({ universes, isFewest, unplaced }: Packed): string =>
 
 function Supply({ store }: { store: PlanStore }): JSX.Element {
 	const { plan } = store;
+	const isUs = plan.supply.volts === US_VOLTS;
 	const supply = (part: Partial<Plan['supply']>): void =>
 		store.change((before) => ({ ...before, supply: { ...before.supply, ...part } }));
 	const show = (part: Partial<Plan['show']>): void =>
@@ -160,7 +161,7 @@ function Supply({ store }: { store: PlanStore }): JSX.Element {
 					onNone={() => supply({ link: null })}
 				/>
 				<Pick
-					label={ruleWords.area}
+					label={isUs ? ruleWords.areaUs : ruleWords.area}
 					value={plan.supply.area === null ? '' : String(plan.supply.area)}
 					onPick={(area) => supply({ area: area === '' ? null : Number(area) })}
 				>
@@ -169,10 +170,11 @@ function Supply({ store }: { store: PlanStore }): JSX.Element {
 						.toSorted((a, b) => Number(a) - Number(b))
 						.map((area) => (
 							<option key={area} value={area}>
-								{ruleWords.areaOf(area, plan.supply.volts === US_VOLTS ? awgFor(Number(area)) : null)}
+								{ruleWords.areaOf(area, isUs ? awgFor(Number(area)) : null)}
 							</option>
 						))}
 				</Pick>
+				{isUs && <p class="rig-soft">{ruleWords.areaNote}</p>}
 				<NumberBox
 					label={ruleWords.cable}
 					value={plan.supply.metres}
