@@ -80,6 +80,8 @@ export const needWords = {
 	weight: 'Give the weight of each fixture that hangs.',
 	link: 'Give the amps of the weakest of cable, link socket and plug, off their labels.',
 	surge: 'Give the peak amps at switch-on of each fixture, off its label. If it isn’t there, ask the maker.',
+	electrician:
+		'US breakers have no curve, so this can’t be worked out. Ask the electrician (in the US, the licensed electrician or qualified person) what may come on at once.',
 	curve:
 		'Ask the electrician for the curve of the breaker: B, C or D (IEC 60898; US breakers aren’t rated so). Not known? Leave it open.',
 } as const;
@@ -116,7 +118,7 @@ export const figureWords = {
 		'link-left': () =>
 			'The least of cable, link socket and plug, less the amps drawn by this sum, for one row on this circuit. It is no leave to link them. The first link of a row carries all that hangs on it. Cable on a drum carries less: unroll it. The labels and the electrician come first.',
 		surge: () =>
-			'The peaks off the labels, added up, as if all came on in the same instant. How long they last is for the maker to say.',
+			'The peaks off the labels, added up, as if all came on in the same instant. Labels give them for one voltage, often 230 V: at another they’re only assumed. How long they last is for the maker to say.',
 		'surge-left': () =>
 			'Breaker amps × the least times of its curve (IEC 60898: B 3, C 5, D 10) less the peak. It is no leave to switch on, above zero either. The maker’s own count for each breaker goes first, then the electrician (in the US, the licensed electrician or qualified person). What’s on already isn’t in it, nor what else is on the circuit. Curves B, C and D are those of Europe, the UK and others. US breakers aren’t rated so: leave the curve open there, and ask. Nobody swaps a breaker to stop it tripping.',
 		'charge-amperes': () =>

@@ -140,18 +140,20 @@ function Supply({ store }: { store: PlanStore }): JSX.Element {
 					onNumber={(breaker) => supply({ breaker })}
 					onNone={() => supply({ breaker: null })}
 				/>
-				<Pick
-					label={ruleWords.curve}
-					value={plan.supply.curve ?? ''}
-					onPick={(curve: BreakerCurve | '') => supply({ curve: curve === '' ? null : curve })}
-				>
-					<option value="">{ruleWords.noArea}</option>
-					{BREAKER_CURVES.map((curve) => (
-						<option key={curve} value={curve}>
-							{curve}
-						</option>
-					))}
-				</Pick>
+				{!isUs && (
+					<Pick
+						label={ruleWords.curve}
+						value={plan.supply.curve ?? ''}
+						onPick={(curve: BreakerCurve | '') => supply({ curve: curve === '' ? null : curve })}
+					>
+						<option value="">{ruleWords.noArea}</option>
+						{BREAKER_CURVES.map((curve) => (
+							<option key={curve} value={curve}>
+								{curve}
+							</option>
+						))}
+					</Pick>
+				)}
 				<NumberBox
 					label={ruleWords.link}
 					value={plan.supply.link ?? null}
