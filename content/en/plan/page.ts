@@ -180,6 +180,8 @@ export const ruleWords = {
 	curve: 'Curve of that breaker (ask the electrician; leave it open in the US)',
 	link: 'Amps of the weakest of cable, link socket and plug (the weakest of all rows: one figure for all circuits)',
 	surge: (name: string) => `Peak amps at switch-on of one ${name}`,
+	plugLess:
+		'One plug takes less: a UK 13 A plug 13 A at most, a US 15 A plug 15 A at most. Give that as the weakest link.',
 	area: 'Feed cable, mm²',
 	areaUs: 'Feed cable, gauge (AWG)',
 	noArea: 'not known',

@@ -162,6 +162,7 @@ function Supply({ store }: { store: PlanStore }): JSX.Element {
 					onNumber={(link) => supply({ link })}
 					onNone={() => supply({ link: null })}
 				/>
+				<p class="rig-soft">{ruleWords.plugLess}</p>
 				<Pick
 					label={isUs ? ruleWords.areaUs : ruleWords.area}
 					value={plan.supply.area === null ? '' : String(plan.supply.area)}
