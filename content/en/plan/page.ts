@@ -182,6 +182,9 @@ export const ruleWords = {
 	surge: (name: string) => `Peak amps at switch-on of one ${name}`,
 	plugLess:
 		'One plug takes less: a UK 13 A plug 13 A at most, a US 15 A plug 15 A at most. Give that as the weakest link.',
+	otherSupply:
+		'Before any plug goes in, read the volts on each label. One that doesn’t name this supply stays unplugged. No plug or adapter is changed to make it fit.',
+	usualSupply: 'Sums are for 230 V. At 120 V it’s about twice these amps: pick the supply first.',
 	area: 'Feed cable, mm²',
 	areaUs: 'Feed cable, gauge (AWG)',
 	noArea: 'not known',
