@@ -51,7 +51,11 @@ export function LoadSheet({ plan, digests }: { plan: Plan; digests: PlanDigests 
 				)}
 				{load.length > 0 && <p>{loadWords.volts(plan.supply.volts)}</p>}
 				{plan.supply.volts === US_VOLTS && <p>{ruleWords.us}</p>}
-				{load.length === 0 ? <p>{loadWords.noLoad}</p> : <Sums plan={plan} figures={load} label={loadWords.load} />}
+				{load.length === 0 ? (
+					<p>{plan.rows.length > 0 ? loadWords.countsAsBattery : loadWords.noLoad}</p>
+				) : (
+					<Sums plan={plan} figures={load} label={loadWords.load} />
+				)}
 			</section>
 			<section class="sheet-page">
 				<h2 class="patch-title">
