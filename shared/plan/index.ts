@@ -41,7 +41,7 @@ export {
 	linesOf,
 	linksOf,
 } from './line.ts';
-export { emptyPlan, isOnBattery, type NewRow, planFromSheet, profileOf, withRows } from './make.ts';
+export { DEFAULT_VOLTS, emptyPlan, isOnBattery, type NewRow, planFromSheet, profileOf, withRows } from './make.ts';
 export { type Packed, type PackItem, packAddresses, packed, placed, rowFootprint } from './pack.ts';
 export { canSet, standingAt } from './panel.ts';
 export {

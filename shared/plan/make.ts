@@ -58,9 +58,17 @@ export interface NewRow {
  * The plan with fixtures added at its end: ids that nothing has yet, names by their kind and number, one place after another along
  * the room. One that comes with an address is taken for labelled.
  * @param names what a fixture of a profile is called by number, in the crew's language
+ * @param mark letters or digits after each id, drawn by chance where the plan may have had rows that are gone: ticks go by row id, and
+ *   an id given out again would bring those of a fixture that was taken off
  */
-export function withRows(plan: Plan, added: readonly NewRow[], names: (profile: Profile, n: number) => string): Plan {
-	const taken = new Set(plan.rows.map(({ id }) => id));
+export function withRows(
+	plan: Plan,
+	added: readonly NewRow[],
+	names: (profile: Profile, n: number) => string,
+	mark = '',
+): Plan {
+	// by shape and number, without what was drawn: names count on
+	const taken = new Set(plan.rows.flatMap(({ id }) => [id, id.split('-').slice(0, 2).join('-')]));
 	const counts = new Map<string, number>();
 	const rows: PlanRow[] = [];
 	for (const each of added) {
@@ -69,8 +77,9 @@ export function withRows(plan: Plan, added: readonly NewRow[], names: (profile: 
 		let n = counts.get(profile.shape) ?? 1;
 		while (taken.has(`${profile.shape}-${n}`)) n++;
 		counts.set(profile.shape, n + 1);
-		const id = `${profile.shape}-${n}`;
-		taken.add(id);
+		const stem = `${profile.shape}-${n}`;
+		const id = mark === '' ? stem : `${stem}-${mark}`;
+		taken.add(stem);
 		const x = each.x ?? MARGIN + PITCH * (plan.rows.length + rows.length);
 		rows.push({
 			id,

@@ -5,7 +5,8 @@ export const figureNames = {
 	watts: (of: string) => `Watts on ${of}, all light full`,
 	amperes: (of: string) => `Amps on ${of}`,
 	'breaker-left': (of: string) => `Breaker rating less amps drawn (no permission): ${of}`,
-	'lasting-left': (of: string) => `In the US, four fifths of the breaker less amps drawn (no permission): ${of}`,
+	'lasting-left': (of: string) =>
+		`In the US and Canada, four fifths of the breaker less amps drawn (no permission): ${of}`,
 	'volt-drop': (of: string) => `Volts lost to the last fixture on ${of}`,
 	'drop-percent': (of: string) => `The same, as a share of the supply (${of})`,
 	'link-left': (of: string) => `Limit of the mains link less amps drawn (no permission): ${of}`,
@@ -79,6 +80,8 @@ export const needWords = {
 	weight: 'Give the weight of each fixture that hangs.',
 	link: 'Give the amps of the weakest of cable, link socket and plug, off their labels.',
 	surge: 'Give the peak amps at switch-on of each fixture, off its label. If it isn’t there, ask the maker.',
+	electrician:
+		'US breakers have no curve, so this can’t be worked out. Ask the electrician (in the US, the licensed electrician or qualified person) what may come on at once.',
 	curve:
 		'Ask the electrician for the curve of the breaker: B, C or D (IEC 60898; US breakers aren’t rated so). Not known? Leave it open.',
 } as const;
@@ -94,7 +97,7 @@ export const figureWords = {
 	leans: 'leans on a number nobody gave',
 	over: 'More than the breaker is rated for. Don’t switch on: show this sum to the electrician. If it’s on already, tell the electrician now.',
 	overLasting:
-		'More than four fifths of the breaker. In the US that’s too much for three hours or longer, and shows are longer. Don’t switch on: show this sum to the electrician. If it’s on already, tell the electrician now.',
+		'More than four fifths of the breaker. In the US and Canada, count every rig as a load that lasts: set-up and checks count too. A row on one wall outlet may be held to less. Don’t switch on: show this sum to the electrician. If it’s on already, tell the electrician now.',
 	overLink:
 		'More than the label of the weakest link allows. Don’t switch on. If it’s on already, hands off the links and tell the electrician now. Ask which outlet may feed part of it. Then part the row, with its plug out at the wall and nobody able to put it back.',
 	overSurge:
@@ -108,14 +111,14 @@ export const figureWords = {
 		'breaker-left': () =>
 			'The rating less the amps drawn by this sum. It is no leave to plug in. What a circuit may carry for hours is less (in the US a fifth is kept spare), a link socket or a cable may carry less still, and at switch-on the lights draw far more for an instant. What else is on the circuit isn’t in it. The competent or licensed person on site and the local code say what it may carry.',
 		'lasting-left': () =>
-			'Breaker amps × 0.8 less the amps drawn by this sum. In the US a load of three hours or more may take no more than that (National Electrical Code). It is no leave to plug in: the local code, and the licensed electrician or qualified person, come first. What else is on the circuit isn’t in it.',
+			'Breaker amps × 0.8 less the amps drawn by this sum. In the US a load that lasts may take no more than that (National Electrical Code). In the US and Canada, count every rig as one: set-up and checks count too. A row on one wall outlet may be held to less. It is no leave to plug in: the local code, and the licensed electrician or qualified person, come first. What else is on the circuit isn’t in it.',
 		'volt-drop': () =>
 			'2 × amps × kilometres × ohms per kilometre (IEC 60228, class 5, at 20 °C; 0.393 % more for each degree), for warm copper, with all of the load at the far end. For one phase: give the volts between the two wires that feed the fixture. Three-phase is the electrician’s sum. It doesn’t say what the cable may carry: a cable can be too thin for its breaker and lose few volts.',
 		'drop-percent': () => 'Volts lost ÷ volts of the supply.',
 		'link-left': () =>
 			'The least of cable, link socket and plug, less the amps drawn by this sum, for one row on this circuit. It is no leave to link them. The first link of a row carries all that hangs on it. Cable on a drum carries less: unroll it. The labels and the electrician come first.',
 		surge: () =>
-			'The peaks off the labels, added up, as if all came on in the same instant. How long they last is for the maker to say.',
+			'The peaks off the labels, added up, as if all came on in the same instant. Labels give them for one voltage, often 230 V: at another they’re only assumed. How long they last is for the maker to say.',
 		'surge-left': () =>
 			'Breaker amps × the least times of its curve (IEC 60898: B 3, C 5, D 10) less the peak. It is no leave to switch on, above zero either. The maker’s own count for each breaker goes first, then the electrician (in the US, the licensed electrician or qualified person). What’s on already isn’t in it, nor what else is on the circuit. Curves B, C and D are those of Europe, the UK and others. US breakers aren’t rated so: leave the curve open there, and ask. Nobody swaps a breaker to stop it tripping.',
 		'charge-amperes': () =>

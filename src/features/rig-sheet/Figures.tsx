@@ -1,9 +1,19 @@
 import type { JSX } from 'preact';
 import { useMemo } from 'preact/hooks';
-import { figureNames, figureWords, howWords, needWords, partNames, planWords, unitOf } from '#words/plan/index.ts';
+import {
+	figureNames,
+	figureWords,
+	howWords,
+	needWords,
+	partNames,
+	planWords,
+	ruleWords,
+	unitOf,
+} from '#words/plan/index.ts';
 import { EIA485 } from '../../../shared/dmx/index.ts';
 import {
 	CABLE_SLACK,
+	DEFAULT_VOLTS,
 	dataCables,
 	type Figure,
 	figuresOf,
@@ -27,6 +37,11 @@ export function Figures({ plan }: { plan: Plan }): JSX.Element {
 			<Title level={2} id="rig-figures">
 				{planWords.figures}
 			</Title>
+			{figures.length > 0 && (
+				<p>
+					<strong>{plan.supply.volts === DEFAULT_VOLTS ? ruleWords.usualSupply : ruleWords.otherSupply}</strong>
+				</p>
+			)}
 			{drawn}
 			<Cables plan={plan} />
 		</section>

@@ -14,6 +14,7 @@ import {
 import { EIA485 } from '../../../shared/dmx/index.ts';
 import {
 	CABLE_SLACK,
+	DEFAULT_VOLTS,
 	type Figure,
 	figuresOf,
 	isOfBattery,
@@ -43,9 +44,18 @@ export function LoadSheet({ plan, digests }: { plan: Plan; digests: PlanDigests 
 					{loadWords.load}: {plan.name} · {changeWords.mark(digests.load)}
 				</h2>
 				<p>{siteFirst}</p>
+				{plan.supply.volts !== DEFAULT_VOLTS && (
+					<p>
+						<strong>{ruleWords.otherSupply}</strong>
+					</p>
+				)}
 				{load.length > 0 && <p>{loadWords.volts(plan.supply.volts)}</p>}
 				{plan.supply.volts === US_VOLTS && <p>{ruleWords.us}</p>}
-				{load.length === 0 ? <p>{loadWords.noLoad}</p> : <Sums plan={plan} figures={load} label={loadWords.load} />}
+				{load.length === 0 ? (
+					<p>{plan.rows.length > 0 ? loadWords.countsAsBattery : loadWords.noLoad}</p>
+				) : (
+					<Sums plan={plan} figures={load} label={loadWords.load} />
+				)}
 			</section>
 			<section class="sheet-page">
 				<h2 class="patch-title">

@@ -107,6 +107,7 @@ const packedWords = ({ universes, isFewest, unplaced }: Packed): string =>
 
 function Supply({ store }: { store: PlanStore }): JSX.Element {
 	const { plan } = store;
+	const isUs = plan.supply.volts === US_VOLTS;
 	const supply = (part: Partial<Plan['supply']>): void =>
 		store.change((before) => ({ ...before, supply: { ...before.supply, ...part } }));
 	const show = (part: Partial<Plan['show']>): void =>
@@ -139,18 +140,20 @@ function Supply({ store }: { store: PlanStore }): JSX.Element {
 					onNumber={(breaker) => supply({ breaker })}
 					onNone={() => supply({ breaker: null })}
 				/>
-				<Pick
-					label={ruleWords.curve}
-					value={plan.supply.curve ?? ''}
-					onPick={(curve: BreakerCurve | '') => supply({ curve: curve === '' ? null : curve })}
-				>
-					<option value="">{ruleWords.noArea}</option>
-					{BREAKER_CURVES.map((curve) => (
-						<option key={curve} value={curve}>
-							{curve}
-						</option>
-					))}
-				</Pick>
+				{!isUs && (
+					<Pick
+						label={ruleWords.curve}
+						value={plan.supply.curve ?? ''}
+						onPick={(curve: BreakerCurve | '') => supply({ curve: curve === '' ? null : curve })}
+					>
+						<option value="">{ruleWords.noArea}</option>
+						{BREAKER_CURVES.map((curve) => (
+							<option key={curve} value={curve}>
+								{curve}
+							</option>
+						))}
+					</Pick>
+				)}
 				<NumberBox
 					label={ruleWords.link}
 					value={plan.supply.link ?? null}
@@ -159,8 +162,9 @@ function Supply({ store }: { store: PlanStore }): JSX.Element {
 					onNumber={(link) => supply({ link })}
 					onNone={() => supply({ link: null })}
 				/>
+				<p class="rig-soft">{ruleWords.plugLess}</p>
 				<Pick
-					label={ruleWords.area}
+					label={isUs ? ruleWords.areaUs : ruleWords.area}
 					value={plan.supply.area === null ? '' : String(plan.supply.area)}
 					onPick={(area) => supply({ area: area === '' ? null : Number(area) })}
 				>
@@ -169,10 +173,11 @@ function Supply({ store }: { store: PlanStore }): JSX.Element {
 						.toSorted((a, b) => Number(a) - Number(b))
 						.map((area) => (
 							<option key={area} value={area}>
-								{ruleWords.areaOf(area, plan.supply.volts === US_VOLTS ? awgFor(Number(area)) : null)}
+								{ruleWords.areaOf(area, isUs ? awgFor(Number(area)) : null)}
 							</option>
 						))}
 				</Pick>
+				{isUs && <p class="rig-soft">{ruleWords.areaNote}</p>}
 				<NumberBox
 					label={ruleWords.cable}
 					value={plan.supply.metres}

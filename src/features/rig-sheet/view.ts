@@ -15,6 +15,7 @@ import {
 	withRows,
 } from '../../../shared/plan/index.ts';
 import type { Profile } from '../../../shared/profile/index.ts';
+import { freshId } from '../../storage/index.ts';
 import { modeName } from '../../wording/index.ts';
 
 /** A start address as it is read at arm's length: three digits. */
@@ -115,9 +116,12 @@ export const fedFrom = (plan: Plan, id: string, from: string): Plan => ({
 	}),
 });
 
-/** The plan with fixtures added: one that comes with a start address keeps it, the others are placed from their own universe on. */
+/**
+ * The plan with fixtures added: one that comes with a start address keeps it, the others are placed from their own universe on. Ids
+ * are drawn by chance: rows may have been taken off, here or on another phone, and their ticks are kept.
+ */
 export function withMore(plan: Plan, added: readonly NewRow[]): Plan {
-	const next = withRows(plan, added, nameOf);
+	const next = withRows(plan, added, nameOf, freshId(4));
 	if (next.source === 'leader') return next;
 	const loose = next.rows.slice(plan.rows.length).filter(({ labelled }) => !labelled);
 	const universes = [...new Set(loose.map(({ universe }) => universe))].sort((a, b) => a - b);

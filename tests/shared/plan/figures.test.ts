@@ -129,6 +129,15 @@ describe('the sums of a plan', () => {
 		}
 	});
 
+	test('in the US what a breaker trips at is never worked out, and peaks off labels for 230 V are assumed', () => {
+		const plan = { ...some('picket-8', 3, { circuit: 'A' }), surge: { 'picket-8': 20 } };
+		const at = (volts: number): Plan => ({ ...plan, supply: { ...plan.supply, volts, breaker: 16, curve: 'B' } });
+		expect(figure(at(120), 'surge-left')).toMatchObject({ value: null, needs: 'electrician' });
+		expect(figure(at(230), 'surge-left').value).toBe(-12);
+		const hows = [230, 120, 110].map((volts) => figure(at(volts), 'surge').parts.find(({ id }) => id === 'surge')?.how);
+		expect(hows).toEqual(['computed', 'assumed', 'assumed']);
+	});
+
 	test('a sum that nobody gave a number for is no part of anything, and one that somebody did is worked out', () => {
 		fc.assert(
 			fc.property(plans, fc.subarray(['picket-8', 'tallow-6', 'cobble']), (plan, known) => {

@@ -39,7 +39,7 @@ import {
 import { TickCard } from '../../../../src/features/rig-sheet/TickCard.tsx';
 import { keepInitials, keptInitials, readInitials, ticksKeeper } from '../../../../src/features/rig-sheet/ticksKeep.ts';
 import { cautionsAt, stepDetail } from '../../../../src/features/rig-sheet/ticksView.ts';
-import { cautionsOf, nameOf, withRow } from '../../../../src/features/rig-sheet/view.ts';
+import { cautionsOf, nameOf, withMore, withoutRow, withRow } from '../../../../src/features/rig-sheet/view.ts';
 import { asidesIn, KEPT } from '../../../../src/storage/index.ts';
 import { memory, refuses } from '../../storage/memory.ts';
 
@@ -60,6 +60,24 @@ const ticked =
 	(row: string, step: TickStep, by = 'AB') =>
 	(all: RigTicks): RigTicks =>
 		withTick(all, says, { row, step, on: true }, signed(by));
+
+it('one added in the place of one taken off has every step to do, whatever was ticked of the other', () => {
+	for (const { id, profile, place, circuit } of plan.rows) {
+		const all = TICK_STEPS.reduce(
+			(so, step) => withTick(so, says, { row: id, step, on: true }, signed('AB')),
+			NO_TICKS,
+		);
+		const more = withMore(withoutRow(plan, id), [
+			{ profile, x: place.x, y: place.y, overhead: place.overhead, circuit },
+		]);
+		const added = more.rows.at(-1);
+		if (!added) throw new Error('nothing was added');
+		expect(plan.rows.map((row) => row.id)).not.toContain(added.id);
+		expect(added.name).toBe(plan.rows.find((row) => row.id === id)?.name);
+		const { state } = boardOf(planSays(more), all);
+		for (const step of stepsOf(more, added)) expect(state(added.id, step).standing).toBe('open');
+	}
+});
 
 describe('ticks on the device', () => {
 	it('are there again, and gone with their rig', () => {
