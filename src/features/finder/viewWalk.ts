@@ -77,9 +77,9 @@ function mayBePlan(ground: WalkContext, finder: Finder, { check }: NextCheck): M
 	return null;
 }
 
-/** Cautions of a check that a check answered before had in full. Where hands change something, by a swap or a repair, all are told in full again. */
-function saidBefore(finder: Finder, steps: SetWalk['steps'], { sort, cautions }: Check): readonly CautionId[] {
-	if (sort === 'swap' || sort === 'mend') return [];
+/** Cautions of a check that a check answered before had in full. All are told in full again where hands do something, or the check climbs. */
+function saidBefore(finder: Finder, steps: SetWalk['steps'], { sort, cautions, needs }: Check): readonly CautionId[] {
+	if (sort !== 'look' || needs.includes('ladder')) return [];
 	const said = new Set(
 		steps.flatMap((step) => (step.did === 'answer' ? (finder.check(step.check)?.cautions ?? []) : [])),
 	);
