@@ -65,11 +65,15 @@ test('a task at its panels is offered before all drills, done on its own fixture
 	await isFlawless(tab);
 	await press(tab, practiseWords.task);
 	await expect(tab).toHaveURL(/\/drills\/own\/#seed=\d+&rig=1\./);
-	await expect(tab.getByRole('heading', { name: /A task on Tonight/ })).toBeVisible({ timeout: 30_000 });
+	await expect(tab.getByRole('heading', { name: /Practice: a made-up task on Tonight/ })).toBeVisible({
+		timeout: 30_000,
+	});
 	await expect(tab.locator('main')).toContainText(/(Floor \d|Bar 1) (and|isn’t|is in|plays)/, { timeout: 30_000 });
 	const other = await browser.newPage();
 	await other.goto(tab.url());
-	await expect(other.getByRole('heading', { name: /A task on Tonight/ })).toBeVisible({ timeout: 30_000 });
+	await expect(other.getByRole('heading', { name: /Practice: a made-up task on Tonight/ })).toBeVisible({
+		timeout: 30_000,
+	});
 	await other.goto('/drills/own/#seed=1&rig=1.AAAA');
 	await expect(other.getByRole('alert')).toContainText('holds no rig that can be read', { timeout: 30_000 });
 	await other.close();

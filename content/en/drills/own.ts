@@ -42,8 +42,9 @@ export const ownDrills = {
 
 /** Tasks on the crew's own rig: its names, places and addresses. */
 export const rigDrills = {
-	of: (rig: string) => `A task on ${rig}`,
-	practice: 'This is practice on a copy. Nothing here touches your lights, or says what your real panels show.',
+	of: (rig: string) => `Practice: a made-up task on ${rig}`,
+	practice:
+		'This is practice on a copy. Nothing here touches your lights, or says what your real panels show. Do it here, not at your lights.',
 	nothing: 'Nothing can be asked of these panels: they set no address, mode or data source.',
 	link: 'The address of this page holds the rig and the task. Whoever opens it gets the same.',
 	failed: 'This link holds no rig that can be read. Start again from tonight’s rig.',
@@ -51,22 +52,22 @@ export const rigDrills = {
 	task: [
 		{
 			when: { goal: 'swapped' },
-			says: '{fixture as name} and {other as name} were mixed up: each has the other’s start address. Set {fixture as name} to {address}, and {other as name} to {otherAddress}.',
+			says: 'Practice: {fixture as name} and {other as name} were mixed up: each has the other’s start address. Set {fixture as name} to {address}, and {other as name} to {otherAddress}.',
 		},
 		{
 			when: { goal: 'mode' },
-			says: '{fixture as name} is in the wrong mode for the patch. Set it to mode “{mode as mode}”, and leave it at start address {address}.',
+			says: 'Practice: {fixture as name} is in the wrong mode for the patch. Set it to mode “{mode as mode}”, and leave it at start address {address}.',
 		},
 		{
 			when: { goal: 'listen', follows: true },
-			says: '{fixture as name} plays a look of its own. Have it follow the leader again, as the rest of the row does.',
+			says: 'Practice: {fixture as name} plays a look of its own. Have it follow the leader again, as the rest of the row does.',
 		},
 		{
 			when: { goal: 'listen' },
-			says: '{fixture as name} plays a look of its own. Have it listen to the desk again, at start address {address}.',
+			says: 'Practice: {fixture as name} plays a look of its own. Have it listen to the desk again, at start address {address}.',
 		},
 		{
-			says: '{fixture as name} isn’t where the patch has it. Set it to start address {address}, and leave it in mode “{mode as mode}”.',
+			says: 'Practice: {fixture as name} isn’t where the patch has it. Set it to start address {address}, and leave it in mode “{mode as mode}”.',
 		},
 	] satisfies Says,
 } as const;

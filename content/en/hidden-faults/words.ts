@@ -29,7 +29,7 @@ export const hiddenWords = {
 	ownPanels:
 		'This is practice: nothing here says what your real rig has. The panels and some figures are partly assumed. Real ones differ.',
 	tonight:
-		'This is practice on a copy of your rig, and the fault is made up. Nothing here touches your lights, or says what’s wrong with them.',
+		'This is practice on a copy of your rig, and the fault is made up. Nothing here touches your lights, or says what’s wrong with them. Do it on this screen only: no plug, ladder, panel or breaker is touched for it. Is a real light dark? Go to the fault finder.',
 	rows: 'The rig. Tap a place to see only its checks; tap it again for all.',
 	two: 'Two faults at once',
 	seed: 'Number of the drill',

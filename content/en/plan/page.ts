@@ -109,8 +109,8 @@ export const practiseWords = {
 	lead: 'It’s a copy, with your names, places and start addresses. Your plan and your ticks stay as they are.',
 	part: (some: number, all: number) =>
 		`It takes the first ${some} fixtures along the room, of ${all}: more would keep a phone busy too long.`,
-	fault: 'Find a hidden fault',
-	task: 'Put a panel right',
+	fault: 'Practise: find a hidden fault',
+	task: 'Practise: put a copy of a panel right',
 } as const;
 
 export const rowWords = {

@@ -76,7 +76,7 @@ export function finderStore(parts: StoreParts): FinderStore {
 		const stood = held.scene.walk !== null;
 		if (stood) setAside(storage, 'walk', 'link');
 		held.set({ laid: null, allows });
-		return put(walk, stood ? `${handOnWords.arrived} ${handOnWords.taken}` : handOnWords.arrived);
+		return put(walk, stood ? `${handOnWords.taken} ${handOnWords.aside}` : handOnWords.taken);
 	};
 
 	const store: FinderStore = {

@@ -77,7 +77,7 @@ function mayBePlan(ground: WalkContext, finder: Finder, { check }: NextCheck): M
 	return null;
 }
 
-/** Cautions of a look that a check answered before had in full. Where hands try, swap or mend something, or a ladder is climbed, all are told in full again. */
+/** Cautions of a check that a check answered before had in full. All are told in full again where hands do something, or the check climbs. */
 function saidBefore(finder: Finder, steps: SetWalk['steps'], { sort, cautions, needs }: Check): readonly CautionId[] {
 	if (sort !== 'look' || needs.includes('ladder')) return [];
 	const said = new Set(

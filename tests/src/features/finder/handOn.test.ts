@@ -31,8 +31,7 @@ test.each([false, true])(
 			const other = storeOn().store;
 			await other.open();
 			await other.read(await linkOf(first));
-			expect(other.scene.trouble).toBe(handOnWords.arrived);
-			// but who comes new to it has every caution still to read
+			expect(other.scene.trouble).toBe(handOnWords.taken);
 			expect(other.scene.view).toEqual(first.scene.view);
 			expect(other.scene.allows).toEqual(first.scene.allows);
 			const check = first.scene.view?.check;
@@ -56,6 +55,7 @@ test('the walk that stood there is set aside whole, and the plan it came from st
 	);
 	expect(store.scene.walk).toMatchObject({ rig: { id: 'four-in-line' }, fixture: 'wash-3', counted: [] });
 	expect(store.scene.walk).not.toHaveProperty('plan');
+	expect(store.scene.trouble).toBe(`${handOnWords.taken} ${handOnWords.aside}`);
 	const [aside, ...rest] = asidesIn(device.store);
 	expect(rest).toEqual([]);
 	expect(aside).toMatchObject({ why: 'link' });
