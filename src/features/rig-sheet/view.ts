@@ -140,9 +140,12 @@ export function movedRow(plan: Plan, id: string, by: -1 | 1): Plan {
 	return { ...plan, rows: plan.rows.map((each, i) => (i === at ? other : i === at + by ? row : each)) };
 }
 
+/** The plan with a row taken off. What was fed by it goes by the room again. */
 export const withoutRow = (plan: Plan, id: string): Plan => ({
 	...plan,
-	rows: plan.rows.filter((row) => row.id !== id),
+	rows: plan.rows.flatMap(({ after, ...row }) =>
+		row.id === id ? [] : after === undefined || after === id ? [row] : [{ ...row, after }],
+	),
 });
 
 /** Which cautions go with handling these fixtures, by where they go, what feeds them and what they give. */

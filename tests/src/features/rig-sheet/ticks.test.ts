@@ -458,3 +458,10 @@ describe('what the finder found', () => {
 		expect(desk.rows[0]).toMatchObject({ universe: 2, address: 3, shows: null });
 	});
 });
+it('what a row taken off did feed goes by the room again', () => {
+	const [first, second, ...rest] = plan.rows;
+	if (!first || !second) throw new Error('too few rows');
+	const fed = { ...plan, rows: [first, { ...second, after: first.id }, ...rest] };
+	expect(withoutRow(fed, first.id).rows.every(({ after }) => after === undefined)).toBe(true);
+	expect(withoutRow(fed, rest[0]?.id ?? '').rows.find(({ id }) => id === second.id)?.after).toBe(first.id);
+});
