@@ -107,7 +107,7 @@ test('a mend overhead carries height and hanging, above what is tapped when it i
 	expect(button?.y ?? 0).toBeGreaterThan((low?.y ?? 0) + (low?.height ?? 0));
 });
 
-test('a caution met before on this walk is one line that opens, above the answers; a repair has it in full', async ({
+test('where a ladder is climbed or hands do something, a caution met before is whole again, above the answers', async ({
 	page: tab,
 }) => {
 	const scene: Hidden = { ...first, fault: { fault: 'lead-dead', place: 'bar-1' } };
@@ -115,17 +115,24 @@ test('a caution met before on this walk is one line that opens, above the answer
 	await tab.setViewportSize({ width: 390, height: 844 });
 	await tab.goto('/finder/');
 	await begin(tab, scene);
-	const line = tab.locator('.check details.caution');
-	for (let asked = 0; asked < 20 && (await line.count()) === 0; asked++) {
-		if ((await tab.locator('[data-mend], [data-because]').count()) > 0) throw new Error('no caution came twice');
+	const met = new Set<string>();
+	let again = 0;
+	for (let asked = 0; asked < 20 && (await tab.locator('[data-mend], [data-because]').count()) === 0; asked++) {
+		const card = tab.locator('.check');
+		if ((await tab.locator(waiting).count()) > 0) {
+			await expect(card.locator('.caution').first()).toBeVisible();
+			const isLook = (await card.getAttribute('data-sort')) === 'look';
+			const isUp = /ladder/.test((await card.locator('.check-costs').textContent()) ?? '');
+			for (const title of await card.locator('.caution:not(details)').getByRole('heading').allTextContents()) {
+				if (met.has(title)) again++;
+				met.add(title);
+			}
+			if (!isLook || isUp) await expect(card.locator('details.caution')).toHaveCount(0);
+			const low = await card.locator('.caution').last().boundingBox();
+			const top = await tab.locator('.answers .answer').first().boundingBox();
+			expect(top?.y ?? 0).toBeGreaterThan((low?.y ?? 0) + (low?.height ?? 0));
+		}
 		await answer(tab, read, 1);
 	}
-	const [low, top] = [await line.last().boundingBox(), await tab.locator('.answers .answer').first().boundingBox()];
-	expect(top?.y ?? 0).toBeGreaterThan((low?.y ?? 0) + (low?.height ?? 0));
-	// in full it took nearly two screens: now what to do is read on the first, and the answers begin soon after
-	const does = await tab.locator('.check-does').boundingBox();
-	expect((does?.y ?? 0) + (does?.height ?? 0)).toBeLessThanOrEqual(844);
-	expect((top?.y ?? 0) + (top?.height ?? 0)).toBeLessThanOrEqual(1.2 * 844);
-	await line.first().locator('summary').click();
-	await expect(line.first().locator('.caution-harm')).toBeVisible();
+	expect(again, 'a caution came twice, whole').toBeGreaterThan(0);
 });

@@ -1,4 +1,4 @@
-import type { JSX } from 'preact';
+import type { ComponentChildren, JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { drillWords, levels, progressWords } from '#words/drills/index.ts';
 import { DEVICE, Trouble } from '../../storage/index.ts';
@@ -18,8 +18,14 @@ export interface ListedKind {
 
 const hrefOf = (kind: string): string => `/drills/do/#kind=${kind}`;
 
+interface Props {
+	kinds: readonly ListedKind[];
+	/** What else is offered before them, after practice on tonight's rig. */
+	children?: ComponentChildren;
+}
+
 /** Every kind, easy to hard, with how it went so far, what to practise next, and the ways to keep and carry results. */
-export function DrillList({ kinds }: { kinds: readonly ListedKind[] }): JSX.Element {
+export function DrillList({ kinds, children }: Props): JSX.Element {
 	const [opened, open] = useState<OpenedProgress | null>(null);
 	const [said, say] = useState('');
 	useEffect(() => void openProgress(DEVICE).then(open), []);
@@ -34,6 +40,7 @@ export function DrillList({ kinds }: { kinds: readonly ListedKind[] }): JSX.Elem
 				/>
 			)}
 			<RigPractise />
+			{children}
 			<Next kinds={kinds} progress={opened?.progress ?? null} />
 			{(['easy', 'middle', 'hard'] as const).map((level) => (
 				<section key={level} class="drills-level" aria-labelledby={`level-${level}`}>
