@@ -38,7 +38,13 @@ export function WalkScreen({ store, scene }: { store: FinderStore; scene: Finder
 					<Suspects suspects={view.suspects} isRepaired={view.verdict?.because === 'mended'} turn={scene.turn} />
 					<div class="walk-main">
 						{view.check && (
-							<CheckCard key={view.log.length} store={store} check={view.check} stage={stage} met={met.current} />
+							<CheckCard
+								key={`${view.log.length} ${view.check.id}`}
+								store={store}
+								check={view.check}
+								stage={stage}
+								met={met.current}
+							/>
 						)}
 						{view.verdict && (
 							<VerdictCard
