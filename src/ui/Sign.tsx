@@ -78,7 +78,20 @@ const LAMPS: Readonly<Record<string, Drawing>> = {
 	moving: LIGHTS.moving,
 };
 
-/** What would be seen of an indicator or of the wall; nothing where a drawing tells no more than its words. */
+const right = (x: number): string => `M${x - 3} 12a3 3 0 1 0 6 0a3 3 0 1 0-6 0z`;
+const wrong = (x: number): string => `M${x - 3} 9l6 6M${x + 3} 9l-6 6`;
+/** The light a row is looked at for, which is not asked about itself. */
+const itself = 'M9.5 8h5v8h-5z';
+
+/** A row of lights: what comes before the one complained of, that one, what comes after. */
+const ROWS: Readonly<Record<string, Drawing>> = {
+	all: { lines: itself, filled: `${right(4)}${right(20)}` },
+	none: { lines: `${itself}${wrong(4)}${wrong(20)}` },
+	beyond: { lines: `${itself}${wrong(20)}`, filled: right(4) },
+	some: { lines: `${itself}${wrong(4)}`, filled: right(20) },
+};
+
+/** What would be seen of an indicator, of the wall or along a row; nothing where a drawing tells no more than its words. */
 export function AnswerSign({ spot, outcome }: { spot: CheckSpot; outcome: string }): JSX.Element | null {
 	const drawing = answerDrawing(spot, outcome);
 	return drawing ? <Sign drawing={drawing} /> : null;
@@ -87,6 +100,7 @@ export function AnswerSign({ spot, outcome }: { spot: CheckSpot; outcome: string
 /** As `AnswerSign` has it. */
 export function answerDrawing(spot: CheckSpot, outcome: string): Drawing | null {
 	if (spot === 'battery-lamp') return (BATTERY as Readonly<Record<string, Drawing>>)[outcome] ?? null;
+	if (spot === 'row') return ROWS[outcome] ?? null;
 	return LAMP_SPOTS.includes(spot) ? (LAMPS[outcome] ?? null) : null;
 }
 

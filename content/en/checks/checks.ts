@@ -289,14 +289,14 @@ export const checks: Readonly<Record<string, CheckWords>> = {
 	},
 	'row-right': {
 		title: 'Are the others in the row right?',
-		does: 'Stand where you see the row of {place as name}. Look along the walls the others light, never into a lens: lit or not, colour, how bright, and if any moves or jumps.',
+		does: 'Stand where you see the row of {place as name}. Look along the walls the others light, never into a lens: lit or not, colour, how bright, and if any moves or jumps. Go by the line: data comes to one light first, and on to the next.',
 		outcomes: {
 			all: 'All the others are right',
 			none: 'Not one of them is right',
-			beyond: 'Wrong from this one on, away from what sends',
-			some: 'Some are right, some are wrong',
+			beyond: 'Right before it, wrong after it',
+			some: 'Any other mix',
 		},
-		spot: 'wall',
+		spot: 'row',
 	},
 	'neighbour-strips': {
 		title: 'Does {place as name} answer faders of {other as name}?',

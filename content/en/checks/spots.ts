@@ -19,5 +19,6 @@ export const SPOTS = [
 	'remote',
 	'hall',
 	'wall',
+	'row',
 ] as const;
 export type CheckSpot = (typeof SPOTS)[number];

@@ -2,7 +2,7 @@ import type { JSX } from 'preact';
 import type { CheckSpot } from '#words/checks/index.ts';
 import { BackPicture } from './BackPicture.tsx';
 import type { BackParts, Picture as Shown } from './picture.ts';
-import { Cable, Desk, Front, Hall, Remote, Wall } from './ScenePictures.tsx';
+import { Cable, Desk, Front, Hall, Remote, Wall, WallRow } from './ScenePictures.tsx';
 
 /** Where to look or to put a hand: the place ringed, and under it which box or cable of the line. Title and words say the same. */
 export function Picture({ picture: { spot, back, line, mark } }: { picture: Shown }): JSX.Element {
@@ -26,7 +26,9 @@ export function Picture({ picture: { spot, back, line, mark } }: { picture: Show
 							key={id}
 							class="picture-box"
 							data-kind={kind}
-							data-mark={mark?.what === 'box' && mark.box === i}
+							data-mark={
+								mark?.what === 'others' ? kind === 'fixture' && mark.box !== i : mark?.what === 'box' && mark.box === i
+							}
 							x={28 * i + 8}
 							y={kind === 'fixture' ? 6 : 3}
 							width="18"
@@ -44,6 +46,8 @@ function Scene({ spot, back }: { spot: CheckSpot; back: BackParts | null }): JSX
 	switch (spot) {
 		case 'wall':
 			return <Wall />;
+		case 'row':
+			return <WallRow />;
 		case 'lens':
 			return <Front />;
 		case 'cable':

@@ -30,6 +30,29 @@ export function Wall(): JSX.Element {
 	);
 }
 
+/** The wall with the light of a whole row on it. */
+export function WallRow(): JSX.Element {
+	return (
+		<>
+			<rect class="picture-wall" x="6" y="8" width="328" height="112" rx="4" />
+			<path class="picture-floor" d="M6 120h328v24H6z" />
+			<Part on ring={[18, 14, 304, 100]}>
+				{[0, 1, 2, 3].map((i) => (
+					<path
+						key={i}
+						class="picture-light"
+						transform={`translate(${76 * i - 114} 0)`}
+						d="M164 122C156 84 146 64 144 24h52c-2 40-12 60-20 98z"
+					/>
+				))}
+			</Part>
+			{[0, 1, 2, 3].map((i) => (
+				<path key={i} class="picture-case" transform={`translate(${76 * i - 114} 0)`} d="M150 138v-6l5-14h30l5 14v6z" />
+			))}
+		</>
+	);
+}
+
 /** A cable with both its plugs. */
 export function Cable(): JSX.Element {
 	return (

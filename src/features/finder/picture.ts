@@ -16,8 +16,8 @@ export interface Picture {
 	readonly back: BackParts | null;
 	/** The line it hangs on, from the source on; empty where there is none. */
 	readonly line: readonly LineBox[];
-	/** The box of the line it is about, or the cable that leads to that box; null for neither. */
-	readonly mark: { readonly box: number; readonly what: 'box' | 'cable' } | null;
+	/** The box of the line it is about, the cable that leads to that box, or all lights but that one; null for none. */
+	readonly mark: { readonly box: number; readonly what: 'box' | 'cable' | 'others' } | null;
 }
 
 export interface BackParts {
@@ -50,7 +50,8 @@ export function pictureOf(sheet: RigSheet, spot: CheckSpot, place: string, fixtu
 	const start = output ? `desk:${output.id}` : `${placed || cable ? reached : fixture}:in`;
 	const line = lineThrough(sheet, start);
 	const box = line.findIndex(({ id }) => id === reached);
-	const mark = box < 0 ? null : { box, what: cable && box > 0 ? ('cable' as const) : ('box' as const) };
+	const what = spot === 'row' ? 'others' : cable && box > 0 ? 'cable' : 'box';
+	const mark = box < 0 ? null : { box, what: what as NonNullable<Picture['mark']>['what'] };
 	return { spot, back: placed ? backOf(sheet, placed.profile) : null, ...cut(line, mark) };
 }
 
