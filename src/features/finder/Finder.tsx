@@ -4,6 +4,7 @@ import { checkWords, finderWords, verdictWords } from '#words/finder/index.ts';
 import { openEngine } from '../../engine/index.ts';
 import { DEVICE } from '../../storage/index.ts';
 import { Button, Live, Notice } from '../../ui/index.ts';
+import { Note } from './Note.tsx';
 import { PickComplaint, PickFixture } from './Pick.tsx';
 import { Start } from './Start.tsx';
 import type { FinderScene } from './scene.ts';
@@ -24,14 +25,16 @@ export function Finder(): JSX.Element {
 	const [store] = useState(makeStore);
 	const scene = useScene(store);
 	const top = useRef<HTMLDivElement>(null);
-	const { phase, turn, trouble } = scene;
+	const { phase, turn, trouble, note } = scene;
 	useEffect(() => {
 		const take = () => {
 			if (!location.hash.startsWith('#walk=')) return;
 			const { hash } = location;
-			// taken once: whoever loads the page again goes on with what stands there by then
-			history.replaceState(history.state, '', `${location.pathname}${location.search}`);
-			return store.read(hash);
+			return store.read(hash).then((isTaken) => {
+				// taken once: whoever loads the page again goes on with what stands there by then
+				if (isTaken && location.hash === hash)
+					history.replaceState(history.state, '', `${location.pathname}${location.search}`);
+			});
 		};
 		store.open().then(take);
 		window.addEventListener('hashchange', take);
@@ -60,13 +63,14 @@ export function Finder(): JSX.Element {
 					<p>{scene.full ? finderWords.troubles.noRoom : finderWords.troubles.notKept}</p>
 				</Notice>
 			)}
+			{phase !== 'walk' && <Note store={store} note={note} />}
 			{phase === 'opening' && <Working stage={scene.stage} />}
 			{phase === 'rig' && <Start store={store} scene={scene} />}
 			{phase === 'fixture' && <PickFixture store={store} scene={scene} />}
 			{phase === 'complaint' && <PickComplaint store={store} scene={scene} />}
 			{phase === 'walk' && <WalkScreen store={store} scene={scene} />}
 			<Live text={toldOf(scene)} turn={turn} />
-			<Live text={trouble ?? ''} urgent />
+			<Live text={trouble ?? note ?? ''} urgent />
 		</div>
 	);
 }

@@ -13,20 +13,24 @@ export function HandOn({ allows, walk }: FinderRecord): JSX.Element {
 	const field = useId();
 	const [link, set] = useState('');
 	const [said, say] = useState({ words: '', turn: 0 });
+	const tell = (words: string) => say(({ turn }) => ({ words, turn: turn + 1 }));
 	useEffect(() => {
 		let isLast = true;
 		walkLink({ allows, walk }).then(
 			(fragment) => {
 				if (isLast) set(`${location.origin}${location.pathname}${fragment}`);
 			},
-			// there is no link to copy then, and the button stays off
-			() => {},
+			// there is no link to copy then, and the button stays off; one of an earlier step would lead elsewhere
+			() => {
+				if (!isLast) return;
+				set('');
+				tell(handOnWords.noLink);
+			},
 		);
 		return () => {
 			isLast = false;
 		};
 	}, [allows, walk]);
-	const tell = (words: string) => say(({ turn }) => ({ words, turn: turn + 1 }));
 	return (
 		<div class="field">
 			<label for={field}>{handOnWords.label}</label>

@@ -7,6 +7,7 @@ import { Button, useAwake } from '../../ui/index.ts';
 import { Allowed } from './Allowed.tsx';
 import { CheckCard } from './CheckCard.tsx';
 import { Log } from './Log.tsx';
+import { Note } from './Note.tsx';
 import { Suspects } from './Suspects.tsx';
 import type { FinderScene } from './scene.ts';
 import type { FinderStore } from './store.ts';
@@ -37,6 +38,7 @@ export function WalkScreen({ store, scene }: { store: FinderStore; scene: Finder
 					<span class="walk-top" data-top />
 					<Suspects suspects={view.suspects} isRepaired={view.verdict?.because === 'mended'} turn={scene.turn} />
 					<div class="walk-main">
+						<Note store={store} note={scene.note} />
 						{view.check && (
 							<CheckCard
 								key={`${view.log.length} ${view.check.id}`}

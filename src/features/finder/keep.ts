@@ -21,11 +21,14 @@ export const keepWalk = (store: BrowserStore, { allows, walk }: FinderRecord): R
 export const keepCounts = (store: BrowserStore, counts: Learnt): ReturnType<typeof putInPlace> =>
 	putInPlace(store, KEPT.verdicts, JSON.stringify({ version: KEPT.verdicts.version, counts }));
 
-/** Moves what stands there out of the way, so that it is not lost: it could not be read, or another walk comes in by a link. */
-export function setAside(store: BrowserStore, what: KeptOf, why: 'damaged' | 'link' = 'damaged'): void {
+/**
+ * Moves what stands there out of the way, so that it is not lost: it could not be read, or another walk comes in by a link.
+ * @returns false where there is no room, or the store refuses: it stays where it was
+ */
+export function setAside(store: BrowserStore, what: KeptOf, why: 'damaged' | 'link' = 'damaged'): boolean {
 	const { key } = KEPT[what];
 	const text = textAt(store, key);
-	if (text !== null) moveAside(store, { place: key, text, why, now: Date.now() });
+	return text === null || moveAside(store, { place: key, text, why, now: Date.now() });
 }
 
 /** Share of what a repair may have cleared at which one kind of fault is taken to have been it. */

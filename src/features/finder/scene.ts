@@ -14,6 +14,8 @@ export interface FinderScene {
 	readonly stage: Stage | null;
 	/** A sentence about what went wrong, until it is dismissed or something else is done. */
 	readonly trouble: string | null;
+	/** What is to be read before anything is touched, until it is dismissed or this walk is given up. */
+	readonly note: string | null;
 	/** Whether the device keeps the walk. */
 	readonly kept: boolean;
 	/** Where it does not: whether only room is wanting. */
@@ -33,6 +35,7 @@ const START: FinderScene = {
 	view: null,
 	stage: null,
 	trouble: null,
+	note: null,
 	kept: true,
 	full: false,
 	learnt: {},

@@ -1,11 +1,12 @@
 import { useEffect, useState } from 'preact/hooks';
 import { finderWords, handOnWords, quickWords } from '#words/finder/index.ts';
 import type { ComplaintKind } from '../../../sim/finder/index.ts';
-import { type AskRoute, Refused, troubleText } from '../../engine/index.ts';
+import type { AskRoute } from '../../engine/index.ts';
 import type { BrowserStore } from '../../storage/index.ts';
+import { type Fetch, fetching } from './fetching.ts';
 import { found, keepCounts, keepWalk, setAside, withCount, withFound } from './keep.ts';
 import { type FinderScene, type HeldScene, holdScene } from './scene.ts';
-import type { LaidView, MayBePlan, Stage, WalkView } from './view.ts';
+import type { Asks, LaidView, MayBePlan, WalkView } from './view.ts';
 import {
 	type Allows,
 	type FinderRecord,
@@ -27,8 +28,11 @@ export interface FinderStore {
 	/** Has the worker fetched before it is needed. */
 	warm(): void;
 	choose(rig: RigChoice): Promise<void>;
-	/** A sheet, a link to a bench, or one to a walk that was handed on, as text. A walk that stands here is set aside for that one. */
-	read(text: string): Promise<void>;
+	/**
+	 * A sheet, a link to a bench, or one to a walk that was handed on, as text. A walk that stands here is set aside for that one, and
+	 * where it can't be, that one is not taken. @returns whether it was taken
+	 */
+	read(text: string): Promise<boolean>;
 	pickFixture(fixture: string): Promise<void>;
 	pickComplaint(complaint: ComplaintKind): Promise<void>;
 	answer(check: string, outcome: string): Promise<void>;
@@ -45,6 +49,8 @@ export interface FinderStore {
 	askPlan(cause: MayBePlan): void;
 	/** Shows a sentence; null for none. */
 	say(trouble: string | null): void;
+	/** What is to be read before anything is touched has been read. */
+	noted(): void;
 }
 
 export interface StoreParts {
@@ -72,11 +78,15 @@ export function finderStore(parts: StoreParts): FinderStore {
 	const step = (more: FinderWalk['steps'][number]): Promise<void> =>
 		change(({ steps }) => ({ steps: [...steps, more] }));
 
-	const takeOver = ({ allows, walk }: FinderRecord): Promise<void> => {
-		const stood = held.scene.walk !== null;
-		if (stood) setAside(storage, 'walk', 'link');
-		held.set({ laid: null, allows });
-		return put(walk, stood ? `${handOnWords.taken} ${handOnWords.aside}` : handOnWords.taken);
+	/** Whether the walk that stands here, if any, is out of the way of another, whole: one on the page alone is kept first. */
+	const makeWay = (): boolean => {
+		if (!held.scene.walk) return true;
+		if (!held.scene.kept) keep();
+		return held.scene.kept && setAside(storage, 'walk', 'link');
+	};
+	const takeOver = ({ allows, walk }: FinderRecord, stood: boolean): Promise<void> => {
+		held.set({ laid: null, allows, note: stood ? `${handOnWords.taken} ${handOnWords.aside}` : handOnWords.taken });
+		return put(walk);
 	};
 
 	const store: FinderStore = {
@@ -105,15 +115,20 @@ export function finderStore(parts: StoreParts): FinderStore {
 			ask('finder.open', { walk: null, counts: null }).catch(() => undefined);
 		},
 		choose: (rig) => {
-			held.set({ laid: null });
+			held.set({ laid: null, note: null });
 			return put(freshWalk(rig, held.scene.learnt, clock()));
 		},
-		read: (text) =>
-			fetch(
-				(onStage) => ask('finder.read', { text }, { onStage }),
-				(got) => ('rig' in got ? store.choose(got.rig) : takeOver(got.handed)),
-				false,
-			),
+		async read(text) {
+			let isTaken = false;
+			const take = (got: Asks['read']['gives']): Promise<void> | void => {
+				const stood = held.scene.walk !== null;
+				if ('handed' in got && !makeWay()) return held.set({ stage: null, trouble: handOnWords.noRoom });
+				isTaken = true;
+				return 'rig' in got ? store.choose(got.rig) : takeOver(got.handed, stood);
+			};
+			await fetch((onStage) => ask('finder.read', { text }, { onStage }), take, false);
+			return isTaken;
+		},
 		pickFixture: (fixture) => change(() => ({ fixture })),
 		pickComplaint: (complaint) => change(() => ({ complaint, steps: [] })),
 		answer: (check, outcome) => step({ did: 'answer', check, outcome }),
@@ -147,41 +162,9 @@ export function finderStore(parts: StoreParts): FinderStore {
 			keep();
 		},
 		say: (trouble) => held.set({ trouble }),
+		noted: () => held.set({ note: null }),
 	};
 	return store;
-}
-
-/** Asks for what the page needs next. */
-type Fetch = <T>(
-	get: (stage: (stage: Stage) => void) => Promise<T>,
-	use: (got: T) => void | Promise<void>,
-	/** Whether what is asked is the walk's own: where that is refused, the walk falls back. Left out, it is. */
-	isWalks?: boolean,
-) => Promise<void>;
-
-/** @param refused what to do once the worker has refused what it was asked */
-function fetching(held: HeldScene, refused: () => Promise<void>): { readonly fetch: Fetch; drop(): void } {
-	let asked = 0;
-	return {
-		/** What was asked before is of no use any more. */
-		drop() {
-			asked++;
-		},
-		/** Lets what comes fall where something else was done meanwhile. */
-		async fetch(get, use, isWalks = true) {
-			const mine = ++asked;
-			try {
-				const got = await get((stage) => {
-					if (mine === asked) held.set({ stage });
-				});
-				if (mine === asked) await use(got);
-			} catch (error) {
-				if (mine !== asked) return;
-				held.set({ stage: null, trouble: troubleText(error, troubles) });
-				if (error instanceof Refused && isWalks) await refused();
-			}
-		},
-	};
 }
 
 /** The walk on the page: kept at every change, and what shows it asked for. */
@@ -211,7 +194,7 @@ function walkOn(held: HeldScene, { ask, storage, clock }: StoreParts): WalkOn {
 		if (kept !== scene.kept || full !== scene.full) held.set({ kept, full });
 	};
 	const put: WalkOn['put'] = (walk, trouble = null) => {
-		held.set({ walk, trouble });
+		held.set({ walk, trouble, ...(walk ? {} : { note: null }) });
 		keep();
 		return show();
 	};

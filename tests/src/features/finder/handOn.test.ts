@@ -4,7 +4,7 @@ import { handOnWords } from '#words/finder/index.ts';
 import { bundledRig } from '../../../../shared/sheet/index.ts';
 import { walkLink } from '../../../../src/features/finder/handOn.ts';
 import type { FinderStore } from '../../../../src/features/finder/store.ts';
-import { asidesIn } from '../../../../src/storage/index.ts';
+import { asidesIn, KEPT } from '../../../../src/storage/index.ts';
 import { memory } from '../../storage/memory.ts';
 import { storeOn } from './parts.ts';
 
@@ -31,7 +31,7 @@ test.each([false, true])(
 			const other = storeOn().store;
 			await other.open();
 			await other.read(await linkOf(first));
-			expect(other.scene.trouble).toBe(handOnWords.taken);
+			expect(other.scene).toMatchObject({ note: handOnWords.taken, trouble: null });
 			expect(other.scene.view).toEqual(first.scene.view);
 			expect(other.scene.allows).toEqual(first.scene.allows);
 			const check = first.scene.view?.check;
@@ -55,7 +55,7 @@ test('the walk that stood there is set aside whole, and the plan it came from st
 	);
 	expect(store.scene.walk).toMatchObject({ rig: { id: 'four-in-line' }, fixture: 'wash-3', counted: [] });
 	expect(store.scene.walk).not.toHaveProperty('plan');
-	expect(store.scene.trouble).toBe(`${handOnWords.taken} ${handOnWords.aside}`);
+	expect(store.scene.note).toBe(`${handOnWords.taken} ${handOnWords.aside}`);
 	const [aside, ...rest] = asidesIn(device.store);
 	expect(rest).toEqual([]);
 	expect(aside).toMatchObject({ why: 'link' });
@@ -72,8 +72,60 @@ test('a link that is cut short, or newer, is told, and the walk that stands here
 		[link.replace('#walk=3.', '#walk=9.'), errors['link.version']],
 		[`${SITE}#walk=3.`, errors['link.damaged']],
 	] as const) {
-		await store.read(text);
+		expect(await store.read(text)).toBe(false);
 		expect(store.scene.trouble).toBe(says);
 		expect(store.scene.walk).toEqual(walk);
 	}
+});
+
+test('what to ask first stays over the next steps until it is dismissed, and goes when this walk is given up', async () => {
+	const giver = storeOn().store;
+	await begun(giver);
+	const { store } = storeOn();
+	await store.open();
+	expect(await store.read(await linkOf(giver))).toBe(true);
+	const check = store.scene.view?.check;
+	await store.answer(check?.id ?? '', check?.answers[0]?.id ?? '');
+	await store.back();
+	expect(store.scene.note).toBe(handOnWords.taken);
+	store.noted();
+	expect(store.scene.note).toBeNull();
+	await store.read(await linkOf(giver));
+	expect(store.scene.note).not.toBeNull();
+	await store.startAgain();
+	expect(store.scene.note).toBeNull();
+});
+
+// the walk that came in was written over the old one, and the page said that the old one was set aside
+test('where there is no room to set the walk aside, the one handed on is not taken, and all stands as it was', async () => {
+	const giver = storeOn().store;
+	await begun(giver, true);
+	const link = await linkOf(giver);
+	const first = memory();
+	await begun(storeOn(first).store);
+	const old = first.held.get(KEPT.walk.key) ?? '';
+	// it can be written again where it stands, and nowhere else
+	const device = memory({ [KEPT.walk.key]: old }, KEPT.walk.key.length + old.length);
+	const { store } = storeOn(device);
+	await store.open();
+	const { walk, view, allows } = store.scene;
+	expect(await store.read(link)).toBe(false);
+	expect(store.scene).toMatchObject({ phase: 'walk', trouble: handOnWords.noRoom, note: null, walk, view, allows });
+	expect(store.scene.stage).toBeNull();
+	expect([...device.held]).toEqual([[KEPT.walk.key, old]]);
+});
+
+test('a walk that the device never kept is not given up for one handed on', async () => {
+	const giver = storeOn().store;
+	await begun(giver);
+	const device = memory({}, 0);
+	const { store } = storeOn(device);
+	await store.open();
+	await store.choose({ kind: 'bundled', id: 'one-wash' });
+	const { walk } = store.scene;
+	expect(await store.read(await linkOf(giver))).toBe(false);
+	expect(store.scene).toMatchObject({ trouble: handOnWords.noRoom, walk });
+	await store.startAgain();
+	expect(await store.read(await linkOf(giver))).toBe(true);
+	expect(store.scene.note).toBe(handOnWords.taken);
 });

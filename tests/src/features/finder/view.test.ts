@@ -87,6 +87,37 @@ test('cautions are told in full the first time, and wherever hands do something 
 	expect(toldAgain).toBeGreaterThan(0);
 });
 
+test.each([
+	['look', [], ['mains']],
+	['look', ['ladder'], []],
+	['try', [], []],
+	['swap', [], []],
+] as const)('a caution met before, at a %s that needs %j, folds: %j', (sort, needs, said) => {
+	const sheet = bundledRig('four-in-line');
+	const bench = openOutcomes(sheet, { kind: 'dark', fixture: 'wash-3' });
+	const stand = standOn(bench);
+	const begun: SetWalk = {
+		...freshWalk({ kind: 'bundled', id: 'four-in-line' }, {}, 0),
+		fixture: 'wash-3',
+		complaint: 'dark',
+	};
+	const first = viewWalk(bench, stand.at(begun, ALLOWS_ALL), begun).check;
+	if (!first) throw new Error('this walk was to have a check');
+	const walk: SetWalk = {
+		...begun,
+		steps: [{ did: 'answer', check: first.id, outcome: first.answers[0]?.id ?? '' }],
+	};
+	const finder = stand.at(walk, ALLOWS_ALL);
+	const next = finder.next();
+	if (!next) throw new Error('this walk was to go on');
+	const known = finder.check(first.id);
+	const told: typeof finder = Object.create(finder, {
+		next: { value: () => ({ ...next, check: { ...next.check, sort, needs, cautions: ['mains'] } }) },
+		check: { value: () => known && { ...known, cautions: ['mains'] } },
+	});
+	expect(viewWalk(bench, told, walk).check?.said).toEqual(said);
+});
+
 test('with no sheet a value that is as meant is said to be a stand-in, and with one it is said outright', () => {
 	const complaint: Complaint = { kind: 'no-answer', fixture: 'wash-3' };
 	const meant = (sheet: RigSheet, rig: RigChoice) =>

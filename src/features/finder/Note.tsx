@@ -1,0 +1,18 @@
+import type { JSX } from 'preact';
+import { finderWords } from '#words/finder/index.ts';
+import { Button, Notice } from '../../ui/index.ts';
+import type { FinderScene } from './scene.ts';
+import type { FinderStore } from './store.ts';
+
+/** What is to be read before anything is touched. It stays over every step until it is dismissed. */
+export function Note({ store, note }: { store: FinderStore; note: FinderScene['note'] }): JSX.Element | null {
+	if (note === null) return null;
+	return (
+		<Notice>
+			<p data-note>{note}</p>
+			<Button look="quiet" data-way="noted" onClick={() => store.noted()}>
+				{finderWords.dismiss}
+			</Button>
+		</Notice>
+	);
+}
