@@ -12,6 +12,7 @@ import {
 	type XmlNode,
 } from '../gdtf/index.ts';
 import { oncePer } from '../memo/index.ts';
+import { PLAN_PROFILES } from '../plan/index.ts';
 import type { Mode, Profile } from '../profile/index.ts';
 import type { MvrArchive } from './archive.ts';
 import type { MvrLeft } from './left.ts';
@@ -65,7 +66,7 @@ interface Found {
 const writtenAs = oncePer((profile: Profile) => writeGdtf(profile).description);
 
 /** Most kinds whose files are read: as many profiles as a plan carries. */
-const MOST_KINDS = 40;
+const MOST_KINDS = PLAN_PROFILES;
 
 /**
  * What each kind of fixture of a scene is here. A fixture file that is, word for word, what this house would write of a fixture of

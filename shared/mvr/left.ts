@@ -22,6 +22,8 @@ export interface MvrFacts {
 	'file-refused': { readonly spec: string };
 	'file-missing': { readonly spec: string };
 	'too-many-kinds': { readonly spec: string; readonly limit: number };
+	/** A fixture that the plan would have to carry, beyond the most it carries. */
+	'too-many-own': { readonly name: string; readonly count: number; readonly limit: number };
 	'stand-in': { readonly name: string; readonly lost: number; readonly assumed: number };
 	// ---- of a fixture -----------------------------------------------------------------------
 	'fixture-left': Named & { readonly spec: string };
@@ -79,6 +81,7 @@ export const MVR_CODES = Object.freeze([
 	'file-refused',
 	'file-missing',
 	'too-many-kinds',
+	'too-many-own',
 	'stand-in',
 	'fixture-left',
 	'mode-left',

@@ -1,5 +1,14 @@
 import type { GdtfNames } from '../gdtf/index.ts';
-import { alongRoom, emptyPlan, lineOrder, type NewRow, type Plan, placed, withRows } from '../plan/index.ts';
+import {
+	alongRoom,
+	emptyPlan,
+	lineOrder,
+	type NewRow,
+	PLAN_PROFILES,
+	type Plan,
+	placed,
+	withRows,
+} from '../plan/index.ts';
 import type { Profile } from '../profile/index.ts';
 import { readAddress, type Spot } from './address.ts';
 import type { MvrArchive } from './archive.ts';
@@ -58,7 +67,9 @@ export function toPlan(
 				facts: { name: profile.name, lost: lost.length, assumed: asked.length },
 			});
 	const bySpec = new Map(kinds.map((kind) => [kind.spec, kind]));
-	const known = scene.fixtures.flatMap((fixture, i) => takenOf(fixture, i, bySpec, left) ?? []);
+	const all = scene.fixtures.flatMap((fixture, i) => takenOf(fixture, i, bySpec, left) ?? []);
+	const own = ownOf(all, isBundled, left);
+	const known = all.filter(({ profile: { id } }) => isBundled(id) || own.has(id));
 	const places = placesOf(known, left);
 	const spots = spotsOf(known, scene.fixtures, left);
 	const seen = new Set<string>();
@@ -78,10 +89,8 @@ export function toPlan(
 			...spots[i],
 		};
 	});
-	const used = new Map(known.map(({ profile }) => [profile.id, profile]));
-	const own = [...used.values()].filter(({ id }) => !isBundled(id));
 	const high = Math.max(6, ...places.map((place) => Math.ceil(place?.y ?? 0)));
-	const begun = withRows({ ...emptyPlan(names.rig), profiles: own }, rows, names.fixture);
+	const begun = withRows({ ...emptyPlan(names.rig), profiles: [...own.values()] }, rows, names.fixture);
 	const taken = known.map(({ fixture, kind }, i): Taken => {
 		const row = begun.rows[i];
 		return { fixture, kind, name: row?.name ?? '', universe: spots[i]?.universe ?? 0 };
@@ -166,6 +175,22 @@ function takenOf(
 	if (name === null) left.push({ path, code: 'name-made', facts: { name: called } });
 	else if (fixture.fixtureId !== null && fixture.name !== null && fixture.fixtureId !== fixture.name) countId(left);
 	return { fixture, kind, profile: kind.profile, mode, name, called };
+}
+
+/** Profiles that the plan carries, by id: those used first, as many as it takes. */
+function ownOf(
+	known: readonly Known[],
+	isBundled: (id: string) => boolean,
+	left: MvrLeft[],
+): ReadonlyMap<string, Profile> {
+	const used = [...Map.groupBy(known, ({ profile }) => profile.id)].filter(([id]) => !isBundled(id));
+	for (const [, [first, ...others]] of used.slice(PLAN_PROFILES)) {
+		if (!first) continue;
+		const { profile, fixture } = first;
+		const facts = { name: profile.name, count: 1 + others.length, limit: PLAN_PROFILES };
+		left.push({ path: fixture.path, code: 'too-many-own', facts });
+	}
+	return new Map(used.slice(0, PLAN_PROFILES).flatMap(([id, [first]]) => (first ? [[id, first.profile]] : [])));
 }
 
 /** Fixture ids, for which a plan has no place, are counted as one loss. */

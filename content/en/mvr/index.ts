@@ -36,6 +36,8 @@ export const mvrLeft = {
 	'file-refused': 'The fixture file {spec} can’t be used. {because}',
 	'file-missing': 'The fixture file {spec} isn’t in there.',
 	'too-many-kinds': 'A plan takes {limit} kinds of fixture from a file. The file {spec} wasn’t read.',
+	'too-many-own':
+		'A plan takes {limit} kinds of fixture that aren’t known here. {name} is one too many, so {count} {count?fixture is|fixtures are} left out.',
 	'stand-in':
 		'{name} comes from its fixture file. Its panel is a stand-in: the real panel differs. [{lost} {lost?thing|things} in that file couldn’t be kept. ]{assumed} {assumed?thing|things} had to be assumed. They’re listed under its name.',
 
