@@ -91,23 +91,33 @@ export function toPlan(
 	});
 	const high = Math.max(6, ...places.map((place) => Math.ceil(place?.y ?? 0)));
 	const begun = withRows({ ...emptyPlan(names.rig), profiles: [...own.values()] }, rows, names.fixture);
-	const taken = known.map(({ fixture, kind }, i): Taken => {
-		const row = begun.rows[i];
-		return { fixture, kind, name: row?.name ?? '', universe: spots[i]?.universe ?? 0 };
-	});
-	const feeds = feedsOf(taken, left);
-	const idOf = new Map(known.map(({ fixture }, i) => [fixture.uuid, begun.rows[i]?.id]));
-	const plan = asRoomHasIt({
+	const patched = addressed({
 		...begun,
 		hall: { width: Math.max(begun.hall.width, ...places.map((place) => Math.ceil(place?.x ?? 0))), height: high },
-		rows: begun.rows.map((row, i) => {
-			const after = idOf.get(feeds.get(known[i]?.fixture.uuid ?? '') ?? '');
-			const x = places[i]?.x ?? row.place.x;
-			return { ...row, place: { ...row.place, x }, ...(after === undefined ? {} : { after }) };
-		}),
+		rows: begun.rows.map((row, i) => ({ ...row, place: { ...row.place, x: places[i]?.x ?? row.place.x } })),
 	});
+	return { plan: asRoomHasIt(linked(patched, known, left)), kinds, left };
+}
+
+/** The plan with a start address for each fixture that has none. */
+function addressed(plan: Plan): Plan {
 	const loose = new Set(plan.rows.flatMap(({ id, labelled }) => (labelled ? [] : [id])));
-	return { plan: loose.size > 0 ? placed(plan, loose, plan.rules.universe) : plan, kinds, left };
+	return loose.size > 0 ? placed(plan, loose, plan.rules.universe) : plan;
+}
+
+/** The plan with the data cables of the file. @param known what its rows were made of, in their order */
+function linked(plan: Plan, known: readonly Known[], left: MvrLeft[]): Plan {
+	const taken = known.map(({ fixture, kind }, i): Taken => {
+		const row = plan.rows[i];
+		return { fixture, kind, name: row?.name ?? '', universe: row?.universe ?? 0 };
+	});
+	const feeds = feedsOf(taken, left);
+	const idOf = new Map(known.map(({ fixture }, i) => [fixture.path, plan.rows[i]?.id]));
+	const rows = plan.rows.map((row, i) => {
+		const after = idOf.get(feeds.get(known[i]?.fixture.path ?? '') ?? '');
+		return after === undefined ? row : { ...row, after };
+	});
+	return { ...plan, rows };
 }
 
 /** The plan with no word on the line of a universe where that says what the room says anyway: fixtures that move take their cables along. */

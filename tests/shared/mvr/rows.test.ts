@@ -292,6 +292,21 @@ describe('connections', () => {
 		expect(all(row('a', 0, link('b')) + far).codes).toEqual(['link-across']);
 	});
 
+	it('of fixtures that have no uuid go from the one that has them', () => {
+		const nameless = (name: string, n: number, links = ''): string => row(name, n, links).replace(/ uuid="[^"]*"/, '');
+		const found = all(nameless('a', 0) + row('b', 1, '') + nameless('c', 2, link('b')) + nameless('d', 3));
+		expect(fed(found)).toEqual(['desk>a', 'a>c', 'c>b', 'b>d']);
+		expect(found.rows.filter((each) => 'after' in each).map(({ name }) => name)).toEqual(['b']);
+		expect(found.codes).toEqual([]);
+	});
+
+	it('of a fixture that is not patched stay, where it gets a start address in the same universe', () => {
+		const loose = fixture('a', `${spec}${mode}${matrix(5000, 0, 0)}<Connections>${link('b')}</Connections>`, 'a');
+		const found = all(loose + row('b', 1, '') + row('c', 2, ''));
+		expect(found.codes).toEqual(['not-patched']);
+		expect(fed(found)).toEqual(['desk>c', 'c>a', 'a>b']);
+	});
+
 	it('round in a ring lose the last', () => {
 		const found = all(row('a', 0, link('b')) + row('b', 1, link('c')) + row('c', 2, link('a')));
 		expect(fed(found)).toEqual(['desk>a', 'a>b', 'b>c']);
