@@ -35,7 +35,7 @@ export interface MvrFacts {
 	depth: Named & { readonly metres: number };
 	'no-place': Named;
 	unreadable: Named & { readonly part: string; readonly found: string };
-	moved: { readonly metres: number };
+	moved: { readonly metres: number; readonly to: 'left' | 'right' };
 	'place-cut': Named & { readonly of: 'along' | 'height'; readonly found: number; readonly metres: number };
 	overhead: { readonly count: number; readonly metres: number };
 	'address-bad': Named & { readonly found: string };

@@ -11,6 +11,7 @@ import {
 } from '../plan/index.ts';
 import type { Profile } from '../profile/index.ts';
 import { readAddress, type Spot } from './address.ts';
+import { originOf } from './along.ts';
 import type { MvrArchive } from './archive.ts';
 import { type Kind, kindsOf, type MvrPicks, NO_PICKS } from './kinds.ts';
 import type { MvrLeft } from './left.ts';
@@ -220,9 +221,12 @@ function countId(left: MvrLeft[]): void {
 /** Metres along the wall and above the floor, to the millimetre; null for one with no place. */
 function placesOf(known: readonly Known[], left: MvrLeft[]): (Place | null)[] {
 	const metres = (millimetres: number): number => Math.round(millimetres) / 1000;
-	const far = known.flatMap(({ fixture: { matrix } }) => (matrix ? metres(matrix.o[0]) : []));
-	const least = Math.min(0, ...far);
-	if (least < 0) left.push({ path: '', code: 'moved', facts: { metres: -least } });
+	const from = originOf(
+		known.flatMap(({ fixture: { matrix } }) => (matrix ? metres(matrix.o[0]) : [])),
+		ALONG,
+	);
+	if (from !== 0)
+		left.push({ path: '', code: 'moved', facts: { metres: Math.abs(from), to: from < 0 ? 'right' : 'left' } });
 	let hung = 0;
 	const places = known.map(({ fixture, called: name }) => {
 		const { path, matrix, badMatrix } = fixture;
@@ -234,15 +238,17 @@ function placesOf(known: readonly Known[], left: MvrLeft[]): (Place | null)[] {
 			);
 			return null;
 		}
-		const held = (of: 'along' | 'height', found: number, most: number): number => {
-			const within = Math.min(most, Math.max(0, found));
-			if (within !== found) left.push({ path, code: 'place-cut', facts: { name, of, found, metres: within } });
+		// told as the file has it, before all was moved
+		const held = (of: 'along' | 'height', found: number, from: number, most: number): number => {
+			const moved = found - from;
+			const within = Math.round(1000 * Math.min(most, Math.max(0, moved))) / 1000;
+			if (moved < 0 || moved > most) left.push({ path, code: 'place-cut', facts: { name, of, found, metres: within } });
 			return within;
 		};
 		if (isTurned(matrix)) left.push({ path, code: 'turned', facts: { name } });
 		if (metres(matrix.o[1]) !== 0) left.push({ path, code: 'depth', facts: { name, metres: metres(matrix.o[1]) } });
-		const x = held('along', metres(matrix.o[0] - 1000 * least), ALONG);
-		const y = held('height', metres(matrix.o[2]), HIGH);
+		const x = held('along', metres(matrix.o[0]), from, ALONG);
+		const y = held('height', metres(matrix.o[2]), 0, HIGH);
 		if (y > OVERHEAD_FROM) hung++;
 		return { x, y, isBelow: metres(matrix.o[2]) < 0 };
 	});

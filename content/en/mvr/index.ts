@@ -59,12 +59,19 @@ export const mvrLeft = {
 		'The file doesn’t say where the fixture {name} is. It’s put in the row, and taken as overhead until you say that it stands.',
 	unreadable:
 		'{part} of the fixture {name} reads {found}, which it can’t be. It’s put in the row, and taken as overhead until you say that it stands.',
-	moved:
-		'Some fixtures stand left of where the file starts to measure. The whole rig is moved {metres} m to the right.',
+	moved: [
+		{
+			when: { to: 'right' },
+			says: 'Some fixtures stand left of where the file starts to measure. The whole rig is moved {metres} m to the right.',
+		},
+		{
+			says: 'Most fixtures stand too far from where the file starts to measure. The whole rig is moved {metres} m to the left.',
+		},
+	],
 	'place-cut': [
 		{
 			when: { of: 'along' },
-			says: 'The fixture {name} is {found} m along the wall. That’s too far here, so it’s put at {metres} m.',
+			says: 'The fixture {name} is {found} m along the wall, far from the others. That’s too far here, so it’s put at {metres} m. Look where it really is.',
 		},
 		{
 			says: 'The fixture {name} is {found} m above the floor. That can’t be here, so it’s put at {metres} m. Below the floor, it’s taken as overhead: look how it hangs.',

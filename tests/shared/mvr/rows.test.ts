@@ -95,7 +95,7 @@ describe('a place', () => {
 	});
 
 	it.each([
-		[matrix(250_000, 0, 0), 200, 0, 'place-cut'],
+		[matrix(250_000, 0, 0), 0, 0, 'moved'],
 		[matrix(0, 0, 55_000), 0, 40, 'place-cut'],
 		[matrix(0, 3000, 0), 0, 0, 'depth'],
 		[matrix(-4000, 0, 0), 0, 0, 'moved'],
@@ -104,6 +104,32 @@ describe('a place', () => {
 		const { rows, codes } = one(text + address('1'));
 		expect(rows[0]?.place).toMatchObject({ x, y });
 		expect(codes).toContain(code);
+	});
+
+	it.each([
+		['left', -250, [0, 3, 5]],
+		['right', 250, [200, 3, 5]],
+		['left of a rig that is left of 0 too', -450, [0, 3, 5]],
+		['left, on a wall that would take it alone', -199, [0, 3, 5]],
+	])('far off to the %s is cut alone, and named: the others stay as they are', (where, far, xs) => {
+		const from = where.includes('too') ? -20 : 0;
+		const inside = (x: number): string => spec + mode + matrix(1000 * x, 0, 0) + address('1');
+		const { rows, left } = all(
+			[fixture('stray', inside(far)), ...[3, 5].map((x) => fixture(`f${x}`, inside(x + from)))].join(''),
+		);
+		const shift = from === 0 ? 0 : -17;
+		expect(rows.map(({ place }) => place.x)).toEqual([xs[0], ...xs.slice(1).map((x) => x + from - shift)]);
+		expect(left.filter(({ code }) => code === 'place-cut').map(({ facts }) => facts)).toEqual([
+			{ name: 'stray', of: 'along', found: far, metres: xs[0] },
+		]);
+		expect(left.filter(({ code }) => code === 'moved')).toHaveLength(from === 0 ? 0 : 1);
+	});
+
+	it('of a whole rig far off is kept fixture by fixture: all of it is moved', () => {
+		const inside = (x: number): string => spec + mode + matrix(x, 0, 0) + address('1');
+		const { rows, left } = all([400_000, 402_500, 405_000].map((x) => fixture(`f${x}`, inside(x))).join(''));
+		expect(rows.map(({ place }) => place.x)).toEqual([0, 2.5, 5]);
+		expect(left.find(({ code }) => code === 'moved')?.facts).toEqual({ metres: 400, to: 'left' });
 	});
 
 	it.each([
