@@ -126,6 +126,7 @@ export const mvrWords = {
 	close: 'Close',
 	lead: 'MVR is an open standard (DIN SPEC 15801) for a whole rig in one file. Choose one. Nothing is sent anywhere.',
 	choose: 'Choose a file',
+	noOwn: 'Your own fixtures couldn’t be read, so none of them can be picked here. Close this and open it again.',
 	reading: 'Reading the file. A large one takes a moment.',
 	found: (n: number, kinds: number) =>
 		`${counted(n, 'fixture', 'fixtures')} of ${counted(kinds, 'kind', 'kinds')} in the file.`,

@@ -5,7 +5,7 @@ import type { MvrPicks } from '../../../shared/mvr/index.ts';
 import type { Plan } from '../../../shared/plan/index.ts';
 import { PROFILE_IDS, type Profile, profileAtHand } from '../../../shared/profile/index.ts';
 import { DEVICE, MOST_READ } from '../../storage/index.ts';
-import { Button, Dialog, Live, Notice } from '../../ui/index.ts';
+import { Button, Dialog, FileButton, Live, Notice } from '../../ui/index.ts';
 import type { KindShown, MvrAnswer } from '../mvr/routes.ts';
 import { ownFixtures } from '../stock/index.ts';
 import { readRigFile, rigFileTrouble } from './askMvr.ts';
@@ -24,12 +24,15 @@ export default function FromMvr({ onPlan, onClose }: Props): JSX.Element {
 	const [own, setOwn] = useState<readonly Profile[]>([]);
 	const [answer, setAnswer] = useState<MvrAnswer | null>(null);
 	const [trouble, tell] = useState<string | null>(null);
+	/** What is said of the crew's own fixtures, which a file may go by. */
+	const [ownTrouble, tellOwn] = useState<string | null>(null);
 	const [isBusy, setBusy] = useState(false);
 	const turn = useRef(0);
 	useEffect(() => {
 		void ownFixtures()
 			.then((all) => Promise.all(all.map((each) => each.profile())))
-			.then((all) => setOwn(all.flatMap((made) => ('profile' in made ? made.profile : []))));
+			.then((all) => setOwn(all.flatMap((made) => ('profile' in made ? made.profile : []))))
+			.catch(() => tellOwn(words.noOwn));
 	}, []);
 	useEffect(() => {
 		if (!bytes) return;
@@ -50,20 +53,37 @@ export default function FromMvr({ onPlan, onClose }: Props): JSX.Element {
 			},
 		);
 	}, [bytes, picks, own]);
+	const take = async (file: File): Promise<void> => {
+		const chosen = new Uint8Array(await file.slice(0, MOST_READ.fixtureFile).arrayBuffer());
+		setPicks(keptMatches(DEVICE));
+		setAnswer(null);
+		setBytes(chosen);
+	};
+	/** What was read before is of another file: it goes. */
+	const refuse = (sentence: string): void => {
+		turn.current++;
+		setBusy(false);
+		setBytes(null);
+		setAnswer(null);
+		tell(sentence);
+	};
 	const says = isBusy ? words.reading : answer ? words.found(answer.fixtures, answer.kinds.length) : '';
 	return (
 		<Dialog open onClose={onClose} title={words.title} closeWords={words.close}>
 			<p>{words.lead}</p>
-			<Choose
-				onFile={(chosen) => {
-					setPicks(keptMatches(DEVICE));
-					setAnswer(null);
-					setBytes(chosen);
-				}}
-			/>
+			<div class="rig-ways">
+				<FileButton onFile={take} onUnread={refuse}>
+					{words.choose}
+				</FileButton>
+			</div>
 			{trouble !== null && (
 				<Notice kind="wrong">
 					<p role="alert">{trouble}</p>
+				</Notice>
+			)}
+			{ownTrouble !== null && (
+				<Notice kind="wrong">
+					<p role="alert">{ownTrouble}</p>
 				</Notice>
 			)}
 			<p aria-hidden="true">{says}</p>
@@ -113,28 +133,6 @@ function Standing({ rows }: { rows: MvrAnswer['plan']['rows'] }): JSX.Element | 
 			{standing > 0 && <p>{words.stands(standing, rows.length)}</p>}
 			<p>{words.circuits}</p>
 		</Notice>
-	);
-}
-
-function Choose({ onFile }: { onFile: (bytes: Uint8Array) => void }): JSX.Element {
-	const input = useRef<HTMLInputElement>(null);
-	return (
-		<div class="rig-ways">
-			<Button onClick={() => input.current?.click()}>{words.choose}</Button>
-			{/* any kind can be chosen: some phones know none called .mvr, and would grey it out */}
-			<input
-				ref={input}
-				type="file"
-				aria-label={words.choose}
-				hidden
-				onChange={async (event) => {
-					const { currentTarget: chosen } = event;
-					const [file] = chosen.files ?? [];
-					if (file) onFile(new Uint8Array(await file.slice(0, MOST_READ.fixtureFile).arrayBuffer()));
-					chosen.value = '';
-				}}
-			/>
-		</div>
 	);
 }
 
