@@ -137,6 +137,9 @@ export const mvrWords = {
 	asFile: 'As the file has it, if it does',
 	pickMode: 'Pick a mode, or leave them out',
 	fromFile: (name: string) => `${name} (from the file)`,
+	early: 'Picked earlier. Check that it’s right for this file too.',
+	earlyInstead: (name: string) =>
+		`Picked earlier. This file has its own fixture under that name: ${name}. Check which one you have.`,
 	asStock: (name: string) => `${name} (known here)`,
 	lost: (n: number) =>
 		n === 0 ? 'Nothing in the file is lost.' : `${counted(n, 'thing', 'things')} in the file can’t be kept as it is`,

@@ -23,6 +23,8 @@ export interface KindShown {
 	readonly count: number;
 	readonly profile: { readonly id: string; readonly name: string } | null;
 	readonly by: 'stock' | 'file' | 'picked' | null;
+	/** What the file itself has, where a pick stands in its place. */
+	readonly instead: string | null;
 	readonly modes: readonly { readonly found: string; readonly mode: string | null }[];
 	/** Modes there are to pick from. */
 	readonly choices: readonly { readonly id: string; readonly name: string }[];
@@ -86,11 +88,12 @@ export const routes = {
 		return {
 			plan: readPlan(plan),
 			fixtures: scene.fixtures.length,
-			kinds: kinds.map(({ spec, count, profile, by, modes, lost, asked }) => ({
+			kinds: kinds.map(({ spec, count, profile, by, instead, modes, lost, asked }) => ({
 				spec,
 				count,
 				profile: profile && { id: profile.id, name: profile.name },
 				by,
+				instead: instead?.name ?? null,
 				modes,
 				choices: (profile?.modes ?? []).map(({ id, name }) => ({ id, name })),
 				notes: [...asked.map(assumedText), ...lost.map(leftOutText)],

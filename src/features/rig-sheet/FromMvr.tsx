@@ -21,6 +21,8 @@ interface Props {
 export default function FromMvr({ onPlan, onClose }: Props): JSX.Element {
 	const [bytes, setBytes] = useState<Uint8Array | null>(null);
 	const [picks, setPicks] = useState<MvrPicks>(() => keptMatches(DEVICE));
+	/** As picked for files before this one. */
+	const [early, setEarly] = useState(picks);
 	const [own, setOwn] = useState<readonly Profile[]>([]);
 	const [answer, setAnswer] = useState<MvrAnswer | null>(null);
 	const [trouble, tell] = useState<string | null>(null);
@@ -55,7 +57,9 @@ export default function FromMvr({ onPlan, onClose }: Props): JSX.Element {
 	}, [bytes, picks, own]);
 	const take = async (file: File): Promise<void> => {
 		const chosen = new Uint8Array(await file.slice(0, MOST_READ.fixtureFile).arrayBuffer());
-		setPicks(keptMatches(DEVICE));
+		const kept = keptMatches(DEVICE);
+		setEarly(kept);
+		setPicks(kept);
 		setAnswer(null);
 		setBytes(chosen);
 	};
@@ -90,7 +94,7 @@ export default function FromMvr({ onPlan, onClose }: Props): JSX.Element {
 			<Live text={says} />
 			{answer && (
 				<>
-					<Kinds answer={answer} own={own} picks={picks} onPicks={setPicks} />
+					<Kinds answer={answer} own={own} picks={picks} early={early} onPicks={setPicks} />
 					<LostNotes left={answer.left} lead={words.lostLead} title={words.lost(answer.left.length)} />
 					{answer.kinds.map(
 						({ spec, profile, notes }) =>
@@ -113,7 +117,7 @@ export default function FromMvr({ onPlan, onClose }: Props): JSX.Element {
 						look="main"
 						disabled={isBusy || answer.plan.rows.length === 0}
 						onClick={() => {
-							keepMatches(DEVICE, picks);
+							keepMatches(DEVICE, picks, Date.now());
 							onPlan(answer.plan);
 						}}
 					>
@@ -140,11 +144,12 @@ interface KindsProps {
 	answer: MvrAnswer;
 	own: readonly Profile[];
 	picks: MvrPicks;
+	early: MvrPicks;
 	onPicks: (picks: MvrPicks) => void;
 }
 
 /** What the file calls its fixtures and modes, each matched, or picked by the person. */
-function Kinds({ answer, own, picks, onPicks }: KindsProps): JSX.Element {
+function Kinds({ answer, own, picks, early, onPicks }: KindsProps): JSX.Element {
 	const stock = [...own, ...PROFILE_IDS.flatMap((id) => profileAtHand(id) ?? [])];
 	return (
 		<fieldset class="rig-columns">
@@ -155,6 +160,13 @@ function Kinds({ answer, own, picks, onPicks }: KindsProps): JSX.Element {
 						label={words.kind(kind.spec, kind.count)}
 						value={kind.by === 'picked' ? (kind.profile?.id ?? '') : ''}
 						none={noneOf(kind)}
+						hint={
+							kind.by === 'picked' && early.types[kind.spec] === picks.types[kind.spec]
+								? kind.instead === null
+									? words.early
+									: words.earlyInstead(kind.instead)
+								: null
+						}
 						choices={stock}
 						onPick={(id) => onPicks({ ...picks, types: { ...picks.types, [kind.spec]: id } })}
 					/>
@@ -168,6 +180,7 @@ function Kinds({ answer, own, picks, onPicks }: KindsProps): JSX.Element {
 									label={words.mode(found)}
 									value={picks.modes[key] ?? ''}
 									none={words.pickMode}
+									hint={mode !== null && early.modes[key] === mode ? words.early : null}
 									choices={kind.choices}
 									onPick={(id) => onPicks({ ...picks, modes: { ...picks.modes, [key]: id } })}
 								/>
@@ -190,16 +203,22 @@ interface SelectProps {
 	label: string;
 	value: string;
 	none: string;
+	hint: string | null;
 	choices: readonly { readonly id: string; readonly name: string }[];
 	onPick: (id: string) => void;
 }
 
-function Select({ label, value, none, choices, onPick }: SelectProps): JSX.Element {
+function Select({ label, value, none, hint, choices, onPick }: SelectProps): JSX.Element {
 	const id = useId();
 	return (
 		<div class="rig-field">
 			<label for={id}>{label}</label>
-			<select id={id} value={value} onChange={(event) => onPick(event.currentTarget.value)}>
+			<select
+				id={id}
+				value={value}
+				aria-describedby={hint === null ? undefined : `${id}-hint`}
+				onChange={(event) => onPick(event.currentTarget.value)}
+			>
 				<option value="">{none}</option>
 				{choices.map((each) => (
 					<option key={each.id} value={each.id}>
@@ -207,6 +226,11 @@ function Select({ label, value, none, choices, onPick }: SelectProps): JSX.Eleme
 					</option>
 				))}
 			</select>
+			{hint !== null && (
+				<p class="field-hint" id={`${id}-hint`}>
+					{hint}
+				</p>
+			)}
 		</div>
 	);
 }
