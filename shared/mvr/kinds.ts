@@ -12,6 +12,7 @@ import {
 	type XmlNode,
 } from '../gdtf/index.ts';
 import { oncePer } from '../memo/index.ts';
+import { PLAN_PROFILES } from '../plan/index.ts';
 import type { Mode, Profile } from '../profile/index.ts';
 import type { MvrArchive } from './archive.ts';
 import type { MvrLeft } from './left.ts';
@@ -45,6 +46,8 @@ export interface Kind {
 	readonly profile: Profile | null;
 	/** `stock`: the file is what this house writes of that fixture; `file`: made of the file, with a stand-in panel; `picked` by the person. */
 	readonly by: 'stock' | 'file' | 'picked' | null;
+	/** What the file itself has, where a pick stands in its place; else null. */
+	readonly instead: Profile | null;
 	/** Modes its fixtures are in, as the scene writes them, each with a mode of the profile; null where the person must pick. */
 	readonly modes: readonly { readonly found: string; readonly mode: string | null }[];
 	readonly sockets: ReadonlyMap<string, Socket>;
@@ -65,7 +68,7 @@ interface Found {
 const writtenAs = oncePer((profile: Profile) => writeGdtf(profile).description);
 
 /** Most kinds whose files are read: as many profiles as a plan carries. */
-const MOST_KINDS = 40;
+const MOST_KINDS = PLAN_PROFILES;
 
 /**
  * What each kind of fixture of a scene is here. A fixture file that is, word for word, what this house would write of a fixture of
@@ -93,6 +96,7 @@ export function kindsOf(
 			count: all.length,
 			profile,
 			by: picked ? 'picked' : (found?.by ?? null),
+			instead: picked && found && found.profile.id !== picked.id ? found.profile : null,
 			modes: [...new Set(all.map(({ mode }) => mode ?? ''))].map((mode) => ({
 				found: mode,
 				mode: profile && modeFor(profile, mode, picks),

@@ -22,6 +22,8 @@ export interface MvrFacts {
 	'file-refused': { readonly spec: string };
 	'file-missing': { readonly spec: string };
 	'too-many-kinds': { readonly spec: string; readonly limit: number };
+	/** A fixture that the plan would have to carry, beyond the most it carries. */
+	'too-many-own': { readonly name: string; readonly count: number; readonly limit: number };
 	'stand-in': { readonly name: string; readonly lost: number; readonly assumed: number };
 	// ---- of a fixture -----------------------------------------------------------------------
 	'fixture-left': Named & { readonly spec: string };
@@ -33,7 +35,7 @@ export interface MvrFacts {
 	depth: Named & { readonly metres: number };
 	'no-place': Named;
 	unreadable: Named & { readonly part: string; readonly found: string };
-	moved: { readonly metres: number };
+	moved: { readonly metres: number; readonly to: 'left' | 'right' };
 	'place-cut': Named & { readonly of: 'along' | 'height'; readonly found: number; readonly metres: number };
 	overhead: { readonly count: number; readonly metres: number };
 	'address-bad': Named & { readonly found: string };
@@ -79,6 +81,7 @@ export const MVR_CODES = Object.freeze([
 	'file-refused',
 	'file-missing',
 	'too-many-kinds',
+	'too-many-own',
 	'stand-in',
 	'fixture-left',
 	'mode-left',

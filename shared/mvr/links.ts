@@ -19,17 +19,18 @@ interface Link {
 const UNKNOWN: Socket = { is: null, way: null };
 
 /**
- * The data cables of a scene: which fixture each is fed from, by uuid. A line here goes from one fixture to one, within a universe;
+ * The data cables of a scene: which fixture each is fed from, by `path`. A line here goes from one fixture to one, within a universe;
  * what branches, goes round, or leaves the universe is left out and told.
  * @param taken in the order of the file
  */
 export function feedsOf(taken: readonly Taken[], left: MvrLeft[]): Map<string, string> {
+	// fixtures may have no uuid, or share one: it only says where a cable goes to
 	const byUuid = new Map(taken.map((each) => [each.fixture.uuid, each]));
 	const feeds = new Map<string, string>();
 	const feeding = new Set<string>();
 	for (const { from, to, path } of taken.flatMap((each) => linksOf(each, byUuid, left))) {
 		const facts = { from: from.name, to: to.name };
-		const [one, other] = [from.fixture.uuid, to.fixture.uuid];
+		const [one, other] = [from.fixture.path, to.fixture.path];
 		// the other end may say the same
 		if (feeds.get(other) === one) continue;
 		if (from.universe !== to.universe) left.push({ path, code: 'link-across', facts });

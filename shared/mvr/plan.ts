@@ -1,7 +1,17 @@
 import type { GdtfNames } from '../gdtf/index.ts';
-import { alongRoom, emptyPlan, lineOrder, type NewRow, type Plan, placed, withRows } from '../plan/index.ts';
+import {
+	alongRoom,
+	emptyPlan,
+	lineOrder,
+	type NewRow,
+	PLAN_PROFILES,
+	type Plan,
+	placed,
+	withRows,
+} from '../plan/index.ts';
 import type { Profile } from '../profile/index.ts';
 import { readAddress, type Spot } from './address.ts';
+import { originOf } from './along.ts';
 import type { MvrArchive } from './archive.ts';
 import { type Kind, kindsOf, type MvrPicks, NO_PICKS } from './kinds.ts';
 import type { MvrLeft } from './left.ts';
@@ -58,7 +68,9 @@ export function toPlan(
 				facts: { name: profile.name, lost: lost.length, assumed: asked.length },
 			});
 	const bySpec = new Map(kinds.map((kind) => [kind.spec, kind]));
-	const known = scene.fixtures.flatMap((fixture, i) => takenOf(fixture, i, bySpec, left) ?? []);
+	const all = scene.fixtures.flatMap((fixture, i) => takenOf(fixture, i, bySpec, left) ?? []);
+	const own = ownOf(all, isBundled, left);
+	const known = all.filter(({ profile: { id } }) => isBundled(id) || own.has(id));
 	const places = placesOf(known, left);
 	const spots = spotsOf(known, scene.fixtures, left);
 	const seen = new Set<string>();
@@ -78,27 +90,35 @@ export function toPlan(
 			...spots[i],
 		};
 	});
-	const used = new Map(known.map(({ profile }) => [profile.id, profile]));
-	const own = [...used.values()].filter(({ id }) => !isBundled(id));
 	const high = Math.max(6, ...places.map((place) => Math.ceil(place?.y ?? 0)));
-	const begun = withRows({ ...emptyPlan(names.rig), profiles: own }, rows, names.fixture);
-	const taken = known.map(({ fixture, kind }, i): Taken => {
-		const row = begun.rows[i];
-		return { fixture, kind, name: row?.name ?? '', universe: spots[i]?.universe ?? 0 };
-	});
-	const feeds = feedsOf(taken, left);
-	const idOf = new Map(known.map(({ fixture }, i) => [fixture.uuid, begun.rows[i]?.id]));
-	const plan = asRoomHasIt({
+	const begun = withRows({ ...emptyPlan(names.rig), profiles: [...own.values()] }, rows, names.fixture);
+	const patched = addressed({
 		...begun,
 		hall: { width: Math.max(begun.hall.width, ...places.map((place) => Math.ceil(place?.x ?? 0))), height: high },
-		rows: begun.rows.map((row, i) => {
-			const after = idOf.get(feeds.get(known[i]?.fixture.uuid ?? '') ?? '');
-			const x = places[i]?.x ?? row.place.x;
-			return { ...row, place: { ...row.place, x }, ...(after === undefined ? {} : { after }) };
-		}),
+		rows: begun.rows.map((row, i) => ({ ...row, place: { ...row.place, x: places[i]?.x ?? row.place.x } })),
 	});
+	return { plan: asRoomHasIt(linked(patched, known, left)), kinds, left };
+}
+
+/** The plan with a start address for each fixture that has none. */
+function addressed(plan: Plan): Plan {
 	const loose = new Set(plan.rows.flatMap(({ id, labelled }) => (labelled ? [] : [id])));
-	return { plan: loose.size > 0 ? placed(plan, loose, plan.rules.universe) : plan, kinds, left };
+	return loose.size > 0 ? placed(plan, loose, plan.rules.universe) : plan;
+}
+
+/** The plan with the data cables of the file. @param known what its rows were made of, in their order */
+function linked(plan: Plan, known: readonly Known[], left: MvrLeft[]): Plan {
+	const taken = known.map(({ fixture, kind }, i): Taken => {
+		const row = plan.rows[i];
+		return { fixture, kind, name: row?.name ?? '', universe: row?.universe ?? 0 };
+	});
+	const feeds = feedsOf(taken, left);
+	const idOf = new Map(known.map(({ fixture }, i) => [fixture.path, plan.rows[i]?.id]));
+	const rows = plan.rows.map((row, i) => {
+		const after = idOf.get(feeds.get(known[i]?.fixture.path ?? '') ?? '');
+		return after === undefined ? row : { ...row, after };
+	});
+	return { ...plan, rows };
 }
 
 /** The plan with no word on the line of a universe where that says what the room says anyway: fixtures that move take their cables along. */
@@ -168,6 +188,22 @@ function takenOf(
 	return { fixture, kind, profile: kind.profile, mode, name, called };
 }
 
+/** Profiles that the plan carries, by id: those used first, as many as it takes. */
+function ownOf(
+	known: readonly Known[],
+	isBundled: (id: string) => boolean,
+	left: MvrLeft[],
+): ReadonlyMap<string, Profile> {
+	const used = [...Map.groupBy(known, ({ profile }) => profile.id)].filter(([id]) => !isBundled(id));
+	for (const [, [first, ...others]] of used.slice(PLAN_PROFILES)) {
+		if (!first) continue;
+		const { profile, fixture } = first;
+		const facts = { name: profile.name, count: 1 + others.length, limit: PLAN_PROFILES };
+		left.push({ path: fixture.path, code: 'too-many-own', facts });
+	}
+	return new Map(used.slice(0, PLAN_PROFILES).flatMap(([id, [first]]) => (first ? [[id, first.profile]] : [])));
+}
+
 /** Fixture ids, for which a plan has no place, are counted as one loss. */
 function countId(left: MvrLeft[]): void {
 	const at = left.findIndex(
@@ -185,9 +221,12 @@ function countId(left: MvrLeft[]): void {
 /** Metres along the wall and above the floor, to the millimetre; null for one with no place. */
 function placesOf(known: readonly Known[], left: MvrLeft[]): (Place | null)[] {
 	const metres = (millimetres: number): number => Math.round(millimetres) / 1000;
-	const far = known.flatMap(({ fixture: { matrix } }) => (matrix ? metres(matrix.o[0]) : []));
-	const least = Math.min(0, ...far);
-	if (least < 0) left.push({ path: '', code: 'moved', facts: { metres: -least } });
+	const from = originOf(
+		known.flatMap(({ fixture: { matrix } }) => (matrix ? metres(matrix.o[0]) : [])),
+		ALONG,
+	);
+	if (from !== 0)
+		left.push({ path: '', code: 'moved', facts: { metres: Math.abs(from), to: from < 0 ? 'right' : 'left' } });
 	let hung = 0;
 	const places = known.map(({ fixture, called: name }) => {
 		const { path, matrix, badMatrix } = fixture;
@@ -199,15 +238,17 @@ function placesOf(known: readonly Known[], left: MvrLeft[]): (Place | null)[] {
 			);
 			return null;
 		}
-		const held = (of: 'along' | 'height', found: number, most: number): number => {
-			const within = Math.min(most, Math.max(0, found));
-			if (within !== found) left.push({ path, code: 'place-cut', facts: { name, of, found, metres: within } });
+		// told as the file has it, before all was moved
+		const held = (of: 'along' | 'height', found: number, from: number, most: number): number => {
+			const moved = found - from;
+			const within = Math.round(1000 * Math.min(most, Math.max(0, moved))) / 1000;
+			if (moved < 0 || moved > most) left.push({ path, code: 'place-cut', facts: { name, of, found, metres: within } });
 			return within;
 		};
 		if (isTurned(matrix)) left.push({ path, code: 'turned', facts: { name } });
 		if (metres(matrix.o[1]) !== 0) left.push({ path, code: 'depth', facts: { name, metres: metres(matrix.o[1]) } });
-		const x = held('along', metres(matrix.o[0] - 1000 * least), ALONG);
-		const y = held('height', metres(matrix.o[2]), HIGH);
+		const x = held('along', metres(matrix.o[0]), from, ALONG);
+		const y = held('height', metres(matrix.o[2]), 0, HIGH);
 		if (y > OVERHEAD_FROM) hung++;
 		return { x, y, isBelow: metres(matrix.o[2]) < 0 };
 	});

@@ -108,6 +108,7 @@ export {
 	type PackOrder,
 	type PackRules,
 	PLAN_MOST,
+	PLAN_PROFILES,
 	type Plan,
 	type PlanRow,
 	type PlanShow,

@@ -110,7 +110,9 @@ function spreadOut(plan: Plan): Plan {
 		share === 1
 			? plan.rows
 			: plan.rows.map((row) => ({ ...row, place: { ...row.place, x: Math.floor(row.place.x * share * 100) / 100 } }));
-	return { ...plan, hall: { ...plan.hall, width: Math.max(plan.hall.width, Math.ceil(far * share) + MARGIN) }, rows };
+	// a share of it can come out a hair too wide
+	const width = Math.min(WIDEST, Math.max(plan.hall.width, Math.ceil(far * share) + MARGIN));
+	return { ...plan, hall: { ...plan.hall, width }, rows };
 }
 
 /**

@@ -4,7 +4,7 @@ import { checkProfile, idText, modeOf, profileSchema, readShape, whole } from '.
 import { loadProfiles } from '../sheet/index.ts';
 import { BREAKER_CURVES } from './breaker.ts';
 import { profileOf } from './make.ts';
-import { PACK_ORDERS, PLAN_MOST, type Plan } from './types.ts';
+import { PACK_ORDERS, PLAN_MOST, PLAN_PROFILES, type Plan } from './types.ts';
 
 const text = (least: number) => v.pipe(v.string(), v.trim(), v.minLength(least), v.maxLength(60));
 const amount = (least: number, most: number) => v.pipe(v.number(), v.finite(), v.minValue(least), v.maxValue(most));
@@ -48,7 +48,7 @@ const planSchema = v.strictObject({
 	kilograms: v.record(idText, amount(0, 500)),
 	surge: v.exactOptional(v.record(idText, amount(0.1, 2000))),
 	rows: v.pipe(v.array(rowSchema), v.maxLength(PLAN_MOST)),
-	profiles: v.pipe(v.array(profileSchema), v.maxLength(40)),
+	profiles: v.pipe(v.array(profileSchema), v.maxLength(PLAN_PROFILES)),
 });
 
 /** As much of a plan as says which profiles it names. */

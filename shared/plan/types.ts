@@ -3,6 +3,8 @@ import type { BreakerCurve } from './breaker.ts';
 
 /** Most rows of a plan. */
 export const PLAN_MOST = 2000;
+/** Most profiles that a plan carries. */
+export const PLAN_PROFILES = 40;
 
 /** Who the row listens to: a desk by data, or the first fixture of the line, which leads. */
 export type PlanSource = 'desk' | 'leader';

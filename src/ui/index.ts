@@ -7,6 +7,7 @@ export { Button, type ButtonProps } from './Button.tsx';
 export { CautionBox, type CautionBoxProps, CautionLine, type CautionsSaid, SaidAbove } from './CautionBox.tsx';
 export { Dialog, type DialogProps } from './Dialog.tsx';
 export { Field, type FieldProps } from './Field.tsx';
+export { FileButton, type FileButtonProps } from './FileButton.tsx';
 export { Live, type LiveProps } from './Live.tsx';
 export { fetchedWith, type LaterWords, laterWith } from './later.tsx';
 export { Notice, type NoticeProps } from './Notice.tsx';

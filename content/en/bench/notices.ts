@@ -18,7 +18,6 @@ export const fileWords = {
 	save: 'Save to a file',
 	open: 'Open a bench from a file',
 	long: 'This file is larger than any bench that Prep Bay saves. It was left unread. Choose another.',
-	unread: 'The device wouldn’t let this file be read. Copy it elsewhere and choose it again.',
 	noFit: 'This file holds no rig that fits together. It was left unopened. Choose a file that was saved here.',
 } as const;
 

@@ -36,6 +36,8 @@ export const mvrLeft = {
 	'file-refused': 'The fixture file {spec} can’t be used. {because}',
 	'file-missing': 'The fixture file {spec} isn’t in there.',
 	'too-many-kinds': 'A plan takes {limit} kinds of fixture from a file. The file {spec} wasn’t read.',
+	'too-many-own':
+		'A plan takes {limit} kinds of fixture that aren’t known here. {name} is one too many, so {count} {count?fixture is|fixtures are} left out.',
 	'stand-in':
 		'{name} comes from its fixture file. Its panel is a stand-in: the real panel differs. [{lost} {lost?thing|things} in that file couldn’t be kept. ]{assumed} {assumed?thing|things} had to be assumed. They’re listed under its name.',
 
@@ -57,12 +59,19 @@ export const mvrLeft = {
 		'The file doesn’t say where the fixture {name} is. It’s put in the row, and taken as overhead until you say that it stands.',
 	unreadable:
 		'{part} of the fixture {name} reads {found}, which it can’t be. It’s put in the row, and taken as overhead until you say that it stands.',
-	moved:
-		'Some fixtures stand left of where the file starts to measure. The whole rig is moved {metres} m to the right.',
+	moved: [
+		{
+			when: { to: 'right' },
+			says: 'Some fixtures stand left of where the file starts to measure. The whole rig is moved {metres} m to the right.',
+		},
+		{
+			says: 'Most fixtures stand too far from where the file starts to measure. The whole rig is moved {metres} m to the left.',
+		},
+	],
 	'place-cut': [
 		{
 			when: { of: 'along' },
-			says: 'The fixture {name} is {found} m along the wall. That’s too far here, so it’s put at {metres} m.',
+			says: 'The fixture {name} is {found} m along the wall, far from the others. That’s too far here, so it’s put at {metres} m. Look where it really is.',
 		},
 		{
 			says: 'The fixture {name} is {found} m above the floor. That can’t be here, so it’s put at {metres} m. Below the floor, it’s taken as overhead: look how it hangs.',
@@ -117,6 +126,7 @@ export const mvrWords = {
 	close: 'Close',
 	lead: 'MVR is an open standard (DIN SPEC 15801) for a whole rig in one file. Choose one. Nothing is sent anywhere.',
 	choose: 'Choose a file',
+	noOwn: 'Your own fixtures couldn’t be read, so none of them can be picked here. Close this and open it again.',
 	reading: 'Reading the file. A large one takes a moment.',
 	found: (n: number, kinds: number) =>
 		`${counted(n, 'fixture', 'fixtures')} of ${counted(kinds, 'kind', 'kinds')} in the file.`,
@@ -127,6 +137,9 @@ export const mvrWords = {
 	asFile: 'As the file has it, if it does',
 	pickMode: 'Pick a mode, or leave them out',
 	fromFile: (name: string) => `${name} (from the file)`,
+	early: 'Picked earlier. Check that it’s right for this file too.',
+	earlyInstead: (name: string) =>
+		`Picked earlier. This file has its own fixture under that name: ${name}. Check which one you have.`,
 	asStock: (name: string) => `${name} (known here)`,
 	lost: (n: number) =>
 		n === 0 ? 'Nothing in the file is lost.' : `${counted(n, 'thing', 'things')} in the file can’t be kept as it is`,

@@ -1,4 +1,5 @@
 import { asideWords, fileWords, openingWords } from '#words/bench/index.ts';
+import { partWords } from '#words/ui/index.ts';
 import { type InputError, isInputError } from '../../../shared/error/index.ts';
 import { LINK_BOUNDS } from '../../storage/index.ts';
 import { errorTextLater } from '../../wording/index.ts';
@@ -75,7 +76,7 @@ export async function openFile(file: Pick<File, 'size' | 'text'>, ways: OpeningH
 		return plainly(store, { keepAtOnce: true, before, by: 'file' });
 	} catch (error) {
 		// so a browser says that a file has gone, or may not be read
-		if (error instanceof DOMException) return fileWords.unread;
+		if (error instanceof DOMException) return partWords.unread;
 		if (!isInputError(error)) throw error;
 		return /^(file\.|link\.(crowded|slow)|log\.stopped)/.test(error.code) ? errorTextLater(error) : fileWords.noFit;
 	}

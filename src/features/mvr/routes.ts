@@ -4,7 +4,7 @@ import { gdtfNames } from '#words/gdtf/index.ts';
 import { mvrWords } from '#words/mvr/index.ts';
 import { rowWords } from '#words/plan/index.ts';
 import { type MvrLeft, type MvrPicks, readMvrArchive, readScene, toPlan, writeMvr } from '../../../shared/mvr/index.ts';
-import type { Plan } from '../../../shared/plan/index.ts';
+import { type Plan, readPlan } from '../../../shared/plan/index.ts';
 import { loadProfile, PROFILE_IDS, type Profile, profileAtHand } from '../../../shared/profile/index.ts';
 import { loadProfiles } from '../../../shared/sheet/index.ts';
 import { assumedText, leftOutText, mvrLeftText } from '../../wording/index.ts';
@@ -23,6 +23,8 @@ export interface KindShown {
 	readonly count: number;
 	readonly profile: { readonly id: string; readonly name: string } | null;
 	readonly by: 'stock' | 'file' | 'picked' | null;
+	/** What the file itself has, where a pick stands in its place. */
+	readonly instead: string | null;
 	readonly modes: readonly { readonly found: string; readonly mode: string | null }[];
 	/** Modes there are to pick from. */
 	readonly choices: readonly { readonly id: string; readonly name: string }[];
@@ -49,6 +51,7 @@ const FIRST: readonly MvrLeft['code'][] = [
 	'link-power',
 	'fixture-left',
 	'mode-left',
+	'too-many-own',
 ];
 const rank = ({ code }: MvrLeft): number => (FIRST.includes(code) ? FIRST.indexOf(code) : FIRST.length);
 
@@ -60,7 +63,7 @@ const worded = (left: readonly MvrLeft[]): MvrNote[] =>
 export const routes = {
 	/**
 	 * A plan out of an MVR file.
-	 * @throws InputError `mvr.archive`, `mvr.xml` or `mvr.scene`; NotFetched
+	 * @throws InputError `mvr.archive`, `mvr.xml` or `mvr.scene`; as `readPlan`, where what is made could not be opened again; NotFetched
 	 */
 	async read({
 		bytes,
@@ -83,13 +86,14 @@ export const routes = {
 		};
 		const { plan, kinds, left } = toPlan(scene, archive, [...own, ...bundled], isBundled, names, picks);
 		return {
-			plan,
+			plan: readPlan(plan),
 			fixtures: scene.fixtures.length,
-			kinds: kinds.map(({ spec, count, profile, by, modes, lost, asked }) => ({
+			kinds: kinds.map(({ spec, count, profile, by, instead, modes, lost, asked }) => ({
 				spec,
 				count,
 				profile: profile && { id: profile.id, name: profile.name },
 				by,
+				instead: instead?.name ?? null,
 				modes,
 				choices: (profile?.modes ?? []).map(({ id, name }) => ({ id, name })),
 				notes: [...asked.map(assumedText), ...lost.map(leftOutText)],

@@ -5,7 +5,7 @@ import type { MvrPicks } from '../../../shared/mvr/index.ts';
 import type { Plan } from '../../../shared/plan/index.ts';
 import { PROFILE_IDS, type Profile, profileAtHand } from '../../../shared/profile/index.ts';
 import { DEVICE, MOST_READ } from '../../storage/index.ts';
-import { Button, Dialog, Live, Notice } from '../../ui/index.ts';
+import { Button, Dialog, FileButton, Live, Notice } from '../../ui/index.ts';
 import type { KindShown, MvrAnswer } from '../mvr/routes.ts';
 import { ownFixtures } from '../stock/index.ts';
 import { readRigFile, rigFileTrouble } from './askMvr.ts';
@@ -21,15 +21,20 @@ interface Props {
 export default function FromMvr({ onPlan, onClose }: Props): JSX.Element {
 	const [bytes, setBytes] = useState<Uint8Array | null>(null);
 	const [picks, setPicks] = useState<MvrPicks>(() => keptMatches(DEVICE));
+	/** As picked for files before this one. */
+	const [early, setEarly] = useState(picks);
 	const [own, setOwn] = useState<readonly Profile[]>([]);
 	const [answer, setAnswer] = useState<MvrAnswer | null>(null);
 	const [trouble, tell] = useState<string | null>(null);
+	/** What is said of the crew's own fixtures, which a file may go by. */
+	const [ownTrouble, tellOwn] = useState<string | null>(null);
 	const [isBusy, setBusy] = useState(false);
 	const turn = useRef(0);
 	useEffect(() => {
 		void ownFixtures()
 			.then((all) => Promise.all(all.map((each) => each.profile())))
-			.then((all) => setOwn(all.flatMap((made) => ('profile' in made ? made.profile : []))));
+			.then((all) => setOwn(all.flatMap((made) => ('profile' in made ? made.profile : []))))
+			.catch(() => tellOwn(words.noOwn));
 	}, []);
 	useEffect(() => {
 		if (!bytes) return;
@@ -50,27 +55,46 @@ export default function FromMvr({ onPlan, onClose }: Props): JSX.Element {
 			},
 		);
 	}, [bytes, picks, own]);
+	const take = async (file: File): Promise<void> => {
+		const chosen = new Uint8Array(await file.slice(0, MOST_READ.fixtureFile).arrayBuffer());
+		const kept = keptMatches(DEVICE);
+		setEarly(kept);
+		setPicks(kept);
+		setAnswer(null);
+		setBytes(chosen);
+	};
+	/** What was read before is of another file: it goes. */
+	const refuse = (sentence: string): void => {
+		turn.current++;
+		setBusy(false);
+		setBytes(null);
+		setAnswer(null);
+		tell(sentence);
+	};
 	const says = isBusy ? words.reading : answer ? words.found(answer.fixtures, answer.kinds.length) : '';
 	return (
 		<Dialog open onClose={onClose} title={words.title} closeWords={words.close}>
 			<p>{words.lead}</p>
-			<Choose
-				onFile={(chosen) => {
-					setPicks(keptMatches(DEVICE));
-					setAnswer(null);
-					setBytes(chosen);
-				}}
-			/>
+			<div class="rig-ways">
+				<FileButton onFile={take} onUnread={refuse}>
+					{words.choose}
+				</FileButton>
+			</div>
 			{trouble !== null && (
 				<Notice kind="wrong">
 					<p role="alert">{trouble}</p>
+				</Notice>
+			)}
+			{ownTrouble !== null && (
+				<Notice kind="wrong">
+					<p role="alert">{ownTrouble}</p>
 				</Notice>
 			)}
 			<p aria-hidden="true">{says}</p>
 			<Live text={says} />
 			{answer && (
 				<>
-					<Kinds answer={answer} own={own} picks={picks} onPicks={setPicks} />
+					<Kinds answer={answer} own={own} picks={picks} early={early} onPicks={setPicks} />
 					<LostNotes left={answer.left} lead={words.lostLead} title={words.lost(answer.left.length)} />
 					{answer.kinds.map(
 						({ spec, profile, notes }) =>
@@ -93,7 +117,7 @@ export default function FromMvr({ onPlan, onClose }: Props): JSX.Element {
 						look="main"
 						disabled={isBusy || answer.plan.rows.length === 0}
 						onClick={() => {
-							keepMatches(DEVICE, picks);
+							keepMatches(DEVICE, picks, Date.now());
 							onPlan(answer.plan);
 						}}
 					>
@@ -116,37 +140,16 @@ function Standing({ rows }: { rows: MvrAnswer['plan']['rows'] }): JSX.Element | 
 	);
 }
 
-function Choose({ onFile }: { onFile: (bytes: Uint8Array) => void }): JSX.Element {
-	const input = useRef<HTMLInputElement>(null);
-	return (
-		<div class="rig-ways">
-			<Button onClick={() => input.current?.click()}>{words.choose}</Button>
-			{/* any kind can be chosen: some phones know none called .mvr, and would grey it out */}
-			<input
-				ref={input}
-				type="file"
-				aria-label={words.choose}
-				hidden
-				onChange={async (event) => {
-					const { currentTarget: chosen } = event;
-					const [file] = chosen.files ?? [];
-					if (file) onFile(new Uint8Array(await file.slice(0, MOST_READ.fixtureFile).arrayBuffer()));
-					chosen.value = '';
-				}}
-			/>
-		</div>
-	);
-}
-
 interface KindsProps {
 	answer: MvrAnswer;
 	own: readonly Profile[];
 	picks: MvrPicks;
+	early: MvrPicks;
 	onPicks: (picks: MvrPicks) => void;
 }
 
 /** What the file calls its fixtures and modes, each matched, or picked by the person. */
-function Kinds({ answer, own, picks, onPicks }: KindsProps): JSX.Element {
+function Kinds({ answer, own, picks, early, onPicks }: KindsProps): JSX.Element {
 	const stock = [...own, ...PROFILE_IDS.flatMap((id) => profileAtHand(id) ?? [])];
 	return (
 		<fieldset class="rig-columns">
@@ -157,6 +160,13 @@ function Kinds({ answer, own, picks, onPicks }: KindsProps): JSX.Element {
 						label={words.kind(kind.spec, kind.count)}
 						value={kind.by === 'picked' ? (kind.profile?.id ?? '') : ''}
 						none={noneOf(kind)}
+						hint={
+							kind.by === 'picked' && early.types[kind.spec] === picks.types[kind.spec]
+								? kind.instead === null
+									? words.early
+									: words.earlyInstead(kind.instead)
+								: null
+						}
 						choices={stock}
 						onPick={(id) => onPicks({ ...picks, types: { ...picks.types, [kind.spec]: id } })}
 					/>
@@ -170,6 +180,7 @@ function Kinds({ answer, own, picks, onPicks }: KindsProps): JSX.Element {
 									label={words.mode(found)}
 									value={picks.modes[key] ?? ''}
 									none={words.pickMode}
+									hint={mode !== null && early.modes[key] === mode ? words.early : null}
 									choices={kind.choices}
 									onPick={(id) => onPicks({ ...picks, modes: { ...picks.modes, [key]: id } })}
 								/>
@@ -192,16 +203,22 @@ interface SelectProps {
 	label: string;
 	value: string;
 	none: string;
+	hint: string | null;
 	choices: readonly { readonly id: string; readonly name: string }[];
 	onPick: (id: string) => void;
 }
 
-function Select({ label, value, none, choices, onPick }: SelectProps): JSX.Element {
+function Select({ label, value, none, hint, choices, onPick }: SelectProps): JSX.Element {
 	const id = useId();
 	return (
 		<div class="rig-field">
 			<label for={id}>{label}</label>
-			<select id={id} value={value} onChange={(event) => onPick(event.currentTarget.value)}>
+			<select
+				id={id}
+				value={value}
+				aria-describedby={hint === null ? undefined : `${id}-hint`}
+				onChange={(event) => onPick(event.currentTarget.value)}
+			>
 				<option value="">{none}</option>
 				{choices.map((each) => (
 					<option key={each.id} value={each.id}>
@@ -209,6 +226,11 @@ function Select({ label, value, none, choices, onPick }: SelectProps): JSX.Eleme
 					</option>
 				))}
 			</select>
+			{hint !== null && (
+				<p class="field-hint" id={`${id}-hint`}>
+					{hint}
+				</p>
+			)}
 		</div>
 	);
 }

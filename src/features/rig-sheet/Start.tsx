@@ -1,10 +1,10 @@
 import type { JSX } from 'preact';
-import { useRef, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 import { startWords } from '#words/plan/index.ts';
 import type { Plan } from '../../../shared/plan/index.ts';
 import { loadProfile, PROFILE_IDS, type Profile, profileAtHand } from '../../../shared/profile/index.ts';
 import { DEVICE, MOST_READ } from '../../storage/index.ts';
-import { Button, Field, Title } from '../../ui/index.ts';
+import { Button, Field, FileButton, Title } from '../../ui/index.ts';
 import { keptRigs } from './keep.ts';
 import { FromMvr, NewList, OwnChoices } from './lazily.tsx';
 import type { PlanReading } from './reading.ts';
@@ -39,6 +39,11 @@ export function Start({ onPlan, onKept, onRead, onTrouble, guarded }: Props): JS
 		void guarded(async () =>
 			onPlan((await import('./begin.ts')).rowOf(count, which.id, first, which.own && [which.own])),
 		);
+	};
+	const open = async (file: File): Promise<void> => {
+		if (file.size > MOST_READ.sheet) return onTrouble(startWords.longFile);
+		const text = await file.text();
+		onRead(async () => (await import('./reading.ts')).readPlanText(text), startWords.badFile);
 	};
 	if (count !== null && which !== null) return <First onFirst={begin} onBack={() => setWhich(null)} />;
 	if (count !== null)
@@ -94,7 +99,9 @@ export function Start({ onPlan, onKept, onRead, onTrouble, guarded }: Props): JS
 						{startWords.bench}
 					</Button>
 					<Button onClick={() => withFixtures(() => openDialog('mvr'))}>{startWords.mvr}</Button>
-					<FileButton onRead={onRead} onTrouble={onTrouble} />
+					<FileButton accept="application/json,.json" onFile={open} onUnread={onTrouble}>
+						{startWords.file}
+					</FileButton>
 					<Button
 						look="quiet"
 						onClick={() => void guarded(async () => onPlan((await import('./begin.ts')).emptyOne()))}
@@ -174,32 +181,5 @@ function Ask({ at, title }: { at: number; title: string }): JSX.Element {
 			<Title level={2}>{title}</Title>
 			<span class="rig-step">{startWords.step(at)}</span>
 		</header>
-	);
-}
-
-function FileButton({ onRead, onTrouble }: Pick<Props, 'onRead' | 'onTrouble'>): JSX.Element {
-	const input = useRef<HTMLInputElement>(null);
-	return (
-		<>
-			<Button onClick={() => input.current?.click()}>{startWords.file}</Button>
-			<input
-				ref={input}
-				type="file"
-				accept="application/json,.json"
-				aria-label={startWords.file}
-				hidden
-				onChange={(event) => {
-					const { currentTarget: chosen } = event;
-					const [file] = chosen.files ?? [];
-					if (file && file.size > MOST_READ.sheet) onTrouble(startWords.longFile);
-					else if (file)
-						onRead(async () => {
-							const { readPlanText } = await import('./reading.ts');
-							return readPlanText(await file.text());
-						}, startWords.badFile);
-					chosen.value = '';
-				}}
-			/>
-		</>
 	);
 }

@@ -1,10 +1,10 @@
 import type { JSX } from 'preact';
-import { useRef, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 import { planWords, startWords, tickWords } from '#words/plan/index.ts';
 import { NotFetched } from '../../../shared/error/index.ts';
 import { mergedTicks, newIn, type RigTicks } from '../../../shared/plan/index.ts';
 import { MOST_READ } from '../../storage/index.ts';
-import { Button } from '../../ui/index.ts';
+import { FileButton } from '../../ui/index.ts';
 import { readPlanText } from './reading.ts';
 
 interface Props {
@@ -16,11 +16,9 @@ interface Props {
 
 /** Ticks of another phone, from a file that it saved. */
 export function TickFile({ id, onTicks }: Props): JSX.Element {
-	const input = useRef<HTMLInputElement>(null);
 	const [said, say] = useState('');
-	const read = async (file: File): Promise<string> => {
-		if (file.size > MOST_READ.saved) return tickWords.badFile;
-		const found = await readPlanText(await file.text());
+	const read = async (text: string): Promise<string> => {
+		const found = await readPlanText(text);
 		if (found.is === 'newer') return startWords.newer;
 		if (found.is !== 'plan' || !found.ticks) return tickWords.badFile;
 		if (found.id !== id) return tickWords.otherRig;
@@ -32,25 +30,17 @@ export function TickFile({ id, onTicks }: Props): JSX.Element {
 		});
 		return tickWords.brought(came.count, came.by);
 	};
+	const brought = (text: string): Promise<string> =>
+		read(text).catch((error) => (error instanceof NotFetched ? planWords.failed : tickWords.badFile));
 	return (
 		<>
-			<Button onClick={() => input.current?.click()}>{tickWords.bring}</Button>
-			<input
-				ref={input}
-				type="file"
+			<FileButton
 				accept="application/json,.json"
-				aria-label={tickWords.bring}
-				hidden
-				onChange={(event) => {
-					const { currentTarget: chosen } = event;
-					const [file] = chosen.files ?? [];
-					if (file)
-						void read(file).then(say, (error) =>
-							say(error instanceof NotFetched ? planWords.failed : tickWords.badFile),
-						);
-					chosen.value = '';
-				}}
-			/>
+				onFile={async (file) => say(file.size > MOST_READ.saved ? tickWords.badFile : await brought(await file.text()))}
+				onUnread={say}
+			>
+				{tickWords.bring}
+			</FileButton>
 			<p role="status">{said}</p>
 		</>
 	);

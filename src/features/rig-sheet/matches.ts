@@ -1,5 +1,5 @@
 import type { MvrPicks } from '../../../shared/mvr/index.ts';
-import { type BrowserStore, KEPT, putText, readRecord, textAt } from '../../storage/index.ts';
+import { type BrowserStore, KEPT, moveAside, putText, readRecord, textAt } from '../../storage/index.ts';
 
 const { matches } = KEPT;
 
@@ -19,11 +19,18 @@ const textsIn = (value: unknown): Record<string, string> =>
 		Object.entries(value ?? {}).filter((entry): entry is [string, string] => typeof entry[1] === 'string'),
 	);
 
-/** Keeps picks beside earlier ones. What fixtures without a kind are is another thing in each file, and is not kept. */
-export function keepMatches(store: BrowserStore, { types, modes }: MvrPicks): void {
+/**
+ * Keeps picks beside earlier ones. What fixtures without a kind are is another thing in each file, and is not kept. What is damaged
+ * is set aside first.
+ * @param now ms since 1970
+ */
+export function keepMatches(store: BrowserStore, { types, modes }: MvrPicks, now: number): void {
 	const text = textAt(store, matches.key);
-	// a newer version's stay
-	if (text !== null && readRecord(text, matches).is === 'newer') return;
+	const there = text === null ? null : readRecord(text, matches).is;
+	// a newer version's stay, and what can't be moved out of the way
+	if (there === 'newer') return;
+	if (text !== null && there === 'damaged' && !moveAside(store, { place: matches.key, text, why: 'damaged', now }))
+		return;
 	const latest = (all: Readonly<Record<string, string>>): Record<string, string> =>
 		Object.fromEntries(
 			Object.entries(all)

@@ -1,26 +1,19 @@
 import type { JSX } from 'preact';
-import { useRef } from 'preact/hooks';
 import { manualWords as words } from '#words/stock/index.ts';
-import { Button } from '../../ui/index.ts';
+import { FileButton } from '../../ui/index.ts';
+
+interface Props {
+	/** Reads it, and says so itself where it can't. */
+	onFile: (file: File) => void;
+}
 
 /** The way to a manual's file. */
-export function OpenManual({ onFile }: { onFile: (file: File) => void }): JSX.Element {
-	const file = useRef<HTMLInputElement>(null);
+export function OpenManual({ onFile }: Props): JSX.Element {
 	return (
 		<div class="manual-open">
-			<Button onClick={() => file.current?.click()}>{words.open}</Button>
-			<input
-				ref={file}
-				type="file"
-				accept="application/pdf,.pdf"
-				aria-label={words.name}
-				hidden
-				onChange={({ currentTarget: input }) => {
-					const [chosen] = input.files ?? [];
-					if (chosen) onFile(chosen);
-					input.value = '';
-				}}
-			/>
+			<FileButton name={words.name} accept="application/pdf,.pdf" onFile={onFile}>
+				{words.open}
+			</FileButton>
 			<p class="field-hint">{words.openHint(words.size)}</p>
 		</div>
 	);

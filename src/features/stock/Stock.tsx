@@ -4,7 +4,7 @@ import { locale } from '#words/locale/index.ts';
 import { cardWords, fileWords, stockKeeping, stockPage, stockWords as words } from '#words/stock/index.ts';
 import type { StockEntry } from '../../../shared/stock/index.ts';
 import { DEVICE, followKept, MOST_READ, type OnShelf, saveText, Trouble } from '../../storage/index.ts';
-import { Button, Live, laterWith, Notice } from '../../ui/index.ts';
+import { Button, FileButton, Live, laterWith, Notice } from '../../ui/index.ts';
 import { errorTextLater } from '../../wording/index.ts';
 import { type AddOutcome, addFile, addLink, asideText, changeStock, holdsStock, openStock } from './keep.ts';
 import { nameOf } from './own.ts';
@@ -145,6 +145,7 @@ export function Stock({ panel }: Props): JSX.Element {
 						tell(null);
 						read(bytes);
 					}}
+					onUnread={tell}
 				/>
 			</div>
 			<p class="field-hint">{words.openHint}</p>
@@ -189,37 +190,24 @@ function Row({ entry, onEdit, onCard, onRemove, onTrouble }: RowProps): JSX.Elem
 
 interface OpenFileProps {
 	/** Of a file that was saved here. */
-	onText: (text: string) => void;
+	onText: (text: string) => Promise<void>;
 	onFixtureFile: (bytes: Uint8Array) => void;
+	onUnread: (sentence: string) => void;
 }
 
 /** An open fixture file is a zip archive (DIN SPEC 15800), and every such begins with these letters. */
 const ARCHIVE = 'PK';
 
-function OpenFile({ onText, onFixtureFile }: OpenFileProps): JSX.Element {
-	const file = useRef<HTMLInputElement>(null);
+function OpenFile({ onText, onFixtureFile, onUnread }: OpenFileProps): JSX.Element {
 	const take = async (chosen: File) => {
 		if (/\.gdtf$/i.test(chosen.name) || (await chosen.slice(0, ARCHIVE.length).text()) === ARCHIVE)
 			onFixtureFile(new Uint8Array(await chosen.slice(0, MOST_READ.fixtureFile).arrayBuffer()));
 		// larger than anything of ours: as if it held nothing, so that it is said to hold none of ours
-		else onText(chosen.size > MOST_READ.saved ? '' : await chosen.text());
+		else await onText(chosen.size > MOST_READ.saved ? '' : await chosen.text());
 	};
 	return (
-		<>
-			<Button onClick={() => file.current?.click()}>{words.openFile}</Button>
-			{/* any kind can be chosen: some phones know none called .gdtf, and would grey it out */}
-			<input
-				ref={file}
-				type="file"
-				aria-label={words.openFile}
-				hidden
-				onChange={async (event) => {
-					const { currentTarget: input } = event;
-					const [chosen] = input.files ?? [];
-					if (chosen) await take(chosen);
-					input.value = '';
-				}}
-			/>
-		</>
+		<FileButton onFile={take} onUnread={onUnread}>
+			{words.openFile}
+		</FileButton>
 	);
 }
