@@ -28,7 +28,7 @@ export {
 } from './digests.ts';
 export type { Figure, FigureId, FigurePart, How } from './figure.ts';
 export { figuresOf, isNear, isOfBattery, isOfLoad, isOver } from './figures.ts';
-export { type FoundOff, foundOff, isOff, shortestWalk } from './found.ts';
+export { type FoundOff, foundOff, isOff, isSeen, sawPanels, shortestWalk } from './found.ts';
 export { type LightChange, type LoneLight, lightChanges, lightOf, lightsOf, type RowLight, wallLux } from './light.ts';
 export {
 	alongRoom,

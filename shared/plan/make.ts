@@ -115,7 +115,7 @@ function spreadOut(plan: Plan): Plan {
 
 /**
  * A plan from a rig sheet, such as a bench as it stands: each fixture where the desk's patch has it, and else where its panel is
- * set. What its panel shows is kept beside it. Cables are not taken over: the plan makes its own.
+ * set. What its panel shows is kept beside it, marked as not seen on the real one. Cables are not taken over: the plan makes its own.
  */
 export function planFromSheet(sheet: RigSheet): Plan {
 	const base = { ...emptyPlan(sheet.name), profiles: sheet.profiles };
@@ -140,6 +140,7 @@ function rowFrom(plan: Plan, { desk }: RigSheet, fixture: SheetFixture): PlanRow
 		address,
 		labelled: true,
 		shows: { mode: shown.mode, address: shown.address },
+		unseen: true,
 		place: fixture.place,
 		circuit: '',
 	};
