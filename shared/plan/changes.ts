@@ -165,9 +165,10 @@ function toBring(free: readonly Run[], run: readonly Run[]): number[] {
  * @returns the plan as it was where it has no such row or profile
  */
 export function swapped(plan: Plan, id: string, profile: string, mode?: string): Plan {
-	const row = plan.rows.find((each) => each.id === id);
+	const was = plan.rows.find((each) => each.id === id);
 	const spare = profileOf(plan, profile);
-	if (!row || !spare) return plan;
+	if (!was || !spare) return plan;
+	const { unseen: _, ...row } = was;
 	const sizeOf = (its: string): number => rowFootprint(plan, { profile, mode: its });
 	const modes =
 		mode === undefined

@@ -34,9 +34,24 @@ export interface FoundOff {
 	readonly movedBy: readonly string[];
 }
 
+/** Whether somebody looked at the panel itself: what a bench showed is no look at the real one. */
+export const isSeen = ({ shows, unseen }: PlanRow): boolean => shows !== null && !unseen;
+
 /** Whether a panel was found to show something else than the patch has. */
-export const isOff = ({ shows, mode, address }: PlanRow): boolean =>
-	shows !== null && (shows.mode !== mode || shows.address !== address);
+export const isOff = (row: PlanRow): boolean => {
+	const { shows, mode, address } = row;
+	return shows !== null && isSeen(row) && (shows.mode !== mode || shows.address !== address);
+};
+
+/** The plan with what panels of some rows were seen to show; null where they are to be looked at again. */
+export const sawPanels = (plan: Plan, ids: ReadonlySet<string>, shows: PlanRow['shows']): Plan => ({
+	...plan,
+	rows: plan.rows.map((row) => {
+		if (!ids.has(row.id)) return row;
+		const { unseen: _, ...rest } = row;
+		return { ...rest, shows };
+	}),
+});
 
 interface Channels {
 	readonly from: number;

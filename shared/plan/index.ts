@@ -28,7 +28,7 @@ export {
 } from './digests.ts';
 export type { Figure, FigureId, FigurePart, How } from './figure.ts';
 export { figuresOf, isNear, isOfBattery, isOfLoad, isOver } from './figures.ts';
-export { type FoundOff, foundOff, isOff, shortestWalk } from './found.ts';
+export { type FoundOff, foundOff, isOff, isSeen, sawPanels, shortestWalk } from './found.ts';
 export { type LightChange, type LoneLight, lightChanges, lightOf, lightsOf, type RowLight, wallLux } from './light.ts';
 export {
 	alongRoom,
@@ -41,7 +41,16 @@ export {
 	linesOf,
 	linksOf,
 } from './line.ts';
-export { DEFAULT_VOLTS, emptyPlan, isOnBattery, type NewRow, planFromSheet, profileOf, withRows } from './make.ts';
+export {
+	DEFAULT_VOLTS,
+	emptyPlan,
+	isOnBattery,
+	type NewRow,
+	namesNoBatteryCircuit,
+	planFromSheet,
+	profileOf,
+	withRows,
+} from './make.ts';
 export { type Packed, type PackItem, packAddresses, packed, placed, rowFootprint } from './pack.ts';
 export { canSet, standingAt } from './panel.ts';
 export {
@@ -69,7 +78,7 @@ export {
 	walkOf,
 	warningsOf,
 } from './steps.ts';
-export { awgFor, US_VOLTS, USUAL_VOLTS, usualBreakers } from './supply.ts';
+export { awgFor, isPastOnePlug, mayBeUs, US_VOLTS, USUAL_VOLTS, usualBreakers } from './supply.ts';
 export {
 	FIELDS,
 	type Field,

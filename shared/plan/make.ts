@@ -19,6 +19,12 @@ export const profileOf = (plan: Pick<Plan, 'profiles'>, id: string): Profile | n
 export const isOnBattery = (plan: Plan, row: PlanRow): boolean =>
 	row.circuit === '' && Boolean(profileOf(plan, row.profile)?.power.battery);
 
+/** Whether lights with a battery are there and none of them has a circuit: nobody may have thought of their plugs. */
+export function namesNoBatteryCircuit(plan: Plan): boolean {
+	const withBattery = plan.rows.filter((row) => profileOf(plan, row.profile)?.power.battery);
+	return withBattery.length > 0 && withBattery.every((row) => isOnBattery(plan, row));
+}
+
 /** What a plan has until somebody says otherwise, volts and hours (ours). */
 export const DEFAULT_VOLTS = 230;
 export const DEFAULT_HOURS = 5;
@@ -117,7 +123,7 @@ function spreadOut(plan: Plan): Plan {
 
 /**
  * A plan from a rig sheet, such as a bench as it stands: each fixture where the desk's patch has it, and else where its panel is
- * set. What its panel shows is kept beside it. Cables are not taken over: the plan makes its own.
+ * set. What its panel shows is kept beside it, marked as not seen on the real one. Cables are not taken over: the plan makes its own.
  */
 export function planFromSheet(sheet: RigSheet): Plan {
 	const base = { ...emptyPlan(sheet.name), profiles: sheet.profiles };
@@ -142,6 +148,7 @@ function rowFrom(plan: Plan, { desk }: RigSheet, fixture: SheetFixture): PlanRow
 		address,
 		labelled: true,
 		shows: { mode: shown.mode, address: shown.address },
+		unseen: true,
 		place: fixture.place,
 		circuit: '',
 	};

@@ -21,6 +21,7 @@ const rowSchema = v.strictObject({
 	address,
 	labelled: v.boolean(),
 	shows: v.nullable(v.strictObject({ mode: idText, address })),
+	unseen: v.exactOptional(v.literal(true)),
 	place: v.strictObject({ x: amount(0, 200), y: amount(0, 40), throw: amount(0.2, 100), overhead: v.boolean() }),
 	tilt: v.exactOptional(amount(-80, 80)),
 	after: v.exactOptional(idText),

@@ -41,6 +41,8 @@ export interface PlanRow {
 	readonly labelled: boolean;
 	/** What its panel shows now, as planned or not; null where that is not known. */
 	readonly shows: { readonly mode: string; readonly address: number } | null;
+	/** What its panel shows was taken from a bench, and nobody has looked at the real one. Since version 4 of kept rigs. */
+	readonly unseen?: true;
 	/** Metres along the wall, above the floor, and from the wall. */
 	readonly place: { readonly x: number; readonly y: number; readonly throw: number; readonly overhead: boolean };
 	/** Degrees that it is turned up from square on to the wall, -80 to 80; 0 until somebody says. Since version 2 of kept rigs. */

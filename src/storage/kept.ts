@@ -35,8 +35,8 @@ export const KEPT = Object.freeze({
 	verdicts: { key: 'prep-bay.finder.verdicts', version: 1, bounds: LINK_BOUNDS },
 	/** The hidden faults looked for last. */
 	hidden: { key: 'prep-bay.hidden', version: 1, bounds: LINK_BOUNDS },
-	/** Rigs as they are planned, each under an id of its own. The second version may say more of the supply, the third which row feeds which. */
-	rigs: { key: 'prep-bay.rig.', names: /^[0-9a-f]{16}$/, version: 3, bounds: LINK_BOUNDS },
+	/** Rigs as they are planned, each under an id of its own. The second version may say more of the supply, the third which row feeds which, the fourth that a panel was taken from a bench. */
+	rigs: { key: 'prep-bay.rig.', names: /^[0-9a-f]{16}$/, version: 4, bounds: LINK_BOUNDS },
 	/** What was ticked off of a rig, each under the rig's id. */
 	ticks: { key: 'prep-bay.ticks.', names: /^[0-9a-f]{16}$/, version: 1, bounds: OWN_BOUNDS },
 	/** The initials of whoever ticks off a rig. */

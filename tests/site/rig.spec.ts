@@ -130,7 +130,7 @@ test('a weight that was given can be taken back, and 0 is none', async ({ page: 
 	await tab.getByLabel('Overhead').check();
 	await tab.getByText('Supply and show').click();
 	const weight = tab.getByLabel(/^Kilograms of one/);
-	const sum = tab.locator('.rig-figure', { hasText: 'Kilograms overhead' }).locator('strong');
+	const sum = tab.locator('.rig-figure', { hasText: 'Weight overhead' }).locator('strong');
 	await weight.fill('4.5');
 	await weight.blur();
 	await expect(sum).toHaveText('4.50 kg');

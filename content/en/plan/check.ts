@@ -34,8 +34,7 @@ export const checkWords = {
 	back: 'Back',
 	noted: (name: string, shows: string) => `${name}: noted ${shows}.`,
 	all: 'All looked at.',
-	allSame:
-		'Every panel is noted as the patch says. Was the rig taken from the bench? Then nobody has looked at the real ones yet: check all again. This says nothing of cables, power or how it hangs.',
+	allSame: 'Every panel is noted as the patch says. This says nothing of cables, power or how it hangs.',
 	left: (count: number) => `${counted(count, 'fixture', 'fixtures')} left for later.`,
 	leftDo: 'Go back to those',
 	again: 'Check all again',

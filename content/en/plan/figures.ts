@@ -16,7 +16,7 @@ export const figureNames = {
 	'battery-hours': (of: string) => `Hours on battery at tonight’s look: ${of}`,
 	'hours-spare': (of: string) => `Hours over after the show, by the sum alone: ${of}`,
 	'charge-hours': (of: string) => `Hours to charge from empty, at least: ${of}`,
-	weight: () => 'Kilograms overhead, added up',
+	weight: () => 'Weight overhead, added up',
 	'unit-loads': (of: string, most: number) => `Unit loads on ${of} (${most} at most)`,
 	'cable-metres': (of: string) => `Metres of data cable on ${of}`,
 } as const;
@@ -92,6 +92,7 @@ export const figureWords = {
 	line: (universe: string, run: string) => `universe ${universe}, line ${run}`,
 	leaderLine: 'the line behind the leader',
 	value: (value: number, unit: string) => `${locale.number(value, value < 10 ? 2 : 1)}${unit === '' ? '' : ` ${unit}`}`,
+	pounds: (pounds: number, kilograms: string) => `${locale.number(pounds, pounds < 10 ? 2 : 1)} lb (${kilograms})`,
 	part: (value: number) => locale.number(value, Number.isInteger(value) ? 0 : 2),
 	unknown: 'not known',
 	leans: 'leans on a number nobody gave',
@@ -138,5 +139,6 @@ export const figureWords = {
 	splitter: (runs: number) => `A splitter with ${counted(runs, 'output', 'outputs')} in use`,
 	cables: (count: number, length: number) => `${count} × ${locale.number(length, 0)} m`,
 	bring: 'Data cables to bring',
+	depth: 'Front-to-back distance isn’t in these lengths. Measure it, and never pull a cable tight to reach.',
 	spare: 'Bring one spare of each length, and a spare terminator (common practice).',
 } as const;

@@ -168,10 +168,12 @@ export const ruleWords = {
 	notFewest: 'Fewer universes may be possible: the search was cut short.',
 	unplaced: (n: number) => `${counted(n, 'fixture fits', 'fixtures fit')} in no universe.`,
 	supply: 'Supply and show',
-	volts: 'Volts of the supply (230 until you change it; ask what yours is)',
-	otherVolts: 'Volts of the supply, as the electrician gives them',
+	volts: 'Volts between the two wires that feed one fixture (230 until you change it; ask what yours is)',
+	otherVolts: 'Volts between those two wires, as the electrician gives them',
 	voltsOf: (volts: number) => (volts === 120 ? '120 V (US and Canada)' : `${volts} V`),
 	other: 'Another voltage',
+	notUs:
+		'In the US and Canada, only 120 V is worked out by US rules here. For 208, 240 or any other voltage there, ask the licensed electrician or qualified person what a breaker may carry.',
 	us: 'US words and rules go with 120 V: amps of the circuit breaker, GFCI, ground. A cord reel is unwound to its end. Cables go by gauge (AWG): a lower number is a thicker wire. Local code and the licensed electrician or qualified person come first.',
 	areaOf: (area: string, gauge: number | null) => (gauge === null ? area : `${gauge} AWG, counted as ${area} mm²`),
 	areaNote: 'Counted thinner than it is, for volts lost only. It says nothing of the amps a cable may carry.',
@@ -191,5 +193,5 @@ export const ruleWords = {
 	cable: 'Metres to the last fixture',
 	hours: 'Hours of show',
 	look: 'Look tonight, % of all light',
-	kilograms: (name: string) => `Kilograms of one ${name}`,
+	kilograms: (name: string, isUs: boolean) => `Kilograms of one ${name}${isUs ? ' (a pound is 0.454 kg)' : ''}`,
 } as const;

@@ -2,13 +2,13 @@ import type { JSX } from 'preact';
 import { useId, useMemo, useState } from 'preact/hooks';
 import { cautions, siteFirst } from '#words/cautions/index.ts';
 import { checkWords as words } from '#words/plan/index.ts';
-import { isOff, type PlanRow, profileOf, shortestWalk } from '../../../shared/plan/index.ts';
+import { isOff, isSeen, type PlanRow, profileOf, sawPanels, shortestWalk } from '../../../shared/plan/index.ts';
 import { openEngine } from '../../engine/index.ts';
 import { Button, CautionLine, Live, Notice, Title } from '../../ui/index.ts';
 import { CheckCard } from './CheckCard.tsx';
 import { FoundList } from './FoundList.tsx';
 import type { PlanStore } from './store.ts';
-import { cautionsOf, modeTitle, threeDigits, withRow } from './view.ts';
+import { cautionsOf, modeTitle, threeDigits } from './view.ts';
 
 const makeAsk = () => openEngine().ask;
 
@@ -22,27 +22,24 @@ export default function DeskCheck({ store }: { store: PlanStore }): JSX.Element 
 	const [left, leave] = useState<ReadonlySet<string>>(new Set());
 	const [[said, turn], say] = useState<readonly [string, number]>(['', 0]);
 	const walk = useMemo(() => {
-		const open = plan.rows.filter(({ id: row, shows }) => shows === null && !left.has(row));
+		const open = plan.rows.filter((row) => !isSeen(row) && !left.has(row.id));
 		return shortestWalk(open, at);
 	}, [plan, left, at]);
 	if (plan.source === 'leader') return <p>{words.leader}</p>;
 	if (plan.rows.length === 0) return <p>{words.none}</p>;
 	const saw = (row: PlanRow, shows: NonNullable<PlanRow['shows']>): void => {
-		store.change((before) => withRow(before, row.id, { shows }));
+		store.change((before) => sawPanels(before, new Set([row.id]), shows));
 		stand(row.place.x);
 		const pair = words.pair(modeTitle(profileOf(plan, row.profile), shows.mode), threeDigits(shows.address));
 		say([words.noted(row.name, pair), turn + 1]);
 	};
 	const [next] = walk;
-	const done = plan.rows.filter(({ shows }) => shows !== null);
+	const done = plan.rows.filter(isSeen);
 	const off = done.filter(isOff);
 	const far = Math.max(...plan.rows.map(({ place }) => place.x));
 	const again = (rows: readonly PlanRow[]): void => {
 		const ids = new Set(rows.map((row) => row.id));
-		store.change((before) => ({
-			...before,
-			rows: before.rows.map((row) => (ids.has(row.id) ? { ...row, shows: null } : row)),
-		}));
+		store.change((before) => sawPanels(before, ids, null));
 		leave(new Set([...left].filter((row) => !ids.has(row))));
 	};
 	return (

@@ -1,15 +1,6 @@
 import type { JSX } from 'preact';
 import { useMemo } from 'preact/hooks';
-import {
-	figureNames,
-	figureWords,
-	howWords,
-	needWords,
-	partNames,
-	planWords,
-	ruleWords,
-	unitOf,
-} from '#words/plan/index.ts';
+import { figureNames, figureWords, howWords, needWords, partNames, planWords, ruleWords } from '#words/plan/index.ts';
 import { EIA485 } from '../../../shared/dmx/index.ts';
 import {
 	CABLE_SLACK,
@@ -19,10 +10,11 @@ import {
 	figuresOf,
 	isOver,
 	linesOf,
+	mayBeUs,
 	type Plan,
 } from '../../../shared/plan/index.ts';
 import { Title } from '../../ui/index.ts';
-import { overSays } from './figureSays.ts';
+import { overSays, plugSays, valueSays } from './figureSays.ts';
 import { useDrawn } from './growing.ts';
 import { ofWhat } from './view.ts';
 
@@ -42,6 +34,7 @@ export function Figures({ plan }: { plan: Plan }): JSX.Element {
 					<strong>{plan.supply.volts === DEFAULT_VOLTS ? ruleWords.usualSupply : ruleWords.otherSupply}</strong>
 				</p>
 			)}
+			{figures.length > 0 && mayBeUs(plan.supply.volts) && <p>{ruleWords.notUs}</p>}
 			{drawn}
 			<Cables plan={plan} />
 		</section>
@@ -49,15 +42,14 @@ export function Figures({ plan }: { plan: Plan }): JSX.Element {
 }
 
 function One({ plan, figure }: { plan: Plan; figure: Figure }): JSX.Element {
-	const { id, value, parts, needs } = figure;
+	const { id, parts, needs } = figure;
 	const leans = parts.some(({ how }) => how === 'assumed');
-	const told = overSays(figure);
+	const told = [overSays(figure), plugSays(plan, figure)].filter(Boolean).join(' ');
 	return (
 		<details class="rig-figure" data-over={isOver(figure)}>
 			<summary class="fold-line">
 				<span>
-					{figureNames[id](ofWhat(plan, figure), EIA485.mostUnitLoads)}:{' '}
-					<strong>{value === null ? figureWords.unknown : figureWords.value(value, unitOf[id])}</strong>
+					{figureNames[id](ofWhat(plan, figure), EIA485.mostUnitLoads)}: <strong>{valueSays(plan, figure)}</strong>
 					{leans && <em> {figureWords.leans}</em>}
 					{told !== '' && <span class="rig-over"> {told}</span>}
 				</span>
@@ -99,6 +91,7 @@ function Cables({ plan }: { plan: Plan }): JSX.Element | null {
 					)),
 				])}
 			</ul>
+			<p>{figureWords.depth}</p>
 			<p class="rig-soft">{figureWords.spare}</p>
 		</div>
 	);

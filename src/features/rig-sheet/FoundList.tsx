@@ -2,7 +2,7 @@ import type { JSX } from 'preact';
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { cautions, siteFirst } from '#words/cautions/index.ts';
 import { slipWords, checkWords as words } from '#words/plan/index.ts';
-import { foundOff, isOff, type Plan, type PlanRow, profileOf } from '../../../shared/plan/index.ts';
+import { foundOff, isOff, isSeen, type Plan, type PlanRow, profileOf } from '../../../shared/plan/index.ts';
 import { panelFrom } from '../../../shared/profile/index.ts';
 import type { Slip } from '../../../sim/slip/index.ts';
 import type { AskRoute } from '../../engine/index.ts';
@@ -34,7 +34,7 @@ export function FoundList({ plan, ask, onRight, onAgain }: Props): JSX.Element {
 			isWanted = false;
 		};
 	}, [plan, only.join(' ')]);
-	const same = plan.rows.filter((row) => row.shows !== null && !isOff(row));
+	const same = plan.rows.filter((row) => isSeen(row) && !isOff(row));
 	return (
 		<>
 			<ul class="check-found">

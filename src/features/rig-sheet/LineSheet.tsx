@@ -52,6 +52,7 @@ export function LineSheet({ plan, digest }: { plan: Plan; digest: string }): JSX
 			<SheetTable label={lineWords.cables} heads={lineWords.heads}>
 				{drawn}
 			</SheetTable>
+			<p>{figureWords.depth}</p>
 			<p>{figureWords.spare}</p>
 		</>
 	);

@@ -1,16 +1,7 @@
 import type { JSX } from 'preact';
 import { useMemo, useState } from 'preact/hooks';
 import { cautions, siteFirst } from '#words/cautions/index.ts';
-import {
-	changeWords,
-	figureNames,
-	figureWords,
-	howWords,
-	loadWords,
-	partNames,
-	ruleWords,
-	unitOf,
-} from '#words/plan/index.ts';
+import { changeWords, figureNames, figureWords, howWords, loadWords, partNames, ruleWords } from '#words/plan/index.ts';
 import { EIA485 } from '../../../shared/dmx/index.ts';
 import {
 	CABLE_SLACK,
@@ -20,12 +11,14 @@ import {
 	isOfBattery,
 	isOfLoad,
 	isOver,
+	mayBeUs,
+	namesNoBatteryCircuit,
 	type Plan,
 	type PlanDigests,
 	US_VOLTS,
 } from '../../../shared/plan/index.ts';
 import { CautionBox, Field } from '../../ui/index.ts';
-import { figureSays } from './figureSays.ts';
+import { figureSays, plugSays, valueSays } from './figureSays.ts';
 import { type ClockTime, plugInBy, readTime } from './plugIn.ts';
 import { SheetTable } from './SheetTable.tsx';
 import { cautionsOf, ofWhat } from './view.ts';
@@ -51,8 +44,10 @@ export function LoadSheet({ plan, digests }: { plan: Plan; digests: PlanDigests 
 				)}
 				{load.length > 0 && <p>{loadWords.volts(plan.supply.volts)}</p>}
 				{plan.supply.volts === US_VOLTS && <p>{ruleWords.us}</p>}
+				{mayBeUs(plan.supply.volts) && <p>{ruleWords.notUs}</p>}
+				{namesNoBatteryCircuit(plan) && <p>{loadWords.countsAsBattery}</p>}
 				{load.length === 0 ? (
-					<p>{plan.rows.length > 0 ? loadWords.countsAsBattery : loadWords.noLoad}</p>
+					plan.rows.length === 0 && <p>{loadWords.noLoad}</p>
 				) : (
 					<Sums plan={plan} figures={load} label={loadWords.load} />
 				)}
@@ -94,15 +89,15 @@ function Sums({ plan, figures, label }: { plan: Plan; figures: readonly Figure[]
 					<tr key={`${figure.id} ${figure.of}`} data-over={isOver(figure)}>
 						<td>{figureNames[figure.id](ofWhat(plan, figure), EIA485.mostUnitLoads)}</td>
 						<td>
-							<strong>
-								{figure.value === null ? figureWords.unknown : figureWords.value(figure.value, unitOf[figure.id])}
-							</strong>
+							<strong>{valueSays(plan, figure)}</strong>
 						</td>
 						<td>
 							{figure.parts
 								.map(({ id, value, how }) => loadWords.part(partNames[id], figureWords.part(value), howWords[how]))
 								.join('; ')}
-							{figureSays(figure) !== '' && <strong> {figureSays(figure)}</strong>}
+							{[figureSays(figure), plugSays(plan, figure)].map(
+								(said) => said !== '' && <strong key={said}> {said}</strong>,
+							)}
 						</td>
 					</tr>
 				))}

@@ -6,6 +6,7 @@ import {
 	BREAKER_CURVES,
 	type BreakerCurve,
 	isOnBattery,
+	mayBeUs,
 	PACK_ORDERS,
 	type Packed,
 	type Plan,
@@ -122,6 +123,7 @@ function Supply({ store }: { store: PlanStore }): JSX.Element {
 			{plan.supply.volts === US_VOLTS && <p>{ruleWords.us}</p>}
 			<div class="rig-fields">
 				<Volts volts={plan.supply.volts} onVolts={(volts) => supply({ volts })} />
+				{mayBeUs(plan.supply.volts) && <p class="rig-soft">{ruleWords.notUs}</p>}
 				<NumberBox
 					label={ruleWords.powerFactor}
 					value={plan.supply.powerFactor}
@@ -205,7 +207,7 @@ function Supply({ store }: { store: PlanStore }): JSX.Element {
 				{hung.map((id) => (
 					<NumberBox
 						key={id}
-						label={ruleWords.kilograms(profileOf(plan, id)?.name ?? id)}
+						label={ruleWords.kilograms(profileOf(plan, id)?.name ?? id, isUs)}
 						value={plan.kilograms[id] ?? null}
 						least={0.1}
 						most={500}

@@ -1,5 +1,27 @@
-import { figureWords, needWords } from '#words/plan/index.ts';
-import { type Figure, type FigureId, isNear, isOver } from '../../../shared/plan/index.ts';
+import { figureWords, needWords, ruleWords, unitOf } from '#words/plan/index.ts';
+import {
+	type Figure,
+	type FigureId,
+	isNear,
+	isOver,
+	isPastOnePlug,
+	type Plan,
+	US_VOLTS,
+} from '../../../shared/plan/index.ts';
+import { poundsOf } from './units.ts';
+
+/** What a sum comes to with its unit; a weight in pounds first where outlets are those of the US. */
+export function valueSays({ supply }: Plan, { id, value }: Figure): string {
+	if (value === null) return figureWords.unknown;
+	const own = figureWords.value(value, unitOf[id]);
+	return id === 'weight' && supply.volts === US_VOLTS ? figureWords.pounds(poundsOf(value), own) : own;
+}
+
+/** What one plug takes, beside a breaker that has amperes left while nobody has said what the weakest link takes; empty elsewhere. */
+export const plugSays = ({ supply }: Plan, { id, value }: Figure): string =>
+	id === 'breaker-left' && (value ?? 0) > 0 && (supply.link ?? null) === null && isPastOnePlug(supply)
+		? ruleWords.plugLess
+		: '';
 
 /** What to do where more is asked than there is, by figure. */
 const OVER: Readonly<Partial<Record<FigureId, string>>> = {

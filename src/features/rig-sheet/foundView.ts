@@ -1,5 +1,12 @@
 import { tickWords } from '#words/plan/index.ts';
-import { LONGEST_NOTE, type Plan, problemsOf, profileOf, type TickBoard } from '../../../shared/plan/index.ts';
+import {
+	LONGEST_NOTE,
+	type Plan,
+	problemsOf,
+	profileOf,
+	sawPanels,
+	type TickBoard,
+} from '../../../shared/plan/index.ts';
 import type { Finding } from '../finder/index.ts';
 import { modeTitle, saysOf, threeDigits, withRow } from './view.ts';
 
@@ -22,12 +29,8 @@ export interface StandsAt {
 /** The plan with a row as its light, or the desk, was found to have it. */
 export function planAsFound(plan: Plan, { fixture, by, universe }: NonNullable<Finding['other']>, at: StandsAt): Plan {
 	const { address, mode } = at;
-	return withRow(plan, fixture, {
-		address,
-		mode,
-		...(universe === null ? {} : { universe }),
-		...(by === 'light' ? { shows: { address, mode } } : {}),
-	});
+	const next = withRow(plan, fixture, { address, mode, ...(universe === null ? {} : { universe }) });
+	return by === 'light' ? sawPanels(next, new Set([fixture]), { address, mode }) : next;
 }
 
 /** What would be wrong with the row then, in sentences: what was wrong before is not said again. */

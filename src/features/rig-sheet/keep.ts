@@ -62,10 +62,14 @@ function isSecond(plan: Plan): boolean {
 /** Whether a plan says what only the third version has. */
 const isThird = ({ rows }: Plan): boolean => rows.some(({ after }) => after !== undefined);
 
+/** Whether a plan says what only the fourth version has. */
+const isFourth = ({ rows }: Plan): boolean => rows.some(({ unseen }) => unseen);
+
 /** The version of what is written: the first wherever an older site can read it, since phones of a crew are not all as new. */
 export function rigVersion(plan: Plan, before?: Plan): number {
 	const plans = [plan, ...(before ? [before] : [])];
-	if (plans.some(isThird)) return rigs.version;
+	if (plans.some(isFourth)) return rigs.version;
+	if (plans.some(isThird)) return 3;
 	return plans.some(isSecond) ? 2 : 1;
 }
 

@@ -4,6 +4,12 @@ export type Units = 'metric' | 'imperial';
 /** Metres in a foot: exact by the international yard (1959). */
 const FOOT = 0.3048;
 
+/** Kilograms in a pound: exact by the international pound (1959). */
+const POUND = 0.45359237;
+
+/** Kilograms in pounds. */
+export const poundsOf = (kilograms: number): number => kilograms / POUND;
+
 /** Metres as they are shown: in metres or feet. */
 export const lengthIn = (units: Units, metres: number): number => (units === 'metric' ? metres : metres / FOOT);
 

@@ -2,14 +2,19 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
 	emptyPlan,
+	foundOff,
+	isSeen,
 	linksOf,
 	loadPlan,
+	type PlanRow,
 	packed,
 	planFromSheet,
 	planSheet,
 	readPlan,
+	sawPanels,
 	settingsOf,
 	sheetBefore,
+	swapped,
 	withRows,
 } from '../../../shared/plan/index.ts';
 import { bundledRig, readSheet } from '../../../shared/sheet/index.ts';
@@ -106,6 +111,27 @@ describe('a plan from a sheet', () => {
 		const sheet = bundledRig('four-in-line');
 		const [first] = planFromSheet(sheet).rows;
 		expect(first?.shows).toEqual({ mode: first?.mode, address: first?.address });
+	});
+
+	// symptom: a rig taken from the bench opened as 'all looked at', and no real panel had been
+	test('counts no panel of it as looked at until somebody did', () => {
+		const plan = planFromSheet(bundledRig('four-in-line'));
+		const [first, second] = plan.rows as [PlanRow, PlanRow];
+		const off = { ...first, address: first.address === 1 ? 2 : 1 };
+		const rows = [off, ...plan.rows.slice(1)];
+		expect([rows.filter(isSeen), foundOff({ ...plan, rows })]).toEqual([[], []]);
+		const seen = sawPanels({ ...plan, rows }, new Set([off.id]), off.shows);
+		expect([seen.rows.filter(isSeen).map(({ id }) => id), foundOff(seen)]).toMatchObject([
+			[first.id],
+			[{ row: { id: first.id } }],
+		]);
+		expect(seen.rows[0]).not.toHaveProperty('unseen');
+		const again = sawPanels(seen, new Set([first.id, second.id]), null);
+		expect(again.rows.slice(0, 2).map((row) => [isSeen(row), 'unseen' in row])).toEqual([
+			[false, false],
+			[false, false],
+		]);
+		expect(swapped(plan, first.id, 'cobble').rows[0]).not.toHaveProperty('unseen');
 	});
 
 	test('a leader’s row comes back as one', () => {

@@ -91,7 +91,10 @@ const opens: Readonly<Record<KeptId, () => unknown>> = {
 		expect(keptRigs(store)).toEqual([
 			{ id: '00112233445566aa', name: 'Lantern Row Hall', fixtures: 1, at: 1_700_000_000_000 },
 			{ id: '00112233445566ab', name: 'Lantern Row Hall', fixtures: 2, at: 1_700_000_000_000 },
+			{ id: '00112233445566ac', name: 'Lantern Row Hall', fixtures: 2, at: 1_700_000_000_000 },
 		]);
+		const fourth = await readPlanText(rigText(store, '00112233445566ac') ?? '');
+		expect(fourth.is === 'plan' && fourth.plan.rows[0]).toMatchObject({ shows: { address: 1 }, unseen: true });
 		const third = await readPlanText(rigText(store, '00112233445566ab') ?? '');
 		expect(third.is === 'plan' && third.plan.rows).toMatchObject([{ id: 'wash-1' }, { id: 'wash-2', after: 'wash-1' }]);
 		const found = await readPlanText(rigText(store, '00112233445566aa') ?? '');
@@ -180,7 +183,7 @@ describe('what earlier code wrote opens', () => {
 			'walk prep-bay.finder 3',
 			'verdicts prep-bay.finder.verdicts 1',
 			'hidden prep-bay.hidden 1',
-			'rigs prep-bay.rig. 3',
+			'rigs prep-bay.rig. 4',
 			'ticks prep-bay.ticks. 1',
 			'initials prep-bay.initials 1',
 			'matches prep-bay.matches 1',

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { emptyPlan, type PlanRow, packed, withRows } from '../../../../shared/plan/index.ts';
+import { emptyPlan, type PlanRow, packed, planFromSheet, sawPanels, withRows } from '../../../../shared/plan/index.ts';
 import { bundledProfile } from '../../../../shared/profile/index.ts';
 import { bundledRig } from '../../../../shared/sheet/index.ts';
 import { beginOn } from '../../../../src/features/finder/begin.ts';
@@ -114,7 +114,7 @@ describe('a rig on its way', () => {
 		expect(await readPlanLink(link)).toEqual({ is: 'plan', plan });
 		for (const bad of ['#plan=1.AAAA', '#plan=x', '#plan=1.', link.slice(0, -8)])
 			expect(await readPlanLink(bad)).toEqual({ is: 'damaged' });
-		expect(await readPlanLink(link.replace('=1.', '=4.'))).toEqual({ is: 'newer' });
+		expect(await readPlanLink(link.replace('=1.', '=9.'))).toEqual({ is: 'newer' });
 	});
 
 	it('is made of the bench that is kept', async () => {
@@ -143,6 +143,16 @@ describe('a rig on its way', () => {
 		expect(text).toMatch(/^\{"version":3,/);
 		expect(await readPlanText(text)).toEqual({ is: 'plan', plan: fed });
 		expect(planText(plan, 5, { before: fed })).toMatch(/^\{"version":3,/);
+	});
+
+	it('writes the fourth version while a panel is as a bench had it, and an earlier one once all were looked at', async () => {
+		const taken = planFromSheet(bundledRig('four-in-line'));
+		const text = planText(taken, 5);
+		expect(text).toMatch(/^\{"version":4,/);
+		expect(await readPlanText(text)).toEqual({ is: 'plan', plan: taken });
+		const seen = sawPanels(taken, new Set(taken.rows.map(({ id }) => id)), null);
+		expect(planText(seen, 5)).toMatch(/^\{"version":1,/);
+		expect(planText(seen, 5, { before: taken })).toMatch(/^\{"version":4,/);
 	});
 
 	// symptom: an older site called a link with a crew's own panel in it damaged, and nobody was told to load the page again

@@ -452,6 +452,11 @@ describe('what the finder found', () => {
 		if (!row || !next) throw new Error('two rows');
 		const same = planAsFound(plan, other, { address: next.address, mode: row.mode });
 		expect(same.rows[0]).toMatchObject({ address: next.address, shows: { address: next.address, mode: row.mode } });
+		const bench = { ...plan, rows: plan.rows.map((each) => ({ ...each, unseen: true as const })) };
+		expect(planAsFound(bench, other, row).rows.map(({ unseen }) => unseen)).toEqual([
+			undefined,
+			...bench.rows.slice(1).map(() => true),
+		]);
 		expect(wrongThen(plan, same, row.id)).toHaveLength(1);
 		expect(wrongThen(plan, plan, row.id)).toEqual([]);
 		const desk = planAsFound(plan, { ...other, by: 'desk', universe: 2 }, other);
