@@ -141,6 +141,42 @@ test.describe('with the network there', () => {
 		await expect(tab.getByText(marksFrame.none)).toBeVisible();
 	});
 
+	test('text that was changed is there after another mark and after a press on Close, and is asked about', async ({
+		page: tab,
+	}) => {
+		test.setTimeout(180_000);
+		const underWay = () => tab.evaluate(() => Number(document.documentElement.dataset['underWay'] ?? 0));
+		await begin(tab);
+		await choose(tab, await madePdf([{ items: laidOut(CHART, PLAIN) }]));
+		await drawn(tab, 1);
+		await tab.getByRole('button', { name: words.read }).click();
+		// nothing was changed yet: nothing is asked, nothing waits
+		const before = await underWay();
+		await tab.getByLabel(words.text).press('ControlOrMeta+End');
+		await tab.keyboard.type('\n6 White');
+		await expect.poll(underWay).toBe(before + 1);
+		await tab.getByRole('button', { name: words.mark }).click();
+		await drawn(tab, 1);
+		await tab.getByRole('button', { name: words.read }).click();
+		await expect(tab.getByLabel(words.text)).toHaveValue(/\n6 White$/);
+		// another part leaves it alone too, and there is a way back to it
+		await tab.getByRole('button', { name: words.mark }).click();
+		await tab.locator('.manual-box').press('Shift+ArrowUp');
+		await tab.getByRole('button', { name: words.read }).click();
+		await expect(tab.getByLabel(words.text)).not.toHaveValue(/White/);
+		await tab.getByRole('button', { name: words.use }).click();
+		await expect(tab.getByText(words.added(1)).first()).toBeVisible();
+		await tab.getByRole('button', { name: words.goBack(1) }).click();
+		await expect(tab.getByLabel(words.text)).toHaveValue(/\n6 White$/);
+		await tab.getByRole('button', { name: words.close }).click();
+		await expectNothingWrong(tab);
+		await tab.getByRole('button', { name: words.stay }).click();
+		await expect(tab.getByLabel(words.text)).toHaveValue(/\n6 White$/);
+		await tab.getByRole('button', { name: words.close }).click();
+		await tab.getByRole('button', { name: words.closeAnyway }).click();
+		await expect(tab.getByLabel(stockWords.chart)).not.toHaveValue(/White/);
+	});
+
 	test('files that are no manual end in a sentence: a scan, a locked one, a broken one, another kind', async ({
 		page: tab,
 	}) => {

@@ -10,6 +10,11 @@ export const manualWords = {
 	heading: (name: string) => `Manual: ${name}`,
 	opening: 'Opening the manual…',
 	close: 'Close the manual',
+	closeAsk: 'Close the manual?',
+	closeLoses: 'What you changed in its text isn’t in your chart yet. It goes when you close.',
+	closeAnyway: 'Close it and lose the changes',
+	stay: 'Stay here',
+	goBack: (page: number) => `Back to your text from page ${locale.number(page)}`,
 	coming: 'Getting the part that opens manuals…',
 	failed:
 		'The part that opens manuals isn’t on this device yet, and it didn’t come. Find a network once, then it works with none. Or type the chart, or paste it.',

@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useEffect, useMemo, useRef } from 'preact/hooks';
 import { marksFrame, pageDoubtWords, manualWords as words } from '#words/stock/index.ts';
 import { isStillThere, NOTES, type PageDoubt, type PageText, readChart } from '../../../../shared/stock/index.ts';
 import { Button, Live, Notice } from '../../../ui/index.ts';
@@ -11,9 +11,12 @@ import { ReadTable } from '../ReadTable.tsx';
 interface Props {
 	page: number;
 	read: PageText;
+	/** As it was read, or as it was changed by now. */
+	text: string;
 	/** Letters that there is still room for in the chart, and in all. */
 	room: number;
 	most: number;
+	onText: (text: string) => void;
 	onUse: (text: string) => void;
 	onMark: () => void;
 }
@@ -22,8 +25,7 @@ const doubtText = ({ code, facts }: PageDoubt): string =>
 	(pageDoubtWords as Readonly<Record<string, (facts: never) => string>>)[code]?.(facts as never) ?? '';
 
 /** What was read of a page, to be held against it and put right before any of it is used. */
-export function FoundOnPage({ page, read, room, most, onUse, onMark }: Props): JSX.Element {
-	const [text, set] = useState(read.text);
+export function FoundOnPage({ page, read, text, room, most, onText, onUse, onMark }: Props): JSX.Element {
 	const box = useRef<HTMLTextAreaElement>(null);
 	const heading = useRef<HTMLHeadingElement>(null);
 	const chart = useMemo(() => readChart(text), [text]);
@@ -58,7 +60,7 @@ export function FoundOnPage({ page, read, room, most, onUse, onMark }: Props): J
 						rows={12}
 						underlines={underlines}
 						text={text}
-						onText={set}
+						onText={onText}
 					/>
 					{doubts.length > 0 && (
 						<section class="stock-marks" aria-label={words.doubts}>
