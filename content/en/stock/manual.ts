@@ -44,6 +44,9 @@ export const manualWords = {
 	text: 'Text from the page',
 	textHint: 'Cells of a row have a tab between them. What’s in doubt is underlined.',
 	doubts: 'Check these against the page',
+	unchecked: (places: number) =>
+		`${counted(places, 'place wasn’t', 'places weren’t')} checked. A value in the wrong row may strobe.`,
+	uncheckedMarked: 'Each is marked [?] in your chart. Take the mark out once it’s checked.',
 	use: 'Add it to the chart',
 	mark: 'Mark again',
 	added: (page: number) => `Page ${locale.number(page)} is in the chart. Undo takes it out.`,

@@ -47,6 +47,7 @@ export default function Editor({ entry: begun, storage, onDone }: Props): JSX.El
 
 	const notes = chart.marks.filter(({ code }) => NOTES.has(code)).length;
 	const summary = marksFrame.counted(chart.marks.length - notes, notes);
+	const unchecked = chart.marks.filter(({ code }) => code === 'unchecked').length;
 	const hasChart = entry.chart.trim() !== '';
 	useEffect(() => {
 		if (!hasChart) return;
@@ -99,6 +100,11 @@ export default function Editor({ entry: begun, storage, onDone }: Props): JSX.El
 						onText={(text) => change({ chart: text })}
 					/>
 					<OpenManual onFile={openManual} />
+					{unchecked > 0 && (
+						<Notice kind="wrong">
+							<p>{manualWords.unchecked(unchecked)}</p>
+						</Notice>
+					)}
 					{hasChart && <Marks chart={chart} box={box} summary={summary} />}
 				</section>
 				<ReadTable modes={chart.modes} profile={profile} onCopy={copyMode} />

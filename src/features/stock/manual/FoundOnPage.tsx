@@ -1,7 +1,14 @@
 import type { JSX } from 'preact';
 import { useEffect, useMemo, useRef } from 'preact/hooks';
 import { marksFrame, pageDoubtWords, manualWords as words } from '#words/stock/index.ts';
-import { isStillThere, NOTES, type PageDoubt, type PageText, readChart } from '../../../../shared/stock/index.ts';
+import {
+	NOTES,
+	type PageDoubt,
+	type PageText,
+	readChart,
+	stillOpen,
+	withUnchecked,
+} from '../../../../shared/stock/index.ts';
 import { Button, Live, Notice } from '../../../ui/index.ts';
 import { ChartBox } from '../ChartBox.tsx';
 import { goTo } from '../goTo.ts';
@@ -29,7 +36,9 @@ export function FoundOnPage({ page, read, text, room, most, onText, onUse, onMar
 	const box = useRef<HTMLTextAreaElement>(null);
 	const heading = useRef<HTMLHeadingElement>(null);
 	const chart = useMemo(() => readChart(text), [text]);
-	const doubts = read.doubts.filter((doubt) => isStillThere(doubt, read.text, text));
+	const doubts = useMemo(() => stillOpen(read, text), [read, text]);
+	const used = withUnchecked(text, doubts);
+	const open = new Set(doubts.map(({ place }) => place.line)).size;
 	const notes = chart.marks.filter(({ code }) => NOTES.has(code)).length;
 	const summary = marksFrame.counted(chart.marks.length - notes, notes);
 	useEffect(() => heading.current?.focus(), []);
@@ -37,7 +46,7 @@ export function FoundOnPage({ page, read, text, room, most, onText, onUse, onMar
 		...doubts.map(({ place }) => ({ place, isNote: false })),
 		...chart.marks.map(({ code, place }) => ({ place, isNote: NOTES.has(code) })),
 	].toSorted((a, b) => a.place.line - b.place.line || a.place.column - b.place.column);
-	const isFull = text.length > room;
+	const isFull = used.length > room;
 	return (
 		<>
 			<h2 ref={heading} tabIndex={-1}>
@@ -80,8 +89,15 @@ export function FoundOnPage({ page, read, text, room, most, onText, onUse, onMar
 				</section>
 				<ReadTable modes={chart.modes} profile={null} />
 			</div>
+			{open > 0 && (
+				<Notice kind="wrong">
+					<p>
+						{words.unchecked(open)} {words.uncheckedMarked}
+					</p>
+				</Notice>
+			)}
 			<div class="stock-ways">
-				<Button look="main" disabled={text.trim() === '' || isFull} onClick={() => onUse(text)}>
+				<Button look="main" disabled={text.trim() === '' || isFull} onClick={() => onUse(used)}>
 					{words.use}
 				</Button>
 				<Button onClick={onMark}>{words.mark}</Button>
