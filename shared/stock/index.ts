@@ -20,11 +20,11 @@ export {
 export type { Figure, FigureCode, FigureFacts } from './figures.ts';
 export { type FileFixture, fileFixture } from './file.ts';
 export {
-	isStillThere,
 	type PageDoubt,
 	type PageDoubtCode,
 	type PageText,
 	readPage,
+	stillOpen,
 	type TextItem,
 } from './page/index.ts';
 export {
@@ -51,3 +51,4 @@ export { readChart } from './read.ts';
 export { linesOf, type TextLine } from './rows.ts';
 export type { ChartBand, ChartMode, ChartSlot, Mark, MarkCode, MarkFacts, Place, ReadChart } from './types.ts';
 export { MOST_CHARACTERS, NOTES } from './types.ts';
+export { withUnchecked } from './unchecked.ts';

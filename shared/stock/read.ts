@@ -17,25 +17,27 @@ import {
 } from './rows.ts';
 import { type Beside, TableReader } from './table.ts';
 import { MOST_CHARACTERS, MOST_LINES, type ReadChart } from './types.ts';
+import { takeUnchecked } from './unchecked.ts';
 import { type Habit, hexHabit } from './values.ts';
 
 /**
  * Reads a chart as pasted from a spreadsheet (tabs), a text table (strokes, spaces) or a manual's running text: modes, slots, and
  * bands with their words. What could not be read is marked at its place, and so is whatever could have been read in two ways;
  * nothing is left out in silence. Slots and bands stay as they were written, right or wrong: gaps, overlaps and values past 255 are
- * marks too.
+ * marks too. `[?]` at the end of a line is no part of it: it says that the line is still to be held against its page.
  * @param text of any length; past 4000 lines or 200,000 characters it is not read, and marked so
  * @returns modes in the order of the text, slots by their number. Never throws.
  */
 export function readChart(text: string): ReadChart {
 	const builder = new Builder();
-	const kept = text.slice(0, MOST_CHARACTERS);
+	const { text: kept, places } = takeUnchecked(text.slice(0, MOST_CHARACTERS));
 	const rows = rowsOf(kept);
 	const lines = linesOf(kept).length;
 	if (text.length > MOST_CHARACTERS || lines > MOST_LINES)
 		builder.mark('too-long', { line: rows.at(-1)?.line ?? 1, column: 1, length: 1 }, { lines: rows.at(-1)?.line ?? 0 });
 	new Reader(builder, { isHex: hexHabit(kept) === 'hexadecimal' }).read(rows);
 	checkChart(builder, kept);
+	for (const place of places) if (place.line <= MOST_LINES) builder.mark('unchecked', place, {});
 	const marks = builder.marks.toSorted((a, b) => a.place.line - b.place.line || a.place.column - b.place.column);
 	return { modes: builder.chart(), marks };
 }

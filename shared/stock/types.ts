@@ -83,6 +83,8 @@ export interface MarkFacts {
 	/** The text was read up to here and no further. */
 	'too-long': { lines: number };
 	'no-slots': Record<never, never>;
+	/** A line that came from a manual's page with something in doubt, and that nobody has held against the page. */
+	unchecked: Record<never, never>;
 }
 
 export type MarkCode = keyof MarkFacts;

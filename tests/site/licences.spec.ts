@@ -57,6 +57,13 @@ test('the licence of all that is bundled goes along, and the about page links it
 			expect(text, name).toContain(readFileSync(path.join(root, file), 'utf8').trim());
 		}
 	expect(text).toContain('\n- astro ');
+	// symptom: a library with a licence of its own was not listed; cause: it stands inside the file of another
+	const [, version, owner = '?'] =
+		/version: '([\d.]+)',\s*mode:.*\s*copyright: '([^']+)'/.exec(
+			textOf('node_modules/pdfjs-dist/legacy/build/pdf.mjs'),
+		) ?? [];
+	expect(text).toContain(`\n- core-js ${version} (MIT)`);
+	expect(text).toContain(`Copyright ${owner}\n\nPermission is hereby granted`);
 });
 
 test('each file in the folder of kept scripts has a hash in its name: it is kept for a year', () => {

@@ -1,7 +1,7 @@
 import { expect, type Page, test } from '@playwright/test';
-import { manualTroubles, marksFrame, stockWords, manualWords as words } from '#words/stock/index.ts';
+import { manualTroubles, marksFrame, markWords, stockWords, manualWords as words } from '#words/stock/index.ts';
 import type { PrintedMode } from '../../shared/stock/index.ts';
-import { laidOut, PLAIN } from '../shared/stock/page/lay.ts';
+import { laidOut, PLAIN, widthOf } from '../shared/stock/page/lay.ts';
 import { lockedPdf, madePdf } from '../shared/stock/page/pdf.ts';
 import { expectNothingWrong } from './axe.ts';
 
@@ -139,6 +139,74 @@ test.describe('with the network there', () => {
 		await tab.locator('.stock-marks button').first().click();
 		await tab.keyboard.type('10-255');
 		await expect(tab.getByText(marksFrame.none)).toBeVisible();
+	});
+
+	test('places that were not checked go along as marks, counted, until each is taken out', async ({ page: tab }) => {
+		test.setTimeout(180_000);
+		const set = (cells: readonly (readonly [string, number, number])[]) =>
+			cells.map(([str, x, y]) => ({ str, x, y, w: widthOf(str, 9), h: 9, turn: 0 }));
+		const items = [
+			...set([
+				['1', 40, 60],
+				['Strobe', 80, 60],
+				['0-99', 140, 60],
+				['off', 200, 60],
+			]),
+			...set([
+				['flash', 200, 76],
+				['100-255', 140, 84],
+				['steady', 200, 84],
+			]),
+		];
+		await begin(tab);
+		await choose(tab, await madePdf([{ items }]));
+		await drawn(tab, 1);
+		await tab.getByRole('button', { name: words.read }).click();
+		await expect(tab.getByText(words.unchecked(1))).toBeVisible();
+		await expectNothingWrong(tab);
+		await tab.getByRole('button', { name: words.use }).click();
+		await expect(tab.getByLabel(stockWords.chart)).toHaveValue(/flash.* \[\?\]$/m);
+		await expect(tab.getByText(words.unchecked(1))).toBeVisible();
+		await tab.getByRole('button', { name: markWords.unchecked() }).click();
+		await tab.keyboard.press('Delete');
+		await expect(tab.getByText(words.unchecked(1))).toBeHidden();
+		await expect(tab.getByLabel(stockWords.chart)).not.toHaveValue(/\[\?\]/);
+	});
+
+	test('text that was changed is there after another mark and after a press on Close, and is asked about', async ({
+		page: tab,
+	}) => {
+		test.setTimeout(180_000);
+		const underWay = () => tab.evaluate(() => Number(document.documentElement.dataset['underWay'] ?? 0));
+		await begin(tab);
+		await choose(tab, await madePdf([{ items: laidOut(CHART, PLAIN) }]));
+		await drawn(tab, 1);
+		await tab.getByRole('button', { name: words.read }).click();
+		// nothing was changed yet: nothing is asked, nothing waits
+		const before = await underWay();
+		await tab.getByLabel(words.text).press('ControlOrMeta+End');
+		await tab.keyboard.type('\n6 White');
+		await expect.poll(underWay).toBe(before + 1);
+		await tab.getByRole('button', { name: words.mark }).click();
+		await drawn(tab, 1);
+		await tab.getByRole('button', { name: words.read }).click();
+		await expect(tab.getByLabel(words.text)).toHaveValue(/\n6 White$/);
+		// another part leaves it alone too, and there is a way back to it
+		await tab.getByRole('button', { name: words.mark }).click();
+		await tab.locator('.manual-box').press('Shift+ArrowUp');
+		await tab.getByRole('button', { name: words.read }).click();
+		await expect(tab.getByLabel(words.text)).not.toHaveValue(/White/);
+		await tab.getByRole('button', { name: words.use }).click();
+		await expect(tab.getByText(words.added(1)).first()).toBeVisible();
+		await tab.getByRole('button', { name: words.goBack(1) }).click();
+		await expect(tab.getByLabel(words.text)).toHaveValue(/\n6 White$/);
+		await tab.getByRole('button', { name: words.close }).click();
+		await expectNothingWrong(tab);
+		await tab.getByRole('button', { name: words.stay }).click();
+		await expect(tab.getByLabel(words.text)).toHaveValue(/\n6 White$/);
+		await tab.getByRole('button', { name: words.close }).click();
+		await tab.getByRole('button', { name: words.closeAnyway }).click();
+		await expect(tab.getByLabel(stockWords.chart)).not.toHaveValue(/White/);
 	});
 
 	test('files that are no manual end in a sentence: a scan, a locked one, a broken one, another kind', async ({

@@ -10,6 +10,11 @@ export const manualWords = {
 	heading: (name: string) => `Manual: ${name}`,
 	opening: 'Opening the manual…',
 	close: 'Close the manual',
+	closeAsk: 'Close the manual?',
+	closeLoses: 'What you changed in its text isn’t in your chart yet. It goes when you close.',
+	closeAnyway: 'Close it and lose the changes',
+	stay: 'Stay here',
+	goBack: (page: number) => `Back to your text from page ${locale.number(page)}`,
 	coming: 'Getting the part that opens manuals…',
 	failed:
 		'The part that opens manuals isn’t on this device yet, and it didn’t come. Find a network once, then it works with none. Or type the chart, or paste it.',
@@ -39,6 +44,9 @@ export const manualWords = {
 	text: 'Text from the page',
 	textHint: 'Cells of a row have a tab between them. What’s in doubt is underlined.',
 	doubts: 'Check these against the page',
+	unchecked: (places: number) =>
+		`${counted(places, 'place wasn’t', 'places weren’t')} checked. A value in the wrong row may strobe.`,
+	uncheckedMarked: 'Each is marked [?] in your chart. Take the mark out once it’s checked.',
 	use: 'Add it to the chart',
 	mark: 'Mark again',
 	added: (page: number) => `Page ${locale.number(page)} is in the chart. Undo takes it out.`,

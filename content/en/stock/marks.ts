@@ -53,6 +53,8 @@ export const markWords = {
 		`No clear number in ‘${text}’. Write just the number or the range here.`,
 	'too-long': ({ lines }: { lines: number }) =>
 		`The chart was read up to line ${lines}. Leave out what isn’t part of it.`,
+	unchecked: () =>
+		'This line wasn’t checked against the page. Look there if it’s all in the right row. Then take [?] out.',
 	'no-slots': () => 'No channel found. Start each channel on a line with its number, then its name: 1 Dimmer.',
 } as const;
 

@@ -132,6 +132,7 @@ export const panelSettle = {
 	neither: 'Neither',
 	neitherSays:
 		'Set it back as it was first. Then the question stays open. Check the lines of the menu: one may differ from the real one.',
+	gone: 'That check is gone. Set the real one back as it was before.',
 	settled: (answer: string) => `Answered: ${answer}. Now set it back as it was.`,
 	slow: 'That took too long to work out. Look in the manual, or answer another question first.',
 	noWorker: 'The part that works this out didn’t come. Check the network, load the page again, and try again.',

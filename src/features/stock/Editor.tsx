@@ -3,8 +3,9 @@ import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { manualWords, marksFrame, stockWords as words } from '#words/stock/index.ts';
 import { type ChartEntry, type ChartMode, NOTES, printMode } from '../../../shared/stock/index.ts';
 import type { BrowserStore } from '../../storage/index.ts';
-import { Button, Live, laterWith, Notice } from '../../ui/index.ts';
+import { Live, laterWith, Notice } from '../../ui/index.ts';
 import { ChartBox } from './ChartBox.tsx';
+import { CloseManual } from './CloseManual.tsx';
 import { Doubts } from './Doubts.tsx';
 import { EditorTop } from './EditorTop.tsx';
 import { FileCautions } from './FileCautions.tsx';
@@ -41,9 +42,12 @@ export default function Editor({ entry: begun, storage, onDone }: Props): JSX.El
 	const [wrong, tell] = useState<string | null>(null);
 	/** A manual's file, as long as its pages are shown in place of the chart. */
 	const [manual, openManual] = useState<File | null>(null);
+	/** Text of the manual was changed and isn't in the chart. */
+	const [isEdited, setEdited] = useState(false);
 
 	const notes = chart.marks.filter(({ code }) => NOTES.has(code)).length;
 	const summary = marksFrame.counted(chart.marks.length - notes, notes);
+	const unchecked = chart.marks.filter(({ code }) => code === 'unchecked').length;
 	const hasChart = entry.chart.trim() !== '';
 	useEffect(() => {
 		if (!hasChart) return;
@@ -58,21 +62,24 @@ export default function Editor({ entry: begun, storage, onDone }: Props): JSX.El
 		change({ chart: `${own}${entry.chart.trimEnd()}\n\n${printMode({ ...mode, name: named })}\n` });
 		say(words.copied(named));
 	};
+	const closeManual = () => {
+		openManual(null);
+		setEdited(false);
+	};
 	if (manual)
 		return (
 			<div class="stock stock-editor">
-				<div class="stock-ways">
-					<Button look="quiet" onClick={() => openManual(null)}>
-						{manualWords.close}
-					</Button>
-				</div>
+				<CloseManual isEdited={isEdited} onClose={closeManual} />
+				<p aria-hidden="true">{said}</p>
+				<Live text={said} />
 				<Manual
 					file={manual}
 					used={entry.chart.length}
-					onUse={(text, page) => {
+					onEdited={setEdited}
+					onUse={(text, page, hasMore) => {
 						change({ chart: hasChart ? `${entry.chart.trimEnd()}\n${text}\n` : `${text}\n` });
 						say(manualWords.added(page));
-						openManual(null);
+						if (!hasMore) closeManual();
 					}}
 				/>
 			</div>
@@ -93,6 +100,11 @@ export default function Editor({ entry: begun, storage, onDone }: Props): JSX.El
 						onText={(text) => change({ chart: text })}
 					/>
 					<OpenManual onFile={openManual} />
+					{unchecked > 0 && (
+						<Notice kind="wrong">
+							<p>{manualWords.unchecked(unchecked)}</p>
+						</Notice>
+					)}
 					{hasChart && <Marks chart={chart} box={box} summary={summary} />}
 				</section>
 				<ReadTable modes={chart.modes} profile={profile} onCopy={copyMode} />

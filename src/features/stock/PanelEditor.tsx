@@ -116,7 +116,13 @@ export default function PanelEditor({ entry, panel, profile, own, onChange, onSa
 			</div>
 			{own.panel && <PanelQuestions panel={panel} own={own} onAnswers={(answers) => change({ answers })} />}
 			{own.panel && isKeyed && (
-				<PanelSettle entry={entry} profile={profile} onAnswer={(answers) => change({ answers })} panel={panel} />
+				<PanelSettle
+					entry={entry}
+					profile={profile}
+					onAnswer={(answers) => change({ answers })}
+					onSay={onSay}
+					panel={panel}
+				/>
 			)}
 			<div class="stock-ways">
 				<Button

@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { panelQuestions, panelSettle as words } from '#words/stock/index.ts';
 import type { Profile } from '../../../shared/profile/index.ts';
 import type { PanelEntry, Question, StockEntry } from '../../../shared/stock/index.ts';
@@ -17,27 +17,54 @@ interface Props {
 	panel: PanelEntry;
 	profile: Profile;
 	onAnswer: (answers: PanelEntry['answers']) => void;
+	/** Says what became of a check, where it is heard after this part is gone too. */
+	onSay: (said: string) => void;
 }
 
 /** The check on the real fixture that settles an open question in the fewest presses, one at a time. */
-export function PanelSettle({ entry, panel, profile, onAnswer }: Props): JSX.Element {
+export function PanelSettle({ entry, panel, profile, onAnswer, onSay }: Props): JSX.Element {
 	const [found, set] = useState<Settling>(null);
 	const [left, keepLeft] = useState<Left>({});
 	const [said, say] = useState('');
 	const [settler] = useState(() => settlerTo(set));
+	/** A check was shown that was neither answered nor given up: the real one may stand changed. */
+	const isBegun = useRef(false);
+	const tellGone = () => {
+		if (isBegun.current) onSay(words.gone);
+		isBegun.current = false;
+	};
+	if (found !== null && typeof found === 'object' && 'question' in found) isBegun.current = true;
 	// what was found goes for the panel as it was then, and so does what is still being worked out
 	useEffect(() => {
 		settler.letGo();
+		tellGone();
 		set(null);
 		keepLeft({});
 		// an answer as it was assumed leaves the profile as it is
 	}, [profile.id, JSON.stringify(panel.answers)]);
-	useEffect(() => () => settler.letGo(), []);
+	useEffect(
+		() => () => {
+			settler.letGo();
+			tellGone();
+		},
+		[],
+	);
+	const begin = () => {
+		onSay('');
+		say('');
+		void ask(left);
+	};
+	/** The check is over: what is to be set back has been said. */
+	const end = (sentence: string) => {
+		isBegun.current = false;
+		set(null);
+		say(sentence);
+	};
 	const ask = (still: Left) => settler.ask((signal) => settlePanel(entry, still, signal));
 	const see = (question: Question, answers: readonly string[]) => {
 		const [only, other] = answers;
 		if (only !== undefined && other === undefined) {
-			say(words.settled(answerText(question, only, profile.panel)));
+			end(words.settled(answerText(question, only, profile.panel)));
 			onAnswer(withAnswer(panel.answers, question, only));
 			return;
 		}
@@ -51,7 +78,7 @@ export function PanelSettle({ entry, panel, profile, onAnswer }: Props): JSX.Ele
 			<p>{words.lead}</p>
 			{found === null && (
 				<div class="stock-ways">
-					<Button onClick={() => ask(left)}>{words.begin}</Button>
+					<Button onClick={begin}>{words.begin}</Button>
 				</div>
 			)}
 			{found === 'working' && <p role="status">{words.working}</p>}
@@ -62,7 +89,7 @@ export function PanelSettle({ entry, panel, profile, onAnswer }: Props): JSX.Ele
 						{found.wrong}
 					</p>
 					<div class="stock-ways">
-						<Button onClick={() => ask(left)}>{words.begin}</Button>
+						<Button onClick={begin}>{words.begin}</Button>
 					</div>
 				</>
 			)}
@@ -71,10 +98,7 @@ export function PanelSettle({ entry, panel, profile, onAnswer }: Props): JSX.Ele
 					check={found}
 					profile={profile}
 					onSee={(answers) => see(found.question, answers)}
-					onNeither={() => {
-						set(null);
-						say(words.neitherSays);
-					}}
+					onNeither={() => end(words.neitherSays)}
 				/>
 			)}
 			<p aria-hidden="true">{said}</p>

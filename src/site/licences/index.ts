@@ -8,6 +8,7 @@ import { writeFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import path from 'node:path';
 import type { AstroIntegration } from 'astro';
+import { insideOf, type Licence } from './inside.ts';
 
 /** A module or a file of a bundle, as far as it matters here. */
 type BundleItem =
@@ -32,6 +33,8 @@ function folderOf(id: string): string | null {
 export function licences(): AstroIntegration {
 	// the islands' loader stands in the markup itself, in no bundle
 	const folders = new Set([path.dirname(require.resolve('astro/package.json'))]);
+	/** What those have bundled into them, by title. */
+	const inside = new Map<string, Licence>();
 	const gather = () => ({
 		name: 'prep-bay-licences',
 		generateBundle(this: unknown, _: unknown, bundle: Readonly<Record<string, BundleItem>>) {
@@ -41,7 +44,10 @@ export function licences(): AstroIntegration {
 				if (it.type === 'chunk' && environment && environment.name !== 'client') continue;
 				for (const id of it.type === 'chunk' ? it.moduleIds : it.originalFileNames) {
 					const folder = folderOf(path.isAbsolute(id) || id.startsWith('\0') ? id : path.resolve(id));
-					if (folder) folders.add(folder);
+					if (!folder) continue;
+					folders.add(folder);
+					const found = /\.m?js$/.test(id) && path.isAbsolute(id) ? insideOf(id) : null;
+					if (found) inside.set(found.title, found);
 				}
 			}
 		},
@@ -52,7 +58,8 @@ export function licences(): AstroIntegration {
 			'astro:config:setup': ({ updateConfig }) => {
 				updateConfig({ vite: { plugins: [gather()], worker: { plugins: () => [gather()] } } });
 			},
-			'astro:build:done': ({ dir }) => writeFile(new URL('licences.txt', dir), licencesText(folders)),
+			'astro:build:done': ({ dir }) =>
+				writeFile(new URL('licences.txt', dir), licencesText([...[...folders].map(licenceOf), ...inside.values()])),
 		},
 	};
 }
@@ -67,7 +74,7 @@ function packageFolder(id: string): string | null {
  * The name, version and licence of a package, and the text of that licence.
  * @throws Error where its folder has no such text
  */
-function licenceOf(folder: string): { readonly title: string; readonly text: string } {
+function licenceOf(folder: string): Licence {
 	const { name, version, license } = JSON.parse(readFileSync(path.join(folder, 'package.json'), 'utf8')) as {
 		name: string;
 		version: string;
@@ -82,9 +89,9 @@ function licenceOf(folder: string): { readonly title: string; readonly text: str
 	return { title: `${name} ${version} (${license ?? 'see below'})`, text: texts.join('\n\n') };
 }
 
-/** The licence texts of these packages, as one page of plain text. */
-function licencesText(folders: Iterable<string>): string {
-	const all = [...new Set(folders)].map(licenceOf).sort((a, b) => (a.title < b.title ? -1 : 1));
+/** The texts of these licences, as one page of plain text. */
+function licencesText(licences: readonly Licence[]): string {
+	const all = licences.toSorted((a, b) => (a.title < b.title ? -1 : 1));
 	const line = '='.repeat(72);
 	return `Prep Bay carries work of others, under these licences. A name is followed by its version.
 

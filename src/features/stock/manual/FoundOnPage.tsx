@@ -1,7 +1,14 @@
 import type { JSX } from 'preact';
-import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useEffect, useMemo, useRef } from 'preact/hooks';
 import { marksFrame, pageDoubtWords, manualWords as words } from '#words/stock/index.ts';
-import { isStillThere, NOTES, type PageDoubt, type PageText, readChart } from '../../../../shared/stock/index.ts';
+import {
+	NOTES,
+	type PageDoubt,
+	type PageText,
+	readChart,
+	stillOpen,
+	withUnchecked,
+} from '../../../../shared/stock/index.ts';
 import { Button, Live, Notice } from '../../../ui/index.ts';
 import { ChartBox } from '../ChartBox.tsx';
 import { goTo } from '../goTo.ts';
@@ -11,9 +18,12 @@ import { ReadTable } from '../ReadTable.tsx';
 interface Props {
 	page: number;
 	read: PageText;
+	/** As it was read, or as it was changed by now. */
+	text: string;
 	/** Letters that there is still room for in the chart, and in all. */
 	room: number;
 	most: number;
+	onText: (text: string) => void;
 	onUse: (text: string) => void;
 	onMark: () => void;
 }
@@ -22,12 +32,13 @@ const doubtText = ({ code, facts }: PageDoubt): string =>
 	(pageDoubtWords as Readonly<Record<string, (facts: never) => string>>)[code]?.(facts as never) ?? '';
 
 /** What was read of a page, to be held against it and put right before any of it is used. */
-export function FoundOnPage({ page, read, room, most, onUse, onMark }: Props): JSX.Element {
-	const [text, set] = useState(read.text);
+export function FoundOnPage({ page, read, text, room, most, onText, onUse, onMark }: Props): JSX.Element {
 	const box = useRef<HTMLTextAreaElement>(null);
 	const heading = useRef<HTMLHeadingElement>(null);
 	const chart = useMemo(() => readChart(text), [text]);
-	const doubts = read.doubts.filter((doubt) => isStillThere(doubt, read.text, text));
+	const doubts = useMemo(() => stillOpen(read, text), [read, text]);
+	const used = withUnchecked(text, doubts);
+	const open = new Set(doubts.map(({ place }) => place.line)).size;
 	const notes = chart.marks.filter(({ code }) => NOTES.has(code)).length;
 	const summary = marksFrame.counted(chart.marks.length - notes, notes);
 	useEffect(() => heading.current?.focus(), []);
@@ -35,7 +46,7 @@ export function FoundOnPage({ page, read, room, most, onUse, onMark }: Props): J
 		...doubts.map(({ place }) => ({ place, isNote: false })),
 		...chart.marks.map(({ code, place }) => ({ place, isNote: NOTES.has(code) })),
 	].toSorted((a, b) => a.place.line - b.place.line || a.place.column - b.place.column);
-	const isFull = text.length > room;
+	const isFull = used.length > room;
 	return (
 		<>
 			<h2 ref={heading} tabIndex={-1}>
@@ -58,7 +69,7 @@ export function FoundOnPage({ page, read, room, most, onUse, onMark }: Props): J
 						rows={12}
 						underlines={underlines}
 						text={text}
-						onText={set}
+						onText={onText}
 					/>
 					{doubts.length > 0 && (
 						<section class="stock-marks" aria-label={words.doubts}>
@@ -78,8 +89,15 @@ export function FoundOnPage({ page, read, room, most, onUse, onMark }: Props): J
 				</section>
 				<ReadTable modes={chart.modes} profile={null} />
 			</div>
+			{open > 0 && (
+				<Notice kind="wrong">
+					<p>
+						{words.unchecked(open)} {words.uncheckedMarked}
+					</p>
+				</Notice>
+			)}
 			<div class="stock-ways">
-				<Button look="main" disabled={text.trim() === '' || isFull} onClick={() => onUse(text)}>
+				<Button look="main" disabled={text.trim() === '' || isFull} onClick={() => onUse(used)}>
 					{words.use}
 				</Button>
 				<Button onClick={onMark}>{words.mark}</Button>

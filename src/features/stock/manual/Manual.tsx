@@ -2,6 +2,7 @@ import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { manualTroubles, manualWords as words } from '#words/stock/index.ts';
 import { MOST_CHARACTERS, type PageText, readPage } from '../../../../shared/stock/index.ts';
+import { useUnderWay } from '../../../site/updates/index.ts';
 import { Button, Live, Notice } from '../../../ui/index.ts';
 import { type Box, WHOLE } from './box.ts';
 import { bytesOf } from './bytes.ts';
@@ -15,24 +16,47 @@ interface Props {
 	file: File;
 	/** Letters in the chart already. */
 	used: number;
-	onUse: (text: string, page: number) => void;
+	/** `hasMore` where text that was changed is left from another part: the manual stays open then. */
+	onUse: (text: string, page: number, hasMore: boolean) => void;
+	/** Whether text was changed that isn't in the chart. */
+	onEdited: (isEdited: boolean) => void;
 }
+
+/** A part of a page that was read, and its text as a person has it by now. */
+interface Part {
+	readonly number: number;
+	readonly box: Box;
+	readonly read: PageText;
+	readonly text: string;
+}
+
+const isOf = (part: Part, number: number, box: Box): boolean =>
+	part.number === number && JSON.stringify(part.box) === JSON.stringify(box);
 
 const sentence = (error: unknown): string => manualTroubles[error instanceof ManualTrouble ? error.code : 'damaged'];
 
 /** A manual's file: its pages, the part that is marked, and what was read of it. */
-export default function Manual({ file, used, onUse }: Props): JSX.Element {
+export default function Manual({ file, used, onUse, onEdited }: Props): JSX.Element {
 	const [manual, open] = useState<OpenManual | null>(null);
 	const [number, turn] = useState(1);
-	const [page, show] = useState<ManualPage | null>(null);
+	const [shown, show] = useState<{ readonly number: number; readonly page: ManualPage } | null>(null);
+	// a page that was just turned is there for a moment longer: what is done to it would be done to none
+	const page = shown?.number === number ? shown.page : null;
 	const [box, mark] = useState<Box>(WHOLE);
 	const [isLarge, enlarge] = useState(false);
 	const [wrong, tell] = useState<string | null>(null);
-	const [read, setRead] = useState<PageText | null>(null);
+	/** What is held against its page now. */
+	const [part, hold] = useState<Part | null>(null);
+	/** Text that was changed and isn't in the chart. */
+	const [edited, keepEdited] = useState<readonly Part[]>([]);
+	useUnderWay(edited.length > 0);
+	useEffect(() => onEdited(edited.length > 0), [edited.length > 0]);
 	const heading = useRef<HTMLHeadingElement>(null);
 	useEffect(() => {
+		if (!part) heading.current?.focus();
+	}, [file, part === null]);
+	useEffect(() => {
 		const end = new AbortController();
-		heading.current?.focus();
 		bytesOf(file)
 			.then((bytes) => openManual(bytes, end.signal))
 			.then(
@@ -51,7 +75,7 @@ export default function Manual({ file, used, onUse }: Props): JSX.Element {
 		manual.page(number).then(
 			(found) => {
 				if (isOver) return;
-				show(found);
+				show({ number, page: found });
 				const state = textState(found.items);
 				if (state !== 'text') tell(state === 'none' ? words.scanned : words.garbled);
 			},
@@ -66,24 +90,41 @@ export default function Manual({ file, used, onUse }: Props): JSX.Element {
 
 	const readBox = () => {
 		if (!page) return;
-		const found = readPage(itemsIn(page, box));
-		if (found.text.trim() === '') tell(words.none);
+		const read = readPage(itemsIn(page, box));
+		if (read.text.trim() === '') tell(words.none);
 		else {
 			tell(null);
-			setRead(found);
+			hold(edited.find((each) => isOf(each, number, box)) ?? { number, box, read, text: read.text });
 		}
 	};
+	const without = (gone: Part) => edited.filter((each) => !isOf(each, gone.number, gone.box));
+	const edit = (now: Part) => {
+		hold(now);
+		keepEdited(now.text === now.read.text ? without(now) : [...without(now), now]);
+	};
+	const goBack = (to: Part) => {
+		turn(to.number);
+		mark(to.box);
+		hold(to);
+	};
 	const canRead = page !== null && textState(page.items) === 'text';
-	if (read)
+	if (part)
 		return (
 			<div class="stock manual">
 				<FoundOnPage
-					page={number}
-					read={read}
+					page={part.number}
+					read={part.read}
+					text={part.text}
 					room={MOST_CHARACTERS - used - 1}
 					most={MOST_CHARACTERS}
-					onUse={(text) => onUse(text, number)}
-					onMark={() => setRead(null)}
+					onText={(text) => edit({ ...part, text })}
+					onUse={(text) => {
+						const left = without(part);
+						keepEdited(left);
+						hold(null);
+						onUse(text, part.number, left.length > 0);
+					}}
+					onMark={() => hold(null)}
 				/>
 			</div>
 		);
@@ -98,6 +139,15 @@ export default function Manual({ file, used, onUse }: Props): JSX.Element {
 				<Notice kind="wrong">
 					<p role="alert">{wrong}</p>
 				</Notice>
+			)}
+			{edited.length > 0 && (
+				<div class="stock-ways">
+					{edited.map((each, i) => (
+						<Button key={i} onClick={() => goBack(each)}>
+							{words.goBack(each.number)}
+						</Button>
+					))}
+				</div>
 			)}
 			{manual && <PageTurner number={number} pages={manual.pages} onTurn={turn} />}
 			{page && (

@@ -1,6 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type PrintedMode, readChart, readPage, type TextItem } from '../../../../shared/stock/index.ts';
+import {
+	linesOf,
+	type PrintedMode,
+	readChart,
+	readPage,
+	stillOpen,
+	type TextItem,
+	withUnchecked,
+} from '../../../../shared/stock/index.ts';
 import { runs } from '../../../runs.ts';
 import { bare } from '../printed.ts';
 import { type Layout, laidOut, PLAIN, turned, widthOf } from './lay.ts';
@@ -198,6 +206,38 @@ describe('what may be wrong is marked', () => {
 			['steady', 200, 84],
 		]);
 		expect(readPage(items).doubts.map(({ code, facts }) => [code, facts])).toEqual([['which-row', { text: 'flash' }]]);
+	});
+	test('doubts that are left stand as marks in the chart, which is read as it was; a changed line settles its own', () => {
+		const items = set([
+			['1', 40, 60],
+			['Strobe', 80, 60],
+			['0-99', 140, 60],
+			['off', 200, 60],
+			['flash', 200, 76],
+			['100-255', 140, 84],
+			['steady', 200, 84],
+		]);
+		const page = readPage(items);
+		const plain = readChart(page.text);
+		const inChart = `1 channel mode\n${withUnchecked(page.text, stillOpen(page, page.text))}`;
+		const { line } = page.doubts[0]?.place ?? { line: 0 };
+		expect(readChart(inChart).marks).toContainEqual({
+			code: 'unchecked',
+			place: { line: line + 1, column: (linesOf(page.text)[line - 1]?.text.length ?? 0) + 2, length: 3 },
+			facts: {},
+		});
+		expect(bare(readChart(inChart).modes).map(({ slots }) => slots)).toEqual(
+			bare(plain.modes).map(({ slots }) => slots),
+		);
+		// marked once, however often it is asked
+		expect(
+			withUnchecked(inChart, [
+				...page.doubts.map((doubt) => ({ ...doubt, place: { ...doubt.place, line: line + 1 } })),
+			]),
+		).toBe(inChart);
+		const lines = page.text.split('\n');
+		expect(stillOpen(page, `Strobe\n${page.text}\nend`).map(({ place }) => place.line)).toEqual([line + 1]);
+		expect(stillOpen(page, lines.map((text, i) => (i === line - 1 ? `${text}!` : text)).join('\n'))).toEqual([]);
 	});
 	test('values as close to one channel number as to another', () => {
 		const items = set([
