@@ -3,10 +3,11 @@ import { expect, test } from 'vitest';
 import { type RigSheet, readSheet } from '../../shared/sheet/index.ts';
 import { finderOn, openOutcomes, openPart, type RigOutcomes } from '../../sim/finder/index.ts';
 
-/** Bars on a desk, lit: one line of up to 32, a line carrying no more, and a second from there on. */
+/** Bars on a desk, lit: lines of 32, a line carrying no more, each from an output of its own. */
 function lineOf(count: number): RigSheet {
 	const ids = Array.from({ length: count }, (_, i) => `bar-${i + 1}`);
-	// four slots each: 64 of them fit one universe
+	const starts = ids.filter((_, i) => i % 32 === 0);
+	// four slots each: 128 of them fit one universe
 	return readSheet({
 		version: 1,
 		name: 'speed',
@@ -15,16 +16,13 @@ function lineOf(count: number): RigSheet {
 			id,
 			name: id,
 			profile: 'picket-8',
-			place: { x: 3 * i, y: 0, throw: 2 },
+			place: { x: (count > 64 ? 1.5 : 3) * i, y: 0, throw: 2 },
 			settings: { mode: 'whole', address: 1 + 4 * i },
 			plug: 'wall',
 		})),
 		desk: {
 			name: 'desk',
-			outputs: [
-				{ id: 'a', universe: 1 },
-				{ id: 'b', universe: 1 },
-			],
+			outputs: starts.map((_, line) => ({ id: 'abcd'.charAt(line), universe: 1 })),
 			patch: ids.map((fixture, i) => ({ fixture, universe: 1, address: 1 + 4 * i, mode: 'whole' })),
 			levels: ids.flatMap((_, i) => [0, 1].map((slot) => ({ universe: 1, slot: 1 + 4 * i + slot, level: 200 }))),
 		},
@@ -32,10 +30,10 @@ function lineOf(count: number): RigSheet {
 			id: `cable-${i + 1}`,
 			kind: 'data',
 			length: 4,
-			from: i === 0 ? 'desk:a' : i === 32 ? 'desk:b' : `bar-${i}:out`,
+			from: i % 32 === 0 ? `desk:${'abcd'.charAt(i / 32)}` : `bar-${i}:out`,
 			to: `${id}:in`,
 		})),
-		terminators: [...(count > 32 ? ['bar-32:out'] : []), `bar-${count}:out`],
+		terminators: ids.filter((_, i) => i % 32 === 31 || i === count - 1).map((id) => `${id}:out`),
 	});
 }
 
@@ -81,7 +79,7 @@ test('from a complaint to the first check, to the whole table, and from answer t
 	const rows: Record<string, string | number>[] = [];
 	const bars = { first: Number.POSITIVE_INFINITY, table: Number.POSITIVE_INFINITY, next: 0 };
 	let before: { readonly first: number; readonly table: number } | null = null;
-	for (const count of [4, 8, 16, 24, 64]) {
+	for (const count of [4, 8, 16, 24, 64, 128]) {
 		const sheet = lineOf(count);
 		const complaint = { kind: 'no-answer', fixture: middle(count) } as const;
 		const runs = Array.from({ length: count > 24 ? 1 : 2 }, () => ({

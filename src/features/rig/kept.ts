@@ -9,7 +9,7 @@ export interface BenchRecord {
 
 /** Most of each that a bench draws and works out without choking a phone. */
 export const MOST = Object.freeze({
-	fixtures: 64,
+	fixtures: 128,
 	...Object.fromEntries(BOX_LISTS.map((list) => [list, 16])),
 	cables: 200,
 	terminators: 200,

@@ -1,34 +1,8 @@
 import { expect, type Page, test } from '@playwright/test';
-import { drawer, key, lightOf, openSheet, take, wash } from './open.ts';
+import { drawer, key, lightOf, openSheet, take } from './open.ts';
+import { longLine } from './sheets.ts';
 
 test.use({ serviceWorkers: 'block', viewport: { width: 1280, height: 900 } });
-
-/** So many washes, six slots each, one after another on one line with its terminator. */
-function longLine(count: number) {
-	const at = Array.from({ length: count }, (_, i) => ({ id: `wash-${i + 1}`, address: 1 + 6 * i }));
-	return {
-		version: 1,
-		name: 'Lantern Row Hall',
-		fixtures: at.map(({ address }, i) => ({
-			...wash(i + 1, { work: 'line', address }),
-			place: { x: 0.5 + 0.6 * i, y: 0, throw: 3 },
-		})),
-		desk: {
-			name: 'Prep desk',
-			outputs: [{ id: 'a', universe: 1 }],
-			patch: at.map(({ id, address }) => ({ fixture: id, universe: 1, address, mode: 'short' })),
-			levels: at.map(({ address }) => ({ universe: 1, slot: address, level: 200 })),
-		},
-		cables: at.map(({ id }, i) => ({
-			id: `cable-${i + 1}`,
-			kind: 'data',
-			length: 5,
-			from: i === 0 ? 'desk:a' : `wash-${i}:out`,
-			to: `${id}:in`,
-		})),
-		terminators: [`wash-${count}:out`],
-	};
-}
 
 /** Notes from here on in which part of the page anything is written: which card, or which other part. */
 const watch = (tab: Page): Promise<void> =>

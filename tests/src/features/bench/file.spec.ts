@@ -6,10 +6,12 @@ import { layOut, lightOf, openFresh, wash } from './open.ts';
 test.use({ serviceWorkers: 'block', viewport: { width: 1280, height: 900 } });
 
 const cards = (tab: Page) => tab.locator('li.card');
+/** One of a crowd, within the longest wall. */
+const at = (i: number) => ({ ...wash(i + 1), place: { x: 0.5 + i, y: 0, throw: 3 } });
 const bench = (count: number, log: readonly unknown[] = []) =>
 	JSON.stringify({
 		version: 1,
-		kept: [readSheet({ version: 1, name: 'x', fixtures: Array.from({ length: count }, (_, i) => wash(i + 1)) }), log],
+		kept: [readSheet({ version: 1, name: 'x', fixtures: Array.from({ length: count }, (_, i) => at(i)) }), log],
 	});
 
 async function openFile(tab: Page, text: string): Promise<void> {
@@ -61,7 +63,7 @@ test('a file that is none, of a newer version, or of more than a link may bring 
 		['{"version":1,"kept":[', 'This file holds no bench of Prep Bay, or it’s damaged.'],
 		['[[[[', 'This file holds no bench of Prep Bay, or it’s damaged.'],
 		['{"version":2,"kept":{}}', 'This file was saved by a newer Prep Bay.'],
-		[bench(65), 'This rig has 65 fixtures, and a bench holds 64.'],
+		[bench(129), 'This rig has 129 fixtures, and a bench holds 128.'],
 		[
 			bench(
 				1,
