@@ -158,6 +158,8 @@ test.describe('by touch, 390 wide', () => {
 	test('the bench of every lesson begins within two screens, and cautions leave room for the lesson', async ({
 		page: tab,
 	}) => {
+		// every lesson's page, one after another
+		test.slow();
 		const seen = { words: 0, cautions: 0 };
 		for (const page of pages.filter(isLesson)) {
 			await tab.goto(page);
