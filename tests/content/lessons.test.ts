@@ -75,11 +75,35 @@ const TAUGHT: Partial<Record<KindId, string | null>> = {
 	'row-amps': 'power-along-the-row',
 	'splitter-after': 'daisy-chain',
 	'terminator-place': 'daisy-chain',
-	'lux-at-throw': 'wall-close-and-angled',
-	'pool-at-throw': 'wall-close-and-angled',
+	'lux-at-throw': 'throw-pool-overlap',
+	'pool-at-throw': 'throw-pool-overlap',
 	'row-spacing': 'throw-pool-overlap',
 	'bond-check': 'floor-bracket-clamp-bond',
 	'patch-against-panel': 'patch-sheet-and-plot',
+};
+
+/** What a lesson's own words must speak of for a kind to be asked there; a kind without a row is told by its order alone. */
+const SPEAKS: Partial<Record<KindId, RegExp>> = {
+	'hours-left': /\bhours\b/,
+	'dip-to-address': /\bswitch/,
+	'address-to-dip': /\bswitch/,
+	footprint: /\b(footprint|channels)\b/,
+	overlaps: /\b(overlap|share|same address|should start after)\b/,
+	'runs-past': /\b(512|more than half full)\b/,
+	'match-slots': /\bmode\b/,
+	'value-function': /\bband\b/,
+	'frame-look': /\bband\b/,
+	'row-roles': /\b(leads?|leader)\b/,
+	'follow-setting': /\b(leads?|leader)\b/,
+	'splitter-after': /\bunit loads?\b/,
+	'terminator-place': /\bterminator\b/,
+	'row-amps': /\bamps\b/,
+	'fit-on-circuit': /\bamps\b/,
+	'lux-at-throw': /\b(a quarter|four times|gets weaker)\b/,
+	'pool-at-throw': /\bwidth of the pool\b/,
+	'row-spacing': /\bfurther apart\b/,
+	'bond-check': /\bbond\b/,
+	'patch-against-panel': /\b(sheet|plan)\b[^.]*\b(light|agree)\b/,
 };
 
 // symptom: the second lesson asked percents, the fifth what to check first, and a row was re-addressed before a panel was seen; cause:
@@ -100,6 +124,20 @@ describe('the order of the course', () => {
 				expect(teacher, `${id} asks ${kind}, which no lesson teaches`).toBeDefined();
 				if (teacher) expect(order, `${id} asks ${kind}`).toBeGreaterThanOrEqual(orderOf.get(teacher) ?? Infinity);
 			}
+	});
+
+	// weather, weights, coiling and lithium asked what a display says after so many keys, which none of them speaks of; the lesson on a
+	// wall asked for a pool's width ten minutes before the lesson that gives it
+	it('asks in each lesson what that lesson speaks of', () => {
+		for (const { lesson, body } of files) {
+			for (const kind of lesson.checks.kinds) {
+				const speaks = SPEAKS[kind];
+				if (speaks) expect(body.replace(/\s+/g, ' '), `${lesson.id} asks ${kind}`).toMatch(speaks);
+			}
+			// an item of a menu, such as CURV, or a part of the course that is at a panel
+			if (lesson.checks.kinds.includes('display-says') && !['prep', 'panel'].includes(lesson.part))
+				expect(lesson.try.join(' '), `${lesson.id} asks display-says`).toMatch(/\b[A-Z]{4}\b/);
+		}
 	});
 
 	it('sets no address before a lesson on panels', () => {

@@ -662,3 +662,34 @@ describe('a plan that changes', () => {
 		expect(plan.tickWords.found.asks.light('a', 'b')).toMatch(/from the floor.*Press nothing/);
 	});
 });
+
+// symptom: 'all after one is the line', of a row whose mains is linked the same way; 'does so even when the bar is switched off', as if
+// of every fixture; colours down as the way to stop a flash that no colour fader stops; a slower fade against a snap, which it
+// only draws out; one infrared remote told as all remotes; a card that puts swollen packs aside with what is bent
+describe('what a second reader found', () => {
+	const said = (id: string) => lessonOf(id).body.replace(/\s+/g, ' ');
+	const cardOf = (id: string) => lessonOf(id).lesson.card.join(' ');
+
+	it('lets a row that is dark from one light on be dark for want of mains as well as of data', () => {
+		expect(said('how-to-think')).toMatch(/a data cable, or a mains link\. Are the power indicators out too\?/);
+	});
+
+	it('has every mains link taken for live until the plug at the wall is out', () => {
+		expect(said('power-along-the-row')).toMatch(/every link for live until the plug at the wall is out/);
+	});
+
+	it('stops a flash that no colour fader stops', () => {
+		expect(said('a-flash-nobody-asked-for')).toMatch(/Still flashing\? Bring its strobe and function faders to/);
+	});
+
+	it('never sends a swollen pack aside with what is bent', () => {
+		for (const { file, text } of those(/\bswollen\b.*\bput it aside\b/i)) expect(text, file).toBe('no such sentence');
+		expect(cardOf('the-case')).toMatch(/Swollen: away from people and from what burns/);
+	});
+
+	it('draws no snap out by a slower fade, and has remotes by radio', () => {
+		expect(said('dimmer-curves')).not.toMatch(/fade that ends slower/);
+		expect(cardOf('dimmer-curves')).not.toMatch(/slower end/);
+		expect(said('remote-and-sensor')).toMatch(/works by radio needs no sight/);
+	});
+});

@@ -50,9 +50,6 @@ async function benchOf(tab: Page): Promise<void> {
 /** Opens what is a line on a phone. */
 const unfold = (place: Locator): Promise<void> => place.locator('.on-phone').tap();
 
-/** Lessons with six cautions, or with five and a long outcome: their wall begins further down (1,741 to 1,890 px on 30 November 2026). */
-const FURTHER_DOWN = /(any-panel|cool-coil-charge-log|how-to-think|look-before-you-swap|ten-cases)/;
-
 /** Words in view, folded ones left out. */
 const wordsIn = async (places: Locator): Promise<number> =>
 	(await places.allInnerTexts()).reduce((sum, text) => sum + (text.match(/\S+/g)?.length ?? 0), 0);
@@ -157,10 +154,12 @@ test.describe('by touch, 390 wide', () => {
 		await expect(again.locator('li').first()).toBeVisible();
 	});
 
-	// the bench began five screens down, and of the words above it four in ten were cautions
+	// the bench began five screens down, the walls of five lessons still did not fit, and four words in ten were cautions
 	test('the bench of every lesson begins within two screens, and cautions leave room for the lesson', async ({
 		page: tab,
 	}) => {
+		// every lesson's page, one after another
+		test.slow();
 		const seen = { words: 0, cautions: 0 };
 		for (const page of pages.filter(isLesson)) {
 			await tab.goto(page);
@@ -168,7 +167,7 @@ test.describe('by touch, 390 wide', () => {
 			// the wall stands right below the words of the bench
 			const above = await tab.locator('.practice-words').boundingBox();
 			const wall = (above?.y ?? Infinity) + (above?.height ?? 0);
-			if (!FURTHER_DOWN.test(page)) expect.soft(wall, `the wall of ${page}`).toBeLessThanOrEqual(2 * 844);
+			expect.soft(wall, `the wall of ${page}`).toBeLessThanOrEqual(2 * 844);
 			const inCautions = await wordsIn(tab.locator('.caution'));
 			expect.soft(inCautions, page).toBeGreaterThan(0);
 			// what is a line on a phone is of the lesson all the same
@@ -176,7 +175,7 @@ test.describe('by touch, 390 wide', () => {
 			seen.words += (await wordsIn(tab.locator('main'))) + (folded.match(/\S+/g)?.length ?? 0);
 			seen.cautions += inCautions;
 		}
-		expect(seen.cautions / seen.words).toBeLessThan(0.3);
+		expect(seen.cautions / seen.words).toBeLessThan(0.26);
 	});
 
 	for (const id of [

@@ -21,7 +21,7 @@ export const panel: readonly Term[] = [
 		id: 'setting',
 		term: 'Setting',
 		everyday: true,
-		says: 'One thing a fixture remembers, such as its start address or its mode. It stays when the power goes.',
+		says: 'One thing a fixture remembers, such as its start address or its mode. On most kit it stays when the power goes.',
 		from: 'trade',
 		see: ['menu', 'defaults'],
 	},

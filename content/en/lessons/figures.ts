@@ -93,7 +93,7 @@ export const figureWords = {
 		},
 		throw: {
 			shows:
-				'From the side: a light, its beam, and a wall. The throw is the way from light to wall. The beam angle is how far the beam opens. The pool is how tall the light is on the wall.',
+				'From the side: a light, its beam, and a wall. The throw is the distance from light to wall. The beam angle is how far the beam opens. The pool is how tall the light is on the wall.',
 			caption: 'Throw, beam angle and pool.',
 		},
 		graze: {

@@ -17,7 +17,7 @@ export const lessonWords = {
 	steps: { try: 'Try it', slip: 'A deliberate mistake', task: 'Your turn' },
 	stepsLabel: 'What to do on the bench',
 	predictLead: 'What do you think? Pick an answer before you do it.',
-	predictOpen: 'What do you think? Pick an answer.',
+	predictOpen: 'What do you think?',
 	predictEmpty: 'Pick an answer first. A guess will do.',
 	predictSay: 'That’s my answer',
 	predictDo: 'Now do it on the bench below, and look. Then come back here.',

@@ -218,7 +218,7 @@ export const rigQuestions: Readonly<Record<string, QuestionSays>> = {
 				{ says: 'With one of the others first it takes {next} to {worst} seconds.' },
 			],
 		],
-		why: 'A good first check is quick, near at hand, and parts the likely causes whatever it shows.',
+		why: 'A good first check is quick, near at hand, and splits the likely causes whatever it shows.',
 		labels: titles,
 	},
 	'caution-here': {
