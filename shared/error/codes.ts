@@ -296,7 +296,7 @@ export interface Shape {
 }
 
 /** What is wrong with an archive from outside. */
-type ArchiveTrouble =
+export type ArchiveTrouble =
 	| {
 			readonly trouble:
 				| 'empty'

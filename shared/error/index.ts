@@ -8,6 +8,7 @@
  */
 
 export type {
+	ArchiveTrouble,
 	BandTrouble,
 	ErrorCode,
 	ErrorFacts,

@@ -16,6 +16,7 @@ export {
 	type LeftCode,
 	type LeftFacts,
 	type LeftOut,
+	type Loss,
 	type NotWritten,
 } from './left.ts';
 export { LIMITS } from './limits.ts';
@@ -28,4 +29,17 @@ export { type WrittenFixture, writeGdtf } from './write.ts';
 export { DATA_SOCKETS } from './write-geometry.ts';
 export { element, guidOf, nameOf, textElement } from './write-xml.ts';
 export { childOf, childrenOf, given, readXml, type XmlNode } from './xml.ts';
-export { archiveTrouble, textOf, unpacked, type ZipEntry, zipEntries } from './zip.ts';
+export {
+	archiveTrouble,
+	entriesIn,
+	listIn,
+	recordLength,
+	textOf,
+	tooLarge,
+	unpacked,
+	ZIP_END,
+	ZIP_RECORD,
+	type ZipEntry,
+	zipEntries,
+} from './zip.ts';
+export { zipOf } from './zip-records.ts';

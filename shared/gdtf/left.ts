@@ -112,15 +112,16 @@ export const LEFT_CODES = Object.freeze([
 ] as const satisfies readonly LeftCode[]);
 
 /** One loss of meaning: where in what was read (or written), what, and the facts for its sentence. */
-export type LeftOut = {
-	[Code in LeftCode]: {
+export type Loss<Facts> = {
+	[Code in keyof Facts]: {
 		readonly path: string;
 		readonly code: Code;
-		readonly facts: LeftFacts[Code];
-		/** Why a mode is refused. */
+		readonly facts: Facts[Code];
+		/** Why something in the file is not used. */
 		readonly because?: Pick<InputError<ErrorCode>, 'code' | 'path' | 'facts'>;
 	};
-}[LeftCode];
+}[keyof Facts];
+export type LeftOut = Loss<LeftFacts>;
 
 /** What the file does not say and only the person can: the profile stands on a stand-in there. Words are in `content/en/gdtf`. */
 export const ASKED_CODES = Object.freeze([

@@ -2,6 +2,8 @@
 export const LIMITS = Object.freeze({
 	/** Bytes of the archive, and of the description once unpacked. */
 	archiveBytes: 16 * 2 ** 20,
+	/** Bytes of all that is read of a rig's archive, still packed: its scene and the fixture files that this names. */
+	gatheredBytes: 64 * 2 ** 20,
 	descriptionBytes: 8 * 2 ** 20,
 	/** Elements, and geometries, within each other. */
 	depth: 64,

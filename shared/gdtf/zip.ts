@@ -1,11 +1,13 @@
 import { Inflate } from 'fflate';
-import { InputError } from '../error/index.ts';
+import { type ArchiveTrouble, InputError } from '../error/index.ts';
 import { LIMITS, megabytes } from './limits.ts';
 
 // signatures and sizes of a zip's records (APPNOTE 6.3, from memory; the reading of real archives in the tests holds them)
-const END = { signature: 0x06054b50, size: 22, longestComment: 0xffff };
-const ENTRY = { signature: 0x02014b50, size: 46 };
-const LOCAL = { signature: 0x04034b50, size: 30 };
+export const END = { signature: 0x06054b50, size: 22, longestComment: 0xffff };
+export const ENTRY = { signature: 0x02014b50, size: 46 };
+export const LOCAL = { signature: 0x04034b50, size: 30 };
+/** Bytes of a file's own record before its name. */
+export const ZIP_RECORD = LOCAL.size;
 const STORED = 0;
 const DEFLATED = 8;
 /** Bit 0 of an entry's flags: encrypted. */
@@ -25,16 +27,8 @@ export interface ZipEntry {
 	readonly at: number;
 }
 
-type PlainTrouble =
-	| 'empty'
-	| 'no-archive'
-	| 'no-description'
-	| 'two-descriptions'
-	| 'locked'
-	| 'damaged'
-	| 'size-false'
-	| 'sum-false'
-	| 'not-utf-8';
+/** What needs no more than its name to be told. */
+type PlainTrouble = Exclude<ArchiveTrouble, { readonly trouble: 'method' | 'name-outside' | 'too-large' }>['trouble'];
 
 export const archiveTrouble = (code: ArchiveCode, what: PlainTrouble): InputError =>
 	new InputError(code, '', { trouble: what });
@@ -44,34 +38,44 @@ export const tooLarge = (code: ArchiveCode, what: 'archive' | 'description', byt
 
 /**
  * The archive's own list of its files, which stands at its end.
- * @throws InputError of that code for what is too large, is no archive, is empty, is damaged, or names a place outside itself
+ * @param limit bytes of the archive @throws InputError of that code for what is too large, is no archive, is empty, is damaged, or names a place outside itself
  */
-export function zipEntries(bytes: Uint8Array, code: ArchiveCode): ZipEntry[] {
-	if (bytes.length > LIMITS.archiveBytes) throw tooLarge(code, 'archive', LIMITS.archiveBytes);
-	const entries = listed(bytes, code);
-	if (entries.length === 0) throw archiveTrouble(code, 'empty');
-	for (const { name } of entries) {
-		if (name.startsWith('/') || name.includes('\\') || name.split('/').includes('..'))
-			throw new InputError(code, '', { trouble: 'name-outside', found: name.slice(0, 80) });
-	}
-	return entries;
+export function zipEntries(bytes: Uint8Array, code: ArchiveCode, limit: number = LIMITS.archiveBytes): ZipEntry[] {
+	if (bytes.length > limit) throw tooLarge(code, 'archive', limit);
+	const { count, from, to } = listIn(bytes, 0, code);
+	return entriesIn(bytes.subarray(from, to), count, code);
 }
 
-function listed(bytes: Uint8Array, code: ArchiveCode): ZipEntry[] {
-	const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
+/** Bytes at an archive's end that hold the record which says where its list stands. */
+export const ZIP_END = END.size + END.longestComment;
+
+/**
+ * Where an archive's list of its files stands, by its last bytes.
+ * @param at where in the archive they begin
+ */
+export function listIn(tail: Uint8Array, at: number, code: ArchiveCode): { count: number; from: number; to: number } {
+	const view = new DataView(tail.buffer, tail.byteOffset, tail.byteLength);
 	const end = endOf(view);
 	if (end === null) throw archiveTrouble(code, 'no-archive');
-	const count = view.getUint16(end + 10, true);
-	let at = view.getUint32(end + 16, true);
+	const from = view.getUint32(end + 16, true);
+	if (from > at + end) throw archiveTrouble(code, 'damaged');
+	return { count: view.getUint16(end + 10, true), from, to: at + end };
+}
+
+/** The files that an archive's list names. @throws as {@link zipEntries} */
+export function entriesIn(list: Uint8Array, count: number, code: ArchiveCode): ZipEntry[] {
+	const view = new DataView(list.buffer, list.byteOffset, list.byteLength);
 	const entries: ZipEntry[] = [];
+	let at = 0;
 	for (let i = 0; i < count; i++) {
-		if (at + ENTRY.size > end || view.getUint32(at, true) !== ENTRY.signature) throw archiveTrouble(code, 'damaged');
+		if (at + ENTRY.size > list.length || view.getUint32(at, true) !== ENTRY.signature)
+			throw archiveTrouble(code, 'damaged');
 		const nameLength = view.getUint16(at + 28, true);
 		const next = at + ENTRY.size + nameLength + view.getUint16(at + 30, true) + view.getUint16(at + 32, true);
-		if (next > end) throw archiveTrouble(code, 'damaged');
+		if (next > list.length) throw archiveTrouble(code, 'damaged');
 		entries.push({
 			// a name that is no UTF-8 is none of ours
-			name: new TextDecoder().decode(bytes.subarray(at + ENTRY.size, at + ENTRY.size + nameLength)),
+			name: new TextDecoder().decode(list.subarray(at + ENTRY.size, at + ENTRY.size + nameLength)),
 			flags: view.getUint16(at + 8, true),
 			method: view.getUint16(at + 10, true),
 			sum: view.getUint32(at + 16, true),
@@ -81,17 +85,29 @@ function listed(bytes: Uint8Array, code: ArchiveCode): ZipEntry[] {
 		});
 		at = next;
 	}
+	if (entries.length === 0) throw archiveTrouble(code, 'empty');
+	for (const { name } of entries) {
+		if (name.startsWith('/') || name.includes('\\') || name.split('/').includes('..'))
+			throw new InputError(code, '', { trouble: 'name-outside', found: name.slice(0, 80) });
+	}
 	return entries;
 }
 
 /** Where the record stands that ends every zip; null in what is none. */
 function endOf(view: DataView): number | null {
-	const first = Math.max(0, view.byteLength - END.size - END.longestComment);
+	const first = Math.max(0, view.byteLength - ZIP_END);
 	for (let at = view.byteLength - END.size; at >= first; at--) {
 		if (view.getUint32(at, true) === END.signature && at + END.size + view.getUint16(at + 20, true) === view.byteLength)
 			return at;
 	}
 	return null;
+}
+
+/** Bytes that a file's own record has before its name, and after it up to what it holds, by the first of them. @throws InputError */
+export function recordLength(head: Uint8Array, code: ArchiveCode): number {
+	const view = new DataView(head.buffer, head.byteOffset, head.byteLength);
+	if (head.length < LOCAL.size || view.getUint32(0, true) !== LOCAL.signature) throw archiveTrouble(code, 'damaged');
+	return LOCAL.size + view.getUint16(26, true) + view.getUint16(28, true);
 }
 
 /**
@@ -102,10 +118,7 @@ export function unpacked(bytes: Uint8Array, entry: ZipEntry, code: ArchiveCode, 
 	const { at, flags, method, packed, size, sum } = entry;
 	if ((flags & ENCRYPTED) !== 0) throw archiveTrouble(code, 'locked');
 	if (size > limit) throw tooLarge(code, 'description', limit);
-	const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
-	if (at + LOCAL.size > bytes.length || view.getUint32(at, true) !== LOCAL.signature)
-		throw archiveTrouble(code, 'damaged');
-	const from = at + LOCAL.size + view.getUint16(at + 26, true) + view.getUint16(at + 28, true);
+	const from = at + recordLength(bytes.subarray(at, at + LOCAL.size), code);
 	if (from + packed > bytes.length) throw archiveTrouble(code, 'damaged');
 	const data = bytes.subarray(from, from + packed);
 	if (method !== STORED && method !== DEFLATED) throw new InputError(code, '', { trouble: 'method', method });

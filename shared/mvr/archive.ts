@@ -3,7 +3,7 @@ import { archiveTrouble, LIMITS, textOf, unpacked, type ZipEntry, zipEntries } f
 /** The scene's own file. The standard gives it this name, at the root. */
 export const SCENE = 'GeneralSceneDescription.xml';
 
-const CODE = 'mvr.archive';
+export const CODE = 'mvr.archive';
 
 /** What is in an MVR archive. */
 export interface MvrArchive {
@@ -20,11 +20,13 @@ export interface MvrArchive {
 
 /**
  * Opens an MVR archive (DIN SPEC 15801) and reads its scene. Fixture files in it are unpacked when they are asked for, each within
- * the bound of an archive of its own.
+ * the bound of an archive of its own. `gatherMvr` leaves out beforehand what nobody will ask for.
  * @throws InputError `mvr.archive`
  */
 export function readMvrArchive(bytes: Uint8Array): MvrArchive {
-	const entries = zipEntries(bytes, CODE).filter(({ name }) => !name.endsWith('/'));
+	const entries = zipEntries(bytes, CODE, LIMITS.gatheredBytes + LIMITS.archiveBytes).filter(
+		({ name }) => !name.endsWith('/'),
+	);
 	const scenes = entries.filter(({ name }) => name === SCENE);
 	const [scene] = scenes;
 	if (!scene) throw archiveTrouble(CODE, 'no-description');
@@ -40,7 +42,8 @@ export function readMvrArchive(bytes: Uint8Array): MvrArchive {
 	};
 }
 
-function entryNamed(entries: readonly ZipEntry[], name: string): ZipEntry | undefined {
+/** The file that a scene means by a name. */
+export function entryNamed(entries: readonly ZipEntry[], name: string): ZipEntry | undefined {
 	const plain = (text: string): string => text.toLowerCase().replace(/\.gdtf$/, '');
 	return entries.find((each) => each.name === name) ?? entries.find((each) => plain(each.name) === plain(name));
 }

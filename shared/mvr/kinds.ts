@@ -68,7 +68,7 @@ interface Found {
 const writtenAs = oncePer((profile: Profile) => writeGdtf(profile).description);
 
 /** Most kinds whose files are read: as many profiles as a plan carries. */
-const MOST_KINDS = PLAN_PROFILES;
+export const MOST_KINDS = PLAN_PROFILES;
 
 /**
  * What each kind of fixture of a scene is here. A fixture file that is, word for word, what this house would write of a fixture of

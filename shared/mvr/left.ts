@@ -1,4 +1,4 @@
-import type { ErrorCode, InputError } from '../error/index.ts';
+import type { Loss } from '../gdtf/index.ts';
 
 interface Named {
 	/** What the fixture is called. */
@@ -110,13 +110,5 @@ export const MVR_CODES = Object.freeze([
 	'mode-doubled',
 ] as const satisfies readonly MvrCode[]);
 
-/** One loss of meaning: where in what was read (or written), what, and the facts for its sentence. */
-export type MvrLeft = {
-	[Code in MvrCode]: {
-		readonly path: string;
-		readonly code: Code;
-		readonly facts: MvrFacts[Code];
-		/** Why a fixture file is not used. */
-		readonly because?: Pick<InputError<ErrorCode>, 'code' | 'path' | 'facts'>;
-	};
-}[MvrCode];
+/** One loss of meaning, as of a fixture file. */
+export type MvrLeft = Loss<MvrFacts>;

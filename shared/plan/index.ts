@@ -26,6 +26,7 @@ export {
 	sheetDigests,
 	verdictOn,
 } from './digests.ts';
+export { fedBy, fedWithin } from './feeds.ts';
 export type { Figure, FigureId, FigurePart, How } from './figure.ts';
 export { figuresOf, isNear, isOfBattery, isOfLoad, isOver } from './figures.ts';
 export { type FoundOff, foundOff, isOff, isSeen, sawPanels, shortestWalk } from './found.ts';

@@ -1,5 +1,6 @@
 import { LAST_SLOT, LAST_UNIVERSE, type UniverseSlot } from '../dmx/index.ts';
 import { footprintOf, modeOf } from '../profile/index.ts';
+import { fedWithin } from './feeds.ts';
 import { profileOf } from './make.ts';
 import type { PackRules, Plan, PlanRow } from './types.ts';
 
@@ -263,5 +264,5 @@ function withSpots(plan: Plan, { spots }: Packed): Plan {
 		const spot = spots.get(row.id);
 		return spot ? { ...row, universe: spot.universe, address: spot.slot } : row;
 	});
-	return { ...plan, rows };
+	return fedWithin({ ...plan, rows });
 }

@@ -1,5 +1,6 @@
 import { EIA485, LAST_SLOT, LAST_UNIVERSE } from '../dmx/index.ts';
 import type { Profile } from '../profile/index.ts';
+import { type FeedProblem, fedBy, fedWithin, feedProblems, feedRepairs } from './feeds.ts';
 import { leaderOf, linesOf } from './line.ts';
 import { profileOf } from './make.ts';
 import { packed, placed, rowFootprint } from './pack.ts';
@@ -24,18 +25,21 @@ export type PlanProblem =
 	| { readonly is: 'follower-kind' | 'follower-mode'; readonly rows: readonly [string, string] }
 	/** A follower that reads from its own start address stands at another than 1. */
 	| { readonly is: 'follower-address'; readonly rows: readonly [string] }
+	| FeedProblem
 	/** More on the line behind a leader than a line takes: nothing behind one splits it. */
 	| { readonly is: 'too-many-loads'; readonly rows: readonly []; readonly unitLoads: number; readonly most: number }
 	/** More universes than a rig sheet's desk has outputs. */
 	| { readonly is: 'universes'; readonly rows: readonly []; readonly universes: number; readonly outputs: number };
 
-/** What one tap changes. */
-export type RowChange = Partial<Pick<PlanRow, 'mode' | 'universe' | 'address' | 'labelled'>>;
+/** What one tap changes; a row that is `after` null is fed by the room again. */
+export type RowChange = Partial<Pick<PlanRow, 'mode' | 'universe' | 'address' | 'labelled'>> & {
+	readonly after?: string | null;
+};
 
 /** A repair of a problem, as data: what becomes of which rows. */
 export interface Repair {
-	/** `move`: to free slots; `mode`: to a mode that fits; `use-shown`: what the panel shows; `pack`: all that are not labelled, packed afresh. */
-	readonly do: 'move' | 'mode' | 'use-shown' | 'pack';
+	/** `move`: to free slots; `mode`: to a mode that fits; `use-shown`: what the panel shows; `pack`: all that are not labelled, packed afresh; `feed`: fed from another; `along`: fed by the room. */
+	readonly do: 'move' | 'mode' | 'use-shown' | 'pack' | 'feed' | 'along';
 	readonly changes: readonly { readonly row: string; readonly change: RowChange }[];
 }
 
@@ -51,7 +55,7 @@ export function problemsOf(plan: Plan): PlanProblem[] {
 		plan.source === 'desk' && universes > DESK_OUTPUTS
 			? [{ is: 'universes', rows: [], universes, outputs: DESK_OUTPUTS }]
 			: [];
-	return [...overlapping, ...own, ...many, ...ofLeaderLine(plan)];
+	return [...overlapping, ...own, ...many, ...feedProblems(plan), ...ofLeaderLine(plan)];
 }
 
 /** One problem for each row that begins within another's slots. */
@@ -156,6 +160,13 @@ function repairsFor(plan: Plan, problem: PlanProblem): Repair[] {
 			const leader = leaderOf(plan);
 			return leader ? [{ do: 'mode', changes: [{ row: row.id, change: { mode: leader.mode } }] }] : [];
 		}
+		case 'fed-twice':
+		case 'fed-in-circle':
+		case 'leader-fed':
+			return feedRepairs(plan, problem).map(({ row: fed, from }) => ({
+				do: from === null ? 'along' : 'feed',
+				changes: [{ row: fed, change: { after: from } }],
+			}));
 		case 'follower-address':
 			return [{ do: 'move', changes: [{ row: row.id, change: { address: 1 } }] }];
 		default:
@@ -206,5 +217,9 @@ function repacked(plan: Plan): Repair[] {
 /** The plan with a repair done. Changes of rows that are gone are left out. */
 export function repaired(plan: Plan, { changes }: Repair): Plan {
 	const byRow = new Map(changes.map(({ row, change }) => [row, change]));
-	return { ...plan, rows: plan.rows.map((row) => ({ ...row, ...byRow.get(row.id) })) };
+	const rows = plan.rows.map((row) => {
+		const { after, ...change } = byRow.get(row.id) ?? {};
+		return { ...(after === undefined ? row : fedBy(row, after)), ...change };
+	});
+	return fedWithin({ ...plan, rows });
 }

@@ -7,7 +7,7 @@ export const mvrErrors = {
 		},
 		{
 			when: { trouble: 'no-archive' },
-			says: 'This is no MVR file. Its name ends in .mvr, and it’s an archive. Choose another file.',
+			says: 'This is no MVR file. An MVR file’s name ends in .mvr, and it’s an archive inside. Choose another file.',
 		},
 		{
 			when: { trouble: 'no-description' },
@@ -44,9 +44,11 @@ export const mvrErrors = {
 		},
 		{
 			when: { what: 'archive' },
-			says: 'This file is over {megabytes} MB, which is more than a rig needs. It was left unread.',
+			says: 'The fixture files that this rig uses come to over {megabytes} MB, which is more than can be read here. Nothing was read. Save the rig in parts, with fewer kinds of fixture in each.',
 		},
-		{ says: 'A file in this archive is over {megabytes} MB, which is more than a rig needs. It was left unread.' },
+		{
+			says: 'A file in this archive is over {megabytes} MB once unpacked, which is more than can be read here. It was left unread. Save the rig in parts.',
+		},
 	],
 	'mvr.xml': [
 		{

@@ -78,7 +78,7 @@ export const mvrLeft = {
 		},
 	],
 	overhead:
-		'{count} {count?fixture is|fixtures are} over {metres} m up. {count?It’s|They’re} taken as overhead: weigh {count?it|them}, and follow the cautions.',
+		'{count} {count?fixture is|fixtures are} over {metres} m up. {count?It’s|They’re} taken as overhead. Give {count?its weight|their weights} off the label or the maker’s sheet, from the floor, and follow the cautions. Nobody goes up for this.',
 	'address-bad': 'The fixture {name} has {found} for a start address, which it can’t be. It gets a free one.',
 	'other-break':
 		'The fixture {name} has a second start address, {found}. A fixture here has one, so it’s left out. Set it at the panel.',

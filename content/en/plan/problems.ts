@@ -30,6 +30,12 @@ const problemWords = {
 		`${b} follows ${a} and is in another mode. Colours will be wrong.`,
 	'follower-address': ({ names: [a] }: ProblemFacts) =>
 		`${a} follows from its own start address. A leader sends from 1, so it must be at 1.`,
+	'fed-twice': ({ names: [from, a, b] }: ProblemFacts) =>
+		`${a} and ${b} are both fed from ${from} in the plan. Its data out takes one cable.`,
+	'fed-in-circle': ({ names: [a] }: ProblemFacts) =>
+		`The cables that feed ${a} go round in a circle. No data comes in there.`,
+	'leader-fed': ({ names: [a, b] }: ProblemFacts) =>
+		`${a} leads, and the plan feeds it from ${b}. A leader’s data in stays empty.`,
 	'too-many-loads': ({ unitLoads, most }: ProblemFacts) =>
 		`The line behind the leader carries ${locale.number(unitLoads ?? 0)} unit loads, and a line takes ${most}. Take fixtures off it, or use a desk and a splitter.`,
 	universes: ({ universes, outputs }: ProblemFacts) =>
@@ -44,6 +50,8 @@ interface RepairFacts {
 	readonly address: string;
 	readonly mode: string;
 	readonly count: number;
+	/** What is to feed it. */
+	readonly from: string;
 	/** Its label is written, and is wrong after. */
 	readonly isLabelled: boolean;
 }
@@ -53,6 +61,8 @@ const repairs = {
 		`Move ${name} to ${address}${isLabelled ? '. Its label will be wrong: write a new one' : ''}`,
 	mode: ({ name, mode }: RepairFacts) => `Put ${name} in mode ${mode}`,
 	'use-shown': () => 'Plan what the panel shows',
+	feed: ({ name, from }: RepairFacts) => `Feed ${name} from ${from}, the last of that line`,
+	along: ({ name }: RepairFacts) => `Let the cable to ${name} go along the room`,
 	pack: ({ count }: RepairFacts) => `Give out start addresses again (${locale.number(count)} change)`,
 } as const;
 

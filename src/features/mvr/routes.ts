@@ -3,7 +3,15 @@
 import { gdtfNames } from '#words/gdtf/index.ts';
 import { mvrWords } from '#words/mvr/index.ts';
 import { rowWords } from '#words/plan/index.ts';
-import { type MvrLeft, type MvrPicks, readMvrArchive, readScene, toPlan, writeMvr } from '../../../shared/mvr/index.ts';
+import {
+	gatherMvr,
+	type MvrLeft,
+	type MvrPicks,
+	readMvrArchive,
+	readScene,
+	toPlan,
+	writeMvr,
+} from '../../../shared/mvr/index.ts';
 import { type Plan, readPlan } from '../../../shared/plan/index.ts';
 import { loadProfile, PROFILE_IDS, type Profile, profileAtHand } from '../../../shared/profile/index.ts';
 import { loadProfiles } from '../../../shared/sheet/index.ts';
@@ -61,6 +69,20 @@ const worded = (left: readonly MvrLeft[]): MvrNote[] =>
 		.map((each) => ({ code: each.code, path: each.path, says: mvrLeftText(each) }));
 
 export const routes = {
+	/**
+	 * What of an MVR file is read, as a smaller file; null where the device doesn't hand the file over.
+	 * @throws InputError `mvr.archive`, `mvr.xml` or `mvr.scene`
+	 */
+	async gather({ file }: { readonly file: Blob }): Promise<Uint8Array<ArrayBuffer> | null> {
+		const read = async (from: number, to: number): Promise<Uint8Array> =>
+			new Uint8Array(await file.slice(from, to).arrayBuffer());
+		try {
+			return await gatherMvr({ size: file.size, read });
+		} catch (error) {
+			if (error instanceof DOMException) return null;
+			throw error;
+		}
+	},
 	/**
 	 * A plan out of an MVR file.
 	 * @throws InputError `mvr.archive`, `mvr.xml` or `mvr.scene`; as `readPlan`, where what is made could not be opened again; NotFetched

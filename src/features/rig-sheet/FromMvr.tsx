@@ -1,14 +1,15 @@
 import type { JSX } from 'preact';
 import { useEffect, useId, useRef, useState } from 'preact/hooks';
 import { mvrWords as words } from '#words/mvr/index.ts';
+import { partWords } from '#words/ui/index.ts';
 import type { MvrPicks } from '../../../shared/mvr/index.ts';
 import type { Plan } from '../../../shared/plan/index.ts';
 import { PROFILE_IDS, type Profile, profileAtHand } from '../../../shared/profile/index.ts';
-import { DEVICE, MOST_READ } from '../../storage/index.ts';
+import { DEVICE } from '../../storage/index.ts';
 import { Button, Dialog, FileButton, Live, Notice } from '../../ui/index.ts';
 import type { KindShown, MvrAnswer } from '../mvr/routes.ts';
 import { ownFixtures } from '../stock/index.ts';
-import { readRigFile, rigFileTrouble } from './askMvr.ts';
+import { gatherRigFile, readRigFile, rigFileTrouble } from './askMvr.ts';
 import { LostNotes } from './LostNotes.tsx';
 import { keepMatches, keptMatches } from './matches.ts';
 
@@ -56,12 +57,22 @@ export default function FromMvr({ onPlan, onClose }: Props): JSX.Element {
 		);
 	}, [bytes, picks, own]);
 	const take = async (file: File): Promise<void> => {
-		const chosen = new Uint8Array(await file.slice(0, MOST_READ.fixtureFile).arrayBuffer());
-		const kept = keptMatches(DEVICE);
-		setEarly(kept);
-		setPicks(kept);
+		const mine = ++turn.current;
+		setBytes(null);
 		setAnswer(null);
-		setBytes(chosen);
+		tell(null);
+		setBusy(true);
+		try {
+			const chosen = await gatherRigFile(file);
+			if (mine !== turn.current) return;
+			if (!chosen) return refuse(partWords.unread);
+			const kept = keptMatches(DEVICE);
+			setEarly(kept);
+			setPicks(kept);
+			setBytes(chosen);
+		} catch (error) {
+			if (mine === turn.current) refuse(rigFileTrouble(error));
+		}
 	};
 	/** What was read before is of another file: it goes. */
 	const refuse = (sentence: string): void => {

@@ -5,6 +5,7 @@ import {
 	awgFor,
 	BREAKER_CURVES,
 	type BreakerCurve,
+	fedWithin,
 	isOnBattery,
 	mayBeUs,
 	PACK_ORDERS,
@@ -25,7 +26,7 @@ import type { PlanStore } from './store.ts';
 export function Rules({ store }: { store: PlanStore }): JSX.Element {
 	const { plan } = store;
 	const [done, tell] = useState<Packed | null>(null);
-	const set = (part: Partial<Plan>): void => store.change((before) => ({ ...before, ...part }));
+	const set = (part: Partial<Plan>): void => store.change((before) => fedWithin({ ...before, ...part }));
 	const rule = (part: Partial<Plan['rules']>): void => set({ rules: { ...plan.rules, ...part } });
 	return (
 		<>

@@ -14,6 +14,9 @@ const opened = (): Engine => {
 	return engine;
 };
 
+/** What of an MVR file is read; null where the device doesn't hand it over. @throws as the worker's route `mvr.gather` */
+export const gatherRigFile = (file: File) => opened().ask('mvr.gather', { file }, { within: WITHIN_MS });
+
 /** Reads an MVR file. @param own the crew's own fixtures @throws as the worker's route `mvr.read` */
 export const readRigFile = (bytes: Uint8Array, own: readonly Profile[], picks: MvrPicks) =>
 	opened().ask('mvr.read', { bytes, own, picks }, { within: WITHIN_MS });

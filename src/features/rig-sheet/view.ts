@@ -3,6 +3,8 @@ import { figureWords, planWords, problemText, repairText, rowWords } from '#word
 import { LAST_SLOT, slotsTaken } from '../../../shared/dmx/index.ts';
 import {
 	type Figure,
+	fedBy,
+	fedWithin,
 	isOnBattery,
 	type NewRow,
 	type Plan,
@@ -85,6 +87,7 @@ export function repairSays(plan: Plan, repair: Repair): string {
 		address: `${planWords.universe(universe)}, ${threeDigits(address)}`,
 		mode: modeTitle(row ? profileOf(plan, row.profile) : null, mode),
 		count: repair.changes.length,
+		from: plan.rows.find(({ id }) => id === first?.change.after)?.name ?? '',
 		isLabelled: row?.labelled === true,
 	});
 }
@@ -100,20 +103,14 @@ export function ofWhat(plan: Plan, { id, of }: Figure): string {
 	return figureWords.circuit(of);
 }
 
-/** Rows with one changed. */
-export const withRow = (plan: Plan, id: string, change: Partial<PlanRow>): Plan => ({
-	...plan,
-	rows: plan.rows.map((row) => (row.id === id ? { ...row, ...change } : row)),
-});
+/** Rows with one changed. One that goes to another universe is fed from none there, and feeds none. */
+export const withRow = (plan: Plan, id: string, change: Partial<PlanRow>): Plan =>
+	fedWithin({ ...plan, rows: plan.rows.map((row) => (row.id === id ? { ...row, ...change } : row)) });
 
 /** Rows with one fed from another; from none in particular where that is empty. */
 export const fedFrom = (plan: Plan, id: string, from: string): Plan => ({
 	...plan,
-	rows: plan.rows.map((row) => {
-		if (row.id !== id) return row;
-		const { after: _, ...rest } = row;
-		return from === '' ? rest : { ...rest, after: from };
-	}),
+	rows: plan.rows.map((row) => (row.id === id ? fedBy(row, from === '' ? null : from) : row)),
 });
 
 /**
@@ -141,12 +138,8 @@ export function movedRow(plan: Plan, id: string, by: -1 | 1): Plan {
 }
 
 /** The plan with a row taken off. What was fed by it goes by the room again. */
-export const withoutRow = (plan: Plan, id: string): Plan => ({
-	...plan,
-	rows: plan.rows.flatMap(({ after, ...row }) =>
-		row.id === id ? [] : after === undefined || after === id ? [row] : [{ ...row, after }],
-	),
-});
+export const withoutRow = (plan: Plan, id: string): Plan =>
+	fedWithin({ ...plan, rows: plan.rows.filter((row) => row.id !== id) });
 
 /** Which cautions go with handling these fixtures, by where they go, what feeds them and what they give. */
 export function cautionsOf(plan: Plan, rows: readonly PlanRow[]): CautionId[] {

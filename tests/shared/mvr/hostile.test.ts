@@ -50,7 +50,11 @@ describe('an archive', () => {
 			{ trouble: 'too-large', what: 'description', megabytes: 8 },
 		],
 		['a size too small', () => lying(archive(good), 100), { trouble: 'size-false' }],
-		['too many bytes', () => new Uint8Array(2 ** 24 + 1), { trouble: 'too-large', what: 'archive', megabytes: 16 }],
+		[
+			'too many bytes',
+			() => new Uint8Array(80 * 2 ** 20 + 1),
+			{ trouble: 'too-large', what: 'archive', megabytes: 80 },
+		],
 	])('of %s is refused', (_, bytes, facts) => {
 		expect(refused(bytes())).toEqual({ code: 'mvr.archive', ...facts });
 	});
