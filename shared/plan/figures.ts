@@ -13,7 +13,7 @@ import { addedUp, type Figure, type FigureId, type FigurePart, figure, part } fr
 import { linesOf } from './line.ts';
 import { DEFAULT_HOURS, DEFAULT_VOLTS, isOnBattery, profileOf } from './make.ts';
 import { circuitKey } from './steps.ts';
-import { US_VOLTS } from './supply.ts';
+import { byUsRules } from './supply.ts';
 import { chargeFigures, howWatts, linkFigure, surgeFigures } from './surge.ts';
 import type { Plan } from './types.ts';
 
@@ -45,14 +45,15 @@ export const isOfLoad = (id: FigureId): boolean => !isOfBattery(id) && !LINE.inc
 /** What is left of something, and is too little below zero. */
 const LEFT: readonly FigureId[] = ['breaker-left', 'lasting-left', 'link-left', 'surge-left', 'hours-spare'];
 
-/** Whether a figure says that more is asked than there is: amperes past a breaker's rating, four fifths of it in the US, a link's or the least surge that may trip, hours past the battery's. */
+/** Whether a figure says that more is asked than there is: amperes past a breaker's rating, 80 % of it by US rules, a link's or the least surge that may trip, hours past the battery's. */
 export const isOver = ({ id, value }: Figure): boolean => LEFT.includes(id) && value !== null && value < 0;
 
-/** Whether a breaker is loaded past {@link CAUTIOUS_LOAD} of its rating, and not past the rating. In the US that is a figure of its own. */
+/** Whether a breaker is loaded past {@link CAUTIOUS_LOAD} of its rating, and not past the rating. By US rules that is a figure of its own. */
 export function isNear(figure: Figure): boolean {
 	const [rating, amperes] = [partOf(figure, 'breaker'), partOf(figure, 'amperes')];
 	if (figure.id !== 'breaker-left' || rating === null || amperes === null) return false;
-	if (partOf(figure, 'volts') === US_VOLTS) return false;
+	const volts = partOf(figure, 'volts');
+	if (volts !== null && byUsRules(volts)) return false;
 	return amperes > CAUTIOUS_LOAD * rating && !isOver(figure);
 }
 
@@ -134,14 +135,14 @@ function ofCircuit(plan: Plan, circuit: string, watts: number, profiles: readonl
 	];
 }
 
-/** In the US: four fifths of a breaker's rating less the amperes drawn. */
+/** By US rules: 80 % of a breaker's rating less the amperes drawn. */
 function lastingFigure(
 	{ supply: { breaker, volts } }: Plan,
 	circuit: string,
 	drawn: number,
 	drawnParts: readonly FigurePart[],
 ): Figure[] {
-	if (volts !== US_VOLTS || breaker === null) return [];
+	if (!byUsRules(volts) || breaker === null) return [];
 	const parts = [part('breaker', breaker, 'given'), part('share', CAUTIOUS_LOAD, 'assumed'), ...drawnParts];
 	return [figure('lasting-left', circuit, CAUTIOUS_LOAD * breaker - drawn, parts)];
 }

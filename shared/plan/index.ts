@@ -43,11 +43,11 @@ export {
 	linksOf,
 } from './line.ts';
 export {
+	countsOnBattery,
 	DEFAULT_VOLTS,
 	emptyPlan,
 	isOnBattery,
 	type NewRow,
-	namesNoBatteryCircuit,
 	planFromSheet,
 	profileOf,
 	withRows,
@@ -79,7 +79,7 @@ export {
 	walkOf,
 	warningsOf,
 } from './steps.ts';
-export { awgFor, isPastOnePlug, mayBeUs, US_VOLTS, USUAL_VOLTS, usualBreakers } from './supply.ts';
+export { awgFor, byUsRules, isPastOnePlug, mayBeUs, US_VOLTS, USUAL_VOLTS, usualBreakers } from './supply.ts';
 export {
 	FIELDS,
 	type Field,

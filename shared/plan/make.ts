@@ -19,11 +19,8 @@ export const profileOf = (plan: Pick<Plan, 'profiles'>, id: string): Profile | n
 export const isOnBattery = (plan: Plan, row: PlanRow): boolean =>
 	row.circuit === '' && Boolean(profileOf(plan, row.profile)?.power.battery);
 
-/** Whether lights with a battery are there and none of them has a circuit: nobody may have thought of their plugs. */
-export function namesNoBatteryCircuit(plan: Plan): boolean {
-	const withBattery = plan.rows.filter((row) => profileOf(plan, row.profile)?.power.battery);
-	return withBattery.length > 0 && withBattery.every((row) => isOnBattery(plan, row));
-}
+/** Whether any light counts as on battery: nobody may have thought of its plug. */
+export const countsOnBattery = (plan: Plan): boolean => plan.rows.some((row) => isOnBattery(plan, row));
 
 /** What a plan has until somebody says otherwise, volts and hours (ours). */
 export const DEFAULT_VOLTS = 230;

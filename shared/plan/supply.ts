@@ -6,22 +6,31 @@ export const USUAL_VOLTS = Object.freeze([DEFAULT_VOLTS, 120] as const);
 /** Volts at which the rules and words of the US are taken to hold: only there, and in its neighbours, are outlets so. */
 export const US_VOLTS = 120;
 
-/** Whether volts may be an outlet's of North America that the rules of the US are not reckoned for here: 208 and 240 there, say, which other countries have too. */
-export const mayBeUs = (volts: number): boolean => !USUAL_VOLTS.some((each) => each === volts);
+/** Volts that no outlet of North America has: from 220 up to 240, the whole of it out (common practice, no source). */
+const NEVER_US = { from: 220, to: 240 } as const;
 
-/** Breakers, amperes, from which outlets feed what one plug may not take: 13 A in the UK (BS 1363, from memory), 16 A by the socket elsewhere. */
-const PAST_ONE_PLUG: readonly number[] = [16, 32];
+/**
+ * Whether the rules of the US are kept: at 120 V, and at any volts that an outlet of North America may have (208, 240), which other
+ * countries have too and lose nothing by. Its words and gauges go with {@link US_VOLTS} alone.
+ */
+export const byUsRules = (volts: number): boolean => volts < NEVER_US.from || volts >= NEVER_US.to;
 
-/** Whether a breaker lets through more than one plug on it may carry. In the US the rule of four fifths has a figure of its own. */
+/** Whether the rules of the US are kept and nobody has said that the supply is theirs. */
+export const mayBeUs = (volts: number): boolean => byUsRules(volts) && volts !== US_VOLTS;
+
+/** Amperes of the least that one plug takes: 13 in the UK (BS 1363), 12 by US rules for loads that last (15 A outlet; both from memory). */
+const ONE_PLUG = { usual: 13, us: 12 } as const;
+
+/** Whether a breaker lets through more than one plug on it may carry. */
 export const isPastOnePlug = ({ volts, breaker }: { volts: number; breaker: number | null }): boolean =>
-	volts !== US_VOLTS && breaker !== null && PAST_ONE_PLUG.includes(breaker);
+	breaker !== null && breaker > (byUsRules(volts) ? ONE_PLUG.us : ONE_PLUG.usual);
 
 /**
  * Ratings that breakers of outlets have there, amperes, to choose from: any other can be typed. Common practice, no source: 15 and 20
- * in the US, and those that IEC 60898 prefers (from memory) elsewhere.
+ * in the US, both lists where it may be there, and those that IEC 60898 prefers (from memory) elsewhere.
  */
 export const usualBreakers = (volts: number): readonly number[] =>
-	volts === US_VOLTS ? [15, 20, 30] : [6, 10, 16, 20, 32];
+	volts === US_VOLTS ? [15, 20, 30] : mayBeUs(volts) ? [6, 10, 15, 16, 20, 30, 32] : [6, 10, 16, 20, 32];
 
 /**
  * The thinnest of the gauges in use (AWG, even ones) whose copper is no less than an area: what stands for a cable in mm² where cables

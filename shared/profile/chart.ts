@@ -44,11 +44,12 @@ export const isStandIn = (panel: Profile['panel']): boolean => panel.kind !== 'd
 export const OWN_ID = 'own-';
 
 /**
- * Where a panel comes from: known whole, a stand-in, or written down by its crew. The last two warn wherever they are shown: how long
- * a key is held is assumed of every panel that somebody wrote down, and often more.
+ * Where a panel comes from: invented and so known whole, a stand-in, or written down by its crew. The last two warn wherever they are
+ * shown: how long a key is held is assumed of every panel that somebody wrote down, and often more. The first warns where hands are at
+ * a real light, which has another panel.
  */
-export const panelFrom = ({ id, panel }: Pick<Profile, 'id' | 'panel'>): 'known' | 'stand-in' | 'crew' =>
-	isStandIn(panel) ? 'stand-in' : id.startsWith(OWN_ID) ? 'crew' : 'known';
+export const panelFrom = ({ id, panel }: Pick<Profile, 'id' | 'panel'>): 'invented' | 'stand-in' | 'crew' =>
+	isStandIn(panel) ? 'stand-in' : id.startsWith(OWN_ID) ? 'crew' : 'invented';
 
 /** Codes of a setting that cannot be so. */
 type SettingCode = 'profile.reference' | 'profile.default' | 'sheet.settings';

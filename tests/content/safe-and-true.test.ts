@@ -623,7 +623,7 @@ describe('the sums of a plan', () => {
 	it('are no leave: each of amps that are left or charged says so in its name and its note', () => {
 		for (const id of ['breaker-left', 'link-left', 'surge-left', 'charge-amperes'] as const) {
 			expect(figureNames[id]('A'), id).toContain('(no permission)');
-			expect(sums.notes[id](), id).toMatch(/It is no leave to (plug in|switch on|link)/);
+			expect(sums.notes[id](), id).toMatch(/This isn’t permission to (plug in|switch on|link)/);
 		}
 	});
 
@@ -639,7 +639,7 @@ describe('the sums of a plan', () => {
 	});
 
 	it('ask the electrician for what stands on a breaker, and name whose curves B, C and D are', () => {
-		expect(sums.notes['surge-left']()).toMatch(/no leave to switch on, above zero either/);
+		expect(sums.notes['surge-left']()).toMatch(/This isn’t permission to switch on, above zero either/);
 		for (const text of [needWords.breaker, needWords.curve, ruleWords.curve])
 			expect(text).toMatch(/\b[Aa]sk the electrician\b/);
 		for (const text of [needWords.curve, ruleWords.curve, sums.notes['surge-left']()]) expect(text).toMatch(/\bUS\b/);

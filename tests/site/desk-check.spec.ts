@@ -1,7 +1,8 @@
 import { expect, type Page, test } from '@playwright/test';
 import { planWords, checkWords as words } from '#words/plan/index.ts';
-import { axe } from './axe.ts';
+import { expectNothingWrong } from './axe.ts';
 import { looks } from './looks.ts';
+import { pasteRig, press } from './pasted.ts';
 
 test.use({ serviceWorkers: 'block', viewport: { width: 390, height: 844 } });
 
@@ -11,23 +12,13 @@ const LIST = [
 	'Tallow 6\tFloor 2\t9 ch\t4',
 	'Tallow 6\tFloor 3\t9 ch\t8',
 	'Cobble\tOld 1\t7 ch\t6',
-].join('\n');
-
-const press = (tab: Page, name: string) => tab.getByRole('button', { name, exact: true }).click();
+];
 
 async function begin(tab: Page): Promise<void> {
-	await tab.goto('/rig/');
-	await press(tab, 'Paste a list');
-	await tab.getByLabel('Your list').fill(LIST);
-	await press(tab, 'Add 4 fixtures');
+	await pasteRig(tab, LIST);
 	await press(tab, planWords.tabs.check);
 	await expect(tab.locator('.check-card')).toBeVisible();
 }
-
-const isFlawless = async (tab: Page): Promise<void> => {
-	const { violations } = await axe(tab);
-	expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`)).toEqual([]);
-};
 
 test('a walk past four panels: what differs, what it does at the desk, the presses, and all of it kept', async ({
 	page: tab,
@@ -38,7 +29,7 @@ test('a walk past four panels: what differs, what it does at the desk, the press
 	await expect(card).toHaveAttribute('aria-label', 'Floor 1');
 	await expect(card).toContainText('001');
 	await expect(card).toContainText('Its display shows');
-	await isFlawless(tab);
+	await expectNothingWrong(tab);
 	await press(tab, words.same);
 	await expect(card).toHaveAttribute('aria-label', 'Floor 2');
 	await press(tab, words.other);
@@ -59,9 +50,7 @@ test('a walk past four panels: what differs, what it does at the desk, the press
 	for (const { colorScheme, width } of looks) {
 		await tab.emulateMedia({ colorScheme });
 		await tab.setViewportSize({ width, height: 844 });
-		await isFlawless(tab);
-		const wide = await tab.evaluate(() => document.documentElement.scrollWidth - innerWidth);
-		expect(wide).toBeLessThanOrEqual(0);
+		await expectNothingWrong(tab);
 	}
 	await tab.setViewportSize({ width: 390, height: 844 });
 	// kept, and where one was

@@ -140,7 +140,7 @@ export const mvrWords = {
 	early: 'Picked earlier. Check that it’s right for this file too.',
 	earlyInstead: (name: string) =>
 		`Picked earlier. This file has its own fixture under that name: ${name}. Check which one you have.`,
-	asStock: (name: string) => `${name} (known here)`,
+	asStock: (name: string) => `${name} (invented, known here)`,
 	lost: (n: number) =>
 		n === 0 ? 'Nothing in the file is lost.' : `${counted(n, 'thing', 'things')} in the file can’t be kept as it is`,
 	lostLead: 'Read these before you use it. Check the plan at the lights.',

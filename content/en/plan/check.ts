@@ -16,12 +16,12 @@ export const checkWords = {
 	says: 'The patch says',
 	address: 'start address',
 	shows: (lines: string) => `Its display shows: ${lines}`,
-	lookOnly: 'Look only, and press nothing: on many panels a value acts as you step, and may flash.',
+	lookOnly: 'Look first, with no press: on many panels a value acts as you step, and may flash.',
 	standIn:
 		'The panel here is a stand-in. Does the real one show its mode and start address? If not, leave it for later.',
 	silent:
-		'As it stands it doesn’t tell its start address. Before doors, if the operator agrees: say aloud that light may jump, with nobody in front of it. Then step to it in its menu, and come back out with nothing stored. If it asks for something, stop.',
-	silentUp: 'As it hangs it doesn’t tell its start address. Leave it for later.',
+		'Look first, with no press. On the simulated panel its start address doesn’t show. The only reason to press is before doors, with the operator’s yes: say aloud that light may jump, with nobody in front of it. Then step to it in its menu, and come back out with nothing stored. If it asks for something, press nothing more, and tell the operator.',
+	silentUp: 'On the simulated panel its start address doesn’t show as it hangs. Yours neither? Leave it for later.',
 	overhead: 'Overhead: from the floor only, no ladder for this. What can’t be read is left for later.',
 	same: 'As it says',
 	other: 'Something else',
@@ -55,7 +55,7 @@ export const checkWords = {
 	movedBy: (names: readonly string[]) => `It moves when ${locale.list(names)} is brought up.`,
 	alone: 'No other light on this plan has channels that reach it.',
 	right: 'Put it right',
-	presses: (count: number) => `At the real light: ${counted(count, 'press', 'presses')}`,
+	presses: (count: number) => `On the simulated panel: ${counted(count, 'press', 'presses')}`,
 	before: 'Ask the operator first. The light may jump or flash: nobody in front of it.',
 	hangs:
 		'It hangs: no presses up there. The rigger says who brings it down first, with the supply off and nobody below. Or change the patch, if the operator agrees.',

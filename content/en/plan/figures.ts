@@ -1,16 +1,16 @@
 import { counted, locale } from '../locale/index.ts';
+import { ruleWords } from './page.ts';
 
 /** What each figure is. `of` is a circuit, a kind of fixture, or a line. */
 export const figureNames = {
 	watts: (of: string) => `Watts on ${of}, all light full`,
 	amperes: (of: string) => `Amps on ${of}`,
 	'breaker-left': (of: string) => `Breaker rating less amps drawn (no permission): ${of}`,
-	'lasting-left': (of: string) =>
-		`In the US and Canada, four fifths of the breaker less amps drawn (no permission): ${of}`,
-	'volt-drop': (of: string) => `Volts lost to the last fixture on ${of}`,
+	'lasting-left': (of: string) => `80 % of the breaker (US and Canada) less amps drawn (no permission): ${of}`,
+	'volt-drop': (of: string) => `Voltage drop: volts lost to the last fixture on ${of}`,
 	'drop-percent': (of: string) => `The same, as a share of the supply (${of})`,
 	'link-left': (of: string) => `Limit of the mains link less amps drawn (no permission): ${of}`,
-	surge: (of: string) => `Peak amps if all of ${of} comes on at once`,
+	surge: (of: string) => `Inrush: peak amps at switch-on, if all of ${of} comes on at once`,
 	'surge-left': (of: string) => `Least that may trip the breaker at once, less that peak (no permission): ${of}`,
 	'charge-amperes': () => 'Amps, at least, while all batteries charge at once (no permission)',
 	'battery-hours': (of: string) => `Hours on battery at tonight’s look: ${of}`,
@@ -78,10 +78,10 @@ export const needWords = {
 	breaker: 'Ask the electrician for the amps of the breaker.',
 	cable: 'Give the size and length of the feed cable.',
 	weight: 'Give the weight of each fixture that hangs.',
-	link: 'Give the amps of the weakest of cable, link socket and plug, off their labels.',
+	link: `Give the amps of the weakest of cable, link socket and plug, off their labels. ${ruleWords.plugLess}`,
 	surge: 'Give the peak amps at switch-on of each fixture, off its label. If it isn’t there, ask the maker.',
 	electrician:
-		'US breakers have no curve, so this can’t be worked out. Ask the electrician (in the US, the licensed electrician or qualified person) what may come on at once.',
+		'US breakers aren’t rated B, C or D, so this can’t be worked out here. Ask the electrician (in the US, the licensed electrician or qualified person) what may come on at once.',
 	curve:
 		'Ask the electrician for the curve of the breaker: B, C or D (IEC 60898; US breakers aren’t rated so). Not known? Leave it open.',
 } as const;
@@ -98,32 +98,32 @@ export const figureWords = {
 	leans: 'leans on a number nobody gave',
 	over: 'More than the breaker is rated for. Don’t switch on: show this sum to the electrician. If it’s on already, tell the electrician now.',
 	overLasting:
-		'More than four fifths of the breaker. In the US and Canada, count every rig as a load that lasts: set-up and checks count too. A row on one wall outlet may be held to less. Don’t switch on: show this sum to the electrician. If it’s on already, tell the electrician now.',
+		'More than 80 % of the breaker. In the US and Canada, count every rig as a load that lasts: set-up and checks count too. A row on one wall outlet may be held to less. Don’t switch on: show this sum to the electrician. If it’s on already, tell the electrician now.',
 	overLink:
 		'More than the label of the weakest link allows. Don’t switch on. If it’s on already, hands off the links and tell the electrician now. Ask which outlet may feed part of it. Then part the row, with its plug out at the wall and nobody able to put it back.',
 	overSurge:
 		'It may trip at switch-on. Don’t switch on: ask the electrician how. Groups come on at their own switches, with every link made and all hands off. Never make a link to bring one on. What has tripped stays off until the electrician has found why.',
-	near: 'Over four fifths of the rating: for hours that may be too much. Ask the electrician.',
+	near: 'Over 80 % of the rating: for hours that may be too much. Ask the electrician.',
 	notes: {
 		watts: () =>
 			'From the profiles here, all light full, and charging where a battery is fitted. They’re for 230 V: at another voltage they’re only assumed. A real fixture can draw more: add up the labels. Only fixtures with this circuit’s name are in it.',
 		amperes: () =>
 			'Watts ÷ (volts × power factor). It leaves out the surge at switch-on. The first link of a row carries all of it: stay within the least of cable, link socket and supply. For one phase: give the volts between the two wires that feed the fixture. Three-phase is the electrician’s sum.',
 		'breaker-left': () =>
-			'The rating less the amps drawn by this sum. It is no leave to plug in. What a circuit may carry for hours is less (in the US a fifth is kept spare), a link socket or a cable may carry less still, and at switch-on the lights draw far more for an instant. What else is on the circuit isn’t in it. The competent or licensed person on site and the local code say what it may carry.',
+			'The rating less the amps drawn by this sum. This isn’t permission to plug in. What a circuit may carry for hours is less (in the US, 80 %), a link socket or a cable may carry less still, and at switch-on the lights draw far more for an instant. What else is on the circuit isn’t in it. The competent or licensed person on site and the local code say what it may carry.',
 		'lasting-left': () =>
-			'Breaker amps × 0.8 less the amps drawn by this sum. In the US a load that lasts may take no more than that (National Electrical Code). In the US and Canada, count every rig as one: set-up and checks count too. A row on one wall outlet may be held to less. It is no leave to plug in: the local code, and the licensed electrician or qualified person, come first. What else is on the circuit isn’t in it.',
+			'Breaker amps × 0.8 less the amps drawn by this sum. In the US a continuous load (one that lasts) may take no more than that (National Electrical Code). In the US and Canada, count every rig as one: set-up and checks count too. A row on one wall outlet may be held to less. This isn’t permission to plug in: the local code, and the licensed electrician or qualified person, come first. What else is on the circuit isn’t in it.',
 		'volt-drop': () =>
 			'2 × amps × kilometres × ohms per kilometre (IEC 60228, class 5, at 20 °C; 0.393 % more for each degree), for warm copper, with all of the load at the far end. For one phase: give the volts between the two wires that feed the fixture. Three-phase is the electrician’s sum. It doesn’t say what the cable may carry: a cable can be too thin for its breaker and lose few volts.',
 		'drop-percent': () => 'Volts lost ÷ volts of the supply.',
 		'link-left': () =>
-			'The least of cable, link socket and plug, less the amps drawn by this sum, for one row on this circuit. It is no leave to link them. The first link of a row carries all that hangs on it. Cable on a drum carries less: unroll it. The labels and the electrician come first.',
+			'The least of cable, link socket and plug, less the amps drawn by this sum, for one row on this circuit. This isn’t permission to link them. The first link of a row carries all that hangs on it. Cable on a drum carries less: unroll it. The labels and the electrician come first.',
 		surge: () =>
 			'The peaks off the labels, added up, as if all came on in the same instant. Labels give them for one voltage, often 230 V: at another they’re only assumed. How long they last is for the maker to say.',
 		'surge-left': () =>
-			'Breaker amps × the least times of its curve (IEC 60898: B 3, C 5, D 10) less the peak. It is no leave to switch on, above zero either. The maker’s own count for each breaker goes first, then the electrician (in the US, the licensed electrician or qualified person). What’s on already isn’t in it, nor what else is on the circuit. Curves B, C and D are those of Europe, the UK and others. US breakers aren’t rated so: leave the curve open there, and ask. Nobody swaps a breaker to stop it tripping.',
+			'Breaker amps × the least times of its curve (IEC 60898: B 3, C 5, D 10) less the peak. This isn’t permission to switch on, above zero either. The maker’s own count for each breaker goes first, then the electrician (in the US, the licensed electrician or qualified person). What’s on already isn’t in it, nor what else is on the circuit. Curves B, C and D are those of Europe, the UK and others. US breakers aren’t rated so: leave the curve open there, and ask. Nobody swaps a breaker to stop it tripping.',
 		'charge-amperes': () =>
-			'Watts into all batteries ÷ (volts × power factor), with every light dark. It is this at least: chargers draw more than goes in, and watts that nobody gave are a guess. Add up the input amps on the chargers’ labels. It is no leave to plug in: ask the electrician which outlets, and how many on each.',
+			'Watts into all batteries ÷ (volts × power factor), with every light dark. It is this at least: chargers draw more than goes in, and watts that nobody gave are a guess. Add up the input amps on the chargers’ labels. This isn’t permission to plug in: ask the electrician which outlets, and how many on each.',
 		'battery-hours': () => 'Watt-hours × the share to count on ÷ watts at the look. Cold and age take more.',
 		'hours-spare': () => 'Hours on battery less the hours of show. Below zero, it goes dark before the end.',
 		'charge-hours': () =>

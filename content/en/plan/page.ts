@@ -88,7 +88,8 @@ export const planWords = {
 	line: 'Cables',
 	rules: 'How to give out start addresses',
 	share: 'Send or save this rig',
-	shareWords: 'The whole plan is in the link. Nobody keeps a copy but whoever you send it to.',
+	shareWords:
+		'The whole plan is in the link. Whoever gets the link has it all, and an app that carries it may keep a copy.',
 	link: 'Link',
 	copyLink: 'Copy the link',
 	copied: 'Copied.',
@@ -142,6 +143,10 @@ export const rowWords = {
 	bad: (least: number, most: number) => `Type a number from ${least} to ${most}.`,
 } as const;
 
+/** What one plug takes, by country (US: National Electrical Code, article 210; UK: BS 1363; both from memory). */
+export const ONE_PLUG =
+	'US: 12 A on a 15 A outlet and 16 A on a 20 A outlet, for loads that last. UK: 13 A, and never more than the fuse in the plug. Elsewhere: as the local code says.';
+
 export const ruleWords = {
 	source: 'The row listens to',
 	sources: { desk: 'A desk (console)', leader: 'The first fixture, which leads' },
@@ -172,9 +177,9 @@ export const ruleWords = {
 	otherVolts: 'Volts between those two wires, as the electrician gives them',
 	voltsOf: (volts: number) => (volts === 120 ? '120 V (US and Canada)' : `${volts} V`),
 	other: 'Another voltage',
-	notUs:
-		'In the US and Canada, only 120 V is worked out by US rules here. For 208, 240 or any other voltage there, ask the licensed electrician or qualified person what a breaker may carry.',
-	us: 'US words and rules go with 120 V: amps of the circuit breaker, GFCI, ground. A cord reel is unwound to its end. Cables go by gauge (AWG): a lower number is a thicker wire. Local code and the licensed electrician or qualified person come first.',
+	usToo:
+		'This may be a supply of the US or Canada, so their 80 % rule is used here too. At 208, 240 or any other voltage there, ask the licensed electrician or qualified person what a breaker may carry.',
+	us: '120 V goes by US rules. Loads that last take 80 % of the breaker at most. Use a GFCI where the code asks for one, and always outdoors. Never cut or bypass the ground. Unwind a cord reel to its end. Cables go by gauge (AWG): a lower number is a thicker wire. Local code and the licensed electrician or qualified person come first.',
 	areaOf: (area: string, gauge: number | null) => (gauge === null ? area : `${gauge} AWG, counted as ${area} mm²`),
 	areaNote: 'Counted thinner than it is, for volts lost only. It says nothing of the amps a cable may carry.',
 	powerFactor: 'Power factor on the label',
@@ -182,10 +187,9 @@ export const ruleWords = {
 	curve: 'Curve of that breaker (ask the electrician; leave it open in the US)',
 	link: 'Amps of the weakest of cable, link socket and plug (the weakest of all rows: one figure for all circuits)',
 	surge: (name: string) => `Peak amps at switch-on of one ${name}`,
-	plugLess:
-		'One plug takes less: a UK 13 A plug 13 A at most, a US 15 A plug 15 A at most. Give that as the weakest link.',
+	plugLess: `One plug may take less than the breaker. ${ONE_PLUG} Give the least as the weakest link.`,
 	otherSupply:
-		'Before any plug goes in, read the volts on each label. One that doesn’t name this supply stays unplugged. No plug or adapter is changed to make it fit.',
+		'Before any plug goes in, read the volts on the label of each light and charger. One that doesn’t name this supply stays unplugged. No plug or adapter is changed to make it fit.',
 	usualSupply: 'Sums are for 230 V. At 120 V it’s about twice these amps: pick the supply first.',
 	area: 'Feed cable, mm²',
 	areaUs: 'Feed cable, gauge (AWG)',

@@ -53,7 +53,7 @@ export const loadWords = {
 		`All amps here are for a supply of ${locale.number(volts)} V. On another supply they’re wrong: ask what yours is.`,
 	noLoad: 'Nothing on the mains, and nothing overhead.',
 	countsAsBattery:
-		'No circuit is named for any light with a battery, so they count as on battery. Is one plugged in? Name its circuit: then its amps and the mains steps come.',
+		'A light with a battery and no circuit named counts as on battery. Is one plugged in? Name its circuit: then its amps and the mains steps come.',
 	noCharge: 'Nothing runs on a battery.',
 	heads: { what: 'What', value: 'Comes to', sum: 'From' },
 	part: (name: string, value: string, how: string) => `${name}: ${value} (${how})`,

@@ -21,12 +21,17 @@ export const slipSteps = {
 
 export const slipWords = {
 	lead: 'One prep slip for each fixture. The presses are worked out on the simulated panel. The real fixture’s manual and display come first.',
-	/** Where a panel comes from that isn't known whole. */
+	/** Where a panel comes from: none is that of the real light. */
 	panelFrom: {
 		'stand-in':
 			'Stand-in panel: these presses aren’t for the real one. Go by its manual, and set it where nobody is in front of it.',
 		crew: CREW_PANEL,
+		invented:
+			'Invented fixture: your real panel differs. Go by its manual. Does its display show something else? Stop, and press nothing more.',
 	},
+	/** On the slip of a light that counts as on battery. */
+	noCircuit:
+		'No circuit is named, so it counts as on battery. To be plugged in? Name its circuit first, and print again',
 	from: 'Work from',
 	fromDefaults: 'a fixture at its defaults',
 	fromShown: 'what each panel shows now, where known',

@@ -104,9 +104,12 @@ export const tickWords = {
 			`Hands were at ${name}, so these ticks go: ${locale.list(steps)}. Look at each again before you tick it.`,
 		others: 'If anything else came down, or was moved or unplugged, untick that too.',
 		circuit: (name: string) => `Which circuit is ${name} on now?`,
-		circuitHint: (circuit: string) =>
+		/** @param isBattery whether it has a battery */
+		circuitHint: (circuit: string, isBattery: boolean) =>
 			circuit === ''
-				? 'Ask the electrician. Left empty, its amps count as on no named circuit.'
+				? isBattery
+					? 'Ask the electrician. Left empty, it counts as on battery, and its amps are in no sum.'
+					: 'Ask the electrician. Left empty, its amps count as on no named circuit.'
 				: `Ask the electrician. Left empty, its amps still count on circuit ${circuit}.`,
 		circuitUnknown: 'Nobody knows its circuit yet: count its amps as on no named circuit',
 		leave: 'Leave it',

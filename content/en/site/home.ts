@@ -83,5 +83,5 @@ export const home = {
 	],
 	offlineHeading: 'In a basement, in a field',
 	offline:
-		'Visit once and give it a moment: the whole site then works with no network. Nothing you do leaves the device, and there’s no account.',
+		'Visit once and give it a moment: the whole site then works with no network. Nothing you do leaves the device unless you hand it on, and there’s no account.',
 } as const;

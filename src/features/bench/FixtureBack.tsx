@@ -32,7 +32,7 @@ export function FixtureBack({ fixture }: { fixture: string }): JSX.Element | nul
 		<section class="back" aria-label={name}>
 			<header class="back-head">
 				<Tape level={2}>{name}</Tape>
-				{from !== 'known' && <p class="back-about">{backWords.from[from]}</p>}
+				{from !== 'invented' && <p class="back-about">{backWords.from[from]}</p>}
 			</header>
 			<div class={`case case-${profile.shape}`}>
 				{panel.kind === 'dip'

@@ -139,7 +139,7 @@ export function viewDrill(bench: RigOutcomes): DrillView {
 	return {
 		rig: sheet.name,
 		complaint: complaintText(sheet, complaint).says,
-		isOwn: sheet.profiles.some((profile) => panelFrom(profile) !== 'known'),
+		isOwn: sheet.profiles.some((profile) => panelFrom(profile) !== 'invented'),
 		rows: rowsOf(sheet),
 		checks: offeredBy(bench).map((check) => viewCheck(bench, check)),
 	};

@@ -26,7 +26,7 @@ export default function OwnWork({ profile, seed }: OwnAsked): JSX.Element {
 			<h2 class="title title-2" ref={top} tabIndex={-1}>
 				<span>{words.of(profile.name)}</span>
 			</h2>
-			{from !== 'known' && (
+			{from !== 'invented' && (
 				<Notice>
 					<p>{words.panelFrom[from]}</p>
 				</Notice>

@@ -18,7 +18,7 @@ export default function OwnTables({ profile }: { profile: Profile }): JSX.Elemen
 				<span>{heading}</span>
 			</h2>
 			<Notice>
-				{from !== 'known' && <p>{ownReference.panelFrom[from]}</p>}
+				{from !== 'invented' && <p>{ownReference.panelFrom[from]}</p>}
 				<p>{ownReference.assumed}</p>
 			</Notice>
 			{says.map((text) => (

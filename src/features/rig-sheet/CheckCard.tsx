@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useEffect, useId, useRef, useState } from 'preact/hooks';
-import { slipSteps, checkWords as words } from '#words/plan/index.ts';
+import { slipSteps, slipWords, checkWords as words } from '#words/plan/index.ts';
 import { type Plan, type PlanRow, profileOf } from '../../../shared/plan/index.ts';
 import { panelFrom } from '../../../shared/profile/index.ts';
 import type { PanelAtRest } from '../../../sim/slip/index.ts';
@@ -27,6 +27,8 @@ export function CheckCard({ plan, row, metres, takesFocus, ask, onSaw, onLater }
 	const profile = profileOf(plan, row.profile);
 	const [types, type] = useState(false);
 	const [panel, set] = useState<PanelAtRest | null>(null);
+	const from = profile ? panelFrom(profile) : 'stand-in';
+	const isSilent = from === 'invented' && panel !== null && !panel.tellsAddress;
 	const head = useRef<HTMLHeadingElement>(null);
 	useEffect(() => {
 		if (takesFocus) head.current?.focus({ preventScroll: true });
@@ -51,22 +53,24 @@ export function CheckCard({ plan, row, metres, takesFocus, ask, onSaw, onLater }
 			<p>
 				{profile?.name ?? row.profile} · {words.at(place.x, place.overhead)}
 			</p>
-			<p>{place.overhead ? words.overhead : words.lookOnly}</p>
+			{isSilent ? (
+				<p>{place.overhead ? words.silentUp : words.silent}</p>
+			) : (
+				<p>{place.overhead ? words.overhead : words.lookOnly}</p>
+			)}
 			<p class="check-says">
 				<span>{words.says}</span>
 				<strong>{threeDigits(address)}</strong>
 				<span>{modeTitle(profile, mode)}</span>
 			</p>
-			{profile && panelFrom(profile) !== 'known' ? (
+			{from !== 'invented' ? (
 				<p>{words.standIn}</p>
 			) : panel?.up ? (
 				<p>{slipSteps.switches(panel.up.flatMap((isUp, i) => (isUp ? [i + 1] : [])))}</p>
 			) : (
 				panel && panel.lines.length > 0 && <p>{words.shows(panel.lines.join(' / '))}</p>
 			)}
-			{profile && panelFrom(profile) === 'known' && panel && !panel.tellsAddress && (
-				<p>{place.overhead ? words.silentUp : words.silent}</p>
-			)}
+			{from === 'invented' && <p>{slipWords.panelFrom.invented}</p>}
 			{types ? (
 				<Other {...{ plan, row, onSaw }} onBack={() => type(false)} />
 			) : (

@@ -1,9 +1,19 @@
 import type { JSX } from 'preact';
 import { useMemo } from 'preact/hooks';
-import { figureNames, figureWords, howWords, needWords, partNames, planWords, ruleWords } from '#words/plan/index.ts';
+import {
+	figureNames,
+	figureWords,
+	howWords,
+	loadWords,
+	needWords,
+	partNames,
+	planWords,
+	ruleWords,
+} from '#words/plan/index.ts';
 import { EIA485 } from '../../../shared/dmx/index.ts';
 import {
 	CABLE_SLACK,
+	countsOnBattery,
 	DEFAULT_VOLTS,
 	dataCables,
 	type Figure,
@@ -30,11 +40,19 @@ export function Figures({ plan }: { plan: Plan }): JSX.Element {
 				{planWords.figures}
 			</Title>
 			{figures.length > 0 && (
-				<p>
-					<strong>{plan.supply.volts === DEFAULT_VOLTS ? ruleWords.usualSupply : ruleWords.otherSupply}</strong>
-				</p>
+				<>
+					{plan.supply.volts === DEFAULT_VOLTS && (
+						<p>
+							<strong>{ruleWords.usualSupply}</strong>
+						</p>
+					)}
+					<p>
+						<strong>{ruleWords.otherSupply}</strong>
+					</p>
+				</>
 			)}
-			{figures.length > 0 && mayBeUs(plan.supply.volts) && <p>{ruleWords.notUs}</p>}
+			{countsOnBattery(plan) && <p>{loadWords.countsAsBattery}</p>}
+			{figures.length > 0 && mayBeUs(plan.supply.volts) && <p>{ruleWords.usToo}</p>}
 			{drawn}
 			<Cables plan={plan} />
 		</section>

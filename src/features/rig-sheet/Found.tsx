@@ -85,7 +85,7 @@ function Noted({ plan, board, finding, onNote, onClose, row }: Props & { row: st
 				<>
 					<Field
 						label={words.circuit(at.name)}
-						hint={words.circuitHint(at.circuit)}
+						hint={words.circuitHint(at.circuit, !mayBeUnknown(plan, at))}
 						value={circuit}
 						maxLength={60}
 						disabled={isUnknown}

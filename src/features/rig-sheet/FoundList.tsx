@@ -83,15 +83,13 @@ function Right({ plan, row, slip }: { plan: Plan; row: PlanRow; slip: Slip | nul
 	if (slip === null || slip.steps.length === 0) return <Notice kind="wrong">{words.noWay}</Notice>;
 	if (row.place.overhead) return <Notice kind="wrong">{words.hangs}</Notice>;
 	const profile = profileOf(plan, row.profile);
-	const panelIs = profile ? panelFrom(profile) : 'known';
+	const panelIs = profile ? panelFrom(profile) : 'stand-in';
 	return (
 		<details open>
 			<summary>{words.presses(slip.presses)}</summary>
-			{panelIs !== 'known' && (
-				<p>
-					<strong>{slipWords.panelFrom[panelIs]}</strong>
-				</p>
-			)}
+			<p>
+				<strong>{slipWords.panelFrom[panelIs]}</strong>
+			</p>
 			<p>{words.before}</p>
 			{SHOWN_FIRST.map((id) => (
 				<CautionLine key={id} caution={cautions[id]} siteFirst={siteFirst} />

@@ -5,20 +5,19 @@ import { changeWords, figureNames, figureWords, howWords, loadWords, partNames, 
 import { EIA485 } from '../../../shared/dmx/index.ts';
 import {
 	CABLE_SLACK,
-	DEFAULT_VOLTS,
+	countsOnBattery,
 	type Figure,
 	figuresOf,
 	isOfBattery,
 	isOfLoad,
 	isOver,
 	mayBeUs,
-	namesNoBatteryCircuit,
 	type Plan,
 	type PlanDigests,
 	US_VOLTS,
 } from '../../../shared/plan/index.ts';
 import { CautionBox, Field } from '../../ui/index.ts';
-import { figureSays, plugSays, valueSays } from './figureSays.ts';
+import { figureSays, valueSays } from './figureSays.ts';
 import { type ClockTime, plugInBy, readTime } from './plugIn.ts';
 import { SheetTable } from './SheetTable.tsx';
 import { cautionsOf, ofWhat } from './view.ts';
@@ -28,8 +27,10 @@ export function LoadSheet({ plan, digests }: { plan: Plan; digests: PlanDigests 
 	const figures = useMemo(() => figuresOf(plan), [plan]);
 	const load = figures.filter(({ id }) => isOfLoad(id));
 	const charge = figures.filter(({ id }) => isOfBattery(id));
-	// that of batteries stands where they are charged
-	const others = cautionsOf(plan, plan.rows).filter((id) => id !== 'batteries' || charge.length === 0);
+	// that of batteries stands where they are charged; whatever charges is plugged in
+	const others = [
+		...new Set([...(charge.length > 0 ? (['mains'] as const) : []), ...cautionsOf(plan, plan.rows)]),
+	].filter((id) => id !== 'batteries' || charge.length === 0);
 	return (
 		<>
 			<section class="sheet-page">
@@ -37,15 +38,15 @@ export function LoadSheet({ plan, digests }: { plan: Plan; digests: PlanDigests 
 					{loadWords.load}: {plan.name} · {changeWords.mark(digests.load)}
 				</h2>
 				<p>{siteFirst}</p>
-				{plan.supply.volts !== DEFAULT_VOLTS && (
+				{load.length > 0 && (
 					<p>
 						<strong>{ruleWords.otherSupply}</strong>
 					</p>
 				)}
 				{load.length > 0 && <p>{loadWords.volts(plan.supply.volts)}</p>}
 				{plan.supply.volts === US_VOLTS && <p>{ruleWords.us}</p>}
-				{mayBeUs(plan.supply.volts) && <p>{ruleWords.notUs}</p>}
-				{namesNoBatteryCircuit(plan) && <p>{loadWords.countsAsBattery}</p>}
+				{mayBeUs(plan.supply.volts) && <p>{ruleWords.usToo}</p>}
+				{countsOnBattery(plan) && <p>{loadWords.countsAsBattery}</p>}
 				{load.length === 0 ? (
 					plan.rows.length === 0 && <p>{loadWords.noLoad}</p>
 				) : (
@@ -61,6 +62,9 @@ export function LoadSheet({ plan, digests }: { plan: Plan; digests: PlanDigests 
 				) : (
 					<>
 						<p>{siteFirst}</p>
+						<p>
+							<strong>{ruleWords.otherSupply}</strong>
+						</p>
 						<p>{loadWords.volts(plan.supply.volts)}</p>
 						<CautionBox caution={cautions.batteries} level={3} />
 						<p>
@@ -95,9 +99,7 @@ function Sums({ plan, figures, label }: { plan: Plan; figures: readonly Figure[]
 							{figure.parts
 								.map(({ id, value, how }) => loadWords.part(partNames[id], figureWords.part(value), howWords[how]))
 								.join('; ')}
-							{[figureSays(figure), plugSays(plan, figure)].map(
-								(said) => said !== '' && <strong key={said}> {said}</strong>,
-							)}
+							{figureSays(figure) !== '' && <strong> {figureSays(figure)}</strong>}
 						</td>
 					</tr>
 				))}

@@ -5,6 +5,7 @@ import {
 	awgFor,
 	BREAKER_CURVES,
 	type BreakerCurve,
+	byUsRules,
 	fedWithin,
 	isOnBattery,
 	mayBeUs,
@@ -124,7 +125,7 @@ function Supply({ store }: { store: PlanStore }): JSX.Element {
 			{plan.supply.volts === US_VOLTS && <p>{ruleWords.us}</p>}
 			<div class="rig-fields">
 				<Volts volts={plan.supply.volts} onVolts={(volts) => supply({ volts })} />
-				{mayBeUs(plan.supply.volts) && <p class="rig-soft">{ruleWords.notUs}</p>}
+				{mayBeUs(plan.supply.volts) && <p class="rig-soft">{ruleWords.usToo}</p>}
 				<NumberBox
 					label={ruleWords.powerFactor}
 					value={plan.supply.powerFactor}
@@ -143,7 +144,7 @@ function Supply({ store }: { store: PlanStore }): JSX.Element {
 					onNumber={(breaker) => supply({ breaker })}
 					onNone={() => supply({ breaker: null })}
 				/>
-				{!isUs && (
+				{!byUsRules(plan.supply.volts) && (
 					<Pick
 						label={ruleWords.curve}
 						value={plan.supply.curve ?? ''}

@@ -46,7 +46,7 @@ const CARE: Readonly<Partial<Record<CautionId, number>>> = {
 /** A prep slip: what one fixture is to be, and what to press for it. */
 export function SlipBlock({ plan, row, slip, link, hours, n, digest }: Props): JSX.Element {
 	const profile = profileOf(plan, row.profile);
-	const panelIs = profile ? panelFrom(profile) : 'known';
+	const panelIs = profile ? panelFrom(profile) : 'stand-in';
 	const role = roleOf(plan, row);
 	const switches = slip?.steps.find((step) => step.do === 'switches');
 	const { from, to } = wires(plan, link, plan.source === 'leader');
@@ -70,11 +70,9 @@ export function SlipBlock({ plan, row, slip, link, hours, n, digest }: Props): J
 			{switches?.do === 'switches' && <Switches up={switches.up} />}
 			<p class="slip-role">{slipWords.role[role]}.</p>
 			<div class="slip-keys">
-				{panelIs !== 'known' && (
-					<p>
-						<strong>{slipWords.panelFrom[panelIs]}</strong>
-					</p>
-				)}
+				<p>
+					<strong>{slipWords.panelFrom[panelIs]}</strong>
+				</p>
 				{slip === null ? (
 					<p>{slipWords.none}</p>
 				) : slip.steps.length === 0 ? (
@@ -100,6 +98,7 @@ export function SlipBlock({ plan, row, slip, link, hours, n, digest }: Props): J
 				{slipWords.dataFrom(from)}. {to}.
 			</p>
 			<p class="slip-power">{isBattery && hours !== null ? slipWords.battery(hours) : slipWords.mains(row.circuit)}.</p>
+			{isBattery && <p class="slip-power">{slipWords.noCircuit}.</p>}
 			<p class="slip-boxes">
 				{boxesOf(row.place.overhead, isBattery).map((box) => (
 					<Box key={box} words={slipWords.boxes[box]} />

@@ -1,5 +1,4 @@
 import {
-	isOnBattery,
 	type Plan,
 	type PlanRow,
 	profileOf,
@@ -65,10 +64,18 @@ export function rowOfRepair(plan: Plan, { fixture, done }: Finding): PlanRow | u
 	return plan.rows.find(({ id }) => id === at) ?? plan.rows.find(({ id }) => id === fixture);
 }
 
-/** Whether the light was put on another socket, so that the plan's circuit may be another than its own. */
+/** Repairs after which a light is plugged in. */
+const PLUGGED_IN: readonly string[] = ['other-socket', 'plug-mains', 'replace-lead'] satisfies readonly RepairId[];
+
+/**
+ * Whether the plan's circuit may be another than the light's own: it was put on another socket, or is plugged in while the plan names
+ * none. A light with a battery and no circuit counts as on battery, and so asks too: its amperes are in no sum.
+ */
 export const asksCircuit = (plan: Plan, finding: Finding): boolean => {
 	const row = rowOfRepair(plan, finding);
-	return finding.done?.repair === 'other-socket' && row !== undefined && !isOnBattery(plan, row);
+	if (!row || !finding.done) return false;
+	const { repair } = finding.done;
+	return repair === 'other-socket' || (row.circuit.trim() === '' && PLUGGED_IN.includes(repair));
 };
 
 /** Whether a plan may say of a row that its circuit is not known: with a battery, none named says that it runs on that. */

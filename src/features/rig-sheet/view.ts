@@ -147,7 +147,8 @@ export function cautionsOf(plan: Plan, rows: readonly PlanRow[]): CautionId[] {
 	const isOnMains = rows.some((row) => !isOnBattery(plan, row));
 	return [
 		...(rows.some(({ place }) => place.overhead) ? (['hanging', 'height'] as const) : []),
-		...(isOnMains ? (['mains', 'hot'] as const) : []),
+		...(isOnMains ? (['mains'] as const) : []),
+		...(rows.length > 0 ? (['hot'] as const) : []),
 		...(profiles.some((profile) => profile?.power.battery) ? (['batteries'] as const) : []),
 		...(profiles.some((profile) => profile?.emitters.some(({ ultraviolet }) => ultraviolet))
 			? (['ultraviolet'] as const)

@@ -1,6 +1,7 @@
 import { h } from 'preact';
 import { renderToString } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
+import { cautions } from '#words/cautions/index.ts';
 import { figureWords, loadWords, ruleWords } from '#words/plan/index.ts';
 import {
 	digestsOf,
@@ -12,6 +13,7 @@ import {
 	withRows,
 } from '../../../../shared/plan/index.ts';
 import { Figures } from '../../../../src/features/rig-sheet/Figures.tsx';
+import { plugSays } from '../../../../src/features/rig-sheet/figureSays.ts';
 import { LineSheet } from '../../../../src/features/rig-sheet/LineSheet.tsx';
 import { LoadSheet } from '../../../../src/features/rig-sheet/LoadSheet.tsx';
 import { nameOf } from '../../../shared/plan/plans.ts';
@@ -25,7 +27,7 @@ describe('what the load sheet says around its sums', () => {
 	const mains = withRows(emptyPlan('Mains'), [{ profile: 'picket-8' }], nameOf);
 
 	// symptom: with a battery light overhead the sum of weights stood there, and nothing said that its plug was in no sum
-	it('names no circuit for battery lights: it says so, whatever else is on the sheet, until one of them has one', () => {
+	it('has a light that counts as on battery: load sheet and sums say so, until the last of them has a circuit', () => {
 		expect(
 			figuresOf(wet)
 				.filter(({ id }) => isOfLoad(id))
@@ -33,8 +35,14 @@ describe('what the load sheet says around its sums', () => {
 		).toEqual(['weight']);
 		expect(has(wet, loadWords.countsAsBattery)).toBe(true);
 		const [first, second] = wet.rows as [PlanRow, PlanRow];
-		expect(has({ ...wet, rows: [first, { ...second, circuit: 'A' }] }, loadWords.countsAsBattery)).toBe(false);
-		expect(has({ ...wet, rows: [...wet.rows, ...mains.rows] }, loadWords.countsAsBattery)).toBe(true);
+		const both = (of: Plan): readonly boolean[] => [
+			has(of, loadWords.countsAsBattery),
+			renderToString(h(Figures, { plan: of })).includes(escaped(loadWords.countsAsBattery)),
+		];
+		const fed = { ...wet, rows: wet.rows.map((row) => ({ ...row, circuit: 'A' })) };
+		expect(both({ ...wet, rows: [first, { ...second, circuit: 'A' }] })).toEqual([true, true]);
+		expect(both({ ...wet, rows: [...wet.rows, ...mains.rows] })).toEqual([true, true]);
+		expect(both(fed)).toEqual([false, false]);
 		expect([has(mains, loadWords.countsAsBattery), has(emptyPlan('None'), loadWords.noLoad)]).toEqual([false, true]);
 	});
 
@@ -46,25 +54,64 @@ describe('what the load sheet says around its sums', () => {
 	});
 
 	// symptom: 208 and 240 V of a hall in the US got the words of Europe, and nothing said so
-	it('says at any voltage but 120 and 230 that the rules of the US are not in it', () => {
-		const at = (volts: number): boolean => has({ ...mains, supply: { ...mains.supply, volts } }, ruleWords.notUs);
-		expect([120, 208, 230, 240].map(at)).toEqual([false, true, false, true]);
+	it('says at any voltage that the US may have, but 120, that their rule is used', () => {
+		const at = (volts: number): boolean => has({ ...mains, supply: { ...mains.supply, volts } }, ruleWords.usToo);
+		expect([100, 119, 120, 121, 208, 219, 220, 230, 239, 240, 277].map(at)).toEqual([
+			true,
+			true,
+			false,
+			true,
+			true,
+			true,
+			false,
+			false,
+			false,
+			true,
+			true,
+		]);
 	});
 
-	it('says beside what a breaker has left that one plug takes less, while nobody gave the weakest link', () => {
-		const says = (supply: Partial<Plan['supply']>): boolean =>
-			has({ ...mains, supply: { ...mains.supply, ...supply } }, ruleWords.plugLess);
-		expect([10, 13, 16, 20, 32].map((breaker) => says({ breaker }))).toEqual([false, false, true, false, true]);
+	it('says at every voltage, before any plug goes in, to read the labels of lights and chargers: over load and charge', () => {
+		for (const volts of [100, 120, 230, 240]) {
+			const at = (of: Plan): number =>
+				loadText({ ...of, supply: { ...of.supply, volts } }).split(escaped(ruleWords.otherSupply)).length - 1;
+			expect([at(mains), at({ ...wet, rows: [...wet.rows, ...mains.rows] })]).toEqual([1, 2]);
+			expect(renderToString(h(Figures, { plan: { ...mains, supply: { ...mains.supply, volts } } }))).toContain(
+				escaped(ruleWords.otherSupply),
+			);
+		}
+	});
+
+	// symptom: the charge plan of a rig that runs on batteries said nothing of the mains its chargers are on
+	it('has the caution of mains wherever something charges', () => {
+		expect(has({ ...wet, rows: wet.rows.slice(1) }, cautions.mains.title)).toBe(true);
+		expect(has(emptyPlan('None'), cautions.mains.title)).toBe(false);
+	});
+
+	it('says what one plug takes, in each country, wherever nobody gave the weakest link', () => {
+		const of = (supply: Partial<Plan['supply']>): Plan => ({ ...mains, supply: { ...mains.supply, ...supply } });
+		const says = (supply: Partial<Plan['supply']>): boolean => has(of(supply), ruleWords.plugLess);
+		for (const volts of [120, 230]) for (const breaker of [null, 10, 32]) expect(says({ breaker, volts })).toBe(true);
 		expect(says({ breaker: 32, link: 13 })).toBe(false);
-		expect(says({ breaker: 32, volts: 120 })).toBe(false);
+		const beside = (supply: Partial<Plan['supply']>): boolean => {
+			const [left] = figuresOf(of(supply)).filter(({ id }) => id === 'breaker-left');
+			return left !== undefined && plugSays(of(supply), left) === ruleWords.plugLess;
+		};
+		expect([10, 13, 16, 20, 32].map((breaker) => beside({ breaker }))).toEqual([false, false, true, true, true]);
+		expect([10, 12, 15, 20].map((breaker) => beside({ breaker, volts: 120 }))).toEqual([false, false, true, true]);
+		expect(beside({ breaker: 32, link: 13 })).toBe(false);
 		const many = withRows(
 			mains,
 			Array.from({ length: 30 }, () => ({ profile: 'picket-8' })),
 			nameOf,
 		);
 		const over = { ...many, supply: { ...many.supply, breaker: 16, powerFactor: 0.05 } };
-		expect(has(over, ruleWords.plugLess)).toBe(false);
-		expect(says({})).toBe(false);
+		expect(
+			figuresOf(over)
+				.flatMap((each) => plugSays(over, each))
+				.join(''),
+		).toBe('');
+		expect(beside({})).toBe(false);
 	});
 });
 

@@ -413,7 +413,7 @@ describe('what the finder found', () => {
 					expect(next.rows.some((each) => each.id === id && isOnBattery(next, each))).toBe(false);
 				}
 				const html = shown(of, id, 'other-socket');
-				expect(html).toContain(tickWords.found.circuitHint('A'));
+				expect(html).toContain(tickWords.found.circuitHint('A', hasBattery));
 				expect(html.includes(tickWords.found.circuitUnknown)).toBe(!hasBattery);
 			}
 		});
@@ -437,12 +437,19 @@ describe('what the finder found', () => {
 			expect(reopenedBy(plan, board(ticked), { ...finding, done: null })).toEqual([]);
 		});
 
-		it('a cable or a box is the row’s that did wrong; another socket is asked its circuit, of a mains light alone', () => {
+		it('a cable or a box is the row’s that did wrong; what is plugged in is asked its circuit', () => {
 			expect(rowOfRepair(plan, { ...finding, done: { repair: 'replace-cable', place: 'c1' } })?.id).toBe('wash-1');
 			expect(rowOfRepair(plan, { ...finding, done: { repair: 'fit-terminator', place: `${hung.id}:out` } })).toBe(hung);
-			const moved = (place: string) => asksCircuit(plan, { ...finding, done: { repair: 'other-socket', place } });
-			expect([moved(hung.id), moved('wash-1')]).toEqual([true, false]);
-			expect(asksCircuit(plan, finding)).toBe(false);
+			// symptom: a battery light plugged in by a repair stayed ‘on battery’, and its amps were in no sum
+			const asks = REPAIR_IDS.filter((repair) => {
+				const at = (place: string): boolean => asksCircuit(plan, { ...finding, done: { repair, place } });
+				// one with a circuit is asked only where it went to another socket
+				expect(at(hung.id), repair).toBe(repair === 'other-socket');
+				return at('wash-1');
+			});
+			expect(asks.toSorted()).toEqual(['other-socket', 'plug-mains', 'replace-lead']);
+			expect(shown(plan, 'wash-1', 'plug-mains')).toContain(tickWords.found.circuitHint('', true));
+			expect(asksCircuit(plan, { ...finding, done: null })).toBe(false);
 		});
 	});
 

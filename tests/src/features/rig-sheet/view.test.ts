@@ -7,6 +7,7 @@ import {
 	askedOf,
 	emptyPlan,
 	figuresOf,
+	isOnBattery,
 	linksOf,
 	type Plan,
 	packed,
@@ -109,6 +110,12 @@ describe('what the plan’s page shows', () => {
 			'flashing',
 		]);
 		expect(cautionsOf(plan, plan.rows.slice(2))).toEqual(['mains', 'hot', 'staring', 'flashing']);
+		// symptom: a light on its battery was said to be no hotter than the room
+		const alone = plan.rows.filter((row) => isOnBattery(plan, row));
+		expect(alone.length).toBeGreaterThan(0);
+		expect(cautionsOf(plan, alone)).toContain('hot');
+		expect(cautionsOf(plan, alone)).not.toContain('mains');
+		expect(cautionsOf(plan, [])).toEqual([]);
 	});
 
 	it('numbers as they are typed', () => {
