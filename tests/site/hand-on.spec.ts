@@ -1,0 +1,57 @@
+import { expect, type Page, test } from '@playwright/test';
+import { handOnWords } from '../../content/en/finder/hand-on.ts';
+import { walkLink } from '../../src/features/finder/handOn.ts';
+import { ALLOWS_ALL, freshWalk } from '../../src/features/finder/walk.ts';
+import { begin } from '../src/features/finder/hidden.ts';
+
+test.use({ serviceWorkers: 'block' });
+
+const walk = {
+	...freshWalk({ kind: 'bundled', id: 'four-in-line' }, {}, 0),
+	fixture: 'wash-3',
+	complaint: 'dark',
+} as const;
+const link = () => walkLink({ allows: ALLOWS_ALL, walk });
+
+const hashOf = (tab: Page) => tab.evaluate(() => location.hash);
+
+test('a link to a walk leaves the address once it was read, and what to ask first stays over the steps', async ({
+	page: tab,
+}) => {
+	await tab.setViewportSize({ width: 390, height: 844 });
+	await tab.goto(`/finder/${await link()}`);
+	const note = tab.locator('.notice-plain [data-note]');
+	await expect(note).toHaveText(handOnWords.taken);
+	await expect(note).toBeInViewport();
+	await expect(tab.locator('.notice-wrong')).toHaveCount(0);
+	expect(await hashOf(tab)).toBe('');
+	await tab.locator('[data-check] [data-way="unsure"]').click();
+	await expect(tab.locator('.walk-log-line .value')).toHaveText('1');
+	await expect(note).toBeInViewport();
+	await tab.locator('[data-way="noted"]').click();
+	await expect(note).toHaveCount(0);
+});
+
+test('a link that could not be read stays in the address', async ({ page: tab }) => {
+	const hash = (await link()).slice(0, -20);
+	await tab.goto(`/finder/${hash}`);
+	await expect(tab.locator('.notice-wrong')).toBeVisible();
+	expect(await hashOf(tab)).toBe(hash);
+});
+
+test('where the browser can make no link, that is said', async ({ page: tab }) => {
+	await tab.addInitScript(() => {
+		Reflect.deleteProperty(window, 'CompressionStream');
+	});
+	await tab.goto('/finder/');
+	await begin(tab, {
+		rig: 'four-in-line',
+		fixture: 'wash-3',
+		complaint: 'dark',
+		fault: { fault: 'switched-off', place: 'wash-3' },
+	});
+	await tab.locator('.walk-log-line').click();
+	await tab.locator('[data-hand-on] summary').click();
+	await expect(tab.getByText(handOnWords.noLink).first()).toBeVisible();
+	await expect(tab.locator('[data-way="hand-on"]')).toBeDisabled();
+});
