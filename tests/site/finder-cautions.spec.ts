@@ -1,4 +1,6 @@
 import { expect, type Page, test } from '@playwright/test';
+import { allowWords } from '../../content/en/finder/frame.ts';
+import { KEPT } from '../../src/storage/index.ts';
 import { answer, begin, type Hidden, readingOf } from '../src/features/finder/hidden.ts';
 
 /*
@@ -135,4 +137,67 @@ test('where a ladder is climbed or hands do something, a caution met before is w
 		await answer(tab, read, 1);
 	}
 	expect(again, 'a caution came twice, whole').toBeGreaterThan(0);
+});
+
+/** Opens the finder on a walk that was kept before the page was there, about a bar of two universes that doesn't answer. */
+async function openKept(tab: Page, steps: readonly (readonly [check: string, outcome: string])[], showRunning = false) {
+	const walk = {
+		rig: { kind: 'bundled', id: 'two-universes' },
+		fixture: 'bar-4',
+		complaint: 'no-answer',
+		steps: steps.map(([check, outcome]) => ({ did: 'answer', check, outcome })),
+		learnt: {},
+		began: 0,
+		counted: [],
+	};
+	const { key, version } = KEPT.walk;
+	const text = JSON.stringify({ version, allows: { without: [], showRunning, alone: false }, walk });
+	await tab.addInitScript(([at, kept]) => localStorage.setItem(at, kept), [key, text] as const);
+	await tab.goto('/finder/');
+}
+
+test('a caution that an earlier look at this walk has told is whole on a page opened anew, and folds once it was told there', async ({
+	page: tab,
+}) => {
+	await openKept(tab, [
+		['socket-live@bar-3', 'live'],
+		['colour@bar-3', 'dark'],
+	]);
+	const look = tab.locator('[data-check="mains-plug@bar-3"][data-sort="look"]');
+	await expect(look.locator('.caution').first()).toBeVisible();
+	await expect(look.locator('details.caution')).toHaveCount(0);
+	await look.locator('[data-way="unsure"]').click();
+	await expect(look).toHaveCount(0);
+	await tab.locator('[data-check] [data-way="back"]').click();
+	await expect(look.locator('details.caution')).not.toHaveCount(0);
+});
+
+test('a check that another switch of the gig brings at the same step waits for its own cautions', async ({
+	page: tab,
+}) => {
+	let open = (): void => {};
+	const gate = new Promise<void>((resolve) => {
+		open = resolve;
+	});
+	await tab.route(/CautionBoxes/, async (route) => {
+		await gate;
+		await route.continue();
+	});
+	await openKept(
+		tab,
+		[
+			['brightness@bar-4', 'dark'],
+			['colour@bar-3', 'dark'],
+		],
+		true,
+	);
+	await expect(tab.locator('[data-check][data-cautioned="false"] .answer').first()).toBeEnabled();
+	await tab.locator('button.allowed').click();
+	await tab.getByRole('switch', { name: allowWords.show }).click();
+	await tab.keyboard.press('Escape');
+	await expect(tab.locator('[data-check="mains-plug@bar-3"] .answers[aria-busy="false"]')).toBeVisible();
+	await expect(tab.locator(`${waiting} .answer`).first()).toBeDisabled();
+	open();
+	await expect(tab.locator(`${waiting} .caution`).first()).toBeVisible();
+	await expect(tab.locator(`${waiting} .answer`).first()).toBeEnabled();
 });

@@ -16,16 +16,18 @@ export function HandOn({ allows, walk }: FinderRecord): JSX.Element {
 	const tell = (words: string) => say(({ turn }) => ({ words, turn: turn + 1 }));
 	useEffect(() => {
 		let isLast = true;
+		// there is no link to copy then, and the button stays off; one of an earlier step would lead elsewhere
+		const none = (why: string) => {
+			if (!isLast) return;
+			set('');
+			tell(why);
+		};
 		walkLink({ allows, walk }).then(
 			(fragment) => {
-				if (isLast) set(`${location.origin}${location.pathname}${fragment}`);
+				if (fragment === null) none(handOnWords.tooLong);
+				else if (isLast) set(`${location.origin}${location.pathname}${fragment}`);
 			},
-			// there is no link to copy then, and the button stays off; one of an earlier step would lead elsewhere
-			() => {
-				if (!isLast) return;
-				set('');
-				tell(handOnWords.noLink);
-			},
+			() => none(handOnWords.noLink),
 		);
 		return () => {
 			isLast = false;

@@ -1,10 +1,11 @@
 import { expect, test } from 'vitest';
 import { errors } from '#words/errors/index.ts';
 import { handOnWords } from '#words/finder/index.ts';
+import { makeRandom } from '../../../../shared/random/index.ts';
 import { bundledRig } from '../../../../shared/sheet/index.ts';
 import { walkLink } from '../../../../src/features/finder/handOn.ts';
 import type { FinderStore } from '../../../../src/features/finder/store.ts';
-import { asidesIn, KEPT } from '../../../../src/storage/index.ts';
+import { asidesIn, KEPT, LINK_BOUNDS } from '../../../../src/storage/index.ts';
 import { memory } from '../../storage/memory.ts';
 import { storeOn } from './parts.ts';
 
@@ -76,6 +77,23 @@ test('a link that is cut short, or newer, is told, and the walk that stands here
 		expect(store.scene.trouble).toBe(says);
 		expect(store.scene.walk).toEqual(walk);
 	}
+});
+
+test('a walk that the other device would not read for its length gives no link', async () => {
+	const { store } = storeOn();
+	await begun(store, true);
+	const { allows, walk } = store.scene;
+	const called = (name: string) => {
+		if (walk?.rig.kind !== 'sheet') throw new Error('no sheet of its own');
+		return { allows, walk: { ...walk, rig: { ...walk.rig, sheet: { ...walk.rig.sheet, name } } } };
+	};
+	expect(await walkLink(called('four'))).toContain('#walk=');
+	// some megabytes that pack well, of one byte a character and of three, and fewer that don't
+	expect(await walkLink(called('a'.repeat(LINK_BOUNDS.characters)))).toBeNull();
+	expect(await walkLink(called('\u2014'.repeat(LINK_BOUNDS.characters / 2)))).toBeNull();
+	const random = makeRandom(1);
+	const noise = Array.from({ length: 1_200_000 }, () => String.fromCharCode(33 + random.int(0, 89)));
+	expect(await walkLink(called(noise.join('')))).toBeNull();
 });
 
 test('what to ask first stays over the next steps until it is dismissed, and goes when this walk is given up', async () => {
