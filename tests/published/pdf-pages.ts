@@ -1,21 +1,11 @@
 import type { PrintedMode } from '../../shared/stock/index.ts';
+import { DIMMER, FINE_RED, LONG_WORDS, slot } from '../shared/stock/page/charts.ts';
 import { laidOut, PLAIN } from '../shared/stock/page/lay.ts';
 import type { MadePage } from '../shared/stock/page/pdf.ts';
 
 const CHART: PrintedMode = {
 	name: '4 channel mode',
-	slots: [
-		{ at: 1, name: 'Dimmer', bands: [] },
-		{
-			at: 2,
-			name: 'Shutter',
-			bands: [
-				{ from: 0, to: 9, words: 'open' },
-				{ from: 10, to: 255, words: 'strobe, slow to fast, with a pause at every second flash' },
-			],
-		},
-		{ at: 3, fine: 4, name: 'Red', bands: [] },
-	],
+	slots: [DIMMER, slot(2, 'Shutter', [0, 9, 'open'], [10, 255, LONG_WORDS]), FINE_RED],
 };
 
 /** Pages that another extractor read as well: upright, and turned by a viewer one quarter and three. */

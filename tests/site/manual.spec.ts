@@ -1,6 +1,8 @@
 import { expect, type Page, test } from '@playwright/test';
 import { manualTroubles, marksFrame, markWords, stockWords, manualWords as words } from '#words/stock/index.ts';
 import type { PrintedMode } from '../../shared/stock/index.ts';
+import { DIMMER, LONG_WORDS, slot } from '../shared/stock/page/charts.ts';
+import { HOSTILE } from '../shared/stock/page/hostile.ts';
 import { laidOut, PLAIN, widthOf } from '../shared/stock/page/lay.ts';
 import { lockedPdf, madePdf } from '../shared/stock/page/pdf.ts';
 import { expectNothingWrong } from './axe.ts';
@@ -8,18 +10,11 @@ import { expectNothingWrong } from './axe.ts';
 const CHART: PrintedMode = {
 	name: '5 channel mode',
 	slots: [
-		{ at: 1, name: 'Dimmer', bands: [] },
-		{
-			at: 2,
-			name: 'Strobe',
-			bands: [
-				{ from: 0, to: 9, words: 'off' },
-				{ from: 10, to: 255, words: 'strobe, slow to fast, with a pause at every second flash' },
-			],
-		},
-		{ at: 3, name: 'Red', bands: [] },
-		{ at: 4, name: 'Green', bands: [] },
-		{ at: 5, name: 'Blue', bands: [] },
+		DIMMER,
+		slot(2, 'Strobe', [0, 9, 'off'], [10, 255, LONG_WORDS]),
+		slot(3, 'Red'),
+		slot(4, 'Green'),
+		slot(5, 'Blue'),
 	],
 };
 const line = (str: string, y: number) => ({ str, x: 40, y, w: 200, h: 11, turn: 0 });
@@ -229,6 +224,63 @@ test.describe('with the network there', () => {
 			await tab.getByRole('button', { name: words.close }).click();
 		}
 		await expect(tab.getByLabel(stockWords.chart)).toHaveValue('');
+	});
+
+	test('files made to harm end in a sentence, or in a page of a bounded size with what is there to read', async ({
+		page: tab,
+	}) => {
+		test.setTimeout(300_000);
+		await begin(tab);
+		const ends: Record<string, string> = {};
+		for (const [name, bytes] of Object.entries(HOSTILE)) {
+			await choose(tab, bytes, `${name}.pdf`);
+			const sentence = tab.getByRole('alert');
+			const canvas = picture(tab, 1);
+			await expect(sentence.or(canvas).first(), name).toBeVisible({ timeout: 40_000 });
+			if (await canvas.isVisible()) {
+				await drawn(tab, 1);
+				const dots = await canvas.evaluate(({ width, height }: HTMLCanvasElement) => width * height);
+				expect(dots, name).toBeLessThanOrEqual(2400 * 4800);
+				if (await tab.getByRole('button', { name: words.read }).isEnabled()) {
+					await tab.getByRole('button', { name: words.read }).click();
+					await expect(sentence.or(tab.getByLabel(words.text)).first(), name).toBeVisible();
+				}
+			}
+			ends[name] = (await sentence.count()) > 0 ? ((await sentence.first().textContent()) ?? '') : 'read';
+			await tab.getByRole('button', { name: words.close }).click();
+		}
+		const says: readonly string[] = [...Object.values(manualTroubles), words.scanned, words.none, 'read'];
+		expect(Object.entries(ends).filter(([, end]) => !says.includes(end))).toEqual([]);
+		// and the next one opens all the same
+		await choose(tab, await manual());
+		await drawn(tab, 1);
+	});
+});
+
+test.describe('by hand on a screen', () => {
+	test.use({ serviceWorkers: 'block', hasTouch: true, viewport: { width: 390, height: 844 } });
+
+	test('two taps mark the table, and a finger that moves scrolls instead', async ({ page: tab }) => {
+		test.setTimeout(120_000);
+		await begin(tab);
+		await choose(tab, await manual());
+		await drawn(tab, 1);
+		await tab.getByRole('button', { name: words.next }).tap();
+		await drawn(tab, 2);
+		await picture(tab, 2).scrollIntoViewIfNeeded();
+		const box = tab.locator('.manual-box');
+		const at = await picture(tab, 2).boundingBox();
+		if (!at) throw new Error('the page has no place');
+		const tap = (x: number, y: number) => tab.touchscreen.tap(at.x + x * at.width, at.y + y * at.height);
+		await tap(0.05, 0.15);
+		await expect(tab.getByText(words.corner)).toBeVisible();
+		await expect(box).toHaveAccessibleName(words.box(0, 0, 100, 100));
+		const shift = ((await picture(tab, 2).boundingBox())?.y ?? 0) - at.y;
+		await tab.touchscreen.tap(at.x + 0.95 * at.width, at.y + shift + 0.55 * at.height);
+		await expect(tab.getByText(words.corner)).toBeHidden();
+		await expect(box).toHaveAccessibleName(words.box(5, 15, 95, 55));
+		await tab.getByRole('button', { name: words.read }).tap();
+		await expect(tab.locator('.stock-read tbody')).toHaveCount(5);
 	});
 });
 

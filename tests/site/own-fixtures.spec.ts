@@ -159,6 +159,19 @@ test('a fault is hidden in a rig of one’s own, a place of it is tapped, and th
 	await other.close();
 });
 
+test('a drill on one’s own whose part does not come says so, and begins once it does', async ({ page: tab }) => {
+	await withStock(tab, '/finder/practise/');
+	await tab.getByLabel(hiddenWords.rig, { exact: true }).selectOption({ label: hiddenWords.ownRig('Row wash') });
+	await tab.waitForLoadState('networkidle');
+	await tab.route('**/_astro/*.js', (route) => route.abort());
+	const begin = tab.getByRole('button', { name: hiddenWords.begin, exact: true });
+	await begin.press('Enter');
+	await expect(tab.getByRole('alert')).toHaveText(hiddenWords.unfetched);
+	await tab.unroute('**/_astro/*.js');
+	await begin.press('Enter');
+	await expect(tab.getByText(hiddenWords.ownPanels)).toBeVisible({ timeout: 60_000 });
+});
+
 test('the tables of one’s own fixture are worked out, with cautions, and say what is assumed', async ({
 	page: tab,
 }) => {

@@ -128,3 +128,26 @@ test('a host caught halfway through an update changes nothing, until the rest is
 		drop(half);
 	}
 });
+
+// the same with nothing asked for is counted above: not a file more than the pages need
+test('a new version brings what was once asked for along', async ({ page: tab }) => {
+	const [oldFiles, newFiles] = [siteFiles(one).asked, siteFiles(two).asked];
+	expect(newFiles).toHaveLength(2);
+	expect(newFiles).not.toEqual(oldFiles);
+	const kept = () =>
+		tab.evaluate(async () =>
+			(await (await caches.open('prep-bay.files')).keys()).map(({ url }) => new URL(url).pathname.slice(1)),
+		);
+	expect((await kept()).filter((file) => oldFiles.includes(file))).toEqual([]);
+	await tab.evaluate((address) => fetch(address).then((answer) => answer.text()), `/${oldFiles[0]}`);
+	await expect.poll(async () => (await kept()).includes(oldFiles[0] ?? '')).toBe(true);
+	site.use(two);
+	await tab.goto(`${site.origin}/about/`);
+	await expect(notice(tab)).toBeVisible();
+	expect(await kept()).toEqual(expect.arrayContaining([...newFiles]));
+	await notice(tab).getByRole('button', { name: 'Take it now' }).click();
+	await expect.poll(() => versionsOf(tab).catch(() => null)).toEqual(['two', 'two']);
+	// and the version after that one still knows
+	await expect.poll(async () => (await kept()).some((file) => oldFiles.includes(file))).toBe(false);
+	expect(await kept()).toEqual(expect.arrayContaining([...newFiles]));
+});

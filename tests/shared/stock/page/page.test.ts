@@ -11,6 +11,7 @@ import {
 } from '../../../../shared/stock/index.ts';
 import { runs } from '../../../runs.ts';
 import { bare } from '../printed.ts';
+import { SAMPLE } from './charts.ts';
 import { type Layout, laidOut, PLAIN, turned, widthOf } from './lay.ts';
 
 const NAMES = ['Dimmer', 'Shutter', 'Red', 'Green', 'Cold white', 'Colour wheel speed', 'Programme', 'Background red'];
@@ -94,57 +95,35 @@ const read = (items: readonly TextItem[]) => {
 	return { page, chart, doubts: page.doubts.length + chart.marks.filter(({ code }) => code !== 'hexadecimal').length };
 };
 
-const ONE: PrintedMode = {
-	name: '5 channel mode',
-	slots: [
-		{ at: 1, name: 'Dimmer', bands: [] },
-		{
-			at: 2,
-			name: 'Shutter',
-			bands: [
-				{ from: 0, to: 9, words: 'open' },
-				{ from: 10, to: 200, words: 'strobe, slow to fast, with a pause at every second flash' },
-				{ from: 201, to: 255, words: 'closed' },
-			],
-		},
-		{ at: 3, fine: 4, name: 'Red', bands: [] },
-		{
-			at: 5,
-			name: 'Programme',
-			bands: [
-				{ from: 0, to: 127, words: 'off' },
-				{ from: 128, to: 255, words: 'fade' },
-			],
-		},
-	],
-};
-
 describe('a page is read as it is laid out', () => {
-	const same = (items: readonly TextItem[], wanted: readonly PrintedMode[] = [ONE]) => {
+	const same = (items: readonly TextItem[], wanted: readonly PrintedMode[] = [SAMPLE]) => {
 		const { page, chart, doubts } = read(items);
 		expect({ read: bare(chart.modes), doubts }, page.text).toEqual({ read: bare(wanted), doubts: 0 });
 	};
-	test('as a table', () => same(laidOut(ONE, PLAIN)));
-	test('with no head', () => same(laidOut(ONE, { ...PLAIN, heads: null })));
-	test('with cells on several lines', () => same(laidOut(ONE, { ...PLAIN, wrapAt: 18 })));
+	test('as a table', () => same(laidOut(SAMPLE, PLAIN)));
+	test('with no head', () => same(laidOut(SAMPLE, { ...PLAIN, heads: null })));
+	test('with cells on several lines', () => same(laidOut(SAMPLE, { ...PLAIN, wrapAt: 18 })));
 	test('with numbers and values at the middle of their rows', () =>
-		same(laidOut(ONE, { ...PLAIN, wrapAt: 18, middleLabels: true, middleValues: true })));
-	test('a run a word', () => same(laidOut(ONE, { ...PLAIN, byWord: true })));
-	test.each([1, 2, 3])('turned by %i quarters', (quarters) => same(turned(laidOut(ONE, PLAIN), quarters)));
+		same(laidOut(SAMPLE, { ...PLAIN, wrapAt: 18, middleLabels: true, middleValues: true })));
+	test('a run a word', () => same(laidOut(SAMPLE, { ...PLAIN, byWord: true })));
+	test.each([1, 2, 3])('turned by %i quarters', (quarters) => same(turned(laidOut(SAMPLE, PLAIN), quarters)));
 	test('two charts below one another, each with its own columns', () =>
 		same(
-			[...laidOut(ONE, PLAIN), ...laidOut({ ...ONE, name: '5 channel mode B' }, { ...PLAIN, gutter: 40 }, 40, 400)],
-			[ONE, { ...ONE, name: '5 channel mode B' }],
+			[
+				...laidOut(SAMPLE, PLAIN),
+				...laidOut({ ...SAMPLE, name: '5 channel mode B' }, { ...PLAIN, gutter: 40 }, 40, 400),
+			],
+			[SAMPLE, { ...SAMPLE, name: '5 channel mode B' }],
 		));
 	test('a head on two lines', () => {
-		const [title, ...rest] = laidOut(ONE, PLAIN) as [TextItem, ...TextItem[]];
+		const [title, ...rest] = laidOut(SAMPLE, PLAIN) as [TextItem, ...TextItem[]];
 		const items = rest.map((item) => (item.str === 'Value' ? { ...item, str: 'value' } : item));
 		const value = items.find(({ str }) => str === 'value') as TextItem;
 		same([title, ...items, { ...value, str: 'DMX', y: value.y - 10, w: widthOf('DMX', 9) }]);
 	});
 	test('a range cut at the end of its line', () =>
 		same(
-			laidOut(ONE, { ...PLAIN, rowGap: 2.6 }).flatMap((item) =>
+			laidOut(SAMPLE, { ...PLAIN, rowGap: 2.6 }).flatMap((item) =>
 				item.str === '10-200'
 					? [
 							{ ...item, str: '10 –', w: widthOf('10 –', 9) },
@@ -154,12 +133,12 @@ describe('a page is read as it is laid out', () => {
 			),
 		));
 	test('ligatures, spaces that do not break, cells of blanks, and blanks within a run', () => {
-		const items = laidOut({ ...ONE, name: '' }, PLAIN).map((item) => ({
+		const items = laidOut({ ...SAMPLE, name: '' }, PLAIN).map((item) => ({
 			...item,
 			str: item.str.replace('fl', '\uFB02').replaceAll(' ', '\u00A0'),
 		}));
 		const blank = { str: '   ', x: 40, y: 200, w: 300, h: 9, turn: 0 };
-		same([...items, blank], [{ ...ONE, name: '' }]);
+		same([...items, blank], [{ ...SAMPLE, name: '' }]);
 	});
 	test('columns set with blanks within one run', () => {
 		const lines = ['1   Dimmer    0-255   dark to full', '2   Shutter   0-9     open', '              10-255  strobe'];
@@ -170,8 +149,8 @@ describe('a page is read as it is laid out', () => {
 
 describe('what may be wrong is marked', () => {
 	test('two tables side by side are read one after the other, and it is said', () => {
-		const right = laidOut({ ...ONE, name: '' }, PLAIN, 420);
-		const { page, chart } = read([...laidOut(ONE, PLAIN), ...right.map((item) => ({ ...item, y: item.y + 18 }))]);
+		const right = laidOut({ ...SAMPLE, name: '' }, PLAIN, 420);
+		const { page, chart } = read([...laidOut(SAMPLE, PLAIN), ...right.map((item) => ({ ...item, y: item.y + 18 }))]);
 		expect(page.doubts.map(({ code }) => code)).toEqual(['beside']);
 		expect(
 			chart.modes[0]?.slots.filter(({ name }) => name === 'Shutter'),
@@ -182,7 +161,7 @@ describe('what may be wrong is marked', () => {
 		]);
 	});
 	test('text that runs up the side, and small raised numbers of notes', () => {
-		const items = laidOut(ONE, PLAIN);
+		const items = laidOut(SAMPLE, PLAIN);
 		const value = items.find(({ str }) => str === '10-200') as TextItem;
 		const note = { str: '1', x: value.x + value.w + 0.5, y: value.y - 3.5, w: 2.6, h: 5, turn: 0 };
 		const upwards = { str: 'Rev 3', x: 10, y: 200, w: 30, h: 9, turn: 270 };
@@ -191,7 +170,7 @@ describe('what may be wrong is marked', () => {
 			['turned', { text: 'Rev 3' }],
 			['small', { text: '1' }],
 		]);
-		expect(bare(chart.modes)).toEqual(bare([ONE]));
+		expect(bare(chart.modes)).toEqual(bare([SAMPLE]));
 	});
 	const set = (cells: readonly (readonly [string, number, number])[]): TextItem[] =>
 		cells.map(([str, x, y]) => ({ str, x, y, w: widthOf(str, 9), h: 9, turn: 0 }));
@@ -253,7 +232,7 @@ describe('what may be wrong is marked', () => {
 		expect(readPage(items).doubts.map(({ code }) => code)).toEqual(['not-level', 'not-level']);
 	});
 	test('a cut word is put together, and it is said', () => {
-		const items = laidOut(ONE, { ...PLAIN, rowGap: 2.6 }).flatMap((item) =>
+		const items = laidOut(SAMPLE, { ...PLAIN, rowGap: 2.6 }).flatMap((item) =>
 			item.str === 'closed'
 				? [
 						{ ...item, str: 'clo-' },

@@ -1,39 +1,16 @@
 import fc from 'fast-check';
 import { getDocument, VerbosityLevel } from 'pdfjs-dist/legacy/build/pdf.mjs';
-import { describe, expect, test } from 'vitest';
-import { type PrintedMode, readChart, readPage } from '../../../../shared/stock/index.ts';
+import { afterEach, describe, expect, test, vi } from 'vitest';
+import { readChart, readPage } from '../../../../shared/stock/index.ts';
 import { afterKey, type Box, boxBetween, WHOLE } from '../../../../src/features/stock/manual/box.ts';
 import { bytesOf } from '../../../../src/features/stock/manual/bytes.ts';
 import { itemsIn, type PageItems, pageItems, textState } from '../../../../src/features/stock/manual/items.ts';
+import { MOST_BYTES, openManual } from '../../../../src/features/stock/manual/pdf.ts';
 import { runs } from '../../../runs.ts';
+import { SAMPLE } from '../../../shared/stock/page/charts.ts';
 import { type Layout, laidOut, PLAIN } from '../../../shared/stock/page/lay.ts';
 import { lockedPdf, type MadePage, madePdf } from '../../../shared/stock/page/pdf.ts';
 import { bare } from '../../../shared/stock/printed.ts';
-
-const CHART: PrintedMode = {
-	name: '5 channel mode',
-	slots: [
-		{ at: 1, name: 'Dimmer', bands: [] },
-		{
-			at: 2,
-			name: 'Shutter',
-			bands: [
-				{ from: 0, to: 9, words: 'open' },
-				{ from: 10, to: 200, words: 'strobe, slow to fast, with a pause at every second flash' },
-				{ from: 201, to: 255, words: 'closed' },
-			],
-		},
-		{ at: 3, fine: 4, name: 'Red', bands: [] },
-		{
-			at: 5,
-			name: 'Programme',
-			bands: [
-				{ from: 0, to: 127, words: 'off' },
-				{ from: 128, to: 255, words: 'fade' },
-			],
-		},
-	],
-};
 
 async function pagesOf(pages: readonly MadePage[]): Promise<PageItems[]> {
 	const file = await getDocument({ data: await madePdf(pages), verbosity: VerbosityLevel.ERRORS }).promise;
@@ -52,25 +29,25 @@ const readOf = (page: PageItems | undefined) => {
 
 const hex: Layout['range'] = (from, to) => `0x${from.toString(16)}-0x${to.toString(16)}`;
 const LAYOUTS: readonly (readonly [string, MadePage, readonly string[]])[] = [
-	['ruled', { items: laidOut(CHART, PLAIN), isRuled: true }, []],
-	['with no rules', { items: laidOut(CHART, PLAIN) }, []],
-	['with cells that wrap', { items: laidOut(CHART, { ...PLAIN, wrapAt: 20 }) }, []],
+	['ruled', { items: laidOut(SAMPLE, PLAIN), isRuled: true }, []],
+	['with no rules', { items: laidOut(SAMPLE, PLAIN) }, []],
+	['with cells that wrap', { items: laidOut(SAMPLE, { ...PLAIN, wrapAt: 20 }) }, []],
 	[
 		'with numbers at the middle',
-		{ items: laidOut(CHART, { ...PLAIN, wrapAt: 20, middleLabels: true, middleValues: true }) },
+		{ items: laidOut(SAMPLE, { ...PLAIN, wrapAt: 20, middleLabels: true, middleValues: true }) },
 		[],
 	],
-	['a run a word', { items: laidOut(CHART, { ...PLAIN, byWord: true }) }, []],
-	['ranges by to', { items: laidOut(CHART, { ...PLAIN, range: (from, to) => `${from} to ${to}` }) }, []],
-	['ranges by a dash', { items: laidOut(CHART, { ...PLAIN, range: (from, to) => `${from} – ${to}` }) }, []],
-	['ranges by stops', { items: laidOut(CHART, { ...PLAIN, range: (from, to) => `${from}..${to}` }) }, []],
-	['hexadecimal', { items: laidOut(CHART, { ...PLAIN, range: hex }) }, Array.from({ length: 7 }, () => 'hexadecimal')],
-	['turned by a viewer, one quarter', { items: laidOut(CHART, PLAIN), quarters: 1 }, []],
-	['turned by a viewer, two quarters', { items: laidOut(CHART, PLAIN), quarters: 2 }, []],
-	['turned by a viewer, three quarters', { items: laidOut(CHART, PLAIN), quarters: 3 }, []],
+	['a run a word', { items: laidOut(SAMPLE, { ...PLAIN, byWord: true }) }, []],
+	['ranges by to', { items: laidOut(SAMPLE, { ...PLAIN, range: (from, to) => `${from} to ${to}` }) }, []],
+	['ranges by a dash', { items: laidOut(SAMPLE, { ...PLAIN, range: (from, to) => `${from} – ${to}` }) }, []],
+	['ranges by stops', { items: laidOut(SAMPLE, { ...PLAIN, range: (from, to) => `${from}..${to}` }) }, []],
+	['hexadecimal', { items: laidOut(SAMPLE, { ...PLAIN, range: hex }) }, Array.from({ length: 7 }, () => 'hexadecimal')],
+	['turned by a viewer, one quarter', { items: laidOut(SAMPLE, PLAIN), quarters: 1 }, []],
+	['turned by a viewer, two quarters', { items: laidOut(SAMPLE, PLAIN), quarters: 2 }, []],
+	['turned by a viewer, three quarters', { items: laidOut(SAMPLE, PLAIN), quarters: 3 }, []],
 	[
 		'sideways on an upright page',
-		{ items: laidOut(CHART, PLAIN).map((item) => ({ ...item, x: item.y, y: 700 - item.x, turn: 270 })) },
+		{ items: laidOut(SAMPLE, PLAIN).map((item) => ({ ...item, x: item.y, y: 700 - item.x, turn: 270 })) },
 		[],
 	],
 ];
@@ -79,22 +56,22 @@ describe('a PDF file is read as it was set', () => {
 	test.each(LAYOUTS)('%s', async (_, page, doubts) => {
 		const [found] = await pagesOf([page]);
 		const { text, ...read } = readOf(found);
-		expect(read, text).toEqual({ modes: bare([CHART]), doubts });
+		expect(read, text).toEqual({ modes: bare([SAMPLE]), doubts });
 	});
 	test('in percent: marked, and no more than an edge off', async () => {
 		const range: Layout['range'] = (from, to) => `${Math.ceil(from / 2.55)}-${Math.floor(to / 2.55)}%`;
-		const [found] = await pagesOf([{ items: laidOut(CHART, { ...PLAIN, range }) }]);
+		const [found] = await pagesOf([{ items: laidOut(SAMPLE, { ...PLAIN, range }) }]);
 		const { doubts, modes } = readOf(found);
 		expect(doubts.filter((code) => code === 'percent')).toHaveLength(7);
-		expect(modes[0]?.slots.map(({ name }) => name)).toEqual(CHART.slots.map(({ name }) => name));
+		expect(modes[0]?.slots.map(({ name }) => name)).toEqual(SAMPLE.slots.map(({ name }) => name));
 	});
 	test('two tables side by side, one of them marked', async () => {
 		const narrow = { ...PLAIN, h: 6, gutter: 8, wrapAt: 20 };
-		const items = [...laidOut(CHART, narrow, 30), ...laidOut({ ...CHART, name: '5 channel mode B' }, narrow, 310)];
+		const items = [...laidOut(SAMPLE, narrow, 30), ...laidOut({ ...SAMPLE, name: '5 channel mode B' }, narrow, 310)];
 		const [found] = await pagesOf([{ items }]);
 		expect(readPage(found?.items ?? []).doubts.map(({ code }) => code)).toContain('beside');
 		const left = itemsIn(found as PageItems, { left: 0, top: 0, right: 0.5, bottom: 1 });
-		expect(bare(readChart(readPage(left).text).modes)).toEqual(bare([CHART]));
+		expect(bare(readChart(readPage(left).text).modes)).toEqual(bare([SAMPLE]));
 	});
 	test('a scan is known for one', async () => {
 		const [found] = await pagesOf([{ items: [], isScan: true }]);
@@ -143,4 +120,56 @@ test('a file that the device doesn’t hand over is told as that, not as damaged
 	const cloud = Object.assign(new Blob(['%PDF-1.7']), { arrayBuffer: () => Promise.reject(new Error('not read')) });
 	await expect(bytesOf(cloud)).rejects.toMatchObject({ code: 'unreadable' });
 	expect(await bytesOf(new Blob(['%PDF']))).toEqual(new TextEncoder().encode('%PDF'));
+});
+
+describe('the bounds on a file', () => {
+	afterEach(() => {
+		vi.unstubAllGlobals();
+		vi.useRealTimers();
+	});
+	/** Workers that never answer. */
+	function silent() {
+		const made: { isEnded: boolean }[] = [];
+		vi.stubGlobal(
+			'Worker',
+			class extends EventTarget {
+				isEnded = false;
+				constructor() {
+					super();
+					made.push(this);
+				}
+				postMessage() {}
+				terminate() {
+					this.isEnded = true;
+				}
+			},
+		);
+		return made;
+	}
+	test('64 MB are opened, and a byte more is not: it is neither read nor handed to a worker', async () => {
+		const made = silent();
+		expect(MOST_BYTES).toBe(64 * 1024 * 1024);
+		const sized = (size: number) => ({ size, arrayBuffer: vi.fn(() => Promise.resolve(new ArrayBuffer(4))) });
+		expect((await bytesOf(sized(MOST_BYTES) as unknown as Blob)).length).toBe(4);
+		const over = sized(MOST_BYTES + 1);
+		await expect(bytesOf(over as unknown as Blob)).rejects.toMatchObject({ code: 'too-large' });
+		expect(over.arrayBuffer).not.toHaveBeenCalled();
+		const bytes = new Uint8Array(MOST_BYTES + 1);
+		bytes.set(new TextEncoder().encode('%PDF-1.7'));
+		await expect(openManual(bytes, new AbortController().signal)).rejects.toMatchObject({ code: 'too-large' });
+		expect(made).toEqual([]);
+	});
+	test('what does not answer within 30 seconds is given up, and its worker ended', async () => {
+		vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'] });
+		const made = silent();
+		let end: unknown = null;
+		openManual(new TextEncoder().encode('%PDF-1.7'), new AbortController().signal).catch((error: unknown) => {
+			end = error;
+		});
+		await vi.advanceTimersByTimeAsync(29_999);
+		expect([end, made.map(({ isEnded }) => isEnded)]).toEqual([null, [false]]);
+		await vi.advanceTimersByTimeAsync(1);
+		expect(end).toMatchObject({ code: 'slow' });
+		expect(made.map(({ isEnded }) => isEnded)).toEqual([true]);
+	});
 });
