@@ -134,7 +134,7 @@ export const power: readonly Term[] = [
 		id: 'iec-connector',
 		term: 'IEC connector',
 		forms: ['IEC lead'],
-		says: 'The common mains plug and inlet on gear, and the lead with it. The usual kind has no latch, so check that it is pushed home.',
+		says: 'The common mains plug and inlet on gear, and the lead with it. The usual kind has no latch, so, with the supply off, check that it is pushed home.',
 		from: 'trade',
 		see: ['mains', 'mains-link'],
 	},

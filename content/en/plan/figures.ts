@@ -100,7 +100,7 @@ export const figureWords = {
 	overLasting:
 		'More than 80 % of the breaker. In the US and Canada, count every rig as a load that lasts: set-up and checks count too. A row on one wall outlet may be held to less. Don’t switch on: show this sum to the electrician. If it’s on already, tell the electrician now.',
 	overLink:
-		'More than the label of the weakest link allows. Don’t switch on. If it’s on already, hands off the links and tell the electrician now. Ask which outlet may feed part of it. Then part the row, with its plug out at the wall and nobody able to put it back.',
+		'More than the label of the weakest link allows. Don’t switch on. If it’s on already, hands off the links and tell the electrician now. Ask which outlet may feed part of it. Then, with the row’s plug out at the wall and nobody able to put it back, split the row.',
 	overSurge:
 		'It may trip at switch-on. Don’t switch on: ask the electrician how. Groups come on at their own switches, with every link made and all hands off. Never make a link to bring one on. What has tripped stays off until the electrician has found why.',
 	near: 'Over 80 % of the rating: for hours that may be too much. Ask the electrician.',
