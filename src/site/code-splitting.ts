@@ -12,7 +12,7 @@ const codeSplitting: Exclude<Rolldown.OutputOptions['codeSplitting'], boolean | 
 		{
 			name: 'page',
 			tags: ['$initial'],
-			test: /\/node_modules\/(preact|@preact|@astrojs)\/|\/src\/(ui\/(?!Sign|growing)|storage\/(?!pages\/))|\/src\/site\/updates\/underWay|\/src\/wording\/laterError|\/src\/features\/rig\/link(Version)?\.ts|\/shared\/error\/|\/content\/(locale\.ts|[\w-]+\/(locale|ui)\/)|preload-helper/,
+			test: /\/node_modules\/(preact|@preact|@astrojs)\/|\/src\/(ui\/(?!Sign)|storage\/(?!pages\/))|\/src\/site\/updates\/underWay|\/src\/wording\/laterError|\/src\/features\/rig\/link(Version)?\.ts|\/shared\/error\/|\/content\/(locale\.ts|[\w-]+\/(locale|ui)\/)|preload-helper/,
 		},
 		{
 			name: 'rig',

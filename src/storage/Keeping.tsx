@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
-import { useRef, useState } from 'preact/hooks';
-import { Button, Dialog, Title } from '../ui/index.ts';
+import { useState } from 'preact/hooks';
+import { Button, Dialog, FileButton, Title } from '../ui/index.ts';
 import { saveText } from './device.ts';
 import { MOST_READ } from './json.ts';
 import type { KeepingWords } from './kept.ts';
@@ -19,7 +19,7 @@ interface Props {
 
 /** What is kept on the device: to a file, from a file, and away. */
 export function Keeping({ words, text, onExported, onImport, onClear, said }: Props): JSX.Element {
-	const file = useRef<HTMLInputElement>(null);
+	const [unread, tell] = useState('');
 	const [asks, ask] = useState(false);
 	return (
 		<section class="keeping" aria-labelledby="kept">
@@ -37,26 +37,25 @@ export function Keeping({ words, text, onExported, onImport, onClear, said }: Pr
 				>
 					{words.export}
 				</Button>
-				<Button onClick={() => file.current?.click()}>{words.import}</Button>
-				<input
-					ref={file}
-					type="file"
+				<FileButton
 					accept="application/json,.json"
-					hidden
-					onChange={async (event) => {
-						const { currentTarget: input } = event;
-						const [chosen] = input.files ?? [];
+					onFile={async (chosen) => {
+						tell('');
 						// larger than anything of ours: as if it held nothing, so that it is said to hold none of ours
-						if (chosen) onImport(chosen.size > MOST_READ.saved ? '' : await chosen.text());
-						// the same file may be chosen again
-						input.value = '';
+						onImport(chosen.size > MOST_READ.saved ? '' : await chosen.text());
 					}}
-				/>
+					onUnread={tell}
+				>
+					{words.import}
+				</FileButton>
 				<Button look="quiet" disabled={text === null} onClick={() => ask(true)}>
 					{words.clear}
 				</Button>
 			</div>
 			<p aria-hidden="true">{said}</p>
+			<p class="field-error" role="alert">
+				{unread}
+			</p>
 			{asks && (
 				<Dialog open onClose={() => ask(false)} title={words.clearTitle} closeWords={words.keep}>
 					<p>{words.clearWords}</p>

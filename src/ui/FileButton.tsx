@@ -16,6 +16,11 @@ export interface FileButtonProps {
 	onUnread?: (sentence: string) => void;
 }
 
+/** So a browser says that a file has gone, or may not be read. */
+const isUnread = (error: unknown): boolean =>
+	error instanceof DOMException &&
+	['NotFoundError', 'NotReadableError', 'NotAllowedError', 'SecurityError'].includes(error.name);
+
 /** A button to choose a file by. The same file may be chosen again. */
 export function FileButton({ children, name = children, accept, onFile, onUnread }: FileButtonProps): JSX.Element {
 	const input = useRef<HTMLInputElement>(null);
@@ -30,14 +35,13 @@ export function FileButton({ children, name = children, accept, onFile, onUnread
 				hidden
 				onChange={async ({ currentTarget: chosen }) => {
 					const [file] = chosen.files ?? [];
+					// at once: the same one may be chosen while it is still read
+					chosen.value = '';
 					try {
 						if (file) await onFile(file);
 					} catch (error) {
-						// so a browser says that a file has gone, or may not be read
-						if (!(error instanceof DOMException)) throw error;
+						if (!isUnread(error)) throw error;
 						onUnread?.(partWords.unread);
-					} finally {
-						chosen.value = '';
 					}
 				}}
 			/>

@@ -3,16 +3,12 @@ import { useId, useRef, useState } from 'preact/hooks';
 import { cableWords } from '#words/bench/index.ts';
 import { type Port, portsOf, type SheetCable } from '../../../shared/sheet/index.ts';
 import type { Rig } from '../../../sim/rig/index.ts';
-import { useGrown } from '../../ui/growing.ts';
 import { Button } from '../../ui/index.ts';
 import { cableName, portText } from '../../wording/index.ts';
 import { inSocket, layEvent } from './hand.ts';
 import { NumberField } from './NumberField.tsx';
 import { useKeptFocus } from './useKeptFocus.ts';
 import { useBench, useSeen } from './view.ts';
-
-/** Cables listed at once, so that a long list is there within a tenth of a second on a slow phone. */
-const AT_ONCE = 12;
 
 const freePorts = (rig: Rig): Port[] => portsOf(rig.sheet).filter((port) => inSocket(rig, port).kind === 'free');
 
@@ -24,7 +20,6 @@ export default function Cables(): JSX.Element {
 	const { rig } = store;
 	const free = freePorts(rig);
 	const list = useRef<HTMLDivElement>(null);
-	const listed = useGrown(rig.gear.cables.length, AT_ONCE);
 	useKeptFocus(list);
 	return (
 		<div class="cable-list" ref={list}>
@@ -57,7 +52,7 @@ export default function Cables(): JSX.Element {
 			<h3>{cableWords.list}</h3>
 			{rig.gear.cables.length === 0 ? <p>{cableWords.none}</p> : null}
 			<ul class="cable-lines">
-				{rig.gear.cables.slice(0, listed).map((cable) => (
+				{rig.gear.cables.map((cable) => (
 					<CableLine key={cable.id} cable={cable} free={free} />
 				))}
 			</ul>

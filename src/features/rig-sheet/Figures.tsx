@@ -25,7 +25,7 @@ import {
 } from '../../../shared/plan/index.ts';
 import { Title } from '../../ui/index.ts';
 import { overSays, plugSays, valueSays } from './figureSays.ts';
-import { useDrawn } from '../../ui/growing.ts';
+import { useDrawn } from './growing.ts';
 import { ofWhat } from './view.ts';
 
 /** The sums, each of which opens to show what went into it, and the cables to bring. */

@@ -12,7 +12,7 @@ import {
 } from '../../../shared/plan/index.ts';
 import { Notice } from '../../ui/index.ts';
 import { endName } from './changesView.ts';
-import { useDrawn } from '../../ui/growing.ts';
+import { useDrawn } from './growing.ts';
 import {
 	FIRST_GRID,
 	isLargeEnough,

@@ -4,7 +4,7 @@ import { cautions, siteFirst } from '#words/cautions/index.ts';
 import { lightWords, planWords } from '#words/plan/index.ts';
 import { type LoneLight, lightChanges, lightsOf, type Plan, type PlanRow } from '../../../shared/plan/index.ts';
 import { Button, CautionLine, Live, Title } from '../../ui/index.ts';
-import { useDrawn } from '../../ui/growing.ts';
+import { useDrawn } from './growing.ts';
 import { asksHang, changesText, lightText, nextText, poolText, sumText } from './lightView.ts';
 import { NumberBox } from './Rows.tsx';
 import { SheetTable } from './SheetTable.tsx';

@@ -3,7 +3,7 @@ import { useMemo } from 'preact/hooks';
 import { changeWords, figureWords, labelWords, lineWords, printWords } from '#words/plan/index.ts';
 import { linksOf, numberedCables, type Plan } from '../../../shared/plan/index.ts';
 import { endName } from './changesView.ts';
-import { useDrawn } from '../../ui/growing.ts';
+import { useDrawn } from './growing.ts';
 import { DRAWING, type Lane, lanesOf } from './linePlan.ts';
 import { SheetTable } from './SheetTable.tsx';
 

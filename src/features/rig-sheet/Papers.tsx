@@ -16,7 +16,7 @@ import {
 import type { Slip } from '../../../sim/slip/index.ts';
 import { openEngine, troubleText } from '../../engine/index.ts';
 import { Button, CautionBox, Live, Notice } from '../../ui/index.ts';
-import { useDrawn } from '../../ui/growing.ts';
+import { useDrawn } from './growing.ts';
 import { Labels } from './Labels.tsx';
 import { LineSheet } from './LineSheet.tsx';
 import { LoadSheet } from './LoadSheet.tsx';

@@ -10,7 +10,7 @@ import { Button, CautionLine, Dialog, Field, Live, Notice } from '../../ui/index
 import { errorTextLater } from '../../wording/index.ts';
 import { Figures } from './Figures.tsx';
 import { Papers, Send } from './goingOut.tsx';
-import { useLater } from '../../ui/growing.ts';
+import { useLater } from './growing.ts';
 import { benchAddress, finderOn, mostOnBench } from './handing.ts';
 import type { Came, Opened } from './incoming.ts';
 import { Changes, DeskCheck, LightSheet, Paste, Practise, TickOff } from './lazily.tsx';

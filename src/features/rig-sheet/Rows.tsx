@@ -3,7 +3,7 @@ import { useEffect, useId, useRef, useState } from 'preact/hooks';
 import { planWords, rowWords } from '#words/plan/index.ts';
 import { type Plan, type PlanProblem, type PlanRow, profileOf, rowFootprint } from '../../../shared/plan/index.ts';
 import { Button, Field, Title } from '../../ui/index.ts';
-import { useGrown } from '../../ui/growing.ts';
+import { useGrown } from './growing.ts';
 import type { PlanStore } from './store.ts';
 import { typedNumber } from './typed.ts';
 import { fedFrom, modeTitle, movedRow, threeDigits, withoutRow, withRow } from './view.ts';

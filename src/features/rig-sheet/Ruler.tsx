@@ -2,7 +2,7 @@ import type { JSX } from 'preact';
 import { useMemo, useRef } from 'preact/hooks';
 import { planWords } from '#words/plan/index.ts';
 import type { Plan, PlanProblem } from '../../../shared/plan/index.ts';
-import { useGrown } from '../../ui/growing.ts';
+import { useGrown } from './growing.ts';
 import { type RulerView, rulersOf, threeDigits } from './view.ts';
 
 interface Props {

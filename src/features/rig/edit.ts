@@ -4,6 +4,8 @@ import { type RigSheet, splitPort } from '../../../shared/sheet/index.ts';
 /** Metres between fixtures that are set down in a row, and room left at both ends of the wall. */
 const PITCH = 2;
 const MARGIN = 2;
+/** The longest wall, and furthest place along it, that a rig sheet takes, metres. */
+const WIDEST = 200;
 /** Throw of a fixture that is set down, metres. */
 const THROW = 3;
 
@@ -15,13 +17,14 @@ const THROW = 3;
 export function withFixture(sheet: RigSheet, profile: Profile, kind: string): RigSheet {
 	const id = freeId(sheet.fixtures, profile.shape);
 	const last = Math.max(MARGIN - PITCH, ...sheet.fixtures.map(({ place }) => place.x));
-	const x = last + PITCH;
+	// past the longest wall it goes into the widest gap of the row
+	const x = last + PITCH <= WIDEST ? last + PITCH : inWidestGap(sheet.fixtures.map(({ place }) => place.x));
 	const name = `${kind} ${id.slice(id.lastIndexOf('-') + 1)}`;
 	const isCarried = profileAtHand(profile.id) !== undefined || sheet.profiles.some((each) => each.id === profile.id);
 	return {
 		...sheet,
 		profiles: isCarried ? sheet.profiles : [...sheet.profiles, profile],
-		hall: { ...sheet.hall, width: Math.min(200, Math.max(sheet.hall.width, x + MARGIN)) },
+		hall: { ...sheet.hall, width: Math.min(WIDEST, Math.max(sheet.hall.width, x + MARGIN)) },
 		fixtures: [
 			...sheet.fixtures,
 			{
@@ -37,6 +40,14 @@ export function withFixture(sheet: RigSheet, profile: Profile, kind: string): Ri
 			},
 		],
 	};
+}
+
+/** The middle of the widest gap between places, the start of the wall among them: metres along it. */
+function inWidestGap(places: readonly number[]): number {
+	const along = [0, ...places].sort((a, b) => a - b);
+	const gaps = along.slice(1).map((to, i) => ({ from: along[i] ?? 0, wide: to - (along[i] ?? 0) }));
+	const { from, wide } = gaps.reduce((best, gap) => (gap.wide > best.wide ? gap : best), { from: 0, wide: 0 });
+	return from + wide / 2;
 }
 
 /** The sheet without a fixture: what was plugged into it hangs loose, what it fed has no mains. A profile of the crew's own goes with its last. */

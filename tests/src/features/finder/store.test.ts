@@ -6,7 +6,7 @@ import type { RigEvent } from '../../../../sim/event/index.ts';
 import { faultyWitness, openOutcomes } from '../../../../sim/finder/index.ts';
 import { CannotRun } from '../../../../src/engine/index.ts';
 import type { FinderStore } from '../../../../src/features/finder/store.ts';
-import { linkOf } from '../../../../src/features/rig/index.ts';
+import { linkOf, MOST } from '../../../../src/features/rig/index.ts';
 import { asidesIn, KEPT } from '../../../../src/storage/index.ts';
 import { memory, refuses } from '../../storage/memory.ts';
 import { storeOn } from './parts.ts';
@@ -348,7 +348,7 @@ describe('a sheet of one’s own', () => {
 		});
 	});
 
-	const many = { ...sheet, fixtures: Array.from({ length: 65 }, () => sheet.fixtures[0]) };
+	const many = { ...sheet, fixtures: Array.from({ length: MOST.fixtures + 1 }, () => sheet.fixtures[0]) };
 	test.each([
 		['nothing', ' ', errors['sheet.text'][0].says],
 		['prose', 'four washes on a bar', errors['sheet.text'][1].says],
@@ -356,7 +356,7 @@ describe('a sheet of one’s own', () => {
 		[
 			'too many fixtures',
 			JSON.stringify(many),
-			'This sheet has 65 fixtures and the finder works with 64 at most. Cut it down to the line in question.',
+			`This sheet has ${MOST.fixtures + 1} fixtures and the finder works with ${MOST.fixtures} at most. Cut it down to the line in question.`,
 		],
 		['a shape that is off', JSON.stringify({ ...sheet, desk: 7 }), 'The rig sheet doesn’t fit at desk: '],
 		[

@@ -6,6 +6,7 @@ import { readSheet } from '../../../../shared/sheet/index.ts';
 import { blankEntry, stockFixture } from '../../../../shared/stock/index.ts';
 import {
 	freeId,
+	MOST,
 	rigStore,
 	withDesk,
 	withFixture,
@@ -82,5 +83,14 @@ describe('changes to a sheet', () => {
 		expect(sheet.hall.width).toBeGreaterThan(Math.max(...sheet.fixtures.map(({ place }) => place.x)));
 		expect(new Set(sheet.fixtures.map(({ id }) => id)).size).toBe(24);
 		expect(sheet.fixtures.at(-1)).toMatchObject({ name: 'Wash 24', on: false, plug: 'none' });
+	});
+
+	// places went on past the longest wall, and what was kept did not open again
+	it('find room for as many as a bench holds, each at a place of its own, in a sheet that opens again', () => {
+		let sheet = { ...pair, fixtures: [] as typeof pair.fixtures };
+		const [first] = BUNDLED;
+		for (let i = 0; i < MOST.fixtures; i++) if (first) sheet = withFixture(sheet, first, 'Wash');
+		expect(readSheet(JSON.parse(JSON.stringify(sheet))).fixtures).toHaveLength(MOST.fixtures);
+		expect(new Set(sheet.fixtures.map(({ place }) => place.x)).size).toBe(MOST.fixtures);
 	});
 });
