@@ -15,6 +15,7 @@ export {
 	type RowChanges,
 	swapped,
 } from './changes.ts';
+export { patchTable } from './csv.ts';
 export {
 	DIGEST_LENGTH,
 	type DigestVerdict,

@@ -1,6 +1,7 @@
 import { LAST_SLOT, LAST_UNIVERSE } from '../dmx/index.ts';
 import { footprintOf, modeOf, type Profile } from '../profile/index.ts';
 import type { NewRow } from './make.ts';
+import { unmarked } from './marks.ts';
 import { PLAN_MOST } from './types.ts';
 
 /** What a column of a pasted table may hold. `count` is how many of a row there are. */
@@ -183,7 +184,7 @@ export function readRows(
 		const troubles: RowTrouble[] = [];
 		const at = (field: Field): { readonly column: number; readonly text: string } => {
 			const column = fields.indexOf(field);
-			return { column, text: column < 0 ? '' : (cells[column] ?? '') };
+			return { column, text: column < 0 ? '' : unmarked(cells[column] ?? '') };
 		};
 		const wrong = (column: number, trouble: RowTrouble['trouble'], found: string): undefined => {
 			troubles.push({ column, trouble, found });
@@ -272,7 +273,8 @@ function metresIn(text: string): number | undefined {
 	return value >= 0 && value <= READ_MOST.metres ? value : undefined;
 }
 
-function profileNamed(
+/** The fixture that a list means by a text. */
+export function profileNamed(
 	text: string,
 	profiles: readonly Profile[],
 	types: Readonly<Record<string, string>>,
@@ -283,7 +285,7 @@ function profileNamed(
 }
 
 /** A mode by its id, its name, or its footprint where no other mode has the same: `9`, `9 ch`. */
-function modeNamed(text: string, profile: Profile, { channels }: TableWords): string | undefined {
+export function modeNamed(text: string, profile: Profile, { channels }: TableWords): string | undefined {
 	const plain = plainText(text);
 	const named = profile.modes.find(({ id, name }) => plainText(id) === plain || plainText(name) === plain);
 	if (named) return named.id;

@@ -41,7 +41,7 @@ export const KEPT = Object.freeze({
 	ticks: { key: 'prep-bay.ticks.', names: /^[0-9a-f]{16}$/, version: 1, bounds: OWN_BOUNDS },
 	/** The initials of whoever ticks off a rig. */
 	initials: { key: 'prep-bay.initials', version: 1, bounds: LINK_BOUNDS },
-	/** What was picked for fixtures and modes of open rig files, by what the files call them. */
+	/** What was picked for fixtures and modes of open rig files, by what the files call them, and for columns of pasted lists by their headings. */
 	matches: { key: 'prep-bay.matches', version: 1, bounds: LINK_BOUNDS },
 	/** The boxes of the trainer's page. */
 	draft: { key: 'prep-bay.papers.draft', version: 1, bounds: LINK_BOUNDS },

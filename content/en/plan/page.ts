@@ -98,6 +98,8 @@ export const planWords = {
 		`The link has ${locale.number(n)} characters, and some apps cut long links short. Send a file instead.`,
 	save: 'Save to a file',
 	saveMvr: 'As an MVR file',
+	saveCsv: 'Patch list for a spreadsheet (CSV)',
+	csvName: 'prep-bay-patch.csv',
 	fileName: 'prep-bay-rig.json',
 	failed: 'That part of the page couldn’t be fetched. Try again with a network.',
 	again: 'Try again',

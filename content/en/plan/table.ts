@@ -31,6 +31,7 @@ export const pasteWords = {
 		circuit: 'Circuit',
 		count: 'How many',
 	},
+	early: 'Filled in as you did for a list with these headings.',
 	skip: 'Leave out',
 	header: 'The first row is a heading',
 	types: 'Which fixture is meant',

@@ -37,7 +37,7 @@ export const keptWords = {
 		rigs: 'Rigs you planned',
 		ticks: 'What was ticked off of your rigs',
 		initials: 'Your initials, for ticks',
-		matches: 'What you picked for rig files',
+		matches: 'What you picked for rig files and lists',
 		draft: 'The boxes for a new quiz',
 		sitting: 'Answers to quizzes',
 		lastPaper: 'The quiz you began last',

@@ -15,10 +15,12 @@ import {
 	readRows,
 	withCell,
 } from '../../../shared/plan/index.ts';
-import { PROFILE_IDS, type Profile, profileAtHand } from '../../../shared/profile/index.ts';
+import type { Profile } from '../../../shared/profile/index.ts';
+import { DEVICE } from '../../storage/index.ts';
 import { Button, Dialog, Field, Live, Notice } from '../../ui/index.ts';
+import { keepColumns, keptColumns } from './matches.ts';
 import { CheckBox } from './Rows.tsx';
-import { withMore } from './view.ts';
+import { pasteProfiles, withMore } from './view.ts';
 
 interface Props {
 	plan: Plan;
@@ -36,17 +38,24 @@ export default function Paste({ plan, onAdd, onClose }: Props): JSX.Element {
 	const [table, setTable] = useState<PastedTable | null>(null);
 	const [fields, setFields] = useState<readonly (FieldId | null)[]>([]);
 	const [isHeader, setHeader] = useState(false);
+	/** Whether the columns are as the person matched those of an earlier list. */
+	const [isEarly, setEarly] = useState(false);
 	const [types, setTypes] = useState<Readonly<Record<string, string>>>({});
-	const profiles = [...plan.profiles, ...PROFILE_IDS.flatMap((id) => profileAtHand(id) ?? [])];
+	const profiles = pasteProfiles(plan);
 	const body = useMemo(() => (table ? bodyOf(table, isHeader) : null), [table, isHeader]);
 	const read = useMemo(() => (body ? readRows(body, fields, profiles, tableWords, types) : []), [body, fields, types]);
 	const take = (text: string): void => {
 		const next = parseTable(text);
 		const width = Math.max(0, ...next.rows.map((row) => row.length));
 		const guess = guessFields(next.rows[0] ?? [], tableWords);
+		const early = keptColumns(
+			DEVICE,
+			Array.from({ length: width }, (_, i) => next.rows[0]?.[i] ?? ''),
+		);
 		setTable(next);
-		setFields(Array.from({ length: width }, (_, i) => guess.fields[i] ?? null));
-		setHeader(guess.isHeader);
+		setFields(Array.from({ length: width }, (_, i) => (early ?? guess.fields)[i] ?? null));
+		setHeader(early !== null || guess.isHeader);
+		setEarly(early !== null);
 	};
 	/** What stands in one cell, put right in place. */
 	const correct = (line: number, column: number, text: string): void => {
@@ -57,6 +66,7 @@ export default function Paste({ plan, onAdd, onClose }: Props): JSX.Element {
 	const count = added.length;
 	const isFull = plan.rows.length + count > PLAN_MOST;
 	const says = table ? pasteWords.good(count) : '';
+	const headings = Array.from(fields, (_, i) => table?.rows[0]?.[i] ?? '');
 	return (
 		<Dialog open onClose={onClose} title={pasteWords.title} closeWords={pasteWords.close}>
 			<p>{pasteWords.words}</p>
@@ -67,6 +77,7 @@ export default function Paste({ plan, onAdd, onClose }: Props): JSX.Element {
 			{table && table.rows.length > 0 && (
 				<>
 					<Columns table={table} fields={fields} onFields={setFields} />
+					{isEarly && <p class="field-hint">{pasteWords.early}</p>}
 					<CheckBox label={pasteWords.header} isOn={isHeader} onChange={setHeader} />
 					<Types read={read} profiles={profiles} types={types} onTypes={setTypes} />
 					{table.openQuote !== null && <Notice kind="wrong">{pasteWords.openQuote(table.openQuote)}</Notice>}
@@ -81,7 +92,10 @@ export default function Paste({ plan, onAdd, onClose }: Props): JSX.Element {
 					<Button
 						look="main"
 						disabled={count === 0 || isFull || table.openQuote !== null}
-						onClick={() => onAdd(withMore(plan, added))}
+						onClick={() => {
+							if (isHeader) keepColumns(DEVICE, headings, fields, Date.now());
+							onAdd(withMore(plan, added));
+						}}
 					>
 						{bad.length > 0 ? pasteWords.addGood(count, bad.length) : pasteWords.add(count)}
 					</Button>

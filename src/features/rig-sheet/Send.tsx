@@ -1,12 +1,13 @@
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import { planWords } from '#words/plan/index.ts';
-import type { Plan, RigTicks } from '../../../shared/plan/index.ts';
+import { pasteWords, planWords, tableWords } from '#words/plan/index.ts';
+import { type Plan, patchTable, type RigTicks } from '../../../shared/plan/index.ts';
 import { DEVICE, saveText } from '../../storage/index.ts';
 import { Button, Dialog, Field, Live, laterWith } from '../../ui/index.ts';
 import { planLink } from './handing.ts';
 import { planText } from './keep.ts';
 import { ticksKeeper } from './ticksKeep.ts';
+import { pasteProfiles } from './view.ts';
 
 /** Fetched when a file is asked for. */
 const ToMvr = laterWith(planWords, 'coming')(() => import('./ToMvr.tsx'));
@@ -61,9 +62,22 @@ export default function Send({ plan, id, before, ticks, onClose }: Props): JSX.E
 					{planWords.save}
 				</Button>
 				{plan.rows.length > 0 && (
-					<Button disabled={asMvr} onClick={() => openMvr(true)}>
-						{planWords.saveMvr}
-					</Button>
+					<>
+						<Button
+							onClick={() =>
+								saveText(
+									planWords.csvName,
+									patchTable(plan, pasteWords.fields, tableWords, pasteProfiles(plan)),
+									'text/csv',
+								)
+							}
+						>
+							{planWords.saveCsv}
+						</Button>
+						<Button disabled={asMvr} onClick={() => openMvr(true)}>
+							{planWords.saveMvr}
+						</Button>
+					</>
 				)}
 			</div>
 			{asMvr && <ToMvr plan={plan} />}

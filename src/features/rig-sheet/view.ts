@@ -16,7 +16,7 @@ import {
 	rowFootprint,
 	withRows,
 } from '../../../shared/plan/index.ts';
-import type { Profile } from '../../../shared/profile/index.ts';
+import { PROFILE_IDS, type Profile, profileAtHand } from '../../../shared/profile/index.ts';
 import { freshId } from '../../storage/index.ts';
 import { modeName } from '../../wording/index.ts';
 
@@ -127,6 +127,12 @@ export function withMore(plan: Plan, added: readonly NewRow[]): Plan {
 		return placed(so, new Set(ids), universe);
 	}, next);
 }
+
+/** Fixtures that a pasted list may name: the plan's own first. */
+export const pasteProfiles = (plan: Plan): Profile[] => [
+	...plan.profiles,
+	...PROFILE_IDS.flatMap((id) => profileAtHand(id) ?? []),
+];
 
 /** Rows with one moved up or down the list. */
 export function movedRow(plan: Plan, id: string, by: -1 | 1): Plan {
