@@ -29,6 +29,8 @@ test('a walk past four panels: what differs, what it does at the desk, the press
 	await expect(card).toHaveAttribute('aria-label', 'Floor 1');
 	await expect(card).toContainText('001');
 	await expect(card).toContainText('Its display shows');
+	await expect(card).toContainText('Invented fixture: your real panel differs.');
+	await expect(card).toContainText('Look first, with no press');
 	await expectNothingWrong(tab);
 	await press(tab, words.same);
 	await expect(card).toHaveAttribute('aria-label', 'Floor 2');

@@ -146,7 +146,7 @@ export const rowWords = {
 } as const;
 
 /** What one plug takes, by country (US: National Electrical Code, article 210; UK: BS 1363; both from memory). */
-export const ONE_PLUG =
+const ONE_PLUG =
 	'US: 12 A on a 15 A outlet and 16 A on a 20 A outlet, for loads that last. UK: 13 A, and never more than the fuse in the plug. Elsewhere: as the local code says.';
 
 export const ruleWords = {

@@ -6,6 +6,7 @@ import { isOff, isSeen, type PlanRow, profileOf, sawPanels, shortestWalk } from 
 import { openEngine } from '../../engine/index.ts';
 import { Button, CautionLine, Live, Notice, Title } from '../../ui/index.ts';
 import { CheckCard } from './CheckCard.tsx';
+import { Choices } from './Choices.tsx';
 import { FoundList } from './FoundList.tsx';
 import type { PlanStore } from './store.ts';
 import { cautionsOf, modeTitle, threeDigits } from './view.ts';
@@ -49,14 +50,13 @@ export default function DeskCheck({ store }: { store: PlanStore }): JSX.Element 
 				<label for={id}>{words.stand}</label>
 				<select id={id} value={String(at)} onChange={(event) => stand(Number(event.currentTarget.value))}>
 					<option value="0">{words.desk}</option>
-					{[...new Map(plan.rows.map(({ name, place }) => [place.x, name]))]
-						.filter(([x]) => x > 0)
-						.toSorted(([a], [b]) => a - b)
-						.map(([x, name]) => (
-							<option key={x} value={String(x)}>
-								{x === far ? `${words.far} (${name})` : name}
-							</option>
-						))}
+					<Choices
+						of={[...new Map(plan.rows.map(({ name, place }) => [place.x, name]))]
+							.filter(([x]) => x > 0)
+							.toSorted(([a], [b]) => a - b)
+							.map(([x, name]) => ({ value: String(x), name: x === far ? `${words.far} (${name})` : name }))}
+						value={String(at)}
+					/>
 				</select>
 			</div>
 			<p>

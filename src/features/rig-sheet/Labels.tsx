@@ -62,9 +62,11 @@ export function Labels({ plan, rows, digests, isPart }: Props): JSX.Element {
 	const { width, height } = labelSize(grid);
 	// what a label has no room for must not come out of the printer half told
 	useLayoutEffect(() => {
+		// once all are there: to measure some makes the page lay out all of them
+		if (labels.length < things.length) return;
 		const all = [...(box.current?.querySelectorAll('.label') ?? [])];
 		tell(all.filter((it) => it.scrollHeight > it.clientHeight + 1 || it.scrollWidth > it.clientWidth + 1).length);
-	}, [plan, rows, what, grid, labels.length]);
+	}, [plan, rows, what, grid, labels.length, things.length]);
 	return (
 		<>
 			<div class="no-print label-choices">

@@ -4,6 +4,7 @@ import { cautions, siteFirst } from '#words/cautions/index.ts';
 import { lightWords, planWords } from '#words/plan/index.ts';
 import { type LoneLight, lightChanges, lightsOf, type Plan, type PlanRow } from '../../../shared/plan/index.ts';
 import { Button, CautionLine, Live, Title } from '../../ui/index.ts';
+import { Choices } from './Choices.tsx';
 import { useDrawn } from './growing.ts';
 import { asksHang, changesText, lightText, nextText, poolText, sumText } from './lightView.ts';
 import { NumberBox } from './Rows.tsx';
@@ -152,11 +153,7 @@ function Move({ store, units, nameOf }: MoveProps): JSX.Element | null {
 							say('');
 						}}
 					>
-						{plan.rows.map((each) => (
-							<option key={each.id} value={each.id}>
-								{each.name}
-							</option>
-						))}
+						<Choices of={plan.rows.map((each) => ({ value: each.id, name: each.name }))} value={row.id} />
 					</select>
 				</div>
 				{box('x', 0, plan.hall.width)}

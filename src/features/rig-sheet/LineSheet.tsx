@@ -7,6 +7,9 @@ import { useDrawn } from './growing.ts';
 import { DRAWING, type Lane, lanesOf } from './linePlan.ts';
 import { SheetTable } from './SheetTable.tsx';
 
+/** Runs drawn at once: each may have 32 fixtures. */
+const LANES_AT_ONCE = 1;
+
 /** The line as a drawing along the room, run by run, and its cables as a list. */
 export function LineSheet({ plan, digest }: { plan: Plan; digest: string }): JSX.Element {
 	const lanes = useMemo(() => lanesOf(plan), [plan]);
@@ -31,23 +34,29 @@ export function LineSheet({ plan, digest }: { plan: Plan; digest: string }): JSX
 		),
 		[plan],
 	);
+	const drawings = useDrawn(
+		lanes,
+		(lane) => (
+			// biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls sideways on a phone, and by keys too
+			<figure key={`${lane.universe}.${lane.run}`} class="lane" tabIndex={0}>
+				<figcaption>
+					{plan.source === 'leader'
+						? figureWords.leaderLine
+						: figureWords.line(String(lane.universe), String(lane.run))}
+				</figcaption>
+				<Drawing plan={plan} lane={lane} />
+			</figure>
+		),
+		[plan],
+		LANES_AT_ONCE,
+	);
 	return (
 		<>
 			<h2 class="patch-title">
 				{plan.name} · {changeWords.mark(digest)}
 			</h2>
 			<p>{lineWords.lead}</p>
-			{lanes.map((lane) => (
-				// biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls sideways on a phone, and by keys too
-				<figure key={`${lane.universe}.${lane.run}`} class="lane" tabIndex={0}>
-					<figcaption>
-						{plan.source === 'leader'
-							? figureWords.leaderLine
-							: figureWords.line(String(lane.universe), String(lane.run))}
-					</figcaption>
-					<Drawing plan={plan} lane={lane} />
-				</figure>
-			))}
+			{drawings}
 			<p>{lineWords.ends(ends)}</p>
 			<SheetTable label={lineWords.cables} heads={lineWords.heads}>
 				{drawn}

@@ -33,6 +33,9 @@ interface Props {
 	onPrint?: () => void;
 }
 
+/** Prep slips drawn at once: each has some thirty lines. */
+const SLIPS_AT_ONCE = 6;
+
 const makeAsk = () => openEngine().ask;
 
 /** What goes on paper: prep slips, labels, the patch list, the line plan, load sheet and charge plan. */
@@ -48,7 +51,7 @@ export default function Papers({ plan, kind, changed, onPrint }: Props): JSX.Ele
 	return (
 		<article class="papers-rig" data-kind={kind}>
 			<div class="rig-ways no-print">
-				<Button look="main" disabled={rows.length === 0} onClick={() => print()}>
+				<Button look="main" disabled={rows.length === 0} onClick={printWhole}>
 					{printWords.print}
 				</Button>
 				<span class="rig-soft">{printWords.paper}</span>
@@ -60,6 +63,12 @@ export default function Papers({ plan, kind, changed, onPrint }: Props): JSX.Ele
 			{kind === 'patch' && <PatchList plan={plan} digest={digests.patch} />}
 		</article>
 	);
+}
+
+/** Prints once all is drawn: what grows bit by bit hears of it first, and the page needs a turn to draw the rest. */
+function printWhole(): void {
+	dispatchEvent(new Event('beforeprint'));
+	setTimeout(() => print(), 0);
 }
 
 interface SheetProps {
@@ -95,6 +104,23 @@ function Slips({ plan, rows, digests, before }: SheetProps & { before: Plan | nu
 			isWanted = false;
 		};
 	}, [plan, from, before, only, ask]);
+	const drawn = useDrawn(
+		slips === null ? [] : rows,
+		(row, i) => (
+			<SlipBlock
+				key={row.id}
+				plan={plan}
+				row={row}
+				slip={slips?.[i] ?? null}
+				link={links.get(row.id) ?? null}
+				hours={hours.get(row.profile) ?? null}
+				n={plan.rows.indexOf(row) + 1}
+				digest={digests.slip(row, from, before)}
+			/>
+		),
+		[slips, plan, from, before],
+		SLIPS_AT_ONCE,
+	);
 	return (
 		<>
 			<p class="no-print">{slipWords.lead}</p>
@@ -114,22 +140,7 @@ function Slips({ plan, rows, digests, before }: SheetProps & { before: Plan | nu
 			{trouble !== null && <Notice kind="wrong">{trouble}</Notice>}
 			{slips === null && trouble === null && <p class="coming">{slipWords.working}</p>}
 			<Live text={slips === null ? '' : planWords.fixtures(slips.length)} />
-			{slips && (
-				<div class="slips">
-					{rows.map((row, i) => (
-						<SlipBlock
-							key={row.id}
-							plan={plan}
-							row={row}
-							slip={slips[i] ?? null}
-							link={links.get(row.id) ?? null}
-							hours={hours.get(row.profile) ?? null}
-							n={plan.rows.indexOf(row) + 1}
-							digest={digests.slip(row, from, before)}
-						/>
-					))}
-				</div>
-			)}
+			{slips && <div class="slips">{drawn}</div>}
 			{slips && (
 				<section class="slips-read">
 					<p>

@@ -5,15 +5,15 @@ import { planWords, startWords, tickWords } from '#words/plan/index.ts';
 import { isInputError } from '../../../shared/error/index.ts';
 import { type Plan, problemsOf } from '../../../shared/plan/index.ts';
 import { PROFILE_IDS, profileAtHand } from '../../../shared/profile/index.ts';
-import { DEVICE } from '../../storage/index.ts';
-import { Button, CautionLine, Dialog, Field, Live, Notice } from '../../ui/index.ts';
+import { Button, CautionLine, Live, Notice } from '../../ui/index.ts';
 import { errorTextLater } from '../../wording/index.ts';
 import { Figures } from './Figures.tsx';
-import { Papers, Send } from './goingOut.tsx';
-import { useLater } from './growing.ts';
-import { benchAddress, finderOn, mostOnBench } from './handing.ts';
+import { Papers } from './goingOut.tsx';
+import { useGrown, useLater } from './growing.ts';
+import { finderAt, Head } from './Head.tsx';
+import { mostOnBench } from './handing.ts';
 import type { Came, Opened } from './incoming.ts';
-import { Changes, DeskCheck, LightSheet, Paste, Practise, TickOff } from './lazily.tsx';
+import { Changes, DeskCheck, LightSheet, Paste, TickOff } from './lazily.tsx';
 import { Problems } from './Problems.tsx';
 import { Rows } from './Rows.tsx';
 import { Ruler } from './Ruler.tsx';
@@ -55,6 +55,8 @@ export default function PlanView({ opened, onClose }: Props): JSX.Element {
 		),
 		[plan],
 	);
+	// which one is pressed shows at once, and then its sheet takes the place of the one before
+	const sheet = useLater(tab);
 	const late = useLater(plan);
 	const sums = useMemo(() => <Figures plan={late} />, [late]);
 	const begin = (): void => {
@@ -71,7 +73,7 @@ export default function PlanView({ opened, onClose }: Props): JSX.Element {
 	};
 	return (
 		<>
-			{!AT_THE_LIGHTS.includes(tab) && (
+			{!AT_THE_LIGHTS.includes(sheet) && (
 				<Head
 					store={store}
 					go={go}
@@ -101,7 +103,7 @@ export default function PlanView({ opened, onClose }: Props): JSX.Element {
 					</button>
 				))}
 			</nav>
-			{tab === 'plan' ? (
+			{sheet === 'plan' ? (
 				<>
 					{ruler}
 					<div class="rig-body">
@@ -111,29 +113,24 @@ export default function PlanView({ opened, onClose }: Props): JSX.Element {
 							<Add store={store} />
 						</div>
 						<div class="rig-side">
-							{side}
-							{sums}
+							<OneByOne parts={[null, side, sums]} />
 						</div>
 					</div>
 				</>
-			) : tab === 'ticks' ? (
+			) : sheet === 'ticks' ? (
 				<TickOff store={store} onDark={(row) => go(() => finderAt(plan, store.id, row))} />
-			) : tab === 'check' ? (
+			) : sheet === 'check' ? (
 				<DeskCheck store={store} />
-			) : tab === 'changes' ? (
+			) : sheet === 'changes' ? (
 				<Changes store={store} />
-			) : tab === 'light' ? (
+			) : sheet === 'light' ? (
 				<LightSheet store={store} />
 			) : (
-				<Papers plan={plan} kind={tab} onPrint={begin} />
+				<Papers plan={plan} kind={sheet} onPrint={begin} />
 			)}
 		</>
 	);
 }
-
-/** The finder's address once it will begin on a row; null where the device keeps nothing. */
-const finderAt = async (plan: Plan, id: string, row: string): Promise<string | null> =>
-	(await finderOn(plan, id, row, DEVICE, Date.now())) ? '/finder/' : null;
 
 /** Goes on to bench or finder with this rig. @param tell why it cannot be; null to take that back */
 function goer(plan: Plan, tell: (trouble: string | null) => void): (act: () => Promise<string | null>) => void {
@@ -188,85 +185,10 @@ function Cautions({ plan }: { plan: Plan }): JSX.Element {
 	);
 }
 
-interface HeadProps {
-	store: PlanStore;
-	go: (act: () => Promise<string | null>) => void;
-	onClose: () => void;
-}
-
-function Head({ store, go, onClose }: HeadProps): JSX.Element {
-	const { plan } = store;
-	const [open, setOpen] = useState<'send' | 'dark' | 'practise' | 'remove' | null>(null);
-	return (
-		<div class="rig-head no-print">
-			<Field
-				label={planWords.name}
-				value={plan.name}
-				maxLength={60}
-				onChange={(event) => {
-					const name = event.currentTarget.value.trim();
-					if (name !== '') store.change((before) => ({ ...before, name }));
-				}}
-			/>
-			<div class="rig-ways">
-				<Button disabled={!store.canUndo} onClick={store.undo}>
-					{planWords.undo}
-				</Button>
-				<Button disabled={plan.rows.length === 0} onClick={() => go(() => benchAddress(plan))}>
-					{planWords.onBench}
-				</Button>
-				<Button disabled={plan.rows.length === 0} onClick={() => setOpen('dark')}>
-					{planWords.dark}
-				</Button>
-				<Button disabled={plan.rows.length === 0} onClick={() => setOpen('practise')}>
-					{planWords.practise}
-				</Button>
-				<Button onClick={() => setOpen('send')}>{planWords.send}</Button>
-				<Button look="quiet" onClick={onClose}>
-					{planWords.another}
-				</Button>
-				<Button look="quiet" onClick={() => setOpen('remove')}>
-					{planWords.remove}
-				</Button>
-			</div>
-			{open === 'send' && <Send plan={plan} id={store.id} before={store.before} onClose={() => setOpen(null)} />}
-			{open === 'dark' && (
-				<Dialog open onClose={() => setOpen(null)} title={planWords.darkWhich} closeWords={planWords.close}>
-					<div class="rig-ways">
-						{plan.rows.map(({ id, name }) => (
-							<Button
-								key={id}
-								aria-label={planWords.darkGo(name)}
-								onClick={() => {
-									setOpen(null);
-									go(() => finderAt(plan, store.id, id));
-								}}
-							>
-								{name}
-							</Button>
-						))}
-					</div>
-				</Dialog>
-			)}
-			{open === 'practise' && (
-				<Dialog open onClose={() => setOpen(null)} title={planWords.practise} closeWords={planWords.close}>
-					<Practise plan={plan} />
-				</Dialog>
-			)}
-			{open === 'remove' && (
-				<Dialog open onClose={() => setOpen(null)} title={planWords.remove} closeWords={planWords.close}>
-					<Button
-						onClick={() => {
-							store.forget();
-							onClose();
-						}}
-					>
-						{planWords.removeSure}
-					</Button>
-				</Dialog>
-			)}
-		</div>
-	);
+/** Parts of a page that come one after another, a picture each. */
+function OneByOne({ parts }: { parts: readonly (JSX.Element | null)[] }): JSX.Element {
+	const count = useGrown(parts.length, 1);
+	return <>{parts.slice(0, count)}</>;
 }
 
 /** More of a kind, or more of a list. */

@@ -3,6 +3,7 @@ import { useEffect, useId, useRef, useState } from 'preact/hooks';
 import { planWords, rowWords } from '#words/plan/index.ts';
 import { type Plan, type PlanProblem, type PlanRow, profileOf, rowFootprint } from '../../../shared/plan/index.ts';
 import { Button, Field, Title } from '../../ui/index.ts';
+import { Choices } from './Choices.tsx';
 import { useGrown } from './growing.ts';
 import type { PlanStore } from './store.ts';
 import { typedNumber } from './typed.ts';
@@ -172,15 +173,12 @@ function RowFields({ store, row, onClose }: { store: PlanStore; row: PlanRow; on
 					onChange={(event) => store.change((before) => fedFrom(before, row.id, event.currentTarget.value))}
 				>
 					<option value="">{rowWords.afterRoom}</option>
-					{plan.rows.map(
-						({ id, name, universe }) =>
-							id !== row.id &&
-							(universe === row.universe || plan.source === 'leader') && (
-								<option key={id} value={id}>
-									{name}
-								</option>
-							),
-					)}
+					<Choices
+						of={plan.rows.flatMap(({ id, name, universe }) =>
+							id !== row.id && (universe === row.universe || plan.source === 'leader') ? [{ value: id, name }] : [],
+						)}
+						value={row.after ?? ''}
+					/>
 				</select>
 			</div>
 			<Field

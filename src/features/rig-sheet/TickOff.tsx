@@ -22,6 +22,7 @@ import {
 import { DEVICE, freshId } from '../../storage/index.ts';
 import { Button, Field, Live, Notice } from '../../ui/index.ts';
 import { Found, Send } from './goingOut.tsx';
+import { useGrown } from './growing.ts';
 import type { PlanStore } from './store.ts';
 import { TickBar } from './TickBar.tsx';
 import { rowWarnings, TickCard, TickLine } from './TickCard.tsx';
@@ -57,6 +58,7 @@ export default function TickOff({ store, onDark }: Props): JSX.Element {
 	const links = useMemo(() => linksOf(plan), [plan]);
 	const board = useMemo(() => boardOf(says, ticks), [says, ticks]);
 	const rows = useMemo(() => alongRoom(plan.rows).map((row) => ({ row, steps: stepsOf(plan, row) })), [plan]);
+	const count = useGrown(rows.length);
 	const lit = useMemo(() => litCircuits(plan, (row) => board.state(row, 'lit').standing !== 'open'), [plan, board]);
 	const othersLit = ({ id, circuit }: PlanRow): boolean =>
 		[...(lit.get(circuitKey(circuit)) ?? [])].some((each) => each !== id);
@@ -77,6 +79,7 @@ export default function TickOff({ store, onDark }: Props): JSX.Element {
 	}, [open, next?.row, next?.step]);
 
 	const signed = () => ({ id: freshId(4), by: who ?? '', at: Date.now() });
+	const done = useMemo(() => walk.filter(({ row, step }) => board.isDone(row, step)).length, [walk, board]);
 	const tick = ({ row, step }: RowStep, on: boolean) => {
 		if (store.before === null) store.begin();
 		tell((on ? tickWords.ticked : tickWords.unticked)(stepShort[step], nameOf(row)));
@@ -128,13 +131,12 @@ export default function TickOff({ store, onDark }: Props): JSX.Element {
 						/>
 					)}
 					<p class="ticks-progress">
-						<strong>
-							{tickWords.progress(walk.filter(({ row, step }) => board.isDone(row, step)).length, walk.length)}
-						</strong>{' '}
-						{tickWords.walk}
+						<strong>{tickWords.progress(done, walk.length)}</strong> {tickWords.walk}
 					</p>
 					<ol ref={list} class="tick-list">
-						{rows.map(({ row, steps }) => {
+						{rows.map(({ row, steps }, i) => {
+							// those in hand are there from the first
+							if (i >= count && row.id !== open && row.id !== next?.row) return null;
 							const its = { plan, ...lineOf(row, steps) };
 							return (
 								<li key={row.id} class={open === row.id ? 'tick-open' : ''}>

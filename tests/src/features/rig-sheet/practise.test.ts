@@ -56,6 +56,15 @@ describe('practice on a rig of the crew’s own', () => {
 		);
 	});
 
+	it('of a rig with more than are practised on brings that part alone; of one with none nothing is asked', async () => {
+		const rows = Array.from({ length: 30 }, () => ({ profile: 'cobble' }));
+		const { plan } = packed(withRows(emptyPlan('Long'), rows, nameOf));
+		const task = await readRigTaskLink((await taskAddress(plan, 1)).replace('/drills/own/', ''));
+		expect(task?.sheet).toEqual(planSheet(practised(plan)));
+		expect(task?.sheet.fixtures).toHaveLength(24);
+		expect(hasPanelTasks(emptyPlan('None'))).toBe(false);
+	});
+
 	it('takes the first 24 along the room of a larger one, each as it is', () => {
 		fc.assert(
 			fc.property(fc.array(plans, { minLength: 3, maxLength: 8 }), (drawn) => {

@@ -16,7 +16,7 @@ import {
 	repairsOf,
 	withRows,
 } from '../../../../shared/plan/index.ts';
-import { bundledProfile, type Profile, standInPanel } from '../../../../shared/profile/index.ts';
+import { BUNDLED, bundledProfile, type Profile, standInPanel } from '../../../../shared/profile/index.ts';
 import { bundledRig } from '../../../../shared/sheet/index.ts';
 import { routes } from '../../../../src/features/rig-sheet/routes.ts';
 import { boxesOf, SlipBlock, stepText } from '../../../../src/features/rig-sheet/SlipBlock.tsx';
@@ -151,6 +151,22 @@ describe('a prep slip', () => {
 			h(SlipBlock, { plan: of, row, slip, link: linksOf(of).get(row.id) ?? null, hours: null, n: 1, digest: '00000' }),
 		);
 	};
+
+	// symptom: presses of a fixture that nobody makes stood on paper as if they were those of the real one
+	it('says of every panel that the real one differs, and of a light on its battery that no circuit is named', async () => {
+		for (const { id } of BUNDLED) {
+			const of = withRows(emptyPlan('One'), [{ profile: id }], nameOf);
+			const [free, fed] = [
+				await slipText(of),
+				await slipText({ ...of, rows: of.rows.map((row) => ({ ...row, circuit: 'A' })) }),
+			];
+			for (const text of [free, fed]) expect(text).toContain(slipWords.panelFrom.invented);
+			expect(
+				[free, fed].map((text) => text.includes(slipWords.noCircuit)),
+				id,
+			).toEqual([of.rows.some((row) => isOnBattery(of, row)), false]);
+		}
+	});
 
 	it('says nothing stands as planned where the panel has no way to it', async () => {
 		const far = await slipText(withRows(emptyPlan('Far'), [{ profile: 'cobble', address: 512 }], nameOf));
