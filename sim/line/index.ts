@@ -43,5 +43,6 @@ export { deskSource, leaderSource, lineBox } from './devices.ts';
 export { type Harmless, harmless } from './harmless.ts';
 export { receptions } from './hear.ts';
 export { LINE_LIMITS, LINE_RATES } from './limits.ts';
+export { joinedTo } from './near.ts';
 export { segments } from './segments.ts';
 export type { Box, DataSource, LineCause, Receiver, Reception, Segment, Wiring } from './types.ts';

@@ -1,8 +1,8 @@
 import { rankingFor, TEN_MINUTES, USUAL_CELLS } from './ask.ts';
-import { Scorer, xlog2 } from './gain.ts';
+import { Scorer } from './gain.ts';
 import type { NextStep } from './plan.ts';
 import { BestCheck, type RankedCheck } from './rank.ts';
-import { dropFaint, entropyAt, LEAST_TOLD } from './soft-level.ts';
+import { dropFaint, entropyAt, LEAST_TOLD, layAnswer, layFirst, type SoftQuestion, standingOf } from './soft-level.ts';
 import type { TableSearch } from './table.ts';
 import { type AskOptions, secondsFrom } from './types.ts';
 
@@ -61,31 +61,14 @@ class FirstPlayer {
 
 	/**
 	 * Expected seconds from making `check` to the end, those lost by ending on a wrong repair included.
-	 * @param question who and what it is about, and where the tech stands.
-	 * @param question.suspects those in question, those with one repair side by side; the weights are the search's, of any sum.
-	 * @param question.checks those that may be made, `check` among them; quickest with those that are alike side by side.
+	 * @param question who and what it is about, `check` among it, and where the tech stands.
 	 * @param rate bits a second of `check`, to guess by.
 	 * @param most the line is given up, as infinite, once it costs this much.
 	 * @returns NaN where the limit of cells was passed.
 	 */
-	cost(
-		check: number,
-		question: { readonly suspects: Int32Array; readonly checks: Int32Array; readonly here: number },
-		rate: number,
-		most: number,
-	): number {
+	cost(check: number, question: SoftQuestion, rate: number, most: number): number {
 		this.regret = 0;
-		const { suspects, checks, here } = question;
-		const level = this.level(0);
-		let sum = 0;
-		for (const suspect of suspects) sum += this.search.weights[suspect] as number;
-		for (const suspect of suspects) level.weights[suspect] = (this.search.weights[suspect] as number) / sum;
-		level.suspects.set(suspects);
-		level.checks.set(checks);
-		level.size = suspects.length;
-		level.checksSize = checks.length;
-		level.chance = 1;
-		level.here = here;
+		layFirst(this.level(0), this.search.weights, question);
 		return this.make(check, 0, rate, most);
 	}
 
@@ -106,24 +89,13 @@ class FirstPlayer {
 	/** Makes a check at a level and follows each answer. */
 	private make(check: number, depth: number, rate: number, most: number): number {
 		const { table, seconds } = this.search;
-		const { weights, suspects, size, chance, here } = this.level(depth);
+		const { suspects, size, chance, here } = this.level(depth);
 		const count = table.counts[check] as number;
-		const row = check * table.suspects;
-		const error = count > 1 ? (this.errors[check] as number) : 0;
-		const wrong = count > 1 ? error / (count - 1) : 0;
 		const level = this.level(depth + 1);
 		const next = level.weights;
 		let total = chance * secondsFrom(seconds, here, check);
 		for (let answer = 0; answer < count; answer++) {
-			let sum = 0;
-			for (let i = 0; i < size; i++) {
-				const suspect = suspects[i] as number;
-				const outcome = table.cells[row + suspect] as number;
-				const likely = outcome === answer ? 1 - error : outcome === count ? 1 / count : wrong;
-				const weight = (weights[suspect] as number) * likely;
-				next[suspect] = weight;
-				sum += weight;
-			}
+			const sum = layAnswer(next, this.level(depth), this.search, check, answer, this.errors);
 			if (sum <= 0) continue;
 			if (answer === seconds.refundOutcome[check]) {
 				total -= chance * sum * (seconds.refund[check] as number); // repaired: nothing follows
@@ -148,7 +120,7 @@ class FirstPlayer {
 		const level = this.level(depth);
 		const before = this.level(depth - 1);
 		const { chance } = level;
-		const { heaviest, entropy } = this.standing(level, before);
+		const { heaviest, entropy } = standingOf(level, before, this.search.repairs);
 		if (heaviest >= settled) return this.end(chance, 1 - heaviest);
 		if (chance < this.branch) {
 			const more = rate > 0 ? (SLOWER * Math.max(0, entropy - entropyAt(settled))) / rate : 0;
@@ -181,24 +153,6 @@ class FirstPlayer {
 		const lost = chance * wrong * this.wrongSeconds;
 		this.regret += lost;
 		return lost;
-	}
-
-	/** The share of the heaviest repair, and the entropy over repairs in bits, of weights just laid in over the suspects of the level before. */
-	private standing({ weights }: PlayLevel, before: PlayLevel): { heaviest: number; entropy: number } {
-		const { repairs } = this.search;
-		let heaviest = 0;
-		let entropy = 0;
-		let run = 0;
-		for (let i = 0; i < before.size; i++) {
-			const suspect = before.suspects[i] as number;
-			if (i > 0 && repairs[suspect] !== repairs[before.suspects[i - 1] as number]) {
-				entropy -= xlog2(run);
-				run = 0;
-			}
-			run += weights[suspect] as number;
-			if (run > heaviest) heaviest = run;
-		}
-		return { heaviest, entropy: entropy - xlog2(run) };
 	}
 }
 

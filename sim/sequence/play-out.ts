@@ -1,5 +1,6 @@
 import type { RankedCheck } from './rank.ts';
-import type { SoftPlayer, SoftQuestion } from './soft.ts';
+import type { SoftPlayer } from './soft.ts';
+import type { SoftQuestion } from './soft-level.ts';
 
 /** How many of the best checks are played to the end where some branches are guessed. */
 const WIDTH = 8;

@@ -1,5 +1,6 @@
 import { hash01 } from '../../shared/random/index.ts';
 import { xlog2 } from './gain.ts';
+import type { TableSearch } from './table.ts';
 
 /** Suspects below this share of the heaviest are left out of play: two wrong answers away, at an error rate of .05. */
 export const FAINT = 0.003;
@@ -17,6 +18,15 @@ interface SuspectsHeld {
 	readonly weights: Float64Array;
 	readonly suspects: Int32Array;
 	size: number;
+}
+
+/** A first check, and where it is made. */
+export interface SoftQuestion {
+	/** Those in question, those with one repair side by side; the weights are the search's, of any sum. */
+	readonly suspects: Int32Array;
+	/** Those that may be made; quickest with those that are alike side by side. */
+	readonly checks: Int32Array;
+	readonly here: number;
 }
 
 /** Where a line of play stands after so many checks: working space, laid in anew for each answer. */
@@ -56,6 +66,48 @@ export function makeLevel(suspects: number, checks: number): PlayLevel {
 		here: 0,
 		mark: 0,
 	};
+}
+
+/** Lays in where a line of play begins, the weights scaled to sum to 1. */
+export function layFirst(
+	level: SuspectsHeld & Pick<PlayLevel, 'checks' | 'checksSize' | 'chance' | 'here'>,
+	weights: ArrayLike<number>,
+	{ suspects, checks, here }: SoftQuestion,
+): void {
+	let sum = 0;
+	for (const suspect of suspects) sum += weights[suspect] as number;
+	for (const suspect of suspects) level.weights[suspect] = (weights[suspect] as number) / sum;
+	level.suspects.set(suspects);
+	level.checks.set(checks);
+	level.size = suspects.length;
+	level.checksSize = checks.length;
+	level.chance = 1;
+	level.here = here;
+}
+
+/** Lays in `next` the weights after an answer to a check that is wrong so often, not scaled; their sum, the chance of that answer. */
+export function layAnswer(
+	next: Float64Array,
+	{ weights, suspects, size }: SuspectsHeld,
+	{ table }: TableSearch,
+	check: number,
+	answer: number,
+	errors: ArrayLike<number>,
+): number {
+	const count = table.counts[check] as number;
+	const row = check * table.suspects;
+	const error = count > 1 ? (errors[check] as number) : 0;
+	const wrong = count > 1 ? error / (count - 1) : 0;
+	let sum = 0;
+	for (let i = 0; i < size; i++) {
+		const suspect = suspects[i] as number;
+		const outcome = table.cells[row + suspect] as number;
+		const likely = outcome === answer ? 1 - error : outcome === count ? 1 / count : wrong;
+		const weight = (weights[suspect] as number) * likely;
+		next[suspect] = weight;
+		sum += weight;
+	}
+	return sum;
 }
 
 /** The share of the heaviest repair, and the entropy over repairs in bits, of a level's weights over the suspects of `over`, those with one repair side by side. */

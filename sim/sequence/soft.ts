@@ -6,10 +6,13 @@ import {
 	entropyAt,
 	keepAll,
 	LEAST_TOLD,
+	layAnswer,
+	layFirst,
 	makeLevel,
 	markOf,
 	nearOf,
 	type PlayLevel,
+	type SoftQuestion,
 	standingOf,
 	swap,
 } from './soft-level.ts';
@@ -27,15 +30,6 @@ interface Played {
 	readonly guessed: number;
 	/** Nothing in it was guessed, and every way to go on was tried. */
 	readonly isExact: boolean;
-}
-
-/** A first check, and where it is made. */
-export interface SoftQuestion {
-	/** Those in question, those with one repair side by side; the weights are the search's, of any sum. */
-	readonly suspects: Int32Array;
-	/** Those that may be made; quickest with those that are alike side by side. */
-	readonly checks: Int32Array;
-	readonly here: number;
 }
 
 /**
@@ -91,19 +85,11 @@ export class SoftPlayer {
 	 * @param most the line is given up, as infinite, once it costs this much.
 	 * @returns NaN where the limit of cells was passed.
 	 */
-	cost(check: number, { suspects, checks, here }: SoftQuestion, ahead: number, most: number): number {
+	cost(check: number, question: SoftQuestion, ahead: number, most: number): number {
 		this.begin();
 		const level = this.level(0);
-		let sum = 0;
-		for (const suspect of suspects) sum += this.search.weights[suspect] as number;
-		for (const suspect of suspects) level.weights[suspect] = (this.search.weights[suspect] as number) / sum;
-		level.suspects.set(suspects);
-		level.checks.set(checks);
-		level.size = suspects.length;
-		level.checksSize = checks.length;
+		layFirst(level, this.search.weights, question);
 		level.told = Number.POSITIVE_INFINITY;
-		level.chance = 1;
-		level.here = here;
 		level.mark = 0;
 		return this.make(check, 0, ahead, most);
 	}
@@ -150,25 +136,10 @@ export class SoftPlayer {
 		return total >= most ? Number.POSITIVE_INFINITY : total;
 	}
 
-	/** Lays in at the next level the weights after an answer, not scaled; their sum, the chance of that answer. */
+	/** Lays in at the next level the weights after an answer; their sum. */
 	private answer(check: number, answer: number, depth: number): number {
-		const { table } = this.search;
-		const { weights, suspects, size } = this.level(depth);
-		const next = this.level(depth + 1).weights;
-		const count = table.counts[check] as number;
-		const row = check * table.suspects;
-		const error = count > 1 ? (this.errors[check] as number) : 0;
-		const wrong = count > 1 ? error / (count - 1) : 0;
-		let sum = 0;
-		for (let i = 0; i < size; i++) {
-			const suspect = suspects[i] as number;
-			const outcome = table.cells[row + suspect] as number;
-			const likely = outcome === answer ? 1 - error : outcome === count ? 1 / count : wrong;
-			const weight = (weights[suspect] as number) * likely;
-			next[suspect] = weight;
-			sum += weight;
-		}
-		return sum;
+		const { weights } = this.level(depth + 1);
+		return layAnswer(weights, this.level(depth), this.search, check, answer, this.errors);
 	}
 
 	/** Goes on at a level whose weights have just been laid in, `made` being the check that led to it. */

@@ -31,7 +31,7 @@ export const casefileWords = {
 	broke: 'Working it out broke down. That’s a fault of this page’s own. Choose another complaint.',
 	title: (complaint: string) => complaint,
 	basis: (rig: string, complaint: string, suspects: number, expected: number) =>
-		`Worked out for ${rig}, ${complaint}, from ${counted(suspects, 'suspect', 'suspects')}; expected ${expected} seconds.`,
+		`Worked out for ${rig}, ${complaint}, from ${counted(suspects, 'suspect', 'suspects')}; a rough estimate of ${expected} seconds on average.`,
 	how: 'Start at the top. Do the check, go to what you see, and go on from there. Shares are of all that may be wrong. If a fix doesn’t help, do the next; an answer may have been wrong.',
 	done: (ends: number) => `The tree is worked out. It has ${counted(ends, 'end', 'ends')}.`,
 	mends: 'Fix',

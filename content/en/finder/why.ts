@@ -7,7 +7,7 @@ export const whyWords = {
 			'Of the best checks from here, each played out to the end, this one gets you to the cause soonest on average.',
 		ranked: 'It tells most for the seconds it takes.',
 	},
-	expected: (time: string) => `Expected from here to the cause: ${time}.`,
+	expected: (time: string) => `A rough estimate from here to the cause: ${time} on average. It can take longer.`,
 	unknown: 'or something not known here',
 	nobody: 'No suspect would show this',
 	more: (count: number) => `and ${count} more`,

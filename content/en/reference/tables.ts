@@ -169,6 +169,16 @@ export const faultWords = {
 	caption: '{heading}: faults',
 	head: ['Fault', 'For example', 'What puts it right', 'Cautions'],
 	none: '–',
+	weights: {
+		heading: 'How common we take each fault to be',
+		says: [
+			'The finder starts from these numbers, before anything is looked at. Ten counts as ten times as likely as one, in one place: each cable and each light counts on its own.',
+			'No count of real faults is behind them that we know of. They say what crews commonly tell, or what we guess. If your stock breaks in other ways, don’t trust the first check too far. Verdicts on your own device shift them.',
+		],
+		caption: 'How common we take each fault to be',
+		head: ['Fault', 'Weight', 'Why', 'From'],
+		standing: { trade: 'Common practice, no source', ours: 'Our guess, no source' },
+	},
 } as const;
 
 /** The table of cautions. */

@@ -1,9 +1,12 @@
 import { cautionIds, cautions, siteFirst } from '#words/cautions/index.ts';
+import { weightReasons } from '#words/faults/index.ts';
 import { fixtures } from '#words/fixtures/index.ts';
+import { locale } from '#words/locale/index.ts';
 import { cautionWords, faultWords } from '#words/reference/index.ts';
 import { BUNDLED } from '../../../shared/profile/index.ts';
 import { bundledRig, quickSheet, RIG_IDS, type RigSheet, readSheet } from '../../../shared/sheet/index.ts';
-import { FAULTS, type Fault, type FaultFamily, MENDS } from '../../../sim/fault/index.ts';
+import type { PlacedFault } from '../../../sim/event/index.ts';
+import { FAULTS, type Fault, type FaultFamily, type FaultSpot, MENDS } from '../../../sim/fault/index.ts';
 import { faultCause, faultName, faultNameKey, fill, repairText } from '../../wording/index.ts';
 import type { ReferenceSection } from './types.ts';
 
@@ -38,9 +41,42 @@ interface Example {
 	readonly cells: readonly string[];
 }
 
+const exampleSheets = (): RigSheet[] => [...RIG_IDS.map(bundledRig), ...LISTENING, ...SWITCHED, withSplitter()];
+
+/** How common each fault is taken to be, commonest first, with the reason and where that comes from: for a trainer to argue with. */
+export function faultWeightSection(): ReferenceSection {
+	const sheets = exampleSheets();
+	const { heading, says, caption, head, standing } = faultWords.weights;
+	const rows = FAULTS.toSorted((a, b) => b.weight - a.weight).map((fault) => {
+		const reason = weightReasons[fault.id];
+		return [
+			firstName(fault, sheets),
+			locale.number(fault.weight),
+			reason?.why ?? '',
+			reason ? standing[reason.standing] : '',
+		];
+	});
+	return { id: 'how-common', heading, says, tables: [{ caption, head, look: 'cards', rows }] };
+}
+
+/** What a fault is called where the first of these rigs could have it. */
+function firstName(fault: Fault, sheets: readonly RigSheet[]): string {
+	for (const sheet of sheets) {
+		const [spot] = fault.spots(sheet);
+		if (spot) return faultName(sheet, placedAt(fault, spot));
+	}
+	return '';
+}
+
+const placedAt = ({ id }: Fault, { place, detail }: FaultSpot): PlacedFault => ({
+	fault: id,
+	place,
+	...(detail === undefined ? {} : { detail }),
+});
+
 /** Every fault of the catalogue under its family, each by every name it goes by, worded where the first bundled rig could have it. */
 export function faultSections(): ReferenceSection[] {
-	const sheets = [...RIG_IDS.map(bundledRig), ...LISTENING, ...SWITCHED, withSplitter()];
+	const sheets = exampleSheets();
 	const families = Object.keys(faultWords.headings) as FaultFamily[];
 	return families.map((family) => {
 		const heading = faultWords.headings[family];
@@ -67,13 +103,12 @@ function examplesOf(fault: Fault, sheets: readonly RigSheet[]): Example[] {
 	const byName = new Map<string, Example>();
 	for (const sheet of sheets)
 		for (const spot of fault.spots(sheet)) {
-			const { place, detail } = spot;
-			const placed = { fault: fault.id, place, ...(detail === undefined ? {} : { detail }) };
+			const placed = placedAt(fault, spot);
 			const key = faultNameKey(sheet, placed);
 			if (byName.has(key)) continue;
 			const name = faultName(sheet, placed);
 			const id = byName.size === 0 ? `fault-${fault.id}` : `fault-${fault.id}-${byName.size + 1}`;
-			const repair = repairText(sheet, fault.repair, fault.repairAt?.(sheet, spot) ?? place);
+			const repair = repairText(sheet, fault.repair, fault.repairAt?.(sheet, spot) ?? spot.place);
 			const carried = [...new Set([...fault.cautions, ...MENDS[fault.repair].cautions])];
 			const titles = carried.map((caution) => cautions[caution as keyof typeof cautions].title).join('; ');
 			byName.set(key, { id, name, cells: [faultCause(sheet, placed), repair, titles || faultWords.none] });

@@ -8,7 +8,7 @@
 import { pageWords } from '#words/reference/index.ts';
 import { fitSection, nextSection, switchSection, weightSection } from './addresses.ts';
 import { elsewhereSections } from './elsewhere.ts';
-import { cautionSection, faultSections } from './faults.ts';
+import { cautionSection, faultSections, faultWeightSection } from './faults.ts';
 import { fixtureSections } from './fixtures.ts';
 import {
 	codeSection,
@@ -34,7 +34,7 @@ export function referencePages(): ReferencePage[] {
 		levels: [percentSection(), levelSection()],
 		line: [pinSection(), limitSection(), timingSection(), codeSection(), networkSection()],
 		fixtures: fixtureSections(),
-		faults: faultSections(),
+		faults: [...faultSections(), faultWeightSection()],
 		elsewhere: elsewhereSections(),
 		cautions: [cautionSection()],
 	};

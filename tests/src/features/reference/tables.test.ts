@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { weightReasons } from '#words/faults/index.ts';
 import { BUNDLED, type KeyedPanel } from '../../../../shared/profile/index.ts';
 import { FAULTS } from '../../../../sim/fault/index.ts';
 import { foldedTables, referencePages } from '../../../../src/features/reference/index.ts';
@@ -25,7 +26,7 @@ describe('the reference', () => {
 			'levels: percent-to-level level-to-percent',
 			'line: pins limits timing start-codes network',
 			'fixtures: tallow-6 picket-8 cobble thimble-4',
-			'faults: power panel remote line desk fixture light',
+			'faults: power panel remote line desk fixture light how-common',
 			'elsewhere: on-a-panel on-a-label on-a-sheet',
 			'cautions: where',
 		]);
@@ -64,6 +65,24 @@ describe('faults', () => {
 				expect(repair).toMatch(/^[A-Z].*[.]$/);
 			}
 		}
+	});
+});
+
+describe('how common each fault is taken to be', () => {
+	const { rows } = tableOf('how-common');
+
+	it('stands there for every fault of the catalogue and no other, with a reason and where that comes from', () => {
+		expect(Object.keys(weightReasons).sort()).toEqual(FAULTS.map(({ id }) => id).sort());
+		expect(rows).toHaveLength(FAULTS.length);
+		for (const [name, , why, from] of rows) {
+			expect(why, name).toMatch(/^[A-Z].{15,}[.]$/);
+			expect(from, name).toMatch(/no source$/);
+		}
+	});
+
+	it('is the weight that the finder starts from, commonest first', () => {
+		expect(rows.map(([, weight]) => Number(weight))).toEqual(FAULTS.map(({ weight }) => weight).sort((a, b) => b - a));
+		expect(cell('how-common', 'Patched in another mode', 'Weight')).toBe('6');
 	});
 });
 
