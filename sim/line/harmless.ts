@@ -1,8 +1,8 @@
 import type { Port } from '../../shared/sheet/index.ts';
 import { reach, settle } from './drives.ts';
 import { LINE_LIMITS } from './limits.ts';
-import { root, sortedBy, thousandths } from './parts.ts';
-import { checkWiring, farSocket, lay } from './plant.ts';
+import { type Plant, root, sortedBy, thousandths } from './parts.ts';
+import { checkWiring, farSocket, lay, pluggedIn } from './plant.ts';
 import { stretch } from './stretches.ts';
 import type { Wiring } from './types.ts';
 import { type FrameWay, grow, type WaysToTaps } from './ways.ts';
@@ -10,7 +10,14 @@ import { blame } from './weaken.ts';
 
 /** What is not as it should be on the way to a receiver, and spoils nothing as the line stands. `harms`: metres from which it would. */
 export type Harmless =
-	| { readonly cause: 'no-terminator'; readonly port: Port; readonly metres: number; readonly harms: number }
+	| {
+			readonly cause: 'no-terminator';
+			readonly port: Port;
+			readonly metres: number;
+			/** Cables plugged in there by which the line gets no further, for a break or a loose end; empty at a free socket. */
+			readonly plugged: readonly string[];
+			readonly harms: number;
+	  }
 	| {
 			readonly cause: 'microphone-cable';
 			readonly cables: readonly string[];
@@ -41,7 +48,7 @@ export function harmless(wiring: Wiring, fixture: string): readonly Harmless[] {
 		const { input } = way.source;
 		way = input === null ? undefined : ways.get(input);
 	}
-	return lines.flatMap((way) => [...onTheWay(way), ...openEnds(way, ways)]);
+	return lines.flatMap((way) => [...onTheWay(way), ...openEnds(way, ways, plant)]);
 }
 
 function onTheWay(way: FrameWay): Harmless[] {
@@ -61,16 +68,18 @@ function onTheWay(way: FrameWay): Harmless[] {
 }
 
 /** Ends of the line that a way runs along which are near enough to do without what belongs there. */
-function openEnds(way: FrameWay, ways: WaysToTaps): Harmless[] {
+function openEnds(way: FrameWay, ways: WaysToTaps, plant: Plant): Harmless[] {
 	const found: Harmless[] = [];
 	for (const tap of way.source.tap.stretch?.taps ?? []) {
 		const end = ways.get(tap);
 		if (tap.degree !== 1 || end === undefined || end.leg === null) continue;
 		if (end.open === 0 || end.openLoaded > LINE_LIMITS.openMetres) continue;
+		const port = farSocket(tap, end.leg);
 		found.push({
 			cause: 'no-terminator',
-			port: farSocket(tap, end.leg),
+			port,
 			metres: thousandths(end.open),
+			plugged: pluggedIn(plant, port),
 			harms: thousandths(end.open + LINE_LIMITS.openMetres - end.openLoaded),
 		});
 	}

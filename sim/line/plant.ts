@@ -131,6 +131,13 @@ export function farSocket(tap: Tap, leg: Leg): Port {
 	return `${tap.device}:${entered === 'in' ? 'out' : 'in'}`;
 }
 
+/** Cables with a plug in this socket, sorted: where a line ends at one all the same, it gets no further by them. */
+export const pluggedIn = ({ legs }: Pick<Plant, 'legs'>, port: Port): readonly string[] =>
+	sortedBy(
+		legs.flatMap(({ cable }) => (cable !== null && (cable.from === port || cable.to === port) ? [cable.id] : [])),
+		(id) => id,
+	);
+
 function twice(code: 'line.device-twice' | 'line.cable-twice', path: string, id: string): InputError {
 	return new InputError(code, path, { trouble: 'id-twice', id });
 }

@@ -10,7 +10,7 @@ import {
 	type Tap,
 	thousandths,
 } from './parts.ts';
-import { farSocket } from './plant.ts';
+import { farSocket, pluggedIn } from './plant.ts';
 import type { WaysToTaps } from './ways.ts';
 
 /** Sorts all taps into stretches: those that share both data wires. */
@@ -117,11 +117,17 @@ function treeOver(legs: readonly Leg[]): Map<Tap, ReachedTap> {
 export function troublesOf(drive: Drive, ways: WaysToTaps, plant: Plant): readonly FrameTrouble[] {
 	const its = drive.tap.stretch;
 	if (its === null) return [];
-	its.troubles ??= [...openEnds(its, ways), ...tooManyLoads(its), ...splits(its), ...ring(its, plant), ...extra(its)];
+	its.troubles ??= [
+		...openEnds(its, ways, plant),
+		...tooManyLoads(its),
+		...splits(its),
+		...ring(its, plant),
+		...extra(its),
+	];
 	return its.troubles;
 }
 
-function openEnds(its: Stretch, ways: WaysToTaps): FrameTrouble[] {
+function openEnds(its: Stretch, ways: WaysToTaps, plant: Plant): FrameTrouble[] {
 	const found: { port: string; metres: number; loaded: number }[] = [];
 	for (const tap of its.taps) {
 		if (tap.degree !== 1) continue;
@@ -134,7 +140,7 @@ function openEnds(its: Stretch, ways: WaysToTaps): FrameTrouble[] {
 		});
 	}
 	return sortedBy(found, (end) => end.port).map(({ port, metres, loaded }) => ({
-		cause: { cause: 'no-terminator', port, metres },
+		cause: { cause: 'no-terminator', port, metres, plugged: pluggedIn(plant, port) },
 		rate: ramp(loaded, LINE_LIMITS.openMetres, LINE_LIMITS.openMetresWorst, LINE_RATES.openEnd),
 	}));
 }

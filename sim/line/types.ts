@@ -54,7 +54,13 @@ export type LineCause =
 	| { readonly cause: 'swapped'; readonly cables: readonly string[] }
 	/** `sockets`: all that drive the line, outputs of boxes among them; `talkers`: whose frames those are. */
 	| { readonly cause: 'collision'; readonly talkers: readonly DataSource[]; readonly sockets: readonly Port[] }
-	| { readonly cause: 'no-terminator'; readonly port: Port; readonly metres: number }
+	/** `plugged`: cables in that socket by which the line gets no further, for a break or a loose end; empty at a free one. */
+	| {
+			readonly cause: 'no-terminator';
+			readonly port: Port;
+			readonly metres: number;
+			readonly plugged: readonly string[];
+	  }
 	| { readonly cause: 'too-long'; readonly metres: number }
 	| { readonly cause: 'too-many-loads'; readonly loads: number }
 	| { readonly cause: 'microphone-cable'; readonly cables: readonly string[]; readonly metres: number }

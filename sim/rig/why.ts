@@ -71,13 +71,16 @@ function whySeen(gear: Gear, unit: Unit): Reason[] {
 		const lit = outputsOf(unit, planAt(gear, unit, gear.now)).some((output) => output > 0);
 		return [reason('light.dark', 'stops', { emitting: lit })];
 	}
-	const trail = [
-		reason('light.shows', 'passes', {
-			words: whole.words,
-			colour: whole.colour,
-			brightness: Math.round(whole.brightness * 100),
-		}),
-	];
+	const trail: Reason[] = [];
+	// one that jumps about is dark only at moments
+	if (whole.brightness > 0 || whole.ultraviolet > 0)
+		trail.push(
+			reason('light.shows', 'passes', {
+				words: whole.words,
+				colour: whole.colour,
+				brightness: Math.round(whole.brightness * 100),
+			}),
+		);
 	if (whole.ultraviolet > 0)
 		trail.push(reason('light.ultraviolet', 'shapes', { percent: Math.round(whole.ultraviolet * 100) }));
 	if (light.flashes > 0) trail.push(reason('light.flashes', 'shapes', { rate: Math.round(light.flashes * 10) / 10 }));

@@ -29,6 +29,7 @@ function kindOf(was: SightLight, is: SightLight, restless: boolean): keyof typeo
 	const flashes = Math.abs(was.flashes - is.flashes) >= SEEN_RATE || was.flashes > 0 !== is.flashes > 0;
 	const manner = flashes || was.moving !== is.moving || was.flicker !== is.flicker;
 	if (restless && !manner) return null;
+	if (is.flicker && !was.flicker) return 'became';
 	if (isDark(is.whole)) return isDark(was.whole) ? null : 'wentDark';
 	if (isDark(was.whole)) return 'cameUp';
 	if (manner || hues(was) !== hues(is)) return 'became';

@@ -13,8 +13,8 @@ export const isDark = ({ brightness, ultraviolet }: Cell): boolean => brightness
 
 /** A light in words: colour, how bright it looks, flashes, movement, flicker. No name, no full stop. */
 export function describeLight(light: SightLight): string {
-	// what nobody sees does not move
-	if (isDark(light.whole)) return lightWords.dark;
+	// what nobody sees does not move; one on damaged data jumps about, dark at one moment and lit at the next, and that is said throughout
+	if (isDark(light.whole)) return [lightWords.dark, ...(light.flicker ? [lightWords.flicker] : [])].join(', ');
 	return [
 		coloursText(light),
 		...(light.flashes > 0 ? [fill(lightWords.flashing, { rate: light.flashes }, plainKinds)] : []),

@@ -53,6 +53,8 @@ export function reasonFacts(rig: Rig, unit: Unit, reason: Reason): TemplateFacts
 		// a share of frames is told beside a cause only where it is the only one
 		spoiled: reception?.causes.length === 1 ? damaged : null,
 		span: spanOf(facts['address'], facts['last']),
+		// an open end: whether its socket is free for a terminator
+		...(Array.isArray(facts['plugged']) ? { free: facts['plugged'].length === 0 } : {}),
 		...slotFacts(unit, facts),
 		...(reason.id === 'light.shows' ? seenFacts(rig.look(unit.placed.id)) : {}),
 	};
@@ -89,6 +91,7 @@ function slotFacts(unit: Unit, { slot, slots, values, value }: Reason['facts']):
 			: [];
 	return {
 		slotName: one ? partCalled(one.name) : null,
+		...(band ? { band: partCalled(band.name) } : {}),
 		overruled: band?.effect.do === 'programme' || band?.effect.do === 'held',
 		raised: listed(raised),
 		up: raised.length,

@@ -59,7 +59,7 @@ describe('the terminator (E1.11, EIA-485)', () => {
 	test('at the far end makes a long line whole (read: tables that quote E1.11)', () => {
 		expect(qualities(long)).toBe('cccc');
 		expect(at({ ...long, terminators: [] }, 'w4').causes).toEqual([
-			{ cause: 'no-terminator', port: 'w4:out', metres: 160 },
+			{ cause: 'no-terminator', port: 'w4:out', metres: 160, plugged: [] },
 		]);
 	});
 

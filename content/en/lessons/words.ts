@@ -39,6 +39,7 @@ export const lessonWords = {
 	slipWhy: 'Why',
 	task: 'Your turn',
 	taskWords: 'The bench marks your work by what the rig then is.',
+	asksRow: (name: string, light: string) => `${name}: ${light}`,
 	patchRow: (name: string, mode: string, address: number) => `${name}: ${mode} from ${address}`,
 	taskDone: 'Your task in this lesson is done. It’s kept on this device.',
 	more: 'Another like it, as a drill',

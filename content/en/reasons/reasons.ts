@@ -103,7 +103,15 @@ export const reasons = {
 	'line.swapped':
 		'The two data wires change places on the way[, in {cables as cables}], so the signal arrives the wrong way round.',
 	'line.collision': '{sockets as ports} drive this line at once, so every frame is spoiled.',
-	'line.no-terminator': `The line runs on for {metres as metres} to an open end at {port as port}, with no terminator there, and the echo comes back.${spoils}`,
+	'line.no-terminator': [
+		{
+			when: { free: false },
+			says: `The line runs on for {metres as metres} to {port as port}, gets to no terminator by {plugged as cableNames}, which {plugged?is|are} in there, and the echo comes back.${spoils}`,
+		},
+		{
+			says: `The line runs on for {metres as metres} to an open end at {port as port}, with no terminator there, and the echo comes back.${spoils}`,
+		},
+	],
 	'line.too-long': `It is {metres as metres} of cable to here, and {most as metres} is the most.${spoils}`,
 	'line.too-many-loads': `This line carries {loads} unit loads, and {most} is the most.${spoils}`,
 	'line.microphone-cable': `{metres as metres} of the way is microphone cable, which isn’t made for this signal: {cables as cables}.${spoils}`,
@@ -115,8 +123,15 @@ export const reasons = {
 		'The common wire is open in {cables as cables}. On its own this doesn’t spoil the data here, since mains earth (ground in the US) joins the two ends. With one of them on battery it would. Swap the cable all the same.',
 	'line.microphone-cable-yet':
 		'{metres as metres} of the way is microphone cable: {cables as cables}. On its own this doesn’t spoil the data here: on this bench that starts at about {harms as metres}. Swap it for data cable all the same.',
-	'line.no-terminator-yet':
-		'There’s no terminator in {port as port}. On its own this doesn’t spoil the data here: the line runs on for {metres as metres} to that end, and on this bench that starts at about {harms as metres}. Fit one all the same.',
+	'line.no-terminator-yet': [
+		{
+			when: { free: false },
+			says: 'The line gets to no terminator by {plugged as cableNames}, which {plugged?is|are} in {port as port}. On its own this doesn’t spoil the data here: the line runs on for {metres as metres} to that end, and on this bench that starts at about {harms as metres}. Look at {plugged?that cable|those cables} all the same.',
+		},
+		{
+			says: 'There’s no terminator in {port as port}. On its own this doesn’t spoil the data here: the line runs on for {metres as metres} to that end, and on this bench that starts at about {harms as metres}. Fit one all the same.',
+		},
+	],
 	'line.clean': 'Nothing spoils the signal on the way[: it comes by {cables as cables}].',
 
 	// ---- whether there is data

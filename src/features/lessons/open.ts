@@ -7,13 +7,13 @@ import { bundledRig, quickSheet, type RigSheet, readSheet } from '../../../share
 import { type DrillCondition, makeTask } from '../../../sim/drill/index.ts';
 import type { Rig } from '../../../sim/rig/index.ts';
 import { openUnharmed } from '../../../sim/rig/trusted.ts';
-import { fixtureName, modeName, settingValueText } from '../../wording/index.ts';
+import { describeLight, fixtureName, modeName, settingValueText } from '../../wording/index.ts';
 import { presetSheet } from '../bench/index.ts';
 import { type OneTask, packTasks, type TaskSet } from '../drills/index.ts';
 import type { BenchSpec, Lesson, TaskSpec } from './schema.ts';
 
 /** The sheet a lesson's bench opens on. @throws InputError `lesson.bench`, and what `readSheet` throws */
-export function sheetOf({ rig, preset, quick, wide, change, boxes = {} }: BenchSpec): RigSheet {
+export function sheetOf({ rig, preset, quick, wide, blackout, change, boxes = {} }: BenchSpec): RigSheet {
 	const given = [rig && bundledRig(rig), preset && presetSheet(preset), quick && quickSheet(quick)].filter(
 		(sheet): sheet is RigSheet => typeof sheet === 'object',
 	);
@@ -33,7 +33,8 @@ export function sheetOf({ rig, preset, quick, wide, change, boxes = {} }: BenchS
 			place: { ...fixture.place, x: fixture.place.x + aside, ...(place as object | undefined) },
 		};
 	});
-	return readSheet({ ...sheet, ...boxes, hall, fixtures });
+	const desk = sheet.desk && { ...sheet.desk, ...(blackout && { master: 0 }) };
+	return readSheet({ ...sheet, ...boxes, hall, desk, fixtures });
 }
 
 /**
@@ -56,6 +57,7 @@ function caseOf(
 	const rig = openUnharmed(sheet);
 	const conditions = goal.flatMap((each) => conditionsOf(each, rig));
 	const facts = Object.assign({}, ...goal.map((each) => goalFacts(each, rig)));
+	if (task.says.includes('{asks}')) facts.asks = asksText(rig);
 	const says = task.says.replace(/\{(\w+)\}/g, (whole, name: string) => String(facts[name] ?? whole));
 	return { task: makeTask({ scene, hands, rig: sheet, goal: conditions, free }), says };
 }
@@ -125,6 +127,17 @@ const patchText = (rig: Rig): string =>
 			return words.patchRow(fixtureName(rig, fixture), profile ? modeName(profile, mode) : mode, address);
 		})
 		.join('; ');
+
+/** What each patched fixture would show if it stood as the desk has it, in words: who looks at a wall has to know what is asked of it. */
+function asksText(rig: Rig): string {
+	const as = rig.fork();
+	for (const { fixture, mode, address } of rig.sheet.desk?.patch ?? [])
+		as.send({ type: 'settings.become', fixture, change: { work: 'line', mode, address } });
+	as.wait(1);
+	return (rig.sheet.desk?.patch ?? [])
+		.map(({ fixture }) => words.asksRow(fixtureName(rig, fixture), describeLight(as.look(fixture).light)))
+		.join('; ');
+}
 
 /** A number as it is, a static colour by its name; other choices have words of a panel's own, which a sentence leaves to it. */
 function settingFact(

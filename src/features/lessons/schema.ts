@@ -26,6 +26,8 @@ const benchSchema = v.strictObject({
 	quick: v.exactOptional(v.strictObject({ count: whole(1, 24), linked: v.picklist(QUICK_LINKS), profile: v.string() })),
 	/** Metres of wall, the sheet's fixtures in its middle: on a short wall a few stand so near that their pools are cut off. */
 	wide: v.exactOptional(v.pipe(v.number(), v.minValue(8), v.maxValue(60))),
+	/** The desk’s master stands at zero. */
+	blackout: v.exactOptional(v.literal(true)),
 	/** Changes to fixtures of the sheet, by id: where they stand, how they are fed, what hides them, how they are set. */
 	change: v.optional(v.record(idText, v.record(v.string(), v.unknown())), {}),
 	/** Boxes that stand by, with nothing in them yet, by the sheet's lists of them. */

@@ -9,8 +9,17 @@ describe('what is wrong and does no harm here is told, with where it begins to',
 	test('no terminator at 20 m', () => {
 		// 4 × 5 m of cable and four unit loads: 66 m less what the loads add, by the limits' own table
 		expect(told({ ...chain(4), terminators: [] })).toEqual([
-			{ cause: 'no-terminator', port: 'w4:out', metres: 20, harms: 62 },
+			{ cause: 'no-terminator', port: 'w4:out', metres: 20, plugged: [], harms: 62 },
 		]);
+	});
+
+	// symptom: with cable 2 broken inside, Wash 1 was told to fit a terminator in the socket that cable 2 is in
+	test('an end whose socket holds a cable is told with that cable, broken inside or loose at its other end', () => {
+		for (const c2 of [{ minus: 'open', plus: 'open' }, { plus: 'open' }, { to: null }] as const) {
+			const row = chain(3, { cables: (k) => (k === 2 ? c2 : {}) });
+			const [end] = told(row, 'w1').filter(({ cause }) => cause === 'no-terminator');
+			expect(end, JSON.stringify(c2)).toMatchObject({ port: 'w1:out', plugged: ['c2'] });
+		}
 	});
 
 	test('8 m of microphone cable', () => {
@@ -47,7 +56,7 @@ describe('what is wrong and does no harm here is told, with where it begins to',
 		});
 		expect(told(row)).toEqual([
 			{ cause: 'microphone-cable', cables: ['c0'], metres: 5, harms: 30 },
-			{ cause: 'no-terminator', port: 'w1:out', metres: 5, harms: 65 },
+			{ cause: 'no-terminator', port: 'w1:out', metres: 5, plugged: [], harms: 65 },
 		]);
 	});
 

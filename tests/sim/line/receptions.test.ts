@@ -286,7 +286,7 @@ describe('slow harms', () => {
 		const open = (length: number) => ({ ...chain(4, { cables: () => ({ length }) }), terminators: [] });
 		expect(qualities(open(5))).toBe('cccc');
 		expect(qualities(open(40))).toBe('mmmm');
-		expect(at(open(40), 'w1').causes).toEqual([{ cause: 'no-terminator', port: 'w4:out', metres: 160 }]);
+		expect(at(open(40), 'w1').causes).toEqual([{ cause: 'no-terminator', port: 'w4:out', metres: 160, plugged: [] }]);
 		expect(at(open(60), 'w1').rate).toBeGreaterThan(at(open(40), 'w1').rate);
 	});
 
@@ -298,7 +298,7 @@ describe('slow harms', () => {
 
 	test('a terminator halfway leaves the run past it open', () => {
 		const line = { ...chain(4, { cables: () => ({ length: 40 }) }), terminators: ['w1:in'] };
-		expect(at(line, 'w2').causes).toEqual([{ cause: 'no-terminator', port: 'w4:out', metres: 120 }]);
+		expect(at(line, 'w2').causes).toEqual([{ cause: 'no-terminator', port: 'w4:out', metres: 120, plugged: [] }]);
 	});
 
 	test('a terminator in a bad socket does nothing', () => {
@@ -313,7 +313,7 @@ describe('slow harms', () => {
 		const line = chain(2);
 		const tail = { ...line, cables: [...line.cables, cable('tail', 'w2:out', null, { length: 100 })] };
 		expect(at({ ...tail, terminators: [] }, 'w1').causes).toEqual([
-			{ cause: 'no-terminator', port: 'w2:out', metres: 110 },
+			{ cause: 'no-terminator', port: 'w2:out', metres: 110, plugged: ['tail'] },
 		]);
 	});
 
@@ -323,7 +323,7 @@ describe('slow harms', () => {
 			talkers: [leader('w2')],
 		};
 		const row = { ...line, receivers: [receiver('w0'), ...line.receivers] };
-		expect(at(row, 'w4').causes).toEqual([{ cause: 'no-terminator', port: 'w0:in', metres: 80 }]);
+		expect(at(row, 'w4').causes).toEqual([{ cause: 'no-terminator', port: 'w0:in', metres: 80, plugged: [] }]);
 		expect(qualities({ ...row, terminators: ['w0:in', 'w4:out'] })).toBe('ccccc');
 	});
 

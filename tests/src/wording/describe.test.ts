@@ -133,6 +133,19 @@ describe('what changed', () => {
 		);
 	});
 
+	// symptom: on a line with two senders a fixture read 'dark' at one moment and 'violet, jumping about' at the next
+	it('says of damaged data throughout that the light jumps about, dark moments too', () => {
+		const rig = openRig(led);
+		rig.send({ type: 'cable.become', cable: 'c2', change: { common: 'open' } });
+		rig.send({ type: 'settings.become', fixture: 'lead', change: { held: 'white', level: 0 } });
+		for (let i = 0; i < 40; i++) {
+			rig.wait(137);
+			const { light } = rig.look('f-3');
+			if (light.flicker) expect(describeLight(light)).toMatch(/, jumping about$/);
+		}
+		expect(rig.look('f-3').light.flicker).toBe(true);
+	});
+
 	it.each([mixed, led])(
 		'is said exactly where colours, manner or brightness changed, whatever is done to $name',
 		(sheet) => {

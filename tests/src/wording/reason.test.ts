@@ -187,6 +187,28 @@ describe('what they say', () => {
 		expect(slots(desk, 'old-1')).toEqual(['All its colour channels, 23 to 25, are at 0, so no colour is asked for.']);
 	});
 
+	// symptom: 'Colour slots decide' in the trail, beside 'Colour channels decide' at the desk
+	it('names a band as the desk does', () => {
+		const { rig } = scenes['line.one-wire-open']();
+		const said = why(rig, 'wash-1')
+			.map((each) => reasonText(rig, 'wash-1', each))
+			.join(' ');
+		expect(said).toContain('Colour channels decide');
+		expect(said).not.toContain('slots');
+	});
+
+	// symptom: told to fit a terminator in the socket that a broken cable is in
+	it('asks for no terminator where a cable is plugged in', () => {
+		const rig = openRig(mixed);
+		rig.send({ type: 'cable.become', cable: 'c2', change: { minus: 'open', plus: 'open' } });
+		const said = why(rig, 'wash-1').flatMap((each) =>
+			each.id === 'line.no-terminator-yet' ? reasonText(rig, 'wash-1', each) : [],
+		);
+		expect(said.join()).toMatch(
+			/^The line gets to no terminator by cable 2, which is in wash 1, house left, data out\. .*Look at that cable all the same\.$/i,
+		);
+	});
+
 	it('counts what lies past the end of the universe', () => {
 		expect(says('address.past-end')).toBe(
 			'Its channels run on to 520, and a universe ends at 512: 8 of them don’t exist, and read as 0.',

@@ -45,6 +45,22 @@ describe('a goal that follows from the rig', () => {
 		return taskFrom(found, 7);
 	};
 
+	// symptom: 'the light is out', said beside four bars that shone
+	it('finds the light out at load-out where its words say so', () => {
+		const { says, task } = lessonOf('cool-coil-charge-log');
+		expect(says).toContain('the light is out');
+		const rig = openRig(task.sheet);
+		rig.wait(1);
+		for (const { id } of task.sheet.fixtures) expect(rig.look(id).light.whole.brightness, id).toBe(0);
+	});
+
+	// symptom: 'look at the wall, name your suspects', with nothing said of what the desk asks for
+	it('says what the desk asks of each before a wall is read', () => {
+		const { says, task } = lessonOf('ten-cases');
+		for (const { name } of task.sheet.fixtures)
+			expect(says).toMatch(new RegExp(`It asks for this: [^.]*${name}: (?!dark)\\w`));
+	});
+
 	it('of a patched fixture is the mode and the address of the desk’s patch, for every fixture', () => {
 		const { task } = lessonOf('patch-sheet-and-plot');
 		for (const { fixture, mode, address } of task.sheet.desk?.patch ?? []) {
