@@ -5,7 +5,7 @@ import { counted } from '../locale/index.ts';
 export const treePage = {
 	title: 'Fault tree to print: Prep Bay',
 	description:
-		'A fault tree for a rig and a complaint, worked out from the rig, on one page for the lid of the flight case.',
+		'A fault tree for a rig and a complaint, worked out from the rig, on both sides of a sheet for the lid of the flight case.',
 	heading: 'A tree for the lid',
 	lead: 'What to check, in what order, and what each thing seen leads to: worked out for one rig and one complaint, to print and keep where there’s no phone.',
 	needsScript: 'The tree is worked out in the page and needs JavaScript, which is turned off here.',
