@@ -42,7 +42,9 @@ async function sheetsOf(tab: Page): Promise<number> {
 	return pdf.toString('latin1').match(/\/Type\s*\/Page\b/g)?.length ?? 0;
 }
 
-test('a tree is worked out, stands in the address, and prints on one A4 page with no frame', async ({ page: tab }) => {
+test('a tree is worked out, stands in the address, and prints on two A4 sheets at most, in 10 pt, with no frame', async ({
+	page: tab,
+}) => {
 	await tab.setViewportSize({ width: 390, height: 844 });
 	await tab.goto('/finder/tree/');
 	await work(tab);
@@ -66,7 +68,7 @@ test('a tree is worked out, stands in the address, and prints on one A4 page wit
 			.first()
 			.evaluate((it) => getComputedStyle(it).color),
 	).toBe('rgb(0, 0, 0)');
-	expect(await sheetsOf(tab)).toBe(1);
+	expect(await sheetsOf(tab)).toBeLessThanOrEqual(2);
 });
 
 test('a link that fits nothing gets a sentence, and the chooser stays', async ({ page: tab }) => {

@@ -1,2 +1,2 @@
 /** Words of the printed fault tree: how one is chosen, and what stands on its page. What is checked and mended has its words elsewhere. */
-export { casefileWords, treePage } from './words.ts';
+export { casefileWords, cautionShort, treePage } from './words.ts';

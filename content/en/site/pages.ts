@@ -47,7 +47,11 @@ export const teachPage = {
 			why: 'An hour, a day or two days of lessons: what each takes and what to bring.',
 		},
 		{ href: '/bench/', name: 'A bench to send', why: 'Set a bench up, break it, and share it as a link.' },
-		{ href: '/finder/tree/', name: 'Fault tree', why: 'A whole fault tree for one complaint, on one sheet of paper.' },
+		{
+			href: '/finder/tree/',
+			name: 'Fault tree',
+			why: 'A whole fault tree for one complaint, on one sheet of paper, both sides.',
+		},
 	],
 } as const;
 

@@ -115,6 +115,7 @@ export function Casefile(): JSX.Element {
 				fixtures={fixtures}
 				complaints={complaints}
 				busy={doing !== null}
+				made={tree !== null}
 				onRig={(rig) => void open({ rig, fixture: '', complaint: choice.complaint }, false)}
 				onFixture={(fixture) => void open({ ...choice, fixture }, false)}
 				onComplaint={(complaint) => {

@@ -11,6 +11,8 @@ interface Props {
 	/** Null while they are not known. */
 	complaints: readonly NamedView[] | null;
 	busy: boolean;
+	/** A tree stands under it: what comes next is to print that one. */
+	made: boolean;
 	onRig: (rig: string) => void;
 	onFixture: (fixture: string) => void;
 	onComplaint: (complaint: string) => void;
@@ -19,7 +21,7 @@ interface Props {
 
 /** Rig, fixture, complaint, and the button that has the tree worked out. */
 export function Chooser(props: Props): JSX.Element {
-	const { rigs, choice, fixtures, complaints, busy, onRig, onFixture, onComplaint, onWork } = props;
+	const { rigs, choice, fixtures, complaints, busy, made, onRig, onFixture, onComplaint, onWork } = props;
 	return (
 		<form
 			class="casefile-choose"
@@ -43,7 +45,7 @@ export function Chooser(props: Props): JSX.Element {
 				value={choice.complaint}
 				onChoose={onComplaint}
 			/>
-			<Button look="main" type="submit" disabled={busy || choice.complaint === ''}>
+			<Button look={made ? 'plain' : 'main'} type="submit" disabled={busy || choice.complaint === ''}>
 				{casefileWords.work}
 			</Button>
 		</form>

@@ -1,17 +1,13 @@
 import type { JSX } from 'preact';
 import { type CautionId, cautions, siteFirst } from '#words/cautions/index.ts';
-import { casefileWords } from '#words/fault-tree/index.ts';
+import { casefileWords, cautionShort } from '#words/fault-tree/index.ts';
 import { sortWords } from '#words/finder/index.ts';
 import { Title } from '../../ui/index.ts';
 import { shareText, timeText } from '../finder/index.ts';
 import { type EndNode, MOST_SAID, type TreeCheck, type TreeNode, type TreeView } from './view.ts';
 
-/** What marks a caution beside a check, by the caution. */
-type Marks = ReadonlyMap<CautionId, string>;
-
 /** The tree as it goes on paper. */
 export function Sheet({ tree }: { tree: TreeView }): JSX.Element {
-	const marks: Marks = new Map(tree.cautions.map((id, i) => [id, String.fromCharCode(65 + i)]));
 	return (
 		<article class="tree" data-ends={tree.ends}>
 			<header class="tree-head">
@@ -19,27 +15,29 @@ export function Sheet({ tree }: { tree: TreeView }): JSX.Element {
 				<p class="tree-basis">
 					{casefileWords.basis(tree.rig, tree.complaint, tree.suspects, Math.round(tree.expected))}
 				</p>
-				<p>{casefileWords.how}</p>
+				<p>
+					{casefileWords.how} <span class="no-print">{casefileWords.shares}</span>
+				</p>
 			</header>
 			<div class="tree-body">
-				<Node node={tree.root} marks={marks} />
+				<Node node={tree.root} />
 			</div>
-			<CautionNotes marks={marks} />
+			<CautionNotes ids={tree.cautions} />
 		</article>
 	);
 }
 
 /** Short, so that they fit the paper; whole on their page. */
-function CautionNotes({ marks }: { marks: Marks }): JSX.Element | null {
-	if (marks.size === 0) return null;
+function CautionNotes({ ids }: { ids: readonly CautionId[] }): JSX.Element | null {
+	if (ids.length === 0) return null;
 	return (
 		<footer class="tree-cautions">
 			<h3>{casefileWords.cautions}</h3>
 			<ul>
-				{[...marks].map(([id, letter]) => (
+				{ids.map((id) => (
 					<li key={id}>
 						<strong>
-							{letter}. {cautions[id].title}.
+							{cautionShort[id]}: {cautions[id].title}.
 						</strong>{' '}
 						{cautions[id].harm} {cautions[id].care[0]}
 					</li>
@@ -55,11 +53,11 @@ function CautionNotes({ marks }: { marks: Marks }): JSX.Element | null {
 	);
 }
 
-function Node({ node, marks }: { node: TreeNode; marks: Marks }): JSX.Element {
-	return node.kind === 'check' ? <Check node={node} marks={marks} /> : <End node={node} marks={marks} />;
+function Node({ node }: { node: TreeNode }): JSX.Element {
+	return node.kind === 'check' ? <Check node={node} /> : <End node={node} />;
 }
 
-function Check({ node, marks }: { node: TreeCheck; marks: Marks }): JSX.Element {
+function Check({ node }: { node: TreeCheck }): JSX.Element {
 	return (
 		<div class="tree-check">
 			<p class="tree-do">
@@ -67,13 +65,13 @@ function Check({ node, marks }: { node: TreeCheck; marks: Marks }): JSX.Element 
 					{sortWords[node.sort]}: {node.title}
 				</strong>{' '}
 				<span class="tree-time">{timeText(node.seconds)}</span>
-				<Marked ids={node.cautions} marks={marks} />
+				<Marked ids={node.cautions} />
 			</p>
 			<ul class="tree-branches">
 				{node.branches.map(({ seen, share, node: next }) => (
 					<li key={seen}>
 						<span class="tree-seen">{seen}</span> <span class="tree-share">{shareText(share)}</span>
-						<Node node={next} marks={marks} />
+						<Node node={next} />
 					</li>
 				))}
 			</ul>
@@ -81,7 +79,7 @@ function Check({ node, marks }: { node: TreeCheck; marks: Marks }): JSX.Element 
 	);
 }
 
-function End({ node: { causes, repairs }, marks }: { node: EndNode; marks: Marks }): JSX.Element {
+function End({ node: { causes, repairs } }: { node: EndNode }): JSX.Element {
 	return (
 		<div class="tree-end">
 			<p class="tree-causes">
@@ -95,7 +93,7 @@ function End({ node: { causes, repairs }, marks }: { node: EndNode; marks: Marks
 				{repairs.slice(0, MOST_SAID).map(({ title, seconds, cautions: ids }) => (
 					<li key={title}>
 						{title} <span class="tree-time">{timeText(seconds)}</span>
-						<Marked ids={ids} marks={marks} />
+						<Marked ids={ids} />
 					</li>
 				))}
 			</ol>
@@ -104,8 +102,7 @@ function End({ node: { causes, repairs }, marks }: { node: EndNode; marks: Marks
 	);
 }
 
-function Marked({ ids, marks }: { ids: readonly CautionId[]; marks: Marks }): JSX.Element | null {
+function Marked({ ids }: { ids: readonly CautionId[] }): JSX.Element | null {
 	if (ids.length === 0) return null;
-	const letters = [...new Set(ids)].map((id) => marks.get(id) ?? '').join(' ');
-	return <em class="tree-mark"> {casefileWords.cautionMark(letters)}</em>;
+	return <em class="tree-mark"> {casefileWords.cautionMark([...new Set(ids)].map((id) => cautionShort[id]))}</em>;
 }

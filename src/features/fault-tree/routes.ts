@@ -83,7 +83,7 @@ async function sheetOf({ rig, kept }: Pick<TreeOf, 'rig'> & OfRig): Promise<RigS
 	return loadRig(rig as RigId);
 }
 
-/** Ends that an A4 page holds in small type and two columns, with the checks that lead to them. Tried out, no source. */
+/** Ends that two sheets hold in 10 pt and two columns, with the checks that lead to them. Tried out, no source. */
 export const MOST_ENDS = 40;
 
 /** Share below which a branch is kept together whatever the room. */

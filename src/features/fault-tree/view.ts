@@ -64,12 +64,12 @@ export interface TreeView {
 /** Causes and repairs said at one end before the rest is only counted: paper is short. */
 export const MOST_SAID = 3;
 
-/** Characters that a line of a column holds on A4, and of those that each level takes; tried out on paper, no source. */
-const WIDE = 72;
-const LEVEL = 1.6;
+/** Characters that a line of a column holds on A4 in 10 pt, and of those that each level takes; tried out on paper, no source. */
+const WIDE = 50;
+const LEVEL = 1.1;
 
-/** Lines that both columns hold together, cautions under them not counted. Tried out on paper, no source. */
-export const PAGE_LINES = 172;
+/** Lines that two columns of two sheets hold together, cautions counted, on the shorter paper. Tried out on paper, no source. */
+export const PAGE_LINES = 232;
 
 /** Lines that a tree takes on paper, in the columns' lines: a line right across counts as two. */
 export const linesOf = ({ root, cautions: ids }: TreeView): number =>
@@ -77,7 +77,7 @@ export const linesOf = ({ root, cautions: ids }: TreeView): number =>
 
 const noteOf = (id: TreeView['cautions'][number]): string => {
 	const { title, harm, care } = cautions[id];
-	return `A. ${title}. ${harm} ${care[0]}`;
+	return `overhead: ${title}. ${harm} ${care[0]}`;
 };
 
 const across = (text: string): number => Math.ceil(text.length / (2 * WIDE));
