@@ -403,11 +403,11 @@ describe('a panel of which not all is answered', () => {
 		expect(acts('flat')).toBe(true);
 	});
 
-	it('is told from one that is known, and from a stand-in', () => {
+	it('is told from an invented one, and from a stand-in', () => {
 		for (const way of PANEL_WAYS) {
 			const own = ownOf(way, {});
 			if (!isStandIn(own.panel)) expect([way, panelFrom(own)]).toEqual([way, 'crew']);
 		}
-		for (const profile of keyed) expect(panelFrom(profile)).toBe('known');
+		for (const profile of keyed) expect(panelFrom(profile)).toBe('invented');
 	});
 });
