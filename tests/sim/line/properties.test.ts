@@ -194,7 +194,10 @@ describe('on a chain', () => {
 					...chain(Math.max(1, k - 1), { cables: () => ({ length: 14 }) }),
 					terminators: [],
 				});
-				for (const one of near) expect(one).toEqual(pulled.get(one.fixture));
+				// but that a cable is plugged in where the line ends
+				const unplugged = (value: unknown): unknown =>
+					JSON.parse(JSON.stringify(value).replaceAll(`"plugged":["c${k}"]`, '"plugged":[]'));
+				for (const one of near) expect(unplugged(one)).toEqual(unplugged(pulled.get(one.fixture)));
 			}),
 			{ numRuns: runs(200) },
 		);
