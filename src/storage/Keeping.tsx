@@ -53,9 +53,11 @@ export function Keeping({ words, text, onExported, onImport, onClear, said }: Pr
 				</Button>
 			</div>
 			<p aria-hidden="true">{said}</p>
-			<p class="field-error" role="alert">
-				{unread}
-			</p>
+			{unread !== '' && (
+				<p class="field-error" role="alert">
+					{unread}
+				</p>
+			)}
 			{asks && (
 				<Dialog open onClose={() => ask(false)} title={words.clearTitle} closeWords={words.keep}>
 					<p>{words.clearWords}</p>
