@@ -405,7 +405,8 @@ test('a drill at work, the bench with it, keeps to its weight', async ({ page: t
 	// 127.0 with the machine library as it is published, 130.8 with what cautions had left unsaid, 132.9 with hints in three steps, 140.5 with
 	// laws of panels and the drills on them, 141.9 with what a panel never seen takes before there is
 	// one, 143.6 with a bench in one screen, 147.2 with panels as their crews wrote them down and the faults of boxes,
-	// 151.1 with what a rig is made of in a file of its own, cables that say what they carry, and practice on tonight's rig
+	// 151.1 with what a rig is made of in a file of its own, cables that say what they carry, and practice on tonight's rig,
+	// 151.9 with open ends that name the cable in them
 	expect(all).toBeLessThanOrEqual(152);
 	expect(await display(tab)).not.toBe('');
 });
