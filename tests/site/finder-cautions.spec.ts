@@ -1,5 +1,5 @@
 import { expect, type Page, test } from '@playwright/test';
-import { allowWords } from '../../content/en/finder/frame.ts';
+import { allowWords } from '#words/finder/index.ts';
 import { KEPT } from '../../src/storage/index.ts';
 import { answer, begin, type Hidden, readingOf } from '../src/features/finder/hidden.ts';
 

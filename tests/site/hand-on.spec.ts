@@ -1,5 +1,5 @@
 import { expect, type Page, test } from '@playwright/test';
-import { handOnWords } from '../../content/en/finder/hand-on.ts';
+import { handOnWords } from '#words/finder/index.ts';
 import { walkLink } from '../../src/features/finder/handOn.ts';
 import { ALLOWS_ALL, freshWalk } from '../../src/features/finder/walk.ts';
 import { begin } from '../src/features/finder/hidden.ts';
