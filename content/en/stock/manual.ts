@@ -15,6 +15,9 @@ export const manualWords = {
 	closeAnyway: 'Close it and lose the changes',
 	stay: 'Stay here',
 	goBack: (page: number) => `Back to your text from page ${locale.number(page)}`,
+	/** One of several parts of a page. @param first its first line; empty where it has none */
+	goBackPart: (page: number, part: number, first: string) =>
+		`Back to your text from page ${locale.number(page)}, part ${locale.number(part)}${first === '' ? '' : `: ${first}`}`,
 	coming: 'Getting the part that opens manuals…',
 	failed:
 		'The part that opens manuals isn’t on this device yet, and it didn’t come. Find a network once, then it works with none. Or type the chart, or paste it.',
