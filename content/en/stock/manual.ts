@@ -49,6 +49,8 @@ export const manualWords = {
 	doubts: 'Check these against the page',
 	unchecked: (places: number) =>
 		`${counted(places, 'place wasn’t', 'places weren’t')} checked. A value in the wrong row may strobe.`,
+	/** Where a chart is shown or printed. */
+	uncheckedShown: 'Each is marked [?]. Hold it against the manual, then take the mark out in your stock.',
 	uncheckedMarked: 'Each is marked [?] in your chart. Take the mark out once it’s checked.',
 	use: 'Add it to the chart',
 	mark: 'Mark again',
