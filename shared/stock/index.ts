@@ -19,6 +19,7 @@ export {
 } from './entry.ts';
 export type { Figure, FigureCode, FigureFacts } from './figures.ts';
 export { type FileFixture, fileFixture } from './file.ts';
+export { NO_OPEN_ROWS, type OpenRows, openRows } from './open-rows.ts';
 export {
 	type PageDoubt,
 	type PageDoubtCode,
@@ -51,4 +52,4 @@ export { readChart } from './read.ts';
 export { linesOf, type TextLine } from './rows.ts';
 export type { ChartBand, ChartMode, ChartSlot, Mark, MarkCode, MarkFacts, Place, ReadChart } from './types.ts';
 export { MOST_CHARACTERS, NOTES } from './types.ts';
-export { withUnchecked } from './unchecked.ts';
+export { UNCHECKED, withUnchecked } from './unchecked.ts';

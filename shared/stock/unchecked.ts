@@ -3,7 +3,7 @@ import { linesOf } from './rows.ts';
 import type { Place } from './types.ts';
 
 /** At the end of a line of a chart: it is still to be held against the manual's page. It stands in the text, so it is kept and sent along. */
-const UNCHECKED = '[?]';
+export const UNCHECKED = '[?]';
 const AT_END = /\[\?\](?=[ \t]*$)/;
 
 /** A text with each line that has an open doubt marked for a person to check. @param doubts of this text, as it stands */

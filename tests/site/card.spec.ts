@@ -1,6 +1,6 @@
 import { expect, type Page, test } from '@playwright/test';
 import { cautions } from '#words/cautions/index.ts';
-import { cardWords as words } from '#words/stock/index.ts';
+import { manualWords, cardWords as words } from '#words/stock/index.ts';
 import { expectNothingWrong } from './axe.ts';
 
 test.use({ serviceWorkers: 'block' });
@@ -28,6 +28,7 @@ const STOCK = JSON.stringify({
 			`Long mode\n1 Dimmer\n2 Strobe\n 0-9 open\n 10-255 strobe, slow to fast\n3 Red\n4 UV\n5 Macros\n${BANDS}\n 240-255 ${'verylongword'.repeat(3)}`,
 			'Lid wash',
 		),
+		'own-c': entry('own-c', '1 Dimmer\n2 Strobe\n 0-9 open\n 10-255 strobe, slow to fast [?]\n3 Red', 'Half checked'),
 		'own-b': entry('own-b', '1 Red 9-0 off', 'Unready'),
 	},
 });
@@ -67,6 +68,17 @@ test('a card has all that its fixture has: cautions, figures, modes, every band,
 	await tab.getByRole('button', { name: words.makeOne('Unready') }).click();
 	await expect(tab.getByRole('alert')).toContainText('Unready isn’t ready');
 	await expect(tab.getByRole('button', { name: words.print, exact: true })).toBeDisabled();
+});
+
+test('what nobody held against the manual is marked on a card, and it says so', async ({ page: tab }) => {
+	await open(tab);
+	await expect(tab.locator('.stock-card')).not.toContainText('[?]');
+	await tab.getByRole('button', { name: words.back }).click();
+	await tab.getByRole('button', { name: words.makeOne('Half checked') }).click();
+	await expect(tab.locator('.stock-card')).toContainText(manualWords.unchecked(1));
+	await expect(tab.locator('.stock-card tr').filter({ hasText: '[?]' })).toHaveText([/10–255.*slow to fast.*\[\?\]/s]);
+	await expectNothingWrong(tab);
+	expect(await cutOff(tab)).toEqual([]);
 });
 
 test('on paper it is black on white, its own size, and nothing of it is cut', async ({ page: tab }) => {

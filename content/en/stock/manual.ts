@@ -15,6 +15,9 @@ export const manualWords = {
 	closeAnyway: 'Close it and lose the changes',
 	stay: 'Stay here',
 	goBack: (page: number) => `Back to your text from page ${locale.number(page)}`,
+	/** One of several parts of a page. @param first its first line; empty where it has none */
+	goBackPart: (page: number, part: number, first: string) =>
+		`Back to your text from page ${locale.number(page)}, part ${locale.number(part)}${first === '' ? '' : `: ${first}`}`,
 	coming: 'Getting the part that opens manuals…',
 	failed:
 		'The part that opens manuals isn’t on this device yet, and it didn’t come. Find a network once, then it works with none. Or type the chart, or paste it.',
@@ -46,6 +49,8 @@ export const manualWords = {
 	doubts: 'Check these against the page',
 	unchecked: (places: number) =>
 		`${counted(places, 'place wasn’t', 'places weren’t')} checked. A value in the wrong row may strobe.`,
+	/** Where a chart is shown or printed. */
+	uncheckedShown: 'Each is marked [?]. Hold it against the manual, then take the mark out in your stock.',
 	uncheckedMarked: 'Each is marked [?] in your chart. Take the mark out once it’s checked.',
 	use: 'Add it to the chart',
 	mark: 'Mark again',

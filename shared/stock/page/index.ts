@@ -4,7 +4,6 @@
  * can be read in two ways, the place is marked.
  */
 
-import { linesOf } from '../rows.ts';
 import { besideAt, blocksOf, side } from './columns.ts';
 import { gridOf } from './grid.ts';
 import { joinRanges, level } from './level.ts';
@@ -12,6 +11,7 @@ import { pageLines } from './lines.ts';
 import type { Doubt, Line, PageDoubt, PageText, TextItem } from './types.ts';
 import { joinNames, joinWraps } from './wraps.ts';
 
+export { stillOpen } from './open.ts';
 export type { PageDoubt, PageDoubtCode, PageDoubtFacts, PageText, TextItem } from './types.ts';
 
 /** A line of what is read, with what of it is in doubt. */
@@ -80,27 +80,3 @@ function asWords(lines: readonly Line[], h: number): Written[] {
 }
 
 const tidy = (text: string): string => text.replaceAll('\u00AD', '').trimEnd();
-
-/**
- * The doubts that are still open in a text that a person has gone on with, each at the line where its own stands by now: one whose
- * line was changed is settled, one whose line only moved is not.
- */
-export function stillOpen({ text, doubts }: PageText, now: string): readonly PageDoubt[] {
-	const [before, after] = [text, now].map((each) => linesOf(each).map((line) => line.text)) as [string[], string[]];
-	const least = Math.min(before.length, after.length);
-	let head = 0;
-	while (head < least && before[head] === after[head]) head++;
-	let tail = 0;
-	while (tail < least - head && before.at(-1 - tail) === after.at(-1 - tail)) tail++;
-	const middle = after.slice(head, after.length - tail);
-	const lineNow = (line: number): number => {
-		if (line <= head) return line;
-		if (line > before.length - tail) return line + after.length - before.length;
-		const found = middle.indexOf(before[line - 1] ?? '');
-		return found < 0 ? 0 : head + found + 1;
-	};
-	return doubts.flatMap((doubt) => {
-		const line = lineNow(doubt.place.line);
-		return line === 0 ? [] : [{ ...doubt, place: { ...doubt.place, line } }];
-	});
-}

@@ -3,6 +3,7 @@ import { useEffect, useState } from 'preact/hooks';
 import { ownReference as words } from '#words/reference/index.ts';
 import { ownWords } from '#words/stock/index.ts';
 import type { Profile } from '../../../shared/profile/index.ts';
+import type { OpenRows } from '../../../shared/stock/index.ts';
 import { Button, fetchedWith } from '../../ui/index.ts';
 import { type OwnFixture, useOwnFixtures } from '../stock/index.ts';
 
@@ -11,7 +12,9 @@ const Fetched = fetchedWith(words.fetching, 'coming');
 /** The crew's own fixtures to pick from, and the tables of the one that is picked. */
 export function OwnReference(): JSX.Element {
 	const own = useOwnFixtures();
-	const [picked, pick] = useState<{ readonly id: string; readonly profile: Profile } | null>(null);
+	const [picked, pick] = useState<{ readonly id: string; readonly profile: Profile; readonly open: OpenRows } | null>(
+		null,
+	);
 	const [wrong, tell] = useState<string | null>(null);
 	const show = async (fixture: OwnFixture) => {
 		tell(null);
@@ -19,7 +22,7 @@ export function OwnReference(): JSX.Element {
 		if ('wrong' in found) {
 			pick(null);
 			tell(found.wrong);
-		} else pick({ id: fixture.id, profile: found.profile });
+		} else pick({ id: fixture.id, profile: found.profile, open: await fixture.openRows() });
 	};
 	// with one alone there is nothing to pick
 	useEffect(() => {
@@ -51,7 +54,11 @@ export function OwnReference(): JSX.Element {
 				</p>
 			)}
 			{picked && (
-				<Fetched key={picked.profile.id} load={() => import('./OwnTables.tsx')} props={{ profile: picked.profile }} />
+				<Fetched
+					key={picked.profile.id}
+					load={() => import('./OwnTables.tsx')}
+					props={{ profile: picked.profile, open: picked.open }}
+				/>
 			)}
 		</>
 	);

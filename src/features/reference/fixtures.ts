@@ -13,15 +13,19 @@ import {
 	type Slot,
 	settingsOn,
 } from '../../../shared/profile/index.ts';
+import { NO_OPEN_ROWS, type OpenRows, UNCHECKED } from '../../../shared/stock/index.ts';
 import { fill, modeCalled, partCalled } from '../../wording/index.ts';
 import { switchNote, switchTables, wayNote, wayTable } from './panel.ts';
 import type { ReferenceSection, ReferenceTable } from './types.ts';
 
 /** One section a bundled fixture: what it is, its figures, its panel, its modes. */
-export const fixtureSections = (): ReferenceSection[] => BUNDLED.map(profileSection);
+export const fixtureSections = (): ReferenceSection[] => BUNDLED.map((profile) => profileSection(profile));
 
-/** The same of any fixture; one that is not bundled has no words of its own, and no cautions. */
-export function profileSection(profile: Profile): ReferenceSection {
+/**
+ * The same of any fixture; one that is not bundled has no words of its own, and no cautions.
+ * @param open the rows of its charts that nobody has held against the manual: each is marked
+ */
+export function profileSection(profile: Profile, open: OpenRows = NO_OPEN_ROWS): ReferenceSection {
 	const { id, name, panel, modes } = profile;
 	const words = fixtures[id];
 	return {
@@ -31,7 +35,7 @@ export function profileSection(profile: Profile): ReferenceSection {
 		tables: [
 			factTable(profile),
 			...(panel.kind === 'dip' ? switchTables(profile, panel) : [wayTable(profile, panel)]),
-			...modes.map((mode) => chartTable(profile, mode)),
+			...modes.map((mode, i) => chartTable(profile, mode, i, open)),
 		],
 		cautions: words?.cautions ?? [],
 	};
@@ -98,29 +102,36 @@ function factTable(profile: Profile): ReferenceTable {
 const { chart: chartWords } = fixtureWords;
 
 /** Every slot and band of a mode. What to type for a band has a column only where there are bands. */
-function chartTable(profile: Profile, mode: Mode): ReferenceTable {
+function chartTable(profile: Profile, mode: Mode, index: number, open: OpenRows): ReferenceTable {
 	const columns = mode.slots.some(({ drives }) => drives.kind === 'bands')
 		? chartWords.head.length
 		: chartWords.head.length - 1;
+	const caption = fill(chartWords.caption, { name: profile.name, mode: modeCalled(mode.name), n: footprintOf(mode) });
 	return {
-		caption: fill(chartWords.caption, { name: profile.name, mode: modeCalled(mode.name), n: footprintOf(mode) }),
+		caption: open.heading(index) ? `${caption} ${UNCHECKED}` : caption,
 		head: chartWords.head.slice(0, columns),
 		rows: [...mode.slots]
 			.sort((a, b) => a.at - b.at)
-			.flatMap(rowsOf)
+			.flatMap((slot) => rowsOf(slot, (values, isFirst) => open.row(index, slot.at, values, isFirst)))
 			.map((row) => row.slice(0, columns)),
 	};
 }
 
-function rowsOf(slot: Slot): string[][] {
+/** @param isOpen whether nobody has held a row against the manual yet */
+function rowsOf(slot: Slot, isOpen: (values: Band | null, isFirst: boolean) => boolean): string[][] {
+	const marked = (text: string, values: Band | null, isFirst: boolean): string =>
+		isOpen(values, isFirst) ? `${text} ${UNCHECKED}` : text;
 	const at = slot.fine === undefined ? `${slot.at}` : fill(chartWords.fine, { coarse: slot.at, fine: slot.fine });
 	const { drives } = slot;
-	if (drives.kind !== 'bands') return [[at, partCalled(slot.name), chartWords.all, chartWords.drives[drives.kind], '']];
-	return drives.bands.map((band) => [
+	if (drives.kind !== 'bands') {
+		const does = marked(chartWords.drives[drives.kind], null, true);
+		return [[at, partCalled(slot.name), chartWords.all, does, '']];
+	}
+	return drives.bands.map((band, i) => [
 		at,
 		partCalled(slot.name),
 		fill(chartWords.band, { from: `${band.from}`, to: band.to }),
-		doesText(band),
+		marked(doesText(band), band, i === 0),
 		formatLevel(middleOf(band)),
 	]);
 }

@@ -1,18 +1,20 @@
 import type { JSX } from 'preact';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { cautions, siteFirst } from '#words/cautions/index.ts';
-import { figureWords, cardWords as words } from '#words/stock/index.ts';
+import { figureWords, manualWords, cardWords as words } from '#words/stock/index.ts';
 import { footprintOf, isStandIn, type KeyedPanel, type Profile, panelFrom } from '../../../shared/profile/index.ts';
 import {
 	type Figure,
 	type FigureCode,
+	type OpenRows,
 	type PrintedMode,
 	printedModes,
 	type StockEntry,
+	UNCHECKED,
 } from '../../../shared/stock/index.ts';
 import { Button, Notice } from '../../ui/index.ts';
 import { switchNote, switchTables, wayNote, wayTable } from '../reference/index.ts';
-import { fixtureOf } from './maker.ts';
+import { fixtureOf, openRowsOf } from './maker.ts';
 import { cardCautions, cautionsOf, NO_NOTES } from './notes.ts';
 import { nameOf, ownFixture } from './own.ts';
 
@@ -85,6 +87,7 @@ interface PaperProps {
 
 function Paper({ entry, profile, figures, size }: PaperProps): JSX.Element {
 	const { panel } = profile;
+	const open = useMemo(() => openRowsOf(entry), [entry]);
 	const isFeedAssumed = figures.some(({ code, is }) => code === 'feed' && is === 'assumed');
 	const ofLight = cautionsOf(profile, entry.kind === 'file' ? entry : NO_NOTES);
 	return (
@@ -93,6 +96,11 @@ function Paper({ entry, profile, figures, size }: PaperProps): JSX.Element {
 			<p>
 				{entry.kind === 'file' ? words.fromFile : words.fromChart} {words.check}
 			</p>
+			{open.lines > 0 && (
+				<p>
+					<strong>{manualWords.unchecked(open.lines)}</strong> {manualWords.uncheckedShown}
+				</p>
+			)}
 			{cardCautions(profile, isFeedAssumed, ofLight).map((id) => (
 				<p key={id}>
 					<strong>{cautions[id].title}.</strong> {cautions[id].care[0]}
@@ -122,7 +130,7 @@ function Paper({ entry, profile, figures, size }: PaperProps): JSX.Element {
 				</tbody>
 			</table>
 			{printedModes(profile).map((mode, i) => (
-				<Chart key={i} mode={mode} />
+				<Chart key={i} mode={mode} index={i} open={open} />
 			))}
 			{isStandIn(panel) && <p>{words.realHint}</p>}
 			{isStandIn(panel) && (
@@ -164,10 +172,19 @@ const figureText = ({ code, facts, is }: Figure): string => {
 	return is === 'assumed' ? words.assumed(said) : said;
 };
 
-function Chart({ mode: { name, slots } }: { mode: PrintedMode }): JSX.Element {
+interface ChartProps {
+	mode: PrintedMode;
+	/** Of the mode, from 0. */
+	index: number;
+	open: OpenRows;
+}
+
+function Chart({ mode: { name, slots }, index, open }: ChartProps): JSX.Element {
 	return (
 		<table>
-			<caption>{words.chart(name)}</caption>
+			<caption>
+				{words.chart(name)} {open.heading(index) && UNCHECKED}
+			</caption>
 			<thead>
 				<tr>
 					<th scope="col">{words.chartHead.channel}</th>
@@ -184,7 +201,8 @@ function Chart({ mode: { name, slots } }: { mode: PrintedMode }): JSX.Element {
 							<th scope="row">{at}</th>
 							<td>{band ? (band.from === band.to ? band.from : `${band.from}–${band.to}`) : words.whole}</td>
 							<td>
-								{i === 0 && <b>{slot.name}</b>} {band?.words}
+								{i === 0 && <b>{slot.name}</b>} {band?.words}{' '}
+								{open.row(index, slot.at, band, i === 0) && <b>{UNCHECKED}</b>}
 							</td>
 						</tr>
 					));

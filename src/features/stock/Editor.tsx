@@ -37,7 +37,9 @@ export default function Editor({ entry: begun, storage, onDone }: Props): JSX.El
 	const fixture = useMemo(() => chartFixture(entry), [entry]);
 	const { chart, profile, figures } = fixture;
 	const box = useRef<HTMLTextAreaElement>(null);
-	const [said, say] = useState('');
+	/** Counted, so that the same is read out again. */
+	const [{ said, turn }, setSaid] = useState({ said: '', turn: 0 });
+	const say = (text: string) => setSaid((before) => ({ said: text, turn: before.turn + 1 }));
 	const [heard, tellOf] = useState('');
 	const [wrong, tell] = useState<string | null>(null);
 	/** A manual's file, as long as its pages are shown in place of the chart. */
@@ -71,7 +73,7 @@ export default function Editor({ entry: begun, storage, onDone }: Props): JSX.El
 			<div class="stock stock-editor">
 				<CloseManual isEdited={isEdited} onClose={closeManual} />
 				<p aria-hidden="true">{said}</p>
-				<Live text={said} />
+				<Live text={said} turn={turn} />
 				<Manual
 					file={manual}
 					used={entry.chart.length}
@@ -111,7 +113,7 @@ export default function Editor({ entry: begun, storage, onDone }: Props): JSX.El
 			</div>
 			<Live text={heard} />
 			<p aria-hidden="true">{said}</p>
-			<Live text={said} />
+			<Live text={said} turn={turn} />
 			{profile && <FileCautions entry={NO_NOTES} profile={profile} />}
 			<Label entry={entry} onChange={change} />
 			{profile && <OwnPanelPart entry={entry} fixture={fixture} onChange={change} />}

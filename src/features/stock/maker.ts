@@ -3,6 +3,10 @@ import {
 	blankEntry,
 	type ChartEntry,
 	fileFixture,
+	NO_OPEN_ROWS,
+	type OpenRows,
+	openRows,
+	readChart,
 	type StockEntry,
 	type StockFixture,
 	stockFixture,
@@ -15,6 +19,10 @@ export const fixtureOf = (entry: StockEntry): Pick<StockFixture, 'profile' | 'fi
 
 /** The same, with what was read of the chart. */
 export const chartFixture = (entry: ChartEntry): StockFixture => stockFixture(entry, stockNames);
+
+/** The rows of its charts that nobody has held against the manual yet. */
+export const openRowsOf = (entry: StockEntry): OpenRows =>
+	entry.kind === 'file' ? NO_OPEN_ROWS : openRows(readChart(entry.chart));
 
 /** A new entry. @param now ms since 1970 */
 export const newEntry = (name: string, now: number): ChartEntry => blankEntry(newId(), name, now);

@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import { ownWords as words } from '#words/stock/index.ts';
 import type { Profile } from '../../../shared/profile/index.ts';
-import type { StockEntry } from '../../../shared/stock/index.ts';
+import type { OpenRows, StockEntry } from '../../../shared/stock/index.ts';
 import { DEVICE, followKept } from '../../storage/index.ts';
 import { openStock } from './keep.ts';
 import { inOrder } from './stock.ts';
@@ -15,6 +15,8 @@ export interface OwnFixture {
 	readonly about: string;
 	/** Its profile, made when it is chosen; or a sentence where it cannot be. */
 	profile(): Promise<{ readonly profile: Profile } | { readonly wrong: string }>;
+	/** The rows of its charts that nobody has held against the manual yet: to be asked once it has a profile. */
+	openRows(): Promise<OpenRows>;
 }
 
 /** What an entry is called, with a name for one that has none. */
@@ -34,6 +36,7 @@ export const ownFixture = (entry: StockEntry): OwnFixture => ({
 			return { wrong: words.failed };
 		}
 	},
+	openRows: async () => (await import('./maker.ts')).openRowsOf(entry),
 });
 
 /** The crew's own fixtures, the latest first: the one list behind every place where fixtures are chosen. */

@@ -10,6 +10,7 @@ import { FoundOnPage } from './FoundOnPage.tsx';
 import { itemsIn, textState } from './items.ts';
 import { PagePicture } from './PagePicture.tsx';
 import { PageTurner } from './PageTurner.tsx';
+import { backNames } from './parts.ts';
 import { type ManualPage, ManualTrouble, type Manual as OpenManual, openManual } from './pdf.ts';
 
 interface Props {
@@ -100,7 +101,11 @@ export default function Manual({ file, used, onUse, onEdited }: Props): JSX.Elem
 	const without = (gone: Part) => edited.filter((each) => !isOf(each, gone.number, gone.box));
 	const edit = (now: Part) => {
 		hold(now);
-		keepEdited(now.text === now.read.text ? without(now) : [...without(now), now]);
+		// each in its place: the names of the ways back count them
+		if (now.text === now.read.text) keepEdited(without(now));
+		else if (edited.some((each) => isOf(each, now.number, now.box)))
+			keepEdited(edited.map((each) => (isOf(each, now.number, now.box) ? now : each)));
+		else keepEdited([...edited, now]);
 	};
 	const goBack = (to: Part) => {
 		turn(to.number);
@@ -142,9 +147,9 @@ export default function Manual({ file, used, onUse, onEdited }: Props): JSX.Elem
 			)}
 			{edited.length > 0 && (
 				<div class="stock-ways">
-					{edited.map((each, i) => (
-						<Button key={i} onClick={() => goBack(each)}>
-							{words.goBack(each.number)}
+					{backNames(edited).map((name, i) => (
+						<Button key={i} onClick={() => goBack(edited[i] as Part)}>
+							{name}
 						</Button>
 					))}
 				</div>
