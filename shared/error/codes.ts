@@ -305,13 +305,15 @@ export type ArchiveTrouble =
 				| 'two-descriptions'
 				| 'locked'
 				| 'damaged'
+				/** ZIP64: of 4 GB and more, or of 65,535 files and more. */
+				| 'wide'
 				| 'size-false'
 				| 'sum-false'
 				| 'not-utf-8';
 	  }
 	| { readonly trouble: 'method'; readonly method: number }
 	| { readonly trouble: 'name-outside'; readonly found: string }
-	| { readonly trouble: 'too-large'; readonly what: 'archive' | 'description'; readonly megabytes: number };
+	| { readonly trouble: 'too-large'; readonly what: 'archive' | 'description' | 'list'; readonly megabytes: number };
 
 /** What is wrong with XML from outside. */
 type XmlTrouble =

@@ -10,6 +10,8 @@ export const LOCAL = { signature: 0x04034b50, size: 30 };
 export const ZIP_RECORD = LOCAL.size;
 const STORED = 0;
 const DEFLATED = 8;
+/** What stands where a place or a count is too large for its field: the true one is in a record of ZIP64, which is not read here. */
+const WIDE = { place: 0xffffffff, count: 0xffff };
 /** Bit 0 of an entry's flags: encrypted. */
 const ENCRYPTED = 1;
 
@@ -33,7 +35,7 @@ type PlainTrouble = Exclude<ArchiveTrouble, { readonly trouble: 'method' | 'name
 export const archiveTrouble = (code: ArchiveCode, what: PlainTrouble): InputError =>
 	new InputError(code, '', { trouble: what });
 
-export const tooLarge = (code: ArchiveCode, what: 'archive' | 'description', bytes: number): InputError =>
+export const tooLarge = (code: ArchiveCode, what: 'archive' | 'description' | 'list', bytes: number): InputError =>
 	new InputError(code, '', { trouble: 'too-large', what, megabytes: megabytes(bytes) });
 
 /**
@@ -58,8 +60,10 @@ export function listIn(tail: Uint8Array, at: number, code: ArchiveCode): { count
 	const end = endOf(view);
 	if (end === null) throw archiveTrouble(code, 'no-archive');
 	const from = view.getUint32(end + 16, true);
+	const count = view.getUint16(end + 10, true);
+	if (from === WIDE.place || count === WIDE.count) throw archiveTrouble(code, 'wide');
 	if (from > at + end) throw archiveTrouble(code, 'damaged');
-	return { count: view.getUint16(end + 10, true), from, to: at + end };
+	return { count, from, to: at + end };
 }
 
 /** The files that an archive's list names. @throws as {@link zipEntries} */

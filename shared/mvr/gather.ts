@@ -24,13 +24,13 @@ export interface FileParts {
 
 /**
  * What of an MVR file is read, as an MVR file of its own: its scene, the fixture files that this names, and the list of all the
- * others. A hall's file may be as large as it likes with its models: only what is read counts.
+ * others. A hall's file may be up to 4 GB with its models, in up to 65,534 files (ZIP64 isn't read): only what is read counts.
  * @throws InputError `mvr.archive`, `mvr.xml` or `mvr.scene`
  */
 export async function gatherMvr(file: FileParts): Promise<Uint8Array<ArrayBuffer>> {
 	const from = Math.max(0, file.size - ZIP_END);
 	const found = listIn(await file.read(from, file.size), from, CODE);
-	if (found.to - found.from > LIMITS.archiveBytes) throw tooLarge(CODE, 'archive', LIMITS.archiveBytes);
+	if (found.to - found.from > LIMITS.archiveBytes) throw tooLarge(CODE, 'list', LIMITS.archiveBytes);
 	const list = await file.read(found.from, found.to);
 	const entries = entriesIn(list, found.count, CODE);
 	const scenes = entries.filter(({ name }) => name === SCENE);
@@ -39,6 +39,9 @@ export async function gatherMvr(file: FileParts): Promise<Uint8Array<ArrayBuffer
 	const take = async (entry: ZipEntry): Promise<void> => {
 		if (records.has(entry)) return;
 		const { at, packed } = entry;
+		// the scene comes first, and alone is no matter of fixture files
+		if (packed > LIMITS.gatheredBytes && scenes.includes(entry))
+			throw tooLarge(CODE, 'description', LIMITS.descriptionBytes);
 		read += packed;
 		if (read > LIMITS.gatheredBytes) throw tooLarge(CODE, 'archive', LIMITS.gatheredBytes);
 		const length = recordLength(await file.read(at, at + ZIP_RECORD), CODE) + packed;

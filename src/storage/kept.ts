@@ -31,6 +31,8 @@ export const KEPT = Object.freeze({
 	stock: { key: 'prep-bay.stock', version: 3, bounds: OWN_BOUNDS },
 	/** The walk of the finder, and what the gig allows. The second version may carry a fixture of the crew's own, the third the plan it began from. */
 	walk: { key: 'prep-bay.finder', version: 3, bounds: LINK_BOUNDS },
+	/** That what to ask first of a walk that was handed on is yet to be read: of which walk, by when it began. */
+	handed: { key: 'prep-bay.finder.handed', version: 1, bounds: LINK_BOUNDS },
 	/** The finder's count of verdicts. */
 	verdicts: { key: 'prep-bay.finder.verdicts', version: 1, bounds: LINK_BOUNDS },
 	/** The hidden faults looked for last. */

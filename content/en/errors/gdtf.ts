@@ -43,6 +43,10 @@ export const gdtfErrors = {
 			says: 'A file in this archive has a name that leads outside it: {found}. It was left unread. Don’t trust where it came from.',
 		},
 		{
+			when: { trouble: 'wide' },
+			says: 'This file is packed as ZIP64, which can’t be read here. Unpack it, and zip it again the usual way.',
+		},
+		{
 			when: { what: 'archive' },
 			says: 'This file is over {megabytes} MB, which is more than a fixture needs. It was left unread.',
 		},

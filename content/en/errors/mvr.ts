@@ -43,6 +43,14 @@ export const mvrErrors = {
 			says: 'A file in this archive has a name that leads outside it: {found}. It was left unread. Don’t trust where it came from.',
 		},
 		{
+			when: { trouble: 'wide' },
+			says: 'This file is packed as ZIP64, the kind for 4 GB and more or 65,535 files and more, which can’t be read here. Nothing was read. Save it with fewer models, or in parts.',
+		},
+		{
+			when: { what: 'list' },
+			says: 'The list of files in this archive comes to over {megabytes} MB. So it’s damaged, or it holds far too many files. Nothing was read. Ask for it again, or save it with fewer models.',
+		},
+		{
 			when: { what: 'archive' },
 			says: 'The fixture files that this rig uses come to over {megabytes} MB, which is more than can be read here. Nothing was read. Save the rig in parts, with fewer kinds of fixture in each.',
 		},

@@ -11,7 +11,10 @@ export const handOnWords = {
 		'You have the walk that was handed on. Before you touch anything, ask who sent this what is unplugged, off or down. Take every lead as live. Look at ‘At this gig’ before the first check: is a show running now, and are you alone? If hours have passed, start again. If it began on a planned rig, the ticks are on the phone that sent this. Tell them what you did: clamp, second fixing and supply are looked at and ticked again there.',
 	/** Said where the walk that stands here can't be set aside. */
 	noRoom:
-		'The walk that was handed on hasn’t come in: this device has no room to set your own aside, and yours still stands. Make room on the page ‘Kept on this device’, or start again here, then open the link once more.',
+		'The walk that was handed on hasn’t come in: this device has no room to set your own aside, and yours still stands. First write down what you’ve unplugged, switched off or brought down. Then make room on the page ‘Kept on this device’, or start again here, and try the link again.',
+	again: 'Try the link again',
+	/** Said once the walk that stood in its way was given up. */
+	waits: 'The walk that was handed on can come in now.',
 	/** Said where no link can be made. */
 	noLink: 'This browser can’t make the link. Print or copy the walk so far and hand that on.',
 	/** Said where the link would be longer than the finder reads. */

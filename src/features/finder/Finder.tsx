@@ -1,14 +1,16 @@
 import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { checkWords, finderWords, verdictWords } from '#words/finder/index.ts';
+import { checkWords, finderWords, handOnWords, verdictWords } from '#words/finder/index.ts';
 import { openEngine } from '../../engine/index.ts';
 import { DEVICE } from '../../storage/index.ts';
 import { Button, Live, Notice } from '../../ui/index.ts';
-import { Note } from './Note.tsx';
+import { Note, noteText } from './Note.tsx';
 import { PickComplaint, PickFixture } from './Pick.tsx';
 import { Start } from './Start.tsx';
 import type { FinderScene } from './scene.ts';
 import { finderStore, useScene } from './store.ts';
+import { takeLink } from './takeLink.ts';
+import { toBegin } from './toBegin.ts';
 import { titleOf } from './verdict.ts';
 import { WalkScreen } from './WalkScreen.tsx';
 import { Working } from './Working.tsx';
@@ -25,16 +27,10 @@ export function Finder(): JSX.Element {
 	const [store] = useState(makeStore);
 	const scene = useScene(store);
 	const top = useRef<HTMLDivElement>(null);
-	const { phase, turn, trouble, note } = scene;
+	const { phase, turn, trouble, untaken, note } = scene;
 	useEffect(() => {
 		const take = () => {
-			if (!location.hash.startsWith('#walk=')) return;
-			const { hash } = location;
-			return store.read(hash).then((isTaken) => {
-				// taken once: whoever loads the page again goes on with what stands there by then
-				if (isTaken && location.hash === hash)
-					history.replaceState(history.state, '', `${location.pathname}${location.search}`);
-			});
+			if (location.hash.startsWith('#walk=')) void takeLink(store, location.hash);
 		};
 		store.open().then(take);
 		window.addEventListener('hashchange', take);
@@ -49,11 +45,23 @@ export function Finder(): JSX.Element {
 		top.current?.querySelector<HTMLElement>('[data-begin]')?.focus({ preventScroll: true });
 	}, [turn]);
 	return (
-		<div class="finder" ref={top} data-phase={phase} data-turn={turn} data-busy={scene.stage !== null}>
+		<div class="finder" ref={top} tabIndex={-1} data-phase={phase} data-turn={turn} data-busy={scene.stage !== null}>
 			{trouble !== null && (
 				<Notice kind="wrong">
 					<p>{trouble}</p>
-					<Button look="quiet" onClick={() => store.say(null)}>
+					{untaken !== null && (
+						<Button data-way="try-link" onClick={() => takeLink(store, untaken)}>
+							{handOnWords.again}
+						</Button>
+					)}
+					<Button
+						look="quiet"
+						data-way="told"
+						onClick={({ currentTarget }) => {
+							toBegin(currentTarget);
+							store.say(null);
+						}}
+					>
 						{finderWords.dismiss}
 					</Button>
 				</Notice>
@@ -70,7 +78,8 @@ export function Finder(): JSX.Element {
 			{phase === 'complaint' && <PickComplaint store={store} scene={scene} />}
 			{phase === 'walk' && <WalkScreen store={store} scene={scene} />}
 			<Live text={toldOf(scene)} turn={turn} />
-			<Live text={trouble ?? note ?? ''} urgent />
+			<Live text={trouble ?? ''} turn={scene.troubleTold} urgent />
+			<Live text={noteText(note)} turn={scene.noteTold} urgent />
 		</div>
 	);
 }

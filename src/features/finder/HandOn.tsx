@@ -25,7 +25,11 @@ export function HandOn({ allows, walk }: FinderRecord): JSX.Element {
 		walkLink({ allows, walk }).then(
 			(fragment) => {
 				if (fragment === null) none(handOnWords.tooLong);
-				else if (isLast) set(`${location.origin}${location.pathname}${fragment}`);
+				else if (isLast) {
+					set(`${location.origin}${location.pathname}${fragment}`);
+					// what was said is of another step's link
+					say(({ turn }) => ({ words: '', turn }));
+				}
 			},
 			() => none(handOnWords.noLink),
 		);

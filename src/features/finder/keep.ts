@@ -1,6 +1,15 @@
 import { type Learnt, learn } from '../../../sim/finder/index.ts';
-import { type BrowserStore, isNewer, KEPT, moveAside, putInPlace, textAt } from '../../storage/index.ts';
-import type { FinderScene } from './scene.ts';
+import {
+	type BrowserStore,
+	dropText,
+	isNewer,
+	KEPT,
+	moveAside,
+	putInPlace,
+	readRecord,
+	textAt,
+} from '../../storage/index.ts';
+import type { FinderScene, HandedNote } from './scene.ts';
 import type { VerdictView } from './view.ts';
 import type { FinderRecord, FinderWalk, WalkFound } from './walk.ts';
 
@@ -16,6 +25,28 @@ export function found(store: BrowserStore, what: KeptOf): { readonly text: strin
 /** Keeps the walk and what the gig allows. */
 export const keepWalk = (store: BrowserStore, { allows, walk }: FinderRecord): ReturnType<typeof putInPlace> =>
 	putInPlace(store, KEPT.walk, JSON.stringify({ version: KEPT.walk.version, allows, walk }));
+
+/**
+ * Keeps what is yet to be read of a walk that was handed on, and no longer once it was. It has a place of its own beside the walk:
+ * earlier versions of the site take a walk that says more than they know for a damaged one.
+ */
+export function keepNote(store: BrowserStore, { walk, note }: FinderScene): ReturnType<typeof putInPlace> {
+	const { key, version } = KEPT.handed;
+	if (walk && note) return putInPlace(store, KEPT.handed, JSON.stringify({ version, began: walk.began, note }));
+	if (textAt(store, key) !== null) dropText(store, key);
+	return 'kept';
+}
+
+/** What is yet to be read of this walk; null where that is nothing. */
+export function keptNote(store: BrowserStore, walk: FinderWalk | null): HandedNote | null {
+	const text = textAt(store, KEPT.handed.key);
+	const found = text === null ? null : readRecord(text, KEPT.handed);
+	if (!walk || !found) return null;
+	// better read once too often
+	if (found.is !== 'record') return 'taken';
+	if (found.record['began'] !== walk.began) return null;
+	return found.record['note'] === 'aside' ? 'aside' : 'taken';
+}
 
 /** Keeps the count of verdicts, apart from any walk. */
 export const keepCounts = (store: BrowserStore, counts: Learnt): ReturnType<typeof putInPlace> =>

@@ -2,6 +2,9 @@ import type { Learnt } from '../../../sim/finder/index.ts';
 import type { ComplaintView, LaidView, Stage, WalkView } from './view.ts';
 import { ALLOWS_ALL, type Allows, type FinderWalk } from './walk.ts';
 
+/** What is said of a walk that was handed on: `aside` where the one that stood here before was set aside. */
+export type HandedNote = 'taken' | 'aside';
+
 /** All that is on the page. */
 export interface FinderScene {
 	readonly phase: 'opening' | 'rig' | 'fixture' | 'complaint' | 'walk';
@@ -14,8 +17,13 @@ export interface FinderScene {
 	readonly stage: Stage | null;
 	/** A sentence about what went wrong, until it is dismissed or something else is done. */
 	readonly trouble: string | null;
+	/** A link to a walk that there was no room for, while what went wrong with it stands. */
+	readonly untaken: string | null;
 	/** What is to be read before anything is touched, until it is dismissed or this walk is given up. */
-	readonly note: string | null;
+	readonly note: HandedNote | null;
+	/** How often either was told: the same once more is read once more. */
+	readonly troubleTold: number;
+	readonly noteTold: number;
 	/** Whether the device keeps the walk. */
 	readonly kept: boolean;
 	/** Where it does not: whether only room is wanting. */
@@ -35,7 +43,10 @@ const START: FinderScene = {
 	view: null,
 	stage: null,
 	trouble: null,
+	untaken: null,
 	note: null,
+	troubleTold: 0,
+	noteTold: 0,
 	kept: true,
 	full: false,
 	learnt: {},
@@ -55,7 +66,13 @@ export function holdScene(): HeldScene {
 	let scene = START;
 	const listeners = new Set<() => void>();
 	const set = (change: Partial<FinderScene>): void => {
-		scene = { ...scene, ...change };
+		scene = {
+			...scene,
+			...(change.trouble === null ? { untaken: null } : {}),
+			...change,
+			troubleTold: scene.troubleTold + Number(Boolean(change.trouble)),
+			noteTold: scene.noteTold + Number(Boolean(change.note)),
+		};
 		for (const listener of [...listeners]) listener();
 	};
 	return {

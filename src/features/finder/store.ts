@@ -4,7 +4,7 @@ import type { ComplaintKind } from '../../../sim/finder/index.ts';
 import type { AskRoute } from '../../engine/index.ts';
 import type { BrowserStore } from '../../storage/index.ts';
 import { type Fetch, fetching } from './fetching.ts';
-import { found, keepCounts, keepWalk, setAside, withCount, withFound } from './keep.ts';
+import { found, keepCounts, keepNote, keepWalk, keptNote, setAside, withCount, withFound } from './keep.ts';
 import { type FinderScene, type HeldScene, holdScene } from './scene.ts';
 import type { Asks, LaidView, MayBePlan, WalkView } from './view.ts';
 import {
@@ -85,7 +85,7 @@ export function finderStore(parts: StoreParts): FinderStore {
 		return held.scene.kept && setAside(storage, 'walk', 'link');
 	};
 	const takeOver = ({ allows, walk }: FinderRecord, stood: boolean): Promise<void> => {
-		held.set({ laid: null, allows, note: stood ? `${handOnWords.taken} ${handOnWords.aside}` : handOnWords.taken });
+		held.set({ laid: null, allows, note: stood ? 'aside' : 'taken' });
 		return put(walk);
 	};
 
@@ -103,7 +103,7 @@ export function finderStore(parts: StoreParts): FinderStore {
 				(onStage) => ask('finder.open', { walk: textOf(walk), counts: textOf(counts) }, { onStage }),
 				({ kept, learnt, damaged }) => {
 					for (const what of damaged) setAside(storage, what === 'walk' ? 'walk' : 'verdicts');
-					held.set({ learnt, ...(kept ?? {}) });
+					held.set({ learnt, ...(kept ?? {}), note: keptNote(storage, kept?.walk ?? null) });
 					if (damaged.length > 0)
 						held.set({ trouble: damaged.includes('walk') ? troubles.damaged : troubles.damagedCounts });
 					return show();
@@ -122,7 +122,7 @@ export function finderStore(parts: StoreParts): FinderStore {
 			let isTaken = false;
 			const take = (got: Asks['read']['gives']): Promise<void> | void => {
 				const stood = held.scene.walk !== null;
-				if ('handed' in got && !makeWay()) return held.set({ stage: null, trouble: handOnWords.noRoom });
+				if ('handed' in got && !makeWay()) return held.set({ stage: null, trouble: handOnWords.noRoom, untaken: text });
 				isTaken = true;
 				return 'rig' in got ? store.choose(got.rig) : takeOver(got.handed, stood);
 			};
@@ -149,7 +149,8 @@ export function finderStore(parts: StoreParts): FinderStore {
 		otherComplaint: () => change(() => ({ complaint: null, steps: [], counted: [] })),
 		startAgain() {
 			held.set({ laid: null });
-			return put(null);
+			// what had no room has some now
+			return put(null, held.scene.untaken === null ? null : handOnWords.waits);
 		},
 		forgetCounts() {
 			held.set({ learnt: {} });
@@ -162,7 +163,10 @@ export function finderStore(parts: StoreParts): FinderStore {
 			keep();
 		},
 		say: (trouble) => held.set({ trouble }),
-		noted: () => held.set({ note: null }),
+		noted() {
+			held.set({ note: null });
+			keep();
+		},
 	};
 	return store;
 }
@@ -189,12 +193,14 @@ function walkOn(held: HeldScene, { ask, storage, clock }: StoreParts): WalkOn {
 	};
 	const keep = (): void => {
 		const { scene } = held;
-		const came = keepWalk(storage, scene);
-		const [kept, full] = [came === 'kept', came === 'full'];
+		const came = [keepWalk(storage, scene), keepNote(storage, scene)];
+		const [kept, full] = [came.every((each) => each === 'kept'), came.includes('full')];
 		if (kept !== scene.kept || full !== scene.full) held.set({ kept, full });
 	};
 	const put: WalkOn['put'] = (walk, trouble = null) => {
-		held.set({ walk, trouble, ...(walk ? {} : { note: null }) });
+		// one that stands is not told once more
+		const told = trouble !== null && trouble === held.scene.trouble ? {} : { trouble };
+		held.set({ walk, ...told, ...(walk ? {} : { note: null }) });
 		keep();
 		return show();
 	};

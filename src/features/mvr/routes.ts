@@ -5,10 +5,12 @@ import { mvrWords } from '#words/mvr/index.ts';
 import { rowWords } from '#words/plan/index.ts';
 import {
 	gatherMvr,
+	type MvrArchive,
 	type MvrLeft,
 	type MvrPicks,
 	readMvrArchive,
 	readScene,
+	type Scene,
 	toPlan,
 	writeMvr,
 } from '../../../shared/mvr/index.ts';
@@ -68,38 +70,55 @@ const worded = (left: readonly MvrLeft[]): MvrNote[] =>
 		.toSorted((a, b) => rank(a) - rank(b))
 		.map((each) => ({ code: each.code, path: each.path, says: mvrLeftText(each) }));
 
+/** An MVR file with its scene. */
+interface Opened {
+	readonly archive: MvrArchive;
+	readonly scene: Scene;
+}
+
+/** The file read last: some are tens of megabytes, which are read once and don't go to the page. */
+let held: (Opened & { readonly n: number }) | null = null;
+
+/** What of a file is read; null where the device doesn't hand it over. @throws InputError as the route `read` */
+async function opened(file: Blob): Promise<Opened | null> {
+	const read = async (from: number, to: number): Promise<Uint8Array> =>
+		new Uint8Array(await file.slice(from, to).arrayBuffer());
+	try {
+		const archive = readMvrArchive(await gatherMvr({ size: file.size, read }));
+		return { archive, scene: readScene(archive.scene) };
+	} catch (error) {
+		if (error instanceof DOMException) return null;
+		throw error;
+	}
+}
+
 export const routes = {
 	/**
-	 * What of an MVR file is read, as a smaller file; null where the device doesn't hand the file over.
-	 * @throws InputError `mvr.archive`, `mvr.xml` or `mvr.scene`
-	 */
-	async gather({ file }: { readonly file: Blob }): Promise<Uint8Array<ArrayBuffer> | null> {
-		const read = async (from: number, to: number): Promise<Uint8Array> =>
-			new Uint8Array(await file.slice(from, to).arrayBuffer());
-		try {
-			return await gatherMvr({ size: file.size, read });
-		} catch (error) {
-			if (error instanceof DOMException) return null;
-			throw error;
-		}
-	},
-	/**
-	 * A plan out of an MVR file.
+	 * A plan out of an MVR file; null where the device doesn't hand the file over. What of the file is read stays here for the next
+	 * picks, until another is asked about or it is let go.
 	 * @throws InputError `mvr.archive`, `mvr.xml` or `mvr.scene`; as `readPlan`, where what is made could not be opened again; NotFetched
 	 */
 	async read({
-		bytes,
+		file,
+		n,
 		own,
 		picks,
 	}: {
-		readonly bytes: Uint8Array;
+		readonly file: Blob;
+		/** Tells this file from those before it: a file that comes over is a new one each time. */
+		readonly n: number;
 		readonly own: readonly Profile[];
 		readonly picks: MvrPicks;
-	}): Promise<MvrAnswer> {
+	}): Promise<MvrAnswer | null> {
+		if (held?.n !== n) {
+			held = null;
+			const read = await opened(file);
+			if (!read) return null;
+			held = { n, ...read };
+		}
+		const { archive, scene } = held;
 		await Promise.all(PROFILE_IDS.map(loadProfile));
 		const bundled = PROFILE_IDS.flatMap((id) => profileAtHand(id) ?? []);
-		const archive = readMvrArchive(bytes);
-		const scene = readScene(archive.scene);
 		const isBundled = (id: string): boolean => bundled.some((each) => each.id === id);
 		const names = {
 			rig: mvrWords.rig,
@@ -122,6 +141,10 @@ export const routes = {
 			})),
 			left: worded(left),
 		};
+	},
+	/** Lets go of the file that was read last. */
+	letGo(): void {
+		held = null;
 	},
 	/**
 	 * An MVR file of a plan.

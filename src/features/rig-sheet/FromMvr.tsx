@@ -9,7 +9,7 @@ import { DEVICE } from '../../storage/index.ts';
 import { Button, Dialog, FileButton, Live, Notice } from '../../ui/index.ts';
 import type { KindShown, MvrAnswer } from '../mvr/routes.ts';
 import { ownFixtures } from '../stock/index.ts';
-import { gatherRigFile, readRigFile, rigFileTrouble } from './askMvr.ts';
+import { dropRigFile, type RigFile, readRigFile, rigFileOf, rigFileTrouble } from './askMvr.ts';
 import { LostNotes } from './LostNotes.tsx';
 import { keepMatches, keptMatches } from './matches.ts';
 
@@ -20,7 +20,7 @@ interface Props {
 
 /** A rig begun from an MVR file: what each kind is here, and all that is lost, before any of it is used. */
 export default function FromMvr({ onPlan, onClose }: Props): JSX.Element {
-	const [bytes, setBytes] = useState<Uint8Array | null>(null);
+	const [chosen, setChosen] = useState<RigFile | null>(null);
 	const [picks, setPicks] = useState<MvrPicks>(() => keptMatches(DEVICE));
 	/** As picked for files before this one. */
 	const [early, setEarly] = useState(picks);
@@ -38,12 +38,13 @@ export default function FromMvr({ onPlan, onClose }: Props): JSX.Element {
 			.catch(() => tellOwn(words.noOwn));
 	}, []);
 	useEffect(() => {
-		if (!bytes) return;
+		if (!chosen) return;
 		const mine = ++turn.current;
 		setBusy(true);
-		readRigFile(bytes, own, picks).then(
+		readRigFile(chosen, own, picks).then(
 			(read) => {
 				if (mine !== turn.current) return;
+				if (!read) return refuse(partWords.unread);
 				setAnswer(read);
 				tell(null);
 				setBusy(false);
@@ -55,30 +56,22 @@ export default function FromMvr({ onPlan, onClose }: Props): JSX.Element {
 				setBusy(false);
 			},
 		);
-	}, [bytes, picks, own]);
-	const take = async (file: File): Promise<void> => {
-		const mine = ++turn.current;
-		setBytes(null);
+	}, [chosen, picks, own]);
+	useEffect(() => dropRigFile, []);
+	const take = (file: File): void => {
+		turn.current++;
+		const kept = keptMatches(DEVICE);
 		setAnswer(null);
 		tell(null);
-		setBusy(true);
-		try {
-			const chosen = await gatherRigFile(file);
-			if (mine !== turn.current) return;
-			if (!chosen) return refuse(partWords.unread);
-			const kept = keptMatches(DEVICE);
-			setEarly(kept);
-			setPicks(kept);
-			setBytes(chosen);
-		} catch (error) {
-			if (mine === turn.current) refuse(rigFileTrouble(error));
-		}
+		setEarly(kept);
+		setPicks(kept);
+		setChosen(rigFileOf(file));
 	};
 	/** What was read before is of another file: it goes. */
 	const refuse = (sentence: string): void => {
 		turn.current++;
 		setBusy(false);
-		setBytes(null);
+		setChosen(null);
 		setAnswer(null);
 		tell(sentence);
 	};

@@ -14,12 +14,25 @@ const opened = (): Engine => {
 	return engine;
 };
 
-/** What of an MVR file is read; null where the device doesn't hand it over. @throws as the worker's route `mvr.gather` */
-export const gatherRigFile = (file: File) => opened().ask('mvr.gather', { file }, { within: WITHIN_MS });
+/** A file that was chosen, with a number that tells it from those before it. */
+export interface RigFile {
+	readonly file: File;
+	readonly n: number;
+}
 
-/** Reads an MVR file. @param own the crew's own fixtures @throws as the worker's route `mvr.read` */
-export const readRigFile = (bytes: Uint8Array, own: readonly Profile[], picks: MvrPicks) =>
-	opened().ask('mvr.read', { bytes, own, picks }, { within: WITHIN_MS });
+let chosen = 0;
+
+export const rigFileOf = (file: File): RigFile => ({ file, n: ++chosen });
+
+/**
+ * Reads an MVR file; null where the device doesn't hand it over. The worker keeps what it read for the next picks.
+ * @param own the crew's own fixtures @throws as the worker's route `mvr.read`
+ */
+export const readRigFile = ({ file, n }: RigFile, own: readonly Profile[], picks: MvrPicks) =>
+	opened().ask('mvr.read', { file, n, own, picks }, { within: WITHIN_MS });
+
+/** Has the worker let go of the file it read last. */
+export const dropRigFile = (): void => void engine?.ask('mvr.letGo', {}).catch(() => undefined);
 
 /** Writes an MVR file. @throws as the worker's route `mvr.write` */
 export const writeRigFile = (plan: Plan) => opened().ask('mvr.write', { plan }, { within: WITHIN_MS });

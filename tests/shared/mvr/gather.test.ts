@@ -92,6 +92,32 @@ describe('what is read of an MVR file', () => {
 		});
 	});
 
+	it('is refused for its list, or as ZIP64, in words of their own', async () => {
+		const bytes = zipSync({ 'hall.glb': stored(17 * MB), 'GeneralSceneDescription.xml': strToU8(of('Used')) });
+		const end = bytes.length - 22;
+		const changed = (at: number, length: number, value: number): Uint8Array => {
+			const copy = bytes.slice();
+			const view = new DataView(copy.buffer);
+			if (length === 4) view.setUint32(at, value, true);
+			else view.setUint16(at, value, true);
+			return copy;
+		};
+		// one that says its list begins where the file does
+		expect(await refusal(counted(changed(end + 16, 4, 0)))).toEqual({
+			code: 'mvr.archive',
+			trouble: 'too-large',
+			what: 'list',
+			megabytes: 16,
+		});
+		const wide = { code: 'mvr.archive', trouble: 'wide' };
+		expect(await refusal(counted(changed(end + 16, 4, 0xffffffff)))).toEqual(wide);
+		expect(await refusal(counted(changed(end + 10, 2, 0xffff)))).toEqual(wide);
+		// a scene that is too large is no matter of fixture files
+		const list = new DataView(bytes.buffer, bytes.byteOffset).getUint32(end + 16, true);
+		const scene = list + 46 + 'hall.glb'.length;
+		expect(await refusal(counted(changed(scene + 20, 4, 100 * MB)))).toMatchObject({ what: 'description' });
+	});
+
 	it('is refused as the whole is', async () => {
 		expect(await refusal(counted(strToU8('no archive')))).toMatchObject({ trouble: 'no-archive' });
 		expect(await refusal(counted(zipSync({})))).toMatchObject({ trouble: 'empty' });

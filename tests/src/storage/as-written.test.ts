@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { makeDrill } from '../../../sim/drill/index.ts';
 import { readDeck } from '../../../src/features/deck/reading.ts';
+import { keptNote } from '../../../src/features/finder/keep.ts';
 import { readStored } from '../../../src/features/finder/reading.ts';
 import { keptOf } from '../../../src/features/hidden-faults/keep.ts';
 import { lastPaper, sittingText } from '../../../src/features/papers/learner/keepSitting.ts';
@@ -77,6 +78,12 @@ const opens: Readonly<Record<KeptId, () => unknown>> = {
 		const { kept, damaged } = await readStored({ walk: written[KEPT.walk.key] ?? '', counts: null });
 		expect(damaged).toEqual([]);
 		expect(kept?.walk).toMatchObject({ rig: { id: 'four-in-line' }, fixture: 'wash-3', complaint: 'dark' });
+	},
+	handed() {
+		const { store } = device();
+		const walk = JSON.parse(written[KEPT.walk.key] ?? '').walk;
+		expect(keptNote(store, walk)).toBe('aside');
+		expect(keptNote(store, { ...walk, began: 1 })).toBeNull();
 	},
 	async verdicts() {
 		const { learnt, damaged } = await readStored({ walk: null, counts: written[KEPT.verdicts.key] ?? '' });
@@ -181,6 +188,7 @@ describe('what earlier code wrote opens', () => {
 			'review prep-bay.review 1',
 			'stock prep-bay.stock 3',
 			'walk prep-bay.finder 3',
+			'handed prep-bay.finder.handed 1',
 			'verdicts prep-bay.finder.verdicts 1',
 			'hidden prep-bay.hidden 1',
 			'rigs prep-bay.rig. 4',

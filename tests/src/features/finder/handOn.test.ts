@@ -32,7 +32,7 @@ test.each([false, true])(
 			const other = storeOn().store;
 			await other.open();
 			await other.read(await linkOf(first));
-			expect(other.scene).toMatchObject({ note: handOnWords.taken, trouble: null });
+			expect(other.scene).toMatchObject({ note: 'taken', trouble: null });
 			expect(other.scene.view).toEqual(first.scene.view);
 			expect(other.scene.allows).toEqual(first.scene.allows);
 			const check = first.scene.view?.check;
@@ -56,7 +56,7 @@ test('the walk that stood there is set aside whole, and the plan it came from st
 	);
 	expect(store.scene.walk).toMatchObject({ rig: { id: 'four-in-line' }, fixture: 'wash-3', counted: [] });
 	expect(store.scene.walk).not.toHaveProperty('plan');
-	expect(store.scene.note).toBe(`${handOnWords.taken} ${handOnWords.aside}`);
+	expect(store.scene.note).toBe('aside');
 	const [aside, ...rest] = asidesIn(device.store);
 	expect(rest).toEqual([]);
 	expect(aside).toMatchObject({ why: 'link' });
@@ -105,7 +105,7 @@ test('what to ask first stays over the next steps until it is dismissed, and goe
 	const check = store.scene.view?.check;
 	await store.answer(check?.id ?? '', check?.answers[0]?.id ?? '');
 	await store.back();
-	expect(store.scene.note).toBe(handOnWords.taken);
+	expect(store.scene.note).toBe('taken');
 	store.noted();
 	expect(store.scene.note).toBeNull();
 	await store.read(await linkOf(giver));
@@ -143,7 +143,83 @@ test('a walk that the device never kept is not given up for one handed on', asyn
 	const { walk } = store.scene;
 	expect(await store.read(await linkOf(giver))).toBe(false);
 	expect(store.scene).toMatchObject({ trouble: handOnWords.noRoom, walk });
+	const { untaken } = store.scene;
 	await store.startAgain();
-	expect(await store.read(await linkOf(giver))).toBe(true);
-	expect(store.scene.note).toBe(handOnWords.taken);
+	// what stood in its way is gone, and the link still waits
+	expect(store.scene).toMatchObject({ phase: 'rig', trouble: handOnWords.waits, untaken });
+	expect(await store.read(untaken ?? '')).toBe(true);
+	expect(store.scene).toMatchObject({ note: 'taken', trouble: null, untaken: null });
+});
+
+test.each([false, true])(
+	'what to ask first is there after a reload until it was read; a walk stood there: %s',
+	async (stood) => {
+		const giver = storeOn().store;
+		await begun(giver);
+		const device = memory();
+		const first = storeOn(device).store;
+		await first.open();
+		if (stood) await first.choose({ kind: 'bundled', id: 'one-wash' });
+		await first.read(await linkOf(giver));
+		const note = stood ? 'aside' : 'taken';
+		const again = storeOn(device).store;
+		await again.open();
+		expect(again.scene).toMatchObject({ note, trouble: null });
+		// steps don't read it
+		const check = again.scene.view?.check;
+		await again.answer(check?.id ?? '', check?.answers[0]?.id ?? '');
+		const third = storeOn(device).store;
+		await third.open();
+		expect(third.scene.note).toBe(note);
+		third.noted();
+		const fourth = storeOn(device).store;
+		await fourth.open();
+		expect(fourth.scene).toMatchObject({ phase: 'walk', note: null });
+		expect(device.held.has(KEPT.handed.key)).toBe(false);
+	},
+);
+
+test('what to ask of one walk is not asked of another, and one that can’t be told apart is asked of', async () => {
+	const device = memory();
+	await begun(storeOn(device).store);
+	const noteWith = async (text: string) => {
+		device.held.set(KEPT.handed.key, text);
+		const { store } = storeOn(device);
+		await store.open();
+		return store.scene.note;
+	};
+	expect(await noteWith('{"version":1,"began":1,"note":"taken"}')).toBeNull();
+	expect(await noteWith('{"vers')).toBe('taken');
+	expect(await noteWith('{"version":2,"of":1}')).toBe('taken');
+});
+
+test('where the device takes the walk and not its note, the page says that it is not kept', async () => {
+	const giver = storeOn().store;
+	await begun(giver);
+	const whole = memory();
+	const { store } = storeOn(whole);
+	await store.open();
+	await store.read(await linkOf(giver));
+	const walk = whole.held.get(KEPT.walk.key) ?? '';
+	const device = memory({}, KEPT.walk.key.length + walk.length);
+	const { store: small } = storeOn(device);
+	await small.open();
+	await small.read(await linkOf(giver));
+	expect([...device.held.keys()]).toEqual([KEPT.walk.key]);
+	expect(small.scene).toMatchObject({ kept: false, full: true });
+});
+
+test('the same said once more is counted once more, and what stands is not', async () => {
+	const giver = storeOn().store;
+	await begun(giver);
+	const { store } = storeOn();
+	await store.open();
+	const told = () => [store.scene.troubleTold, store.scene.noteTold];
+	await store.read(await linkOf(giver));
+	await store.read(await linkOf(giver));
+	expect(told()).toEqual([0, 2]);
+	for (let time = 0; time < 2; time++) await store.read(`${SITE}#walk=3.`);
+	expect(told()).toEqual([2, 2]);
+	store.say(null);
+	expect(told()).toEqual([2, 2]);
 });
