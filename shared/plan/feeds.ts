@@ -57,13 +57,15 @@ function circlesOf(feeds: ReadonlyMap<string, string>): string[] {
 	const along = [...feeds.keys()];
 	const done = new Set<string>();
 	return along.flatMap((id) => {
-		const way: string[] = [];
+		const places = new Map<string, number>();
 		let at: string | undefined = id;
 		for (; at !== undefined && !done.has(at); at = feeds.get(at)) {
 			done.add(at);
-			way.push(at);
+			places.set(at, places.size);
 		}
-		const circle = new Set(at === undefined || !way.includes(at) ? [] : way.slice(way.indexOf(at)));
+		const start = places.get(at ?? '');
+		if (start === undefined) return [];
+		const circle = new Set([...places.keys()].slice(start));
 		return along.filter((each) => circle.has(each)).slice(0, 1);
 	});
 }

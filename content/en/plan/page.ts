@@ -130,6 +130,8 @@ export const rowWords = {
 	start: 'Start address',
 	labelled: 'Label is written: keep this address',
 	labelledShort: 'label',
+	/** Taken from the bench: nobody has looked at the real panel. */
+	unseenShort: 'not looked at',
 	overhead: 'Overhead',
 	overheadShort: 'overhead',
 	x: 'Metres from the left',

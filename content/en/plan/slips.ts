@@ -27,7 +27,7 @@ export const slipWords = {
 			'Stand-in panel: these presses aren’t for the real one. Go by its manual, and set it where nobody is in front of it.',
 		crew: CREW_PANEL,
 		invented:
-			'Invented fixture: your real panel differs. Go by its manual. Does its display show something else? Stop, and press nothing more.',
+			'Invented fixture: your real panel differs. Go by its manual. Does its display, or its row of switches, look otherwise? Stop, press nothing more, and tell whoever is in charge.',
 	},
 	/** On the slip of a light that counts as on battery. */
 	noCircuit:

@@ -76,6 +76,10 @@ export function Rows({ store, problems, picked, onPick }: Props): JSX.Element {
 	);
 }
 
+/** What else is to be known of a row, in a few words: its label is written, its panel was never looked at. */
+const notesOf = ({ labelled, unseen }: PlanRow): string =>
+	[labelled ? rowWords.labelledShort : '', unseen ? rowWords.unseenShort : ''].filter(Boolean).join(', ');
+
 interface LineProps {
 	plan: Plan;
 	row: PlanRow;
@@ -102,7 +106,7 @@ function RowLine({ plan, row, takesFocus, onPick }: LineProps): JSX.Element {
 				{row.place.overhead ? `, ${rowWords.overheadShort}` : ''}
 			</span>
 			<span class="rig-power">{power}</span>
-			<span class="rig-label">{row.labelled ? rowWords.labelledShort : ''}</span>
+			<span class="rig-label">{notesOf(row)}</span>
 		</button>
 	);
 }

@@ -88,6 +88,7 @@ export function repairSays(plan: Plan, repair: Repair): string {
 		mode: modeTitle(row ? profileOf(plan, row.profile) : null, mode),
 		count: repair.changes.length,
 		from: plan.rows.find(({ id }) => id === first?.change.after)?.name ?? '',
+		after: plan.rows.find(({ id }) => id === row?.after)?.name ?? '',
 		isLabelled: row?.labelled === true,
 	});
 }
