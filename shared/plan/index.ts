@@ -80,7 +80,16 @@ export {
 	walkOf,
 	warningsOf,
 } from './steps.ts';
-export { awgFor, byUsRules, isPastOnePlug, mayBeUs, US_VOLTS, USUAL_VOLTS, usualBreakers } from './supply.ts';
+export {
+	awgFor,
+	byUsRules,
+	isOutletRating,
+	isPastOnePlug,
+	mayBeUs,
+	US_VOLTS,
+	USUAL_VOLTS,
+	usualBreakers,
+} from './supply.ts';
 export {
 	FIELDS,
 	type Field,

@@ -66,6 +66,9 @@ export const slipWords = {
 		`Battery: about ${locale.number(hours, 1)} h by the sum, if charged full. Cold and age take more; watch its own display`,
 	mains: (circuit: string) =>
 		`${circuit === '' ? 'Mains' : `Mains, circuit ${circuit}`}. Supply off, link first, wall plug last`,
+	/** Before anything of it is plugged in, to charge or to light. */
+	volts:
+		'Read the volts on the label of the light and its charger first. This supply isn’t named there? It stays unplugged',
 	boxes: {
 		charged: 'charged',
 		set: 'set',

@@ -220,6 +220,7 @@ function RowFields({ store, row, onClose }: { store: PlanStore; row: PlanRow; on
 
 interface NumberProps {
 	label: string;
+	hint?: string;
 	value: number | null;
 	least?: number;
 	most: number;
@@ -234,6 +235,7 @@ interface NumberProps {
 /** A box for a number; what is none stays in it, with a sentence, and changes nothing. */
 export function NumberBox({
 	label,
+	hint,
 	value,
 	least = 1,
 	most,
@@ -247,6 +249,7 @@ export function NumberBox({
 	const field = (
 		<Field
 			label={label}
+			{...(hint === undefined ? {} : { hint })}
 			{...(offers ? { list: id } : {})}
 			inputMode={isWhole ? 'numeric' : 'decimal'}
 			value={value === null ? '' : String(value)}

@@ -99,6 +99,7 @@ export function SlipBlock({ plan, row, slip, link, hours, n, digest }: Props): J
 			</p>
 			<p class="slip-power">{isBattery && hours !== null ? slipWords.battery(hours) : slipWords.mains(row.circuit)}.</p>
 			{isBattery && <p class="slip-power">{slipWords.noCircuit}.</p>}
+			<p class="slip-power">{slipWords.volts}.</p>
 			<p class="slip-boxes">
 				{boxesOf(row.place.overhead, isBattery).map((box) => (
 					<Box key={box} words={slipWords.boxes[box]} />

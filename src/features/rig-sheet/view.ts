@@ -5,7 +5,6 @@ import {
 	type Figure,
 	fedBy,
 	fedWithin,
-	isOnBattery,
 	type NewRow,
 	type Plan,
 	type PlanProblem,
@@ -148,14 +147,13 @@ export function movedRow(plan: Plan, id: string, by: -1 | 1): Plan {
 export const withoutRow = (plan: Plan, id: string): Plan =>
 	fedWithin({ ...plan, rows: plan.rows.filter((row) => row.id !== id) });
 
-/** Which cautions go with handling these fixtures, by where they go, what feeds them and what they give. */
+/** Which cautions go with handling these fixtures, by where they go and what they give. */
 export function cautionsOf(plan: Plan, rows: readonly PlanRow[]): CautionId[] {
 	const profiles = rows.map((row) => profileOf(plan, row.profile));
-	const isOnMains = rows.some((row) => !isOnBattery(plan, row));
 	return [
 		...(rows.some(({ place }) => place.overhead) ? (['hanging', 'height'] as const) : []),
-		...(isOnMains ? (['mains'] as const) : []),
-		...(rows.length > 0 ? (['hot'] as const) : []),
+		// one that runs on its battery is plugged in to be charged
+		...(rows.length > 0 ? (['mains', 'hot'] as const) : []),
 		...(profiles.some((profile) => profile?.power.battery) ? (['batteries'] as const) : []),
 		...(profiles.some((profile) => profile?.emitters.some(({ ultraviolet }) => ultraviolet))
 			? (['ultraviolet'] as const)

@@ -2,7 +2,7 @@ import { h } from 'preact';
 import { renderToString } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
 import { cautions } from '#words/cautions/index.ts';
-import { stepNames, stepShort, tickWords, warningWords } from '#words/plan/index.ts';
+import { ruleWords, stepNames, stepShort, tickWords, warningWords } from '#words/plan/index.ts';
 import {
 	boardOf,
 	emptyPlan,
@@ -12,6 +12,7 @@ import {
 	mergedTicks,
 	NO_TICKS,
 	type Plan,
+	type PlanRow,
 	packed,
 	planSays,
 	type RigTicks,
@@ -252,6 +253,19 @@ describe('a fixture’s card', () => {
 		expect(at.get('hung')).toEqual(['hanging', 'height']);
 		expect(at.get('mode')).toContain('mains');
 		expect(at.get('linked')).toEqual(['height', 'mains']);
+		// one on its battery meets the mains where it is charged, and nowhere else
+		const alone = plan.rows.find((row) => isOnBattery(plan, row)) as PlanRow;
+		const steps = [...cautionsAt(plan, alone)].flatMap(([step, ids]) => (ids.includes('mains') ? [step] : []));
+		expect(steps).toEqual(['charged']);
+	});
+
+	it('says once, where the first plug goes in, to read the label for the volts', () => {
+		for (const { id } of plan.rows) {
+			const parts = card(id).split(escaped(ruleWords.otherSupply));
+			expect(parts).toHaveLength(2);
+			expect(parts[1]).toContain(stepNames.mode);
+			expect(parts[0]).not.toContain(`<strong>${stepNames.charged}`);
+		}
 	});
 
 	it('says each caution whole where it is met first, and then in a line that opens, with all of it behind', () => {
@@ -285,6 +299,8 @@ describe('a fixture’s card', () => {
 		);
 	});
 });
+
+const escaped = (text: string): string => renderToString(h('p', null, text)).slice(3, -4);
 
 /** Repairs at the light, by what the finder has of them: at no desk, and not said here to be away from it. */
 const MENDS_ON: readonly RepairId[] = REPAIR_IDS.filter(
