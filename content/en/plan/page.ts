@@ -84,6 +84,11 @@ export const planWords = {
 	noProblems: 'No start addresses clash, and none runs past 512. This says nothing of power, weight or how it hangs.',
 	more: (n: number) => `And ${n} more. They’re listed once these are sorted out.`,
 	repaired: 'Changed. Undo brings it back.',
+	/** @param names of fixtures of which it was said what feeds them @param more how many others */
+	loose: (names: readonly string[], more: number) =>
+		names.length + more === 1
+			? `The cable to ${names[0]} goes along the room now. Look where it lies: not in an exit route. Undo brings it back.`
+			: `The cables to ${locale.list([...names, ...(more > 0 ? [counted(more, 'other', 'others')] : [])])} go along the room now. Look where they lie: not in an exit route. Undo brings them back.`,
 	figures: 'Sums',
 	line: 'Cables',
 	rules: 'How to give out start addresses',
@@ -137,7 +142,9 @@ export const rowWords = {
 	x: 'Metres from the left',
 	after: 'Data comes from',
 	afterRoom: 'Along the room',
-	circuit: 'Circuit (the same name for the same one)',
+	circuit: 'Circuit (the same name for the same one; ? if nobody knows which)',
+	/** A circuit that nobody knows. */
+	circuitUnknown: 'not known',
 	battery: 'battery',
 	done: 'Done',
 	up: 'Move up',

@@ -7,7 +7,7 @@ import { Choices } from './Choices.tsx';
 import { useGrown } from './growing.ts';
 import type { PlanStore } from './store.ts';
 import { typedNumber } from './typed.ts';
-import { fedFrom, modeTitle, movedRow, threeDigits, withoutRow, withRow } from './view.ts';
+import { circuitSays, fedFrom, modeTitle, movedRow, threeDigits, withoutRow, withRow } from './view.ts';
 
 interface Props {
 	store: PlanStore;
@@ -93,7 +93,7 @@ function RowLine({ plan, row, takesFocus, onPick }: LineProps): JSX.Element {
 		if (takesFocus) line.current?.focus();
 	}, [takesFocus]);
 	const profile = profileOf(plan, row.profile);
-	const power = row.circuit !== '' ? row.circuit : profile?.power.battery ? rowWords.battery : '–';
+	const power = row.circuit !== '' ? circuitSays(row.circuit) : profile?.power.battery ? rowWords.battery : '–';
 	return (
 		<button ref={line} type="button" class="rig-line" onClick={onPick}>
 			<span class="visually-hidden">{rowWords.edit}</span>

@@ -5,7 +5,7 @@ import { type DataLink, isOnBattery, type Plan, type PlanRow, profileOf, roleOf 
 import { type Profile, panelFrom } from '../../../shared/profile/index.ts';
 import type { Slip, SlipStep } from '../../../sim/slip/index.ts';
 import { keyName } from '../../wording/index.ts';
-import { cautionsOf, modeTitle, threeDigits } from './view.ts';
+import { cautionsOf, circuitSays, modeTitle, threeDigits } from './view.ts';
 
 interface Props {
 	plan: Plan;
@@ -97,7 +97,9 @@ export function SlipBlock({ plan, row, slip, link, hours, n, digest }: Props): J
 			<p class="slip-wires">
 				{slipWords.dataFrom(from)}. {to}.
 			</p>
-			<p class="slip-power">{isBattery && hours !== null ? slipWords.battery(hours) : slipWords.mains(row.circuit)}.</p>
+			<p class="slip-power">
+				{isBattery && hours !== null ? slipWords.battery(hours) : slipWords.mains(circuitSays(row.circuit))}.
+			</p>
 			{isBattery && <p class="slip-power">{slipWords.noCircuit}.</p>}
 			<p class="slip-power">{slipWords.volts}.</p>
 			<p class="slip-boxes">

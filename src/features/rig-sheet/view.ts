@@ -13,6 +13,7 @@ import {
 	profileOf,
 	type Repair,
 	rowFootprint,
+	UNKNOWN_CIRCUIT,
 	withRows,
 } from '../../../shared/plan/index.ts';
 import { PROFILE_IDS, type Profile, profileAtHand } from '../../../shared/profile/index.ts';
@@ -102,6 +103,10 @@ export function ofWhat(plan: Plan, { id, of }: Figure): string {
 	if (id === 'charge-amperes') return '';
 	return figureWords.circuit(of);
 }
+
+/** What a circuit is called; of one that nobody knows, that. */
+export const circuitSays = (circuit: string): string =>
+	circuit.trim() === UNKNOWN_CIRCUIT ? rowWords.circuitUnknown : circuit;
 
 /** Rows with one changed. One that goes to another universe is fed from none there, and feeds none. */
 export const withRow = (plan: Plan, id: string, change: Partial<PlanRow>): Plan =>

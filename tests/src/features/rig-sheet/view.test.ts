@@ -1,7 +1,7 @@
 import { h } from 'preact';
 import { renderToString } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
-import { checkWords, rowWords, slipWords } from '#words/plan/index.ts';
+import { checkWords, planWords, rowWords, slipWords } from '#words/plan/index.ts';
 import { stockNames } from '#words/stock/index.ts';
 import {
 	askedOf,
@@ -71,6 +71,13 @@ describe('what the plan’s page shows', () => {
 			'Feed Wash 2 from Bar 1, the last that is fed on from Wash 1',
 			'Let the cable to Wash 2 go along the room',
 		]);
+	});
+
+	it('cables that go along the room again are named, to be looked at where they lie', () => {
+		expect(planWords.loose(['Wash 1'], 0)).toBe(
+			'The cable to Wash 1 goes along the room now. Look where it lies: not in an exit route. Undo brings it back.',
+		);
+		expect(planWords.loose(['Wash 1', 'Bar 1'], 3)).toMatch(/^The cables to Wash 1, Bar 1,? and 3 others go along/);
 	});
 
 	it('a row that came from the bench says that nobody has looked at its panel', () => {
