@@ -67,8 +67,7 @@ export const slipWords = {
 	mains: (circuit: string) =>
 		`${circuit === '' ? 'Mains' : `Mains, circuit ${circuit}`}. Supply off, link first, wall plug last`,
 	/** Before anything of it is plugged in, to charge or to light. */
-	volts:
-		'Read the volts on the label of the light and its charger first. This supply isn’t named there? It stays unplugged',
+	volts: 'Label doesn’t name this supply’s volts? It stays unplugged',
 	boxes: {
 		charged: 'charged',
 		set: 'set',

@@ -98,10 +98,10 @@ export function SlipBlock({ plan, row, slip, link, hours, n, digest }: Props): J
 				{slipWords.dataFrom(from)}. {to}.
 			</p>
 			<p class="slip-power">
-				{isBattery && hours !== null ? slipWords.battery(hours) : slipWords.mains(circuitSays(row.circuit))}.
+				{isBattery && hours !== null ? slipWords.battery(hours) : slipWords.mains(circuitSays(row.circuit))}.{' '}
+				{slipWords.volts}.
 			</p>
 			{isBattery && <p class="slip-power">{slipWords.noCircuit}.</p>}
-			<p class="slip-power">{slipWords.volts}.</p>
 			<p class="slip-boxes">
 				{boxesOf(row.place.overhead, isBattery).map((box) => (
 					<Box key={box} words={slipWords.boxes[box]} />
@@ -110,7 +110,8 @@ export function SlipBlock({ plan, row, slip, link, hours, n, digest }: Props): J
 			{!row.place.overhead && <p class="slip-stands">{slipWords.notOverhead}</p>}
 			<ul class="slip-care">
 				{cautionsOf(plan, [row]).flatMap((id) => {
-					const at = CARE[id];
+					// charged elsewhere, by the charge plan: the slip has the volts, and the page beside it all of the mains
+					const at = id === 'mains' && isBattery ? undefined : CARE[id];
 					return at === undefined ? (
 						[]
 					) : (
