@@ -1,6 +1,7 @@
 import { murmur3Text } from '../random/index.ts';
 import { cableKey, numberedCables } from './cables.ts';
 import { figuresOf, isOfBattery, isOfLoad } from './figures.ts';
+import { seenOn } from './found.ts';
 import { type DataLink, linesOf, linksOf } from './line.ts';
 import { isOnBattery } from './make.ts';
 import { rowFootprint } from './pack.ts';
@@ -93,7 +94,7 @@ export function digestsOf(plan: Plan): PlanDigests {
 	return {
 		slip(row, from, before = null) {
 			const was = from === 'before' ? before?.rows.find(({ id }) => id === row.id) : undefined;
-			const start = from === 'shown' ? row.shows : before && was ? settingsOf(before, was) : null;
+			const start = from === 'shown' ? seenOn(row) : before && was ? settingsOf(before, was) : null;
 			return digestOf(['slip', slip(row), start]);
 		},
 		label: (row) => digestOf(['label', label(row)]),

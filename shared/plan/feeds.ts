@@ -31,6 +31,16 @@ export function fedWithin(plan: Plan): Plan {
 	return { ...plan, rows: plan.rows.map((row) => (isOff(row) ? fedBy(row, null) : row)) };
 }
 
+/** Rows of which somebody had said what feeds them, and no longer can: their line doesn't reach it after a change. What a person took back is not among them. */
+export function letGo(was: Plan, next: Plan): string[] {
+	const said = new Map(was.rows.flatMap(({ id, after }) => (after === undefined ? [] : [[id, after] as const])));
+	if (said.size === 0) return [];
+	const gone = next.rows.filter(({ id, after }) => after === undefined && said.has(id));
+	const back = new Map(gone.map((row) => [row.id, fedBy(row, said.get(row.id) ?? null)]));
+	const kept = fedWithin({ ...next, rows: next.rows.map((row) => back.get(row.id) ?? row) });
+	return kept.rows.flatMap(({ id, after }) => (back.has(id) && after === undefined ? [id] : []));
+}
+
 /** From which row each is fed, as said, along the room: the order in which a line takes them at their word. */
 const feedsOf = (plan: Plan): Map<string, string> =>
 	new Map(alongRoom(fedWithin(plan).rows).flatMap(({ id, after }) => (after === undefined ? [] : [[id, after]])));
@@ -57,13 +67,15 @@ function circlesOf(feeds: ReadonlyMap<string, string>): string[] {
 	const along = [...feeds.keys()];
 	const done = new Set<string>();
 	return along.flatMap((id) => {
-		const way: string[] = [];
+		const places = new Map<string, number>();
 		let at: string | undefined = id;
 		for (; at !== undefined && !done.has(at); at = feeds.get(at)) {
 			done.add(at);
-			way.push(at);
+			places.set(at, places.size);
 		}
-		const circle = new Set(at === undefined || !way.includes(at) ? [] : way.slice(way.indexOf(at)));
+		const start = places.get(at ?? '');
+		if (start === undefined) return [];
+		const circle = new Set([...places.keys()].slice(start));
 		return along.filter((each) => circle.has(each)).slice(0, 1);
 	});
 }

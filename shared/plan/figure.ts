@@ -56,7 +56,7 @@ export interface Figure {
 	readonly value: number | null;
 	readonly parts: readonly FigurePart[];
 	/** What has to be given before it can be worked out. */
-	readonly needs: 'breaker' | 'cable' | 'weight' | 'link' | 'surge' | 'curve' | 'electrician' | null;
+	readonly needs: 'breaker' | 'cable' | 'weight' | 'link' | 'surge' | 'curve' | 'electrician' | 'us-or-curve' | null;
 }
 
 /** A number that goes into a figure. */

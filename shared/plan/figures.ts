@@ -82,7 +82,11 @@ function circuitFigures(plan: Plan): Figure[] {
 		const profile = profileOf(plan, row.profile);
 		if (!profile || isOnBattery(plan, row)) continue;
 		const key = circuitKey(row.circuit);
-		const { circuit, watts, profiles } = circuits.get(key) ?? { circuit: row.circuit.trim(), watts: 0, profiles: [] };
+		const { circuit, watts, profiles } = circuits.get(key) ?? {
+			circuit: key === '' ? '' : row.circuit.trim(),
+			watts: 0,
+			profiles: [],
+		};
 		circuits.set(key, { circuit, watts: watts + mainsWatts(profile), profiles: [...profiles, profile.id] });
 	}
 	return [...circuits.values()].flatMap(({ circuit, watts, profiles }) => ofCircuit(plan, circuit, watts, profiles));

@@ -34,14 +34,21 @@ export interface FoundOff {
 	readonly movedBy: readonly string[];
 }
 
-/** Whether somebody looked at the panel itself: what a bench showed is no look at the real one. */
-export const isSeen = ({ shows, unseen }: PlanRow): boolean => shows !== null && !unseen;
+/** What somebody saw a row's panel show; null where nobody looked: what a bench showed is no look at the real one. */
+export const seenOn = ({ shows, unseen }: PlanRow): PlanRow['shows'] => (unseen ? null : shows);
+
+/** Whether somebody looked at the panel itself. */
+export const isSeen = (row: PlanRow): boolean => seenOn(row) !== null;
+
+/** What of a panel was seen to be otherwise than the patch has it, its mode before its start address; null where nothing was. */
+export function offBy(row: PlanRow): 'panel-mode' | 'panel-address' | null {
+	const shows = seenOn(row);
+	if (shows === null || (shows.mode === row.mode && shows.address === row.address)) return null;
+	return shows.mode === row.mode ? 'panel-address' : 'panel-mode';
+}
 
 /** Whether a panel was found to show something else than the patch has. */
-export const isOff = (row: PlanRow): boolean => {
-	const { shows, mode, address } = row;
-	return shows !== null && isSeen(row) && (shows.mode !== mode || shows.address !== address);
-};
+export const isOff = (row: PlanRow): boolean => offBy(row) !== null;
 
 /** The plan with what panels of some rows were seen to show; null where they are to be looked at again. */
 export const sawPanels = (plan: Plan, ids: ReadonlySet<string>, shows: PlanRow['shows']): Plan => ({

@@ -27,7 +27,7 @@ export {
 	sheetDigests,
 	verdictOn,
 } from './digests.ts';
-export { fedBy, fedWithin } from './feeds.ts';
+export { fedBy, fedWithin, letGo } from './feeds.ts';
 export type { Figure, FigureId, FigurePart, How } from './figure.ts';
 export { figuresOf, isNear, isOfBattery, isOfLoad, isOver } from './figures.ts';
 export { type FoundOff, foundOff, isOff, isSeen, sawPanels, shortestWalk } from './found.ts';
@@ -51,6 +51,7 @@ export {
 	type NewRow,
 	planFromSheet,
 	profileOf,
+	UNKNOWN_CIRCUIT,
 	withRows,
 } from './make.ts';
 export { type Packed, type PackItem, packAddresses, packed, placed, rowFootprint } from './pack.ts';
@@ -80,7 +81,16 @@ export {
 	walkOf,
 	warningsOf,
 } from './steps.ts';
-export { awgFor, byUsRules, isPastOnePlug, mayBeUs, US_VOLTS, USUAL_VOLTS, usualBreakers } from './supply.ts';
+export {
+	awgFor,
+	byUsRules,
+	isOutletRating,
+	isPastOnePlug,
+	mayBeUs,
+	US_VOLTS,
+	USUAL_VOLTS,
+	usualBreakers,
+} from './supply.ts';
 export {
 	FIELDS,
 	type Field,

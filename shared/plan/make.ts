@@ -15,6 +15,9 @@ const WIDEST = 200;
 export const profileOf = (plan: Pick<Plan, 'profiles'>, id: string): Profile | null =>
 	plan.profiles.find((each) => each.id === id) ?? profileAtHand(id) ?? null;
 
+/** Stands for the circuit of a light that is plugged in, nobody knows where: with none at all, one with a battery would run on that. Kept. */
+export const UNKNOWN_CIRCUIT = '?';
+
 /** Whether a row runs on its battery: it has one, and no circuit is named. */
 export const isOnBattery = (plan: Plan, row: PlanRow): boolean =>
 	row.circuit === '' && Boolean(profileOf(plan, row.profile)?.power.battery);

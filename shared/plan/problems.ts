@@ -1,6 +1,7 @@
 import { EIA485, LAST_SLOT, LAST_UNIVERSE } from '../dmx/index.ts';
 import type { Profile } from '../profile/index.ts';
 import { type FeedProblem, fedBy, fedWithin, feedProblems, feedRepairs } from './feeds.ts';
+import { offBy } from './found.ts';
 import { leaderOf, linesOf } from './line.ts';
 import { profileOf } from './make.ts';
 import { packed, placed, rowFootprint } from './pack.ts';
@@ -17,7 +18,7 @@ export type PlanProblem =
 	/** Two on one start address with one footprint: often meant, so that they move as one. */
 	| { readonly is: 'same-address'; readonly rows: readonly [string, string] }
 	| { readonly is: 'past-512'; readonly rows: readonly [string]; readonly last: number }
-	/** The panel shows another mode, or another start address, than the plan. */
+	/** The panel was seen to show another mode, or another start address, than the plan. */
 	| { readonly is: 'panel-mode' | 'panel-address'; readonly rows: readonly [string] }
 	/** The panel has no way to what the plan asks. */
 	| { readonly is: 'no-such-address' | 'cannot-lead' | 'cannot-follow'; readonly rows: readonly [string] }
@@ -86,7 +87,8 @@ function ofRow(plan: Plan, row: PlanRow): PlanProblem[] {
 	const profile = profileOf(plan, row.profile);
 	if (!profile) return [];
 	const rows = [row.id] as const;
-	const shown = ofPanel(row);
+	const is = offBy(row);
+	const shown: PlanProblem[] = is === null ? [] : [{ is, rows }];
 	if (plan.source === 'leader') return [...ofFollower(plan, row, profile), ...shown];
 	const last = row.address + rowFootprint(plan, row) - 1;
 	return [
@@ -94,11 +96,6 @@ function ofRow(plan: Plan, row: PlanRow): PlanProblem[] {
 		...(canSet(profile, 'address', row.address) ? [] : [{ is: 'no-such-address', rows } as const]),
 		...shown,
 	];
-}
-
-function ofPanel({ id, shows, mode, address }: PlanRow): PlanProblem[] {
-	if (shows === null || (shows.mode === mode && shows.address === address)) return [];
-	return [{ is: shows.mode === mode ? 'panel-address' : 'panel-mode', rows: [id] }];
 }
 
 function ofFollower(plan: Plan, row: PlanRow, profile: Profile): PlanProblem[] {

@@ -10,6 +10,7 @@ import {
 	type SheetFixture,
 } from '../sheet/index.ts';
 import { type CableEnd, numberedCables } from './cables.ts';
+import { seenOn } from './found.ts';
 import { type LinePlan, leaderOf, linesOf } from './line.ts';
 import { profileOf } from './make.ts';
 import { canSet, standingAt } from './panel.ts';
@@ -51,17 +52,14 @@ export function roleOf(plan: Plan, row: PlanRow): 'desk' | 'leader' | 'follower'
 }
 
 /**
- * Fixtures of a sheet as they are before anybody sets them: at their defaults, or as the plan knows them to show.
+ * Fixtures of a sheet as they are before anybody sets them: at their defaults, or as their panels were seen to show.
  * @param stands what their panels are set to, where that is known of all of it
  */
 export function sheetBefore(plan: Plan, stands: SomeSettings | null = null): RigSheet {
-	return sheetWith(plan, (row, profile) =>
-		stands
-			? standingAt(profile, stands)
-			: row.shows
-				? standingAt(profile, { work: 'line', ...row.shows })
-				: standingAt(profile, profile.defaults),
-	);
+	return sheetWith(plan, (row, profile) => {
+		const shows = seenOn(row);
+		return standingAt(profile, stands ?? (shows ? { work: 'line', ...shows } : profile.defaults));
+	});
 }
 
 /**

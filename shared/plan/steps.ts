@@ -1,6 +1,6 @@
 import { murmur3Text } from '../random/index.ts';
 import { alongRoom, type DataLink, linksOf } from './line.ts';
-import { isOnBattery } from './make.ts';
+import { isOnBattery, UNKNOWN_CIRCUIT } from './make.ts';
 import { askedOf, settingsOf } from './sheet.ts';
 import type { Plan, PlanRow } from './types.ts';
 
@@ -140,8 +140,11 @@ export function warningsOf(
 	];
 }
 
-/** A circuit by its name, however that is spelt; empty where none is named. */
-export const circuitKey = (circuit: string): string => circuit.trim().toLowerCase();
+/** A circuit by its name, however that is spelt; empty where none is named, or nobody knows which. */
+export function circuitKey(circuit: string): string {
+	const key = circuit.trim().toLowerCase();
+	return key === UNKNOWN_CIRCUIT ? '' : key;
+}
 
 /**
  * Circuits on which a mains light is ticked as lit, each with the rows that are: their supply is on. Rows for which none is named

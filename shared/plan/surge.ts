@@ -2,7 +2,7 @@ import { amps } from '../power/index.ts';
 import { LEAST_TIMES } from './breaker.ts';
 import { addedUp, type Figure, type FigurePart, figure, type How, part } from './figure.ts';
 import { DEFAULT_VOLTS, isOnBattery, profileOf } from './make.ts';
-import { byUsRules } from './supply.ts';
+import { mayBeUs, US_VOLTS } from './supply.ts';
 import type { Plan } from './types.ts';
 
 /*
@@ -22,8 +22,8 @@ export function linkFigure({ supply }: Plan, circuit: string, drawn: number, par
 
 /**
  * Peak amperes if all of a circuit is switched on at once, and the least at which a breaker of that curve may trip at once, less
- * that. The sum of peaks, as labels have them; how short they are is not in it. US breakers are not rated by curve: by their rules what trips
- * one is never worked out.
+ * that. The sum of peaks, as labels have them; how short they are is not in it. US breakers are not rated by curve: at their volts what
+ * trips one is never worked out, and where the supply may be theirs only from a curve that somebody gave.
  * @param profiles of each fixture of the circuit
  */
 export function surgeFigures({ supply, surge = {} }: Plan, circuit: string, profiles: readonly string[]): Figure[] {
@@ -34,13 +34,14 @@ export function surgeFigures({ supply, surge = {} }: Plan, circuit: string, prof
 		each.id === 'surge' && supply.volts !== DEFAULT_VOLTS ? { ...each, how: 'assumed' as const } : each,
 	);
 	if (unknown > 0) return [{ ...figure('surge', circuit, null, parts), needs: 'surge' }];
-	if (byUsRules(supply.volts))
+	const { volts, breaker, curve = null } = supply;
+	if (volts === US_VOLTS)
 		return [
 			figure('surge', circuit, sum, parts),
 			{ ...figure('surge-left', circuit, null, parts), needs: 'electrician' },
 		];
-	const { breaker, curve = null } = supply;
-	const needs = breaker === null ? 'breaker' : curve === null ? 'curve' : null;
+	const noCurve = mayBeUs(volts) ? 'us-or-curve' : breaker === null ? 'breaker' : 'curve';
+	const needs = curve === null ? noCurve : 'breaker';
 	if (breaker === null || curve === null)
 		return [figure('surge', circuit, sum, parts), { ...figure('surge-left', circuit, null, parts), needs }];
 	const least = LEAST_TIMES[curve];

@@ -39,6 +39,7 @@ export const changeWords = {
 		link: 'On the mains: supply off first. Link it, wall plug last.',
 		circuit: (circuit: string) => `Supply off first. Then feed it from circuit ${circuit}, wall plug last.`,
 		noCircuit: 'Supply off. It has no circuit any more: ask the electrician what feeds it.',
+		unknownCircuit: 'Supply off first. Nobody knows its circuit yet: ask the electrician what feeds it.',
 		wires: 'Its settings and place stay. See the cables and sheets below.',
 	},
 	setting: {

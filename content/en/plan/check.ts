@@ -1,5 +1,11 @@
 import { counted, locale } from '../locale/index.ts';
 
+/** Of every light that hangs, whatever else its card says. */
+const FROM_FLOOR = 'From the floor only, no ladder for this.';
+
+/** Rigs kept before a row was marked as taken from the bench don’t say so. */
+const FROM_BENCH = 'Was the rig taken from the bench? Then look at each all the same.';
+
 /** The rig against the desk: what panels show beside what the patch says. */
 export const checkWords = {
 	lead: 'Walk the row and look at each panel. What it shows is noted here beside the patch, and the prep slips can start from it.',
@@ -16,13 +22,14 @@ export const checkWords = {
 	says: 'The patch says',
 	address: 'start address',
 	shows: (lines: string) => `Its display shows: ${lines}`,
-	lookOnly: 'Look first, with no press: on many panels a value acts as you step, and may flash.',
+	lookOnly:
+		'Look only, and press nothing: on many panels a value acts as you step, and may flash. Can’t read it? Leave it for later.',
 	standIn:
 		'The panel here is a stand-in. Does the real one show its mode and start address? If not, leave it for later.',
 	silent:
 		'Look first, with no press. On the simulated panel its start address doesn’t show. The only reason to press is before doors, with the operator’s yes: say aloud that light may jump, with nobody in front of it. Then step to it in its menu, and come back out with nothing stored. If it asks for something, press nothing more, and tell the operator.',
-	silentUp: 'On the simulated panel its start address doesn’t show as it hangs. Yours neither? Leave it for later.',
-	overhead: 'Overhead: from the floor only, no ladder for this. What can’t be read is left for later.',
+	silentUp: `${FROM_FLOOR} On the simulated panel its start address doesn’t show as it hangs. Yours neither? Leave it for later.`,
+	overhead: `${FROM_FLOOR} What can’t be read is left for later.`,
 	same: 'As it says',
 	other: 'Something else',
 	later: 'Leave it for now',
@@ -33,8 +40,8 @@ export const checkWords = {
 	keep: 'Note it',
 	back: 'Back',
 	noted: (name: string, shows: string) => `${name}: noted ${shows}.`,
-	all: 'All looked at.',
-	allSame: 'Every panel is noted as the patch says. This says nothing of cables, power or how it hangs.',
+	all: `All looked at. ${FROM_BENCH}`,
+	allSame: `Every panel is noted as the patch says. This says nothing of cables, power or how it hangs. ${FROM_BENCH}`,
 	left: (count: number) => `${counted(count, 'fixture', 'fixtures')} left for later.`,
 	leftDo: 'Go back to those',
 	again: 'Check all again',

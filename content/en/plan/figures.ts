@@ -78,10 +78,13 @@ export const needWords = {
 	breaker: 'Ask the electrician for the amps of the breaker.',
 	cable: 'Give the size and length of the feed cable.',
 	weight: 'Give the weight of each fixture that hangs.',
-	link: `Give the amps of the weakest of cable, link socket and plug, off their labels. ${ruleWords.plugLess}`,
+	link: `Give the amps of the weakest of cable, link socket and plug: off their labels, or less where one plug takes less. ${ruleWords.plugLess}`,
 	surge: 'Give the peak amps at switch-on of each fixture, off its label. If it isn’t there, ask the maker.',
 	electrician:
 		'US breakers aren’t rated B, C or D, so this can’t be worked out here. Ask the electrician (in the US, the licensed electrician or qualified person) what may come on at once.',
+	/** It may be a breaker of the US, and nobody has given a curve. */
+	'us-or-curve':
+		'Not worked out here: this may be a US breaker, and those aren’t rated B, C or D. Ask the electrician (in the US, the licensed electrician or qualified person) what may come on at once. Outside the US, give the curve of the breaker.',
 	curve:
 		'Ask the electrician for the curve of the breaker: B, C or D (IEC 60898; US breakers aren’t rated so). Not known? Leave it open.',
 } as const;

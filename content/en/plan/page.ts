@@ -84,6 +84,11 @@ export const planWords = {
 	noProblems: 'No start addresses clash, and none runs past 512. This says nothing of power, weight or how it hangs.',
 	more: (n: number) => `And ${n} more. They’re listed once these are sorted out.`,
 	repaired: 'Changed. Undo brings it back.',
+	/** @param names of fixtures of which it was said what feeds them @param more how many others */
+	loose: (names: readonly string[], more: number) =>
+		names.length + more === 1
+			? `The cable to ${names[0]} goes along the room now. Look where it lies: not in an exit route. Undo brings it back.`
+			: `The cables to ${locale.list([...names, ...(more > 0 ? [counted(more, 'other', 'others')] : [])])} go along the room now. Look where they lie: not in an exit route. Undo brings them back.`,
 	figures: 'Sums',
 	line: 'Cables',
 	rules: 'How to give out start addresses',
@@ -130,12 +135,16 @@ export const rowWords = {
 	start: 'Start address',
 	labelled: 'Label is written: keep this address',
 	labelledShort: 'label',
+	/** Taken from the bench: nobody has looked at the real panel. */
+	unseenShort: 'not looked at',
 	overhead: 'Overhead',
 	overheadShort: 'overhead',
 	x: 'Metres from the left',
 	after: 'Data comes from',
 	afterRoom: 'Along the room',
-	circuit: 'Circuit (the same name for the same one)',
+	circuit: 'Circuit (the same name for the same one; ? if nobody knows which)',
+	/** A circuit that nobody knows. */
+	circuitUnknown: 'not known',
 	battery: 'battery',
 	done: 'Done',
 	up: 'Move up',
@@ -147,7 +156,7 @@ export const rowWords = {
 
 /** What one plug takes, by country (US: National Electrical Code, article 210; UK: BS 1363; both from memory). */
 const ONE_PLUG =
-	'US: 12 A on a 15 A outlet and 16 A on a 20 A outlet, for loads that last. UK: 13 A, and never more than the fuse in the plug. Elsewhere: as the local code says.';
+	'US: 80 % of what the outlet is rated for, however short the show: 12 A on a 15 A outlet, 16 A on a 20 A, 24 A on a 30 A. A 20 A breaker often feeds 15 A outlets: then it’s 12. UK: 13 A at most, and never more than the plug’s fuse. Elsewhere: local code.';
 
 export const ruleWords = {
 	source: 'The row listens to',
@@ -177,10 +186,14 @@ export const ruleWords = {
 	supply: 'Supply and show',
 	volts: 'Volts between the two wires that feed one fixture (230 until you change it; ask what yours is)',
 	otherVolts: 'Volts between those two wires, as the electrician gives them',
+	otherVoltsHint: 'In the US and Canada give what it’s called: 120, 208 or 240, not 220.',
 	voltsOf: (volts: number) => (volts === 120 ? '120 V (US and Canada)' : `${volts} V`),
 	other: 'Another voltage',
 	usToo:
 		'This may be a supply of the US or Canada, so their 80 % rule is used here too. At 208, 240 or any other voltage there, ask the licensed electrician or qualified person what a breaker may carry.',
+	/** At 220 V and up to 240, which no outlet there is called. */
+	notUs:
+		'In the US or Canada? Give what it’s called there: 120, 208 or 240, not 220. Their 80 % rule isn’t used at this voltage.',
 	us: '120 V goes by US rules. Loads that last take 80 % of the breaker at most. Use a GFCI where the code asks for one, and always outdoors. Never cut or bypass the ground. Unwind a cord reel to its end. Cables go by gauge (AWG): a lower number is a thicker wire. Local code and the licensed electrician or qualified person come first.',
 	areaOf: (area: string, gauge: number | null) => (gauge === null ? area : `${gauge} AWG, counted as ${area} mm²`),
 	areaNote: 'Counted thinner than it is, for volts lost only. It says nothing of the amps a cable may carry.',
@@ -189,6 +202,7 @@ export const ruleWords = {
 	curve: 'Curve of that breaker (ask the electrician; leave it open in the US)',
 	link: 'Amps of the weakest of cable, link socket and plug (the weakest of all rows: one figure for all circuits)',
 	surge: (name: string) => `Peak amps at switch-on of one ${name}`,
+	onePlug: ONE_PLUG,
 	plugLess: `One plug may take less than the breaker. ${ONE_PLUG} Give the least as the weakest link.`,
 	otherSupply:
 		'Before any plug goes in, read the volts on the label of each light and charger. One that doesn’t name this supply stays unplugged. No plug or adapter is changed to make it fit.',

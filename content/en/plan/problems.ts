@@ -52,6 +52,8 @@ interface RepairFacts {
 	readonly count: number;
 	/** What is to feed it. */
 	readonly from: string;
+	/** What feeds it, and another too. */
+	readonly after: string;
 	/** Its label is written, and is wrong after. */
 	readonly isLabelled: boolean;
 }
@@ -61,7 +63,7 @@ const repairs = {
 		`Move ${name} to ${address}${isLabelled ? '. Its label will be wrong: write a new one' : ''}`,
 	mode: ({ name, mode }: RepairFacts) => `Put ${name} in mode ${mode}`,
 	'use-shown': () => 'Plan what the panel shows',
-	feed: ({ name, from }: RepairFacts) => `Feed ${name} from ${from}, the last of that line`,
+	feed: ({ name, from, after }: RepairFacts) => `Feed ${name} from ${from}, the last that is fed on from ${after}`,
 	along: ({ name }: RepairFacts) => `Let the cable to ${name} go along the room`,
 	pack: ({ count }: RepairFacts) => `Give out start addresses again (${locale.number(count)} change)`,
 } as const;

@@ -27,7 +27,7 @@ export const slipWords = {
 			'Stand-in panel: these presses aren’t for the real one. Go by its manual, and set it where nobody is in front of it.',
 		crew: CREW_PANEL,
 		invented:
-			'Invented fixture: your real panel differs. Go by its manual. Does its display show something else? Stop, and press nothing more.',
+			'Invented fixture: your real panel differs. Go by its manual. Does its display, or its row of switches, look otherwise? Stop, press nothing more, and tell whoever is in charge.',
 	},
 	/** On the slip of a light that counts as on battery. */
 	noCircuit:
@@ -66,6 +66,8 @@ export const slipWords = {
 		`Battery: about ${locale.number(hours, 1)} h by the sum, if charged full. Cold and age take more; watch its own display`,
 	mains: (circuit: string) =>
 		`${circuit === '' ? 'Mains' : `Mains, circuit ${circuit}`}. Supply off, link first, wall plug last`,
+	/** Before anything of it is plugged in, to charge or to light. */
+	volts: 'Label doesn’t name this supply’s volts? It stays unplugged',
 	boxes: {
 		charged: 'charged',
 		set: 'set',

@@ -104,12 +104,10 @@ export const tickWords = {
 			`Hands were at ${name}, so these ticks go: ${locale.list(steps)}. Look at each again before you tick it.`,
 		others: 'If anything else came down, or was moved or unplugged, untick that too.',
 		circuit: (name: string) => `Which circuit is ${name} on now?`,
-		/** @param isBattery whether it has a battery */
-		circuitHint: (circuit: string, isBattery: boolean) =>
+		/** @param circuit empty where none is known */
+		circuitHint: (circuit: string) =>
 			circuit === ''
-				? isBattery
-					? 'Ask the electrician. Left empty, it counts as on battery, and its amps are in no sum.'
-					: 'Ask the electrician. Left empty, its amps count as on no named circuit.'
+				? 'Ask the electrician. Left empty, it counts as on a circuit that nobody knows: any of the others may be it.'
 				: `Ask the electrician. Left empty, its amps still count on circuit ${circuit}.`,
 		circuitUnknown: 'Nobody knows its circuit yet: count its amps as on no named circuit',
 		leave: 'Leave it',

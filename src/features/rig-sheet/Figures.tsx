@@ -20,11 +20,10 @@ import {
 	figuresOf,
 	isOver,
 	linesOf,
-	mayBeUs,
 	type Plan,
 } from '../../../shared/plan/index.ts';
 import { Title } from '../../ui/index.ts';
-import { overSays, plugSays, valueSays } from './figureSays.ts';
+import { linkSays, overSays, plugSays, usSays, valueSays } from './figureSays.ts';
 import { useDrawn } from './growing.ts';
 import { ofWhat } from './view.ts';
 
@@ -52,7 +51,7 @@ export function Figures({ plan }: { plan: Plan }): JSX.Element {
 				</>
 			)}
 			{countsOnBattery(plan) && <p>{loadWords.countsAsBattery}</p>}
-			{figures.length > 0 && mayBeUs(plan.supply.volts) && <p>{ruleWords.usToo}</p>}
+			{figures.length > 0 && usSays(plan) !== '' && <p>{usSays(plan)}</p>}
 			{drawn}
 			<Cables plan={plan} />
 		</section>
@@ -62,7 +61,7 @@ export function Figures({ plan }: { plan: Plan }): JSX.Element {
 function One({ plan, figure }: { plan: Plan; figure: Figure }): JSX.Element {
 	const { id, parts, needs } = figure;
 	const leans = parts.some(({ how }) => how === 'assumed');
-	const told = [overSays(figure), plugSays(plan, figure)].filter(Boolean).join(' ');
+	const told = [overSays(figure), plugSays(plan, figure), linkSays(plan, figure)].filter(Boolean).join(' ');
 	return (
 		<details class="rig-figure" data-over={isOver(figure)}>
 			<summary class="fold-line">

@@ -1,12 +1,12 @@
 import type { JSX } from 'preact';
 import { useId, useState } from 'preact/hooks';
 import { rowWords, stepShort, tickWords } from '#words/plan/index.ts';
-import { type Plan, profileOf, type RowStep, type TickBoard } from '../../../shared/plan/index.ts';
+import { circuitKey, type Plan, profileOf, type RowStep, type TickBoard } from '../../../shared/plan/index.ts';
 import { Button, Field, Notice, Title } from '../../ui/index.ts';
 import type { Finding } from '../finder/index.ts';
 import { foundText, noteWith, planAsFound, type StandsAt, standsText, wrongThen } from './foundView.ts';
 import { CheckBox, NumberBox } from './Rows.tsx';
-import { asksCircuit, circuitAfter, mayBeLit, mayBeUnknown, reopenedBy, rowOfRepair } from './reopened.ts';
+import { asksCircuit, circuitAfter, mayBeLit, reopenedBy, rowOfRepair } from './reopened.ts';
 import { withRow } from './view.ts';
 
 const words = tickWords.found;
@@ -85,15 +85,13 @@ function Noted({ plan, board, finding, onNote, onClose, row }: Props & { row: st
 				<>
 					<Field
 						label={words.circuit(at.name)}
-						hint={words.circuitHint(at.circuit, !mayBeUnknown(plan, at))}
+						hint={words.circuitHint(circuitKey(at.circuit) === '' ? '' : at.circuit)}
 						value={circuit}
 						maxLength={60}
 						disabled={isUnknown}
 						onInput={(event) => type(event.currentTarget.value)}
 					/>
-					{at.circuit !== '' && mayBeUnknown(plan, at) && (
-						<CheckBox label={words.circuitUnknown} isOn={isUnknown} onChange={say} />
-					)}
+					{circuitKey(at.circuit) !== '' && <CheckBox label={words.circuitUnknown} isOn={isUnknown} onChange={say} />}
 				</>
 			)}
 			{mayBeLit(reopens) && <p class="rig-soft">{words.litHint}</p>}

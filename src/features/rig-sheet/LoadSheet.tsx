@@ -11,13 +11,12 @@ import {
 	isOfBattery,
 	isOfLoad,
 	isOver,
-	mayBeUs,
 	type Plan,
 	type PlanDigests,
 	US_VOLTS,
 } from '../../../shared/plan/index.ts';
 import { CautionBox, Field } from '../../ui/index.ts';
-import { figureSays, valueSays } from './figureSays.ts';
+import { figureSays, linkSays, usSays, valueSays } from './figureSays.ts';
 import { type ClockTime, plugInBy, readTime } from './plugIn.ts';
 import { SheetTable } from './SheetTable.tsx';
 import { cautionsOf, ofWhat } from './view.ts';
@@ -27,10 +26,8 @@ export function LoadSheet({ plan, digests }: { plan: Plan; digests: PlanDigests 
 	const figures = useMemo(() => figuresOf(plan), [plan]);
 	const load = figures.filter(({ id }) => isOfLoad(id));
 	const charge = figures.filter(({ id }) => isOfBattery(id));
-	// that of batteries stands where they are charged; whatever charges is plugged in
-	const others = [
-		...new Set([...(charge.length > 0 ? (['mains'] as const) : []), ...cautionsOf(plan, plan.rows)]),
-	].filter((id) => id !== 'batteries' || charge.length === 0);
+	// that of batteries stands where they are charged
+	const others = cautionsOf(plan, plan.rows).filter((id) => id !== 'batteries' || charge.length === 0);
 	return (
 		<>
 			<section class="sheet-page">
@@ -45,7 +42,7 @@ export function LoadSheet({ plan, digests }: { plan: Plan; digests: PlanDigests 
 				)}
 				{load.length > 0 && <p>{loadWords.volts(plan.supply.volts)}</p>}
 				{plan.supply.volts === US_VOLTS && <p>{ruleWords.us}</p>}
-				{mayBeUs(plan.supply.volts) && <p>{ruleWords.usToo}</p>}
+				{usSays(plan) !== '' && <p>{usSays(plan)}</p>}
 				{countsOnBattery(plan) && <p>{loadWords.countsAsBattery}</p>}
 				{load.length === 0 ? (
 					plan.rows.length === 0 && <p>{loadWords.noLoad}</p>
@@ -99,7 +96,9 @@ function Sums({ plan, figures, label }: { plan: Plan; figures: readonly Figure[]
 							{figure.parts
 								.map(({ id, value, how }) => loadWords.part(partNames[id], figureWords.part(value), howWords[how]))
 								.join('; ')}
-							{figureSays(figure) !== '' && <strong> {figureSays(figure)}</strong>}
+							{[figureSays(figure), linkSays(plan, figure)].filter(Boolean).map((says) => (
+								<strong key={says}> {says}</strong>
+							))}
 						</td>
 					</tr>
 				))}

@@ -22,7 +22,7 @@ import { LineSheet } from './LineSheet.tsx';
 import { LoadSheet } from './LoadSheet.tsx';
 import { SheetTable } from './SheetTable.tsx';
 import { SlipBlock } from './SlipBlock.tsx';
-import { cautionsOf, modeTitle, threeDigits } from './view.ts';
+import { cautionsOf, circuitSays, modeTitle, threeDigits } from './view.ts';
 
 interface Props {
 	plan: Plan;
@@ -176,7 +176,7 @@ function PatchList({ plan, digest }: { plan: Plan; digest: string }): JSX.Elemen
 					<td>{threeDigits(row.address)}</td>
 					<td>{threeDigits(row.address + rowFootprint(plan, row) - 1)}</td>
 					<td>{row.place.x}</td>
-					<td>{row.circuit}</td>
+					<td>{circuitSays(row.circuit)}</td>
 				</tr>
 			);
 		},

@@ -95,6 +95,7 @@ export default function PlanView({ opened, onClose }: Props): JSX.Element {
 					<p role="alert">{trouble}</p>
 				</Notice>
 			)}
+			<Loose store={store} />
 			{opened.came && <CameIn came={opened.came} store={store} />}
 			<nav class="rig-tabs no-print" aria-label={planWords.tabsLabel}>
 				{TABS.map((each) => (
@@ -170,6 +171,29 @@ function CameIn({ came, store }: { came: Came; store: PlanStore }): JSX.Element 
 					</>
 				)}
 			</Notice>
+		</div>
+	);
+}
+
+/** Most names of cables that are told at once. */
+const MOST_NAMED = 12;
+
+/** Cables that a change took from where somebody said they come from: nobody has looked where they lie now. */
+function Loose({ store: { plan, loose, told } }: { store: PlanStore }): JSX.Element {
+	const names = plan.rows.flatMap(({ id, name }) => (loose.includes(id) ? [name] : []));
+	const says =
+		names.length === 0 ? '' : planWords.loose(names.slice(0, MOST_NAMED), Math.max(0, names.length - MOST_NAMED));
+	return (
+		<div class="no-print">
+			<Live text={says} />
+			{says !== '' && (
+				<Notice kind="wrong">
+					<p aria-hidden="true">{says}</p>
+					<Button look="quiet" onClick={told}>
+						{planWords.close}
+					</Button>
+				</Notice>
+			)}
 		</div>
 	);
 }

@@ -7,7 +7,7 @@ import { Choices } from './Choices.tsx';
 import { useGrown } from './growing.ts';
 import type { PlanStore } from './store.ts';
 import { typedNumber } from './typed.ts';
-import { fedFrom, modeTitle, movedRow, threeDigits, withoutRow, withRow } from './view.ts';
+import { circuitSays, fedFrom, modeTitle, movedRow, threeDigits, withoutRow, withRow } from './view.ts';
 
 interface Props {
 	store: PlanStore;
@@ -76,6 +76,10 @@ export function Rows({ store, problems, picked, onPick }: Props): JSX.Element {
 	);
 }
 
+/** What else is to be known of a row, in a few words: its label is written, its panel was never looked at. */
+const notesOf = ({ labelled, unseen }: PlanRow): string =>
+	[labelled ? rowWords.labelledShort : '', unseen ? rowWords.unseenShort : ''].filter(Boolean).join(', ');
+
 interface LineProps {
 	plan: Plan;
 	row: PlanRow;
@@ -89,7 +93,7 @@ function RowLine({ plan, row, takesFocus, onPick }: LineProps): JSX.Element {
 		if (takesFocus) line.current?.focus();
 	}, [takesFocus]);
 	const profile = profileOf(plan, row.profile);
-	const power = row.circuit !== '' ? row.circuit : profile?.power.battery ? rowWords.battery : '–';
+	const power = row.circuit !== '' ? circuitSays(row.circuit) : profile?.power.battery ? rowWords.battery : '–';
 	return (
 		<button ref={line} type="button" class="rig-line" onClick={onPick}>
 			<span class="visually-hidden">{rowWords.edit}</span>
@@ -102,7 +106,7 @@ function RowLine({ plan, row, takesFocus, onPick }: LineProps): JSX.Element {
 				{row.place.overhead ? `, ${rowWords.overheadShort}` : ''}
 			</span>
 			<span class="rig-power">{power}</span>
-			<span class="rig-label">{row.labelled ? rowWords.labelledShort : ''}</span>
+			<span class="rig-label">{notesOf(row)}</span>
 		</button>
 	);
 }
@@ -216,6 +220,7 @@ function RowFields({ store, row, onClose }: { store: PlanStore; row: PlanRow; on
 
 interface NumberProps {
 	label: string;
+	hint?: string;
 	value: number | null;
 	least?: number;
 	most: number;
@@ -230,6 +235,7 @@ interface NumberProps {
 /** A box for a number; what is none stays in it, with a sentence, and changes nothing. */
 export function NumberBox({
 	label,
+	hint,
 	value,
 	least = 1,
 	most,
@@ -243,6 +249,7 @@ export function NumberBox({
 	const field = (
 		<Field
 			label={label}
+			{...(hint === undefined ? {} : { hint })}
 			{...(offers ? { list: id } : {})}
 			inputMode={isWhole ? 'numeric' : 'decimal'}
 			value={value === null ? '' : String(value)}

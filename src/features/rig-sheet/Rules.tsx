@@ -5,10 +5,8 @@ import {
 	awgFor,
 	BREAKER_CURVES,
 	type BreakerCurve,
-	byUsRules,
 	fedWithin,
 	isOnBattery,
-	mayBeUs,
 	PACK_ORDERS,
 	type Packed,
 	type Plan,
@@ -20,6 +18,7 @@ import {
 } from '../../../shared/plan/index.ts';
 import { COPPER_OHMS } from '../../../shared/power/index.ts';
 import { Button, Live, Toggle } from '../../ui/index.ts';
+import { usSays } from './figureSays.ts';
 import { NumberBox } from './Rows.tsx';
 import type { PlanStore } from './store.ts';
 
@@ -122,10 +121,10 @@ function Supply({ store }: { store: PlanStore }): JSX.Element {
 	return (
 		<details class="rig-fold">
 			<summary class="fold-line">{ruleWords.supply}</summary>
-			{plan.supply.volts === US_VOLTS && <p>{ruleWords.us}</p>}
+			{isUs && <p>{ruleWords.us}</p>}
 			<div class="rig-fields">
 				<Volts volts={plan.supply.volts} onVolts={(volts) => supply({ volts })} />
-				{mayBeUs(plan.supply.volts) && <p class="rig-soft">{ruleWords.usToo}</p>}
+				{usSays(plan) !== '' && <p class="rig-soft">{usSays(plan)}</p>}
 				<NumberBox
 					label={ruleWords.powerFactor}
 					value={plan.supply.powerFactor}
@@ -144,7 +143,7 @@ function Supply({ store }: { store: PlanStore }): JSX.Element {
 					onNumber={(breaker) => supply({ breaker })}
 					onNone={() => supply({ breaker: null })}
 				/>
-				{!byUsRules(plan.supply.volts) && (
+				{(!isUs || plan.supply.curve) && (
 					<Pick
 						label={ruleWords.curve}
 						value={plan.supply.curve ?? ''}
@@ -257,7 +256,15 @@ function Volts({ volts, onVolts }: { volts: number; onVolts: (volts: number) => 
 				))}
 				<option value="other">{ruleWords.other}</option>
 			</Pick>
-			{isTyped && <NumberBox label={ruleWords.otherVolts} value={volts} most={500} onNumber={onVolts} />}
+			{isTyped && (
+				<NumberBox
+					label={ruleWords.otherVolts}
+					hint={ruleWords.otherVoltsHint}
+					value={volts}
+					most={500}
+					onNumber={onVolts}
+				/>
+			)}
 		</>
 	);
 }

@@ -5,7 +5,7 @@ import { type DataLink, isOnBattery, type Plan, type PlanRow, profileOf, roleOf 
 import { type Profile, panelFrom } from '../../../shared/profile/index.ts';
 import type { Slip, SlipStep } from '../../../sim/slip/index.ts';
 import { keyName } from '../../wording/index.ts';
-import { cautionsOf, modeTitle, threeDigits } from './view.ts';
+import { cautionsOf, circuitSays, modeTitle, threeDigits } from './view.ts';
 
 interface Props {
 	plan: Plan;
@@ -97,7 +97,10 @@ export function SlipBlock({ plan, row, slip, link, hours, n, digest }: Props): J
 			<p class="slip-wires">
 				{slipWords.dataFrom(from)}. {to}.
 			</p>
-			<p class="slip-power">{isBattery && hours !== null ? slipWords.battery(hours) : slipWords.mains(row.circuit)}.</p>
+			<p class="slip-power">
+				{isBattery && hours !== null ? slipWords.battery(hours) : slipWords.mains(circuitSays(row.circuit))}.{' '}
+				{slipWords.volts}.
+			</p>
 			{isBattery && <p class="slip-power">{slipWords.noCircuit}.</p>}
 			<p class="slip-boxes">
 				{boxesOf(row.place.overhead, isBattery).map((box) => (
@@ -107,7 +110,8 @@ export function SlipBlock({ plan, row, slip, link, hours, n, digest }: Props): J
 			{!row.place.overhead && <p class="slip-stands">{slipWords.notOverhead}</p>}
 			<ul class="slip-care">
 				{cautionsOf(plan, [row]).flatMap((id) => {
-					const at = CARE[id];
+					// charged elsewhere, by the charge plan: the slip has the volts, and the page beside it all of the mains
+					const at = id === 'mains' && isBattery ? undefined : CARE[id];
 					return at === undefined ? (
 						[]
 					) : (

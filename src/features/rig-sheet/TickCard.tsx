@@ -2,7 +2,7 @@ import type { JSX } from 'preact';
 import { useEffect, useId, useMemo, useRef, useState } from 'preact/hooks';
 import { type CautionId, cautions, siteFirst } from '#words/cautions/index.ts';
 import { locale } from '#words/locale/index.ts';
-import { rowWords, slipWords, stepNames, stepShort, tickWords, warningWords } from '#words/plan/index.ts';
+import { rowWords, ruleWords, slipWords, stepNames, stepShort, tickWords, warningWords } from '#words/plan/index.ts';
 import {
 	type DataLink,
 	LONGEST_NOTE,
@@ -36,6 +36,9 @@ const WARNED_AT: Readonly<Record<TickWarning, TickStep>> = { bond: 'bond', suppl
 /** What is unsafe about a row. */
 export const rowWarnings = ({ row, steps, board, next, isCircuitLit }: Omit<RowProps, 'plan'>): TickWarning[] =>
 	warningsOf(steps, (step) => board.state(row.id, step).standing, { next, isCircuitLit });
+
+/** Where a plug first goes in: to charge, and where it has no battery to run on, to be set. */
+const PLUGGED_AT: readonly TickStep[] = ['charged', 'mode'];
 
 interface LineProps extends RowProps {
 	onOpen: (row: string) => void;
@@ -111,6 +114,9 @@ export function TickCard(props: CardProps): JSX.Element {
 						{(care.get(step) ?? []).map((id) => (
 							<Caution key={id} id={id} row={row.id} step={step} met={met} />
 						))}
+						{step === PLUGGED_AT.find((each) => steps.includes(each)) && (
+							<p class="rig-soft">{ruleWords.otherSupply}</p>
+						)}
 						{step === 'placed' && <p class="rig-soft">{slipWords.notOverhead}</p>}
 						{warnings.map(
 							(warning) =>

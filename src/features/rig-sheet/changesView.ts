@@ -1,6 +1,7 @@
 import { changeWords, rowWords } from '#words/plan/index.ts';
 import {
 	type CableEnd,
+	circuitKey,
 	isOnBattery,
 	type Plan,
 	profileOf,
@@ -51,7 +52,13 @@ export function doingText(plan: Plan, before: Plan, change: RowChanges): string[
 	const setting = set === '' ? [] : [does.set(set)];
 	if (is !== 'change') return [...(is === 'swap' ? [down] : []), ...charged, ...setting, stands, does.link];
 	const x = rowWords.metres(row.place.x);
-	const fed = isOnBattery(plan, row) ? does.battery : row.circuit === '' ? does.noCircuit : does.circuit(row.circuit);
+	const fed = isOnBattery(plan, row)
+		? does.battery
+		: row.circuit === ''
+			? does.noCircuit
+			: circuitKey(row.circuit) === ''
+				? does.unknownCircuit
+				: does.circuit(row.circuit);
 	const moved = [up ? does.moveUp(x) : does.move(x), ...(up ? [does.hang] : [])];
 	// what was lowered and stays goes up again as one that is new there does
 	const again = wasUp && !moves ? [does.hang] : [];

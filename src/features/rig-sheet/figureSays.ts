@@ -1,10 +1,13 @@
 import { figureWords, needWords, ruleWords, unitOf } from '#words/plan/index.ts';
 import {
+	DEFAULT_VOLTS,
 	type Figure,
 	type FigureId,
 	isNear,
+	isOutletRating,
 	isOver,
 	isPastOnePlug,
+	mayBeUs,
 	type Plan,
 	US_VOLTS,
 } from '../../../shared/plan/index.ts';
@@ -22,6 +25,14 @@ export const plugSays = ({ supply }: Plan, { id, value }: Figure): string =>
 	id === 'breaker-left' && (value ?? 0) > 0 && (supply.link ?? null) === null && isPastOnePlug(supply)
 		? ruleWords.plugLess
 		: '';
+
+/** What one plug takes, beside what is left of a link that was given as an outlet is rated; empty elsewhere. */
+export const linkSays = ({ supply }: Plan, { id }: Figure): string =>
+	id === 'link-left' && isOutletRating(supply) ? ruleWords.onePlug : '';
+
+/** Whether the rules of the US are used at a voltage that is not theirs alone; empty where that needs no word: at 120 V, and at the usual one. */
+export const usSays = ({ supply: { volts } }: Plan): string =>
+	mayBeUs(volts) ? ruleWords.usToo : volts === US_VOLTS || volts === DEFAULT_VOLTS ? '' : ruleWords.notUs;
 
 /** What to do where more is asked than there is, by figure. */
 const OVER: Readonly<Partial<Record<FigureId, string>>> = {

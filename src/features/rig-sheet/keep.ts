@@ -65,10 +65,14 @@ const isThird = ({ rows }: Plan): boolean => rows.some(({ after }) => after !== 
 /** Whether a plan says what only the fourth version has. */
 const isFourth = ({ rows }: Plan): boolean => rows.some(({ unseen }) => unseen);
 
+/** The plan sheets were printed from, as it is written: what a bench showed, and nobody saw, is nothing that a sheet was printed from, and would keep phones of an older version out. */
+const leanBefore = ({ rows, ...rest }: Plan): Plan =>
+	leanPlan({ ...rest, rows: rows.map(({ unseen, ...row }) => (unseen ? { ...row, shows: null } : row)) });
+
 /** The version of what is written: the first wherever an older site can read it, since phones of a crew are not all as new. */
 export function rigVersion(plan: Plan, before?: Plan): number {
 	const plans = [plan, ...(before ? [before] : [])];
-	if (plans.some(isFourth)) return rigs.version;
+	if (isFourth(plan)) return rigs.version;
 	if (plans.some(isThird)) return 3;
 	return plans.some(isSecond) ? 2 : 1;
 }
@@ -77,7 +81,7 @@ export function rigVersion(plan: Plan, before?: Plan): number {
 export const planText = (plan: Plan, now: number, beside: BesidePlan = {}): string => {
 	const { before } = beside;
 	const version = rigVersion(plan, before);
-	const its = { ...beside, ...(before ? { before: leanPlan(before) } : {}) };
+	const its = { ...beside, ...(before ? { before: leanBefore(before) } : {}) };
 	return JSON.stringify({ version, at: now, plan: leanPlan(plan), ...its });
 };
 

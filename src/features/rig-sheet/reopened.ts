@@ -1,4 +1,5 @@
 import {
+	circuitKey,
 	type Plan,
 	type PlanRow,
 	profileOf,
@@ -6,6 +7,7 @@ import {
 	stepsOf,
 	type TickBoard,
 	type TickStep,
+	UNKNOWN_CIRCUIT,
 } from '../../../shared/plan/index.ts';
 import type { RepairId } from '../../../sim/fault/index.ts';
 import type { Finding } from '../finder/index.ts';
@@ -69,25 +71,26 @@ const PLUGGED_IN: readonly string[] = ['other-socket', 'plug-mains', 'replace-le
 
 /**
  * Whether the plan's circuit may be another than the light's own: it was put on another socket, or is plugged in while the plan names
- * none. A light with a battery and no circuit counts as on battery, and so asks too: its amperes are in no sum.
+ * none, or one that nobody knows.
  */
 export const asksCircuit = (plan: Plan, finding: Finding): boolean => {
 	const row = rowOfRepair(plan, finding);
 	if (!row || !finding.done) return false;
 	const { repair } = finding.done;
-	return repair === 'other-socket' || (row.circuit.trim() === '' && PLUGGED_IN.includes(repair));
+	return repair === 'other-socket' || (circuitKey(row.circuit) === '' && PLUGGED_IN.includes(repair));
 };
 
-/** Whether a plan may say of a row that its circuit is not known: with a battery, none named says that it runs on that. */
-export const mayBeUnknown = (plan: Plan, { profile }: PlanRow): boolean => !profileOf(plan, profile)?.power.battery;
-
 /**
- * A row's circuit after its light went to another socket: the one that is named; with none, the one it had.
+ * A row's circuit after its light was plugged in: the one that is named; with none, the one it had. One that nobody knows is empty, but for
+ * a light with a battery: it would count as running on that, with its amperes in no sum and no step that has its supply off.
  * @param typed what stands in the box
- * @param isUnknown the person says that nobody knows it; counts only where it may be unknown
+ * @param isUnknown the person says that nobody knows it
  */
-export const circuitAfter = (plan: Plan, row: PlanRow, typed: string, isUnknown: boolean): string =>
-	isUnknown && mayBeUnknown(plan, row) ? '' : typed.trim() || row.circuit;
+export function circuitAfter(plan: Plan, row: PlanRow, typed: string, isUnknown: boolean): string {
+	const unknown = profileOf(plan, row.profile)?.power.battery ? UNKNOWN_CIRCUIT : '';
+	if (isUnknown) return unknown;
+	return typed.trim() || (circuitKey(row.circuit) === '' ? unknown : row.circuit);
+}
 
 const BEFORE_LIT: readonly TickStep[] = ['off', 'hung', 'bond'];
 

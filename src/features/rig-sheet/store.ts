@@ -1,5 +1,5 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import type { Plan } from '../../../shared/plan/index.ts';
+import { letGo, type Plan } from '../../../shared/plan/index.ts';
 import { DEVICE } from '../../storage/index.ts';
 import { type RigHold, type RigKept, rigKeeper } from './keep.ts';
 
@@ -17,6 +17,10 @@ export interface PlanStore {
 	readonly before: Plan | null;
 	readonly kept: RigKept;
 	readonly canUndo: boolean;
+	/** Ids of rows that a change let go of what feeds them, until that is undone or said again. */
+	readonly loose: readonly string[];
+	/** The loose ones were told. */
+	told(): void;
 	change(how: (plan: Plan) => Plan): void;
 	undo(): void;
 	/** Sheets are printed from the plan as it stands, or lights set by it: what changes from here on is a change. */
@@ -36,6 +40,7 @@ export function usePlan(start: Plan, from: RigHold | null, startBefore: Plan | n
 	const [before, setBefore] = useState(startBefore);
 	const [past, setPast] = useState<readonly Plan[]>([]);
 	const [kept, setKept] = useState<RigKept>('kept');
+	const [loose, setLoose] = useState<ReadonlySet<string>>(new Set());
 	const [keeper] = useState(() => rigKeeper(DEVICE, start, from, startBefore ?? undefined));
 	const latest = useRef(plan);
 	const latestBefore = useRef(before);
@@ -67,10 +72,14 @@ export function usePlan(start: Plan, from: RigHold | null, startBefore: Plan | n
 		before,
 		kept,
 		canUndo: past.length > 0,
+		loose: plan.rows.flatMap(({ id, after }) => (after === undefined && loose.has(id) ? [id] : [])),
+		told: () => setLoose(new Set()),
 		change(how) {
 			const was = latest.current;
 			const next = how(was);
 			if (next === was) return;
+			const gone = letGo(was, next);
+			if (gone.length > 0) setLoose((all) => new Set([...all, ...gone]));
 			setPast((all) => [...all, was].slice(-MOST_UNDONE));
 			show(next);
 		},

@@ -53,12 +53,16 @@ const AT: Readonly<Partial<Record<CautionId, readonly TickStep[]>>> = {
 	flashing: ['mode', 'lit'],
 };
 
+/** A light on its battery meets the mains where it is charged. */
+const CHARGED: readonly TickStep[] = ['charged'];
+
 /** The cautions of a row by the step they stand at; one that has no step of its own here stands at the first. */
 export function cautionsAt(plan: Plan, row: PlanRow): ReadonlyMap<TickStep, readonly CautionId[]> {
 	const steps = stepsOf(plan, row);
 	const found = new Map<TickStep, CautionId[]>();
 	for (const id of cautionsOf(plan, [row])) {
-		const own = (AT[id] ?? []).filter((step) => steps.includes(step));
+		const at = id === 'mains' && isOnBattery(plan, row) ? CHARGED : AT[id];
+		const own = (at ?? []).filter((step) => steps.includes(step));
 		for (const step of own.length > 0 ? own : steps.slice(0, 1)) found.set(step, [...(found.get(step) ?? []), id]);
 	}
 	return found;

@@ -5,7 +5,6 @@ import {
 	type Figure,
 	fedBy,
 	fedWithin,
-	isOnBattery,
 	type NewRow,
 	type Plan,
 	type PlanProblem,
@@ -14,6 +13,7 @@ import {
 	profileOf,
 	type Repair,
 	rowFootprint,
+	UNKNOWN_CIRCUIT,
 	withRows,
 } from '../../../shared/plan/index.ts';
 import { PROFILE_IDS, type Profile, profileAtHand } from '../../../shared/profile/index.ts';
@@ -88,6 +88,7 @@ export function repairSays(plan: Plan, repair: Repair): string {
 		mode: modeTitle(row ? profileOf(plan, row.profile) : null, mode),
 		count: repair.changes.length,
 		from: plan.rows.find(({ id }) => id === first?.change.after)?.name ?? '',
+		after: plan.rows.find(({ id }) => id === row?.after)?.name ?? '',
 		isLabelled: row?.labelled === true,
 	});
 }
@@ -102,6 +103,10 @@ export function ofWhat(plan: Plan, { id, of }: Figure): string {
 	if (id === 'charge-amperes') return '';
 	return figureWords.circuit(of);
 }
+
+/** What a circuit is called; of one that nobody knows, that. */
+export const circuitSays = (circuit: string): string =>
+	circuit.trim() === UNKNOWN_CIRCUIT ? rowWords.circuitUnknown : circuit;
 
 /** Rows with one changed. One that goes to another universe is fed from none there, and feeds none. */
 export const withRow = (plan: Plan, id: string, change: Partial<PlanRow>): Plan =>
@@ -147,14 +152,13 @@ export function movedRow(plan: Plan, id: string, by: -1 | 1): Plan {
 export const withoutRow = (plan: Plan, id: string): Plan =>
 	fedWithin({ ...plan, rows: plan.rows.filter((row) => row.id !== id) });
 
-/** Which cautions go with handling these fixtures, by where they go, what feeds them and what they give. */
+/** Which cautions go with handling these fixtures, by where they go and what they give. */
 export function cautionsOf(plan: Plan, rows: readonly PlanRow[]): CautionId[] {
 	const profiles = rows.map((row) => profileOf(plan, row.profile));
-	const isOnMains = rows.some((row) => !isOnBattery(plan, row));
 	return [
 		...(rows.some(({ place }) => place.overhead) ? (['hanging', 'height'] as const) : []),
-		...(isOnMains ? (['mains'] as const) : []),
-		...(rows.length > 0 ? (['hot'] as const) : []),
+		// one that runs on its battery is plugged in to be charged
+		...(rows.length > 0 ? (['mains', 'hot'] as const) : []),
 		...(profiles.some((profile) => profile?.power.battery) ? (['batteries'] as const) : []),
 		...(profiles.some((profile) => profile?.emitters.some(({ ultraviolet }) => ultraviolet))
 			? (['ultraviolet'] as const)

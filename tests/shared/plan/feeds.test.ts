@@ -4,6 +4,7 @@ import {
 	alongRoom,
 	emptyPlan,
 	fedWithin,
+	letGo,
 	linesOf,
 	type Plan,
 	type PlanProblem,
@@ -86,6 +87,31 @@ describe('what was said of who feeds whom', () => {
 				expect(doors.map(isWithin)).toEqual(doors.map(() => true));
 			}),
 			{ numRuns: runs(150) },
+		);
+	});
+
+	// symptom: a cable was moved out of the way by 'Data comes from'; start addresses were given out, and it lay along the room again unsaid
+	it('is told wherever a change lets it go, and nowhere that a person takes it back', () => {
+		fc.assert(
+			fc.property(fedPlans, fc.nat(7), fc.integer({ min: 1, max: 3 }), (plan, n, universe) => {
+				const { id } = plan.rows[n % plan.rows.length] ?? { id: '' };
+				const lost = (next: Plan): string[] =>
+					plan.rows.flatMap((row) =>
+						row.after !== undefined && next.rows.some((each) => each.id === row.id && each.after === undefined)
+							? [row.id]
+							: [],
+					);
+				for (const next of [
+					withRow(plan, id, { universe }),
+					withoutRow(plan, id),
+					packed({ ...plan, source: 'desk', rules: { ...plan.rules, universe } }).plan,
+					fedWithin({ ...plan, source: 'desk' }),
+				])
+					expect(letGo(plan, next).toSorted()).toEqual(lost(next).toSorted());
+				expect(letGo(plan, fedFrom(plan, id, ''))).toEqual([]);
+				expect(letGo(plan, plan)).toEqual([]);
+			}),
+			{ numRuns: runs(100) },
 		);
 	});
 

@@ -241,10 +241,15 @@ describe('the sums of a plan', () => {
 				expect([isOver(lasting(most - 0.01)), isOver(lasting(most + 0.01))]).toEqual([false, true]);
 				expect(isNear(figure(at(volts, most + 0.01), 'breaker-left'))).toBe(false);
 				const curved = { ...at(volts, most), surge: { 'picket-8': 20 } };
-				const [surge] = figuresOf({ ...curved, supply: { ...curved.supply, curve: 'C' } }).filter(
-					({ id }) => id === 'surge-left',
-				);
-				expect(surge, `${volts}`).toMatchObject({ value: null, needs: 'electrician' });
+				const surge = (curve: 'C' | null) =>
+					figuresOf({ ...curved, supply: { ...curved.supply, curve } }).find(({ id }) => id === 'surge-left');
+				if (volts === 120) {
+					expect([surge('C'), surge(null)]).toMatchObject(Array(2).fill({ value: null, needs: 'electrician' }));
+					continue;
+				}
+				// symptom: at 240 V in the UK or Australia a curve that somebody gave was used nowhere, and could not be given
+				expect(surge('C'), `${volts}`).toMatchObject({ value: 5 * breaker - 20, needs: null });
+				expect(surge(null), `${volts}`).toMatchObject({ value: null, needs: 'us-or-curve' });
 			}
 			for (const volts of [220, 230, 239]) {
 				expect(figuresOf(at(volts, most + 0.01)).some(({ id }) => id === 'lasting-left')).toBe(false);

@@ -1,15 +1,18 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
+	digestsOf,
 	emptyPlan,
 	foundOff,
 	isSeen,
 	linksOf,
 	loadPlan,
+	type Plan,
 	type PlanRow,
 	packed,
 	planFromSheet,
 	planSheet,
+	problemsOf,
 	readPlan,
 	sawPanels,
 	settingsOf,
@@ -132,6 +135,22 @@ describe('a plan from a sheet', () => {
 			[false, false],
 		]);
 		expect(swapped(plan, first.id, 'cobble').rows[0]).not.toHaveProperty('unseen');
+	});
+
+	// symptom: a slip 'from what each panel shows now' began from what a bench had, and a problem said what a panel shows that nobody saw
+	test('takes nothing from a panel that nobody looked at: problems, slips and their marks are as if it were not known', () => {
+		const taken = planFromSheet(bundledRig('four-in-line'));
+		const rows = taken.rows.map((row) => ({ ...row, shows: { mode: row.mode, address: row.address + 1 } }));
+		const bench = { ...taken, rows };
+		const unknown = { ...bench, rows: rows.map((row) => ({ ...row, shows: null })) };
+		const seen = { ...bench, rows: rows.map(({ unseen: _, ...row }) => row) };
+		const panels = (of: Plan) => problemsOf(of).filter(({ is }) => is === 'panel-address' || is === 'panel-mode');
+		expect([panels(bench), panels(unknown), panels(seen).length]).toEqual([[], [], rows.length]);
+		expect(sheetBefore(bench)).toEqual(sheetBefore(unknown));
+		expect(sheetBefore(seen)).not.toEqual(sheetBefore(unknown));
+		const marks = (of: Plan): string[] => of.rows.map((row) => digestsOf(of).slip(row, 'shown'));
+		expect(marks(bench)).toEqual(marks(unknown));
+		expect(marks(seen)).not.toEqual(marks(unknown));
 	});
 
 	test('a leader’s row comes back as one', () => {

@@ -16,6 +16,8 @@ import { Figures } from '../../../../src/features/rig-sheet/Figures.tsx';
 import { plugSays } from '../../../../src/features/rig-sheet/figureSays.ts';
 import { LineSheet } from '../../../../src/features/rig-sheet/LineSheet.tsx';
 import { LoadSheet } from '../../../../src/features/rig-sheet/LoadSheet.tsx';
+import { Rules } from '../../../../src/features/rig-sheet/Rules.tsx';
+import type { PlanStore } from '../../../../src/features/rig-sheet/store.ts';
 import { nameOf } from '../../../shared/plan/plans.ts';
 
 const escaped = (text: string): string => renderToString(h('p', null, text)).slice(3, -4);
@@ -69,6 +71,42 @@ describe('what the load sheet says around its sums', () => {
 			true,
 			true,
 		]);
+	});
+
+	// symptom: 220, as hands in the US call 240, got the sums of Europe with no word
+	it('asks at any typed voltage that no outlet there is called by, whether it is the US', () => {
+		const at = (volts: number): boolean => has({ ...mains, supply: { ...mains.supply, volts } }, ruleWords.notUs);
+		expect([120, 208, 219, 220, 225, 230, 239, 240].map(at)).toEqual([
+			false,
+			false,
+			false,
+			true,
+			true,
+			false,
+			true,
+			false,
+		]);
+		expect(ruleWords.otherVoltsHint).toMatch(/208 or 240, not 220/);
+	});
+
+	it('at every voltage but 120 a curve can be given, and at any a kept one can be cleared', () => {
+		const offers = (supply: Partial<Plan['supply']>): boolean =>
+			renderToString(
+				h(Rules, { store: { plan: { ...mains, supply: { ...mains.supply, ...supply } } } as PlanStore }),
+			).includes(escaped(ruleWords.curve));
+		expect([230, 240, 208, 120].map((volts) => offers({ volts }))).toEqual([true, true, true, false]);
+		expect(offers({ volts: 120, curve: 'C' })).toBe(true);
+	});
+
+	// symptom: 20 typed as the weakest link showed 20 A to be had, of an outlet that takes 16 or 12
+	it('by US rules says what one plug takes beside a link given as an outlet is rated', () => {
+		const says = (volts: number, link: number | null): boolean =>
+			has({ ...mains, supply: { ...mains.supply, volts, link } }, ruleWords.onePlug);
+		expect([12, 13, 15, 16, 20, 30].map((link) => says(120, link))).toEqual([false, false, true, false, true, true]);
+		expect([says(208, 20), says(240, 30), says(230, 20), says(220, 15)]).toEqual([true, true, false, false]);
+		const html = renderToString(h(Figures, { plan: { ...mains, supply: { ...mains.supply, volts: 120, link: 20 } } }));
+		expect(html).toContain(escaped(ruleWords.onePlug));
+		expect(ruleWords.plugLess).toContain(ruleWords.onePlug);
 	});
 
 	it('says at every voltage, before any plug goes in, to read the labels of lights and chargers: over load and charge', () => {

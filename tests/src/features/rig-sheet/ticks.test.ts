@@ -2,22 +2,25 @@ import { h } from 'preact';
 import { renderToString } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
 import { cautions } from '#words/cautions/index.ts';
-import { stepNames, stepShort, tickWords, warningWords } from '#words/plan/index.ts';
+import { rowWords, ruleWords, stepNames, stepShort, tickWords, warningWords } from '#words/plan/index.ts';
 import {
 	boardOf,
 	emptyPlan,
+	figuresOf,
 	isOnBattery,
 	LONGEST_NOTE,
 	linksOf,
 	mergedTicks,
 	NO_TICKS,
 	type Plan,
+	type PlanRow,
 	packed,
 	planSays,
 	type RigTicks,
 	stepsOf,
 	TICK_STEPS,
 	type TickStep,
+	UNKNOWN_CIRCUIT,
 	withNote,
 	withRows,
 	withTick,
@@ -39,7 +42,14 @@ import {
 import { TickCard } from '../../../../src/features/rig-sheet/TickCard.tsx';
 import { keepInitials, keptInitials, readInitials, ticksKeeper } from '../../../../src/features/rig-sheet/ticksKeep.ts';
 import { cautionsAt, stepDetail } from '../../../../src/features/rig-sheet/ticksView.ts';
-import { cautionsOf, nameOf, withMore, withoutRow, withRow } from '../../../../src/features/rig-sheet/view.ts';
+import {
+	cautionsOf,
+	circuitSays,
+	nameOf,
+	withMore,
+	withoutRow,
+	withRow,
+} from '../../../../src/features/rig-sheet/view.ts';
 import { asidesIn, KEPT } from '../../../../src/storage/index.ts';
 import { memory, refuses } from '../../storage/memory.ts';
 
@@ -252,6 +262,19 @@ describe('a fixture’s card', () => {
 		expect(at.get('hung')).toEqual(['hanging', 'height']);
 		expect(at.get('mode')).toContain('mains');
 		expect(at.get('linked')).toEqual(['height', 'mains']);
+		// one on its battery meets the mains where it is charged, and nowhere else
+		const alone = plan.rows.find((row) => isOnBattery(plan, row)) as PlanRow;
+		const steps = [...cautionsAt(plan, alone)].flatMap(([step, ids]) => (ids.includes('mains') ? [step] : []));
+		expect(steps).toEqual(['charged']);
+	});
+
+	it('says once, where the first plug goes in, to read the label for the volts', () => {
+		for (const { id } of plan.rows) {
+			const parts = card(id).split(escaped(ruleWords.otherSupply));
+			expect(parts).toHaveLength(2);
+			expect(parts[1]).toContain(stepNames.mode);
+			expect(parts[0]).not.toContain(`<strong>${stepNames.charged}`);
+		}
 	});
 
 	it('says each caution whole where it is met first, and then in a line that opens, with all of it behind', () => {
@@ -285,6 +308,8 @@ describe('a fixture’s card', () => {
 		);
 	});
 });
+
+const escaped = (text: string): string => renderToString(h('p', null, text)).slice(3, -4);
 
 /** Repairs at the light, by what the finder has of them: at no desk, and not said here to be away from it. */
 const MENDS_ON: readonly RepairId[] = REPAIR_IDS.filter(
@@ -393,7 +418,7 @@ describe('what the finder found', () => {
 		});
 
 		// symptom: with the box left empty a light on a circuit went over to its battery, and its amps left every sum
-		it('keeps the circuit of a light on another socket until one is named; with a battery it can’t be taken off', () => {
+		it('keeps the circuit of a light on another socket until one is named, or nobody knows it: never is it on battery for that', () => {
 			const fed = withRow(plan, 'wash-1', { circuit: 'A' });
 			for (const [of, id, hasBattery] of [
 				[fed, 'wash-1', true],
@@ -405,17 +430,39 @@ describe('what the finder found', () => {
 					['', false, 'A'],
 					['  ', false, 'A'],
 					[' B ', false, 'B'],
-					['B', true, hasBattery ? 'B' : ''],
-					['', true, hasBattery ? 'A' : ''],
+					['B', true, hasBattery ? UNKNOWN_CIRCUIT : ''],
+					['', true, hasBattery ? UNKNOWN_CIRCUIT : ''],
 				] as const) {
 					expect(circuitAfter(of, row, typed, isUnknown), `${id} ‘${typed}’`).toBe(circuit);
 					const next = withRow(of, id, { circuit: circuitAfter(of, row, typed, isUnknown) });
 					expect(next.rows.some((each) => each.id === id && isOnBattery(next, each))).toBe(false);
 				}
 				const html = shown(of, id, 'other-socket');
-				expect(html).toContain(tickWords.found.circuitHint('A', hasBattery));
-				expect(html.includes(tickWords.found.circuitUnknown)).toBe(!hasBattery);
+				expect(html).toContain(tickWords.found.circuitHint('A'));
+				expect(html).toContain(tickWords.found.circuitUnknown);
 			}
+		});
+
+		// symptom: plugged in by a repair with its box left empty, a light with a battery was in no sum, and no step had its supply off
+		it('has one with a battery, plugged in nobody knows where, in the sums and with the steps of the mains', () => {
+			const row = plan.rows.find(({ id }) => id === 'wash-1') as PlanRow;
+			expect([row.circuit, isOnBattery(plan, row)]).toEqual(['', true]);
+			const circuit = circuitAfter(plan, row, ' ', false);
+			const next = withRow(plan, row.id, { circuit });
+			const its = next.rows.find(({ id }) => id === row.id) as PlanRow;
+			expect([circuit, stepsOf(next, its).includes('off'), stepsOf(next, its).includes('charged')]).toEqual([
+				UNKNOWN_CIRCUIT,
+				true,
+				false,
+			]);
+			const unnamed = (of: Plan): number =>
+				figuresOf(of).find((each) => each.id === 'watts' && each.of === '')?.value ?? 0;
+			expect(unnamed(next)).toBeGreaterThan(unnamed(plan));
+			expect(figuresOf(next).some(({ of }) => of === UNKNOWN_CIRCUIT)).toBe(false);
+			expect(circuitSays(circuit)).toBe(rowWords.circuitUnknown);
+			// asked again at the next repair, since it is still not known
+			expect(asksCircuit(next, { ...finding, done: { repair: 'replace-lead', place: row.id } })).toBe(true);
+			expect(circuitAfter(next, its, 'C', false)).toBe('C');
 		});
 
 		// symptom: 'tick Lit' stood right under 'look at each again before you tick it'
@@ -448,7 +495,8 @@ describe('what the finder found', () => {
 				return at('wash-1');
 			});
 			expect(asks.toSorted()).toEqual(['other-socket', 'plug-mains', 'replace-lead']);
-			expect(shown(plan, 'wash-1', 'plug-mains')).toContain(tickWords.found.circuitHint('', true));
+			expect(shown(plan, 'wash-1', 'plug-mains')).toContain(tickWords.found.circuitHint(''));
+			expect(shown(plan, 'wash-1', 'plug-mains')).not.toContain(tickWords.found.circuitUnknown);
 			expect(asksCircuit(plan, { ...finding, done: null })).toBe(false);
 		});
 	});

@@ -1,7 +1,7 @@
 import { h } from 'preact';
 import { renderToString } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
-import { checkWords, slipWords } from '#words/plan/index.ts';
+import { checkWords, planWords, rowWords, slipWords } from '#words/plan/index.ts';
 import { stockNames } from '#words/stock/index.ts';
 import {
 	askedOf,
@@ -14,15 +14,19 @@ import {
 	planFromSheet,
 	problemsOf,
 	repairsOf,
+	sawPanels,
 	withRows,
 } from '../../../../shared/plan/index.ts';
 import { BUNDLED, bundledProfile, type Profile, standInPanel } from '../../../../shared/profile/index.ts';
 import { bundledRig } from '../../../../shared/sheet/index.ts';
+import { Rows } from '../../../../src/features/rig-sheet/Rows.tsx';
 import { routes } from '../../../../src/features/rig-sheet/routes.ts';
 import { boxesOf, SlipBlock, stepText } from '../../../../src/features/rig-sheet/SlipBlock.tsx';
+import type { PlanStore } from '../../../../src/features/rig-sheet/store.ts';
 import { typedNumber } from '../../../../src/features/rig-sheet/typed.ts';
 import {
 	cautionsOf,
+	fedFrom,
 	movedRow,
 	nameOf,
 	ofWhat,
@@ -56,6 +60,36 @@ describe('what the plan’s page shows', () => {
 			'Move Bar 1 to Universe 1, 010',
 			'Give out start addresses again (1 change)',
 		]);
+	});
+
+	// symptom: 'the last of that line', of a line that went on along the room past it
+	it('two fed from one: the second goes after the last that is fed on from it', () => {
+		const fed = fedFrom(fedFrom(plan, 'bar-1', 'wash-1'), 'wash-2', 'wash-1');
+		const problem = problemsOf(fed).find(({ is }) => is === 'fed-twice');
+		if (!problem) throw new Error('nothing is fed twice');
+		expect(repairsOf(fed, problem).map((repair) => repairSays(fed, repair))).toEqual([
+			'Feed Wash 2 from Bar 1, the last that is fed on from Wash 1',
+			'Let the cable to Wash 2 go along the room',
+		]);
+	});
+
+	it('cables that go along the room again are named, to be looked at where they lie', () => {
+		expect(planWords.loose(['Wash 1'], 0)).toBe(
+			'The cable to Wash 1 goes along the room now. Look where it lies: not in an exit route. Undo brings it back.',
+		);
+		expect(planWords.loose(['Wash 1', 'Bar 1'], 3)).toMatch(/^The cables to Wash 1, Bar 1,? and 3 others go along/);
+	});
+
+	it('a row that came from the bench says that nobody has looked at its panel', () => {
+		const taken = planFromSheet(bundledRig('four-in-line'));
+		const seen = sawPanels(taken, new Set([taken.rows[0]?.id ?? '']), taken.rows[0]?.shows ?? null);
+		const lines = (of: Plan): number => {
+			const store = { plan: of } as PlanStore;
+			return renderToString(h(Rows, { store, problems: [], picked: null, onPick: () => {} })).split(
+				rowWords.unseenShort,
+			).length;
+		};
+		expect(lines(taken) - lines(seen)).toBe(1);
 	});
 
 	it('every problem and every repair has words with no gap in them', () => {
@@ -114,7 +148,8 @@ describe('what the plan’s page shows', () => {
 		const alone = plan.rows.filter((row) => isOnBattery(plan, row));
 		expect(alone.length).toBeGreaterThan(0);
 		expect(cautionsOf(plan, alone)).toContain('hot');
-		expect(cautionsOf(plan, alone)).not.toContain('mains');
+		// symptom: it is plugged in to be charged, and nothing at that step was said of the mains
+		expect(cautionsOf(plan, alone)).toContain('mains');
 		expect(cautionsOf(plan, [])).toEqual([]);
 	});
 
@@ -217,7 +252,11 @@ describe('prep slips as the worker makes them', () => {
 		if (!wash) throw new Error('no wash');
 		const at = { ...wash, settings: { ...wash.settings, address: 10 } };
 		const alone = { ...bundledRig('four-in-line'), fixtures: [at], desk: null, cables: [], terminators: [] };
-		const asShown = planFromSheet(alone);
+		const taken = planFromSheet(alone);
+		// a panel that only the bench had so is not known to: its slip begins from the defaults
+		const [unseen] = await routes.slips({ plan: taken, from: 'shown' });
+		expect(unseen?.presses).toBeGreaterThan(0);
+		const asShown = sawPanels(taken, new Set([wash.id]), taken.rows[0]?.shows ?? null);
 		const [nothing] = await routes.slips({ plan: asShown, from: 'shown' });
 		expect(nothing).toMatchObject({ steps: [], presses: 0 });
 		const [some] = await routes.slips({ plan: asShown, from: 'defaults' });
@@ -230,4 +269,16 @@ describe('prep slips as the worker makes them', () => {
 // symptom: a light that does as the desk means was said to do other things. cause: the words claimed what nothing worked out
 it('tells of channels that reach a light otherwise set only that they reach it', () => {
 	for (const own of ['all', 'some', 'none'] as const) expect(checkWords.own[own]).toMatch(/reach it\.$/);
+});
+
+// symptom: a light overhead whose start address doesn't show lost 'from the floor only'; 'look first, with no press' said to press after
+it('sends nobody up a ladder to read a panel, nor to press one to read it, and has the bench as no look', () => {
+	for (const text of [checkWords.overhead, checkWords.silentUp])
+		expect(text).toMatch(/^From the floor only, no ladder for this\..*(left|Leave it) for later\.$/);
+	expect(checkWords.lookOnly).toMatch(/^Look only, and press nothing:.*Leave it for later\.$/);
+	for (const text of [checkWords.all, checkWords.allSame])
+		expect(text).toMatch(/taken from the bench\? Then look at each/);
+	expect(slipWords.panelFrom.invented).toMatch(
+		/look otherwise\? Stop, press nothing more, and tell whoever is in charge\.$/,
+	);
 });
