@@ -81,6 +81,8 @@ function Drawing({ plan, lane, onMove }: { plan: Plan; lane: Lane; onMove?: Move
 	const { width, dot, level } = DRAWING;
 	const [held, hold] = useState<Held | null>(null);
 	const height = lane.levels * level + 2;
+	// room for the place of a dot that is dragged
+	const above = onMove ? 4 : 0;
 	const y = (at: number): number => height - 1 - level / 2 - at * level;
 	const stops = lane.stops.map((stop) => (stop.row === held?.row ? { ...stop, at: pointOf(plan, held.x) } : stop));
 	const path = stops.map(({ at, level: on }) => `L${at} ${y(on)}`).join(' ');
@@ -88,7 +90,11 @@ function Drawing({ plan, lane, onMove }: { plan: Plan; lane: Lane; onMove?: Move
 	const nameOf = (row: string): string => plan.rows.find(({ id }) => id === row)?.name ?? row;
 	const told = stops.map(({ row }) => nameOf(row));
 	return (
-		<svg viewBox={`0 0 ${width} ${height}`} role={onMove ? 'group' : 'img'} aria-label={lineWords.drawn(told)}>
+		<svg
+			viewBox={`0 ${-above} ${width} ${height + above}`}
+			role={onMove ? 'group' : 'img'}
+			aria-label={lineWords.drawn(told)}
+		>
 			{plan.source === 'desk' && <rect class="lane-desk" x={0.5} y={y(0) - 3} width={6} height={6} />}
 			<path class="lane-cable" d={`M${plan.source === 'desk' ? 6.5 : (stops[0]?.at ?? 0)} ${y(0)} ${path}`} />
 			{last && lane.terminates && (
