@@ -4,7 +4,7 @@ import { told, weighScripts } from './weigh.ts';
 test.use({ serviceWorkers: 'block' });
 
 /** kB of 1000 bytes of script, as sent: a plan and nothing else asked for. It was 101 begun and 124 kept, with the machine of the bench in it; 90 was asked. */
-const bar = 78;
+const bar = 82;
 
 test('a plan that is begun, and one that is kept, comes without the machine of the bench', async ({ page: tab }) => {
 	const scripts = weighScripts(tab);

@@ -35,6 +35,7 @@ export const labelWords = {
 /** The line plan. */
 export const lineWords = {
 	lead: 'Along the room from the left, in the order the data cable runs. Numbers are those of the list. Black dots are overhead, the square is the desk or splitter, and the bar is the terminator. It doesn’t show doors or walkways: keep cable out of exit routes, and ask before it crosses a walkway.',
+	move: 'Drag a number to where its light goes, or move it by the arrow keys: half a metre at a time. Type a finer place in the plan. A light that hangs is moved in the plan only: the person responsible for rigging moves the real one.',
 	cables: 'Data cables',
 	drawn: (names: readonly string[]) => `The line through ${locale.list(names)}.`,
 	ends: (names: readonly string[]) =>

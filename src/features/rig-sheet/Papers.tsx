@@ -20,6 +20,7 @@ import { useDrawn } from './growing.ts';
 import { Labels } from './Labels.tsx';
 import { LineSheet } from './LineSheet.tsx';
 import { LoadSheet } from './LoadSheet.tsx';
+import type { Move } from './moving.ts';
 import { SheetTable } from './SheetTable.tsx';
 import { SlipBlock } from './SlipBlock.tsx';
 import { cautionsOf, circuitSays, modeTitle, threeDigits } from './view.ts';
@@ -29,6 +30,8 @@ interface Props {
 	kind: 'slips' | 'labels' | 'patch' | 'line' | 'load';
 	/** Sheets of these rows alone, which begin from the plan they were set by before. */
 	changed?: { readonly only: readonly string[]; readonly before: Plan };
+	/** Moves a fixture on the line plan, m along the room; left out where it is only looked at. */
+	onMove?: Move;
 	/** Told before anything is printed. */
 	onPrint?: () => void;
 }
@@ -39,7 +42,7 @@ const SLIPS_AT_ONCE = 6;
 const makeAsk = () => openEngine().ask;
 
 /** What goes on paper: prep slips, labels, the patch list, the line plan, load sheet and charge plan. */
-export default function Papers({ plan, kind, changed, onPrint }: Props): JSX.Element {
+export default function Papers({ plan, kind, changed, onMove, onPrint }: Props): JSX.Element {
 	const rows = changed ? plan.rows.filter(({ id }) => changed.only.includes(id)) : plan.rows;
 	const digests = useMemo(() => digestsOf(plan), [plan]);
 	// by this page's button, or from the browser's own menu
@@ -58,7 +61,7 @@ export default function Papers({ plan, kind, changed, onPrint }: Props): JSX.Ele
 			</div>
 			{kind === 'slips' && <Slips {...{ plan, rows, digests }} before={changed?.before ?? null} />}
 			{kind === 'labels' && <Labels {...{ plan, rows, digests }} isPart={changed !== undefined} />}
-			{kind === 'line' && <LineSheet plan={plan} digest={digests.line} />}
+			{kind === 'line' && <LineSheet plan={plan} digest={digests.line} {...(onMove && { onMove })} />}
 			{kind === 'load' && <LoadSheet plan={plan} digests={digests} />}
 			{kind === 'patch' && <PatchList plan={plan} digest={digests.patch} />}
 		</article>

@@ -19,7 +19,7 @@ import { Rows } from './Rows.tsx';
 import { Ruler } from './Ruler.tsx';
 import { Rules } from './Rules.tsx';
 import { type PlanStore, usePlan } from './store.ts';
-import { cautionsOf, withMore } from './view.ts';
+import { cautionsOf, movedTo, withMore } from './view.ts';
 
 const TABS = ['plan', 'slips', 'labels', 'patch', 'line', 'load', 'light', 'ticks', 'check', 'changes'] as const;
 type Tab = (typeof TABS)[number];
@@ -66,6 +66,7 @@ export default function PlanView({ opened, onClose }: Props): JSX.Element {
 		// lights were set by it elsewhere
 		if (opened.came?.count) begin();
 	}, []);
+	const move = (row: string, x: number): void => store.change((before) => movedTo(before, row, x));
 	const go = goer(plan, tell);
 	const show = (next: Tab): void => {
 		history.replaceState(null, '', IN_ADDRESS.includes(next) ? `#${next}` : location.pathname);
@@ -127,7 +128,7 @@ export default function PlanView({ opened, onClose }: Props): JSX.Element {
 			) : sheet === 'light' ? (
 				<LightSheet store={store} />
 			) : (
-				<Papers plan={plan} kind={sheet} onPrint={begin} />
+				<Papers plan={plan} kind={sheet} onMove={move} onPrint={begin} />
 			)}
 		</>
 	);

@@ -7,7 +7,7 @@ import { Choices } from './Choices.tsx';
 import { useGrown } from './growing.ts';
 import type { PlanStore } from './store.ts';
 import { typedNumber } from './typed.ts';
-import { circuitSays, fedFrom, modeTitle, movedRow, threeDigits, withoutRow, withRow } from './view.ts';
+import { circuitSays, fedFrom, modeTitle, movedRow, movedTo, threeDigits, withoutRow, withRow } from './view.ts';
 
 interface Props {
 	store: PlanStore;
@@ -162,12 +162,7 @@ function RowFields({ store, row, onClose }: { store: PlanStore; row: PlanRow; on
 				least={0}
 				most={200}
 				isWhole={false}
-				onNumber={(x) =>
-					store.change((before) => ({
-						...withRow(before, row.id, { place: { ...row.place, x } }),
-						hall: { ...before.hall, width: Math.max(before.hall.width, Math.min(200, Math.ceil(x))) },
-					}))
-				}
+				onNumber={(x) => store.change((before) => movedTo(before, row.id, x))}
 			/>
 			<div class="rig-field">
 				<label for={`${modeId}-after`}>{rowWords.after}</label>

@@ -41,15 +41,34 @@ export function levelsFor(at: readonly number[], room: number): number[] {
 	return levels;
 }
 
+/** Furthest that a drawing goes along the room, m: the wall, or the last fixture past it. */
+const widest = (plan: Plan): number => Math.max(plan.hall.width, ...plan.rows.map(({ place }) => place.x));
+
+/** Places that a drag stops at, m: finer ones are typed. */
+const STEP = 0.5;
+
+/** The place along the room of a point on the drawing, in steps and on the wall. @param at mm from the left @returns m, 0 to the end of the drawing */
+export function placeAt(plan: Plan, at: number): number {
+	const { width, side } = DRAWING;
+	const wide = widest(plan);
+	const x = Math.round((((at - side) / (width - 2 * side)) * wide) / STEP) * STEP;
+	return Math.min(wide, Math.max(0, x));
+}
+
+/** The point on the drawing of a place along the room. @param x m @returns mm from the left */
+export function pointOf(plan: Plan, x: number): number {
+	const { width, side } = DRAWING;
+	return side + (x / widest(plan)) * (width - 2 * side);
+}
+
 /** Every run of a plan, as it is drawn along the room. */
 export function lanesOf(plan: Plan): Lane[] {
 	const numbers = new Map(plan.rows.map(({ id }, i) => [id, i + 1]));
 	const rows = new Map(plan.rows.map((row) => [row.id, row]));
-	const wide = Math.max(plan.hall.width, ...plan.rows.map(({ place }) => place.x));
-	const { width, side, dot } = DRAWING;
+	const { dot } = DRAWING;
 	return linesOf(plan).flatMap(({ universe, runs }) =>
 		runs.map((run, i): Lane => {
-			const at = run.rows.map((row) => side + ((rows.get(row)?.place.x ?? 0) / wide) * (width - 2 * side));
+			const at = run.rows.map((row) => pointOf(plan, rows.get(row)?.place.x ?? 0));
 			const levels = levelsFor(at, dot);
 			return {
 				universe,

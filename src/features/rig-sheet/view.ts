@@ -112,6 +112,14 @@ export const circuitSays = (circuit: string): string =>
 export const withRow = (plan: Plan, id: string, change: Partial<PlanRow>): Plan =>
 	fedWithin({ ...plan, rows: plan.rows.map((row) => (row.id === id ? { ...row, ...change } : row)) });
 
+/** Rows with one at another place along the room, on a wall that is long enough for it. @param x m, 0 to 200 */
+export function movedTo(plan: Plan, id: string, x: number): Plan {
+	const row = plan.rows.find((each) => each.id === id);
+	if (!row || row.place.x === x) return plan;
+	const width = Math.max(plan.hall.width, Math.min(200, Math.ceil(x)));
+	return { ...withRow(plan, id, { place: { ...row.place, x } }), hall: { ...plan.hall, width } };
+}
+
 /** Rows with one fed from another; from none in particular where that is empty. */
 export const fedFrom = (plan: Plan, id: string, from: string): Plan => ({
 	...plan,
