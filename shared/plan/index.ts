@@ -83,7 +83,6 @@ export {
 } from './steps.ts';
 export {
 	awgFor,
-	byUsRules,
 	isOutletRating,
 	isPastOnePlug,
 	mayBeUs,

@@ -179,7 +179,7 @@ for (const { colorScheme, width } of looks)
 		expect.soft(violations.map(({ id }) => id)).toEqual([]);
 	});
 
-test('prints four prep slips to a page on A4 and Letter and the cautions on two more, nothing cut', async ({
+test('prints prep slips two across on A4 and Letter and the cautions on two more pages, nothing cut', async ({
 	page: tab,
 }) => {
 	await open(tab);
@@ -200,7 +200,8 @@ test('prints four prep slips to a page on A4 and Letter and the cautions on two 
 	await expect(tab.locator('.slip')).toHaveCount(24, { timeout: 60_000 });
 	for (const format of ['A4', 'Letter']) {
 		const pdf = await tab.pdf({ format });
-		expect(pdf.toString('latin1').match(/\/Type\s*\/Page\b/g)?.length, format).toBe(8);
+		// eight while some of it was in 7 and 8 pt: all is read by torch, and stands in 10
+		expect(pdf.toString('latin1').match(/\/Type\s*\/Page\b/g)?.length, format).toBeLessThanOrEqual(13);
 	}
 	await tab.emulateMedia({ media: 'print' });
 	const cut = await tab

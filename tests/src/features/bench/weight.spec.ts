@@ -6,8 +6,9 @@ test.use({ serviceWorkers: 'block' });
 
 // kB of 1000 bytes, brotli. What comes when something is opened, or with a link, goes past the bar: with
 // the crew's own fixtures in the set-up and the laws of panels 126.7, and 88.3; 90.4 with what lays a bench out in one screen.
+// A light set down past the longest wall, and a cable named at an open end, 0.1.
 // What a rig is made of in a file of its own costs 0.8: the page of a rig is 31 to 50 lighter without the machine.
-const bar = 86.3;
+const bar = 86.5;
 const link = 93.6;
 const whole = 128.3;
 
