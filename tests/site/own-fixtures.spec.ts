@@ -166,7 +166,7 @@ test('a drill on one’s own whose part does not come says so, and begins once i
 	await tab.route('**/_astro/*.js', (route) => route.abort());
 	const begin = tab.getByRole('button', { name: hiddenWords.begin, exact: true });
 	await begin.press('Enter');
-	await expect(tab.getByRole('alert')).toHaveText(hiddenWords.unfetched);
+	await expect(tab.locator('.field-error')).toHaveText(ownWords.failed);
 	await tab.unroute('**/_astro/*.js');
 	await begin.press('Enter');
 	await expect(tab.getByText(hiddenWords.ownPanels)).toBeVisible({ timeout: 60_000 });
