@@ -438,8 +438,8 @@ test('a plain paper keeps to its weight on the learner’s page; the rig comes o
 	console.log(`a plain paper sat: script ${plain.toFixed(1)} kB, worker and all; with the rig ${rig.toFixed(1)} kB`);
 	// 117.2 with the one worker and what words an error, 132.8 with sixteen more kinds of question, 136.2 with one's own fixtures,
 	// 137.1 with what asks for charts that nobody has seen, 139.7 with panels as their crews wrote them down and the faults of boxes,
-	// 140.5 with what says so of PDF and rig files
-	expect(plain).toBeLessThanOrEqual(141);
+	// 140.5 with what says so of PDF and rig files, 141 with what says so of those too large or too wide to read
+	expect(plain).toBeLessThanOrEqual(141.5);
 	expect(rig).toBeGreaterThan(plain);
 	expect(rig).toBeLessThanOrEqual(260);
 });
