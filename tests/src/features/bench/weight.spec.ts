@@ -9,7 +9,7 @@ test.use({ serviceWorkers: 'block' });
 // A light set down past the longest wall, and a cable named at an open end, 0.1.
 // What a rig is made of in a file of its own costs 0.8: the page of a rig is 31 to 50 lighter without the machine.
 const bar = 86.5;
-const link = 93.6;
+const link = 93.8;
 const whole = 128.3;
 
 test('a bench keeps to its weight: as first met, from a link, and with all of it opened', async ({
